@@ -1,0 +1,70 @@
+using CalibrationApi.Engine.Repeatability;
+
+namespace CalibrationApi.Engine.CatchTests;
+
+/// <summary>A straight line through the catches: against their order it is a trend, against 1/N it is an additive offset.</summary>
+/// <param name="Slope">Slope, kg per revolution per unit of the abscissa.</param>
+/// <param name="StandardUncertainty">Its standard uncertainty.</param>
+/// <param name="DegreesOfFreedom">nu0 + c - 2.</param>
+internal readonly record struct CatchLine(double Slope, double StandardUncertainty, double DegreesOfFreedom)
+{
+    private const int MostSteps = 60;
+
+    /// <summary>Weighted least squares of k on x with the between-catch variance taken from the residuals and the prior.</summary>
+    /// <param name="values">Mass per revolution of each catch, kg per revolution; at least two.</param>
+    /// <param name="variances">Known random variance of each catch, relative.</param>
+    /// <param name="abscissa">x of each catch; not all equal.</param>
+    /// <param name="prior">What is believed about the scatter.</param>
+    /// <remarks>Because m = a + k N divided by N is k_i = k + a / N_i, the intercept a is the slope against 1/N.</remarks>
+    public static CatchLine Fit(ReadOnlySpan<double> values, ReadOnlySpan<double> variances, ReadOnlySpan<double> abscissa, RepeatabilityPrior prior)
+    {
+        var priorSum = prior.DegreesOfFreedom * prior.Relative * prior.Relative;
+        var degreesOfFreedom = prior.DegreesOfFreedom + values.Length - 2;
+        var variance = prior.Relative * prior.Relative;
+        var line = default((double Slope, double Mean, double Sxx, double Residuals));
+        for (var step = 0; step < MostSteps; step++)
+        {
+            line = Solve(values, variances, abscissa, variance);
+            // Fixed point of the same estimating equation as in PooledCatches, with one more parameter fitted.
+            var next = (priorSum + line.Residuals * variance) / degreesOfFreedom;
+            var settled = Math.Abs(next - variance) <= 1e-12 * variance;
+            variance = next;
+            if (settled)
+                break;
+        }
+
+        return new CatchLine(line.Slope, line.Mean / Math.Sqrt(line.Sxx), degreesOfFreedom);
+    }
+
+    private static (double Slope, double Mean, double Sxx, double Residuals) Solve(
+        ReadOnlySpan<double> values, ReadOnlySpan<double> variances, ReadOnlySpan<double> abscissa, double between)
+    {
+        double sw = 0, sx = 0, sy = 0;
+        for (var i = 0; i < values.Length; i++)
+        {
+            var w = 1 / (between + variances[i]);
+            sw += w;
+            sx += w * abscissa[i];
+            sy += w * values[i];
+        }
+
+        var (meanX, meanY) = (sx / sw, sy / sw);
+        double sxx = 0, sxy = 0;
+        for (var i = 0; i < values.Length; i++)
+        {
+            var w = 1 / (between + variances[i]);
+            sxx += w * (abscissa[i] - meanX) * (abscissa[i] - meanX);
+            sxy += w * (abscissa[i] - meanX) * (values[i] - meanY);
+        }
+
+        var slope = sxy / sxx;
+        var residuals = 0.0;
+        for (var i = 0; i < values.Length; i++)
+        {
+            var residual = (values[i] - meanY - slope * (abscissa[i] - meanX)) / meanY;
+            residuals += residual * residual / (between + variances[i]);
+        }
+
+        return (slope, meanY, sxx, residuals);
+    }
+}

@@ -1,0 +1,51 @@
+using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.Repeatability;
+using CalibrationApi.Engine.Weighing;
+
+namespace CalibrationApi.Engine.CatchTests;
+
+/// <summary>A catch test of one meter with one product: everything its evaluation needs.</summary>
+public sealed record CatchTest
+{
+    /// <summary>The catches in the order in which they were made, at least one of which counts.</summary>
+    public required IReadOnlyList<Catch> Catches { get; init; }
+
+    /// <summary>The scale that weighed them.</summary>
+    public required Scale Scale { get; init; }
+
+    /// <summary>How the empty container was taken into account.</summary>
+    public TareReading TareReading { get; init; }
+
+    /// <summary>Where a count of revolutions begins within its smallest step.</summary>
+    public CountStart CountStart { get; init; }
+
+    /// <summary>Pockets or flutes that discharge one after the other in one revolution, where known; above 0.</summary>
+    public int? PocketsPerRevolution { get; init; }
+
+    /// <summary>Only some points of the meter were caught; null when all were.</summary>
+    public CaughtPoints? CaughtPoints { get; init; }
+
+    /// <summary>How the product flows; null when not stated.</summary>
+    public ProductMaterial? Material { get; init; }
+
+    /// <summary>Bulk density of the product; needed for a volume per revolution.</summary>
+    public BulkDensity? BulkDensity { get; init; }
+
+    /// <summary>What the result is compared with; null when there is nothing yet.</summary>
+    public ReferenceValue? Reference { get; init; }
+
+    /// <summary>The form in which the controller takes a value; null when not stated.</summary>
+    public ControllerEntry? ControllerEntry { get; init; }
+
+    /// <summary>The rate to be applied; gives the effect of a wrong value.</summary>
+    public MassPerArea? TargetRate { get; init; }
+
+    /// <summary>The area still to be seeded; gives mass and cost.</summary>
+    public Area? Area { get; init; }
+
+    /// <summary>Price of the product in money per kilogram, in whatever currency the caller counts.</summary>
+    public double? PricePerKilogram { get; init; }
+
+    /// <summary>What the caller set about judging.</summary>
+    public CatchTestLimits Limits { get; init; } = new();
+}

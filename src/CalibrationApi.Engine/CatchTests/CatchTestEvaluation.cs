@@ -1,0 +1,93 @@
+using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.Repeatability;
+
+namespace CalibrationApi.Engine.CatchTests;
+
+/// <summary>Evaluates a catch test: mass per revolution, how sure it is, and what to do now.</summary>
+public static class CatchTestEvaluation
+{
+    /// <summary>Evaluates <paramref name="test"/>.</summary>
+    /// <param name="test">The test; at least one catch counts.</param>
+    /// <returns>The result, or a refusal with code <see cref="RefusalCode.SettingsAtOdds"/> when tolerance and wanted precision cannot both be met.</returns>
+    /// <remarks>
+    /// <para>Net masses, pooled mass per revolution (<see cref="PooledCatches"/>), uncertainty
+    /// (<see cref="MassPerRevolutionEstimate"/>), agreement (<see cref="CatchAgreement"/>), change
+    /// (<see cref="ChangeAgainstReference"/>), verdict (<see cref="CatchTestVerdict"/>), in that order.</para>
+    /// <para>Accuracy: reproduces the published pooling, weighing and conformance examples in the Reference tests; a change of
+    /// units changes nothing beyond 1e-12 relative (CatchTestPropertyTests).</para>
+    /// </remarks>
+    /// <exception cref="ArgumentException">No catch counts.</exception>
+    public static Outcome<CatchTestResult> Evaluate(CatchTest test)
+    {
+        var readings = CatchReadings.From(test);
+        var prior = Prior(test, readings);
+        var settings = CatchTestSettings.From(test.Limits, prior, test.Reference is not null);
+        if (test.Reference is { Kind: ReferenceKind.ValueInForce } && settings.AtOdds() is { } refusal)
+            return refusal;
+
+        var estimate = MassPerRevolutionEstimate.From(readings, prior, test.CaughtPoints, settings.CoverageProbability);
+        var agreement = CatchAgreement.Of(readings, estimate, prior, SharedTareOfAllPoints(test));
+        var change = test.Reference is { } reference
+            ? ChangeAgainstReference.Of(estimate, reference, settings.DayToDay, settings.Tolerance, settings.CoverageProbability)
+            : null;
+        var decision = CatchTestVerdict.Decide(estimate, agreement, change, readings.Count, readings.Variances.Average(), settings);
+
+        var result = new CatchTestResult
+        {
+            Headline = $"",
+            Decision = decision,
+            Reasons = [],
+            Estimate = estimate,
+            TotalMassOverTotalRevolutions = new MassPerRevolution(readings.Masses.Sum() / readings.Revolutions.Sum()),
+            MeanOfRatios = new MassPerRevolution(readings.Values.Average()),
+            Catches = [.. test.Catches.Select(one => Reading(test, one))],
+            Agreement = agreement,
+            Change = change,
+            Enter = decision.Verdict == Verdict.Adopt ? test.ControllerEntry?.For(estimate.Value.Value) : null,
+            EffectIfValueInForceStays = Effect(test, change),
+            Settings = settings,
+            Assumptions = Assumptions(test, readings, settings),
+            Findings = [],
+        };
+        return result with
+        {
+            Headline = CatchTestSentences.Headline(result),
+            Reasons = [CatchTestSentences.Reason(result)],
+            Findings = CatchTestFindings.Of(test, readings, result),
+        };
+    }
+
+    // One prior serves all catches, so the smallest catch decides which default applies.
+    private static RepeatabilityPrior Prior(CatchTest test, CatchReadings readings) => RepeatabilityPrior.From(
+        test.Limits.Repeatability,
+        test.Limits.RepeatabilityDegreesOfFreedom,
+        () => RepeatabilityPrior.Default(test.Material, readings.Masses.Min(), readings.Revolutions.Min()));
+
+    private static double SharedTareOfAllPoints(CatchTest test) =>
+        test.Scale.SharedTareUncertainty(test.TareReading) * (test.CaughtPoints?.Scale ?? 1);
+
+    private static CatchReading Reading(CatchTest test, Catch one)
+    {
+        var metered = CatchReadings.MeteredMass(test, one);
+        return new CatchReading(
+            one.IndicatedNet,
+            new Mass(metered),
+            new Revolutions(one.Revolutions.Count),
+            new MassPerRevolution(metered / one.Revolutions.Count),
+            one.ExcludedBecause);
+    }
+
+    private static EffectOnApplication? Effect(CatchTest test, ChangeAgainstReference? change) =>
+        change is { Reference.Kind: ReferenceKind.ValueInForce } && test.TargetRate is { } rate
+            ? EffectOnApplication.Of(rate, change.Delta.Value, test.Area, test.PricePerKilogram)
+            : null;
+
+    private static List<Assumption> Assumptions(CatchTest test, CatchReadings readings, CatchTestSettings settings)
+    {
+        var assumptions = new List<Assumption>(settings.Assumptions);
+        var heaviest = readings.Masses.Max() / (test.CaughtPoints?.Scale ?? 1);
+        assumptions.Insert(Math.Min(1, assumptions.Count), test.Scale.SpanAssumption(new Mass(heaviest)));
+        return assumptions;
+    }
+}

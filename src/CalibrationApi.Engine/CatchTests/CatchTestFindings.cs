@@ -1,0 +1,98 @@
+using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.Repeatability;
+using CalibrationApi.Engine.Weighing;
+
+namespace CalibrationApi.Engine.CatchTests;
+
+/// <summary>What is worth saying about a catch test beyond its verdict.</summary>
+internal static class CatchTestFindings
+{
+    /// <summary>Share of the tolerance that a rounding at the controller may cost before it is worth a word; judgement.</summary>
+    private const double NoticeableShareOfTolerance = 0.2;
+
+    public static List<Finding> Of(CatchTest test, CatchReadings readings, CatchTestResult result)
+    {
+        var findings = new List<Finding>();
+        Pattern(result, findings);
+        Size(test, readings, findings);
+        Precision(test, readings, result, findings);
+        if (result.Enter is { } enter)
+            Entry(enter, result, findings);
+        for (var i = 0; i < test.Catches.Count; i++)
+        {
+            if (test.Catches[i].ExcludedBecause is { } reason)
+                findings.Add(Finding.Note(FindingCode.CatchExcluded, $"Catch {i + 1} was left out by the sender: {reason}"));
+        }
+
+        return findings;
+    }
+
+    private static void Pattern(CatchTestResult result, List<Finding> findings)
+    {
+        var agreement = result.Agreement;
+        if (agreement.FirstIsLow)
+            findings.Add(Finding.Warning(FindingCode.FirstCatchLow,
+                $"The first catch is {new Ratio(-agreement.FirstDeviation):F1} below the others, as it is when the meter was not turned until the flow was steady. If so, exclude it with that reason and catch once more."));
+        if (agreement.HasStray && result.Decision.Rule != CatchTestVerdict.Rule.StrayCatch)
+            findings.Add(Finding.Warning(FindingCode.StrayCatch,
+                $"Catch {agreement.FarthestCatch + 1} stands apart from the others by {new Ratio(Math.Abs(agreement.FarthestDeviation)):F1}. It still counts; exclude it only if you know the reason."));
+        if (agreement.ScatterTooMuch && result.Decision.Rule != CatchTestVerdict.Rule.WildScatter)
+            findings.Add(Finding.Warning(FindingCode.CatchesScatterMoreThanExpected,
+                $"The catches spread by {new Ratio(agreement.Spread):F1}, more than a repeatability of {new Ratio(result.Settings.Repeatability.Relative):0.##} explains. The interval has been widened for it."));
+        if (agreement.HasTrend)
+            findings.Add(Finding.Warning(FindingCode.TrendOverCatches,
+                $"The catches {(agreement.TrendPerCatch > 0 ? "rise" : "fall")} by {new Ratio(Math.Abs(agreement.TrendPerCatch)):F1} from one to the next: look at the tank level, at the flow to the meter, and at whether the meter was warm."));
+        if (agreement.HasOffset)
+            findings.Add(Finding.Warning(FindingCode.AdditiveOffset,
+                $"Catches of different length only fit together with {new Mass(Math.Abs(agreement.Offset))} {(agreement.Offset > 0 ? "too much" : "missing")} in each: check the tare, product left in the line or the container, and the priming."));
+    }
+
+    private static void Size(CatchTest test, CatchReadings readings, List<Finding> findings)
+    {
+        var smallest = readings.Masses.Min();
+        var fewest = readings.Revolutions.Min();
+        var leastCatch = new Mass(CatchSize.LeastBulkCatch);
+        if (fewest < CatchSize.UsualRevolutions)
+            findings.Add(Finding.Warning(FindingCode.SmallCatch,
+                $"A catch of {new Revolutions(fewest)} is short: from {new Revolutions(CatchSize.UsualRevolutions)} on, start and stop of the meter hardly matter."));
+        else if (smallest < CatchSize.LeastBulkCatch && test.Material != ProductMaterial.SmallSeed)
+            findings.Add(Finding.Note(FindingCode.SmallCatch,
+                $"The smallest catch is {new Mass(smallest)}, under the {leastCatch} that are common practice for a bulk product. For small seed, turns and scale divisions decide: state the material small-seed."));
+
+        var division = test.Scale.Division;
+        var smallestWeighed = smallest / (test.CaughtPoints?.Scale ?? 1);
+        var divisions = smallestWeighed / division.Kilograms;
+        if (divisions < CatchSize.FineDivisions)
+            findings.Add(Finding.Note(FindingCode.CoarseScale,
+                $"The smallest catch covers only {divisions:F0} divisions of {division}; {CatchSize.FineDivisions:F0} or more are better."));
+        if (test.Scale is { AccuracyClass: { } accuracyClass, StatedAccuracy: null, KnownError: null } scale)
+        {
+            var intervals = readings.Masses.Max() / (test.CaughtPoints?.Scale ?? 1) / (scale.VerificationInterval ?? division).Kilograms;
+            if (intervals > OimlR76.LargestLoad(accuracyClass))
+                findings.Add(Finding.Warning(FindingCode.LoadBeyondClass,
+                    $"A load of {intervals:F0} verification intervals is more than a scale of class {accuracyClass.ToString()} can have ({OimlR76.LargestLoad(accuracyClass):F0}). Check the class and the interval on the data plate."));
+        }
+    }
+
+    private static void Precision(CatchTest test, CatchReadings readings, CatchTestResult result, List<Finding> findings)
+    {
+        var estimate = result.Estimate;
+        if (estimate.Span * estimate.Span > estimate.VarianceWithoutSpan)
+            findings.Add(Finding.Note(FindingCode.ScaleDominates,
+                $"The scale makes more of the uncertainty than the catches do. A check against known masses helps more than another catch."));
+        var prior = result.Settings.Repeatability;
+        if (test.Limits.Repeatability is null && prior.DegreesOfFreedom > readings.Count - 1)
+            findings.Add(Finding.Note(FindingCode.DefaultRepeatabilityUsed,
+                $"{Capital(CountWords.Of(readings.Count))} catch{(readings.Count == 1 ? " says nothing" : "es say little")} about scatter; the default repeatability of {new Ratio(prior.Relative):0.##} carries most of the uncertainty."));
+    }
+
+    private static void Entry(ControllerNumber enter, CatchTestResult result, List<Finding> findings)
+    {
+        if (Math.Abs(enter.RoundingError) > NoticeableShareOfTolerance * result.Settings.Tolerance)
+            findings.Add(Finding.Warning(FindingCode.EntryResolutionMatters,
+                $"With {enter.Entry.Decimals} decimals the controller can only take {enter.ToString()}, which is {new Ratio(Math.Abs(enter.RoundingError)):F1} {(enter.RoundingError > 0 ? "above" : "below")} the value found. Use a form or a unit with more digits if the controller has one."));
+    }
+
+    private static string Capital(string word) => char.ToUpperInvariant(word[0]) + word[1..];
+}

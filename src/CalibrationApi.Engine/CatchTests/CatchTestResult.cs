@@ -1,0 +1,58 @@
+using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.Quantities;
+
+namespace CalibrationApi.Engine.CatchTests;
+
+/// <summary>The evaluation of a catch test.</summary>
+public sealed record CatchTestResult
+{
+    /// <summary>One sentence that a tired person understands.</summary>
+    public required FormattableString Headline { get; init; }
+
+    /// <summary>What to do.</summary>
+    public required CatchTestVerdict.Decision Decision { get; init; }
+
+    /// <summary>Why.</summary>
+    public required IReadOnlyList<Finding> Reasons { get; init; }
+
+    /// <summary>Mass per revolution with its uncertainty.</summary>
+    public required MassPerRevolutionEstimate Estimate { get; init; }
+
+    /// <summary>Total mass over total revolutions, kg per revolution: a person can redo it on paper.</summary>
+    public required MassPerRevolution TotalMassOverTotalRevolutions { get; init; }
+
+    /// <summary>Plain mean of the ratios, kg per revolution: a person can redo it on paper.</summary>
+    public required MassPerRevolution MeanOfRatios { get; init; }
+
+    /// <summary>Every catch, counted or not, in the order given.</summary>
+    public required IReadOnlyList<CatchReading> Catches { get; init; }
+
+    /// <summary>How the counted catches agree.</summary>
+    public required CatchAgreement Agreement { get; init; }
+
+    /// <summary>Comparison with the value in force or the start value; null without either.</summary>
+    public ChangeAgainstReference? Change { get; init; }
+
+    /// <summary>What to type in; null unless the verdict is adopt and the form is known.</summary>
+    public ControllerNumber? Enter { get; init; }
+
+    /// <summary>What happens if the value in force stays; null without value in force or target rate.</summary>
+    public EffectOnApplication? EffectIfValueInForceStays { get; init; }
+
+    /// <summary>Limits in use.</summary>
+    public required CatchTestSettings Settings { get; init; }
+
+    /// <summary>Values used that the caller did not state, with origin.</summary>
+    public required IReadOnlyList<Assumption> Assumptions { get; init; }
+
+    /// <summary>What the engine noticed.</summary>
+    public required IReadOnlyList<Finding> Findings { get; init; }
+}
+
+/// <summary>One catch as evaluated.</summary>
+/// <param name="Net">Net mass as the scale showed it.</param>
+/// <param name="Metered">Mass metered: corrected for the scale, scaled to all points of the meter.</param>
+/// <param name="Revolutions">Revolutions.</param>
+/// <param name="MassPerRevolution">Metered mass over revolutions.</param>
+/// <param name="ExcludedBecause">Why it does not count; null when it does.</param>
+public sealed record CatchReading(Mass Net, Mass Metered, Revolutions Revolutions, MassPerRevolution MassPerRevolution, string? ExcludedBecause);

@@ -1,0 +1,106 @@
+using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.Quantities;
+
+namespace CalibrationApi.Engine.CatchTests;
+
+/// <summary>The headline and the reasons of a verdict in plain words.</summary>
+internal static class CatchTestSentences
+{
+    public static FormattableString Headline(CatchTestResult result)
+    {
+        var estimate = result.Estimate;
+        var value = new MassPerRevolution(estimate.Value.Value);
+        var precision = new Ratio(estimate.RelativeExpanded);
+        var wanted = new Ratio(result.Settings.WantedPrecision);
+        switch (result.Decision.Rule)
+        {
+            case CatchTestVerdict.Rule.StrayCatch:
+                return $"Do not use this test yet. Catch {result.Agreement.FarthestCatch + 1} stands apart from the others by {new Ratio(Math.Abs(result.Agreement.FarthestDeviation)):F1}: find out why, then test again.";
+            case CatchTestVerdict.Rule.WildScatter:
+                return $"Do not use this test yet. The catches differ far more than catches of one meter do: find out why, then test again.";
+            case CatchTestVerdict.Rule.PrecisionNotReached:
+                return $"Not sure enough yet: {value} within {precision:F1}, wanted within {wanted:0.##}. {More(result.Decision.MoreCatches!.Value)}";
+            case CatchTestVerdict.Rule.PrecisionOutOfReach:
+                return $"Not sure enough, and more catches like these will not help: {value} within {precision:F1}, wanted within {wanted:0.##}. {OutOfReachRemedy(result)}";
+            case CatchTestVerdict.Rule.LargeChangeUnconfirmed:
+                return $"The meter delivers {MoreOrLess(result.Change!)} than {Reference(result.Change!)} says. That is a large change: confirm it with a second catch before seeding.";
+            case CatchTestVerdict.Rule.WithinTolerance:
+                return $"The value in force holds: the meter delivers {MoreOrLess(result.Change!)}, inside the tolerance of {new Ratio(result.Settings.Tolerance):0.##}. Keep {result.Change!.Reference.Value}.";
+            case CatchTestVerdict.Rule.NothingInForce:
+                return $"The meter delivers {value}, known within {precision:F1}. {Adopt(result)}";
+            case CatchTestVerdict.Rule.Changed:
+                return $"The meter delivers {MoreOrLess(result.Change!)} than the value in force says. {Adopt(result)}";
+            default:
+                return $"It is not shown that the value in force is good enough: the meter delivers {MoreOrLess(result.Change!)}. {Adopt(result)}";
+        }
+    }
+
+    public static Finding Reason(CatchTestResult result)
+    {
+        var settings = result.Settings;
+        var tolerance = new Ratio(settings.Tolerance);
+        switch (result.Decision.Rule)
+        {
+            case CatchTestVerdict.Rule.StrayCatch:
+                return Finding.Stop(FindingCode.StrayCatch,
+                    $"Among honest catches one that stands apart by {new Ratio(Math.Abs(result.Agreement.FarthestDeviation)):F1} comes up in fewer than 1 test of 100.");
+            case CatchTestVerdict.Rule.WildScatter:
+                return Finding.Stop(FindingCode.CatchesScatterMoreThanExpected,
+                    $"The catches spread by {new Ratio(result.Agreement.Spread):F1}; with a repeatability of {new Ratio(settings.Repeatability.Relative):0.##} that comes up in fewer than 1 test of 100.");
+            case CatchTestVerdict.Rule.PrecisionNotReached:
+                return Finding.Warning(FindingCode.PrecisionNotReached,
+                    $"The value is known within {new Ratio(result.Estimate.RelativeExpanded):F1}; within {new Ratio(settings.WantedPrecision):0.##} is wanted. {More(result.Decision.MoreCatches!.Value)}");
+            case CatchTestVerdict.Rule.PrecisionOutOfReach:
+                return Finding.Warning(FindingCode.PrecisionOutOfReach,
+                    $"What all catches have in common alone leaves {new Ratio(Common(result)):F1} of doubt; within {new Ratio(settings.WantedPrecision):0.##} is wanted. {OutOfReachRemedy(result)}");
+            case CatchTestVerdict.Rule.LargeChangeUnconfirmed:
+                return Finding.Warning(FindingCode.LargeChange,
+                    $"A change of {new Ratio(result.Change!.Delta.Value):F1} reaches the {new Ratio(settings.SecondCatchChange):0.##} from which a second, agreeing catch is asked for.");
+            case CatchTestVerdict.Rule.WithinTolerance:
+                var likely = new Ratio(result.Change!.ProbabilityWithinTolerance);
+                return result.Change.IsDetected
+                    ? Finding.Note(FindingCode.WithinTolerance, $"The meter has changed a little, but the value in force is still within {tolerance:0.##} of the truth with a probability of {likely:F0}.")
+                    : Finding.Note(FindingCode.NoPracticalChange, $"The change is smaller than its own uncertainty, and the value in force is within {tolerance:0.##} of the truth with a probability of {likely:F0}.");
+            case CatchTestVerdict.Rule.NothingInForce:
+                return Finding.Note(FindingCode.NoValueInForce, $"No value is in force to compare with.");
+            case CatchTestVerdict.Rule.Changed:
+                return Finding.Warning(FindingCode.ChangeDetected,
+                    $"The value in force is within {tolerance:0.##} of the truth with a probability of only {new Ratio(result.Change!.ProbabilityWithinTolerance):F0}; {Agreement(result)}.");
+            default:
+                return Finding.Warning(FindingCode.WithinToleranceNotShown,
+                    $"The change is smaller than its own uncertainty, but the value in force is within {tolerance:0.##} of the truth with a probability of only {new Ratio(result.Change!.ProbabilityWithinTolerance):F0}.");
+        }
+    }
+
+    private static FormattableString Adopt(CatchTestResult result) => result.Enter is { } number
+        ? (FormattableString)$"Adopt {number}."
+        : $"Adopt {new MassPerRevolution(result.Estimate.Value.Value)}.";
+
+    private static string Agreement(CatchTestResult result)
+    {
+        var counted = result.Catches.Count(one => one.ExcludedBecause is null);
+        return counted == 1
+            ? "it rests on one catch"
+            : result.Agreement.Agree ? $"the {CountWords.Of(counted)} catches agree" : $"the {CountWords.Of(counted)} catches do not agree well";
+    }
+
+    private static string Reference(ChangeAgainstReference change) =>
+        change.Reference.Kind == ReferenceKind.ValueInForce ? "the value in force" : "the start value";
+
+    private static FormattableString MoreOrLess(ChangeAgainstReference change) =>
+        change.Delta.Value >= 0
+            ? (FormattableString)$"{new Ratio(change.Delta.Value):F1} more per revolution"
+            : $"{new Ratio(-change.Delta.Value):F1} less per revolution";
+
+    private static string More(int catches) => catches == 1
+        ? "Make one more catch."
+        : $"Make {CountWords.Of(catches)} more catches.";
+
+    private static string OutOfReachRemedy(CatchTestResult result) => result.Estimate.Points > result.Estimate.Span
+        ? "Catch more points of the meter."
+        : "Not with this scale: make larger catches, use a finer scale, or check this one against known masses.";
+
+    private static double Common(CatchTestResult result) =>
+        Statistics.StudentT.CoverageFactor(result.Settings.CoverageProbability, double.PositiveInfinity)
+        * Math.Sqrt(result.Estimate.RelativeVariance - result.Estimate.Pooled.RelativeVariance);
+}

@@ -1,0 +1,85 @@
+using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.Repeatability;
+using CalibrationApi.Engine.Statistics;
+
+namespace CalibrationApi.Engine.CatchTests;
+
+/// <summary>The limits in use once defaults are filled in, with what had to be assumed.</summary>
+public sealed record CatchTestSettings
+{
+    private const string AcceptanceLimit = "published acceptance limit: within 5 % of the target rate (Field and Solie 2007; University of Georgia Extension)";
+    private const string Judgement = "default; judgement, no published source";
+    private const string CommonPractice = "common practice: 10 to 15 %; no published source";
+
+    /// <inheritdoc cref="CatchTestLimits.Tolerance"/>
+    public required double Tolerance { get; init; }
+
+    /// <inheritdoc cref="CatchTestLimits.WantedPrecision"/>
+    public required double WantedPrecision { get; init; }
+
+    /// <inheritdoc cref="CatchTestLimits.SecondCatchChange"/>
+    public required double SecondCatchChange { get; init; }
+
+    /// <inheritdoc cref="CatchTestLimits.DayToDay"/>
+    public required double DayToDay { get; init; }
+
+    /// <inheritdoc cref="CatchTestLimits.CoverageProbability"/>
+    public required double CoverageProbability { get; init; }
+
+    /// <summary>Repeatability of one catch.</summary>
+    public required RepeatabilityPrior Repeatability { get; init; }
+
+    /// <summary>Everything the caller did not state.</summary>
+    public required IReadOnlyList<Assumption> Assumptions { get; init; }
+
+    /// <summary>Fills in the defaults.</summary>
+    internal static CatchTestSettings From(CatchTestLimits limits, RepeatabilityPrior repeatability, bool compares)
+    {
+        var assumptions = new List<Assumption>(8);
+        if (limits.Repeatability is null)
+            assumptions.Add(new("repeatability", new Ratio(repeatability.Relative), repeatability.Origin));
+        var settings = new CatchTestSettings
+        {
+            Repeatability = repeatability,
+            DayToDay = limits.DayToDay ?? CatchTestLimits.DefaultDayToDay,
+            Tolerance = limits.Tolerance ?? CatchTestLimits.DefaultTolerance,
+            WantedPrecision = limits.WantedPrecision ?? CatchTestLimits.DefaultWantedPrecision,
+            SecondCatchChange = limits.SecondCatchChange ?? CatchTestLimits.DefaultSecondCatchChange,
+            CoverageProbability = limits.CoverageProbability ?? CatchTestLimits.DefaultCoverage,
+            Assumptions = assumptions,
+        };
+        if (compares)
+        {
+            AddIfMissing(assumptions, limits.DayToDay, "dayToDay", settings.DayToDay, "default until the series has five tests; judgement, no published source");
+            AddIfMissing(assumptions, limits.SecondCatchChange, "secondCatchChange", settings.SecondCatchChange, CommonPractice);
+        }
+
+        AddIfMissing(assumptions, limits.Tolerance, "tolerance", settings.Tolerance, AcceptanceLimit);
+        AddIfMissing(assumptions, limits.WantedPrecision, "wantedPrecision", settings.WantedPrecision, Judgement);
+        return settings;
+    }
+
+    /// <summary>
+    /// Tolerance and wanted precision cannot both be met: a test that just reaches the wanted precision and finds no change
+    /// at all would still not show that the value in force is within tolerance.
+    /// </summary>
+    /// <remarks>Best case: normal distribution, change zero, standard uncertainty wanted / z together with the day-to-day component.</remarks>
+    internal Refusal? AtOdds()
+    {
+        var z = StudentT.CoverageFactor(CoverageProbability, double.PositiveInfinity);
+        var precision = WantedPrecision / z;
+        var needed = StudentT.CoverageFactor(CatchTestVerdict.KeepProbability, double.PositiveInfinity)
+            * Math.Sqrt(precision * precision + DayToDay * DayToDay);
+        return needed <= Tolerance
+            ? null
+            : new Refusal(RefusalCode.SettingsAtOdds, "wantedPrecision",
+                $"A tolerance of {new Ratio(Tolerance)} cannot be shown by a test that is only wanted to {new Ratio(WantedPrecision)} (with {new Ratio(DayToDay)} from day to day it takes a tolerance of at least {new Ratio(needed)}). Widen the tolerance or ask for a smaller wantedPrecision.");
+    }
+
+    private static void AddIfMissing(List<Assumption> assumptions, double? stated, string name, double used, string origin)
+    {
+        if (stated is null)
+            assumptions.Add(new(name, new Ratio(used), origin));
+    }
+}

@@ -1,0 +1,99 @@
+namespace CalibrationApi.Engine.CatchTests;
+
+/// <summary>The decision table: first row that applies wins.</summary>
+public static class CatchTestVerdict
+{
+    /// <summary>Probability of being within tolerance from which a value in force is kept.</summary>
+    public const double KeepProbability = 0.95;
+
+    /// <summary>Catches that scatter this improbably point to a mistake rather than to bad luck.</summary>
+    public const double InvestigateProbability = 0.01;
+
+    /// <summary>What the table decides and why.</summary>
+    /// <param name="Verdict">What to do.</param>
+    /// <param name="Rule">Which row of the table applied.</param>
+    /// <param name="MoreCatches">How many more catches a repeat takes; null when no number of catches helps or the verdict is another.</param>
+    public readonly record struct Decision(Verdict Verdict, Rule Rule, int? MoreCatches = null);
+
+    /// <summary>The rows of the table.</summary>
+    public enum Rule
+    {
+        /// <summary>One catch stands apart by more than the tolerance.</summary>
+        StrayCatch,
+
+        /// <summary>The catches scatter improbably and by more than the tolerance.</summary>
+        WildScatter,
+
+        /// <summary>The interval is wider than wanted; more catches will narrow it.</summary>
+        PrecisionNotReached,
+
+        /// <summary>What is common to all catches is wider than wanted; more catches will not help.</summary>
+        PrecisionOutOfReach,
+
+        /// <summary>A large change rests on a single catch, or on catches that do not agree.</summary>
+        LargeChangeUnconfirmed,
+
+        /// <summary>The number in force is within tolerance of the truth, probably enough.</summary>
+        WithinTolerance,
+
+        /// <summary>A change was detected and the number in force is not good enough.</summary>
+        Changed,
+
+        /// <summary>No change was detected, but it was not shown either that the number in force is good enough.</summary>
+        NotShownWithinTolerance,
+
+        /// <summary>There is no value in force.</summary>
+        NothingInForce,
+    }
+
+    /// <summary>Decides.</summary>
+    /// <param name="estimate">The value of the test.</param>
+    /// <param name="agreement">How its catches agree.</param>
+    /// <param name="change">The comparison with a value in force or a start value; null without either.</param>
+    /// <param name="counted">Catches that count.</param>
+    /// <param name="meanVariance">Mean of their known random variances, relative.</param>
+    /// <param name="limits">Tolerance, wanted precision, second-catch change and coverage in use.</param>
+    /// <remarks>
+    /// 1 investigate: a stray catch, or Q below 1 %, with a spread above the tolerance. 2 repeat: expanded uncertainty above
+    /// the wanted precision, or a change at the second-catch threshold that no second, agreeing catch confirms.
+    /// 3 keep: the number in force is within tolerance of the truth with a probability of at least 0.95. 4 adopt.
+    /// Absence of evidence is not keep: a wide interval ends in row 2 before row 3 is asked.
+    /// </remarks>
+    public static Decision Decide(
+        MassPerRevolutionEstimate estimate,
+        CatchAgreement agreement,
+        ChangeAgainstReference? change,
+        int counted,
+        double meanVariance,
+        CatchTestSettings limits)
+    {
+        if (agreement.HasStray && Math.Abs(agreement.FarthestDeviation) > limits.Tolerance)
+            return new(Verdict.Investigate, Rule.StrayCatch);
+        if (agreement.QProbability < InvestigateProbability && agreement.Spread > limits.Tolerance)
+            return new(Verdict.Investigate, Rule.WildScatter);
+
+        if (estimate.RelativeExpanded > limits.WantedPrecision)
+            return MoreCatches(estimate, counted, meanVariance, limits);
+        if (change is not null
+            && Math.Abs(change.Delta.Value) >= limits.SecondCatchChange
+            && !(counted >= 2 && agreement.Agree))
+            return new(Verdict.Repeat, Rule.LargeChangeUnconfirmed, 1);
+
+        if (change is null || change.Reference.Kind == ReferenceKind.StartValue)
+            return new(Verdict.Adopt, Rule.NothingInForce);
+        if (change.ProbabilityWithinTolerance >= KeepProbability)
+            return new(Verdict.Keep, Rule.WithinTolerance);
+        return new(Verdict.Adopt, change.IsDetected ? Rule.Changed : Rule.NotShownWithinTolerance);
+    }
+
+    private static Decision MoreCatches(MassPerRevolutionEstimate estimate, int counted, double meanVariance, CatchTestSettings limits)
+    {
+        var common = Math.Sqrt(estimate.RelativeVariance - estimate.Pooled.RelativeVariance);
+        var needed = CatchCount.Needed(
+            limits.WantedPrecision, counted + 1, estimate.Pooled.BetweenVariance,
+            estimate.Pooled.DegreesOfFreedom - counted + 1, meanVariance, common, limits.CoverageProbability);
+        return needed is { } catches
+            ? new(Verdict.Repeat, Rule.PrecisionNotReached, catches - counted)
+            : new(Verdict.Repeat, Rule.PrecisionOutOfReach);
+    }
+}

@@ -1,0 +1,104 @@
+using CalibrationApi.Engine.Quantities;
+
+namespace CalibrationApi.Engine.CatchTests;
+
+/// <summary>The form in which a controller takes the value.</summary>
+public enum ControllerForm
+{
+    /// <summary>Mass per revolution.</summary>
+    MassPerRevolution,
+
+    /// <summary>Mass per ten revolutions.</summary>
+    MassPerTenRevolutions,
+
+    /// <summary>Mass per sensor pulse.</summary>
+    MassPerPulse,
+
+    /// <summary>Bulk volume per revolution.</summary>
+    VolumePerRevolution,
+
+    /// <summary>Mass per time at a stated meter speed.</summary>
+    MassPerTime,
+}
+
+/// <summary>How a controller takes the value: its form, unit and number of decimals.</summary>
+public sealed record ControllerEntry
+{
+    /// <summary>Most decimals a controller is believed to take.</summary>
+    public const int MostDecimals = 9;
+
+    private ControllerEntry(ControllerForm form, Unit unit, int decimals, double perRevolution)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(decimals);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(decimals, MostDecimals);
+        if (unit.Dimension != DimensionOf(form))
+            throw new ArgumentException($"{form} takes a unit of {DimensionOf(form)}, not {unit.Symbol}.", nameof(unit));
+        Form = form;
+        Unit = unit;
+        Decimals = decimals;
+        PerRevolution = perRevolution;
+    }
+
+    /// <summary>The form.</summary>
+    public ControllerForm Form { get; }
+
+    /// <summary>The unit of the number typed in.</summary>
+    public Unit Unit { get; }
+
+    /// <summary>Decimals the controller takes, 0 to <see cref="MostDecimals"/>.</summary>
+    public int Decimals { get; }
+
+    // The canonical number typed in is the mass per revolution times this.
+    private double PerRevolution { get; }
+
+    /// <summary>The dimension of the number typed in.</summary>
+    public static Dimension DimensionOf(ControllerForm form) => form switch
+    {
+        ControllerForm.MassPerRevolution => Dimension.MassPerRevolution,
+        ControllerForm.MassPerTenRevolutions or ControllerForm.MassPerPulse => Dimension.Mass,
+        ControllerForm.VolumePerRevolution => Dimension.Volume,
+        ControllerForm.MassPerTime => Dimension.MassPerTime,
+        _ => throw new ArgumentOutOfRangeException(nameof(form)),
+    };
+
+    /// <summary>Mass per revolution.</summary>
+    public static ControllerEntry PerRevolutionOf(Unit unit, int decimals) => new(ControllerForm.MassPerRevolution, unit, decimals, 1);
+
+    /// <summary>Mass per ten revolutions.</summary>
+    public static ControllerEntry PerTenRevolutions(Unit unit, int decimals) => new(ControllerForm.MassPerTenRevolutions, unit, decimals, 10);
+
+    /// <summary>Mass per sensor pulse.</summary>
+    public static ControllerEntry PerPulse(Unit unit, int decimals, PulsesPerRevolution pulses) =>
+        new(ControllerForm.MassPerPulse, unit, decimals, 1 / pulses.Count);
+
+    /// <summary>Bulk volume per revolution, at the density the controller was told.</summary>
+    public static ControllerEntry VolumePerRevolution(Unit unit, int decimals, BulkDensity density) =>
+        new(ControllerForm.VolumePerRevolution, unit, decimals, 1 / density.KilogramsPerCubicMetre);
+
+    /// <summary>Mass per time at a stated meter speed.</summary>
+    public static ControllerEntry PerTime(Unit unit, int decimals, RotationalSpeed speed) =>
+        new(ControllerForm.MassPerTime, unit, decimals, speed.RevolutionsPerSecond);
+
+    /// <summary>What to type in for a mass per revolution, and what the rounding costs.</summary>
+    /// <param name="massPerRevolution">kg per revolution, above 0.</param>
+    /// <remarks>Rounded half away from zero, as people round.</remarks>
+    public ControllerNumber For(double massPerRevolution)
+    {
+        var exact = Unit.FromCanonical(massPerRevolution * PerRevolution);
+        var typed = Math.Round(exact, Decimals, MidpointRounding.AwayFromZero);
+        var resulting = Unit.Canonical(typed) / PerRevolution;
+        return new ControllerNumber(this, typed, resulting / massPerRevolution - 1, new MassPerRevolution(resulting));
+    }
+}
+
+/// <summary>A number for a controller.</summary>
+/// <param name="Entry">Form, unit and decimals.</param>
+/// <param name="Typed">The number to type in.</param>
+/// <param name="RoundingError">Relative error that its resolution causes.</param>
+/// <param name="Resulting">The mass per revolution the controller then uses: the value in force once typed in.</param>
+public sealed record ControllerNumber(ControllerEntry Entry, double Typed, double RoundingError, MassPerRevolution Resulting)
+{
+    /// <summary>The number with its unit, as it is typed.</summary>
+    public override string ToString() =>
+        string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{Typed.ToString("F" + Entry.Decimals, System.Globalization.CultureInfo.InvariantCulture)} {Entry.Unit.Symbol}");
+}

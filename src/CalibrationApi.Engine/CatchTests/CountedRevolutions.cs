@@ -1,0 +1,32 @@
+using CalibrationApi.Engine.Quantities;
+
+namespace CalibrationApi.Engine.CatchTests;
+
+/// <summary>Revolutions of a meter during one catch, however they were counted, with the resolution of that count.</summary>
+/// <param name="Count">Revolutions, above 0.</param>
+/// <param name="Resolution">Smallest step of the count, in revolutions, &gt;= 0.</param>
+public readonly record struct CountedRevolutions(double Count, double Resolution)
+{
+    /// <summary>A revolution counter.</summary>
+    public static CountedRevolutions FromCounter(Revolutions shown, Revolutions resolution) =>
+        new(shown.Count, resolution.Count);
+
+    /// <summary>Sensor pulses: N = pulses / pulses per revolution; the resolution is one pulse.</summary>
+    public static CountedRevolutions FromPulses(double pulses, PulsesPerRevolution perRevolution) =>
+        new(pulses / perRevolution.Count, 1 / perRevolution.Count);
+
+    /// <summary>
+    /// A machine that shows only the mass it believes to have metered: N = m_ind / k_set, with the value that was typed in,
+    /// which is exact.
+    /// </summary>
+    public static CountedRevolutions FromIndicatedMass(Mass indicated, MassPerRevolution typedIn, Mass resolution) =>
+        new(indicated.Kilograms / typedIn.KilogramsPerRevolution, resolution.Kilograms / typedIn.KilogramsPerRevolution);
+
+    /// <summary>Turns of a crank or a wheel: N = turns times meter revolutions per turn.</summary>
+    public static CountedRevolutions FromTurns(double turns, double meterRevolutionsPerTurn, double resolutionInTurns) =>
+        new(turns * meterRevolutionsPerTurn, resolutionInTurns * meterRevolutionsPerTurn);
+
+    /// <summary>Run time at a steady meter speed: N = t n.</summary>
+    public static CountedRevolutions FromTime(Duration run, RotationalSpeed speed, Duration resolution) =>
+        new(run.Seconds * speed.RevolutionsPerSecond, resolution.Seconds * speed.RevolutionsPerSecond);
+}

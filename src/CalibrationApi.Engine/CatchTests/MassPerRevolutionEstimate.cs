@@ -1,0 +1,74 @@
+using CalibrationApi.Engine.Uncertainty;
+
+namespace CalibrationApi.Engine.CatchTests;
+
+/// <summary>The mass per revolution of a test with its uncertainty taken apart.</summary>
+public sealed record MassPerRevolutionEstimate
+{
+    /// <summary>The pooled value with its interval, kg per revolution.</summary>
+    public required MeasuredValue Value { get; init; }
+
+    /// <summary>Pooling of the catches behind it.</summary>
+    public required PooledCatches Pooled { get; init; }
+
+    /// <summary>Span error of the scale, common to all catches, relative standard uncertainty.</summary>
+    public required double Span { get; init; }
+
+    /// <summary>One tare reading shared by all catches, relative standard uncertainty; 0 otherwise.</summary>
+    public required double SharedTare { get; init; }
+
+    /// <summary>Points that were not caught, relative standard uncertainty; 0 when all were.</summary>
+    public required double Points { get; init; }
+
+    /// <summary>Scatter of catches, weighing and counting, relative standard uncertainty.</summary>
+    public double Catches => Math.Sqrt(Pooled.RelativeVariance);
+
+    /// <summary>Relative variance of everything but the span of the scale.</summary>
+    public double VarianceWithoutSpan => Pooled.RelativeVariance + SharedTare * SharedTare + Points * Points;
+
+    /// <summary>Relative variance of the whole.</summary>
+    public double RelativeVariance => VarianceWithoutSpan + Span * Span;
+
+    /// <summary>Relative expanded uncertainty.</summary>
+    public double RelativeExpanded => Value.ExpandedUncertainty / Value.Value;
+
+    /// <summary>
+    /// Effective degrees of freedom of a relative variance that holds the between-catch part of this estimate and
+    /// otherwise only parts known without doubt.
+    /// </summary>
+    public double DegreesOfFreedomOf(double relativeVariance) => EffectiveDegreesOfFreedom.Combine(
+        (Pooled.BetweenShare, Pooled.DegreesOfFreedom),
+        (Math.Max(0, relativeVariance - Pooled.BetweenShare), double.PositiveInfinity));
+
+    /// <summary>Pools the readings and adds what is common to all catches.</summary>
+    /// <remarks>
+    /// u_rel^2 = 1 / sum(w) + u_s^2. A part common to all catches is averaged with the same weights as the masses but
+    /// does not shrink: u_s = sum(w_i a_i / (sqrt(3) m_i)) / sum(w). Only the tau^2 share carries nu0 + c - 1 degrees of
+    /// freedom, the rest infinite; they are not truncated.
+    /// </remarks>
+    internal static MassPerRevolutionEstimate From(CatchReadings readings, Repeatability.RepeatabilityPrior prior, CaughtPoints? points, double coverage)
+    {
+        var pooled = PooledCatches.Pool(readings.Values, readings.Variances, prior);
+        double span = 0, tare = 0;
+        for (var i = 0; i < readings.Count; i++)
+        {
+            var share = 1 / (pooled.BetweenVariance + readings.Variances[i]) / pooled.SumOfWeights;
+            span += share * readings.SpanUncertainties[i];
+            tare += share * readings.TareUncertainties[i];
+        }
+
+        var pointShare = points?.RelativeUncertainty ?? 0;
+        var variance = pooled.RelativeVariance + span * span + tare * tare + pointShare * pointShare;
+        var degreesOfFreedom = EffectiveDegreesOfFreedom.Combine(
+            (pooled.BetweenShare, pooled.DegreesOfFreedom),
+            (Math.Max(0, variance - pooled.BetweenShare), double.PositiveInfinity));
+        return new MassPerRevolutionEstimate
+        {
+            Value = MeasuredValue.Create(pooled.MassPerRevolution, pooled.MassPerRevolution * Math.Sqrt(variance), degreesOfFreedom, coverage),
+            Pooled = pooled,
+            Span = span,
+            SharedTare = tare,
+            Points = pointShare,
+        };
+    }
+}

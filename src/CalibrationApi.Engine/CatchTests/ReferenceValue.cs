@@ -1,0 +1,24 @@
+using CalibrationApi.Engine.Quantities;
+
+namespace CalibrationApi.Engine.CatchTests;
+
+/// <summary>The mass per revolution that a test is compared with.</summary>
+/// <param name="Value">kg per revolution, above 0; for a value in force, the number typed into the controller.</param>
+/// <param name="Kind">What the value is.</param>
+/// <param name="RelativeUncertainty">Its own standard uncertainty, relative; null when unknown.</param>
+/// <param name="FromAnotherScale">True when another scale, or the same one after another check, stands behind it: then no scale error cancels.</param>
+public sealed record ReferenceValue(
+    MassPerRevolution Value,
+    ReferenceKind Kind,
+    double? RelativeUncertainty = null,
+    bool FromAnotherScale = false);
+
+/// <summary>What a test is compared with.</summary>
+public enum ReferenceKind
+{
+    /// <summary>The value the controller uses now.</summary>
+    ValueInForce,
+
+    /// <summary>A predicted value to begin with, where none is in force yet.</summary>
+    StartValue,
+}

@@ -1,0 +1,76 @@
+using System.Globalization;
+
+namespace CalibrationApi.Engine.Quantities;
+
+/// <summary>
+/// One unit for each dimension, in which an answer and its sentences are written.
+/// As a format provider it writes every quantity inside an interpolated sentence in that unit.
+/// </summary>
+/// <remarks>
+/// A quantity without a format is written with four significant digits; a numeric format such as <c>F1</c> is
+/// applied to the value in the display unit. Numbers use a decimal point and no group separators.
+/// </remarks>
+public sealed class DisplayUnits : IFormatProvider, ICustomFormatter
+{
+    private const int SignificantDigits = 4;
+
+    private readonly Unit[] byDimension;
+
+    private DisplayUnits(Unit[] byDimension) => this.byDimension = byDimension;
+
+    /// <summary>The usual metric units: kg, kg/ha, kg/rev, km/h, m, ha, L, kg/hL, s, %.</summary>
+    public static DisplayUnits Metric { get; } =
+        new([.. Enum.GetValues<Dimension>().Select(dimension => UnitTable.Of(dimension)[0])]);
+
+    /// <summary>The usual United States units: lb, lb/ac, lb/rev, mi/h, ft, ac, ft3, lb/bu-us, s, %.</summary>
+    public static DisplayUnits UnitedStates { get; } = Metric.With(
+        "lb", "lb/ac", "/ft2", "lb/rev", "mi/h", "ft", "ac", "ft3", "lb/bu-us", "/lb", "/ft", "lb/min");
+
+    /// <summary>The unit for <paramref name="dimension"/>.</summary>
+    public Unit this[Dimension dimension] => byDimension[(int)dimension];
+
+    /// <summary>The same choice with <paramref name="units"/> put in place of those of their dimensions.</summary>
+    public DisplayUnits With(params ReadOnlySpan<Unit> units)
+    {
+        var changed = (Unit[])byDimension.Clone();
+        foreach (var unit in units)
+            changed[(int)unit.Dimension] = unit;
+        return new DisplayUnits(changed);
+    }
+
+    /// <summary>The value of <paramref name="quantity"/> in the display unit of its dimension.</summary>
+    public double Value(IQuantity quantity) => this[quantity.Dimension].FromCanonical(quantity.Canonical);
+
+    /// <summary>Writes a sentence with its quantities in these units.</summary>
+    public string Write(FormattableString sentence) => sentence.ToString(this);
+
+    object? IFormatProvider.GetFormat(Type? formatType) =>
+        formatType == typeof(ICustomFormatter) ? this : CultureInfo.InvariantCulture.GetFormat(formatType);
+
+    string ICustomFormatter.Format(string? format, object? arg, IFormatProvider? formatProvider) => arg switch
+    {
+        IQuantity quantity => $"{Number(Value(quantity), format)} {this[quantity.Dimension].Symbol}",
+        FormattableString nested => nested.ToString(this),
+        IFormattable formattable => formattable.ToString(format, CultureInfo.InvariantCulture),
+        _ => arg?.ToString() ?? "",
+    };
+
+    private static string Number(double value, string? format)
+    {
+        if (format is not null)
+            return value.ToString(format, CultureInfo.InvariantCulture);
+        if (value == 0)
+            return "0";
+        var magnitude = (int)Math.Floor(Math.Log10(Math.Abs(value)));
+        var decimals = Math.Clamp(SignificantDigits - 1 - magnitude, 0, 15);
+        return value.ToString("0." + new string('#', decimals), CultureInfo.InvariantCulture);
+    }
+
+    private DisplayUnits With(params ReadOnlySpan<string> symbols)
+    {
+        var units = new Unit[symbols.Length];
+        for (var i = 0; i < symbols.Length; i++)
+            units[i] = UnitTable.Get(symbols[i]);
+        return With(units);
+    }
+}

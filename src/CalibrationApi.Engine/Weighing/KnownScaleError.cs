@@ -1,0 +1,15 @@
+namespace CalibrationApi.Engine.Weighing;
+
+/// <summary>The span error of a scale found by a check against known masses.</summary>
+/// <param name="Relative">Indicated minus true, divided by true; above -0.5 and below 0.5. Positive when the scale shows too much.</param>
+/// <param name="StandardUncertainty">Standard uncertainty of that error, relative, 0 to 0.5; all that remains once the error is corrected.</param>
+public sealed record KnownScaleError(double Relative, double StandardUncertainty)
+{
+    /// <inheritdoc cref="KnownScaleError(double, double)"/>
+    public double Relative { get; } =
+        Math.Abs(Relative) < 0.5 ? Relative : throw new ArgumentOutOfRangeException(nameof(Relative), Relative, "A scale error of half the load is no scale.");
+
+    /// <inheritdoc cref="KnownScaleError(double, double)"/>
+    public double StandardUncertainty { get; } =
+        StandardUncertainty is >= 0 and < 0.5 ? StandardUncertainty : throw new ArgumentOutOfRangeException(nameof(StandardUncertainty), StandardUncertainty, "0 to 0.5 is needed.");
+}
