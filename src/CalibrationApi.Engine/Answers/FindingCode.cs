@@ -81,6 +81,9 @@ public static class FindingCode
     /// <summary>Speeds in the field differ so much that one catch speed does not stand for all.</summary>
     public const string WideSpeedRange = "wide-speed-range";
 
-    /// <summary>The gap between two discharges of a meter is long on the ground.</summary>
-    public const string CoarseDischarge = "coarse-discharge";
+    /// <summary>A meter would turn at a speed at which its mass per revolution was not measured.</summary>
+    public const string OutsideMeasuredSpeeds = "outside-measured-speeds";
+
+    /// <summary>Two meters have to be stopped within a few seconds of each other.</summary>
+    public const string StopsCloseTogether = "stops-close-together";
 }

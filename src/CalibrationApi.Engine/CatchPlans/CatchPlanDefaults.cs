@@ -1,0 +1,32 @@
+namespace CalibrationApi.Engine.CatchPlans;
+
+/// <summary>Defaults of a catch plan; each is listed in an answer that used it.</summary>
+public static class CatchPlanDefaults
+{
+    /// <summary>Share of a container's volume that is filled; judgement, no published source.</summary>
+    public const double ContainerFill = 0.90;
+
+    /// <summary>Mass one person lifts, container included, kg; judgement, local rules first.</summary>
+    public const double LiftLimitKilograms = 25;
+
+    /// <summary>Longest run of one catch, s; judgement, no published source.</summary>
+    public const double LongestRunSeconds = 300;
+
+    /// <summary>Relative standard uncertainty of a value in force that states none; judgement, no published source.</summary>
+    public const double ValueInForceUncertainty = 0.02;
+
+    /// <summary>Relative standard uncertainty of a predicted start value that states none: it may be 20 % off; judgement.</summary>
+    public const double StartValueUncertainty = 0.10;
+
+    /// <summary>Resolution of a revolution counter that states none, revolutions; judgement, no published source.</summary>
+    public const double CounterResolution = 0.1;
+
+    /// <summary>Stops closer than this are one group: nobody is at two meters at once; judgement, s.</summary>
+    public const double CloseStopsSeconds = 10;
+
+    /// <summary>Ratio of highest to lowest working speed from which one catch speed does not stand for all; judgement.</summary>
+    public const double WideSpeedRange = 1.5;
+
+    /// <summary>Share of the volume that may be full in the worst case before it is worth a word; judgement.</summary>
+    public const double NearlyFull = 0.95;
+}

@@ -1,0 +1,202 @@
+using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.CatchTests;
+using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.Repeatability;
+
+namespace CalibrationApi.Engine.CatchPlans;
+
+/// <summary>Plans the catch of one meter: its bounds, its size, its precision.</summary>
+internal sealed class MeterPlanning
+{
+    private readonly CatchPlan plan;
+    private readonly PlannedMeter meter;
+    private readonly double flow;
+
+    public MeterPlanning(CatchPlan plan, PlannedMeter meter)
+    {
+        this.plan = plan;
+        this.meter = meter;
+        Container = meter.Container ?? plan.Container;
+        Uncertainty = meter.Value.RelativeUncertainty ?? (meter.Value.Kind == ReferenceKind.StartValue
+            ? CatchPlanDefaults.StartValueUncertainty
+            : CatchPlanDefaults.ValueInForceUncertainty);
+        flow = FlowAt(plan.GroundSpeed);
+        Bounds = CatchBound.Of(meter, Container, Uncertainty, plan);
+        LimitedBy = Bounds.MinBy(bound => bound.Mass.Kilograms)!;
+        // Whole revolutions are what a person can stop at. The tiny allowance keeps 47.999999999 from becoming 47.
+        Revolutions = Math.Floor(LimitedBy.Mass.Kilograms / DeliveredPerRevolution + 1e-9);
+    }
+
+    public Container? Container { get; }
+
+    public double Uncertainty { get; }
+
+    public List<CatchBound> Bounds { get; }
+
+    public CatchBound LimitedBy { get; private set; }
+
+    /// <summary>Revolutions to turn.</summary>
+    public double Revolutions { get; private set; }
+
+    public double DeliveredPerRevolution => meter.Value.Value.KilogramsPerRevolution;
+
+    public double Mass => Revolutions * DeliveredPerRevolution;
+
+    /// <summary>n = R W v / k, rev/s.</summary>
+    public double MeterSpeed => flow / DeliveredPerRevolution;
+
+    public double RunTime => Revolutions / MeterSpeed;
+
+    /// <summary>
+    /// Small seed, stated or recognised by this: even the longest run does not bring the least bulk catch.
+    /// </summary>
+    public bool IsSmallSeed => meter.Material == ProductMaterial.SmallSeed || (meter.Material is null && TooSlowForBulk);
+
+    private bool TooSlowForBulk =>
+        Bounds.Single(bound => bound.Kind == CatchBoundKind.LongestRun).Mass.Kilograms < CatchSize.LeastBulkCatch;
+
+    private double Coverage => plan.CoverageProbability ?? CatchTestLimits.DefaultCoverage;
+
+    private double Wanted => plan.WantedPrecision ?? CatchTestLimits.DefaultWantedPrecision;
+
+    private RepeatabilityPrior Prior => RepeatabilityPrior.From(
+        meter.Repeatability, null, () => RepeatabilityPrior.Default(meter.Material, Mass, Revolutions));
+
+    /// <summary>A meter on the same shaft is full first: this one turns no longer.</summary>
+    public void StopAt(double seconds)
+    {
+        if (seconds >= RunTime)
+            return;
+        Revolutions = MeterSpeed * seconds;
+        LimitedBy = new CatchBound(CatchBoundKind.SharedShaft, new Mass(Mass));
+        Bounds.Add(LimitedBy);
+    }
+
+    public MeterPlan Result()
+    {
+        var (catches, precision) = Precision();
+        return new MeterPlan
+        {
+            Meter = meter,
+            CatchMass = new Mass(Mass),
+            Revolutions = new Revolutions(Revolutions),
+            RunTime = new Duration(RunTime),
+            MeterSpeed = new RotationalSpeed(MeterSpeed),
+            SpeedChecks = [.. WorkingSpeeds().Select(Check)],
+            WithinLimits = meter.SpeedLimits.Margin(MeterSpeed, MeterSpeed) >= 0,
+            ContainerFill = Fill() is { } fill ? new Ratio(fill) : null,
+            SimulatedArea = new Area(Mass / meter.TargetRate.KilogramsPerSquareMetre),
+            Catches = catches,
+            ExpectedPrecision = new Ratio(precision),
+            LimitedBy = LimitedBy,
+            Bounds = Bounds,
+        };
+    }
+
+    public IEnumerable<Assumption> Assumptions()
+    {
+        if (meter.Value.RelativeUncertainty is null)
+            yield return new("valueInForce/relativeUncertainty", new Ratio(Uncertainty), meter.Value.Kind == ReferenceKind.StartValue
+                ? "a predicted start value may be 20 % off; judgement, no published source"
+                : "default for a value in force; judgement, no published source", meter.Name);
+        if (meter.Repeatability is null)
+            yield return new("repeatability", new Ratio(Prior.Relative), Prior.Origin, meter.Name);
+        if (meter.Material is null && TooSlowForBulk)
+            yield return new("material", null, "taken as small seed, because the longest run does not bring the least catch of a bulk product", meter.Name);
+        yield return plan.Scale.SpanAssumption(new Mass(Mass)) with { Meter = meter.Name };
+    }
+
+    public IEnumerable<Finding> Findings()
+    {
+        var division = plan.Scale.Division;
+        var divisions = Mass / division.Kilograms;
+        if (divisions < CatchSize.FineDivisions)
+            yield return Finding.Note(FindingCode.CoarseScale,
+                $"{meter.Name}: a catch of {new Mass(Mass)} covers only {divisions:F0} divisions of {division}; {CatchSize.FineDivisions:F0} or more are better.", meter.Name);
+        if (!IsSmallSeed && LimitedBy.Mass.Kilograms < CatchSize.LeastBulkCatch)
+            yield return Finding.Warning(FindingCode.BoundsCross,
+                $"{meter.Name}: at least {new Mass(CatchSize.LeastBulkCatch)} are common practice for a bulk product, but {BoundWords(LimitedBy.Kind)} allows only {LimitedBy.Mass}. {BoundRemedy(LimitedBy.Kind)}", meter.Name);
+        if (Revolutions < CatchSize.UsualRevolutions)
+            yield return Finding.Warning(FindingCode.SmallCatch,
+                $"{meter.Name}: {Revolutions:0.#} revolutions are few; from {CatchSize.UsualRevolutions:F0} on, start and stop hardly matter. {BoundRemedy(LimitedBy.Kind)}", meter.Name);
+        if (Precision().Catches is null)
+            yield return Finding.Warning(FindingCode.PrecisionOutOfReach,
+                $"{meter.Name}: {new Ratio(Wanted):0.##} cannot be reached with this scale and a catch of {new Mass(Mass)}. Make the catch larger, use a finer scale, or check this one against known masses.", meter.Name);
+        if (Container is { Volume: { } volume } && meter.BulkDensity is { } density
+            && Mass * (1 + 2 * Uncertainty) > CatchPlanDefaults.NearlyFull * volume.CubicMetres * density.KilogramsPerCubicMetre)
+            yield return Finding.Warning(FindingCode.ContainerNearlyFull,
+                $"{meter.Name}: if the meter delivers more than planned, the container may be full to the brim. Plan less or watch it.", meter.Name);
+        foreach (var finding in SpeedFindings())
+            yield return finding;
+    }
+
+    public static string BoundWords(CatchBoundKind kind) => kind switch
+    {
+        CatchBoundKind.Container => "the container",
+        CatchBoundKind.ScaleCapacity => "the capacity of the scale",
+        CatchBoundKind.LiftLimit => "what one person lifts",
+        CatchBoundKind.LongestRun => "the longest run",
+        CatchBoundKind.SharedShaft => "the first full meter on the shaft",
+        _ => throw new ArgumentOutOfRangeException(nameof(kind)),
+    };
+
+    private static string BoundRemedy(CatchBoundKind kind) => kind switch
+    {
+        CatchBoundKind.Container => "Use a larger container.",
+        CatchBoundKind.ScaleCapacity => "Use a scale with more capacity or a lighter container.",
+        CatchBoundKind.LiftLimit => "Lift with two persons or a hoist and state that as liftLimit.",
+        CatchBoundKind.LongestRun => "Allow a longer run, simulate a higher ground speed, or use an element that delivers more per revolution.",
+        CatchBoundKind.SharedShaft => "Catch this meter in a run of its own.",
+        _ => throw new ArgumentOutOfRangeException(nameof(kind)),
+    };
+
+    private double FlowAt(Speed groundSpeed) =>
+        meter.TargetRate.KilogramsPerSquareMetre * meter.CoveredWidth.Metres * groundSpeed.MetresPerSecond;
+
+    private (int? Catches, double Precision) Precision()
+    {
+        var prior = Prior;
+        var between = prior.Relative * prior.Relative;
+        var tare = plan.Scale.SharedTareUncertainty(plan.TareReading) / Mass;
+        var span = plan.Scale.RelativeSpanUncertainty(new Mass(Mass));
+        var common = Math.Sqrt(span * span + tare * tare);
+        var resolution = plan.CounterResolution?.Count ?? CatchPlanDefaults.CounterResolution;
+        var variance = CatchVariance.Of(
+            plan.Scale.RandomUncertainty(plan.TareReading) / Mass,
+            CatchVariance.OfCount(resolution, plan.CountStart, meter.PocketsPerRevolution) / Revolutions);
+        var catches = CatchCount.Needed(Wanted, 1, between, prior.DegreesOfFreedom, variance, common, Coverage);
+        return (catches, CatchCount.ExpectedPrecision(catches ?? 1, between, prior.DegreesOfFreedom, variance, common, Coverage));
+    }
+
+    private double? Fill() => Container is { Volume: { } volume } && meter.BulkDensity is { } density
+        ? Mass / (volume.CubicMetres * density.KilogramsPerCubicMetre)
+        : null;
+
+    private IEnumerable<Speed> WorkingSpeeds()
+    {
+        if (plan.LowestWorkingSpeed is { } lowest)
+            yield return lowest;
+        if (plan.HighestWorkingSpeed is { } highest)
+            yield return highest;
+    }
+
+    private SpeedCheck Check(Speed groundSpeed)
+    {
+        var n = FlowAt(groundSpeed) / DeliveredPerRevolution;
+        return new SpeedCheck(groundSpeed, new RotationalSpeed(n), meter.SpeedLimits.Margin(n, n) >= 0);
+    }
+
+    private IEnumerable<Finding> SpeedFindings()
+    {
+        foreach (var speed in WorkingSpeeds().Prepend(plan.GroundSpeed).Distinct())
+        {
+            var n = FlowAt(speed) / DeliveredPerRevolution;
+            if (meter.SpeedLimits.Minimum is { } minimum && n < minimum.RevolutionsPerSecond)
+                yield return Finding.Warning(FindingCode.OutsideMeterWindow,
+                    $"{meter.Name}: at {speed} the meter turns {new RotationalSpeed(n):F1}, under its least {minimum:F1}, where it turns unevenly.", meter.Name);
+            if (meter.SpeedLimits.Maximum is { } maximum && n > maximum.RevolutionsPerSecond)
+                yield return Finding.Warning(FindingCode.OutsideMeterWindow,
+                    $"{meter.Name}: at {speed} the meter would have to turn {new RotationalSpeed(n):F1}, above its highest {maximum:F1}: the rate will not be reached.", meter.Name);
+        }
+    }
+}

@@ -1,0 +1,129 @@
+using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.Quantities;
+
+namespace CalibrationApi.Engine.MeterSpeeds;
+
+/// <summary>Meter speed for each rate and ground speed, windows inside the limits, and the choice of an element.</summary>
+public static class MeterSpeedEvaluation
+{
+    /// <summary>From memory: ASAE D497 lists grain drills at 55 to 80 %, typically 70 %.</summary>
+    public const double DefaultFieldEfficiency = 0.70;
+
+    // Less than 10 % of room is worth a word; judgement, no published source.
+    private static readonly double NearLimit = Math.Log(1.10);
+
+    /// <summary>Evaluates <paramref name="question"/>.</summary>
+    /// <remarks>
+    /// n = R W v / k, with k at that n. Elements are ranked by min(ln(n_low / n_min), ln(n_max / n_high)) over all corners
+    /// of the range of rates and ground speeds; a zero rate is not a corner.
+    /// </remarks>
+    /// <exception cref="ArgumentException">No rate above 0, no ground speed or no element.</exception>
+    public static MeterSpeedResult Evaluate(MeterSpeedQuestion question)
+    {
+        MassPerArea[] rates = [.. question.Rates.Where(rate => rate.KilogramsPerSquareMetre > 0).Distinct().OrderBy(rate => rate.KilogramsPerSquareMetre)];
+        Speed[] speeds = [.. question.GroundSpeeds.Distinct().OrderBy(speed => speed.MetresPerSecond)];
+        if (rates.Length == 0 || speeds.Length == 0 || question.Elements.Count == 0)
+            throw new ArgumentException("A rate above 0, a ground speed and an element are needed.", nameof(question));
+
+        ElementResult[] elements = [.. question.Elements
+            .Select(element => Judge(element, question.CoveredWidth.Metres, rates, speeds))
+            .OrderByDescending(result => result.Margin)];
+        var efficiency = question.FieldEfficiency ?? DefaultFieldEfficiency;
+        var width = question.WorkingWidth ?? question.CoveredWidth;
+        return new MeterSpeedResult
+        {
+            Headline = Headline(elements),
+            Elements = elements,
+            Capacity = [.. question.GroundSpeeds.Select(speed => (speed, FieldCapacity.PerHour(width, speed, efficiency)))],
+            Assumptions = question.FieldEfficiency is null
+                ? [new Assumption("fieldEfficiency", new Ratio(efficiency), "from memory: ASAE D497 lists grain drills at 55 to 80 %, typically 70 %")]
+                : [],
+            Findings = [.. elements.SelectMany(Findings)],
+        };
+    }
+
+    private static ElementResult Judge(MeteringElement element, double width, MassPerArea[] rates, Speed[] speeds)
+    {
+        MassPerArea[] cornerRates = rates.Length == 1 ? rates : [rates[0], rates[^1]];
+        Speed[] cornerSpeeds = speeds.Length == 1 ? speeds : [speeds[0], speeds[^1]];
+        Corner[] corners = [.. cornerRates.SelectMany(rate => cornerSpeeds.Select(speed => At(element, width, rate, speed)))];
+        var lowest = corners.Min(corner => corner.MeterSpeed.RevolutionsPerSecond);
+        var highest = corners.Max(corner => corner.MeterSpeed.RevolutionsPerSecond);
+        var least = element.Limits.Minimum is { } minimum ? element.Delivery.FlowAt(minimum.RevolutionsPerSecond) : (double?)null;
+        var most = element.Limits.Maximum is { } maximum ? element.Delivery.FlowAt(maximum.RevolutionsPerSecond) : (double?)null;
+        return new ElementResult
+        {
+            Element = element,
+            Margin = element.Limits.Margin(lowest, highest),
+            Corners = corners,
+            SpeedWindows = [.. rates.Select(rate => new SpeedWindow(
+                rate, Speed(least, width * rate.KilogramsPerSquareMetre), Speed(most, width * rate.KilogramsPerSquareMetre)))],
+            RateWindows = [.. speeds.Select(speed => new RateWindow(
+                speed, Rate(least, width * speed.MetresPerSecond), Rate(most, width * speed.MetresPerSecond)))],
+        };
+    }
+
+    private static Corner At(MeteringElement element, double width, MassPerArea rate, Speed speed)
+    {
+        var n = element.Delivery.SpeedFor(rate.KilogramsPerSquareMetre * width * speed.MetresPerSecond);
+        Length? spacing = element.Pockets is { } pockets ? new Length(speed.MetresPerSecond / (n * pockets)) : null;
+        return new Corner(rate, speed, new RotationalSpeed(n), element.Limits.Margin(n, n) >= 0, spacing);
+    }
+
+    private static Speed? Speed(double? flow, double massPerMetre) => flow is { } known ? new Speed(known / massPerMetre) : null;
+
+    private static MassPerArea? Rate(double? flow, double areaPerSecond) => flow is { } known ? new MassPerArea(known / areaPerSecond) : null;
+
+    private static FormattableString Headline(ElementResult[] elements)
+    {
+        var best = elements[0];
+        if (!best.Fits)
+            return $"No element serves all rates at all ground speeds. The nearest is {best.Element.Name}: {Remedy(best)}";
+        if (double.IsPositiveInfinity(best.Margin))
+            return $"No limits of the meter speed are known. {best.Element.Name} turns at {Range(best)}.";
+        return $"Use {best.Element.Name}: it turns at {Range(best)} and keeps {new Ratio(Math.Exp(best.Margin) - 1):F0} of room to its nearer limit.";
+    }
+
+    private static FormattableString Range(ElementResult result)
+    {
+        var lowest = result.Corners.MinBy(corner => corner.MeterSpeed.RevolutionsPerSecond)!.MeterSpeed;
+        var highest = result.Corners.MaxBy(corner => corner.MeterSpeed.RevolutionsPerSecond)!.MeterSpeed;
+        return lowest == highest ? (FormattableString)$"{lowest:F1}" : (FormattableString)$"{lowest:F1} to {highest:F1}";
+    }
+
+    // Says what would help: the slowest speed for the lowest rate, the fastest for the highest.
+    private static FormattableString Remedy(ElementResult result)
+    {
+        var slowest = result.SpeedWindows[0].Minimum;
+        var fastest = result.SpeedWindows[^1].Maximum;
+        var tooSlow = result.Corners.Any(corner => !corner.Within && corner.MeterSpeed.RevolutionsPerSecond < (result.Element.Limits.Minimum?.RevolutionsPerSecond ?? 0));
+        var tooFast = result.Corners.Any(corner => !corner.Within && corner.MeterSpeed.RevolutionsPerSecond > (result.Element.Limits.Maximum?.RevolutionsPerSecond ?? double.PositiveInfinity));
+        if (tooSlow && tooFast)
+            return $"with it the lowest rate needs at least {slowest:F1} and the highest rate at most {fastest:F1}.";
+        return tooFast
+            ? (FormattableString)$"with it the highest rate can be driven at no more than {fastest:F1}."
+            : $"with it the lowest rate needs at least {slowest:F1}.";
+    }
+
+    private static IEnumerable<Finding> Findings(ElementResult result)
+    {
+        var element = result.Element;
+        foreach (var corner in result.Corners.Where(corner => !corner.Within))
+        {
+            yield return corner.MeterSpeed.RevolutionsPerSecond < (element.Limits.Minimum?.RevolutionsPerSecond ?? 0)
+                ? Finding.Warning(FindingCode.OutsideMeterWindow,
+                    $"{element.Name}: {corner.Rate} at {corner.GroundSpeed} takes {corner.MeterSpeed:F1}, under the least {element.Limits.Minimum:F1}, where it turns unevenly. Drive faster or use an element that delivers less per revolution.")
+                : Finding.Warning(FindingCode.OutsideMeterWindow,
+                    $"{element.Name}: {corner.Rate} at {corner.GroundSpeed} takes {corner.MeterSpeed:F1}, above the highest {element.Limits.Maximum:F1}: the rate will not be reached. Drive slower or use an element that delivers more per revolution.");
+        }
+
+        if (result.Margin >= 0 && result.Margin < NearLimit)
+            yield return Finding.Note(FindingCode.NearMeterLimit,
+                $"{element.Name} comes within {new Ratio(Math.Exp(result.Margin) - 1):F0} of a limit of its speed.");
+        var fastest = result.Corners.Max(corner => corner.MeterSpeed.RevolutionsPerSecond);
+        var slowest = result.Corners.Min(corner => corner.MeterSpeed.RevolutionsPerSecond);
+        if (fastest > element.Delivery.FastestMeasured || slowest < element.Delivery.SlowestMeasured)
+            yield return Finding.Note(FindingCode.OutsideMeasuredSpeeds,
+                $"{element.Name} would turn at speeds outside those at which its mass per revolution was measured; the nearest measured value was used.");
+    }
+}

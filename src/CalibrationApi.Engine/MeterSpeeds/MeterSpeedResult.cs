@@ -1,0 +1,65 @@
+using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.Quantities;
+
+namespace CalibrationApi.Engine.MeterSpeeds;
+
+/// <summary>Meter speeds, windows and the order of the elements.</summary>
+public sealed record MeterSpeedResult
+{
+    /// <summary>One sentence that a tired person understands.</summary>
+    public required FormattableString Headline { get; init; }
+
+    /// <summary>The elements, best first.</summary>
+    public required IReadOnlyList<ElementResult> Elements { get; init; }
+
+    /// <summary>Area worked per hour at each ground speed, in the order given.</summary>
+    public required IReadOnlyList<(Speed GroundSpeed, Area AreaPerHour)> Capacity { get; init; }
+
+    /// <summary>Values used that the caller did not state, with origin.</summary>
+    public required IReadOnlyList<Assumption> Assumptions { get; init; }
+
+    /// <summary>What the engine noticed.</summary>
+    public required IReadOnlyList<Finding> Findings { get; init; }
+}
+
+/// <summary>One element against the rates and ground speeds.</summary>
+public sealed record ElementResult
+{
+    /// <summary>The element.</summary>
+    public required MeteringElement Element { get; init; }
+
+    /// <summary>Room to the nearer limit: min(ln(n_low / n_min), ln(n_max / n_high)); infinity without limits.</summary>
+    public required double Margin { get; init; }
+
+    /// <summary>The element serves every corner.</summary>
+    public bool Fits => Margin >= 0;
+
+    /// <summary>Lowest and highest rate at lowest and highest ground speed.</summary>
+    public required IReadOnlyList<Corner> Corners { get; init; }
+
+    /// <summary>For each rate, the ground speeds inside the limits.</summary>
+    public required IReadOnlyList<SpeedWindow> SpeedWindows { get; init; }
+
+    /// <summary>For each ground speed, the rates inside the limits.</summary>
+    public required IReadOnlyList<RateWindow> RateWindows { get; init; }
+}
+
+/// <summary>One combination of rate and ground speed.</summary>
+/// <param name="Rate">Rate R.</param>
+/// <param name="GroundSpeed">Ground speed v.</param>
+/// <param name="MeterSpeed">n = R W v / k(n).</param>
+/// <param name="Within">Inside the limits of the element.</param>
+/// <param name="DischargeSpacing">Ground between two discharges, v / (n pockets); null when the pockets are unknown.</param>
+public sealed record Corner(MassPerArea Rate, Speed GroundSpeed, RotationalSpeed MeterSpeed, bool Within, Length? DischargeSpacing);
+
+/// <summary>The ground speeds at which a rate can be put down.</summary>
+/// <param name="Rate">The rate.</param>
+/// <param name="Minimum">Slowest; null without a lower limit of the meter.</param>
+/// <param name="Maximum">Fastest; null without an upper limit of the meter.</param>
+public sealed record SpeedWindow(MassPerArea Rate, Speed? Minimum, Speed? Maximum);
+
+/// <summary>The rates that can be put down at a ground speed.</summary>
+/// <param name="GroundSpeed">The ground speed.</param>
+/// <param name="Minimum">Lowest; null without a lower limit of the meter.</param>
+/// <param name="Maximum">Highest; null without an upper limit of the meter.</param>
+public sealed record RateWindow(Speed GroundSpeed, MassPerArea? Minimum, MassPerArea? Maximum);
