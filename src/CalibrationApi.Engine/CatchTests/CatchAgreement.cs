@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.Repeatability;
 using CalibrationApi.Engine.Statistics;
 
@@ -94,7 +95,7 @@ public sealed record CatchAgreement
         if (count == 1)
             return new CatchAgreement { Spread = 0, Q = 0, QProbability = 1, ErrorEach = FamilyError };
 
-        var canOffset = readings.Revolutions.Max() >= UnequalRevolutions * readings.Revolutions.Min();
+        var canOffset = !Threshold.IsBelow(readings.Revolutions.Max(), UnequalRevolutions * readings.Revolutions.Min());
         var canStray = count >= FewestForStray;
         var canTrend = count >= FewestForTrend;
         var others = 1 + (canStray ? 1 : 0) + (canTrend ? 1 : 0) + (canOffset ? 1 : 0);

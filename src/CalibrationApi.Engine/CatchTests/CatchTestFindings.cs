@@ -53,23 +53,23 @@ internal static class CatchTestFindings
         var smallest = readings.Masses.Min();
         var fewest = readings.Revolutions.Min();
         var leastCatch = new Mass(CatchSize.LeastBulkCatch);
-        if (fewest < CatchSize.UsualRevolutions)
+        if (Threshold.IsBelow(fewest, CatchSize.UsualRevolutions))
             findings.Add(Finding.Warning(FindingCode.SmallCatch,
                 $"A catch of {new Revolutions(fewest)} is short: from {new Revolutions(CatchSize.UsualRevolutions)} on, start and stop of the meter hardly matter."));
-        else if (smallest < CatchSize.LeastBulkCatch && test.Material != ProductMaterial.SmallSeed)
+        else if (Threshold.IsBelow(smallest, CatchSize.LeastBulkCatch) && test.Material != ProductMaterial.SmallSeed)
             findings.Add(Finding.Note(FindingCode.SmallCatch,
                 $"The smallest catch is {new Mass(smallest)}, under the {leastCatch} that are common practice for a bulk product. For small seed, turns and scale divisions decide: state the material small-seed."));
 
         var division = test.Scale.Division;
         var smallestWeighed = smallest / (test.CaughtPoints?.Scale ?? 1);
         var divisions = smallestWeighed / division.Kilograms;
-        if (divisions < CatchSize.FineDivisions)
+        if (Threshold.IsBelow(divisions, CatchSize.FineDivisions))
             findings.Add(Finding.Note(FindingCode.CoarseScale,
                 $"The smallest catch covers only {divisions:F0} divisions of {division}; {CatchSize.FineDivisions:F0} or more are better."));
         if (test.Scale is { AccuracyClass: { } accuracyClass, StatedAccuracy: null, KnownError: null } scale)
         {
             var intervals = readings.Masses.Max() / (test.CaughtPoints?.Scale ?? 1) / (scale.VerificationInterval ?? division).Kilograms;
-            if (intervals > OimlR76.LargestLoad(accuracyClass))
+            if (Threshold.IsAbove(intervals, OimlR76.LargestLoad(accuracyClass)))
                 findings.Add(Finding.Warning(FindingCode.LoadBeyondClass,
                     $"A load of {intervals:F0} verification intervals is more than a scale of class {accuracyClass.ToString()} can have ({OimlR76.LargestLoad(accuracyClass):F0}). Check the class and the interval on the data plate."));
         }

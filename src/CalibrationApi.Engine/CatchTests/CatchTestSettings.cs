@@ -71,7 +71,7 @@ public sealed record CatchTestSettings
         var precision = WantedPrecision / z;
         var needed = StudentT.CoverageFactor(CatchTestVerdict.KeepProbability, double.PositiveInfinity)
             * Math.Sqrt(precision * precision + DayToDay * DayToDay);
-        return needed <= Tolerance
+        return !Threshold.IsAbove(needed, Tolerance)
             ? null
             : new Refusal(RefusalCode.SettingsAtOdds, "wantedPrecision",
                 $"A tolerance of {new Ratio(Tolerance)} cannot be shown by a test that is only wanted to {new Ratio(WantedPrecision)} (with {new Ratio(DayToDay)} from day to day it takes a tolerance of at least {new Ratio(needed)}). Widen the tolerance or ask for a smaller wantedPrecision.");

@@ -1,3 +1,5 @@
+using CalibrationApi.Engine.Quantities;
+
 namespace CalibrationApi.Engine.CatchTests;
 
 /// <summary>The decision table: first row that applies wins.</summary>
@@ -75,7 +77,7 @@ public static class CatchTestVerdict
         if (estimate.RelativeExpanded > limits.WantedPrecision)
             return MoreCatches(estimate, counted, meanVariance, limits);
         if (change is not null
-            && Math.Abs(change.Delta.Value) >= limits.SecondCatchChange
+            && !Threshold.IsBelow(Math.Abs(change.Delta.Value), limits.SecondCatchChange)
             && !(counted >= 2 && agreement.Agree))
             return new(Verdict.Repeat, Rule.LargeChangeUnconfirmed, 1);
 

@@ -1,3 +1,5 @@
+using CalibrationApi.Engine.Quantities;
+
 namespace CalibrationApi.Engine.Repeatability;
 
 /// <summary>What is believed about the scatter of catches before any are made: scale and counter parts removed.</summary>
@@ -28,9 +30,9 @@ public sealed record RepeatabilityPrior(double Relative, double DegreesOfFreedom
     {
         if (material == ProductMaterial.Dusty)
             return new(0.03, DefaultDegreesOfFreedom, "default for a dusty or caking product; judgement, 4 degrees of freedom");
-        if (revolutions < FewestRevolutions)
+        if (Threshold.IsBelow(revolutions, FewestRevolutions))
             return new(0.03, DefaultDegreesOfFreedom, "default for a catch under 5 revolutions; judgement, 4 degrees of freedom");
-        if (catchKilograms < UsualCatch || revolutions < UsualRevolutions)
+        if (Threshold.IsBelow(catchKilograms, UsualCatch) || Threshold.IsBelow(revolutions, UsualRevolutions))
             return new(0.02, DefaultDegreesOfFreedom, "default for a small catch or small seed; judgement, 4 degrees of freedom");
         return new(0.01, DefaultDegreesOfFreedom, "default for a free-flowing product; judgement, 4 degrees of freedom");
     }

@@ -1,3 +1,5 @@
+using CalibrationApi.Engine.Quantities;
+
 namespace CalibrationApi.Engine.Weighing;
 
 /// <summary>Maximum permissible errors of non-automatic weighing instruments.</summary>
@@ -27,7 +29,7 @@ public static class OimlR76
         if (!(loadInIntervals >= 0))
             throw new ArgumentOutOfRangeException(nameof(loadInIntervals), loadInIntervals, "A load of at least 0 is needed.");
         var (half, one, _) = Steps[(int)accuracyClass];
-        return loadInIntervals <= half ? 0.5 : loadInIntervals <= one ? 1.0 : 1.5;
+        return !Threshold.IsAbove(loadInIntervals, half) ? 0.5 : !Threshold.IsAbove(loadInIntervals, one) ? 1.0 : 1.5;
     }
 
     /// <summary>Limit of error in service, in verification intervals e: twice the limit on verification.</summary>
