@@ -18,9 +18,6 @@ public static class CatchPlanDefaults
     /// <summary>Relative standard uncertainty of a predicted start value that states none: it may be 20 % off; judgement.</summary>
     public const double StartValueUncertainty = 0.10;
 
-    /// <summary>Resolution of a revolution counter that states none, revolutions; judgement, no published source.</summary>
-    public const double CounterResolution = 0.1;
-
     /// <summary>Stops closer than this are one group: nobody is at two meters at once; judgement, s.</summary>
     public const double CloseStopsSeconds = 10;
 

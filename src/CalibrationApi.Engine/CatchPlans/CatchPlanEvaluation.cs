@@ -115,7 +115,7 @@ public static class CatchPlanEvaluation
         if (plan.LiftLimit is null)
             yield return new("liftLimit", new Mass(CatchPlanDefaults.LiftLimitKilograms), "mass one person lifts, container included; judgement, local rules first");
         if (plan.CounterResolution is null)
-            yield return new("counterResolution", new Revolutions(CatchPlanDefaults.CounterResolution), "default; judgement, no published source");
+            yield return new("counterResolution", CountDefaults.CounterResolution, CountDefaults.Origin);
         var containers = plan.Meters.Select(meter => meter.Container ?? plan.Container).ToArray();
         if (containers.Any(container => container is { Volume: not null, Fill: null }))
             yield return new("container/fill", new Ratio(CatchPlanDefaults.ContainerFill), "share of the volume that is filled; judgement, no published source");

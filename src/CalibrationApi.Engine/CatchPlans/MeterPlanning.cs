@@ -160,7 +160,7 @@ internal sealed class MeterPlanning
         var tare = plan.Scale.SharedTareUncertainty(plan.TareReading) / Mass;
         var span = plan.Scale.RelativeSpanUncertainty(new Mass(Mass));
         var common = Math.Sqrt(span * span + tare * tare);
-        var resolution = plan.CounterResolution?.Count ?? CatchPlanDefaults.CounterResolution;
+        var resolution = (plan.CounterResolution ?? CountDefaults.CounterResolution).Count;
         var variance = CatchVariance.Of(
             plan.Scale.RandomUncertainty(plan.TareReading) / Mass,
             CatchVariance.OfCount(resolution, plan.CountStart, meter.PocketsPerRevolution) / Revolutions);

@@ -202,6 +202,7 @@ public sealed record CatchAgreement
     {
         var mean = values.Average();
         var deviation = Math.Sqrt(values.Sum(value => (value - mean) * (value - mean)) / (values.Length - 1));
-        return deviation > 0 ? values.Max(value => Math.Abs(value - mean)) / deviation : 0;
+        // Equal readings differ from their own mean by a rounding, which is no deviation.
+        return deviation > 1e-12 * mean ? values.Max(value => Math.Abs(value - mean)) / deviation : 0;
     }
 }

@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.Repeatability;
 using CalibrationApi.Engine.Weighing;
@@ -45,6 +46,12 @@ public sealed record CatchTest
 
     /// <summary>Price of the product in money per kilogram, in whatever currency the caller counts.</summary>
     public double? PricePerKilogram { get; init; }
+
+    /// <summary>What had to be assumed when the readings were taken over; repeated in the answer.</summary>
+    public IReadOnlyList<Assumption> ReadingAssumptions { get; init; } = [];
+
+    /// <summary>Masses that come from one scale were given in units of more than one system; worth a word in the answer.</summary>
+    public bool MixesMassUnits { get; init; }
 
     /// <summary>What the caller set about judging.</summary>
     public CatchTestLimits Limits { get; init; } = new();

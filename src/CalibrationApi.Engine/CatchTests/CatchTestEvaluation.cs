@@ -88,6 +88,9 @@ public static class CatchTestEvaluation
         var assumptions = new List<Assumption>(settings.Assumptions);
         var heaviest = readings.Masses.Max() / (test.CaughtPoints?.Scale ?? 1);
         assumptions.Insert(Math.Min(1, assumptions.Count), test.Scale.SpanAssumption(new Mass(heaviest)));
+        if (test.Reference is { FromAnotherScale: null } reference)
+            assumptions.Add(new(reference.Kind == ReferenceKind.ValueInForce ? "valueInForce/fromAnotherScale" : "startValue/fromAnotherScale", null, "not stated: taken as the same scale with the same check, so that its span error cancels in the change"));
+        assumptions.AddRange(test.ReadingAssumptions);
         return assumptions;
     }
 }

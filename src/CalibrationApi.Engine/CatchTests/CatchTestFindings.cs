@@ -19,6 +19,9 @@ internal static class CatchTestFindings
         Precision(test, readings, result, findings);
         if (result.Enter is { } enter)
             Entry(enter, result, findings);
+        if (test.MixesMassUnits)
+            findings.Add(Finding.Warning(FindingCode.MixedMassUnits,
+                $"Masses of this test were given both in metric and in pound units although one scale shows one unit. Each was taken with its own unit; check that none was mislabelled."));
         for (var i = 0; i < test.Catches.Count; i++)
         {
             if (test.Catches[i].ExcludedBecause is { } reason)

@@ -51,6 +51,9 @@ internal static class CatchTestSentences
                 return Finding.Warning(FindingCode.PrecisionNotReached,
                     $"The value is known within {new Ratio(result.Estimate.RelativeExpanded):F1}; within {new Ratio(settings.WantedPrecision):0.##} is wanted. {More(result.Decision.MoreCatches!.Value)}");
             case CatchTestVerdict.Rule.PrecisionOutOfReach:
+                if (!CommonIsTooWide(result))
+                    return Finding.Warning(FindingCode.PrecisionOutOfReach,
+                        $"Catches that repeat only to {new Ratio(Math.Sqrt(result.Estimate.Pooled.BetweenVariance)):F1} take more than {CatchCount.Most} catches to reach {new Ratio(settings.WantedPrecision):0.##}.");
                 return Finding.Warning(FindingCode.PrecisionOutOfReach,
                     $"What all catches have in common alone leaves {new Ratio(Common(result)):F1} of doubt; within {new Ratio(settings.WantedPrecision):0.##} is wanted. {OutOfReachRemedy(result)}");
             case CatchTestVerdict.Rule.LargeChangeUnconfirmed:
@@ -96,9 +99,16 @@ internal static class CatchTestSentences
         ? "Make one more catch."
         : $"Make {CountWords.Of(catches)} more catches.";
 
-    private static string OutOfReachRemedy(CatchTestResult result) => result.Estimate.Points > result.Estimate.Span
-        ? "Catch more points of the meter."
-        : "Not with this scale: make larger catches, use a finer scale, or check this one against known masses.";
+    private static string OutOfReachRemedy(CatchTestResult result) => !CommonIsTooWide(result)
+        ? "Find out what makes the catches differ, or make each one longer."
+        : result.Estimate.Points > result.Estimate.Span
+            ? "Catch more points of the meter."
+            : "Not with this scale: make larger catches, use a finer scale, or check this one against known masses.";
+
+    private static bool CommonIsTooWide(CatchTestResult result) => CatchCount.OutOfReach(
+        result.Settings.WantedPrecision,
+        Math.Sqrt(result.Estimate.RelativeVariance - result.Estimate.Pooled.RelativeVariance),
+        result.Settings.CoverageProbability);
 
     private static double Common(CatchTestResult result) =>
         Statistics.StudentT.CoverageFactor(result.Settings.CoverageProbability, double.PositiveInfinity)

@@ -32,7 +32,7 @@ public sealed record ChangeAgainstReference
         var day = dayToDay * dayToDay;
         var old = reference.RelativeUncertainty is { } u ? u * u : 0;
         var changeVariance = estimate.VarianceWithoutSpan + day + old
-            + (reference.FromAnotherScale ? estimate.Span * estimate.Span : 0);
+            + (reference.FromAnotherScale is true ? estimate.Span * estimate.Span : 0);
         var delta = MeasuredValue.Create(ratio - 1, ratio * Math.Sqrt(changeVariance), estimate.DegreesOfFreedomOf(changeVariance), coverage);
 
         var truthVariance = estimate.RelativeVariance + day;
@@ -50,11 +50,11 @@ public sealed record ChangeAgainstReference
     private static MeasuredValue Combine(MassPerRevolutionEstimate estimate, ReferenceValue reference, double aged, double day, double coverage)
     {
         var span = estimate.Span * estimate.Span;
-        var fresh = estimate.VarianceWithoutSpan + day + (reference.FromAnotherScale ? span : 0);
+        var fresh = estimate.VarianceWithoutSpan + day + (reference.FromAnotherScale is true ? span : 0);
         var shareOfNew = aged / (aged + fresh);
         var old = reference.Value.KilogramsPerRevolution;
         var value = old + shareOfNew * (estimate.Value.Value - old);
-        var variance = aged * fresh / (aged + fresh) + (reference.FromAnotherScale ? 0 : span);
+        var variance = aged * fresh / (aged + fresh) + (reference.FromAnotherScale is true ? 0 : span);
         var between = shareOfNew * shareOfNew * estimate.Pooled.BetweenShare;
         var degreesOfFreedom = EffectiveDegreesOfFreedom.Combine(
             (between, estimate.Pooled.DegreesOfFreedom), (Math.Max(0, variance - between), double.PositiveInfinity));

@@ -44,12 +44,15 @@ public readonly record struct PooledCatches(
         var priorSum = prior.DegreesOfFreedom * prior.Relative * prior.Relative;
         var degreesOfFreedom = prior.DegreesOfFreedom + count - 1;
 
-        // The root with all v_i = 0 lies above the true one; Newton on ln tau^2 comes down to it.
+        // The root with all v_i = 0 lies above the true one; Newton on ln tau^2 comes down to it. Its slope leaves out that
+        // the mean moves with the weights, which can make it circle round the root when catches known unequally well
+        // disagree; so the root is kept between two bounds and the interval halved where a step would leave them.
         var plainMean = WeightedMean(values, variances, double.PositiveInfinity, leftOut);
         var deviations = 0.0;
         for (var i = 0; i < values.Length; i++)
             deviations += i == leftOut ? 0 : Square(values[i] / plainMean - 1);
         var variance = (priorSum + deviations) / degreesOfFreedom;
+        var (lower, upper) = (0.0, double.PositiveInfinity);
         for (var step = 0; step < MostSteps && count > 1; step++)
         {
             var mean = WeightedMean(values, variances, variance, leftOut);
@@ -66,9 +69,18 @@ public readonly record struct PooledCatches(
             }
 
             var change = (degreesOfFreedom - sum) / slope;
-            variance *= Math.Exp(Math.Clamp(change, -3, 3));
-            if (Math.Abs(change) < 1e-15)
+            var next = variance * Math.Exp(Math.Clamp(change, -3, 3));
+            if (Math.Abs(change) < 1e-14)
+            {
+                variance = next;
                 break;
+            }
+
+            if (sum > degreesOfFreedom)
+                lower = variance;
+            else
+                upper = variance;
+            variance = next > lower && next < upper ? next : Math.Sqrt(lower * upper);
         }
 
         double sumOfWeights = 0, sumOfSquares = 0, weighted = 0;

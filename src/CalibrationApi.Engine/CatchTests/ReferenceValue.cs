@@ -6,12 +6,12 @@ namespace CalibrationApi.Engine.CatchTests;
 /// <param name="Value">kg per revolution, above 0; for a value in force, the number typed into the controller.</param>
 /// <param name="Kind">What the value is.</param>
 /// <param name="RelativeUncertainty">Its own standard uncertainty, relative; null when unknown.</param>
-/// <param name="FromAnotherScale">True when another scale, or the same one after another check, stands behind it: then no scale error cancels.</param>
+/// <param name="FromAnotherScale">True when another scale, or the same one after another check, stands behind it: then no scale error cancels. Null when not stated, which is taken as the same scale with the same check.</param>
 public sealed record ReferenceValue(
     MassPerRevolution Value,
     ReferenceKind Kind,
     double? RelativeUncertainty = null,
-    bool FromAnotherScale = false);
+    bool? FromAnotherScale = null);
 
 /// <summary>What a test is compared with.</summary>
 public enum ReferenceKind

@@ -81,7 +81,7 @@ public static class MeterSpeedEvaluation
             return $"No element serves all rates at all ground speeds. The nearest is {best.Element.Name}: {Remedy(best)}";
         if (double.IsPositiveInfinity(best.Margin))
             return $"No limits of the meter speed are known. {best.Element.Name} turns at {Range(best)}.";
-        return $"Use {best.Element.Name}: it turns at {Range(best)} and keeps {new Ratio(Math.Exp(best.Margin) - 1):F0} of room to its nearer limit.";
+        return $"Use {best.Element.Name}: it turns at {Range(best)} and stays a factor of {1 + best.Room:F1} away from its nearer limit.";
     }
 
     private static FormattableString Range(ElementResult result)
@@ -119,7 +119,7 @@ public static class MeterSpeedEvaluation
 
         if (result.Margin >= 0 && result.Margin < NearLimit)
             yield return Finding.Note(FindingCode.NearMeterLimit,
-                $"{element.Name} comes within {new Ratio(Math.Exp(result.Margin) - 1):F0} of a limit of its speed.");
+                $"{element.Name} comes within {new Ratio(result.Room):F0} of a limit of its speed.");
         var fastest = result.Corners.Max(corner => corner.MeterSpeed.RevolutionsPerSecond);
         var slowest = result.Corners.Min(corner => corner.MeterSpeed.RevolutionsPerSecond);
         if (fastest > element.Delivery.FastestMeasured || slowest < element.Delivery.SlowestMeasured)

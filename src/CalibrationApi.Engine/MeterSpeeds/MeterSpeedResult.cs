@@ -31,6 +31,9 @@ public sealed record ElementResult
     /// <summary>Room to the nearer limit: min(ln(n_low / n_min), ln(n_max / n_high)); infinity without limits.</summary>
     public required double Margin { get; init; }
 
+    /// <summary>The margin as a ratio: 0.25 says that the nearer limit is a factor of 1.25 away.</summary>
+    public double Room => Math.Exp(Margin) - 1;
+
     /// <summary>The element serves every corner.</summary>
     public bool Fits => Margin >= 0;
 

@@ -1,0 +1,29 @@
+using CalibrationApi.Engine.CatchPlans;
+using CalibrationApi.Http;
+using Microsoft.AspNetCore.Http.HttpResults;
+using Microsoft.AspNetCore.Mvc;
+
+namespace CalibrationApi.CatchPlans;
+
+/// <summary>Plans a catch test without storing anything.</summary>
+internal static class PlanCatch
+{
+    /// <summary>Plans a catch test of one or several meters.</summary>
+    /// <remarks>
+    /// For each meter: how much to catch and which bound acts, revolutions, run time, meter speed against its limits,
+    /// container fill, and how many catches the wanted precision takes; for the common run: when to stop which meter, the
+    /// steps with their dependencies, and the cautions. Nothing is stored.
+    /// </remarks>
+    /// <param name="body">The meters and what is at hand: scale, container, time.</param>
+    /// <param name="units">Units of the answer; as-asked takes those of the question.</param>
+    /// <response code="200">The plan.</response>
+    public static Results<Ok<CatchPlanAnswer>, ProblemResult> Handle(JsonBody<CatchPlanRequest> body, [FromQuery] string? units = null)
+    {
+        var request = body.Value;
+        var answerUnits = CatchPlanMapping.UnitsFor(request, units);
+        var outcome = CatchPlanEvaluation.Evaluate(CatchPlanMapping.ToEngine(request));
+        return outcome.IsAnswered
+            ? TypedResults.Ok(CatchPlanMapping.ToAnswer(outcome.Result, answerUnits))
+            : ProblemResult.Refused(outcome.Refusals, answerUnits.Display);
+    }
+}

@@ -1,0 +1,176 @@
+using CalibrationApi.Engine.CatchTests;
+using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.Repeatability;
+using CalibrationApi.Engine.Weighing;
+using CalibrationApi.Http;
+using FluentValidation;
+
+namespace CalibrationApi.CatchTests;
+
+/// <summary>Rules of a catch test.</summary>
+internal sealed class CatchTestRequestValidator : AbstractValidator<CatchTestRequest>
+{
+    public const int MostCatches = 50;
+    public const int LongestName = 100;
+
+    public CatchTestRequestValidator()
+    {
+        RuleFor(test => test.Meter).Text(LongestName);
+        RuleFor(test => test.Product!).SetValidator(new ProductOfTestValidator());
+        RuleFor(test => test.Scale).Needed();
+        RuleFor(test => test.Scale!).SetValidator(new ScaleOfTestValidator());
+        RuleFor(test => test.TareReading).Word(Words.All<TareReading>());
+        RuleFor(test => test.SharedTare).Measured();
+        RuleFor(test => test.CounterResolution).Measured(new(0, 10, "rev"));
+        RuleFor(test => test.CountStart).Word(Words.All<CountStart>());
+        RuleFor(test => test.PocketsPerRevolution).Whole(1, 10_000);
+        RuleFor(test => test.PulsesPerRevolution).Measured();
+        RuleFor(test => test.MeterRevolutionsPerTurn).Measured(new(0.0001, 10_000, "1"));
+        RuleFor(test => test.TurnResolution).Measured(new(0, 10, "rev"));
+        RuleFor(test => test.MeterSpeed).Measured();
+        RuleFor(test => test.TimeResolution).Measured(new(0, 60, "s"));
+        RuleFor(test => test.ValueTypedIn).Measured();
+        RuleFor(test => test.IndicatedMassResolution).Measured(new(0, 100, "kg"));
+        RuleFor(test => test.CaughtPoints!).SetValidator(new CaughtPointsOfTestValidator());
+        RuleFor(test => test.ValueInForce).Measured();
+        RuleFor(test => test.ValueInForce!).SetValidator(new ReferenceOfTestValidator());
+        RuleFor(test => test.StartValue).Measured();
+        RuleFor(test => test.StartValue!).SetValidator(new ReferenceOfTestValidator());
+        RuleFor(test => test.ControllerEntry!).SetValidator(new ControllerEntryOfTestValidator());
+        RuleFor(test => test.TargetRate).Measured();
+        RuleFor(test => test.Area).Measured();
+        RuleFor(test => test.Catches).Needed();
+        RuleFor(test => test.Catches).Items(1, MostCatches);
+        RuleForEach(test => test.Catches!).SetValidator(new CatchOfTestValidator()!);
+        RuleFor(test => test.Repeatability).Measured(new(0.01, 30, "%"));
+        RuleFor(test => test.RepeatabilityDegreesOfFreedom).Number(1, 1000);
+        RuleFor(test => test.DayToDay).Measured(new(0, 20, "%"));
+        RuleFor(test => test.Tolerance).Measured(new(0.1, 50, "%"));
+        RuleFor(test => test.WantedPrecision).Measured(new(0.1, 50, "%"));
+        RuleFor(test => test.SecondCatchChange).Measured(new(0.1, 100, "%"));
+        RuleFor(test => test.CoverageProbability).Number(0.5, 0.9999);
+        RuleFor(test => test).Custom(CatchTestRules.Check);
+    }
+}
+
+internal sealed class ProductOfTestValidator : AbstractValidator<ProductOfTest>
+{
+    public ProductOfTestValidator()
+    {
+        RuleFor(product => product.Name).Text(CatchTestRequestValidator.LongestName);
+        RuleFor(product => product.Material).Word(Words.All<ProductMaterial>());
+        RuleFor(product => product.BulkDensity).Measured();
+        RuleFor(product => product.Price!).SetValidator(new PriceValidator());
+    }
+}
+
+internal sealed class PriceValidator : AbstractValidator<Price>
+{
+    public PriceValidator()
+    {
+        RuleFor(price => price.Value).Needed();
+        RuleFor(price => price.Value).Number(0, 1_000_000_000);
+        RuleFor(price => price.Currency).Needed();
+        RuleFor(price => price.Currency).Matches("^[A-Z]{3}$").WithErrorCode(ErrorCode.TextWrong)
+            .WithMessage("Give the three capital letters of ISO 4217, for example EUR or CAD.");
+        RuleFor(price => price.Per).Needed();
+        RuleFor(price => price.Per).Word([.. UnitTable.Of(Dimension.Mass).Select(unit => unit.Symbol)]);
+    }
+}
+
+internal sealed class ScaleOfTestValidator : AbstractValidator<ScaleOfTest>
+{
+    public ScaleOfTestValidator()
+    {
+        RuleFor(scale => scale.Division).Needed();
+        RuleFor(scale => scale.Division).Measured(new(0, 100, "kg", ExcludesLeast: true));
+        RuleFor(scale => scale.AccuracyClass).Word(Words.All<AccuracyClass>());
+        RuleFor(scale => scale.VerificationInterval).Measured(new(0, 100, "kg", ExcludesLeast: true));
+        RuleFor(scale => scale.StatedAccuracy).Measured(new(0, 1000, "kg", ExcludesLeast: true));
+        RuleFor(scale => scale.KnownError!).SetValidator(new KnownScaleErrorOfTestValidator());
+        RuleFor(scale => scale.Capacity).Measured();
+        RuleFor(scale => scale.ReadingScatter).Measured(new(0, 100, "kg"));
+    }
+}
+
+internal sealed class KnownScaleErrorOfTestValidator : AbstractValidator<KnownScaleErrorOfTest>
+{
+    public KnownScaleErrorOfTestValidator()
+    {
+        RuleFor(known => known.Error).Needed();
+        RuleFor(known => known.Error).Measured(new(-20, 20, "%"));
+        RuleFor(known => known.StandardUncertainty).Needed();
+        RuleFor(known => known.StandardUncertainty).Measured(new(0, 20, "%"));
+    }
+}
+
+internal sealed class CaughtPointsOfTestValidator : AbstractValidator<CaughtPointsOfTest>
+{
+    public CaughtPointsOfTestValidator()
+    {
+        RuleFor(points => points.Caught).Needed();
+        RuleFor(points => points.Caught).Whole(1, 1000);
+        RuleFor(points => points.Total).Needed();
+        RuleFor(points => points.Total).Whole(1, 1000);
+        RuleFor(points => points.Spread).Measured(new(0, 100, "%"));
+        RuleFor(points => points).Custom((points, context) =>
+        {
+            if (points.Caught > points.Total)
+                context.Report(nameof(points.Caught), ErrorCode.SettingsAtOdds, "More points were caught than the meter feeds. Check the two counts.");
+        });
+    }
+}
+
+internal sealed class ReferenceOfTestValidator : AbstractValidator<ReferenceOfTest>
+{
+    public ReferenceOfTestValidator() => RuleFor(reference => reference.RelativeUncertainty).Measured(new(0, 100, "%"));
+}
+
+internal sealed class ControllerEntryOfTestValidator : AbstractValidator<ControllerEntryOfTest>
+{
+    public ControllerEntryOfTestValidator()
+    {
+        RuleFor(entry => entry.Form).Needed();
+        RuleFor(entry => entry.Form).Word(Words.All<ControllerForm>());
+        RuleFor(entry => entry.Unit).Needed();
+        RuleFor(entry => entry.Decimals).Needed();
+        RuleFor(entry => entry.Decimals).Whole(0, ControllerEntry.MostDecimals);
+        RuleFor(entry => entry).Custom((entry, context) =>
+        {
+            if (entry.Unit is null || entry.Form is null || !Words.All<ControllerForm>().Contains(entry.Form))
+                return;
+            var units = UnitTable.Of(ControllerEntry.DimensionOf(Words.Read(entry.Form, default(ControllerForm))));
+            if (units.Any(unit => unit.Symbol == entry.Unit))
+                return;
+            var code = UnitTable.Ambiguous.ContainsKey(entry.Unit) ? ErrorCode.UnitAmbiguous
+                : UnitTable.Find(entry.Unit) is null ? ErrorCode.UnitUnknown : ErrorCode.UnitWrongDimension;
+            context.Report(nameof(entry.Unit), code, $"A controller entry of the form {entry.Form} takes one of: {string.Join(", ", units.Select(unit => unit.Symbol))}.");
+        });
+    }
+}
+
+internal sealed class CatchOfTestValidator : AbstractValidator<CatchOfTest>
+{
+    public CatchOfTestValidator()
+    {
+        RuleFor(one => one.Gross).Measured();
+        RuleFor(one => one.Tare).Measured(new(0, 1000, "t"));
+        // A net mass at or below zero gets its own code and sentence.
+        RuleFor(one => one.Net).Measured(new(-1000, 1000, "t"));
+        RuleFor(one => one.Revolutions).Measured(new(-1_000_000, 1_000_000, "rev"));
+        RuleFor(one => one.Pulses).Number(-1e12, 1e12);
+        RuleFor(one => one.Turns).Measured(new(-1_000_000, 1_000_000, "rev"));
+        RuleFor(one => one.IndicatedMass).Measured();
+        RuleFor(one => one.RunTime).Measured();
+        RuleFor(one => one.Excluded!).SetValidator(new ExclusionValidator());
+    }
+}
+
+internal sealed class ExclusionValidator : AbstractValidator<Exclusion>
+{
+    public ExclusionValidator()
+    {
+        RuleFor(excluded => excluded.Reason).Needed();
+        RuleFor(excluded => excluded.Reason).Text(500);
+    }
+}

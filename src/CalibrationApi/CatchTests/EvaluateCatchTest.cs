@@ -1,0 +1,28 @@
+using CalibrationApi.Engine.CatchTests;
+using CalibrationApi.Http;
+using Microsoft.AspNetCore.Http.HttpResults;
+using Microsoft.AspNetCore.Mvc;
+
+namespace CalibrationApi.CatchTests;
+
+/// <summary>Evaluates a catch test without storing anything.</summary>
+internal static class EvaluateCatchTest
+{
+    /// <summary>Evaluates a catch test.</summary>
+    /// <remarks>
+    /// From one or more catches: the mass per revolution with its uncertainty, whether the catches agree, what has changed
+    /// against the value in force, and what to do now. Nothing is stored; the same question always gets the same answer.
+    /// </remarks>
+    /// <param name="body">The catches and what is known about scale, counter and product.</param>
+    /// <param name="units">Units of the answer; as-asked takes those of the question.</param>
+    /// <response code="200">The evaluation.</response>
+    public static Results<Ok<CatchTestAnswer>, ProblemResult> Handle(JsonBody<CatchTestRequest> body, [FromQuery] string? units = null)
+    {
+        var request = body.Value;
+        var answerUnits = CatchTestMapping.UnitsFor(request, units);
+        var outcome = CatchTestEvaluation.Evaluate(CatchTestMapping.ToEngine(request));
+        return outcome.IsAnswered
+            ? TypedResults.Ok(CatchTestMapping.ToAnswer(request, outcome.Result, answerUnits))
+            : ProblemResult.Refused(outcome.Refusals, answerUnits.Display);
+    }
+}

@@ -1,0 +1,70 @@
+using System.Reflection;
+using CalibrationApi.Engine.Answers;
+using Microsoft.OpenApi;
+using Swashbuckle.AspNetCore.Swagger;
+
+namespace CalibrationApi.Contract;
+
+/// <summary>The published contract and the reference page made from it.</summary>
+internal static class ContractSetup
+{
+    private const string Description = """
+        Computation behind calibrating machines that meter seed, fertilizer and other dry products: plan a catch, evaluate
+        a catch test with its uncertainty, choose a metering element.
+
+        A quantity is always `{ "value": 68.0, "unit": "kg/ha" }`; `GET /v1/units` lists every unit with its exact factor.
+        Answers come in the units of the question unless `?units=metric` or `?units=us` asks otherwise, with fifteen
+        significant digits; round for display only. Findings and headlines are sentences that can be shown as they are.
+
+        Errors are problems (RFC 9457) with a stable code and a JSON pointer for each: 400 when the request cannot be read as
+        this contract, 422 when it can but breaks a rule. Within v1 members, codes and words are only ever added: ignore
+        those you do not know.
+
+        Answers do not replace the machine's manual, the product label, local rules, or licensed or certified advice.
+        """;
+
+    public static void AddContract(this IServiceCollection services)
+    {
+        services.AddEndpointsApiExplorer();
+        services.Configure<SwaggerOptions>(swagger =>
+        {
+            swagger.OpenApiVersion = OpenApiSpecVersion.OpenApi3_1;
+            swagger.RouteTemplate = "openapi/{documentName}.json";
+        });
+        services.AddSwaggerGen(swagger =>
+        {
+            swagger.SwaggerDoc("v1", new OpenApiInfo
+            {
+                Title = "Calibration API",
+                Version = EngineVersion.Current,
+                Description = Description,
+                Contact = new OpenApiContact { Name = "Maintainers of the Calibration API" },
+            });
+            swagger.AddServer(new OpenApiServer { Url = "http://localhost:5000", Description = "The address after the first command of the README." });
+            swagger.IncludeXmlComments(Assembly.GetExecutingAssembly());
+            swagger.SupportNonNullableReferenceTypes();
+            swagger.NonNullableReferenceTypesAsRequired();
+            swagger.CustomOperationIds(api => api.ActionDescriptor.EndpointMetadata.OfType<IEndpointNameMetadata>().Single().EndpointName);
+            swagger.SchemaFilter<QuantitySchemas>();
+            swagger.SchemaFilter<RuleSchemas>();
+            swagger.SchemaFilter<AnswerSchemas>();
+            swagger.OperationFilter<OperationDetails>();
+            swagger.DocumentFilter<DocumentDetails>();
+        });
+    }
+
+    public static void MapContract(this WebApplication app)
+    {
+        app.UseSwagger();
+        app.UseSwaggerUI(page =>
+        {
+            page.RoutePrefix = "reference";
+            page.DocumentTitle = "Calibration API: reference";
+            page.SwaggerEndpoint("/openapi/v1.json", "Calibration API v1");
+            page.DisplayOperationId();
+            page.DefaultModelsExpandDepth(0);
+            // Nothing on the page asks an outside host.
+            page.ConfigObject.AdditionalItems["validatorUrl"] = "none";
+        });
+    }
+}

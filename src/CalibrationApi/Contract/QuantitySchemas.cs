@@ -1,0 +1,36 @@
+using System.Text.Json.Nodes;
+using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Quantities;
+using Microsoft.OpenApi;
+using Swashbuckle.AspNetCore.SwaggerGen;
+
+namespace CalibrationApi.Contract;
+
+/// <summary>Gives the schema of each quantity its closed list of units.</summary>
+internal sealed class QuantitySchemas : ISchemaFilter
+{
+    public void Apply(IOpenApiSchema schema, SchemaFilterContext context)
+    {
+        if (schema is not OpenApiSchema { Properties: { } properties } concrete)
+            return;
+        if (context.Type == typeof(AnyQuantity))
+            Describe(concrete, properties, UnitTable.All);
+        else if (context.Type.IsAssignableTo(typeof(Quantity)) && !context.Type.IsAbstract)
+            Describe(concrete, properties, UnitTable.Of(((Quantity)Activator.CreateInstance(Concrete(context.Type))!).Dimension));
+    }
+
+    // Measured quantities have required members; their base carries the dimension.
+    private static Type Concrete(Type type) => type.GetProperties().Any(IsRequired) ? type.BaseType! : type;
+
+    private static bool IsRequired(System.Reflection.PropertyInfo property) =>
+        property.IsDefined(typeof(System.Runtime.CompilerServices.RequiredMemberAttribute), inherit: false);
+
+    private static void Describe(OpenApiSchema schema, IDictionary<string, IOpenApiSchema> properties, IReadOnlyList<Unit> units)
+    {
+        if (properties["unit"] is OpenApiSchema unit)
+            unit.Enum = [.. units.Select(one => JsonValue.Create(one.Symbol))];
+        schema.Required ??= new HashSet<string>(StringComparer.Ordinal);
+        schema.Required.Add("value");
+        schema.Required.Add("unit");
+    }
+}

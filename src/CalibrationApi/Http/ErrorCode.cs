@@ -1,0 +1,34 @@
+namespace CalibrationApi.Http;
+
+/// <summary>The stable codes of errors.</summary>
+internal static class ErrorCode
+{
+    public const string JsonBroken = "json-broken";
+    public const string TypeWrong = "type-wrong";
+    public const string MemberUnknown = "member-unknown";
+    public const string MemberDuplicate = "member-duplicate";
+    public const string MemberMissing = "member-missing";
+    public const string UnitMissing = "unit-missing";
+    public const string UnitUnknown = "unit-unknown";
+    public const string UnitWrongDimension = "unit-wrong-dimension";
+    public const string UnitAmbiguous = "unit-ambiguous";
+    public const string NumberOutOfRange = "number-out-of-range";
+    public const string TextTooLong = "text-too-long";
+    public const string TextWrong = "text-wrong";
+    public const string WordUnknown = "word-unknown";
+    public const string TooFew = "too-few";
+    public const string TooMany = "too-many";
+    public const string NetNegative = "net-negative";
+    public const string TareAboveGross = "tare-above-gross";
+    public const string RevolutionsNotPositive = "revolutions-not-positive";
+    public const string CatchesAllExcluded = "catches-all-excluded";
+    public const string DensityMissing = "density-missing";
+    public const string SettingsAtOdds = "settings-at-odds";
+    public const string NotFound = "not-found";
+    public const string MethodNotAllowed = "method-not-allowed";
+    public const string NotAcceptable = "not-acceptable";
+    public const string MediaTypeUnsupported = "media-type-unsupported";
+    public const string BodyTooLarge = "body-too-large";
+    public const string RequestBroken = "request-broken";
+    public const string InternalError = "internal-error";
+}

@@ -1,0 +1,35 @@
+using System.Globalization;
+using FluentValidation;
+
+namespace CalibrationApi.Http;
+
+/// <summary>What every request goes through, whatever the capability.</summary>
+internal static class HttpSetup
+{
+    public static void AddHttpRules(this WebApplicationBuilder builder)
+    {
+        builder.WebHost.ConfigureKestrel(kestrel =>
+        {
+            kestrel.AddServerHeader = false;
+            kestrel.Limits.MaxRequestBodySize = JsonBody.MostBytes;
+            kestrel.Limits.MaxRequestHeadersTotalSize = 32 * 1024;
+            kestrel.Limits.RequestHeadersTimeout = TimeSpan.FromSeconds(10);
+        });
+        builder.Services.ConfigureHttpJsonOptions(json => JsonSettings.Apply(json.SerializerOptions));
+        builder.Services.AddProblemDetails();
+        builder.Services.AddHealthChecks();
+        // Sentences are ours and English; the library's own resources never reach an answer.
+        ValidatorOptions.Global.LanguageManager.Culture = CultureInfo.InvariantCulture;
+    }
+
+    public static void UseHttpRules(this WebApplication app)
+    {
+        app.UseProblemBodies();
+        app.Use((context, next) =>
+        {
+            context.Response.Headers.XContentTypeOptions = "nosniff";
+            return next(context);
+        });
+        app.UseRouting();
+    }
+}

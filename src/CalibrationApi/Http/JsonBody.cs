@@ -1,0 +1,122 @@
+using System.Buffers;
+using System.Reflection;
+using System.Text.Json;
+using System.Text.Json.Serialization.Metadata;
+using System.Text.Unicode;
+using Microsoft.AspNetCore.Http.Json;
+using Microsoft.AspNetCore.Http.Metadata;
+using Microsoft.Extensions.Options;
+using Microsoft.Net.Http.Headers;
+
+namespace CalibrationApi.Http;
+
+/// <summary>A request body read strictly, or the problem that kept it from being read.</summary>
+/// <remarks>
+/// The framework's own binding reports a broken body by an exception whose text names C# types. Reading the whole body
+/// first (it is small and capped) lets a fault be found again with its exact place and told in our own words.
+/// </remarks>
+public sealed class JsonBody<T> : IEndpointParameterMetadataProvider
+    where T : class
+{
+    private JsonBody(T? value, ProblemResult? problem)
+    {
+        Read = value;
+        Problem = problem;
+    }
+
+    private T? Read { get; }
+
+    /// <summary>Why the body could not be read; null when it could.</summary>
+    public ProblemResult? Problem { get; }
+
+    /// <summary>The request; the filter of the route group has turned away bodies that have none.</summary>
+    public T Value => Read ?? throw new InvalidOperationException("The body was not read; the request filter is missing on this route.");
+
+    /// <summary>Reads the body of a request.</summary>
+    public static async ValueTask<JsonBody<T>?> BindAsync(HttpContext context, ParameterInfo parameter)
+    {
+        if (!IsUtf8Json(context.Request))
+            return Failed(ProblemResult.Of(StatusCodes.Status415UnsupportedMediaType, ErrorCode.MediaTypeUnsupported,
+                "Send the body as application/json in UTF-8, with that Content-Type."));
+        var (bytes, length) = await JsonBody.ReadAsync(context.Request);
+        if (bytes is null)
+            return Failed(ProblemResult.Of(StatusCodes.Status413PayloadTooLarge, ErrorCode.BodyTooLarge,
+                $"The body is larger than {JsonBody.MostBytes / 1024} KiB. Split the request."));
+        try
+        {
+            return Parse(bytes.AsSpan(0, length), context);
+        }
+        finally
+        {
+            ArrayPool<byte>.Shared.Return(bytes);
+        }
+    }
+
+    /// <inheritdoc/>
+    public static void PopulateMetadata(ParameterInfo parameter, EndpointBuilder builder) =>
+        builder.Metadata.Add(new AcceptsMetadata(["application/json"], typeof(T)));
+
+    private static JsonBody<T> Parse(ReadOnlySpan<byte> body, HttpContext context)
+    {
+        // Some scripting tools write a byte order mark; RFC 8259 lets a reader ignore it.
+        if (body.StartsWith((ReadOnlySpan<byte>)[0xEF, 0xBB, 0xBF]))
+            body = body[3..];
+        var options = context.RequestServices.GetRequiredService<IOptions<JsonOptions>>().Value.SerializerOptions;
+        var type = (JsonTypeInfo<T>)options.GetTypeInfo(typeof(T));
+        if (!Utf8.IsValid(body))
+            return Failed(ProblemResult.Unreadable(new ProblemError { Code = ErrorCode.JsonBroken, Detail = "The body is not valid UTF-8. Save or send it as UTF-8." }));
+        try
+        {
+            return JsonSerializer.Deserialize(body, type) is { } value
+                ? new JsonBody<T>(value, null)
+                : Failed(ProblemResult.Unreadable(new ProblemError { Pointer = "#", Code = ErrorCode.TypeWrong, Detail = "The body is null. Send a JSON object." }));
+        }
+        catch (JsonException)
+        {
+            return Failed(ProblemResult.Unreadable(JsonFault.Find(body, type)));
+        }
+    }
+
+    private static JsonBody<T> Failed(ProblemResult problem) => new(null, problem);
+
+    private static bool IsUtf8Json(HttpRequest request) =>
+        MediaTypeHeaderValue.TryParse(request.ContentType, out var type)
+        && type.MediaType.Equals("application/json", StringComparison.OrdinalIgnoreCase)
+        && (!type.Charset.HasValue || type.Charset.Equals("utf-8", StringComparison.OrdinalIgnoreCase) || type.Charset.Equals("\"utf-8\"", StringComparison.OrdinalIgnoreCase));
+}
+
+/// <summary>Reading that does not depend on the type of the body.</summary>
+internal static class JsonBody
+{
+    /// <summary>Largest body that is read, in bytes.</summary>
+    public const int MostBytes = 1024 * 1024;
+
+    /// <summary>The whole body in a rented array, or no array when it is too large.</summary>
+    public static async ValueTask<(byte[]? Bytes, int Length)> ReadAsync(HttpRequest request)
+    {
+        if (request.ContentLength > MostBytes)
+            return (null, 0);
+        var reader = request.BodyReader;
+        while (true)
+        {
+            var result = await reader.ReadAsync(request.HttpContext.RequestAborted);
+            var buffer = result.Buffer;
+            if (buffer.Length > MostBytes)
+            {
+                reader.AdvanceTo(buffer.End);
+                return (null, 0);
+            }
+
+            if (result.IsCompleted)
+            {
+                var length = (int)buffer.Length;
+                var bytes = ArrayPool<byte>.Shared.Rent(Math.Max(1, length));
+                buffer.CopyTo(bytes);
+                reader.AdvanceTo(buffer.End);
+                return (bytes, length);
+            }
+
+            reader.AdvanceTo(buffer.Start, buffer.End);
+        }
+    }
+}

@@ -1,0 +1,27 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Serialization;
+using System.Text.Json.Serialization.Metadata;
+
+namespace CalibrationApi.Http;
+
+/// <summary>How JSON is read and written: strictly in, without nulls out.</summary>
+internal static class JsonSettings
+{
+    public const int MaxDepth = 32;
+
+    public static void Apply(JsonSerializerOptions options)
+    {
+        options.TypeInfoResolverChain.Clear();
+        options.TypeInfoResolver = JsonTypeInfoResolver.Combine(ContractJson.Default);
+        options.PropertyNamingPolicy = JsonNamingPolicy.CamelCase;
+        options.PropertyNameCaseInsensitive = false;
+        options.NumberHandling = JsonNumberHandling.Strict;
+        options.UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow;
+        options.AllowDuplicateProperties = false;
+        options.DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull;
+        options.MaxDepth = MaxDepth;
+        // The answers are read as JSON, never pasted into a page; the units % and / and the sign ± stay readable in a terminal.
+        options.Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping;
+    }
+}

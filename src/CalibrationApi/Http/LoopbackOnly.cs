@@ -1,0 +1,31 @@
+using System.Net;
+
+namespace CalibrationApi.Http;
+
+/// <summary>Without keys, whoever reaches the service may use it; so it only listens to its own machine.</summary>
+internal static class LoopbackOnly
+{
+    private static readonly string[] AddressSettings = ["urls", "http_ports", "https_ports"];
+
+    /// <summary>Why the service must not start on the configured addresses; null when it may.</summary>
+    public static string? Refusal(IConfiguration configuration)
+    {
+        var endpoints = configuration.GetSection("Kestrel:Endpoints").GetChildren().Select(endpoint => endpoint["Url"]);
+        var open = AddressSettings
+            .SelectMany(name => (configuration[name] ?? "").Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
+            .Concat(endpoints.OfType<string>())
+            .FirstOrDefault(address => !IsLoopback(address));
+        return open is null
+            ? null
+            : $"Refusing to start: '{open}' can be reached from other machines, and this service has no keys yet. Listen on http://localhost:5000 or another loopback address (ASPNETCORE_URLS).";
+    }
+
+    // A bare port number, as in http_ports, means every address of the machine.
+    private static bool IsLoopback(string address)
+    {
+        if (!Uri.TryCreate(address.Replace("://*", "://any", StringComparison.Ordinal).Replace("://+", "://any", StringComparison.Ordinal), UriKind.Absolute, out var uri))
+            return false;
+        return uri.Host.Equals("localhost", StringComparison.OrdinalIgnoreCase)
+            || (IPAddress.TryParse(uri.Host.Trim('[', ']'), out var ip) && IPAddress.IsLoopback(ip));
+    }
+}

@@ -1,0 +1,75 @@
+using System.Reflection;
+using System.Text.Json;
+using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.Quantities;
+using Microsoft.AspNetCore.Http.Json;
+using Microsoft.AspNetCore.Http.Metadata;
+using Microsoft.Extensions.Options;
+
+namespace CalibrationApi.Http;
+
+/// <summary>Answers with a problem. The only way an error leaves the service.</summary>
+public sealed class ProblemResult : IResult, IEndpointMetadataProvider, IStatusCodeHttpResult
+{
+    public const string MediaType = "application/problem+json";
+
+    private readonly int status;
+    private readonly string detail;
+    private readonly IReadOnlyList<ProblemError> errors;
+
+    private ProblemResult(int status, string detail, params IReadOnlyList<ProblemError> errors)
+    {
+        this.status = status;
+        this.detail = detail;
+        this.errors = errors;
+    }
+
+    /// <inheritdoc/>
+    public int? StatusCode => status;
+
+    /// <summary>The body cannot be read as the contract: 400 with the first error found.</summary>
+    public static ProblemResult Unreadable(ProblemError error) =>
+        new(StatusCodes.Status400BadRequest, error.Detail, error);
+
+    /// <summary>Readable, but rules are broken: 422 with every error.</summary>
+    public static ProblemResult Invalid(IReadOnlyList<ProblemError> errors) =>
+        new(StatusCodes.Status422UnprocessableEntity,
+            errors.Count == 1 ? errors[0].Detail : $"The request was read, but {errors.Count} things in it have to be put right.",
+            errors);
+
+    /// <summary>The engine refuses: 422 with its reasons.</summary>
+    internal static ProblemResult Refused(IReadOnlyList<Refusal> refusals, DisplayUnits units) =>
+        Invalid([.. refusals.Select(refusal => new ProblemError
+        {
+            Pointer = "#/" + refusal.Member,
+            Code = refusal.Code,
+            Detail = units.Write(refusal.Detail),
+        })]);
+
+    /// <summary>Any other status, with its one error.</summary>
+    public static ProblemResult Of(int status, string code, string detail) =>
+        new(status, detail, new ProblemError { Code = code, Detail = detail });
+
+    /// <inheritdoc/>
+    public Task ExecuteAsync(HttpContext httpContext)
+    {
+        var response = httpContext.Response;
+        response.StatusCode = status;
+        response.ContentType = MediaType;
+        var options = httpContext.RequestServices.GetRequiredService<IOptions<JsonOptions>>().Value.SerializerOptions;
+        var body = JsonSerializer.SerializeToUtf8Bytes(
+            Problem.For(httpContext, status, detail, errors), options.GetTypeInfo(typeof(Problem)));
+        response.ContentLength = body.Length;
+        return HttpMethods.IsHead(httpContext.Request.Method) ? Task.CompletedTask : response.Body.WriteAsync(body).AsTask();
+    }
+
+    /// <inheritdoc/>
+    public static void PopulateMetadata(MethodInfo method, EndpointBuilder builder)
+    {
+        int[] whenReadingABody = Array.Exists(method.GetParameters(), parameter => parameter.ParameterType.Name.StartsWith("JsonBody", StringComparison.Ordinal))
+            ? [StatusCodes.Status413PayloadTooLarge, StatusCodes.Status415UnsupportedMediaType]
+            : [];
+        foreach (var declared in (int[])[StatusCodes.Status400BadRequest, .. whenReadingABody, StatusCodes.Status422UnprocessableEntity, StatusCodes.Status500InternalServerError])
+            builder.Metadata.Add(new ProducesResponseTypeMetadata(declared, typeof(Problem), [MediaType]));
+    }
+}

@@ -1,0 +1,98 @@
+using System.Reflection;
+using System.Text;
+using FluentValidation;
+using FluentValidation.Results;
+using Microsoft.AspNetCore.Mvc;
+
+namespace CalibrationApi.Http;
+
+/// <summary>Turns away requests that cannot be read or that break a rule, before a handler sees them.</summary>
+internal static class RequestFilter
+{
+    /// <summary>Adds the checks to every route of a group; a body type without a validator fails the start of the host.</summary>
+    public static TBuilder WithRequestChecks<TBuilder>(this TBuilder builder)
+        where TBuilder : IEndpointConventionBuilder =>
+        builder.AddEndpointFilterFactory((route, next) =>
+        {
+            var parameters = route.MethodInfo.GetParameters();
+            var allowed = parameters
+                .Select(parameter => (parameter.Name, Query: parameter.GetCustomAttribute<FromQueryAttribute>()))
+                .Where(parameter => parameter.Query is not null)
+                .Select(parameter => parameter.Query!.Name ?? parameter.Name!)
+                .ToHashSet(StringComparer.Ordinal);
+            var body = Array.FindIndex(parameters, parameter => IsBody(parameter.ParameterType));
+            var check = body < 0 ? null : BodyCheck.For(parameters[body].ParameterType.GenericTypeArguments[0], route.ApplicationServices);
+            return context =>
+            {
+                if (QueryProblem(context.HttpContext.Request, allowed) is { } problem)
+                    return ValueTask.FromResult<object?>(problem);
+                if (check?.Invoke(context.Arguments[body]!) is { } broken)
+                    return ValueTask.FromResult<object?>(broken);
+                return next(context);
+            };
+        });
+
+    /// <summary>The pointer of a validation path: <c>Catches[0].Gross</c> becomes <c>#/catches/0/gross</c>.</summary>
+    public static string Pointer(string path)
+    {
+        var pointer = new StringBuilder("#");
+        foreach (var part in path.Split(['.', '[', ']'], StringSplitOptions.RemoveEmptyEntries))
+            pointer.Append('/').Append(char.ToLowerInvariant(part[0])).Append(part, 1, part.Length - 1);
+        return pointer.ToString();
+    }
+
+    private static bool IsBody(Type type) => type.IsGenericType && type.GetGenericTypeDefinition() == typeof(JsonBody<>);
+
+    private static ProblemResult? QueryProblem(HttpRequest request, HashSet<string> allowed)
+    {
+        if (!request.QueryString.HasValue)
+            return null;
+        var errors = new List<ProblemError>();
+        foreach (var (name, values) in request.Query)
+        {
+            if (!allowed.Contains(name))
+                errors.Add(new ProblemError { Parameter = name, Code = ErrorCode.MemberUnknown, Detail = allowed.Count == 0 ? "This operation takes no query parameters. Leave it out." : $"There is no such query parameter. Use: {string.Join(", ", allowed)}." });
+            else if (values.Count > 1)
+                errors.Add(new ProblemError { Parameter = name, Code = ErrorCode.MemberDuplicate, Detail = "This query parameter is given twice. Give it once." });
+            else if (name == UnitsParameter && !UnitsWord.All.Contains(values[0]))
+                errors.Add(new ProblemError { Parameter = name, Code = ErrorCode.WordUnknown, Detail = $"Use one of: {string.Join(", ", UnitsWord.All)}." });
+        }
+
+        if (errors.Count == 0)
+            return null;
+        return errors.All(error => error.Code == ErrorCode.WordUnknown) ? ProblemResult.Invalid(errors) : ProblemResult.Unreadable(errors[0]);
+    }
+
+    /// <summary>The query parameter that chooses the units of an answer.</summary>
+    public const string UnitsParameter = "units";
+
+    private static class BodyCheck
+    {
+        public static Func<object, ProblemResult?> For(Type request, IServiceProvider services) =>
+            (Func<object, ProblemResult?>)typeof(BodyCheck)
+                .GetMethod(nameof(Make), BindingFlags.NonPublic | BindingFlags.Static)!
+                .MakeGenericMethod(request)
+                .Invoke(null, [services])!;
+
+        private static Func<object, ProblemResult?> Make<T>(IServiceProvider services)
+            where T : class
+        {
+            var validator = services.GetRequiredService<IValidator<T>>();
+            return argument =>
+            {
+                var body = (JsonBody<T>)argument;
+                if (body.Problem is { } problem)
+                    return problem;
+                var result = validator.Validate(body.Value);
+                return result.IsValid ? null : ProblemResult.Invalid([.. result.Errors.Select(Error).DistinctBy(error => (error.Pointer, error.Code))]);
+            };
+        }
+
+        private static ProblemError Error(ValidationFailure failure) => new()
+        {
+            Pointer = Pointer(failure.PropertyName),
+            Code = failure.ErrorCode,
+            Detail = failure.ErrorMessage,
+        };
+    }
+}

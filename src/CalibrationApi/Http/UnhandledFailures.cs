@@ -1,0 +1,36 @@
+using Microsoft.AspNetCore.Diagnostics;
+
+namespace CalibrationApi.Http;
+
+/// <summary>Gives every status that no handler wrote a body, and every exception a clean answer.</summary>
+internal static class UnhandledFailures
+{
+    /// <summary>Comes first in the pipeline.</summary>
+    public static void UseProblemBodies(this WebApplication app)
+    {
+        app.UseExceptionHandler(new ExceptionHandlerOptions
+        {
+            ExceptionHandler = context => Failed(context).ExecuteAsync(context),
+            StatusCodeSelector = failure => failure is BadHttpRequestException bad ? bad.StatusCode : StatusCodes.Status500InternalServerError,
+            // A client's mistake is not an error of ours and fills no log.
+            SuppressDiagnosticsCallback = context => context.Exception is BadHttpRequestException or OperationCanceledException,
+        });
+        app.UseStatusCodePages(context => ForStatus(context.HttpContext.Response.StatusCode).ExecuteAsync(context.HttpContext));
+    }
+
+    private static ProblemResult Failed(HttpContext context) =>
+        context.Features.Get<IExceptionHandlerFeature>()?.Error is BadHttpRequestException bad
+            ? ForStatus(bad.StatusCode)
+            : ProblemResult.Of(StatusCodes.Status500InternalServerError, ErrorCode.InternalError,
+                "The service failed to answer. Nothing was stored. Try again, and tell the service's operator the traceId if it happens again.");
+
+    private static ProblemResult ForStatus(int status) => status switch
+    {
+        StatusCodes.Status404NotFound => ProblemResult.Of(status, ErrorCode.NotFound, "There is nothing at this address. The contract is at /openapi/v1.json."),
+        StatusCodes.Status405MethodNotAllowed => ProblemResult.Of(status, ErrorCode.MethodNotAllowed, "This address does not take that method. The Allow header lists those it takes."),
+        StatusCodes.Status406NotAcceptable => ProblemResult.Of(status, ErrorCode.NotAcceptable, "None of the media types asked for can be given. Accept application/json."),
+        StatusCodes.Status413PayloadTooLarge => ProblemResult.Of(status, ErrorCode.BodyTooLarge, $"The body is larger than {JsonBody.MostBytes / 1024} KiB. Split the request."),
+        StatusCodes.Status415UnsupportedMediaType => ProblemResult.Of(status, ErrorCode.MediaTypeUnsupported, "Send the body as application/json in UTF-8, with that Content-Type."),
+        _ => ProblemResult.Of(status, status >= 500 ? ErrorCode.InternalError : ErrorCode.RequestBroken, "The request could not be understood as HTTP that this service takes."),
+    };
+}

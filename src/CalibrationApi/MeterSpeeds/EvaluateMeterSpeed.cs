@@ -1,0 +1,27 @@
+using CalibrationApi.Engine.MeterSpeeds;
+using CalibrationApi.Http;
+using Microsoft.AspNetCore.Http.HttpResults;
+using Microsoft.AspNetCore.Mvc;
+
+namespace CalibrationApi.MeterSpeeds;
+
+/// <summary>Compares the metering elements of a meter with what is asked of it.</summary>
+internal static class EvaluateMeterSpeed
+{
+    /// <summary>Finds meter speeds, windows and the best metering element.</summary>
+    /// <remarks>
+    /// For each metering element: its speed at the lowest and highest rate and ground speed, the ground speeds at which each
+    /// rate can be put down, the rates that can be put down at each ground speed, and how much room is left to its limits.
+    /// Elements come best first. Nothing is stored.
+    /// </remarks>
+    /// <param name="body">Rates, ground speeds and the elements that the machine has.</param>
+    /// <param name="units">Units of the answer; as-asked takes those of the question.</param>
+    /// <response code="200">Speeds, windows and ranking.</response>
+    public static Results<Ok<MeterSpeedAnswer>, ProblemResult> Handle(JsonBody<MeterSpeedRequest> body, [FromQuery] string? units = null)
+    {
+        var request = body.Value;
+        var answerUnits = MeterSpeedMapping.UnitsFor(request, units);
+        var result = MeterSpeedEvaluation.Evaluate(MeterSpeedMapping.ToEngine(request));
+        return TypedResults.Ok(MeterSpeedMapping.ToAnswer(result, answerUnits));
+    }
+}

@@ -1,0 +1,87 @@
+using CalibrationApi.Engine.Quantities;
+
+namespace CalibrationApi.Quantities;
+
+/// <summary>A mass.</summary>
+public class MassQuantity : Quantity<Mass>;
+
+/// <summary>An application rate by mass.</summary>
+public class MassPerAreaQuantity : Quantity<MassPerArea>;
+
+/// <summary>The mass a meter delivers per revolution.</summary>
+public class MassPerRevolutionQuantity : Quantity<MassPerRevolution>;
+
+/// <summary>A number of revolutions, whole or not.</summary>
+public class RevolutionsQuantity : Quantity<Revolutions>;
+
+/// <summary>The speed of a meter shaft.</summary>
+public class RotationQuantity : Quantity<RotationalSpeed>;
+
+/// <summary>A ground speed.</summary>
+public class SpeedQuantity : Quantity<Speed>;
+
+/// <summary>A length.</summary>
+public class LengthQuantity : Quantity<Length>;
+
+/// <summary>An area.</summary>
+public class AreaQuantity : Quantity<Area>;
+
+/// <summary>A volume.</summary>
+public class VolumeQuantity : Quantity<Volume>;
+
+/// <summary>The mass of a product per bulk volume. A bushel is always named.</summary>
+public class BulkDensityQuantity : Quantity<BulkDensity>;
+
+/// <summary>A time span.</summary>
+public class TimeQuantity : Quantity<Duration>;
+
+/// <summary>A mass flow.</summary>
+public class MassPerTimeQuantity : Quantity<MassFlow>;
+
+/// <summary>A ratio of like quantities.</summary>
+public class RatioQuantity : Quantity<Ratio>;
+
+/// <summary>Sensor pulses per revolution.</summary>
+public class PulsesPerRevolutionQuantity : Quantity<PulsesPerRevolution>;
+
+/// <summary>A measured mass per revolution with its uncertainty; names as open metrology formats use them.</summary>
+public sealed class MeasuredMassPerRevolution : MassPerRevolutionQuantity
+{
+    /// <summary>Half width of the coverage interval, in the unit beside it.</summary>
+    public required double ExpandedUncertainty { get; init; }
+
+    /// <summary>Factor by which the standard uncertainty was expanded.</summary>
+    public required double CoverageFactor { get; init; }
+
+    /// <summary>Probability that the interval covers the true value.</summary>
+    public required double CoverageProbability { get; init; }
+
+    /// <summary>Effective degrees of freedom; absent when the uncertainty is known without doubt.</summary>
+    public double? DegreesOfFreedom { get; init; }
+}
+
+/// <summary>A measured ratio with its uncertainty; names as open metrology formats use them.</summary>
+public sealed class MeasuredRatio : RatioQuantity
+{
+    /// <summary>Half width of the coverage interval, in the unit beside it.</summary>
+    public required double ExpandedUncertainty { get; init; }
+
+    /// <summary>Factor by which the standard uncertainty was expanded.</summary>
+    public required double CoverageFactor { get; init; }
+
+    /// <summary>Probability that the interval covers the true value.</summary>
+    public required double CoverageProbability { get; init; }
+
+    /// <summary>Effective degrees of freedom; absent when the uncertainty is known without doubt.</summary>
+    public double? DegreesOfFreedom { get; init; }
+}
+
+/// <summary>A value of any dimension, in an answer.</summary>
+public sealed class AnyQuantity
+{
+    /// <summary>The number, in the unit beside it.</summary>
+    public required double Value { get; init; }
+
+    /// <summary>The unit, one of those in <c>GET /v1/units</c>.</summary>
+    public required string Unit { get; init; }
+}
