@@ -1,0 +1,175 @@
+using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.CatchTests;
+using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.Repeatability;
+using CalibrationApi.Engine.Weighing;
+
+namespace CalibrationApi.Engine.Tests.CatchTests;
+
+/// <summary>What the engine notices beyond the verdict, and when it keeps quiet.</summary>
+public sealed class CatchTestFindingsTests
+{
+    private static readonly CatchTest TwoCatches = Given.Test(Given.Net(17.08, 47), Given.Net(16.94, 46.8));
+
+    [Fact]
+    public void Evaluate_OrdinaryTest_OnlyRemindsOfTheDefaultRepeatability()
+    {
+        var finding = Assert.Single(TwoCatches.InForce(0.342).Evaluated().Findings);
+
+        Assert.Equal(FindingCode.DefaultRepeatabilityUsed, finding.Code);
+        Assert.Equal(Severity.Note, finding.Severity);
+        Assert.StartsWith("Two catches say little about scatter", finding.Detail.InMetric(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void DefaultRepeatabilityUsed_OneCatch_SaysNothingAboutScatter() => Assert.StartsWith(
+        "One catch says nothing about scatter", Detail(Given.Test(Given.Net(17, 47)), FindingCode.DefaultRepeatabilityUsed), StringComparison.Ordinal);
+
+    [Fact]
+    public void DefaultRepeatabilityUsed_RepeatabilityStatedOrManyCatches_IsQuiet()
+    {
+        AssertQuiet(TwoCatches with { Limits = new CatchTestLimits { Repeatability = 0.01 } }, FindingCode.DefaultRepeatabilityUsed);
+        AssertQuiet(Given.Test([.. Enumerable.Repeat(Given.Net(17, 47), 5)]), FindingCode.DefaultRepeatabilityUsed);
+    }
+
+    [Fact]
+    public void SmallCatch_FewRevolutions_Warns()
+    {
+        var finding = Only(Given.Test(Given.Net(7, 19)), FindingCode.SmallCatch);
+
+        Assert.Equal(Severity.Warning, finding.Severity);
+        Assert.Contains("19 rev", finding.Detail.InMetric(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void SmallCatch_BulkProductUnderTheCommonLeast_IsNoted()
+    {
+        var finding = Only(Given.Test(Given.Net(6.5, 47)), FindingCode.SmallCatch);
+
+        Assert.Equal(Severity.Note, finding.Severity);
+        Assert.Contains("6.804 kg", finding.Detail.InMetric(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void SmallCatch_SmallSeed_IsQuietBecauseTurnsDecide() =>
+        AssertQuiet(Given.Test(Given.Net(4, 130)) with { Material = ProductMaterial.SmallSeed }, FindingCode.SmallCatch);
+
+    // 15 lb as the difference of two readings in pounds is a rounding away from 15 lb.
+    [Fact]
+    public void SmallCatch_ExactlyFifteenPounds_IsQuietWhateverTheTare()
+    {
+        var pound = UnitTable.Get("lb");
+        foreach (var tare in (double[])[1.6, 2.2, 3.5, 4.3, 0.7])
+        {
+            var one = Catch.Weighed(new Mass(pound.Canonical(tare + 15)), new Mass(pound.Canonical(tare)), Given.Turns(40));
+            AssertQuiet(Given.Test(one), FindingCode.SmallCatch);
+        }
+    }
+
+    [Fact]
+    public void CoarseScale_FewDivisions_IsNotedWithTheirNumber() => Assert.Contains(
+        "only 340 divisions of 0.05 kg",
+        Detail(Given.Test(Given.Net(17, 47)) with { Scale = Given.Platform with { Division = new Mass(0.05) } }, FindingCode.CoarseScale),
+        StringComparison.Ordinal);
+
+    [Fact]
+    public void CoarseScale_FiveHundredDivisions_IsQuiet() =>
+        AssertQuiet(Given.Test(Given.Weighed(16.1, 6.1, 27)), FindingCode.CoarseScale);
+
+    [Fact]
+    public void LoadBeyondClass_MoreIntervalsThanTheClassCanHave_Warns()
+    {
+        var scale = new Scale { Division = new Mass(0.005), AccuracyClass = AccuracyClass.IIII };
+
+        Assert.Equal(Severity.Warning, Only(Given.Test(Given.Net(17, 47)) with { Scale = scale }, FindingCode.LoadBeyondClass).Severity);
+    }
+
+    [Fact]
+    public void LoadBeyondClass_ScaleJudgedByItsCheck_IsQuiet()
+    {
+        var scale = new Scale { Division = new Mass(0.005), AccuracyClass = AccuracyClass.IIII, KnownError = new KnownScaleError(0, 0.001) };
+
+        AssertQuiet(Given.Test(Given.Net(17, 47)) with { Scale = scale }, FindingCode.LoadBeyondClass);
+    }
+
+    [Fact]
+    public void ScaleDominates_SpanWiderThanTheCatches_IsNoted()
+    {
+        var scale = Given.Platform with { StatedAccuracy = new Mass(0.4) };
+
+        Assert.Equal(Severity.Note, Only(TwoCatches with { Scale = scale }, FindingCode.ScaleDominates).Severity);
+    }
+
+    [Fact]
+    public void EntryResolutionMatters_RoundingCostsAFifthOfTheTolerance_Warns()
+    {
+        var test = TwoCatches.InForce(0.30) with { ControllerEntry = ControllerEntry.PerRevolutionOf(UnitTable.Get("kg/rev"), 1) };
+
+        Assert.Contains("0.4 kg/rev, which is 10.3 % above", Detail(test, FindingCode.EntryResolutionMatters), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void EntryResolutionMatters_FineEntry_IsQuiet() => AssertQuiet(
+        TwoCatches.InForce(0.30) with { ControllerEntry = ControllerEntry.PerRevolutionOf(UnitTable.Get("kg/rev"), 3) },
+        FindingCode.EntryResolutionMatters);
+
+    // A controller with too few decimals would be told zero and apply nothing.
+    [Fact]
+    public void EntryResolutionMatters_ValueRoundsToZero_SaysThatAllOfItIsLost()
+    {
+        var test = Given.Test(Given.Net(4, 130)) with { ControllerEntry = ControllerEntry.PerRevolutionOf(UnitTable.Get("kg/rev"), 1), Material = ProductMaterial.SmallSeed };
+        var result = (test with { Limits = new CatchTestLimits { WantedPrecision = 0.2 } }).Evaluated();
+
+        Assert.Equal(0, result.Enter!.Typed);
+        Assert.Equal(-1, result.Enter.RoundingError);
+        Assert.Contains("100.0 % below", Assert.Single(result.Findings, each => each.Code == FindingCode.EntryResolutionMatters).Detail.InMetric(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void FirstCatchLow_LowFirstCatch_WarnsAndSaysHowFar() => Assert.Contains(
+        "4.0 % below the others", Detail(Given.PureTest(0.3456, 0.36, 0.3601, 0.3599), FindingCode.FirstCatchLow), StringComparison.Ordinal);
+
+    // The verdict already names a stray beyond the tolerance; a smaller one is a finding.
+    [Fact]
+    public void StrayCatch_WithinTheTolerance_IsAFindingAndNotTheVerdict()
+    {
+        var result = Given.PureTest(0.36, 0.36, 0.36, 0.36, 0.3425).Evaluated();
+
+        Assert.True(result.Agreement.HasStray);
+        Assert.NotEqual(Verdict.Investigate, result.Decision.Verdict);
+        Assert.Contains("Catch 5 stands apart", Assert.Single(result.Findings, each => each.Code == FindingCode.StrayCatch).Detail.InMetric(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void CatchesScatterMoreThanExpected_WideCatches_Warns() => Assert.Contains(
+        "more than a repeatability of 1 % explains",
+        Detail(Given.PureTest(0.985, 1.015), FindingCode.CatchesScatterMoreThanExpected),
+        StringComparison.Ordinal);
+
+    [Fact]
+    public void TrendOverCatches_RisingCatches_WarnsWithTheDirection()
+    {
+        Assert.Contains("rise by 2.0 %", Detail(Given.PureTest(0.96, 0.98, 1.00, 1.02, 1.04), FindingCode.TrendOverCatches), StringComparison.Ordinal);
+        Assert.Contains("fall by 2.0 %", Detail(Given.PureTest(1.04, 1.02, 1.00, 0.98, 0.96), FindingCode.TrendOverCatches), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void AdditiveOffset_MassMissingFromEveryCatch_WarnsWithItsSize()
+    {
+        var test = new CatchTest
+        {
+            Catches = [.. ((double[])[20, 40, 60]).Select(n => Given.Net(0.36 * n - 0.5, n, Given.NoResolution))],
+            Scale = Given.Perfect,
+        };
+
+        Assert.Contains("0.5 kg missing in each", Detail(test, FindingCode.AdditiveOffset), StringComparison.Ordinal);
+    }
+
+    private static Finding Only(CatchTest test, string code) =>
+        Assert.Single(test.Evaluated().Findings, finding => finding.Code == code);
+
+    private static string Detail(CatchTest test, string code) => Only(test, code).Detail.InMetric();
+
+    private static void AssertQuiet(CatchTest test, string code) =>
+        Assert.DoesNotContain(test.Evaluated().Findings, finding => finding.Code == code);
+}

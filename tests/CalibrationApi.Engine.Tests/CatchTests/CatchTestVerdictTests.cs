@@ -1,0 +1,153 @@
+using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.CatchTests;
+using CalibrationApi.Engine.Quantities;
+using Rule = CalibrationApi.Engine.CatchTests.CatchTestVerdict.Rule;
+
+namespace CalibrationApi.Engine.Tests.CatchTests;
+
+/// <summary>The verdict's number of further catches, its headline and its reason; the table itself is in CatchTestDecisionTests.</summary>
+public sealed class CatchTestVerdictTests
+{
+    private static readonly Catch[] Honest = [Given.Net(17.08, 47), Given.Net(16.94, 46.8)];
+
+    public static TheoryData<string, CatchTest, Rule, Severity, string> Rules => new()
+    {
+        { FindingCode.StrayCatch, Given.PureTest(0.36, 0.361, 0.41), Rule.StrayCatch, Severity.Stop, "Do not use this test yet." },
+        { FindingCode.CatchesScatterMoreThanExpected, Given.PureTest(0.30, 0.42), Rule.WildScatter, Severity.Stop, "Do not use this test yet." },
+        { FindingCode.PrecisionNotReached, Small(1), Rule.PrecisionNotReached, Severity.Warning, "Not sure enough yet" },
+        { FindingCode.PrecisionOutOfReach, CoarseScale, Rule.PrecisionOutOfReach, Severity.Warning, "Not sure enough, and more catches like these will not help" },
+        { FindingCode.LargeChange, Given.Test(Given.Net(17, 47)).InForce(0.30), Rule.LargeChangeUnconfirmed, Severity.Warning, "confirm it with a second catch" },
+        { FindingCode.NoPracticalChange, Given.Test(Honest).InForce(0.362), Rule.WithinTolerance, Severity.Note, "The value in force holds" },
+        { FindingCode.NoValueInForce, Given.Test(Honest), Rule.NothingInForce, Severity.Note, "Adopt 0.3627 kg/rev." },
+        { FindingCode.ChangeDetected, Given.Test(Honest).InForce(0.342), Rule.Changed, Severity.Warning, "6.0 % more per revolution than the value in force says" },
+        { FindingCode.WithinToleranceNotShown, NotShown, Rule.NotShownWithinTolerance, Severity.Warning, "It is not shown that the value in force is good enough" },
+    };
+
+    private static CatchTest CoarseScale => Given.Test(Honest) with { Scale = Given.Platform with { StatedAccuracy = new Mass(0.6) } };
+
+    // A change inside its own interval, but with 2.5 % from day to day nothing is shown.
+    private static CatchTest NotShown => Given.Test(Honest).InForce(0.35) with { Limits = new CatchTestLimits { DayToDay = 0.019 } };
+
+    [Theory]
+    [MemberData(nameof(Rules))]
+    public void Evaluate_EachRule_HasItsHeadlineAndReason(string code, CatchTest test, Rule rule, Severity severity, string headline)
+    {
+        var result = test.Evaluated();
+
+        Assert.Equal(rule, result.Decision.Rule);
+        Assert.Contains(headline, result.Headline.InMetric(), StringComparison.Ordinal);
+        var reason = Assert.Single(result.Reasons);
+        Assert.Equal(code, reason.Code);
+        Assert.Equal(severity, reason.Severity);
+    }
+
+    [Theory]
+    [MemberData(nameof(Rules))]
+    public void Evaluate_EachRule_WritesSentencesThatCanBeShownAsTheyAre(string code, CatchTest test, Rule rule, Severity severity, string headline)
+    {
+        var result = test.Evaluated();
+
+        Assert.Equal(rule, result.Decision.Rule);
+        Assert.All(
+            [result.Headline, .. result.Reasons.Select(reason => reason.Detail), .. result.Findings.Select(finding => finding.Detail)],
+            sentence =>
+            {
+                foreach (var written in (string[])[sentence.InMetric(), DisplayUnits.UnitedStates.Write(sentence)])
+                {
+                    Assert.EndsWith(".", written, StringComparison.Ordinal);
+                    Assert.True(char.IsUpper(written[0]) || char.IsDigit(written[0]), written);
+                    Assert.DoesNotContain("NaN", written, StringComparison.Ordinal);
+                    Assert.DoesNotContain("Infinity", written, StringComparison.Ordinal);
+                    Assert.DoesNotContain("{", written, StringComparison.Ordinal);
+                    Assert.DoesNotContain("CalibrationApi", written, StringComparison.Ordinal);
+                }
+            });
+        Assert.NotEqual(code, headline);
+        Assert.True(Enum.IsDefined(severity));
+    }
+
+    [Fact]
+    public void Rules_EveryRowOfTheTable_IsShownAbove() => Assert.Equal(
+        Enum.GetValues<Rule>().Order(), Rules.Select(row => (Rule)row[2]).Order());
+
+    // So many more that the wanted precision is just reached.
+    [Theory]
+    [InlineData(0.03)]
+    [InlineData(0.02)]
+    [InlineData(0.012)]
+    public void MoreCatches_PrecisionNotReached_AreJustEnough(double wanted)
+    {
+        var result = (Small(1) with { Limits = new CatchTestLimits { WantedPrecision = wanted } }).Evaluated();
+
+        Assert.Equal(Rule.PrecisionNotReached, result.Decision.Rule);
+        var pooled = result.Estimate.Pooled;
+        var known = pooled.RelativeVariance - pooled.BetweenVariance;
+        double Expected(int catches) => CatchCount.ExpectedPrecision(catches, pooled.BetweenVariance, 4, known, result.Estimate.Span, 0.95);
+        var total = 1 + result.Decision.MoreCatches!.Value;
+        Assert.True(Expected(total) <= wanted);
+        Assert.True(total == 2 || Expected(total - 1) > wanted);
+    }
+
+    [Fact]
+    public void MoreCatches_PrecisionNotReached_IsSaidInWords()
+    {
+        var result = (Small(1) with { Limits = new CatchTestLimits { WantedPrecision = 0.02 } }).Evaluated();
+
+        Assert.Contains($"Make {Words(result.Decision.MoreCatches!.Value)} more catches.", result.Headline.InMetric(), StringComparison.Ordinal);
+
+        static string Words(int count) => ((string[])["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"])[count];
+    }
+
+    [Fact]
+    public void MoreCatches_AnyOtherVerdict_IsNotSaid()
+    {
+        Assert.Null(Given.Test(Honest).InForce(0.362).Evaluated().Decision.MoreCatches);
+        Assert.Null(CoarseScale.Evaluated().Decision.MoreCatches);
+    }
+
+    [Fact]
+    public void Evaluate_ScaleTooCoarse_SaysNotWithThisScale() =>
+        Assert.Contains("Not with this scale", CoarseScale.Evaluated().Headline.InMetric(), StringComparison.Ordinal);
+
+    [Fact]
+    public void Evaluate_TooFewPointsCaught_SaysToCatchMorePoints()
+    {
+        var result = (Given.Test(Honest) with { CaughtPoints = new CaughtPoints(1, 24, 0.04) }).Evaluated();
+
+        Assert.Equal(Rule.PrecisionOutOfReach, result.Decision.Rule);
+        Assert.Contains("Catch more points of the meter.", result.Headline.InMetric(), StringComparison.Ordinal);
+    }
+
+    // Neither the scale nor the points are to blame when the meter itself repeats badly.
+    [Fact]
+    public void Evaluate_RepeatabilityTooPoorForFiftyCatches_BlamesNeitherScaleNorPoints()
+    {
+        var result = (Given.Test(Honest) with { Limits = new CatchTestLimits { Repeatability = 0.15, RepeatabilityDegreesOfFreedom = 60 } }).Evaluated();
+
+        Assert.Equal(Rule.PrecisionOutOfReach, result.Decision.Rule);
+        var said = result.Headline.InMetric() + result.Reasons[0].Detail.InMetric();
+        Assert.DoesNotContain("scale", said, StringComparison.Ordinal);
+        Assert.DoesNotContain("points", said, StringComparison.Ordinal);
+        Assert.Contains("more than 50 catches", said, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Evaluate_SmallChangeDetectedButWithinTolerance_SaysSo()
+    {
+        var result = (Given.PureTest([.. Enumerable.Repeat(0.3655, 8)]).InForce(0.36) with { Limits = new CatchTestLimits { DayToDay = 0.001 } }).Evaluated();
+
+        Assert.True(result.Change!.IsDetected);
+        Assert.Equal(Verdict.Keep, result.Decision.Verdict);
+        Assert.Equal(FindingCode.WithinTolerance, result.Reasons[0].Code);
+    }
+
+    [Fact]
+    public void Evaluate_MeterDeliversLess_SaysLess() => Assert.Contains(
+        "less per revolution", Given.Test(Honest).InForce(0.39).Evaluated().Headline.InMetric(), StringComparison.Ordinal);
+
+    [Fact]
+    public void Evaluate_LargeChangeFromAStartValue_NamesTheStartValue() => Assert.Contains(
+        "than the start value says", Given.Test(Given.Net(17, 47)).StartingFrom(0.30).Evaluated().Headline.InMetric(), StringComparison.Ordinal);
+
+    private static CatchTest Small(int catches) => Given.Test([.. Enumerable.Repeat(Given.Net(4, 30), catches)]);
+}

@@ -1,0 +1,160 @@
+using CalibrationApi.Engine.CatchTests;
+using CalibrationApi.Engine.Statistics;
+
+namespace CalibrationApi.Engine.Tests.CatchTests;
+
+/// <summary>Two questions, kept apart: has the meter changed since, and is the number in force good enough.</summary>
+public sealed class ChangeAgainstReferenceTests
+{
+    private const double DayToDay = 0.01;
+
+    private static readonly CatchTest TwoCatches = Given.Test(Given.Net(17.08, 47), Given.Net(16.94, 46.8));
+
+    [Fact]
+    public void Delta_MoreThanTheValueInForce_IsPositive()
+    {
+        var change = Change(TwoCatches.InForce(0.342));
+
+        NearlyEqual.Assert(TwoCatches.Evaluated().Estimate.Value.Value / 0.342 - 1, change.Delta.Value, 1e-12);
+        Assert.True(change.Delta.Value > 0);
+    }
+
+    [Fact]
+    public void Delta_LessThanTheValueInForce_IsNegative() => Assert.True(Change(TwoCatches.InForce(0.40)).Delta.Value < 0);
+
+    // Same scale, same check: the span error is in both values and cancels.
+    [Fact]
+    public void Delta_SameScale_LeavesTheSpanOut()
+    {
+        var result = TwoCatches.InForce(0.342).Evaluated();
+
+        AssertDeltaVariance(result, result.Estimate.VarianceWithoutSpan + DayToDay * DayToDay);
+    }
+
+    [Fact]
+    public void Delta_AnotherScale_TakesTheSpanIn()
+    {
+        var result = TwoCatches.InForce(0.342, fromAnotherScale: true).Evaluated();
+
+        AssertDeltaVariance(result, result.Estimate.RelativeVariance + DayToDay * DayToDay);
+    }
+
+    [Fact]
+    public void Delta_UncertaintyOfTheOldValueKnown_TakesItIn()
+    {
+        var result = TwoCatches.InForce(0.342, 0.012).Evaluated();
+
+        AssertDeltaVariance(result, result.Estimate.VarianceWithoutSpan + DayToDay * DayToDay + 0.012 * 0.012);
+    }
+
+    [Fact]
+    public void Delta_DayToDayStated_ReplacesTheDefault()
+    {
+        var result = (TwoCatches.InForce(0.342) with { Limits = new CatchTestLimits { DayToDay = 0 } }).Evaluated();
+
+        AssertDeltaVariance(result, result.Estimate.VarianceWithoutSpan);
+    }
+
+    // The number typed in is exact: the span enters whole, the old uncertainty not at all.
+    [Theory]
+    [InlineData(null, false)]
+    [InlineData(0.05, false)]
+    [InlineData(0.05, true)]
+    public void ProbabilityWithinTolerance_WhateverIsKnownOfTheOldValue_IsTheSame(double? oldUncertainty, bool fromAnotherScale)
+    {
+        var result = TwoCatches.InForce(0.355, oldUncertainty, fromAnotherScale).Evaluated();
+
+        var ratio = result.Estimate.Value.Value / 0.355;
+        var variance = result.Estimate.RelativeVariance + DayToDay * DayToDay;
+        var u = ratio * Math.Sqrt(variance);
+        var nu = result.Estimate.DegreesOfFreedomOf(variance);
+        var expected = StudentT.Cdf((1.05 - ratio) / u, nu) - StudentT.Cdf((0.95 - ratio) / u, nu);
+        NearlyEqual.Assert(expected, result.Change!.ProbabilityWithinTolerance, 1e-12);
+    }
+
+    [Fact]
+    public void ProbabilityWithinTolerance_WiderTolerance_IsLarger()
+    {
+        var narrow = Change(TwoCatches.InForce(0.345) with { Limits = new CatchTestLimits { Tolerance = 0.05 } });
+        var wide = Change(TwoCatches.InForce(0.345) with { Limits = new CatchTestLimits { Tolerance = 0.10 } });
+
+        Assert.True(wide.ProbabilityWithinTolerance > narrow.ProbabilityWithinTolerance);
+    }
+
+    [Fact]
+    public void IsDetected_IntervalLeavesZeroOut_IsTrue() => Assert.True(Change(TwoCatches.InForce(0.342)).IsDetected);
+
+    [Fact]
+    public void IsDetected_IntervalHoldsZero_IsFalse() => Assert.False(Change(TwoCatches.InForce(0.36)).IsDetected);
+
+    [Fact]
+    public void Change_NothingToCompareWith_IsAbsent() => Assert.Null(TwoCatches.Evaluated().Change);
+
+    private static ChangeAgainstReference Change(CatchTest test)
+    {
+        var change = test.Evaluated().Change;
+        Assert.NotNull(change);
+        return change;
+    }
+
+    private static void AssertDeltaVariance(CatchTestResult result, double relativeVariance)
+    {
+        var change = result.Change!;
+        NearlyEqual.Assert((1 + change.Delta.Value) * Math.Sqrt(relativeVariance), change.Delta.StandardUncertainty, 1e-12);
+        NearlyEqual.Assert(result.Estimate.DegreesOfFreedomOf(relativeVariance), change.Delta.DegreesOfFreedom, 1e-12);
+        NearlyEqual.Assert(StudentT.CoverageFactor(0.95, change.Delta.DegreesOfFreedom), change.Delta.CoverageFactor, 1e-12);
+    }
+}
+
+/// <summary>The old value, aged by a day, and the new one combined.</summary>
+public sealed class CombinedValueTests
+{
+    private static readonly CatchTest TwoCatches = Given.Test(Given.Net(17.08, 47), Given.Net(16.94, 46.8));
+
+    [Fact]
+    public void Combined_OldUncertaintyKnownAndNoChange_LiesBetweenOldAndNew()
+    {
+        var result = TwoCatches.InForce(0.36, 0.01).Evaluated();
+
+        Assert.NotNull(result.Change!.Combined);
+        Assert.InRange(result.Change.Combined.Value, 0.36, result.Estimate.Value.Value);
+    }
+
+    [Fact]
+    public void Combined_OldValueHardlyKnown_IsTheNewValue()
+    {
+        var result = TwoCatches.InForce(0.36, 5).Evaluated();
+
+        NearlyEqual.Assert(result.Estimate.Value.Value, result.Change!.Combined!.Value, 1e-4);
+    }
+
+    [Fact]
+    public void Combined_TwoValues_IsKnownBetterThanTheNewOneOnItsDay()
+    {
+        var result = TwoCatches.InForce(0.36, 0.01).Evaluated();
+
+        var fresh = Math.Sqrt(result.Estimate.RelativeVariance + 0.01 * 0.01);
+        Assert.True(result.Change!.Combined!.StandardUncertainty / result.Change.Combined.Value < fresh);
+    }
+
+    // Inverse-variance mean by hand: the aged old variance is u^2 + sigma_d^2, the fresh one adds sigma_d^2 too.
+    [Fact]
+    public void Combined_SameScale_WeighsWithoutTheSharedSpan()
+    {
+        var result = TwoCatches.InForce(0.36, 0.01).Evaluated();
+
+        var aged = 0.01 * 0.01 + 0.01 * 0.01;
+        var fresh = result.Estimate.VarianceWithoutSpan + 0.01 * 0.01;
+        var expected = (0.36 / aged + result.Estimate.Value.Value / fresh) / (1 / aged + 1 / fresh);
+        NearlyEqual.Assert(expected, result.Change!.Combined!.Value, 1e-12);
+        var variance = 1 / (1 / aged + 1 / fresh) + result.Estimate.Span * result.Estimate.Span;
+        NearlyEqual.Assert(expected * Math.Sqrt(variance), result.Change.Combined.StandardUncertainty, 1e-12);
+    }
+
+    [Theory]
+    [InlineData(0.36, null)]
+    [InlineData(0.36, 0.0)]
+    [InlineData(0.30, 0.01)]
+    public void Combined_OldUncertaintyUnknownOrAChangeDetected_IsNotOffered(double inForce, double? uncertainty) =>
+        Assert.Null(TwoCatches.InForce(inForce, uncertainty).Evaluated().Change!.Combined);
+}

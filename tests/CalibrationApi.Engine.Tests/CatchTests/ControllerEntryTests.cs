@@ -1,0 +1,135 @@
+using CalibrationApi.Engine.CatchTests;
+using CalibrationApi.Engine.Quantities;
+
+namespace CalibrationApi.Engine.Tests.CatchTests;
+
+/// <summary>What to enter, in the form and resolution that the controller takes.</summary>
+public sealed class ControllerEntryTests
+{
+    private const double Found = 0.36269;
+
+    [Theory]
+    [InlineData("kg/rev", 3, 0.363, "0.363 kg/rev")]
+    [InlineData("kg/rev", 2, 0.36, "0.36 kg/rev")]
+    [InlineData("g/rev", 1, 362.7, "362.7 g/rev")]
+    [InlineData("lb/rev", 4, 0.7996, "0.7996 lb/rev")]
+    [InlineData("oz/rev", 2, 12.79, "12.79 oz/rev")]
+    public void For_MassPerRevolution_RoundsInTheUnitOfTheController(string unit, int decimals, double typed, string text)
+    {
+        var number = ControllerEntry.PerRevolutionOf(UnitTable.Get(unit), decimals).For(Found);
+
+        Assert.Equal(typed, number.Typed);
+        Assert.Equal(text, number.ToString());
+        NearlyEqual.Assert(UnitTable.Get(unit).Canonical(typed), number.Resulting.KilogramsPerRevolution);
+        NearlyEqual.Assert(number.Resulting.KilogramsPerRevolution / Found - 1, number.RoundingError, 1e-9);
+    }
+
+    [Fact]
+    public void For_TenRevolutions_IsTenTimesTheMass()
+    {
+        var number = ControllerEntry.PerTenRevolutions(UnitTable.Get("kg"), 2).For(Found);
+
+        Assert.Equal(3.63, number.Typed);
+        NearlyEqual.Assert(0.363, number.Resulting.KilogramsPerRevolution);
+        Assert.Equal("3.63 kg", number.ToString());
+    }
+
+    [Fact]
+    public void For_Pulses_IsTheMassOfOnePulse()
+    {
+        var number = ControllerEntry.PerPulse(UnitTable.Get("g"), 3, new PulsesPerRevolution(360)).For(Found);
+
+        Assert.Equal(1.007, number.Typed);
+        NearlyEqual.Assert(1.007e-3 * 360, number.Resulting.KilogramsPerRevolution);
+    }
+
+    [Fact]
+    public void For_VolumePerRevolution_DividesByTheDensity()
+    {
+        var number = ControllerEntry.VolumePerRevolution(UnitTable.Get("L"), 3, new BulkDensity(620)).For(Found);
+
+        Assert.Equal(0.585, number.Typed);
+        NearlyEqual.Assert(0.585e-3 * 620, number.Resulting.KilogramsPerRevolution);
+    }
+
+    [Fact]
+    public void For_MassPerTime_IsTheFlowAtTheStatedMeterSpeed()
+    {
+        var number = ControllerEntry.PerTime(UnitTable.Get("kg/min"), 2, new RotationalSpeed(35.0 / 60)).For(Found);
+
+        Assert.Equal(12.69, number.Typed);
+        NearlyEqual.Assert(12.69 / 35, number.Resulting.KilogramsPerRevolution);
+    }
+
+    [Theory]
+    [InlineData(0.3625, 3, 0.363)]
+    [InlineData(0.125, 2, 0.13)]
+    [InlineData(0.5, 0, 1)]
+    public void For_HalfOfTheLastDecimal_RoundsAwayFromZero(double value, int decimals, double typed) =>
+        Assert.Equal(typed, ControllerEntry.PerRevolutionOf(UnitTable.Get("kg/rev"), decimals).For(value).Typed);
+
+    [Fact]
+    public void For_ValueOnTheResolution_HasNoRoundingError() =>
+        Assert.Equal(0, ControllerEntry.PerRevolutionOf(UnitTable.Get("kg/rev"), 3).For(0.363).RoundingError, 1e-15);
+
+    [Fact]
+    public void RoundingError_NumberAboveTheValueFound_IsPositive()
+    {
+        var entry = ControllerEntry.PerRevolutionOf(UnitTable.Get("kg/rev"), 2);
+
+        Assert.True(entry.For(0.356).RoundingError > 0);
+        Assert.True(entry.For(0.364).RoundingError < 0);
+    }
+
+    [Fact]
+    public void ToString_TrailingZeros_AreTypedToo() =>
+        Assert.Equal("0.360 kg/rev", ControllerEntry.PerRevolutionOf(UnitTable.Get("kg/rev"), 3).For(0.36).ToString());
+
+    [Theory]
+    [InlineData(ControllerForm.MassPerRevolution, Dimension.MassPerRevolution)]
+    [InlineData(ControllerForm.MassPerTenRevolutions, Dimension.Mass)]
+    [InlineData(ControllerForm.MassPerPulse, Dimension.Mass)]
+    [InlineData(ControllerForm.VolumePerRevolution, Dimension.Volume)]
+    [InlineData(ControllerForm.MassPerTime, Dimension.MassPerTime)]
+    public void DimensionOf_EachForm_IsThatOfTheNumberTypedIn(ControllerForm form, Dimension dimension) =>
+        Assert.Equal(dimension, ControllerEntry.DimensionOf(form));
+
+    [Fact]
+    public void DimensionOf_UnknownForm_IsRefused() =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => ControllerEntry.DimensionOf((ControllerForm)99));
+
+    [Fact]
+    public void Create_UnitOfAnotherDimension_IsRefused() =>
+        Assert.Throws<ArgumentException>(() => ControllerEntry.PerRevolutionOf(UnitTable.Get("kg"), 3));
+
+    [Theory]
+    [InlineData(-1)]
+    [InlineData(10)]
+    public void Create_DecimalsThatNoControllerTakes_AreRefused(int decimals) =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => ControllerEntry.PerRevolutionOf(UnitTable.Get("kg/rev"), decimals));
+
+    [Fact]
+    public void Evaluate_VerdictIsAdopt_SaysWhatToEnter()
+    {
+        var result = (Given.Test(Given.Net(17.08, 47), Given.Net(16.94, 46.8)).InForce(0.342) with
+        {
+            ControllerEntry = ControllerEntry.PerRevolutionOf(UnitTable.Get("kg/rev"), 3),
+        }).Evaluated();
+
+        Assert.Equal(Verdict.Adopt, result.Decision.Verdict);
+        Assert.Equal(0.363, result.Enter?.Typed);
+        Assert.Contains("Adopt 0.363 kg/rev.", result.Headline.InMetric(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Evaluate_VerdictIsKeep_SaysNothingToEnter()
+    {
+        var result = (Given.Test(Given.Net(17.08, 47), Given.Net(16.94, 46.8)).InForce(0.362) with
+        {
+            ControllerEntry = ControllerEntry.PerRevolutionOf(UnitTable.Get("kg/rev"), 3),
+        }).Evaluated();
+
+        Assert.Equal(Verdict.Keep, result.Decision.Verdict);
+        Assert.Null(result.Enter);
+    }
+}
