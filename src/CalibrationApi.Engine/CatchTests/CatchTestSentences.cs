@@ -53,7 +53,7 @@ internal static class CatchTestSentences
             case CatchTestVerdict.Rule.PrecisionOutOfReach:
                 if (!CommonIsTooWide(result))
                     return Finding.Warning(FindingCode.PrecisionOutOfReach,
-                        $"Catches that repeat only to {new Ratio(Math.Sqrt(result.Estimate.Pooled.BetweenVariance)):F1} take more than {CatchCount.Most} catches to reach {new Ratio(settings.WantedPrecision):0.##}.");
+                        $"One catch like these has a standard uncertainty of {new Ratio(OfOneCatch(result)):F1}: it takes more than {CatchCount.Most} catches to know the value within {new Ratio(settings.WantedPrecision):0.##}.");
                 return Finding.Warning(FindingCode.PrecisionOutOfReach,
                     $"What all catches have in common alone leaves {new Ratio(Common(result)):F1} of doubt; within {new Ratio(settings.WantedPrecision):0.##} is wanted. {OutOfReachRemedy(result)}");
             case CatchTestVerdict.Rule.LargeChangeUnconfirmed:
@@ -100,10 +100,13 @@ internal static class CatchTestSentences
         : $"Make {CountWords.Of(catches)} more catches.";
 
     private static string OutOfReachRemedy(CatchTestResult result) => !CommonIsTooWide(result)
-        ? "Find out what makes the catches differ, or make each one longer."
+        ? "Make each catch longer, count more finely, or find out what makes them differ."
         : result.Estimate.Points > result.Estimate.Span
             ? "Catch more points of the meter."
             : "Not with this scale: make larger catches, use a finer scale, or check this one against known masses.";
+
+    private static double OfOneCatch(CatchTestResult result) =>
+        Math.Sqrt(result.Estimate.Pooled.RelativeVariance * result.Catches.Count(one => one.ExcludedBecause is null));
 
     private static bool CommonIsTooWide(CatchTestResult result) => CatchCount.OutOfReach(
         result.Settings.WantedPrecision,

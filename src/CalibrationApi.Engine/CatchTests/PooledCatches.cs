@@ -44,9 +44,9 @@ public readonly record struct PooledCatches(
         var priorSum = prior.DegreesOfFreedom * prior.Relative * prior.Relative;
         var degreesOfFreedom = prior.DegreesOfFreedom + count - 1;
 
-        // The root with all v_i = 0 lies above the true one; Newton on ln tau^2 comes down to it. Its slope leaves out that
-        // the mean moves with the weights, which can make it circle round the root when catches known unequally well
-        // disagree; so the root is kept between two bounds and the interval halved where a step would leave them.
+        // The root with all v_i = 0 lies near or above the true one; Newton on ln tau^2 comes down to it. Catches known
+        // unequally well that disagree can bend the sum so much that a step overshoots; so the root is kept between two
+        // bounds, and the interval is halved where a step would leave them.
         var plainMean = WeightedMean(values, variances, double.PositiveInfinity, leftOut);
         var deviations = 0.0;
         for (var i = 0; i < values.Length; i++)
@@ -56,31 +56,35 @@ public readonly record struct PooledCatches(
         for (var step = 0; step < MostSteps && count > 1; step++)
         {
             var mean = WeightedMean(values, variances, variance, leftOut);
-            var sum = priorSum / variance;
-            var slope = -sum;
+            double weights = 0, squares = 0, sum = priorSum / variance;
+            double slope = -sum, skew = 0;
             for (var i = 0; i < values.Length; i++)
             {
                 if (i == leftOut)
                     continue;
                 var weight = 1 / (variance + variances[i]);
-                var term = Square(values[i] / mean - 1) * weight;
-                sum += term;
+                var deviation = values[i] / mean - 1;
+                var term = deviation * deviation * weight;
+                weights += weight;
+                squares += term;
+                skew += deviation * weight * weight;
                 slope -= term * weight * variance;
             }
 
-            var change = (degreesOfFreedom - sum) / slope;
-            var next = variance * Math.Exp(Math.Clamp(change, -3, 3));
+            // The last part of the slope is there because the mean moves with the weights.
+            sum += squares;
+            slope += 2 * variance * squares * skew / weights;
+            var change = slope < 0 ? (degreesOfFreedom - sum) / slope : double.NaN;
             if (Math.Abs(change) < 1e-14)
-            {
-                variance = next;
                 break;
-            }
-
             if (sum > degreesOfFreedom)
                 lower = variance;
             else
                 upper = variance;
-            variance = next > lower && next < upper ? next : Math.Sqrt(lower * upper);
+            var next = variance * Math.Exp(Math.Clamp(change, -3, 3));
+            variance = next > lower && next < upper ? next
+                : lower > 0 && double.IsFinite(upper) ? Math.Sqrt(lower * upper)
+                : sum > degreesOfFreedom ? variance * 20 : variance / 20;
         }
 
         double sumOfWeights = 0, sumOfSquares = 0, weighted = 0;

@@ -1,0 +1,135 @@
+using CalibrationApi.Engine.CatchTests;
+using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.Repeatability;
+using CalibrationApi.Engine.Weighing;
+using Rule = CalibrationApi.Engine.CatchTests.CatchTestVerdict.Rule;
+
+namespace CalibrationApi.Engine.Tests.Decisions;
+
+/// <summary>
+/// The decision table, case by case. The cases are invented; what they must lead to follows from the rules of the table,
+/// which are this project's own (no published source).
+/// </summary>
+[Trait("Category", "Decisions")]
+public sealed class CatchTestDecisionTests
+{
+    private const string Refused = "refused";
+
+    private static readonly Catch[] Two = [Given.Net(17.08, 47), Given.Net(16.94, 46.8)];
+
+    private static readonly List<Case> Table =
+    [
+        // Nothing to compare with.
+        new("no value in force, two honest catches", Given.Test(Two), "Adopt", Rule.NothingInForce, "a first value is adopted once it is sure enough"),
+        new("no value in force, one large catch", Given.Test(Given.Net(17.08, 47)), "Adopt", Rule.NothingInForce, "one good catch reaches the wanted precision"),
+        new("no value in force, one small catch", Given.Test(Given.Net(4, 30)), "Repeat", Rule.PrecisionNotReached, "2 % repeatability with one catch is not within 3 %"),
+        new("no value in force, stray catch", Given.Test(Given.Delivering(0.36), Given.Delivering(0.361), Given.Delivering(0.41)), "Investigate", Rule.StrayCatch, "row 1 holds without a value in force"),
+        new("no value in force, tolerance at odds", Given.Test(Two) with { Limits = new() { Tolerance = 0.001 } }, "Adopt", Rule.NothingInForce, "the tolerance is about a value in force, and there is none"),
+
+        // A start value.
+        new("start value near the result", Given.Test(Two).StartingFrom(0.355), "Adopt", Rule.NothingInForce, "a prediction is never kept, it is replaced by a measurement"),
+        new("start value equal to the result", Given.Test(Two).StartingFrom(0.36269), "Adopt", Rule.NothingInForce, "even a perfect prediction is not in force"),
+        new("start value 20 % off, one catch", Given.Test(Given.Net(17.08, 47)).StartingFrom(0.30), "Repeat", Rule.LargeChangeUnconfirmed, "row 2 holds against the start value"),
+        new("start value 20 % off, two catches", Given.Test(Two).StartingFrom(0.30), "Adopt", Rule.NothingInForce, "the second catch confirms"),
+
+        // Keep.
+        new("no change", Given.Test(Two).InForce(0.3627), "Keep", Rule.WithinTolerance, "within 5 % with a probability above 0.95"),
+        new("small change, not detected", Given.Test(Two).InForce(0.358), "Keep", Rule.WithinTolerance, "1.3 % lies inside its own interval and well inside the tolerance"),
+        new("small change, detected", Given.PureTest([.. Enumerable.Repeat(0.3655, 8)]).InForce(0.36) with { Limits = new() { DayToDay = 0.001 } }, "Keep", Rule.WithinTolerance, "a real change of 1.5 % still leaves the number good enough"),
+        new("value in force from another scale, no change", Given.Test(Two).InForce(0.3627, 0.01, fromAnotherScale: true), "Keep", Rule.WithinTolerance, "whether the number is good enough does not ask where it came from"),
+        new("value in force with unknown uncertainty, no change", Given.Test(Two).InForce(0.3627), "Keep", Rule.WithinTolerance, "the number typed in is exact"),
+        new("wide tolerance keeps a 6 % change", Given.Test(Two).InForce(0.342) with { Limits = new() { Tolerance = 0.10 } }, "Keep", Rule.WithinTolerance, "the tolerance is the caller's"),
+
+        // Adopt.
+        new("6 % change, two catches", Given.Test(Two).InForce(0.342), "Adopt", Rule.Changed, "outside the tolerance and confirmed"),
+        new("6 % change, same as before but from another scale", Given.Test(Two).InForce(0.342, fromAnotherScale: true), "Adopt", Rule.Changed, "the span of a good scale is small against 6 %"),
+        new("6 % less", Given.Test(Two).InForce(0.386), "Adopt", Rule.Changed, "the table is the same in both directions"),
+        new("12 % change, two catches", Given.Test(Two).InForce(0.324), "Adopt", Rule.Changed, "a large change confirmed by a second, agreeing catch"),
+        new("50 % change, two catches", Given.Test(Two).InForce(0.24), "Adopt", Rule.Changed, "size alone is no mistake"),
+        new("2.8 % change, one catch", Given.Test(Given.Net(17.08, 47)).InForce(0.3535), "Adopt", Rule.NotShownWithinTolerance, "not detected, but the probability of being within 5 % is below 0.95"),
+        new("change inside its interval, wide day to day", Given.Test(Two).InForce(0.35) with { Limits = new() { DayToDay = 0.019 } }, "Adopt", Rule.NotShownWithinTolerance, "absence of evidence is not keep"),
+        new("detected change from another scale that is not detected on its own", Given.Test(Two).InForce(0.342, 0.05, fromAnotherScale: true), "Adopt", Rule.NotShownWithinTolerance, "the old value's doubt hides the change, yet the number is not shown to be good"),
+
+        // Repeat.
+        new("large change, one catch", Given.Test(Given.Net(17.08, 47)).InForce(0.324), "Repeat", Rule.LargeChangeUnconfirmed, "12 % needs a second catch"),
+        new("large change downwards, one catch", Given.Test(Given.Net(17.08, 47)).InForce(0.42), "Repeat", Rule.LargeChangeUnconfirmed, "the threshold counts in both directions"),
+        new("change exactly at the threshold, one catch", Given.Test(Given.Delivering(0.33)).InForce(0.30), "Repeat", Rule.LargeChangeUnconfirmed, "10 % is reached, whatever binary fractions make of it"),
+        new("change just below the threshold, one catch", Given.Test(Given.Delivering(0.3297)).InForce(0.30), "Adopt", Rule.Changed, "9.9 % does not need a second catch"),
+        new("large change, two catches that disagree", Given.PureTest(0.352, 0.368).InForce(0.30) with { Limits = new() { WantedPrecision = 0.06, Tolerance = 0.08 } }, "Repeat", Rule.LargeChangeUnconfirmed, "the second catch has to agree"),
+        new("own threshold of 20 %, 12 % change, one catch", Given.Test(Given.Net(17.08, 47)).InForce(0.324) with { Limits = new() { SecondCatchChange = 0.20 } }, "Adopt", Rule.Changed, "the threshold is the caller's"),
+        new("huge uncertainty, no change", Given.Test(Given.Net(0.72, 2, 1)).InForce(0.36), "Repeat", Rule.PrecisionOutOfReach, "a huge interval is never keep"),
+        new("huge uncertainty, wide tolerance", Given.Test(Given.Net(0.72, 2, 1)).InForce(0.36) with { Limits = new() { Tolerance = 0.9 } }, "Repeat", Rule.PrecisionOutOfReach, "not even where the tolerance is wide"),
+        new("dusty product, one catch", Given.Test(Given.Net(17, 47)).InForce(0.3627) with { Material = ProductMaterial.Dusty }, "Repeat", Rule.PrecisionNotReached, "3 % repeatability asks for more catches"),
+        new("scale that cannot reach the precision", Given.Test(Two).InForce(0.3627) with { Scale = Given.Platform with { StatedAccuracy = new Mass(0.6) } }, "Repeat", Rule.PrecisionOutOfReach, "0.6 kg on 17 kg is 2 % before any catch"),
+        new("too few points caught", Given.Test(Two).InForce(0.3627) with { CaughtPoints = new CaughtPoints(1, 24, 0.04) }, "Repeat", Rule.PrecisionOutOfReach, "one point of 24 says little about the others"),
+        new("very narrow wanted precision", Given.Test(Two).InForce(0.3627) with { Limits = new() { WantedPrecision = 0.012 } }, "Repeat", Rule.PrecisionNotReached, "more catches will do"),
+
+        // Investigate.
+        new("one of four catches 10 % off", Given.Test(Given.Delivering(0.36), Given.Delivering(0.361), Given.Delivering(0.396), Given.Delivering(0.359)).InForce(0.36), "Investigate", Rule.StrayCatch, "a stray beyond the tolerance"),
+        new("first catch half empty", Given.Test(Given.Delivering(0.20), Given.Delivering(0.36), Given.Delivering(0.361)).InForce(0.36), "Investigate", Rule.StrayCatch, "an unprimed first catch is a stray too"),
+        new("two catches a fifth apart", Given.Test(Given.Delivering(0.33), Given.Delivering(0.40)).InForce(0.36), "Investigate", Rule.WildScatter, "two catches cannot name the stray, but they cannot both be right"),
+        new("wild scatter comes before an interval that is too wide", Given.Test(Given.Delivering(0.30), Given.Delivering(0.42)).InForce(0.36), "Investigate", Rule.WildScatter, "the first row that applies wins"),
+        new("stray comes before a large change", Given.Test(Given.Delivering(0.36), Given.Delivering(0.361), Given.Delivering(0.41)).InForce(0.25), "Investigate", Rule.StrayCatch, "the first row that applies wins"),
+
+        // Not to be mistaken for a stray.
+        new("two equal readings and an honest third", Given.Test(Given.Delivering(0.36), Given.Delivering(0.36), Given.Delivering(0.3636)).InForce(0.36), "Keep", Rule.WithinTolerance, "equal readings do not condemn the third"),
+        new("two equal readings and a third 1.5 % off", Given.Test(Given.Delivering(0.36), Given.Delivering(0.36), Given.Delivering(0.3654)).InForce(0.36), "Keep", Rule.WithinTolerance, "1.5 % is ordinary with a repeatability of 1 %"),
+        new("stray inside the tolerance", Given.PureTest(0.36, 0.36, 0.36, 0.36, 0.3425).InForce(0.36), "Keep", Rule.WithinTolerance, "it is said in a finding and costs nothing"),
+
+        // Left out by the caller.
+        new("stray excluded with a reason", Given.Test(Given.Delivering(0.36), Given.Delivering(0.361), Given.Delivering(0.41, excludedBecause: "overflowed")).InForce(0.36), "Keep", Rule.WithinTolerance, "it no longer counts"),
+        new("second catch excluded, large change", Given.Test(Given.Net(17.08, 47), Given.Net(16.94, 46.8, excludedBecause: "spilled")).InForce(0.324), "Repeat", Rule.LargeChangeUnconfirmed, "an excluded catch confirms nothing"),
+
+        // Settings.
+        new("tolerance and wanted precision at odds", Given.Test(Two).InForce(0.342) with { Limits = new() { Tolerance = 0.03 } }, Refused, null, "3 % cannot be shown by a test wanted to 3 %"),
+        new("day to day alone exceeds the tolerance", Given.Test(Two).InForce(0.342) with { Limits = new() { DayToDay = 0.05 } }, Refused, null, "no test of one day can show it"),
+        new("checked scale", Given.Test(Two).InForce(0.3627) with { Scale = Given.Platform with { KnownError = new KnownScaleError(0.002, 0.0005) } }, "Keep", Rule.WithinTolerance, "0.2 % of span error is corrected"),
+    ];
+
+    public static TheoryData<string> Names => [.. Table.Select(each => each.Name)];
+
+    [Fact]
+    public void Table_Cases_AreAtLeastThirtyWithNamesOfTheirOwn()
+    {
+        Assert.True(Table.Count >= 30, $"Only {Table.Count} cases.");
+        Assert.Distinct(Table.Select(each => each.Name));
+    }
+
+    [Fact]
+    public void Table_Cases_ReachEveryRuleAndTheRefusal()
+    {
+        Assert.Equal(Enum.GetValues<Rule>().Order(), Table.Select(each => each.Rule).OfType<Rule>().Distinct().Order());
+        Assert.Contains(Table, each => each.Verdict == Refused);
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Evaluate_CaseOfTheTable_GivesItsVerdictByItsRule(string name)
+    {
+        var expected = Table.Single(each => each.Name == name);
+
+        var outcome = CatchTestEvaluation.Evaluate(expected.Test);
+
+        var verdict = outcome.IsAnswered ? outcome.Result.Decision.Verdict.ToString() : Refused;
+        var rule = outcome.IsAnswered ? outcome.Result.Decision.Rule : (Rule?)null;
+        Assert.True(
+            (verdict, rule) == (expected.Verdict, expected.Rule),
+            $"{name}: expected {expected.Verdict} by {expected.Rule} because {expected.Why}, but got {verdict} by {rule}.");
+    }
+
+    // Whatever else is asked, an interval wider than wanted never ends in keep.
+    [Theory]
+    [InlineData(0.5)]
+    [InlineData(1)]
+    [InlineData(5)]
+    public void Evaluate_GrowingCounterResolution_NeverTurnsDoubtIntoKeep(double resolution)
+    {
+        var outcome = CatchTestEvaluation.Evaluate(Given.Test(Given.Net(3.6, 10, resolution)).InForce(0.36));
+
+        Assert.NotNull(outcome.Result);
+        Assert.True(outcome.Result.Estimate.RelativeExpanded > 0.03);
+        Assert.Equal(Verdict.Repeat, outcome.Result.Decision.Verdict);
+    }
+
+    private sealed record Case(string Name, CatchTest Test, string Verdict, Rule? Rule, string Why);
+}
