@@ -1,0 +1,155 @@
+using CalibrationApi.Storage.History;
+using Dapper;
+using Microsoft.Data.Sqlite;
+
+namespace CalibrationApi.Storage.Adoptions;
+
+/// <summary>A value that was typed into a controller, as stored.</summary>
+public sealed record AdoptionRecord
+{
+    /// <summary>UUIDv7, lower case.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>The series it is in force for.</summary>
+    public required Series Series { get; init; }
+
+    /// <summary>Lot at the time.</summary>
+    public string? Lot { get; init; }
+
+    /// <summary>The test it rests on; null when stated by hand.</summary>
+    public string? Test { get; init; }
+
+    /// <summary>The number typed in.</summary>
+    public required double EnteredValue { get; init; }
+
+    /// <summary>Its unit.</summary>
+    public required string EnteredUnit { get; init; }
+
+    /// <summary>The mass per revolution that follows, kg per revolution.</summary>
+    public required double Value { get; init; }
+
+    /// <summary>When it was typed in.</summary>
+    public required DateTimeOffset OccurredAt { get; init; }
+
+    /// <summary>When the service received it.</summary>
+    public required DateTimeOffset ReceivedAt { get; init; }
+
+    /// <summary>The request as entered, JSON.</summary>
+    public required string Body { get; init; }
+
+    /// <summary>Of the request: a repetition is recognised.</summary>
+    public required string Fingerprint { get; init; }
+}
+
+/// <summary>Keeps adoptions. Rows are only ever added; the value in force is the newest that nothing superseded.</summary>
+public static class AdoptionStore
+{
+    private const string Columns =
+        "id, machine, meter, element, setting, product, lot, test, entered_value as enteredValue, entered_unit as enteredUnit, value, occurred_at as occurredAt, received_at as receivedAt, body, fingerprint";
+
+    /// <summary>One adoption; null when this workspace has none with that id.</summary>
+    public static AdoptionRecord? Find(SqliteConnection connection, string workspace, string id) => connection.QuerySingleOrDefault<Row>(
+        $"select {Columns} from adoptions where workspace = @workspace and id = @id", new { workspace, id })?.ToRecord();
+
+    /// <summary>The adoption in force for a series at an instant; null when none is.</summary>
+    public static AdoptionRecord? InForce(SqliteConnection connection, string workspace, Series series, DateTimeOffset at) => connection.QueryFirstOrDefault<Row>(
+        $"""
+        select {Columns} from adoptions a
+        where a.workspace = @workspace and a.machine = @Machine and a.meter = @Meter and a.element = @Element and a.setting = @Setting
+          and a.product = @Product and a.occurred_at <= @at
+          and not exists (select 1 from supersessions s where s.workspace = a.workspace and s.superseded = a.id)
+        order by a.occurred_at desc, a.seq desc limit 1
+        """,
+        new { workspace, series.Machine, series.Meter, series.Element, series.Setting, series.Product, at = Instants.Text(at) })?.ToRecord();
+
+    /// <summary>The adoptions in force on a machine at an instant, one for each series that has any.</summary>
+    public static IReadOnlyList<AdoptionRecord> InForceOnMachine(SqliteConnection connection, string workspace, string machine, DateTimeOffset at)
+    {
+        var rows = connection.Query<Row>(
+            $"""
+            select {Columns} from (
+              select a.*, row_number() over (partition by meter, element, setting, product order by occurred_at desc, seq desc) as place
+              from adoptions a
+              where a.workspace = @workspace and a.machine = @machine and a.occurred_at <= @at
+                and not exists (select 1 from supersessions s where s.workspace = a.workspace and s.superseded = a.id))
+            where place = 1
+            order by meter, element, setting, product
+            """,
+            new { workspace, machine, at = Instants.Text(at) });
+        return [.. rows.Select(row => row.ToRecord())];
+    }
+
+    /// <summary>Adds an adoption.</summary>
+    public static void Insert(SqliteConnection connection, string workspace, AdoptionRecord adoption) => connection.Execute(
+        """
+        insert into adoptions (workspace, id, machine, meter, element, setting, product, lot, test, entered_value, entered_unit, value, occurred_at, received_at, body, fingerprint)
+        values (@workspace, @Id, @Machine, @Meter, @Element, @Setting, @Product, @Lot, @Test, @EnteredValue, @EnteredUnit, @Value, @occurredAt, @receivedAt, @Body, @Fingerprint)
+        """,
+        new
+        {
+            workspace,
+            adoption.Id,
+            adoption.Series.Machine,
+            adoption.Series.Meter,
+            adoption.Series.Element,
+            adoption.Series.Setting,
+            adoption.Series.Product,
+            adoption.Lot,
+            adoption.Test,
+            adoption.EnteredValue,
+            adoption.EnteredUnit,
+            adoption.Value,
+            occurredAt = Instants.Text(adoption.OccurredAt),
+            receivedAt = Instants.Text(adoption.ReceivedAt),
+            adoption.Body,
+            adoption.Fingerprint,
+        });
+
+    private sealed class Row
+    {
+        public string Id { get; set; } = "";
+
+        public string Machine { get; set; } = "";
+
+        public string Meter { get; set; } = "";
+
+        public string Element { get; set; } = "";
+
+        public string Setting { get; set; } = "";
+
+        public string Product { get; set; } = "";
+
+        public string? Lot { get; set; }
+
+        public string? Test { get; set; }
+
+        public double EnteredValue { get; set; }
+
+        public string EnteredUnit { get; set; } = "";
+
+        public double Value { get; set; }
+
+        public string OccurredAt { get; set; } = "";
+
+        public string ReceivedAt { get; set; } = "";
+
+        public string Body { get; set; } = "";
+
+        public string Fingerprint { get; set; } = "";
+
+        public AdoptionRecord ToRecord() => new()
+        {
+            Id = Id,
+            Series = new Series(Machine, Meter, Element, Setting, Product),
+            Lot = Lot,
+            Test = Test,
+            EnteredValue = EnteredValue,
+            EnteredUnit = EnteredUnit,
+            Value = Value,
+            OccurredAt = Instants.Read(OccurredAt),
+            ReceivedAt = Instants.Read(ReceivedAt),
+            Body = Body,
+            Fingerprint = Fingerprint,
+        };
+    }
+}

@@ -1,0 +1,69 @@
+using System.Security.Cryptography;
+using Dapper;
+using Microsoft.Data.Sqlite;
+
+namespace CalibrationApi.Storage;
+
+/// <summary>One SQLite file: opens connections with the settings that every one of them needs.</summary>
+/// <remarks>
+/// Connection settings other than foreign keys live in the connection and survive in the pool, so all of them are set at
+/// every open and none is relied on from before.
+/// </remarks>
+public sealed class CalibrationDatabase : IDisposable
+{
+    private const string EveryOpen = "pragma busy_timeout = 5000; pragma synchronous = full; pragma foreign_keys = on; pragma temp_store = memory;";
+
+    private readonly string connectionString;
+    private byte[]? cursorSecret;
+
+    /// <summary>Names the file; <see cref="Prepare"/> creates and migrates it.</summary>
+    public CalibrationDatabase(string path)
+    {
+        Path = System.IO.Path.GetFullPath(path);
+        connectionString = new SqliteConnectionStringBuilder { DataSource = Path, ForeignKeys = true }.ToString();
+    }
+
+    /// <summary>The file.</summary>
+    public string Path { get; }
+
+    /// <summary>Secret with which this database signs the cursors of its lists.</summary>
+    public byte[] CursorSecret => cursorSecret ?? throw new InvalidOperationException("The database has not been prepared.");
+
+    /// <summary>Creates the file and its folder if need be and applies the migrations that are missing.</summary>
+    /// <exception cref="NewerSchemaException">The file was written by a newer version of the service.</exception>
+    public void Prepare()
+    {
+        Directory.CreateDirectory(System.IO.Path.GetDirectoryName(Path)!);
+        using var connection = Open();
+        connection.Execute("pragma journal_mode = wal");
+        Migrator.Apply(connection);
+        connection.Execute("insert into secrets (name, value) values ('cursor', @value) on conflict do nothing", new { value = RandomNumberGenerator.GetBytes(32) });
+        cursorSecret = connection.QuerySingle<byte[]>("select value from secrets where name = 'cursor'");
+    }
+
+    /// <summary>An open connection; dispose it after one unit of work.</summary>
+    public SqliteConnection Open()
+    {
+        var connection = new SqliteConnection(connectionString);
+        connection.Open();
+        using var command = connection.CreateCommand();
+        command.CommandText = EveryOpen;
+        command.ExecuteNonQuery();
+        return connection;
+    }
+
+    /// <summary>True when nothing was ever stored in any workspace.</summary>
+    public bool IsEmpty()
+    {
+        using var connection = Open();
+        return connection.QuerySingle<long>(
+            """
+            select not exists (select 1 from machines) and not exists (select 1 from products) and not exists (select 1 from lots)
+               and not exists (select 1 from scales) and not exists (select 1 from containers) and not exists (select 1 from plans)
+               and not exists (select 1 from history)
+            """) == 1;
+    }
+
+    /// <summary>Closes pooled handles, so that the file can be moved or deleted.</summary>
+    public void Dispose() => SqliteConnection.ClearPool(new SqliteConnection(connectionString));
+}

@@ -1,0 +1,183 @@
+using CalibrationApi.Storage.History;
+using Dapper;
+using Microsoft.Data.Sqlite;
+
+namespace CalibrationApi.Storage.CatchTests;
+
+/// <summary>Keeps catch tests. Rows are only ever added.</summary>
+public static class CatchTestStore
+{
+    /// <summary>One test; null when this workspace has none with that id.</summary>
+    public static CatchTestRecord? Find(SqliteConnection connection, string workspace, string id) => connection.QuerySingleOrDefault<Row>(
+        """
+        select id, machine, meter, element, setting, product, lot, scale, plan, verdict, value, random, occurred_at as occurredAt, received_at as receivedAt,
+               entered, resolved, answer, engine_version as engineVersion, fingerprint
+        from catch_tests where workspace = @workspace and id = @id
+        """,
+        new { workspace, id })?.ToRecord();
+
+    /// <summary>Adds a test with its catches.</summary>
+    public static void Insert(SqliteConnection connection, string workspace, CatchTestRecord test)
+    {
+        var seq = connection.QuerySingle<long>(
+            """
+            insert into catch_tests (workspace, id, machine, meter, element, setting, product, lot, scale, plan, verdict, value, random,
+                                     occurred_at, received_at, entered, resolved, answer, engine_version, fingerprint)
+            values (@workspace, @Id, @Machine, @Meter, @Element, @Setting, @Product, @Lot, @Scale, @Plan, @Verdict, @Value, @Random,
+                    @occurredAt, @receivedAt, @Entered, @Resolved, @Answer, @EngineVersion, @Fingerprint)
+            returning seq
+            """,
+            new
+            {
+                workspace,
+                test.Id,
+                test.Series.Machine,
+                test.Series.Meter,
+                test.Series.Element,
+                test.Series.Setting,
+                test.Series.Product,
+                test.Lot,
+                test.Scale,
+                test.Plan,
+                test.Verdict,
+                test.Value,
+                test.Random,
+                occurredAt = Instants.Text(test.OccurredAt),
+                receivedAt = Instants.Text(test.ReceivedAt),
+                test.Entered,
+                test.Resolved,
+                test.Answer,
+                test.EngineVersion,
+                test.Fingerprint,
+            });
+        for (var position = 0; position < test.Catches.Count; position++)
+        {
+            var one = test.Catches[position];
+            connection.Execute(
+                """
+                insert into catches (test, position, counted, net_entered, net_unit, net_kilograms, revolutions, value, variance)
+                values (@seq, @position, @counted, @NetEntered, @NetUnit, @NetKilograms, @Revolutions, @Value, @Variance)
+                """,
+                new { seq, position, counted = one.Counted ? 1 : 0, one.NetEntered, one.NetUnit, one.NetKilograms, one.Revolutions, one.Value, one.Variance });
+        }
+    }
+
+    /// <summary>
+    /// The counted catches of the newest tests of a series that happened before an instant, newest test first:
+    /// not those that were superseded, nor those whose verdict was to investigate.
+    /// </summary>
+    /// <param name="connection">A connection.</param>
+    /// <param name="workspace">The workspace.</param>
+    /// <param name="series">The series.</param>
+    /// <param name="before">Only tests before this instant.</param>
+    /// <param name="mostTests">How many tests at the most.</param>
+    public static IReadOnlyList<SeriesTest> OfSeries(SqliteConnection connection, string workspace, Series series, DateTimeOffset before, int mostTests)
+    {
+        var rows = connection.Query<SeriesRow>(
+            """
+            with tests as (
+              select t.seq, t.id, t.value, t.random, t.occurred_at, t.lot
+              from catch_tests t
+              where t.workspace = @workspace and t.machine = @Machine and t.meter = @Meter and t.element = @Element and t.setting = @Setting
+                and t.product = @Product and t.occurred_at < @before and t.verdict <> 'investigate'
+                and not exists (select 1 from supersessions s where s.workspace = t.workspace and s.superseded = t.id)
+              order by t.occurred_at desc, t.seq desc limit @mostTests)
+            select tests.id, tests.value as testValue, tests.random, tests.lot, c.value, c.variance
+            from tests join catches c on c.test = tests.seq
+            where c.counted = 1
+            order by tests.occurred_at desc, tests.seq desc, c.position
+            """,
+            new { workspace, series.Machine, series.Meter, series.Element, series.Setting, series.Product, before = Instants.Text(before), mostTests });
+        return [.. rows.GroupBy(row => row.Id).Select(test => new SeriesTest(
+            test.Key,
+            test.First().TestValue,
+            test.First().Random,
+            test.First().Lot,
+            [.. test.Select(one => one.Value)],
+            [.. test.Select(one => one.Variance)]))];
+    }
+
+    private sealed class SeriesRow
+    {
+        public string Id { get; set; } = "";
+
+        public double TestValue { get; set; }
+
+        public double Random { get; set; }
+
+        public string? Lot { get; set; }
+
+        public double Value { get; set; }
+
+        public double Variance { get; set; }
+    }
+
+    private sealed class Row
+    {
+        public string Id { get; set; } = "";
+
+        public string Machine { get; set; } = "";
+
+        public string Meter { get; set; } = "";
+
+        public string Element { get; set; } = "";
+
+        public string Setting { get; set; } = "";
+
+        public string Product { get; set; } = "";
+
+        public string? Lot { get; set; }
+
+        public string Scale { get; set; } = "";
+
+        public string? Plan { get; set; }
+
+        public string Verdict { get; set; } = "";
+
+        public double Value { get; set; }
+
+        public double Random { get; set; }
+
+        public string OccurredAt { get; set; } = "";
+
+        public string ReceivedAt { get; set; } = "";
+
+        public string Entered { get; set; } = "";
+
+        public string Resolved { get; set; } = "";
+
+        public string Answer { get; set; } = "";
+
+        public string EngineVersion { get; set; } = "";
+
+        public string Fingerprint { get; set; } = "";
+
+        public CatchTestRecord ToRecord() => new()
+        {
+            Id = Id,
+            Series = new Series(Machine, Meter, Element, Setting, Product),
+            Lot = Lot,
+            Scale = Scale,
+            Plan = Plan,
+            Verdict = Verdict,
+            Value = Value,
+            Random = Random,
+            OccurredAt = Instants.Read(OccurredAt),
+            ReceivedAt = Instants.Read(ReceivedAt),
+            Entered = Entered,
+            Resolved = Resolved,
+            Answer = Answer,
+            EngineVersion = EngineVersion,
+            Fingerprint = Fingerprint,
+        };
+    }
+}
+
+/// <summary>A test of a series as its statistics need it.</summary>
+/// <param name="Id">Its id.</param>
+/// <param name="Value">kg per revolution.</param>
+/// <param name="Random">Random standard uncertainty of that value, relative.</param>
+/// <param name="Lot">Lot.</param>
+/// <param name="Values">kg per revolution of each counted catch.</param>
+/// <param name="Variances">Known random variance of each, relative.</param>
+public sealed record SeriesTest(string Id, double Value, double Random, string? Lot, IReadOnlyList<double> Values, IReadOnlyList<double> Variances);

@@ -1,0 +1,125 @@
+using Dapper;
+using Microsoft.Data.Sqlite;
+
+namespace CalibrationApi.Storage.ScaleChecks;
+
+/// <summary>A check of a scale against known masses, as stored.</summary>
+public sealed record ScaleCheckRecord
+{
+    /// <summary>UUIDv7, lower case.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>Id of the scale.</summary>
+    public required string Scale { get; init; }
+
+    /// <summary>Span error, relative.</summary>
+    public required double Error { get; init; }
+
+    /// <summary>Its standard uncertainty, relative.</summary>
+    public required double Uncertainty { get; init; }
+
+    /// <summary>Inside the limit of the scale.</summary>
+    public required bool Passed { get; init; }
+
+    /// <summary>When it happened.</summary>
+    public required DateTimeOffset OccurredAt { get; init; }
+
+    /// <summary>When the service received it.</summary>
+    public required DateTimeOffset ReceivedAt { get; init; }
+
+    /// <summary>The request as entered, JSON.</summary>
+    public required string Body { get; init; }
+
+    /// <summary>The answer, JSON.</summary>
+    public required string Answer { get; init; }
+
+    /// <summary>Of the request: a repetition is recognised.</summary>
+    public required string Fingerprint { get; init; }
+}
+
+/// <summary>Keeps scale checks. Rows are only ever added.</summary>
+public static class ScaleCheckStore
+{
+    private const string Columns = "id, scale, error, uncertainty, passed, occurred_at as occurredAt, received_at as receivedAt, body, answer, fingerprint";
+    private const string Standing = "not exists (select 1 from supersessions s where s.workspace = c.workspace and s.superseded = c.id)";
+
+    /// <summary>One check; null when this workspace has none with that id.</summary>
+    public static ScaleCheckRecord? Find(SqliteConnection connection, string workspace, string id) => connection.QuerySingleOrDefault<Row>(
+        $"select {Columns} from scale_checks where workspace = @workspace and id = @id", new { workspace, id })?.ToRecord();
+
+    /// <summary>The last check of a scale at or before an instant; null when there was none.</summary>
+    public static ScaleCheckRecord? LastBefore(SqliteConnection connection, string workspace, string scale, DateTimeOffset at) => connection.QueryFirstOrDefault<Row>(
+        $"""
+        select {Columns} from scale_checks c
+        where c.workspace = @workspace and c.scale = @scale and c.occurred_at <= @at and {Standing}
+        order by c.occurred_at desc, c.seq desc limit 1
+        """,
+        new { workspace, scale, at = Instants.Text(at) })?.ToRecord();
+
+    /// <summary>The first check of a scale after an instant; null when there was none.</summary>
+    public static ScaleCheckRecord? FirstAfter(SqliteConnection connection, string workspace, string scale, DateTimeOffset at) => connection.QueryFirstOrDefault<Row>(
+        $"""
+        select {Columns} from scale_checks c
+        where c.workspace = @workspace and c.scale = @scale and c.occurred_at > @at and {Standing}
+        order by c.occurred_at, c.seq limit 1
+        """,
+        new { workspace, scale, at = Instants.Text(at) })?.ToRecord();
+
+    /// <summary>Adds a check.</summary>
+    public static void Insert(SqliteConnection connection, string workspace, ScaleCheckRecord check) => connection.Execute(
+        """
+        insert into scale_checks (workspace, id, scale, error, uncertainty, passed, occurred_at, received_at, body, answer, fingerprint)
+        values (@workspace, @Id, @Scale, @Error, @Uncertainty, @passed, @occurredAt, @receivedAt, @Body, @Answer, @Fingerprint)
+        """,
+        new
+        {
+            workspace,
+            check.Id,
+            check.Scale,
+            check.Error,
+            check.Uncertainty,
+            passed = check.Passed ? 1 : 0,
+            occurredAt = Instants.Text(check.OccurredAt),
+            receivedAt = Instants.Text(check.ReceivedAt),
+            check.Body,
+            check.Answer,
+            check.Fingerprint,
+        });
+
+    private sealed class Row
+    {
+        public string Id { get; set; } = "";
+
+        public string Scale { get; set; } = "";
+
+        public double Error { get; set; }
+
+        public double Uncertainty { get; set; }
+
+        public long Passed { get; set; }
+
+        public string OccurredAt { get; set; } = "";
+
+        public string ReceivedAt { get; set; } = "";
+
+        public string Body { get; set; } = "";
+
+        public string Answer { get; set; } = "";
+
+        public string Fingerprint { get; set; } = "";
+
+        public ScaleCheckRecord ToRecord() => new()
+        {
+            Id = Id,
+            Scale = Scale,
+            Error = Error,
+            Uncertainty = Uncertainty,
+            Passed = Passed == 1,
+            OccurredAt = Instants.Read(OccurredAt),
+            ReceivedAt = Instants.Read(ReceivedAt),
+            Body = Body,
+            Answer = Answer,
+            Fingerprint = Fingerprint,
+        };
+    }
+}

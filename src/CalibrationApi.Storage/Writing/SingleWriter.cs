@@ -1,0 +1,131 @@
+using System.Threading.Channels;
+using Dapper;
+using Microsoft.Data.Sqlite;
+
+namespace CalibrationApi.Storage.Writing;
+
+/// <summary>The one place that writes: requests queue up and share commits.</summary>
+/// <remarks>
+/// SQLite has one writer at a time whatever one does; letting several contend only makes them wait badly. A transaction takes
+/// whatever has queued up, each request inside its own savepoint, and every request is acknowledged only after the commit
+/// that made it durable. With one caller a commit follows at once; with many, one fsync serves them all.
+/// </remarks>
+public sealed class SingleWriter : IAsyncDisposable
+{
+    private const int MostPerCommit = 256;
+    private const int MostQueued = 10_000;
+
+    private readonly Channel<Job> queue = Channel.CreateBounded<Job>(new BoundedChannelOptions(MostQueued)
+    {
+        SingleReader = true,
+        FullMode = BoundedChannelFullMode.Wait,
+    });
+
+    private readonly CalibrationDatabase database;
+    private readonly Task loop;
+
+    /// <summary>Starts the writer of a prepared database.</summary>
+    public SingleWriter(CalibrationDatabase database)
+    {
+        this.database = database;
+        loop = Task.Factory.StartNew(Run, CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default);
+    }
+
+    /// <summary>Runs <paramref name="work"/> in a transaction and returns its result once it is durable.</summary>
+    /// <param name="work">Reads and writes through the connection it is given; throwing undoes what it wrote and nothing else.</param>
+    public async Task<T> WriteAsync<T>(Func<SqliteConnection, T> work)
+    {
+        var job = new Job<T>(work);
+        await queue.Writer.WriteAsync(job);
+        return await job.Done;
+    }
+
+    /// <summary>Finishes what is queued, then stops.</summary>
+    public async ValueTask DisposeAsync()
+    {
+        queue.Writer.TryComplete();
+        await loop;
+    }
+
+    private void Run()
+    {
+        using var connection = database.Open();
+        var batch = new List<Job>(MostPerCommit);
+        while (queue.Reader.WaitToReadAsync().AsTask().GetAwaiter().GetResult())
+        {
+            while (batch.Count < MostPerCommit && queue.Reader.TryRead(out var job))
+                batch.Add(job);
+            try
+            {
+                Commit(connection, batch);
+            }
+            catch (SqliteException failure)
+            {
+                foreach (var job in batch)
+                    job.Fail(failure);
+            }
+
+            batch.Clear();
+        }
+    }
+
+    private static void Commit(SqliteConnection connection, List<Job> batch)
+    {
+        using var transaction = connection.BeginTransaction();
+        foreach (var job in batch)
+        {
+            connection.Execute("savepoint request");
+            if (job.Try(connection))
+                connection.Execute("release request");
+            else
+                connection.Execute("rollback to request; release request");
+        }
+
+        transaction.Commit();
+        foreach (var job in batch)
+            job.Acknowledge();
+    }
+
+    private abstract class Job
+    {
+        public abstract bool Try(SqliteConnection connection);
+
+        public abstract void Acknowledge();
+
+        public abstract void Fail(Exception failure);
+    }
+
+    private sealed class Job<T>(Func<SqliteConnection, T> work) : Job
+    {
+        // Continuations run elsewhere: the writer thread goes on with the next batch.
+        private readonly TaskCompletionSource<T> completion = new(TaskCreationOptions.RunContinuationsAsynchronously);
+        private T result = default!;
+        private Exception? failure;
+
+        public Task<T> Done => completion.Task;
+
+        public override bool Try(SqliteConnection connection)
+        {
+            try
+            {
+                result = work(connection);
+                return true;
+            }
+            catch (Exception exception)
+            {
+                failure = exception;
+                return false;
+            }
+        }
+
+        public override void Acknowledge()
+        {
+            if (failure is null)
+                completion.SetResult(result);
+            else
+                completion.SetException(failure);
+        }
+
+        public override void Fail(Exception exception) => completion.TrySetException(exception);
+    }
+}
