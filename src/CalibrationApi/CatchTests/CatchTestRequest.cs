@@ -3,7 +3,7 @@ using CalibrationApi.Quantities;
 namespace CalibrationApi.CatchTests;
 
 /// <summary>A catch test of one meter with one product.</summary>
-public sealed class CatchTestRequest
+public sealed class CatchTestRequest : CatchTestData
 {
     /// <summary>What the owner calls the meter.</summary>
     public string? Meter { get; init; }
@@ -14,17 +14,8 @@ public sealed class CatchTestRequest
     /// <summary>The scale that weighed the catches.</summary>
     public ScaleOfTest? Scale { get; init; }
 
-    /// <summary>How the empty container was taken into account: <c>each</c> catch has its own tare reading, one reading is <c>shared</c> by all, or the scale was <c>zeroed</c> with the empty container on it. Default: each, or shared when sharedTare is given.</summary>
-    public string? TareReading { get; init; }
-
-    /// <summary>The one tare reading that serves all catches.</summary>
-    public MassQuantity? SharedTare { get; init; }
-
     /// <summary>Smallest step of the revolution counter. Default 0.1 rev, judgement.</summary>
     public RevolutionsQuantity? CounterResolution { get; init; }
-
-    /// <summary>Where a count begins within its smallest step: <c>free</c> (anywhere, the default) or <c>on-edge</c> of the sensor.</summary>
-    public string? CountStart { get; init; }
 
     /// <summary>Pockets or flutes of the metering element that discharge one after the other in one revolution, where known.</summary>
     public int? PocketsPerRevolution { get; init; }
@@ -35,62 +26,8 @@ public sealed class CatchTestRequest
     /// <summary>Meter revolutions per turn of the crank or wheel; needed when catches give turns.</summary>
     public RatioQuantity? MeterRevolutionsPerTurn { get; init; }
 
-    /// <summary>Smallest step of the count of turns. Default 0.1 rev, judgement.</summary>
-    public RevolutionsQuantity? TurnResolution { get; init; }
-
-    /// <summary>Steady meter speed; needed when catches give a run time or the controller takes a mass per time.</summary>
-    public RotationQuantity? MeterSpeed { get; init; }
-
-    /// <summary>Smallest step of the run time. Default 0.5 s, judgement.</summary>
-    public TimeQuantity? TimeResolution { get; init; }
-
-    /// <summary>The value that was typed into the controller while it indicated a mass; default the value in force.</summary>
-    public MassPerRevolutionQuantity? ValueTypedIn { get; init; }
-
-    /// <summary>Smallest step of the indicated mass. Default 0.1 kg, judgement.</summary>
-    public MassQuantity? IndicatedMassResolution { get; init; }
-
-    /// <summary>Only some of the points that the meter feeds were caught, the same ones each time.</summary>
-    public CaughtPointsOfTest? CaughtPoints { get; init; }
-
-    /// <summary>The mass per revolution that the controller uses now: the number typed in.</summary>
-    public ReferenceOfTest? ValueInForce { get; init; }
-
-    /// <summary>A predicted value to compare with where none is in force yet.</summary>
-    public ReferenceOfTest? StartValue { get; init; }
-
     /// <summary>The form in which the controller takes the value.</summary>
     public ControllerEntryOfTest? ControllerEntry { get; init; }
-
-    /// <summary>The rate to be applied; gives the effect of a wrong value.</summary>
-    public MassPerAreaQuantity? TargetRate { get; init; }
-
-    /// <summary>The area still to be seeded; gives mass and cost.</summary>
-    public AreaQuantity? Area { get; init; }
-
-    /// <summary>The catches in the order in which they were made.</summary>
-    public IReadOnlyList<CatchOfTest?>? Catches { get; init; }
-
-    /// <summary>Repeatability of one catch (standard deviation), scale and counter parts removed. Default 1 % for a catch of at least 5 kg and 20 rev, 2 % below, 3 % for dusty or caking products or under 5 rev; judgement.</summary>
-    public RatioQuantity? Repeatability { get; init; }
-
-    /// <summary>Degrees of freedom of the repeatability. Default 4, judgement.</summary>
-    public double? RepeatabilityDegreesOfFreedom { get; init; }
-
-    /// <summary>Standard deviation from day to day beyond the scatter of catches. Default 1 %, judgement.</summary>
-    public RatioQuantity? DayToDay { get; init; }
-
-    /// <summary>Largest acceptable deviation of the value in force from the truth. Default 5 %, published acceptance limit.</summary>
-    public RatioQuantity? Tolerance { get; init; }
-
-    /// <summary>Largest acceptable expanded uncertainty of the result. Default 3 %, judgement.</summary>
-    public RatioQuantity? WantedPrecision { get; init; }
-
-    /// <summary>Change from which a second catch has to confirm. Default 10 %, common practice.</summary>
-    public RatioQuantity? SecondCatchChange { get; init; }
-
-    /// <summary>Coverage probability of expanded uncertainties. Default 0.95.</summary>
-    public double? CoverageProbability { get; init; }
 }
 
 /// <summary>The product of a catch test.</summary>

@@ -7,25 +7,18 @@ using FluentValidation;
 
 namespace CalibrationApi.CatchTests;
 
-/// <summary>Rules of a catch test.</summary>
-internal sealed class CatchTestRequestValidator : AbstractValidator<CatchTestRequest>
+/// <summary>Rules of what is read at the machine, for every request that carries it.</summary>
+internal abstract class CatchTestDataValidator<T> : AbstractValidator<T>
+    where T : CatchTestData
 {
     public const int MostCatches = 50;
     public const int LongestName = 100;
 
-    public CatchTestRequestValidator()
+    protected CatchTestDataValidator()
     {
-        RuleFor(test => test.Meter).Text(LongestName);
-        RuleFor(test => test.Product!).SetValidator(new ProductOfTestValidator());
-        RuleFor(test => test.Scale).Needed();
-        RuleFor(test => test.Scale!).SetValidator(new ScaleOfTestValidator());
         RuleFor(test => test.TareReading).Word(Words.All<TareReading>());
         RuleFor(test => test.SharedTare).Measured();
-        RuleFor(test => test.CounterResolution).Measured(new(0, 10, "rev"));
         RuleFor(test => test.CountStart).Word(Words.All<CountStart>());
-        RuleFor(test => test.PocketsPerRevolution).Whole(1, 10_000);
-        RuleFor(test => test.PulsesPerRevolution).Measured();
-        RuleFor(test => test.MeterRevolutionsPerTurn).Measured(new(0.0001, 10_000, "1"));
         RuleFor(test => test.TurnResolution).Measured(new(0, 10, "rev"));
         RuleFor(test => test.MeterSpeed).Measured();
         RuleFor(test => test.TimeResolution).Measured(new(0, 60, "s"));
@@ -36,7 +29,6 @@ internal sealed class CatchTestRequestValidator : AbstractValidator<CatchTestReq
         RuleFor(test => test.ValueInForce!).SetValidator(new ReferenceOfTestValidator());
         RuleFor(test => test.StartValue).Measured();
         RuleFor(test => test.StartValue!).SetValidator(new ReferenceOfTestValidator());
-        RuleFor(test => test.ControllerEntry!).SetValidator(new ControllerEntryOfTestValidator());
         RuleFor(test => test.TargetRate).Measured();
         RuleFor(test => test.Area).Measured();
         RuleFor(test => test.Catches).Needed();
@@ -49,7 +41,25 @@ internal sealed class CatchTestRequestValidator : AbstractValidator<CatchTestReq
         RuleFor(test => test.WantedPrecision).Measured(new(0.1, 50, "%"));
         RuleFor(test => test.SecondCatchChange).Measured(new(0.1, 100, "%"));
         RuleFor(test => test.CoverageProbability).Number(0.5, 0.9999);
-        RuleFor(test => test).Custom(CatchTestRules.Check);
+        RuleFor(test => test).Custom(CatchTestRules.CheckReadings);
+    }
+}
+
+/// <summary>Rules of a catch test.</summary>
+internal sealed class CatchTestRequestValidator : CatchTestDataValidator<CatchTestRequest>
+{
+    public CatchTestRequestValidator()
+    {
+        RuleFor(test => test.Meter).Text(LongestName);
+        RuleFor(test => test.Product!).SetValidator(new ProductOfTestValidator());
+        RuleFor(test => test.Scale).Needed();
+        RuleFor(test => test.Scale!).SetValidator(new ScaleOfTestValidator());
+        RuleFor(test => test.CounterResolution).Measured(new(0, 10, "rev"));
+        RuleFor(test => test.PocketsPerRevolution).Whole(1, 10_000);
+        RuleFor(test => test.PulsesPerRevolution).Measured();
+        RuleFor(test => test.MeterRevolutionsPerTurn).Measured(new(0.0001, 10_000, "1"));
+        RuleFor(test => test.ControllerEntry!).SetValidator(new ControllerEntryOfTestValidator());
+        RuleFor(test => test).Custom(CatchTestRules.CheckNeeds);
     }
 }
 

@@ -12,14 +12,15 @@ internal static class CatchTestRules
     // A catch smaller than this ratio to what the display can resolve is no measurement; its inverse bounds what a ratio can be.
     private const double LeastMass = 1e-6;
 
-    public static void Check(CatchTestRequest test, ValidationContext<CatchTestRequest> context)
+    /// <summary>What the readings say on their own.</summary>
+    public static void CheckReadings<T>(T test, ValidationContext<T> context)
+        where T : CatchTestData
     {
         if (test.ValueInForce is not null && test.StartValue is not null)
             context.Report(nameof(test.StartValue), ErrorCode.SettingsAtOdds, "A start value is for a meter that has no value in force. Give one of the two.");
         if (test.SharedTare is not null && test.TareReading is not null && test.TareReading != Words.Of(TareReading.Shared))
             context.Report(nameof(test.TareReading), ErrorCode.SettingsAtOdds, "A sharedTare goes with the tare reading 'shared'. Leave one of the two out.");
-        CheckEntry(test, context);
-        if (test.Catches is not { Count: > 0 and <= CatchTestRequestValidator.MostCatches } catches)
+        if (Catches(test) is not { } catches)
             return;
         if (catches.All(one => one?.Excluded is not null))
             context.Report(nameof(test.Catches), ErrorCode.CatchesAllExcluded, "Every catch is excluded, so nothing is left to evaluate. Let at least one count.");
@@ -28,10 +29,29 @@ internal static class CatchTestRules
             if (catches[i] is { } one)
             {
                 CheckMass(test, one, Path(i), context);
-                CheckCount(test, one, Path(i), context);
+                CheckCount(one, Path(i), context);
             }
         }
     }
+
+    /// <summary>What the readings need beside them to be understood.</summary>
+    public static void CheckNeeds(CatchTestRequest test, ValidationContext<CatchTestRequest> context)
+    {
+        CheckEntry(test, context);
+        if (Catches(test) is not { } catches)
+            return;
+        if (test.PulsesPerRevolution is null && catches.Any(one => one?.Pulses is not null))
+            context.Report(nameof(test.PulsesPerRevolution), ErrorCode.MemberMissing, "Catches are counted in pulses: add the pulses per revolution.");
+        if (test.MeterRevolutionsPerTurn is null && catches.Any(one => one?.Turns is not null))
+            context.Report(nameof(test.MeterRevolutionsPerTurn), ErrorCode.MemberMissing, "Catches are counted in turns of a crank or wheel: add the meter revolutions per turn.");
+        if (test.MeterSpeed is null && catches.Any(one => one?.RunTime is not null))
+            context.Report(nameof(test.MeterSpeed), ErrorCode.MemberMissing, "Catches are counted by time: add the meter speed.");
+        if (test.ValueTypedIn is null && test.ValueInForce is null && catches.Any(one => one?.IndicatedMass is not null))
+            context.Report(nameof(test.ValueTypedIn), ErrorCode.MemberMissing, "Catches are counted by indicated mass: add the value that was typed into the controller.");
+    }
+
+    private static IReadOnlyList<CatchOfTest?>? Catches(CatchTestData test) =>
+        test.Catches is { Count: > 0 and <= CatchTestRequestValidator.MostCatches } catches ? catches : null;
 
     private static string Path(int i) => string.Create(CultureInfo.InvariantCulture, $"Catches[{i}]");
 
@@ -47,7 +67,8 @@ internal static class CatchTestRules
             context.Report(nameof(test.MeterSpeed), ErrorCode.MemberMissing, "The controller takes a mass per time: add the meter speed at which it applies.");
     }
 
-    private static void CheckMass(CatchTestRequest test, CatchOfTest one, string path, ValidationContext<CatchTestRequest> context)
+    private static void CheckMass<T>(T test, CatchOfTest one, string path, ValidationContext<T> context)
+        where T : CatchTestData
     {
         if (one.Net is not null && (one.Gross is not null || one.Tare is not null))
         {
@@ -76,7 +97,7 @@ internal static class CatchTestRules
             context.Report($"{path}.Tare", ErrorCode.TareAboveGross, "The empty container weighs as much as or more than the full one. Check whether the two were swapped and whether both units are right.");
     }
 
-    private static void CheckCount(CatchTestRequest test, CatchOfTest one, string path, ValidationContext<CatchTestRequest> context)
+    private static void CheckCount<T>(CatchOfTest one, string path, ValidationContext<T> context)
     {
         var given = (one.Revolutions is null ? 0 : 1) + (one.Pulses is null ? 0 : 1) + (one.Turns is null ? 0 : 1)
             + (one.IndicatedMass is null ? 0 : 1) + (one.RunTime is null ? 0 : 1);
@@ -90,15 +111,6 @@ internal static class CatchTestRules
             NotPositive("Turns");
         if (one.Pulses <= 0)
             NotPositive("Pulses");
-        if (one.Pulses is not null && test.PulsesPerRevolution is null)
-            context.Report(nameof(test.PulsesPerRevolution), ErrorCode.MemberMissing, "Catches are counted in pulses: add the pulses per revolution.");
-        if (one.Turns is not null && test.MeterRevolutionsPerTurn is null)
-            context.Report(nameof(test.MeterRevolutionsPerTurn), ErrorCode.MemberMissing, "Catches are counted in turns of a crank or wheel: add the meter revolutions per turn.");
-        if (one.RunTime is not null && test.MeterSpeed is null)
-            context.Report(nameof(test.MeterSpeed), ErrorCode.MemberMissing, "Catches are counted by time: add the meter speed.");
-        if (one.IndicatedMass is not null && test.ValueTypedIn is null && test.ValueInForce is null)
-            context.Report(nameof(test.ValueTypedIn), ErrorCode.MemberMissing, "Catches are counted by indicated mass: add the value that was typed into the controller.");
-
         void NotPositive(string member) =>
             context.Report($"{path}.{member}", ErrorCode.RevolutionsNotPositive, "The meter has to turn forward during a catch. Give a count above zero.");
     }

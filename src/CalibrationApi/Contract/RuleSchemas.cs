@@ -13,8 +13,10 @@ namespace CalibrationApi.Contract;
 internal sealed class RuleSchemas : ISchemaFilter
 {
     private static readonly Dictionary<Type, IValidator> Validators = Assembly.GetExecutingAssembly().GetTypes()
-        .Where(type => !type.IsAbstract && type.BaseType is { IsGenericType: true } && type.BaseType.GetGenericTypeDefinition() == typeof(AbstractValidator<>))
-        .ToDictionary(type => type.BaseType!.GenericTypeArguments[0], type => (IValidator)Activator.CreateInstance(type)!);
+        .Where(type => !type.IsAbstract && type.IsAssignableTo(typeof(IValidator)))
+        .ToDictionary(
+            type => type.GetInterfaces().Single(one => one.IsGenericType && one.GetGenericTypeDefinition() == typeof(IValidator<>)).GenericTypeArguments[0],
+            type => (IValidator)Activator.CreateInstance(type)!);
 
     public void Apply(IOpenApiSchema schema, SchemaFilterContext context)
     {
