@@ -86,4 +86,25 @@ public static class FindingCode
 
     /// <summary>Two meters have to be stopped within a few seconds of each other.</summary>
     public const string StopsCloseTogether = "stops-close-together";
+
+    /// <summary>The conditions of a test differ from those stated for sowing.</summary>
+    public const string ConditionsDiffer = "conditions-differ";
+
+    /// <summary>The scale has never been checked, or its check is overdue.</summary>
+    public const string ScaleCheckOverdue = "scale-check-overdue";
+
+    /// <summary>The scale failed its last check before a test.</summary>
+    public const string ScaleCheckFailed = "scale-check-failed";
+
+    /// <summary>The scale failed its first check after a test.</summary>
+    public const string ScaleCheckFailedLater = "scale-check-failed-later";
+
+    /// <summary>The value in force rests on a test that was superseded.</summary>
+    public const string BasisSuperseded = "basis-superseded";
+
+    /// <summary>The lot or its treatment is another than when the value in force was adopted.</summary>
+    public const string OtherLot = "other-lot";
+
+    /// <summary>The number adopted is not the one that the test gave.</summary>
+    public const string AdoptedOtherwise = "adopted-otherwise";
 }

@@ -59,4 +59,10 @@ public enum Dimension
 
     /// <summary>Sensor pulses per distance; SI unit 1/m.</summary>
     PulsesPerDistance,
+
+    /// <summary>Pressure; SI unit Pa.</summary>
+    Pressure,
+
+    /// <summary>Temperature; SI unit K.</summary>
+    Temperature,
 }

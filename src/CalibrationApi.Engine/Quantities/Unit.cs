@@ -8,6 +8,7 @@ namespace CalibrationApi.Engine.Quantities;
 /// <param name="UnitedNations">Common code of UN/ECE Recommendation 20, where it has one.</param>
 /// <param name="Adapt">Unit code of the AgGateway ADAPT standard, where it has one.</param>
 /// <param name="Note">What a reader must know, for example which acre is meant.</param>
+/// <param name="OffsetInSi">SI value of zero in this unit; 0 for every unit but those of temperature.</param>
 public sealed record Unit(
     string Symbol,
     Dimension Dimension,
@@ -15,7 +16,8 @@ public sealed record Unit(
     string? Ucum = null,
     string? UnitedNations = null,
     string? Adapt = null,
-    string? Note = null)
+    string? Note = null,
+    double OffsetInSi = 0)
 {
     // Multiplying by a numerator and dividing by a denominator that are both exact rounds twice at most;
     // where the factor is a whole number or its inverse, it rounds once, so 200 lb/ac stays close to 200.
@@ -23,8 +25,8 @@ public sealed record Unit(
     private readonly double denominator = ToSi.Denominator;
 
     /// <summary>Converts <paramref name="value"/> from this unit to the SI unit of the dimension.</summary>
-    public double Canonical(double value) => value * numerator / denominator;
+    public double Canonical(double value) => value * numerator / denominator + OffsetInSi;
 
     /// <summary>Converts <paramref name="canonical"/> from the SI unit of the dimension to this unit.</summary>
-    public double FromCanonical(double canonical) => canonical * denominator / numerator;
+    public double FromCanonical(double canonical) => (canonical - OffsetInSi) * denominator / numerator;
 }

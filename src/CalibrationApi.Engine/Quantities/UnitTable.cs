@@ -111,6 +111,15 @@ public static class UnitTable
 
         new("pulses/rev", Dimension.PulsesPerRevolution, One, "{pulses}/{rev}"),
         new("pulses/100m", Dimension.PulsesPerDistance, new(1, 100), "{pulses}/hm"),
+
+        new("kPa", Dimension.Pressure, 1000, "kPa"),
+        new("mbar", Dimension.Pressure, 100, "mbar"),
+        // Standard gravity, 9.806 65 m/s2, is exact; an inch of water is that of the conventional 1000 kg/m3.
+        new("psi", Dimension.Pressure, Pound * new ExactRatio(980_665, 100_000) / (Inch * Inch), "[psi]"),
+        new("inH2O", Dimension.Pressure, new ExactRatio(980_665, 100) * Inch, "[in_i'H2O]", Note: "Conventional inch of water, 249.08891 Pa."),
+
+        new("degC", Dimension.Temperature, One, "Cel", Note: "Kelvin less 273.15.", OffsetInSi: 273.15),
+        new("degF", Dimension.Temperature, new(5, 9), "[degF]", Note: "Kelvin is (value + 459.67) 5/9.", OffsetInSi: 273.15 - 32.0 * 5 / 9),
     ];
 
     private static readonly FrozenDictionary<string, Unit> BySymbol =

@@ -13,7 +13,7 @@ namespace CalibrationApi.Engine.Statistics;
 /// </para>
 /// <para>Source: Abramowitz &amp; Stegun 26.7.5 and 26.7.8 (SOURCES.md, key AS-1964).</para>
 /// <para>Accuracy: quantiles agree with published tables to every printed digit and with an arbitrary-precision library
-/// within 1e-11 (StudentTReferenceTests), and satisfy Cdf(Quantile(p)) = p within 5e-13 (StudentTTests).</para>
+/// within 2e-11 (StudentTReferenceTests), and satisfy Cdf(Quantile(p)) = p within 5e-13 (StudentTTests).</para>
 /// </remarks>
 public static class StudentT
 {

@@ -45,7 +45,7 @@ public sealed record AdoptionRecord
 public static class AdoptionStore
 {
     private const string Columns =
-        "id, machine, meter, element, setting, product, lot, test, entered_value as enteredValue, entered_unit as enteredUnit, value, occurred_at as occurredAt, received_at as receivedAt, body, fingerprint";
+        "id, machine, meter, element, setting, product, lot, test, entered_value as enteredValue, entered_unit as enteredUnit, value, occurred_at as occurredAt, offset_minutes as offsetMinutes, received_at as receivedAt, body, fingerprint";
 
     /// <summary>One adoption; null when this workspace has none with that id.</summary>
     public static AdoptionRecord? Find(SqliteConnection connection, string workspace, string id) => connection.QuerySingleOrDefault<Row>(
@@ -82,8 +82,8 @@ public static class AdoptionStore
     /// <summary>Adds an adoption.</summary>
     public static void Insert(SqliteConnection connection, string workspace, AdoptionRecord adoption) => connection.Execute(
         """
-        insert into adoptions (workspace, id, machine, meter, element, setting, product, lot, test, entered_value, entered_unit, value, occurred_at, received_at, body, fingerprint)
-        values (@workspace, @Id, @Machine, @Meter, @Element, @Setting, @Product, @Lot, @Test, @EnteredValue, @EnteredUnit, @Value, @occurredAt, @receivedAt, @Body, @Fingerprint)
+        insert into adoptions (workspace, id, machine, meter, element, setting, product, lot, test, entered_value, entered_unit, value, occurred_at, offset_minutes, received_at, body, fingerprint)
+        values (@workspace, @Id, @Machine, @Meter, @Element, @Setting, @Product, @Lot, @Test, @EnteredValue, @EnteredUnit, @Value, @occurredAt, @offset, @receivedAt, @Body, @Fingerprint)
         """,
         new
         {
@@ -100,6 +100,7 @@ public static class AdoptionStore
             adoption.EnteredUnit,
             adoption.Value,
             occurredAt = Instants.Text(adoption.OccurredAt),
+            offset = (long)adoption.OccurredAt.Offset.TotalMinutes,
             receivedAt = Instants.Text(adoption.ReceivedAt),
             adoption.Body,
             adoption.Fingerprint,
@@ -131,6 +132,8 @@ public static class AdoptionStore
 
         public string OccurredAt { get; set; } = "";
 
+        public long OffsetMinutes { get; set; }
+
         public string ReceivedAt { get; set; } = "";
 
         public string Body { get; set; } = "";
@@ -146,7 +149,7 @@ public static class AdoptionStore
             EnteredValue = EnteredValue,
             EnteredUnit = EnteredUnit,
             Value = Value,
-            OccurredAt = Instants.Read(OccurredAt),
+            OccurredAt = Instants.Read(OccurredAt, OffsetMinutes),
             ReceivedAt = Instants.Read(ReceivedAt),
             Body = Body,
             Fingerprint = Fingerprint,

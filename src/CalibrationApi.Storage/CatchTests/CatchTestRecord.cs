@@ -44,6 +44,9 @@ public sealed record CatchTestRecord
     /// <summary>The answer, JSON, in the units of the question.</summary>
     public required string Answer { get; init; }
 
+    /// <summary>What came from other records and what was noticed about them, JSON.</summary>
+    public required string Context { get; init; }
+
     /// <summary>Version of the engine that answered.</summary>
     public required string EngineVersion { get; init; }
 

@@ -11,7 +11,7 @@ public static class CatchTestStore
     public static CatchTestRecord? Find(SqliteConnection connection, string workspace, string id) => connection.QuerySingleOrDefault<Row>(
         """
         select id, machine, meter, element, setting, product, lot, scale, plan, verdict, value, random, occurred_at as occurredAt, received_at as receivedAt,
-               entered, resolved, answer, engine_version as engineVersion, fingerprint
+               entered, resolved, answer, context, offset_minutes as offsetMinutes, engine_version as engineVersion, fingerprint
         from catch_tests where workspace = @workspace and id = @id
         """,
         new { workspace, id })?.ToRecord();
@@ -22,9 +22,9 @@ public static class CatchTestStore
         var seq = connection.QuerySingle<long>(
             """
             insert into catch_tests (workspace, id, machine, meter, element, setting, product, lot, scale, plan, verdict, value, random,
-                                     occurred_at, received_at, entered, resolved, answer, engine_version, fingerprint)
+                                     occurred_at, offset_minutes, received_at, entered, resolved, answer, context, engine_version, fingerprint)
             values (@workspace, @Id, @Machine, @Meter, @Element, @Setting, @Product, @Lot, @Scale, @Plan, @Verdict, @Value, @Random,
-                    @occurredAt, @receivedAt, @Entered, @Resolved, @Answer, @EngineVersion, @Fingerprint)
+                    @occurredAt, @offset, @receivedAt, @Entered, @Resolved, @Answer, @Context, @EngineVersion, @Fingerprint)
             returning seq
             """,
             new
@@ -43,10 +43,12 @@ public static class CatchTestStore
                 test.Value,
                 test.Random,
                 occurredAt = Instants.Text(test.OccurredAt),
+                offset = (long)test.OccurredAt.Offset.TotalMinutes,
                 receivedAt = Instants.Text(test.ReceivedAt),
                 test.Entered,
                 test.Resolved,
                 test.Answer,
+                test.Context,
                 test.EngineVersion,
                 test.Fingerprint,
             });
@@ -148,6 +150,10 @@ public static class CatchTestStore
 
         public string Answer { get; set; } = "";
 
+        public string Context { get; set; } = "";
+
+        public long OffsetMinutes { get; set; }
+
         public string EngineVersion { get; set; } = "";
 
         public string Fingerprint { get; set; } = "";
@@ -162,11 +168,12 @@ public static class CatchTestStore
             Verdict = Verdict,
             Value = Value,
             Random = Random,
-            OccurredAt = Instants.Read(OccurredAt),
+            OccurredAt = Instants.Read(OccurredAt, OffsetMinutes),
             ReceivedAt = Instants.Read(ReceivedAt),
             Entered = Entered,
             Resolved = Resolved,
             Answer = Answer,
+            Context = Context,
             EngineVersion = EngineVersion,
             Fingerprint = Fingerprint,
         };

@@ -40,7 +40,7 @@ public sealed record ScaleCheckRecord
 /// <summary>Keeps scale checks. Rows are only ever added.</summary>
 public static class ScaleCheckStore
 {
-    private const string Columns = "id, scale, error, uncertainty, passed, occurred_at as occurredAt, received_at as receivedAt, body, answer, fingerprint";
+    private const string Columns = "id, scale, error, uncertainty, passed, occurred_at as occurredAt, offset_minutes as offsetMinutes, received_at as receivedAt, body, answer, fingerprint";
     private const string Standing = "not exists (select 1 from supersessions s where s.workspace = c.workspace and s.superseded = c.id)";
 
     /// <summary>One check; null when this workspace has none with that id.</summary>
@@ -68,8 +68,8 @@ public static class ScaleCheckStore
     /// <summary>Adds a check.</summary>
     public static void Insert(SqliteConnection connection, string workspace, ScaleCheckRecord check) => connection.Execute(
         """
-        insert into scale_checks (workspace, id, scale, error, uncertainty, passed, occurred_at, received_at, body, answer, fingerprint)
-        values (@workspace, @Id, @Scale, @Error, @Uncertainty, @passed, @occurredAt, @receivedAt, @Body, @Answer, @Fingerprint)
+        insert into scale_checks (workspace, id, scale, error, uncertainty, passed, occurred_at, offset_minutes, received_at, body, answer, fingerprint)
+        values (@workspace, @Id, @Scale, @Error, @Uncertainty, @passed, @occurredAt, @offset, @receivedAt, @Body, @Answer, @Fingerprint)
         """,
         new
         {
@@ -80,6 +80,7 @@ public static class ScaleCheckStore
             check.Uncertainty,
             passed = check.Passed ? 1 : 0,
             occurredAt = Instants.Text(check.OccurredAt),
+            offset = (long)check.OccurredAt.Offset.TotalMinutes,
             receivedAt = Instants.Text(check.ReceivedAt),
             check.Body,
             check.Answer,
@@ -100,6 +101,8 @@ public static class ScaleCheckStore
 
         public string OccurredAt { get; set; } = "";
 
+        public long OffsetMinutes { get; set; }
+
         public string ReceivedAt { get; set; } = "";
 
         public string Body { get; set; } = "";
@@ -115,7 +118,7 @@ public static class ScaleCheckStore
             Error = Error,
             Uncertainty = Uncertainty,
             Passed = Passed == 1,
-            OccurredAt = Instants.Read(OccurredAt),
+            OccurredAt = Instants.Read(OccurredAt, OffsetMinutes),
             ReceivedAt = Instants.Read(ReceivedAt),
             Body = Body,
             Answer = Answer,

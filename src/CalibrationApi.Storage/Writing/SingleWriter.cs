@@ -33,9 +33,10 @@ public sealed class SingleWriter : IAsyncDisposable
 
     /// <summary>Runs <paramref name="work"/> in a transaction and returns its result once it is durable.</summary>
     /// <param name="work">Reads and writes through the connection it is given; throwing undoes what it wrote and nothing else.</param>
-    public async Task<T> WriteAsync<T>(Func<SqliteConnection, T> work)
+    /// <param name="keep">Says of the result whether what was written stands; null keeps every result.</param>
+    public async Task<T> WriteAsync<T>(Func<SqliteConnection, T> work, Func<T, bool>? keep = null)
     {
-        var job = new Job<T>(work);
+        var job = new Job<T>(work, keep);
         await queue.Writer.WriteAsync(job);
         return await job.Done;
     }
@@ -95,7 +96,7 @@ public sealed class SingleWriter : IAsyncDisposable
         public abstract void Fail(Exception failure);
     }
 
-    private sealed class Job<T>(Func<SqliteConnection, T> work) : Job
+    private sealed class Job<T>(Func<SqliteConnection, T> work, Func<T, bool>? keep) : Job
     {
         // Continuations run elsewhere: the writer thread goes on with the next batch.
         private readonly TaskCompletionSource<T> completion = new(TaskCreationOptions.RunContinuationsAsynchronously);
@@ -109,7 +110,7 @@ public sealed class SingleWriter : IAsyncDisposable
             try
             {
                 result = work(connection);
-                return true;
+                return keep?.Invoke(result) ?? true;
             }
             catch (Exception exception)
             {

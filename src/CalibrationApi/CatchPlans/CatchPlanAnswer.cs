@@ -1,3 +1,5 @@
+using CalibrationApi.Contract;
+using CalibrationApi.Engine.CatchPlans;
 using CalibrationApi.Quantities;
 
 namespace CalibrationApi.CatchPlans;
@@ -79,7 +81,8 @@ public sealed class MeterPlanAnswer
 /// <summary>One bound on a catch.</summary>
 public sealed class BoundAnswer
 {
-    /// <summary>What bounds it: container, scale-capacity, lift-limit, longest-run or shared-shaft.</summary>
+    /// <summary>What bounds it.</summary>
+    [KnownWords(typeof(CatchBoundKind))]
     public required string Bound { get; init; }
 
     /// <summary>Largest net mass that it allows; for the container with its overflow margin.</summary>

@@ -72,7 +72,7 @@ public sealed class ContainerOfPlan
     public RatioQuantity? Fill { get; init; }
 }
 
-/// <summary>One meter of a run.</summary>
+/// <summary>One meter of a run. Exactly one of valueInForce and startValue.</summary>
 public sealed class MeterOfPlan
 {
     /// <summary>What the owner calls the meter.</summary>

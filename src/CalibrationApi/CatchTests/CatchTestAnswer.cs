@@ -1,3 +1,6 @@
+using CalibrationApi.Contract;
+using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Quantities;
 
 namespace CalibrationApi.CatchTests;
@@ -9,6 +12,7 @@ public sealed class CatchTestAnswer
     public required string Headline { get; init; }
 
     /// <summary>What to do: <c>investigate</c> (something is wrong with the test), <c>repeat</c> (not sure enough yet), <c>keep</c> (the value in force is good enough) or <c>adopt</c> (type in the new value).</summary>
+    [KnownWords(typeof(Verdict))]
     public required string Verdict { get; init; }
 
     /// <summary>How many more catches a repeat takes; absent for other verdicts and when no number of catches would help.</summary>
@@ -39,6 +43,7 @@ public sealed class CatchTestAnswer
     public MeasuredRatio? Change { get; init; }
 
     /// <summary>What the change is measured from: <c>value-in-force</c> or <c>start-value</c>.</summary>
+    [KnownWords(typeof(ReferenceKind))]
     public string? ChangeFrom { get; init; }
 
     /// <summary>Probability that the true mass per revolution is within the tolerance of the value compared with.</summary>
@@ -67,6 +72,7 @@ public sealed class CatchTestAnswer
 public sealed class ReasonAnswer
 {
     /// <summary>Stable code.</summary>
+    [KnownWords(typeof(FindingCode))]
     public required string Code { get; init; }
 
     /// <summary>A sentence that can be shown as it is.</summary>
@@ -77,6 +83,7 @@ public sealed class ReasonAnswer
 public sealed class UncertaintyPart
 {
     /// <summary>Where it comes from: <c>catches</c> (scatter, weighing, counting), <c>scale</c> (span, common to all), <c>shared-tare</c> or <c>points-not-caught</c>.</summary>
+    [KnownWords("catches", "scale", "shared-tare", "points-not-caught")]
     public required string Source { get; init; }
 
     /// <summary>Standard uncertainty, relative.</summary>
@@ -125,6 +132,7 @@ public sealed class AgreementAnswer
 public sealed class EntryAnswer
 {
     /// <summary>The form in which the controller takes it.</summary>
+    [KnownWords(typeof(ControllerForm))]
     public required string Form { get; init; }
 
     /// <summary>The number to type in, already rounded to the controller's decimals.</summary>

@@ -87,10 +87,10 @@ public sealed class ScaleOfTest
 /// <summary>The span error of a scale.</summary>
 public sealed class KnownScaleErrorOfTest
 {
-    /// <summary>Indicated minus true, divided by true: positive when the scale shows too much. -20 to 20 %.</summary>
+    /// <summary>Indicated minus true, divided by true: positive when the scale shows too much.</summary>
     public RatioQuantity? Error { get; init; }
 
-    /// <summary>Standard uncertainty of that error, relative. Up to 20 %.</summary>
+    /// <summary>Standard uncertainty of that error, relative.</summary>
     public RatioQuantity? StandardUncertainty { get; init; }
 }
 
@@ -130,7 +130,7 @@ public sealed class ControllerEntryOfTest
     public int? Decimals { get; init; }
 }
 
-/// <summary>One catch: what was weighed, and how far the meter turned. Exactly one of revolutions, pulses, turns, indicatedMass and runTime.</summary>
+/// <summary>One catch: what was weighed, as gross and tare (or the sharedTare of the test) or as net; and how far the meter turned, as exactly one of revolutions, pulses, turns, indicatedMass and runTime.</summary>
 public sealed class CatchOfTest
 {
     /// <summary>Mass with the container.</summary>

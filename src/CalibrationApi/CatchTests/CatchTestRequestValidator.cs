@@ -3,6 +3,7 @@ using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.Repeatability;
 using CalibrationApi.Engine.Weighing;
 using CalibrationApi.Http;
+using CalibrationApi.Quantities;
 using FluentValidation;
 
 namespace CalibrationApi.CatchTests;
@@ -143,6 +144,11 @@ internal sealed class ControllerEntryOfTestValidator : AbstractValidator<Control
         RuleFor(entry => entry.Form).Needed();
         RuleFor(entry => entry.Form).Word(Words.All<ControllerForm>());
         RuleFor(entry => entry.Unit).Needed();
+        RuleFor(entry => entry.Unit).ToldWords([.. Words.All<ControllerForm>()
+            .Select(form => ControllerEntry.DimensionOf(Words.Read(form, default(ControllerForm))))
+            .Distinct()
+            .SelectMany(UnitTable.Of)
+            .Select(unit => unit.Symbol)]);
         RuleFor(entry => entry.Decimals).Needed();
         RuleFor(entry => entry.Decimals).Whole(0, ControllerEntry.MostDecimals);
         RuleFor(entry => entry).Custom((entry, context) =>
@@ -165,11 +171,11 @@ internal sealed class CatchOfTestValidator : AbstractValidator<CatchOfTest>
     {
         RuleFor(one => one.Gross).Measured();
         RuleFor(one => one.Tare).Measured(new(0, 1000, "t"));
-        // A net mass at or below zero gets its own code and sentence.
-        RuleFor(one => one.Net).Measured(new(-1000, 1000, "t"));
-        RuleFor(one => one.Revolutions).Measured(new(-1_000_000, 1_000_000, "rev"));
-        RuleFor(one => one.Pulses).Number(-1e12, 1e12);
-        RuleFor(one => one.Turns).Measured(new(-1_000_000, 1_000_000, "rev"));
+        // A net mass, revolutions, pulses or turns at or below zero get their own codes and sentences.
+        RuleFor(one => one.Net).Measured(new(-1000, 1000, "t"), told: QuantityLimits.Of(Dimension.Mass));
+        RuleFor(one => one.Revolutions).Measured(new(-1_000_000, 1_000_000, "rev"), told: QuantityLimits.Of(Dimension.Revolutions));
+        RuleFor(one => one.Pulses).PositiveNumber(1e12);
+        RuleFor(one => one.Turns).Measured(new(-1_000_000, 1_000_000, "rev"), told: QuantityLimits.Of(Dimension.Revolutions));
         RuleFor(one => one.IndicatedMass).Measured();
         RuleFor(one => one.RunTime).Measured();
         RuleFor(one => one.Excluded!).SetValidator(new ExclusionValidator());

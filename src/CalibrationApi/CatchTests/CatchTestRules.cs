@@ -11,6 +11,7 @@ internal static class CatchTestRules
 {
     // A catch smaller than this ratio to what the display can resolve is no measurement; its inverse bounds what a ratio can be.
     private const double LeastMass = 1e-6;
+    private const double LeastCount = 1e-6;
 
     /// <summary>What the readings say on their own.</summary>
     public static void CheckReadings<T>(T test, ValidationContext<T> context)
@@ -105,11 +106,11 @@ internal static class CatchTestRules
             context.Report($"{path}.Revolutions", ErrorCode.MemberMissing, "How far the meter turned is missing. Give one of: revolutions, pulses, turns, indicatedMass, runTime.");
         if (given > 1)
             context.Report(path, ErrorCode.SettingsAtOdds, "How far the meter turned is given in more than one way. Give one of: revolutions, pulses, turns, indicatedMass, runTime.");
-        if (Rules.Canonical(one.Revolutions) <= 0)
+        if (Rules.Canonical(one.Revolutions) < LeastCount)
             NotPositive("Revolutions");
-        if (Rules.Canonical(one.Turns) <= 0)
+        if (Rules.Canonical(one.Turns) < LeastCount)
             NotPositive("Turns");
-        if (one.Pulses <= 0)
+        if (one.Pulses < LeastCount)
             NotPositive("Pulses");
         void NotPositive(string member) =>
             context.Report($"{path}.{member}", ErrorCode.RevolutionsNotPositive, "The meter has to turn forward during a catch. Give a count above zero.");

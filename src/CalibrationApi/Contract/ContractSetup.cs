@@ -47,8 +47,9 @@ internal static class ContractSetup
             swagger.CustomOperationIds(api => api.ActionDescriptor.EndpointMetadata.OfType<IEndpointNameMetadata>().Single().EndpointName);
             swagger.SchemaFilter<QuantitySchemas>();
             swagger.SchemaFilter<RuleSchemas>();
-            swagger.SchemaFilter<AnswerSchemas>();
+            swagger.SchemaFilter<KnownWordSchemas>();
             swagger.OperationFilter<OperationDetails>();
+            swagger.DocumentFilter<NoNulls>();
             swagger.DocumentFilter<DocumentDetails>();
         });
     }

@@ -3,7 +3,7 @@ using Swashbuckle.AspNetCore.SwaggerGen;
 
 namespace CalibrationApi.Contract;
 
-/// <summary>Describes the tags, and lets answers grow while requests stay strict.</summary>
+/// <summary>Describes the tags, closes what is sent and leaves open what is only answered.</summary>
 internal sealed class DocumentDetails : IDocumentFilter
 {
     private static readonly Dictionary<string, string> Tags = new()
@@ -16,42 +16,21 @@ internal sealed class DocumentDetails : IDocumentFilter
 
     public void Apply(OpenApiDocument swaggerDoc, DocumentFilterContext context)
     {
-        var operations = swaggerDoc.Paths.Values.SelectMany(path => path.Operations?.Values.AsEnumerable() ?? []).ToArray();
+        var operations = SchemaTree.Operations(swaggerDoc).ToArray();
         var used = operations
             .SelectMany(operation => operation.Tags ?? new HashSet<OpenApiTagReference>())
             .Select(tag => tag.Name!)
             .Distinct()
             .Order(StringComparer.Ordinal);
-        swaggerDoc.Tags = new HashSet<OpenApiTag>(used.Select(name => new OpenApiTag { Name = name, Description = Tags[name] }));
+        swaggerDoc.Tags = new HashSet<OpenApiTag>(used.Select(name => new OpenApiTag { Name = name, Description = Tags.GetValueOrDefault(name) }));
 
-        // A client must accept members that it does not know, so only schemas that are never answered forbid them.
-        var answered = new HashSet<string>(StringComparer.Ordinal);
-        foreach (var operation in operations)
-        {
-            foreach (var media in (operation.Responses ?? []).Values.SelectMany(response => response.Content?.Values.AsEnumerable() ?? []))
-                Reach(media.Schema, answered, swaggerDoc);
-        }
-
+        // The service refuses members that it does not know, so whatever can be sent is closed, even where it is answered
+        // too. A client must accept members that it does not know, so whatever is only answered is open.
+        var sent = SchemaTree.Reach(operations.SelectMany(SchemaTree.Sent), swaggerDoc);
         foreach (var (name, schema) in swaggerDoc.Components?.Schemas ?? new Dictionary<string, IOpenApiSchema>())
         {
-            if (answered.Contains(name) && schema is OpenApiSchema concrete)
-                concrete.AdditionalPropertiesAllowed = true;
+            if (schema is OpenApiSchema { Properties: not null } concrete)
+                concrete.AdditionalPropertiesAllowed = !sent.Contains(name);
         }
-    }
-
-    private static void Reach(IOpenApiSchema? schema, HashSet<string> reached, OpenApiDocument document)
-    {
-        if (schema is OpenApiSchemaReference reference)
-        {
-            if (reference.Reference.Id is { } id && reached.Add(id))
-                Reach(document.Components!.Schemas![id], reached, document);
-            return;
-        }
-
-        if (schema is null)
-            return;
-        Reach(schema.Items, reached, document);
-        foreach (var property in schema.Properties?.Values.AsEnumerable() ?? [])
-            Reach(property, reached, document);
     }
 }

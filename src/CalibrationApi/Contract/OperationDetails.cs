@@ -1,4 +1,3 @@
-using System.Reflection;
 using System.Text.Json.Nodes;
 using CalibrationApi.Http;
 using Microsoft.OpenApi;
@@ -6,26 +5,23 @@ using Swashbuckle.AspNetCore.SwaggerGen;
 
 namespace CalibrationApi.Contract;
 
-/// <summary>Adds to each operation what its types cannot say: examples, words of the query, sentences for the statuses.</summary>
+/// <summary>Adds to each operation what its types cannot say: examples, words of the query, headers, sentences for the statuses.</summary>
 internal sealed class OperationDetails : IOperationFilter
 {
     private static readonly Dictionary<string, string> StatusSentences = new()
     {
-        ["400"] = "The request cannot be read as this contract: broken JSON, a wrong type, an unknown or duplicate member. One error, with its place.",
+        ["400"] = "The request cannot be read as this contract: broken JSON, a wrong type, an unknown or duplicate member or query parameter. One error, with its place.",
         ["413"] = "The body is larger than 1 MiB.",
         ["415"] = "The body is not application/json in UTF-8.",
         ["422"] = "The request can be read but breaks rules, or cannot be answered. Every error, each with pointer, code and what to do.",
         ["500"] = "The service failed; nothing was stored.",
     };
 
+    private const string BadQuery = "The query holds a parameter that is unknown or given twice.";
+
     public void Apply(OpenApiOperation operation, OperationFilterContext context)
     {
-        foreach (var (status, response) in operation.Responses ?? [])
-        {
-            if (StatusSentences.TryGetValue(status, out var sentence))
-                response.Description = sentence;
-        }
-
+        Describe(operation, context);
         foreach (var parameter in (operation.Parameters ?? []).OfType<OpenApiParameter>().Where(parameter => parameter.Name == RequestFilter.UnitsParameter))
         {
             if (parameter.Schema is not OpenApiSchema schema)
@@ -37,18 +33,45 @@ internal sealed class OperationDetails : IOperationFilter
         if (operation.RequestBody is OpenApiRequestBody body)
         {
             body.Required = true;
-            AddExample(body.Content, operation.OperationId!, "request");
+            body.Description = BodyComment.Of(context.MethodInfo);
+            AddExample(body.Content, ContractExamples.Request(operation.OperationId!, context.ApiDescription.RelativePath!));
         }
 
-        if (operation.Responses is { } responses && responses.TryGetValue("200", out var ok) && ok is OpenApiResponse answer)
-            AddExample(answer.Content, operation.OperationId!, "answer");
+        var success = (operation.Responses ?? []).FirstOrDefault(response => response.Key.StartsWith('2')).Value;
+        AddExample((success as OpenApiResponse)?.Content, ContractExamples.Answer(operation.OperationId!));
     }
 
-    private static void AddExample(IDictionary<string, IOpenApiMediaType>? content, string operationId, string kind)
+    private static void Describe(OpenApiOperation operation, OperationFilterContext context)
     {
-        using var stream = Assembly.GetExecutingAssembly().GetManifestResourceStream($"examples/{operationId}.{kind}.json");
-        if (stream is null || content is null || !content.TryGetValue("application/json", out var media) || media is not OpenApiMediaType concrete)
+        if (operation.Responses is not { } responses)
             return;
-        concrete.Example = JsonNode.Parse(stream);
+        if (operation.RequestBody is null && operation.Parameters is not { Count: > 0 })
+        {
+            // Nothing can be sent that could break a rule.
+            responses.Remove("422");
+            if (responses.TryGetValue("400", out var bad))
+                bad.Description = BadQuery;
+        }
+
+        foreach (var (status, response) in responses)
+        {
+            if (StatusSentences.TryGetValue(status, out var sentence) && response.Description != BadQuery)
+                response.Description = sentence;
+        }
+
+        foreach (var header in context.ApiDescription.ActionDescriptor.EndpointMetadata.OfType<AnswerHeader>())
+        {
+            if (responses.TryGetValue(header.Status.ToString(System.Globalization.CultureInfo.InvariantCulture), out var sending) && sending is OpenApiResponse response)
+            {
+                (response.Headers ??= new Dictionary<string, IOpenApiHeader>())[header.Name] =
+                    new OpenApiHeader { Description = header.Description, Required = true, Schema = new OpenApiSchema { Type = JsonSchemaType.String } };
+            }
+        }
+    }
+
+    private static void AddExample(IDictionary<string, IOpenApiMediaType>? content, JsonNode? example)
+    {
+        if (example is not null && content is not null && content.TryGetValue("application/json", out var media) && media is OpenApiMediaType concrete)
+            concrete.Example = example;
     }
 }

@@ -53,13 +53,16 @@ internal sealed class RuleSchemas : ISchemaFilter
             case Rules.ITextRule lengths when schema is not null:
                 schema.MinLength = 1;
                 schema.MaxLength = lengths.Most;
+                // Not blank.
+                schema.Pattern = @"\S";
                 break;
             case Rules.INumberRule numbers when schema is not null:
-                schema.Minimum = numbers.Least.ToString(CultureInfo.InvariantCulture);
+                var least = numbers.Least.ToString(CultureInfo.InvariantCulture);
+                (schema.Minimum, schema.ExclusiveMinimum) = numbers.ExcludesLeast ? (null, least) : (least, (string?)null);
                 schema.Maximum = numbers.Most.ToString(CultureInfo.InvariantCulture);
                 break;
             case Rules.IItemsRule items when schema is not null:
-                schema.MinItems = items.Least;
+                schema.MinItems = items.Least == 0 ? null : items.Least;
                 schema.MaxItems = items.Most;
                 break;
             case IRegularExpressionValidator pattern when schema is not null:

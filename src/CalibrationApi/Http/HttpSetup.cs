@@ -1,5 +1,6 @@
 using System.Globalization;
 using FluentValidation;
+using Microsoft.Extensions.Configuration.Memory;
 
 namespace CalibrationApi.Http;
 
@@ -15,6 +16,11 @@ internal static class HttpSetup
             kestrel.Limits.MaxRequestHeadersTotalSize = 32 * 1024;
             kestrel.Limits.RequestHeadersTimeout = TimeSpan.FromSeconds(10);
         });
+        // Several lines for every request fill a log that nobody reads; settings can bring them back.
+        builder.Configuration.Sources.Insert(0, new MemoryConfigurationSource
+        {
+            InitialData = [new("Logging:LogLevel:Microsoft.AspNetCore", nameof(LogLevel.Warning))],
+        });
         builder.Services.ConfigureHttpJsonOptions(json => JsonSettings.Apply(json.SerializerOptions));
         builder.Services.AddProblemDetails();
         builder.Services.AddHealthChecks();
@@ -24,6 +30,7 @@ internal static class HttpSetup
 
     public static void UseHttpRules(this WebApplication app)
     {
+        app.UseHeadAsGet();
         app.UseProblemBodies();
         app.Use((context, next) =>
         {

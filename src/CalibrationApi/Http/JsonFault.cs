@@ -43,13 +43,13 @@ internal ref struct JsonFault
             fault.error ??= new ProblemError { Code = ErrorCode.JsonBroken, Detail = "A text in the body holds a broken escape such as half of a surrogate pair. Write the character itself in UTF-8." };
         }
 
-        return fault.error ?? new ProblemError { Code = ErrorCode.JsonBroken, Detail = "The body is not JSON that this operation can read." };
+        return fault.error ?? new ProblemError { Code = ErrorCode.JsonBroken, Detail = "The body is not JSON that this operation can read. Check it against the contract at /openapi/v1.json." };
     }
 
     private static ProblemError Broken(JsonException broken)
     {
         if (broken.Message.Contains("depth", StringComparison.OrdinalIgnoreCase))
-            return new ProblemError { Code = ErrorCode.JsonBroken, Detail = "The body is nested more deeply than this contract ever is." };
+            return new ProblemError { Code = ErrorCode.JsonBroken, Detail = "The body is nested more deeply than this contract ever is. Look for brackets that are never closed." };
         var line = (broken.LineNumber ?? 0) + 1;
         var column = (broken.BytePositionInLine ?? 0) + 1;
         return new ProblemError
@@ -155,18 +155,15 @@ internal ref struct JsonFault
 
     private static string Unknown(string name, JsonTypeInfo type)
     {
-        var shown = name.Length > 60 ? name[..60] + "…" : name;
+        var shown = Excerpt.Of(name, 60);
         var near = type.Properties
             .Select(property => property.Name)
             .FirstOrDefault(known => string.Equals(known, name.Replace("_", "", StringComparison.Ordinal).Replace("-", "", StringComparison.Ordinal), StringComparison.OrdinalIgnoreCase));
         return near is null
-            ? $"There is no member '{shown}' here. Members are: {string.Join(", ", type.Properties.Select(property => property.Name))}."
+            ? $"There is no member '{shown}' here. Leave it out, or use one of: {string.Join(", ", type.Properties.Select(property => property.Name))}."
             : $"There is no member '{shown}' here. Write '{near}'; case counts.";
     }
 
-    private static string Escape(string name)
-    {
-        var token = name.Length > 100 ? name[..100] : name;
-        return Uri.EscapeDataString(token.Replace("~", "~0", StringComparison.Ordinal).Replace("/", "~1", StringComparison.Ordinal));
-    }
+    private static string Escape(string name) =>
+        Uri.EscapeDataString(Excerpt.Of(name, 100).Replace("~", "~0", StringComparison.Ordinal).Replace("/", "~1", StringComparison.Ordinal));
 }

@@ -20,12 +20,23 @@ internal static class LoopbackOnly
             : $"Refusing to start: '{open}' can be reached from other machines, and this service has no keys yet. Listen on http://localhost:5000 or another loopback address (ASPNETCORE_URLS).";
     }
 
-    // A bare port number, as in http_ports, means every address of the machine.
+    // Read as the server reads it: it takes every host that is neither localhost nor an IP address for all addresses of
+    // the machine. A bare port number, as in http_ports, means all of them too.
     private static bool IsLoopback(string address)
     {
-        if (!Uri.TryCreate(address.Replace("://*", "://any", StringComparison.Ordinal).Replace("://+", "://any", StringComparison.Ordinal), UriKind.Absolute, out var uri))
+        if (!address.Contains("://", StringComparison.Ordinal))
             return false;
-        return uri.Host.Equals("localhost", StringComparison.OrdinalIgnoreCase)
-            || (IPAddress.TryParse(uri.Host.Trim('[', ']'), out var ip) && IPAddress.IsLoopback(ip));
+        BindingAddress binding;
+        try
+        {
+            binding = BindingAddress.Parse(address);
+        }
+        catch (FormatException)
+        {
+            return false;
+        }
+
+        return binding.Host.Equals("localhost", StringComparison.OrdinalIgnoreCase)
+            || (IPAddress.TryParse(binding.Host.Trim('[', ']'), out var ip) && IPAddress.IsLoopback(ip));
     }
 }

@@ -1,5 +1,6 @@
-using System.Diagnostics;
+using CalibrationApi.Contract;
 using Microsoft.AspNetCore.WebUtilities;
+using System.Diagnostics;
 
 namespace CalibrationApi.Http;
 
@@ -45,6 +46,7 @@ public sealed class ProblemError
     public string? Parameter { get; init; }
 
     /// <summary>Stable code.</summary>
+    [KnownWords(typeof(ErrorCode))]
     public required string Code { get; init; }
 
     /// <summary>What is wrong and what to do.</summary>

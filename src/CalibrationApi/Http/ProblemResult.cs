@@ -56,11 +56,13 @@ public sealed class ProblemResult : IResult, IEndpointMetadataProvider, IStatusC
         var response = httpContext.Response;
         response.StatusCode = status;
         response.ContentType = MediaType;
+        // Set once more: the exception handler clears what was set on the way in.
+        response.Headers.XContentTypeOptions = "nosniff";
         var options = httpContext.RequestServices.GetRequiredService<IOptions<JsonOptions>>().Value.SerializerOptions;
         var body = JsonSerializer.SerializeToUtf8Bytes(
             Problem.For(httpContext, status, detail, errors), options.GetTypeInfo(typeof(Problem)));
         response.ContentLength = body.Length;
-        return HttpMethods.IsHead(httpContext.Request.Method) ? Task.CompletedTask : response.Body.WriteAsync(body).AsTask();
+        return response.Body.WriteAsync(body).AsTask();
     }
 
     /// <inheritdoc/>

@@ -15,12 +15,23 @@ internal static class Rules
         rule.NotNull().WithErrorCode(ErrorCode.MemberMissing).WithMessage("This member is missing. Add it.");
 
     /// <summary>A quantity with a unit of its dimension, inside the widest range of that dimension or a narrower one.</summary>
-    public static IRuleBuilderOptions<T, TQuantity?> Measured<T, TQuantity>(this IRuleBuilder<T, TQuantity?> rule, QuantityLimits? limits = null)
-        where TQuantity : Quantity, new() => rule.SetValidator(new QuantityRule<T, TQuantity>(limits ?? QuantityLimits.Of(new TQuantity().Dimension)));
+    /// <param name="rule">The member.</param>
+    /// <param name="limits">The range this rule enforces.</param>
+    /// <param name="told">The range the sender is told, where another rule enforces the rest with a code of its own.</param>
+    public static IRuleBuilderOptions<T, TQuantity?> Measured<T, TQuantity>(this IRuleBuilder<T, TQuantity?> rule, QuantityLimits? limits = null, QuantityLimits? told = null)
+        where TQuantity : Quantity, new()
+    {
+        var enforced = limits ?? QuantityLimits.Of(new TQuantity().Dimension);
+        return rule.SetValidator(new QuantityRule<T, TQuantity>(enforced, told ?? enforced));
+    }
 
     /// <summary>One word of a closed list.</summary>
     public static IRuleBuilderOptions<T, string?> Word<T>(this IRuleBuilder<T, string?> rule, IReadOnlyList<string> words) =>
         rule.SetValidator(new WordRule<T>(words));
+
+    /// <summary>Tells the contract a closed list that another rule enforces with codes of its own.</summary>
+    public static IRuleBuilderOptions<T, string?> ToldWords<T>(this IRuleBuilder<T, string?> rule, IReadOnlyList<string> words) =>
+        rule.SetValidator(new ToldWordsRule<T>(words));
 
     /// <summary>A text of limited length that is not blank.</summary>
     public static IRuleBuilderOptions<T, string?> Text<T>(this IRuleBuilder<T, string?> rule, int most) =>
@@ -29,6 +40,10 @@ internal static class Rules
     /// <summary>A plain number between two bounds, both allowed: counts, probabilities, degrees of freedom.</summary>
     public static IRuleBuilderOptions<T, double?> Number<T>(this IRuleBuilder<T, double?> rule, double least, double most) =>
         rule.SetValidator(new NumberRule<T>(least, most));
+
+    /// <summary>A plain number up to a bound; another rule refuses what is not above zero with a code of its own.</summary>
+    public static IRuleBuilderOptions<T, double?> PositiveNumber<T>(this IRuleBuilder<T, double?> rule, double most) =>
+        rule.SetValidator(new PositiveNumberRule<T>(most));
 
     /// <summary>A whole number between two bounds, both allowed.</summary>
     public static IRuleBuilderOptions<T, int?> Whole<T>(this IRuleBuilder<T, int?> rule, int least, int most) =>
@@ -68,12 +83,12 @@ internal static class Rules
     }
 
     // The rules report failures themselves, with a code and a sentence for each cause, and so always "hold" for the library.
-    internal sealed class QuantityRule<T, TQuantity>(QuantityLimits limits) : PropertyValidator<T, TQuantity?>, IQuantityRule
+    internal sealed class QuantityRule<T, TQuantity>(QuantityLimits limits, QuantityLimits told) : PropertyValidator<T, TQuantity?>, IQuantityRule
         where TQuantity : Quantity, new()
     {
         public override string Name => nameof(QuantityRule<T, TQuantity>);
 
-        public QuantityLimits Limits => limits;
+        public QuantityLimits Limits => told;
 
         public override bool IsValid(ValidationContext<T> context, TQuantity? quantity)
         {
@@ -83,10 +98,10 @@ internal static class Rules
             if (quantity.Value is not { } value)
                 return Fail(context, ErrorCode.MemberMissing, "The value is missing. Give a number beside the unit.", ".Value");
             if (!double.IsFinite(value))
-                return Fail(context, ErrorCode.NumberOutOfRange, $"This number is too large for any machine. It has to be {limits}.");
+                return Fail(context, ErrorCode.NumberOutOfRange, $"This number is too large for any machine. It has to be {told}.");
             return unit is null
                 || limits.Allows(unit.Canonical(value))
-                || Fail(context, ErrorCode.NumberOutOfRange, string.Create(CultureInfo.InvariantCulture, $"{value} {unit.Symbol} is out of range. It has to be {limits}. Check the number and its unit."));
+                || Fail(context, ErrorCode.NumberOutOfRange, string.Create(CultureInfo.InvariantCulture, $"{value} {unit.Symbol} is out of range. It has to be {told}. Check the number and its unit."));
         }
 
         private static Unit? UnitOf(ValidationContext<T> context, TQuantity quantity)
@@ -131,6 +146,15 @@ internal static class Rules
             || Fail(context, ErrorCode.WordUnknown, $"'{Shown(word)}' is not a word known here. Use one of: {string.Join(", ", words)}.");
     }
 
+    internal sealed class ToldWordsRule<T>(IReadOnlyList<string> words) : PropertyValidator<T, string?>, IWordRule
+    {
+        public override string Name => nameof(ToldWordsRule<T>);
+
+        public IReadOnlyList<string> Words => words;
+
+        public override bool IsValid(ValidationContext<T> context, string? word) => true;
+    }
+
     /// <summary>Lets the contract read the closed list of any word rule.</summary>
     internal interface IWordRule
     {
@@ -147,7 +171,8 @@ internal static class Rules
         {
             if (text is null)
                 return true;
-            if (text.Length > most)
+            // The contract counts characters as JSON Schema does, by code points; a char of C# is half of some.
+            if (text.Length > most && text.EnumerateRunes().Count() > most)
                 return Fail(context, ErrorCode.TextTooLong, $"This text is longer than {most} characters. Shorten it.");
             return !string.IsNullOrWhiteSpace(text) || Fail(context, ErrorCode.TextWrong, "This text is blank. Write something or leave the member out.");
         }
@@ -172,6 +197,21 @@ internal static class Rules
             || Fail(context, ErrorCode.NumberOutOfRange, string.Create(CultureInfo.InvariantCulture, $"This number has to be {least} to {most}."));
     }
 
+    internal sealed class PositiveNumberRule<T>(double most) : PropertyValidator<T, double?>, INumberRule
+    {
+        public override string Name => nameof(PositiveNumberRule<T>);
+
+        public double Least => 0;
+
+        public double Most => most;
+
+        public bool ExcludesLeast => true;
+
+        public override bool IsValid(ValidationContext<T> context, double? value) =>
+            value is null || value <= most
+            || Fail(context, ErrorCode.NumberOutOfRange, string.Create(CultureInfo.InvariantCulture, $"This number has to be above 0 and up to {most}."));
+    }
+
     internal sealed class WholeRule<T>(int least, int most) : PropertyValidator<T, int?>, INumberRule
     {
         public override string Name => nameof(WholeRule<T>);
@@ -191,6 +231,8 @@ internal static class Rules
         double Least { get; }
 
         double Most { get; }
+
+        bool ExcludesLeast => false;
     }
 
     internal sealed class ItemsRule<T, TItem>(int least, int most) : PropertyValidator<T, IReadOnlyList<TItem?>?>, IItemsRule
@@ -227,6 +269,5 @@ internal static class Rules
         int Most { get; }
     }
 
-    // What a sender wrote is repeated only in part: it may be long.
-    private static string Shown(string text) => text.Length > 40 ? text[..40] + "…" : text;
+    private static string Shown(string text) => Excerpt.Of(text, 40);
 }

@@ -15,7 +15,9 @@ internal static class UnhandledFailures
             // A client's mistake is not an error of ours and fills no log.
             SuppressDiagnosticsCallback = context => context.Exception is BadHttpRequestException or OperationCanceledException,
         });
-        app.UseStatusCodePages(context => ForStatus(context.HttpContext.Response.StatusCode).ExecuteAsync(context.HttpContext));
+        app.UseStatusCodePages(context => ReadingMethods.AnswersOptions(context.HttpContext)
+            ? Task.CompletedTask
+            : ForStatus(context.HttpContext.Response.StatusCode).ExecuteAsync(context.HttpContext));
     }
 
     private static ProblemResult Failed(HttpContext context) =>

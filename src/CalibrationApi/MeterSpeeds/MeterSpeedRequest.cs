@@ -28,7 +28,7 @@ public sealed class MeterSpeedRequest
     public RatioQuantity? FieldEfficiency { get; init; }
 }
 
-/// <summary>A metering element with one product.</summary>
+/// <summary>A metering element with one product. Exactly one of massPerRevolution and measuredAt.</summary>
 public sealed class ElementOfMeter
 {
     /// <summary>What the owner calls it.</summary>

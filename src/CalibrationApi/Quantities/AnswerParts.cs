@@ -1,12 +1,17 @@
+using CalibrationApi.Contract;
+using CalibrationApi.Engine.Answers;
+
 namespace CalibrationApi.Quantities;
 
 /// <summary>Something the engine noticed.</summary>
 public sealed class FindingAnswer
 {
     /// <summary>Stable code.</summary>
+    [KnownWords(typeof(FindingCode))]
     public required string Code { get; init; }
 
     /// <summary>How much it matters: <c>note</c> is worth knowing, <c>warning</c> wants a look, <c>stop</c> forbids seeding on this answer.</summary>
+    [KnownWords(typeof(Severity))]
     public required string Severity { get; init; }
 
     /// <summary>A sentence that can be shown as it is.</summary>

@@ -14,9 +14,8 @@ public abstract class Quantity
     [JsonPropertyOrder(-1)]
     public string? Unit { get; init; }
 
-    /// <summary>What it measures.</summary>
-    [JsonIgnore]
-    public abstract Dimension Dimension { get; }
+    // Not public: an ignored public member would be accepted in a request without a word.
+    internal abstract Dimension Dimension { get; }
 
     /// <summary>Value in the SI unit of the dimension; only for a quantity that passed validation.</summary>
     internal double Canonical() => UnitTable.Get(Unit!).Canonical(Value!.Value);
@@ -29,9 +28,7 @@ public abstract class Quantity
 public abstract class Quantity<T> : Quantity
     where T : struct, IQuantity<T>
 {
-    /// <inheritdoc/>
-    [JsonIgnore]
-    public override Dimension Dimension => T.Of;
+    internal override Dimension Dimension => T.Of;
 
     /// <summary>The engine's value of a quantity that passed validation.</summary>
     internal T Read() => T.FromCanonical(Canonical());

@@ -34,10 +34,19 @@ internal sealed record QuantityLimits(double Least, double Most, string Unit, bo
 
     public static QuantityLimits Of(Dimension dimension) => Widest[dimension];
 
-    public bool Allows(double canonical) =>
-        canonical <= canonicalMost && (ExcludesLeast ? canonical > canonicalLeast : canonical >= canonicalLeast);
+    // A value fifteen orders of magnitude below the largest is zero with a slip of the pen: nothing measures it, and
+    // ratios of such numbers overflow.
+    private const double AsGoodAsZero = 1e-15;
 
-    public override string ToString() => ExcludesLeast
-        ? string.Create(CultureInfo.InvariantCulture, $"above {Least} and up to {Most} {Unit}")
-        : string.Create(CultureInfo.InvariantCulture, $"{Least} to {Most} {Unit}");
+    public bool Allows(double canonical) => canonical <= canonicalMost
+        && (ExcludesLeast ? canonical > canonicalLeast + AsGoodAsZero * canonicalMost : canonical >= canonicalLeast);
+
+    public override string ToString()
+    {
+        // A plain ratio reads better without its unit, the figure one.
+        var unit = Unit == "1" ? "" : $" {Unit}";
+        return ExcludesLeast
+            ? string.Create(CultureInfo.InvariantCulture, $"above {Least} and up to {Most}{unit}")
+            : string.Create(CultureInfo.InvariantCulture, $"{Least} to {Most}{unit}");
+    }
 }

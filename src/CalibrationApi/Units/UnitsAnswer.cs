@@ -22,7 +22,7 @@ public sealed class UnitAnswer
     /// <summary>The symbol as payloads write it; case counts.</summary>
     public required string Symbol { get; init; }
 
-    /// <summary>What it measures.</summary>
+    /// <summary>What it measures, as the schemas of quantities are named: <c>mass</c> for MassQuantity.</summary>
     public required string Dimension { get; init; }
 
     /// <summary>Exact factor: a value in this unit times the factor is the value in the SI unit of the dimension (kg, m, s, revolutions as a plain count).</summary>

@@ -1,8 +1,11 @@
+using CalibrationApi.Contract;
+
 namespace CalibrationApi.Units;
 
 /// <summary>Routes of the units.</summary>
 internal static class UnitsEndpoints
 {
     public static void MapUnits(this IEndpointRouteBuilder routes) =>
-        routes.MapGet("/units", ListUnits.Handle).WithName("listUnits").WithTags("Units");
+        routes.MapGet("/units", ListUnits.Handle).WithName("listUnits").WithTags("Units")
+            .Sends("Cache-Control", "The list may be kept for an hour; it changes only with a new version of the service.");
 }

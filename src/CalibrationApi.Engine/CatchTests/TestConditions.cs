@@ -1,0 +1,55 @@
+using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.Quantities;
+
+namespace CalibrationApi.Engine.CatchTests;
+
+/// <summary>The conditions of a test or of sowing; null members were not stated.</summary>
+/// <remarks>
+/// Published work shows that tank level, slope, speed and moisture change what a meter delivers (SOURCES.md, keys SPAGNOLO-2020,
+/// ENGAGRIC-2017, DURSUN-2007); how far they may differ before it is worth a word is judgement.
+/// </remarks>
+public sealed record TestConditions
+{
+    /// <summary>Fill of the tank, 0 to 1.</summary>
+    public Ratio? TankLevel { get; init; }
+
+    /// <summary>Pressure in the tank above the air around it.</summary>
+    public Pressure? TankPressure { get; init; }
+
+    /// <summary>Slope of the machine along its travel, uphill positive.</summary>
+    public Ratio? Slope { get; init; }
+
+    /// <summary>Moisture of the product, by mass.</summary>
+    public Ratio? ProductMoisture { get; init; }
+
+    /// <summary>Temperature of the air.</summary>
+    public Temperature? AirTemperature { get; init; }
+
+    /// <summary>Speed of the fan.</summary>
+    public RotationalSpeed? FanSpeed { get; init; }
+
+    /// <summary>A finding for every condition that differs from sowing by more than is worth a word.</summary>
+    public IEnumerable<Finding> DifferingFrom(TestConditions sowing)
+    {
+        if (Apart(TankLevel?.Fraction, sowing.TankLevel?.Fraction, 0.30))
+            yield return Differs("tank level", TankLevel!, sowing.TankLevel!);
+        if (ApartRelative(TankPressure?.Pascals, sowing.TankPressure?.Pascals, 0.20))
+            yield return Differs("tank pressure", TankPressure!, sowing.TankPressure!);
+        if (Apart(Slope?.Fraction, sowing.Slope?.Fraction, 0.03))
+            yield return Differs("slope", Slope!, sowing.Slope!);
+        if (Apart(ProductMoisture?.Fraction, sowing.ProductMoisture?.Fraction, 0.02))
+            yield return Differs("moisture of the product", ProductMoisture!, sowing.ProductMoisture!);
+        if (Apart(AirTemperature?.Kelvin, sowing.AirTemperature?.Kelvin, 10))
+            yield return Differs("temperature", AirTemperature!, sowing.AirTemperature!);
+        if (ApartRelative(FanSpeed?.RevolutionsPerSecond, sowing.FanSpeed?.RevolutionsPerSecond, 0.10))
+            yield return Differs("fan speed", FanSpeed!, sowing.FanSpeed!);
+    }
+
+    private static Finding Differs(string what, IQuantity test, IQuantity sowing) => Finding.Warning(FindingCode.ConditionsDiffer,
+        $"The {what} of the test ({test}) differs from that stated for sowing ({sowing}): the meter may deliver differently. Test again near the conditions of sowing, or check in the field.");
+
+    private static bool Apart(double? test, double? sowing, double limit) => test is { } a && sowing is { } b && Math.Abs(a - b) > limit;
+
+    private static bool ApartRelative(double? test, double? sowing, double limit) =>
+        test is { } a && sowing is { } b && Math.Abs(a - b) > limit * Math.Max(Math.Abs(a), Math.Abs(b));
+}

@@ -1,0 +1,58 @@
+using CalibrationApi.Engine.Quantities;
+
+namespace CalibrationApi.Engine.Weighing;
+
+/// <summary>One reading of a known mass.</summary>
+/// <param name="Known">The mass, kg, above 0.</param>
+/// <param name="Indicated">What the scale showed, kg.</param>
+/// <param name="KnownUncertainty">Standard uncertainty of the known mass, kg; 0 when negligible.</param>
+public sealed record KnownMassReading(Mass Known, Mass Indicated, Mass KnownUncertainty);
+
+/// <summary>The outcome of a check of a scale.</summary>
+/// <param name="Error">Span error: indicated minus true over true.</param>
+/// <param name="StandardUncertainty">Its standard uncertainty, relative.</param>
+/// <param name="LargestDeviation">The reading that deviates most from its known mass, kg, with its sign.</param>
+/// <param name="Limit">Limit of the scale at that load.</param>
+/// <param name="LimitOrigin">Where the limit comes from.</param>
+/// <param name="Passed">Every reading is inside the limit at its load.</param>
+public sealed record ScaleCheckResult(double Error, double StandardUncertainty, Mass LargestDeviation, Mass Limit, string LimitOrigin, bool Passed);
+
+/// <summary>Evaluates a check of a scale against known masses.</summary>
+public static class ScaleCheck
+{
+    /// <summary>The span error of the scale and whether it is inside its limits.</summary>
+    /// <param name="scale">The scale, without a known error.</param>
+    /// <param name="readings">At least one.</param>
+    /// <remarks>
+    /// Least squares through the origin: eps = sum(m (i - m)) / sum(m^2). The rounding of each indication (d / sqrt(12)) and the
+    /// scatter of the residuals, whichever is larger, give its random part; the known masses, which are usually one set and so
+    /// share their error, the other: sum(m u) / sum(m^2). The limit is <see cref="Scale.LimitAt"/> at each load.
+    /// </remarks>
+    /// <exception cref="ArgumentException">No reading.</exception>
+    public static ScaleCheckResult Evaluate(Scale scale, IReadOnlyList<KnownMassReading> readings)
+    {
+        if (readings.Count == 0)
+            throw new ArgumentException("At least one reading is needed.", nameof(readings));
+        double mm = 0, md = 0, mu = 0;
+        foreach (var reading in readings)
+        {
+            var known = reading.Known.Kilograms;
+            mm += known * known;
+            md += known * (reading.Indicated.Kilograms - known);
+            mu += known * reading.KnownUncertainty.Kilograms;
+        }
+
+        var error = md / mm;
+        var rounding = scale.Division.Kilograms * scale.Division.Kilograms / 12;
+        var residuals = readings.Sum(reading => Math.Pow(reading.Indicated.Kilograms - reading.Known.Kilograms * (1 + error), 2));
+        var random = Math.Max(rounding, readings.Count > 1 ? residuals / (readings.Count - 1) : 0) / mm;
+        var shared = mu / mm;
+
+        var worst = readings.MaxBy(reading => Math.Abs(reading.Indicated.Kilograms - reading.Known.Kilograms) / scale.LimitAt(reading.Known).Limit.Kilograms)!;
+        var deviation = worst.Indicated.Kilograms - worst.Known.Kilograms;
+        var (limit, origin) = scale.LimitAt(worst.Known);
+        // A reading that lies on the limit passes; the allowance is for the binary value of decimal readings.
+        var passed = Math.Abs(deviation) <= limit.Kilograms * (1 + 1e-9);
+        return new ScaleCheckResult(error, Math.Sqrt(random + shared * shared), new Mass(deviation), limit, origin, passed);
+    }
+}

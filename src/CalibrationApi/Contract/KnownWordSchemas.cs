@@ -1,0 +1,25 @@
+using System.Collections;
+using System.Reflection;
+using System.Text.Json.Nodes;
+using CalibrationApi.Http;
+using Microsoft.OpenApi;
+using Swashbuckle.AspNetCore.SwaggerGen;
+
+namespace CalibrationApi.Contract;
+
+/// <summary>Tells the words that a text of an answer can hold.</summary>
+internal sealed class KnownWordSchemas : ISchemaFilter
+{
+    public void Apply(IOpenApiSchema schema, SchemaFilterContext context)
+    {
+        if (schema is not OpenApiSchema text || context.MemberInfo?.GetCustomAttribute<KnownWordsAttribute>() is not { } known)
+            return;
+        var words = known.Words ?? Read(known.Source!);
+        text.Description = $"{text.Description?.TrimEnd()} Known today: {string.Join(", ", words.Select(word => $"`{word}`"))}.";
+        text.Examples = [.. words.Select(word => JsonValue.Create(word))];
+    }
+
+    private static string[] Read(Type source) => source.IsEnum
+        ? [.. ((IEnumerable)typeof(Words).GetMethod(nameof(Words.All))!.MakeGenericMethod(source).Invoke(null, null)!).Cast<string>()]
+        : [.. source.GetFields(BindingFlags.Public | BindingFlags.Static).Where(field => field.IsLiteral).Select(field => (string)field.GetRawConstantValue()!)];
+}
