@@ -41,7 +41,7 @@ internal static class Given
         Scale = Perfect,
     };
 
-    public static CatchTest InForce(this CatchTest test, double perRevolution, double? relativeUncertainty = null, bool fromAnotherScale = false) =>
+    public static CatchTest InForce(this CatchTest test, double perRevolution, double? relativeUncertainty = null, bool? fromAnotherScale = false) =>
         test with { Reference = new ReferenceValue(new MassPerRevolution(perRevolution), ReferenceKind.ValueInForce, relativeUncertainty, fromAnotherScale) };
 
     public static CatchTest StartingFrom(this CatchTest test, double perRevolution) =>

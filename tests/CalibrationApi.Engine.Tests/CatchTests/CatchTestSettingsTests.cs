@@ -159,6 +159,17 @@ public sealed class CatchTestAssumptionTests
         Assert.DoesNotContain("scaleLimit", names);
     }
 
+    [Theory]
+    [InlineData(null, true)]
+    [InlineData(false, false)]
+    [InlineData(true, false)]
+    public void Evaluate_ScaleOfTheOldValue_IsAssumedTheSameOnlyWhereNotStated(bool? fromAnotherScale, bool listed)
+    {
+        var names = TwoCatches.InForce(0.342, fromAnotherScale: fromAnotherScale).Evaluated().Assumptions.Select(assumption => assumption.Name);
+
+        Assert.Equal(listed, names.Contains("valueInForce/fromAnotherScale"));
+    }
+
     private static Assumption Single(CatchTest test, string name) =>
         Assert.Single(test.Evaluated().Assumptions, assumption => assumption.Name == name);
 }

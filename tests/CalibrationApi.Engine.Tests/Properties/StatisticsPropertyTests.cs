@@ -54,7 +54,7 @@ public sealed class StatisticsPropertyTests
     {
         var value = (random.Probability - 0.5) * random.DegreesOfFreedom;
 
-        foreach (var unit in UnitTable.All)
+        foreach (var unit in UnitTable.All.Where(unit => unit.OffsetInSi == 0))
             NearlyEqual.Assert(value, unit.FromCanonical(unit.Canonical(value)), 4.5e-16, unit.Symbol);
     }
 }

@@ -54,6 +54,10 @@ public sealed class UnitFactorReferenceTests
         ["%"] = UN.Ratio.FromPercent(1).DecimalFractions,
         ["1"] = UN.Ratio.FromDecimalFractions(1).DecimalFractions,
         ["ppm"] = UN.Ratio.FromPartsPerMillion(1).DecimalFractions,
+        ["kPa"] = UN.Pressure.FromKilopascals(1).Pascals,
+        ["mbar"] = UN.Pressure.FromMillibars(1).Pascals,
+        ["psi"] = UN.Pressure.FromPoundsForcePerSquareInch(1).Pascals,
+        ["degC"] = UN.Temperature.FromDegreesCelsius(1).Kelvins - UN.Temperature.FromDegreesCelsius(0).Kelvins,
     };
 
     // The library has no such unit; its constituents are the library's (or, for the bushels, those of NIST SP 811:
@@ -79,10 +83,12 @@ public sealed class UnitFactorReferenceTests
         ["/lb"] = 1 / Pound.Kilograms,
         ["pulses/rev"] = 1,
         ["pulses/100m"] = 1 / UN.Length.FromHectometers(1).Meters,
-        // The library has these three, but with factors that are themselves rounded (4e-7, 7e-9 and 3e-6 off).
+        // The library has these five, but with factors that are themselves rounded (by 4e-7, 7e-9, 3e-6, 7e-9 and 2e-14).
         ["/ft2"] = 1 / UN.Area.FromSquareFeet(1).SquareMeters,
         ["lb/ft3"] = Pound.Kilograms / UN.Volume.FromCubicFeet(1).CubicMeters,
         ["lb/min"] = Pound.Kilograms / UN.Duration.FromMinutes(1).Seconds,
+        ["inH2O"] = 1000 * 9.80665 * UN.Length.FromInches(1).Meters,
+        ["degF"] = 5.0 / 9,
     };
 
     public static TheoryData<string, double> LibraryFactors => Pairs(Library);

@@ -27,6 +27,8 @@ public sealed class UnitTableTests
         [Dimension.Ratio] = "% 1 ppm",
         [Dimension.PulsesPerRevolution] = "pulses/rev",
         [Dimension.PulsesPerDistance] = "pulses/100m",
+        [Dimension.Pressure] = "kPa mbar psi inH2O",
+        [Dimension.Temperature] = "degC degF",
     };
 
     public static TheoryData<string> Symbols => [.. UnitTable.All.Select(unit => unit.Symbol)];
@@ -78,17 +80,36 @@ public sealed class UnitTableTests
 
         // 1/3 has no finite binary expansion; the others are magnitudes that occur.
         foreach (var value in (double[])[1.0 / 3, 1, 17.08, 0.342, 5000, -2.5, 1e-9, 1e12])
-            NearlyEqual.Assert(value, unit.FromCanonical(unit.Canonical(value)), 4.5e-16, symbol);
+        {
+            // A temperature loses what its offset rounds away: some 273 in the last bit.
+            var offset = Math.Abs(unit.OffsetInSi / unit.ToSi.Value);
+            Assert.Equal(value, unit.FromCanonical(unit.Canonical(value)), 4.5e-16 * (Math.Abs(value) + offset));
+        }
     }
 
     [Theory]
     [MemberData(nameof(Symbols))]
-    public void Canonical_OfOne_IsTheFactor(string symbol)
+    public void Canonical_OfOne_IsTheFactorAboveZero(string symbol)
     {
         var unit = UnitTable.Get(symbol);
 
-        Assert.Equal(unit.ToSi.Value, unit.Canonical(1));
+        Assert.Equal(unit.OffsetInSi, unit.Canonical(0));
+        Assert.Equal(unit.ToSi.Value + unit.OffsetInSi, unit.Canonical(1));
     }
+
+    [Fact]
+    public void OffsetInSi_EveryUnitButThoseOfTemperature_IsZero() => Assert.Equal(
+        UnitTable.Of(Dimension.Temperature), UnitTable.All.Where(unit => unit.OffsetInSi != 0));
+
+    // Source: NIST SP 811, B.9, temperature: T/K = t/degC + 273.15 and t/degC = (t/degF - 32) / 1.8.
+    [Theory]
+    [InlineData("degC", 0, 273.15)]
+    [InlineData("degC", -40, 233.15)]
+    [InlineData("degF", -40, 233.15)]
+    [InlineData("degF", 32, 273.15)]
+    [InlineData("degF", 212, 373.15)]
+    public void Canonical_Temperature_IsInKelvin(string symbol, double value, double kelvin) =>
+        Assert.Equal(kelvin, UnitTable.Get(symbol).Canonical(value), 1e-12);
 
     [Theory]
     [InlineData(90, "kg/ha")]

@@ -1,0 +1,127 @@
+using CalibrationApi.Engine.Statistics;
+
+namespace CalibrationApi.Engine.Tests.Reference;
+
+/// <summary>
+/// Quantiles of Student's t. Sources: JCGM 100:2008 (GUM), table G.2; NIST/SEMATECH e-Handbook, 1.3.6.7.2; mpmath, a general-purpose
+/// arbitrary-precision library. Details in the headers of the files.
+/// </summary>
+[Trait("Category", "Reference")]
+public sealed class StudentTReferenceTests
+{
+    public static TheoryData<double, double, string, double> GumTableG2
+    {
+        get
+        {
+            var data = new TheoryData<double, double, string, double>();
+            foreach (var row in ReferenceTable.Read("gum-table-g2.csv").Rows)
+                data.Add(row.Number("nu"), row.Number("percent"), row["printed"], row.Number("lastDigits"));
+            return data;
+        }
+    }
+
+    public static TheoryData<double, double, string> PrintedQuantiles
+    {
+        get
+        {
+            var data = new TheoryData<double, double, string>();
+            foreach (var row in ReferenceTable.Read("student-t-quantiles.csv").Rows)
+                data.Add(row.Number("nu"), row.Number("p"), row["printed"]);
+            return data;
+        }
+    }
+
+    public static TheoryData<double, double, double> LibraryQuantiles
+    {
+        get
+        {
+            var data = new TheoryData<double, double, double>();
+            foreach (var row in ReferenceTable.Read("student-t-mpmath.csv").Rows)
+                data.Add(row.Number("nu"), row.Number("p"), row.Number("quantile"));
+            return data;
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(GumTableG2))]
+    public void CoverageFactor_GumTableG2_RoundsToThePrintedFactor(double nu, double percent, string printed, double lastDigits) =>
+        new PrintedNumber(printed).AssertReproducedBy(StudentT.CoverageFactor(percent / 100, nu), lastDigits);
+
+    [Theory]
+    [MemberData(nameof(PrintedQuantiles))]
+    public void Quantile_PrintedTable_RoundsToThePrintedQuantile(double nu, double p, string printed) =>
+        new PrintedNumber(printed).AssertReproducedBy(StudentT.Quantile(p, nu));
+
+    [Theory]
+    [MemberData(nameof(LibraryQuantiles))]
+    public void Quantile_ArbitraryPrecisionLibrary_AgreesWithinItsPromise(double nu, double p, double quantile) =>
+        NearlyEqual.Assert(quantile, StudentT.Quantile(p, nu), 2e-11);
+
+    [Theory]
+    [MemberData(nameof(LibraryQuantiles))]
+    public void Cdf_ArbitraryPrecisionLibrary_AgreesWithinItsPromise(double nu, double p, double quantile) =>
+        Assert.Equal(p, StudentT.Cdf(quantile, nu), 1e-11);
+}
+
+/// <summary>Chi-squared quantiles. Source: NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.6.7.4.</summary>
+[Trait("Category", "Reference")]
+public sealed class ChiSquaredReferenceTests
+{
+    public static TheoryData<double, double, string> PrintedQuantiles
+    {
+        get
+        {
+            var data = new TheoryData<double, double, string>();
+            foreach (var row in ReferenceTable.Read("chi-squared-quantiles.csv").Rows)
+                data.Add(row.Number("nu"), row.Number("p"), row["printed"]);
+            return data;
+        }
+    }
+
+    // The engine has the tail, not the quantile: the printed quantile lies between the tails of its own rounding limits.
+    [Theory]
+    [MemberData(nameof(PrintedQuantiles))]
+    public void UpperTail_PrintedQuantile_BracketsTheProbability(double nu, double p, string printed)
+    {
+        var quantile = new PrintedNumber(printed);
+
+        var above = ChiSquared.UpperTail(quantile.Value - quantile.LastDigit / 2, nu);
+        var below = ChiSquared.UpperTail(quantile.Value + quantile.LastDigit / 2, nu);
+
+        Assert.InRange(1 - p, below, above);
+    }
+}
+
+/// <summary>Critical values of Grubbs' test, made from quantiles of t. Source: NIST/SEMATECH e-Handbook, 1.3.5.17.1.</summary>
+[Trait("Category", "Reference")]
+public sealed class GrubbsCriticalValueReferenceTests
+{
+    public static TheoryData<int, string, double, int> CriticalValues
+    {
+        get
+        {
+            var data = new TheoryData<int, string, double, int>();
+            foreach (var row in ReferenceTable.Read("grubbs-critical-values.csv").Rows)
+            {
+                var n = (int)row.Number("n");
+                data.Add(n, row["oneSided05"], 0.05, 1);
+                data.Add(n, row["publicTable05"], 0.05, 1);
+                data.Add(n, row["twoSided05"], 0.05, 2);
+                data.Add(n, row["oneSided01"], 0.01, 1);
+                data.Add(n, row["twoSided01"], 0.01, 2);
+            }
+
+            return data;
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(CriticalValues))]
+    public void Quantile_InGrubbsFormula_GivesThePrintedCriticalValue(int n, string printed, double significance, int sides)
+    {
+        var t = StudentT.Quantile(1 - significance / (sides * n), n - 2);
+        var critical = (n - 1) / Math.Sqrt(n) * Math.Sqrt(t * t / (n - 2 + t * t));
+
+        new PrintedNumber(printed).AssertReproducedBy(critical);
+    }
+}

@@ -1,0 +1,167 @@
+using CalibrationApi.Engine.CatchTests;
+using CalibrationApi.Engine.MeterSpeeds;
+using CalibrationApi.Engine.Quantities;
+
+namespace CalibrationApi.Engine.Tests.Reference;
+
+/// <summary>
+/// Every published example on stationary and catch-distance calibration and on field capacity: reproduced, shown to be a shortcut,
+/// or not applicable with the reason. Publishers in the header of trade-cases.csv.
+/// </summary>
+[Trait("Category", "Trade")]
+[Trait("Category", "Reference")]
+public sealed class TradeCaseTests
+{
+    // None may be missing from the file.
+    private static readonly string[] Ids =
+    [
+        "CD-02", "CD-03", "CD-04", "CD-05", "CD-07", "CD-09", "CD-10", "CD-11", "CD-12", "CD-13",
+        "FC-02", "FC-03", "FC-04", "FC-05", "FIELD-8.4", "IASRI-6.1", "NTF",
+    ];
+
+    private static readonly ReferenceTable Cases = ReferenceTable.Read("trade-cases.csv");
+
+    // Field and Solie, table 8.4: grams from twelve of 25 metering units in fifty turns of a wheel of 80 cm, units 20 cm apart.
+    private static readonly double[] FieldGrams = [22.6, 22.4, 22.0, 22.9, 22.7, 22.6, 22.0, 22.8, 22.8, 22.7, 22.6, 22.8];
+
+    private static readonly Dictionary<string, Func<double>> Computed = new(StringComparer.Ordinal)
+    {
+        ["CD-02 width / ft"] = () => 24 * Convert(7.5, "in", "ft"),
+        ["CD-02 area / ft2"] = () => Convert(1.0 / 20, "ac", "ft2"),
+        ["CD-02 distance / ft"] = () => In("ft", Si(1.0 / 20, "ac") / (24 * Si(7.5, "in"))),
+        ["CD-03 area / ft2"] = () => In("ft2", Si(8, "ft") * Si(7.5, "in") * 20),
+        ["CD-04 rate / (lb/ac)"] = () => In("lb/ac", Si(18.75, "g") / (5 * Si(9, "in") * Si(100, "ft"))),
+        ["CD-05 distance for 19 in / ft"] = () => In("ft", Si(1.0 / 128, "ac") / Si(19, "in")),
+        ["CD-05 distance for 12 in / ft"] = () => In("ft", Si(1.0 / 128, "ac") / Si(12, "in")),
+        ["CD-05 ounces to lb/ac"] = () => In("lb/ac", Si(1, "oz") / Si(1.0 / 128, "ac")),
+        ["CD-10 area of 1/25 ha / m2"] = () => Convert(1.0 / 25, "ha", "m2"),
+        ["CD-11 grams over 10 m per metre of row spacing in kg/ha"] = () => In("kg/ha", Si(1, "g") / (Si(10, "m") * Si(1, "m"))),
+        ["CD-12 distance / in"] = () => Convert(50, "ft", "in"),
+        ["CD-13 seeds / (1/ha)"] = () => In("/ha", Si(6000, "/ha") / 0.75),
+        // Four rows of 100 cm from one meter of ten cells; 6000 plants per ha with 75 % emergence; ground wheel of 50 cm.
+        ["CD-13 turns of the wheel per turn of the meter"] = () => 10 / (Si(6000, "/ha") / 0.75 * 4 * Math.PI * Si(50, "cm")),
+        ["FC-02 area rate / (ft2/h)"] = () => In("ft2", PerHour("ft", 30, "mi/h", 5)),
+        ["FC-02 theoretical capacity / (ac/h)"] = () => In("ac", PerHour("ft", 30, "mi/h", 5)),
+        ["FC-02 capacity at 80 % / (ac/h)"] = () => In("ac", PerHour("ft", 30, "mi/h", 5, 0.80)),
+        ["FC-02 capacity at 60 % / (ac/h)"] = () => In("ac", PerHour("ft", 30, "mi/h", 5, 0.60)),
+        ["FC-03 width / m"] = () => 5 * Convert(22, "cm", "m"),
+        ["FC-03 capacity / (ha/h)"] = () => In("ha", PerHour("m", 1.1, "km/h", 3)),
+        ["FC-03 time / (h/ha)"] = () => 1 / In("ha", PerHour("m", 1.1, "km/h", 3)),
+        ["FC-03 cost per ha"] = () => 250.0 / 8 / In("ha", PerHour("m", 1.1, "km/h", 3)),
+        ["FC-04 speed over 88 ft in 12 s / (mi/h)"] = () => In("mi/h", Si(88, "ft") / Si(12, "s")),
+        ["FIELD-8.4 mass caught / kg"] = () => FieldGrams.Sum(grams => Si(grams, "g")),
+        ["FIELD-8.4 rate / (kg/ha)"] = () => In("kg/ha", FieldTest.TotalMassOverTotalRevolutions.KilogramsPerRevolution / (25 * 0.20 * Math.PI * 0.80)),
+        ["FIELD-8.4 mean of the units / g"] = () => FieldGrams.Average(),
+        ["FIELD-8.4 upper limit of a unit / g"] = () => FieldGrams.Average() * (1 + CatchTestLimits.DefaultTolerance),
+        ["FIELD-8.4 lower limit of a unit / g"] = () => FieldGrams.Average() * (1 - CatchTestLimits.DefaultTolerance),
+        ["NTF grams per lb/ac in 6 in rows over 150 ft"] = () => GramsPerRow(6),
+        ["NTF grams per lb/ac in 7 in rows over 150 ft"] = () => GramsPerRow(7),
+        ["NTF grams per lb/ac in 7.5 in rows over 150 ft"] = () => GramsPerRow(7.5),
+        ["NTF grams per lb/ac in 8 in rows over 150 ft"] = () => GramsPerRow(8),
+        ["IASRI-6.1 theoretical capacity at 5 km/h and 20 m / (ha/h)"] = () => In("ha", PerHour("m", 20, "km/h", 5)),
+        ["IASRI-6.1 capacity at 92.5 % / (ha/h)"] = () => In("ha", PerHour("m", 20, "km/h", 5, 0.925)),
+    };
+
+    private static CatchTestResult FieldTest => (new CatchTest
+    {
+        Catches = [Given.Net(FieldGrams.Sum(grams => Si(grams, "g")), 50, Given.NoResolution)],
+        Scale = Given.Perfect,
+        CaughtPoints = new CaughtPoints(12, 25, CaughtPoints.DefaultRelativeSpread),
+    }).Evaluated();
+
+    public static TheoryData<string, string> Of(string status)
+    {
+        var data = new TheoryData<string, string>();
+        foreach (var row in Cases.Rows.Where(row => row["status"] == status))
+            data.Add(row["id"], row["quantity"]);
+        return data;
+    }
+
+    [Theory]
+    [MemberData(nameof(Of), "reproduced")]
+    public void Reproduced_PublishedCase_RoundsToThePrintedFigure(string id, string quantity)
+    {
+        var row = Find(id, quantity);
+
+        row.Printed("printed").AssertReproducedBy(Computed[$"{id} {quantity}"](), row.Number("lastDigits"), $"{id} {quantity}");
+    }
+
+    // Exact units must not be bent to match a rule of thumb, so the difference is asserted.
+    [Theory]
+    [MemberData(nameof(Of), "shortcut")]
+    public void ShortcutShown_PublishedCase_DiffersFromExactUnitsBeyondThePrintedDigits(string id, string quantity)
+    {
+        var row = Find(id, quantity);
+        var printed = row.Printed("printed");
+        var computed = Computed[$"{id} {quantity}"]();
+
+        Assert.NotEqual("", row["reason"]);
+        Assert.True(Math.Abs(computed - printed.Value) > printed.LastDigit / 2, $"{id} {quantity} is no shortcut: exact units give {computed}.");
+    }
+
+    // The printed rule is grams / runs / row spacing in inches x 12, where exact units take 43560 x 12 / (100 x 453.59237).
+    [Fact]
+    public void ShortcutShown_GramsOverHundredFeet_IsFourPercentHigh()
+    {
+        var shortcut = 18.75 / 5 / 9 * 12;
+
+        new PrintedNumber("5.0").AssertReproducedBy(shortcut);
+        Assert.Equal(0.0413, shortcut / Computed["CD-04 rate / (lb/ac)"]() - 1, 0.0001);
+    }
+
+    [Fact]
+    public void Cases_EveryPublishedId_IsThere() => Assert.Equal(
+        Ids.Order(StringComparer.Ordinal), Cases.Rows.Select(row => row["id"]).Distinct().Order(StringComparer.Ordinal));
+
+    [Fact]
+    public void Cases_Status_IsOneOfThree() => Assert.All(
+        Cases.Rows, row => Assert.Contains(row["status"], (string[])["reproduced", "shortcut", "not-applicable"]));
+
+    [Fact]
+    public void Cases_NotApplicable_SayWhyAndPrintNothing()
+    {
+        var rows = Cases.Rows.Where(row => row["status"] == "not-applicable").ToArray();
+
+        Assert.NotEmpty(rows);
+        Assert.All(rows, row =>
+        {
+            Assert.NotEqual("", row["reason"]);
+            Assert.Equal("", row["printed"]);
+        });
+    }
+
+    [Fact]
+    public void Cases_LooserThanRounding_SayWhy() => Assert.All(
+        Cases.Rows.Where(row => row["status"] == "reproduced" && row.Number("lastDigits") > 0.5),
+        row => Assert.NotEqual("", row["reason"]));
+
+    [Fact]
+    public void Computed_EveryFigure_StandsInTheFile() => Assert.Equal(
+        Computed.Keys.Order(StringComparer.Ordinal),
+        Cases.Rows.Where(row => row["status"] != "not-applicable").Select(row => $"{row["id"]} {row["quantity"]}").Order(StringComparer.Ordinal));
+
+    // Field and Solie accept the drill: the rate within 5 % of 9.0 kg/ha, every unit within 5 % of their mean.
+    [Fact]
+    public void Field84_AcceptanceRule_IsMet()
+    {
+        Assert.InRange(Computed["FIELD-8.4 rate / (kg/ha)"](), 9.0 * 0.95, 9.0 * 1.05);
+        Assert.All(FieldGrams, grams => Assert.InRange(
+            grams, Computed["FIELD-8.4 lower limit of a unit / g"](), Computed["FIELD-8.4 upper limit of a unit / g"]()));
+    }
+
+    private static ReferenceTable.Row Find(string id, string quantity) =>
+        Cases.Rows.Single(row => row["id"] == id && row["quantity"] == quantity);
+
+    private static double Si(double value, string unit) => UnitTable.Get(unit).Canonical(value);
+
+    private static double In(string unit, double si) => UnitTable.Get(unit).FromCanonical(si);
+
+    private static double Convert(double value, string from, string to) => In(to, Si(value, from));
+
+    private static double PerHour(string widthUnit, double width, string speedUnit, double speed, double efficiency = 1) =>
+        FieldCapacity.PerHour(new Length(Si(width, widthUnit)), new Speed(Si(speed, speedUnit)), efficiency).SquareMetres;
+
+    // Grams caught from one row over 150 ft for one pound per acre.
+    private static double GramsPerRow(double rowInches) =>
+        In("g", Si(1, "lb/ac") * Si(rowInches, "in") * Si(150, "ft"));
+}

@@ -1,0 +1,157 @@
+using CalibrationApi.Engine.Statistics;
+using CalibrationApi.Engine.Uncertainty;
+
+namespace CalibrationApi.Engine.Tests.Reference;
+
+/// <summary>
+/// Published uncertainty budgets: GUM H.1 (end gauge) and G.4.1, EA-4/02 S2 (10 kg weight), University of Tartu (simple weighing),
+/// Sandia National Laboratories (two course examples). Sources in the headers of uncertainty-budgets.csv and uncertainty-examples.csv.
+/// </summary>
+[Trait("Category", "Reference")]
+public sealed class UncertaintyBudgetReferenceTests
+{
+    private static readonly ReferenceTable Budgets = ReferenceTable.Read("uncertainty-budgets.csv");
+
+    private static readonly ReferenceTable Examples = ReferenceTable.Read("uncertainty-examples.csv");
+
+    public static TheoryData<string, string, string, string, double> Printed
+    {
+        get
+        {
+            var data = new TheoryData<string, string, string, string, double>();
+            foreach (var row in Examples.Rows)
+                data.Add(row["case"], row["quantity"], row["percent"], row["printed"], row.Number("lastDigits"));
+            return data;
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Printed))]
+    public void Combine_PublishedBudget_RoundsToThePrintedFigure(string example, string quantity, string percent, string printed, double lastDigits)
+    {
+        var parts = Budgets.Rows.Where(row => row["case"] == example).Select(Part).ToArray();
+        Assert.NotEmpty(parts);
+        var u = Math.Sqrt(parts.Sum(part => part.Variance));
+        var nu = EffectiveDegreesOfFreedom.Combine(parts);
+
+        // The GUM truncates the degrees of freedom before it looks a table up; the engine does not.
+        var truncated = double.IsInfinity(nu) ? nu : Math.Floor(nu + 0.005);
+        var computed = quantity switch
+        {
+            "u" => u,
+            "nu" => nu,
+            "nuTruncated" => Math.Floor(nu),
+            "k" => StudentT.CoverageFactor(Coverage(percent), truncated),
+            "U" => MeasuredValue.Create(0, u, truncated, Coverage(percent)).ExpandedUncertainty,
+            _ => throw new InvalidDataException($"Unknown quantity {quantity}."),
+        };
+
+        new PrintedNumber(printed).AssertReproducedBy(computed, lastDigits, $"{example} {quantity}");
+    }
+
+    [Fact]
+    public void Examples_LooserThanRounding_AllGiveAReason() => Assert.All(
+        Examples.Rows.Where(row => row.Number("lastDigits") > 0.5), row => Assert.NotEqual("", row["reason"]));
+
+    [Fact]
+    public void Examples_EveryBudget_IsUsed() => Assert.Equal(
+        Budgets.Rows.Select(row => row["case"]).Distinct().Order(StringComparer.Ordinal),
+        Examples.Rows.Select(row => row["case"]).Distinct().Order(StringComparer.Ordinal));
+
+    private static double Coverage(string percent) => new PrintedNumber(percent).Value / 100;
+
+    private static (double Variance, double DegreesOfFreedom) Part(ReferenceTable.Row row)
+    {
+        var size = row.Number("size");
+        var standard = row["kind"] switch
+        {
+            "standard" => size,
+            "rectangular" => size / Math.Sqrt(3),
+            "expanded" => size / 2,
+            _ => throw new InvalidDataException($"Unknown kind {row["kind"]}."),
+        };
+        var contribution = standard * row.Number("sensitivity");
+        return (contribution * contribution, row.Number("nu"));
+    }
+}
+
+/// <summary>Conformance probabilities. Source: JCGM 106:2012, clause 7.</summary>
+[Trait("Category", "Reference")]
+public sealed class ConformanceReferenceTests
+{
+    public static TheoryData<string> Cases => [.. ReferenceTable.Read("conformance-examples.csv").Rows.Select(row => row["case"])];
+
+    public static TheoryData<double, string> Distances
+    {
+        get
+        {
+            var data = new TheoryData<double, string>();
+            foreach (var row in ReferenceTable.Read("conformance-distances.csv").Rows)
+                data.Add(row.Number("probability"), row["z"]);
+            return data;
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Cases))]
+    public void Probability_Jcgm106Clause7_RoundsToThePrintedProbability(string example)
+    {
+        var row = ReferenceTable.Read("conformance-examples.csv").Only("case", example);
+
+        var probability = Conformance.Probability(
+            row.Number("estimate"), row.Number("u"), double.PositiveInfinity, Limit(row["lower"]), Limit(row["upper"]));
+
+        row.Printed("printed").AssertReproducedBy(probability, what: example);
+    }
+
+    [Theory]
+    [MemberData(nameof(Distances))]
+    public void Quantile_Jcgm106Table1_RoundsToThePrintedDistance(double probability, string z) =>
+        new PrintedNumber(z).AssertReproducedBy(StudentT.Quantile(probability, double.PositiveInfinity));
+
+    // The same table the other way round: at that distance from one limit the probability is the required one.
+    [Theory]
+    [MemberData(nameof(Distances))]
+    public void Probability_AtThePrintedDistance_IsTheRequiredOne(double probability, string z) => Assert.Equal(
+        probability,
+        Conformance.Probability(0, 1, double.PositiveInfinity, double.NegativeInfinity, new PrintedNumber(z).Value),
+        0.002);
+
+    private static double Limit(string text) => text switch
+    {
+        "-inf" => double.NegativeInfinity,
+        "inf" => double.PositiveInfinity,
+        _ => new PrintedNumber(text).Value,
+    };
+}
+
+/// <summary>Confidence limits for a mean of 195 readings. Source: NIST/SEMATECH e-Handbook, 1.3.5.2, data set ZARR13.</summary>
+[Trait("Category", "Reference")]
+public sealed class ConfidenceLimitsReferenceTests
+{
+    [Theory]
+    [InlineData("mean")]
+    [InlineData("sd")]
+    [InlineData("k")]
+    [InlineData("lower")]
+    [InlineData("upper")]
+    public void Create_Zarr13_RoundsToThePrintedLimits(string quantity)
+    {
+        var values = ReferenceTable.Read("zarr13.csv").Rows.Select(row => row.Number("value")).ToArray();
+        var mean = values.Average();
+        var sd = Math.Sqrt(values.Sum(value => (value - mean) * (value - mean)) / (values.Length - 1));
+        var measured = MeasuredValue.Create(mean, sd / Math.Sqrt(values.Length), values.Length - 1, 0.95);
+        var printed = ReferenceTable.Read("zarr13-confidence-limits.csv").Only("quantity", quantity);
+
+        var computed = quantity switch
+        {
+            "mean" => measured.Value,
+            "sd" => sd,
+            "k" => measured.CoverageFactor,
+            "lower" => measured.Value - measured.ExpandedUncertainty,
+            _ => measured.Value + measured.ExpandedUncertainty,
+        };
+
+        printed.Printed("printed").AssertReproducedBy(computed, printed.Number("lastDigits"), quantity);
+    }
+}
