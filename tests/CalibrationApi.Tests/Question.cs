@@ -1,0 +1,93 @@
+using System.Globalization;
+using System.Net.Http.Headers;
+using System.Text;
+using System.Text.Json.Nodes;
+
+namespace CalibrationApi.Tests;
+
+/// <summary>A question of the demo data that a test changes at single places before it asks.</summary>
+internal sealed class Question
+{
+    public const string CatchTest = "catch-test";
+    public const string CatchPlan = "catch-plan";
+    public const string MeterSpeed = "meter-speed";
+
+    private readonly JsonNode body;
+
+    private Question(string operation, JsonNode body)
+    {
+        Operation = operation;
+        this.body = body;
+    }
+
+    public static IReadOnlyList<string> Operations { get; } = [CatchTest, CatchPlan, MeterSpeed];
+
+    public string Operation { get; }
+
+    public string Text => body.ToJsonString();
+
+    public static Question Of(string operation) =>
+        new(operation, JsonNode.Parse(File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "demo-data", operation + ".json")))!);
+
+    public static string PathOf(string operation) => $"/v1/calculations/{operation}";
+
+    /// <summary>Puts raw JSON at a pointer such as <c>/catches/0/gross/value</c>.</summary>
+    public Question With(string pointer, string json)
+    {
+        var (parent, name) = Parent(pointer);
+        if (parent is JsonArray array)
+            array[int.Parse(name, CultureInfo.InvariantCulture)] = JsonNode.Parse(json);
+        else
+            parent[name] = JsonNode.Parse(json);
+        return this;
+    }
+
+    public Question Without(string pointer)
+    {
+        var (parent, name) = Parent(pointer);
+        if (parent is JsonArray array)
+            array.RemoveAt(int.Parse(name, CultureInfo.InvariantCulture));
+        else if (!parent.AsObject().Remove(name))
+            throw new ArgumentException($"There is no {pointer} to take away.", nameof(pointer));
+        return this;
+    }
+
+    /// <summary>Appends raw JSON to the array at a pointer.</summary>
+    public Question Add(string pointer, string json)
+    {
+        var (parent, name) = Parent(pointer);
+        parent[name]!.AsArray().Add(JsonNode.Parse(json));
+        return this;
+    }
+
+    public Task<HttpResponseMessage> AskAsync(string query = "") => AskAsync(ApiHost.Client, query);
+
+    public Task<HttpResponseMessage> AskAsync(HttpClient client, string query = "") => AskAsync(client, Operation, Text, query);
+
+    public static Task<HttpResponseMessage> AskAsync(HttpClient client, string operation, string text, string query = "") =>
+        client.PostAsync(new Uri(PathOf(operation) + query, UriKind.Relative), Json(Encoding.UTF8.GetBytes(text)));
+
+    /// <summary>The answer to a question that is in order.</summary>
+    public async Task<Answer> AnswerAsync(string query = "")
+    {
+        using var response = await AskAsync(query);
+        return await Answer.ReadAsync(response);
+    }
+
+    public static ByteArrayContent Json(byte[] bytes)
+    {
+        var content = new ByteArrayContent(bytes);
+        content.Headers.ContentType = new MediaTypeHeaderValue("application/json");
+        return content;
+    }
+
+    private (JsonNode Parent, string Name) Parent(string pointer)
+    {
+        var parts = pointer.TrimStart('/').Split('/');
+        var node = body;
+        foreach (var part in parts[..^1])
+            node = (node is JsonArray array ? array[int.Parse(part, CultureInfo.InvariantCulture)] : node[part])
+                ?? throw new ArgumentException($"There is no {part} on the way to {pointer}.", nameof(pointer));
+        return (node, parts[^1]);
+    }
+}

@@ -1,0 +1,72 @@
+using System.Diagnostics;
+using System.Text.RegularExpressions;
+
+namespace CalibrationApi.Tests;
+
+/// <summary>The built service as its own process.</summary>
+internal sealed partial class ServiceProcess : IAsyncDisposable
+{
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(60);
+
+    private readonly Process process;
+    private readonly Task<string> errors;
+
+    private ServiceProcess(Process process)
+    {
+        this.process = process;
+        errors = process.StandardError.ReadToEndAsync();
+    }
+
+    public static ServiceProcess Start(params string[] arguments)
+    {
+        var start = new ProcessStartInfo(Environment.ProcessPath is { } host && Path.GetFileNameWithoutExtension(host) == "dotnet" ? host : "dotnet")
+        {
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+            UseShellExecute = false,
+            WorkingDirectory = AppContext.BaseDirectory,
+        };
+        start.ArgumentList.Add(Path.Combine(AppContext.BaseDirectory, "CalibrationApi.dll"));
+        foreach (var argument in arguments)
+            start.ArgumentList.Add(argument);
+        start.Environment.Remove("ASPNETCORE_URLS");
+        start.Environment.Remove("ASPNETCORE_HTTP_PORTS");
+        start.Environment["ASPNETCORE_ENVIRONMENT"] = "Production";
+        return new ServiceProcess(Process.Start(start)!);
+    }
+
+    /// <summary>Waits until the service says where it listens, and returns that address.</summary>
+    public async Task<Uri> ListeningAsync()
+    {
+        using var patience = new CancellationTokenSource(Patience);
+        while (await process.StandardOutput.ReadLineAsync(patience.Token) is { } line)
+        {
+            if (Listening().Match(line) is { Success: true } match)
+                return new Uri(match.Groups[1].Value);
+        }
+
+        throw new InvalidOperationException($"The service ended before it listened: {await errors}");
+    }
+
+    /// <summary>Waits for the end and returns exit code and error output.</summary>
+    public async Task<(int ExitCode, string Errors)> EndAsync()
+    {
+        using var patience = new CancellationTokenSource(Patience);
+        await process.WaitForExitAsync(patience.Token);
+        return (process.ExitCode, await errors);
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        if (!process.HasExited)
+        {
+            process.Kill();
+            await process.WaitForExitAsync();
+        }
+
+        process.Dispose();
+    }
+
+    [GeneratedRegex(@"Now listening on: (http://\S+)")]
+    private static partial Regex Listening();
+}
