@@ -48,8 +48,6 @@ internal ref struct JsonFault
 
     private static ProblemError Broken(JsonException broken)
     {
-        if (broken.Message.Contains("depth", StringComparison.OrdinalIgnoreCase))
-            return new ProblemError { Code = ErrorCode.JsonBroken, Detail = "The body is nested more deeply than this contract ever is. Look for brackets that are never closed." };
         var line = (broken.LineNumber ?? 0) + 1;
         var column = (broken.BytePositionInLine ?? 0) + 1;
         return new ProblemError
