@@ -1,0 +1,128 @@
+using System.Collections.Frozen;
+using System.Globalization;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+
+namespace CalibrationApi.Testing;
+
+/// <summary>Passes requests on and fails when an answer is not what the contract says: its status, its headers, its media type, its body.</summary>
+/// <remarks>
+/// Put it into the client of any test that calls the service:
+/// <code>var client = factory.CreateDefaultClient(new ContractCheckingHandler());</code>
+/// Addresses outside <c>/v1/</c> are not part of the contract and pass unchecked. Streams of events pass without a look
+/// at their body, because they have no end.
+/// </remarks>
+/// <param name="contract">The contract; the committed one when it is left out.</param>
+public sealed class ContractCheckingHandler(ContractDocument? contract = null) : DelegatingHandler
+{
+    private const string Covered = "/v1/";
+    private const string ProblemMedia = "application/problem+json";
+
+    // Headers of the transport and of the exchange itself, which no contract repeats for every operation.
+    private static readonly FrozenSet<string> Undocumented = new[]
+    {
+        "Date", "Server", "Connection", "Keep-Alive", "Transfer-Encoding", "Content-Type", "Content-Length", "Content-Encoding",
+        "Vary", "Allow", "X-Content-Type-Options",
+    }.ToFrozenSet(StringComparer.OrdinalIgnoreCase);
+
+    private readonly ContractDocument contract = contract ?? ContractDocument.Committed;
+
+    /// <inheritdoc/>
+    protected override async Task<HttpResponseMessage> SendAsync(HttpRequestMessage request, CancellationToken cancellationToken)
+    {
+        // Method and address are read before the answer: a test may send the message on.
+        var (method, path) = (request.Method, request.RequestUri!.AbsolutePath);
+        var response = await base.SendAsync(request, cancellationToken);
+        if (!path.StartsWith(Covered, StringComparison.Ordinal) || method == HttpMethod.Options)
+            return response;
+        var faults = await FaultsAsync(method, path, response, cancellationToken);
+        return faults.Count == 0
+            ? response
+            : throw new ContractViolationException($"{method} {path} answered {(int)response.StatusCode} against the contract:{string.Concat(faults.Select(fault => $"{Environment.NewLine}  {fault}"))}");
+    }
+
+    private async Task<List<string>> FaultsAsync(HttpMethod method, string path, HttpResponseMessage response, CancellationToken cancellationToken)
+    {
+        var status = (int)response.StatusCode;
+        var at = contract.At(path);
+        var operation = at.FirstOrDefault(one => one.Method == method.Method || (method == HttpMethod.Head && one.Method == "GET"));
+        if (operation is null)
+            return await MisaddressedAsync(at.Count > 0, status, response, cancellationToken);
+        if (operation.Response(status) is not { } described)
+            return [$"The contract has no status {status} for {operation.OperationId}."];
+        var faults = Headers(operation, described, response).ToList();
+        if (method != HttpMethod.Head)
+            faults.AddRange(await BodyAsync(described["content"]?.AsObject(), response, cancellationToken));
+        return faults;
+    }
+
+    // Where the contract has no operation, the service still says so by a problem.
+    private async Task<List<string>> MisaddressedAsync(bool pathExists, int status, HttpResponseMessage response, CancellationToken cancellationToken)
+    {
+        var expected = pathExists ? 405 : 404;
+        if (status != expected)
+            return [string.Create(CultureInfo.InvariantCulture, $"The contract has no such {(pathExists ? "method at this path" : "path")}, so the answer has to be {expected}.")];
+        return await BodyAsync(new JsonObject { [ProblemMedia] = new JsonObject { ["schema"] = new JsonObject { ["$ref"] = "#/components/schemas/Problem" } } }, response, cancellationToken);
+    }
+
+    private IEnumerable<string> Headers(ContractOperation operation, JsonObject described, HttpResponseMessage response)
+    {
+        var documented = described["headers"]?.AsObject() ?? [];
+        var sent = response.Headers.Concat(response.Content.Headers).Select(header => header.Key).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        foreach (var (name, header) in documented)
+        {
+            if (contract.Resolve(header!)["required"]?.GetValue<bool>() == true && !sent.Contains(name))
+                yield return $"The contract promises the header {name} for {operation.OperationId}; it is missing.";
+        }
+
+        foreach (var name in sent.Where(name => !Undocumented.Contains(name) && !documented.Any(header => header.Key.Equals(name, StringComparison.OrdinalIgnoreCase))))
+            yield return $"The contract does not know the header {name} of {operation.OperationId}. Declare it on the route.";
+    }
+
+    private async Task<List<string>> BodyAsync(JsonObject? content, HttpResponseMessage response, CancellationToken cancellationToken)
+    {
+        var media = response.Content.Headers.ContentType?.MediaType;
+        if (media == "text/event-stream")
+            return content?[media] is null ? [$"The contract does not know the media type {media} here."] : [];
+        await response.Content.LoadIntoBufferAsync(cancellationToken);
+        var body = await response.Content.ReadAsByteArrayAsync(cancellationToken);
+        if (media is null || body.Length == 0)
+            return content is { Count: > 0 } ? ["The contract promises a body; none came."] : [];
+        if (content?[media] is not { } described)
+            return [$"The contract does not know the media type {media} here."];
+        return described["schema"] is not { } schema || !media.EndsWith("json", StringComparison.Ordinal)
+            ? []
+            : [.. Parts(media, body).SelectMany(part => JsonFaults(schema, part))];
+    }
+
+    // A schema of newline-delimited JSON describes one line.
+    private static List<ReadOnlyMemory<byte>> Parts(string media, byte[] body)
+    {
+        if (!media.EndsWith("ndjson", StringComparison.Ordinal))
+            return [body];
+        var lines = new List<ReadOnlyMemory<byte>>();
+        ReadOnlyMemory<byte> rest = body;
+        while (rest.Length > 0)
+        {
+            var end = rest.Span.IndexOf((byte)'\n');
+            if (end != 0)
+                lines.Add(end < 0 ? rest : rest[..end]);
+            rest = end < 0 ? default : rest[(end + 1)..];
+        }
+
+        return lines;
+    }
+
+    private IReadOnlyList<string> JsonFaults(JsonNode schema, ReadOnlyMemory<byte> body)
+    {
+        try
+        {
+            using var instance = JsonDocument.Parse(body, new JsonDocumentOptions { AllowDuplicateProperties = false });
+            return contract.Faults(schema, instance.RootElement);
+        }
+        catch (JsonException broken)
+        {
+            return [$"The body is not JSON: {broken.Message}"];
+        }
+    }
+}
