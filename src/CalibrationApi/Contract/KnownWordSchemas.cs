@@ -15,7 +15,10 @@ internal sealed class KnownWordSchemas : ISchemaFilter
         if (schema is not OpenApiSchema text || context.MemberInfo?.GetCustomAttribute<KnownWordsAttribute>() is not { } known)
             return;
         var words = known.Words ?? Read(known.Source!);
-        text.Description = $"{text.Description?.TrimEnd()} Known today: {string.Join(", ", words.Select(word => $"`{word}`"))}.";
+        var described = text.Description?.TrimEnd() ?? "";
+        // A comment that explains every word already lists them.
+        if (!Array.TrueForAll(words, word => described.Contains($"`{word}`", StringComparison.Ordinal)))
+            text.Description = $"{described} Known today: {string.Join(", ", words.Select(word => $"`{word}`"))}.";
         text.Examples = [.. words.Select(word => JsonValue.Create(word))];
     }
 

@@ -13,8 +13,9 @@ internal sealed class QuantitySchemas : ISchemaFilter
     {
         if (schema is not OpenApiSchema { Properties: { } properties } concrete)
             return;
-        if (context.Type == typeof(AnyQuantity))
-            Describe(concrete, properties, UnitTable.All);
+        // A value of any dimension is only answered. Its list stays open, so that a new unit does not break a client.
+        if (context.Type == typeof(AnyQuantity) && properties["unit"] is OpenApiSchema unit)
+            unit.Examples = [.. UnitTable.All.Select(one => JsonValue.Create(one.Symbol))];
         else if (context.Type.IsAssignableTo(typeof(Quantity)) && !context.Type.IsAbstract)
             Describe(concrete, properties, UnitTable.Of(((Quantity)Activator.CreateInstance(Concrete(context.Type))!).Dimension));
     }

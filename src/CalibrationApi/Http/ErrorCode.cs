@@ -30,5 +30,19 @@ internal static class ErrorCode
     public const string MediaTypeUnsupported = "media-type-unsupported";
     public const string BodyTooLarge = "body-too-large";
     public const string RequestBroken = "request-broken";
+    public const string ElementNotInMeter = "element-not-in-meter";
+    public const string IdUnknown = "id-unknown";
+    public const string IdTaken = "id-taken";
+    public const string CursorInvalid = "cursor-invalid";
+    public const string TimeWrong = "time-wrong";
+    public const string RecordRetired = "record-retired";
+    public const string RecordsAtOdds = "records-at-odds";
+    public const string ValueMissing = "value-missing";
+    public const string AlreadySuperseded = "already-superseded";
+    public const string PreconditionRequired = "precondition-required";
+    public const string PreconditionFailed = "precondition-failed";
+    public const string IdempotencyKeyReused = "idempotency-key-reused";
+    public const string IdempotencyInFlight = "idempotency-in-flight";
+    public const string StorageUnavailable = "storage-unavailable";
     public const string InternalError = "internal-error";
 }

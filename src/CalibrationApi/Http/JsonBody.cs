@@ -1,8 +1,11 @@
 using System.Buffers;
 using System.Reflection;
+using System.Security.Cryptography;
+using System.Text;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using System.Text.Unicode;
+using CalibrationApi.Storing;
 using Microsoft.AspNetCore.Http.Json;
 using Microsoft.AspNetCore.Http.Metadata;
 using Microsoft.Extensions.Options;
@@ -18,11 +21,19 @@ namespace CalibrationApi.Http;
 public sealed class JsonBody<T> : IEndpointParameterMetadataProvider
     where T : class
 {
+    private static readonly bool IsStored = typeof(T).IsAssignableTo(typeof(IStoredRequest));
+
     private JsonBody(T? value, ProblemResult? problem)
     {
         Read = value;
         Problem = problem;
     }
+
+    /// <summary>The body as it was sent, for requests that are stored as entered; empty for others.</summary>
+    public string Entered { get; private init; } = "";
+
+    /// <summary>SHA-256 of the body as it was sent, for requests that are stored; empty for others.</summary>
+    public string Fingerprint { get; private init; } = "";
 
     private T? Read { get; }
 
@@ -69,6 +80,10 @@ public sealed class JsonBody<T> : IEndpointParameterMetadataProvider
         {
             return JsonSerializer.Deserialize(body, type) is { } value
                 ? new JsonBody<T>(value, null)
+                {
+                    Entered = IsStored ? Encoding.UTF8.GetString(body) : "",
+                    Fingerprint = IsStored ? Convert.ToHexStringLower(SHA256.HashData(body)) : "",
+                }
                 : Failed(ProblemResult.Unreadable(new ProblemError { Pointer = "#", Code = ErrorCode.TypeWrong, Detail = "The body is null. Send a JSON object." }));
         }
         catch (JsonException)

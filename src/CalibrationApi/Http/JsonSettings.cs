@@ -10,6 +10,9 @@ internal static class JsonSettings
 {
     public const int MaxDepth = 32;
 
+    /// <summary>For trees that are put together here rather than read from a contract type.</summary>
+    public static JsonSerializerOptions Writing { get; } = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping, TypeInfoResolver = new DefaultJsonTypeInfoResolver() };
+
     public static void Apply(JsonSerializerOptions options)
     {
         options.TypeInfoResolverChain.Clear();

@@ -45,6 +45,9 @@ public sealed class ProblemError
     /// <summary>The query parameter it is about; absent when it is not about the query.</summary>
     public string? Parameter { get; init; }
 
+    /// <summary>The header it is about; absent when it is not about a header.</summary>
+    public string? Header { get; init; }
+
     /// <summary>Stable code.</summary>
     [KnownWords(typeof(ErrorCode))]
     public required string Code { get; init; }

@@ -261,6 +261,9 @@ internal static class Rules
         }
     }
 
+    /// <summary>Marks the rule of an id, for the contract.</summary>
+    internal interface IIdRule;
+
     /// <summary>Lets the contract read the bounds of any items rule.</summary>
     internal interface IItemsRule
     {

@@ -116,7 +116,7 @@ internal sealed class AnswerUnits
 
     // Fifteen significant digits: every decimal that a person typed comes back as typed, not as 5.999999999999999.
     // What is lost is below the rounding of the conversion itself.
-    private static double Shown(double value)
+    public static double Shown(double value)
     {
         if (value == 0)
             return 0;

@@ -1,0 +1,97 @@
+using System.Globalization;
+using System.Text;
+using System.Text.Json.Nodes;
+using CsvHelper;
+using CsvHelper.Configuration;
+
+namespace CalibrationApi.Records;
+
+/// <summary>Lays records out as a table (RFC 4180): one row each, one column for each value, units in the header.</summary>
+/// <remarks>
+/// A member within a member becomes <c>outer.inner</c>, the items of a list <c>list.0</c>, <c>list.1</c>. A quantity becomes one
+/// column with its unit in brackets; where records of one page use different units, each unit has its own column, so that no
+/// column ever mixes units. Text that a spreadsheet would take for a formula is led by an apostrophe.
+/// </remarks>
+internal static class CsvTable
+{
+    private static readonly CsvConfiguration Rfc4180 = new(CultureInfo.InvariantCulture) { NewLine = "\r\n", InjectionOptions = InjectionOptions.None };
+
+    public static byte[] Write(IReadOnlyList<JsonObject> records)
+    {
+        var rows = new List<Dictionary<string, string>>(records.Count);
+        var columns = new List<string>();
+        var known = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var record in records)
+        {
+            var row = new Dictionary<string, string>(StringComparer.Ordinal);
+            foreach (var (column, cell) in Cells("", record))
+            {
+                row[column] = cell;
+                if (known.Add(column))
+                    columns.Add(column);
+            }
+
+            rows.Add(row);
+        }
+
+        using var stream = new MemoryStream();
+        using (var text = new StreamWriter(stream, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false)))
+        using (var csv = new CsvWriter(text, Rfc4180))
+        {
+            foreach (var column in columns)
+                csv.WriteField(column);
+            csv.NextRecord();
+            foreach (var row in rows)
+            {
+                foreach (var column in columns)
+                    csv.WriteField(row.GetValueOrDefault(column, ""));
+                csv.NextRecord();
+            }
+        }
+
+        return stream.ToArray();
+    }
+
+    /// <summary>The cells of a record, column by column.</summary>
+    public static IEnumerable<(string Column, string Cell)> Cells(string path, JsonNode? node)
+    {
+        switch (node)
+        {
+            case JsonObject members when members["unit"] is JsonValue unit && members["value"] is JsonValue value:
+                var symbol = unit.GetValue<string>();
+                yield return ($"{path} [{symbol}]", Cell(value));
+                foreach (var (name, member) in members.Where(member => member.Key is not ("unit" or "value")))
+                {
+                    var inTheSameUnit = name == "expandedUncertainty" ? $" [{symbol}]" : "";
+                    foreach (var (column, cell) in Cells($"{path}.{name}", member))
+                        yield return (column + inTheSameUnit, cell);
+                }
+
+                break;
+            case JsonObject members:
+                foreach (var (name, member) in members)
+                {
+                    foreach (var cell in Cells(path.Length == 0 ? name : $"{path}.{name}", member))
+                        yield return cell;
+                }
+
+                break;
+            case JsonArray items:
+                for (var i = 0; i < items.Count; i++)
+                {
+                    foreach (var cell in Cells(string.Create(CultureInfo.InvariantCulture, $"{path}.{i}"), items[i]))
+                        yield return cell;
+                }
+
+                break;
+            case JsonValue value:
+                yield return (path, Cell(value));
+                break;
+        }
+    }
+
+    private static string Cell(JsonValue value) =>
+        value.GetValueKind() == System.Text.Json.JsonValueKind.String ? Harmless(value.GetValue<string>()) : value.ToJsonString();
+
+    private static string Harmless(string text) => text.Length > 0 && text[0] is '=' or '+' or '-' or '@' or '\t' or '\r' ? "'" + text : text;
+}

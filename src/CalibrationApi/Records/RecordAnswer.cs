@@ -1,0 +1,27 @@
+namespace CalibrationApi.Records;
+
+/// <summary>What the service adds to every described record.</summary>
+public interface IRecordAnswer
+{
+    /// <summary>Id, a UUID of version 7.</summary>
+    string Id { get; }
+
+    /// <summary>1 when created, one more with each change.</summary>
+    long Revision { get; }
+
+    /// <summary>When it was created (UTC).</summary>
+    DateTimeOffset CreatedAt { get; }
+
+    /// <summary>When it was changed last (UTC).</summary>
+    DateTimeOffset UpdatedAt { get; }
+}
+
+/// <summary>A page of a list.</summary>
+public sealed class Page<T>
+{
+    /// <summary>The records of this page.</summary>
+    public required IReadOnlyList<T> Items { get; init; }
+
+    /// <summary>Address of the next page; absent on the last one.</summary>
+    public string? Next { get; init; }
+}

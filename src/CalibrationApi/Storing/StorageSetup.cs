@@ -1,0 +1,27 @@
+using CalibrationApi.Storage;
+using CalibrationApi.Storage.Writing;
+
+namespace CalibrationApi.Storing;
+
+/// <summary>Opens the database of the service.</summary>
+internal static class StorageSetup
+{
+    private const string Setting = "Calibration:Database";
+    private const string DefaultFile = ".calibration/calibration.db";
+
+    public static void AddStorage(this WebApplicationBuilder builder)
+    {
+        builder.Services.AddSingleton(TimeProvider.System);
+        builder.Services.AddSingleton(services =>
+        {
+            var configured = services.GetRequiredService<IConfiguration>()[Setting];
+            var root = services.GetRequiredService<IHostEnvironment>().ContentRootPath;
+            var database = new CalibrationDatabase(Path.Combine(root, string.IsNullOrWhiteSpace(configured) ? DefaultFile : configured));
+            database.Prepare();
+            return database;
+        });
+        builder.Services.AddSingleton<SingleWriter>();
+        builder.Services.AddSingleton<KeysInFlight>();
+        builder.Services.AddHealthChecks().AddCheck<DatabaseHealth>("database");
+    }
+}

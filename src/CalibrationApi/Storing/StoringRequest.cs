@@ -1,0 +1,85 @@
+using System.Text;
+using CalibrationApi.Http;
+using CalibrationApi.Storage.Writing;
+using Microsoft.Data.Sqlite;
+
+namespace CalibrationApi.Storing;
+
+/// <summary>Runs a storing request: once for each Idempotency-Key, in one transaction with the answer that is remembered for it.</summary>
+internal sealed class StoringRequest(HttpContext context)
+{
+    private const string KeyHeader = "Idempotency-Key";
+    private const string ReplayHeader = "Idempotent-Replayed";
+    private const int LongestKey = 200;
+
+    private readonly SingleWriter writer = context.RequestServices.GetRequiredService<SingleWriter>();
+    private readonly TimeProvider clock = context.RequestServices.GetRequiredService<TimeProvider>();
+    private readonly KeysInFlight inFlight = context.RequestServices.GetRequiredService<KeysInFlight>();
+
+    /// <summary>Stores and answers.</summary>
+    /// <param name="fingerprint">Of the request's body.</param>
+    /// <param name="store">Writes inside the transaction and gives the answer, or a problem that undoes what it wrote.</param>
+    public async Task<IResult> RunAsync(string fingerprint, Func<SqliteConnection, StoreOutcome> store)
+    {
+        if (!TryReadKey(out var key, out var wrong))
+            return wrong!;
+        if (key is null)
+            return Answer(await writer.WriteAsync(store, Keep));
+
+        var route = $"{context.Request.Method} {context.Request.Path}";
+        using var held = inFlight.Take($"{Workspace.Local}\n{route}\n{key}");
+        if (held is null)
+        {
+            context.Response.Headers.RetryAfter = "1";
+            return ProblemResult.Of(StatusCodes.Status409Conflict, ErrorCode.IdempotencyInFlight, "A request with this Idempotency-Key is being worked on. Wait a second and send it again to get its answer.");
+        }
+
+        return Answer(await writer.WriteAsync(connection => Once(connection, route, key, fingerprint, store), Keep));
+    }
+
+    private static bool Keep(StoreOutcome outcome) => outcome.Problem is null;
+
+    private StoreOutcome Once(SqliteConnection connection, string route, string key, string fingerprint, Func<SqliteConnection, StoreOutcome> store)
+    {
+        if (IdempotencyKeys.Find(connection, Workspace.Local, route, key) is { } earlier)
+        {
+            return earlier.Fingerprint == fingerprint
+                ? StoreOutcome.Replayed(earlier.Answer)
+                : ProblemResult.Of(StatusCodes.Status422UnprocessableEntity, ErrorCode.IdempotencyKeyReused, "This Idempotency-Key was used for another body in the last 24 hours. Make a new key for a new request.");
+        }
+
+        var outcome = store(connection);
+        if (outcome.Answer is { } answer)
+            IdempotencyKeys.Remember(connection, Workspace.Local, route, key, fingerprint, answer, clock.GetUtcNow());
+        return outcome;
+    }
+
+    private IResult Answer(StoreOutcome outcome)
+    {
+        if (outcome.Problem is { } problem)
+            return problem;
+        if (outcome.IsReplay)
+            context.Response.Headers[ReplayHeader] = "true";
+        return new RecordResult(outcome.Answer!);
+    }
+
+    // The draft asks for a quoted structured string; scripts send bare tokens, which cannot be mistaken.
+    private bool TryReadKey(out string? key, out ProblemResult? wrong)
+    {
+        (key, wrong) = (null, null);
+        var values = context.Request.Headers[KeyHeader];
+        if (values.Count == 0)
+            return true;
+        var text = values[0]!.Trim();
+        if (text.Length >= 2 && text[0] == '"' && text[^1] == '"')
+            text = text[1..^1];
+        if (values.Count == 1 && text.Length is > 0 and <= LongestKey && Ascii.IsValid(text) && !text.Any(char.IsControl))
+        {
+            key = text;
+            return true;
+        }
+
+        wrong = ProblemResult.Unreadable(new ProblemError { Header = KeyHeader, Code = ErrorCode.TextWrong, Detail = $"An Idempotency-Key is one text of up to {LongestKey} ASCII characters, for example a new UUID in quotes." });
+        return false;
+    }
+}
