@@ -107,7 +107,8 @@ internal sealed partial class ProblemBody
     [GeneratedRegex(@"System\.|Microsoft\.|CalibrationApi|FluentValidation|Exception|\bat [A-Z]\w*\.|\.cs\b|`\d")]
     private static partial Regex Internals();
 
-    [GeneratedRegex(@"\b(Add|Accept|Ask|Check|Drive|Give|It has to be|Keep|Leave|Let|Listen|Look|look at|Numbers? (has|have) to be|has to be|have to be|Save|Send|Shorten|Split|The Allow header lists|The contract is at|Try|Use|takes one of|needed here|Weigh|Write|Wait)\b")]
+    // A verb that tells the sender what to do, or the bound that the value has to meet.
+    [GeneratedRegex(@"\b([Aa]dd|Accept|Ask|Check|Give|Keep|Leave|Let|[Ll]ook|Save|Send|Shorten|Split|Try|Use|Weigh|Widen|Write|has to be|takes one of|needed here|The Allow header lists|The contract is at)\b")]
     private static partial Regex SaysWhatToDo();
 }
 
