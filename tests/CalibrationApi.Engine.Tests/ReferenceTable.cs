@@ -45,6 +45,8 @@ public sealed class ReferenceTable
     {
         public string this[string column] => cells[column];
 
+        public bool Has(string column) => cells.ContainsKey(column);
+
         public double Number(string column) => Parse(cells[column]);
 
         public PrintedNumber Printed(string column) => new(cells[column]);
