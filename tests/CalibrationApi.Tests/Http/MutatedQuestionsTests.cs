@@ -8,7 +8,7 @@ public sealed class MutatedQuestionsTests
 {
     private const int QuestionsPerOperation = 200;
 
-    private static readonly string[] Words = ["kg", "lb", "bu", "t", "", "kg/ha", "rev", "each", "shared", "NaN", "😀", "mass-per-pulse", "\\u0000", "%", "shared-shaft", "III"];
+    private static readonly string[] Words = ["kg", "lb", "bu", "t", "", "kg/ha", "rev", "each", "shared", "😀", "mass-per-pulse", "\\u0000", "%", "shared-shaft", "III"];
 
     [Theory]
     [InlineData(Question.CatchTest, 20261)]
@@ -28,7 +28,7 @@ public sealed class MutatedQuestionsTests
             statuses[status] = statuses.GetValueOrDefault(status) + 1;
             Assert.True(status is 200 or 400 or 422, $"{status} for {text}");
             if (status == 200)
-                Assert.DoesNotContain("NaN", (await ReadAsync(response)).ToJsonString(), StringComparison.Ordinal);
+                Assert.DoesNotMatch("NaN|Infinity|∞", (await ReadAsync(response)).ToJsonString());
             else
                 await ProblemBody.ReadAsync(response, status);
         }

@@ -12,6 +12,7 @@ public sealed class MeterSpeedRequestValidatorTests
     [InlineData("/coveredWidth/unit", "\"yd\"", "#/coveredWidth", ErrorCode.UnitUnknown)]
     [InlineData("/coveredWidth/unit", "\"m2\"", "#/coveredWidth", ErrorCode.UnitWrongDimension)]
     [InlineData("/rates/0/value", "-4", "#/rates/0", ErrorCode.NumberOutOfRange)]
+    [InlineData("/rates/0/value", "4e-306", "#/rates/0", ErrorCode.NumberOutOfRange)]
     [InlineData("/rates", "[]", "#/rates", ErrorCode.TooFew)]
     [InlineData("/rates", """[{ "value": 0, "unit": "kg/ha" }]""", "#/rates", ErrorCode.NumberOutOfRange)]
     [InlineData("/groundSpeeds", "[]", "#/groundSpeeds", ErrorCode.TooFew)]
