@@ -1,9 +1,19 @@
+using CalibrationApi.Adoptions;
 using CalibrationApi.CatchPlans;
 using CalibrationApi.CatchTests;
+using CalibrationApi.Containers;
 using CalibrationApi.Contract;
 using CalibrationApi.Demo;
+using CalibrationApi.History;
 using CalibrationApi.Http;
+using CalibrationApi.Lots;
+using CalibrationApi.Machines;
 using CalibrationApi.MeterSpeeds;
+using CalibrationApi.Plans;
+using CalibrationApi.Products;
+using CalibrationApi.ScaleChecks;
+using CalibrationApi.Scales;
+using CalibrationApi.Storing;
 using CalibrationApi.Units;
 
 var builder = WebApplication.CreateBuilder(args);
@@ -12,6 +22,15 @@ builder.Services.AddContract();
 builder.Services.AddCatchTests();
 builder.Services.AddCatchPlans();
 builder.Services.AddMeterSpeeds();
+builder.AddStorage();
+builder.Services.AddMachines();
+builder.Services.AddProducts();
+builder.Services.AddLots();
+builder.Services.AddScales();
+builder.Services.AddContainers();
+builder.Services.AddPlans();
+builder.Services.AddScaleChecks();
+builder.Services.AddAdoptions();
 
 if (LoopbackOnly.Refusal(builder.Configuration) is { } refusal)
 {
@@ -30,6 +49,15 @@ v1.MapCatchPlans();
 v1.MapCatchTests();
 v1.MapMeterSpeeds();
 v1.MapUnits();
+v1.MapMachines();
+v1.MapProducts();
+v1.MapLots();
+v1.MapScales();
+v1.MapContainers();
+v1.MapPlans();
+v1.MapScaleChecks();
+v1.MapAdoptions();
+v1.MapHistory();
 
 if (args.Contains("--demo"))
     DemoGreeting.PrintOnStart(app);

@@ -51,7 +51,6 @@ internal sealed class CatchReadings
             throw new ArgumentException("At least one catch has to count.", nameof(test));
 
         var readings = new CatchReadings(counted);
-        var massUncertainty = test.Scale.RandomUncertainty(test.TareReading);
         var tareUncertainty = test.Scale.SharedTareUncertainty(test.TareReading);
         var at = 0;
         for (var position = 0; position < test.Catches.Count; position++)
@@ -66,8 +65,7 @@ internal sealed class CatchReadings
             readings.Masses[at] = metered;
             readings.Revolutions[at] = revolutions;
             readings.Values[at] = metered / revolutions;
-            readings.Variances[at] = CatchVariance.Of(massUncertainty / weighed,
-                CatchVariance.OfCount(one.Revolutions.Resolution, test.CountStart, test.PocketsPerRevolution) / revolutions);
+            readings.Variances[at] = CatchVariance.Of(test, one);
             readings.SpanUncertainties[at] = test.Scale.RelativeSpanUncertainty(new Mass(weighed));
             readings.TareUncertainties[at] = tareUncertainty / weighed;
             at++;

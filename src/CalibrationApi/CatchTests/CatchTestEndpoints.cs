@@ -1,3 +1,4 @@
+using CalibrationApi.Http;
 using FluentValidation;
 
 namespace CalibrationApi.CatchTests;
@@ -5,9 +6,21 @@ namespace CalibrationApi.CatchTests;
 /// <summary>Routes of catch tests.</summary>
 internal static class CatchTestEndpoints
 {
-    public static void AddCatchTests(this IServiceCollection services) =>
-        services.AddSingleton<IValidator<CatchTestRequest>, CatchTestRequestValidator>();
+    private const string Tag = "Catch tests";
 
-    public static void MapCatchTests(this IEndpointRouteBuilder routes) =>
-        routes.MapPost("/calculations/catch-test", EvaluateCatchTest.Handle).WithName("evaluateCatchTest").WithTags("Catch tests");
+    public static void AddCatchTests(this IServiceCollection services)
+    {
+        services.AddSingleton<IValidator<CatchTestRequest>, CatchTestRequestValidator>();
+        services.AddSingleton<IValidator<RecordCatchTestRequest>, RecordCatchTestRequestValidator>();
+    }
+
+    public static void MapCatchTests(this IEndpointRouteBuilder routes)
+    {
+        routes.MapPost("/calculations/catch-test", EvaluateCatchTest.Handle).WithName("evaluateCatchTest").WithTags(Tag);
+        routes.MapPost("/catch-tests", RecordCatchTest.HandleAsync).WithName("recordCatchTest").WithTags(Tag)
+            .Produces<CatchTestRecordAnswer>(StatusCodes.Status201Created).Produces<CatchTestRecordAnswer>().WithMetadata(Declared.Storing);
+        routes.MapGet("/catch-tests/{id}", GetCatchTest.Handle).WithName("getCatchTest").WithTags(Tag)
+            .Produces<CatchTestRecordAnswer>().WithMetadata(Declared.Reading);
+        routes.MapPost("/catch-tests/{id}/recomputations", RecomputeCatchTest.Handle).WithName("recomputeCatchTest").WithTags(Tag).WithMetadata(Declared.Reading);
+    }
 }

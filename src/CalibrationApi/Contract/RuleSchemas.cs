@@ -16,7 +16,7 @@ internal sealed class RuleSchemas : ISchemaFilter
         .Where(type => !type.IsAbstract && type.IsAssignableTo(typeof(IValidator)))
         .ToDictionary(
             type => type.GetInterfaces().Single(one => one.IsGenericType && one.GetGenericTypeDefinition() == typeof(IValidator<>)).GenericTypeArguments[0],
-            type => (IValidator)Activator.CreateInstance(type)!);
+            type => (IValidator)Activator.CreateInstance(type, type.GetConstructor([]) is null ? [TimeProvider.System] : [])!);
 
     public void Apply(IOpenApiSchema schema, SchemaFilterContext context)
     {

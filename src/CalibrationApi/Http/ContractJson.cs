@@ -1,7 +1,16 @@
 using System.Text.Json.Serialization;
+using CalibrationApi.Adoptions;
 using CalibrationApi.CatchPlans;
 using CalibrationApi.CatchTests;
+using CalibrationApi.Containers;
+using CalibrationApi.History;
+using CalibrationApi.Lots;
+using CalibrationApi.Machines;
 using CalibrationApi.MeterSpeeds;
+using CalibrationApi.Plans;
+using CalibrationApi.Products;
+using CalibrationApi.ScaleChecks;
+using CalibrationApi.Scales;
 using CalibrationApi.Units;
 
 namespace CalibrationApi.Http;
@@ -16,4 +25,18 @@ namespace CalibrationApi.Http;
 [JsonSerializable(typeof(MeterSpeedRequest))]
 [JsonSerializable(typeof(MeterSpeedAnswer))]
 [JsonSerializable(typeof(UnitsAnswer))]
+[JsonSerializable(typeof(RecordCatchTestRequest))]
+[JsonSerializable(typeof(UsedHistory))]
+[JsonSerializable(typeof(RecomputationAnswer))]
+[JsonSerializable(typeof(AdoptionRequest))]
+[JsonSerializable(typeof(AdoptionAnswer))]
+[JsonSerializable(typeof(ValuesInForceAnswer))]
+[JsonSerializable(typeof(ScaleCheckRequest))]
+[JsonSerializable(typeof(HistoryItem))]
+[JsonSerializable(typeof(MachineRequest))]
+[JsonSerializable(typeof(ProductRequest))]
+[JsonSerializable(typeof(LotRequest))]
+[JsonSerializable(typeof(ScaleRequest))]
+[JsonSerializable(typeof(ContainerRequest))]
+[JsonSerializable(typeof(PlanRequest))]
 internal sealed partial class ContractJson : JsonSerializerContext;

@@ -1,5 +1,3 @@
-using Microsoft.AspNetCore.Http.Metadata;
-
 namespace CalibrationApi.Http;
 
 /// <summary>The problems an operation can answer with, for the contract.</summary>

@@ -31,6 +31,7 @@ internal static class ErrorCode
     public const string BodyTooLarge = "body-too-large";
     public const string RequestBroken = "request-broken";
     public const string ElementNotInMeter = "element-not-in-meter";
+    public const string MeterNotOnMachine = "meter-not-on-machine";
     public const string IdUnknown = "id-unknown";
     public const string IdTaken = "id-taken";
     public const string CursorInvalid = "cursor-invalid";

@@ -13,6 +13,16 @@ internal static class JsonSettings
     /// <summary>For trees that are put together here rather than read from a contract type.</summary>
     public static JsonSerializerOptions Writing { get; } = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping, TypeInfoResolver = new DefaultJsonTypeInfoResolver() };
 
+    /// <summary>The options of the border, for stored bodies that are contract types.</summary>
+    public static JsonSerializerOptions Contract { get; } = MakeContract();
+
+    private static JsonSerializerOptions MakeContract()
+    {
+        var options = new JsonSerializerOptions(JsonSerializerDefaults.Web);
+        Apply(options);
+        return options;
+    }
+
     public static void Apply(JsonSerializerOptions options)
     {
         options.TypeInfoResolverChain.Clear();

@@ -15,11 +15,7 @@ internal static class RequestFilter
         builder.AddEndpointFilterFactory((route, next) =>
         {
             var parameters = route.MethodInfo.GetParameters();
-            var allowed = parameters
-                .Select(parameter => (parameter.Name, Query: parameter.GetCustomAttribute<FromQueryAttribute>()))
-                .Where(parameter => parameter.Query is not null)
-                .Select(parameter => parameter.Query!.Name ?? parameter.Name!)
-                .ToHashSet(StringComparer.Ordinal);
+            var allowed = parameters.SelectMany(QueryNames).ToHashSet(StringComparer.Ordinal);
             var body = Array.FindIndex(parameters, parameter => IsBody(parameter.ParameterType));
             var check = body < 0 ? null : BodyCheck.For(parameters[body].ParameterType.GenericTypeArguments[0], route.ApplicationServices);
             return context =>
@@ -40,6 +36,24 @@ internal static class RequestFilter
             pointer.Append('/').Append(char.ToLowerInvariant(part[0])).Append(part, 1, part.Length - 1);
         return pointer.ToString();
     }
+
+    // A parameter of the query, or the parameters that a class groups.
+    private static IEnumerable<string> QueryNames(ParameterInfo parameter)
+    {
+        if (parameter.GetCustomAttribute<FromQueryAttribute>() is { } own)
+            return [own.Name ?? parameter.Name!];
+        return parameter.IsDefined(typeof(AsParametersAttribute))
+            ? parameter.ParameterType.GetProperties().Select(property => property.GetCustomAttribute<FromQueryAttribute>()?.Name).OfType<string>()
+            : [];
+    }
+
+    /// <summary>The errors of a validation, each place and code once.</summary>
+    public static ProblemError[] Errors(ValidationResult result) =>
+    [
+        .. result.Errors
+            .Select(failure => new ProblemError { Pointer = Pointer(failure.PropertyName), Code = failure.ErrorCode, Detail = failure.ErrorMessage })
+            .DistinctBy(error => (error.Pointer, error.Code)),
+    ];
 
     private static bool IsBody(Type type) => type.IsGenericType && type.GetGenericTypeDefinition() == typeof(JsonBody<>);
 
@@ -84,15 +98,8 @@ internal static class RequestFilter
                 if (body.Problem is { } problem)
                     return problem;
                 var result = validator.Validate(body.Value);
-                return result.IsValid ? null : ProblemResult.Invalid([.. result.Errors.Select(Error).DistinctBy(error => (error.Pointer, error.Code))]);
+                return result.IsValid ? null : ProblemResult.Invalid(Errors(result));
             };
         }
-
-        private static ProblemError Error(ValidationFailure failure) => new()
-        {
-            Pointer = Pointer(failure.PropertyName),
-            Code = failure.ErrorCode,
-            Detail = failure.ErrorMessage,
-        };
     }
 }

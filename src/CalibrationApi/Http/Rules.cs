@@ -261,6 +261,9 @@ internal static class Rules
         }
     }
 
+    /// <summary>Marks the rule of an instant, for the contract.</summary>
+    internal interface IInstantRule;
+
     /// <summary>Marks the rule of an id, for the contract.</summary>
     internal interface IIdRule;
 

@@ -124,5 +124,8 @@ internal sealed class AnswerUnits
         return decimals is >= 0 and <= 15 ? Math.Round(value, decimals) : value;
     }
 
+    /// <summary>A fraction as a quantity in percent.</summary>
+    public static RatioQuantity Percent(double fraction) => new() { Value = Shown(fraction * 100), Unit = "%" };
+
     private static double? Known(double degreesOfFreedom) => double.IsFinite(degreesOfFreedom) ? degreesOfFreedom : null;
 }

@@ -85,3 +85,12 @@ public sealed class AnyQuantity
     /// <summary>The unit, one of those in <c>GET /v1/units</c>.</summary>
     public required string Unit { get; init; }
 }
+
+/// <summary>The mass of a thousand kernels.</summary>
+public class MassPerThousandQuantity : Quantity<MassPerThousand>;
+
+/// <summary>A pressure above that of the air around.</summary>
+public class PressureQuantity : Quantity<Pressure>;
+
+/// <summary>A temperature.</summary>
+public class TemperatureQuantity : Quantity<Temperature>;

@@ -22,6 +22,7 @@ internal static class StorageSetup
         });
         builder.Services.AddSingleton<SingleWriter>();
         builder.Services.AddSingleton<KeysInFlight>();
+        builder.Services.AddSingleton<Cursors>();
         builder.Services.AddHealthChecks().AddCheck<DatabaseHealth>("database");
     }
 }

@@ -1,0 +1,149 @@
+using CalibrationApi.CatchTests;
+using CalibrationApi.Engine.CatchTests;
+using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Http;
+using CalibrationApi.Lots;
+using CalibrationApi.Machines;
+using CalibrationApi.Products;
+using CalibrationApi.Quantities;
+using CalibrationApi.Records;
+using CalibrationApi.Storage;
+using CalibrationApi.Storage.Adoptions;
+using CalibrationApi.Storage.CatchTests;
+using CalibrationApi.Storage.History;
+using CalibrationApi.Storage.Writing;
+using CalibrationApi.Storing;
+using Microsoft.Data.Sqlite;
+
+namespace CalibrationApi.Adoptions;
+
+/// <summary>Keeps that a value was typed into a controller.</summary>
+internal static class AdoptValue
+{
+    public const string Kind = "adoption";
+
+    /// <summary>Adopts a value.</summary>
+    /// <remarks>
+    /// From its time on, the value is in force for its meter, element, setting and product, until a later one is adopted. The
+    /// number is stored as typed in. Of two values adopted for the same time the one received last is in force; both stay on
+    /// record. Send an Idempotency-Key, or your own id, to be able to repeat the request safely.
+    /// </remarks>
+    /// <param name="body">The number typed in, where, by whom and why.</param>
+    /// <response code="200">The record that this id already had, from an equal request.</response>
+    /// <response code="201">The stored adoption.</response>
+    public static async Task<IResult> HandleAsync(JsonBody<AdoptionRequest> body, HttpContext context, CalibrationDatabase database, TimeProvider clock)
+    {
+        var request = body.Value;
+        using var reading = database.Open();
+        var records = new ReferredRecords(reading);
+        var machine = records.Machine(request.Machine!, nameof(request.Machine));
+        var product = records.Product(request.Product!, nameof(request.Product));
+        var lot = request.Lot is { } lotId ? records.Lot(lotId, request.Product!, nameof(request.Lot)) : null;
+        var meter = machine is null ? null : records.Meter(machine, request.Meter!, nameof(request.Meter));
+        if (meter is not null)
+            records.Element(meter, request.Element!, nameof(request.Element));
+        var series = new Series(request.Machine!, request.Meter!, request.Element!, request.Setting ?? "", request.Product!);
+        CheckTest(reading, request, series, records.Errors);
+        var value = meter is null || product is null ? null : ReadTyped(request, meter, product, lot, records.Errors);
+        if (records.Errors.Count > 0)
+            return ProblemResult.Invalid(records.Errors);
+
+        var adoption = new AdoptionRecord
+        {
+            Id = request.Id ?? RecordId.New(clock),
+            Series = series,
+            Lot = request.Lot,
+            Test = request.Test,
+            EnteredValue = request.TypedIn!.Value!.Value,
+            EnteredUnit = request.TypedIn.Unit!,
+            Value = value!.Value,
+            OccurredAt = EnteredInstant.Read(request.OccurredAt!),
+            ReceivedAt = clock.GetUtcNow(),
+            Body = body.Entered,
+            Fingerprint = body.Fingerprint,
+        };
+        var timeZone = machine!.TimeZone ?? LocalDate.Utc;
+        return await new StoringRequest(context).RunAsync(body.Fingerprint, connection => Store(connection, adoption, request, timeZone));
+    }
+
+    private static StoreOutcome Store(SqliteConnection connection, AdoptionRecord adoption, AdoptionRequest request, string timeZone)
+    {
+        if (AdoptionStore.Find(connection, Workspace.Local, adoption.Id) is { } earlier)
+        {
+            return earlier.Fingerprint == adoption.Fingerprint
+                ? StoreOutcome.Replayed(Answer(connection, earlier, timeZone, StatusCodes.Status200OK))
+                : Evidence.IdTaken();
+        }
+
+        if (request.Supersedes is { } supersedes
+            && Evidence.Supersede(connection, Kind, supersedes, adoption.Id, adoption.ReceivedAt, id => AdoptionStore.Find(connection, Workspace.Local, id) is not null) is { } problem)
+            return problem;
+        AdoptionStore.Insert(connection, Workspace.Local, adoption);
+        HistoryStore.Append(connection, Workspace.Local, new HistoryEntry
+        {
+            Kind = Kind,
+            Record = adoption.Id,
+            Machine = adoption.Series.Machine,
+            Meter = adoption.Series.Meter,
+            Element = adoption.Series.Element,
+            Setting = request.Setting,
+            Product = adoption.Series.Product,
+            Lot = adoption.Lot,
+            Value = adoption.Value,
+            EnteredUnit = UnitTable.Find(adoption.EnteredUnit) is { Dimension: Dimension.MassPerRevolution } unit ? unit.Symbol : "kg/rev",
+            RecordedBy = request.RecordedBy,
+            OccurredAt = adoption.OccurredAt,
+            ReceivedAt = adoption.ReceivedAt,
+            Supersedes = request.Supersedes?.Record,
+            Reason = request.Supersedes?.Reason ?? request.Why,
+        });
+        return StoreOutcome.Stored(Answer(connection, adoption, timeZone, StatusCodes.Status201Created));
+    }
+
+    private static StoredAnswer Answer(SqliteConnection connection, AdoptionRecord adoption, string timeZone, int status)
+    {
+        var body = AdoptionBody.Write(connection, adoption, timeZone, null);
+        return new StoredAnswer(status, $"/v1/adoptions/{adoption.Id}", RecordResult.Tag(body), body);
+    }
+
+    private static void CheckTest(SqliteConnection connection, AdoptionRequest request, Series series, List<ProblemError> errors)
+    {
+        if (request.Test is not { } id)
+            return;
+        if (CatchTestStore.Find(connection, Workspace.Local, id) is not { } test)
+            errors.Add(new ProblemError { Pointer = "#/test", Code = ErrorCode.IdUnknown, Detail = "There is no catch test with this id. Check the id, or leave it out for a value stated by hand." });
+        else if (test.Series != series)
+            errors.Add(new ProblemError { Pointer = "#/test", Code = ErrorCode.RecordsAtOdds, Detail = "That test is of another meter, element, setting or product. Adopt the value for what was tested." });
+        else if (SupersessionStore.Find(connection, Workspace.Local, id) is not null)
+            errors.Add(new ProblemError { Pointer = "#/test", Code = ErrorCode.AlreadySuperseded, Detail = "That test was superseded. Adopt the value of the test that took its place." });
+    }
+
+    // The mass per revolution behind the number: directly, or through the form in which the controller takes it.
+    private static double? ReadTyped(AdoptionRequest request, MeterOfMachine meter, ProductRequest product, LotRequest? lot, List<ProblemError> errors)
+    {
+        var unit = UnitTable.Get(request.TypedIn!.Unit!);
+        var typed = unit.Canonical(request.TypedIn.Value!.Value);
+        if (unit.Dimension == Dimension.MassPerRevolution)
+            return typed;
+        var form = Words.Read(meter.ControllerEntry?.Form, ControllerForm.MassPerRevolution);
+        var density = BulkDensityQuantity.Read(lot?.BulkDensity ?? product.BulkDensity);
+        double? perRevolution = form switch
+        {
+            _ when unit.Dimension != ControllerEntry.DimensionOf(form) => Wrong("#/typedIn", ErrorCode.UnitWrongDimension, $"The controller of this meter takes its value as {Words.Of(form)}; this unit does not fit that form."),
+            ControllerForm.MassPerTenRevolutions => typed / 10,
+            ControllerForm.MassPerPulse => typed * meter.PulsesPerRevolution!.Read().Count,
+            ControllerForm.VolumePerRevolution when density is { } known => typed * known.KilogramsPerCubicMetre,
+            ControllerForm.VolumePerRevolution => Wrong("#/lot", ErrorCode.DensityMissing, "A volume per revolution takes the bulk density of the product or the lot. Add it to one of them."),
+            ControllerForm.MassPerTime when request.MeterSpeed is { } speed => typed / speed.Read().RevolutionsPerSecond,
+            ControllerForm.MassPerTime => Wrong("#/meterSpeed", ErrorCode.MemberMissing, "A mass per time takes the meter speed at which it applies. Add it."),
+            _ => typed,
+        };
+        return perRevolution;
+
+        double? Wrong(string pointer, string code, string detail)
+        {
+            errors.Add(new ProblemError { Pointer = pointer, Code = code, Detail = detail });
+            return null;
+        }
+    }
+}

@@ -1,0 +1,22 @@
+using CalibrationApi.Http;
+using FluentValidation;
+
+namespace CalibrationApi.Adoptions;
+
+/// <summary>Routes of adoptions and values in force.</summary>
+internal static class AdoptionEndpoints
+{
+    private const string Tag = "Values in force";
+
+    public static void AddAdoptions(this IServiceCollection services) =>
+        services.AddSingleton<IValidator<AdoptionRequest>, AdoptionRequestValidator>();
+
+    public static void MapAdoptions(this IEndpointRouteBuilder routes)
+    {
+        routes.MapPost("/adoptions", AdoptValue.HandleAsync).WithName("adoptValue").WithTags(Tag)
+            .Produces<AdoptionAnswer>(StatusCodes.Status201Created).Produces<AdoptionAnswer>().WithMetadata(Declared.Storing);
+        routes.MapGet("/adoptions/{id}", ReadAdoptions.Get).WithName("getAdoption").WithTags(Tag)
+            .Produces<AdoptionAnswer>().WithMetadata(Declared.Reading);
+        routes.MapGet("/machines/{id}/values-in-force", ReadAdoptions.InForce).WithName("listValuesInForce").WithTags(Tag).WithMetadata(Declared.Reading);
+    }
+}

@@ -1,0 +1,61 @@
+using CalibrationApi.CatchTests;
+using CalibrationApi.Quantities;
+using CalibrationApi.Storing;
+
+namespace CalibrationApi.Adoptions;
+
+/// <summary>A value that was typed into a controller: who, why, from which test or stated by hand.</summary>
+public sealed class AdoptionRequest : IStoredRequest
+{
+    /// <summary>The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default: the service makes one.</summary>
+    public string? Id { get; init; }
+
+    /// <summary>Id of the machine.</summary>
+    public string? Machine { get; init; }
+
+    /// <summary>Position of the meter on the machine.</summary>
+    public string? Meter { get; init; }
+
+    /// <summary>Metering element fitted.</summary>
+    public string? Element { get; init; }
+
+    /// <summary>Setting of the meter; none when absent.</summary>
+    public string? Setting { get; init; }
+
+    /// <summary>Id of the product.</summary>
+    public string? Product { get; init; }
+
+    /// <summary>Id of the lot in the tank.</summary>
+    public string? Lot { get; init; }
+
+    /// <summary>Id of the catch test that the value rests on; absent when it is stated by hand.</summary>
+    public string? Test { get; init; }
+
+    /// <summary>The number that was typed in, in the unit of the controller's form.</summary>
+    public TypedNumber? TypedIn { get; init; }
+
+    /// <summary>The meter speed at which a mass per time applies; needed for that form only.</summary>
+    public RotationQuantity? MeterSpeed { get; init; }
+
+    /// <summary>Why it was adopted.</summary>
+    public string? Why { get; init; }
+
+    /// <summary>When it was typed in, RFC 3339 with offset.</summary>
+    public string? OccurredAt { get; init; }
+
+    /// <summary>Who typed it in.</summary>
+    public string? RecordedBy { get; init; }
+
+    /// <summary>The wrong adoption that this one takes the place of.</summary>
+    public Supersedes? Supersedes { get; init; }
+}
+
+/// <summary>A number as typed into a controller.</summary>
+public sealed class TypedNumber
+{
+    /// <summary>The number.</summary>
+    public double? Value { get; init; }
+
+    /// <summary>Its unit: of mass per revolution, or that of the form in which the meter's controller takes it.</summary>
+    public string? Unit { get; init; }
+}

@@ -1,0 +1,192 @@
+using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.History;
+using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Http;
+using CalibrationApi.Lots;
+using CalibrationApi.Machines;
+using CalibrationApi.Plans;
+using CalibrationApi.Products;
+using CalibrationApi.Quantities;
+using CalibrationApi.Records;
+using CalibrationApi.Scales;
+using CalibrationApi.Storage.Adoptions;
+using CalibrationApi.Storage.CatchTests;
+using CalibrationApi.Storage.History;
+using CalibrationApi.Storage.ScaleChecks;
+using CalibrationApi.Storing;
+using Microsoft.Data.Sqlite;
+
+namespace CalibrationApi.CatchTests;
+
+/// <summary>A stored test's question, complete: what was read at the machine joined with what its records and its history say.</summary>
+internal sealed record CatchTestResolution
+{
+    private const int MostPastTests = 50;
+
+    /// <summary>The complete question; nothing else is needed to evaluate it again.</summary>
+    public required CatchTestRequest Question { get; init; }
+
+    public required Series Series { get; init; }
+
+    public required string TimeZone { get; init; }
+
+    /// <summary>What came from the history.</summary>
+    public required UsedHistory Used { get; init; }
+
+    /// <summary>What was noticed about the records.</summary>
+    public required IReadOnlyList<Finding> Findings { get; init; }
+
+    /// <summary>Resolves a request whose own members are valid.</summary>
+    /// <returns>The resolution, or every error.</returns>
+    public static (CatchTestResolution? Resolution, IReadOnlyList<ProblemError> Errors) Of(SqliteConnection connection, RecordCatchTestRequest request)
+    {
+        var records = new ReferredRecords(connection);
+        var machine = records.Machine(request.Machine!, nameof(request.Machine));
+        var product = records.Product(request.Product!, nameof(request.Product));
+        var lot = request.Lot is { } lotId ? records.Lot(lotId, request.Product!, nameof(request.Lot)) : null;
+        var scale = records.Scale(request.Scale!, nameof(request.Scale));
+        var plan = request.Plan is { } planId ? records.Plan(planId, request.Machine!, nameof(request.Plan)) : null;
+        var meter = machine is null ? null : records.Meter(machine, request.Meter!, nameof(request.Meter));
+        var element = meter is null ? null : records.Element(meter, request.Element!, nameof(request.Element));
+        if (records.Errors.Count > 0)
+            return (null, records.Errors);
+
+        var series = new Series(request.Machine!, request.Meter!, request.Element!, request.Setting ?? "", request.Product!);
+        var occurredAt = EnteredInstant.Read(request.OccurredAt!);
+        var findings = new List<Finding>();
+        var past = PastTests(connection, series, occurredAt, request.Supersedes?.Record);
+        var used = new UsedHistory
+        {
+            Repeatability = request.Repeatability is null ? UsedRepeatability(past) : null,
+            DayToDay = request.DayToDay is null ? UsedDayToDay(past) : null,
+            ScaleCheck = UsedScaleCheck(connection, request.Scale!, scale!, occurredAt, findings),
+            ValueInForce = request.ValueInForce is null && request.StartValue is null ? UsedValue(connection, series, request, occurredAt, findings) : null,
+        };
+        if (plan?.SowingConditions is { } sowing && request.Conditions is { } conditions)
+            findings.AddRange(conditions.Read().DifferingFrom(sowing.Read()));
+        return (new CatchTestResolution
+        {
+            Question = Join(request, machine!, meter!, element!, product!, lot, scale!, plan, used),
+            Series = series,
+            TimeZone = machine!.TimeZone ?? LocalDate.Utc,
+            Used = used,
+            Findings = findings,
+        }, []);
+    }
+
+    private static CatchTestRequest Join(
+        RecordCatchTestRequest data, MachineRequest machine, MeterOfMachine meter, ElementOfMachine element, ProductRequest product, LotRequest? lot, ScaleRequest scale, PlanRequest? plan, UsedHistory used)
+    {
+        var planned = plan?.Meters?.FirstOrDefault(one => one!.Meter == data.Meter && one.Product == data.Product);
+        return new CatchTestRequest
+        {
+            TareReading = data.TareReading,
+            SharedTare = data.SharedTare,
+            CountStart = data.CountStart,
+            TurnResolution = data.TurnResolution,
+            MeterSpeed = data.MeterSpeed,
+            TimeResolution = data.TimeResolution,
+            ValueTypedIn = data.ValueTypedIn,
+            IndicatedMassResolution = data.IndicatedMassResolution,
+            CaughtPoints = data.CaughtPoints,
+            ValueInForce = data.ValueInForce ?? used.ValueInForce?.Value,
+            StartValue = data.StartValue,
+            TargetRate = data.TargetRate ?? planned?.TargetRate,
+            Area = data.Area ?? plan?.Area,
+            Catches = data.Catches,
+            Repeatability = data.Repeatability ?? used.Repeatability?.Value,
+            RepeatabilityDegreesOfFreedom = data.RepeatabilityDegreesOfFreedom ?? used.Repeatability?.DegreesOfFreedom,
+            DayToDay = data.DayToDay ?? used.DayToDay?.Value,
+            Tolerance = data.Tolerance,
+            WantedPrecision = data.WantedPrecision ?? plan?.WantedPrecision,
+            SecondCatchChange = data.SecondCatchChange,
+            CoverageProbability = data.CoverageProbability,
+            Meter = $"{machine.Name}, {meter.Position}",
+            Product = new ProductOfTest { Name = product.Name, Material = product.Material, BulkDensity = lot?.BulkDensity ?? product.BulkDensity, Price = product.Price },
+            Scale = new ScaleOfTest
+            {
+                Division = scale.Division,
+                AccuracyClass = scale.AccuracyClass,
+                VerificationInterval = scale.VerificationInterval,
+                StatedAccuracy = scale.StatedAccuracy,
+                Capacity = scale.Capacity,
+                KnownError = used.ScaleCheck is { } check ? new KnownScaleErrorOfTest { Error = check.Error, StandardUncertainty = check.StandardUncertainty } : null,
+            },
+            CounterResolution = meter.CounterResolution,
+            PocketsPerRevolution = element.PocketsPerRevolution,
+            PulsesPerRevolution = meter.PulsesPerRevolution,
+            MeterRevolutionsPerTurn = meter.MeterRevolutionsPerTurn,
+            ControllerEntry = meter.ControllerEntry,
+        };
+    }
+
+    private static PastTest[] PastTests(SqliteConnection connection, Series series, DateTimeOffset before, string? corrected) =>
+        [.. CatchTestStore.OfSeries(connection, Workspace.Local, series, before, MostPastTests)
+            .Where(test => test.Id != corrected)
+            .Select(test => new PastTest(test.Value, test.Random, test.Lot, test.Values, test.Variances))];
+
+    private static UsedRepeatability? UsedRepeatability(PastTest[] past) => RepeatabilityFromHistory.Of(past) is { } prior
+        ? new UsedRepeatability
+        {
+            Value = AnswerUnits.Percent(prior.Relative),
+            DegreesOfFreedom = prior.DegreesOfFreedom,
+            Tests = past.Count(test => test.Values.Count > 1),
+            Catches = past.Where(test => test.Values.Count > 1).Sum(test => test.Values.Count),
+        }
+        : null;
+
+    // The store gives the newest test first; neighbours are what counts, so the direction does not matter.
+    private static UsedDayToDay? UsedDayToDay(PastTest[] past) => DayToDayFromHistory.Of(past) is { } day
+        ? new UsedDayToDay { Value = AnswerUnits.Percent(day), Tests = past.Length }
+        : null;
+
+    private static UsedScaleCheck? UsedScaleCheck(SqliteConnection connection, string scaleId, ScaleRequest scale, DateTimeOffset at, List<Finding> findings)
+    {
+        var days = scale.DaysBetweenChecks ?? ScaleRequest.UsualDaysBetweenChecks;
+        if (ScaleCheckStore.LastBefore(connection, Workspace.Local, scaleId, at) is not { } check)
+        {
+            findings.Add(Finding.Note(FindingCode.ScaleCheckOverdue, $"This scale had not been checked against known masses before the test. A check finds its error, which is then corrected."));
+            return null;
+        }
+
+        var age = (at - check.OccurredAt).TotalDays;
+        if (age > days)
+            findings.Add(Finding.Warning(FindingCode.ScaleCheckOverdue, $"The last check of this scale was {age:F0} days before the test; after {days} days it is overdue."));
+        if (!check.Passed)
+            findings.Add(Finding.Stop(FindingCode.ScaleCheckFailed, $"This scale failed its last check before the test: it was {new Ratio(check.Error):F2} off. Its error was corrected, but repair or replace the scale before relying on it."));
+        return new UsedScaleCheck
+        {
+            Check = check.Id,
+            OccurredAt = EnteredInstant.Write(check.OccurredAt),
+            Error = AnswerUnits.Percent(check.Error),
+            StandardUncertainty = AnswerUnits.Percent(check.Uncertainty),
+        };
+    }
+
+    private static UsedValueInForce? UsedValue(SqliteConnection connection, Series series, RecordCatchTestRequest request, DateTimeOffset at, List<Finding> findings)
+    {
+        if (AdoptionStore.InForce(connection, Workspace.Local, series, at) is not { } adoption)
+            return null;
+        var basis = adoption.Test is { } id ? CatchTestStore.Find(connection, Workspace.Local, id) : null;
+        if (request.Lot != adoption.Lot)
+            findings.Add(Finding.Note(FindingCode.OtherLot, $"The value in force was adopted with another lot than that of this test: a change may come from the product and not from the meter."));
+        if (basis is not null && SupersessionStore.Find(connection, Workspace.Local, basis.Id) is not null)
+            findings.Add(Finding.Warning(FindingCode.BasisSuperseded, $"The value in force rests on a test that has since been superseded."));
+        var unit = UnitTable.Find(adoption.EnteredUnit) is { Dimension: Dimension.MassPerRevolution } entered ? entered : UnitTable.Get("kg/rev");
+        return new UsedValueInForce
+        {
+            Adoption = adoption.Id,
+            Since = EnteredInstant.Write(adoption.OccurredAt),
+            Value = new ReferenceOfTest
+            {
+                Value = AnswerUnits.Shown(unit.FromCanonical(adoption.Value)),
+                Unit = unit.Symbol,
+                RelativeUncertainty = basis is null ? null : AnswerUnits.Percent(basis.Random),
+                FromAnotherScale = basis is null ? null : basis.Scale != request.Scale || CheckedBetween(connection, request.Scale!, basis.OccurredAt, at),
+            },
+        };
+    }
+
+    private static bool CheckedBetween(SqliteConnection connection, string scale, DateTimeOffset from, DateTimeOffset until) =>
+        ScaleCheckStore.FirstAfter(connection, Workspace.Local, scale, from) is { } check && check.OccurredAt <= until;
+}

@@ -1,0 +1,130 @@
+using System.Text.Json;
+using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.CatchTests;
+using CalibrationApi.Http;
+using CalibrationApi.Storage;
+using CalibrationApi.Storage.CatchTests;
+using CalibrationApi.Storage.History;
+using CalibrationApi.Storage.Writing;
+using CalibrationApi.Storing;
+using FluentValidation;
+using Microsoft.Data.Sqlite;
+
+namespace CalibrationApi.CatchTests;
+
+/// <summary>Keeps a catch test as evidence, evaluated.</summary>
+internal static class RecordCatchTest
+{
+    public const string Kind = "catch-test";
+
+    /// <summary>Records a catch test.</summary>
+    /// <remarks>
+    /// Machine, product, lot, scale and plan come from their records, the repeatability, the day-to-day component, the error of
+    /// the scale and the value in force from the history where it has them; the answer says what was used. The test is kept with
+    /// its full question, so that it can be evaluated again at any time. A wrong test is superseded by another with a reason.
+    /// Send an Idempotency-Key, or your own id, to be able to repeat the request safely.
+    /// </remarks>
+    /// <param name="body">The catches, and which machine, meter, element, product and scale they belong to.</param>
+    /// <response code="200">The record that this id already had, from an equal request.</response>
+    /// <response code="201">The stored test.</response>
+    public static async Task<IResult> HandleAsync(
+        JsonBody<RecordCatchTestRequest> body, HttpContext context, CalibrationDatabase database, TimeProvider clock, IValidator<CatchTestRequest> questions)
+    {
+        var request = body.Value;
+        CatchTestResolution resolution;
+        using (var connection = database.Open())
+        {
+            var (resolved, errors) = CatchTestResolution.Of(connection, request);
+            if (resolved is null)
+                return ProblemResult.Invalid(errors);
+            resolution = resolved;
+        }
+
+        // The joined question may lack what only a record could give, such as the pulses per revolution of the meter.
+        if (questions.Validate(resolution.Question) is { IsValid: false } broken)
+            return ProblemResult.Invalid(RequestFilter.Errors(broken));
+        var units = CatchTestMapping.UnitsFor(resolution.Question, null);
+        var test = CatchTestMapping.ToEngine(resolution.Question);
+        var outcome = CatchTestEvaluation.Evaluate(test);
+        if (!outcome.IsAnswered)
+            return ProblemResult.Refused(outcome.Refusals, units.Display);
+
+        var answer = CatchTestMapping.ToAnswer(resolution.Question, outcome.Result, units);
+        var record = new CatchTestRecord
+        {
+            Id = request.Id ?? RecordId.New(clock),
+            Series = resolution.Series,
+            Lot = request.Lot,
+            Scale = request.Scale!,
+            Plan = request.Plan,
+            Verdict = answer.Verdict,
+            Value = outcome.Result.Estimate.Value.Value,
+            Random = Math.Sqrt(outcome.Result.Estimate.VarianceWithoutSpan),
+            OccurredAt = EnteredInstant.Read(request.OccurredAt!),
+            ReceivedAt = clock.GetUtcNow(),
+            Entered = body.Entered,
+            Resolved = JsonSerializer.Serialize(resolution.Question, JsonSettings.Contract.GetTypeInfo(typeof(CatchTestRequest))),
+            Answer = JsonSerializer.Serialize(answer, JsonSettings.Contract.GetTypeInfo(typeof(CatchTestAnswer))),
+            Context = CatchTestRecordBody.Context(resolution, units),
+            EngineVersion = EngineVersion.Current,
+            Fingerprint = body.Fingerprint,
+            Catches = Rows(resolution.Question, test, outcome.Result),
+        };
+        var history = Entry(request, record, outcome.Result, answer);
+        var stored = new StoredAnswer(StatusCodes.Status201Created, $"/v1/catch-tests/{record.Id}", null, CatchTestRecordBody.Write(record, resolution.TimeZone, null, [], null));
+        stored = stored with { ETag = RecordResult.Tag(stored.Body) };
+        return await new StoringRequest(context).RunAsync(body.Fingerprint, connection => Store(connection, record, history, request.Supersedes, stored));
+    }
+
+    private static StoreOutcome Store(SqliteConnection connection, CatchTestRecord record, HistoryEntry history, Supersedes? supersedes, StoredAnswer stored)
+    {
+        if (CatchTestStore.Find(connection, Workspace.Local, record.Id) is { } earlier)
+        {
+            return earlier.Fingerprint == record.Fingerprint
+                ? StoreOutcome.Replayed(GetCatchTest.Stored(connection, earlier))
+                : Evidence.IdTaken();
+        }
+
+        if (supersedes is not null && Evidence.Supersede(connection, Kind, supersedes, record.Id, record.ReceivedAt, id => CatchTestStore.Find(connection, Workspace.Local, id) is not null) is { } problem)
+            return problem;
+        CatchTestStore.Insert(connection, Workspace.Local, record);
+        HistoryStore.Append(connection, Workspace.Local, history);
+        return StoreOutcome.Stored(stored);
+    }
+
+    private static CatchRow[] Rows(CatchTestRequest question, CatchTest test, CatchTestResult result) =>
+    [
+        .. result.Catches.Select((one, i) =>
+        {
+            var entered = question.Catches![i]!;
+            var unit = Engine.Quantities.UnitTable.Get((entered.Net ?? entered.Gross)!.Unit!);
+            return new CatchRow(
+                one.ExcludedBecause is null, unit.FromCanonical(one.Net.Kilograms), unit.Symbol, one.Net.Kilograms, one.Revolutions.Count,
+                one.MassPerRevolution.KilogramsPerRevolution, CatchVariance.Of(test, test.Catches[i]));
+        }),
+    ];
+
+    private static HistoryEntry Entry(RecordCatchTestRequest request, CatchTestRecord record, CatchTestResult result, CatchTestAnswer answer) => new()
+    {
+        Kind = Kind,
+        Record = record.Id,
+        Machine = record.Series.Machine,
+        Meter = record.Series.Meter,
+        Element = record.Series.Element,
+        Setting = request.Setting,
+        Product = record.Series.Product,
+        Lot = record.Lot,
+        Scale = record.Scale,
+        Plan = record.Plan,
+        Verdict = record.Verdict,
+        Value = record.Value,
+        Expanded = result.Estimate.Value.ExpandedUncertainty,
+        Change = result.Change?.Delta.Value,
+        EnteredUnit = answer.MassPerRevolution.Unit,
+        RecordedBy = request.RecordedBy,
+        OccurredAt = record.OccurredAt,
+        ReceivedAt = record.ReceivedAt,
+        Supersedes = request.Supersedes?.Record,
+        Reason = request.Supersedes?.Reason,
+    };
+}

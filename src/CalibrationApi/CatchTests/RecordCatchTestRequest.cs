@@ -1,0 +1,59 @@
+using CalibrationApi.Storing;
+
+namespace CalibrationApi.CatchTests;
+
+/// <summary>A catch test to be kept as evidence. What is known of machine, product and scale comes from their records.</summary>
+public sealed class RecordCatchTestRequest : CatchTestData, IStoredRequest
+{
+    /// <summary>The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default: the service makes one.</summary>
+    public string? Id { get; init; }
+
+    /// <summary>Id of the machine.</summary>
+    public string? Machine { get; init; }
+
+    /// <summary>Position of the meter on the machine.</summary>
+    public string? Meter { get; init; }
+
+    /// <summary>Metering element fitted.</summary>
+    public string? Element { get; init; }
+
+    /// <summary>Setting of the meter, in the owner's words, for example a gear; none when absent.</summary>
+    public string? Setting { get; init; }
+
+    /// <summary>Id of the product.</summary>
+    public string? Product { get; init; }
+
+    /// <summary>Id of the lot.</summary>
+    public string? Lot { get; init; }
+
+    /// <summary>Id of the scale.</summary>
+    public string? Scale { get; init; }
+
+    /// <summary>Id of the plan that the test belongs to; gives target rate, area and sowing conditions.</summary>
+    public string? Plan { get; init; }
+
+    /// <summary>When the test was made, RFC 3339 with offset. The offset is given back as entered.</summary>
+    public string? OccurredAt { get; init; }
+
+    /// <summary>Who made it.</summary>
+    public string? RecordedBy { get; init; }
+
+    /// <summary>Conditions during the test.</summary>
+    public Conditions? Conditions { get; init; }
+
+    /// <summary>A remark in the sender's words.</summary>
+    public string? Note { get; init; }
+
+    /// <summary>The wrong record of the same kind that this one takes the place of.</summary>
+    public Supersedes? Supersedes { get; init; }
+}
+
+/// <summary>A correction: which record was wrong, and why.</summary>
+public sealed class Supersedes
+{
+    /// <summary>Id of the record that was wrong.</summary>
+    public string? Record { get; init; }
+
+    /// <summary>What was wrong with it.</summary>
+    public string? Reason { get; init; }
+}

@@ -1,0 +1,45 @@
+using CalibrationApi.Http;
+using CalibrationApi.Storing;
+using FluentValidation;
+
+namespace CalibrationApi.CatchTests;
+
+/// <summary>Rules of a catch test that is kept.</summary>
+internal sealed class RecordCatchTestRequestValidator : CatchTestDataValidator<RecordCatchTestRequest>
+{
+    public RecordCatchTestRequestValidator(TimeProvider clock)
+    {
+        RuleFor(test => test.Id).NewId();
+        RuleFor(test => test.Machine).Needed();
+        RuleFor(test => test.Machine).Text(64);
+        RuleFor(test => test.Meter).Needed();
+        RuleFor(test => test.Meter).Text(LongestName);
+        RuleFor(test => test.Element).Needed();
+        RuleFor(test => test.Element).Text(LongestName);
+        RuleFor(test => test.Setting).Text(LongestName);
+        RuleFor(test => test.Product).Needed();
+        RuleFor(test => test.Product).Text(64);
+        RuleFor(test => test.Lot).Text(64);
+        RuleFor(test => test.Scale).Needed();
+        RuleFor(test => test.Scale).Text(64);
+        RuleFor(test => test.Plan).Text(64);
+        RuleFor(test => test.OccurredAt).Needed();
+        RuleFor(test => test.OccurredAt).Instant(clock);
+        RuleFor(test => test.RecordedBy).Needed();
+        RuleFor(test => test.RecordedBy).Text(LongestName);
+        RuleFor(test => test.Conditions!).SetValidator(new ConditionsValidator());
+        RuleFor(test => test.Note).Text(2000);
+        RuleFor(test => test.Supersedes!).SetValidator(new SupersedesValidator());
+    }
+}
+
+internal sealed class SupersedesValidator : AbstractValidator<Supersedes>
+{
+    public SupersedesValidator()
+    {
+        RuleFor(supersedes => supersedes.Record).Needed();
+        RuleFor(supersedes => supersedes.Record).Text(64);
+        RuleFor(supersedes => supersedes.Reason).Needed();
+        RuleFor(supersedes => supersedes.Reason).Text(500);
+    }
+}

@@ -1,0 +1,74 @@
+using System.Text.Json;
+using CalibrationApi.Http;
+using CalibrationApi.Lots;
+using CalibrationApi.Machines;
+using CalibrationApi.Plans;
+using CalibrationApi.Products;
+using CalibrationApi.Records;
+using CalibrationApi.Scales;
+using CalibrationApi.Storage.Records;
+using CalibrationApi.Storing;
+using Microsoft.Data.Sqlite;
+
+namespace CalibrationApi.CatchTests;
+
+/// <summary>Reads the records that evidence refers to, and collects what does not fit.</summary>
+internal sealed class ReferredRecords(SqliteConnection connection)
+{
+    public List<ProblemError> Errors { get; } = [];
+
+    public MachineRequest? Machine(string id, string member) => Find<MachineRequest>(RecordKind.Machines, id, member);
+
+    public ProductRequest? Product(string id, string member) => Find<ProductRequest>(RecordKind.Products, id, member);
+
+    public ScaleRequest? Scale(string id, string member) => Find<ScaleRequest>(RecordKind.Scales, id, member);
+
+    public LotRequest? Lot(string id, string product, string member)
+    {
+        var lot = Find<LotRequest>(RecordKind.Lots, id, member);
+        if (lot is not null && lot.Product != product)
+            Add(member, ErrorCode.RecordsAtOdds, "This lot belongs to another product. Check lot and product.");
+        return lot;
+    }
+
+    public PlanRequest? Plan(string id, string machine, string member)
+    {
+        var plan = Find<PlanRequest>(RecordKind.Plans, id, member);
+        if (plan is not null && plan.Machine != machine)
+            Add(member, ErrorCode.RecordsAtOdds, "This plan is for another machine. Check plan and machine.");
+        return plan;
+    }
+
+    public MeterOfMachine? Meter(MachineRequest machine, string position, string member)
+    {
+        var meter = machine.Meters!.FirstOrDefault(one => one!.Position == position);
+        if (meter is null)
+            Add(member, ErrorCode.MeterNotOnMachine, $"The machine has no meter at this position. Its positions are: {string.Join(", ", machine.Meters!.Select(one => one!.Position))}.");
+        return meter;
+    }
+
+    public ElementOfMachine? Element(MeterOfMachine meter, string name, string member)
+    {
+        var element = meter.Elements!.FirstOrDefault(one => one!.Name == name);
+        if (element is null)
+            Add(member, ErrorCode.ElementNotInMeter, $"The meter has no element of this name. Its elements are: {string.Join(", ", meter.Elements!.Select(one => one!.Name))}.");
+        return element;
+    }
+
+    public T? Find<T>(RecordKind kind, string id, string member)
+        where T : DescribedRequest
+    {
+        if (new DescribedRecordStore(kind).Find(connection, Workspace.Local, id) is not { } record)
+        {
+            Errors.Add(Pages.UnknownId(member, kind));
+            return null;
+        }
+
+        if (record.Retired)
+            Add(member, ErrorCode.RecordRetired, "This record is retired and takes no new evidence. Use another, or describe it anew without 'retired'.");
+        return (T)JsonSerializer.Deserialize(record.Body, JsonSettings.Contract.GetTypeInfo(typeof(T)))!;
+    }
+
+    private void Add(string member, string code, string detail) =>
+        Errors.Add(new ProblemError { Pointer = RequestFilter.Pointer(member), Code = code, Detail = detail });
+}

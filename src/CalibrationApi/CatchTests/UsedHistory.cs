@@ -1,0 +1,74 @@
+using CalibrationApi.Quantities;
+
+namespace CalibrationApi.CatchTests;
+
+/// <summary>What a stored test took from the history instead of defaults; absent members took nothing from it.</summary>
+public sealed class UsedHistory
+{
+    /// <summary>Repeatability from earlier catches of the series (meter, element, setting and product).</summary>
+    public UsedRepeatability? Repeatability { get; init; }
+
+    /// <summary>Day-to-day component from earlier tests of the series.</summary>
+    public UsedDayToDay? DayToDay { get; init; }
+
+    /// <summary>The check of the scale whose error was corrected.</summary>
+    public UsedScaleCheck? ScaleCheck { get; init; }
+
+    /// <summary>The adopted value that the test was compared with.</summary>
+    public UsedValueInForce? ValueInForce { get; init; }
+}
+
+/// <summary>Repeatability from history.</summary>
+public sealed class UsedRepeatability
+{
+    /// <summary>Standard deviation of one catch, relative.</summary>
+    public required RatioQuantity Value { get; init; }
+
+    /// <summary>Its degrees of freedom, at most 15.</summary>
+    public required double DegreesOfFreedom { get; init; }
+
+    /// <summary>Tests that it comes from.</summary>
+    public required int Tests { get; init; }
+
+    /// <summary>Catches that it comes from.</summary>
+    public required int Catches { get; init; }
+}
+
+/// <summary>Day-to-day component from history.</summary>
+public sealed class UsedDayToDay
+{
+    /// <summary>Standard deviation between days, relative.</summary>
+    public required RatioQuantity Value { get; init; }
+
+    /// <summary>Tests that it comes from.</summary>
+    public required int Tests { get; init; }
+}
+
+/// <summary>A scale check that was used.</summary>
+public sealed class UsedScaleCheck
+{
+    /// <summary>Id of the check.</summary>
+    public required string Check { get; init; }
+
+    /// <summary>When it was made.</summary>
+    public required string OccurredAt { get; init; }
+
+    /// <summary>The span error that was corrected.</summary>
+    public required RatioQuantity Error { get; init; }
+
+    /// <summary>Its standard uncertainty.</summary>
+    public required RatioQuantity StandardUncertainty { get; init; }
+}
+
+/// <summary>A value in force that was used.</summary>
+public sealed class UsedValueInForce
+{
+    /// <summary>Id of the adoption.</summary>
+    public required string Adoption { get; init; }
+
+    /// <summary>Since when it is in force.</summary>
+    public required string Since { get; init; }
+
+    /// <summary>The value.</summary>
+    public required ReferenceOfTest Value { get; init; }
+}

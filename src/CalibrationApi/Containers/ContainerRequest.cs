@@ -1,0 +1,33 @@
+using CalibrationApi.Quantities;
+using CalibrationApi.Records;
+
+namespace CalibrationApi.Containers;
+
+/// <summary>A container for catches.</summary>
+public class ContainerRequest : DescribedRequest
+{
+    /// <summary>Volume.</summary>
+    public VolumeQuantity? Volume { get; init; }
+
+    /// <summary>Mass of the empty container.</summary>
+    public MassQuantity? Tare { get; init; }
+
+    /// <summary>Share of the volume that may be filled. Default 90 %, judgement.</summary>
+    public RatioQuantity? Fill { get; init; }
+}
+
+/// <summary>A container as stored.</summary>
+public sealed class ContainerAnswer : ContainerRequest, IRecordAnswer
+{
+    /// <inheritdoc/>
+    public new required string Id { get; init; }
+
+    /// <inheritdoc/>
+    public required long Revision { get; init; }
+
+    /// <inheritdoc/>
+    public required DateTimeOffset CreatedAt { get; init; }
+
+    /// <inheritdoc/>
+    public required DateTimeOffset UpdatedAt { get; init; }
+}

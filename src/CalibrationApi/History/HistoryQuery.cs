@@ -1,0 +1,97 @@
+using CalibrationApi.Http;
+using CalibrationApi.Records;
+using CalibrationApi.Storage.History;
+using CalibrationApi.Storing;
+using Microsoft.AspNetCore.Mvc;
+
+namespace CalibrationApi.History;
+
+/// <summary>Which lines of the history are wanted.</summary>
+internal sealed class HistoryQuery : PageQuery
+{
+    private static readonly string[] Verdicts = ["investigate", "repeat", "keep", "adopt", "passed", "failed"];
+    private static readonly string[] Orders = ["newest-first", "oldest-first"];
+
+    /// <summary>Only the machine with this id.</summary>
+    [FromQuery(Name = "machine")]
+    public string? Machine { get; init; }
+
+    /// <summary>Only this position of a meter.</summary>
+    [FromQuery(Name = "meter")]
+    public string? Meter { get; init; }
+
+    /// <summary>Only this metering element.</summary>
+    [FromQuery(Name = "element")]
+    public string? Element { get; init; }
+
+    /// <summary>Only the product with this id.</summary>
+    [FromQuery(Name = "product")]
+    public string? Product { get; init; }
+
+    /// <summary>Only the lot with this id.</summary>
+    [FromQuery(Name = "lot")]
+    public string? Lot { get; init; }
+
+    /// <summary>Only the scale with this id.</summary>
+    [FromQuery(Name = "scale")]
+    public string? Scale { get; init; }
+
+    /// <summary>Only the plan with this id.</summary>
+    [FromQuery(Name = "plan")]
+    public string? Plan { get; init; }
+
+    /// <summary>Only this verdict: investigate, repeat, keep or adopt for tests, passed or failed for scale checks.</summary>
+    [FromQuery(Name = "verdict")]
+    public string? Verdict { get; init; }
+
+    /// <summary>What happened at or after this instant, RFC 3339.</summary>
+    [FromQuery(Name = "from")]
+    public string? From { get; init; }
+
+    /// <summary>What happened before this instant, RFC 3339.</summary>
+    [FromQuery(Name = "until")]
+    public string? Until { get; init; }
+
+    /// <summary>newest-first (the default) or oldest-first, by the time when it happened.</summary>
+    [FromQuery(Name = "order")]
+    public string? Order { get; init; }
+
+    /// <summary>The filter; a problem when a parameter is wrong.</summary>
+    public (HistoryFilter Filter, ProblemResult? Problem) Read(string? kind)
+    {
+        var errors = new List<ProblemError>();
+        var filter = new HistoryFilter
+        {
+            Kind = kind,
+            Machine = Machine,
+            Meter = Meter,
+            Element = Element,
+            Product = Product,
+            Lot = Lot,
+            Scale = Scale,
+            Plan = Plan,
+            Verdict = Word("verdict", Verdict, Verdicts, errors),
+            From = Instant("from", From, errors),
+            Until = Instant("until", Until, errors),
+            NewestFirst = Word("order", Order, Orders, errors) is null or "newest-first",
+        };
+        return (filter, errors.Count == 0 ? null : ProblemResult.Invalid(errors));
+    }
+
+    private static string? Word(string name, string? word, string[] words, List<ProblemError> errors)
+    {
+        if (word is not null && !words.Contains(word))
+            errors.Add(new ProblemError { Parameter = name, Code = ErrorCode.WordUnknown, Detail = $"Use one of: {string.Join(", ", words)}." });
+        return word;
+    }
+
+    private static DateTimeOffset? Instant(string name, string? text, List<ProblemError> errors)
+    {
+        if (text is null)
+            return null;
+        if (EnteredInstant.TryRead(text, out var instant))
+            return instant;
+        errors.Add(EnteredInstant.WrongParameter(name));
+        return null;
+    }
+}

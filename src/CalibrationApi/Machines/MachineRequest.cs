@@ -1,0 +1,104 @@
+using CalibrationApi.CatchPlans;
+using CalibrationApi.CatchTests;
+using CalibrationApi.Quantities;
+using CalibrationApi.Records;
+
+namespace CalibrationApi.Machines;
+
+/// <summary>A seeding machine with its tanks, meters and what a test disturbs on it.</summary>
+public class MachineRequest : DescribedRequest
+{
+    /// <summary>Time zone by its IANA name, for example Europe/Vienna: days and months in answers are those of this zone. Default Etc/UTC.</summary>
+    public string? TimeZone { get; init; }
+
+    /// <summary>Width that the machine works.</summary>
+    public LengthQuantity? WorkingWidth { get; init; }
+
+    /// <summary>How its meters are driven: <c>separate</c> drives (the default) or a <c>shared-shaft</c>.</summary>
+    public string? Drive { get; init; }
+
+    /// <summary>Its tanks.</summary>
+    public IReadOnlyList<TankOfMachine?>? Tanks { get; init; }
+
+    /// <summary>Its meters, each under one position.</summary>
+    public IReadOnlyList<MeterOfMachine?>? Meters { get; init; }
+
+    /// <summary>What a test disturbs on this machine and has to be put back, in the owner's words.</summary>
+    public IReadOnlyList<DisturbedPointOfPlan?>? RestorePoints { get; init; }
+}
+
+/// <summary>A tank.</summary>
+public sealed class TankOfMachine
+{
+    /// <summary>What the owner calls it.</summary>
+    public string? Name { get; init; }
+
+    /// <summary>Its volume.</summary>
+    public VolumeQuantity? Volume { get; init; }
+}
+
+/// <summary>A meter at its place on the machine.</summary>
+public sealed class MeterOfMachine
+{
+    /// <summary>Where it is, in the owner's words, for example front; unique on the machine.</summary>
+    public string? Position { get; init; }
+
+    /// <summary>Name of the tank that feeds it.</summary>
+    public string? Tank { get; init; }
+
+    /// <summary>Width that it covers.</summary>
+    public LengthQuantity? CoveredWidth { get; init; }
+
+    /// <summary>Outlets that it feeds.</summary>
+    public int? Outlets { get; init; }
+
+    /// <summary>Metering elements it can be fitted with; names are unique within the meter.</summary>
+    public IReadOnlyList<ElementOfMachine?>? Elements { get; init; }
+
+    /// <summary>Limits of its speed, for elements that do not name their own.</summary>
+    public RotationLimits? SpeedLimits { get; init; }
+
+    /// <summary>Smallest step of its revolution counter. Default 0.1 rev, judgement.</summary>
+    public RevolutionsQuantity? CounterResolution { get; init; }
+
+    /// <summary>Sensor pulses per revolution.</summary>
+    public PulsesPerRevolutionQuantity? PulsesPerRevolution { get; init; }
+
+    /// <summary>Meter revolutions per turn of the crank or wheel.</summary>
+    public RatioQuantity? MeterRevolutionsPerTurn { get; init; }
+
+    /// <summary>The form in which its controller takes the value.</summary>
+    public ControllerEntryOfTest? ControllerEntry { get; init; }
+}
+
+/// <summary>A metering element: a roller, an auger.</summary>
+public sealed class ElementOfMachine
+{
+    /// <summary>What the owner calls it.</summary>
+    public string? Name { get; init; }
+
+    /// <summary>Volume that one revolution displaces.</summary>
+    public VolumeQuantity? DisplacementPerRevolution { get; init; }
+
+    /// <summary>Limits of its speed.</summary>
+    public RotationLimits? SpeedLimits { get; init; }
+
+    /// <summary>Pockets or flutes that discharge one after the other in one revolution.</summary>
+    public int? PocketsPerRevolution { get; init; }
+}
+
+/// <summary>A machine as stored.</summary>
+public sealed class MachineAnswer : MachineRequest, IRecordAnswer
+{
+    /// <inheritdoc/>
+    public new required string Id { get; init; }
+
+    /// <inheritdoc/>
+    public required long Revision { get; init; }
+
+    /// <inheritdoc/>
+    public required DateTimeOffset CreatedAt { get; init; }
+
+    /// <inheritdoc/>
+    public required DateTimeOffset UpdatedAt { get; init; }
+}

@@ -1,0 +1,17 @@
+using System.Text.Json;
+using CalibrationApi.Http;
+using CalibrationApi.Records;
+using CalibrationApi.Storage.Records;
+using CalibrationApi.Storing;
+using Microsoft.Data.Sqlite;
+
+namespace CalibrationApi.Machines;
+
+/// <summary>The time zone in which a machine counts its days.</summary>
+internal static class MachineTimeZone
+{
+    public static string Of(SqliteConnection connection, string machine) =>
+        new DescribedRecordStore(RecordKind.Machines).Find(connection, Workspace.Local, machine) is { } record
+            ? ((MachineRequest)JsonSerializer.Deserialize(record.Body, JsonSettings.Contract.GetTypeInfo(typeof(MachineRequest)))!).TimeZone ?? LocalDate.Utc
+            : LocalDate.Utc;
+}

@@ -1,0 +1,99 @@
+using CalibrationApi.CatchPlans;
+using CalibrationApi.CatchTests;
+using CalibrationApi.Quantities;
+using CalibrationApi.Records;
+using CalibrationApi.Storage.Records;
+
+namespace CalibrationApi.Plans;
+
+/// <summary>A plan for a field: which meter puts down which product at which rate, and the catch test that goes before.</summary>
+public class PlanRequest : DescribedRequest
+{
+    /// <summary>Id of the machine.</summary>
+    public string? Machine { get; init; }
+
+    /// <summary>Id of the scale that will weigh the catches.</summary>
+    public string? Scale { get; init; }
+
+    /// <summary>Id of the container for the catches.</summary>
+    public string? Container { get; init; }
+
+    /// <summary>Planned ground speed.</summary>
+    public SpeedQuantity? GroundSpeed { get; init; }
+
+    /// <summary>Ground speeds between which the field will be worked.</summary>
+    public SpeedRange? WorkingSpeeds { get; init; }
+
+    /// <summary>Area to be seeded.</summary>
+    public AreaQuantity? Area { get; init; }
+
+    /// <summary>Largest acceptable expanded uncertainty of a catch test. Default 3 %, judgement.</summary>
+    public RatioQuantity? WantedPrecision { get; init; }
+
+    /// <summary>Longest run of one catch. Default 300 s, judgement.</summary>
+    public TimeQuantity? LongestRun { get; init; }
+
+    /// <summary>Mass that one person lifts, container included. Default 25 kg, judgement; local rules first.</summary>
+    public MassQuantity? LiftLimit { get; init; }
+
+    /// <summary>Conditions expected while seeding; tests under others get a finding.</summary>
+    public Conditions? SowingConditions { get; init; }
+
+    /// <summary>What each meter puts down.</summary>
+    public IReadOnlyList<MeterOfFieldPlan?>? Meters { get; init; }
+
+    internal override IEnumerable<RecordReference> References()
+    {
+        yield return new(nameof(Machine), RecordKind.Machines, Machine!);
+        yield return new(nameof(Scale), RecordKind.Scales, Scale!);
+        if (Container is not null)
+            yield return new(nameof(Container), RecordKind.Containers, Container);
+        for (var i = 0; i < (Meters?.Count ?? 0); i++)
+        {
+            yield return new($"Meters[{i}].Product", RecordKind.Products, Meters![i]!.Product!);
+            if (Meters[i]!.Lot is { } lot)
+                yield return new($"Meters[{i}].Lot", RecordKind.Lots, lot);
+        }
+    }
+}
+
+/// <summary>What one meter puts down.</summary>
+public sealed class MeterOfFieldPlan
+{
+    /// <summary>Position of the meter on the machine.</summary>
+    public string? Meter { get; init; }
+
+    /// <summary>Metering element fitted.</summary>
+    public string? Element { get; init; }
+
+    /// <summary>Setting of the meter, in the owner's words, for example a gear; none when absent.</summary>
+    public string? Setting { get; init; }
+
+    /// <summary>Id of the product.</summary>
+    public string? Product { get; init; }
+
+    /// <summary>Id of the lot.</summary>
+    public string? Lot { get; init; }
+
+    /// <summary>Target rate; for a variable rate, the one to be tested at.</summary>
+    public MassPerAreaQuantity? TargetRate { get; init; }
+
+    /// <summary>A predicted mass per revolution, used while no value is in force.</summary>
+    public ReferenceOfTest? StartValue { get; init; }
+}
+
+/// <summary>A plan as stored.</summary>
+public sealed class PlanAnswer : PlanRequest, IRecordAnswer
+{
+    /// <inheritdoc/>
+    public new required string Id { get; init; }
+
+    /// <inheritdoc/>
+    public required long Revision { get; init; }
+
+    /// <inheritdoc/>
+    public required DateTimeOffset CreatedAt { get; init; }
+
+    /// <inheritdoc/>
+    public required DateTimeOffset UpdatedAt { get; init; }
+}

@@ -1,0 +1,19 @@
+using CalibrationApi.Http;
+using CalibrationApi.Records;
+using CalibrationApi.Storage.Records;
+using FluentValidation;
+
+namespace CalibrationApi.Plans;
+
+/// <summary>Routes of plans.</summary>
+internal static class PlansEndpoints
+{
+    public static void AddPlans(this IServiceCollection services) =>
+        services.AddSingleton<IValidator<PlanRequest>, PlanRequestValidator>();
+
+    public static void MapPlans(this IEndpointRouteBuilder routes)
+    {
+        routes.MapDescribedRecords<PlanRequest, PlanAnswer>(RecordKind.Plans, "plans", "Plan", "plan for a field");
+        routes.MapGet("/plans/{id}/catch-plan", PlanCatchOfPlan.Handle).WithName("planCatchOfPlan").WithTags("Plans").WithMetadata(Declared.Reading);
+    }
+}

@@ -1,0 +1,34 @@
+using CalibrationApi.CatchTests;
+using CalibrationApi.Quantities;
+using CalibrationApi.Records;
+
+namespace CalibrationApi.Products;
+
+/// <summary>A product that meters put down.</summary>
+public class ProductRequest : DescribedRequest
+{
+    /// <summary>How it flows: <c>free-flowing</c>, <c>small-seed</c> or <c>dusty</c> (also sticky or caking).</summary>
+    public string? Material { get; init; }
+
+    /// <summary>Usual bulk density; a lot may have its own.</summary>
+    public BulkDensityQuantity? BulkDensity { get; init; }
+
+    /// <summary>Price.</summary>
+    public Price? Price { get; init; }
+}
+
+/// <summary>A product as stored.</summary>
+public sealed class ProductAnswer : ProductRequest, IRecordAnswer
+{
+    /// <inheritdoc/>
+    public new required string Id { get; init; }
+
+    /// <inheritdoc/>
+    public required long Revision { get; init; }
+
+    /// <inheritdoc/>
+    public required DateTimeOffset CreatedAt { get; init; }
+
+    /// <inheritdoc/>
+    public required DateTimeOffset UpdatedAt { get; init; }
+}

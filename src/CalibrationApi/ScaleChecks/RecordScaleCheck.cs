@@ -1,0 +1,153 @@
+using System.Text;
+using System.Text.Json.Nodes;
+using CalibrationApi.CatchTests;
+using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.Weighing;
+using CalibrationApi.Http;
+using CalibrationApi.Quantities;
+using CalibrationApi.Records;
+using CalibrationApi.Storage;
+using CalibrationApi.Storage.History;
+using CalibrationApi.Storage.ScaleChecks;
+using CalibrationApi.Storage.Writing;
+using CalibrationApi.Storing;
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.Data.Sqlite;
+
+namespace CalibrationApi.ScaleChecks;
+
+/// <summary>Keeps a check of a scale, evaluated.</summary>
+internal static class RecordScaleCheck
+{
+    public const string Kind = "scale-check";
+
+    /// <summary>Records a check of a scale against known masses.</summary>
+    /// <remarks>
+    /// The span error found corrects later catch tests on that scale, and its uncertainty takes the place of the scale's limit.
+    /// After a failed check, tests since the last good one say so when they are read. Send an Idempotency-Key, or your own id,
+    /// to be able to repeat the request safely.
+    /// </remarks>
+    /// <param name="body">The readings of known masses.</param>
+    /// <response code="200">The record that this id already had, from an equal request.</response>
+    /// <response code="201">The stored check.</response>
+    public static async Task<IResult> HandleAsync(JsonBody<ScaleCheckRequest> body, HttpContext context, CalibrationDatabase database, TimeProvider clock)
+    {
+        var request = body.Value;
+        using var reading = database.Open();
+        var records = new ReferredRecords(reading);
+        if (records.Scale(request.Scale!, nameof(request.Scale)) is not { } scale || records.Errors.Count > 0)
+            return ProblemResult.Invalid(records.Errors);
+
+        var result = ScaleCheck.Evaluate(Scale(scale), [.. request.Readings!.Select(one =>
+            new KnownMassReading(one!.Known!.Read(), one.Indicated!.Read(), MassQuantity.Read(one.KnownUncertainty) ?? new Mass(0)))]);
+        var units = AnswerUnits.For(null, Quantity.UnitOf(request.Readings![0]!.Known));
+        var record = new ScaleCheckRecord
+        {
+            Id = request.Id ?? RecordId.New(clock),
+            Scale = request.Scale!,
+            Error = result.Error,
+            Uncertainty = result.StandardUncertainty,
+            Passed = result.Passed,
+            OccurredAt = EnteredInstant.Read(request.OccurredAt!),
+            ReceivedAt = clock.GetUtcNow(),
+            Body = body.Entered,
+            Answer = Outcome(result, units).ToJsonString(JsonSettings.Writing),
+            Fingerprint = body.Fingerprint,
+        };
+        return await new StoringRequest(context).RunAsync(body.Fingerprint, connection => Store(connection, record, request));
+    }
+
+    /// <summary>Reads a check of a scale.</summary>
+    /// <remarks>As entered and as evaluated then.</remarks>
+    /// <param name="id">Id of the check.</param>
+    /// <param name="units">Units of the answer; as-asked keeps what was entered.</param>
+    /// <response code="200">The check.</response>
+    public static IResult Get(string id, CalibrationDatabase database, [FromQuery] string? units = null)
+    {
+        using var connection = database.Open();
+        return ScaleCheckStore.Find(connection, Workspace.Local, id) is { } check
+            ? new RecordResult(Body(connection, check, units))
+            : Pages.NotFound();
+    }
+
+    private static StoreOutcome Store(SqliteConnection connection, ScaleCheckRecord record, ScaleCheckRequest request)
+    {
+        if (ScaleCheckStore.Find(connection, Workspace.Local, record.Id) is { } earlier)
+        {
+            return earlier.Fingerprint == record.Fingerprint
+                ? StoreOutcome.Replayed(Answer(connection, earlier, StatusCodes.Status200OK))
+                : Evidence.IdTaken();
+        }
+
+        if (request.Supersedes is { } supersedes
+            && Evidence.Supersede(connection, Kind, supersedes, record.Id, record.ReceivedAt, id => ScaleCheckStore.Find(connection, Workspace.Local, id) is not null) is { } problem)
+            return problem;
+        ScaleCheckStore.Insert(connection, Workspace.Local, record);
+        HistoryStore.Append(connection, Workspace.Local, new HistoryEntry
+        {
+            Kind = Kind,
+            Record = record.Id,
+            Scale = record.Scale,
+            Verdict = record.Passed ? "passed" : "failed",
+            Value = record.Error,
+            RecordedBy = request.RecordedBy,
+            OccurredAt = record.OccurredAt,
+            ReceivedAt = record.ReceivedAt,
+            Supersedes = request.Supersedes?.Record,
+            Reason = request.Supersedes?.Reason,
+        });
+        return StoreOutcome.Stored(Answer(connection, record, StatusCodes.Status201Created));
+    }
+
+    private static StoredAnswer Answer(SqliteConnection connection, ScaleCheckRecord check, int status)
+    {
+        var body = Body(connection, check, null);
+        return new StoredAnswer(status, $"/v1/scale-checks/{check.Id}", RecordResult.Tag(body), body);
+    }
+
+    private static Scale Scale(Scales.ScaleRequest scale) => ScaleMapping.Read(new ScaleOfTest
+    {
+        Division = scale.Division,
+        AccuracyClass = scale.AccuracyClass,
+        VerificationInterval = scale.VerificationInterval,
+        StatedAccuracy = scale.StatedAccuracy,
+        Capacity = scale.Capacity,
+    });
+
+    private static JsonObject Outcome(ScaleCheckResult result, AnswerUnits units)
+    {
+        FormattableString headline = result.Passed
+            ? $"The scale is inside its limits; it shows {new Ratio(Math.Abs(result.Error)):F2} too {(result.Error < 0 ? "little" : "much")}, which is corrected from now on."
+            : (FormattableString)$"The scale failed: it is {new Mass(Math.Abs(result.LargestDeviation.Kilograms))} off where {result.Limit} is allowed. Do not weigh with it before it is repaired.";
+        return new JsonObject
+        {
+            ["headline"] = units.Display.Write(headline),
+            ["passed"] = result.Passed,
+            ["error"] = Node(AnswerUnits.Percent(result.Error)),
+            ["standardUncertainty"] = Node(AnswerUnits.Percent(result.StandardUncertainty)),
+            ["largestDeviation"] = Node(units.Mass(result.LargestDeviation)),
+            ["limit"] = Node(units.Mass(result.Limit)),
+            ["limitOrigin"] = result.LimitOrigin,
+        };
+    }
+
+    private static JsonObject Node(Quantity quantity) => new JsonObject { ["value"] = quantity.Value, ["unit"] = quantity.Unit };
+
+    private static byte[] Body(SqliteConnection connection, ScaleCheckRecord check, string? units)
+    {
+        var body = new JsonObject
+        {
+            ["id"] = check.Id,
+            ["occurredAt"] = EnteredInstant.Write(check.OccurredAt),
+            ["receivedAt"] = EnteredInstant.Write(check.ReceivedAt),
+        };
+        foreach (var (name, value) in JsonNode.Parse(check.Answer)!.AsObject())
+            body[name] = value?.DeepClone();
+        if (QuantityConversion.For(units) is { } display)
+            QuantityConversion.Apply(body, display);
+        body["entered"] = JsonNode.Parse(check.Body);
+        if (SupersessionStore.Find(connection, Workspace.Local, check.Id) is { } superseded)
+            body["supersededBy"] = new JsonObject { ["record"] = superseded.Replacement, ["reason"] = superseded.Reason };
+        return Encoding.UTF8.GetBytes(body.ToJsonString(JsonSettings.Writing));
+    }
+}

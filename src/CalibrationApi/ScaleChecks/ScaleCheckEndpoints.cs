@@ -1,0 +1,21 @@
+using CalibrationApi.Http;
+using FluentValidation;
+
+namespace CalibrationApi.ScaleChecks;
+
+/// <summary>Routes of scale checks.</summary>
+internal static class ScaleCheckEndpoints
+{
+    private const string Tag = "Scale checks";
+
+    public static void AddScaleChecks(this IServiceCollection services) =>
+        services.AddSingleton<IValidator<ScaleCheckRequest>, ScaleCheckRequestValidator>();
+
+    public static void MapScaleChecks(this IEndpointRouteBuilder routes)
+    {
+        routes.MapPost("/scale-checks", RecordScaleCheck.HandleAsync).WithName("recordScaleCheck").WithTags(Tag)
+            .Produces<ScaleCheckAnswer>(StatusCodes.Status201Created).Produces<ScaleCheckAnswer>().WithMetadata(Declared.Storing);
+        routes.MapGet("/scale-checks/{id}", RecordScaleCheck.Get).WithName("getScaleCheck").WithTags(Tag)
+            .Produces<ScaleCheckAnswer>().WithMetadata(Declared.Reading);
+    }
+}

@@ -1,0 +1,44 @@
+using CalibrationApi.Quantities;
+using CalibrationApi.Records;
+
+namespace CalibrationApi.Scales;
+
+/// <summary>A scale. Its span error comes from its checks, which are evidence of their own.</summary>
+public class ScaleRequest : DescribedRequest
+{
+    internal const int UsualDaysBetweenChecks = 365;
+
+    /// <summary>Smallest step of the display.</summary>
+    public MassQuantity? Division { get; init; }
+
+    /// <summary>Class on the data plate of a verified scale, as OIML R 76 names it: I, II, III or IIII.</summary>
+    public string? AccuracyClass { get; init; }
+
+    /// <summary>Verification interval e of the data plate. Default the division.</summary>
+    public MassQuantity? VerificationInterval { get; init; }
+
+    /// <summary>Limit of error stated by the maker or owner; goes before the class.</summary>
+    public MassQuantity? StatedAccuracy { get; init; }
+
+    /// <summary>Largest load, container included.</summary>
+    public MassQuantity? Capacity { get; init; }
+
+    /// <summary>Days after which a check is overdue. Default 365, judgement.</summary>
+    public int? DaysBetweenChecks { get; init; }
+}
+
+/// <summary>A scale as stored.</summary>
+public sealed class ScaleAnswer : ScaleRequest, IRecordAnswer
+{
+    /// <inheritdoc/>
+    public new required string Id { get; init; }
+
+    /// <inheritdoc/>
+    public required long Revision { get; init; }
+
+    /// <inheritdoc/>
+    public required DateTimeOffset CreatedAt { get; init; }
+
+    /// <inheritdoc/>
+    public required DateTimeOffset UpdatedAt { get; init; }
+}
