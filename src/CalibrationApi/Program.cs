@@ -15,6 +15,7 @@ using CalibrationApi.ScaleChecks;
 using CalibrationApi.Scales;
 using CalibrationApi.Storing;
 using CalibrationApi.Units;
+using Microsoft.AspNetCore.Diagnostics.HealthChecks;
 
 var builder = WebApplication.CreateBuilder(args);
 builder.AddHttpRules();
@@ -22,7 +23,7 @@ builder.Services.AddContract();
 builder.Services.AddCatchTests();
 builder.Services.AddCatchPlans();
 builder.Services.AddMeterSpeeds();
-builder.AddStorage();
+builder.AddStorage(isDemo: args.Contains(DemoSeason.Switch));
 builder.Services.AddMachines();
 builder.Services.AddProducts();
 builder.Services.AddLots();
@@ -41,7 +42,7 @@ if (LoopbackOnly.Refusal(builder.Configuration) is { } refusal)
 var app = builder.Build();
 app.UseHttpRules();
 app.MapContract();
-app.MapHealthChecks("/healthz/live").ExcludeFromDescription();
+app.MapHealthChecks("/healthz/live", new HealthCheckOptions { Predicate = _ => false }).ExcludeFromDescription();
 app.MapHealthChecks("/healthz/ready").ExcludeFromDescription();
 
 var v1 = app.MapGroup("/v1").WithRequestChecks();
@@ -59,7 +60,8 @@ v1.MapScaleChecks();
 v1.MapAdoptions();
 v1.MapHistory();
 
-if (args.Contains("--demo"))
-    DemoGreeting.PrintOnStart(app);
-app.Run();
+if (!args.Contains(DemoSeason.Switch))
+    await app.RunAsync();
+else if (!await DemoSeason.RunAsync(app))
+    return 1;
 return 0;

@@ -38,7 +38,7 @@ public static class ScaleCheck
         {
             var known = reading.Known.Kilograms;
             mm += known * known;
-            md += known * (reading.Indicated.Kilograms - known);
+            md += known * Deviation(reading);
             mu += known * reading.KnownUncertainty.Kilograms;
         }
 
@@ -48,11 +48,14 @@ public static class ScaleCheck
         var random = Math.Max(rounding, readings.Count > 1 ? residuals / (readings.Count - 1) : 0) / mm;
         var shared = mu / mm;
 
-        var worst = readings.MaxBy(reading => Math.Abs(reading.Indicated.Kilograms - reading.Known.Kilograms) / scale.LimitAt(reading.Known).Limit.Kilograms)!;
-        var deviation = worst.Indicated.Kilograms - worst.Known.Kilograms;
+        var worst = readings.MaxBy(reading => Math.Abs(Deviation(reading)) / scale.LimitAt(reading.Known).Limit.Kilograms)!;
+        var deviation = Deviation(worst);
         var (limit, origin) = scale.LimitAt(worst.Known);
         // A reading that lies on the limit passes; the allowance is for the binary value of decimal readings.
         var passed = Math.Abs(deviation) <= limit.Kilograms * (1 + 1e-9);
         return new ScaleCheckResult(error, Math.Sqrt(random + shared * shared), new Mass(deviation), limit, origin, passed);
     }
+
+    // To a microgram: no scale under a seeder shows less, and the binary rest of two decimal readings is not a deviation.
+    private static double Deviation(KnownMassReading reading) => Math.Round(reading.Indicated.Kilograms - reading.Known.Kilograms, 9);
 }

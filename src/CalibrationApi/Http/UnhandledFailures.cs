@@ -1,4 +1,6 @@
+using System.Threading.Channels;
 using Microsoft.AspNetCore.Diagnostics;
+using Microsoft.Data.Sqlite;
 
 namespace CalibrationApi.Http;
 
@@ -11,7 +13,12 @@ internal static class UnhandledFailures
         app.UseExceptionHandler(new ExceptionHandlerOptions
         {
             ExceptionHandler = context => Failed(context).ExecuteAsync(context),
-            StatusCodeSelector = failure => failure is BadHttpRequestException bad ? bad.StatusCode : StatusCodes.Status500InternalServerError,
+            StatusCodeSelector = failure => failure switch
+            {
+                BadHttpRequestException bad => bad.StatusCode,
+                SqliteException or ChannelClosedException => StatusCodes.Status503ServiceUnavailable,
+                _ => StatusCodes.Status500InternalServerError,
+            },
             // A client's mistake is not an error of ours and fills no log.
             SuppressDiagnosticsCallback = context => context.Exception is BadHttpRequestException or OperationCanceledException,
         });
@@ -20,11 +27,21 @@ internal static class UnhandledFailures
             : ForStatus(context.HttpContext.Response.StatusCode).ExecuteAsync(context.HttpContext));
     }
 
-    private static ProblemResult Failed(HttpContext context) =>
-        context.Features.Get<IExceptionHandlerFeature>()?.Error is BadHttpRequestException bad
-            ? ForStatus(bad.StatusCode)
-            : ProblemResult.Of(StatusCodes.Status500InternalServerError, ErrorCode.InternalError,
+    private static ProblemResult Failed(HttpContext context)
+    {
+        switch (context.Features.Get<IExceptionHandlerFeature>()?.Error)
+        {
+            case BadHttpRequestException bad:
+                return ForStatus(bad.StatusCode);
+            case SqliteException or ChannelClosedException:
+                context.Response.Headers.RetryAfter = "5";
+                return ProblemResult.Of(StatusCodes.Status503ServiceUnavailable, ErrorCode.StorageUnavailable,
+                    "The database cannot be used right now. Nothing was stored by this request. Try again in a few seconds.");
+            default:
+                return ProblemResult.Of(StatusCodes.Status500InternalServerError, ErrorCode.InternalError,
                 "The service failed to answer. Nothing was stored. Try again, and tell the service's operator the traceId if it happens again.");
+        }
+    }
 
     private static ProblemResult ForStatus(int status) => status switch
     {

@@ -8,6 +8,10 @@ namespace CalibrationApi.Quantities;
 /// <summary>Writes the engine's values in the units of an answer.</summary>
 internal sealed class AnswerUnits
 {
+    // Powers of ten up to 10^22 are exact in a double.
+    private const int MostExactDecimals = 22;
+    private static readonly double[] PowersOfTen = [.. Enumerable.Range(0, MostExactDecimals + 1).Select(exponent => Math.Pow(10, exponent))];
+
     private AnswerUnits(DisplayUnits units) => Display = units;
 
     public DisplayUnits Display { get; }
@@ -121,7 +125,9 @@ internal sealed class AnswerUnits
         if (value == 0)
             return 0;
         var decimals = 14 - (int)Math.Floor(Math.Log10(Math.Abs(value)));
-        return decimals is >= 0 and <= 15 ? Math.Round(value, decimals) : value;
+        if (decimals is < 0 or > MostExactDecimals)
+            return value;
+        return decimals <= 15 ? Math.Round(value, decimals) : Math.Round(value * PowersOfTen[decimals]) / PowersOfTen[decimals];
     }
 
     /// <summary>A fraction as a quantity in percent.</summary>
