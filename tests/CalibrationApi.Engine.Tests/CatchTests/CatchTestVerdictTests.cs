@@ -23,6 +23,17 @@ public sealed class CatchTestVerdictTests
         { FindingCode.WithinToleranceNotShown, NotShown, Rule.NotShownWithinTolerance, Severity.Warning, "It is not shown that the value in force is good enough" },
     };
 
+    public static TheoryData<Rule, CatchTest> RuledTests
+    {
+        get
+        {
+            var data = new TheoryData<Rule, CatchTest>();
+            foreach (var row in Rules)
+                data.Add((Rule)row[2], (CatchTest)row[1]);
+            return data;
+        }
+    }
+
     private static CatchTest CoarseScale => Given.Test(Honest) with { Scale = Given.Platform with { StatedAccuracy = new Mass(0.6) } };
 
     // A change inside its own interval, but with 2.5 % from day to day nothing is shown.
@@ -42,8 +53,8 @@ public sealed class CatchTestVerdictTests
     }
 
     [Theory]
-    [MemberData(nameof(Rules))]
-    public void Evaluate_EachRule_WritesSentencesThatCanBeShownAsTheyAre(string code, CatchTest test, Rule rule, Severity severity, string headline)
+    [MemberData(nameof(RuledTests))]
+    public void Evaluate_EachRule_WritesSentencesThatCanBeShownAsTheyAre(Rule rule, CatchTest test)
     {
         var result = test.Evaluated();
 
@@ -62,8 +73,6 @@ public sealed class CatchTestVerdictTests
                     Assert.DoesNotContain("CalibrationApi", written, StringComparison.Ordinal);
                 }
             });
-        Assert.NotEqual(code, headline);
-        Assert.True(Enum.IsDefined(severity));
     }
 
     [Fact]

@@ -1,0 +1,82 @@
+using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.Weighing;
+
+namespace CalibrationApi.Engine.Tests.Weighing;
+
+/// <summary>A scale checked against known masses.</summary>
+public sealed class ScaleCheckTests
+{
+    private static readonly Scale Platform = Given.Platform;
+
+    [Fact]
+    public void Evaluate_ScaleThatShowsOnePercentTooMuch_FindsItsSpanError()
+    {
+        var check = ScaleCheck.Evaluate(Platform, [Reading(5, 5.05), Reading(10, 10.10), Reading(20, 20.20)]);
+
+        Assert.Equal(0.01, check.Error, 1e-12);
+        Assert.False(check.Passed);
+    }
+
+    // Least squares through the origin by hand: (5 x 0.02 + 20 x 0.04) / (25 + 400).
+    [Fact]
+    public void Error_UnequalReadings_IsTheSlopeThroughTheOrigin() => NearlyEqual.Assert(
+        (5 * 0.02 + 20 * 0.04) / 425, ScaleCheck.Evaluate(Platform, [Reading(5, 5.02), Reading(20, 20.04)]).Error, 1e-10);
+
+    [Fact]
+    public void StandardUncertainty_OneReading_IsItsRounding() => NearlyEqual.Assert(
+        0.02 / Math.Sqrt(12) / 20, ScaleCheck.Evaluate(Platform, [Reading(20, 20.02)]).StandardUncertainty);
+
+    // Residuals of +-0.06 kg about a slope of zero outweigh the rounding of 20 g.
+    [Fact]
+    public void StandardUncertainty_ReadingsThatScatter_IsThatOfTheirResiduals() => NearlyEqual.Assert(
+        Math.Sqrt(2 * 0.06 * 0.06 / 1 / 800), ScaleCheck.Evaluate(Platform, [Reading(20, 20.06), Reading(20, 19.94)]).StandardUncertainty, 1e-9);
+
+    // Known masses are one set and share their error: it does not shrink with their number.
+    [Fact]
+    public void StandardUncertainty_KnownMasses_AreCommonToAllReadings()
+    {
+        var one = ScaleCheck.Evaluate(Platform, [Reading(20, 20, 0.02)]).StandardUncertainty;
+        var many = ScaleCheck.Evaluate(Platform, [.. Enumerable.Repeat(Reading(20, 20, 0.02), 100)]).StandardUncertainty;
+
+        Assert.True(one > 0.001);
+        Assert.InRange(many, 0.001, one);
+    }
+
+    // Limits of class III in service: 0.02 kg to 500 e (10 kg), 0.04 kg to 2000 e (40 kg).
+    [Theory]
+    [InlineData(5, 5.02, true)]
+    [InlineData(5, 5.04, false)]
+    [InlineData(20, 20.04, true)]
+    [InlineData(20, 19.96, true)]
+    [InlineData(20, 20.06, false)]
+    public void Passed_ReadingOnOrBeyondItsLimit_IsJudgedAtItsLoad(double known, double indicated, bool passed) =>
+        Assert.Equal(passed, ScaleCheck.Evaluate(Platform, [Reading(known, indicated)]).Passed);
+
+    [Fact]
+    public void LargestDeviation_SeveralReadings_IsTheOneNearestToOrFarthestBeyondItsLimit()
+    {
+        var check = ScaleCheck.Evaluate(Platform, [Reading(5, 4.98), Reading(20, 20.02)]);
+
+        Assert.Equal(-0.02, check.LargestDeviation.Kilograms, 1e-12);
+        Assert.Equal(0.02, check.Limit.Kilograms, 1e-12);
+        Assert.Contains("OIML R 76", check.LimitOrigin, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Evaluate_OutcomeAsKnownError_CorrectsACatch()
+    {
+        var check = ScaleCheck.Evaluate(Platform, [Reading(10, 10.1), Reading(20, 20.2)]);
+        var scale = Platform with { KnownError = new KnownScaleError(check.Error, check.StandardUncertainty) };
+
+        var result = (Given.Test(Given.Net(17.17, 47)) with { Scale = scale }).Evaluated();
+
+        NearlyEqual.Assert(17, result.Catches[0].Metered.Kilograms, 1e-12);
+    }
+
+    [Fact]
+    public void Evaluate_NoReading_IsRefusedAsACodingMistake() =>
+        Assert.Throws<ArgumentException>(() => ScaleCheck.Evaluate(Platform, []));
+
+    private static KnownMassReading Reading(double known, double indicated, double uncertainty = 0) =>
+        new(new Mass(known), new Mass(indicated), new Mass(uncertainty));
+}
