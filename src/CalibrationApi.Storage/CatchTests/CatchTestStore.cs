@@ -57,10 +57,10 @@ public static class CatchTestStore
             var one = test.Catches[position];
             connection.Execute(
                 """
-                insert into catches (test, position, counted, net_entered, net_unit, net_kilograms, revolutions, value, variance)
-                values (@seq, @position, @counted, @NetEntered, @NetUnit, @NetKilograms, @Revolutions, @Value, @Variance)
+                insert into catches (workspace, test, position, counted, net_entered, net_unit, net_kilograms, revolutions, value, variance)
+                values (@workspace, @seq, @position, @counted, @NetEntered, @NetUnit, @NetKilograms, @Revolutions, @Value, @Variance)
                 """,
-                new { seq, position, counted = one.Counted ? 1 : 0, one.NetEntered, one.NetUnit, one.NetKilograms, one.Revolutions, one.Value, one.Variance });
+                new { workspace, seq, position, counted = one.Counted ? 1 : 0, one.NetEntered, one.NetUnit, one.NetKilograms, one.Revolutions, one.Value, one.Variance });
         }
     }
 
@@ -86,7 +86,7 @@ public static class CatchTestStore
               order by t.occurred_at desc, t.seq desc limit @mostTests)
             select tests.id, tests.value as testValue, tests.random, tests.lot, c.value, c.variance
             from tests join catches c on c.test = tests.seq
-            where c.counted = 1
+            where c.workspace = @workspace and c.counted = 1
             order by tests.occurred_at desc, tests.seq desc, c.position
             """,
             new { workspace, series.Machine, series.Meter, series.Element, series.Setting, series.Product, before = Instants.Text(before), mostTests });

@@ -122,6 +122,7 @@ create index catch_tests_by_series on catch_tests (workspace, machine, meter, el
 
 -- One row per catch: what was entered, and the canonical numbers that the history of a series is made of.
 create table catches (
+  workspace     text    not null,
   test          integer not null references catch_tests (seq),
   position      integer not null check (position >= 0),
   counted       integer not null check (counted in (0, 1)),
