@@ -52,6 +52,16 @@ internal sealed class Question
         return this;
     }
 
+    /// <summary>Writes the quantity at a pointer in another unit, of which one is <paramref name="factor"/> of the unit it has.</summary>
+    public Question Convert(string pointer, string unit, double factor)
+    {
+        var (parent, name) = Parent(pointer);
+        var quantity = parent is JsonArray array ? array[int.Parse(name, CultureInfo.InvariantCulture)]! : parent[name]!;
+        quantity["value"] = quantity["value"]!.GetValue<double>() / factor;
+        quantity["unit"] = unit;
+        return this;
+    }
+
     /// <summary>Appends raw JSON to the array at a pointer.</summary>
     public Question Add(string pointer, string json)
     {
