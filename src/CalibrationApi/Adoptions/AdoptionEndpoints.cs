@@ -17,6 +17,6 @@ internal static class AdoptionEndpoints
             .Produces<AdoptionAnswer>(StatusCodes.Status201Created).Produces<AdoptionAnswer>().WithMetadata(Declared.Storing);
         routes.MapGet("/adoptions/{id}", ReadAdoptions.Get).WithName("getAdoption").WithTags(Tag)
             .Produces<AdoptionAnswer>().WithMetadata(Declared.Reading);
-        routes.MapGet("/machines/{id}/values-in-force", ReadAdoptions.InForce).WithName("listValuesInForce").WithTags(Tag).WithMetadata(Declared.Reading);
+        routes.MapGet("/machines/{id}/values-in-force", ReadAdoptions.InForce).WithName("listValuesInForce").WithTags(Tag).WithMetadata(Declared.ComputingFromRecord);
     }
 }

@@ -21,6 +21,6 @@ internal static class CatchTestEndpoints
             .Produces<CatchTestRecordAnswer>(StatusCodes.Status201Created).Produces<CatchTestRecordAnswer>().WithMetadata(Declared.Storing);
         routes.MapGet("/catch-tests/{id}", GetCatchTest.Handle).WithName("getCatchTest").WithTags(Tag)
             .Produces<CatchTestRecordAnswer>().WithMetadata(Declared.Reading);
-        routes.MapPost("/catch-tests/{id}/recomputations", RecomputeCatchTest.Handle).WithName("recomputeCatchTest").WithTags(Tag).WithMetadata(Declared.Reading);
+        routes.MapPost("/catch-tests/{id}/recomputations", RecomputeCatchTest.Handle).WithName("recomputeCatchTest").WithTags(Tag).WithMetadata(Declared.ComputingFromRecord);
     }
 }

@@ -48,6 +48,7 @@ internal static class ContractSetup
             swagger.SchemaFilter<QuantitySchemas>();
             swagger.SchemaFilter<RuleSchemas>();
             swagger.SchemaFilter<KnownWordSchemas>();
+            swagger.OperationFilter<TakenHeaders>();
             swagger.OperationFilter<OperationDetails>();
             swagger.DocumentFilter<NoNulls>();
             swagger.DocumentFilter<DocumentDetails>();

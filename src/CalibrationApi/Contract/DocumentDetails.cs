@@ -11,6 +11,15 @@ internal sealed class DocumentDetails : IDocumentFilter
         ["Catch plans"] = "How much to catch, for how long, in which container, and when each meter stops.",
         ["Catch tests"] = "What the catches say, how sure it is, and what to do now.",
         ["Meter speeds"] = "Which metering element serves which rates at which ground speeds.",
+        ["Machines"] = "Seeding machines with their tanks, meters, metering elements and what a test disturbs on them.",
+        ["Products"] = "What meters put down.",
+        ["Lots"] = "Deliveries and seed lots of a product, with what changes from lot to lot.",
+        ["Scales"] = "The scales that weigh catches.",
+        ["Containers"] = "The containers that catches fall into.",
+        ["Plans"] = "Which meter puts down which product at which rate on a field.",
+        ["Scale checks"] = "Checks of scales against known masses; the error found is corrected in later tests.",
+        ["Values in force"] = "What was typed into the controllers, by whom, why and on what evidence.",
+        ["History"] = "Everything that happened, in the order of time.",
         ["Units"] = "The closed list of units with their exact factors.",
     };
 

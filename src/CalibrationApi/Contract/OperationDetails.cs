@@ -11,6 +11,13 @@ internal sealed class OperationDetails : IOperationFilter
     private static readonly Dictionary<string, string> StatusSentences = new()
     {
         ["400"] = "The request cannot be read as this contract: broken JSON, a wrong type, an unknown or duplicate member or query parameter. One error, with its place.",
+        ["304"] = "Not changed since the representation with the entity tag sent.",
+        ["404"] = "There is no record with this id.",
+        ["406"] = "The list cannot be given in any of the media types asked for.",
+        ["409"] = "A request with the same Idempotency-Key is being worked on; Retry-After says when to ask again.",
+        ["412"] = "Somebody changed the record since the revision named by If-Match.",
+        ["428"] = "If-Match is missing.",
+        ["503"] = "The database cannot be used right now; nothing was stored. Retry-After says when to try again.",
         ["413"] = "The body is larger than 1 MiB.",
         ["415"] = "The body is not application/json in UTF-8.",
         ["422"] = "The request can be read but breaks rules, or cannot be answered. Every error, each with pointer, code and what to do.",

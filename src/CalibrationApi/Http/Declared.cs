@@ -1,22 +1,53 @@
+using CalibrationApi.Contract;
+
 namespace CalibrationApi.Http;
 
-/// <summary>The problems an operation can answer with, for the contract.</summary>
+/// <summary>What an operation answers with and takes beside its types, for the contract: problems and headers.</summary>
 internal static class Declared
 {
-    private const int Unreadable = StatusCodes.Status400BadRequest;
-    private const int Invalid = StatusCodes.Status422UnprocessableEntity;
-    private const int Failed = StatusCodes.Status500InternalServerError;
+    private const int Ok = StatusCodes.Status200OK;
+    private const int Created = StatusCodes.Status201Created;
+    private const string TagSays = "Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.";
+    private const string LocationSays = "Address of the record.";
 
-    public static object[] Calculating { get; } = Problems(Unreadable, StatusCodes.Status413PayloadTooLarge, StatusCodes.Status415UnsupportedMediaType, Invalid, Failed);
+    private static readonly int[] AnyProblem = [StatusCodes.Status400BadRequest, StatusCodes.Status422UnprocessableEntity, StatusCodes.Status500InternalServerError];
+    private static readonly int[] BodyProblem = [StatusCodes.Status413PayloadTooLarge, StatusCodes.Status415UnsupportedMediaType, StatusCodes.Status503ServiceUnavailable];
 
-    public static object[] Storing { get; } = Problems(Unreadable, StatusCodes.Status409Conflict, StatusCodes.Status413PayloadTooLarge, StatusCodes.Status415UnsupportedMediaType, Invalid, Failed, StatusCodes.Status503ServiceUnavailable);
+    /// <summary>An operation that stores a new record.</summary>
+    public static object[] Storing { get; } =
+    [
+        .. Problems([.. AnyProblem, .. BodyProblem, StatusCodes.Status409Conflict]),
+        new TakenHeader("Idempotency-Key", "A text of your own, up to 200 ASCII characters, for example a new UUID in quotes. The same key with the same body within 24 hours gets the first answer again; with another body it is refused.", "\"8e03978e-40d5-43e8-bc93-6894a57f9324\""),
+        new AnswerHeader("Location", LocationSays, Created),
+        new AnswerHeader("ETag", TagSays, Created),
+        new AnswerHeader("Location", LocationSays, Ok),
+        new AnswerHeader("ETag", TagSays, Ok),
+    ];
 
-    public static object[] Replacing { get; } = Problems(Unreadable, StatusCodes.Status404NotFound, StatusCodes.Status412PreconditionFailed, StatusCodes.Status413PayloadTooLarge, StatusCodes.Status415UnsupportedMediaType, Invalid, StatusCodes.Status428PreconditionRequired, Failed, StatusCodes.Status503ServiceUnavailable);
+    /// <summary>An operation that replaces a described record.</summary>
+    public static object[] Replacing { get; } =
+    [
+        .. Problems([.. AnyProblem, .. BodyProblem, StatusCodes.Status404NotFound, StatusCodes.Status412PreconditionFailed, StatusCodes.Status428PreconditionRequired]),
+        new TakenHeader("If-Match", "The ETag of the revision that you are changing; without it the change is refused.", "\"r3\""),
+        new AnswerHeader("ETag", TagSays, Ok),
+        new AnswerHeader("Location", LocationSays, Ok),
+    ];
 
-    public static object[] Reading { get; } = Problems(Unreadable, StatusCodes.Status404NotFound, Invalid, Failed);
+    /// <summary>An operation that reads one record.</summary>
+    public static object[] Reading { get; } =
+    [
+        .. Problems([.. AnyProblem, StatusCodes.Status404NotFound]),
+        new ProducesResponseTypeMetadata(StatusCodes.Status304NotModified),
+        new TakenHeader("If-None-Match", "The ETag that you have; an unchanged record answers 304 without a body.", "\"r3\""),
+        new AnswerHeader("ETag", TagSays, Ok),
+    ];
 
-    public static object[] Listing { get; } = Problems(Unreadable, StatusCodes.Status406NotAcceptable, Invalid, Failed);
+    /// <summary>An operation that computes from a stored record.</summary>
+    public static object[] ComputingFromRecord { get; } = Problems([.. AnyProblem, StatusCodes.Status404NotFound]);
 
-    private static object[] Problems(params int[] statuses) =>
-        [.. statuses.Select(status => new ProducesResponseTypeMetadata(status, typeof(Problem), [ProblemResult.MediaType]))];
+    /// <summary>An operation that lists records.</summary>
+    public static object[] Listing { get; } = Problems([.. AnyProblem, StatusCodes.Status406NotAcceptable]);
+
+    private static object[] Problems(int[] statuses) =>
+        [.. statuses.Order().Select(status => new ProducesResponseTypeMetadata(status, typeof(Problem), [ProblemResult.MediaType]))];
 }

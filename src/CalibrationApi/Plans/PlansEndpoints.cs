@@ -14,6 +14,6 @@ internal static class PlansEndpoints
     public static void MapPlans(this IEndpointRouteBuilder routes)
     {
         routes.MapDescribedRecords<PlanRequest, PlanAnswer>(RecordKind.Plans, "plans", "Plan", "plan for a field");
-        routes.MapGet("/plans/{id}/catch-plan", PlanCatchOfPlan.Handle).WithName("planCatchOfPlan").WithTags("Plans").WithMetadata(Declared.Reading);
+        routes.MapGet("/plans/{id}/catch-plan", PlanCatchOfPlan.Handle).WithName("planCatchOfPlan").WithTags("Plans").WithMetadata(Declared.ComputingFromRecord);
     }
 }
