@@ -28,8 +28,9 @@ public static class CatchPlanEvaluation
         for (var i = 0; i < planned.Length; i++)
         {
             if (planned[i].Revolutions < 1)
-                refusals.Add(new Refusal(RefusalCode.SettingsAtOdds, $"meters/{i}",
-                    $"One revolution delivers {plan.Meters[i].Value.Value}, but {MeterPlanning.BoundWords(planned[i].LimitedBy.Kind)} allows only {planned[i].LimitedBy.Mass}. Check the units of the value and of the {BoundMember(planned[i].LimitedBy.Kind)}."));
+                refusals.Add(new Refusal(RefusalCode.SettingsAtOdds, $"meters/{i}", planned[i].LimitedBy.Mass.Kilograms <= 0
+                    ? $"The empty container already weighs as much as {MeterPlanning.BoundWords(planned[i].LimitedBy.Kind)} allows. Use a lighter container, or state what really limits it."
+                    : (FormattableString)$"One revolution delivers {plan.Meters[i].Value.Value}, but {MeterPlanning.BoundWords(planned[i].LimitedBy.Kind)} allows only {planned[i].LimitedBy.Mass}. Check the units of the value and of the {BoundMember(planned[i].LimitedBy.Kind)}."));
         }
 
         if (refusals.Count > 0)

@@ -53,7 +53,7 @@ internal sealed class MeterPlanning
     public bool IsSmallSeed => meter.Material == ProductMaterial.SmallSeed || (meter.Material is null && TooSlowForBulk);
 
     private bool TooSlowForBulk =>
-        Bounds.Single(bound => bound.Kind == CatchBoundKind.LongestRun).Mass.Kilograms < CatchSize.LeastBulkCatch;
+        Threshold.IsBelow(Bounds.Single(bound => bound.Kind == CatchBoundKind.LongestRun).Mass.Kilograms, CatchSize.LeastBulkCatch);
 
     private double Coverage => plan.CoverageProbability ?? CatchTestLimits.DefaultCoverage;
 
@@ -83,7 +83,7 @@ internal sealed class MeterPlanning
             RunTime = new Duration(RunTime),
             MeterSpeed = new RotationalSpeed(MeterSpeed),
             SpeedChecks = [.. WorkingSpeeds().Select(Check)],
-            WithinLimits = meter.SpeedLimits.Margin(MeterSpeed, MeterSpeed) >= 0,
+            WithinLimits = meter.SpeedLimits.Allow(MeterSpeed),
             ContainerFill = Fill() is { } fill ? new Ratio(fill) : null,
             SimulatedArea = new Area(Mass / meter.TargetRate.KilogramsPerSquareMetre),
             Catches = catches,
@@ -110,20 +110,22 @@ internal sealed class MeterPlanning
     {
         var division = plan.Scale.Division;
         var divisions = Mass / division.Kilograms;
-        if (divisions < CatchSize.FineDivisions)
+        if (Threshold.IsBelow(divisions, CatchSize.FineDivisions))
             yield return Finding.Note(FindingCode.CoarseScale,
-                $"{meter.Name}: a catch of {new Mass(Mass)} covers only {divisions:F0} divisions of {division}; {CatchSize.FineDivisions:F0} or more are better.", meter.Name);
-        if (!IsSmallSeed && LimitedBy.Mass.Kilograms < CatchSize.LeastBulkCatch)
+                $"{meter.Name}: a catch of {new Mass(Mass)} covers only {Math.Floor(divisions):F0} divisions of {division}; {CatchSize.FineDivisions:F0} or more are better.", meter.Name);
+        if (!IsSmallSeed && Threshold.IsBelow(LimitedBy.Mass.Kilograms, CatchSize.LeastBulkCatch))
             yield return Finding.Warning(FindingCode.BoundsCross,
                 $"{meter.Name}: at least {new Mass(CatchSize.LeastBulkCatch)} are common practice for a bulk product, but {BoundWords(LimitedBy.Kind)} allows only {LimitedBy.Mass}. {BoundRemedy(LimitedBy.Kind)}", meter.Name);
-        if (Revolutions < CatchSize.UsualRevolutions)
+        if (Threshold.IsBelow(Revolutions, CatchSize.UsualRevolutions))
             yield return Finding.Warning(FindingCode.SmallCatch,
                 $"{meter.Name}: {Revolutions:0.#} revolutions are few; from {CatchSize.UsualRevolutions:F0} on, start and stop hardly matter. {BoundRemedy(LimitedBy.Kind)}", meter.Name);
         if (Precision().Catches is null)
             yield return Finding.Warning(FindingCode.PrecisionOutOfReach,
-                $"{meter.Name}: {new Ratio(Wanted):0.##} cannot be reached with this scale and a catch of {new Mass(Mass)}. Make the catch larger, use a finer scale, or check this one against known masses.", meter.Name);
+                CatchCount.OutOfReach(Wanted, Common(), Coverage)
+                    ? $"{meter.Name}: {new Ratio(Wanted):0.##} cannot be reached with this scale and a catch of {new Mass(Mass)}. Make the catch larger, use a finer scale, or check this one against known masses."
+                    : (FormattableString)$"{meter.Name}: not even {CatchCount.Most} catches reach {new Ratio(Wanted):0.##}, because single catches scatter too much. Make each catch longer, count finer, or ask for less.", meter.Name);
         if (Container is { Volume: { } volume } && meter.BulkDensity is { } density
-            && Mass * (1 + 2 * Uncertainty) > CatchPlanDefaults.NearlyFull * volume.CubicMetres * density.KilogramsPerCubicMetre)
+            && Mass * (1 + 2 * Uncertainty) > CatchPlanDefaults.NearlyFull * (1 + 1e-9) * volume.CubicMetres * density.KilogramsPerCubicMetre)
             yield return Finding.Warning(FindingCode.ContainerNearlyFull,
                 $"{meter.Name}: if the meter delivers more than planned, the container may be full to the brim. Plan less or watch it.", meter.Name);
         foreach (var finding in SpeedFindings())
@@ -157,15 +159,21 @@ internal sealed class MeterPlanning
     {
         var prior = Prior;
         var between = prior.Relative * prior.Relative;
-        var tare = plan.Scale.SharedTareUncertainty(plan.TareReading) / Mass;
-        var span = plan.Scale.RelativeSpanUncertainty(new Mass(Mass));
-        var common = Math.Sqrt(span * span + tare * tare);
+        var common = Common();
         var resolution = (plan.CounterResolution ?? CountDefaults.CounterResolution).Count;
         var variance = CatchVariance.Of(
             plan.Scale.RandomUncertainty(plan.TareReading) / Mass,
             CatchVariance.OfCount(resolution, plan.CountStart, meter.PocketsPerRevolution) / Revolutions);
         var catches = CatchCount.Needed(Wanted, 1, between, prior.DegreesOfFreedom, variance, common, Coverage);
         return (catches, CatchCount.ExpectedPrecision(catches ?? 1, between, prior.DegreesOfFreedom, variance, common, Coverage));
+    }
+
+    // What all catches on this scale have in common, relative.
+    private double Common()
+    {
+        var tare = plan.Scale.SharedTareUncertainty(plan.TareReading) / Mass;
+        var span = plan.Scale.RelativeSpanUncertainty(new Mass(Mass));
+        return Math.Sqrt(span * span + tare * tare);
     }
 
     private double? Fill() => Container is { Volume: { } volume } && meter.BulkDensity is { } density
@@ -183,7 +191,7 @@ internal sealed class MeterPlanning
     private SpeedCheck Check(Speed groundSpeed)
     {
         var n = FlowAt(groundSpeed) / DeliveredPerRevolution;
-        return new SpeedCheck(groundSpeed, new RotationalSpeed(n), meter.SpeedLimits.Margin(n, n) >= 0);
+        return new SpeedCheck(groundSpeed, new RotationalSpeed(n), meter.SpeedLimits.Allow(n));
     }
 
     private IEnumerable<Finding> SpeedFindings()
@@ -191,10 +199,10 @@ internal sealed class MeterPlanning
         foreach (var speed in WorkingSpeeds().Prepend(plan.GroundSpeed).Distinct())
         {
             var n = FlowAt(speed) / DeliveredPerRevolution;
-            if (meter.SpeedLimits.Minimum is { } minimum && n < minimum.RevolutionsPerSecond)
+            if (meter.SpeedLimits.Minimum is { } minimum && Threshold.IsBelow(n, minimum.RevolutionsPerSecond))
                 yield return Finding.Warning(FindingCode.OutsideMeterWindow,
                     $"{meter.Name}: at {speed} the meter turns {new RotationalSpeed(n):F1}, under its least {minimum:F1}, where it turns unevenly.", meter.Name);
-            if (meter.SpeedLimits.Maximum is { } maximum && n > maximum.RevolutionsPerSecond)
+            if (meter.SpeedLimits.Maximum is { } maximum && Threshold.IsAbove(n, maximum.RevolutionsPerSecond))
                 yield return Finding.Warning(FindingCode.OutsideMeterWindow,
                     $"{meter.Name}: at {speed} the meter would have to turn {new RotationalSpeed(n):F1}, above its highest {maximum:F1}: the rate will not be reached.", meter.Name);
         }

@@ -44,7 +44,7 @@ public static class CatchTestEvaluation
             Catches = [.. test.Catches.Select(one => Reading(test, one))],
             Agreement = agreement,
             Change = change,
-            Enter = decision.Verdict == Verdict.Adopt ? test.ControllerEntry?.For(estimate.Value.Value) : null,
+            Enter = decision.Verdict == Verdict.Adopt ? Enter(test, estimate) : null,
             EffectIfValueInForceStays = Effect(test, change),
             Settings = settings,
             Assumptions = Assumptions(test, readings, settings),
@@ -62,10 +62,14 @@ public static class CatchTestEvaluation
     private static RepeatabilityPrior Prior(CatchTest test, CatchReadings readings) => RepeatabilityPrior.From(
         test.Limits.Repeatability,
         test.Limits.RepeatabilityDegreesOfFreedom,
-        () => RepeatabilityPrior.Default(test.Material, readings.Masses.Min(), readings.Revolutions.Min()));
+        () => RepeatabilityPrior.Default(test.Material, readings.Masses.Min() / (test.CaughtPoints?.Scale ?? 1), readings.Revolutions.Min()));
 
     private static double SharedTareOfAllPoints(CatchTest test) =>
         test.Scale.SharedTareUncertainty(test.TareReading) * (test.CaughtPoints?.Scale ?? 1);
+
+    // A controller with too few decimals would be told zero; then there is nothing to type in, and a finding says why.
+    private static ControllerNumber? Enter(CatchTest test, MassPerRevolutionEstimate estimate) =>
+        test.ControllerEntry?.For(estimate.Value.Value) is { Typed: > 0 } number ? number : null;
 
     private static CatchReading Reading(CatchTest test, Catch one)
     {

@@ -19,6 +19,9 @@ internal static class CatchTestFindings
         Precision(test, readings, result, findings);
         if (result.Enter is { } enter)
             Entry(enter, result, findings);
+        else if (result.Decision.Verdict == Verdict.Adopt && test.ControllerEntry is { } entry)
+            findings.Add(Finding.Stop(FindingCode.EntryResolutionMatters,
+                $"With {entry.Decimals} decimals in {entry.Unit.Symbol} the controller could only take 0. Choose a form or a unit with more digits."));
         if (test.MixesMassUnits)
             findings.Add(Finding.Warning(FindingCode.MixedMassUnits,
                 $"Masses of this test were given both in metric and in pound units although one scale shows one unit. Each was taken with its own unit; check that none was mislabelled."));

@@ -67,7 +67,7 @@ public static class MeterSpeedEvaluation
     {
         var n = element.Delivery.SpeedFor(rate.KilogramsPerSquareMetre * width * speed.MetresPerSecond);
         Length? spacing = element.Pockets is { } pockets ? new Length(speed.MetresPerSecond / (n * pockets)) : null;
-        return new Corner(rate, speed, new RotationalSpeed(n), element.Limits.Margin(n, n) >= 0, spacing);
+        return new Corner(rate, speed, new RotationalSpeed(n), element.Limits.Allow(n), spacing);
     }
 
     private static Speed? Speed(double? flow, double massPerMetre) => flow is { } known ? new Speed(known / massPerMetre) : null;
@@ -117,7 +117,7 @@ public static class MeterSpeedEvaluation
                     $"{element.Name}: {corner.Rate} at {corner.GroundSpeed} takes {corner.MeterSpeed:F1}, above the highest {element.Limits.Maximum:F1}: the rate will not be reached. Drive slower or use an element that delivers more per revolution.");
         }
 
-        if (result.Margin >= 0 && result.Margin < NearLimit)
+        if (result.Fits && result.Margin < NearLimit)
             yield return Finding.Note(FindingCode.NearMeterLimit,
                 $"{element.Name} comes within {new Ratio(result.Room):F0} of a limit of its speed.");
         var fastest = result.Corners.Max(corner => corner.MeterSpeed.RevolutionsPerSecond);

@@ -10,6 +10,11 @@ public sealed record MeterSpeedLimits(RotationalSpeed? Minimum, RotationalSpeed?
     /// <summary>No limits known.</summary>
     public static MeterSpeedLimits None { get; } = new(null, null);
 
+    /// <summary>True when a speed, rev/s, is inside the limits; a speed on a limit is.</summary>
+    public bool Allow(double speed) =>
+        !(Minimum is { } minimum && Threshold.IsBelow(speed, minimum.RevolutionsPerSecond))
+        && !(Maximum is { } maximum && Threshold.IsAbove(speed, maximum.RevolutionsPerSecond));
+
     /// <summary>
     /// Room between a range of needed speeds and the limits: min(ln(n_low / n_min), ln(n_max / n_high)).
     /// </summary>

@@ -35,7 +35,7 @@ public sealed record ElementResult
     public double Room => Math.Exp(Margin) - 1;
 
     /// <summary>The element serves every corner.</summary>
-    public bool Fits => Margin >= 0;
+    public bool Fits => Corners.All(corner => corner.Within);
 
     /// <summary>Lowest and highest rate at lowest and highest ground speed.</summary>
     public required IReadOnlyList<Corner> Corners { get; init; }

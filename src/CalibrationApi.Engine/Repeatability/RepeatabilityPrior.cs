@@ -4,7 +4,7 @@ namespace CalibrationApi.Engine.Repeatability;
 
 /// <summary>What is believed about the scatter of catches before any are made: scale and counter parts removed.</summary>
 /// <param name="Relative">Standard deviation of one catch, relative to the value; above 0.</param>
-/// <param name="DegreesOfFreedom">How much that is worth, as if it came from this many plus one catches; above 0.</param>
+/// <param name="DegreesOfFreedom">How much that is worth, as if it came from this many plus one catches; at least 1.</param>
 /// <param name="Origin">Where it comes from, in words.</param>
 /// <remarks>
 /// The defaults are judgement; no published source was found. The meaning of the degrees of freedom is that of

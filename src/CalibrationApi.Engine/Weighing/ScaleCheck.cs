@@ -28,11 +28,13 @@ public static class ScaleCheck
     /// scatter of the residuals, whichever is larger, give its random part; the known masses, which are usually one set and so
     /// share their error, the other: sum(m u) / sum(m^2). The limit is <see cref="Scale.LimitAt"/> at each load.
     /// </remarks>
-    /// <exception cref="ArgumentException">No reading.</exception>
+    /// <exception cref="ArgumentException">No reading, or a known mass that is not above 0.</exception>
     public static ScaleCheckResult Evaluate(Scale scale, IReadOnlyList<KnownMassReading> readings)
     {
         if (readings.Count == 0)
             throw new ArgumentException("At least one reading is needed.", nameof(readings));
+        if (readings.Any(reading => reading.Known.Kilograms <= 0))
+            throw new ArgumentException("Known masses are above 0.", nameof(readings));
         double mm = 0, md = 0, mu = 0;
         foreach (var reading in readings)
         {

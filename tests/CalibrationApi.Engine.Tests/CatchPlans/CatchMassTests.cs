@@ -128,6 +128,27 @@ public sealed class CatchMassTests
     }
 
     [Fact]
+    public void Evaluate_ContainerHeavierThanTheLiftLimit_SaysThatItIsTheContainer()
+    {
+        var plan = Planned.Plan(Planned.Front) with { LiftLimit = new Mass(1) };
+
+        var refusal = Assert.Single(CatchPlanEvaluation.Evaluate(plan).Refusals);
+
+        Assert.StartsWith("The empty container already weighs as much as what one person lifts allows.", refusal.Detail.InMetric(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Findings_ScatterKeepsThePrecisionOutOfReach_DoesNotBlameTheScale()
+    {
+        var plan = Planned.Plan(Planned.Front with { Repeatability = 0.3 });
+
+        var finding = Assert.Single(plan.Evaluated().Findings, each => each.Code == FindingCode.PrecisionOutOfReach);
+
+        Assert.Contains("single catches scatter too much", finding.Detail.InMetric(), StringComparison.Ordinal);
+        Assert.DoesNotContain("scale", finding.Detail.InMetric(), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Evaluate_SeveralImpossibleMeters_AreAllRefusedAtOnce()
     {
         var plan = Planned.Plan(Planned.Front, Planned.Middle) with { LiftLimit = new Mass(1.7) };

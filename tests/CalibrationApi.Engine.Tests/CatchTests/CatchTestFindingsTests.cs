@@ -113,16 +113,19 @@ public sealed class CatchTestFindingsTests
         TwoCatches.InForce(0.30) with { ControllerEntry = ControllerEntry.PerRevolutionOf(UnitTable.Get("kg/rev"), 3) },
         FindingCode.EntryResolutionMatters);
 
-    // A controller with too few decimals would be told zero and apply nothing.
+    // A controller with too few decimals would be told zero and apply nothing, so nothing is offered for typing in.
     [Fact]
-    public void EntryResolutionMatters_ValueRoundsToZero_SaysThatAllOfItIsLost()
+    public void EntryResolutionMatters_ValueRoundsToZero_OffersNoNumberAndStops()
     {
         var test = Given.Test(Given.Net(4, 130)) with { ControllerEntry = ControllerEntry.PerRevolutionOf(UnitTable.Get("kg/rev"), 1), Material = ProductMaterial.SmallSeed };
         var result = (test with { Limits = new CatchTestLimits { WantedPrecision = 0.2 } }).Evaluated();
 
-        Assert.Equal(0, result.Enter!.Typed);
-        Assert.Equal(-1, result.Enter.RoundingError);
-        Assert.Contains("100.0 % below", Assert.Single(result.Findings, each => each.Code == FindingCode.EntryResolutionMatters).Detail.InMetric(), StringComparison.Ordinal);
+        Assert.Equal(Verdict.Adopt, result.Decision.Verdict);
+        Assert.Null(result.Enter);
+        var finding = Assert.Single(result.Findings, each => each.Code == FindingCode.EntryResolutionMatters);
+        Assert.Equal(Severity.Stop, finding.Severity);
+        Assert.Contains("could only take 0", finding.Detail.InMetric(), StringComparison.Ordinal);
+        Assert.Contains("Adopt 0.03077 kg/rev", result.Headline.InMetric(), StringComparison.Ordinal);
     }
 
     [Fact]

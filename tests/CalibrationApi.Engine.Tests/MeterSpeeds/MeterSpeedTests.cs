@@ -45,6 +45,25 @@ public sealed class MeterSpeedTests
     [Fact]
     public void Corners_SameRateTwice_CountsOnce() => Assert.Single(Only(Asked.Question([90, 90], [9, 9])).Corners);
 
+    // A ground speed read from the window and asked again stands on the limit, and a limit belongs to the window.
+    [Theory]
+    [InlineData(7)]
+    [InlineData(23.7)]
+    [InlineData(61.3)]
+    [InlineData(90)]
+    [InlineData(133.33)]
+    public void SpeedWindows_EndsAskedAgain_AreInside(double rate)
+    {
+        var window = Assert.Single(Only(Asked.Question([rate], [9])).SpeedWindows);
+        foreach (var end in new[] { window.Minimum!.Value, window.Maximum!.Value })
+        {
+            var again = MeterSpeedEvaluation.Evaluate(Asked.Question([rate], [9]) with { GroundSpeeds = [end] });
+
+            Assert.True(again.Elements[0].Fits);
+            Assert.DoesNotContain(again.Findings, each => each.Code == FindingCode.OutsideMeterWindow);
+        }
+    }
+
     [Theory]
     [InlineData(6, "under the least")]
     [InlineData(300, "above the highest")]
