@@ -1,15 +1,42 @@
+using System.Globalization;
+using CalibrationApi.Testing;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Mvc.Testing;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.OpenApi;
+using Swashbuckle.AspNetCore.Swagger;
 
 namespace CalibrationApi.Tests;
 
-/// <summary>The real service with its whole pipeline, in memory. One instance serves all tests that only ask questions.</summary>
-internal sealed class ApiHost : WebApplicationFactory<Program>
+/// <summary>The real service with its whole pipeline over a database file of its own; every answer is checked against the contract.</summary>
+/// <remarks>One instance serves all tests that only ask questions.</remarks>
+internal class ApiHost : WebApplicationFactory<Program>
 {
-    private static readonly Lazy<HttpClient> SharedClient = new(() => new ApiHost().CreateClient());
+    private static readonly Lazy<(ApiHost Host, ContractDocument Contract)> Shared = new(() =>
+    {
+        var host = new ApiHost();
+        using var text = new StringWriter(CultureInfo.InvariantCulture);
+        host.Services.GetRequiredService<ISwaggerProvider>().GetSwagger("v1").SerializeAsV31(new OpenApiJsonWriter(text));
+        return (host, ContractDocument.Parse(text.ToString()));
+    });
+
+    private static readonly Lazy<HttpClient> SharedClient = new(() => Shared.Value.Host.CreateCheckedClient());
+
+    private readonly string folder = Directory.CreateTempSubdirectory("calibration-tests-").FullName;
 
     public static HttpClient Client => SharedClient.Value;
 
+    public HttpClient CreateCheckedClient() => CreateDefaultClient(new ContractCheckingHandler(Shared.Value.Contract));
+
     // What a user meets, not what a developer meets: no developer page, no scope checks.
-    protected override void ConfigureWebHost(IWebHostBuilder builder) => builder.UseEnvironment("Production");
+    protected override void ConfigureWebHost(IWebHostBuilder builder) => builder
+        .UseEnvironment("Production")
+        .UseSetting("Calibration:Database", Path.Combine(folder, "calibration.db"));
+
+    protected override void Dispose(bool disposing)
+    {
+        base.Dispose(disposing);
+        if (disposing && Directory.Exists(folder))
+            Directory.Delete(folder, recursive: true);
+    }
 }

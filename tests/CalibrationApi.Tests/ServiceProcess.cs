@@ -9,11 +9,13 @@ internal sealed partial class ServiceProcess : IAsyncDisposable
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(60);
 
     private readonly Process process;
+    private readonly string folder;
     private readonly Task<string> errors;
 
-    private ServiceProcess(Process process)
+    private ServiceProcess(Process process, string folder)
     {
         this.process = process;
+        this.folder = folder;
         errors = process.StandardError.ReadToEndAsync();
     }
 
@@ -32,7 +34,9 @@ internal sealed partial class ServiceProcess : IAsyncDisposable
         start.Environment.Remove("ASPNETCORE_URLS");
         start.Environment.Remove("ASPNETCORE_HTTP_PORTS");
         start.Environment["ASPNETCORE_ENVIRONMENT"] = "Production";
-        return new ServiceProcess(Process.Start(start)!);
+        var folder = Directory.CreateTempSubdirectory("calibration-tests-").FullName;
+        start.Environment["Calibration__Database"] = Path.Combine(folder, "calibration.db");
+        return new ServiceProcess(Process.Start(start)!, folder);
     }
 
     /// <summary>Waits until the service says where it listens, and returns that address.</summary>
@@ -65,6 +69,7 @@ internal sealed partial class ServiceProcess : IAsyncDisposable
         }
 
         process.Dispose();
+        Directory.Delete(folder, recursive: true);
     }
 
     [GeneratedRegex(@"Now listening on: (http://\S+)")]

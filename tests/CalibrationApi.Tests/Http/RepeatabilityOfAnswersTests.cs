@@ -10,7 +10,7 @@ public sealed class RepeatabilityOfAnswersTests
     public async Task Answer_SameQuestionAgainAndOnAnotherHost_IsTheSameToTheByte(string operation)
     {
         await using var otherHost = new ApiHost();
-        using var other = otherHost.CreateClient();
+        using var other = otherHost.CreateCheckedClient();
 
         var first = await BytesAsync(ApiHost.Client, operation);
 

@@ -2,8 +2,6 @@ using System.Net;
 using System.Net.Sockets;
 using System.Text;
 using CalibrationApi.Http;
-using Microsoft.AspNetCore.Hosting;
-using Microsoft.AspNetCore.Mvc.Testing;
 
 namespace CalibrationApi.Tests.Http;
 
@@ -79,6 +77,16 @@ public sealed class SocketTests(SocketTests.Host host) : IClassFixture<SocketTes
         Assert.EndsWith("\r\n\r\n", answer, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task Head_AddressThatOnlyTakesPost_IsNotAllowedAndHasNoBody()
+    {
+        var answer = await SendAsync($"HEAD {CatchTest} HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n");
+
+        Assert.StartsWith("HTTP/1.1 405 ", answer, StringComparison.Ordinal);
+        Assert.Contains("Allow: POST\r\n", answer, StringComparison.Ordinal);
+        Assert.EndsWith("\r\n\r\n", answer, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("/v1/units")]
     [InlineData("/healthz/live")]
@@ -118,20 +126,26 @@ public sealed class SocketTests(SocketTests.Host host) : IClassFixture<SocketTes
     // A problem is one JSON object; other answers end with the connection.
     private static bool IsWhole(string answer) => answer.EndsWith("]}", StringComparison.Ordinal);
 
-    public sealed class Host : WebApplicationFactory<Program>
+    public sealed class Host : IDisposable
     {
+        private readonly ApiHost service = new();
+
         public Host()
         {
-            UseKestrel(0);
-            StartServer();
+            service.UseKestrel(0);
+            service.StartServer();
+            Client = service.CreateClient();
             // A large body is only sent when the service has said that it will take it.
-            Client = CreateClient();
             Client.DefaultRequestHeaders.ExpectContinue = true;
         }
 
         public HttpClient Client { get; }
 
-        protected override void ConfigureWebHost(IWebHostBuilder builder) => builder.UseEnvironment("Production");
+        public void Dispose()
+        {
+            Client.Dispose();
+            service.Dispose();
+        }
     }
 
     /// <summary>A body whose length is not known beforehand.</summary>

@@ -2,7 +2,6 @@ using System.Diagnostics;
 using CalibrationApi.Http;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting;
-using Microsoft.AspNetCore.Mvc.Testing;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Logging;
 
@@ -80,15 +79,17 @@ public sealed class UnhandledFailuresTests
     }
 
     /// <summary>The real service, and two addresses at which it fails.</summary>
-    private sealed class FailingHost(LogEntries log) : WebApplicationFactory<Program>
+    private sealed class FailingHost(LogEntries log) : ApiHost
     {
-        protected override void ConfigureWebHost(IWebHostBuilder builder) => builder
-            .UseEnvironment("Production")
-            .ConfigureServices(services =>
+        protected override void ConfigureWebHost(IWebHostBuilder builder)
+        {
+            base.ConfigureWebHost(builder);
+            builder.ConfigureServices(services =>
             {
                 services.AddSingleton<ILoggerProvider>(log);
                 services.AddSingleton<IStartupFilter>(new Failures());
             });
+        }
 
         private sealed class Failures : IStartupFilter
         {

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Numerics;
+using System.Text.Json.Nodes;
 using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Tests.Units;
@@ -28,6 +29,8 @@ public sealed class ListUnitsTests
         ["ratio"] = "% 1 ppm",
         ["pulsesPerRevolution"] = "pulses/rev",
         ["pulsesPerDistance"] = "pulses/100m",
+        ["pressure"] = "kPa mbar psi inH2O",
+        ["temperature"] = "degC degF",
     };
 
     [Fact]
@@ -84,6 +87,30 @@ public sealed class ListUnitsTests
             Assert.True(over < 1L << 53 && under < 1L << 53, unit.ToJsonString());
             Assert.Equal(BigInteger.One, BigInteger.GreatestCommonDivisor(over, under));
         }
+    }
+
+    // NIST SP 811 (2008), B.9, temperature: T/K = t/degC + 273.15 and T/K = (t/degF + 459.67)/1.8.
+    [Fact]
+    public async Task Answer_Temperatures_SayWhatIsAddedAfterTheFactor()
+    {
+        var units = (await GetAsync()).List("/units").Where(unit => unit!["dimension"]!.GetValue<string>() == "temperature")
+            .ToDictionary(unit => unit!["symbol"]!.GetValue<string>(), unit => unit!);
+
+        Assert.Equal(273.15, ToSi(units["degC"], 0), 1e-12);
+        Assert.Equal(459.67 / 1.8, ToSi(units["degF"], 0), 1e-12);
+        Assert.Equal(373.15, ToSi(units["degF"], 212), 1e-12);
+
+        static double ToSi(JsonNode unit, double value) =>
+            value * unit["toSi"]!["numerator"]!.GetValue<long>() / unit["toSi"]!["denominator"]!.GetValue<long>() + unit["offsetInSi"]!.GetValue<double>();
+    }
+
+    [Fact]
+    public async Task Answer_EveryOtherUnit_HasNoOffset()
+    {
+        var others = (await GetAsync()).List("/units").Where(unit => unit!["dimension"]!.GetValue<string>() != "temperature").ToArray();
+
+        Assert.NotEmpty(others);
+        Assert.All(others, unit => Assert.Null(unit!["offsetInSi"]));
     }
 
     [Fact]
