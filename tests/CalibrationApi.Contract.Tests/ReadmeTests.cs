@@ -3,7 +3,7 @@ using System.Net.Http.Headers;
 using System.Text;
 using System.Text.Json;
 using System.Text.RegularExpressions;
-using Microsoft.AspNetCore.Mvc.Testing;
+using CalibrationApi.Testing;
 
 namespace CalibrationApi.Contract.Tests;
 
@@ -15,13 +15,12 @@ namespace CalibrationApi.Contract.Tests;
 /// A filter behind <c>|</c> only selects, so it is not run: each JSON value shown has to be a part of the answer, and each
 /// line of text one of its sentences.
 /// </remarks>
-public sealed partial class ReadmeTests(WebApplicationFactory<Program> service) : IClassFixture<WebApplicationFactory<Program>>
+public sealed partial class ReadmeTests
 {
     // The last digits may differ from one processor family to another.
     private const double SameNumber = 1e-9;
 
-    private static readonly string Root = FindRoot();
-    private static readonly string Readme = File.ReadAllText(Path.Combine(Root, "README.md"));
+    private static readonly string Readme = File.ReadAllText(Repository.PathOf("README.md"));
     private static readonly Step[] Steps = ReadTour();
 
     public static TheoryData<string> StepNames => [.. Steps.Select(step => step.Name)];
@@ -47,11 +46,12 @@ public sealed partial class ReadmeTests(WebApplicationFactory<Program> service) 
     public async Task Tour_CommandAsPrinted_AnswersWhatIsPrintedBelowIt(string name)
     {
         var step = Steps.Single(one => one.Name == name);
+        var client = (await ServedContract.GetAsync()).Client;
         using var request = new HttpRequestMessage(step.Body is null ? HttpMethod.Get : HttpMethod.Post, step.Target);
         if (step.Body is not null)
             request.Content = new ByteArrayContent(step.Body) { Headers = { ContentType = new MediaTypeHeaderValue("application/json") } };
 
-        using var response = await service.CreateClient().SendAsync(request);
+        using var response = await client.SendAsync(request);
         var text = await response.Content.ReadAsStringAsync();
         using var answer = JsonDocument.Parse(text);
 
@@ -65,16 +65,17 @@ public sealed partial class ReadmeTests(WebApplicationFactory<Program> service) 
     [MemberData(nameof(Guides))]
     public void Links_ToFilesOfTheRepository_LeadSomewhere(string guide)
     {
-        var targets = RelativeLink().Matches(File.ReadAllText(Path.Combine(Root, guide))).Select(match => match.Groups[1].Value).ToArray();
+        var targets = RelativeLink().Matches(File.ReadAllText(Repository.PathOf(guide))).Select(match => match.Groups[1].Value).ToArray();
 
         Assert.NotEmpty(targets);
-        Assert.All(targets, target => Assert.True(Path.Exists(Path.Combine(Root, target)), $"{guide} links to {target}, which does not exist."));
+        Assert.All(targets, target => Assert.True(Path.Exists(Repository.PathOf(target)), $"{guide} links to {target}, which does not exist."));
     }
 
     [Fact]
     public async Task UnitsTable_OfTheReadme_IsTheListThatTheServiceServes()
     {
-        using var served = JsonDocument.Parse(await service.CreateClient().GetStringAsync(new Uri("/v1/units", UriKind.Relative)));
+        var client = (await ServedContract.GetAsync()).Client;
+        using var served = JsonDocument.Parse(await client.GetStringAsync(new Uri("/v1/units", UriKind.Relative)));
         var expected = served.RootElement.GetProperty("units").EnumerateArray()
             .GroupBy(unit => unit.GetProperty("dimension").GetString(), unit => unit.GetProperty("symbol").GetString())
             .Select(dimension => $"| {dimension.Key} | {string.Join(", ", dimension)} |");
@@ -114,14 +115,6 @@ public sealed partial class ReadmeTests(WebApplicationFactory<Program> service) 
         return [.. Command().Matches(tour).Select((match, i) => Step.Parse(i + 1, match.Groups["command"].Value, match.Groups["kind"].Value, match.Groups["output"].Value))];
     }
 
-    private static string FindRoot()
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (!File.Exists(Path.Combine(folder.FullName, "CalibrationApi.sln")))
-            folder = folder.Parent ?? throw new InvalidOperationException("The tests do not run inside the repository.");
-        return folder.FullName;
-    }
-
     // A fenced bash block and the fenced block of its output.
     [GeneratedRegex("""```bash\n(?<command>.*?)```\s*```(?<kind>json|text)\n(?<output>.*?)```""", RegexOptions.Singleline)]
     private static partial Regex Command();
@@ -154,7 +147,7 @@ public sealed partial class ReadmeTests(WebApplicationFactory<Program> service) 
         }
 
         private static byte[] Payload(string data) =>
-            data.StartsWith('@') ? File.ReadAllBytes(Path.Combine(Root, data[1..])) : Encoding.UTF8.GetBytes(data);
+            data.StartsWith('@') ? File.ReadAllBytes(Repository.PathOf(data[1..])) : Encoding.UTF8.GetBytes(data);
 
         private static IEnumerable<JsonElement> Lines(string output) =>
             output.Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(line => JsonSerializer.SerializeToElement(line));
