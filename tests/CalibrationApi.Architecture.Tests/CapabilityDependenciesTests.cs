@@ -1,0 +1,104 @@
+using System.Text.RegularExpressions;
+
+namespace CalibrationApi.Architecture.Tests;
+
+/// <summary>A capability of the host leans on another one only where that is meant.</summary>
+public sealed partial class CapabilityDependenciesTests
+{
+    // What every capability may use. They are no capabilities themselves, with the exceptions below.
+    private static readonly string[] Foundation = ["Contract", "Http", "Quantities", "Records", "Storing"];
+
+    // The demonstration and the list of everything that crosses the border know all capabilities by their nature.
+    private static readonly string[] KnowEverything = ["Demo", "Http/ContractJson.cs"];
+
+    private static readonly Dictionary<string, string> Meant = new()
+    {
+        ["CatchPlans -> CatchTests"] = "A plan speaks of the scale and of the value in force as a test does.",
+        ["MeterSpeeds -> CatchPlans"] = "Limits of a meter's speed are the same in both.",
+        ["MeterSpeeds -> CatchTests"] = "Names have one length.",
+        ["Machines -> CatchPlans"] = "A machine keeps what a plan states of it: limits, disturbed points.",
+        ["Machines -> CatchTests"] = "A machine keeps what a test states of its controller.",
+        ["Products -> CatchTests"] = "A product keeps the price that a test states.",
+        ["Plans -> CatchPlans"] = "A kept plan is evaluated as a stated one.",
+        ["Plans -> CatchTests"] = "A kept plan names conditions and starting values as a test does.",
+        ["Plans -> Containers"] = "A kept plan names a container.",
+        ["Plans -> Machines"] = "A kept plan names a machine.",
+        ["ScaleChecks -> CatchTests"] = "A check finds the error that a test corrects.",
+        ["ScaleChecks -> Scales"] = "A check is of a scale.",
+        ["CatchTests -> Lots"] = "A kept test names a lot.",
+        ["CatchTests -> Machines"] = "A kept test names a machine.",
+        ["CatchTests -> Plans"] = "A kept test names its plan.",
+        ["CatchTests -> Products"] = "A kept test names a product.",
+        ["CatchTests -> Scales"] = "A kept test names a scale.",
+        ["Adoptions -> CatchTests"] = "A value is adopted from a test.",
+        ["Adoptions -> Lots"] = "A value is adopted for a lot.",
+        ["Adoptions -> Machines"] = "A value is adopted for a meter of a machine.",
+        ["Adoptions -> Products"] = "A value is adopted for a product.",
+        ["History -> Adoptions"] = "The history lists adoptions.",
+        ["History -> CatchTests"] = "The history lists tests.",
+        ["History -> Machines"] = "The history is of a machine.",
+        ["History -> ScaleChecks"] = "The history lists checks of scales.",
+        ["Records -> CatchTests"] = "Names have one length.",
+        ["Storing -> CatchTests"] = "Evidence says what it supersedes.",
+    };
+
+    [Fact]
+    public void Capabilities_LeanOnOneAnother_OnlyWhereItIsMeant()
+    {
+        var found = Dependencies();
+
+        Assert.NotEmpty(found);
+        Assert.Empty(found.Where(one => !Meant.ContainsKey(one.Key)).Select(one => $"{one.Key} in {string.Join(", ", one.Value)}"));
+    }
+
+    [Fact]
+    public void Capabilities_DependencyThatIsMeant_IsStillThere()
+    {
+        Assert.Empty(Meant.Keys.Except(Dependencies().Keys));
+    }
+
+    private static Dictionary<string, SortedSet<string>> Dependencies()
+    {
+        var files = SourceFile.In("src", "CalibrationApi").Where(file => FolderOf(file).Length > 0).ToArray();
+        var capabilities = files.Select(FolderOf).Except(Foundation).ToHashSet();
+        var types = typeof(Program).Assembly.GetTypes()
+            .Where(type => type.Namespace?.StartsWith("CalibrationApi.", StringComparison.Ordinal) == true)
+            .ToLookup(type => type.Namespace!["CalibrationApi.".Length..], type => type.Name.Split('`')[0]);
+        Assert.True(capabilities.Count >= 4);
+        var found = new Dictionary<string, SortedSet<string>>();
+        foreach (var file in files.Where(file => !KnowEverything.Any(path => file.Shown.StartsWith("src/CalibrationApi/" + path, StringComparison.Ordinal))))
+        {
+            foreach (var other in Used(file, types).Where(other => other != FolderOf(file) && capabilities.Contains(other)))
+            {
+                var dependency = $"{FolderOf(file)} -> {other}";
+                if (!found.TryGetValue(dependency, out var places))
+                    found[dependency] = places = new(StringComparer.Ordinal);
+                places.Add(file.Name);
+            }
+        }
+
+        return found;
+    }
+
+    // A directive at the top, or a type named through its namespace. A property that happens to have the name of a
+    // namespace is no dependency, so the second part has to be one of its types.
+    private static IEnumerable<string> Used(SourceFile file, ILookup<string, string> types) =>
+        Directive().Matches(file.Text).Select(match => match.Groups[1].Value)
+            .Concat(Qualified().Matches(Comment().Replace(file.Text, "")).Where(match => types[match.Groups[1].Value].Contains(match.Groups[2].Value)).Select(match => match.Groups[1].Value))
+            .Distinct();
+
+    private static string FolderOf(SourceFile file)
+    {
+        var parts = file.Shown.Split('/');
+        return parts.Length > 3 ? parts[2] : "";
+    }
+
+    [GeneratedRegex(@"^using (?:static )?CalibrationApi\.(\w+)", RegexOptions.Multiline)]
+    private static partial Regex Directive();
+
+    [GeneratedRegex(@"(?<![\w.])(?:CalibrationApi\.)?(\w+)\.(\w+)")]
+    private static partial Regex Qualified();
+
+    [GeneratedRegex("//.*")]
+    private static partial Regex Comment();
+}

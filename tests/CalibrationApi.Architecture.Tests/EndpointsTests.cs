@@ -1,0 +1,83 @@
+using System.Net;
+using System.Text;
+using System.Text.Json;
+using System.Text.RegularExpressions;
+using Microsoft.AspNetCore.Http.Metadata;
+using Microsoft.AspNetCore.Routing;
+using Microsoft.AspNetCore.Routing.Patterns;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace CalibrationApi.Architecture.Tests;
+
+/// <summary>What holds for every address of the contract.</summary>
+public sealed partial class EndpointsTests(RunningHost host) : IClassFixture<RunningHost>
+{
+    private const string Version = "/v1/";
+
+    [Fact]
+    public void Endpoints_Each_HaveANameOfTheirOwn()
+    {
+        var names = Endpoints().Select(endpoint => endpoint.Metadata.GetMetadata<IEndpointNameMetadata>()?.EndpointName ?? $"none at {endpoint.RoutePattern.RawText}").ToArray();
+
+        Assert.All(names, name => Assert.Matches(CamelCase(), name));
+        Assert.Equal(names.Length, names.Distinct(StringComparer.OrdinalIgnoreCase).Count());
+    }
+
+    [Fact]
+    public void Endpoints_Each_HaveOneTag()
+    {
+        Assert.All(Endpoints(), endpoint => Assert.Single(endpoint.Metadata.GetOrderedMetadata<ITagsMetadata>().SelectMany(tags => tags.Tags).Distinct()));
+    }
+
+    [Fact]
+    public void Endpoints_Each_AreKebabCasePaths()
+    {
+        Assert.All(Endpoints(), endpoint => Assert.Matches(KebabCasePath(), endpoint.RoutePattern.RawText!.TrimEnd('/')));
+    }
+
+    // Whether the checks stand on a route cannot be read from it, only tried: they turn away a query that nobody knows.
+    [Fact]
+    public async Task Endpoints_Each_TurnAwayAQueryThatNobodyKnows()
+    {
+        using var client = host.CreateClient();
+        foreach (var endpoint in Endpoints())
+        {
+            var method = Assert.Single(endpoint.Metadata.GetRequiredMetadata<HttpMethodMetadata>().HttpMethods);
+            using var request = new HttpRequestMessage(new HttpMethod(method), new Uri($"{Filled(endpoint.RoutePattern)}?nobody-knows=1", UriKind.Relative));
+            if (method is "POST" or "PUT")
+                request.Content = new StringContent("{}", Encoding.UTF8, endpoint.Metadata.GetMetadata<IAcceptsMetadata>()?.ContentTypes[0] ?? "application/json");
+
+            using var response = await client.SendAsync(request);
+
+            var text = await response.Content.ReadAsStringAsync();
+            Assert.True(response.StatusCode == HttpStatusCode.BadRequest, $"{method} {endpoint.RoutePattern.RawText}: {(int)response.StatusCode} {text}");
+            using var problem = JsonDocument.Parse(text);
+            Assert.Equal("nobody-knows", problem.RootElement.GetProperty("errors")[0].GetProperty("parameter").GetString());
+        }
+    }
+
+    private RouteEndpoint[] Endpoints()
+    {
+        RouteEndpoint[] endpoints =
+        [
+            .. host.Services.GetRequiredService<EndpointDataSource>().Endpoints.OfType<RouteEndpoint>()
+                .Where(endpoint => endpoint.RoutePattern.RawText!.StartsWith(Version, StringComparison.Ordinal)),
+        ];
+        Assert.True(endpoints.Length >= 4);
+        return endpoints;
+    }
+
+    private static string Filled(RoutePattern pattern) => "/" + string.Join('/', pattern.PathSegments.Select(segment => string.Concat(segment.Parts.Select(part => part switch
+    {
+        RoutePatternLiteralPart literal => literal.Content,
+        RoutePatternSeparatorPart separator => separator.Content,
+        // Any id of the seventh version of RFC 9562.
+        _ => "019a0000-0000-7000-8000-000000000000",
+    }))));
+
+    [GeneratedRegex("^[a-z]+([A-Z][a-z]+)*$")]
+    private static partial Regex CamelCase();
+
+    [GeneratedRegex(@"^/v1(/([a-z]+(-[a-z]+)*|\{[a-zA-Z]+(:[^}]*)?\}))+$")]
+    private static partial Regex KebabCasePath();
+}

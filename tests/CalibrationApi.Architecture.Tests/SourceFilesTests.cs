@@ -1,0 +1,64 @@
+using System.Text.RegularExpressions;
+using CalibrationApi.Engine.CatchTests;
+using CalibrationApi.Storage;
+
+namespace CalibrationApi.Architecture.Tests;
+
+/// <summary>Names that say something, files that can be read.</summary>
+public sealed partial class SourceFilesTests
+{
+    private const int LongestFile = 400;
+    private const int LongestProgram = 70;
+
+    [Fact]
+    public void Types_NoName_SaysNothing()
+    {
+        string[] names =
+        [
+            .. new[] { typeof(Program).Assembly, typeof(CatchTestEvaluation).Assembly, typeof(CalibrationDatabase).Assembly }
+                .SelectMany(assembly => assembly.GetTypes())
+                .Select(type => type.Name.Split('`')[0])
+                .Where(name => !name.Contains('<', StringComparison.Ordinal)),
+        ];
+
+        Assert.True(names.Length > 200);
+        Assert.DoesNotContain(names, Meaningless().IsMatch);
+    }
+
+    [Fact]
+    public void Program_IsShort()
+    {
+        var program = SourceFile.In("src", "CalibrationApi").Single(file => file.Name == "Program.cs");
+
+        Assert.InRange(program.Lines, 1, LongestProgram - 1);
+    }
+
+    [Fact]
+    public void Files_None_IsLong()
+    {
+        var files = SourceFile.In("src");
+
+        Assert.True(files.Count > 100);
+        Assert.Empty(files.Where(file => file.Lines > LongestFile).Select(file => $"{file.Shown}: {file.Lines} lines"));
+    }
+
+    [Fact]
+    public void Files_HoldOneNamespaceThatIsTheirFolder()
+    {
+        var files = SourceFile.In("src").Where(file => file.Name != "Program.cs").ToArray();
+
+        Assert.True(files.Length > 100);
+        Assert.All(files, file =>
+        {
+            var folder = Path.GetDirectoryName(file.Shown["src/".Length..])!.Replace('/', '.').Replace('\\', '.');
+            var declared = Namespace().Match(file.Text).Groups[1].Value;
+            Assert.True(declared == folder || declared.Length == 0, $"{file.Shown} declares {declared}.");
+        });
+    }
+
+    [GeneratedRegex("(Manager|Helper|Util|Utils|Utility|Utilities|Common|Misc)$")]
+    private static partial Regex Meaningless();
+
+    [GeneratedRegex(@"^namespace ([\w.]+);", RegexOptions.Multiline)]
+    private static partial Regex Namespace();
+}
