@@ -7,6 +7,9 @@ namespace CalibrationApi.Engine.CatchTests;
 /// <summary>Evaluates a catch test: mass per revolution, how sure it is, and what to do now.</summary>
 public static class CatchTestEvaluation
 {
+    // Far below the step of any controller, far above the last digits that conversions of units disturb.
+    private const double SameNumber = 1e-9;
+
     /// <summary>Evaluates <paramref name="test"/>.</summary>
     /// <param name="test">The test; at least one catch counts.</param>
     /// <returns>The result, or a refusal with code <see cref="RefusalCode.SettingsAtOdds"/> when tolerance and wanted precision cannot both be met.</returns>
@@ -45,6 +48,7 @@ public static class CatchTestEvaluation
             Agreement = agreement,
             Change = change,
             Enter = decision.Verdict == Verdict.Adopt ? Enter(test, estimate) : null,
+            InForce = InForce(test),
             EffectIfValueInForceStays = Effect(test, change),
             Settings = settings,
             Assumptions = Assumptions(test, readings, settings),
@@ -70,6 +74,12 @@ public static class CatchTestEvaluation
     // A controller with too few decimals would be told zero; then there is nothing to type in, and a finding says why.
     private static ControllerNumber? Enter(CatchTest test, MassPerRevolutionEstimate estimate) =>
         test.ControllerEntry?.For(estimate.Value.Value) is { Typed: > 0 } number ? number : null;
+
+    // A value that was stated more finely than the controller takes it is not what the controller shows.
+    private static ControllerNumber? InForce(CatchTest test) =>
+        test.Reference is { Kind: ReferenceKind.ValueInForce } reference
+        && test.ControllerEntry?.For(reference.Value.KilogramsPerRevolution) is { } number && Math.Abs(number.RoundingError) < SameNumber
+            ? number : null;
 
     private static CatchReading Reading(CatchTest test, Catch one)
     {

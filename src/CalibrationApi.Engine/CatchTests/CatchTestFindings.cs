@@ -97,7 +97,7 @@ internal static class CatchTestFindings
     {
         if (Math.Abs(enter.RoundingError) > NoticeableShareOfTolerance * result.Settings.Tolerance)
             findings.Add(Finding.Warning(FindingCode.EntryResolutionMatters,
-                $"With {enter.Entry.Decimals} decimals the controller can only take {enter.ToString()}, which is {new Ratio(Math.Abs(enter.RoundingError)):F1} {(enter.RoundingError > 0 ? "above" : "below")} the value found. Use a form or a unit with more digits if the controller has one."));
+                $"With {enter.Entry.Decimals} decimals the controller can only take {enter.InWords}, which is {new Ratio(Math.Abs(enter.RoundingError)):F1} {(enter.RoundingError > 0 ? "above" : "below")} the value found. Use a form or a unit with more digits if the controller has one."));
     }
 
     private static string Capital(string word) => char.ToUpperInvariant(word[0]) + word[1..];

@@ -36,6 +36,9 @@ public sealed record CatchTestResult
     /// <summary>What to type in; null unless the verdict is adopt and the form is known.</summary>
     public ControllerNumber? Enter { get; init; }
 
+    /// <summary>The value in force as the controller shows it; null when there is none, or when it is no number of the controller's form.</summary>
+    public ControllerNumber? InForce { get; init; }
+
     /// <summary>What happens if the value in force stays; null without value in force or target rate.</summary>
     public EffectOnApplication? EffectIfValueInForceStays { get; init; }
 

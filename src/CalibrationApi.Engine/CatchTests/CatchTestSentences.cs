@@ -6,6 +6,9 @@ namespace CalibrationApi.Engine.CatchTests;
 /// <summary>The headline and the reasons of a verdict in plain words.</summary>
 internal static class CatchTestSentences
 {
+    private const double AlmostCertain = 0.995;
+    private const double RoundsToNothing = 0.0005;
+
     public static FormattableString Headline(CatchTestResult result)
     {
         var estimate = result.Estimate;
@@ -25,13 +28,13 @@ internal static class CatchTestSentences
             case CatchTestVerdict.Rule.LargeChangeUnconfirmed:
                 return $"The meter delivers {MoreOrLess(result.Change!)} than {Reference(result.Change!)} says. That is a large change: confirm it with a second catch before seeding.";
             case CatchTestVerdict.Rule.WithinTolerance:
-                return $"The value in force holds: the meter delivers {MoreOrLess(result.Change!)}, inside the tolerance of {new Ratio(result.Settings.Tolerance):0.##}. Keep {result.Change!.Reference.Value}.";
+                return $"The value in force holds: the meter delivers {AsMuchOrNot(result.Change!)}, inside the tolerance of {new Ratio(result.Settings.Tolerance):0.##}. {Keep(result)}";
             case CatchTestVerdict.Rule.NothingInForce:
                 return $"The meter delivers {value}, known within {precision:F1}. {Adopt(result)}";
             case CatchTestVerdict.Rule.Changed:
                 return $"The meter delivers {MoreOrLess(result.Change!)} than the value in force says. {Adopt(result)}";
             default:
-                return $"It is not shown that the value in force is good enough: the meter delivers {MoreOrLess(result.Change!)}. {Adopt(result)}";
+                return $"It is not shown that the value in force is good enough: the meter delivers {AsMuchOrNot(result.Change!)}. {Adopt(result)}";
         }
     }
 
@@ -60,24 +63,37 @@ internal static class CatchTestSentences
                 return Finding.Warning(FindingCode.LargeChange,
                     $"A change of {new Ratio(result.Change!.Delta.Value):F1} reaches the {new Ratio(settings.SecondCatchChange):0.##} from which a second, agreeing catch is asked for.");
             case CatchTestVerdict.Rule.WithinTolerance:
-                var likely = new Ratio(result.Change!.ProbabilityWithinTolerance);
+                var likely = Likely(result.Change!.ProbabilityWithinTolerance);
                 return result.Change.IsDetected
-                    ? Finding.Note(FindingCode.WithinTolerance, $"The meter has changed a little, but the value in force is still within {tolerance:0.##} of the truth with a probability of {likely:F0}.")
-                    : Finding.Note(FindingCode.NoPracticalChange, $"The change is smaller than its own uncertainty, and the value in force is within {tolerance:0.##} of the truth with a probability of {likely:F0}.");
+                    ? Finding.Note(FindingCode.WithinTolerance, $"The meter has changed a little, but the value in force is still within {tolerance:0.##} of the truth with a probability of {likely}.")
+                    : Finding.Note(FindingCode.NoPracticalChange, $"The change is smaller than its own uncertainty, and the value in force is within {tolerance:0.##} of the truth with a probability of {likely}.");
             case CatchTestVerdict.Rule.NothingInForce:
                 return Finding.Note(FindingCode.NoValueInForce, $"No value is in force to compare with.");
             case CatchTestVerdict.Rule.Changed:
                 return Finding.Warning(FindingCode.ChangeDetected,
-                    $"The value in force is within {tolerance:0.##} of the truth with a probability of only {new Ratio(result.Change!.ProbabilityWithinTolerance):F0}; {Agreement(result)}.");
+                    $"The value in force is within {tolerance:0.##} of the truth with a probability of {OnlyLikely(result.Change!.ProbabilityWithinTolerance)}; {Agreement(result)}.");
             default:
                 return Finding.Warning(FindingCode.WithinToleranceNotShown,
-                    $"The change is smaller than its own uncertainty, but the value in force is within {tolerance:0.##} of the truth with a probability of only {new Ratio(result.Change!.ProbabilityWithinTolerance):F0}.");
+                    $"The change is smaller than its own uncertainty, but the value in force is within {tolerance:0.##} of the truth with a probability of {OnlyLikely(result.Change!.ProbabilityWithinTolerance)}.");
         }
     }
 
     private static FormattableString Adopt(CatchTestResult result) => result.Enter is { } number
-        ? (FormattableString)$"Adopt {number}."
+        ? (FormattableString)$"Adopt {number.InWords}."
         : $"Adopt {new MassPerRevolution(result.Estimate.Value.Value)}.";
+
+    private static FormattableString Keep(CatchTestResult result) => result.InForce is { } number
+        ? (FormattableString)$"Keep {number.InWords}."
+        : $"Keep {result.Change!.Reference.Value}.";
+
+    // Nothing that rests on a handful of catches is certain, whatever the rounding of a percentage says.
+    private static FormattableString Likely(double probability) => probability >= AlmostCertain
+        ? (FormattableString)$"more than {new Ratio(0.99):F0}"
+        : $"{new Ratio(probability):F0}";
+
+    private static FormattableString OnlyLikely(double probability) => probability <= 1 - AlmostCertain
+        ? (FormattableString)$"less than {new Ratio(0.01):F0}"
+        : $"only {new Ratio(probability):F0}";
 
     private static string Agreement(CatchTestResult result)
     {
@@ -89,6 +105,10 @@ internal static class CatchTestSentences
 
     private static string Reference(ChangeAgainstReference change) =>
         change.Reference.Kind == ReferenceKind.ValueInForce ? "the value in force" : "the start value";
+
+    private static FormattableString AsMuchOrNot(ChangeAgainstReference change) => Math.Abs(change.Delta.Value) < RoundsToNothing
+        ? (FormattableString)$"as much per revolution as it says"
+        : MoreOrLess(change);
 
     private static FormattableString MoreOrLess(ChangeAgainstReference change) =>
         change.Delta.Value >= 0

@@ -98,6 +98,15 @@ public sealed record ControllerEntry
 /// <param name="Resulting">The mass per revolution the controller then uses: the value in force once typed in.</param>
 public sealed record ControllerNumber(ControllerEntry Entry, double Typed, double RoundingError, MassPerRevolution Resulting)
 {
+    /// <summary>The number with its unit and what it is for: a mass alone would not say whether it is for one revolution or for ten.</summary>
+    public string InWords => Entry.Form switch
+    {
+        ControllerForm.MassPerTenRevolutions => $"{this} per ten revolutions",
+        ControllerForm.MassPerPulse => $"{this} per pulse",
+        ControllerForm.VolumePerRevolution => $"{this} per revolution",
+        _ => ToString(),
+    };
+
     /// <summary>The number with its unit, as it is typed.</summary>
     public override string ToString() =>
         string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{Typed.ToString("F" + Entry.Decimals, System.Globalization.CultureInfo.InvariantCulture)} {Entry.Unit.Symbol}");

@@ -40,13 +40,13 @@ public sealed record TestConditions
         if (Apart(ProductMoisture?.Fraction, sowing.ProductMoisture?.Fraction, 0.02))
             yield return Differs("moisture of the product", ProductMoisture!, sowing.ProductMoisture!);
         if (Apart(AirTemperature?.Kelvin, sowing.AirTemperature?.Kelvin, 10))
-            yield return Differs("temperature", AirTemperature!, sowing.AirTemperature!);
+            yield return Differs("air temperature", AirTemperature!, sowing.AirTemperature!);
         if (ApartRelative(FanSpeed?.RevolutionsPerSecond, sowing.FanSpeed?.RevolutionsPerSecond, 0.10))
             yield return Differs("fan speed", FanSpeed!, sowing.FanSpeed!);
     }
 
     private static Finding Differs(string what, IQuantity test, IQuantity sowing) => Finding.Warning(FindingCode.ConditionsDiffer,
-        $"The {what} of the test ({test}) differs from that stated for sowing ({sowing}): the meter may deliver differently. Test again near the conditions of sowing, or check in the field.");
+        $"The {what} in the test ({test}) differs from that stated for sowing ({sowing}): the meter may deliver differently. Test again near the conditions of sowing, or check in the field.");
 
     private static bool Apart(double? test, double? sowing, double limit) => test is { } a && sowing is { } b && Math.Abs(a - b) > limit;
 

@@ -11,11 +11,12 @@ public sealed record KnownMassReading(Mass Known, Mass Indicated, Mass KnownUnce
 /// <summary>The outcome of a check of a scale.</summary>
 /// <param name="Error">Span error: indicated minus true over true.</param>
 /// <param name="StandardUncertainty">Its standard uncertainty, relative.</param>
-/// <param name="LargestDeviation">The reading that deviates most from its known mass, kg, with its sign.</param>
+/// <param name="WorstAt">The known mass whose reading comes nearest to its limit or exceeds it most, kg.</param>
+/// <param name="LargestDeviation">How far that reading is off, kg, with its sign.</param>
 /// <param name="Limit">Limit of the scale at that load.</param>
 /// <param name="LimitOrigin">Where the limit comes from.</param>
 /// <param name="Passed">Every reading is inside the limit at its load.</param>
-public sealed record ScaleCheckResult(double Error, double StandardUncertainty, Mass LargestDeviation, Mass Limit, string LimitOrigin, bool Passed);
+public sealed record ScaleCheckResult(double Error, double StandardUncertainty, Mass WorstAt, Mass LargestDeviation, Mass Limit, string LimitOrigin, bool Passed);
 
 /// <summary>Evaluates a check of a scale against known masses.</summary>
 public static class ScaleCheck
@@ -55,7 +56,7 @@ public static class ScaleCheck
         var (limit, origin) = scale.LimitAt(worst.Known);
         // A reading that lies on the limit passes; the allowance is for the binary value of decimal readings.
         var passed = Math.Abs(deviation) <= limit.Kilograms * (1 + 1e-9);
-        return new ScaleCheckResult(error, Math.Sqrt(random + shared * shared), new Mass(deviation), limit, origin, passed);
+        return new ScaleCheckResult(error, Math.Sqrt(random + shared * shared), worst.Known, new Mass(deviation), limit, origin, passed);
     }
 
     // To a microgram: no scale under a seeder shows less, and the binary rest of two decimal readings is not a deviation.

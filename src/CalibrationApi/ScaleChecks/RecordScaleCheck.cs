@@ -21,6 +21,8 @@ internal static class RecordScaleCheck
 {
     public const string Kind = "scale-check";
 
+    private const double RoundsToNothing = 0.00005;
+
     /// <summary>Records a check of a scale against known masses.</summary>
     /// <remarks>
     /// The span error found corrects later catch tests on that scale, and its uncertainty takes the place of the scale's limit.
@@ -117,8 +119,10 @@ internal static class RecordScaleCheck
     private static JsonObject Outcome(ScaleCheckResult result, AnswerUnits units)
     {
         FormattableString headline = result.Passed
-            ? $"The scale is inside its limits; it shows {new Ratio(Math.Abs(result.Error)):F2} too {(result.Error < 0 ? "little" : "much")}, which is corrected from now on."
-            : (FormattableString)$"The scale failed: it is {new Mass(Math.Abs(result.LargestDeviation.Kilograms))} off where {result.Limit} is allowed. Do not weigh with it before it is repaired.";
+            ? Math.Abs(result.Error) < RoundsToNothing
+                ? $"The scale is inside its limits and shows what it should."
+                : (FormattableString)$"The scale is inside its limits; it shows {new Ratio(Math.Abs(result.Error)):F2} too {(result.Error < 0 ? "little" : "much")}, which is corrected from now on."
+            : (FormattableString)$"The scale failed: at {result.WorstAt} it is {new Mass(Math.Abs(result.LargestDeviation.Kilograms))} off, where {result.Limit} is allowed. Do not weigh with it before it is repaired.";
         return new JsonObject
         {
             ["headline"] = units.Display.Write(headline),

@@ -76,6 +76,19 @@ public sealed class CatchTestVerdictTests
     }
 
     [Fact]
+    public void Evaluate_ChangeThatRoundsToNothing_IsNotCalledMoreOrLess() => Assert.StartsWith(
+        "The value in force holds: the meter delivers as much per revolution as it says,",
+        Given.Test(Honest).InForce(0.3627).Evaluated().Headline.InMetric(),
+        StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData(0.3627, "a probability of more than 99 %.")]
+    [InlineData(0.30, "a probability of less than 1 %; the two catches agree.")]
+    [InlineData(0.342, "a probability of only 21 %; the two catches agree.")]
+    public void Reason_ProbabilityNearOneOrZero_IsNotCalledCertain(double inForce, string end) => Assert.EndsWith(
+        end, Given.Test(Honest).InForce(inForce).Evaluated().Reasons[0].Detail.InMetric(), StringComparison.Ordinal);
+
+    [Fact]
     public void Rules_EveryRowOfTheTable_IsShownAbove() => Assert.Equal(
         Enum.GetValues<Rule>().Order(), Rules.Select(row => (Rule)row[2]).Order());
 

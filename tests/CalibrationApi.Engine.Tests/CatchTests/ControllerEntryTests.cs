@@ -121,6 +121,28 @@ public sealed class ControllerEntryTests
         Assert.Contains("Adopt 0.363 kg/rev.", result.Headline.InMetric(), StringComparison.Ordinal);
     }
 
+    public static TheoryData<ControllerEntry, string> Forms => new()
+    {
+        { ControllerEntry.PerRevolutionOf(UnitTable.Get("kg/rev"), 3), "0.363 kg/rev" },
+        { ControllerEntry.PerTenRevolutions(UnitTable.Get("kg"), 2), "3.63 kg per ten revolutions" },
+        { ControllerEntry.PerPulse(UnitTable.Get("g"), 3, new PulsesPerRevolution(360)), "1.007 g per pulse" },
+        { ControllerEntry.VolumePerRevolution(UnitTable.Get("L"), 3, new BulkDensity(620)), "0.585 L per revolution" },
+        { ControllerEntry.PerTime(UnitTable.Get("kg/min"), 2, new RotationalSpeed(35.0 / 60)), "12.69 kg/min" },
+    };
+
+    [Theory]
+    [MemberData(nameof(Forms))]
+    public void InWords_EachForm_SaysWhatTheNumberIsFor(ControllerEntry entry, string words) => Assert.Equal(words, entry.For(Found).InWords);
+
+    [Fact]
+    public void Evaluate_VerdictIsKeep_NamesTheNumberThatTheControllerShows()
+    {
+        var test = Given.Test(Given.Net(17.08, 47), Given.Net(16.94, 46.8)) with { ControllerEntry = ControllerEntry.PerTenRevolutions(UnitTable.Get("kg"), 2) };
+
+        Assert.EndsWith("Keep 3.60 kg per ten revolutions.", test.InForce(0.36).Evaluated().Headline.InMetric(), StringComparison.Ordinal);
+        Assert.EndsWith("Keep 0.3604 kg/rev.", test.InForce(0.3604).Evaluated().Headline.InMetric(), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Evaluate_VerdictIsKeep_SaysNothingToEnter()
     {

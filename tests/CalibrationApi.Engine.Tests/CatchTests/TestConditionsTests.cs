@@ -23,7 +23,7 @@ public sealed class TestConditionsTests
         { "tank pressure", Usual with { TankPressure = new Pressure(4500) } },
         { "slope", Usual with { Slope = new Ratio(-0.06) } },
         { "moisture of the product", Usual with { ProductMoisture = new Ratio(0.16) } },
-        { "temperature", Usual with { AirTemperature = new Temperature(303) } },
+        { "air temperature", Usual with { AirTemperature = new Temperature(303) } },
         { "fan speed", Usual with { FanSpeed = new RotationalSpeed(70) } },
     };
 
@@ -45,7 +45,7 @@ public sealed class TestConditionsTests
         {
             Assert.Equal(FindingCode.ConditionsDiffer, finding.Code);
             Assert.Equal(Severity.Warning, finding.Severity);
-            Assert.StartsWith($"The {name} of the test (", finding.Detail.InMetric(), StringComparison.Ordinal);
+            Assert.StartsWith($"The {name} in the test (", finding.Detail.InMetric(), StringComparison.Ordinal);
         }
     }
 
