@@ -90,6 +90,9 @@ public static class FindingCode
     /// <summary>The conditions of a test differ from those stated for sowing.</summary>
     public const string ConditionsDiffer = "conditions-differ";
 
+    /// <summary>A meter has varied so much from day to day that no test can show that a value holds within the tolerance.</summary>
+    public const string VariesFromDayToDay = "varies-from-day-to-day";
+
     /// <summary>The scale has never been checked, or its check is overdue.</summary>
     public const string ScaleCheckOverdue = "scale-check-overdue";
 

@@ -79,6 +79,21 @@ public sealed record CatchTestSettings
                 $"A tolerance of {new Ratio(Tolerance)} cannot be shown by a test that is only wanted to {new Ratio(WantedPrecision)} (with {new Ratio(DayToDay)} from day to day it takes a tolerance of at least {new Ratio(needed)}). Widen the tolerance or ask for a smaller wantedPrecision.");
     }
 
+    /// <summary>The largest day-to-day component, relative, with which a test can still show its tolerance; 0 when even none would be too much.</summary>
+    /// <param name="limits">Tolerance, wanted precision and coverage; the day-to-day component in it is not read.</param>
+    /// <remarks>
+    /// The best case of a test that just reaches the wanted precision, solved for d: tolerance = z sqrt((U / z_c)^2 + d^2).
+    /// What a history says beyond it cannot be counted, or no further test of the series could be judged.
+    /// </remarks>
+    public static double LargestDayToDay(CatchTestLimits limits)
+    {
+        var precision = (limits.WantedPrecision ?? CatchTestLimits.DefaultWantedPrecision)
+            / StudentT.CoverageFactor(limits.CoverageProbability ?? CatchTestLimits.DefaultCoverage, double.PositiveInfinity);
+        var allowed = (limits.Tolerance ?? CatchTestLimits.DefaultTolerance)
+            / StudentT.CoverageFactor(CatchTestVerdict.KeepProbability, double.PositiveInfinity);
+        return Math.Sqrt(Math.Max(0, allowed * allowed - precision * precision));
+    }
+
     private static void AddIfMissing(List<Assumption> assumptions, double? stated, string name, double used, string origin)
     {
         if (stated is null)

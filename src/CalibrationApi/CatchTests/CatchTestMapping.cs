@@ -114,7 +114,7 @@ internal static class CatchTestMapping
         };
     }
 
-    private static CatchTestLimits ReadLimits(CatchTestRequest request) => new()
+    public static CatchTestLimits ReadLimits(CatchTestData request) => new()
     {
         Tolerance = request.Tolerance?.Canonical(),
         WantedPrecision = request.WantedPrecision?.Canonical(),

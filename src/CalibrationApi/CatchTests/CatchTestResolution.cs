@@ -1,4 +1,5 @@
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.History;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Http;
@@ -58,7 +59,7 @@ internal sealed record CatchTestResolution
         var used = new UsedHistory
         {
             Repeatability = request.Repeatability is null ? UsedRepeatability(past) : null,
-            DayToDay = request.DayToDay is null ? UsedDayToDay(past) : null,
+            DayToDay = request.DayToDay is null ? UsedDayToDay(past, request, plan, findings) : null,
             ScaleCheck = UsedScaleCheck(connection, request.Scale!, scale!, occurredAt, findings),
             ValueInForce = request.ValueInForce is null && request.StartValue is null ? UsedValue(connection, series, request, occurredAt, findings) : null,
         };
@@ -136,9 +137,21 @@ internal sealed record CatchTestResolution
         : null;
 
     // The store gives the newest test first; neighbours are what counts, so the direction does not matter.
-    private static UsedDayToDay? UsedDayToDay(PastTest[] past) => DayToDayFromHistory.Of(past) is { } day
-        ? new UsedDayToDay { Value = AnswerUnits.Percent(day), Tests = past.Length }
-        : null;
+    private static UsedDayToDay? UsedDayToDay(PastTest[] past, RecordCatchTestRequest request, PlanRequest? plan, List<Finding> findings)
+    {
+        if (DayToDayFromHistory.Of(past) is not { } day)
+            return null;
+        var limits = CatchTestMapping.ReadLimits(request) with { WantedPrecision = (request.WantedPrecision ?? plan?.WantedPrecision)?.Canonical() };
+        var most = CatchTestSettings.LargestDayToDay(limits);
+        if (day > most && most > 0)
+        {
+            // Evidence is kept whatever the history says: a test is not refused because the meter is unsteady.
+            findings.Add(Finding.Warning(FindingCode.VariesFromDayToDay, $"From test to test this meter has varied by {new Ratio(day):F1}; {new Ratio(most):F1} was counted, the most that a tolerance of {new Ratio(limits.Tolerance ?? CatchTestLimits.DefaultTolerance):0.##} leaves room for. Find out what differs from day to day, for example the tank level, and test again soon."));
+            day = most;
+        }
+
+        return new UsedDayToDay { Value = AnswerUnits.Percent(day), Tests = past.Length };
+    }
 
     private static UsedScaleCheck? UsedScaleCheck(SqliteConnection connection, string scaleId, ScaleRequest scale, DateTimeOffset at, List<Finding> findings)
     {
@@ -169,7 +182,9 @@ internal sealed record CatchTestResolution
             return null;
         var basis = adoption.Test is { } id ? CatchTestStore.Find(connection, Workspace.Local, id) : null;
         if (request.Lot != adoption.Lot)
-            findings.Add(Finding.Note(FindingCode.OtherLot, $"The value in force was adopted with another lot than that of this test: a change may come from the product and not from the meter."));
+            findings.Add(Finding.Note(FindingCode.OtherLot, adoption.Lot is null || request.Lot is null
+                ? (FormattableString)$"The lot is named for only one of this test and the value in force: a change may come from another lot and not from the meter."
+                : $"The value in force was adopted with another lot: a change may come from the product and not from the meter."));
         if (basis is not null && SupersessionStore.Find(connection, Workspace.Local, basis.Id) is not null)
             findings.Add(Finding.Warning(FindingCode.BasisSuperseded, $"The value in force rests on a test that has since been superseded."));
         var unit = UnitTable.Find(adoption.EnteredUnit) is { Dimension: Dimension.MassPerRevolution } entered ? entered : UnitTable.Get("kg/rev");

@@ -37,7 +37,7 @@ public sealed class UsedRepeatability
 /// <summary>Day-to-day component from history.</summary>
 public sealed class UsedDayToDay
 {
-    /// <summary>Standard deviation between days, relative.</summary>
+    /// <summary>Standard deviation between days, relative, as counted; a finding says when the history shows more.</summary>
     public required RatioQuantity Value { get; init; }
 
     /// <summary>Tests that it comes from.</summary>

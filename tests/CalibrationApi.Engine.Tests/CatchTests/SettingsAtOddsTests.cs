@@ -43,6 +43,28 @@ public sealed class SettingsAtOddsTests
         Assert.False(Outcome(new CatchTestLimits { DayToDay = 0.03 }).IsAnswered);
     }
 
+    // sqrt((0.05 / 1.96)^2 - (0.03 / 1.96)^2): what the default tolerance leaves beside the default precision.
+    [Fact]
+    public void LargestDayToDay_Defaults_IsWhatTheToleranceLeaves() =>
+        NearlyEqual.Assert(0.04 / 1.959963984540054, CatchTestSettings.LargestDayToDay(new CatchTestLimits()), 1e-9);
+
+    [Theory]
+    [InlineData(0.05, 0.03, 0.95)]
+    [InlineData(0.04, 0.02, 0.99)]
+    [InlineData(0.03, 0.03, 0.95)]
+    public void LargestDayToDay_CountedInATest_IsJustNotAtOdds(double tolerance, double precision, double coverage)
+    {
+        var limits = new CatchTestLimits { Tolerance = tolerance, WantedPrecision = precision, CoverageProbability = coverage };
+        var most = CatchTestSettings.LargestDayToDay(limits);
+
+        Assert.True(Outcome(limits with { DayToDay = most }).IsAnswered);
+        Assert.False(Outcome(limits with { DayToDay = most + 0.001 }).IsAnswered);
+    }
+
+    [Fact]
+    public void LargestDayToDay_ToleranceThatNotEvenAConstantMeterCouldShow_IsZero() =>
+        Assert.Equal(0, CatchTestSettings.LargestDayToDay(new CatchTestLimits { Tolerance = 0.02, WantedPrecision = 0.04 }));
+
     [Fact]
     public void Evaluate_NothingInForce_AsksForNoTolerance()
     {
