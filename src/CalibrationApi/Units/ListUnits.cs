@@ -17,6 +17,7 @@ internal static class ListUnits
                 Symbol = unit.Symbol,
                 Dimension = UnitsAnswer.Word(unit.Dimension),
                 ToSi = new FactorAnswer { Numerator = unit.ToSi.Numerator, Denominator = unit.ToSi.Denominator },
+                OffsetInSi = unit.OffsetInSi == 0 ? null : unit.OffsetInSi,
                 Ucum = unit.Ucum,
                 UnitedNations = unit.UnitedNations,
                 Adapt = unit.Adapt,
