@@ -17,7 +17,7 @@ using CalibrationApi.Storing;
 using CalibrationApi.Units;
 using Microsoft.AspNetCore.Diagnostics.HealthChecks;
 
-var builder = WebApplication.CreateBuilder(args);
+var builder = WebApplication.CreateBuilder(DemoSeason.OtherArguments(args));
 builder.AddHttpRules();
 builder.Services.AddContract();
 builder.Services.AddCatchTests();

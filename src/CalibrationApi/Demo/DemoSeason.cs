@@ -17,19 +17,29 @@ internal static class DemoSeason
 {
     public const string Switch = "--demo";
 
+    /// <summary>The arguments that set something. A switch without a value would take the argument after it for its value.</summary>
+    public static string[] OtherArguments(string[] arguments) => [.. arguments.Where(argument => argument != Switch)];
+
     /// <summary>Loads the season and serves until stopped; false when the database holds other data.</summary>
     public static async Task<bool> RunAsync(WebApplication app)
     {
         var requests = Requests();
-        if (HoldsOtherData(app.Services.GetRequiredService<CalibrationDatabase>(), requests))
+        var database = app.Services.GetRequiredService<CalibrationDatabase>();
+        if (HoldsOtherData(database, requests))
         {
-            await Console.Error.WriteLineAsync($"Refusing to start: {Switch} would mix invented data into a database that holds other data. Set Calibration__Database to another file, or start without {Switch}.");
+            await Console.Error.WriteLineAsync($"Refusing to start: {Switch} would mix invented data into a database that holds other data ({database.Path}). Set Calibration__Database to another file, or start without {Switch}.");
             return false;
         }
 
         await app.StartAsync();
         var address = app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First();
-        await LoadAsync(new Uri(address), requests);
+        if (!await LoadAsync(new Uri(address), requests))
+        {
+            await app.StopAsync();
+            await Console.Error.WriteLineAsync($"Refusing to start: the database {database.Path} holds the invented season of another version. Delete that file and start again.");
+            return false;
+        }
+
         DemoGreeting.Print(address);
         await app.WaitForShutdownAsync();
         return true;
@@ -50,15 +60,22 @@ internal static class DemoSeason
         return new DescribedRecordStore(RecordKind.Machines).Find(connection, Workspace.Local, machine) is null;
     }
 
-    private static async Task LoadAsync(Uri address, JsonObject[] requests)
+    // False when a record of the season is there already, but was created by another body.
+    private static async Task<bool> LoadAsync(Uri address, JsonObject[] requests)
     {
         using var client = new HttpClient { BaseAddress = address };
         foreach (var request in requests)
         {
             using var body = new StringContent(request["body"]!.ToJsonString(JsonSettings.Writing), Encoding.UTF8, new MediaTypeHeaderValue("application/json"));
             using var response = await client.PostAsync(new Uri(request["path"]!.GetValue<string>(), UriKind.Relative), body);
-            if (!response.IsSuccessStatusCode)
-                throw new InvalidOperationException($"The demo data does not fit this service: {request["path"]} {await response.Content.ReadAsStringAsync()}");
+            if (response.IsSuccessStatusCode)
+                continue;
+            var problem = await response.Content.ReadAsStringAsync();
+            return problem.Contains($"\"{ErrorCode.IdTaken}\"", StringComparison.Ordinal)
+                ? false
+                : throw new InvalidOperationException($"The demo data does not fit this service: {request["path"]} {problem}");
         }
+
+        return true;
     }
 }
