@@ -61,6 +61,6 @@ public sealed partial class RunningService : IAsyncLifetime
             address.TrySetResult(match.Groups[1].Value);
     }
 
-    [GeneratedRegex(@"Now listening on: (http://\S+)")]
+    [GeneratedRegex(@"Reference page: (http://\S+)/reference")]
     private static partial Regex Listening();
 }
