@@ -25,7 +25,7 @@ internal static class ContractUpdate
     /// <summary>Rewrites both and returns the new contract.</summary>
     public static async Task<string> RunAsync()
     {
-        await using (var service = new Service())
+        await using (var service = await new Service().LoadAsync())
             await RewriteAnswersAsync(service.CreateClient());
         // The running build still holds the old answers; the new ones are read from their files.
         await using var renewed = new Service(services => services.Configure<SwaggerGenOptions>(options => options.DocumentFilter<AnswersOnDisk>()));
@@ -37,11 +37,12 @@ internal static class ContractUpdate
     private static async Task RewriteAnswersAsync(HttpClient client)
     {
         var document = ContractDocument.Parse(await client.GetStringAsync(new Uri(ServedContract.Address, UriKind.Relative)));
-        foreach (var operation in document.Operations.Where(operation => operation.StandsAlone && operation.AnswerSchema is not null))
+        foreach (var operation in ExampleCalls.InOrder(document).Where(operation => operation.AnswerSchema is not null))
         {
-            using var response = await client.SendAsync(ExampleRequest.For(operation));
-            response.EnsureSuccessStatusCode();
-            var answer = JsonNode.Parse(await response.Content.ReadAsStringAsync())!;
+            using var response = await client.SendAsync(ExampleCalls.For(operation));
+            var text = await response.Content.ReadAsStringAsync();
+            Assert.True(response.IsSuccessStatusCode, $"The example of {operation.OperationId} is refused: {text}");
+            var answer = JsonNode.Parse(text)!;
             // Last digits that differ from one processor to another are no change.
             if (operation.AnswerExample is not { } shown || JsonDifference.First(shown, answer) is not null)
                 await File.WriteAllTextAsync(AnswerFile(operation.OperationId), answer.ToJsonString(Readable) + "\n");

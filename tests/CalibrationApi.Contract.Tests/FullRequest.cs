@@ -32,7 +32,7 @@ internal sealed class FullRequest
     {
         var changed = body.DeepClone();
         change(place.In(changed));
-        return ExampleRequest.With(Operation, changed);
+        return ExampleCalls.With(Operation, changed);
     }
 
     /// <summary>The same without what may be left out beside that place, and so without what excludes it.</summary>

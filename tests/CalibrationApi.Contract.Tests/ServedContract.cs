@@ -34,8 +34,8 @@ internal sealed class ServedContract
     private static async Task<ServedContract> StartAsync()
     {
         if (ContractUpdate.IsAsked)
-            return new ServedContract(await ContractUpdate.RunAsync(), new Service());
-        var service = new Service();
+            return new ServedContract(await ContractUpdate.RunAsync(), await new Service().LoadAsync());
+        var service = await new Service().LoadAsync();
         return new ServedContract(await service.CreateClient().GetStringAsync(new Uri(Address, UriKind.Relative)), service);
     }
 }

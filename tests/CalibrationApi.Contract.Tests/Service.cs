@@ -5,17 +5,30 @@ using Microsoft.Extensions.DependencyInjection;
 
 namespace CalibrationApi.Contract.Tests;
 
-/// <summary>The real service in memory, over a database of its own.</summary>
+/// <summary>The real service in memory, over a database of its own, on the day after the demo season.</summary>
 internal sealed class Service(Action<IServiceCollection>? change = null) : WebApplicationFactory<Program>
 {
+    private static readonly DemoSeason Season = new();
+
     private readonly DirectoryInfo folder = Directory.CreateTempSubdirectory("calibration-contract-");
 
     protected override void ConfigureWebHost(IWebHostBuilder builder)
     {
         builder.UseEnvironment("Production");
         builder.UseSetting("Calibration:Database", Path.Combine(folder.FullName, "contract.db"));
-        if (change is not null)
-            builder.ConfigureTestServices(change);
+        builder.ConfigureTestServices(services =>
+        {
+            services.AddSingleton<TimeProvider>(new StoppedClock(Season.DayAfter));
+            change?.Invoke(services);
+        });
+    }
+
+    /// <summary>Starts it with the season loaded.</summary>
+    public async Task<Service> LoadAsync()
+    {
+        using var client = CreateClient();
+        await Season.LoadAsync(client);
+        return this;
     }
 
     protected override void Dispose(bool disposing)
@@ -23,5 +36,11 @@ internal sealed class Service(Action<IServiceCollection>? change = null) : WebAp
         base.Dispose(disposing);
         if (disposing && folder.Exists)
             folder.Delete(recursive: true);
+    }
+
+    /// <summary>Instants that the service adds are always the same, so that its answers are.</summary>
+    private sealed class StoppedClock(DateTimeOffset now) : TimeProvider
+    {
+        public override DateTimeOffset GetUtcNow() => now;
     }
 }

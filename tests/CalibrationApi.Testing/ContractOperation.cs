@@ -44,10 +44,11 @@ public sealed partial class ContractOperation
     /// <summary>The schema of a successful JSON answer; null without one.</summary>
     public JsonNode? AnswerSchema => SuccessMedia?["schema"];
 
-    /// <summary>It can be tried by itself: a calculation, or a reading that takes no parameters; nothing has to be stored before.</summary>
-    public bool StandsAlone => ParameterCount == 0 && (Method == "POST"
-        ? Path.StartsWith("/v1/calculations/", StringComparison.Ordinal) && RequestMedia is not null
-        : Method == "GET" && Json["parameters"] is null);
+    /// <summary>Whether the path has no parameters.</summary>
+    public bool IsPlainPath => ParameterCount == 0;
+
+    /// <summary>Whether the query has a parameter of this name.</summary>
+    public bool Takes(string query) => Json["parameters"]?.AsArray().Any(parameter => document.Resolve(parameter!)["name"]?.GetValue<string>() == query) == true;
 
     internal int ParameterCount { get; }
 

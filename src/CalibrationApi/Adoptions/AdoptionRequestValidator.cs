@@ -42,6 +42,7 @@ internal sealed class TypedNumberValidator : AbstractValidator<TypedNumber>
     {
         RuleFor(typed => typed.Value).Needed();
         RuleFor(typed => typed.Value).Number(1e-9, 1e9);
+        RuleFor(typed => typed.Unit).ToldWords(ControllerUnits.All);
         RuleFor(typed => typed).Custom((typed, context) =>
         {
             if (string.IsNullOrEmpty(typed.Unit))

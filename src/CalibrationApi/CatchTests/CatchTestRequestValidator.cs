@@ -146,11 +146,7 @@ internal sealed class ControllerEntryOfTestValidator : AbstractValidator<Control
         RuleFor(entry => entry.Form).Needed();
         RuleFor(entry => entry.Form).Word(Words.All<ControllerForm>());
         RuleFor(entry => entry.Unit).Needed();
-        RuleFor(entry => entry.Unit).ToldWords([.. Words.All<ControllerForm>()
-            .Select(form => ControllerEntry.DimensionOf(Words.Read(form, default(ControllerForm))))
-            .Distinct()
-            .SelectMany(UnitTable.Of)
-            .Select(unit => unit.Symbol)]);
+        RuleFor(entry => entry.Unit).ToldWords(ControllerUnits.All);
         RuleFor(entry => entry.Decimals).Needed();
         RuleFor(entry => entry.Decimals).Whole(0, ControllerEntry.MostDecimals);
         RuleFor(entry => entry).Custom((entry, context) =>

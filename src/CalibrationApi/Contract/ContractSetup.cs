@@ -47,10 +47,16 @@ internal static class ContractSetup
             swagger.CustomOperationIds(api => api.ActionDescriptor.EndpointMetadata.OfType<IEndpointNameMetadata>().Single().EndpointName);
             swagger.SchemaFilter<QuantitySchemas>();
             swagger.SchemaFilter<RuleSchemas>();
+            swagger.SchemaFilter<InheritedComments>();
             swagger.SchemaFilter<KnownWordSchemas>();
             swagger.OperationFilter<TakenHeaders>();
+            swagger.OperationFilter<QueryParameters>();
+            swagger.OperationFilter<Statuses>();
+            swagger.OperationFilter<AnswerHeaders>();
+            swagger.OperationFilter<PageMedia>();
             swagger.OperationFilter<OperationDetails>();
             swagger.DocumentFilter<NoNulls>();
+            swagger.DocumentFilter<StandardFormats>();
             swagger.DocumentFilter<DocumentDetails>();
         });
     }

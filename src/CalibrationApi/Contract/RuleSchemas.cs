@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Reflection;
 using System.Text.Json.Nodes;
 using CalibrationApi.Http;
+using CalibrationApi.Records;
 using FluentValidation;
 using FluentValidation.Validators;
 using Microsoft.OpenApi;
@@ -12,6 +13,9 @@ namespace CalibrationApi.Contract;
 /// <summary>Writes the rules of the validators into the schemas of requests, so that the contract cannot say anything else than the code does.</summary>
 internal sealed class RuleSchemas : ISchemaFilter
 {
+    /// <summary>A UUID of version 7 (RFC 9562) in lower case.</summary>
+    public const string RecordIdPattern = "^[0-9a-f]{8}-[0-9a-f]{4}-7[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}$";
+
     private static readonly Dictionary<Type, IValidator> Validators = Assembly.GetExecutingAssembly().GetTypes()
         .Where(type => !type.IsAbstract && type.IsAssignableTo(typeof(IValidator)))
         .ToDictionary(
@@ -20,19 +24,31 @@ internal sealed class RuleSchemas : ISchemaFilter
 
     public void Apply(IOpenApiSchema schema, SchemaFilterContext context)
     {
-        if (schema is not OpenApiSchema { Properties: { } properties } concrete || !Validators.TryGetValue(context.Type, out var validator))
+        if (schema is not OpenApiSchema { Properties: { } properties } concrete)
             return;
-        var descriptor = validator.CreateDescriptor();
-        foreach (var (name, property) in properties.ToArray())
+        if (Validators.TryGetValue(context.Type, out var validator))
         {
-            var rules = descriptor.GetRulesForMember(char.ToUpperInvariant(name[0]) + name[1..]).SelectMany(rule => rule.Components.Select(component => component.Validator)).ToArray();
-            if (rules.OfType<INotNullValidator>().Any())
-                (concrete.Required ??= new HashSet<string>(StringComparer.Ordinal)).Add(name);
-            var target = property as OpenApiSchema;
-            foreach (var rule in rules)
-                properties[name] = Describe(properties[name], target, rule);
+            foreach (var (name, property) in properties.ToArray())
+            {
+                var rules = RulesOf(validator, name);
+                if (rules.OfType<INotNullValidator>().Any())
+                    Require(concrete, name);
+                foreach (var rule in rules)
+                    properties[name] = Describe(properties[name], property as OpenApiSchema, rule);
+            }
+        }
+        else if (context.Type.IsAssignableTo(typeof(IRecordAnswer)) && Validators.TryGetValue(context.Type.BaseType!, out var sent))
+        {
+            // A stored record gives back whatever had to be sent, and says whether it is retired. Its lists stay open.
+            foreach (var name in properties.Keys.Where(name => RulesOf(sent, name).OfType<INotNullValidator>().Any()).Append("retired"))
+                Require(concrete, name);
         }
     }
+
+    private static IPropertyValidator[] RulesOf(IValidator validator, string member) =>
+        [.. validator.CreateDescriptor().GetRulesForMember(char.ToUpperInvariant(member[0]) + member[1..]).SelectMany(rule => rule.Components.Select(component => component.Validator))];
+
+    private static void Require(OpenApiSchema schema, string member) => (schema.Required ??= new HashSet<string>(StringComparer.Ordinal)).Add(member);
 
     private static IOpenApiSchema Describe(IOpenApiSchema property, OpenApiSchema? schema, IPropertyValidator rule)
     {
@@ -64,6 +80,12 @@ internal sealed class RuleSchemas : ISchemaFilter
             case Rules.IItemsRule items when schema is not null:
                 schema.MinItems = items.Least == 0 ? null : items.Least;
                 schema.MaxItems = items.Most;
+                break;
+            case Rules.IIdRule when schema is not null:
+                schema.Pattern = RecordIdPattern;
+                break;
+            case Rules.IInstantRule when schema is not null:
+                schema.Format = "date-time";
                 break;
             case IRegularExpressionValidator pattern when schema is not null:
                 schema.Pattern = pattern.Expression;

@@ -1,3 +1,4 @@
+using CalibrationApi.Contract;
 using CalibrationApi.Quantities;
 
 namespace CalibrationApi.History;
@@ -6,6 +7,7 @@ namespace CalibrationApi.History;
 public sealed class HistoryItem
 {
     /// <summary>What it is: <c>catch-test</c>, <c>adoption</c> or <c>scale-check</c>.</summary>
+    [KnownWords("catch-test", "adoption", "scale-check")]
     public required string Kind { get; init; }
 
     /// <summary>Id of the record; read it whole under the path of its kind.</summary>
@@ -45,6 +47,7 @@ public sealed class HistoryItem
     public string? Plan { get; init; }
 
     /// <summary>Verdict of a test; passed or failed for a scale check.</summary>
+    [KnownWords("investigate", "repeat", "keep", "adopt", "passed", "failed")]
     public string? Verdict { get; init; }
 
     /// <summary>The mass per revolution found or adopted.</summary>

@@ -9,8 +9,8 @@ namespace CalibrationApi.History;
 /// <summary>Which lines of the history are wanted.</summary>
 internal sealed class HistoryQuery : PageQuery
 {
-    private static readonly string[] Verdicts = ["investigate", "repeat", "keep", "adopt", "passed", "failed"];
-    private static readonly string[] Orders = ["newest-first", "oldest-first"];
+    internal static readonly string[] Verdicts = ["investigate", "repeat", "keep", "adopt", "passed", "failed"];
+    internal static readonly string[] Orders = ["newest-first", "oldest-first"];
 
     /// <summary>Only the machine with this id.</summary>
     [FromQuery(Name = "machine")]

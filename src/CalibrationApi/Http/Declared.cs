@@ -7,11 +7,13 @@ internal static class Declared
 {
     private const int Ok = StatusCodes.Status200OK;
     private const int Created = StatusCodes.Status201Created;
+    private const int NotModified = StatusCodes.Status304NotModified;
     private const string TagSays = "Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.";
     private const string LocationSays = "Address of the record.";
 
-    private static readonly int[] AnyProblem = [StatusCodes.Status400BadRequest, StatusCodes.Status422UnprocessableEntity, StatusCodes.Status500InternalServerError];
-    private static readonly int[] BodyProblem = [StatusCodes.Status413PayloadTooLarge, StatusCodes.Status415UnsupportedMediaType, StatusCodes.Status503ServiceUnavailable];
+    private static readonly int[] AnyProblem = [StatusCodes.Status400BadRequest, StatusCodes.Status422UnprocessableEntity, StatusCodes.Status500InternalServerError, StatusCodes.Status503ServiceUnavailable];
+    private static readonly int[] BodyProblem = [StatusCodes.Status413PayloadTooLarge, StatusCodes.Status415UnsupportedMediaType];
+    private static readonly AnswerHeader LaterAgain = new("Retry-After", "Seconds to wait before the request is sent again.", StatusCodes.Status503ServiceUnavailable);
 
     /// <summary>An operation that stores a new record.</summary>
     public static object[] Storing { get; } =
@@ -22,6 +24,12 @@ internal static class Declared
         new AnswerHeader("ETag", TagSays, Created),
         new AnswerHeader("Location", LocationSays, Ok),
         new AnswerHeader("ETag", TagSays, Ok),
+        Cache(Created),
+        Cache(Ok),
+        Replay(Created),
+        Replay(Ok),
+        LaterAgain,
+        LaterAgain with { Status = StatusCodes.Status409Conflict },
     ];
 
     /// <summary>An operation that replaces a described record.</summary>
@@ -31,22 +39,39 @@ internal static class Declared
         new TakenHeader("If-Match", "The ETag of the revision that you are changing; without it the change is refused.", "\"r3\""),
         new AnswerHeader("ETag", TagSays, Ok),
         new AnswerHeader("Location", LocationSays, Ok),
+        Cache(Ok),
+        LaterAgain,
     ];
 
     /// <summary>An operation that reads one record.</summary>
     public static object[] Reading { get; } =
     [
         .. Problems([.. AnyProblem, StatusCodes.Status404NotFound]),
-        new ProducesResponseTypeMetadata(StatusCodes.Status304NotModified),
+        new ProducesResponseTypeMetadata(NotModified, typeof(void)),
         new TakenHeader("If-None-Match", "The ETag that you have; an unchanged record answers 304 without a body.", "\"r3\""),
         new AnswerHeader("ETag", TagSays, Ok),
+        new AnswerHeader("ETag", TagSays, NotModified),
+        Cache(Ok),
+        Cache(NotModified),
+        LaterAgain,
     ];
 
     /// <summary>An operation that computes from a stored record.</summary>
-    public static object[] ComputingFromRecord { get; } = Problems([.. AnyProblem, StatusCodes.Status404NotFound]);
+    public static object[] ComputingFromRecord { get; } = [.. Problems([.. AnyProblem, StatusCodes.Status404NotFound]), LaterAgain];
 
     /// <summary>An operation that lists records.</summary>
-    public static object[] Listing { get; } = Problems([.. AnyProblem, StatusCodes.Status406NotAcceptable]);
+    public static object[] Listing { get; } =
+    [
+        .. Problems([.. AnyProblem, StatusCodes.Status406NotAcceptable]),
+        new AnswerHeader("Link", "Address of the next page (RFC 8288, rel next); absent on the last one.", Ok, IsAlwaysSent: false),
+        new AnswerHeader("Content-Disposition", "A name for the file, with CSV.", Ok, IsAlwaysSent: false),
+        Cache(Ok),
+        LaterAgain,
+    ];
+
+    private static AnswerHeader Cache(int status) => new("Cache-Control", "A copy may be kept by its owner but has to be checked before each use.", status);
+
+    private static AnswerHeader Replay(int status) => new("Idempotent-Replayed", "true when this is the answer to an earlier, equal request.", status, IsAlwaysSent: false);
 
     private static object[] Problems(int[] statuses) =>
         [.. statuses.Order().Select(status => new ProducesResponseTypeMetadata(status, typeof(Problem), [ProblemResult.MediaType]))];

@@ -1,0 +1,47 @@
+using System.Text.Json.Nodes;
+using CalibrationApi.History;
+using CalibrationApi.Http;
+using Microsoft.OpenApi;
+using Swashbuckle.AspNetCore.SwaggerGen;
+
+namespace CalibrationApi.Contract;
+
+/// <summary>Says what the parameters of addresses can hold. They are bound as text, so that a slip gets a sentence of ours; a name means the same everywhere.</summary>
+internal sealed class QueryParameters : IOperationFilter
+{
+    private static readonly Dictionary<string, Action<OpenApiSchema>> Shapes = new()
+    {
+        [RequestFilter.UnitsParameter] = schema => Words(schema, UnitsWord.All, UnitsWord.AsAsked),
+        ["includeRetired"] = schema => (schema.Type, schema.Default) = (JsonSchemaType.Boolean, false),
+        ["limit"] = schema => (schema.Pattern, schema.Default) = ("^([1-9][0-9]{0,2}|1000|all)$", "100"),
+        ["cursor"] = schema => (schema.MinLength, schema.MaxLength) = (1, 500),
+        ["order"] = schema => Words(schema, HistoryQuery.Orders, HistoryQuery.Orders[0]),
+        ["verdict"] = schema => Words(schema, HistoryQuery.Verdicts, null),
+        ["from"] = schema => schema.Format = "date-time",
+        ["until"] = schema => schema.Format = "date-time",
+        ["at"] = schema => schema.Format = "date-time",
+    };
+
+    private static readonly Dictionary<string, string> Sentences = new()
+    {
+        ["id"] = "Id of the record.",
+        [RequestFilter.UnitsParameter] = "Units of the answer; as-asked keeps what was entered.",
+    };
+
+    public void Apply(OpenApiOperation operation, OperationFilterContext context)
+    {
+        foreach (var parameter in (operation.Parameters ?? []).OfType<OpenApiParameter>())
+        {
+            // A comment on the handler goes before the common sentence.
+            parameter.Description ??= Sentences.GetValueOrDefault(parameter.Name!);
+            if (parameter.In == ParameterLocation.Query && parameter.Schema is OpenApiSchema schema && Shapes.TryGetValue(parameter.Name!, out var shape))
+                shape(schema);
+        }
+    }
+
+    private static void Words(OpenApiSchema schema, IReadOnlyList<string> words, string? usual)
+    {
+        schema.Enum = [.. words.Select(word => JsonValue.Create(word))];
+        schema.Default = usual;
+    }
+}

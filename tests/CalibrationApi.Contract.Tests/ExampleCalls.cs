@@ -1,0 +1,33 @@
+using System.Text;
+using System.Text.Json.Nodes;
+using CalibrationApi.Testing;
+
+namespace CalibrationApi.Contract.Tests;
+
+/// <summary>Makes the request that stands behind the examples of an operation, for a service that holds the demo season.</summary>
+internal static class ExampleCalls
+{
+    private static readonly DemoSeason Season = new();
+
+    /// <summary>Operations in an order in which no call changes what a later one reads.</summary>
+    public static IEnumerable<ContractOperation> InOrder(ContractDocument contract) => contract.Operations.OrderBy(operation => operation.Method == "PUT");
+
+    /// <summary>The request of the example.</summary>
+    public static HttpRequestMessage For(ContractOperation operation) => With(operation, operation.RequestExample);
+
+    /// <summary>The same with another body.</summary>
+    public static HttpRequestMessage With(ContractOperation operation, JsonNode? body)
+    {
+        // The id in a path is that of the first record of the collection before it.
+        var path = operation.Path;
+        if (path.IndexOf("/{id}", StringComparison.Ordinal) is > 0 and var end)
+            path = path.Replace("{id}", Season.FirstOf(path[..end]), StringComparison.Ordinal);
+        // A short page is an example too.
+        var request = new HttpRequestMessage(HttpMethod.Parse(operation.Method), operation.Takes("limit") ? $"{path}?limit=2" : path);
+        if (body is not null)
+            request.Content = new StringContent(body.ToJsonString(), Encoding.UTF8, "application/json");
+        if (operation.Takes("If-Match"))
+            request.Headers.Add("If-Match", "*");
+        return request;
+    }
+}
