@@ -13,9 +13,9 @@ namespace CalibrationApi.Contract.Tests;
 /// </summary>
 /// <remarks>
 /// A filter behind <c>|</c> only selects, so it is not run: each JSON value shown has to be a part of the answer, and each
-/// line of text one of its sentences.
+/// line of text one of its sentences or lines. The service holds the season of the demo data, as it does after the first command.
 /// </remarks>
-public sealed partial class ReadmeTests
+public sealed partial class ReadmeTests(ReadmeTests.Demonstration demonstration) : IClassFixture<ReadmeTests.Demonstration>
 {
     // The last digits may differ from one processor family to another.
     private const double SameNumber = 1e-9;
@@ -32,13 +32,15 @@ public sealed partial class ReadmeTests
     {
         string[] called = [.. Steps.Select(step => step.Target.Split('?')[0]).Distinct()];
 
-        Assert.True(Steps.Length >= 9, $"Only {Steps.Length} commands were found in the tour.");
+        Assert.True(Steps.Count(step => step.Shown.Length > 0) >= 12, $"Only {Steps.Length} commands were found in the tour.");
         Assert.Contains("/v1/calculations/catch-plan", called);
         Assert.Contains("/v1/calculations/catch-test", called);
         Assert.Contains("/v1/calculations/meter-speed", called);
         Assert.Contains("/v1/units", called);
+        Assert.Contains("/v1/history", called);
+        Assert.Contains("/v1/scales", called);
         Assert.Contains(Steps, step => step.Target.EndsWith("?units=us", StringComparison.Ordinal));
-        Assert.Contains(Steps, step => step.ExpectedStatus != HttpStatusCode.OK);
+        Assert.Contains(Steps, step => step.ExpectedStatus is not null);
     }
 
     [Theory]
@@ -46,18 +48,19 @@ public sealed partial class ReadmeTests
     public async Task Tour_CommandAsPrinted_AnswersWhatIsPrintedBelowIt(string name)
     {
         var step = Steps.Single(one => one.Name == name);
-        var client = (await ServedContract.GetAsync()).Client;
-        using var request = new HttpRequestMessage(step.Body is null ? HttpMethod.Get : HttpMethod.Post, step.Target);
-        if (step.Body is not null)
-            request.Content = new ByteArrayContent(step.Body) { Headers = { ContentType = new MediaTypeHeaderValue("application/json") } };
 
-        using var response = await client.SendAsync(request);
+        using var response = await demonstration.Client.SendAsync(step.Request());
         var text = await response.Content.ReadAsStringAsync();
-        using var answer = JsonDocument.Parse(text);
 
-        Assert.Equal(step.ExpectedStatus, response.StatusCode);
+        if (step.ExpectedStatus is { } status)
+            Assert.Equal(status, response.StatusCode);
+        else
+            Assert.True(response.IsSuccessStatusCode, text);
+        JsonElement[] nodes = [.. response.Content.Headers.ContentType!.MediaType!.EndsWith("json", StringComparison.Ordinal)
+            ? Nodes(JsonSerializer.Deserialize<JsonElement>(text))
+            : Step.Lines(text)];
         Assert.All(step.Shown, shown => Assert.True(
-            Nodes(answer.RootElement).Any(node => IsPart(shown, node)),
+            nodes.Any(node => IsPart(shown, node)),
             $"README.md shows{Environment.NewLine}{shown}{Environment.NewLine}but the answer is{Environment.NewLine}{text}"));
     }
 
@@ -74,8 +77,7 @@ public sealed partial class ReadmeTests
     [Fact]
     public async Task UnitsTable_OfTheReadme_IsTheListThatTheServiceServes()
     {
-        var client = (await ServedContract.GetAsync()).Client;
-        using var served = JsonDocument.Parse(await client.GetStringAsync(new Uri("/v1/units", UriKind.Relative)));
+        using var served = JsonDocument.Parse(await demonstration.Client.GetStringAsync(new Uri("/v1/units", UriKind.Relative)));
         var expected = served.RootElement.GetProperty("units").EnumerateArray()
             .GroupBy(unit => unit.GetProperty("dimension").GetString(), unit => unit.GetProperty("symbol").GetString())
             .Select(dimension => $"| {dimension.Key} | {string.Join(", ", dimension)} |");
@@ -109,48 +111,91 @@ public sealed partial class ReadmeTests
         _ => true,
     };
 
+    private static ByteArrayContent Json(byte[] body) => new(body) { Headers = { ContentType = new MediaTypeHeaderValue("application/json") } };
+
     private static Step[] ReadTour()
     {
         var tour = Readme.Split("<!-- tour -->")[1].Split("<!-- /tour -->")[0];
-        return [.. Command().Matches(tour).Select((match, i) => Step.Parse(i + 1, match.Groups["command"].Value, match.Groups["kind"].Value, match.Groups["output"].Value))];
+        return [.. Command().Matches(tour).Select((match, i) => Step.Parse(i + 1, match))];
     }
 
-    // A fenced bash block and the fenced block of its output.
-    [GeneratedRegex("""```bash\n(?<command>.*?)```\s*```(?<kind>json|text)\n(?<output>.*?)```""", RegexOptions.Singleline)]
+    // A fenced bash block and, if there is one, the fenced block of its output.
+    [GeneratedRegex("""```bash\n(?<command>(?:(?!```).)*)```(?:\s*```(?<kind>json|text)\n(?<output>(?:(?!```).)*)```)?""", RegexOptions.Singleline)]
     private static partial Regex Command();
 
     // Links to a path; those with a scheme and those within the page are not about files.
     [GeneratedRegex(@"\]\((?![a-z]+:|#)([^)#]+)")]
     private static partial Regex RelativeLink();
 
-    // A word of a command line: quoted parts and plain parts that touch each other.
-    [GeneratedRegex("""\G\s*(?<word>(?:'[^']*'|[^\s'|])+|\|)""")]
+    // A word of a command line: quoted parts and plain parts that touch each other. A pipe ends the command.
+    [GeneratedRegex("""\G\s*(?<word>(?:'[^']*'|[^\s'|])+)""")]
     private static partial Regex Word();
 
+    /// <summary>The service with the season of the demo data, sent as <c>--demo</c> sends it.</summary>
+    public sealed class Demonstration : IAsyncLifetime, IDisposable
+    {
+        private readonly Service service = new();
+
+        public HttpClient Client { get; private set; } = null!;
+
+        public async Task InitializeAsync()
+        {
+            Client = service.CreateClient();
+            using var season = JsonDocument.Parse(await File.ReadAllBytesAsync(Repository.PathOf("demo-data", "season.json")));
+            foreach (var request in season.RootElement.GetProperty("requests").EnumerateArray())
+            {
+                using var body = Json(Encoding.UTF8.GetBytes(request.GetProperty("body").GetRawText()));
+                using var response = await Client.PostAsync(new Uri(request.GetProperty("path").GetString()!, UriKind.Relative), body);
+                response.EnsureSuccessStatusCode();
+            }
+        }
+
+        public Task DisposeAsync() => Task.CompletedTask;
+
+        public void Dispose() => service.Dispose();
+    }
+
     /// <summary>One command of the tour and what is printed below it.</summary>
-    private sealed record Step(string Name, string Target, byte[]? Body, JsonElement[] Shown)
+    private sealed record Step(string Name, string Target, byte[]? Body, string? Accept, JsonElement[] Shown)
     {
         private const string Address = "http://localhost:5000";
 
-        /// <summary>The status printed with a problem; otherwise the command succeeds.</summary>
-        public HttpStatusCode ExpectedStatus =>
-            Shown[0].ValueKind == JsonValueKind.Object && Shown[0].TryGetProperty("status", out var status) ? (HttpStatusCode)status.GetInt32() : HttpStatusCode.OK;
+        /// <summary>The status printed with a problem; null when the command succeeds.</summary>
+        public HttpStatusCode? ExpectedStatus =>
+            Shown is [{ ValueKind: JsonValueKind.Object } first, ..] && first.TryGetProperty("status", out var status) ? (HttpStatusCode)status.GetInt32() : null;
 
-        public static Step Parse(int number, string command, string kind, string output)
+        public static Step Parse(int number, Match block)
         {
-            string[] words = [.. Word().Matches(command).Select(match => match.Groups["word"].Value.Replace("'", "", StringComparison.Ordinal)).TakeWhile(word => word != "|")];
-            var url = Assert.Single(words, word => word.StartsWith(Address, StringComparison.Ordinal));
+            string[] words = [.. Word().Matches(block.Groups["command"].Value).Select(match => match.Groups["word"].Value.Replace("'", "", StringComparison.Ordinal))];
             Assert.Equal("curl", words[0]);
-            var data = Array.IndexOf(words, "--json");
-            var target = url[Address.Length..];
-            return new Step($"{number} {target}", target, data < 0 ? null : Payload(words[data + 1]), kind == "json" ? Values(output) : [.. Lines(output)]);
+            var target = Assert.Single(words, word => word.StartsWith(Address, StringComparison.Ordinal))[Address.Length..];
+            var output = block.Groups["output"].Value;
+            return new Step(
+                $"{number} {target}",
+                target,
+                After(words, "--json") is { } data ? Payload(data) : null,
+                After(words, "-H")?.Split("Accept: ")[1],
+                block.Groups["kind"].Value == "json" ? Values(output) : [.. Lines(output)]);
         }
+
+        public HttpRequestMessage Request()
+        {
+            var request = new HttpRequestMessage(Body is null ? HttpMethod.Get : HttpMethod.Post, Target);
+            if (Body is not null)
+                request.Content = Json(Body);
+            if (Accept is not null)
+                request.Headers.Add("Accept", Accept);
+            return request;
+        }
+
+        private static string? After(string[] words, string option) =>
+            Array.IndexOf(words, option) is >= 0 and var at ? words[at + 1] : null;
 
         private static byte[] Payload(string data) =>
             data.StartsWith('@') ? File.ReadAllBytes(Repository.PathOf(data[1..])) : Encoding.UTF8.GetBytes(data);
 
-        private static IEnumerable<JsonElement> Lines(string output) =>
-            output.Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(line => JsonSerializer.SerializeToElement(line));
+        public static IEnumerable<JsonElement> Lines(string output) =>
+            output.Split(["\r\n", "\n"], StringSplitOptions.RemoveEmptyEntries).Select(line => JsonSerializer.SerializeToElement(line));
 
         private static JsonElement[] Values(string output)
         {
