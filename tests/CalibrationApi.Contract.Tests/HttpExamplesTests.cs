@@ -19,7 +19,8 @@ public sealed partial class HttpExamplesTests(RunningService service) : IClassFi
     {
         using var copy = new CopyOfExamples(file, service.Address);
 
-        var run = await NodeTools.RunAtAsync(copy.Folder, "httpyac", "send", file, "--all", "--json");
+        // Without the bodies: the tool ends before a pipe has taken more than 64 KiB of its report.
+        var run = await NodeTools.RunAtAsync(copy.Folder, "httpyac", "send", file, "--all", "--json", "--output", "none");
 
         Assert.True(run.ExitCode == 0, $"{file}: {Faults(run)}");
         var requests = JsonNode.Parse(run.Output)!["requests"]!.AsArray();
@@ -35,7 +36,7 @@ public sealed partial class HttpExamplesTests(RunningService service) : IClassFi
         using var copy = new CopyOfExamples("units.http", service.Address);
         copy.Replace("=== 200", "=== 299");
 
-        var run = await NodeTools.RunAtAsync(copy.Folder, "httpyac", "send", "units.http", "--all", "--json");
+        var run = await NodeTools.RunAtAsync(copy.Folder, "httpyac", "send", "units.http", "--all", "--json", "--output", "none");
 
         Assert.NotEqual(0, run.ExitCode);
         Assert.Contains("FAILED", run.Output, StringComparison.Ordinal);
