@@ -35,6 +35,8 @@ public sealed class CalibrationDatabase : IDisposable
     {
         Directory.CreateDirectory(System.IO.Path.GetDirectoryName(Path)!);
         using var connection = Open();
+        // Before anything is written: a file of a newer version stays as it is.
+        Migrator.KnownVersion(connection);
         connection.Execute("pragma journal_mode = wal");
         Migrator.Apply(connection);
         connection.Execute("insert into secrets (name, value) values ('cursor', @value) on conflict do nothing", new { value = RandomNumberGenerator.GetBytes(32) });

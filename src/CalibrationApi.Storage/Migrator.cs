@@ -17,12 +17,18 @@ internal static class Migrator
 
     public static int Newest => Migrations[^1].Number;
 
+    /// <summary>The number of the file's schema.</summary>
+    /// <exception cref="NewerSchemaException">It is newer than the newest known here.</exception>
+    public static int KnownVersion(SqliteConnection connection)
+    {
+        var version = connection.QuerySingle<int>("pragma user_version");
+        return version <= Newest ? version : throw new NewerSchemaException(version, Newest);
+    }
+
     public static void Apply(SqliteConnection connection)
     {
         using var transaction = connection.BeginTransaction();
-        var version = connection.QuerySingle<int>("pragma user_version");
-        if (version > Newest)
-            throw new NewerSchemaException(version, Newest);
+        var version = KnownVersion(connection);
         foreach (var (number, resource) in Migrations.Where(migration => migration.Number > version))
         {
             using var reader = new StreamReader(Assembly.GetExecutingAssembly().GetManifestResourceStream(resource)!);

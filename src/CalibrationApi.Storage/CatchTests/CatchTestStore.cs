@@ -19,13 +19,12 @@ public static class CatchTestStore
     /// <summary>Adds a test with its catches.</summary>
     public static void Insert(SqliteConnection connection, string workspace, CatchTestRecord test)
     {
-        var seq = connection.QuerySingle<long>(
+        connection.Execute(
             """
             insert into catch_tests (workspace, id, machine, meter, element, setting, product, lot, scale, plan, verdict, value, random,
                                      occurred_at, offset_minutes, received_at, entered, resolved, answer, context, engine_version, fingerprint)
             values (@workspace, @Id, @Machine, @Meter, @Element, @Setting, @Product, @Lot, @Scale, @Plan, @Verdict, @Value, @Random,
                     @occurredAt, @offset, @receivedAt, @Entered, @Resolved, @Answer, @Context, @EngineVersion, @Fingerprint)
-            returning seq
             """,
             new
             {
@@ -52,6 +51,8 @@ public static class CatchTestStore
                 test.EngineVersion,
                 test.Fingerprint,
             });
+        // Not "returning": with it the statement also looks for rows that refer to the new one.
+        var seq = connection.QuerySingle<long>("select last_insert_rowid()");
         for (var position = 0; position < test.Catches.Count; position++)
         {
             var one = test.Catches[position];

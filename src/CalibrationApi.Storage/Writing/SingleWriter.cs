@@ -1,6 +1,8 @@
+using System.Runtime.ExceptionServices;
 using System.Threading.Channels;
 using Dapper;
 using Microsoft.Data.Sqlite;
+using SQLitePCL;
 
 namespace CalibrationApi.Storage.Writing;
 
@@ -21,13 +23,13 @@ public sealed class SingleWriter : IAsyncDisposable
         FullMode = BoundedChannelFullMode.Wait,
     });
 
-    private readonly CalibrationDatabase database;
+    private readonly SqliteConnection connection;
     private readonly Task loop;
 
     /// <summary>Starts the writer of a prepared database.</summary>
     public SingleWriter(CalibrationDatabase database)
     {
-        this.database = database;
+        connection = database.Open();
         loop = Task.Factory.StartNew(Run, CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default);
     }
 
@@ -50,7 +52,7 @@ public sealed class SingleWriter : IAsyncDisposable
 
     private void Run()
     {
-        using var connection = database.Open();
+        using var owned = connection;
         var batch = new List<Job>(MostPerCommit);
         while (queue.Reader.WaitToReadAsync().AsTask().GetAwaiter().GetResult())
         {
@@ -58,10 +60,11 @@ public sealed class SingleWriter : IAsyncDisposable
                 batch.Add(job);
             try
             {
-                Commit(connection, batch);
+                Commit(batch);
             }
-            catch (SqliteException failure)
+            catch (Exception failure)
             {
+                // Whatever it was, nothing of this batch is durable, every caller hears of it, and the next batch is tried.
                 foreach (var job in batch)
                     job.Fail(failure);
             }
@@ -70,16 +73,17 @@ public sealed class SingleWriter : IAsyncDisposable
         }
     }
 
-    private static void Commit(SqliteConnection connection, List<Job> batch)
+    private void Commit(List<Job> batch)
     {
         using var transaction = connection.BeginTransaction();
         foreach (var job in batch)
         {
             connection.Execute("savepoint request");
-            if (job.Try(connection))
-                connection.Execute("release request");
-            else
-                connection.Execute("rollback to request; release request");
+            var stands = job.Try(connection);
+            // After some failures, such as a full disk, SQLite has given up the whole transaction and not only the statement.
+            if (raw.sqlite3_get_autocommit(connection.Handle) != 0)
+                ExceptionDispatchInfo.Throw(job.Failure ?? new InvalidOperationException("A request ended the transaction that it shares with others."));
+            connection.Execute(stands ? "release request" : "rollback to request; release request");
         }
 
         transaction.Commit();
@@ -89,6 +93,8 @@ public sealed class SingleWriter : IAsyncDisposable
 
     private abstract class Job
     {
+        public Exception? Failure { get; protected set; }
+
         public abstract bool Try(SqliteConnection connection);
 
         public abstract void Acknowledge();
@@ -101,7 +107,6 @@ public sealed class SingleWriter : IAsyncDisposable
         // Continuations run elsewhere: the writer thread goes on with the next batch.
         private readonly TaskCompletionSource<T> completion = new(TaskCreationOptions.RunContinuationsAsynchronously);
         private T result = default!;
-        private Exception? failure;
 
         public Task<T> Done => completion.Task;
 
@@ -114,17 +119,17 @@ public sealed class SingleWriter : IAsyncDisposable
             }
             catch (Exception exception)
             {
-                failure = exception;
+                Failure = exception;
                 return false;
             }
         }
 
         public override void Acknowledge()
         {
-            if (failure is null)
+            if (Failure is null)
                 completion.SetResult(result);
             else
-                completion.SetException(failure);
+                completion.SetException(Failure);
         }
 
         public override void Fail(Exception exception) => completion.TrySetException(exception);
