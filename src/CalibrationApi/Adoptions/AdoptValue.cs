@@ -129,7 +129,7 @@ internal static class AdoptValue
         var density = BulkDensityQuantity.Read(lot?.BulkDensity ?? product.BulkDensity);
         double? perRevolution = form switch
         {
-            _ when unit.Dimension != ControllerEntry.DimensionOf(form) => Wrong("#/typedIn", ErrorCode.UnitWrongDimension, $"The controller of this meter takes its value as {Words.Of(form)}; this unit does not fit that form."),
+            _ when unit.Dimension != ControllerEntry.DimensionOf(form) => Wrong("#/typedIn", ErrorCode.UnitWrongDimension, $"The controller of this meter takes its value as {Words.Of(form)}. Give the number in a unit of that form, or as a mass per revolution."),
             ControllerForm.MassPerTenRevolutions => typed / 10,
             ControllerForm.MassPerPulse => typed * meter.PulsesPerRevolution!.Read().Count,
             ControllerForm.VolumePerRevolution when density is { } known => typed * known.KilogramsPerCubicMetre,

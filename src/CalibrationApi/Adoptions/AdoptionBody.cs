@@ -80,6 +80,8 @@ internal static class AdoptionBody
         var answer = JsonNode.Parse(basis.Answer)!;
         if (answer["enter"]?["value"] is JsonValue enter && answer["enter"]!["unit"]!.GetValue<string>() == adoption.EnteredUnit && enter.GetValue<double>() != adoption.EnteredValue)
             yield return Finding.Warning(FindingCode.AdoptedOtherwise, $"The number typed in, {adoption.EnteredValue} {adoption.EnteredUnit}, is not the {enter.GetValue<double>()} {adoption.EnteredUnit} that the test gave.");
+        if (CatchTestRecordBody.FailedLater(connection, basis) is { } failed)
+            yield return Finding.Warning(FindingCode.ScaleCheckFailedLater, $"The scale behind this value failed its first check after the test: it was {new Ratio(failed.Error):F2} off. The value may be off by as much; test again with a good scale.");
         if (basis.Verdict is "investigate" or "repeat")
             yield return Finding.Warning(FindingCode.AdoptedOtherwise, $"The test behind this value said '{basis.Verdict}', not adopt.");
     }

@@ -47,9 +47,13 @@ internal static class CatchTestRecordBody
 
     /// <summary>What other records say about a test by now.</summary>
     public static IReadOnlyList<Finding> SinceThen(SqliteConnection connection, CatchTestRecord test) =>
-        ScaleCheckStore.FirstAfter(connection, Workspace.Local, test.Scale, test.OccurredAt) is { Passed: false } failed
+        FailedLater(connection, test) is { } failed
             ? [Finding.Warning(FindingCode.ScaleCheckFailedLater, $"The scale failed its first check after this test: it was {new Ratio(failed.Error):F2} off. The masses of this test may be off by as much; test again with a good scale.")]
             : [];
+
+    /// <summary>The first check of its scale after a test, when it failed: then nobody knows whether the scale was good during the test.</summary>
+    public static ScaleCheckRecord? FailedLater(SqliteConnection connection, CatchTestRecord test) =>
+        ScaleCheckStore.FirstAfter(connection, Workspace.Local, test.Scale, test.OccurredAt) is { Passed: false } failed ? failed : null;
 
     public static string Context(CatchTestResolution resolution, AnswerUnits units)
     {
