@@ -67,7 +67,7 @@ public sealed class OldDatabaseTests
         Assert.Equal(new DateTimeOffset(2026, 4, 18, 6, 40, 0, TimeSpan.FromHours(2)), test.OccurredAt);
         Assert.Equal(0.36232, test.Value, 5);
         Assert.NotNull(JsonNode.Parse(test.Answer)!["massPerRevolution"]);
-        Assert.Equal(Given.Id(9), SupersessionStore.Find(connection, "local", Given.Id(8))!.Replacement);
+        Assert.Equal(Given.Id(9), SupersessionStore.Find(connection, "local", "catch-test", Given.Id(8))!.Replacement);
         Assert.Equal([Given.Id(9)], CatchTestStore.OfSeries(connection, "local", Series, Later, 50).Select(one => one.Id));
 
         Assert.Equal(0.363, AdoptionStore.InForce(connection, "local", Series, Later)!.EnteredValue);

@@ -57,7 +57,7 @@ public static class AdoptionStore
         select {Columns} from adoptions a
         where a.workspace = @workspace and a.machine = @Machine and a.meter = @Meter and a.element = @Element and a.setting = @Setting
           and a.product = @Product and a.occurred_at <= @at
-          and not exists (select 1 from supersessions s where s.workspace = a.workspace and s.superseded = a.id)
+          and not exists (select 1 from supersessions s where s.workspace = a.workspace and s.kind = 'adoption' and s.superseded = a.id)
         order by a.occurred_at desc, a.seq desc limit 1
         """,
         new { workspace, series.Machine, series.Meter, series.Element, series.Setting, series.Product, at = Instants.Text(at) })?.ToRecord();
@@ -71,7 +71,7 @@ public static class AdoptionStore
               select a.*, row_number() over (partition by meter, element, setting, product order by occurred_at desc, seq desc) as place
               from adoptions a
               where a.workspace = @workspace and a.machine = @machine and a.occurred_at <= @at
-                and not exists (select 1 from supersessions s where s.workspace = a.workspace and s.superseded = a.id))
+                and not exists (select 1 from supersessions s where s.workspace = a.workspace and s.kind = 'adoption' and s.superseded = a.id))
             where place = 1
             order by meter, element, setting, product
             """,

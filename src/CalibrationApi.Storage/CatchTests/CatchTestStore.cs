@@ -83,7 +83,7 @@ public static class CatchTestStore
               from catch_tests t
               where t.workspace = @workspace and t.machine = @Machine and t.meter = @Meter and t.element = @Element and t.setting = @Setting
                 and t.product = @Product and t.occurred_at < @before and t.verdict <> 'investigate'
-                and not exists (select 1 from supersessions s where s.workspace = t.workspace and s.superseded = t.id)
+                and not exists (select 1 from supersessions s where s.workspace = t.workspace and s.kind = 'catch-test' and s.superseded = t.id)
               order by t.occurred_at desc, t.seq desc limit @mostTests)
             select tests.id, tests.value as testValue, tests.random, tests.lot, c.value, c.variance
             from tests join catches c on c.test = tests.seq

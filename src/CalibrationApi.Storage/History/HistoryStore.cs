@@ -79,7 +79,7 @@ public static class HistoryStore
             select h.seq, h.kind, h.record, h.machine, h.meter, h.element, h.setting, h.product, h.lot, h.scale, h.plan, h.verdict, h.value, h.expanded,
                    h.change, h.entered_unit as enteredUnit, h.recorded_by as recordedBy, h.occurred_at as occurredAt, h.offset_minutes as offsetMinutes,
                    h.received_at as receivedAt, h.supersedes, h.reason, s.replacement as supersededBy
-            from history h left join supersessions s on s.workspace = h.workspace and s.superseded = h.record
+            from history h left join supersessions s on s.workspace = h.workspace and s.kind = h.kind and s.superseded = h.record
             where h.workspace = @workspace
             """);
         void Where(object? wanted, string condition)

@@ -13,12 +13,12 @@ public sealed record Supersession(string Superseded, string Replacement, string 
 /// <summary>Keeps supersessions; a record is superseded at most once, which the key of the table sees to.</summary>
 public static class SupersessionStore
 {
-    /// <summary>What took the place of a record; null when nothing did.</summary>
-    public static Supersession? Find(SqliteConnection connection, string workspace, string superseded)
+    /// <summary>What took the place of a record of a kind; null when nothing did.</summary>
+    public static Supersession? Find(SqliteConnection connection, string workspace, string kind, string superseded)
     {
         var row = connection.QuerySingleOrDefault<Row>(
-            "select superseded, replacement, reason, received_at as receivedAt from supersessions where workspace = @workspace and superseded = @superseded",
-            new { workspace, superseded });
+            "select superseded, replacement, reason, received_at as receivedAt from supersessions where workspace = @workspace and kind = @kind and superseded = @superseded",
+            new { workspace, kind, superseded });
         return row is null ? null : new Supersession(row.Superseded, row.Replacement, row.Reason, Instants.Read(row.ReceivedAt));
     }
 

@@ -41,7 +41,7 @@ public sealed record ScaleCheckRecord
 public static class ScaleCheckStore
 {
     private const string Columns = "id, scale, error, uncertainty, passed, occurred_at as occurredAt, offset_minutes as offsetMinutes, received_at as receivedAt, body, answer, fingerprint";
-    private const string Standing = "not exists (select 1 from supersessions s where s.workspace = c.workspace and s.superseded = c.id)";
+    private const string Standing = "not exists (select 1 from supersessions s where s.workspace = c.workspace and s.kind = 'scale-check' and s.superseded = c.id)";
 
     /// <summary>One check; null when this workspace has none with that id.</summary>
     public static ScaleCheckRecord? Find(SqliteConnection connection, string workspace, string id) => connection.QuerySingleOrDefault<Row>(

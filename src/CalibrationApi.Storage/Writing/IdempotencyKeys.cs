@@ -14,11 +14,12 @@ public static class IdempotencyKeys
     /// <param name="workspace">Workspace of the sender.</param>
     /// <param name="route">Method and route.</param>
     /// <param name="key">The sender's key.</param>
-    public static (string Fingerprint, StoredAnswer Answer)? Find(SqliteConnection connection, string workspace, string route, string key)
+    /// <param name="now">The present; what is older than <see cref="Lifetime"/> is nothing.</param>
+    public static (string Fingerprint, StoredAnswer Answer)? Find(SqliteConnection connection, string workspace, string route, string key, DateTimeOffset now)
     {
         var row = connection.QuerySingleOrDefault<Row>(
-            "select fingerprint, status, location, etag, body from idempotency_keys where workspace = @workspace and route = @route and key = @key",
-            new { workspace, route, key });
+            "select fingerprint, status, location, etag, body from idempotency_keys where workspace = @workspace and route = @route and key = @key and created_at >= @oldest",
+            new { workspace, route, key, oldest = Instants.Text(now - Lifetime) });
         return row is null ? null : (row.Fingerprint, new StoredAnswer((int)row.Status, row.Location, row.Etag, row.Body));
     }
 

@@ -114,7 +114,7 @@ internal static class AdoptValue
             errors.Add(new ProblemError { Pointer = "#/test", Code = ErrorCode.IdUnknown, Detail = "There is no catch test with this id. Check the id, or leave it out for a value stated by hand." });
         else if (test.Series != series)
             errors.Add(new ProblemError { Pointer = "#/test", Code = ErrorCode.RecordsAtOdds, Detail = "That test is of another meter, element, setting or product. Adopt the value for what was tested." });
-        else if (SupersessionStore.Find(connection, Workspace.Local, id) is not null)
+        else if (SupersessionStore.Find(connection, Workspace.Local, RecordCatchTest.Kind, id) is not null)
             errors.Add(new ProblemError { Pointer = "#/test", Code = ErrorCode.AlreadySuperseded, Detail = "That test was superseded. Adopt the value of the test that took its place." });
     }
 

@@ -23,7 +23,7 @@ internal static class AdoptionBody
     public static byte[] Write(SqliteConnection connection, AdoptionRecord adoption, string timeZone, string? units)
     {
         var answerUnits = Units(adoption, units);
-        var superseded = SupersessionStore.Find(connection, Workspace.Local, adoption.Id);
+        var superseded = SupersessionStore.Find(connection, Workspace.Local, AdoptValue.Kind, adoption.Id);
         var answer = new AdoptionAnswer
         {
             Id = adoption.Id,
@@ -45,7 +45,7 @@ internal static class AdoptionBody
         var answerUnits = Units(adoption, units);
         var entered = Entered(adoption);
         var basis = Basis(connection, adoption);
-        var superseded = basis is null ? null : SupersessionStore.Find(connection, Workspace.Local, basis.Id);
+        var superseded = basis is null ? null : SupersessionStore.Find(connection, Workspace.Local, RecordCatchTest.Kind, basis.Id);
         return new ValueInForceAnswer
         {
             Machine = adoption.Series.Machine,
@@ -75,7 +75,7 @@ internal static class AdoptionBody
     {
         if (basis is null)
             yield break;
-        if (SupersessionStore.Find(connection, Workspace.Local, basis.Id) is { } superseded)
+        if (SupersessionStore.Find(connection, Workspace.Local, RecordCatchTest.Kind, basis.Id) is { } superseded)
             yield return Finding.Stop(FindingCode.BasisSuperseded, $"The test behind this value was wrong ({superseded.Reason}) and has been superseded. The controller still uses this number: adopt the value of the test in its place.");
         var answer = JsonNode.Parse(basis.Answer)!;
         if (answer["enter"]?["value"] is JsonValue enter && answer["enter"]!["unit"]!.GetValue<string>() == adoption.EnteredUnit && enter.GetValue<double>() != adoption.EnteredValue)

@@ -185,7 +185,7 @@ internal sealed record CatchTestResolution
             findings.Add(Finding.Note(FindingCode.OtherLot, adoption.Lot is null || request.Lot is null
                 ? (FormattableString)$"The lot is named for only one of this test and the value in force: a change may come from another lot and not from the meter."
                 : $"The value in force was adopted with another lot: a change may come from the product and not from the meter."));
-        if (basis is not null && SupersessionStore.Find(connection, Workspace.Local, basis.Id) is not null)
+        if (basis is not null && SupersessionStore.Find(connection, Workspace.Local, RecordCatchTest.Kind, basis.Id) is not null)
             findings.Add(Finding.Warning(FindingCode.BasisSuperseded, $"The value in force rests on a test that has since been superseded."));
         var unit = UnitTable.Find(adoption.EnteredUnit) is { Dimension: Dimension.MassPerRevolution } entered ? entered : UnitTable.Get("kg/rev");
         return new UsedValueInForce

@@ -36,7 +36,7 @@ internal static class GetCatchTest
     private static byte[] Body(SqliteConnection connection, CatchTestRecord test, string? units) => CatchTestRecordBody.Write(
         test,
         MachineTimeZone.Of(connection, test.Series.Machine),
-        SupersessionStore.Find(connection, Workspace.Local, test.Id),
+        SupersessionStore.Find(connection, Workspace.Local, RecordCatchTest.Kind, test.Id),
         CatchTestRecordBody.SinceThen(connection, test),
         QuantityConversion.For(units));
 }

@@ -41,7 +41,7 @@ internal sealed class StoringRequest(HttpContext context)
 
     private StoreOutcome Once(SqliteConnection connection, string route, string key, string fingerprint, Func<SqliteConnection, StoreOutcome> store)
     {
-        if (IdempotencyKeys.Find(connection, Workspace.Local, route, key) is { } earlier)
+        if (IdempotencyKeys.Find(connection, Workspace.Local, route, key, clock.GetUtcNow()) is { } earlier)
         {
             return earlier.Fingerprint == fingerprint
                 ? StoreOutcome.Replayed(earlier.Answer)

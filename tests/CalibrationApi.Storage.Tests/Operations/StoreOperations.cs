@@ -76,7 +76,7 @@ internal static class StoreOperations
         yield return StoreOperation.Writing(typeof(HistoryStore), nameof(HistoryStore.Append), (c, w) => HistoryStore.Append(c, w, Given.Line(New)));
         // All filters, one by one and in pairs: HistoryPlanTests.
         yield return StoreOperation.Listing(typeof(HistoryStore), nameof(HistoryStore.List), (c, w) => HistoryStore.List(c, w, new HistoryFilter(), null, 10).Cast<object>());
-        yield return StoreOperation.Finding(typeof(SupersessionStore), nameof(SupersessionStore.Find), (c, w) => SupersessionStore.Find(c, w, StoredWorkspace.Superseded));
+        yield return StoreOperation.Finding(typeof(SupersessionStore), nameof(SupersessionStore.Find), (c, w) => SupersessionStore.Find(c, w, "catch-test", StoredWorkspace.Superseded));
         yield return StoreOperation.Writing(
             typeof(SupersessionStore),
             nameof(SupersessionStore.TryInsert),
@@ -86,7 +86,7 @@ internal static class StoreOperations
     private static IEnumerable<StoreOperation> Idempotency()
     {
         var type = typeof(IdempotencyKeys);
-        yield return StoreOperation.Finding(type, nameof(IdempotencyKeys.Find), (c, w) => IdempotencyKeys.Find(c, w, "POST /v1/things", "k1"));
+        yield return StoreOperation.Finding(type, nameof(IdempotencyKeys.Find), (c, w) => IdempotencyKeys.Find(c, w, "POST /v1/things", "k1", Given.Noon));
         yield return StoreOperation.Writing(type, nameof(IdempotencyKeys.Remember), (c, w) => IdempotencyKeys.Remember(c, w, "POST /v1/things", "new", "f1", Given.Answer, Given.Noon));
     }
 }

@@ -1,3 +1,4 @@
+using CalibrationApi.Storage.CatchTests;
 using Dapper;
 using Microsoft.Data.Sqlite;
 
@@ -58,7 +59,7 @@ public sealed class WorkspaceIsolationTests
         using var connection = database.Open();
         connection.Execute($"delete from {column}s where workspace = @Other", new { Other });
 
-        var failure = Assert.Throws<SqliteException>(() => CatchTests.CatchTestStore.Insert(connection, Other, Given.Test(1)));
+        var failure = Assert.Throws<SqliteException>(() => CatchTestStore.Insert(connection, Other, Given.Test(1)));
 
         Assert.Contains("FOREIGN KEY", failure.Message, StringComparison.Ordinal);
     }
