@@ -58,6 +58,7 @@ internal static class ContractSetup
             swagger.DocumentFilter<NoNulls>();
             swagger.DocumentFilter<StandardFormats>();
             swagger.DocumentFilter<DocumentDetails>();
+            swagger.DocumentFilter<SharedProblems>();
         });
     }
 
