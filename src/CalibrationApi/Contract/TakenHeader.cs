@@ -7,7 +7,9 @@ namespace CalibrationApi.Contract;
 /// <param name="Name">Its name.</param>
 /// <param name="Description">What it says and when to send it.</param>
 /// <param name="Example">How it looks.</param>
-internal sealed record TakenHeader(string Name, string Description, string Example);
+/// <param name="Longest">Most characters.</param>
+/// <param name="IsNeeded">Without it the request is refused.</param>
+internal sealed record TakenHeader(string Name, string Description, string Example, int Longest = 500, bool IsNeeded = false);
 
 /// <summary>Writes the headers that operations take into the contract.</summary>
 internal sealed class TakenHeaders : IOperationFilter
@@ -21,7 +23,8 @@ internal sealed class TakenHeaders : IOperationFilter
                 Name = header.Name,
                 In = ParameterLocation.Header,
                 Description = header.Description,
-                Schema = new OpenApiSchema { Type = JsonSchemaType.String, MaxLength = 500 },
+                Required = header.IsNeeded,
+                Schema = new OpenApiSchema { Type = JsonSchemaType.String, MaxLength = header.Longest },
                 Example = header.Example,
             });
         }

@@ -19,7 +19,7 @@ internal static class Declared
     public static object[] Storing { get; } =
     [
         .. Problems([.. AnyProblem, .. BodyProblem, StatusCodes.Status409Conflict]),
-        new TakenHeader("Idempotency-Key", "A text of your own, up to 200 ASCII characters, for example a new UUID in quotes. The same key with the same body within 24 hours gets the first answer again; with another body it is refused.", "\"8e03978e-40d5-43e8-bc93-6894a57f9324\""),
+        new TakenHeader("Idempotency-Key", "A text of your own, up to 200 ASCII characters, for example a new UUID in quotes. The same key with the same body within 24 hours gets the first answer again; with another body it is refused.", "\"8e03978e-40d5-43e8-bc93-6894a57f9324\"", Longest: 202),
         new AnswerHeader("Location", LocationSays, Created),
         new AnswerHeader("ETag", TagSays, Created),
         new AnswerHeader("Location", LocationSays, Ok),
@@ -36,7 +36,7 @@ internal static class Declared
     public static object[] Replacing { get; } =
     [
         .. Problems([.. AnyProblem, .. BodyProblem, StatusCodes.Status404NotFound, StatusCodes.Status412PreconditionFailed, StatusCodes.Status428PreconditionRequired]),
-        new TakenHeader("If-Match", "The ETag of the revision that you are changing; without it the change is refused.", "\"r3\""),
+        new TakenHeader("If-Match", "The ETag of the revision that you are changing; without it the change is refused.", "\"r3\"", IsNeeded: true),
         new AnswerHeader("ETag", TagSays, Ok),
         new AnswerHeader("Location", LocationSays, Ok),
         Cache(Ok),
