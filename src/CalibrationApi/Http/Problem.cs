@@ -1,6 +1,6 @@
+using System.Diagnostics;
 using CalibrationApi.Contract;
 using Microsoft.AspNetCore.WebUtilities;
-using System.Diagnostics;
 
 namespace CalibrationApi.Http;
 
