@@ -15,6 +15,10 @@ namespace CalibrationApi.History;
 /// <summary>Lists what happened: everything, or one kind of record.</summary>
 internal sealed class ListHistory(string? kind)
 {
+    // The texts of a line; its quantities follow, each in a column for its unit.
+    private static readonly string[] Columns =
+        [.. JsonSettings.Contract.GetTypeInfo(typeof(HistoryItem)).Properties.Where(property => property.PropertyType == typeof(string)).Select(property => property.Name)];
+
     public IResult Handle(HistoryQuery query, HttpContext context, CalibrationDatabase database, Cursors cursors)
     {
         var (format, wrongFormat) = PageFormats.Choose(context.Request);
@@ -35,7 +39,7 @@ internal sealed class ListHistory(string? kind)
         var zones = new Dictionary<string, string>(StringComparer.Ordinal);
         var items = HistoryStore.List(connection, Workspace.Local, filter, after, most + 1)
             .Select(line => (Item(line.Entry, query.Units, Zone(database, zones, line.Entry.Machine)), $"{line.Position.OccurredAt}|{line.Position.Sequence}"));
-        return new PageResult(format, items, most, position => cursors.Make(scope, position), connection);
+        return new PageResult(format, items, most, position => cursors.Make(scope, position), Columns, connection);
     }
 
     private static JsonObject Item(HistoryEntry entry, string? units, string timeZone)

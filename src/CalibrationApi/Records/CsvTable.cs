@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Globalization;
 using System.Text;
 using System.Text.Json.Nodes;
@@ -14,13 +15,25 @@ namespace CalibrationApi.Records;
 /// </remarks>
 internal static class CsvTable
 {
-    private static readonly CsvConfiguration Rfc4180 = new(CultureInfo.InvariantCulture) { NewLine = "\r\n", InjectionOptions = InjectionOptions.None };
+    // The library alone would leave a single carriage return or line feed unquoted, which ends the row for a reader.
+    private static readonly CsvConfiguration Rfc4180 = new(CultureInfo.InvariantCulture)
+    {
+        NewLine = "\r\n",
+        InjectionOptions = InjectionOptions.None,
+        ShouldQuote = cell => cell.Field is { Length: > 0 } field && (field.AsSpan().IndexOfAny(",\"\r\n") >= 0 || field[0] == ' ' || field[^1] == ' '),
+    };
 
-    public static byte[] Write(IReadOnlyList<JsonObject> records)
+    // The list of OWASP's page on CSV injection; the last four are the wide forms of the first.
+    private static readonly SearchValues<char> FormulaStarts = SearchValues.Create("=+-@\t\r\n\uFF1D\uFF0B\uFF0D\uFF20");
+
+    /// <summary>Writes a table.</summary>
+    /// <param name="records">The rows.</param>
+    /// <param name="leading">Columns that come first and are there whether any record has them or not, so that pages of one list fit together.</param>
+    public static byte[] Write(IReadOnlyList<JsonObject> records, params IReadOnlyList<string> leading)
     {
         var rows = new List<Dictionary<string, string>>(records.Count);
-        var columns = new List<string>();
-        var known = new HashSet<string>(StringComparer.Ordinal);
+        var columns = new List<string>(leading);
+        var known = new HashSet<string>(leading, StringComparer.Ordinal);
         foreach (var record in records)
         {
             var row = new Dictionary<string, string>(StringComparer.Ordinal);
@@ -93,5 +106,5 @@ internal static class CsvTable
     private static string Cell(JsonValue value) =>
         value.GetValueKind() == System.Text.Json.JsonValueKind.String ? Harmless(value.GetValue<string>()) : value.ToJsonString();
 
-    private static string Harmless(string text) => text.Length > 0 && text[0] is '=' or '+' or '-' or '@' or '\t' or '\r' ? "'" + text : text;
+    private static string Harmless(string text) => text.Length > 0 && FormulaStarts.Contains(text[0]) ? "'" + text : text;
 }

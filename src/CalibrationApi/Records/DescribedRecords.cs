@@ -68,7 +68,7 @@ internal sealed class DescribedRecords<T>(RecordKind kind, string path)
         var connection = database.Open();
         var records = store.List(connection, Workspace.Local, after, most + 1, query.IncludeRetired == "true")
             .Select(record => (RecordBody.Node(record, display), record.Id));
-        return new PageResult(format, records, most, position => cursors.Make(scope, position), connection);
+        return new PageResult(format, records, most, position => cursors.Make(scope, position), RecordBody.Leading, connection);
     }
 
     public async Task<IResult> ReplaceAsync(string id, JsonBody<T> body, HttpContext context, SingleWriter writer, TimeProvider clock)
@@ -86,7 +86,7 @@ internal sealed class DescribedRecords<T>(RecordKind kind, string path)
         if (store.Find(connection, Workspace.Local, id) is not { } current)
             return NotFound();
         if (expected.Length == 0)
-            return ProblemResult.Of(StatusCodes.Status428PreconditionRequired, ErrorCode.PreconditionRequired, "Say which revision you are changing: send the ETag of your last GET as If-Match.");
+            return ProblemResult.Of(StatusCodes.Status428PreconditionRequired, ErrorCode.PreconditionRequired, "A change names the revision that it is for. Send the ETag of your last GET as If-Match.");
         if (expected != "*" && !expected.Split(',', StringSplitOptions.TrimEntries).Contains(RecordBody.ETag(current)))
             return ProblemResult.Of(StatusCodes.Status412PreconditionFailed, ErrorCode.PreconditionFailed, "Somebody changed this record since you read it. Read it again, put your change into it, and send that with its new ETag.");
         if (MissingReferences(connection, request) is { } missing)

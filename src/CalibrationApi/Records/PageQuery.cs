@@ -34,7 +34,7 @@ internal class PageQuery
             return (int.MaxValue - 1, null);
         return int.TryParse(Limit, NumberStyles.None, CultureInfo.InvariantCulture, out var items) && items is >= 1 and <= MostItems
             ? (items, null)
-            : (0, ProblemResult.Invalid([new ProblemError { Parameter = "limit", Code = ErrorCode.NumberOutOfRange, Detail = $"A limit is a whole number from 1 to {MostItems}; '{Everything}' goes with {PageFormats.Ndjson} only." }]));
+            : (0, ProblemResult.Invalid([new ProblemError { Parameter = "limit", Code = ErrorCode.NumberOutOfRange, Detail = $"Give a whole number from 1 to {MostItems}; '{Everything}' goes with {PageFormats.Ndjson} only." }]));
     }
 }
 

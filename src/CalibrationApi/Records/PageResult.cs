@@ -10,8 +10,9 @@ namespace CalibrationApi.Records;
 /// <param name="items">Its items, read while they are written; the last may be one too many, which says that there is a next page.</param>
 /// <param name="most">Items that belong on the page.</param>
 /// <param name="next">Cursor after an item.</param>
+/// <param name="columns">Columns that lead a table of this list.</param>
 /// <param name="owned">Released when the page is written.</param>
-internal sealed class PageResult(PageFormat format, IEnumerable<(JsonObject Item, string Position)> items, int most, Func<string, string> next, IDisposable owned) : IResult
+internal sealed class PageResult(PageFormat format, IEnumerable<(JsonObject Item, string Position)> items, int most, Func<string, string> next, IReadOnlyList<string> columns, IDisposable owned) : IResult
 {
     private const string LinesType = "application/x-ndjson; charset=utf-8";
 
@@ -48,7 +49,7 @@ internal sealed class PageResult(PageFormat format, IEnumerable<(JsonObject Item
         {
             response.ContentType = "text/csv; charset=utf-8; header=present";
             response.Headers.ContentDisposition = "attachment; filename=\"list.csv\"";
-            body = CsvTable.Write(page);
+            body = CsvTable.Write(page, columns);
         }
         else if (format == PageFormat.Ndjson)
         {

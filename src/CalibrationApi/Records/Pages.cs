@@ -6,7 +6,7 @@ namespace CalibrationApi.Records;
 /// <summary>Answers that every kind of record gives alike.</summary>
 internal static class Pages
 {
-    public static ProblemResult NotFound() => ProblemResult.Of(StatusCodes.Status404NotFound, ErrorCode.NotFound, "There is no record with this id.");
+    public static ProblemResult NotFound() => ProblemResult.Of(StatusCodes.Status404NotFound, ErrorCode.NotFound, "There is no record with this id. Check it, or look in the list.");
 
     public static ProblemResult WrongCursor() => ProblemResult.Unreadable(new ProblemError
     {

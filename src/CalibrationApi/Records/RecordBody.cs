@@ -12,6 +12,9 @@ internal static class RecordBody
 {
     private static readonly string[] WrittenFirst = ["id", "revision", "retired", "createdAt", "updatedAt"];
 
+    /// <summary>Members that every record has.</summary>
+    public static IReadOnlyList<string> Leading { get; } = [.. WrittenFirst, "name"];
+
     public static string ETag(DescribedRecord record) => $"\"r{record.Revision}\"";
 
     public static byte[] Write(DescribedRecord record) => JsonSerializer.SerializeToUtf8Bytes(Node(record, null), Http.JsonSettings.Writing);
