@@ -59,6 +59,6 @@ public static class ScaleCheck
         return new ScaleCheckResult(error, Math.Sqrt(random + shared * shared), worst.Known, new Mass(deviation), limit, origin, passed);
     }
 
-    // To a microgram: no scale under a seeder shows less, and the binary rest of two decimal readings is not a deviation.
-    private static double Deviation(KnownMassReading reading) => Math.Round(reading.Indicated.Kilograms - reading.Known.Kilograms, 9);
+    // To a nanogram: no scale under a seeder shows less, and the binary rest of two decimal readings is not a deviation.
+    private static double Deviation(KnownMassReading reading) => Math.Round(reading.Indicated.Kilograms - reading.Known.Kilograms, 12);
 }

@@ -50,7 +50,7 @@ internal sealed class TypedNumberValidator : AbstractValidator<TypedNumber>
             else if (UnitTable.Ambiguous.TryGetValue(typed.Unit, out var meanings))
                 context.Report("", ErrorCode.UnitAmbiguous, $"This unit can mean more than one. Write which: {string.Join(", ", meanings)}.");
             else if (UnitTable.Find(typed.Unit) is null)
-                context.Report("", ErrorCode.UnitUnknown, "This is not a unit known here. GET /v1/units lists them.");
+                context.Report("", ErrorCode.UnitUnknown, "This is not a unit known here. Use one of those that GET /v1/units lists.");
         });
     }
 }

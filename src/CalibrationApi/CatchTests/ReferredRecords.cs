@@ -43,7 +43,7 @@ internal sealed class ReferredRecords(SqliteConnection connection)
     {
         var meter = machine.Meters!.FirstOrDefault(one => one!.Position == position);
         if (meter is null)
-            Add(member, ErrorCode.MeterNotOnMachine, $"The machine has no meter at this position. Its positions are: {string.Join(", ", machine.Meters!.Select(one => one!.Position))}.");
+            Add(member, ErrorCode.MeterNotOnMachine, $"The machine has no meter at this position. Use one of: {string.Join(", ", machine.Meters!.Select(one => one!.Position))}.");
         return meter;
     }
 
@@ -51,7 +51,7 @@ internal sealed class ReferredRecords(SqliteConnection connection)
     {
         var element = meter.Elements!.FirstOrDefault(one => one!.Name == name);
         if (element is null)
-            Add(member, ErrorCode.ElementNotInMeter, $"The meter has no element of this name. Its elements are: {string.Join(", ", meter.Elements!.Select(one => one!.Name))}.");
+            Add(member, ErrorCode.ElementNotInMeter, $"The meter has no element of this name. Use one of: {string.Join(", ", meter.Elements!.Select(one => one!.Name))}.");
         return element;
     }
 

@@ -29,7 +29,7 @@ internal sealed class MachineRequestValidator : DescribedRequestValidator<Machin
 
     private static void CheckTogether(MachineRequest machine, ValidationContext<MachineRequest> context)
     {
-        if (machine.TimeZone is { Length: <= 64 } zone && DateTimeZoneProviders.Tzdb.GetZoneOrNull(zone) is null)
+        if (machine.TimeZone is { Length: <= 64 } zone && !DateTimeZoneProviders.Tzdb.Ids.Contains(zone))
             context.Report(nameof(machine.TimeZone), ErrorCode.WordUnknown, "This is not the name of a time zone. Use an IANA name such as Europe/Vienna or America/Regina.");
         Unique(machine.Tanks, tank => tank.Name, nameof(machine.Tanks), nameof(TankOfMachine.Name), context);
         Unique(machine.Meters, meter => meter.Position, nameof(machine.Meters), nameof(MeterOfMachine.Position), context);

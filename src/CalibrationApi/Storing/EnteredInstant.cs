@@ -13,11 +13,17 @@ internal static class EnteredInstant
     private static readonly TimeSpan ClocksMayDiffer = TimeSpan.FromMinutes(15);
     private static readonly DateTimeOffset Earliest = new(1990, 1, 1, 0, 0, 0, TimeSpan.Zero);
 
+    /// <summary>Later than anything that was let in: of what happened, the newest counts now, although the clock it was noted by may go ahead of ours.</summary>
+    public static DateTimeOffset Now => DateTimeOffset.MaxValue;
+
     private static readonly string[] Rfc3339 =
         ["yyyy-MM-dd'T'HH:mm:sszzz", "yyyy-MM-dd'T'HH:mm:ss.FFFFFFFzzz", "yyyy-MM-dd'T'HH:mm:ss'Z'", "yyyy-MM-dd'T'HH:mm:ss.FFFFFFF'Z'"];
 
     public static bool TryRead(string text, out DateTimeOffset instant) =>
-        DateTimeOffset.TryParseExact(text, Rfc3339, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal, out instant);
+        DateTimeOffset.TryParseExact(text, Rfc3339, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal, out instant) && HasWholeOffset(text);
+
+    // The parser also takes +2, +02 and +0200; the standard wants +02:00.
+    private static bool HasWholeOffset(string text) => text[^1] == 'Z' || (text.Length > 6 && text[^6] is '+' or '-' && text[^3] == ':');
 
     /// <summary>The instant of a text that passed validation.</summary>
     public static DateTimeOffset Read(string text) => TryRead(text, out var instant) ? instant : throw new FormatException("The instant was not validated.");
