@@ -102,6 +102,12 @@ public static class FindingCode
     /// <summary>The scale failed its first check after a test.</summary>
     public const string ScaleCheckFailedLater = "scale-check-failed-later";
 
+    /// <summary>The check that a test was corrected by is no longer the last one before it.</summary>
+    public const string ScaleCheckChanged = "scale-check-changed";
+
+    /// <summary>The value that a test was compared with is no longer the one that was in force at its time.</summary>
+    public const string ValueInForceChanged = "value-in-force-changed";
+
     /// <summary>The value in force rests on a test that was superseded.</summary>
     public const string BasisSuperseded = "basis-superseded";
 

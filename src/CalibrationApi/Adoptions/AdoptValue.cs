@@ -34,7 +34,10 @@ internal static class AdoptValue
     public static async Task<IResult> HandleAsync(JsonBody<AdoptionRequest> body, HttpContext context, CalibrationDatabase database, TimeProvider clock)
     {
         var request = body.Value;
+        var storing = new StoringRequest(context);
         using var reading = database.Open();
+        if (storing.Earlier(reading, body.Fingerprint, () => Earlier(reading, request.Id, body.Fingerprint)) is { } earlier)
+            return earlier;
         var records = new ReferredRecords(reading);
         var machine = records.Machine(request.Machine!, nameof(request.Machine));
         var product = records.Product(request.Product!, nameof(request.Product));
@@ -45,6 +48,8 @@ internal static class AdoptValue
         var series = new Series(request.Machine!, request.Meter!, request.Element!, request.Setting ?? "", request.Product!);
         CheckTest(reading, request, series, records.Errors);
         var value = meter is null || product is null ? null : ReadTyped(request, meter, product, lot, records.Errors);
+        if (value is { } found && !QuantityLimits.Of(Dimension.MassPerRevolution).Allows(found))
+            records.Errors.Add(new ProblemError { Pointer = "#/typedIn/value", Code = ErrorCode.NumberOutOfRange, Detail = DisplayUnits.Metric.Write($"This comes to {new MassPerRevolution(found)}, which no meter delivers. Check the number and its unit.") });
         if (records.Errors.Count > 0)
             return ProblemResult.Invalid(records.Errors);
 
@@ -63,18 +68,22 @@ internal static class AdoptValue
             Fingerprint = body.Fingerprint,
         };
         var timeZone = machine!.TimeZone ?? LocalDate.Utc;
-        return await new StoringRequest(context).RunAsync(body.Fingerprint, connection => Store(connection, adoption, request, timeZone));
+        return await storing.RunAsync(body.Fingerprint, connection => Store(connection, adoption, request, timeZone));
+    }
+
+    private static StoreOutcome? Earlier(SqliteConnection connection, string? id, string fingerprint)
+    {
+        if (id is null || AdoptionStore.Find(connection, Workspace.Local, id) is not { } earlier)
+            return null;
+        return earlier.Fingerprint == fingerprint
+            ? StoreOutcome.Replayed(Answer(connection, earlier, MachineTimeZone.Of(connection, earlier.Series.Machine), StatusCodes.Status200OK))
+            : Evidence.IdTaken();
     }
 
     private static StoreOutcome Store(SqliteConnection connection, AdoptionRecord adoption, AdoptionRequest request, string timeZone)
     {
-        if (AdoptionStore.Find(connection, Workspace.Local, adoption.Id) is { } earlier)
-        {
-            return earlier.Fingerprint == adoption.Fingerprint
-                ? StoreOutcome.Replayed(Answer(connection, earlier, timeZone, StatusCodes.Status200OK))
-                : Evidence.IdTaken();
-        }
-
+        if (Earlier(connection, adoption.Id, adoption.Fingerprint) is { } earlier)
+            return earlier;
         if (request.Supersedes is { } supersedes
             && Evidence.Supersede(connection, Kind, supersedes, adoption.Id, adoption.ReceivedAt, id => AdoptionStore.Find(connection, Workspace.Local, id) is not null) is { } problem)
             return problem;
@@ -133,7 +142,7 @@ internal static class AdoptValue
             ControllerForm.MassPerTenRevolutions => typed / 10,
             ControllerForm.MassPerPulse => typed * meter.PulsesPerRevolution!.Read().Count,
             ControllerForm.VolumePerRevolution when density is { } known => typed * known.KilogramsPerCubicMetre,
-            ControllerForm.VolumePerRevolution => Wrong("#/lot", ErrorCode.DensityMissing, "A volume per revolution takes the bulk density of the product or the lot. Add it to one of them."),
+            ControllerForm.VolumePerRevolution => Wrong("#/product", ErrorCode.DensityMissing, "A volume per revolution takes the bulk density of the product or the lot. Add it to the record of one of them."),
             ControllerForm.MassPerTime when request.MeterSpeed is { } speed => typed / speed.Read().RevolutionsPerSecond,
             ControllerForm.MassPerTime => Wrong("#/meterSpeed", ErrorCode.MemberMissing, "A mass per time takes the meter speed at which it applies. Add it."),
             _ => typed,

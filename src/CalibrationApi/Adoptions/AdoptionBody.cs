@@ -45,7 +45,6 @@ internal static class AdoptionBody
         var answerUnits = Units(adoption, units);
         var entered = Entered(adoption);
         var basis = Basis(connection, adoption);
-        var superseded = basis is null ? null : SupersessionStore.Find(connection, Workspace.Local, RecordCatchTest.Kind, basis.Id);
         return new ValueInForceAnswer
         {
             Machine = adoption.Series.Machine,
@@ -65,7 +64,7 @@ internal static class AdoptionBody
             Test = adoption.Test,
             Measured = basis is null ? null : Measured(basis, units),
             Conditions = basis is null ? null : ((RecordCatchTestRequest)JsonSerializer.Deserialize(basis.Entered, JsonSettings.Contract.GetTypeInfo(typeof(RecordCatchTestRequest)))!).Conditions,
-            BasisSupersededBy = superseded is null ? null : new Supersedes { Record = superseded.Replacement, Reason = superseded.Reason },
+            BasisSupersededBy = basis is null ? null : SupersededBy(connection, basis.Id),
             Findings = answerUnits.Findings(Findings(connection, adoption, basis)),
         };
     }
@@ -75,15 +74,50 @@ internal static class AdoptionBody
     {
         if (basis is null)
             yield break;
-        if (SupersessionStore.Find(connection, Workspace.Local, RecordCatchTest.Kind, basis.Id) is { } superseded)
-            yield return Finding.Stop(FindingCode.BasisSuperseded, $"The test behind this value was wrong ({superseded.Reason}) and has been superseded. The controller still uses this number: adopt the value of the test in its place.");
-        var answer = JsonNode.Parse(basis.Answer)!;
-        if (answer["enter"]?["value"] is JsonValue enter && answer["enter"]!["unit"]!.GetValue<string>() == adoption.EnteredUnit && enter.GetValue<double>() != adoption.EnteredValue)
-            yield return Finding.Warning(FindingCode.AdoptedOtherwise, $"The number typed in, {adoption.EnteredValue} {adoption.EnteredUnit}, is not the {enter.GetValue<double>()} {adoption.EnteredUnit} that the test gave.");
+        if (SupersededBy(connection, basis.Id) is { } superseded)
+        {
+            var isSameSeries = CatchTestStore.Find(connection, Workspace.Local, superseded.Record!)!.Series == adoption.Series;
+            yield return Finding.Stop(FindingCode.BasisSuperseded, $"The test behind this value was wrong ({superseded.Reason}) and has been superseded. The controller still uses this number: {(isSameSeries ? "adopt the value of the test in its place" : "test again, because the test in its place is of another meter, element, setting or product")}.");
+        }
+
+        if (Otherwise(adoption, JsonNode.Parse(basis.Answer)!) is { } otherwise)
+            yield return Finding.Warning(FindingCode.AdoptedOtherwise, otherwise);
         if (CatchTestRecordBody.FailedLater(connection, basis) is { } failed)
             yield return Finding.Warning(FindingCode.ScaleCheckFailedLater, $"The scale behind this value failed its first check after the test: it was {new Ratio(failed.Error):F2} off. The value may be off by as much; test again with a good scale.");
         if (basis.Verdict is "investigate" or "repeat")
             yield return Finding.Warning(FindingCode.AdoptedOtherwise, $"The test behind this value said '{basis.Verdict}', not adopt.");
+    }
+
+    // Null when the number typed in is the one that the test gave or, where the controller's form is not known, lies within what it measured.
+    private static FormattableString? Otherwise(AdoptionRecord adoption, JsonNode answer)
+    {
+        if (answer["enter"] is { } enter)
+        {
+            var (value, unit) = (enter["value"]!.GetValue<double>(), enter["unit"]!.GetValue<string>());
+            var isSame = unit == adoption.EnteredUnit
+                ? value == adoption.EnteredValue
+                : Math.Abs(adoption.Value - Canonical(enter["resultingMassPerRevolution"]!, "value")) <= 1e-9 * adoption.Value;
+            return isSame ? null : (FormattableString)$"The number typed in, {adoption.EnteredValue} {adoption.EnteredUnit}, is not the {value} {unit} that the test gave.";
+        }
+
+        var measured = answer["massPerRevolution"]!;
+        return Math.Abs(adoption.Value - Canonical(measured, "value")) <= Canonical(measured, "expandedUncertainty")
+            ? null
+            : (FormattableString)$"The number typed in, {adoption.EnteredValue} {adoption.EnteredUnit}, lies outside what the test measured, {new MassPerRevolution(Canonical(measured, "value"))}.";
+    }
+
+    private static double Canonical(JsonNode quantity, string member) =>
+        UnitTable.Get(quantity["unit"]!.GetValue<string>()).Canonical(quantity[member]!.GetValue<double>());
+
+    // Only a test that stands can be adopted, so the end of a chain is named, with what was wrong at its beginning.
+    private static Supersedes? SupersededBy(SqliteConnection connection, string test)
+    {
+        if (SupersessionStore.Find(connection, Workspace.Local, RecordCatchTest.Kind, test) is not { } first)
+            return null;
+        var standing = first.Replacement;
+        while (SupersessionStore.Find(connection, Workspace.Local, RecordCatchTest.Kind, standing) is { } next)
+            standing = next.Replacement;
+        return new Supersedes { Record = standing, Reason = first.Reason };
     }
 
     private static Finding[] Findings(SqliteConnection connection, AdoptionRecord adoption, CatchTestRecord? basis) => [.. FindingsOf(connection, adoption, basis)];

@@ -44,7 +44,6 @@ internal static class ReadAdoptions
     public static Results<Ok<ValuesInForceAnswer>, ProblemResult> InForce(
         string id,
         CalibrationDatabase database,
-        TimeProvider clock,
         [FromQuery] string? meter = null,
         [FromQuery] string? element = null,
         [FromQuery] string? setting = null,
@@ -52,7 +51,7 @@ internal static class ReadAdoptions
         [FromQuery] string? at = null,
         [FromQuery] string? units = null)
     {
-        var instant = clock.GetUtcNow();
+        var instant = EnteredInstant.Now;
         if (at is not null && !EnteredInstant.TryRead(at, out instant))
             return ProblemResult.Invalid([EnteredInstant.WrongParameter("at")]);
         using var connection = database.Open();

@@ -14,6 +14,8 @@ internal abstract class CatchTestDataValidator<T> : AbstractValidator<T>
 {
     public const int MostCatches = 50;
     public const int LongestName = 100;
+    public const double MostRepeatability = 30;
+    public const double MostDayToDay = 20;
 
     protected CatchTestDataValidator()
     {
@@ -35,9 +37,9 @@ internal abstract class CatchTestDataValidator<T> : AbstractValidator<T>
         RuleFor(test => test.Catches).Needed();
         RuleFor(test => test.Catches).Items(1, MostCatches);
         RuleForEach(test => test.Catches!).SetValidator(new CatchOfTestValidator()!);
-        RuleFor(test => test.Repeatability).Measured(new(0.01, 30, "%"));
+        RuleFor(test => test.Repeatability).Measured(new(0.01, MostRepeatability, "%"));
         RuleFor(test => test.RepeatabilityDegreesOfFreedom).Number(1, 1000);
-        RuleFor(test => test.DayToDay).Measured(new(0, 20, "%"));
+        RuleFor(test => test.DayToDay).Measured(new(0, MostDayToDay, "%"));
         RuleFor(test => test.Tolerance).Measured(new(0.1, 50, "%"));
         RuleFor(test => test.WantedPrecision).Measured(new(0.1, 50, "%"));
         RuleFor(test => test.SecondCatchChange).Measured(new(0.1, 100, "%"));

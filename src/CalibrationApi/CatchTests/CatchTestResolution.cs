@@ -102,7 +102,7 @@ internal sealed record CatchTestResolution
             WantedPrecision = data.WantedPrecision ?? plan?.WantedPrecision,
             SecondCatchChange = data.SecondCatchChange,
             CoverageProbability = data.CoverageProbability,
-            Meter = $"{machine.Name}, {meter.Position}",
+            Meter = NameOf(machine, meter),
             Product = new ProductOfTest { Name = product.Name, Material = product.Material, BulkDensity = lot?.BulkDensity ?? product.BulkDensity, Price = product.Price },
             Scale = new ScaleOfTest
             {
@@ -121,6 +121,12 @@ internal sealed record CatchTestResolution
         };
     }
 
+    private static string NameOf(MachineRequest machine, MeterOfMachine meter)
+    {
+        var whole = $"{machine.Name}, {meter.Position}";
+        return whole.EnumerateRunes().Count() <= CatchTestRequestValidator.LongestName ? whole : meter.Position!;
+    }
+
     private static PastTest[] PastTests(SqliteConnection connection, Series series, DateTimeOffset before, string? corrected) =>
         [.. CatchTestStore.OfSeries(connection, Workspace.Local, series, before, MostPastTests)
             .Where(test => test.Id != corrected)
@@ -129,7 +135,8 @@ internal sealed record CatchTestResolution
     private static UsedRepeatability? UsedRepeatability(PastTest[] past) => RepeatabilityFromHistory.Of(past) is { } prior
         ? new UsedRepeatability
         {
-            Value = AnswerUnits.Percent(prior.Relative),
+            // Evidence is kept whatever the history says, so what it says stays inside what a question may state.
+            Value = AnswerUnits.Percent(Math.Min(prior.Relative, CatchTestRequestValidator.MostRepeatability / 100)),
             DegreesOfFreedom = prior.DegreesOfFreedom,
             Tests = past.Count(test => test.Values.Count > 1),
             Catches = past.Where(test => test.Values.Count > 1).Sum(test => test.Values.Count),
@@ -150,7 +157,7 @@ internal sealed record CatchTestResolution
             day = most;
         }
 
-        return new UsedDayToDay { Value = AnswerUnits.Percent(day), Tests = past.Length };
+        return new UsedDayToDay { Value = AnswerUnits.Percent(Math.Min(day, CatchTestRequestValidator.MostDayToDay / 100)), Tests = past.Length };
     }
 
     private static UsedScaleCheck? UsedScaleCheck(SqliteConnection connection, string scaleId, ScaleRequest scale, DateTimeOffset at, List<Finding> findings)
@@ -185,7 +192,8 @@ internal sealed record CatchTestResolution
             findings.Add(Finding.Note(FindingCode.OtherLot, adoption.Lot is null || request.Lot is null
                 ? (FormattableString)$"The lot is named for only one of this test and the value in force: a change may come from another lot and not from the meter."
                 : $"The value in force was adopted with another lot: a change may come from the product and not from the meter."));
-        if (basis is not null && SupersessionStore.Find(connection, Workspace.Local, RecordCatchTest.Kind, basis.Id) is not null)
+        var isSuperseded = basis is not null && SupersessionStore.Find(connection, Workspace.Local, RecordCatchTest.Kind, basis.Id) is not null;
+        if (isSuperseded)
             findings.Add(Finding.Warning(FindingCode.BasisSuperseded, $"The value in force rests on a test that has since been superseded."));
         var unit = UnitTable.Find(adoption.EnteredUnit) is { Dimension: Dimension.MassPerRevolution } entered ? entered : UnitTable.Get("kg/rev");
         return new UsedValueInForce
@@ -196,7 +204,8 @@ internal sealed record CatchTestResolution
             {
                 Value = AnswerUnits.Shown(unit.FromCanonical(adoption.Value)),
                 Unit = unit.Symbol,
-                RelativeUncertainty = basis is null ? null : AnswerUnits.Percent(basis.Random),
+                // A test that turned out wrong says nothing of how well the number is known.
+                RelativeUncertainty = basis is null || isSuperseded ? null : AnswerUnits.Percent(basis.Random),
                 FromAnotherScale = basis is null ? null : basis.Scale != request.Scale || CheckedBetween(connection, request.Scale!, basis.OccurredAt, at),
             },
         };

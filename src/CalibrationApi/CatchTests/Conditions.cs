@@ -1,4 +1,5 @@
 using CalibrationApi.Engine.CatchTests;
+using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Http;
 using CalibrationApi.Quantities;
 using FluentValidation;
@@ -25,6 +26,9 @@ public sealed class Conditions
 
     /// <summary>Speed of the fan.</summary>
     public RotationQuantity? FanSpeed { get; init; }
+
+    // Not those of the ratios: other findings state ratios too.
+    internal IEnumerable<Unit> Units() => ((Quantity?[])[TankPressure, AirTemperature, FanSpeed]).Select(Quantity.UnitOf).OfType<Unit>();
 
     internal TestConditions Read() => new()
     {

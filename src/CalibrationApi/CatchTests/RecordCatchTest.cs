@@ -31,9 +31,12 @@ internal static class RecordCatchTest
         JsonBody<RecordCatchTestRequest> body, HttpContext context, CalibrationDatabase database, TimeProvider clock, IValidator<CatchTestRequest> questions)
     {
         var request = body.Value;
+        var storing = new StoringRequest(context);
         CatchTestResolution resolution;
         using (var connection = database.Open())
         {
+            if (storing.Earlier(connection, body.Fingerprint, () => Earlier(connection, request.Id, body.Fingerprint)) is { } earlier)
+                return earlier;
             var (resolved, errors) = CatchTestResolution.Of(connection, request);
             if (resolved is null)
                 return ProblemResult.Invalid(errors);
@@ -42,7 +45,7 @@ internal static class RecordCatchTest
 
         // The joined question may lack what only a record could give, such as the pulses per revolution of the meter.
         if (questions.Validate(resolution.Question) is { IsValid: false } broken)
-            return ProblemResult.Invalid(RequestFilter.Errors(broken));
+            return ProblemResult.Invalid([.. RequestFilter.Errors(broken).Select(AtItsRecord)]);
         var units = CatchTestMapping.UnitsFor(resolution.Question, null);
         var test = CatchTestMapping.ToEngine(resolution.Question);
         var outcome = CatchTestEvaluation.Evaluate(test);
@@ -65,31 +68,40 @@ internal static class RecordCatchTest
             Entered = body.Entered,
             Resolved = JsonSerializer.Serialize(resolution.Question, JsonSettings.Contract.GetTypeInfo(typeof(CatchTestRequest))),
             Answer = JsonSerializer.Serialize(answer, JsonSettings.Contract.GetTypeInfo(typeof(CatchTestAnswer))),
-            Context = CatchTestRecordBody.Context(resolution, units),
+            Context = CatchTestRecordBody.Context(resolution, units.Display.With([.. request.Conditions?.Units() ?? []])),
             EngineVersion = EngineVersion.Current,
             Fingerprint = body.Fingerprint,
             Catches = Rows(resolution.Question, test, outcome.Result),
         };
         var history = Entry(request, record, outcome.Result, answer);
-        var stored = new StoredAnswer(StatusCodes.Status201Created, $"/v1/catch-tests/{record.Id}", null, CatchTestRecordBody.Write(record, resolution.TimeZone, null, [], null));
-        stored = stored with { ETag = RecordResult.Tag(stored.Body) };
-        return await new StoringRequest(context).RunAsync(body.Fingerprint, connection => Store(connection, record, history, request.Supersedes, stored));
+        return await storing.RunAsync(body.Fingerprint, connection => Store(connection, record, history, request.Supersedes, resolution.TimeZone));
     }
 
-    private static StoreOutcome Store(SqliteConnection connection, CatchTestRecord record, HistoryEntry history, Supersedes? supersedes, StoredAnswer stored)
+    // What only a record can give is told at the member that names the record.
+    private static ProblemError AtItsRecord(ProblemError error) => error.Pointer switch
     {
-        if (CatchTestStore.Find(connection, Workspace.Local, record.Id) is { } earlier)
-        {
-            return earlier.Fingerprint == record.Fingerprint
-                ? StoreOutcome.Replayed(GetCatchTest.Stored(connection, earlier))
-                : Evidence.IdTaken();
-        }
+        "#/pulsesPerRevolution" or "#/meterRevolutionsPerTurn" => new ProblemError { Pointer = "#/meter", Code = error.Code, Detail = error.Detail + " They belong to the meter in the record of the machine." },
+        "#/product/bulkDensity" => new ProblemError { Pointer = "#/product", Code = error.Code, Detail = error.Detail + " It belongs to the record of the product or of the lot." },
+        _ => error,
+    };
 
+    private static StoreOutcome? Earlier(SqliteConnection connection, string? id, string fingerprint)
+    {
+        if (id is null || CatchTestStore.Find(connection, Workspace.Local, id) is not { } earlier)
+            return null;
+        return earlier.Fingerprint == fingerprint ? StoreOutcome.Replayed(GetCatchTest.Stored(connection, earlier)) : Evidence.IdTaken();
+    }
+
+    private static StoreOutcome Store(SqliteConnection connection, CatchTestRecord record, HistoryEntry history, Supersedes? supersedes, string timeZone)
+    {
+        if (Earlier(connection, record.Id, record.Fingerprint) is { } earlier)
+            return earlier;
         if (supersedes is not null && Evidence.Supersede(connection, Kind, supersedes, record.Id, record.ReceivedAt, id => CatchTestStore.Find(connection, Workspace.Local, id) is not null) is { } problem)
             return problem;
         CatchTestStore.Insert(connection, Workspace.Local, record);
         HistoryStore.Append(connection, Workspace.Local, history);
-        return StoreOutcome.Stored(stored);
+        var body = CatchTestRecordBody.Write(record, timeZone, null, CatchTestRecordBody.SinceThen(connection, record), null);
+        return StoreOutcome.Stored(new StoredAnswer(StatusCodes.Status201Created, $"/v1/catch-tests/{record.Id}", RecordResult.Tag(body), body));
     }
 
     private static CatchRow[] Rows(CatchTestRequest question, CatchTest test, CatchTestResult result) =>

@@ -30,13 +30,13 @@ internal static class PlanCatchOfPlan
     /// <param name="units">Units of the answer; as-asked takes those of the plan.</param>
     /// <response code="200">The catch plan.</response>
     public static Results<Ok<CatchPlanAnswer>, ProblemResult> Handle(
-        string id, CalibrationDatabase database, TimeProvider clock, IValidator<CatchPlanRequest> questions, [FromQuery] string? units = null)
+        string id, CalibrationDatabase database, IValidator<CatchPlanRequest> questions, [FromQuery] string? units = null)
     {
         using var connection = database.Open();
         if (new DescribedRecordStore(RecordKind.Plans).Find(connection, Workspace.Local, id) is not { } record)
             return Pages.NotFound();
         var plan = (PlanRequest)JsonSerializer.Deserialize(record.Body, JsonSettings.Contract.GetTypeInfo(typeof(PlanRequest)))!;
-        var (question, errors) = Resolve(connection, plan, clock.GetUtcNow());
+        var (question, errors) = Resolve(connection, plan);
         if (question is null)
             return ProblemResult.Invalid(errors);
         if (questions.Validate(question) is { IsValid: false } broken)
@@ -48,7 +48,7 @@ internal static class PlanCatchOfPlan
             : ProblemResult.Refused(outcome.Refusals, answerUnits.Display);
     }
 
-    private static (CatchPlanRequest? Question, IReadOnlyList<ProblemError> Errors) Resolve(SqliteConnection connection, PlanRequest plan, DateTimeOffset now)
+    private static (CatchPlanRequest? Question, IReadOnlyList<ProblemError> Errors) Resolve(SqliteConnection connection, PlanRequest plan)
     {
         var records = new ReferredRecords(connection);
         var machine = records.Machine(plan.Machine!, nameof(plan.Machine));
@@ -57,7 +57,7 @@ internal static class PlanCatchOfPlan
         var meters = new List<MeterOfPlan>();
         for (var i = 0; i < plan.Meters!.Count && machine is not null; i++)
         {
-            if (Meter(connection, records, plan, machine, i, now) is { } meter)
+            if (Meter(connection, records, plan, machine, i) is { } meter)
                 meters.Add(meter);
         }
 
@@ -85,7 +85,7 @@ internal static class PlanCatchOfPlan
         }, []);
     }
 
-    private static MeterOfPlan? Meter(SqliteConnection connection, ReferredRecords records, PlanRequest plan, MachineRequest machine, int i, DateTimeOffset now)
+    private static MeterOfPlan? Meter(SqliteConnection connection, ReferredRecords records, PlanRequest plan, MachineRequest machine, int i)
     {
         var planned = plan.Meters![i]!;
         var path = $"Meters[{i}]";
@@ -96,7 +96,7 @@ internal static class PlanCatchOfPlan
         if (product is null || meter is null || element is null)
             return null;
         var series = new Series(plan.Machine!, planned.Meter!, planned.Element!, planned.Setting ?? "", planned.Product!);
-        var adoption = AdoptionStore.InForce(connection, Workspace.Local, series, now);
+        var adoption = AdoptionStore.InForce(connection, Workspace.Local, series, EnteredInstant.Now);
         if (adoption is null && planned.StartValue is null)
         {
             records.Errors.Add(new ProblemError
@@ -131,7 +131,8 @@ internal static class PlanCatchOfPlan
         {
             Value = AnswerUnits.Shown(unit.FromCanonical(adoption.Value)),
             Unit = unit.Symbol,
-            RelativeUncertainty = basis is null ? null : AnswerUnits.Percent(basis.Random),
+            // A test that turned out wrong says nothing of how well the number is known.
+            RelativeUncertainty = basis is null || SupersessionStore.Find(connection, Workspace.Local, RecordCatchTest.Kind, basis.Id) is not null ? null : AnswerUnits.Percent(basis.Random),
         };
     }
 }

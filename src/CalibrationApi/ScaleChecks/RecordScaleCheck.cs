@@ -23,6 +23,9 @@ internal static class RecordScaleCheck
 
     private const double RoundsToNothing = 0.00005;
 
+    // More is no knowledge, and more than a test may state of its scale.
+    private const double MostUncertainty = 0.2;
+
     /// <summary>Records a check of a scale against known masses.</summary>
     /// <remarks>
     /// The span error found corrects later catch tests on that scale, and its uncertainty takes the place of the scale's limit.
@@ -35,13 +38,18 @@ internal static class RecordScaleCheck
     public static async Task<IResult> HandleAsync(JsonBody<ScaleCheckRequest> body, HttpContext context, CalibrationDatabase database, TimeProvider clock)
     {
         var request = body.Value;
+        var storing = new StoringRequest(context);
         using var reading = database.Open();
+        if (storing.Earlier(reading, body.Fingerprint, () => Earlier(reading, request.Id, body.Fingerprint)) is { } earlier)
+            return earlier;
         var records = new ReferredRecords(reading);
         if (records.Scale(request.Scale!, nameof(request.Scale)) is not { } scale || records.Errors.Count > 0)
             return ProblemResult.Invalid(records.Errors);
 
         var result = ScaleCheck.Evaluate(Scale(scale), [.. request.Readings!.Select(one =>
             new KnownMassReading(one!.Known!.Read(), one.Indicated!.Read(), MassQuantity.Read(one.KnownUncertainty) ?? new Mass(0)))]);
+        if (result.StandardUncertainty > MostUncertainty)
+            return ProblemResult.Invalid([new ProblemError { Pointer = "#/readings", Code = ErrorCode.NumberOutOfRange, Detail = "These readings leave the error of the scale uncertain by more than 20 %. Weigh heavier masses, or masses that are known better." }]);
         var units = AnswerUnits.For(null, Quantity.UnitOf(request.Readings![0]!.Known));
         var record = new ScaleCheckRecord
         {
@@ -56,7 +64,7 @@ internal static class RecordScaleCheck
             Answer = Outcome(result, units).ToJsonString(JsonSettings.Writing),
             Fingerprint = body.Fingerprint,
         };
-        return await new StoringRequest(context).RunAsync(body.Fingerprint, connection => Store(connection, record, request));
+        return await storing.RunAsync(body.Fingerprint, connection => Store(connection, record, request));
     }
 
     /// <summary>Reads a check of a scale.</summary>
@@ -72,15 +80,17 @@ internal static class RecordScaleCheck
             : Pages.NotFound();
     }
 
+    private static StoreOutcome? Earlier(SqliteConnection connection, string? id, string fingerprint)
+    {
+        if (id is null || ScaleCheckStore.Find(connection, Workspace.Local, id) is not { } earlier)
+            return null;
+        return earlier.Fingerprint == fingerprint ? StoreOutcome.Replayed(Answer(connection, earlier, StatusCodes.Status200OK)) : Evidence.IdTaken();
+    }
+
     private static StoreOutcome Store(SqliteConnection connection, ScaleCheckRecord record, ScaleCheckRequest request)
     {
-        if (ScaleCheckStore.Find(connection, Workspace.Local, record.Id) is { } earlier)
-        {
-            return earlier.Fingerprint == record.Fingerprint
-                ? StoreOutcome.Replayed(Answer(connection, earlier, StatusCodes.Status200OK))
-                : Evidence.IdTaken();
-        }
-
+        if (Earlier(connection, record.Id, record.Fingerprint) is { } earlier)
+            return earlier;
         if (request.Supersedes is { } supersedes
             && Evidence.Supersede(connection, Kind, supersedes, record.Id, record.ReceivedAt, id => ScaleCheckStore.Find(connection, Workspace.Local, id) is not null) is { } problem)
             return problem;

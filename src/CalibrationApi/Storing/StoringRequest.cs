@@ -16,6 +16,19 @@ internal sealed class StoringRequest(HttpContext context)
     private readonly TimeProvider clock = context.RequestServices.GetRequiredService<TimeProvider>();
     private readonly KeysInFlight inFlight = context.RequestServices.GetRequiredService<KeysInFlight>();
 
+    /// <summary>The answer to an earlier, equal request; null when there was none.</summary>
+    /// <remarks>Asked before anything is looked up: an answer that was given stands, whatever became of the records it refers to.</remarks>
+    /// <param name="reading">A connection.</param>
+    /// <param name="fingerprint">Of the request's body.</param>
+    /// <param name="ownId">What the sender's own id says; null when no record has it.</param>
+    public IResult? Earlier(SqliteConnection reading, string fingerprint, Func<StoreOutcome?> ownId)
+    {
+        if (!TryReadKey(out var key, out var wrong))
+            return wrong;
+        var earlier = (key is null ? null : Remembered(reading, key, fingerprint)) ?? ownId();
+        return earlier is null ? null : Answer(earlier);
+    }
+
     /// <summary>Stores and answers.</summary>
     /// <param name="fingerprint">Of the request's body.</param>
     /// <param name="store">Writes inside the transaction and gives the answer, or a problem that undoes what it wrote.</param>
@@ -26,32 +39,37 @@ internal sealed class StoringRequest(HttpContext context)
         if (key is null)
             return Answer(await writer.WriteAsync(store, Keep));
 
-        var route = $"{context.Request.Method} {context.Request.Path}";
-        using var held = inFlight.Take($"{Workspace.Local}\n{route}\n{key}");
+        using var held = inFlight.Take($"{Workspace.Local}\n{Route}\n{key}");
         if (held is null)
         {
             context.Response.Headers.RetryAfter = "1";
             return ProblemResult.Of(StatusCodes.Status409Conflict, ErrorCode.IdempotencyInFlight, "A request with this Idempotency-Key is being worked on. Wait a second and send it again to get its answer.");
         }
 
-        return Answer(await writer.WriteAsync(connection => Once(connection, route, key, fingerprint, store), Keep));
+        return Answer(await writer.WriteAsync(connection => Once(connection, key, fingerprint, store), Keep));
     }
+
+    private string Route => $"{context.Request.Method} {context.Request.Path}";
 
     private static bool Keep(StoreOutcome outcome) => outcome.Problem is null;
 
-    private StoreOutcome Once(SqliteConnection connection, string route, string key, string fingerprint, Func<SqliteConnection, StoreOutcome> store)
+    private StoreOutcome Once(SqliteConnection connection, string key, string fingerprint, Func<SqliteConnection, StoreOutcome> store)
     {
-        if (IdempotencyKeys.Find(connection, Workspace.Local, route, key, clock.GetUtcNow()) is { } earlier)
-        {
-            return earlier.Fingerprint == fingerprint
-                ? StoreOutcome.Replayed(earlier.Answer)
-                : ProblemResult.Of(StatusCodes.Status422UnprocessableEntity, ErrorCode.IdempotencyKeyReused, "This Idempotency-Key was used for another body in the last 24 hours. Make a new key for a new request.");
-        }
-
+        if (Remembered(connection, key, fingerprint) is { } earlier)
+            return earlier;
         var outcome = store(connection);
         if (outcome.Answer is { } answer)
-            IdempotencyKeys.Remember(connection, Workspace.Local, route, key, fingerprint, answer, clock.GetUtcNow());
+            IdempotencyKeys.Remember(connection, Workspace.Local, Route, key, fingerprint, answer, clock.GetUtcNow());
         return outcome;
+    }
+
+    private StoreOutcome? Remembered(SqliteConnection connection, string key, string fingerprint)
+    {
+        if (IdempotencyKeys.Find(connection, Workspace.Local, Route, key, clock.GetUtcNow()) is not { } earlier)
+            return null;
+        return earlier.Fingerprint == fingerprint
+            ? StoreOutcome.Replayed(earlier.Answer)
+            : ProblemResult.Of(StatusCodes.Status422UnprocessableEntity, ErrorCode.IdempotencyKeyReused, "This Idempotency-Key was used for another body in the last 24 hours. Make a new key for a new request.");
     }
 
     private IResult Answer(StoreOutcome outcome)
@@ -79,7 +97,7 @@ internal sealed class StoringRequest(HttpContext context)
             return true;
         }
 
-        wrong = ProblemResult.Unreadable(new ProblemError { Header = KeyHeader, Code = ErrorCode.TextWrong, Detail = $"An Idempotency-Key is one text of up to {LongestKey} ASCII characters, for example a new UUID in quotes." });
+        wrong = ProblemResult.Unreadable(new ProblemError { Header = KeyHeader, Code = ErrorCode.TextWrong, Detail = $"Give one text of up to {LongestKey} ASCII characters, for example a new UUID in quotes." });
         return false;
     }
 }
