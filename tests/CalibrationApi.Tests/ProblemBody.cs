@@ -108,7 +108,7 @@ internal sealed partial class ProblemBody
     private static partial Regex Internals();
 
     // A verb that tells the sender what to do, or the bound that the value has to meet.
-    [GeneratedRegex(@"\b([Aa]dd|Accept|Ask|Check|Give|Keep|Leave|Let|[Ll]ook|Save|Send|Shorten|Split|Try|Use|Weigh|Widen|Write|has to be|takes one of|needed here|The Allow header lists|The contract is at)\b")]
+    [GeneratedRegex(@"\b([Aa]dd|Accept|Adopt|Ask|Check|Give|Keep|Leave|Let|[Ll]ook|Make|Read|Save|Send|Shorten|Split|Start|Supersede|Try|Use|Wait|Weigh|Widen|Write|has to be|takes one of|needed here|The Allow header lists|The contract is at)\b")]
     private static partial Regex SaysWhatToDo();
 }
 

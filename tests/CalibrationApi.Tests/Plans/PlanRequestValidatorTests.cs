@@ -1,0 +1,56 @@
+using CalibrationApi.Http;
+using CalibrationApi.Tests.Records;
+
+namespace CalibrationApi.Tests.Plans;
+
+/// <summary>The rules of a plan, and that its records exist.</summary>
+public sealed class PlanRequestValidatorTests(RecordService service) : IClassFixture<RecordService>
+{
+    [Theory]
+    [InlineData("/machine", null, "#/machine", ErrorCode.MemberMissing)]
+    [InlineData("/scale", null, "#/scale", ErrorCode.MemberMissing)]
+    [InlineData("/groundSpeed", null, "#/groundSpeed", ErrorCode.MemberMissing)]
+    [InlineData("/groundSpeed", """{ "value": 900, "unit": "km/h" }""", "#/groundSpeed", ErrorCode.NumberOutOfRange)]
+    [InlineData("/meters", null, "#/meters", ErrorCode.MemberMissing)]
+    [InlineData("/meters", "[]", "#/meters", ErrorCode.TooFew)]
+    [InlineData("/meters/0/targetRate", null, "#/meters/0/targetRate", ErrorCode.MemberMissing)]
+    [InlineData("/meters/0/targetRate", """{ "value": 90, "unit": "kg" }""", "#/meters/0/targetRate", ErrorCode.UnitWrongDimension)]
+    [InlineData("/meters/0/product", null, "#/meters/0/product", ErrorCode.MemberMissing)]
+    [InlineData("/wantedPrecision", """{ "value": 60, "unit": "%" }""", "#/wantedPrecision", ErrorCode.NumberOutOfRange)]
+    [InlineData("/sowingConditions", """{ "airTemperature": { "value": -300, "unit": "degC" } }""", "#/sowingConditions/airTemperature", ErrorCode.NumberOutOfRange)]
+    public async Task Plan_MemberThatBreaksARule_IsRefusedThere(string pointer, string? json, string at, string code)
+    {
+        var farm = await Farm.CreateAsync(service);
+        var draft = json is null ? farm.PlanDraft.Without(pointer) : farm.PlanDraft.With(pointer, Draft.Json(json));
+
+        await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/plans", draft))).RefusedAsync(422, at, code);
+    }
+
+    [Theory]
+    [InlineData("/machine")]
+    [InlineData("/scale")]
+    [InlineData("/container")]
+    [InlineData("/meters/0/product")]
+    [InlineData("/meters/0/lot")]
+    public async Task Plan_UnknownRecord_IsRefusedAtItsMember(string pointer)
+    {
+        var farm = await Farm.CreateAsync(service);
+        var created = (await service.PostAsync("/v1/plans", farm.PlanDraft)).Expect(201);
+        var draft = farm.PlanDraft.With(pointer, Farm.NoRecord);
+
+        await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/plans", draft))).RefusedAsync(422, "#" + pointer, ErrorCode.IdUnknown);
+        await (await service.PutAsync($"/v1/plans/{created.Id}", draft, created.ETag)).RefusedAsync(422, "#" + pointer, ErrorCode.IdUnknown);
+        Assert.Equal(created.ETag, (await service.GetAsync($"/v1/plans/{created.Id}")).ETag);
+    }
+
+    [Fact]
+    public async Task Plan_SeveralUnknownRecords_AreToldAtOnce()
+    {
+        var farm = await Farm.CreateAsync(service);
+        var draft = farm.PlanDraft.With("/machine", Farm.NoRecord).With("/scale", Farm.NoRecord).With("/meters/0/product", Farm.NoRecord);
+
+        var problem = await (await service.PostAsync("/v1/plans", draft)).ProblemAsync(422);
+
+        Assert.Equal(["#/machine", "#/meters/0/product", "#/scale"], problem.Faults.Select(fault => fault.Pointer).Order(StringComparer.Ordinal));
+    }
+}
