@@ -17,6 +17,8 @@ public sealed class DisplayUnitsTests
     [InlineData(Dimension.Speed, "mi/h")]
     [InlineData(Dimension.Area, "ac")]
     [InlineData(Dimension.BulkDensity, "lb/bu-us")]
+    [InlineData(Dimension.Pressure, "inH2O")]
+    [InlineData(Dimension.Temperature, "degF")]
     [InlineData(Dimension.Time, "s")]
     [InlineData(Dimension.Ratio, "%")]
     public void UnitedStates_Dimension_TakesItsUsualUnit(Dimension dimension, string symbol) =>

@@ -207,6 +207,23 @@ public sealed class ReadAdoptionsTests(RecordService service) : IClassFixture<Re
         await AdoptTestAsync(farm, right);
     }
 
+    // It was noted for the wrong element: the test in its place says nothing of this one.
+    [Fact]
+    public async Task InForce_TestBehindItSupersededByOneOfAnotherSeries_AsksForATest()
+    {
+        var farm = await Farm.CreateAsync(service);
+        var wrong = await farm.TestAsync();
+        await AdoptTestAsync(farm, wrong);
+        await farm.TestAsync(test => test.With("/element", "fine").With("/supersedes", Farm.Supersedes(wrong.Id, "it was the fine element")));
+
+        var value = new Answer(Assert.Single(await farm.InForceAsync())!);
+
+        var finding = Assert.Single(value.List("/findings"))!;
+        Assert.Equal((FindingCode.BasisSuperseded, "stop"), (finding["code"]!.GetValue<string>(), finding["severity"]!.GetValue<string>()));
+        Assert.Contains("it was the fine element", finding["detail"]!.GetValue<string>(), StringComparison.Ordinal);
+        Assert.Contains("test again", finding["detail"]!.GetValue<string>(), StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task InForce_InOtherUnits_KeepsTheNumberTypedIn()
     {

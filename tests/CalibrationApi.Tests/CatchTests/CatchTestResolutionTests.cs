@@ -236,6 +236,35 @@ public sealed class CatchTestResolutionTests(RecordService service) : IClassFixt
         Assert.Contains(FindingCode.BasisSuperseded, (await service.GetAsync($"/v1/catch-tests/{before.Word("/id")}")).Body.Codes("/sinceThen"));
     }
 
+    // A test is evidence and stays as it was recorded; what it was compared with may be told later, and then it says so.
+    [Fact]
+    public async Task ValueInForce_ToldOrCorrectedAfterTheTest_IsSaidWhenTheTestIsRead()
+    {
+        var farm = await Farm.CreateAsync(service);
+        var first = await farm.AdoptAsync();
+        var compared = (await farm.TestAsync()).Id;
+        var stated = (await farm.TestAsync(test => test.With("/valueInForce", Draft.Quantity(0.36, "kg/rev")))).Id;
+        Assert.False((await service.GetAsync($"/v1/catch-tests/{compared}")).Body.Has("/sinceThen"));
+
+        await farm.AdoptAsync(adoption => adoption.With("/typedIn", Draft.Quantity(0.35, "kg/rev")).With("/supersedes", Farm.Supersedes(first.Id, "misread")));
+
+        Assert.Equal([FindingCode.ValueInForceChanged], (await service.GetAsync($"/v1/catch-tests/{compared}")).Body.Codes("/sinceThen"));
+        Assert.False((await service.GetAsync($"/v1/catch-tests/{stated}")).Body.Has("/sinceThen"));
+    }
+
+    [Fact]
+    public async Task ValueInForce_AdoptedFromTheTestItself_IsNoCorrectionOfIt()
+    {
+        var farm = await Farm.CreateAsync(service);
+        await farm.AdoptAsync();
+        var test = (await farm.TestAsync()).Body;
+
+        // Typed in within the minute that the test was noted for.
+        await farm.AdoptAsync(adoption => adoption.With("/test", test.Word("/id")).With("/typedIn", Draft.Quantity(0.363, "kg/rev")).With("/occurredAt", test.Word("/occurredAt")));
+
+        Assert.False((await service.GetAsync($"/v1/catch-tests/{test.Word("/id")}")).Body.Has("/sinceThen"));
+    }
+
     [Fact]
     public async Task Lot_OtherThanThatOfTheValueInForce_IsNoted()
     {

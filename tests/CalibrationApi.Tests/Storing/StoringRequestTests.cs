@@ -264,6 +264,45 @@ public sealed class StoringRequestTests(RecordService service) : IClassFixture<R
         (await service.PostAsync($"/v1/{path}", draft, key)).Expect(201);
     }
 
+    // A member that is null says no more than one that is left out; answers leave it out (the contract knows no null).
+    [Theory]
+    [MemberData(nameof(Paths))]
+    public async Task Store_MembersThatAreNull_AreAbsentInAnswers(string path)
+    {
+        var (_, draft, _) = await PrepareAsync(path);
+        string[] optional = path switch
+        {
+            "catch-tests" => ["note", "setting", "plan", "conditions", "supersedes", "targetRate", "id", "catches/0/net"],
+            "adoptions" => ["setting", "test", "meterSpeed", "supersedes", "id"],
+            "scale-checks" => ["note", "supersedes", "id", "readings/0/knownUncertainty"],
+            "machines" => ["note", "retired", "id", "meters/0/outlets", "meters/0/elements/1/speedLimits"],
+            "plans" => ["note", "retired", "id", "meters/0/setting"],
+            _ => ["note", "retired", "id"],
+        };
+        foreach (var name in optional)
+            draft.With("/" + name, null);
+
+        var stored = (await service.PostAsync($"/v1/{path}", draft)).Expect(201);
+
+        Assert.DoesNotContain("null", stored.Text, StringComparison.Ordinal);
+        Assert.Equal(stored.Bytes, (await service.GetAsync($"/v1/{path}/{stored.Id}")).Expect(200).Bytes);
+        Assert.NotEmpty((await service.GetAsync($"/v1/{path}?limit=1000", "text/csv")).Expect(200).Text);
+    }
+
+    // The largest number a double holds is 1.797 693 134 862 315 7 E+308 (IEEE 754).
+    [Theory]
+    [MemberData(nameof(Evidence))]
+    public async Task Store_NumberBeyondWhatADoubleHolds_IsRefused(string path)
+    {
+        var (_, draft, _) = await PrepareAsync(path);
+        var (pointer, at) = path switch { "catch-tests" => ("/catches/0/gross", "/catches/0/gross"), "adoptions" => ("/typedIn", "/typedIn/value"), _ => ("/readings/0/known", "/readings/0/known") };
+        draft.With(pointer, Draft.Json($$"""{ "value": 1e309, "unit": "{{(path == "adoptions" ? "kg/rev" : "kg")}}" }"""));
+
+        var reply = await service.WithoutTraceAsync(() => service.PostAsync($"/v1/{path}", draft));
+
+        await reply.RefusedAsync(422, "#" + at, ErrorCode.NumberOutOfRange);
+    }
+
     private static string NewId() => Guid.CreateVersion7(new DateTimeOffset(2026, 5, 1, 0, 0, 0, TimeSpan.Zero)).ToString();
 
     private async Task<(Farm Farm, Draft Draft, string Key)> PrepareAsync(string path)
