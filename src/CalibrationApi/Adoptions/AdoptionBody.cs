@@ -36,7 +36,7 @@ internal static class AdoptionBody
             SupersededBy = superseded is null ? null : new Supersedes { Record = superseded.Replacement, Reason = superseded.Reason },
         };
         var node = JsonNode.Parse(JsonSerializer.Serialize(answer, JsonSettings.Contract.GetTypeInfo(typeof(AdoptionAnswer))))!;
-        node["entered"] = JsonNode.Parse(adoption.Body);
+        node["entered"] = EnteredBody.Node(adoption.Body);
         return Encoding.UTF8.GetBytes(node.ToJsonString(JsonSettings.Writing));
     }
 

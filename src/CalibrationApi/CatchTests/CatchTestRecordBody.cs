@@ -27,7 +27,7 @@ internal static class CatchTestRecordBody
             ["localDate"] = LocalDate.Of(test.OccurredAt, timeZone),
             ["receivedAt"] = EnteredInstant.Write(test.ReceivedAt),
             ["engineVersion"] = test.EngineVersion,
-            ["entered"] = JsonNode.Parse(test.Entered),
+            ["entered"] = EnteredBody.Node(test.Entered),
             ["resolved"] = JsonNode.Parse(test.Resolved),
             ["evaluation"] = JsonNode.Parse(test.Answer),
         };

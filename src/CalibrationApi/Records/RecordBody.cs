@@ -4,6 +4,7 @@ using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Quantities;
 using CalibrationApi.Storage;
 using CalibrationApi.Storage.Records;
+using CalibrationApi.Storing;
 
 namespace CalibrationApi.Records;
 
@@ -30,10 +31,10 @@ internal static class RecordBody
             ["createdAt"] = Instants.Text(record.CreatedAt),
             ["updatedAt"] = Instants.Text(record.UpdatedAt),
         };
-        foreach (var (name, value) in JsonNode.Parse(record.Body)!.AsObject())
+        foreach (var (name, value) in EnteredBody.Node(record.Body))
         {
-            if (!WrittenFirst.Contains(name) && value is not null)
-                node[name] = value.DeepClone();
+            if (!WrittenFirst.Contains(name))
+                node[name] = value!.DeepClone();
         }
 
         if (units is not null)

@@ -159,7 +159,7 @@ internal static class RecordScaleCheck
             body[name] = value?.DeepClone();
         if (QuantityConversion.For(units) is { } display)
             QuantityConversion.Apply(body, display);
-        body["entered"] = JsonNode.Parse(check.Body);
+        body["entered"] = EnteredBody.Node(check.Body);
         if (SupersessionStore.Find(connection, Workspace.Local, Kind, check.Id) is { } superseded)
             body["supersededBy"] = new JsonObject { ["record"] = superseded.Replacement, ["reason"] = superseded.Reason };
         return Encoding.UTF8.GetBytes(body.ToJsonString(JsonSettings.Writing));
