@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
 
-namespace CalibrationApi.Tests.Records;
+namespace CalibrationApi.Tests;
 
 /// <summary>A request body that a test changes at single places before it sends it.</summary>
 internal sealed class Draft(JsonNode body)
@@ -15,6 +15,13 @@ internal sealed class Draft(JsonNode body)
     public static JsonNode Json(string json) => JsonNode.Parse(json)!;
 
     public static JsonObject Quantity(double value, string unit) => new() { ["value"] = value, ["unit"] = unit };
+
+    /// <summary>What stands at a pointer; null for nothing.</summary>
+    public JsonNode? At(string pointer)
+    {
+        var (parent, name) = Parent(pointer);
+        return parent is JsonArray array ? array[int.Parse(name, CultureInfo.InvariantCulture)] : parent[name];
+    }
 
     /// <summary>Puts a value at a pointer such as <c>/catches/0/gross</c>.</summary>
     public Draft With(string pointer, JsonNode? value)
@@ -40,8 +47,7 @@ internal sealed class Draft(JsonNode body)
     /// <summary>Appends to the array at a pointer.</summary>
     public Draft Add(string pointer, JsonNode value)
     {
-        var (parent, name) = Parent(pointer);
-        parent[name]!.AsArray().Add(value);
+        At(pointer)!.AsArray().Add(value);
         return this;
     }
 

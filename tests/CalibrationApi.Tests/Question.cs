@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Net.Http.Headers;
 using System.Text;
 using System.Text.Json.Nodes;
@@ -12,9 +11,9 @@ internal sealed class Question
     public const string CatchPlan = "catch-plan";
     public const string MeterSpeed = "meter-speed";
 
-    private readonly JsonNode body;
+    private readonly Draft body;
 
-    private Question(string operation, JsonNode body)
+    private Question(string operation, Draft body)
     {
         Operation = operation;
         this.body = body;
@@ -24,39 +23,30 @@ internal sealed class Question
 
     public string Operation { get; }
 
-    public string Text => body.ToJsonString();
+    public string Text => body.Text;
 
     public static Question Of(string operation) =>
-        new(operation, JsonNode.Parse(File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "demo-data", operation + ".json")))!);
+        new(operation, Draft.Of(File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "demo-data", operation + ".json"))));
 
     public static string PathOf(string operation) => $"/v1/calculations/{operation}";
 
     /// <summary>Puts raw JSON at a pointer such as <c>/catches/0/gross/value</c>.</summary>
     public Question With(string pointer, string json)
     {
-        var (parent, name) = Parent(pointer);
-        if (parent is JsonArray array)
-            array[int.Parse(name, CultureInfo.InvariantCulture)] = JsonNode.Parse(json);
-        else
-            parent[name] = JsonNode.Parse(json);
+        body.With(pointer, JsonNode.Parse(json));
         return this;
     }
 
     public Question Without(string pointer)
     {
-        var (parent, name) = Parent(pointer);
-        if (parent is JsonArray array)
-            array.RemoveAt(int.Parse(name, CultureInfo.InvariantCulture));
-        else if (!parent.AsObject().Remove(name))
-            throw new ArgumentException($"There is no {pointer} to take away.", nameof(pointer));
+        body.Without(pointer);
         return this;
     }
 
     /// <summary>Writes the quantity at a pointer in another unit, of which one is <paramref name="factor"/> of the unit it has.</summary>
     public Question Convert(string pointer, string unit, double factor)
     {
-        var (parent, name) = Parent(pointer);
-        var quantity = parent is JsonArray array ? array[int.Parse(name, CultureInfo.InvariantCulture)]! : parent[name]!;
+        var quantity = body.At(pointer)!;
         quantity["value"] = quantity["value"]!.GetValue<double>() / factor;
         quantity["unit"] = unit;
         return this;
@@ -65,8 +55,7 @@ internal sealed class Question
     /// <summary>Appends raw JSON to the array at a pointer.</summary>
     public Question Add(string pointer, string json)
     {
-        var (parent, name) = Parent(pointer);
-        parent[name]!.AsArray().Add(JsonNode.Parse(json));
+        body.Add(pointer, JsonNode.Parse(json)!);
         return this;
     }
 
@@ -89,15 +78,5 @@ internal sealed class Question
         var content = new ByteArrayContent(bytes);
         content.Headers.ContentType = new MediaTypeHeaderValue("application/json");
         return content;
-    }
-
-    private (JsonNode Parent, string Name) Parent(string pointer)
-    {
-        var parts = pointer.TrimStart('/').Split('/');
-        var node = body;
-        foreach (var part in parts[..^1])
-            node = (node is JsonArray array ? array[int.Parse(part, CultureInfo.InvariantCulture)] : node[part])
-                ?? throw new ArgumentException($"There is no {part} on the way to {pointer}.", nameof(pointer));
-        return (node, parts[^1]);
     }
 }
