@@ -41,7 +41,7 @@ internal static class ReadAdoptions
     /// <param name="at">In force at this instant, RFC 3339; default now.</param>
     /// <param name="units">Units of the answer; as-asked keeps what was entered.</param>
     /// <response code="200">The values in force.</response>
-    public static Results<Ok<ValuesInForceAnswer>, ProblemResult> InForce(
+    public static Results<JsonAnswer<ValuesInForceAnswer>, ProblemResult> InForce(
         string id,
         CalibrationDatabase database,
         [FromQuery] string? meter = null,
@@ -58,7 +58,7 @@ internal static class ReadAdoptions
         if (new DescribedRecordStore(RecordKind.Machines).Find(connection, Workspace.Local, id) is null)
             return Pages.NotFound();
         var zone = MachineTimeZone.Of(connection, id);
-        return TypedResults.Ok(new ValuesInForceAnswer
+        return JsonAnswer.Of(new ValuesInForceAnswer
         {
             Items =
             [

@@ -17,13 +17,13 @@ internal static class PlanCatch
     /// <param name="body">The meters and what is at hand: scale, container, time.</param>
     /// <param name="units">Units of the answer; as-asked takes those of the question.</param>
     /// <response code="200">The plan.</response>
-    public static Results<Ok<CatchPlanAnswer>, ProblemResult> Handle(JsonBody<CatchPlanRequest> body, [FromQuery] string? units = null)
+    public static Results<JsonAnswer<CatchPlanAnswer>, ProblemResult> Handle(JsonBody<CatchPlanRequest> body, [FromQuery] string? units = null)
     {
         var request = body.Value;
         var answerUnits = CatchPlanMapping.UnitsFor(request, units);
         var outcome = CatchPlanEvaluation.Evaluate(CatchPlanMapping.ToEngine(request));
         return outcome.IsAnswered
-            ? TypedResults.Ok(CatchPlanMapping.ToAnswer(outcome.Result, answerUnits))
+            ? JsonAnswer.Of(CatchPlanMapping.ToAnswer(outcome.Result, answerUnits))
             : ProblemResult.Refused(outcome.Refusals, answerUnits.Display);
     }
 }

@@ -2,69 +2,71 @@ using CalibrationApi.Quantities;
 
 namespace CalibrationApi.CatchTests;
 
+// Members can be set for the same reason as those of a quantity: reading a test is a large part of answering it.
+
 /// <summary>What is read at the machine during a catch test, and how it is to be judged.</summary>
 public abstract class CatchTestData
 {
     /// <summary>How the empty container was taken into account: <c>each</c> catch has its own tare reading, one reading is <c>shared</c> by all, or the scale was <c>zeroed</c> with the empty container on it. Default: each, or shared when sharedTare is given.</summary>
-    public string? TareReading { get; init; }
+    public string? TareReading { get; set; }
 
     /// <summary>The one tare reading that serves all catches.</summary>
-    public MassQuantity? SharedTare { get; init; }
+    public MassQuantity? SharedTare { get; set; }
 
     /// <summary>Where a count begins within its smallest step: <c>free</c> (anywhere, the default) or <c>on-edge</c> of the sensor.</summary>
-    public string? CountStart { get; init; }
+    public string? CountStart { get; set; }
 
     /// <summary>Smallest step of the count of turns. Default 0.1 rev, judgement.</summary>
-    public RevolutionsQuantity? TurnResolution { get; init; }
+    public RevolutionsQuantity? TurnResolution { get; set; }
 
     /// <summary>Steady meter speed; needed when catches give a run time or the controller takes a mass per time.</summary>
-    public RotationQuantity? MeterSpeed { get; init; }
+    public RotationQuantity? MeterSpeed { get; set; }
 
     /// <summary>Smallest step of the run time. Default 0.5 s, judgement.</summary>
-    public TimeQuantity? TimeResolution { get; init; }
+    public TimeQuantity? TimeResolution { get; set; }
 
     /// <summary>The value that was typed into the controller while it indicated a mass; default the value in force.</summary>
-    public MassPerRevolutionQuantity? ValueTypedIn { get; init; }
+    public MassPerRevolutionQuantity? ValueTypedIn { get; set; }
 
     /// <summary>Smallest step of the indicated mass. Default 0.1 kg, judgement.</summary>
-    public MassQuantity? IndicatedMassResolution { get; init; }
+    public MassQuantity? IndicatedMassResolution { get; set; }
 
     /// <summary>Only some of the points that the meter feeds were caught, the same ones each time.</summary>
-    public CaughtPointsOfTest? CaughtPoints { get; init; }
+    public CaughtPointsOfTest? CaughtPoints { get; set; }
 
     /// <summary>The mass per revolution that the controller uses now: the number typed in.</summary>
-    public ReferenceOfTest? ValueInForce { get; init; }
+    public ReferenceOfTest? ValueInForce { get; set; }
 
     /// <summary>A predicted value to compare with where none is in force yet.</summary>
-    public ReferenceOfTest? StartValue { get; init; }
+    public ReferenceOfTest? StartValue { get; set; }
 
     /// <summary>The rate to be applied; gives the effect of a wrong value.</summary>
-    public MassPerAreaQuantity? TargetRate { get; init; }
+    public MassPerAreaQuantity? TargetRate { get; set; }
 
     /// <summary>The area still to be seeded; gives mass and cost.</summary>
-    public AreaQuantity? Area { get; init; }
+    public AreaQuantity? Area { get; set; }
 
     /// <summary>The catches in the order in which they were made.</summary>
-    public IReadOnlyList<CatchOfTest?>? Catches { get; init; }
+    public IReadOnlyList<CatchOfTest?>? Catches { get; set; }
 
     /// <summary>Repeatability of one catch (standard deviation), scale and counter parts removed. Default 1 % for a catch of at least 5 kg and 20 rev, 2 % below, 3 % for dusty or caking products or under 5 rev; judgement.</summary>
-    public RatioQuantity? Repeatability { get; init; }
+    public RatioQuantity? Repeatability { get; set; }
 
     /// <summary>Degrees of freedom of the repeatability. Default 4, judgement.</summary>
-    public double? RepeatabilityDegreesOfFreedom { get; init; }
+    public double? RepeatabilityDegreesOfFreedom { get; set; }
 
     /// <summary>Standard deviation from day to day beyond the scatter of catches. Default 1 %, judgement.</summary>
-    public RatioQuantity? DayToDay { get; init; }
+    public RatioQuantity? DayToDay { get; set; }
 
     /// <summary>Largest acceptable deviation of the value in force from the truth. Default 5 %, published acceptance limit.</summary>
-    public RatioQuantity? Tolerance { get; init; }
+    public RatioQuantity? Tolerance { get; set; }
 
     /// <summary>Largest acceptable expanded uncertainty of the result. Default 3 %, judgement.</summary>
-    public RatioQuantity? WantedPrecision { get; init; }
+    public RatioQuantity? WantedPrecision { get; set; }
 
     /// <summary>Change from which a second catch has to confirm. Default 10 %, common practice.</summary>
-    public RatioQuantity? SecondCatchChange { get; init; }
+    public RatioQuantity? SecondCatchChange { get; set; }
 
     /// <summary>Coverage probability of expanded uncertainties. Default 0.95.</summary>
-    public double? CoverageProbability { get; init; }
+    public double? CoverageProbability { get; set; }
 }

@@ -6,164 +6,164 @@ namespace CalibrationApi.CatchTests;
 public sealed class CatchTestRequest : CatchTestData
 {
     /// <summary>What the owner calls the meter.</summary>
-    public string? Meter { get; init; }
+    public string? Meter { get; set; }
 
     /// <summary>The product.</summary>
-    public ProductOfTest? Product { get; init; }
+    public ProductOfTest? Product { get; set; }
 
     /// <summary>The scale that weighed the catches.</summary>
-    public ScaleOfTest? Scale { get; init; }
+    public ScaleOfTest? Scale { get; set; }
 
     /// <summary>Smallest step of the revolution counter. Default 0.1 rev, judgement.</summary>
-    public RevolutionsQuantity? CounterResolution { get; init; }
+    public RevolutionsQuantity? CounterResolution { get; set; }
 
     /// <summary>Pockets or flutes of the metering element that discharge one after the other in one revolution, where known.</summary>
-    public int? PocketsPerRevolution { get; init; }
+    public int? PocketsPerRevolution { get; set; }
 
     /// <summary>Sensor pulses per meter revolution; needed when catches give pulses or the controller takes a mass per pulse.</summary>
-    public PulsesPerRevolutionQuantity? PulsesPerRevolution { get; init; }
+    public PulsesPerRevolutionQuantity? PulsesPerRevolution { get; set; }
 
     /// <summary>Meter revolutions per turn of the crank or wheel; needed when catches give turns.</summary>
-    public RatioQuantity? MeterRevolutionsPerTurn { get; init; }
+    public RatioQuantity? MeterRevolutionsPerTurn { get; set; }
 
     /// <summary>The form in which the controller takes the value.</summary>
-    public ControllerEntryOfTest? ControllerEntry { get; init; }
+    public ControllerEntryOfTest? ControllerEntry { get; set; }
 }
 
 /// <summary>The product of a catch test.</summary>
 public sealed class ProductOfTest
 {
     /// <summary>What the owner calls it.</summary>
-    public string? Name { get; init; }
+    public string? Name { get; set; }
 
     /// <summary>How it flows: <c>free-flowing</c>, <c>small-seed</c> or <c>dusty</c> (also sticky or caking).</summary>
-    public string? Material { get; init; }
+    public string? Material { get; set; }
 
     /// <summary>Bulk density; needed when the controller takes a volume per revolution.</summary>
-    public BulkDensityQuantity? BulkDensity { get; init; }
+    public BulkDensityQuantity? BulkDensity { get; set; }
 
     /// <summary>Price; gives the cost of a wrong value.</summary>
-    public Price? Price { get; init; }
+    public Price? Price { get; set; }
 }
 
 /// <summary>A price per mass.</summary>
 public sealed class Price
 {
     /// <summary>Amount of money for one <c>per</c>.</summary>
-    public double? Value { get; init; }
+    public double? Value { get; set; }
 
     /// <summary>ISO 4217 currency code, for example EUR.</summary>
-    public string? Currency { get; init; }
+    public string? Currency { get; set; }
 
     /// <summary>The mass that the amount buys, as a unit of mass.</summary>
-    public string? Per { get; init; }
+    public string? Per { get; set; }
 }
 
 /// <summary>A scale.</summary>
 public sealed class ScaleOfTest
 {
     /// <summary>Smallest step of the display.</summary>
-    public MassQuantity? Division { get; init; }
+    public MassQuantity? Division { get; set; }
 
     /// <summary>Class on the data plate of a verified scale, as OIML R 76 names it: I, II, III or IIII.</summary>
-    public string? AccuracyClass { get; init; }
+    public string? AccuracyClass { get; set; }
 
     /// <summary>Verification interval e of the data plate. Default the division.</summary>
-    public MassQuantity? VerificationInterval { get; init; }
+    public MassQuantity? VerificationInterval { get; set; }
 
     /// <summary>Limit of error stated by the maker or owner; goes before the class.</summary>
-    public MassQuantity? StatedAccuracy { get; init; }
+    public MassQuantity? StatedAccuracy { get; set; }
 
     /// <summary>Span error found by a check against known masses: it is corrected, and only its uncertainty remains.</summary>
-    public KnownScaleErrorOfTest? KnownError { get; init; }
+    public KnownScaleErrorOfTest? KnownError { get; set; }
 
     /// <summary>Largest load, container included.</summary>
-    public MassQuantity? Capacity { get; init; }
+    public MassQuantity? Capacity { get; set; }
 
     /// <summary>Standard deviation of a reading of a load that swings or creeps, beyond the division.</summary>
-    public MassQuantity? ReadingScatter { get; init; }
+    public MassQuantity? ReadingScatter { get; set; }
 }
 
 /// <summary>The span error of a scale.</summary>
 public sealed class KnownScaleErrorOfTest
 {
     /// <summary>Indicated minus true, divided by true: positive when the scale shows too much.</summary>
-    public RatioQuantity? Error { get; init; }
+    public RatioQuantity? Error { get; set; }
 
     /// <summary>Standard uncertainty of that error, relative.</summary>
-    public RatioQuantity? StandardUncertainty { get; init; }
+    public RatioQuantity? StandardUncertainty { get; set; }
 }
 
 /// <summary>A partial catch.</summary>
 public sealed class CaughtPointsOfTest
 {
     /// <summary>Points that were caught.</summary>
-    public int? Caught { get; init; }
+    public int? Caught { get; set; }
 
     /// <summary>Points that the meter feeds.</summary>
-    public int? Total { get; init; }
+    public int? Total { get; set; }
 
     /// <summary>Standard deviation between points, relative. Default 5 %/sqrt(3), from the published limit of 5 % for each outlet.</summary>
-    public RatioQuantity? Spread { get; init; }
+    public RatioQuantity? Spread { get; set; }
 }
 
 /// <summary>A mass per revolution to compare with.</summary>
 public sealed class ReferenceOfTest : MassPerRevolutionQuantity
 {
     /// <summary>Its own standard uncertainty, relative, where known.</summary>
-    public RatioQuantity? RelativeUncertainty { get; init; }
+    public RatioQuantity? RelativeUncertainty { get; set; }
 
     /// <summary>True when another scale, or the same one after another check, stands behind it: then no scale error cancels in the change. Default false.</summary>
-    public bool? FromAnotherScale { get; init; }
+    public bool? FromAnotherScale { get; set; }
 }
 
 /// <summary>How a controller takes the value.</summary>
 public sealed class ControllerEntryOfTest
 {
     /// <summary>The form: mass-per-revolution, mass-per-ten-revolutions, mass-per-pulse, volume-per-revolution or mass-per-time.</summary>
-    public string? Form { get; init; }
+    public string? Form { get; set; }
 
     /// <summary>Unit of the number: one of mass per revolution; of mass for ten revolutions or a pulse; of volume; or of mass per time, as the form asks.</summary>
-    public string? Unit { get; init; }
+    public string? Unit { get; set; }
 
     /// <summary>Decimals that the controller takes.</summary>
-    public int? Decimals { get; init; }
+    public int? Decimals { get; set; }
 }
 
 /// <summary>One catch: what was weighed, as gross and tare (or the sharedTare of the test) or as net; and how far the meter turned, as exactly one of revolutions, pulses, turns, indicatedMass and runTime.</summary>
 public sealed class CatchOfTest
 {
     /// <summary>Mass with the container.</summary>
-    public MassQuantity? Gross { get; init; }
+    public MassQuantity? Gross { get; set; }
 
     /// <summary>Mass of the empty container.</summary>
-    public MassQuantity? Tare { get; init; }
+    public MassQuantity? Tare { get; set; }
 
     /// <summary>Net mass, in place of gross and tare.</summary>
-    public MassQuantity? Net { get; init; }
+    public MassQuantity? Net { get; set; }
 
     /// <summary>Revolutions of the meter.</summary>
-    public RevolutionsQuantity? Revolutions { get; init; }
+    public RevolutionsQuantity? Revolutions { get; set; }
 
     /// <summary>Sensor pulses, a plain count.</summary>
-    public double? Pulses { get; init; }
+    public double? Pulses { get; set; }
 
     /// <summary>Turns of a crank or wheel.</summary>
-    public RevolutionsQuantity? Turns { get; init; }
+    public RevolutionsQuantity? Turns { get; set; }
 
     /// <summary>Mass that the machine believes to have metered.</summary>
-    public MassQuantity? IndicatedMass { get; init; }
+    public MassQuantity? IndicatedMass { get; set; }
 
     /// <summary>Run time at the steady meter speed.</summary>
-    public TimeQuantity? RunTime { get; init; }
+    public TimeQuantity? RunTime { get; set; }
 
     /// <summary>Leaves the catch out of the evaluation but in the answer.</summary>
-    public Exclusion? Excluded { get; init; }
+    public Exclusion? Excluded { get; set; }
 }
 
 /// <summary>Why a catch is left out.</summary>
 public sealed class Exclusion
 {
     /// <summary>The reason, in the sender's words.</summary>
-    public string? Reason { get; init; }
+    public string? Reason { get; set; }
 }

@@ -16,13 +16,13 @@ internal static class EvaluateCatchTest
     /// <param name="body">The catches and what is known about scale, counter and product.</param>
     /// <param name="units">Units of the answer; as-asked takes those of the question.</param>
     /// <response code="200">The evaluation.</response>
-    public static Results<Ok<CatchTestAnswer>, ProblemResult> Handle(JsonBody<CatchTestRequest> body, [FromQuery] string? units = null)
+    public static Results<JsonAnswer<CatchTestAnswer>, ProblemResult> Handle(JsonBody<CatchTestRequest> body, [FromQuery] string? units = null)
     {
         var request = body.Value;
         var answerUnits = CatchTestMapping.UnitsFor(request, units);
         var outcome = CatchTestEvaluation.Evaluate(CatchTestMapping.ToEngine(request));
         return outcome.IsAnswered
-            ? TypedResults.Ok(CatchTestMapping.ToAnswer(request, outcome.Result, answerUnits))
+            ? JsonAnswer.Of(CatchTestMapping.ToAnswer(request, outcome.Result, answerUnits))
             : ProblemResult.Refused(outcome.Refusals, answerUnits.Display);
     }
 }

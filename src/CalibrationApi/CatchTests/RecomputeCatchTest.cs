@@ -18,7 +18,7 @@ internal static class RecomputeCatchTest
     /// <remarks>The stored question goes through the engine as it is now; every value is compared with the stored answer. Nothing is changed.</remarks>
     /// <param name="id">Id of the test.</param>
     /// <response code="200">Equal, or what differs.</response>
-    public static Results<Ok<RecomputationAnswer>, ProblemResult> Handle(string id, CalibrationDatabase database)
+    public static Results<JsonAnswer<RecomputationAnswer>, ProblemResult> Handle(string id, CalibrationDatabase database)
     {
         using var connection = database.Open();
         if (CatchTestStore.Find(connection, Workspace.Local, id) is not { } test)
@@ -31,7 +31,7 @@ internal static class RecomputeCatchTest
         var answer = CatchTestMapping.ToAnswer(question, outcome.Result, units);
         var now = JsonNode.Parse(JsonSerializer.Serialize(answer, JsonSettings.Contract.GetTypeInfo(typeof(CatchTestAnswer))));
         DifferenceAnswer[] differences = [.. Differences("#", JsonNode.Parse(test.Answer), now)];
-        return TypedResults.Ok(new RecomputationAnswer
+        return JsonAnswer.Of(new RecomputationAnswer
         {
             Equal = differences.Length == 0,
             EngineVersionThen = test.EngineVersion,

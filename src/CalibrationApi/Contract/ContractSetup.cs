@@ -64,8 +64,9 @@ internal static class ContractSetup
 
     public static void MapContract(this WebApplication app)
     {
-        app.UseSwagger();
-        app.UseSwaggerUI(page =>
+        // Only where they are asked for: in the way of every request they would build their services each time.
+        app.UseWhen(context => context.Request.Path.StartsWithSegments("/openapi"), contract => contract.UseSwagger());
+        app.UseWhen(context => context.Request.Path.StartsWithSegments("/reference"), reference => reference.UseSwaggerUI(page =>
         {
             page.RoutePrefix = "reference";
             page.DocumentTitle = "Calibration API: reference";
@@ -74,6 +75,6 @@ internal static class ContractSetup
             page.DefaultModelsExpandDepth(0);
             // Nothing on the page asks an outside host.
             page.ConfigObject.AdditionalItems["validatorUrl"] = "none";
-        });
+        }));
     }
 }

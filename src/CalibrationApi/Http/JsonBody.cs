@@ -95,9 +95,10 @@ public sealed class JsonBody<T> : IEndpointParameterMetadataProvider
     private static JsonBody<T> Failed(ProblemResult problem) => new(null, problem);
 
     private static bool IsUtf8Json(HttpRequest request) =>
-        MediaTypeHeaderValue.TryParse(request.ContentType, out var type)
+        request.ContentType == "application/json"
+        || (MediaTypeHeaderValue.TryParse(request.ContentType, out var type)
         && type.MediaType.Equals("application/json", StringComparison.OrdinalIgnoreCase)
-        && (!type.Charset.HasValue || type.Charset.Equals("utf-8", StringComparison.OrdinalIgnoreCase) || type.Charset.Equals("\"utf-8\"", StringComparison.OrdinalIgnoreCase));
+        && (!type.Charset.HasValue || type.Charset.Equals("utf-8", StringComparison.OrdinalIgnoreCase) || type.Charset.Equals("\"utf-8\"", StringComparison.OrdinalIgnoreCase)));
 }
 
 /// <summary>Reading that does not depend on the type of the body.</summary>

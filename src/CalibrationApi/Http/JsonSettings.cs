@@ -10,6 +10,9 @@ internal static class JsonSettings
 {
     public const int MaxDepth = 32;
 
+    /// <summary>The answers are read as JSON, never pasted into a page; the units % and / and the sign ± stay readable in a terminal.</summary>
+    public static JavaScriptEncoder Encoder { get; } = JavaScriptEncoder.UnsafeRelaxedJsonEscaping;
+
     /// <summary>For trees that are put together here rather than read from a contract type.</summary>
     public static JsonSerializerOptions Writing { get; } = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping, TypeInfoResolver = new DefaultJsonTypeInfoResolver() };
 
@@ -34,7 +37,6 @@ internal static class JsonSettings
         options.AllowDuplicateProperties = false;
         options.DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull;
         options.MaxDepth = MaxDepth;
-        // The answers are read as JSON, never pasted into a page; the units % and / and the sign ± stay readable in a terminal.
-        options.Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping;
+        options.Encoder = Encoder;
     }
 }

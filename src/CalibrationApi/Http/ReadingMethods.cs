@@ -4,14 +4,11 @@ namespace CalibrationApi.Http;
 internal static class ReadingMethods
 {
     /// <summary>Comes first in the pipeline: HEAD runs as GET, and what is written is thrown away.</summary>
-    public static void UseHeadAsGet(this WebApplication app) => app.Use(async (context, next) =>
-    {
-        if (!HttpMethods.IsHead(context.Request.Method))
-        {
-            await next(context);
-            return;
-        }
+    public static void UseHeadAsGet(this WebApplication app) => app.Use((context, next) =>
+        HttpMethods.IsHead(context.Request.Method) ? HeadAsync(context, next) : next(context));
 
+    private static async Task HeadAsync(HttpContext context, RequestDelegate next)
+    {
         var body = context.Response.Body;
         context.Request.Method = HttpMethods.Get;
         context.Response.Body = Stream.Null;
@@ -24,7 +21,7 @@ internal static class ReadingMethods
             context.Response.Body = body;
             context.Request.Method = HttpMethods.Head;
         }
-    });
+    }
 
     /// <summary>What may be asked of an address for which routing found that the method does not fit; true when that was the question.</summary>
     public static bool AnswersOptions(HttpContext context)

@@ -106,10 +106,9 @@ internal static class Rules
 
         private static Unit? UnitOf(ValidationContext<T> context, TQuantity quantity)
         {
-            var units = string.Join(", ", UnitTable.Of(quantity.Dimension).Select(unit => unit.Symbol));
             if (string.IsNullOrEmpty(quantity.Unit))
             {
-                Fail(context, ErrorCode.UnitMissing, $"A number without a unit cannot be used. Add one of: {units}.");
+                Fail(context, ErrorCode.UnitMissing, $"A number without a unit cannot be used. Add one of: {Units(quantity)}.");
                 return null;
             }
 
@@ -117,16 +116,18 @@ internal static class Rules
             {
                 if (unit.Dimension == quantity.Dimension)
                     return unit;
-                Fail(context, ErrorCode.UnitWrongDimension, $"'{unit.Symbol}' does not fit here. Use one of: {units}.");
+                Fail(context, ErrorCode.UnitWrongDimension, $"'{unit.Symbol}' does not fit here. Use one of: {Units(quantity)}.");
                 return null;
             }
 
             if (UnitTable.Ambiguous.TryGetValue(quantity.Unit, out var meanings))
                 Fail(context, ErrorCode.UnitAmbiguous, $"'{quantity.Unit}' can mean more than one unit. Write which: {string.Join(", ", meanings)}.");
             else
-                Fail(context, ErrorCode.UnitUnknown, $"'{Shown(quantity.Unit)}' is not a unit known here. Use one of: {units}.");
+                Fail(context, ErrorCode.UnitUnknown, $"'{Shown(quantity.Unit)}' is not a unit known here. Use one of: {Units(quantity)}.");
             return null;
         }
+
+        private static string Units(TQuantity quantity) => string.Join(", ", UnitTable.Of(quantity.Dimension).Select(unit => unit.Symbol));
     }
 
     /// <summary>Lets the contract read the limits of any quantity rule.</summary>

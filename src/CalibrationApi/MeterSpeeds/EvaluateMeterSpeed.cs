@@ -17,11 +17,11 @@ internal static class EvaluateMeterSpeed
     /// <param name="body">Rates, ground speeds and the elements that the machine has.</param>
     /// <param name="units">Units of the answer; as-asked takes those of the question.</param>
     /// <response code="200">Speeds, windows and ranking.</response>
-    public static Results<Ok<MeterSpeedAnswer>, ProblemResult> Handle(JsonBody<MeterSpeedRequest> body, [FromQuery] string? units = null)
+    public static Results<JsonAnswer<MeterSpeedAnswer>, ProblemResult> Handle(JsonBody<MeterSpeedRequest> body, [FromQuery] string? units = null)
     {
         var request = body.Value;
         var answerUnits = MeterSpeedMapping.UnitsFor(request, units);
         var result = MeterSpeedEvaluation.Evaluate(MeterSpeedMapping.ToEngine(request));
-        return TypedResults.Ok(MeterSpeedMapping.ToAnswer(result, answerUnits));
+        return JsonAnswer.Of(MeterSpeedMapping.ToAnswer(result, answerUnits));
     }
 }

@@ -29,7 +29,7 @@ internal static class PlanCatchOfPlan
     /// <param name="id">Id of the plan.</param>
     /// <param name="units">Units of the answer; as-asked takes those of the plan.</param>
     /// <response code="200">The catch plan.</response>
-    public static Results<Ok<CatchPlanAnswer>, ProblemResult> Handle(
+    public static Results<JsonAnswer<CatchPlanAnswer>, ProblemResult> Handle(
         string id, CalibrationDatabase database, IValidator<CatchPlanRequest> questions, [FromQuery] string? units = null)
     {
         using var connection = database.Open();
@@ -44,7 +44,7 @@ internal static class PlanCatchOfPlan
         var answerUnits = CatchPlanMapping.UnitsFor(question, units);
         var outcome = CatchPlanEvaluation.Evaluate(CatchPlanMapping.ToEngine(question));
         return outcome.IsAnswered
-            ? TypedResults.Ok(CatchPlanMapping.ToAnswer(outcome.Result, answerUnits))
+            ? JsonAnswer.Of(CatchPlanMapping.ToAnswer(outcome.Result, answerUnits))
             : ProblemResult.Refused(outcome.Refusals, answerUnits.Display);
     }
 

@@ -3,16 +3,19 @@ using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Quantities;
 
+// Members can be set because the generated reading code passes init-only ones through an array of arguments, which
+// costs half as much again; quantities are most of what is read.
+
 /// <summary>A number with its unit. The number alone means nothing, so both are required.</summary>
 public abstract class Quantity
 {
     /// <summary>The number, in the unit beside it.</summary>
     [JsonPropertyOrder(-2)]
-    public double? Value { get; init; }
+    public double? Value { get; set; }
 
     /// <summary>The unit, written exactly as in <c>GET /v1/units</c>.</summary>
     [JsonPropertyOrder(-1)]
-    public string? Unit { get; init; }
+    public string? Unit { get; set; }
 
     // Not public: an ignored public member would be accepted in a request without a word.
     internal abstract Dimension Dimension { get; }

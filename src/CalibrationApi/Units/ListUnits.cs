@@ -32,9 +32,9 @@ internal static class ListUnits
     /// numbers and its codes in UCUM, UN/ECE Recommendation 20 and AgGateway ADAPT where they have one.
     /// </remarks>
     /// <response code="200">Every unit.</response>
-    public static Results<Ok<UnitsAnswer>, ProblemResult> Handle(HttpResponse response)
+    public static Results<JsonAnswer<UnitsAnswer>, ProblemResult> Handle(HttpResponse response)
     {
         response.Headers.CacheControl = "public, max-age=3600";
-        return TypedResults.Ok(Answer);
+        return JsonAnswer.Of(Answer);
     }
 }
