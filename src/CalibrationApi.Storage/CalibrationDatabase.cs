@@ -1,6 +1,8 @@
+using System.Collections.Concurrent;
 using System.Security.Cryptography;
 using Dapper;
 using Microsoft.Data.Sqlite;
+using SQLitePCL;
 
 namespace CalibrationApi.Storage;
 
@@ -11,9 +13,14 @@ namespace CalibrationApi.Storage;
 /// </remarks>
 public sealed class CalibrationDatabase : IDisposable
 {
-    private const string EveryOpen = "pragma busy_timeout = 5000; pragma synchronous = full; pragma foreign_keys = on; pragma temp_store = memory;";
+    // Pages that many tests share, those of the indexes, go into the file once for some hundred commits and not for twenty.
+    private const string EveryOpen = "pragma busy_timeout = 5000; pragma synchronous = full; pragma foreign_keys = on; pragma temp_store = memory; pragma wal_autocheckpoint = 4000;";
+
+    private const int MostKept = 32;
 
     private readonly string connectionString;
+    private readonly ConcurrentStack<PreparingConnection> kept = [];
+    private int keptCount;
     private byte[]? cursorSecret;
 
     /// <summary>Names the file; <see cref="Prepare"/> creates and migrates it.</summary>
@@ -47,10 +54,30 @@ public sealed class CalibrationDatabase : IDisposable
     public SqliteConnection Open()
     {
         var connection = new SqliteConnection(connectionString);
-        connection.Open();
-        using var command = connection.CreateCommand();
-        command.CommandText = EveryOpen;
-        command.ExecuteNonQuery();
+        Open(connection);
+        return connection;
+    }
+
+    /// <summary>Reads through a connection that is kept open, with its statements prepared, for the next call.</summary>
+    /// <param name="read">Reads everything before it returns; the connection is another's then.</param>
+    public T Read<T>(Func<SqliteConnection, T> read)
+    {
+        var connection = TakeKept() ?? OpenPreparing();
+        try
+        {
+            return read(connection);
+        }
+        finally
+        {
+            Keep(connection);
+        }
+    }
+
+    /// <summary>A connection that prepares each statement once, for one user who keeps it for long.</summary>
+    internal PreparingConnection OpenPreparing()
+    {
+        var connection = new PreparingConnection(connectionString);
+        Open(connection);
         return connection;
     }
 
@@ -66,6 +93,46 @@ public sealed class CalibrationDatabase : IDisposable
             """) == 1;
     }
 
-    /// <summary>Closes pooled handles, so that the file can be moved or deleted.</summary>
-    public void Dispose() => SqliteConnection.ClearPool(new SqliteConnection(connectionString));
+    /// <summary>Closes the handles that nobody uses, so that the file can be moved or deleted.</summary>
+    public void Dispose()
+    {
+        while (TakeKept() is { } connection)
+            connection.Dispose();
+        SqliteConnection.ClearPool(new SqliteConnection(connectionString));
+    }
+
+    private PreparingConnection? TakeKept()
+    {
+        if (!kept.TryPop(out var connection))
+            return null;
+        Interlocked.Decrement(ref keptCount);
+        return connection;
+    }
+
+    private void Keep(PreparingConnection connection)
+    {
+        if (!connection.IsIdle)
+        {
+            connection.Dispose();
+        }
+        else if (Interlocked.Increment(ref keptCount) <= MostKept)
+        {
+            kept.Push(connection);
+        }
+        else
+        {
+            Interlocked.Decrement(ref keptCount);
+            connection.Dispose();
+        }
+    }
+
+    private static void Open(SqliteConnection connection)
+    {
+        connection.Open();
+        // Plans do not hang on the values asked for: they are the ones that the tests look at, and a kept statement stays prepared.
+        raw.sqlite3_db_config(connection.Handle, raw.SQLITE_DBCONFIG_ENABLE_QPSG, 1, out _);
+        using var command = connection.CreateCommand();
+        command.CommandText = EveryOpen;
+        command.ExecuteNonQuery();
+    }
 }

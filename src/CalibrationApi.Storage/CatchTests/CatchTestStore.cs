@@ -1,6 +1,7 @@
 using CalibrationApi.Storage.History;
 using Dapper;
 using Microsoft.Data.Sqlite;
+using SQLitePCL;
 
 namespace CalibrationApi.Storage.CatchTests;
 
@@ -52,7 +53,7 @@ public static class CatchTestStore
                 test.Fingerprint,
             });
         // Not "returning": with it the statement also looks for rows that refer to the new one.
-        var seq = connection.QuerySingle<long>("select last_insert_rowid()");
+        var seq = raw.sqlite3_last_insert_rowid(connection.Handle);
         for (var position = 0; position < test.Catches.Count; position++)
         {
             var one = test.Catches[position];

@@ -23,13 +23,13 @@ public sealed class SingleWriter : IAsyncDisposable
         FullMode = BoundedChannelFullMode.Wait,
     });
 
-    private readonly SqliteConnection connection;
+    private readonly PreparingConnection connection;
     private readonly Task loop;
 
     /// <summary>Starts the writer of a prepared database.</summary>
     public SingleWriter(CalibrationDatabase database)
     {
-        connection = database.Open();
+        connection = database.OpenPreparing();
         loop = Task.Factory.StartNew(Run, CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default);
     }
 
@@ -83,7 +83,9 @@ public sealed class SingleWriter : IAsyncDisposable
             // After some failures, such as a full disk, SQLite has given up the whole transaction and not only the statement.
             if (raw.sqlite3_get_autocommit(connection.Handle) != 0)
                 ExceptionDispatchInfo.Throw(job.Failure ?? new InvalidOperationException("A request ended the transaction that it shares with others."));
-            connection.Execute(stands ? "release request" : "rollback to request; release request");
+            if (!stands)
+                connection.Execute("rollback to request");
+            connection.Execute("release request");
         }
 
         transaction.Commit();

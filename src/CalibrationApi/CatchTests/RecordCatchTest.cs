@@ -32,16 +32,9 @@ internal static class RecordCatchTest
     {
         var request = body.Value;
         var storing = new StoringRequest(context);
-        CatchTestResolution resolution;
-        using (var connection = database.Open())
-        {
-            if (storing.Earlier(connection, body.Fingerprint, () => Earlier(connection, request.Id, body.Fingerprint)) is { } earlier)
-                return earlier;
-            var (resolved, errors) = CatchTestResolution.Of(connection, request);
-            if (resolved is null)
-                return ProblemResult.Invalid(errors);
-            resolution = resolved;
-        }
+        var (resolution, answered) = database.Read(connection => Resolve(connection, storing, body));
+        if (resolution is null)
+            return answered!;
 
         // The joined question may lack what only a record could give, such as the pulses per revolution of the meter.
         if (questions.Validate(resolution.Question) is { IsValid: false } broken)
@@ -74,7 +67,18 @@ internal static class RecordCatchTest
             Catches = Rows(resolution.Question, test, outcome.Result),
         };
         var history = Entry(request, record, outcome.Result, answer);
-        return await storing.RunAsync(body.Fingerprint, connection => Store(connection, record, history, request.Supersedes, resolution.TimeZone));
+        // Written here, beside others, and not where everybody queues.
+        var usual = CatchTestRecordBody.Write(record, resolution.TimeZone, null, [], null);
+        return await storing.RunAsync(body.Fingerprint, connection => Store(connection, request.Id, record, history, request.Supersedes, sinceThen =>
+            sinceThen.Count == 0 ? usual : CatchTestRecordBody.Write(record, resolution.TimeZone, null, sinceThen, null)));
+    }
+
+    private static (CatchTestResolution? Resolution, IResult? Answered) Resolve(SqliteConnection connection, StoringRequest storing, JsonBody<RecordCatchTestRequest> body)
+    {
+        if (storing.Earlier(connection, body.Fingerprint, () => Earlier(connection, body.Value.Id, body.Fingerprint)) is { } earlier)
+            return (null, earlier);
+        var (resolution, errors) = CatchTestResolution.Of(connection, body.Value);
+        return (resolution, resolution is null ? ProblemResult.Invalid(errors) : null);
     }
 
     // What only a record can give is told at the member that names the record.
@@ -92,15 +96,15 @@ internal static class RecordCatchTest
         return earlier.Fingerprint == fingerprint ? StoreOutcome.Replayed(GetCatchTest.Stored(connection, earlier)) : Evidence.IdTaken();
     }
 
-    private static StoreOutcome Store(SqliteConnection connection, CatchTestRecord record, HistoryEntry history, Supersedes? supersedes, string timeZone)
+    private static StoreOutcome Store(SqliteConnection connection, string? ownId, CatchTestRecord record, HistoryEntry history, Supersedes? supersedes, Func<IReadOnlyList<Finding>, byte[]> write)
     {
-        if (Earlier(connection, record.Id, record.Fingerprint) is { } earlier)
+        if (Earlier(connection, ownId, record.Fingerprint) is { } earlier)
             return earlier;
         if (supersedes is not null && Evidence.Supersede(connection, Kind, supersedes, record.Id, record.ReceivedAt, id => CatchTestStore.Find(connection, Workspace.Local, id) is not null) is { } problem)
             return problem;
         CatchTestStore.Insert(connection, Workspace.Local, record);
         HistoryStore.Append(connection, Workspace.Local, history);
-        var body = CatchTestRecordBody.Write(record, timeZone, null, CatchTestRecordBody.SinceThen(connection, record), null);
+        var body = write(CatchTestRecordBody.SinceThen(connection, record));
         return StoreOutcome.Stored(new StoredAnswer(StatusCodes.Status201Created, $"/v1/catch-tests/{record.Id}", RecordResult.Tag(body), body));
     }
 
