@@ -18,6 +18,21 @@ public sealed class ProgramTests
     }
 
     [Fact]
+    public async Task Start_OnAnAddressThatIsTaken_EndsWithASentence()
+    {
+        await using var first = ServiceProcess.Start("--urls", "http://127.0.0.1:0");
+        var taken = (await first.ListeningAsync()).GetLeftPart(UriPartial.Authority);
+        await using var second = ServiceProcess.Start("--urls", taken);
+
+        var (exitCode, errors) = await second.EndAsync();
+
+        Assert.NotEqual(0, exitCode);
+        Assert.StartsWith("Refusing to start: something else listens there already.", errors, StringComparison.Ordinal);
+        Assert.Contains(taken, errors, StringComparison.Ordinal);
+        Assert.DoesNotContain("   at ", errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Start_OnALoopbackAddress_Answers()
     {
         await using var service = ServiceProcess.Start("--urls", "http://127.0.0.1:0");

@@ -1,13 +1,22 @@
+using CalibrationApi.Engine.Weighing;
 
 namespace CalibrationApi.Engine.CatchPlans;
 
 /// <summary>Derives the steps of a plan from the machine's own points and from what depends on what.</summary>
+/// <remarks>
+/// A common run has hands under several tanks and turning meters by turns. So nothing turns before everybody stands clear, and
+/// nobody reaches under a tank before the machine was made safe again: these steps are common to all meters.
+/// </remarks>
 internal static class PlanSteps
 {
     private const string MakeSafe = "make-safe";
+    private const string ClearToPrime = "stand-clear-to-prime";
+    private const string SafeAfterPriming = "make-safe-after-priming";
+    private const string ClearToRun = "stand-clear-to-run";
     private const string Simulate = "set-simulated-speed";
     private const string Run = "run";
     private const string StopAll = "stop-all";
+    private const string SafeAfterRun = "make-safe-after-run";
     private const string Evaluate = "evaluate";
     private const string CheckReady = "check-ready";
 
@@ -22,16 +31,19 @@ internal static class PlanSteps
             steps.Add(new(Open(i), [MakeSafe], $"{points[i].Name}: {points[i].ToOpen ?? "open or isolate it for the test, and note that you did."}"));
         string[] opened = points.Count == 0 ? [MakeSafe] : [.. Enumerable.Range(0, points.Count).Select(Open)];
 
-        for (var i = 0; i < meters.Count; i++)
-            AddPreparation(steps, plan, meters[i], i, opened);
-        steps.Add(new(Simulate, [MakeSafe], $"Set the controller to a simulated ground speed of {plan.GroundSpeed} and to the target rates."));
-        steps.Add(new(Run, [Simulate, .. Each(meters, Tare)], Start(plan, meters.Count)));
+        AddPreparation(steps, plan, meters, opened);
+        steps.Add(new(ClearToRun, Each(meters, Tare), $"Refit the guards and see that nobody has hands under a tank. Only then switch the drives on."));
+        steps.Add(new(Simulate, [ClearToRun], $"Set the controller to a simulated ground speed of {plan.GroundSpeed} and to the target rates."));
+        steps.Add(new(Run, [Simulate], Start(plan, meters.Count)));
         if (plan.Drive == MeterDrive.SharedShaft)
             steps.Add(new(StopAll, [Run], $"Stop the shaft after {meters[0].RunTime:F1}; all meters stop together."));
+        for (var i = 0; i < meters.Count && plan.Drive == MeterDrive.Separate; i++)
+            steps.Add(new(Stop(i), [Run], $"Stop {meters[i].Meter.Name} after {meters[i].Revolutions:0.#} ({meters[i].RunTime:F1}).", meters[i].Meter.Name));
+        steps.Add(new(SafeAfterRun, plan.Drive == MeterDrive.Separate ? Each(meters, Stop) : [StopAll], $"Stop the machine and take the key before anybody reaches for a container."));
         for (var i = 0; i < meters.Count; i++)
-            AddStopAndWeighing(steps, plan, meters[i], i);
+            steps.Add(WeighStep(meters[i], i));
 
-        steps.Add(new(Evaluate, Each(meters, Weigh), $"Enter masses and revolutions, judge the test, and catch again from the containers on if more catches are wanted."));
+        steps.Add(new(Evaluate, Each(meters, Weigh), $"Enter masses and revolutions, judge the test, and catch again from the empty containers on if more catches are wanted."));
         for (var i = 0; i < points.Count; i++)
             steps.Add(new(Restore(i), [Evaluate], $"{points[i].Name}: {points[i].ToRestore ?? "put it back as it was before the test."}"));
         string[] restored = points.Count == 0 ? [Evaluate] : [.. Enumerable.Range(0, points.Count).Select(Restore)];
@@ -47,28 +59,28 @@ internal static class PlanSteps
             ? (FormattableString)$"Start all meters together, which only holds if every one of them is primed. Count the revolutions of each."
             : $"Start the shaft. Count the revolutions.";
 
-    private static void AddPreparation(List<PlanStep> steps, CatchPlan plan, MeterPlan meter, int i, string[] opened)
+    private static void AddPreparation(List<PlanStep> steps, CatchPlan plan, IReadOnlyList<MeterPlan> meters, string[] opened)
     {
-        var name = meter.Meter.Name;
-        steps.Add(new(Place(i), opened, $"Place the container under {name} ({meter.Meter.Product}), so that nothing falls beside it.", name));
-        steps.Add(new(Prime(i), [Place(i)], $"Turn {name} until the flow is steady, then put that product back into the tank.", name));
-        steps.Add(new(Tare(i), [Prime(i)], plan.TareReading == Weighing.TareReading.Zeroed
-            ? (FormattableString)$"Set the scale to zero with the empty container of {name} on it."
-            : $"Weigh the empty container of {name}; without it the scale must show zero.", name));
+        for (var i = 0; i < meters.Count; i++)
+            steps.Add(new(Place(i), opened, $"Place the container under {meters[i].Meter.Name} ({meters[i].Meter.Product}), so that nothing falls beside it.", meters[i].Meter.Name));
+        steps.Add(new(ClearToPrime, Each(meters, Place), $"Refit the guards and see that nobody has hands under a tank. Only then switch the drives on."));
+        for (var i = 0; i < meters.Count; i++)
+            steps.Add(new(Prime(i), [ClearToPrime], $"Turn {meters[i].Meter.Name} until the flow is steady.", meters[i].Meter.Name));
+        steps.Add(new(SafeAfterPriming, Each(meters, Prime), $"Stop the machine and take the key before anybody reaches for a container."));
+        for (var i = 0; i < meters.Count; i++)
+        {
+            var name = meters[i].Meter.Name;
+            steps.Add(new(Tare(i), [SafeAfterPriming], plan.TareReading == TareReading.Zeroed
+                ? (FormattableString)$"Put the product caught under {name} back into its tank. Set the scale to zero with the empty container on it, and place it under {name} again."
+                : $"Put the product caught under {name} back into its tank. Weigh the empty container (without it the scale must show zero), and place it under {name} again.", name));
+        }
     }
 
-    private static void AddStopAndWeighing(List<PlanStep> steps, CatchPlan plan, MeterPlan meter, int i)
+    private static PlanStep WeighStep(MeterPlan meter, int i)
     {
         var name = meter.Meter.Name;
-        var stop = StopAll;
-        if (plan.Drive == MeterDrive.Separate)
-        {
-            stop = Stop(i);
-            steps.Add(new(stop, [Run], $"Stop {name} after {meter.Revolutions:0.#} ({meter.RunTime:F1}).", name));
-        }
-
         var times = meter.Catches is { } catches and > 1 ? $" Plan for {catches} catches of {name}." : "";
-        steps.Add(new(Weigh(i), [stop], $"Check zero, then weigh the container of {name}: about {meter.CatchMass} of {meter.Meter.Product} net. Write down mass and revolutions.{times}", name));
+        return new(Weigh(i), [SafeAfterRun], $"Check zero, then weigh the container of {name}: about {meter.CatchMass} of {meter.Meter.Product} net. Write down mass and revolutions.{times}", name);
     }
 
     private static string Open(int i) => $"open-point-{i + 1}";

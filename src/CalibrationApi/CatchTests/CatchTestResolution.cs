@@ -91,7 +91,7 @@ internal sealed record CatchTestResolution
             IndicatedMassResolution = data.IndicatedMassResolution,
             CaughtPoints = data.CaughtPoints,
             ValueInForce = data.ValueInForce ?? used.ValueInForce?.Value,
-            StartValue = data.StartValue,
+            StartValue = data.StartValue ?? (data.ValueInForce is null && used.ValueInForce is null ? StartValueOf(plan, data) : null),
             TargetRate = data.TargetRate ?? planned?.TargetRate,
             Area = data.Area ?? plan?.Area,
             Catches = data.Catches,
@@ -120,6 +120,10 @@ internal sealed record CatchTestResolution
             ControllerEntry = meter.ControllerEntry,
         };
     }
+
+    // A predicted value holds for the element and setting that it was planned with.
+    private static ReferenceOfTest? StartValueOf(PlanRequest? plan, RecordCatchTestRequest data) => plan?.Meters?.FirstOrDefault(one =>
+        one!.Meter == data.Meter && one.Product == data.Product && one.Element == data.Element && (one.Setting ?? "") == (data.Setting ?? ""))?.StartValue;
 
     private static string NameOf(MachineRequest machine, MeterOfMachine meter)
     {

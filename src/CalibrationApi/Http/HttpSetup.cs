@@ -19,7 +19,12 @@ internal static class HttpSetup
         // Several lines for every request fill a log that nobody reads; settings can bring them back.
         builder.Configuration.Sources.Insert(0, new MemoryConfigurationSource
         {
-            InitialData = [new("Logging:LogLevel:Microsoft.AspNetCore", nameof(LogLevel.Warning))],
+            InitialData =
+            [
+                new("Logging:LogLevel:Microsoft.AspNetCore", nameof(LogLevel.Warning)),
+                // Whoever starts the service is told why it does not start in one sentence, or by the exception itself.
+                new("Logging:LogLevel:Microsoft.Extensions.Hosting.Internal.Host", nameof(LogLevel.None)),
+            ],
         });
         builder.Services.ConfigureHttpJsonOptions(json => JsonSettings.Apply(json.SerializerOptions));
         builder.Services.AddProblemDetails();

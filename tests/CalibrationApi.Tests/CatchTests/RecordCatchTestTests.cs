@@ -71,6 +71,23 @@ public sealed class RecordCatchTestTests(RecordService service) : IClassFixture<
     }
 
     [Fact]
+    public async Task Record_WithAPlan_StartsFromItsPredictedValueUntilOneIsInForce()
+    {
+        var farm = await Farm.CreateAsync(service);
+        var plan = await service.CreateAsync("/v1/plans", farm.PlanDraft.With("/meters/0/startValue", Draft.Quantity(0.35, "kg/rev")));
+
+        var before = (await farm.TestAsync(test => test.With("/plan", plan))).Body;
+        var otherElement = (await farm.TestAsync(test => test.With("/plan", plan).With("/element", "fine"))).Body;
+        await farm.AdoptAsync();
+        var after = (await farm.TestAsync(test => test.With("/plan", plan))).Body;
+
+        Assert.Equal((0.35, "kg/rev"), before.Quantity("/resolved/startValue"));
+        Assert.Null(otherElement.At("/resolved/startValue"));
+        Assert.Null(after.At("/resolved/startValue"));
+        Assert.Equal((0.342, "kg/rev"), after.Quantity("/resolved/valueInForce"));
+    }
+
+    [Fact]
     public async Task Record_WhatTheTestStatesItself_GoesBeforePlanAndHistory()
     {
         var farm = await Farm.CreateAsync(service);
