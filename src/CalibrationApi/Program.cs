@@ -1,6 +1,7 @@
 using CalibrationApi.Adoptions;
 using CalibrationApi.CatchPlans;
 using CalibrationApi.CatchTests;
+using CalibrationApi.Codes;
 using CalibrationApi.Containers;
 using CalibrationApi.Contract;
 using CalibrationApi.Demo;
@@ -42,6 +43,7 @@ if (LoopbackOnly.Refusal(builder.Configuration) is { } refusal)
 var app = builder.Build();
 app.UseHttpRules();
 app.MapContract();
+app.MapCodePage();
 app.MapHealthChecks("/healthz/live", new HealthCheckOptions { Predicate = _ => false }).ExcludeFromDescription();
 app.MapHealthChecks("/healthz/ready").ExcludeFromDescription();
 
@@ -50,6 +52,7 @@ v1.MapCatchPlans();
 v1.MapCatchTests();
 v1.MapMeterSpeeds();
 v1.MapUnits();
+v1.MapCodes();
 v1.MapMachines();
 v1.MapProducts();
 v1.MapLots();

@@ -33,6 +33,8 @@ internal sealed class RuleSchemas : ISchemaFilter
                 var rules = RulesOf(validator, name);
                 if (rules.OfType<INotNullValidator>().Any())
                     Require(concrete, name);
+                else if (IsMeasured(property) && property.Description?.Contains("efault", StringComparison.Ordinal) != true)
+                    DefaultSchemas.Append(property, "No default.");
                 foreach (var rule in rules)
                     properties[name] = Describe(properties[name], property as OpenApiSchema, rule);
             }
@@ -42,6 +44,24 @@ internal sealed class RuleSchemas : ISchemaFilter
             // A stored record gives back whatever had to be sent, and says whether it is retired. Its lists stay open.
             foreach (var name in properties.Keys.Where(name => RulesOf(sent, name).OfType<INotNullValidator>().Any()).Append("retired"))
                 Require(concrete, name);
+            foreach (var (name, property) in properties.Where(property => property.Value is OpenApiSchema))
+                Bound((OpenApiSchema)property, RulesOf(sent, name));
+        }
+    }
+
+    // A number or a quantity, for which a reader has to know what is used in its place.
+    private static bool IsMeasured(IOpenApiSchema member) =>
+        member is OpenApiSchemaReference { Reference.Id: { } id } ? id.EndsWith("Quantity", StringComparison.Ordinal) || id == nameof(CatchTests.ReferenceOfTest) : ((member.Type ?? 0) & (JsonSchemaType.Number | JsonSchemaType.Integer)) != 0;
+
+    // What could be sent at most is what can be answered at most.
+    private static void Bound(OpenApiSchema answered, IPropertyValidator[] rules)
+    {
+        foreach (var rule in rules)
+        {
+            if (rule is Rules.ITextRule text)
+                answered.MaxLength = text.Most;
+            else if (rule is Rules.IItemsRule items)
+                answered.MaxItems = items.Most;
         }
     }
 
