@@ -43,7 +43,6 @@ if (LoopbackOnly.Refusal(builder.Configuration) is { } refusal)
 var app = builder.Build();
 app.UseHttpRules();
 app.MapContract();
-app.MapCodePage();
 app.MapHealthChecks("/healthz/live", new HealthCheckOptions { Predicate = _ => false }).ExcludeFromDescription();
 app.MapHealthChecks("/healthz/ready").ExcludeFromDescription();
 

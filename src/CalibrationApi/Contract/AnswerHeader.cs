@@ -29,7 +29,7 @@ internal sealed class AnswerHeaders : IOperationFilter
         ["Retry-After"] = new(new OpenApiSchema { Type = JsonSchemaType.Integer, Format = "int32", Minimum = "0", Maximum = "86400" }, 1),
         ["ETag"] = new(Text("""^(W/)?"[!#-~]*"$""", 100), "\"r3\""),
         ["Location"] = new(Text("^/v1/", 200), "/v1/machines/019a0000-0000-7000-8000-000000000000"),
-        ["Cache-Control"] = new(Text("^(private, no-cache|public, max-age=[0-9]+)$", 100), "private, no-cache"),
+        ["Cache-Control"] = new(Text("^(private|public|no-cache|max-age=[0-9]+)(, (private|public|no-cache|max-age=[0-9]+))*$", 100), "private, no-cache"),
         ["Idempotent-Replayed"] = new(Text("^true$", 4), "true"),
         ["Link"] = new(Text("""^<[^>]+>; rel="next"$""", 4000), "<http://localhost:5000/v1/history?limit=2&cursor=eyJ2IjoxfQ>; rel=\"next\""),
         ["Content-Disposition"] = new(Text("""^attachment; filename="?[A-Za-z0-9._-]+"?""", 200), "attachment; filename=history.csv"),

@@ -1,4 +1,5 @@
 using System.Reflection;
+using CalibrationApi.Codes;
 using CalibrationApi.Engine.Answers;
 using Microsoft.OpenApi;
 using Swashbuckle.AspNetCore.Swagger;
@@ -68,6 +69,7 @@ internal static class ContractSetup
 
     public static void MapContract(this WebApplication app)
     {
+        app.MapCodePage();
         // Only where they are asked for: in the way of every request they would build their services each time.
         app.UseWhen(context => context.Request.Path.StartsWithSegments("/openapi"), contract => contract.UseSwagger());
         app.UseWhen(context => context.Request.Path.StartsWithSegments("/reference"), reference => reference.UseSwaggerUI(page =>

@@ -134,7 +134,7 @@ public sealed class SocketTests(SocketTests.Host host) : IClassFixture<SocketTes
         {
             service.UseKestrel(0);
             service.StartServer();
-            Client = service.CreateClient();
+            Client = service.CreateCheckedClient();
             // A large body is only sent when the service has said that it will take it.
             Client.DefaultRequestHeaders.ExpectContinue = true;
         }
