@@ -41,7 +41,7 @@ public sealed partial class CheckedClientsTests
     ];
 
     // A client made by hand, or one of the factory without the handler.
-    [GeneratedRegex(@"new HttpClient\b|HttpClient \w+ = new\(|new\(new ContractCheckingHandler|\.CreateClient\(|(?<![.\w])CreateClient\(|CreateDefaultClient\((?!new ContractCheckingHandler)")]
+    [GeneratedRegex(@"new HttpClient\b|HttpClient \w+ = new\(|new\(new ContractCheckingHandler|\.CreateClient\(|(?<![.\w])CreateClient\(|CreateDefaultClient\((?!\[?new ContractCheckingHandler)")]
     private static partial Regex BareClient();
 
     [GeneratedRegex("//.*")]

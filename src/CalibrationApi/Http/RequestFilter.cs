@@ -70,7 +70,8 @@ internal static class RequestFilter
                 errors.Add(new ProblemError { Parameter = name, Code = ErrorCode.MemberDuplicate, Detail = "This query parameter is given twice. Give it once." });
             else if (name == UnitsParameter && !UnitsWord.All.Contains(values[0]))
                 errors.Add(new ProblemError { Parameter = name, Code = ErrorCode.WordUnknown, Detail = $"Use one of: {string.Join(", ", UnitsWord.All)}." });
-            else if (values[0]!.Length > LongestParameter)
+            // A cursor that is too long is no cursor, and told so by its list.
+            else if (values[0]!.Length > LongestParameter && name != CursorParameter)
                 errors.Add(new ProblemError { Parameter = name, Code = ErrorCode.TextTooLong, Detail = $"This parameter is longer than {LongestParameter} characters. Shorten it." });
         }
 
@@ -83,6 +84,8 @@ internal static class RequestFilter
 
     /// <summary>Most characters of a query parameter.</summary>
     public const int LongestParameter = 500;
+
+    private const string CursorParameter = "cursor";
 
     /// <summary>The query parameter that chooses the units of an answer.</summary>
     public const string UnitsParameter = "units";
