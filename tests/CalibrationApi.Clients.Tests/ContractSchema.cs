@@ -17,6 +17,12 @@ internal static class ContractSchema
     /// <summary>Names of the query parameters of an operation.</summary>
     public static IEnumerable<string> QueryOf(string path) => Parameters(path).Select(parameter => parameter.GetProperty("name").GetString()!);
 
+    public static bool HasPath(string path) => Document.GetProperty("paths").TryGetProperty(path, out _);
+
+    /// <summary>Every operation as method and path, for example <c>GET /v1/scales/{id}</c>.</summary>
+    public static IEnumerable<string> Operations() =>
+        Document.GetProperty("paths").EnumerateObject().SelectMany(path => path.Value.EnumerateObject().Select(operation => $"{operation.Name.ToUpperInvariant()} {path.Name}"));
+
     private static JsonElement Parameter(string path, string name) => Parameters(path).Single(parameter => parameter.GetProperty("name").GetString() == name);
 
     private static IEnumerable<JsonElement> Parameters(string path) =>
