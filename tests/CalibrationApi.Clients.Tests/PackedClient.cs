@@ -56,7 +56,8 @@ public sealed class PackedClient : IAsyncLifetime
               <packageSources><add key="packed" value="../feed" /></packageSources>
             </configuration>
             """);
-        return await Command.RunAsync(consumer, "dotnet", "build", "--output", "built");
+        // Without servers that outlive the build: they would hold its output open, and the test would wait for them.
+        return await Command.RunAsync(consumer, "dotnet", "build", "--output", "built", "-nodeReuse:false", "-p:UseSharedCompilation=false");
     }
 
     /// <summary>Runs a program that was built.</summary>

@@ -81,10 +81,12 @@ public sealed class RepetitionsTests(Season season) : IClassFixture<Season>, IDi
         Assert.Single(wire.Requests);
     }
 
-    [Fact]
-    public async Task Storing_WithAnswersLostOnTheWay_StoresOneRecordUnderOneKey()
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public async Task Storing_WithAnswersLostOnTheWay_StoresOneRecordUnderOneKey(bool halfway)
     {
-        using var client = season.Connect(Options, wire, new AnswersLost(2));
+        using var client = season.Connect(Options, wire, new AnswersLost(2, halfway));
         var name = $"scale {Guid.NewGuid()}";
 
         var scale = await client.Scales.CreateAsync(Given.Scale(name));

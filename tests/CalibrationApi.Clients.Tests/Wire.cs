@@ -43,14 +43,35 @@ internal sealed class BusyAtFirst(int requests, HttpStatusCode status = HttpStat
     }
 }
 
-/// <summary>A network that carries every request, but loses the first answers on their way back.</summary>
-internal sealed class AnswersLost(int answers) : DelegatingHandler
+/// <summary>A network that carries every request, but loses the first answers on their way back, or the second half of them.</summary>
+internal sealed class AnswersLost(int answers, bool halfway = false) : DelegatingHandler
 {
     private int left = answers;
 
     protected override async Task<HttpResponseMessage> SendAsync(HttpRequestMessage request, CancellationToken cancellationToken)
     {
         var answer = await base.SendAsync(request, cancellationToken);
-        return Interlocked.Decrement(ref left) < 0 ? answer : throw new HttpRequestException("The connection broke.");
+        if (Interlocked.Decrement(ref left) < 0)
+            return answer;
+        if (!halfway)
+            throw new HttpRequestException("The connection broke.");
+        var whole = await answer.Content.ReadAsByteArrayAsync(cancellationToken);
+        answer.Content = new BreaksOff(whole[..(whole.Length / 2)]);
+        return answer;
+    }
+
+    private sealed class BreaksOff(byte[] half) : HttpContent
+    {
+        protected override async Task SerializeToStreamAsync(Stream stream, TransportContext? context)
+        {
+            await stream.WriteAsync(half);
+            throw new IOException("The connection broke.");
+        }
+
+        protected override bool TryComputeLength(out long length)
+        {
+            length = 0;
+            return false;
+        }
     }
 }

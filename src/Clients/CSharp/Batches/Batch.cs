@@ -1,3 +1,4 @@
+using System.Net.Http.Headers;
 using System.Runtime.CompilerServices;
 using System.Text.Json;
 using CalibrationApi.Client.Models;
@@ -20,6 +21,9 @@ internal sealed class Batch(HttpClient http)
     private const int MostBytes = 512 * 1024;
     private const string MediaType = "application/x-ndjson";
 
+    /// <summary>What a batch accepts: its answers are read as they arrive.</summary>
+    public static MediaTypeWithQualityHeaderValue Accepted { get; } = new(MediaType);
+
     /// <summary>Asks.</summary>
     /// <param name="single">The request for a single question; the batch has its address, one step further.</param>
     /// <param name="questions">The questions; not read further than the answers are.</param>
@@ -40,7 +44,7 @@ internal sealed class Batch(HttpClient http)
         {
             using var request = new HttpRequestMessage(HttpMethod.Post, address.Uri);
             request.Content = new ByteArrayContent(piece.Body) { Headers = { ContentType = new(MediaType) } };
-            request.Headers.Accept.Add(new(MediaType));
+            request.Headers.Accept.Add(Accepted);
             using var response = await http.SendAsync(request, HttpCompletionOption.ResponseHeadersRead, cancellationToken).ConfigureAwait(false);
             using var answers = new StreamReader(await response.Content.ReadAsStreamAsync(cancellationToken).ConfigureAwait(false));
             for (var i = 0; i < piece.Questions.Count; i++)

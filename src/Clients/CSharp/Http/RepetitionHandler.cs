@@ -1,4 +1,5 @@
 using System.Net;
+using CalibrationApi.Client.Batches;
 
 namespace CalibrationApi.Client.Http;
 
@@ -25,7 +26,7 @@ internal sealed class RepetitionHandler(CalibrationClientOptions options, HttpMe
                 var response = await base.SendAsync(request, cancellationToken).ConfigureAwait(false);
                 wait = AskedFor(response, options.Clock) ?? wait;
                 if (!IsWorthAnotherTry(response) || tries > options.Retries || wait > options.LongestWait)
-                    return response;
+                    return await ArrivedAsync(request, response, cancellationToken).ConfigureAwait(false);
                 response.Dispose();
             }
             catch (HttpRequestException) when (tries <= options.Retries && request.Method != HttpMethod.Put)
@@ -43,6 +44,14 @@ internal sealed class RepetitionHandler(CalibrationClientOptions options, HttpMe
         { Date: { } date } => date > clock.GetUtcNow() ? date - clock.GetUtcNow() : TimeSpan.Zero,
         _ => null,
     };
+
+    // A connection can break in the middle of an answer too. Streams are the exception: they may be longer than the memory.
+    private static async Task<HttpResponseMessage> ArrivedAsync(HttpRequestMessage request, HttpResponseMessage response, CancellationToken cancellationToken)
+    {
+        if (!request.Headers.Accept.Contains(Batch.Accepted))
+            await response.Content.LoadIntoBufferAsync(cancellationToken).ConfigureAwait(false);
+        return response;
+    }
 
     private static bool IsWorthAnotherTry(HttpResponseMessage response) => response.StatusCode switch
     {
