@@ -1,5 +1,6 @@
 using System.IO.Compression;
 using System.Xml.Linq;
+using CalibrationApi.Testing;
 
 namespace CalibrationApi.Clients.Tests;
 
