@@ -13,7 +13,7 @@ internal sealed class MeterNotPrimed : Mistake
 
     public override FormattableString Fit(Prediction prediction) => $"a meter that was not yet full explains that";
 
-    // The weight is shared by the catches, and all of it belongs to one.
+    // The weight is shared by the catches, and all of it belongs to one. A test of one catch is that catch.
     protected override double WeightOf(TestAtHand test, int at) => test.Position(at) == 0 ? test.Count * MistakeJudgement.Weight.NotPrimed : 0;
 }
 

@@ -30,7 +30,13 @@ internal abstract class Mistake
             return test.Count == 1 ? 0 : (1 - WholeTestShare) * WeightOf(test, one) / test.Count;
         var sum = 0.0;
         for (var i = 0; i < test.Count; i++)
-            sum += WeightOf(test, i);
+        {
+            // What cannot have happened in one catch has not happened in all of them.
+            if (WeightOf(test, i) is not (> 0 and var weight))
+                return 0;
+            sum += weight;
+        }
+
         return (test.Count == 1 ? 1 : WholeTestShare) * sum / test.Count;
     }
 

@@ -86,6 +86,9 @@ public static class MistakeJudgement
         /// <summary>The mass is close to what the container holds.</summary>
         public const double NearCapacity = 3;
 
+        /// <summary>A catch without a tare beside catches that have one.</summary>
+        public const double OnlyOneWithoutTare = 5;
+
         /// <summary>Nothing is known that would sharpen the prediction.</summary>
         public const double Unsharp = 0.5;
     }
@@ -117,6 +120,9 @@ public static class MistakeJudgement
 
     /// <summary>Load of the container under which nothing overflows.</summary>
     internal const double FarFromFull = 0.6;
+
+    /// <summary>Difference of two tares, relative to the catch, that changes nothing.</summary>
+    internal const double SameTare = 0.001;
 
     /// <summary>Share of the decimal slips that go two places.</summary>
     internal const double TwoPlaces = 0.1;

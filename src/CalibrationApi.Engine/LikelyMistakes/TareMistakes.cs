@@ -18,7 +18,9 @@ internal sealed class TareNotTakenOff : Mistake
     public override FormattableString Fit(Prediction prediction) => $"the empty container left in the mass explains that";
 
     protected override double WeightOf(TestAtHand test, int at) => MistakeJudgement.Weight.TareNotTakenOff
-        * (test.HasTare(at) ? MistakeJudgement.Factor.NearlyImpossible : test.ContainerTare(at) is null ? MistakeJudgement.Factor.Unsharp : 1);
+        * (test.HasTare(at) ? MistakeJudgement.Factor.NearlyImpossible
+            : test.ContainerTare(at) is null ? MistakeJudgement.Factor.Unsharp
+            : test.HasAnyTare ? MistakeJudgement.Factor.OnlyOneWithoutTare : 1);
 }
 
 /// <summary>The container was subtracted from a mass that was net already: true mass = mass entered + tare.</summary>
@@ -52,19 +54,23 @@ internal sealed class TareOfAnotherContainer : Mistake
 
     public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at)
     {
-        var others = test.Context.OtherContainers;
-        if (others.Count == 0)
+        if (test.Context.OtherContainers.Count == 0)
             return [Unknown(test, at ?? 0)];
-        return others.Select(other => new CorrectedMass(i => test.Gross(i) - test.AsMetered(i, other.Tare), 1, 1.0 / others.Count, other.Name));
+        var others = Others(test, at ?? 0).ToArray();
+        return others.Select(other => new CorrectedMass(i => test.Gross(i) - test.AsMetered(i, other.Tare), 1, 1.0 / others.Length, other.Name));
     }
 
     public override FormattableString Fit(Prediction prediction) => prediction.Name is { } name
         ? (FormattableString)$"the container {name} with the tare of another explains that"
         : $"the tare of another container explains that";
 
-    protected override double WeightOf(TestAtHand test, int at) => test.HasTare(at)
-        ? MistakeJudgement.Weight.TareOfAnotherContainer * (test.Context.OtherContainers.Count == 0 ? MistakeJudgement.Factor.Unsharp : 1)
-        : 0;
+    protected override double WeightOf(TestAtHand test, int at) => !test.HasTare(at) ? 0
+        : test.Context.OtherContainers.Count == 0 ? MistakeJudgement.Factor.Unsharp * MistakeJudgement.Weight.TareOfAnotherContainer
+        : Others(test, at).Any() ? MistakeJudgement.Weight.TareOfAnotherContainer : 0;
+
+    // One that weighs the same cannot have made a difference.
+    private static IEnumerable<OtherContainer> Others(TestAtHand test, int at) => test.Context.OtherContainers
+        .Where(other => Math.Abs(test.AsMetered(at, other.Tare) - test.TareTakenOff(at)) > MistakeJudgement.SameTare * test.Mass(at));
 
     private static RatioRange Unknown(TestAtHand test, int at)
     {

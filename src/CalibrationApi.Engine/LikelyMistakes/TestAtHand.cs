@@ -26,6 +26,21 @@ internal sealed class TestAtHand(CatchTest test, CatchReadings readings)
     /// <summary>True when an empty mass above zero was taken off.</summary>
     public bool HasTare(int at) => CatchAt(at).Tare is { Kilograms: > 0 };
 
+    /// <summary>True when an empty mass above zero was taken off at least one catch.</summary>
+    public bool HasAnyTare
+    {
+        get
+        {
+            for (var i = 0; i < Count; i++)
+            {
+                if (HasTare(i))
+                    return true;
+            }
+
+            return false;
+        }
+    }
+
     /// <summary>The tare that was taken off, as metered mass, kg; 0 when none was.</summary>
     public double TareTakenOff(int at) => AsMetered(at, CatchAt(at).Tare ?? default);
 
