@@ -13,6 +13,8 @@ internal static class ErrorCode
     public const string UnitWrongDimension = "unit-wrong-dimension";
     public const string UnitAmbiguous = "unit-ambiguous";
     public const string NumberOutOfRange = "number-out-of-range";
+    public const string NumberAmbiguous = "number-ambiguous";
+    public const string RowsApart = "rows-apart";
     public const string TextTooLong = "text-too-long";
     public const string TextWrong = "text-wrong";
     public const string WordUnknown = "word-unknown";
@@ -29,6 +31,7 @@ internal static class ErrorCode
     public const string NotAcceptable = "not-acceptable";
     public const string MediaTypeUnsupported = "media-type-unsupported";
     public const string BodyTooLarge = "body-too-large";
+    public const string LineTooLong = "line-too-long";
     public const string RequestBroken = "request-broken";
     public const string ElementNotInMeter = "element-not-in-meter";
     public const string MeterNotOnMachine = "meter-not-on-machine";
