@@ -82,7 +82,8 @@ internal sealed class NdjsonQuestions(PipeReader body) : LineReader
     {
         foreach (var part in line)
         {
-            if (part.Span.ContainsAnyExcept(" \t\r"u8))
+            // A byte order mark is nothing either.
+            if (part.Span.ContainsAnyExcept(" \t\r\uFEFF"u8))
                 return false;
         }
 
