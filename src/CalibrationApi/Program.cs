@@ -16,7 +16,6 @@ using CalibrationApi.ScaleChecks;
 using CalibrationApi.Scales;
 using CalibrationApi.Storing;
 using CalibrationApi.Units;
-using Microsoft.AspNetCore.Connections;
 using Microsoft.AspNetCore.Diagnostics.HealthChecks;
 
 var builder = WebApplication.CreateBuilder(DemoSeason.OtherArguments(args));
@@ -63,16 +62,4 @@ v1.MapScaleChecks();
 v1.MapAdoptions();
 v1.MapHistory();
 
-try
-{
-    if (!args.Contains(DemoSeason.Switch))
-        await app.RunAsync();
-    else if (!await DemoSeason.RunAsync(app))
-        return 1;
-    return 0;
-}
-catch (IOException failure) when (failure.InnerException is AddressInUseException)
-{
-    Console.Error.WriteLine($"Refusing to start: something else listens there already. {failure.Message} Stop it, or choose another port with ASPNETCORE_URLS=http://localhost:5050.");
-    return 1;
-}
+return await Serving.RunAsync(app, args.Contains(DemoSeason.Switch));

@@ -1,3 +1,4 @@
+using CalibrationApi.Testing;
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
 

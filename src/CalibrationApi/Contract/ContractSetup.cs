@@ -58,6 +58,7 @@ internal static class ContractSetup
             swagger.OperationFilter<AnswerHeaders>();
             swagger.OperationFilter<PageMedia>();
             swagger.OperationFilter<OperationDetails>();
+            swagger.DocumentFilter<BatchOperations>();
             swagger.DocumentFilter<NoNulls>();
             swagger.DocumentFilter<StandardFormats>();
             swagger.DocumentFilter<DocumentDetails>();
