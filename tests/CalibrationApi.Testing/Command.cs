@@ -1,10 +1,10 @@
 using System.Diagnostics;
 using System.Text;
 
-namespace CalibrationApi.Contract.Tests;
+namespace CalibrationApi.Testing;
 
 /// <summary>Runs a program to its end.</summary>
-internal sealed record Command(int ExitCode, string Output, string Errors)
+public sealed record Command(int ExitCode, string Output, string Errors)
 {
     // Generous: it only ends a program that would never end. The first installation of the tools takes longest.
     private static readonly TimeSpan Patience = TimeSpan.FromMinutes(10);
@@ -12,6 +12,10 @@ internal sealed record Command(int ExitCode, string Output, string Errors)
     /// <summary>What the program wrote to both streams.</summary>
     public string Everything => $"{Output}{Environment.NewLine}{Errors}";
 
+    /// <summary>Runs it.</summary>
+    /// <param name="folder">Where it runs.</param>
+    /// <param name="program">Its name or path.</param>
+    /// <param name="arguments">What it is given.</param>
     public static async Task<Command> RunAsync(string folder, string program, params IEnumerable<string> arguments)
     {
         var start = new ProcessStartInfo(program, arguments)

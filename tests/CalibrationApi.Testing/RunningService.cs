@@ -1,10 +1,11 @@
 using System.Diagnostics;
 using System.Text;
 using System.Text.RegularExpressions;
+using Xunit;
 
-namespace CalibrationApi.Contract.Tests;
+namespace CalibrationApi.Testing;
 
-/// <summary>The built service as a process of its own on a free loopback port, started as the README starts it.</summary>
+/// <summary>The built service as a process of its own on a free loopback port, with the demo season, started as the README starts it.</summary>
 public sealed partial class RunningService : IAsyncLifetime
 {
     private static readonly TimeSpan Patience = TimeSpan.FromMinutes(2);
@@ -14,12 +15,15 @@ public sealed partial class RunningService : IAsyncLifetime
     private readonly StringBuilder log = new();
     private Process? process;
 
+    /// <summary>Settings to start it with, as environment variables.</summary>
+    public IReadOnlyDictionary<string, string> Settings { get; init; } = new Dictionary<string, string>();
+
     /// <summary>Where it listens.</summary>
     public string Address => address.Task.Result;
 
     public async Task InitializeAsync()
     {
-        var start = new ProcessStartInfo("dotnet", [typeof(Program).Assembly.Location, "--demo"])
+        var start = new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "CalibrationApi.dll"), "--demo"])
         {
             WorkingDirectory = folder.FullName,
             RedirectStandardOutput = true,
@@ -29,6 +33,8 @@ public sealed partial class RunningService : IAsyncLifetime
         start.Environment["ASPNETCORE_URLS"] = "http://127.0.0.1:0";
         start.Environment["ASPNETCORE_ENVIRONMENT"] = "Production";
         start.Environment["Calibration__Database"] = Path.Combine(folder.FullName, "examples.db");
+        foreach (var (name, value) in Settings)
+            start.Environment[name] = value;
         process = Process.Start(start) ?? throw new InvalidOperationException("The service did not start.");
         process.OutputDataReceived += (_, line) => Read(line.Data);
         process.ErrorDataReceived += (_, line) => Read(line.Data);
