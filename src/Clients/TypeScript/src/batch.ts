@@ -74,51 +74,71 @@ export async function* runBatch<Result>(
   } finally {
     signal?.removeEventListener("abort", forward);
     stop.abort();
+    source.stop();
   }
   if (answered < source.count)
     throw new Error(`The answer ended after ${answered} of ${source.count} lines. Send the rest again.`);
 }
 
+// Lines go out together while questions are ready at once, up to about this many characters.
+const longestPiece = 16 * 1024;
+
 /** Questions as NDJSON, one to a line. */
 class QuestionLines {
-  readonly #questions: Iterable<unknown> | AsyncIterable<unknown>;
   readonly #encoder = new TextEncoder();
+  readonly #running: AsyncGenerator<string, void, undefined>;
   /** Questions taken so far. */
   count = 0;
   /** What the questions themselves threw, so that it is not taken for a failure of the network. */
   failure: unknown;
 
   constructor(questions: Iterable<unknown> | AsyncIterable<unknown>) {
-    this.#questions = questions;
+    this.#running = this.#lines(questions);
   }
 
-  // Each line is made when the network has room for it.
+  // Questions are made when the network has room for them; one that is slow to come holds back none before it.
   stream(): ReadableStream<Uint8Array> {
-    const lines = this.#lines();
+    let coming: Promise<IteratorResult<string, void>> | undefined;
     return new ReadableStream({
       pull: async controller => {
-        const { done, value } = await lines.next();
-        if (done)
+        let piece = "";
+        let turn: Promise<undefined> | undefined;
+        for (let next = await (coming ?? this.#running.next()); !next.done; ) {
+          piece += next.value;
+          turn ??= nextTurn();
+          coming = this.#running.next();
+          // Should it fail before it is waited for, the failure is not lost: `#lines` keeps it.
+          coming.catch(() => undefined);
+          const ready = piece.length < longestPiece ? await Promise.race([coming, turn]) : undefined;
+          if (ready === undefined)
+            break;
+          next = ready;
+        }
+        if (piece === "")
           controller.close();
         else
-          controller.enqueue(this.#encoder.encode(value));
+          controller.enqueue(this.#encoder.encode(piece));
       },
-      cancel: async () => {
-        await lines.return();
-      },
+      cancel: () => this.stop(),
     });
   }
 
   async blob(): Promise<Blob> {
     const lines: string[] = [];
-    for await (const line of this.#lines())
+    for await (const line of this.#running)
       lines.push(line);
     return new Blob(lines);
   }
 
-  async *#lines(): AsyncGenerator<string, void, undefined> {
+  /** Takes no more questions. Not every platform tells the stream of a request that the request has ended. */
+  stop(): void {
+    // Not waited for: a question that is just being made may take as long as it likes.
+    this.#running.return().catch(() => undefined);
+  }
+
+  async *#lines(questions: Iterable<unknown> | AsyncIterable<unknown>): AsyncGenerator<string, void, undefined> {
     try {
-      for await (const question of this.#questions) {
+      for await (const question of questions) {
         this.count++;
         yield `${JSON.stringify(question)}\n`;
       }
@@ -129,21 +149,21 @@ class QuestionLines {
   }
 }
 
+function nextTurn(): Promise<undefined> {
+  return new Promise(resolve => setTimeout(resolve, 0));
+}
+
 async function* linesOf(body: ReadableStream<Uint8Array> | null): AsyncGenerator<string, void, undefined> {
   if (body === null)
     return;
   const reader = body.getReader();
   const decoder = new TextDecoder();
   let rest = "";
-  try {
-    for (let { done, value } = await reader.read(); !done; { done, value } = await reader.read()) {
-      const lines = (rest + decoder.decode(value, { stream: true })).split("\n");
-      rest = lines.pop()!;
-      yield* lines.filter(line => line.trim() !== "");
-    }
-    if (rest.trim() !== "")
-      yield rest;
-  } finally {
-    await reader.cancel().catch(() => undefined);
+  for (let { done, value } = await reader.read(); !done; { done, value } = await reader.read()) {
+    const lines = (rest + decoder.decode(value, { stream: true })).split("\n");
+    rest = lines.pop()!;
+    yield* lines.filter(line => line.trim() !== "");
   }
+  if (rest.trim() !== "")
+    yield rest;
 }
