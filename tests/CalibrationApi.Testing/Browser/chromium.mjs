@@ -28,6 +28,8 @@ export async function inChromium(executablePath, use) {
       return route.abort();
     });
     const page = context.pages()[0] ?? await context.newPage();
+    // Generous: it only ends what would never end.
+    page.setDefaultTimeout(120_000);
     page.on("pageerror", error => errors.push(String(error)));
     page.on("console", message => message.type() === "error" && errors.push(message.text()));
     return { ...await use(page), outside, errors };

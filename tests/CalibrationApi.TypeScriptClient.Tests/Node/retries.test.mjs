@@ -112,12 +112,22 @@ test("an answer that is no problem of the service is thrown with its status", ()
   assert.match(thrown.message, /502/);
 }));
 
-test("a signal ends a call", () => against([() => undefined], async api => {
-  await assert.rejects(api.listUnits({ signal: AbortSignal.timeout(50) }), { name: "TimeoutError" });
-}));
+test("a signal ends a call", async () => {
+  const stop = new AbortController();
+  await against([() => stop.abort(new Error("enough"))], async api => {
+    await assert.rejects(api.listUnits({ signal: stop.signal }), /enough/);
+  });
+});
 
-test("a signal ends the wait between two attempts", () => against([busy(503, { "Retry-After": "25" })], async (api, asked) => {
-  await assert.rejects(api.listUnits({ signal: AbortSignal.timeout(200) }), { name: "TimeoutError" });
+test("a signal ends the wait between two attempts", async () => {
+  const stop = new AbortController();
+  const waits = response => {
+    busy(503, { "Retry-After": "25" })(response);
+    response.on("close", () => setTimeout(() => stop.abort(new Error("enough")), 50));
+  };
+  await against([waits], async (api, asked) => {
+    await assert.rejects(api.listUnits({ signal: stop.signal }), /enough/);
 
-  assert.equal(asked.length, 1);
-}));
+    assert.equal(asked.length, 1);
+  });
+});
