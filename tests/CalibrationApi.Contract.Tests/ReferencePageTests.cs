@@ -62,8 +62,8 @@ public sealed class ReferencePageTests(ReferencePageTests.ShownPage page) : ICla
 
         public string Address => service.Address;
 
-        /// <summary>Pictures of the page; they stay until the next run.</summary>
-        public string Pictures { get; } = Path.Combine(Path.GetTempPath(), "calibration-reference-page");
+        /// <summary>Pictures of the page; they stay beside the built tests until the next run.</summary>
+        public string Pictures { get; } = Path.Combine(AppContext.BaseDirectory, "reference-page");
 
         public View Seen { get; private set; } = null!;
 

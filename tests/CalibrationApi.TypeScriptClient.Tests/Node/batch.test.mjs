@@ -2,8 +2,8 @@ import { test } from "node:test";
 import assert from "node:assert/strict";
 import { once } from "node:events";
 import { createInterface } from "node:readline";
-import { ApiProblem, CalibrationClient } from "calibration-api-client";
-import { json, problem, stub } from "./stub.mjs";
+import { ApiProblem } from "calibration-api-client";
+import { against, json, problem } from "./stub.mjs";
 
 // Answers each line as it comes.
 const lineByLine = Object.assign(async (response, request) => {
@@ -19,15 +19,6 @@ const lineByLine = Object.assign(async (response, request) => {
 }, { reads: false });
 
 const whole = (text, headers = {}) => response => response.writeHead(200, { "Content-Type": "application/x-ndjson", ...headers }).end(text);
-
-async function against(answers, use, options) {
-  const service = await stub(...answers);
-  try {
-    return await use(new CalibrationClient(service.address, options), service.asked);
-  } finally {
-    service.close();
-  }
-}
 
 async function collect(lines) {
   const all = [];

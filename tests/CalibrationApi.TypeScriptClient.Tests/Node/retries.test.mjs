@@ -1,21 +1,12 @@
 import { test } from "node:test";
 import assert from "node:assert/strict";
-import { ApiProblem, CalibrationClient, VersionConflict } from "calibration-api-client";
-import { cut, json, problem, stub } from "./stub.mjs";
+import { ApiProblem, VersionConflict } from "calibration-api-client";
+import { against, cut, json, problem } from "./stub.mjs";
 
 const scale = { name: "platform", division: { value: 20, unit: "g" } };
 const question = { scale: { division: { value: 20, unit: "g" } }, catches: [] };
 const stored = json(201, { id: "1", revision: 1, createdAt: "a", updatedAt: "b", ...scale }, { ETag: '"r1"' });
 const busy = (status, headers = { "Retry-After": "0" }) => json(status, problem(status, "busy"), headers);
-
-async function against(answers, use, options) {
-  const service = await stub(...answers);
-  try {
-    return await use(new CalibrationClient(service.address, options), service.asked);
-  } finally {
-    service.close();
-  }
-}
 
 for (const status of [429, 503]) {
   test(`status ${status} is tried again, a storing request with the same key`, () => against([busy(status), busy(status), stored], async (api, asked) => {

@@ -1,6 +1,7 @@
 // A service that answers what a test tells it to, and remembers what it was asked.
 import { createServer } from "node:http";
 import { once } from "node:events";
+import { CalibrationClient } from "calibration-api-client";
 
 /** @param answers One function for each request to come, in order; the last one answers all that follow. */
 export async function stub(...answers) {
@@ -30,6 +31,16 @@ export async function stub(...answers) {
       server.close();
     },
   };
+}
+
+/** Gives `use` a client of a service with these answers, and what that service is asked. */
+export async function against(answers, use, options) {
+  const service = await stub(...answers);
+  try {
+    return await use(new CalibrationClient(service.address, options), service.asked);
+  } finally {
+    service.close();
+  }
 }
 
 /** Answers with JSON. */
