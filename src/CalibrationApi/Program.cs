@@ -34,7 +34,7 @@ builder.Services.AddPlans();
 builder.Services.AddScaleChecks();
 builder.Services.AddAdoptions();
 
-if (LoopbackOnly.Refusal(builder.Configuration) is { } refusal)
+if ((LoopbackOnly.Refusal(builder.Configuration) ?? AllowedOrigins.Refusal(builder.Configuration)) is { } refusal)
 {
     Console.Error.WriteLine(refusal);
     return 1;

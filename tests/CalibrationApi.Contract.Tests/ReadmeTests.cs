@@ -18,9 +18,6 @@ namespace CalibrationApi.Contract.Tests;
 /// </remarks>
 public sealed partial class ReadmeTests(ReadmeTests.Demonstration demonstration) : IClassFixture<ReadmeTests.Demonstration>
 {
-    // The last digits may differ from one processor family to another.
-    private const double SameNumber = 1e-9;
-
     private static readonly string Readme = File.ReadAllText(Repository.PathOf("README.md"));
     private static readonly Step[] Steps = ReadTour();
 
@@ -59,10 +56,10 @@ public sealed partial class ReadmeTests(ReadmeTests.Demonstration demonstration)
         else
             Assert.True(response.IsSuccessStatusCode, text);
         JsonElement[] nodes = [.. response.Content.Headers.ContentType!.MediaType!.EndsWith("json", StringComparison.Ordinal)
-            ? Step.Values(text).SelectMany(Nodes)
-            : Step.Lines(step.Columns is { } columns ? Cut(text, columns) : text)];
+            ? PrintedAnswer.Values(text).SelectMany(PrintedAnswer.Nodes)
+            : PrintedAnswer.Lines(step.Columns is { } columns ? Cut(text, columns) : text)];
         Assert.All(step.Shown, shown => Assert.True(
-            nodes.Any(node => IsPart(shown, node)),
+            nodes.Any(node => PrintedAnswer.IsPart(shown, node)),
             $"README.md shows{Environment.NewLine}{shown}{Environment.NewLine}but the answer is{Environment.NewLine}{text}"));
     }
 
@@ -97,30 +94,6 @@ public sealed partial class ReadmeTests(ReadmeTests.Demonstration demonstration)
 
         static int Number(string digits) => int.Parse(digits, CultureInfo.InvariantCulture);
     }
-
-    private static IEnumerable<JsonElement> Nodes(JsonElement node)
-    {
-        yield return node;
-        var children = node.ValueKind switch
-        {
-            JsonValueKind.Object => node.EnumerateObject().Select(member => member.Value),
-            JsonValueKind.Array => node.EnumerateArray(),
-            _ => [],
-        };
-        foreach (var below in children.SelectMany(Nodes))
-            yield return below;
-    }
-
-    // An object shown may leave members out; everything else is shown whole.
-    private static bool IsPart(JsonElement shown, JsonElement answered) => shown.ValueKind == answered.ValueKind && shown.ValueKind switch
-    {
-        JsonValueKind.Object => shown.EnumerateObject().All(member => answered.TryGetProperty(member.Name, out var value) && IsPart(member.Value, value)),
-        JsonValueKind.Array => shown.GetArrayLength() == answered.GetArrayLength()
-            && shown.EnumerateArray().Zip(answered.EnumerateArray()).All(pair => IsPart(pair.First, pair.Second)),
-        JsonValueKind.Number => Math.Abs(shown.GetDouble() - answered.GetDouble()) <= SameNumber * Math.Abs(answered.GetDouble()),
-        JsonValueKind.String => shown.GetString() == answered.GetString(),
-        _ => true,
-    };
 
     private static ByteArrayContent Json(byte[] body) => Content(body, "application/json");
 
@@ -194,7 +167,7 @@ public sealed partial class ReadmeTests(ReadmeTests.Demonstration demonstration)
                 Header(words, "Content-Type: ") ?? "application/json",
                 Header(words, "Accept: "),
                 Fields().Match(block.Groups["command"].Value) is { Success: true } cut ? cut.Groups["fields"].Value : null,
-                block.Groups["kind"].Value == "json" ? Values(output) : [.. Lines(output)]);
+                block.Groups["kind"].Value == "json" ? PrintedAnswer.Values(output) : [.. PrintedAnswer.Lines(output)]);
         }
 
         public HttpRequestMessage Request()
@@ -215,17 +188,5 @@ public sealed partial class ReadmeTests(ReadmeTests.Demonstration demonstration)
 
         private static byte[] Payload(string data) =>
             data.StartsWith('@') ? File.ReadAllBytes(Repository.PathOf(data[1..])) : Encoding.UTF8.GetBytes(data);
-
-        public static IEnumerable<JsonElement> Lines(string output) =>
-            output.Split(["\r\n", "\n"], StringSplitOptions.RemoveEmptyEntries).Select(line => JsonSerializer.SerializeToElement(line));
-
-        public static JsonElement[] Values(string output)
-        {
-            var values = new List<JsonElement>();
-            var reader = new Utf8JsonReader(Encoding.UTF8.GetBytes(output), new JsonReaderOptions { AllowMultipleValues = true });
-            while (reader.Read())
-                values.Add(JsonElement.ParseValue(ref reader));
-            return [.. values];
-        }
     }
 }
