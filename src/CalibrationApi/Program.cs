@@ -62,4 +62,4 @@ v1.MapScaleChecks();
 v1.MapAdoptions();
 v1.MapHistory();
 
-return await Serving.RunAsync(app, args.Contains(DemoSeason.Switch));
+return await Serving.RunAsync(app, args.Contains(DemoSeason.Switch) ? DemoSeason.RunAsync : null);

@@ -37,8 +37,7 @@ public sealed class BrowserTests(InstalledPackage package)
         await service.InitializeAsync();
         try
         {
-            await using var batches = await BatchStandIn.StartAsync(service.Address);
-            var address = $"{pages.Origin}/page.html?service={Uri.EscapeDataString(service.Address)}&service={Uri.EscapeDataString(batches.Address)}";
+            var address = $"{pages.Origin}/page.html?service={Uri.EscapeDataString(service.Address)}";
             var script = Repository.PathOf("tests", "CalibrationApi.TypeScriptClient.Tests", "Browser", "open-page.mjs");
             var run = ClientSource.Succeeded("The page could not be opened.", await NodeTools.RunScriptAsync(script, browser, address));
             return JsonSerializer.Deserialize<Dictionary<string, JsonElement>>(run.Output)!;

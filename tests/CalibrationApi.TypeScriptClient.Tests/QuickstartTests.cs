@@ -15,11 +15,10 @@ public sealed partial class QuickstartTests(InstalledPackage package, RunningSer
     public async Task Quickstart_CompiledAndRun_PrintsWhatIsShownBelowEachPiece()
     {
         var pieces = Pieces();
-        await using var batches = await BatchStandIn.StartAsync(service.Address);
         var program = new StringBuilder();
         foreach (var (code, _) in pieces)
             program.Append(code).Append($"console.log(\"{EndOfPiece}\");\n");
-        await File.WriteAllTextAsync(Path.Combine(package.Folder, "quickstart.ts"), program.Replace(Address, batches.Address).ToString());
+        await File.WriteAllTextAsync(Path.Combine(package.Folder, "quickstart.ts"), program.Replace(Address, service.Address).ToString());
 
         ClientSource.Succeeded("The quickstart does not compile.", await package.CompileAsync("quickstart.ts"));
         var run = ClientSource.Succeeded("The quickstart fails.", await Command.RunAsync(package.Folder, "node", "quickstart.js"));

@@ -43,7 +43,7 @@ internal sealed class ContainerOverflowed : Mistake
 /// <summary>The product hung in the tank, or the tank ran empty.</summary>
 internal sealed class TankBridgedOrEmpty : Mistake
 {
-    public override string Check => "Look into the tank from outside: is there product over the meter, and does it slide?";
+    public override string Check => "Look into the tank from outside, whether there is product over the meter and whether it slides.";
 
     protected override string Code => MistakeCode.TankBridgedOrEmpty;
 

@@ -159,7 +159,7 @@ internal static class MistakeSearch
                 at is { } one ? test.Position(one) : null,
                 probability,
                 Math.Min(LikelyMistake.MostBayesFactor, Math.Exp(log - likelihood.Ordinary)),
-                $"{Seen(test, likelihood, at)}; {mistake.Fit(prediction!)}.",
+                $"{Seen(test, likelihood, at)}: {mistake.Fit(prediction!)}.",
                 mistake.Check)
             {
                 CannotBeToldApart = rivals && (i == 0 || probable[0].LogLikelihood - log < close),

@@ -15,7 +15,7 @@ namespace CalibrationApi.Batch;
 /// </remarks>
 internal sealed class TableAnswers : AnswerLines
 {
-    private const string Code = "code";
+    private const string CodeMember = "code";
     private static readonly string[] Leading = ["line", QuestionTable.TestColumn, "status", "errors", "detail"];
 
     private readonly TableFormat format;
@@ -68,7 +68,7 @@ internal sealed class TableAnswers : AnswerLines
     {
         "value" => string.Join('.', path[..^1]),
         "unit" when path.Length > 1 => $"{string.Join('.', path[..^1])} unit",
-        Code => string.Join('.', path[..^1]),
+        CodeMember => string.Join('.', path[..^1]),
         _ => string.Join('.', path),
     };
 
@@ -78,7 +78,7 @@ internal sealed class TableAnswers : AnswerLines
         foreach (var step in path)
         {
             if (here.ValueKind == JsonValueKind.Array)
-                return string.Join(' ', here.EnumerateArray().Select(item => item.GetProperty(Code).GetString()));
+                return string.Join(' ', here.EnumerateArray().Select(item => item.GetProperty(CodeMember).GetString()));
             if (!here.TryGetProperty(step, out here))
                 return "";
         }
@@ -98,7 +98,7 @@ internal sealed class TableAnswers : AnswerLines
         return inner.Kind switch
         {
             JsonTypeInfoKind.Object => Paths(inner, here),
-            JsonTypeInfoKind.Enumerable => TypeInfo(inner.ElementType!).Properties.Any(one => one.Name == Code) ? [[.. here, Code]] : [],
+            JsonTypeInfoKind.Enumerable => TypeInfo(inner.ElementType!).Properties.Any(one => one.Name == CodeMember) ? [[.. here, CodeMember]] : [],
             _ => (IEnumerable<string[]>)[here],
         };
     });

@@ -12,7 +12,7 @@ internal static class AllowedOrigins
 
     // A page reads only those headers of an answer that are named here, besides a few that every page may read.
     private static readonly string[] Exposed =
-        [HeaderNames.ETag, HeaderNames.Location, HeaderNames.Link, HeaderNames.RetryAfter, HeaderNames.ContentDisposition, HeaderNames.Allow, "Idempotent-Replayed"];
+        [HeaderNames.ETag, HeaderNames.Location, HeaderNames.Link, HeaderNames.RetryAfter, HeaderNames.ContentDisposition, HeaderNames.Allow, "Accept-Post", "Idempotent-Replayed"];
 
     private static readonly string[] Taken = [HeaderNames.ContentType, HeaderNames.IfMatch, HeaderNames.IfNoneMatch, "Idempotency-Key"];
 

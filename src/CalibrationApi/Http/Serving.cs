@@ -1,4 +1,3 @@
-using CalibrationApi.Demo;
 using Microsoft.AspNetCore.Connections;
 
 namespace CalibrationApi.Http;
@@ -6,13 +5,15 @@ namespace CalibrationApi.Http;
 /// <summary>Serves until stopped.</summary>
 internal static class Serving
 {
-    /// <summary>Serves, with the invented season where asked for; returns the exit code of the program.</summary>
-    public static async Task<int> RunAsync(WebApplication app, bool isDemo)
+    /// <summary>Serves; returns the exit code of the program.</summary>
+    /// <param name="app">The service.</param>
+    /// <param name="season">Serves with something loaded first, and says false when it refuses to; null serves what there is.</param>
+    public static async Task<int> RunAsync(WebApplication app, Func<WebApplication, Task<bool>>? season)
     {
         try
         {
-            if (isDemo)
-                return await DemoSeason.RunAsync(app) ? 0 : 1;
+            if (season is not null)
+                return await season(app) ? 0 : 1;
             await app.RunAsync();
             return 0;
         }

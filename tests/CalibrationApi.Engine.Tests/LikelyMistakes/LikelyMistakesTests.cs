@@ -28,7 +28,7 @@ public sealed class LikelyMistakesTests
 
         Assert.Equal((Verdict.Investigate, Rule.LikelyMistake), (result.Decision.Verdict, result.Decision.Rule));
         Assert.Equal(
-            "Do not use this test yet. The whole test shows 10 times what the value in force says; a decimal point in the wrong place explains that. "
+            "Do not use this test yet. The whole test shows 10 times what the value in force says: a decimal point in the wrong place explains that. "
                 + "Compare the masses and the count that were entered with what was written down at the machine.",
             result.Headline.InMetric());
         Assert.DoesNotContain(result.Findings, finding => finding.Code == FindingCode.LikelyMistake);

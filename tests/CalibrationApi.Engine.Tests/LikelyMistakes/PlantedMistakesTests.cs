@@ -97,7 +97,7 @@ public sealed class PlantedMistakesTests
         Assert.InRange(Tare, 0.09, 0.1);
         var first = Cases.First(each => each.Code == MistakeCode.TareNotTakenOff).Test.Evaluated().LikelyMistakes.Shown[0];
 
-        Assert.Equal("Catch 2 shows 10 % more than the other catches show; the empty container left in the mass explains that.", first.Detail.InMetric());
+        Assert.Equal("Catch 2 shows 10 % more than the other catches show: the empty container left in the mass explains that.", first.Detail.InMetric());
     }
 
     private sealed record Case(string Code, int? At, CatchTest Test);

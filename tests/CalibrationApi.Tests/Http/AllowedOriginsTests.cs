@@ -17,7 +17,7 @@ public sealed class AllowedOriginsTests
     public async Task Answer_ToAConfiguredOrigin_MayBeReadWithItsHeaders(string origin)
     {
         await using var host = new ConfiguredHost($"{App}; {Local}");
-        using var client = host.CreateClient();
+        using var client = host.CreateCheckedClient();
 
         using var response = await client.SendAsync(From(origin, HttpMethod.Get, "/v1/scales"));
 
@@ -36,7 +36,7 @@ public sealed class AllowedOriginsTests
     public async Task Problem_ToAConfiguredOrigin_MayBeReadToo(string method, string path, int status)
     {
         await using var host = new ConfiguredHost(App);
-        using var client = host.CreateClient();
+        using var client = host.CreateCheckedClient();
 
         using var response = await client.SendAsync(From(App, new HttpMethod(method), path));
 
@@ -53,7 +53,7 @@ public sealed class AllowedOriginsTests
     public async Task Answer_ToAnotherOrigin_MayNotBeRead(string origin)
     {
         await using var host = new ConfiguredHost(App);
-        using var client = host.CreateClient();
+        using var client = host.CreateCheckedClient();
 
         using var response = await client.SendAsync(From(origin, HttpMethod.Get, "/v1/units"));
 
@@ -69,7 +69,7 @@ public sealed class AllowedOriginsTests
     public async Task Preflight_OfAConfiguredOrigin_AllowsWhatTheContractTakes(string method, string headers)
     {
         await using var host = new ConfiguredHost(App);
-        using var client = host.CreateClient();
+        using var client = host.CreateCheckedClient();
 
         using var response = await client.SendAsync(Preflight(App, method, headers));
 
@@ -84,7 +84,7 @@ public sealed class AllowedOriginsTests
     public async Task Preflight_OfAnotherOrigin_AllowsNothing()
     {
         await using var host = new ConfiguredHost(App);
-        using var client = host.CreateClient();
+        using var client = host.CreateCheckedClient();
 
         using var response = await client.SendAsync(Preflight("https://other.example", "POST", "content-type"));
 

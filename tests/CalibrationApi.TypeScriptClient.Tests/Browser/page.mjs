@@ -1,7 +1,7 @@
 // What a page of a caller does with the client: the addresses of the service come with the page's own.
 import { ApiProblem, CalibrationClient, VersionConflict, newId, quantity } from "calibration-api-client";
 
-const [service, batches] = new URLSearchParams(location.search).getAll("service");
+const service = new URLSearchParams(location.search).get("service");
 const api = new CalibrationClient(service);
 const question = kilograms => ({
   scale: { division: quantity(0.02, "kg") },
@@ -38,7 +38,7 @@ async function run() {
     yield question(-1);
     yield question(15.2);
   }
-  for await (const { line, result, problem } of new CalibrationClient(batches).batch("catch-test", questions()))
+  for await (const { line, result, problem } of new CalibrationClient(service).batch("catch-test", questions()))
     seen.batch.push(`${line} ${result?.verdict ?? problem.errors[0].code}`);
   return seen;
 }

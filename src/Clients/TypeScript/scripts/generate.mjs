@@ -75,5 +75,7 @@ ${table.join("\n")}
 }
 
 function takes(operation, name) {
-  return operation.parameters?.some(parameter => parameter.name === name);
+  // Parameters that operations share stand among the components.
+  return operation.parameters?.some(parameter =>
+    (parameter.$ref ? document.components.parameters[parameter.$ref.split("/").at(-1)] : parameter).name === name);
 }

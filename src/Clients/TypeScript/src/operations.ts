@@ -47,6 +47,14 @@ export interface Calls {
    */
   recomputeCatchTest: Call<"recomputeCatchTest">;
   /**
+   * Lists every code with its cause and what to do.
+   *
+   * The stable codes of errors, refusals, findings, reasons and cautions, each with its cause, its remedy, and the statuses
+   * or severities that it comes with: for translations and for help inside a client. People read the same at
+   * `/reference/codes`. Within v1 codes are only added.
+   */
+  listCodes: Call<"listCodes">;
+  /**
    * Lists every container.
    *
    * In the order of ids, page by page; follow the next link. As JSON, CSV or NDJSON by the Accept header.
@@ -275,6 +283,7 @@ export const operationTable: Record<keyof Calls, Traits> = {
   recordCatchTest: { method: "post", path: "/v1/catch-tests", takesBody: true, takesKey: true, givesTag: true },
   getCatchTest: { method: "get", path: "/v1/catch-tests/{id}", takesId: true, givesTag: true },
   recomputeCatchTest: { method: "post", path: "/v1/catch-tests/{id}/recomputations", takesId: true },
+  listCodes: { method: "get", path: "/v1/codes" },
   listContainers: { method: "get", path: "/v1/containers", givesPages: true },
   createContainer: { method: "post", path: "/v1/containers", takesBody: true, takesKey: true, givesTag: true, givesEditable: true },
   getContainer: { method: "get", path: "/v1/containers/{id}", takesId: true, givesTag: true, givesEditable: true },

@@ -23,6 +23,30 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/calculations/catch-plan/batch": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Plans a catch test of one or several meters, for many questions at once.
+         * @description One question a line, one answer a line, in the order of the questions. A line that cannot be answered gets its problem,
+         *     with the status that it would have alone, and the others go on. Blank lines are counted but ask nothing; every other
+         *     line gets exactly one answer, so that a client can count them: a connection that ends early has cut the answer off. A
+         *     line may have 64 KiB, the body any length. Answers begin while questions still come. Read them while you send: once
+         *     some megabytes of answers are unread, no more questions are read. Nothing is stored.
+         */
+        post: operations["planCatchBatch"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/calculations/catch-test": {
         parameters: {
             query?: never;
@@ -38,6 +62,38 @@ export interface paths {
          *     against the value in force, and what to do now. Nothing is stored; the same question always gets the same answer.
          */
         post: operations["evaluateCatchTest"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/calculations/catch-test/batch": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Evaluates a catch test, for many questions at once.
+         * @description One question a line, one answer a line, in the order of the questions. A line that cannot be answered gets its problem,
+         *     with the status that it would have alone, and the others go on. Blank lines are counted but ask nothing; every other
+         *     line gets exactly one answer, so that a client can count them: a connection that ends early has cut the answer off. A
+         *     line may have 64 KiB, the body any length. Answers begin while questions still come. Read them while you send: once
+         *     some megabytes of answers are unread, no more questions are read. Nothing is stored.
+         *     Questions can also come as a table (`text/csv`, RFC 4180, with a header) of one catch in each row. The column `test`
+         *     names the test to which a row belongs; rows of a test stand together. Other columns are named by the members they give,
+         *     `scale.accuracyClass`, those of a catch without more, `gross`. A quantity has its unit in the header, `gross [kg]`, or
+         *     in each row in a column beside it, `gross unit`. What holds for the whole test stands in its first row; later rows leave
+         *     it empty or repeat it. A column `note` is read over. Where the header has a semicolon, semicolons separate the cells and
+         *     numbers may have decimal commas; otherwise commas separate them and numbers have decimal points. Errors name row and
+         *     column. Answers come as a table too when `Accept` asks for it: one row for each test, the unit of a quantity in a
+         *     column beside it.
+         */
+        post: operations["evaluateCatchTestBatch"];
         delete?: never;
         options?: never;
         head?: never;
@@ -105,6 +161,28 @@ export interface paths {
          * @description The stored question goes through the engine as it is now; every value is compared with the stored answer. Nothing is changed.
          */
         post: operations["recomputeCatchTest"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/codes": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Lists every code with its cause and what to do.
+         * @description The stable codes of errors, refusals, findings, reasons and cautions, each with its cause, its remedy, and the statuses
+         *     or severities that it comes with: for translations and for help inside a client. People read the same at
+         *     `/reference/codes`. Within v1 codes are only added.
+         */
+        get: operations["listCodes"];
+        put?: never;
+        post?: never;
         delete?: never;
         options?: never;
         head?: never;
@@ -291,6 +369,30 @@ export interface paths {
          *     Elements come best first. Nothing is stored.
          */
         post: operations["evaluateMeterSpeed"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/calculations/meter-speed/batch": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Finds meter speeds, windows and the best metering element, for many questions at once.
+         * @description One question a line, one answer a line, in the order of the questions. A line that cannot be answered gets its problem,
+         *     with the status that it would have alone, and the others go on. Blank lines are counted but ask nothing; every other
+         *     line gets exactly one answer, so that a client can count them: a connection that ends early has cut the answer off. A
+         *     line may have 64 KiB, the body any length. Answers begin while questions still come. Read them while you send: once
+         *     some megabytes of answers are unread, no more questions are read. Nothing is stored.
+         */
+        post: operations["evaluateMeterSpeedBatch"];
         delete?: never;
         options?: never;
         head?: never;
@@ -648,7 +750,7 @@ export interface components {
             test?: string;
             /** @description The number that was typed in, in the unit of the controller's form. */
             typedIn: components["schemas"]["TypedNumber"];
-            /** @description The meter speed at which a mass per time applies; needed for that form only. Range: above 0 and up to 10000 rpm. */
+            /** @description The meter speed at which a mass per time applies; needed for that form only. No default. Range: above 0 and up to 10000 rpm. */
             meterSpeed?: components["schemas"]["RotationQuantity"];
             /** @description Why it was adopted. */
             why: string;
@@ -835,24 +937,24 @@ export interface components {
         };
         /** @description One catch: what was weighed, as gross and tare (or the sharedTare of the test) or as net; and how far the meter turned, as exactly one of revolutions, pulses, turns, indicatedMass and runTime. */
         CatchOfTest: {
-            /** @description Mass with the container. Range: above 0 and up to 1000 t. */
+            /** @description Mass with the container. No default. Range: above 0 and up to 1000 t. */
             gross?: components["schemas"]["MassQuantity"];
-            /** @description Mass of the empty container. Range: 0 to 1000 t. */
+            /** @description Mass of the empty container. No default. Range: 0 to 1000 t. */
             tare?: components["schemas"]["MassQuantity"];
-            /** @description Net mass, in place of gross and tare. Range: above 0 and up to 1000 t. */
+            /** @description Net mass, in place of gross and tare. No default. Range: above 0 and up to 1000 t. */
             net?: components["schemas"]["MassQuantity"];
-            /** @description Revolutions of the meter. Range: above 0 and up to 1000000 rev. */
+            /** @description Revolutions of the meter. No default. Range: above 0 and up to 1000000 rev. */
             revolutions?: components["schemas"]["RevolutionsQuantity"];
             /**
              * Format: double
-             * @description Sensor pulses, a plain count.
+             * @description Sensor pulses, a plain count. No default.
              */
             pulses?: number;
-            /** @description Turns of a crank or wheel. Range: above 0 and up to 1000000 rev. */
+            /** @description Turns of a crank or wheel. No default. Range: above 0 and up to 1000000 rev. */
             turns?: components["schemas"]["RevolutionsQuantity"];
-            /** @description Mass that the machine believes to have metered. Range: above 0 and up to 1000 t. */
+            /** @description Mass that the machine believes to have metered. No default. Range: above 0 and up to 1000 t. */
             indicatedMass?: components["schemas"]["MassQuantity"];
-            /** @description Run time at the steady meter speed. Range: above 0 and up to 24 h. */
+            /** @description Run time at the steady meter speed. No default. Range: above 0 and up to 24 h. */
             runTime?: components["schemas"]["TimeQuantity"];
             /** @description Leaves the catch out of the evaluation but in the answer. */
             excluded?: components["schemas"]["Exclusion"];
@@ -876,6 +978,20 @@ export interface components {
             /** @description Version of the engine that answered. */
             engineVersion: string;
         };
+        /** @description One line of the answer to many questions: the result of one of them, or the problem that it has. */
+        CatchPlanAnswerBatchLine: {
+            /**
+             * Format: int64
+             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row 1.
+             */
+            line: number;
+            /** @description What the table calls the test; absent when no table was sent. */
+            test?: string;
+            /** @description What the question would be answered alone; absent when there is a problem. */
+            result?: components["schemas"]["CatchPlanAnswer"];
+            /** @description What the question would be refused with alone; absent when there is a result. */
+            problem?: components["schemas"]["Problem"];
+        };
         /** @description A catch test to be planned: one or several meters in one run. */
         CatchPlanRequest: {
             /** @description Ground speed that the controller is made to believe in during the run; usually the planned one. Range: above 0 and up to 100 km/h. */
@@ -887,16 +1003,16 @@ export interface components {
              * @enum {string}
              */
             drive?: "separate" | "shared-shaft";
-            /** @description Largest acceptable expanded uncertainty of the result. Default 3 %, judgement. Range: 0.1 to 50 %. */
+            /** @description Largest acceptable expanded uncertainty of the result. Default 3 %: default; judgement, no published source. Range: 0.1 to 50 %. */
             wantedPrecision?: components["schemas"]["RatioQuantity"];
             /**
              * Format: double
-             * @description Coverage probability of expanded uncertainties. Default 0.95.
+             * @description Coverage probability of expanded uncertainties. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM 100:2008.
              */
             coverageProbability?: number;
-            /** @description Longest run of one catch. Default 300 s, judgement. Range: above 0 and up to 24 h. */
+            /** @description Longest run of one catch. Default 300 s: default; judgement, no published source. Range: above 0 and up to 24 h. */
             longestRun?: components["schemas"]["TimeQuantity"];
-            /** @description Mass that one person lifts, container included. Default 25 kg, judgement; local rules first. Range: above 0 and up to 1000 t. */
+            /** @description Mass that one person lifts, container included. Default 25 kg: mass one person lifts, container included; judgement, local rules first. Range: above 0 and up to 1000 t. */
             liftLimit?: components["schemas"]["MassQuantity"];
             /** @description The scale that will weigh the catches. */
             scale: components["schemas"]["ScaleOfTest"];
@@ -905,7 +1021,7 @@ export interface components {
              * @enum {string}
              */
             tareReading?: "each" | "shared" | "zeroed";
-            /** @description Smallest step of the revolution counter. Default 0.1 rev, judgement. Range: 0 to 10 rev. */
+            /** @description Smallest step of the revolution counter. Default 0.1 rev: default; judgement, no published source. Range: 0 to 10 rev. */
             counterResolution?: components["schemas"]["RevolutionsQuantity"];
             /**
              * @description Where a count begins within its smallest step: `free` (the default) or `on-edge` of the sensor.
@@ -965,6 +1081,8 @@ export interface components {
             probabilityWithinTolerance?: number;
             /** @description Old and new value combined; offered when the uncertainty of the old one is known and no change was detected. */
             combinedWithPrevious?: components["schemas"]["MeasuredMassPerRevolution"];
+            /** @description Mistakes that would explain the test, the most probable first; those under a probability of 10 % are left out. Empty when none stands out. */
+            likelyMistakes: components["schemas"]["LikelyMistakeAnswer"][];
             /** @description What to type in; given with the verdict adopt when the controller's form is known. */
             enter?: components["schemas"]["EntryAnswer"];
             /** @description What happens if the value in force stays although the meter delivers something else. */
@@ -975,6 +1093,20 @@ export interface components {
             findings: components["schemas"]["FindingAnswer"][];
             /** @description Version of the engine that answered. */
             engineVersion: string;
+        };
+        /** @description One line of the answer to many questions: the result of one of them, or the problem that it has. */
+        CatchTestAnswerBatchLine: {
+            /**
+             * Format: int64
+             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row 1.
+             */
+            line: number;
+            /** @description What the table calls the test; absent when no table was sent. */
+            test?: string;
+            /** @description What the question would be answered alone; absent when there is a problem. */
+            result?: components["schemas"]["CatchTestAnswer"];
+            /** @description What the question would be refused with alone; absent when there is a result. */
+            problem?: components["schemas"]["Problem"];
         };
         /** @description A stored catch test. */
         CatchTestRecordAnswer: {
@@ -1019,53 +1151,62 @@ export interface components {
              * @enum {string}
              */
             tareReading?: "each" | "shared" | "zeroed";
-            /** @description The one tare reading that serves all catches. Range: above 0 and up to 1000 t. */
+            /** @description The one tare reading that serves all catches. No default. Range: above 0 and up to 1000 t. */
             sharedTare?: components["schemas"]["MassQuantity"];
             /**
              * @description Where a count begins within its smallest step: `free` (anywhere, the default) or `on-edge` of the sensor.
              * @enum {string}
              */
             countStart?: "free" | "on-edge";
-            /** @description Smallest step of the count of turns. Default 0.1 rev, judgement. Range: 0 to 10 rev. */
+            /** @description Smallest step of the count of turns. Default 0.1 rev: default; judgement, no published source. Range: 0 to 10 rev. */
             turnResolution?: components["schemas"]["RevolutionsQuantity"];
-            /** @description Steady meter speed; needed when catches give a run time or the controller takes a mass per time. Range: above 0 and up to 10000 rpm. */
+            /** @description Steady meter speed; needed when catches give a run time or the controller takes a mass per time. No default. Range: above 0 and up to 10000 rpm. */
             meterSpeed?: components["schemas"]["RotationQuantity"];
-            /** @description Smallest step of the run time. Default 0.5 s, judgement. Range: 0 to 60 s. */
+            /** @description Smallest step of the run time. Default 0.5 s: default; judgement, no published source. Range: 0 to 60 s. */
             timeResolution?: components["schemas"]["TimeQuantity"];
             /** @description The value that was typed into the controller while it indicated a mass; default the value in force. Range: above 0 and up to 1000 kg/rev. */
             valueTypedIn?: components["schemas"]["MassPerRevolutionQuantity"];
-            /** @description Smallest step of the indicated mass. Default 0.1 kg, judgement. Range: 0 to 100 kg. */
+            /** @description Smallest step of the indicated mass. Default 0.1 kg: default; judgement, no published source. Range: 0 to 100 kg. */
             indicatedMassResolution?: components["schemas"]["MassQuantity"];
             /** @description Only some of the points that the meter feeds were caught, the same ones each time. */
             caughtPoints?: components["schemas"]["CaughtPointsOfTest"];
-            /** @description The mass per revolution that the controller uses now: the number typed in. Range: above 0 and up to 1000 kg/rev. */
+            /** @description The mass per revolution that the controller uses now: the number typed in. No default. Range: above 0 and up to 1000 kg/rev. */
             valueInForce?: components["schemas"]["ReferenceOfTest"];
-            /** @description A predicted value to compare with where none is in force yet. Range: above 0 and up to 1000 kg/rev. */
+            /** @description A predicted value to compare with where none is in force yet. No default. Range: above 0 and up to 1000 kg/rev. */
             startValue?: components["schemas"]["ReferenceOfTest"];
-            /** @description The rate to be applied; gives the effect of a wrong value. Range: above 0 and up to 100000 kg/ha. */
+            /** @description The rate to be applied; gives the effect of a wrong value. No default. Range: above 0 and up to 100000 kg/ha. */
             targetRate?: components["schemas"]["MassPerAreaQuantity"];
-            /** @description The area still to be seeded; gives mass and cost. Range: above 0 and up to 1000000 ha. */
+            /** @description The area still to be seeded; gives mass and cost. No default. Range: above 0 and up to 1000000 ha. */
             area?: components["schemas"]["AreaQuantity"];
             /** @description The catches in the order in which they were made. */
             catches: components["schemas"]["CatchOfTest"][];
-            /** @description Repeatability of one catch (standard deviation), scale and counter parts removed. Default 1 % for a catch of at least 5 kg and 20 rev, 2 % below, 3 % for dusty or caking products or under 5 rev; judgement. Range: 0.01 to 30 %. */
+            /** @description The product is of another lot than the one behind the value compared with: a larger change is then ordinary. Default false. */
+            newLot?: boolean;
+            /**
+             * Format: int32
+             * @description Points or outlets whose product is meant to fall into the container; tells what one missed point would look like. No default.
+             */
+            catchPoints?: number;
+            /** @description Codes of likely mistakes that somebody has checked and that did not happen; they are left out of the judgement. */
+            ruledOutMistakes?: ("pounds-as-kilograms" | "kilograms-as-pounds" | "tare-not-taken-off" | "tare-taken-off-twice" | "tare-of-another-container" | "decimal-slip" | "count-doubled" | "count-halved" | "meter-not-primed" | "container-overflowed" | "tank-bridged-or-empty" | "meter-isolated" | "catch-point-missed" | "another-element" | "another-product" | "value-in-force-wrong" | "start-value-wrong" | "something-else")[];
+            /** @description Repeatability of one catch (standard deviation), scale and counter parts removed. Default 1 % for a catch of at least 5 kg and 20 rev, 2 % below, 3 % for dusty or caking products or under 5 rev: judgement, 4 degrees of freedom, no published source. Range: 0.01 to 30 %. */
             repeatability?: components["schemas"]["RatioQuantity"];
             /**
              * Format: double
-             * @description Degrees of freedom of the repeatability. Default 4, judgement.
+             * @description Degrees of freedom of the repeatability. Default 4: judgement, no published source; the stated deviation is then uncertain by about 35 % (JCGM 100:2008, G.4.2).
              */
             repeatabilityDegreesOfFreedom?: number;
-            /** @description Standard deviation from day to day beyond the scatter of catches. Default 1 %, judgement. Range: 0 to 20 %. */
+            /** @description Standard deviation from day to day beyond the scatter of catches. Default 1 %: default until the series has five tests; judgement, no published source. Range: 0 to 20 %. */
             dayToDay?: components["schemas"]["RatioQuantity"];
-            /** @description Largest acceptable deviation of the value in force from the truth. Default 5 %, published acceptance limit. Range: 0.1 to 50 %. */
+            /** @description Largest acceptable deviation of the value in force from the truth. Default 5 %: published acceptance limit: within 5 % of the target rate (Field and Solie 2007; University of Georgia Extension). Range: 0.1 to 50 %. */
             tolerance?: components["schemas"]["RatioQuantity"];
-            /** @description Largest acceptable expanded uncertainty of the result. Default 3 %, judgement. Range: 0.1 to 50 %. */
+            /** @description Largest acceptable expanded uncertainty of the result. Default 3 %: default; judgement, no published source. Range: 0.1 to 50 %. */
             wantedPrecision?: components["schemas"]["RatioQuantity"];
-            /** @description Change from which a second catch has to confirm. Default 10 %, common practice. Range: 0.1 to 100 %. */
+            /** @description Change from which a second catch has to confirm. Default 10 %: common practice: 10 to 15 %; no published source. Range: 0.1 to 100 %. */
             secondCatchChange?: components["schemas"]["RatioQuantity"];
             /**
              * Format: double
-             * @description Coverage probability of expanded uncertainties. Default 0.95.
+             * @description Coverage probability of expanded uncertainties. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM 100:2008.
              */
             coverageProbability?: number;
             /** @description What the owner calls the meter. */
@@ -1074,19 +1215,27 @@ export interface components {
             product?: components["schemas"]["ProductOfTest"];
             /** @description The scale that weighed the catches. */
             scale: components["schemas"]["ScaleOfTest"];
-            /** @description Smallest step of the revolution counter. Default 0.1 rev, judgement. Range: 0 to 10 rev. */
+            /** @description Smallest step of the revolution counter. Default 0.1 rev: default; judgement, no published source. Range: 0 to 10 rev. */
             counterResolution?: components["schemas"]["RevolutionsQuantity"];
             /**
              * Format: int32
-             * @description Pockets or flutes of the metering element that discharge one after the other in one revolution, where known.
+             * @description Pockets or flutes of the metering element that discharge one after the other in one revolution, where known. No default.
              */
             pocketsPerRevolution?: number;
-            /** @description Sensor pulses per meter revolution; needed when catches give pulses or the controller takes a mass per pulse. Range: above 0 and up to 1000000 pulses/rev. */
+            /** @description Sensor pulses per meter revolution; needed when catches give pulses or the controller takes a mass per pulse. No default. Range: above 0 and up to 1000000 pulses/rev. */
             pulsesPerRevolution?: components["schemas"]["PulsesPerRevolutionQuantity"];
-            /** @description Meter revolutions per turn of the crank or wheel; needed when catches give turns. Range: 0.0001 to 10000. */
+            /** @description Meter revolutions per turn of the crank or wheel; needed when catches give turns. No default. Range: 0.0001 to 10000. */
             meterRevolutionsPerTurn?: components["schemas"]["RatioQuantity"];
             /** @description The form in which the controller takes the value. */
             controllerEntry?: components["schemas"]["ControllerEntryOfTest"];
+            /** @description The container of the catches, where known; makes overflow and a forgotten tare easier to tell. */
+            container?: components["schemas"]["ContainerOfTest"];
+            /** @description Other containers at hand, whose tare may have been taken by mistake. */
+            otherContainers?: components["schemas"]["OtherContainerOfTest"][];
+            /** @description Other metering elements or settings of this meter and what they would give of this product. */
+            otherElements?: components["schemas"]["OtherDeliveryOfTest"][];
+            /** @description Other products of this machine and what the fitted element would give of them. */
+            otherProducts?: components["schemas"]["OtherDeliveryOfTest"][];
         };
         /** @description A partial catch. */
         CaughtPointsOfTest: {
@@ -1100,37 +1249,65 @@ export interface components {
              * @description Points that the meter feeds.
              */
             total: number;
-            /** @description Standard deviation between points, relative. Default 5 %/sqrt(3), from the published limit of 5 % for each outlet. Range: 0 to 100 %. */
+            /** @description Standard deviation between points, relative. Default 2.887 %: published limit of 5 % for each outlet (University of Georgia Extension; Field and Solie 2007), taken as rectangular. Range: 0 to 100 %. */
             spread?: components["schemas"]["RatioQuantity"];
         };
         /** @description Something that can hurt a person. */
         CautionAnswer: {
             /**
-             * @description Stable code. Known today: `manual-first`, `unexpected-start`, `rotating-parts`, `stored-pressure`, `product-dust`, `tank-entry`.
+             * @description Stable code. Known today: `manual-first`, `unexpected-start`, `rotating-parts`, `stored-pressure`, `product-dust`, `tank-entry`, `heavy-container`.
              * @example manual-first
              * @example unexpected-start
              * @example rotating-parts
              * @example stored-pressure
              * @example product-dust
              * @example tank-entry
+             * @example heavy-container
              */
             code: string;
             /** @description A sentence that should be shown as it is. */
             detail: string;
         };
+        /** @description One code, what it comes from and what to do. */
+        CodeAnswer: {
+            /** @description The code as answers carry it. It never changes its meaning. */
+            code: string;
+            /**
+             * @description Where it comes: an `error` in a problem, because the request has to be put right; a `refusal` in a problem, because a well-formed question has no sound answer; a `finding` among the findings and reasons of an answer; a `caution` where work can hurt somebody; a `mistake` among the likely mistakes of a catch test.
+             * @example error
+             * @example refusal
+             * @example finding
+             * @example caution
+             * @example mistake
+             */
+            kind: string;
+            /** @description The HTTP statuses that it comes with; absent when it comes with an answer. */
+            statuses?: number[];
+            /** @description The severities that it comes with, as findings name them; absent when it is no finding. Known today: `note`, `warning`, `stop`. */
+            severities?: string[];
+            /** @description What it comes from, in a sentence. */
+            cause: string;
+            /** @description What to do, in short sentences. */
+            remedy: string;
+        };
+        /** @description Every code that answers carry. */
+        CodesAnswer: {
+            /** @description The codes, by kind and then in the order of the alphabet. */
+            codes: components["schemas"]["CodeAnswer"][];
+        };
         /** @description Conditions of a test or of sowing. */
         Conditions: {
-            /** @description Fill of the tank. Range: 0 to 100 %. */
+            /** @description Fill of the tank. No default. Range: 0 to 100 %. */
             tankLevel?: components["schemas"]["RatioQuantity"];
-            /** @description Pressure in the tank above that of the air around. Range: 0 to 100 kPa. */
+            /** @description Pressure in the tank above that of the air around. No default. Range: 0 to 100 kPa. */
             tankPressure?: components["schemas"]["PressureQuantity"];
-            /** @description Slope of the machine along its travel, uphill positive. Range: -100 to 100 %. */
+            /** @description Slope of the machine along its travel, uphill positive. No default. Range: -100 to 100 %. */
             slope?: components["schemas"]["RatioQuantity"];
-            /** @description Moisture of the product by mass. Range: 0 to 100 %. */
+            /** @description Moisture of the product by mass. No default. Range: 0 to 100 %. */
             productMoisture?: components["schemas"]["RatioQuantity"];
-            /** @description Temperature of the air. Range: -60 to 70 degC. */
+            /** @description Temperature of the air. No default. Range: -60 to 70 degC. */
             airTemperature?: components["schemas"]["TemperatureQuantity"];
-            /** @description Speed of the fan. Range: 0 to 10000 rpm. */
+            /** @description Speed of the fan. No default. Range: 0 to 10000 rpm. */
             fanSpeed?: components["schemas"]["RotationQuantity"];
         };
         /** @description A container as stored. */
@@ -1145,7 +1322,7 @@ export interface components {
             volume?: components["schemas"]["VolumeQuantity"];
             /** @description Mass of the empty container. */
             tare: components["schemas"]["MassQuantity"];
-            /** @description Share of the volume that may be filled. Default 90 %, judgement. */
+            /** @description Share of the volume that may be filled. Default 90 %: share of the volume that is filled; judgement, no published source. */
             fill?: components["schemas"]["RatioQuantity"];
             /** @description Id, a UUID of version 7. */
             id: string;
@@ -1177,12 +1354,19 @@ export interface components {
         };
         /** @description A container for one catch. */
         ContainerOfPlan: {
-            /** @description Volume; without it the container bounds nothing. With it, every meter needs the bulk density of its product. Range: above 0 and up to 10 m3. */
+            /** @description Volume; without it the container bounds nothing. With it, every meter needs the bulk density of its product. No default. Range: above 0 and up to 10 m3. */
             volume?: components["schemas"]["VolumeQuantity"];
             /** @description Mass of the empty container. Range: 0 to 10 t. */
             tare: components["schemas"]["MassQuantity"];
-            /** @description Share of the volume that may be filled. Default 90 %, judgement. Range: 1 to 100 %. */
+            /** @description Share of the volume that may be filled. Default 90 %: share of the volume that is filled; judgement, no published source. Range: 1 to 100 %. */
             fill?: components["schemas"]["RatioQuantity"];
+        };
+        /** @description The container of the catches. */
+        ContainerOfTest: {
+            /** @description Volume; with the bulk density of the product it says when the container runs over. No default. Range: above 0 and up to 10 m3. */
+            volume?: components["schemas"]["VolumeQuantity"];
+            /** @description Mass of the empty container, for catches that give a net mass or no tare above zero. It is never taken off: it only tells what a forgotten tare would look like. No default. Range: 0 to 10 t. */
+            tare?: components["schemas"]["MassQuantity"];
         };
         /** @description A container for catches. */
         ContainerRequest: {
@@ -1194,11 +1378,11 @@ export interface components {
             retired?: boolean;
             /** @description A remark in the owner's words. */
             note?: string;
-            /** @description Volume. Range: above 0 and up to 10 m3. */
+            /** @description Volume. No default. Range: above 0 and up to 10 m3. */
             volume?: components["schemas"]["VolumeQuantity"];
             /** @description Mass of the empty container. Range: 0 to 10 t. */
             tare: components["schemas"]["MassQuantity"];
-            /** @description Share of the volume that may be filled. Default 90 %, judgement. Range: 1 to 100 %. */
+            /** @description Share of the volume that may be filled. Default 90 %: share of the volume that is filled; judgement, no published source. Range: 1 to 100 %. */
             fill?: components["schemas"]["RatioQuantity"];
         };
         /** @description How a controller takes the value. */
@@ -1285,13 +1469,13 @@ export interface components {
         ElementOfMachine: {
             /** @description What the owner calls it. */
             name: string;
-            /** @description Volume that one revolution displaces. Range: above 0 and up to 1 m3. */
+            /** @description Volume that one revolution displaces. No default. Range: above 0 and up to 1 m3. */
             displacementPerRevolution?: components["schemas"]["VolumeQuantity"];
             /** @description Limits of its speed. */
             speedLimits?: components["schemas"]["RotationLimits"];
             /**
              * Format: int32
-             * @description Pockets or flutes that discharge one after the other in one revolution.
+             * @description Pockets or flutes that discharge one after the other in one revolution. No default.
              */
             pocketsPerRevolution?: number;
         };
@@ -1299,7 +1483,7 @@ export interface components {
         ElementOfMeter: {
             /** @description What the owner calls it. */
             name: string;
-            /** @description Mass per revolution, the same at every speed. Give this or measuredAt. Range: above 0 and up to 1000 kg/rev. */
+            /** @description Mass per revolution, the same at every speed. Give this or measuredAt. No default. Range: above 0 and up to 1000 kg/rev. */
             massPerRevolution?: components["schemas"]["MassPerRevolutionQuantity"];
             /** @description Mass per revolution measured at several meter speeds; straight lines are drawn between them. */
             measuredAt?: components["schemas"]["DeliveryPoint"][];
@@ -1307,7 +1491,7 @@ export interface components {
             speedLimits?: components["schemas"]["RotationLimits"];
             /**
              * Format: int32
-             * @description Pockets or flutes that discharge one after the other in one revolution; gives the spacing of discharges on the ground.
+             * @description Pockets or flutes that discharge one after the other in one revolution; gives the spacing of discharges on the ground. No default.
              */
             pocketsPerRevolution?: number;
         };
@@ -1355,7 +1539,7 @@ export interface components {
         /** @description Something the engine noticed. */
         FindingAnswer: {
             /**
-             * @description Stable code. Known today: `change-detected`, `no-practical-change`, `within-tolerance`, `within-tolerance-not-shown`, `no-value-in-force`, `large-change`, `precision-not-reached`, `precision-out-of-reach`, `catches-scatter-more-than-expected`, `stray-catch`, `first-catch-low`, `trend-over-catches`, `additive-offset`, `small-catch`, `coarse-scale`, `load-beyond-class`, `scale-dominates`, `default-repeatability-used`, `catch-excluded`, `mixed-mass-units`, `entry-resolution-matters`, `outside-meter-window`, `near-meter-limit`, `container-nearly-full`, `bounds-cross`, `wide-speed-range`, `outside-measured-speeds`, `stops-close-together`, `conditions-differ`, `varies-from-day-to-day`, `scale-check-overdue`, `scale-check-failed`, `scale-check-failed-later`, `scale-check-changed`, `value-in-force-changed`, `basis-superseded`, `other-lot`, `adopted-otherwise`.
+             * @description Stable code. Known today: `change-detected`, `no-practical-change`, `within-tolerance`, `within-tolerance-not-shown`, `no-value-in-force`, `large-change`, `precision-not-reached`, `precision-out-of-reach`, `catches-scatter-more-than-expected`, `likely-mistake`, `cannot-be-told-apart`, `stray-catch`, `first-catch-low`, `trend-over-catches`, `additive-offset`, `small-catch`, `coarse-scale`, `load-beyond-class`, `scale-dominates`, `default-repeatability-used`, `catch-excluded`, `mixed-mass-units`, `entry-resolution-matters`, `outside-meter-window`, `near-meter-limit`, `container-nearly-full`, `bounds-cross`, `wide-speed-range`, `outside-measured-speeds`, `stops-close-together`, `conditions-differ`, `varies-from-day-to-day`, `scale-check-overdue`, `scale-check-failed`, `scale-check-failed-later`, `scale-check-changed`, `value-in-force-changed`, `basis-superseded`, `other-lot`, `adopted-otherwise`.
              * @example change-detected
              * @example no-practical-change
              * @example within-tolerance
@@ -1365,6 +1549,8 @@ export interface components {
              * @example precision-not-reached
              * @example precision-out-of-reach
              * @example catches-scatter-more-than-expected
+             * @example likely-mistake
+             * @example cannot-be-told-apart
              * @example stray-catch
              * @example first-catch-low
              * @example trend-over-catches
@@ -1509,7 +1695,7 @@ export interface components {
             known: components["schemas"]["MassQuantity"];
             /** @description What the scale showed. Range: 0 to 1000 t. */
             indicated: components["schemas"]["MassQuantity"];
-            /** @description Standard uncertainty of the known mass. Default 0: it is far better than the scale. Range: 0 to 1000 kg. */
+            /** @description Standard uncertainty of the known mass. Default 0: judgement, known masses are far better than the scale. Range: 0 to 1000 kg. */
             knownUncertainty?: components["schemas"]["MassQuantity"];
         };
         /** @description The span error of a scale. */
@@ -1531,6 +1717,49 @@ export interface components {
              * @enum {string}
              */
             unit: "m" | "cm" | "mm" | "ft" | "in";
+        };
+        /** @description A mistake that would explain a test. */
+        LikelyMistakeAnswer: {
+            /**
+             * @description Stable code; a code that has been checked can be sent back in ruledOutMistakes. Known today: `pounds-as-kilograms`, `kilograms-as-pounds`, `tare-not-taken-off`, `tare-taken-off-twice`, `tare-of-another-container`, `decimal-slip`, `count-doubled`, `count-halved`, `meter-not-primed`, `container-overflowed`, `tank-bridged-or-empty`, `meter-isolated`, `another-element`, `another-product`, `catch-point-missed`, `value-in-force-wrong`, `start-value-wrong`, `something-else`.
+             * @example pounds-as-kilograms
+             * @example kilograms-as-pounds
+             * @example tare-not-taken-off
+             * @example tare-taken-off-twice
+             * @example tare-of-another-container
+             * @example decimal-slip
+             * @example count-doubled
+             * @example count-halved
+             * @example meter-not-primed
+             * @example container-overflowed
+             * @example tank-bridged-or-empty
+             * @example meter-isolated
+             * @example another-element
+             * @example another-product
+             * @example catch-point-missed
+             * @example value-in-force-wrong
+             * @example start-value-wrong
+             * @example something-else
+             */
+            code: string;
+            /** @description JSON pointer to the catch in the question; absent when it would be in the whole test. */
+            catch?: string;
+            /**
+             * Format: double
+             * @description Probability that it happened, after the masses were looked at. Rests on prior probabilities that are judgement.
+             */
+            probability: number;
+            /**
+             * Format: double
+             * @description How many times better it explains the masses than an ordinary change of the meter does; 1000000000 at most.
+             */
+            bayesFactor: number;
+            /** @description The masses alone do not tell it from the others of this list that are marked so too: do the check of each. */
+            cannotBeToldApart: boolean;
+            /** @description What was seen and how the mistake explains it. */
+            detail: string;
+            /** @description The one thing to look at. */
+            check: string;
         };
         /** @description A lot as stored. */
         LotAnswer: {
@@ -1594,15 +1823,15 @@ export interface components {
             note?: string;
             /** @description Id of the product. */
             product: string;
-            /** @description Thousand-kernel mass as sown, treatment included. Range: above 0 and up to 5000 g/1000. */
+            /** @description Thousand-kernel mass as sown, treatment included. No default. Range: above 0 and up to 5000 g/1000. */
             thousandKernelMass?: components["schemas"]["MassPerThousandQuantity"];
-            /** @description Germination. Range: above 0 and up to 100 %. */
+            /** @description Germination. No default. Range: above 0 and up to 100 %. */
             germination?: components["schemas"]["RatioQuantity"];
-            /** @description Purity. Range: above 0 and up to 100 %. */
+            /** @description Purity. No default. Range: above 0 and up to 100 %. */
             purity?: components["schemas"]["RatioQuantity"];
-            /** @description Bulk density; goes before that of the product. Range: 10 to 10000 kg/m3. */
+            /** @description Bulk density; goes before that of the product. No default. Range: 10 to 10000 kg/m3. */
             bulkDensity?: components["schemas"]["BulkDensityQuantity"];
-            /** @description Moisture by mass. Range: 0 to 100 %. */
+            /** @description Moisture by mass. No default. Range: 0 to 100 %. */
             moisture?: components["schemas"]["RatioQuantity"];
             /** @description Treatment, in the owner's words; none when absent. */
             treatment?: string;
@@ -1667,7 +1896,7 @@ export interface components {
             note?: string;
             /** @description Time zone by its IANA name, for example Europe/Vienna: days and months in answers are those of this zone. Default Etc/UTC. */
             timeZone?: string;
-            /** @description Width that the machine works. Range: above 0 and up to 200 m. */
+            /** @description Width that the machine works. No default. Range: above 0 and up to 200 m. */
             workingWidth?: components["schemas"]["LengthQuantity"];
             /**
              * @description How its meters are driven: `separate` drives (the default) or a `shared-shaft`.
@@ -1813,7 +2042,7 @@ export interface components {
             lot?: string;
             /** @description Target rate; for a variable rate, the one to be tested at. Range: above 0 and up to 100000 kg/ha. */
             targetRate: components["schemas"]["MassPerAreaQuantity"];
-            /** @description A predicted mass per revolution, used while no value is in force. Range: above 0 and up to 1000 kg/rev. */
+            /** @description A predicted mass per revolution, used while no value is in force. No default. Range: above 0 and up to 1000 kg/rev. */
             startValue?: components["schemas"]["ReferenceOfTest"];
         };
         /** @description A meter at its place on the machine. */
@@ -1826,18 +2055,18 @@ export interface components {
             coveredWidth: components["schemas"]["LengthQuantity"];
             /**
              * Format: int32
-             * @description Outlets that it feeds.
+             * @description Outlets that it feeds. No default.
              */
             outlets?: number;
             /** @description Metering elements it can be fitted with; names are unique within the meter. */
             elements: components["schemas"]["ElementOfMachine"][];
             /** @description Limits of its speed, for elements that do not name their own. */
             speedLimits?: components["schemas"]["RotationLimits"];
-            /** @description Smallest step of its revolution counter. Default 0.1 rev, judgement. Range: 0 to 10 rev. */
+            /** @description Smallest step of its revolution counter. Default 0.1 rev: default; judgement, no published source. Range: 0 to 10 rev. */
             counterResolution?: components["schemas"]["RevolutionsQuantity"];
-            /** @description Sensor pulses per revolution. Range: above 0 and up to 1000000 pulses/rev. */
+            /** @description Sensor pulses per revolution. No default. Range: above 0 and up to 1000000 pulses/rev. */
             pulsesPerRevolution?: components["schemas"]["PulsesPerRevolutionQuantity"];
-            /** @description Meter revolutions per turn of the crank or wheel. Range: 0.0001 to 10000. */
+            /** @description Meter revolutions per turn of the crank or wheel. No default. Range: 0.0001 to 10000. */
             meterRevolutionsPerTurn?: components["schemas"]["RatioQuantity"];
             /** @description The form in which its controller takes the value. */
             controllerEntry?: components["schemas"]["ControllerEntryOfTest"];
@@ -1857,21 +2086,21 @@ export interface components {
             coveredWidth: components["schemas"]["LengthQuantity"];
             /** @description Target rate; for a variable rate, the one to be tested at. Range: above 0 and up to 100000 kg/ha. */
             targetRate: components["schemas"]["MassPerAreaQuantity"];
-            /** @description Bulk density of the product; needed where a container of known volume bounds the catch. Range: 10 to 10000 kg/m3. */
+            /** @description Bulk density of the product; needed where a container of known volume bounds the catch. No default. Range: 10 to 10000 kg/m3. */
             bulkDensity?: components["schemas"]["BulkDensityQuantity"];
-            /** @description The mass per revolution that the controller uses now. Its uncertainty defaults to 2 %, judgement. Range: above 0 and up to 1000 kg/rev. */
+            /** @description The mass per revolution that the controller uses now. Default of its `relativeUncertainty` 2 %: default for a value in force; judgement, no published source. Range: above 0 and up to 1000 kg/rev. */
             valueInForce?: components["schemas"]["ReferenceOfTest"];
-            /** @description A predicted mass per revolution where none is in force yet. Its uncertainty defaults to 10 %, judgement. Range: above 0 and up to 1000 kg/rev. */
+            /** @description A predicted mass per revolution where none is in force yet. Default of its `relativeUncertainty` 10 %: a predicted start value may be 20 % off; judgement, no published source. Range: above 0 and up to 1000 kg/rev. */
             startValue?: components["schemas"]["ReferenceOfTest"];
             /** @description Limits of the meter speed. */
             speedLimits?: components["schemas"]["RotationLimits"];
             /** @description Its own container. */
             container?: components["schemas"]["ContainerOfPlan"];
-            /** @description Repeatability of one catch (standard deviation). Defaults as for a catch test. Range: 0.01 to 30 %. */
+            /** @description Repeatability of one catch (standard deviation). Default 1 % for a catch of at least 5 kg and 20 rev, 2 % below, 3 % for dusty or caking products or under 5 rev: judgement, 4 degrees of freedom, no published source. Range: 0.01 to 30 %. */
             repeatability?: components["schemas"]["RatioQuantity"];
             /**
              * Format: int32
-             * @description Pockets or flutes that discharge one after the other in one revolution, where known.
+             * @description Pockets or flutes that discharge one after the other in one revolution, where known. No default.
              */
             pocketsPerRevolution?: number;
         };
@@ -1924,6 +2153,20 @@ export interface components {
             /** @description Version of the engine that answered. */
             engineVersion: string;
         };
+        /** @description One line of the answer to many questions: the result of one of them, or the problem that it has. */
+        MeterSpeedAnswerBatchLine: {
+            /**
+             * Format: int64
+             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row 1.
+             */
+            line: number;
+            /** @description What the table calls the test; absent when no table was sent. */
+            test?: string;
+            /** @description What the question would be answered alone; absent when there is a problem. */
+            result?: components["schemas"]["MeterSpeedAnswer"];
+            /** @description What the question would be refused with alone; absent when there is a result. */
+            problem?: components["schemas"]["Problem"];
+        };
         /** @description What is asked of a meter, and the metering elements it can be fitted with. */
         MeterSpeedRequest: {
             /** @description Width that the meter covers. Range: above 0 and up to 200 m. */
@@ -1936,9 +2179,9 @@ export interface components {
             elements: components["schemas"]["ElementOfMeter"][];
             /** @description Limits of the meter speed for elements that do not name their own. */
             speedLimits?: components["schemas"]["RotationLimits"];
-            /** @description Width that the machine works, for the area per hour. Default the covered width. Range: above 0 and up to 200 m. */
+            /** @description Width that the machine works, for the area per hour. Default the covered width: judgement, no overlap between passes. Range: above 0 and up to 200 m. */
             workingWidth?: components["schemas"]["LengthQuantity"];
-            /** @description Share of the time spent working at that width and speed. Default 70 %, from memory of ASAE D497. Range: 1 to 100 %. */
+            /** @description Share of the time spent working at that width and speed. Default 70 %: from memory: ASAE D497 lists grain drills at 55 to 80 %, typically 70 %. Range: 1 to 100 %. */
             fieldEfficiency?: components["schemas"]["RatioQuantity"];
         };
         /** @description An amount of money. */
@@ -1950,6 +2193,20 @@ export interface components {
             value: number;
             /** @description ISO 4217 currency code. */
             currency: string;
+        };
+        /** @description Another container at hand. */
+        OtherContainerOfTest: {
+            /** @description What the owner calls it. */
+            name?: string;
+            /** @description Mass of the empty container. Range: 0 to 10 t. */
+            tare: components["schemas"]["MassQuantity"];
+        };
+        /** @description What another metering element or another product would give. */
+        OtherDeliveryOfTest: {
+            /** @description What the owner calls it. */
+            name?: string;
+            /** @description The mass per revolution to expect of it. Range: above 0 and up to 1000 kg/rev. */
+            massPerRevolution: components["schemas"]["MassPerRevolutionQuantity"];
         };
         /** @description A plan as stored. */
         PlanAnswer: {
@@ -1971,11 +2228,11 @@ export interface components {
             workingSpeeds?: components["schemas"]["SpeedRange"];
             /** @description Area to be seeded. */
             area?: components["schemas"]["AreaQuantity"];
-            /** @description Largest acceptable expanded uncertainty of a catch test. Default 3 %, judgement. */
+            /** @description Largest acceptable expanded uncertainty of a catch test. Default 3 %: default; judgement, no published source. */
             wantedPrecision?: components["schemas"]["RatioQuantity"];
-            /** @description Longest run of one catch. Default 300 s, judgement. */
+            /** @description Longest run of one catch. Default 300 s: default; judgement, no published source. */
             longestRun?: components["schemas"]["TimeQuantity"];
-            /** @description Mass that one person lifts, container included. Default 25 kg, judgement; local rules first. */
+            /** @description Mass that one person lifts, container included. Default 25 kg: mass one person lifts, container included; judgement, local rules first. */
             liftLimit?: components["schemas"]["MassQuantity"];
             /** @description Conditions expected while seeding; tests under others get a finding. */
             sowingConditions?: components["schemas"]["Conditions"];
@@ -2029,13 +2286,13 @@ export interface components {
             groundSpeed: components["schemas"]["SpeedQuantity"];
             /** @description Ground speeds between which the field will be worked. */
             workingSpeeds?: components["schemas"]["SpeedRange"];
-            /** @description Area to be seeded. Range: above 0 and up to 1000000 ha. */
+            /** @description Area to be seeded. No default. Range: above 0 and up to 1000000 ha. */
             area?: components["schemas"]["AreaQuantity"];
-            /** @description Largest acceptable expanded uncertainty of a catch test. Default 3 %, judgement. Range: 0.1 to 50 %. */
+            /** @description Largest acceptable expanded uncertainty of a catch test. Default 3 %: default; judgement, no published source. Range: 0.1 to 50 %. */
             wantedPrecision?: components["schemas"]["RatioQuantity"];
-            /** @description Longest run of one catch. Default 300 s, judgement. Range: above 0 and up to 24 h. */
+            /** @description Longest run of one catch. Default 300 s: default; judgement, no published source. Range: above 0 and up to 24 h. */
             longestRun?: components["schemas"]["TimeQuantity"];
-            /** @description Mass that one person lifts, container included. Default 25 kg, judgement; local rules first. Range: above 0 and up to 1000 t. */
+            /** @description Mass that one person lifts, container included. Default 25 kg: mass one person lifts, container included; judgement, local rules first. Range: above 0 and up to 1000 t. */
             liftLimit?: components["schemas"]["MassQuantity"];
             /** @description Conditions expected while seeding; tests under others get a finding. */
             sowingConditions?: components["schemas"]["Conditions"];
@@ -2072,7 +2329,7 @@ export interface components {
         };
         /** @description What went wrong and what to do about it (RFC 9457). */
         Problem: {
-            /** @description Kind of problem; `about:blank` says that the status tells it all. Act on `errors[].code`. */
+            /** @description Kind of problem; `about:blank` says that the status tells it all. Act on `errors[].code`; `/reference/codes` explains every one. */
             type: string;
             /** @description The name of the status. */
             title: string;
@@ -2097,7 +2354,14 @@ export interface components {
             /** @description The header it is about; absent when it is not about a header. */
             header?: string;
             /**
-             * @description Stable code. Known today: `json-broken`, `type-wrong`, `member-unknown`, `member-duplicate`, `member-missing`, `unit-missing`, `unit-unknown`, `unit-wrong-dimension`, `unit-ambiguous`, `number-out-of-range`, `text-too-long`, `text-wrong`, `word-unknown`, `too-few`, `too-many`, `net-negative`, `tare-above-gross`, `revolutions-not-positive`, `catches-all-excluded`, `density-missing`, `settings-at-odds`, `not-found`, `method-not-allowed`, `not-acceptable`, `media-type-unsupported`, `body-too-large`, `request-broken`, `element-not-in-meter`, `meter-not-on-machine`, `id-unknown`, `id-taken`, `cursor-invalid`, `time-wrong`, `record-retired`, `records-at-odds`, `value-missing`, `already-superseded`, `precondition-required`, `precondition-failed`, `idempotency-key-reused`, `idempotency-in-flight`, `storage-unavailable`, `internal-error`.
+             * Format: int64
+             * @description The row of a table it is about, as a spreadsheet counts it: the header is row 1. Absent when what was sent is no table.
+             */
+            row?: number;
+            /** @description The column of a table it is about, as its header writes it; absent when it is about no single column. */
+            column?: string;
+            /**
+             * @description Stable code. Known today: `json-broken`, `type-wrong`, `member-unknown`, `member-duplicate`, `member-missing`, `unit-missing`, `unit-unknown`, `unit-wrong-dimension`, `unit-ambiguous`, `number-out-of-range`, `number-ambiguous`, `rows-apart`, `text-too-long`, `text-wrong`, `word-unknown`, `too-few`, `too-many`, `net-negative`, `tare-above-gross`, `revolutions-not-positive`, `catches-all-excluded`, `density-missing`, `settings-at-odds`, `not-found`, `method-not-allowed`, `not-acceptable`, `media-type-unsupported`, `body-too-large`, `request-broken`, `line-too-long`, `element-not-in-meter`, `meter-not-on-machine`, `id-unknown`, `id-taken`, `cursor-invalid`, `time-wrong`, `record-retired`, `records-at-odds`, `value-missing`, `already-superseded`, `precondition-required`, `precondition-failed`, `idempotency-key-reused`, `idempotency-in-flight`, `storage-unavailable`, `internal-error`.
              * @example json-broken
              * @example type-wrong
              * @example member-unknown
@@ -2108,6 +2372,8 @@ export interface components {
              * @example unit-wrong-dimension
              * @example unit-ambiguous
              * @example number-out-of-range
+             * @example number-ambiguous
+             * @example rows-apart
              * @example text-too-long
              * @example text-wrong
              * @example word-unknown
@@ -2125,6 +2391,7 @@ export interface components {
              * @example media-type-unsupported
              * @example body-too-large
              * @example request-broken
+             * @example line-too-long
              * @example element-not-in-meter
              * @example meter-not-on-machine
              * @example id-unknown
@@ -2197,7 +2464,7 @@ export interface components {
              * @enum {string}
              */
             material?: "free-flowing" | "small-seed" | "dusty";
-            /** @description Bulk density; needed when the controller takes a volume per revolution. Range: 10 to 10000 kg/m3. */
+            /** @description Bulk density; needed when the controller takes a volume per revolution. No default. Range: 10 to 10000 kg/m3. */
             bulkDensity?: components["schemas"]["BulkDensityQuantity"];
             /** @description Price; gives the cost of a wrong value. */
             price?: components["schemas"]["Price"];
@@ -2217,7 +2484,7 @@ export interface components {
              * @enum {string}
              */
             material?: "free-flowing" | "small-seed" | "dusty";
-            /** @description Usual bulk density; a lot may have its own. Range: 10 to 10000 kg/m3. */
+            /** @description Usual bulk density; a lot may have its own. No default. Range: 10 to 10000 kg/m3. */
             bulkDensity?: components["schemas"]["BulkDensityQuantity"];
             /** @description Price. */
             price?: components["schemas"]["Price"];
@@ -2260,7 +2527,7 @@ export interface components {
         /** @description A reason for a verdict. */
         ReasonAnswer: {
             /**
-             * @description Stable code. Known today: `change-detected`, `no-practical-change`, `within-tolerance`, `within-tolerance-not-shown`, `no-value-in-force`, `large-change`, `precision-not-reached`, `precision-out-of-reach`, `catches-scatter-more-than-expected`, `stray-catch`, `first-catch-low`, `trend-over-catches`, `additive-offset`, `small-catch`, `coarse-scale`, `load-beyond-class`, `scale-dominates`, `default-repeatability-used`, `catch-excluded`, `mixed-mass-units`, `entry-resolution-matters`, `outside-meter-window`, `near-meter-limit`, `container-nearly-full`, `bounds-cross`, `wide-speed-range`, `outside-measured-speeds`, `stops-close-together`, `conditions-differ`, `varies-from-day-to-day`, `scale-check-overdue`, `scale-check-failed`, `scale-check-failed-later`, `scale-check-changed`, `value-in-force-changed`, `basis-superseded`, `other-lot`, `adopted-otherwise`.
+             * @description Stable code. Known today: `change-detected`, `no-practical-change`, `within-tolerance`, `within-tolerance-not-shown`, `no-value-in-force`, `large-change`, `precision-not-reached`, `precision-out-of-reach`, `catches-scatter-more-than-expected`, `likely-mistake`, `cannot-be-told-apart`, `stray-catch`, `first-catch-low`, `trend-over-catches`, `additive-offset`, `small-catch`, `coarse-scale`, `load-beyond-class`, `scale-dominates`, `default-repeatability-used`, `catch-excluded`, `mixed-mass-units`, `entry-resolution-matters`, `outside-meter-window`, `near-meter-limit`, `container-nearly-full`, `bounds-cross`, `wide-speed-range`, `outside-measured-speeds`, `stops-close-together`, `conditions-differ`, `varies-from-day-to-day`, `scale-check-overdue`, `scale-check-failed`, `scale-check-failed-later`, `scale-check-changed`, `value-in-force-changed`, `basis-superseded`, `other-lot`, `adopted-otherwise`.
              * @example change-detected
              * @example no-practical-change
              * @example within-tolerance
@@ -2270,6 +2537,8 @@ export interface components {
              * @example precision-not-reached
              * @example precision-out-of-reach
              * @example catches-scatter-more-than-expected
+             * @example likely-mistake
+             * @example cannot-be-told-apart
              * @example stray-catch
              * @example first-catch-low
              * @example trend-over-catches
@@ -2322,53 +2591,62 @@ export interface components {
              * @enum {string}
              */
             tareReading?: "each" | "shared" | "zeroed";
-            /** @description The one tare reading that serves all catches. Range: above 0 and up to 1000 t. */
+            /** @description The one tare reading that serves all catches. No default. Range: above 0 and up to 1000 t. */
             sharedTare?: components["schemas"]["MassQuantity"];
             /**
              * @description Where a count begins within its smallest step: `free` (anywhere, the default) or `on-edge` of the sensor.
              * @enum {string}
              */
             countStart?: "free" | "on-edge";
-            /** @description Smallest step of the count of turns. Default 0.1 rev, judgement. Range: 0 to 10 rev. */
+            /** @description Smallest step of the count of turns. Default 0.1 rev: default; judgement, no published source. Range: 0 to 10 rev. */
             turnResolution?: components["schemas"]["RevolutionsQuantity"];
-            /** @description Steady meter speed; needed when catches give a run time or the controller takes a mass per time. Range: above 0 and up to 10000 rpm. */
+            /** @description Steady meter speed; needed when catches give a run time or the controller takes a mass per time. No default. Range: above 0 and up to 10000 rpm. */
             meterSpeed?: components["schemas"]["RotationQuantity"];
-            /** @description Smallest step of the run time. Default 0.5 s, judgement. Range: 0 to 60 s. */
+            /** @description Smallest step of the run time. Default 0.5 s: default; judgement, no published source. Range: 0 to 60 s. */
             timeResolution?: components["schemas"]["TimeQuantity"];
             /** @description The value that was typed into the controller while it indicated a mass; default the value in force. Range: above 0 and up to 1000 kg/rev. */
             valueTypedIn?: components["schemas"]["MassPerRevolutionQuantity"];
-            /** @description Smallest step of the indicated mass. Default 0.1 kg, judgement. Range: 0 to 100 kg. */
+            /** @description Smallest step of the indicated mass. Default 0.1 kg: default; judgement, no published source. Range: 0 to 100 kg. */
             indicatedMassResolution?: components["schemas"]["MassQuantity"];
             /** @description Only some of the points that the meter feeds were caught, the same ones each time. */
             caughtPoints?: components["schemas"]["CaughtPointsOfTest"];
-            /** @description The mass per revolution that the controller uses now: the number typed in. Range: above 0 and up to 1000 kg/rev. */
+            /** @description The mass per revolution that the controller uses now: the number typed in. Default the value adopted for this meter, element, setting and product, where there is one and no startValue is given. Range: above 0 and up to 1000 kg/rev. */
             valueInForce?: components["schemas"]["ReferenceOfTest"];
-            /** @description A predicted value to compare with where none is in force yet. Range: above 0 and up to 1000 kg/rev. */
+            /** @description A predicted value to compare with where none is in force yet. No default. Range: above 0 and up to 1000 kg/rev. */
             startValue?: components["schemas"]["ReferenceOfTest"];
-            /** @description The rate to be applied; gives the effect of a wrong value. Range: above 0 and up to 100000 kg/ha. */
+            /** @description The rate to be applied; gives the effect of a wrong value. Default that of the plan named. Range: above 0 and up to 100000 kg/ha. */
             targetRate?: components["schemas"]["MassPerAreaQuantity"];
-            /** @description The area still to be seeded; gives mass and cost. Range: above 0 and up to 1000000 ha. */
+            /** @description The area still to be seeded; gives mass and cost. Default that of the plan named. Range: above 0 and up to 1000000 ha. */
             area?: components["schemas"]["AreaQuantity"];
             /** @description The catches in the order in which they were made. */
             catches: components["schemas"]["CatchOfTest"][];
-            /** @description Repeatability of one catch (standard deviation), scale and counter parts removed. Default 1 % for a catch of at least 5 kg and 20 rev, 2 % below, 3 % for dusty or caking products or under 5 rev; judgement. Range: 0.01 to 30 %. */
+            /** @description The product is of another lot than the one behind the value compared with: a larger change is then ordinary. Default false. */
+            newLot?: boolean;
+            /**
+             * Format: int32
+             * @description Points or outlets whose product is meant to fall into the container; tells what one missed point would look like. No default.
+             */
+            catchPoints?: number;
+            /** @description Codes of likely mistakes that somebody has checked and that did not happen; they are left out of the judgement. */
+            ruledOutMistakes?: ("pounds-as-kilograms" | "kilograms-as-pounds" | "tare-not-taken-off" | "tare-taken-off-twice" | "tare-of-another-container" | "decimal-slip" | "count-doubled" | "count-halved" | "meter-not-primed" | "container-overflowed" | "tank-bridged-or-empty" | "meter-isolated" | "catch-point-missed" | "another-element" | "another-product" | "value-in-force-wrong" | "start-value-wrong" | "something-else")[];
+            /** @description Repeatability of one catch (standard deviation), scale and counter parts removed. Default 1 % for a catch of at least 5 kg and 20 rev, 2 % below, 3 % for dusty or caking products or under 5 rev: judgement, 4 degrees of freedom, no published source. Default from the catches of earlier tests of this meter, element, setting and product, once there are enough; before that as said above. Range: 0.01 to 30 %. */
             repeatability?: components["schemas"]["RatioQuantity"];
             /**
              * Format: double
-             * @description Degrees of freedom of the repeatability. Default 4, judgement.
+             * @description Degrees of freedom of the repeatability. Default 4: judgement, no published source; the stated deviation is then uncertain by about 35 % (JCGM 100:2008, G.4.2). With a repeatability from earlier tests the default is theirs.
              */
             repeatabilityDegreesOfFreedom?: number;
-            /** @description Standard deviation from day to day beyond the scatter of catches. Default 1 %, judgement. Range: 0 to 20 %. */
+            /** @description Standard deviation from day to day beyond the scatter of catches. Default from the earlier tests of this meter, element, setting and product, once there are five; before that: Default 1 %: default until the series has five tests; judgement, no published source. Range: 0 to 20 %. */
             dayToDay?: components["schemas"]["RatioQuantity"];
-            /** @description Largest acceptable deviation of the value in force from the truth. Default 5 %, published acceptance limit. Range: 0.1 to 50 %. */
+            /** @description Largest acceptable deviation of the value in force from the truth. Default 5 %: published acceptance limit: within 5 % of the target rate (Field and Solie 2007; University of Georgia Extension). Range: 0.1 to 50 %. */
             tolerance?: components["schemas"]["RatioQuantity"];
-            /** @description Largest acceptable expanded uncertainty of the result. Default 3 %, judgement. Range: 0.1 to 50 %. */
+            /** @description Largest acceptable expanded uncertainty of the result. Default that of the plan named; without one: Default 3 %: default; judgement, no published source. Range: 0.1 to 50 %. */
             wantedPrecision?: components["schemas"]["RatioQuantity"];
-            /** @description Change from which a second catch has to confirm. Default 10 %, common practice. Range: 0.1 to 100 %. */
+            /** @description Change from which a second catch has to confirm. Default 10 %: common practice: 10 to 15 %; no published source. Range: 0.1 to 100 %. */
             secondCatchChange?: components["schemas"]["RatioQuantity"];
             /**
              * Format: double
-             * @description Coverage probability of expanded uncertainties. Default 0.95.
+             * @description Coverage probability of expanded uncertainties. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM 100:2008.
              */
             coverageProbability?: number;
             /** @description The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default: the service makes one. */
@@ -2387,6 +2665,8 @@ export interface components {
             lot?: string;
             /** @description Id of the scale. */
             scale: string;
+            /** @description Id of the container that the catches fell into. */
+            container?: string;
             /** @description Id of the plan that the test belongs to; gives target rate, area and sowing conditions. */
             plan?: string;
             /**
@@ -2407,7 +2687,7 @@ export interface components {
         ReferenceOfTest: {
             /**
              * Format: double
-             * @description The number, in the unit beside it.
+             * @description The number, in the unit beside it. No default.
              */
             value: number;
             /**
@@ -2415,7 +2695,7 @@ export interface components {
              * @enum {string}
              */
             unit: "kg/rev" | "g/rev" | "lb/rev" | "oz/rev";
-            /** @description Its own standard uncertainty, relative, where known. Range: 0 to 100 %. */
+            /** @description Its own standard uncertainty, relative, where known. Default in a catch test none: it is taken as exact. Default in a catch plan 2 % for a value in force and 10 % for a start value: judgement, no published source. Range: 0 to 100 %. */
             relativeUncertainty?: components["schemas"]["RatioQuantity"];
             /** @description True when another scale, or the same one after another check, stands behind it: then no scale error cancels in the change. Default false. */
             fromAnotherScale?: boolean;
@@ -2435,9 +2715,9 @@ export interface components {
         };
         /** @description Meter speeds between which an element turns evenly and its drive keeps up. */
         RotationLimits: {
-            /** @description Slowest. Range: 0 to 10000 rpm. */
+            /** @description Slowest. No default. Range: 0 to 10000 rpm. */
             minimum?: components["schemas"]["RotationQuantity"];
-            /** @description Fastest. Range: above 0 and up to 10000 rpm. */
+            /** @description Fastest. No default. Range: above 0 and up to 10000 rpm. */
             maximum?: components["schemas"]["RotationQuantity"];
         };
         /** @description The speed of a meter shaft. */
@@ -2465,7 +2745,7 @@ export interface components {
             division: components["schemas"]["MassQuantity"];
             /** @description Class on the data plate of a verified scale, as OIML R 76 names it: I, II, III or IIII. */
             accuracyClass?: string;
-            /** @description Verification interval e of the data plate. Default the division. */
+            /** @description Verification interval e of the data plate. Default the division: common practice, as on most verified scales (OIML R 76). */
             verificationInterval?: components["schemas"]["MassQuantity"];
             /** @description Limit of error stated by the maker or owner; goes before the class. */
             statedAccuracy?: components["schemas"]["MassQuantity"];
@@ -2473,7 +2753,7 @@ export interface components {
             capacity?: components["schemas"]["MassQuantity"];
             /**
              * Format: int32
-             * @description Days after which a check is overdue. Default 365, judgement.
+             * @description Days after which a check is overdue. Default 365: judgement, no published source.
              */
             daysBetweenChecks?: number;
             /** @description Id, a UUID of version 7. */
@@ -2566,15 +2846,15 @@ export interface components {
              * @enum {string}
              */
             accuracyClass?: "I" | "II" | "III" | "IIII";
-            /** @description Verification interval e of the data plate. Default the division. Range: above 0 and up to 100 kg. */
+            /** @description Verification interval e of the data plate. Default the division: common practice, as on most verified scales (OIML R 76). Range: above 0 and up to 100 kg. */
             verificationInterval?: components["schemas"]["MassQuantity"];
-            /** @description Limit of error stated by the maker or owner; goes before the class. Range: above 0 and up to 1000 kg. */
+            /** @description Limit of error stated by the maker or owner; goes before the class. No default. Range: above 0 and up to 1000 kg. */
             statedAccuracy?: components["schemas"]["MassQuantity"];
             /** @description Span error found by a check against known masses: it is corrected, and only its uncertainty remains. */
             knownError?: components["schemas"]["KnownScaleErrorOfTest"];
-            /** @description Largest load, container included. Range: above 0 and up to 1000 t. */
+            /** @description Largest load, container included. No default. Range: above 0 and up to 1000 t. */
             capacity?: components["schemas"]["MassQuantity"];
-            /** @description Standard deviation of a reading of a load that swings or creeps, beyond the division. Range: 0 to 100 kg. */
+            /** @description Standard deviation of a reading of a load that swings or creeps, beyond the division. No default. Range: 0 to 100 kg. */
             readingScatter?: components["schemas"]["MassQuantity"];
         };
         /** @description A scale. Its span error comes from its checks, which are evidence of their own. */
@@ -2594,15 +2874,15 @@ export interface components {
              * @enum {string}
              */
             accuracyClass?: "I" | "II" | "III" | "IIII";
-            /** @description Verification interval e of the data plate. Default the division. Range: above 0 and up to 100 kg. */
+            /** @description Verification interval e of the data plate. Default the division: common practice, as on most verified scales (OIML R 76). Range: above 0 and up to 100 kg. */
             verificationInterval?: components["schemas"]["MassQuantity"];
-            /** @description Limit of error stated by the maker or owner; goes before the class. Range: above 0 and up to 1000 kg. */
+            /** @description Limit of error stated by the maker or owner; goes before the class. No default. Range: above 0 and up to 1000 kg. */
             statedAccuracy?: components["schemas"]["MassQuantity"];
-            /** @description Largest load, container included. Range: above 0 and up to 1000 t. */
+            /** @description Largest load, container included. No default. Range: above 0 and up to 1000 t. */
             capacity?: components["schemas"]["MassQuantity"];
             /**
              * Format: int32
-             * @description Days after which a check is overdue. Default 365, judgement.
+             * @description Days after which a check is overdue. Default 365: judgement, no published source.
              */
             daysBetweenChecks?: number;
         };
@@ -2678,7 +2958,7 @@ export interface components {
         TankOfMachine: {
             /** @description What the owner calls it. */
             name: string;
-            /** @description Its volume. Range: above 0 and up to 1000 m3. */
+            /** @description Its volume. No default. Range: above 0 and up to 1000 m3. */
             volume?: components["schemas"]["VolumeQuantity"];
         };
         /** @description A temperature. */
@@ -2906,7 +3186,10 @@ export interface components {
         /** @description A request with the same Idempotency-Key is being worked on; Retry-After says when to ask again. */
         Conflict: {
             headers: {
-                /** @description Seconds to wait before the request is sent again. */
+                /**
+                 * @description Seconds to wait before the request is sent again.
+                 * @example 1
+                 */
                 "Retry-After": number;
                 [name: string]: unknown;
             };
@@ -2923,7 +3206,7 @@ export interface components {
                 "application/problem+json": components["schemas"]["Problem"];
             };
         };
-        /** @description The list cannot be given in any of the media types asked for. */
+        /** @description The answer cannot be given in any of the media types asked for. */
         NotAcceptable: {
             headers: {
                 [name: string]: unknown;
@@ -2971,7 +3254,10 @@ export interface components {
         /** @description The database cannot be used right now; nothing was stored. Retry-After says when to try again. */
         ServiceUnavailable: {
             headers: {
-                /** @description Seconds to wait before the request is sent again. */
+                /**
+                 * @description Seconds to wait before the request is sent again.
+                 * @example 1
+                 */
                 "Retry-After": number;
                 [name: string]: unknown;
             };
@@ -2998,7 +3284,91 @@ export interface components {
             };
         };
     };
-    parameters: never;
+    parameters: {
+        /**
+         * @description A text of your own, up to 200 ASCII characters, for example a new UUID in quotes. The same key with the same body within 24 hours gets the first answer again; with another body it is refused.
+         * @example "8e03978e-40d5-43e8-bc93-6894a57f9324"
+         */
+        IdempotencyKey: string;
+        /**
+         * @description Only the machine with this id.
+         * @example 019a0000-0000-7000-8000-000000000000
+         */
+        Machine: string;
+        /**
+         * @description Only this position of a meter.
+         * @example rear
+         */
+        Meter: string;
+        /**
+         * @description Only this metering element.
+         * @example standard roller
+         */
+        Element: string;
+        /**
+         * @description Only the product with this id.
+         * @example 019a0000-0000-7000-8000-000000000000
+         */
+        Product: string;
+        /**
+         * @description Only the lot with this id.
+         * @example 019a0000-0000-7000-8000-000000000000
+         */
+        Lot: string;
+        /**
+         * @description Only the scale with this id.
+         * @example 019a0000-0000-7000-8000-000000000000
+         */
+        Scale: string;
+        /**
+         * @description Only the plan with this id.
+         * @example 019a0000-0000-7000-8000-000000000000
+         */
+        Plan: string;
+        /** @description Only this verdict: investigate, repeat, keep or adopt for tests, passed or failed for scale checks. */
+        Verdict: "investigate" | "repeat" | "keep" | "adopt" | "passed" | "failed";
+        /**
+         * @description What happened at or after this instant, RFC 3339.
+         * @example 2026-04-01T00:00:00Z
+         */
+        From: string;
+        /**
+         * @description What happened before this instant, RFC 3339.
+         * @example 2026-05-01T00:00:00Z
+         */
+        Until: string;
+        /** @description newest-first (the default) or oldest-first, by the time when it happened. */
+        Order: "newest-first" | "oldest-first";
+        /**
+         * @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.
+         * @example 100
+         */
+        Limit: string;
+        /**
+         * @description Where to go on: the cursor of the previous page's next link.
+         * @example eyJ2IjoxfQ
+         */
+        Cursor: string;
+        /** @description Units of the answer; as-asked keeps what was entered. */
+        Units: "as-asked" | "metric" | "us";
+        /**
+         * @description The ETag that you have; an unchanged record answers 304 without a body.
+         * @example "r3"
+         */
+        IfNoneMatch: string;
+        /** @description Retired records too: true or false. Default false. */
+        IncludeRetired: boolean;
+        /**
+         * @description Id of the record.
+         * @example 019a0000-0000-7000-8000-000000000000
+         */
+        Id: string;
+        /**
+         * @description The ETag of the revision that you are changing; without it the change is refused.
+         * @example "r3"
+         */
+        IfMatch: string;
+    };
     requestBodies: never;
     headers: never;
     pathItems: never;
@@ -3015,16 +3385,21 @@ export type CapacityAnswer = components['schemas']['CapacityAnswer'];
 export type CatchAnswer = components['schemas']['CatchAnswer'];
 export type CatchOfTest = components['schemas']['CatchOfTest'];
 export type CatchPlanAnswer = components['schemas']['CatchPlanAnswer'];
+export type CatchPlanAnswerBatchLine = components['schemas']['CatchPlanAnswerBatchLine'];
 export type CatchPlanRequest = components['schemas']['CatchPlanRequest'];
 export type CatchTestAnswer = components['schemas']['CatchTestAnswer'];
+export type CatchTestAnswerBatchLine = components['schemas']['CatchTestAnswerBatchLine'];
 export type CatchTestRecordAnswer = components['schemas']['CatchTestRecordAnswer'];
 export type CatchTestRequest = components['schemas']['CatchTestRequest'];
 export type CaughtPointsOfTest = components['schemas']['CaughtPointsOfTest'];
 export type CautionAnswer = components['schemas']['CautionAnswer'];
+export type CodeAnswer = components['schemas']['CodeAnswer'];
+export type CodesAnswer = components['schemas']['CodesAnswer'];
 export type Conditions = components['schemas']['Conditions'];
 export type ContainerAnswer = components['schemas']['ContainerAnswer'];
 export type ContainerAnswerPage = components['schemas']['ContainerAnswerPage'];
 export type ContainerOfPlan = components['schemas']['ContainerOfPlan'];
+export type ContainerOfTest = components['schemas']['ContainerOfTest'];
 export type ContainerRequest = components['schemas']['ContainerRequest'];
 export type ControllerEntryOfTest = components['schemas']['ControllerEntryOfTest'];
 export type CornerAnswer = components['schemas']['CornerAnswer'];
@@ -3045,6 +3420,7 @@ export type HistoryValue = components['schemas']['HistoryValue'];
 export type KnownMassReadingOfCheck = components['schemas']['KnownMassReadingOfCheck'];
 export type KnownScaleErrorOfTest = components['schemas']['KnownScaleErrorOfTest'];
 export type LengthQuantity = components['schemas']['LengthQuantity'];
+export type LikelyMistakeAnswer = components['schemas']['LikelyMistakeAnswer'];
 export type LotAnswer = components['schemas']['LotAnswer'];
 export type LotAnswerPage = components['schemas']['LotAnswerPage'];
 export type LotRequest = components['schemas']['LotRequest'];
@@ -3062,8 +3438,11 @@ export type MeterOfMachine = components['schemas']['MeterOfMachine'];
 export type MeterOfPlan = components['schemas']['MeterOfPlan'];
 export type MeterPlanAnswer = components['schemas']['MeterPlanAnswer'];
 export type MeterSpeedAnswer = components['schemas']['MeterSpeedAnswer'];
+export type MeterSpeedAnswerBatchLine = components['schemas']['MeterSpeedAnswerBatchLine'];
 export type MeterSpeedRequest = components['schemas']['MeterSpeedRequest'];
 export type Money = components['schemas']['Money'];
+export type OtherContainerOfTest = components['schemas']['OtherContainerOfTest'];
+export type OtherDeliveryOfTest = components['schemas']['OtherDeliveryOfTest'];
 export type PlanAnswer = components['schemas']['PlanAnswer'];
 export type PlanAnswerPage = components['schemas']['PlanAnswerPage'];
 export type PlanRequest = components['schemas']['PlanRequest'];
@@ -3124,6 +3503,25 @@ export type ResponsePreconditionRequired = components['responses']['Precondition
 export type ResponseServiceUnavailable = components['responses']['ServiceUnavailable'];
 export type ResponseUnprocessableEntity = components['responses']['UnprocessableEntity'];
 export type ResponseUnsupportedMediaType = components['responses']['UnsupportedMediaType'];
+export type ParameterIdempotencyKey = components['parameters']['IdempotencyKey'];
+export type ParameterMachine = components['parameters']['Machine'];
+export type ParameterMeter = components['parameters']['Meter'];
+export type ParameterElement = components['parameters']['Element'];
+export type ParameterProduct = components['parameters']['Product'];
+export type ParameterLot = components['parameters']['Lot'];
+export type ParameterScale = components['parameters']['Scale'];
+export type ParameterPlan = components['parameters']['Plan'];
+export type ParameterVerdict = components['parameters']['Verdict'];
+export type ParameterFrom = components['parameters']['From'];
+export type ParameterUntil = components['parameters']['Until'];
+export type ParameterOrder = components['parameters']['Order'];
+export type ParameterLimit = components['parameters']['Limit'];
+export type ParameterCursor = components['parameters']['Cursor'];
+export type ParameterUnits = components['parameters']['Units'];
+export type ParameterIfNoneMatch = components['parameters']['IfNoneMatch'];
+export type ParameterIncludeRetired = components['parameters']['IncludeRetired'];
+export type ParameterId = components['parameters']['Id'];
+export type ParameterIfMatch = components['parameters']['IfMatch'];
 export type $defs = Record<string, never>;
 export interface operations {
     planCatch: {
@@ -3155,6 +3553,52 @@ export interface operations {
             400: components["responses"]["BadRequest"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
+            422: components["responses"]["UnprocessableEntity"];
+            500: components["responses"]["InternalServerError"];
+        };
+    };
+    planCatchBatch: {
+        parameters: {
+            query?: {
+                /** @description Units of all answers; as-asked takes for each those of its question. */
+                units?: "as-asked" | "metric" | "us";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Questions, one a line. The meters and what is at hand: scale, container, time. */
+        requestBody: {
+            content: {
+                "application/x-ndjson": components["schemas"]["CatchPlanRequest"];
+            };
+        };
+        responses: {
+            /** @description An answer for each question, in the order of the questions. It is sent before all questions are read, so what goes wrong later shows in its lines or cuts the connection. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/x-ndjson": components["schemas"]["CatchPlanAnswerBatchLine"];
+                };
+            };
+            400: components["responses"]["BadRequest"];
+            406: components["responses"]["NotAcceptable"];
+            /** @description The body is of none of the media types listed in Accept-Post, or not in UTF-8. */
+            415: {
+                headers: {
+                    /**
+                     * @description The media types that can be sent.
+                     * @example application/x-ndjson, text/csv
+                     */
+                    "Accept-Post": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             422: components["responses"]["UnprocessableEntity"];
             500: components["responses"]["InternalServerError"];
         };
@@ -3192,37 +3636,118 @@ export interface operations {
             500: components["responses"]["InternalServerError"];
         };
     };
+    evaluateCatchTestBatch: {
+        parameters: {
+            query?: {
+                /** @description Units of all answers; as-asked takes for each those of its question. */
+                units?: "as-asked" | "metric" | "us";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Questions, one a line. The catches and what is known about scale, counter and product. */
+        requestBody: {
+            content: {
+                "application/x-ndjson": components["schemas"]["CatchTestRequest"];
+                "text/csv": string;
+            };
+        };
+        responses: {
+            /** @description An answer for each question, in the order of the questions. It is sent before all questions are read, so what goes wrong later shows in its lines or cuts the connection. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/x-ndjson": components["schemas"]["CatchTestAnswerBatchLine"];
+                    "text/csv": string;
+                };
+            };
+            400: components["responses"]["BadRequest"];
+            406: components["responses"]["NotAcceptable"];
+            /** @description The body is of none of the media types listed in Accept-Post, or not in UTF-8. */
+            415: {
+                headers: {
+                    /**
+                     * @description The media types that can be sent.
+                     * @example application/x-ndjson, text/csv
+                     */
+                    "Accept-Post": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            422: components["responses"]["UnprocessableEntity"];
+            500: components["responses"]["InternalServerError"];
+        };
+    };
     listCatchTests: {
         parameters: {
             query?: {
-                /** @description Only the machine with this id. */
-                machine?: string;
-                /** @description Only this position of a meter. */
-                meter?: string;
-                /** @description Only this metering element. */
-                element?: string;
-                /** @description Only the product with this id. */
-                product?: string;
-                /** @description Only the lot with this id. */
-                lot?: string;
-                /** @description Only the scale with this id. */
-                scale?: string;
-                /** @description Only the plan with this id. */
-                plan?: string;
+                /**
+                 * @description Only the machine with this id.
+                 * @example 019a0000-0000-7000-8000-000000000000
+                 */
+                machine?: components["parameters"]["Machine"];
+                /**
+                 * @description Only this position of a meter.
+                 * @example rear
+                 */
+                meter?: components["parameters"]["Meter"];
+                /**
+                 * @description Only this metering element.
+                 * @example standard roller
+                 */
+                element?: components["parameters"]["Element"];
+                /**
+                 * @description Only the product with this id.
+                 * @example 019a0000-0000-7000-8000-000000000000
+                 */
+                product?: components["parameters"]["Product"];
+                /**
+                 * @description Only the lot with this id.
+                 * @example 019a0000-0000-7000-8000-000000000000
+                 */
+                lot?: components["parameters"]["Lot"];
+                /**
+                 * @description Only the scale with this id.
+                 * @example 019a0000-0000-7000-8000-000000000000
+                 */
+                scale?: components["parameters"]["Scale"];
+                /**
+                 * @description Only the plan with this id.
+                 * @example 019a0000-0000-7000-8000-000000000000
+                 */
+                plan?: components["parameters"]["Plan"];
                 /** @description Only this verdict: investigate, repeat, keep or adopt for tests, passed or failed for scale checks. */
-                verdict?: "investigate" | "repeat" | "keep" | "adopt" | "passed" | "failed";
-                /** @description What happened at or after this instant, RFC 3339. */
-                from?: string;
-                /** @description What happened before this instant, RFC 3339. */
-                until?: string;
+                verdict?: components["parameters"]["Verdict"];
+                /**
+                 * @description What happened at or after this instant, RFC 3339.
+                 * @example 2026-04-01T00:00:00Z
+                 */
+                from?: components["parameters"]["From"];
+                /**
+                 * @description What happened before this instant, RFC 3339.
+                 * @example 2026-05-01T00:00:00Z
+                 */
+                until?: components["parameters"]["Until"];
                 /** @description newest-first (the default) or oldest-first, by the time when it happened. */
-                order?: "newest-first" | "oldest-first";
-                /** @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100. */
-                limit?: string;
-                /** @description Where to go on: the cursor of the previous page's next link. */
-                cursor?: string;
+                order?: components["parameters"]["Order"];
+                /**
+                 * @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.
+                 * @example 100
+                 */
+                limit?: components["parameters"]["Limit"];
+                /**
+                 * @description Where to go on: the cursor of the previous page's next link.
+                 * @example eyJ2IjoxfQ
+                 */
+                cursor?: components["parameters"]["Cursor"];
                 /** @description Units of the answer; as-asked keeps what was entered. */
-                units?: "as-asked" | "metric" | "us";
+                units?: components["parameters"]["Units"];
             };
             header?: never;
             path?: never;
@@ -3233,11 +3758,20 @@ export interface operations {
             /** @description A page of the list. */
             200: {
                 headers: {
-                    /** @description Address of the next page (RFC 8288, rel next); absent on the last one. */
+                    /**
+                     * @description Address of the next page (RFC 8288, rel next); absent on the last one.
+                     * @example <http://localhost:5000/v1/history?limit=2&cursor=eyJ2IjoxfQ>; rel="next"
+                     */
                     Link?: string;
-                    /** @description A name for the file, with CSV. */
+                    /**
+                     * @description A name for the file, with CSV.
+                     * @example attachment; filename=history.csv
+                     */
                     "Content-Disposition"?: string;
-                    /** @description A copy may be kept by its owner but has to be checked before each use. */
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
                     [name: string]: unknown;
                 };
@@ -3262,7 +3796,7 @@ export interface operations {
                  * @description A text of your own, up to 200 ASCII characters, for example a new UUID in quotes. The same key with the same body within 24 hours gets the first answer again; with another body it is refused.
                  * @example "8e03978e-40d5-43e8-bc93-6894a57f9324"
                  */
-                "Idempotency-Key"?: string;
+                "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
             };
             path?: never;
             cookie?: never;
@@ -3277,13 +3811,25 @@ export interface operations {
             /** @description The record that this id already had, from an equal request. */
             200: {
                 headers: {
-                    /** @description Address of the record. */
+                    /**
+                     * @description Address of the record.
+                     * @example /v1/machines/019a0000-0000-7000-8000-000000000000
+                     */
                     Location: string;
-                    /** @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match. */
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
                     ETag: string;
-                    /** @description A copy may be kept by its owner but has to be checked before each use. */
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
-                    /** @description true when this is the answer to an earlier, equal request. */
+                    /**
+                     * @description true when this is the answer to an earlier, equal request.
+                     * @example true
+                     */
                     "Idempotent-Replayed"?: string;
                     [name: string]: unknown;
                 };
@@ -3294,13 +3840,25 @@ export interface operations {
             /** @description The stored test. */
             201: {
                 headers: {
-                    /** @description Address of the record. */
+                    /**
+                     * @description Address of the record.
+                     * @example /v1/machines/019a0000-0000-7000-8000-000000000000
+                     */
                     Location: string;
-                    /** @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match. */
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
                     ETag: string;
-                    /** @description A copy may be kept by its owner but has to be checked before each use. */
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
-                    /** @description true when this is the answer to an earlier, equal request. */
+                    /**
+                     * @description true when this is the answer to an earlier, equal request.
+                     * @example true
+                     */
                     "Idempotent-Replayed"?: string;
                     [name: string]: unknown;
                 };
@@ -3328,10 +3886,13 @@ export interface operations {
                  * @description The ETag that you have; an unchanged record answers 304 without a body.
                  * @example "r3"
                  */
-                "If-None-Match"?: string;
+                "If-None-Match"?: components["parameters"]["IfNoneMatch"];
             };
             path: {
-                /** @description Id of the test. */
+                /**
+                 * @description Id of the test.
+                 * @example 019a0000-0000-7000-8000-000000000000
+                 */
                 id: string;
             };
             cookie?: never;
@@ -3341,9 +3902,15 @@ export interface operations {
             /** @description The test. */
             200: {
                 headers: {
-                    /** @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match. */
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
                     ETag: string;
-                    /** @description A copy may be kept by its owner but has to be checked before each use. */
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
                     [name: string]: unknown;
                 };
@@ -3354,9 +3921,15 @@ export interface operations {
             /** @description Not changed since the representation with the entity tag sent. */
             304: {
                 headers: {
-                    /** @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match. */
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
                     ETag: string;
-                    /** @description A copy may be kept by its owner but has to be checked before each use. */
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
                     [name: string]: unknown;
                 };
@@ -3374,7 +3947,10 @@ export interface operations {
             query?: never;
             header?: never;
             path: {
-                /** @description Id of the test. */
+                /**
+                 * @description Id of the test.
+                 * @example 019a0000-0000-7000-8000-000000000000
+                 */
                 id: string;
             };
             cookie?: never;
@@ -3397,17 +3973,58 @@ export interface operations {
             503: components["responses"]["ServiceUnavailable"];
         };
     };
+    listCodes: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Every code. */
+            200: {
+                headers: {
+                    /**
+                     * @description The list may be kept for an hour; it changes only with a new version of the service.
+                     * @example private, no-cache
+                     */
+                    "Cache-Control": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["CodesAnswer"];
+                };
+            };
+            /** @description The query holds a parameter that is unknown or given twice. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            500: components["responses"]["InternalServerError"];
+        };
+    };
     listContainers: {
         parameters: {
             query?: {
                 /** @description Retired records too: true or false. Default false. */
-                includeRetired?: boolean;
-                /** @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100. */
-                limit?: string;
-                /** @description Where to go on: the cursor of the previous page's next link. */
-                cursor?: string;
+                includeRetired?: components["parameters"]["IncludeRetired"];
+                /**
+                 * @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.
+                 * @example 100
+                 */
+                limit?: components["parameters"]["Limit"];
+                /**
+                 * @description Where to go on: the cursor of the previous page's next link.
+                 * @example eyJ2IjoxfQ
+                 */
+                cursor?: components["parameters"]["Cursor"];
                 /** @description Units of the answer; as-asked keeps what was entered. */
-                units?: "as-asked" | "metric" | "us";
+                units?: components["parameters"]["Units"];
             };
             header?: never;
             path?: never;
@@ -3418,11 +4035,20 @@ export interface operations {
             /** @description A page of the list. */
             200: {
                 headers: {
-                    /** @description Address of the next page (RFC 8288, rel next); absent on the last one. */
+                    /**
+                     * @description Address of the next page (RFC 8288, rel next); absent on the last one.
+                     * @example <http://localhost:5000/v1/history?limit=2&cursor=eyJ2IjoxfQ>; rel="next"
+                     */
                     Link?: string;
-                    /** @description A name for the file, with CSV. */
+                    /**
+                     * @description A name for the file, with CSV.
+                     * @example attachment; filename=history.csv
+                     */
                     "Content-Disposition"?: string;
-                    /** @description A copy may be kept by its owner but has to be checked before each use. */
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
                     [name: string]: unknown;
                 };
@@ -3447,7 +4073,7 @@ export interface operations {
                  * @description A text of your own, up to 200 ASCII characters, for example a new UUID in quotes. The same key with the same body within 24 hours gets the first answer again; with another body it is refused.
                  * @example "8e03978e-40d5-43e8-bc93-6894a57f9324"
                  */
-                "Idempotency-Key"?: string;
+                "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
             };
             path?: never;
             cookie?: never;
@@ -3462,13 +4088,25 @@ export interface operations {
             /** @description The record that this id already had, from an equal request. */
             200: {
                 headers: {
-                    /** @description Address of the record. */
+                    /**
+                     * @description Address of the record.
+                     * @example /v1/machines/019a0000-0000-7000-8000-000000000000
+                     */
                     Location: string;
-                    /** @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match. */
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
                     ETag: string;
-                    /** @description A copy may be kept by its owner but has to be checked before each use. */
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
-                    /** @description true when this is the answer to an earlier, equal request. */
+                    /**
+                     * @description true when this is the answer to an earlier, equal request.
+                     * @example true
+                     */
                     "Idempotent-Replayed"?: string;
                     [name: string]: unknown;
                 };
@@ -3479,13 +4117,25 @@ export interface operations {
             /** @description The stored record. */
             201: {
                 headers: {
-                    /** @description Address of the record. */
+                    /**
+                     * @description Address of the record.
+                     * @example /v1/machines/019a0000-0000-7000-8000-000000000000
+                     */
                     Location: string;
-                    /** @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match. */
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
                     ETag: string;
-                    /** @description A copy may be kept by its owner but has to be checked before each use. */
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
-                    /** @description true when this is the answer to an earlier, equal request. */
+                    /**
+                     * @description true when this is the answer to an earlier, equal request.
+                     * @example true
+                     */
                     "Idempotent-Replayed"?: string;
                     [name: string]: unknown;
                 };
@@ -3506,18 +4156,21 @@ export interface operations {
         parameters: {
             query?: {
                 /** @description Units of the answer; as-asked keeps what was entered. */
-                units?: "as-asked" | "metric" | "us";
+                units?: components["parameters"]["Units"];
             };
             header?: {
                 /**
                  * @description The ETag that you have; an unchanged record answers 304 without a body.
                  * @example "r3"
                  */
-                "If-None-Match"?: string;
+                "If-None-Match"?: components["parameters"]["IfNoneMatch"];
             };
             path: {
-                /** @description Id of the record. */
-                id: string;
+                /**
+                 * @description Id of the record.
+                 * @example 019a0000-0000-7000-8000-000000000000
+                 */
+                id: components["parameters"]["Id"];
             };
             cookie?: never;
         };
@@ -3526,9 +4179,15 @@ export interface operations {
             /** @description The record. */
             200: {
                 headers: {
-                    /** @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match. */
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
                     ETag: string;
-                    /** @description A copy may be kept by its owner but has to be checked before each use. */
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
                     [name: string]: unknown;
                 };
@@ -3539,9 +4198,15 @@ export interface operations {
             /** @description Not changed since the representation with the entity tag sent. */
             304: {
                 headers: {
-                    /** @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match. */
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
                     ETag: string;
-                    /** @description A copy may be kept by its owner but has to be checked before each use. */
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
                     [name: string]: unknown;
                 };
@@ -3562,11 +4227,14 @@ export interface operations {
                  * @description The ETag of the revision that you are changing; without it the change is refused.
                  * @example "r3"
                  */
-                "If-Match": string;
+                "If-Match": components["parameters"]["IfMatch"];
             };
             path: {
-                /** @description Id of the record. */
-                id: string;
+                /**
+                 * @description Id of the record.
+                 * @example 019a0000-0000-7000-8000-000000000000
+                 */
+                id: components["parameters"]["Id"];
             };
             cookie?: never;
         };
@@ -3580,11 +4248,20 @@ export interface operations {
             /** @description The record as it is now. */
             200: {
                 headers: {
-                    /** @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match. */
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
                     ETag: string;
-                    /** @description Address of the record. */
+                    /**
+                     * @description Address of the record.
+                     * @example /v1/machines/019a0000-0000-7000-8000-000000000000
+                     */
                     Location: string;
-                    /** @description A copy may be kept by its owner but has to be checked before each use. */
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
                     [name: string]: unknown;
                 };
@@ -3606,34 +4283,67 @@ export interface operations {
     listHistory: {
         parameters: {
             query?: {
-                /** @description Only the machine with this id. */
-                machine?: string;
-                /** @description Only this position of a meter. */
-                meter?: string;
-                /** @description Only this metering element. */
-                element?: string;
-                /** @description Only the product with this id. */
-                product?: string;
-                /** @description Only the lot with this id. */
-                lot?: string;
-                /** @description Only the scale with this id. */
-                scale?: string;
-                /** @description Only the plan with this id. */
-                plan?: string;
+                /**
+                 * @description Only the machine with this id.
+                 * @example 019a0000-0000-7000-8000-000000000000
+                 */
+                machine?: components["parameters"]["Machine"];
+                /**
+                 * @description Only this position of a meter.
+                 * @example rear
+                 */
+                meter?: components["parameters"]["Meter"];
+                /**
+                 * @description Only this metering element.
+                 * @example standard roller
+                 */
+                element?: components["parameters"]["Element"];
+                /**
+                 * @description Only the product with this id.
+                 * @example 019a0000-0000-7000-8000-000000000000
+                 */
+                product?: components["parameters"]["Product"];
+                /**
+                 * @description Only the lot with this id.
+                 * @example 019a0000-0000-7000-8000-000000000000
+                 */
+                lot?: components["parameters"]["Lot"];
+                /**
+                 * @description Only the scale with this id.
+                 * @example 019a0000-0000-7000-8000-000000000000
+                 */
+                scale?: components["parameters"]["Scale"];
+                /**
+                 * @description Only the plan with this id.
+                 * @example 019a0000-0000-7000-8000-000000000000
+                 */
+                plan?: components["parameters"]["Plan"];
                 /** @description Only this verdict: investigate, repeat, keep or adopt for tests, passed or failed for scale checks. */
-                verdict?: "investigate" | "repeat" | "keep" | "adopt" | "passed" | "failed";
-                /** @description What happened at or after this instant, RFC 3339. */
-                from?: string;
-                /** @description What happened before this instant, RFC 3339. */
-                until?: string;
+                verdict?: components["parameters"]["Verdict"];
+                /**
+                 * @description What happened at or after this instant, RFC 3339.
+                 * @example 2026-04-01T00:00:00Z
+                 */
+                from?: components["parameters"]["From"];
+                /**
+                 * @description What happened before this instant, RFC 3339.
+                 * @example 2026-05-01T00:00:00Z
+                 */
+                until?: components["parameters"]["Until"];
                 /** @description newest-first (the default) or oldest-first, by the time when it happened. */
-                order?: "newest-first" | "oldest-first";
-                /** @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100. */
-                limit?: string;
-                /** @description Where to go on: the cursor of the previous page's next link. */
-                cursor?: string;
+                order?: components["parameters"]["Order"];
+                /**
+                 * @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.
+                 * @example 100
+                 */
+                limit?: components["parameters"]["Limit"];
+                /**
+                 * @description Where to go on: the cursor of the previous page's next link.
+                 * @example eyJ2IjoxfQ
+                 */
+                cursor?: components["parameters"]["Cursor"];
                 /** @description Units of the answer; as-asked keeps what was entered. */
-                units?: "as-asked" | "metric" | "us";
+                units?: components["parameters"]["Units"];
             };
             header?: never;
             path?: never;
@@ -3644,11 +4354,20 @@ export interface operations {
             /** @description A page of the list. */
             200: {
                 headers: {
-                    /** @description Address of the next page (RFC 8288, rel next); absent on the last one. */
+                    /**
+                     * @description Address of the next page (RFC 8288, rel next); absent on the last one.
+                     * @example <http://localhost:5000/v1/history?limit=2&cursor=eyJ2IjoxfQ>; rel="next"
+                     */
                     Link?: string;
-                    /** @description A name for the file, with CSV. */
+                    /**
+                     * @description A name for the file, with CSV.
+                     * @example attachment; filename=history.csv
+                     */
                     "Content-Disposition"?: string;
-                    /** @description A copy may be kept by its owner but has to be checked before each use. */
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
                     [name: string]: unknown;
                 };
@@ -3669,13 +4388,19 @@ export interface operations {
         parameters: {
             query?: {
                 /** @description Retired records too: true or false. Default false. */
-                includeRetired?: boolean;
-                /** @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100. */
-                limit?: string;
-                /** @description Where to go on: the cursor of the previous page's next link. */
-                cursor?: string;
+                includeRetired?: components["parameters"]["IncludeRetired"];
+                /**
+                 * @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.
+                 * @example 100
+                 */
+                limit?: components["parameters"]["Limit"];
+                /**
+                 * @description Where to go on: the cursor of the previous page's next link.
+                 * @example eyJ2IjoxfQ
+                 */
+                cursor?: components["parameters"]["Cursor"];
                 /** @description Units of the answer; as-asked keeps what was entered. */
-                units?: "as-asked" | "metric" | "us";
+                units?: components["parameters"]["Units"];
             };
             header?: never;
             path?: never;
@@ -3686,11 +4411,20 @@ export interface operations {
             /** @description A page of the list. */
             200: {
                 headers: {
-                    /** @description Address of the next page (RFC 8288, rel next); absent on the last one. */
+                    /**
+                     * @description Address of the next page (RFC 8288, rel next); absent on the last one.
+                     * @example <http://localhost:5000/v1/history?limit=2&cursor=eyJ2IjoxfQ>; rel="next"
+                     */
                     Link?: string;
-                    /** @description A name for the file, with CSV. */
+                    /**
+                     * @description A name for the file, with CSV.
+                     * @example attachment; filename=history.csv
+                     */
                     "Content-Disposition"?: string;
-                    /** @description A copy may be kept by its owner but has to be checked before each use. */
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
                     [name: string]: unknown;
                 };
@@ -3715,7 +4449,7 @@ export interface operations {
                  * @description A text of your own, up to 200 ASCII characters, for example a new UUID in quotes. The same key with the same body within 24 hours gets the first answer again; with another body it is refused.
                  * @example "8e03978e-40d5-43e8-bc93-6894a57f9324"
                  */
-                "Idempotency-Key"?: string;
+                "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
             };
             path?: never;
             cookie?: never;
@@ -3730,13 +4464,25 @@ export interface operations {
             /** @description The record that this id already had, from an equal request. */
             200: {
                 headers: {
-                    /** @description Address of the record. */
+                    /**
+                     * @description Address of the record.
+                     * @example /v1/machines/019a0000-0000-7000-8000-000000000000
+                     */
                     Location: string;
-                    /** @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match. */
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
                     ETag: string;
-                    /** @description A copy may be kept by its owner but has to be checked before each use. */
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
-                    /** @description true when this is the answer to an earlier, equal request. */
+                    /**
+                     * @description true when this is the answer to an earlier, equal request.
+                     * @example true
+                     */
                     "Idempotent-Replayed"?: string;
                     [name: string]: unknown;
                 };
@@ -3747,13 +4493,25 @@ export interface operations {
             /** @description The stored record. */
             201: {
                 headers: {
-                    /** @description Address of the record. */
+                    /**
+                     * @description Address of the record.
+                     * @example /v1/machines/019a0000-0000-7000-8000-000000000000
+                     */
                     Location: string;
-                    /** @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match. */
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
                     ETag: string;
-                    /** @description A copy may be kept by its owner but has to be checked before each use. */
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
-                    /** @description true when this is the answer to an earlier, equal request. */
+                    /**
+                     * @description true when this is the answer to an earlier, equal request.
+                     * @example true
+                     */
                     "Idempotent-Replayed"?: string;
                     [name: string]: unknown;
                 };
@@ -3774,18 +4532,21 @@ export interface operations {
         parameters: {
             query?: {
                 /** @description Units of the answer; as-asked keeps what was entered. */
-                units?: "as-asked" | "metric" | "us";
+                units?: components["parameters"]["Units"];
             };
             header?: {
                 /**
                  * @description The ETag that you have; an unchanged record answers 304 without a body.
                  * @example "r3"
                  */
-                "If-None-Match"?: string;
+                "If-None-Match"?: components["parameters"]["IfNoneMatch"];
             };
             path: {
-                /** @description Id of the record. */
-                id: string;
+                /**
+                 * @description Id of the record.
+                 * @example 019a0000-0000-7000-8000-000000000000
+                 */
+                id: components["parameters"]["Id"];
             };
             cookie?: never;
         };
@@ -3794,9 +4555,15 @@ export interface operations {
             /** @description The record. */
             200: {
                 headers: {
-                    /** @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match. */
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
                     ETag: string;
-                    /** @description A copy may be kept by its owner but has to be checked before each use. */
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
                     [name: string]: unknown;
                 };
@@ -3807,9 +4574,15 @@ export interface operations {
             /** @description Not changed since the representation with the entity tag sent. */
             304: {
                 headers: {
-                    /** @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match. */
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
                     ETag: string;
-                    /** @description A copy may be kept by its owner but has to be checked before each use. */
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
                     [name: string]: unknown;
                 };
@@ -3830,11 +4603,14 @@ export interface operations {
                  * @description The ETag of the revision that you are changing; without it the change is refused.
                  * @example "r3"
                  */
-                "If-Match": string;
+                "If-Match": components["parameters"]["IfMatch"];
             };
             path: {
-                /** @description Id of the record. */
-                id: string;
+                /**
+                 * @description Id of the record.
+                 * @example 019a0000-0000-7000-8000-000000000000
+                 */
+                id: components["parameters"]["Id"];
             };
             cookie?: never;
         };
@@ -3848,11 +4624,20 @@ export interface operations {
             /** @description The record as it is now. */
             200: {
                 headers: {
-                    /** @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match. */
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
                     ETag: string;
-                    /** @description Address of the record. */
+                    /**
+                     * @description Address of the record.
+                     * @example /v1/machines/019a0000-0000-7000-8000-000000000000
+                     */
                     Location: string;
-                    /** @description A copy may be kept by its owner but has to be checked before each use. */
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
                     [name: string]: unknown;
                 };
@@ -3875,13 +4660,19 @@ export interface operations {
         parameters: {
             query?: {
                 /** @description Retired records too: true or false. Default false. */
-                includeRetired?: boolean;
-                /** @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100. */
-                limit?: string;
-                /** @description Where to go on: the cursor of the previous page's next link. */
-                cursor?: string;
+                includeRetired?: components["parameters"]["IncludeRetired"];
+                /**
+                 * @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.
+                 * @example 100
+                 */
+                limit?: components["parameters"]["Limit"];
+                /**
+                 * @description Where to go on: the cursor of the previous page's next link.
+                 * @example eyJ2IjoxfQ
+                 */
+                cursor?: components["parameters"]["Cursor"];
                 /** @description Units of the answer; as-asked keeps what was entered. */
-                units?: "as-asked" | "metric" | "us";
+                units?: components["parameters"]["Units"];
             };
             header?: never;
             path?: never;
@@ -3892,11 +4683,20 @@ export interface operations {
             /** @description A page of the list. */
             200: {
                 headers: {
-                    /** @description Address of the next page (RFC 8288, rel next); absent on the last one. */
+                    /**
+                     * @description Address of the next page (RFC 8288, rel next); absent on the last one.
+                     * @example <http://localhost:5000/v1/history?limit=2&cursor=eyJ2IjoxfQ>; rel="next"
+                     */
                     Link?: string;
-                    /** @description A name for the file, with CSV. */
+                    /**
+                     * @description A name for the file, with CSV.
+                     * @example attachment; filename=history.csv
+                     */
                     "Content-Disposition"?: string;
-                    /** @description A copy may be kept by its owner but has to be checked before each use. */
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
                     [name: string]: unknown;
                 };
@@ -3921,7 +4721,7 @@ export interface operations {
                  * @description A text of your own, up to 200 ASCII characters, for example a new UUID in quotes. The same key with the same body within 24 hours gets the first answer again; with another body it is refused.
                  * @example "8e03978e-40d5-43e8-bc93-6894a57f9324"
                  */
-                "Idempotency-Key"?: string;
+                "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
             };
             path?: never;
             cookie?: never;
@@ -3936,13 +4736,25 @@ export interface operations {
             /** @description The record that this id already had, from an equal request. */
             200: {
                 headers: {
-                    /** @description Address of the record. */
+                    /**
+                     * @description Address of the record.
+                     * @example /v1/machines/019a0000-0000-7000-8000-000000000000
+                     */
                     Location: string;
-                    /** @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match. */
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
                     ETag: string;
-                    /** @description A copy may be kept by its owner but has to be checked before each use. */
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
-                    /** @description true when this is the answer to an earlier, equal request. */
+                    /**
+                     * @description true when this is the answer to an earlier, equal request.
+                     * @example true
+                     */
                     "Idempotent-Replayed"?: string;
                     [name: string]: unknown;
                 };
@@ -3953,13 +4765,25 @@ export interface operations {
             /** @description The stored record. */
             201: {
                 headers: {
-                    /** @description Address of the record. */
+                    /**
+                     * @description Address of the record.
+                     * @example /v1/machines/019a0000-0000-7000-8000-000000000000
+                     */
                     Location: string;
-                    /** @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match. */
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
                     ETag: string;
-                    /** @description A copy may be kept by its owner but has to be checked before each use. */
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
-                    /** @description true when this is the answer to an earlier, equal request. */
+                    /**
+                     * @description true when this is the answer to an earlier, equal request.
+                     * @example true
+                     */
                     "Idempotent-Replayed"?: string;
                     [name: string]: unknown;
                 };
@@ -3980,18 +4804,21 @@ export interface operations {
         parameters: {
             query?: {
                 /** @description Units of the answer; as-asked keeps what was entered. */
-                units?: "as-asked" | "metric" | "us";
+                units?: components["parameters"]["Units"];
             };
             header?: {
                 /**
                  * @description The ETag that you have; an unchanged record answers 304 without a body.
                  * @example "r3"
                  */
-                "If-None-Match"?: string;
+                "If-None-Match"?: components["parameters"]["IfNoneMatch"];
             };
             path: {
-                /** @description Id of the record. */
-                id: string;
+                /**
+                 * @description Id of the record.
+                 * @example 019a0000-0000-7000-8000-000000000000
+                 */
+                id: components["parameters"]["Id"];
             };
             cookie?: never;
         };
@@ -4000,9 +4827,15 @@ export interface operations {
             /** @description The record. */
             200: {
                 headers: {
-                    /** @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match. */
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
                     ETag: string;
-                    /** @description A copy may be kept by its owner but has to be checked before each use. */
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
                     [name: string]: unknown;
                 };
@@ -4013,9 +4846,15 @@ export interface operations {
             /** @description Not changed since the representation with the entity tag sent. */
             304: {
                 headers: {
-                    /** @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match. */
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
                     ETag: string;
-                    /** @description A copy may be kept by its owner but has to be checked before each use. */
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
                     [name: string]: unknown;
                 };
@@ -4036,11 +4875,14 @@ export interface operations {
                  * @description The ETag of the revision that you are changing; without it the change is refused.
                  * @example "r3"
                  */
-                "If-Match": string;
+                "If-Match": components["parameters"]["IfMatch"];
             };
             path: {
-                /** @description Id of the record. */
-                id: string;
+                /**
+                 * @description Id of the record.
+                 * @example 019a0000-0000-7000-8000-000000000000
+                 */
+                id: components["parameters"]["Id"];
             };
             cookie?: never;
         };
@@ -4054,11 +4896,20 @@ export interface operations {
             /** @description The record as it is now. */
             200: {
                 headers: {
-                    /** @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match. */
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
                     ETag: string;
-                    /** @description Address of the record. */
+                    /**
+                     * @description Address of the record.
+                     * @example /v1/machines/019a0000-0000-7000-8000-000000000000
+                     */
                     Location: string;
-                    /** @description A copy may be kept by its owner but has to be checked before each use. */
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
                     [name: string]: unknown;
                 };
@@ -4110,6 +4961,52 @@ export interface operations {
             500: components["responses"]["InternalServerError"];
         };
     };
+    evaluateMeterSpeedBatch: {
+        parameters: {
+            query?: {
+                /** @description Units of all answers; as-asked takes for each those of its question. */
+                units?: "as-asked" | "metric" | "us";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Questions, one a line. Rates, ground speeds and the elements that the machine has. */
+        requestBody: {
+            content: {
+                "application/x-ndjson": components["schemas"]["MeterSpeedRequest"];
+            };
+        };
+        responses: {
+            /** @description An answer for each question, in the order of the questions. It is sent before all questions are read, so what goes wrong later shows in its lines or cuts the connection. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/x-ndjson": components["schemas"]["MeterSpeedAnswerBatchLine"];
+                };
+            };
+            400: components["responses"]["BadRequest"];
+            406: components["responses"]["NotAcceptable"];
+            /** @description The body is of none of the media types listed in Accept-Post, or not in UTF-8. */
+            415: {
+                headers: {
+                    /**
+                     * @description The media types that can be sent.
+                     * @example application/x-ndjson, text/csv
+                     */
+                    "Accept-Post": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            422: components["responses"]["UnprocessableEntity"];
+            500: components["responses"]["InternalServerError"];
+        };
+    };
     planCatchOfPlan: {
         parameters: {
             query?: {
@@ -4118,7 +5015,10 @@ export interface operations {
             };
             header?: never;
             path: {
-                /** @description Id of the plan. */
+                /**
+                 * @description Id of the plan.
+                 * @example 019a0000-0000-7000-8000-000000000000
+                 */
                 id: string;
             };
             cookie?: never;
@@ -4145,13 +5045,19 @@ export interface operations {
         parameters: {
             query?: {
                 /** @description Retired records too: true or false. Default false. */
-                includeRetired?: boolean;
-                /** @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100. */
-                limit?: string;
-                /** @description Where to go on: the cursor of the previous page's next link. */
-                cursor?: string;
+                includeRetired?: components["parameters"]["IncludeRetired"];
+                /**
+                 * @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.
+                 * @example 100
+                 */
+                limit?: components["parameters"]["Limit"];
+                /**
+                 * @description Where to go on: the cursor of the previous page's next link.
+                 * @example eyJ2IjoxfQ
+                 */
+                cursor?: components["parameters"]["Cursor"];
                 /** @description Units of the answer; as-asked keeps what was entered. */
-                units?: "as-asked" | "metric" | "us";
+                units?: components["parameters"]["Units"];
             };
             header?: never;
             path?: never;
@@ -4162,11 +5068,20 @@ export interface operations {
             /** @description A page of the list. */
             200: {
                 headers: {
-                    /** @description Address of the next page (RFC 8288, rel next); absent on the last one. */
+                    /**
+                     * @description Address of the next page (RFC 8288, rel next); absent on the last one.
+                     * @example <http://localhost:5000/v1/history?limit=2&cursor=eyJ2IjoxfQ>; rel="next"
+                     */
                     Link?: string;
-                    /** @description A name for the file, with CSV. */
+                    /**
+                     * @description A name for the file, with CSV.
+                     * @example attachment; filename=history.csv
+                     */
                     "Content-Disposition"?: string;
-                    /** @description A copy may be kept by its owner but has to be checked before each use. */
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
                     [name: string]: unknown;
                 };
@@ -4191,7 +5106,7 @@ export interface operations {
                  * @description A text of your own, up to 200 ASCII characters, for example a new UUID in quotes. The same key with the same body within 24 hours gets the first answer again; with another body it is refused.
                  * @example "8e03978e-40d5-43e8-bc93-6894a57f9324"
                  */
-                "Idempotency-Key"?: string;
+                "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
             };
             path?: never;
             cookie?: never;
@@ -4206,13 +5121,25 @@ export interface operations {
             /** @description The record that this id already had, from an equal request. */
             200: {
                 headers: {
-                    /** @description Address of the record. */
+                    /**
+                     * @description Address of the record.
+                     * @example /v1/machines/019a0000-0000-7000-8000-000000000000
+                     */
                     Location: string;
-                    /** @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match. */
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
                     ETag: string;
-                    /** @description A copy may be kept by its owner but has to be checked before each use. */
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
-                    /** @description true when this is the answer to an earlier, equal request. */
+                    /**
+                     * @description true when this is the answer to an earlier, equal request.
+                     * @example true
+                     */
                     "Idempotent-Replayed"?: string;
                     [name: string]: unknown;
                 };
@@ -4223,13 +5150,25 @@ export interface operations {
             /** @description The stored record. */
             201: {
                 headers: {
-                    /** @description Address of the record. */
+                    /**
+                     * @description Address of the record.
+                     * @example /v1/machines/019a0000-0000-7000-8000-000000000000
+                     */
                     Location: string;
-                    /** @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match. */
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
                     ETag: string;
-                    /** @description A copy may be kept by its owner but has to be checked before each use. */
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
-                    /** @description true when this is the answer to an earlier, equal request. */
+                    /**
+                     * @description true when this is the answer to an earlier, equal request.
+                     * @example true
+                     */
                     "Idempotent-Replayed"?: string;
                     [name: string]: unknown;
                 };
@@ -4250,18 +5189,21 @@ export interface operations {
         parameters: {
             query?: {
                 /** @description Units of the answer; as-asked keeps what was entered. */
-                units?: "as-asked" | "metric" | "us";
+                units?: components["parameters"]["Units"];
             };
             header?: {
                 /**
                  * @description The ETag that you have; an unchanged record answers 304 without a body.
                  * @example "r3"
                  */
-                "If-None-Match"?: string;
+                "If-None-Match"?: components["parameters"]["IfNoneMatch"];
             };
             path: {
-                /** @description Id of the record. */
-                id: string;
+                /**
+                 * @description Id of the record.
+                 * @example 019a0000-0000-7000-8000-000000000000
+                 */
+                id: components["parameters"]["Id"];
             };
             cookie?: never;
         };
@@ -4270,9 +5212,15 @@ export interface operations {
             /** @description The record. */
             200: {
                 headers: {
-                    /** @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match. */
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
                     ETag: string;
-                    /** @description A copy may be kept by its owner but has to be checked before each use. */
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
                     [name: string]: unknown;
                 };
@@ -4283,9 +5231,15 @@ export interface operations {
             /** @description Not changed since the representation with the entity tag sent. */
             304: {
                 headers: {
-                    /** @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match. */
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
                     ETag: string;
-                    /** @description A copy may be kept by its owner but has to be checked before each use. */
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
                     [name: string]: unknown;
                 };
@@ -4306,11 +5260,14 @@ export interface operations {
                  * @description The ETag of the revision that you are changing; without it the change is refused.
                  * @example "r3"
                  */
-                "If-Match": string;
+                "If-Match": components["parameters"]["IfMatch"];
             };
             path: {
-                /** @description Id of the record. */
-                id: string;
+                /**
+                 * @description Id of the record.
+                 * @example 019a0000-0000-7000-8000-000000000000
+                 */
+                id: components["parameters"]["Id"];
             };
             cookie?: never;
         };
@@ -4324,11 +5281,20 @@ export interface operations {
             /** @description The record as it is now. */
             200: {
                 headers: {
-                    /** @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match. */
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
                     ETag: string;
-                    /** @description Address of the record. */
+                    /**
+                     * @description Address of the record.
+                     * @example /v1/machines/019a0000-0000-7000-8000-000000000000
+                     */
                     Location: string;
-                    /** @description A copy may be kept by its owner but has to be checked before each use. */
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
                     [name: string]: unknown;
                 };
@@ -4351,13 +5317,19 @@ export interface operations {
         parameters: {
             query?: {
                 /** @description Retired records too: true or false. Default false. */
-                includeRetired?: boolean;
-                /** @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100. */
-                limit?: string;
-                /** @description Where to go on: the cursor of the previous page's next link. */
-                cursor?: string;
+                includeRetired?: components["parameters"]["IncludeRetired"];
+                /**
+                 * @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.
+                 * @example 100
+                 */
+                limit?: components["parameters"]["Limit"];
+                /**
+                 * @description Where to go on: the cursor of the previous page's next link.
+                 * @example eyJ2IjoxfQ
+                 */
+                cursor?: components["parameters"]["Cursor"];
                 /** @description Units of the answer; as-asked keeps what was entered. */
-                units?: "as-asked" | "metric" | "us";
+                units?: components["parameters"]["Units"];
             };
             header?: never;
             path?: never;
@@ -4368,11 +5340,20 @@ export interface operations {
             /** @description A page of the list. */
             200: {
                 headers: {
-                    /** @description Address of the next page (RFC 8288, rel next); absent on the last one. */
+                    /**
+                     * @description Address of the next page (RFC 8288, rel next); absent on the last one.
+                     * @example <http://localhost:5000/v1/history?limit=2&cursor=eyJ2IjoxfQ>; rel="next"
+                     */
                     Link?: string;
-                    /** @description A name for the file, with CSV. */
+                    /**
+                     * @description A name for the file, with CSV.
+                     * @example attachment; filename=history.csv
+                     */
                     "Content-Disposition"?: string;
-                    /** @description A copy may be kept by its owner but has to be checked before each use. */
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
                     [name: string]: unknown;
                 };
@@ -4397,7 +5378,7 @@ export interface operations {
                  * @description A text of your own, up to 200 ASCII characters, for example a new UUID in quotes. The same key with the same body within 24 hours gets the first answer again; with another body it is refused.
                  * @example "8e03978e-40d5-43e8-bc93-6894a57f9324"
                  */
-                "Idempotency-Key"?: string;
+                "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
             };
             path?: never;
             cookie?: never;
@@ -4412,13 +5393,25 @@ export interface operations {
             /** @description The record that this id already had, from an equal request. */
             200: {
                 headers: {
-                    /** @description Address of the record. */
+                    /**
+                     * @description Address of the record.
+                     * @example /v1/machines/019a0000-0000-7000-8000-000000000000
+                     */
                     Location: string;
-                    /** @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match. */
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
                     ETag: string;
-                    /** @description A copy may be kept by its owner but has to be checked before each use. */
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
-                    /** @description true when this is the answer to an earlier, equal request. */
+                    /**
+                     * @description true when this is the answer to an earlier, equal request.
+                     * @example true
+                     */
                     "Idempotent-Replayed"?: string;
                     [name: string]: unknown;
                 };
@@ -4429,13 +5422,25 @@ export interface operations {
             /** @description The stored record. */
             201: {
                 headers: {
-                    /** @description Address of the record. */
+                    /**
+                     * @description Address of the record.
+                     * @example /v1/machines/019a0000-0000-7000-8000-000000000000
+                     */
                     Location: string;
-                    /** @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match. */
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
                     ETag: string;
-                    /** @description A copy may be kept by its owner but has to be checked before each use. */
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
-                    /** @description true when this is the answer to an earlier, equal request. */
+                    /**
+                     * @description true when this is the answer to an earlier, equal request.
+                     * @example true
+                     */
                     "Idempotent-Replayed"?: string;
                     [name: string]: unknown;
                 };
@@ -4456,18 +5461,21 @@ export interface operations {
         parameters: {
             query?: {
                 /** @description Units of the answer; as-asked keeps what was entered. */
-                units?: "as-asked" | "metric" | "us";
+                units?: components["parameters"]["Units"];
             };
             header?: {
                 /**
                  * @description The ETag that you have; an unchanged record answers 304 without a body.
                  * @example "r3"
                  */
-                "If-None-Match"?: string;
+                "If-None-Match"?: components["parameters"]["IfNoneMatch"];
             };
             path: {
-                /** @description Id of the record. */
-                id: string;
+                /**
+                 * @description Id of the record.
+                 * @example 019a0000-0000-7000-8000-000000000000
+                 */
+                id: components["parameters"]["Id"];
             };
             cookie?: never;
         };
@@ -4476,9 +5484,15 @@ export interface operations {
             /** @description The record. */
             200: {
                 headers: {
-                    /** @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match. */
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
                     ETag: string;
-                    /** @description A copy may be kept by its owner but has to be checked before each use. */
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
                     [name: string]: unknown;
                 };
@@ -4489,9 +5503,15 @@ export interface operations {
             /** @description Not changed since the representation with the entity tag sent. */
             304: {
                 headers: {
-                    /** @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match. */
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
                     ETag: string;
-                    /** @description A copy may be kept by its owner but has to be checked before each use. */
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
                     [name: string]: unknown;
                 };
@@ -4512,11 +5532,14 @@ export interface operations {
                  * @description The ETag of the revision that you are changing; without it the change is refused.
                  * @example "r3"
                  */
-                "If-Match": string;
+                "If-Match": components["parameters"]["IfMatch"];
             };
             path: {
-                /** @description Id of the record. */
-                id: string;
+                /**
+                 * @description Id of the record.
+                 * @example 019a0000-0000-7000-8000-000000000000
+                 */
+                id: components["parameters"]["Id"];
             };
             cookie?: never;
         };
@@ -4530,11 +5553,20 @@ export interface operations {
             /** @description The record as it is now. */
             200: {
                 headers: {
-                    /** @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match. */
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
                     ETag: string;
-                    /** @description Address of the record. */
+                    /**
+                     * @description Address of the record.
+                     * @example /v1/machines/019a0000-0000-7000-8000-000000000000
+                     */
                     Location: string;
-                    /** @description A copy may be kept by its owner but has to be checked before each use. */
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
                     [name: string]: unknown;
                 };
@@ -4556,34 +5588,67 @@ export interface operations {
     listScaleChecks: {
         parameters: {
             query?: {
-                /** @description Only the machine with this id. */
-                machine?: string;
-                /** @description Only this position of a meter. */
-                meter?: string;
-                /** @description Only this metering element. */
-                element?: string;
-                /** @description Only the product with this id. */
-                product?: string;
-                /** @description Only the lot with this id. */
-                lot?: string;
-                /** @description Only the scale with this id. */
-                scale?: string;
-                /** @description Only the plan with this id. */
-                plan?: string;
+                /**
+                 * @description Only the machine with this id.
+                 * @example 019a0000-0000-7000-8000-000000000000
+                 */
+                machine?: components["parameters"]["Machine"];
+                /**
+                 * @description Only this position of a meter.
+                 * @example rear
+                 */
+                meter?: components["parameters"]["Meter"];
+                /**
+                 * @description Only this metering element.
+                 * @example standard roller
+                 */
+                element?: components["parameters"]["Element"];
+                /**
+                 * @description Only the product with this id.
+                 * @example 019a0000-0000-7000-8000-000000000000
+                 */
+                product?: components["parameters"]["Product"];
+                /**
+                 * @description Only the lot with this id.
+                 * @example 019a0000-0000-7000-8000-000000000000
+                 */
+                lot?: components["parameters"]["Lot"];
+                /**
+                 * @description Only the scale with this id.
+                 * @example 019a0000-0000-7000-8000-000000000000
+                 */
+                scale?: components["parameters"]["Scale"];
+                /**
+                 * @description Only the plan with this id.
+                 * @example 019a0000-0000-7000-8000-000000000000
+                 */
+                plan?: components["parameters"]["Plan"];
                 /** @description Only this verdict: investigate, repeat, keep or adopt for tests, passed or failed for scale checks. */
-                verdict?: "investigate" | "repeat" | "keep" | "adopt" | "passed" | "failed";
-                /** @description What happened at or after this instant, RFC 3339. */
-                from?: string;
-                /** @description What happened before this instant, RFC 3339. */
-                until?: string;
+                verdict?: components["parameters"]["Verdict"];
+                /**
+                 * @description What happened at or after this instant, RFC 3339.
+                 * @example 2026-04-01T00:00:00Z
+                 */
+                from?: components["parameters"]["From"];
+                /**
+                 * @description What happened before this instant, RFC 3339.
+                 * @example 2026-05-01T00:00:00Z
+                 */
+                until?: components["parameters"]["Until"];
                 /** @description newest-first (the default) or oldest-first, by the time when it happened. */
-                order?: "newest-first" | "oldest-first";
-                /** @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100. */
-                limit?: string;
-                /** @description Where to go on: the cursor of the previous page's next link. */
-                cursor?: string;
+                order?: components["parameters"]["Order"];
+                /**
+                 * @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.
+                 * @example 100
+                 */
+                limit?: components["parameters"]["Limit"];
+                /**
+                 * @description Where to go on: the cursor of the previous page's next link.
+                 * @example eyJ2IjoxfQ
+                 */
+                cursor?: components["parameters"]["Cursor"];
                 /** @description Units of the answer; as-asked keeps what was entered. */
-                units?: "as-asked" | "metric" | "us";
+                units?: components["parameters"]["Units"];
             };
             header?: never;
             path?: never;
@@ -4594,11 +5659,20 @@ export interface operations {
             /** @description A page of the list. */
             200: {
                 headers: {
-                    /** @description Address of the next page (RFC 8288, rel next); absent on the last one. */
+                    /**
+                     * @description Address of the next page (RFC 8288, rel next); absent on the last one.
+                     * @example <http://localhost:5000/v1/history?limit=2&cursor=eyJ2IjoxfQ>; rel="next"
+                     */
                     Link?: string;
-                    /** @description A name for the file, with CSV. */
+                    /**
+                     * @description A name for the file, with CSV.
+                     * @example attachment; filename=history.csv
+                     */
                     "Content-Disposition"?: string;
-                    /** @description A copy may be kept by its owner but has to be checked before each use. */
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
                     [name: string]: unknown;
                 };
@@ -4623,7 +5697,7 @@ export interface operations {
                  * @description A text of your own, up to 200 ASCII characters, for example a new UUID in quotes. The same key with the same body within 24 hours gets the first answer again; with another body it is refused.
                  * @example "8e03978e-40d5-43e8-bc93-6894a57f9324"
                  */
-                "Idempotency-Key"?: string;
+                "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
             };
             path?: never;
             cookie?: never;
@@ -4638,13 +5712,25 @@ export interface operations {
             /** @description The record that this id already had, from an equal request. */
             200: {
                 headers: {
-                    /** @description Address of the record. */
+                    /**
+                     * @description Address of the record.
+                     * @example /v1/machines/019a0000-0000-7000-8000-000000000000
+                     */
                     Location: string;
-                    /** @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match. */
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
                     ETag: string;
-                    /** @description A copy may be kept by its owner but has to be checked before each use. */
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
-                    /** @description true when this is the answer to an earlier, equal request. */
+                    /**
+                     * @description true when this is the answer to an earlier, equal request.
+                     * @example true
+                     */
                     "Idempotent-Replayed"?: string;
                     [name: string]: unknown;
                 };
@@ -4655,13 +5741,25 @@ export interface operations {
             /** @description The stored check. */
             201: {
                 headers: {
-                    /** @description Address of the record. */
+                    /**
+                     * @description Address of the record.
+                     * @example /v1/machines/019a0000-0000-7000-8000-000000000000
+                     */
                     Location: string;
-                    /** @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match. */
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
                     ETag: string;
-                    /** @description A copy may be kept by its owner but has to be checked before each use. */
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
-                    /** @description true when this is the answer to an earlier, equal request. */
+                    /**
+                     * @description true when this is the answer to an earlier, equal request.
+                     * @example true
+                     */
                     "Idempotent-Replayed"?: string;
                     [name: string]: unknown;
                 };
@@ -4682,17 +5780,20 @@ export interface operations {
         parameters: {
             query?: {
                 /** @description Units of the answer; as-asked keeps what was entered. */
-                units?: "as-asked" | "metric" | "us";
+                units?: components["parameters"]["Units"];
             };
             header?: {
                 /**
                  * @description The ETag that you have; an unchanged record answers 304 without a body.
                  * @example "r3"
                  */
-                "If-None-Match"?: string;
+                "If-None-Match"?: components["parameters"]["IfNoneMatch"];
             };
             path: {
-                /** @description Id of the check. */
+                /**
+                 * @description Id of the check.
+                 * @example 019a0000-0000-7000-8000-000000000000
+                 */
                 id: string;
             };
             cookie?: never;
@@ -4702,9 +5803,15 @@ export interface operations {
             /** @description The check. */
             200: {
                 headers: {
-                    /** @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match. */
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
                     ETag: string;
-                    /** @description A copy may be kept by its owner but has to be checked before each use. */
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
                     [name: string]: unknown;
                 };
@@ -4715,9 +5822,15 @@ export interface operations {
             /** @description Not changed since the representation with the entity tag sent. */
             304: {
                 headers: {
-                    /** @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match. */
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
                     ETag: string;
-                    /** @description A copy may be kept by its owner but has to be checked before each use. */
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
                     [name: string]: unknown;
                 };
@@ -4734,13 +5847,19 @@ export interface operations {
         parameters: {
             query?: {
                 /** @description Retired records too: true or false. Default false. */
-                includeRetired?: boolean;
-                /** @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100. */
-                limit?: string;
-                /** @description Where to go on: the cursor of the previous page's next link. */
-                cursor?: string;
+                includeRetired?: components["parameters"]["IncludeRetired"];
+                /**
+                 * @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.
+                 * @example 100
+                 */
+                limit?: components["parameters"]["Limit"];
+                /**
+                 * @description Where to go on: the cursor of the previous page's next link.
+                 * @example eyJ2IjoxfQ
+                 */
+                cursor?: components["parameters"]["Cursor"];
                 /** @description Units of the answer; as-asked keeps what was entered. */
-                units?: "as-asked" | "metric" | "us";
+                units?: components["parameters"]["Units"];
             };
             header?: never;
             path?: never;
@@ -4751,11 +5870,20 @@ export interface operations {
             /** @description A page of the list. */
             200: {
                 headers: {
-                    /** @description Address of the next page (RFC 8288, rel next); absent on the last one. */
+                    /**
+                     * @description Address of the next page (RFC 8288, rel next); absent on the last one.
+                     * @example <http://localhost:5000/v1/history?limit=2&cursor=eyJ2IjoxfQ>; rel="next"
+                     */
                     Link?: string;
-                    /** @description A name for the file, with CSV. */
+                    /**
+                     * @description A name for the file, with CSV.
+                     * @example attachment; filename=history.csv
+                     */
                     "Content-Disposition"?: string;
-                    /** @description A copy may be kept by its owner but has to be checked before each use. */
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
                     [name: string]: unknown;
                 };
@@ -4780,7 +5908,7 @@ export interface operations {
                  * @description A text of your own, up to 200 ASCII characters, for example a new UUID in quotes. The same key with the same body within 24 hours gets the first answer again; with another body it is refused.
                  * @example "8e03978e-40d5-43e8-bc93-6894a57f9324"
                  */
-                "Idempotency-Key"?: string;
+                "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
             };
             path?: never;
             cookie?: never;
@@ -4795,13 +5923,25 @@ export interface operations {
             /** @description The record that this id already had, from an equal request. */
             200: {
                 headers: {
-                    /** @description Address of the record. */
+                    /**
+                     * @description Address of the record.
+                     * @example /v1/machines/019a0000-0000-7000-8000-000000000000
+                     */
                     Location: string;
-                    /** @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match. */
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
                     ETag: string;
-                    /** @description A copy may be kept by its owner but has to be checked before each use. */
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
-                    /** @description true when this is the answer to an earlier, equal request. */
+                    /**
+                     * @description true when this is the answer to an earlier, equal request.
+                     * @example true
+                     */
                     "Idempotent-Replayed"?: string;
                     [name: string]: unknown;
                 };
@@ -4812,13 +5952,25 @@ export interface operations {
             /** @description The stored record. */
             201: {
                 headers: {
-                    /** @description Address of the record. */
+                    /**
+                     * @description Address of the record.
+                     * @example /v1/machines/019a0000-0000-7000-8000-000000000000
+                     */
                     Location: string;
-                    /** @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match. */
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
                     ETag: string;
-                    /** @description A copy may be kept by its owner but has to be checked before each use. */
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
-                    /** @description true when this is the answer to an earlier, equal request. */
+                    /**
+                     * @description true when this is the answer to an earlier, equal request.
+                     * @example true
+                     */
                     "Idempotent-Replayed"?: string;
                     [name: string]: unknown;
                 };
@@ -4839,18 +5991,21 @@ export interface operations {
         parameters: {
             query?: {
                 /** @description Units of the answer; as-asked keeps what was entered. */
-                units?: "as-asked" | "metric" | "us";
+                units?: components["parameters"]["Units"];
             };
             header?: {
                 /**
                  * @description The ETag that you have; an unchanged record answers 304 without a body.
                  * @example "r3"
                  */
-                "If-None-Match"?: string;
+                "If-None-Match"?: components["parameters"]["IfNoneMatch"];
             };
             path: {
-                /** @description Id of the record. */
-                id: string;
+                /**
+                 * @description Id of the record.
+                 * @example 019a0000-0000-7000-8000-000000000000
+                 */
+                id: components["parameters"]["Id"];
             };
             cookie?: never;
         };
@@ -4859,9 +6014,15 @@ export interface operations {
             /** @description The record. */
             200: {
                 headers: {
-                    /** @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match. */
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
                     ETag: string;
-                    /** @description A copy may be kept by its owner but has to be checked before each use. */
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
                     [name: string]: unknown;
                 };
@@ -4872,9 +6033,15 @@ export interface operations {
             /** @description Not changed since the representation with the entity tag sent. */
             304: {
                 headers: {
-                    /** @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match. */
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
                     ETag: string;
-                    /** @description A copy may be kept by its owner but has to be checked before each use. */
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
                     [name: string]: unknown;
                 };
@@ -4895,11 +6062,14 @@ export interface operations {
                  * @description The ETag of the revision that you are changing; without it the change is refused.
                  * @example "r3"
                  */
-                "If-Match": string;
+                "If-Match": components["parameters"]["IfMatch"];
             };
             path: {
-                /** @description Id of the record. */
-                id: string;
+                /**
+                 * @description Id of the record.
+                 * @example 019a0000-0000-7000-8000-000000000000
+                 */
+                id: components["parameters"]["Id"];
             };
             cookie?: never;
         };
@@ -4913,11 +6083,20 @@ export interface operations {
             /** @description The record as it is now. */
             200: {
                 headers: {
-                    /** @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match. */
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
                     ETag: string;
-                    /** @description Address of the record. */
+                    /**
+                     * @description Address of the record.
+                     * @example /v1/machines/019a0000-0000-7000-8000-000000000000
+                     */
                     Location: string;
-                    /** @description A copy may be kept by its owner but has to be checked before each use. */
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
                     [name: string]: unknown;
                 };
@@ -4948,7 +6127,10 @@ export interface operations {
             /** @description Every unit. */
             200: {
                 headers: {
-                    /** @description The list may be kept for an hour; it changes only with a new version of the service. */
+                    /**
+                     * @description The list may be kept for an hour; it changes only with a new version of the service.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
                     [name: string]: unknown;
                 };
@@ -4971,34 +6153,67 @@ export interface operations {
     listAdoptions: {
         parameters: {
             query?: {
-                /** @description Only the machine with this id. */
-                machine?: string;
-                /** @description Only this position of a meter. */
-                meter?: string;
-                /** @description Only this metering element. */
-                element?: string;
-                /** @description Only the product with this id. */
-                product?: string;
-                /** @description Only the lot with this id. */
-                lot?: string;
-                /** @description Only the scale with this id. */
-                scale?: string;
-                /** @description Only the plan with this id. */
-                plan?: string;
+                /**
+                 * @description Only the machine with this id.
+                 * @example 019a0000-0000-7000-8000-000000000000
+                 */
+                machine?: components["parameters"]["Machine"];
+                /**
+                 * @description Only this position of a meter.
+                 * @example rear
+                 */
+                meter?: components["parameters"]["Meter"];
+                /**
+                 * @description Only this metering element.
+                 * @example standard roller
+                 */
+                element?: components["parameters"]["Element"];
+                /**
+                 * @description Only the product with this id.
+                 * @example 019a0000-0000-7000-8000-000000000000
+                 */
+                product?: components["parameters"]["Product"];
+                /**
+                 * @description Only the lot with this id.
+                 * @example 019a0000-0000-7000-8000-000000000000
+                 */
+                lot?: components["parameters"]["Lot"];
+                /**
+                 * @description Only the scale with this id.
+                 * @example 019a0000-0000-7000-8000-000000000000
+                 */
+                scale?: components["parameters"]["Scale"];
+                /**
+                 * @description Only the plan with this id.
+                 * @example 019a0000-0000-7000-8000-000000000000
+                 */
+                plan?: components["parameters"]["Plan"];
                 /** @description Only this verdict: investigate, repeat, keep or adopt for tests, passed or failed for scale checks. */
-                verdict?: "investigate" | "repeat" | "keep" | "adopt" | "passed" | "failed";
-                /** @description What happened at or after this instant, RFC 3339. */
-                from?: string;
-                /** @description What happened before this instant, RFC 3339. */
-                until?: string;
+                verdict?: components["parameters"]["Verdict"];
+                /**
+                 * @description What happened at or after this instant, RFC 3339.
+                 * @example 2026-04-01T00:00:00Z
+                 */
+                from?: components["parameters"]["From"];
+                /**
+                 * @description What happened before this instant, RFC 3339.
+                 * @example 2026-05-01T00:00:00Z
+                 */
+                until?: components["parameters"]["Until"];
                 /** @description newest-first (the default) or oldest-first, by the time when it happened. */
-                order?: "newest-first" | "oldest-first";
-                /** @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100. */
-                limit?: string;
-                /** @description Where to go on: the cursor of the previous page's next link. */
-                cursor?: string;
+                order?: components["parameters"]["Order"];
+                /**
+                 * @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.
+                 * @example 100
+                 */
+                limit?: components["parameters"]["Limit"];
+                /**
+                 * @description Where to go on: the cursor of the previous page's next link.
+                 * @example eyJ2IjoxfQ
+                 */
+                cursor?: components["parameters"]["Cursor"];
                 /** @description Units of the answer; as-asked keeps what was entered. */
-                units?: "as-asked" | "metric" | "us";
+                units?: components["parameters"]["Units"];
             };
             header?: never;
             path?: never;
@@ -5009,11 +6224,20 @@ export interface operations {
             /** @description A page of the list. */
             200: {
                 headers: {
-                    /** @description Address of the next page (RFC 8288, rel next); absent on the last one. */
+                    /**
+                     * @description Address of the next page (RFC 8288, rel next); absent on the last one.
+                     * @example <http://localhost:5000/v1/history?limit=2&cursor=eyJ2IjoxfQ>; rel="next"
+                     */
                     Link?: string;
-                    /** @description A name for the file, with CSV. */
+                    /**
+                     * @description A name for the file, with CSV.
+                     * @example attachment; filename=history.csv
+                     */
                     "Content-Disposition"?: string;
-                    /** @description A copy may be kept by its owner but has to be checked before each use. */
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
                     [name: string]: unknown;
                 };
@@ -5038,7 +6262,7 @@ export interface operations {
                  * @description A text of your own, up to 200 ASCII characters, for example a new UUID in quotes. The same key with the same body within 24 hours gets the first answer again; with another body it is refused.
                  * @example "8e03978e-40d5-43e8-bc93-6894a57f9324"
                  */
-                "Idempotency-Key"?: string;
+                "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
             };
             path?: never;
             cookie?: never;
@@ -5053,13 +6277,25 @@ export interface operations {
             /** @description The record that this id already had, from an equal request. */
             200: {
                 headers: {
-                    /** @description Address of the record. */
+                    /**
+                     * @description Address of the record.
+                     * @example /v1/machines/019a0000-0000-7000-8000-000000000000
+                     */
                     Location: string;
-                    /** @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match. */
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
                     ETag: string;
-                    /** @description A copy may be kept by its owner but has to be checked before each use. */
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
-                    /** @description true when this is the answer to an earlier, equal request. */
+                    /**
+                     * @description true when this is the answer to an earlier, equal request.
+                     * @example true
+                     */
                     "Idempotent-Replayed"?: string;
                     [name: string]: unknown;
                 };
@@ -5070,13 +6306,25 @@ export interface operations {
             /** @description The stored adoption. */
             201: {
                 headers: {
-                    /** @description Address of the record. */
+                    /**
+                     * @description Address of the record.
+                     * @example /v1/machines/019a0000-0000-7000-8000-000000000000
+                     */
                     Location: string;
-                    /** @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match. */
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
                     ETag: string;
-                    /** @description A copy may be kept by its owner but has to be checked before each use. */
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
-                    /** @description true when this is the answer to an earlier, equal request. */
+                    /**
+                     * @description true when this is the answer to an earlier, equal request.
+                     * @example true
+                     */
                     "Idempotent-Replayed"?: string;
                     [name: string]: unknown;
                 };
@@ -5097,17 +6345,20 @@ export interface operations {
         parameters: {
             query?: {
                 /** @description Units of the answer; as-asked keeps what was entered. */
-                units?: "as-asked" | "metric" | "us";
+                units?: components["parameters"]["Units"];
             };
             header?: {
                 /**
                  * @description The ETag that you have; an unchanged record answers 304 without a body.
                  * @example "r3"
                  */
-                "If-None-Match"?: string;
+                "If-None-Match"?: components["parameters"]["IfNoneMatch"];
             };
             path: {
-                /** @description Id of the adoption. */
+                /**
+                 * @description Id of the adoption.
+                 * @example 019a0000-0000-7000-8000-000000000000
+                 */
                 id: string;
             };
             cookie?: never;
@@ -5117,9 +6368,15 @@ export interface operations {
             /** @description The adoption. */
             200: {
                 headers: {
-                    /** @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match. */
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
                     ETag: string;
-                    /** @description A copy may be kept by its owner but has to be checked before each use. */
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
                     [name: string]: unknown;
                 };
@@ -5130,9 +6387,15 @@ export interface operations {
             /** @description Not changed since the representation with the entity tag sent. */
             304: {
                 headers: {
-                    /** @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match. */
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
                     ETag: string;
-                    /** @description A copy may be kept by its owner but has to be checked before each use. */
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
                     "Cache-Control": string;
                     [name: string]: unknown;
                 };
@@ -5148,22 +6411,40 @@ export interface operations {
     listValuesInForce: {
         parameters: {
             query?: {
-                /** @description Only this position. */
+                /**
+                 * @description Only this position.
+                 * @example rear
+                 */
                 meter?: string;
-                /** @description Only this metering element. */
-                element?: string;
-                /** @description Only this setting. */
+                /**
+                 * @description Only this metering element.
+                 * @example standard roller
+                 */
+                element?: components["parameters"]["Element"];
+                /**
+                 * @description Only this setting.
+                 * @example gear 2
+                 */
                 setting?: string;
-                /** @description Only the product with this id. */
-                product?: string;
-                /** @description In force at this instant, RFC 3339; default now. */
+                /**
+                 * @description Only the product with this id.
+                 * @example 019a0000-0000-7000-8000-000000000000
+                 */
+                product?: components["parameters"]["Product"];
+                /**
+                 * @description In force at this instant, RFC 3339; default now.
+                 * @example 2026-04-18T06:40:00Z
+                 */
                 at?: string;
                 /** @description Units of the answer; as-asked keeps what was entered. */
-                units?: "as-asked" | "metric" | "us";
+                units?: components["parameters"]["Units"];
             };
             header?: never;
             path: {
-                /** @description Id of the machine. */
+                /**
+                 * @description Id of the machine.
+                 * @example 019a0000-0000-7000-8000-000000000000
+                 */
                 id: string;
             };
             cookie?: never;
