@@ -10,6 +10,9 @@ public sealed record CatchTestSetup
     // Nobody stops a meter on the turn: the turns made are anywhere within this share of those planned.
     private const double StoppingShare = 0.02;
 
+    // A wild scatter, drawn once in many thousand tests, would otherwise let a catch weigh nothing or less.
+    private const double LeastShare = 0.01;
+
     /// <summary>The device with its truth.</summary>
     public required MeteringDevice Device { get; init; }
 
@@ -83,7 +86,7 @@ public sealed record CatchTestSetup
             Container = Container.Kilograms,
             Capacity = Capacity?.Kilograms,
             PointsCaught = PointsToCatch,
-            PerRevolution = ofTheDay * (1 + random.Normal(Device.CatchScatter)),
+            PerRevolution = ofTheDay * Math.Max(LeastShare, 1 + random.Normal(Device.CatchScatter)),
             HeldBack = position == 0 ? Math.Abs(random.Normal(Device.PrimingDeficit.Kilograms)) : 0,
         };
         var happening = Mistakes.Where(mistake => mistake.HappensIn(position)).ToArray();
