@@ -26,6 +26,7 @@ public sealed partial class CapabilityDependenciesTests
         ["Plans -> Machines"] = "A kept plan names a machine.",
         ["ScaleChecks -> CatchTests"] = "A check finds the error that a test corrects.",
         ["ScaleChecks -> Scales"] = "A check is of a scale.",
+        ["CatchTests -> Containers"] = "A kept test names its container.",
         ["CatchTests -> Lots"] = "A kept test names a lot.",
         ["CatchTests -> Machines"] = "A kept test names a machine.",
         ["CatchTests -> Plans"] = "A kept test names its plan.",

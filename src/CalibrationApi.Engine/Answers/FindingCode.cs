@@ -30,6 +30,12 @@ public static class FindingCode
     /// <summary>The catches scatter more than the repeatability explains.</summary>
     public const string CatchesScatterMoreThanExpected = "catches-scatter-more-than-expected";
 
+    /// <summary>A mistake would explain the test.</summary>
+    public const string LikelyMistake = "likely-mistake";
+
+    /// <summary>Several mistakes would explain the test, and mass alone does not say which.</summary>
+    public const string CannotBeToldApart = "cannot-be-told-apart";
+
     /// <summary>One catch stands apart from the others.</summary>
     public const string StrayCatch = "stray-catch";
 
