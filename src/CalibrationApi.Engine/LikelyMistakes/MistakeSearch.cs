@@ -17,6 +17,12 @@ internal static class MistakeSearch
     private const double Slack = 0.5;
     private const int FewestWithoutReference = 3;
 
+    // No mistake at one place has more than this share of the prior of all, whatever the context (MistakePriorTests).
+    private const double MostShare = 0.5;
+
+    // Logarithm of prior times Bayes factor under which a mistake is not shown.
+    private static readonly double Limit = Math.Log(MistakeJudgement.ShownFrom * (1 - MistakeJudgement.PriorOfAnyMistake));
+
     /// <summary>Searches.</summary>
     public static LikelyMistakesResult Of(CatchTest test, CatchReadings readings, MassPerRevolutionEstimate estimate, RepeatabilityPrior prior, double dayToDay)
     {
@@ -29,6 +35,8 @@ internal static class MistakeSearch
             OrdinaryChange = change,
             PredictiveDeviation = test.Reference is null ? 0 : Math.Sqrt(likelihood.NormalDeviation * likelihood.NormalDeviation + change * change),
         };
+        if (LargestGain(likelihood, readings.Count) < Limit - Math.Log(MistakeJudgement.PriorOfAnyMistake * MostShare))
+            return result;
         var hand = new TestAtHand(test, readings);
         var hypotheses = Hypotheses(hand);
         if (NothingCanBeShown(hand, likelihood, hypotheses))
@@ -100,9 +108,18 @@ internal static class MistakeSearch
 
     // Most tests hold nothing unusual. No mistake can gain more than the ordinary density has lost, so that often one look
     // is enough to know that none of them reaches the limit for being shown.
+    private static double LargestGain(TestLikelihood likelihood, int count)
+    {
+        var gain = count > 1 ? likelihood.LargestGainOfScatter : 0;
+        for (var at = 0; at < count && count > 1; at++)
+            gain = Math.Max(gain, likelihood.LargestGainOf(at));
+        return likelihood.LargestGainOfLevel + gain + Slack;
+    }
+
+    // The same with the prior of each.
     private static bool NothingCanBeShown(TestAtHand test, TestLikelihood likelihood, List<Hypothesis> hypotheses)
     {
-        var limit = Math.Log(MistakeJudgement.ShownFrom * (1 - MistakeJudgement.PriorOfAnyMistake)) - likelihood.LargestGainOfLevel - Slack;
+        var limit = Limit - likelihood.LargestGainOfLevel - Slack;
         var reshaped = test.Count > 1 ? likelihood.LargestGainOfScatter : 0;
         int? place = null;
         var gain = 0.0;

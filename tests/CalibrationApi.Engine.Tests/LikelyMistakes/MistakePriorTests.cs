@@ -17,6 +17,22 @@ public sealed class MistakePriorTests
         }
     }
 
+    // The first look rests on it.
+    [Fact]
+    public void Prior_OfOneMistakeAtOnePlace_IsAtMostHalfOfAll()
+    {
+        var odd = new MistakeContext { EnteredInPounds = false, ScaleInPounds = true, CatchPoints = 1, ContainerCapacity = new Mass(1) };
+        var beside = Given.Test(Given.Weighed(18.5, 1.6, 47), Given.Weighed(18.5, 0, 47), Given.Weighed(18.5, 0, 47));
+        foreach (var test in (CatchTest[])[Suspected.Net(1), Suspected.Net(1, 1), Suspected.Weighed(1), beside, beside.InForce(0.36), beside.StartingFrom(0.36)])
+        {
+            foreach (var context in (MistakeContext[])[Suspected.Metric, odd])
+            {
+                var hand = new TestAtHand(test with { Context = context }, CatchReadings.From(test));
+                Assert.InRange(MistakeSearch.Hypotheses(hand).Max(each => each.Prior), 0, MistakeJudgement.PriorOfAnyMistake / 2);
+            }
+        }
+    }
+
     [Fact]
     public void Prior_TareGivenWithEveryCatch_MakesForgettingItNearlyImpossibleButNotAnotherContainers()
     {
