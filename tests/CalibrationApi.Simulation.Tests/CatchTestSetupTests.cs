@@ -52,6 +52,26 @@ public sealed class CatchTestSetupTests
         Assert.Equal(4, test.Question.CaughtPoints!.Scale);
     }
 
+    // A scatter of two is wilder than anything; half of its catches would weigh less than nothing.
+    [Fact]
+    public void Run_ScatterBeyondMeasure_StillWritesDownSomeProduct()
+    {
+        var wild = Real with { Device = Real.Device with { CatchScatter = 2 } };
+        for (var trial = 0; trial < 200; trial++)
+            Assert.All(wild.Run(SeededRandom.Of(3, trial)).Catches, one => Assert.True(one.Net > 0.01));
+    }
+
+    [Fact]
+    public void Run_NetMassesOnly_HidesTheTare()
+    {
+        var both = Real.Run(SeededRandom.Of(3, 9)).Question.Catches;
+        var net = (Real with { WritesNetOnly = true }).Run(SeededRandom.Of(3, 9)).Question.Catches;
+
+        Assert.All(both, one => Assert.NotNull(one.Tare));
+        Assert.All(net, one => Assert.Null(one.Tare));
+        Assert.Equal(both.Select(one => one.IndicatedNet), net.Select(one => one.IndicatedNet));
+    }
+
     [Fact]
     public void ExpectedCatch_PlannedTurns_IsWhatFallsInTheLongRun() =>
         Samples.Of(random => Real.Run(random).Catches[0].Caught).AssertMean(Real.ExpectedCatch().Kilograms);

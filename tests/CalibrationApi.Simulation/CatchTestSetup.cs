@@ -37,6 +37,9 @@ public sealed record CatchTestSetup
     /// <summary>How the empty container is taken into account.</summary>
     public TareReading Taring { get; init; }
 
+    /// <summary>Only net masses are written down.</summary>
+    public bool WritesNetOnly { get; init; }
+
     /// <summary>Points that the meter feeds.</summary>
     public int Points { get; init; } = 1;
 
@@ -99,6 +102,11 @@ public sealed record CatchTestSetup
         one.Counted = Counter.Show(one.Turns, random);
         foreach (var mistake in happening)
             mistake.OnPaper(one);
+        if (WritesNetOnly)
+            (one.Gross, one.Tare) = (one.Net, null);
+        // Nobody writes down a net mass of nothing or less: a wild draw leaves one division.
+        var least = (one.Tare ?? 0) + Scale.Stated.Division.Kilograms;
+        one.Gross = Math.Max(one.Gross, least);
         return one;
     }
 

@@ -11,9 +11,9 @@ foreach (var study in Study.All)
 {
     var rates = study.Cases
         .SelectMany(one => one.Catches.Select(catches => (one, catches)))
-        .ToDictionary(cell => cell, cell => cell.one.Run(Study.Seed, Study.Trials, cell.catches));
+        .ToDictionary(cell => cell, cell => cell.one.Run(Study.Seed, study.Trials, cell.catches));
     broken += rates.Values.Count(rate => !rate.Holds);
-    var table = StudyTables.Of(study, Study.Seed, Study.Trials, rates);
+    var table = StudyTables.Of(study, rates);
     Console.WriteLine(table);
     tables.Append('\n').Append(table);
 }

@@ -8,6 +8,7 @@ namespace CalibrationApi.Simulation.Tests.Studies;
 /// </summary>
 public abstract class StudyTests
 {
+    // Some ten seconds for each kind of study.
     private const int Trials = 10_000;
 
     protected static TheoryData<string, int> Cells(params ReadOnlySpan<Study> studies)
@@ -25,14 +26,14 @@ public abstract class StudyTests
         return cells;
     }
 
-    protected static void AssertWithinBounds(string name, int catches)
+    protected static void AssertWithinBounds(string name, int catches, int trials = Trials)
     {
         var one = Study.All.SelectMany(study => study.Cases).Single(one => one.Name == name);
         Assert.True(one.AtLeast is not null || one.AtMost is not null, "A case without bounds cannot fail.");
 
-        var rate = one.Run(Study.Seed, Trials, catches);
+        var rate = one.Run(Study.Seed, trials, catches);
 
-        Assert.True(rate.Holds, $"{name}, {catches} catches: {rate} % of {Trials} tests; {one.Bound} % asked.");
+        Assert.True(rate.Holds, $"{name}, {catches} catches: {rate} % of {trials} tests; {one.Bound} % asked.");
     }
 }
 
@@ -64,4 +65,17 @@ public sealed class SimulatedDecisionTests : StudyTests
     [Theory]
     [MemberData(nameof(All))]
     public void Run_FewTrials_StaysWithinItsBounds(string name, int catches) => AssertWithinBounds(name, catches);
+}
+
+[Trait("Category", "Mistakes")]
+public sealed class LikelyMistakeTests : StudyTests
+{
+    // The search weighs some forty explanations of each test.
+    private const int Trials = 2_000;
+
+    public static TheoryData<string, int> All => Cells(MistakeStudy.Study);
+
+    [Theory]
+    [MemberData(nameof(All))]
+    public void Run_FewTrials_StaysWithinItsBounds(string name, int catches) => AssertWithinBounds(name, catches, Trials);
 }

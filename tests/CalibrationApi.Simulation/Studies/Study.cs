@@ -9,9 +9,9 @@ public sealed record Study(string Title, string Text, IReadOnlyList<StudyCase> C
     /// <summary>The seed of all tables and tests.</summary>
     public const ulong Seed = 20260301;
 
-    /// <summary>Trials behind each figure of the tables.</summary>
-    public const int Trials = 200_000;
+    /// <summary>Trials behind each figure of its table.</summary>
+    public int Trials { get; init; } = 200_000;
 
     /// <summary>Every study, in the order of the tables.</summary>
-    public static IReadOnlyList<Study> All { get; } = [CoverageStudy.Study, StrayStudy.Study, DecisionStudy.Study];
+    public static IReadOnlyList<Study> All { get; } = [CoverageStudy.Study, StrayStudy.Study, DecisionStudy.Study, MistakeStudy.Study];
 }

@@ -13,11 +13,11 @@ public static class StudyTables
     public const string End = "<!-- /simulation tables -->";
 
     /// <summary>One study as a table: a row for each case, a column for each number of catches.</summary>
-    public static string Of(Study study, ulong seed, int trials, IReadOnlyDictionary<(StudyCase Case, int Catches), Rate> rates)
+    public static string Of(Study study, IReadOnlyDictionary<(StudyCase Case, int Catches), Rate> rates)
     {
         int[] columns = [.. study.Cases.SelectMany(one => one.Catches).Distinct().Order()];
         var text = new StringBuilder();
-        text.Append(CultureInfo.InvariantCulture, $"### {study.Title}\n\n{study.Text}\nSeed {seed}, {trials} tests for each figure.\n\n");
+        text.Append(CultureInfo.InvariantCulture, $"### {study.Title}\n\n{study.Text}\nSeed {Study.Seed}, {study.Trials} tests for each figure.\n\n");
         text.Append(CultureInfo.InvariantCulture, $"| per cent of tests, by number of catches | asked | {string.Join(" | ", columns)} |\n");
         text.Append(CultureInfo.InvariantCulture, $"|---|---|{string.Concat(columns.Select(_ => "---:|"))}\n");
         foreach (var one in study.Cases)
