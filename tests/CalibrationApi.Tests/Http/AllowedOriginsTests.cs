@@ -23,7 +23,7 @@ public sealed class AllowedOriginsTests
 
         Assert.Equal(origin, Header(response, "Access-Control-Allow-Origin"));
         Assert.Equal(
-            ["Allow", "Content-Disposition", "ETag", "Idempotent-Replayed", "Link", "Location", "Retry-After"],
+            ["Accept-Post", "Allow", "Content-Disposition", "ETag", "Idempotent-Replayed", "Link", "Location", "Retry-After"],
             Names(response, "Access-Control-Expose-Headers"));
         Assert.Null(Header(response, "Access-Control-Allow-Credentials"));
         Assert.Equal(["Accept", "Origin"], Names(response, "Vary"));
