@@ -1,3 +1,4 @@
+using CalibrationApi.Access;
 using CalibrationApi.Adoptions;
 using CalibrationApi.CatchPlans;
 using CalibrationApi.CatchTests;
@@ -20,6 +21,7 @@ using Microsoft.AspNetCore.Diagnostics.HealthChecks;
 
 var builder = WebApplication.CreateBuilder(DemoSeason.OtherArguments(args));
 builder.AddHttpRules();
+builder.Services.AddAccess();
 builder.Services.AddContract();
 builder.Services.AddCatchTests();
 builder.Services.AddCatchPlans();
@@ -46,7 +48,7 @@ app.MapContract();
 app.MapHealthChecks("/healthz/live", new HealthCheckOptions { Predicate = _ => false }).ExcludeFromDescription();
 app.MapHealthChecks("/healthz/ready").ExcludeFromDescription();
 
-var v1 = app.MapGroup("/v1").WithRequestChecks();
+var v1 = app.MapGroup("/v1").WithRequestChecks().WithScopeForEveryRoute();
 v1.MapCatchPlans();
 v1.MapCatchTests();
 v1.MapMeterSpeeds();

@@ -1,3 +1,4 @@
+using CalibrationApi.Access;
 using FluentValidation;
 
 namespace CalibrationApi.CatchPlans;
@@ -9,5 +10,5 @@ internal static class CatchPlanEndpoints
         services.AddSingleton<IValidator<CatchPlanRequest>, CatchPlanRequestValidator>();
 
     public static void MapCatchPlans(this IEndpointRouteBuilder routes) =>
-        routes.MapPost("/calculations/catch-plan", PlanCatch.Handle).WithName("planCatch").WithTags("Catch plans");
+        routes.MapPost("/calculations/catch-plan", PlanCatch.Handle).WithName("planCatch").WithTags("Catch plans").Needs(Scope.Calculate);
 }

@@ -44,6 +44,13 @@ internal static class ErrorCode
     public const string PreconditionFailed = "precondition-failed";
     public const string IdempotencyKeyReused = "idempotency-key-reused";
     public const string IdempotencyInFlight = "idempotency-in-flight";
+    public const string KeyMissing = "key-missing";
+    public const string KeyInvalid = "key-invalid";
+    public const string KeyExpired = "key-expired";
+    public const string KeyRevoked = "key-revoked";
+    public const string WorkspaceRetired = "workspace-retired";
+    public const string ScopeMissing = "scope-missing";
+    public const string CredentialsBroken = "credentials-broken";
     public const string StorageUnavailable = "storage-unavailable";
     public const string InternalError = "internal-error";
 }

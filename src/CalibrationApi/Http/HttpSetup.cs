@@ -1,4 +1,5 @@
 using System.Globalization;
+using CalibrationApi.Access;
 using FluentValidation;
 using Microsoft.Extensions.Configuration.Memory;
 
@@ -43,5 +44,6 @@ internal static class HttpSetup
             return next(context);
         });
         app.UseRouting();
+        app.UseAccess();
     }
 }

@@ -1,3 +1,4 @@
+using CalibrationApi.Access;
 using FluentValidation;
 
 namespace CalibrationApi.MeterSpeeds;
@@ -9,5 +10,5 @@ internal static class MeterSpeedEndpoints
         services.AddSingleton<IValidator<MeterSpeedRequest>, MeterSpeedRequestValidator>();
 
     public static void MapMeterSpeeds(this IEndpointRouteBuilder routes) =>
-        routes.MapPost("/calculations/meter-speed", EvaluateMeterSpeed.Handle).WithName("evaluateMeterSpeed").WithTags("Meter speeds");
+        routes.MapPost("/calculations/meter-speed", EvaluateMeterSpeed.Handle).WithName("evaluateMeterSpeed").WithTags("Meter speeds").Needs(Scope.Calculate);
 }
