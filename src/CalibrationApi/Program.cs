@@ -1,5 +1,6 @@
 using CalibrationApi.Access;
 using CalibrationApi.Adoptions;
+using CalibrationApi.Audit;
 using CalibrationApi.CatchPlans;
 using CalibrationApi.CatchTests;
 using CalibrationApi.Containers;
@@ -7,6 +8,7 @@ using CalibrationApi.Contract;
 using CalibrationApi.Demo;
 using CalibrationApi.History;
 using CalibrationApi.Http;
+using CalibrationApi.Keys;
 using CalibrationApi.Lots;
 using CalibrationApi.Machines;
 using CalibrationApi.MeterSpeeds;
@@ -16,8 +18,12 @@ using CalibrationApi.ScaleChecks;
 using CalibrationApi.Scales;
 using CalibrationApi.Storing;
 using CalibrationApi.Units;
+using CalibrationApi.Workspaces;
 using Microsoft.AspNetCore.Connections;
 using Microsoft.AspNetCore.Diagnostics.HealthChecks;
+
+if (args is [KeysCommand.Word, ..])
+    return KeysCommand.Run(args[1..], Console.Out, Console.Error);
 
 var builder = WebApplication.CreateBuilder(DemoSeason.OtherArguments(args));
 builder.AddHttpRules();
@@ -35,20 +41,23 @@ builder.Services.AddContainers();
 builder.Services.AddPlans();
 builder.Services.AddScaleChecks();
 builder.Services.AddAdoptions();
+builder.Services.AddWorkspaces();
+builder.Services.AddKeys();
+builder.Services.AddAudit();
 
-if (LoopbackOnly.Refusal(builder.Configuration) is { } refusal)
+var app = builder.Build();
+if (LoopbackOnly.Refusal(app.Configuration) is { } refusal && !app.Services.GetRequiredService<LocalMode>().HasLiveAdmin())
 {
     Console.Error.WriteLine(refusal);
     return 1;
 }
 
-var app = builder.Build();
 app.UseHttpRules();
 app.MapContract();
 app.MapHealthChecks("/healthz/live", new HealthCheckOptions { Predicate = _ => false }).ExcludeFromDescription();
 app.MapHealthChecks("/healthz/ready").ExcludeFromDescription();
 
-var v1 = app.MapGroup("/v1").WithRequestChecks().WithScopeForEveryRoute();
+var v1 = app.MapGroup("/v1").WithRequestChecks().WithScopeForEveryRoute().WithExportsNoted();
 v1.MapCatchPlans();
 v1.MapCatchTests();
 v1.MapMeterSpeeds();
@@ -62,6 +71,9 @@ v1.MapPlans();
 v1.MapScaleChecks();
 v1.MapAdoptions();
 v1.MapHistory();
+v1.MapWorkspaces();
+v1.MapKeys();
+v1.MapAudit();
 
 try
 {

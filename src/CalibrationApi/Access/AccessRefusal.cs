@@ -7,7 +7,7 @@ namespace CalibrationApi.Access;
 /// <param name="Code">Code of the problem.</param>
 /// <param name="Error">Error of the challenge; null where no credential came, as the RFC wants it.</param>
 /// <param name="Detail">What is wrong and what to do.</param>
-internal sealed record AccessRefusal(int Status, string Code, string? Error, string Detail)
+internal sealed record AccessRefusal(int Status, string Code, string? Error, string Detail) : IResult
 {
     private const string Realm = "calibration";
     private const string InvalidRequest = "invalid_request";
@@ -59,6 +59,14 @@ internal sealed record AccessRefusal(int Status, string Code, string? Error, str
             challenge += $", error=\"{Error}\", error_description=\"{Detail}\"";
             return Scope is null ? challenge : challenge + $", scope=\"{Scope}\"";
         }
+    }
+
+    /// <summary>Answers, and counts that a request was turned away.</summary>
+    public Task ExecuteAsync(HttpContext httpContext)
+    {
+        httpContext.RequestServices.GetRequiredService<RefusalCounts>().Add(this, httpContext);
+        httpContext.Response.Headers.WWWAuthenticate = Challenge;
+        return ProblemResult.Of(Status, Code, Detail, "Authorization").ExecuteAsync(httpContext);
     }
 
     public static AccessRefusal MissingScope(string scope) =>

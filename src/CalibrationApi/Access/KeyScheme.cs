@@ -1,5 +1,4 @@
 using System.Text.Encodings.Web;
-using CalibrationApi.Http;
 using CalibrationApi.Storage;
 using CalibrationApi.Storage.Access;
 using CalibrationApi.Storing;
@@ -11,7 +10,7 @@ namespace CalibrationApi.Access;
 /// <summary>Finds out who sends a request, and turns away whoever may not (RFC 6750).</summary>
 /// <remarks>The key is looked up with every request, so that a revocation counts from the next one on, whichever process made it.</remarks>
 internal sealed class KeyScheme(
-    IOptionsMonitor<AuthenticationSchemeOptions> options, ILoggerFactory logger, UrlEncoder encoder, CalibrationDatabase database, TimeProvider clock, LocalMode localMode, KeyUse use, RefusalCounts counts)
+    IOptionsMonitor<AuthenticationSchemeOptions> options, ILoggerFactory logger, UrlEncoder encoder, CalibrationDatabase database, TimeProvider clock, LocalMode localMode, KeyUse use)
     : AuthenticationHandler<AuthenticationSchemeOptions>(options, logger, encoder)
 {
     public const string Name = "Key";
@@ -22,13 +21,13 @@ internal sealed class KeyScheme(
 
     protected override Task<AuthenticateResult> HandleAuthenticateAsync() => Task.FromResult(Authenticate());
 
-    protected override Task HandleChallengeAsync(AuthenticationProperties properties) => RefuseAsync(refusal);
+    protected override Task HandleChallengeAsync(AuthenticationProperties properties) => refusal.ExecuteAsync(Context);
 
     protected override Task HandleForbiddenAsync(AuthenticationProperties properties)
     {
         var scope = Context.GetEndpoint()!.Metadata.GetRequiredMetadata<NeededScope>().Scope;
         // Without keys nobody was asked for one; that is no key with too small a scope.
-        return RefuseAsync(Caller.Of(Context).Key is null ? AccessRefusal.NoKeyYet(scope) : AccessRefusal.MissingScope(scope));
+        return (Caller.Of(Context).Key is null ? AccessRefusal.NoKeyYet(scope) : AccessRefusal.MissingScope(scope)).ExecuteAsync(Context);
     }
 
     private AuthenticateResult Authenticate()
@@ -85,14 +84,5 @@ internal sealed class KeyScheme(
     {
         refusal = why;
         return AuthenticateResult.Fail(why.Code);
-    }
-
-    private Task RefuseAsync(AccessRefusal why)
-    {
-        counts.Add(why.Key is null && Context.User.Identity?.IsAuthenticated == true && Caller.Of(Context) is { Key: { } key } caller
-            ? why with { Workspace = caller.Workspace, Key = key }
-            : why);
-        Response.Headers.WWWAuthenticate = why.Challenge;
-        return ProblemResult.Of(why.Status, why.Code, why.Detail, "Authorization").ExecuteAsync(Context);
     }
 }

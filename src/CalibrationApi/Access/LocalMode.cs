@@ -9,7 +9,7 @@ namespace CalibrationApi.Access;
 /// A proxy on the same machine would let the whole world pass as this machine, and a page in a browser can make a name of
 /// its own lead here. So a request has to come from a loopback address, straight, and by a name of this machine.
 /// </remarks>
-internal sealed class LocalMode(CalibrationDatabase database)
+internal sealed class LocalMode(CalibrationDatabase database, TimeProvider clock)
 {
     /// <summary>Keys and workspaces are left to whoever has a key.</summary>
     public static IReadOnlyList<string> Scopes { get; } = [Scope.Calculate, Scope.Read, Scope.Write];
@@ -27,6 +27,9 @@ internal sealed class LocalMode(CalibrationDatabase database)
             return AccessRefusal.NoKey;
         return IsFromThisMachine(context) ? null : AccessRefusal.FromElsewhere;
     }
+
+    /// <summary>Whether there is a key that can make others: then the service may be reached from elsewhere.</summary>
+    public bool HasLiveAdmin() => database.Read(connection => KeyStore.AnyLive(connection, Scope.Admin, clock.GetUtcNow()));
 
     private static bool IsFromThisMachine(HttpContext context) =>
         // No address at all: not from a network.

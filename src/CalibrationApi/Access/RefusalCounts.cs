@@ -1,3 +1,4 @@
+using System.Globalization;
 using CalibrationApi.Storage.Audit;
 using CalibrationApi.Storage.Writing;
 
@@ -13,10 +14,13 @@ internal sealed partial class RefusalCounts(SingleWriter writer, TimeProvider cl
     private Dictionary<(string Workspace, string Day, string Key, string Code), (long Count, DateTimeOffset Last)> counts = [];
     private DateTimeOffset stored = DateTimeOffset.MinValue;
 
-    public void Add(AccessRefusal refusal)
+    public void Add(AccessRefusal refusal, HttpContext context)
     {
         var now = clock.GetUtcNow();
-        var entry = (refusal.Workspace ?? RefusalStore.NoWorkspace, now.UtcDateTime.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture), refusal.Key ?? "", refusal.Code);
+        // A key that is good as such but lacks a scope was authenticated; of any other the refusal says whose it was, if that is known.
+        var caller = context.User.Identity?.IsAuthenticated == true ? Caller.Of(context) : null;
+        var workspace = caller is { Key: not null } ? caller.Workspace : refusal.Workspace ?? RefusalStore.NoWorkspace;
+        var entry = (workspace, now.UtcDateTime.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), caller?.Key ?? refusal.Key ?? "", refusal.Code);
         bool isDue;
         lock (counting)
         {

@@ -55,6 +55,8 @@ internal static class ContractSetup
             swagger.OperationFilter<AnswerHeaders>();
             swagger.OperationFilter<PageMedia>();
             swagger.OperationFilter<OperationDetails>();
+            swagger.OperationFilter<Security>();
+            swagger.DocumentFilter<Security>();
             swagger.DocumentFilter<NoNulls>();
             swagger.DocumentFilter<StandardFormats>();
             swagger.DocumentFilter<DocumentDetails>();

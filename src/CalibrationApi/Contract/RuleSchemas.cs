@@ -63,6 +63,9 @@ internal sealed class RuleSchemas : ISchemaFilter
                 else if (schema is { Items: not null })
                     schema.Description = text;
                 break;
+            case Rules.IWordRule words when schema is { Items: OpenApiSchema item }:
+                item.Enum = [.. words.Words.Select(word => JsonValue.Create(word))];
+                break;
             case Rules.IWordRule words when schema is not null:
                 schema.Enum = [.. words.Words.Select(word => JsonValue.Create(word))];
                 break;

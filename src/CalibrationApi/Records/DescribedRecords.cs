@@ -49,33 +49,18 @@ internal sealed class DescribedRecords<T>(RecordKind kind, string path)
 
     public IResult List(RecordQuery query, HttpContext context, CalibrationDatabase database, Workspace workspace, Cursors cursors)
     {
-        var (format, wrongFormat) = PageFormats.Choose(context.Request);
-        var (most, wrongLimit) = query.ReadLimit(format);
-        if ((wrongFormat ?? wrongLimit) is { } problem)
-            return problem;
         if (query.IncludeRetired is not (null or "true" or "false"))
-            return ProblemResult.Invalid([new ProblemError { Parameter = "includeRetired", Code = ErrorCode.WordUnknown, Detail = "Use true or false." }]);
-        var scope = $"{workspace} {path} {query.IncludeRetired}";
-        var after = "";
-        if (query.Cursor is { } cursor)
-        {
-            if (cursors.Read(scope, cursor) is not { } position)
-                return Pages.WrongCursor();
-            after = position;
-        }
-
+            return ProblemResult.Invalid([RecordQuery.WrongIncludeRetired()]);
         var display = QuantityConversion.For(query.Units);
-        var connection = database.Open();
-        var records = store.List(connection, workspace, after, most + 1, query.IncludeRetired == "true")
-            .Select(record => (RecordBody.Node(record, display), record.Id));
-        return new PageResult(format, records, most, position => cursors.Make(scope, position), RecordBody.Leading, connection);
+        return SimpleList.Of(query, context, cursors, $"{workspace} {path} {query.IncludeRetired}", RecordBody.Leading, database, (connection, after, most) =>
+            store.List(connection, workspace, after, most, query.IncludeRetired == "true").Select(record => (RecordBody.Node(record, display), record.Id)));
     }
 
     public async Task<IResult> ReplaceAsync(string id, JsonBody<T> body, HttpContext context, Workspace workspace)
     {
         var request = body.Value;
         if (request.Id is { } own && own != id)
-            return ProblemResult.Invalid([new ProblemError { Pointer = "#/id", Code = ErrorCode.RecordsAtOdds, Detail = "The id in the body is not that of the address. Leave it out or make them equal." }]);
+            return ProblemResult.Invalid([Preconditions.OtherId()]);
         var expected = context.Request.Headers.IfMatch.ToString();
         var clock = context.RequestServices.GetRequiredService<TimeProvider>();
         return await new StoringRequest(context).ReplaceAsync(connection => Replace(connection, workspace, id, request, body, expected, clock));
@@ -85,10 +70,8 @@ internal sealed class DescribedRecords<T>(RecordKind kind, string path)
     {
         if (store.Find(connection, workspace, id) is not { } current)
             return NotFound();
-        if (expected.Length == 0)
-            return ProblemResult.Of(StatusCodes.Status428PreconditionRequired, ErrorCode.PreconditionRequired, "A change names the revision that it is for. Send the ETag of your last GET as If-Match.");
-        if (expected != "*" && !expected.Split(',', StringSplitOptions.TrimEntries).Contains(RecordBody.ETag(current)))
-            return ProblemResult.Of(StatusCodes.Status412PreconditionFailed, ErrorCode.PreconditionFailed, "Somebody changed this record since you read it. Read it again, put your change into it, and send that with its new ETag.");
+        if (Preconditions.Refusal(expected, RecordBody.ETag(current)) is { } refusal)
+            return refusal;
         if (MissingReferences(connection, workspace, request) is { } missing)
             return missing;
         var next = current with
