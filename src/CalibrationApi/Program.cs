@@ -1,24 +1,10 @@
+using CalibrationApi;
 using CalibrationApi.Access;
-using CalibrationApi.Adoptions;
-using CalibrationApi.Audit;
-using CalibrationApi.CatchPlans;
-using CalibrationApi.CatchTests;
-using CalibrationApi.Containers;
 using CalibrationApi.Contract;
 using CalibrationApi.Demo;
-using CalibrationApi.History;
 using CalibrationApi.Http;
 using CalibrationApi.Keys;
-using CalibrationApi.Lots;
-using CalibrationApi.Machines;
-using CalibrationApi.MeterSpeeds;
-using CalibrationApi.Plans;
-using CalibrationApi.Products;
-using CalibrationApi.ScaleChecks;
-using CalibrationApi.Scales;
 using CalibrationApi.Storing;
-using CalibrationApi.Units;
-using CalibrationApi.Workspaces;
 using Microsoft.AspNetCore.Connections;
 using Microsoft.AspNetCore.Diagnostics.HealthChecks;
 
@@ -29,21 +15,8 @@ var builder = WebApplication.CreateBuilder(DemoSeason.OtherArguments(args));
 builder.AddHttpRules();
 builder.Services.AddAccess();
 builder.Services.AddContract();
-builder.Services.AddCatchTests();
-builder.Services.AddCatchPlans();
-builder.Services.AddMeterSpeeds();
 builder.AddStorage(isDemo: args.Contains(DemoSeason.Switch));
-builder.Services.AddMachines();
-builder.Services.AddProducts();
-builder.Services.AddLots();
-builder.Services.AddScales();
-builder.Services.AddContainers();
-builder.Services.AddPlans();
-builder.Services.AddScaleChecks();
-builder.Services.AddAdoptions();
-builder.Services.AddWorkspaces();
-builder.Services.AddKeys();
-builder.Services.AddAudit();
+builder.Services.AddCapabilities();
 
 var app = builder.Build();
 if (LoopbackOnly.Refusal(app.Configuration) is { } refusal && !app.Services.GetRequiredService<LocalMode>().HasLiveAdmin())
@@ -56,24 +29,7 @@ app.UseHttpRules();
 app.MapContract();
 app.MapHealthChecks("/healthz/live", new HealthCheckOptions { Predicate = _ => false }).ExcludeFromDescription();
 app.MapHealthChecks("/healthz/ready").ExcludeFromDescription();
-
-var v1 = app.MapGroup("/v1").WithRequestChecks().WithScopeForEveryRoute().WithExportsNoted();
-v1.MapCatchPlans();
-v1.MapCatchTests();
-v1.MapMeterSpeeds();
-v1.MapUnits();
-v1.MapMachines();
-v1.MapProducts();
-v1.MapLots();
-v1.MapScales();
-v1.MapContainers();
-v1.MapPlans();
-v1.MapScaleChecks();
-v1.MapAdoptions();
-v1.MapHistory();
-v1.MapWorkspaces();
-v1.MapKeys();
-v1.MapAudit();
+app.MapCapabilities();
 
 try
 {

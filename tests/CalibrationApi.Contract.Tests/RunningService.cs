@@ -51,6 +51,18 @@ public sealed partial class RunningService : IAsyncLifetime
         folder.Delete(recursive: true);
     }
 
+    /// <summary>Runs a command of the service on its database and gives what that prints.</summary>
+    public async Task<string> CommandAsync(params string[] arguments)
+    {
+        var start = new ProcessStartInfo("dotnet", [typeof(Program).Assembly.Location, .. arguments]) { WorkingDirectory = folder.FullName, RedirectStandardOutput = true };
+        start.Environment["Calibration__Database"] = Path.Combine(folder.FullName, "examples.db");
+        using var command = Process.Start(start) ?? throw new InvalidOperationException("The command did not start.");
+        var output = await command.StandardOutput.ReadToEndAsync();
+        await command.WaitForExitAsync();
+        Assert.Equal(0, command.ExitCode);
+        return output.Trim();
+    }
+
     private void Read(string? line)
     {
         if (line is null)

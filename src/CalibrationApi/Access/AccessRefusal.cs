@@ -29,7 +29,7 @@ internal sealed record AccessRefusal(int Status, string Code, string? Error, str
     public static AccessRefusal KeyInAddress { get; } =
         new(400, ErrorCode.CredentialsBroken, InvalidRequest, "A key never goes into an address, because addresses are logged. Send it in the header Authorization, and revoke this one if it is real.");
 
-    public static AccessRefusal NotAKey { get; } = new(401, ErrorCode.KeyInvalid, InvalidToken, "This is not a whole key: it was cut, mistyped, or is meant for another service. Copy it again.");
+    public static AccessRefusal NotAKey { get; } = new(401, ErrorCode.KeyInvalid, InvalidToken, "This is not a whole key: it was cut, mistyped, or is meant for another service. Check that it was copied whole.");
 
     public static AccessRefusal Unknown { get; } = new(401, ErrorCode.KeyInvalid, InvalidToken, "This service does not know this key. Check that it was made for this installation.");
 

@@ -42,10 +42,10 @@ internal sealed class KeyScheme(
             return Fail(AccessRefusal.TwoCredentials);
         if (values.Count == 0)
             return Local();
-        var parts = values[0]!.Split(' ');
-        if (!parts[0].Equals(Method, StringComparison.OrdinalIgnoreCase))
+        var parts = values[0]!.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        if (parts is not [var method, ..] || !method.Equals(Method, StringComparison.OrdinalIgnoreCase))
             return Fail(AccessRefusal.OtherMethod);
-        if (parts is not [_, { Length: > 0 } text])
+        if (parts is not [_, var text])
             return Fail(AccessRefusal.Malformed);
         return KeyText.Read(text) is { } key ? Shown(key) : Fail(AccessRefusal.NotAKey);
     }

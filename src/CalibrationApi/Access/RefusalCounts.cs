@@ -13,6 +13,7 @@ internal sealed partial class RefusalCounts(SingleWriter writer, TimeProvider cl
     private readonly Lock counting = new();
     private Dictionary<(string Workspace, string Day, string Key, string Code), (long Count, DateTimeOffset Last)> counts = [];
     private DateTimeOffset stored = DateTimeOffset.MinValue;
+    private Task storing = Task.CompletedTask;
 
     public void Add(AccessRefusal refusal, HttpContext context)
     {
@@ -35,16 +36,24 @@ internal sealed partial class RefusalCounts(SingleWriter writer, TimeProvider cl
     }
 
     /// <summary>Stores what was counted so far.</summary>
-    public async Task StoreAsync()
+    /// <returns>Done when everything that was counted before is stored, whoever began to store it.</returns>
+    public Task StoreAsync()
     {
-        Dictionary<(string Workspace, string Day, string Key, string Code), (long Count, DateTimeOffset Last)> taken;
         lock (counting)
         {
-            (taken, counts) = (counts, []);
-        }
+            if (counts.Count > 0)
+            {
+                storing = WriteAsync(counts, storing);
+                counts = [];
+            }
 
-        if (taken.Count == 0)
-            return;
+            return storing;
+        }
+    }
+
+    private async Task WriteAsync(Dictionary<(string Workspace, string Day, string Key, string Code), (long Count, DateTimeOffset Last)> taken, Task before)
+    {
+        await before;
         try
         {
             await writer.WriteAsync(connection =>

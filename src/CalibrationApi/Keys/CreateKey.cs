@@ -50,7 +50,7 @@ internal static class CreateKey
             if (KeyStore.Find(connection, workspace, key.Id) is { } earlier)
                 return earlier.Fingerprint == key.Fingerprint ? StoreOutcome.Replayed(KeyBody.Stored(workspace, earlier, now, StatusCodes.Status200OK)) : IdTaken();
             if (found.Retired)
-                return ProblemResult.Of(StatusCodes.Status422UnprocessableEntity, ErrorCode.RecordRetired, "This workspace is retired and takes no new keys. Bring it back first.");
+                return ProblemResult.Of(StatusCodes.Status422UnprocessableEntity, ErrorCode.RecordRetired, "This workspace is retired and takes no new keys. Use another, or bring this one back first.");
             KeyStore.Insert(connection, workspace, key);
             if (isFromOutside)
                 AuditStore.Append(connection, workspace, AuditLine.Of(context, caller, $"/v1/keys/{key.Id}", now));

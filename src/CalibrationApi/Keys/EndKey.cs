@@ -50,7 +50,7 @@ internal static class EndKey
             if (!old.IsLive(now))
                 return Unfit(ErrorCode.RecordRetired, "This key has ended, so nothing can take its place. Make a new key.");
             if (old.ReplacedBy is not null)
-                return Unfit(ErrorCode.AlreadySuperseded, "Another key takes the place of this one already. Rotate that one.");
+                return Unfit(ErrorCode.AlreadySuperseded, "Another key takes the place of this one already. Look at its replacedBy and rotate that one.");
             var successor = old with
             {
                 Id = made.Id,
