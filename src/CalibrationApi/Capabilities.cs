@@ -3,6 +3,7 @@ using CalibrationApi.Adoptions;
 using CalibrationApi.Audit;
 using CalibrationApi.CatchPlans;
 using CalibrationApi.CatchTests;
+using CalibrationApi.Codes;
 using CalibrationApi.Containers;
 using CalibrationApi.History;
 using CalibrationApi.Http;
@@ -47,6 +48,7 @@ internal static class Capabilities
         v1.MapCatchTests();
         v1.MapMeterSpeeds();
         v1.MapUnits();
+        v1.MapCodes();
         v1.MapMachines();
         v1.MapProducts();
         v1.MapLots();

@@ -5,7 +5,6 @@ using CalibrationApi.Demo;
 using CalibrationApi.Http;
 using CalibrationApi.Keys;
 using CalibrationApi.Storing;
-using Microsoft.AspNetCore.Connections;
 using Microsoft.AspNetCore.Diagnostics.HealthChecks;
 
 if (args is [KeysCommand.Word, ..])
@@ -19,7 +18,7 @@ builder.AddStorage(isDemo: args.Contains(DemoSeason.Switch));
 builder.Services.AddCapabilities();
 
 var app = builder.Build();
-if (LoopbackOnly.Refusal(app.Configuration) is { } refusal && !app.Services.GetRequiredService<LocalMode>().HasLiveAdmin())
+if ((AllowedOrigins.Refusal(app.Configuration) ?? LocalMode.StartRefusal(app)) is { } refusal)
 {
     Console.Error.WriteLine(refusal);
     return 1;
@@ -31,16 +30,4 @@ app.MapHealthChecks("/healthz/live", new HealthCheckOptions { Predicate = _ => f
 app.MapHealthChecks("/healthz/ready").ExcludeFromDescription();
 app.MapCapabilities();
 
-try
-{
-    if (!args.Contains(DemoSeason.Switch))
-        await app.RunAsync();
-    else if (!await DemoSeason.RunAsync(app))
-        return 1;
-    return 0;
-}
-catch (IOException failure) when (failure.InnerException is AddressInUseException)
-{
-    Console.Error.WriteLine($"Refusing to start: something else listens there already. {failure.Message} Stop it, or choose another port with ASPNETCORE_URLS=http://localhost:5050.");
-    return 1;
-}
+return await Serving.RunAsync(app, args.Contains(DemoSeason.Switch) ? DemoSeason.RunAsync : null);

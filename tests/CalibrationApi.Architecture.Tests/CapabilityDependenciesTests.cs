@@ -6,7 +6,7 @@ namespace CalibrationApi.Architecture.Tests;
 public sealed partial class CapabilityDependenciesTests
 {
     // What every capability may use. They are no capabilities themselves, with the exceptions below.
-    private static readonly string[] Foundation = ["Access", "Contract", "Http", "Quantities", "Records", "Storing"];
+    private static readonly string[] Foundation = ["Access", "Batch", "Contract", "Http", "Quantities", "Records", "Storing"];
 
     // The demonstration and the list of everything that crosses the border know all capabilities by their nature.
     private static readonly string[] KnowEverything = ["Demo", "Http/ContractJson.cs"];
@@ -17,6 +17,7 @@ public sealed partial class CapabilityDependenciesTests
         ["MeterSpeeds -> CatchPlans"] = "Limits of a meter's speed are the same in both.",
         ["MeterSpeeds -> CatchTests"] = "Names have one length.",
         ["Machines -> CatchPlans"] = "A machine keeps what a plan states of it: limits, disturbed points.",
+        ["Contract -> Codes"] = "The page of codes stands beside the reference page.",
         ["Contract -> History"] = "The contract tells the words that the history is filtered and ordered by.",
         ["Machines -> CatchTests"] = "A machine keeps what a test states of its controller.",
         ["Products -> CatchTests"] = "A product keeps the price that a test states.",
@@ -26,6 +27,7 @@ public sealed partial class CapabilityDependenciesTests
         ["Plans -> Machines"] = "A kept plan names a machine.",
         ["ScaleChecks -> CatchTests"] = "A check finds the error that a test corrects.",
         ["ScaleChecks -> Scales"] = "A check is of a scale.",
+        ["CatchTests -> Containers"] = "A kept test names its container.",
         ["CatchTests -> Lots"] = "A kept test names a lot.",
         ["CatchTests -> Machines"] = "A kept test names a machine.",
         ["CatchTests -> Plans"] = "A kept test names its plan.",

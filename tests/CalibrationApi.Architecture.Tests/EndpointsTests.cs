@@ -48,9 +48,9 @@ public sealed partial class EndpointsTests(RunningHost host) : IClassFixture<Run
 
     // What is open to everybody is written here once more, so that nothing becomes so by a slip.
     [Fact]
-    public void Endpoints_OpenToEverybody_AreTheUnits()
+    public void Endpoints_OpenToEverybody_AreUnitsAndCodes()
     {
-        Assert.Equal(["listUnits"], Endpoints().Where(endpoint => endpoint.Metadata.GetMetadata<IAllowAnonymous>() is not null).Select(endpoint => endpoint.Metadata.GetRequiredMetadata<IEndpointNameMetadata>().EndpointName));
+        Assert.Equal(["listUnits", "listCodes"], Endpoints().Where(endpoint => endpoint.Metadata.GetMetadata<IAllowAnonymous>() is not null).Select(endpoint => endpoint.Metadata.GetRequiredMetadata<IEndpointNameMetadata>().EndpointName));
     }
 
     [Fact]

@@ -1,3 +1,5 @@
+using CalibrationApi.Testing;
+
 namespace CalibrationApi.Contract.Tests;
 
 /// <summary>The running service after somebody made its first key by the command, while it ran.</summary>

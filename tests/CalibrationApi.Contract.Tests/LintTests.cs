@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
+using CalibrationApi.Testing;
 
 namespace CalibrationApi.Contract.Tests;
 
@@ -47,10 +48,18 @@ public sealed partial class LintTests
           "info": { "title": "Faulty", "version": "1.0.0", "description": "Every rule has a fault here." },
           "tags": [{ "name": "Declared" }],
           "paths": {
+            "/no-example": {
+              "post": {
+                "operationId": "sendsWithoutExample",
+                "tags": ["Declared"],
+                "requestBody": { "content": { "application/json": { "schema": { "$ref": "#/components/schemas/Sent" } } } },
+                "responses": { "204": { "description": "Nothing to tell." } }
+              }
+            },
             "/Not_Kebab": {
               "post": {
                 "operationId": "Not_camel",
-                "tags": ["undeclared"],
+                "tags": ["undeclared", "second"],
                 "security": [{ "key": ["root"] }],
                 "parameters": [{ "name": "Not_camel", "in": "query", "schema": { "type": "string" } }],
                 "requestBody": { "content": { "application/json": { "schema": { "$ref": "#/components/schemas/Sent" }, "example": { "text": 1 } } } },
@@ -72,7 +81,8 @@ public sealed partial class LintTests
                   "nothing": { "type": ["string", "null"] }
                 }
               },
-              "Answered": { "type": "object", "properties": {} }
+              "Answered": { "type": "object", "properties": {} },
+              "Nothing": { "description": "Takes no value.", "type": "null", "allOf": [{ "$ref": "#/components/schemas/Answered" }] }
             }
           }
         }

@@ -17,6 +17,11 @@ internal static class SampleKeys
 
     private static readonly (string Text, KeyText Key) Asking = KeyText.Make(Own);
 
+    private static readonly (string Text, KeyText Key) Lesser = KeyText.Make(Read);
+
+    /// <summary>A key that may calculate, read and write.</summary>
+    public static string LesserText => Lesser.Text;
+
     /// <summary>The key with every scope that asks.</summary>
     public static string Text => Asking.Text;
 
@@ -25,8 +30,8 @@ internal static class SampleKeys
         using var connection = database.Open();
         WorkspaceStore.Insert(connection, Workspace, new WorkspaceRecord(Workspace, 1, "Fallow Hill", false, "", now, now));
         KeyStore.Insert(connection, "local", Key(Own, "office", Asking.Key, now, [.. Scope.All]));
-        foreach (var (id, name) in new[] { (Read, "yard tablet"), (Rotated, "weigh house"), (Revoked, "old tablet") })
-            KeyStore.Insert(connection, "local", Key(id, name, KeyText.Make(id).Key, now, Scope.Calculate, Scope.Read, Scope.Write));
+        foreach (var (key, name) in new[] { (Lesser.Key, "yard tablet"), (KeyText.Make(Rotated).Key, "weigh house"), (KeyText.Make(Revoked).Key, "old tablet") })
+            KeyStore.Insert(connection, "local", Key(key.Id, name, key, now, Scope.Calculate, Scope.Read, Scope.Write));
         RefusalStore.Add(connection, "local", new RefusalCount("2026-05-04", Revoked, "key-revoked", 3, now));
         RefusalStore.Add(connection, RefusalStore.NoWorkspace, new RefusalCount("2026-05-04", "", "key-missing", 12, now));
         // Noted in the same minute already, so that asking changes nothing that is shown.

@@ -1,4 +1,5 @@
 using System.Net;
+using CalibrationApi.Http;
 using CalibrationApi.Storage;
 using CalibrationApi.Storage.Access;
 
@@ -28,8 +29,12 @@ internal sealed class LocalMode(CalibrationDatabase database, TimeProvider clock
         return IsFromThisMachine(context) ? null : AccessRefusal.FromElsewhere;
     }
 
-    /// <summary>Whether there is a key that can make others: then the service may be reached from elsewhere.</summary>
-    public bool HasLiveAdmin() => database.Read(connection => KeyStore.AnyLive(connection, Scope.Admin, clock.GetUtcNow()));
+    /// <summary>Why the service must not start on the addresses that are configured; null when it may. With a key that can make others it may be reached from elsewhere.</summary>
+    public static string? StartRefusal(WebApplication app) =>
+        // The database is only asked where it matters.
+        LoopbackOnly.Refusal(app.Configuration) is { } refusal && !app.Services.GetRequiredService<LocalMode>().HasLiveAdmin() ? refusal : null;
+
+    private bool HasLiveAdmin() => database.Read(connection => KeyStore.AnyLive(connection, Scope.Admin, clock.GetUtcNow()));
 
     private static bool IsFromThisMachine(HttpContext context) =>
         // No address at all: not from a network.

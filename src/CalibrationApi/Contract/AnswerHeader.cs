@@ -1,4 +1,6 @@
 using System.Globalization;
+using System.Text.Json.Nodes;
+using CalibrationApi.Access;
 using Microsoft.OpenApi;
 using Swashbuckle.AspNetCore.SwaggerGen;
 
@@ -22,15 +24,33 @@ internal static class AnswerHeaderRoutes
 /// <summary>Writes the headers that operations send into the contract.</summary>
 internal sealed class AnswerHeaders : IOperationFilter
 {
+    // A name means the same everywhere, so its shape stands here once.
+    private static readonly Dictionary<string, Shape> Shapes = new()
+    {
+        ["Accept-Post"] = new(Text("^[a-z]+/[a-z0-9.+-]+(, [a-z]+/[a-z0-9.+-]+)*$", 200), "application/x-ndjson, text/csv"),
+        ["Retry-After"] = new(new OpenApiSchema { Type = JsonSchemaType.Integer, Format = "int32", Minimum = "0", Maximum = "86400" }, 1),
+        ["ETag"] = new(Text("""^(W/)?"[!#-~]*"$""", 100), "\"r3\""),
+        ["Location"] = new(Text("^/v1/", 200), "/v1/machines/019a0000-0000-7000-8000-000000000000"),
+        ["Cache-Control"] = new(Text("^(private|public|no-cache|no-store|max-age=[0-9]+)(, (private|public|no-cache|max-age=[0-9]+))*$", 100), "private, no-cache"),
+        ["WWW-Authenticate"] = new(Text("^Bearer realm=\"calibration\"(, (error|error_description|scope)=\"[^\"\\\\]*\")*$", 1000), AccessRefusal.NoKey.Challenge),
+        ["Idempotent-Replayed"] = new(Text("^true$", 4), "true"),
+        ["Link"] = new(Text("""^<[^>]+>; rel="next"$""", 4000), "<http://localhost:5000/v1/history?limit=2&cursor=eyJ2IjoxfQ>; rel=\"next\""),
+        ["Content-Disposition"] = new(Text("""^attachment; filename="?[A-Za-z0-9._-]+"?""", 200), "attachment; filename=history.csv"),
+    };
+
     public void Apply(OpenApiOperation operation, OperationFilterContext context)
     {
         foreach (var header in context.ApiDescription.ActionDescriptor.EndpointMetadata.OfType<AnswerHeader>())
         {
             if (operation.Responses?.GetValueOrDefault(header.Status.ToString(CultureInfo.InvariantCulture)) is not OpenApiResponse response)
                 continue;
-            var schema = header.Name == "Retry-After" ? new OpenApiSchema { Type = JsonSchemaType.Integer, Format = "int32" } : new OpenApiSchema { Type = JsonSchemaType.String };
+            var shape = Shapes.TryGetValue(header.Name, out var known) ? known : new(new OpenApiSchema { Type = JsonSchemaType.String }, null);
             (response.Headers ??= new Dictionary<string, IOpenApiHeader>())[header.Name] =
-                new OpenApiHeader { Description = header.Description, Required = header.IsAlwaysSent, Schema = schema };
+                new OpenApiHeader { Description = header.Description, Required = header.IsAlwaysSent, Schema = shape.Schema.CreateShallowCopy(), Example = shape.Example?.DeepClone() };
         }
     }
+
+    private static OpenApiSchema Text(string pattern, int most) => new() { Type = JsonSchemaType.String, Pattern = pattern, MaxLength = most };
+
+    private sealed record Shape(OpenApiSchema Schema, JsonNode? Example);
 }

@@ -23,6 +23,7 @@ internal sealed class DocumentDetails : IDocumentFilter
         ["Workspaces"] = "What one farm, dealer or customer keeps, apart from all others; for whoever runs the installation.",
         ["Keys"] = "Who may do what in a workspace.",
         ["Audit"] = "What was done with which key, and what was refused.",
+        ["Codes"] = "Every code of errors, findings and cautions, with its cause and what to do.",
         ["Units"] = "The closed list of units with their exact factors.",
     };
 

@@ -14,7 +14,7 @@ internal sealed class Statuses : IOperationFilter
         [401] = "No key came, or one that opens nothing. WWW-Authenticate and the code say which.",
         [403] = "The key has not the scope that this operation needs.",
         [404] = "There is no record with this id.",
-        [406] = "The list cannot be given in any of the media types asked for.",
+        [406] = "The answer cannot be given in any of the media types asked for.",
         [409] = "A request with the same Idempotency-Key is being worked on; Retry-After says when to ask again.",
         [412] = "Somebody changed the record since the revision named by If-Match.",
         [413] = "The body is larger than 1 MiB.",

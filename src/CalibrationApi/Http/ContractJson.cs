@@ -3,6 +3,7 @@ using CalibrationApi.Adoptions;
 using CalibrationApi.Audit;
 using CalibrationApi.CatchPlans;
 using CalibrationApi.CatchTests;
+using CalibrationApi.Codes;
 using CalibrationApi.Containers;
 using CalibrationApi.History;
 using CalibrationApi.Keys;
@@ -28,6 +29,7 @@ namespace CalibrationApi.Http;
 [JsonSerializable(typeof(MeterSpeedRequest))]
 [JsonSerializable(typeof(MeterSpeedAnswer))]
 [JsonSerializable(typeof(UnitsAnswer))]
+[JsonSerializable(typeof(CodesAnswer))]
 [JsonSerializable(typeof(RecordCatchTestRequest))]
 [JsonSerializable(typeof(UsedHistory))]
 [JsonSerializable(typeof(RecomputationAnswer))]

@@ -30,6 +30,7 @@ internal static class HttpSetup
             ],
         });
         builder.Services.ConfigureHttpJsonOptions(json => JsonSettings.Apply(json.SerializerOptions));
+        builder.AddAllowedOrigins();
         builder.Services.AddProblemDetails();
         builder.Services.AddHealthChecks();
         // Sentences are ours and English; the library's own resources never reach an answer.
@@ -38,6 +39,7 @@ internal static class HttpSetup
 
     public static void UseHttpRules(this WebApplication app)
     {
+        app.UseAllowedOrigins();
         app.UseHeadAsGet();
         app.UseProblemBodies();
         app.Use((context, next) =>

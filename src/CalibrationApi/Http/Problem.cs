@@ -7,7 +7,7 @@ namespace CalibrationApi.Http;
 /// <summary>What went wrong and what to do about it (RFC 9457).</summary>
 public sealed class Problem
 {
-    /// <summary>Kind of problem; <c>about:blank</c> says that the status tells it all. Act on <c>errors[].code</c>.</summary>
+    /// <summary>Kind of problem; <c>about:blank</c> says that the status tells it all. Act on <c>errors[].code</c>; <c>/reference/codes</c> explains every one.</summary>
     public required string Type { get; init; }
 
     /// <summary>The name of the status.</summary>
@@ -25,15 +25,17 @@ public sealed class Problem
     /// <summary>Every error found, at least one.</summary>
     public required IReadOnlyList<ProblemError> Errors { get; init; }
 
-    internal static Problem For(HttpContext context, int status, string detail, IReadOnlyList<ProblemError> errors) => new()
+    internal static Problem For(string traceId, int status, string detail, IReadOnlyList<ProblemError> errors) => new()
     {
         Type = "about:blank",
         Title = ReasonPhrases.GetReasonPhrase(status),
         Status = status,
         Detail = detail,
-        TraceId = Activity.Current?.TraceId.ToString() ?? context.TraceIdentifier,
+        TraceId = traceId,
         Errors = errors,
     };
+
+    internal static string TraceIdOf(HttpContext context) => Activity.Current?.TraceId.ToString() ?? context.TraceIdentifier;
 }
 
 /// <summary>One error of a request.</summary>
@@ -47,6 +49,12 @@ public sealed class ProblemError
 
     /// <summary>The header it is about; absent when it is not about a header.</summary>
     public string? Header { get; init; }
+
+    /// <summary>The row of a table it is about, as a spreadsheet counts it: the header is row 1. Absent when what was sent is no table.</summary>
+    public long? Row { get; init; }
+
+    /// <summary>The column of a table it is about, as its header writes it; absent when it is about no single column.</summary>
+    public string? Column { get; init; }
 
     /// <summary>Stable code.</summary>
     [KnownWords(typeof(ErrorCode))]

@@ -50,6 +50,12 @@ public sealed class ProblemResult : IResult, IEndpointMetadataProvider, IStatusC
     public static ProblemResult Of(int status, string code, string detail, string? header = null) =>
         new(status, detail, new ProblemError { Header = header, Code = code, Detail = detail });
 
+    /// <summary>What is sent.</summary>
+    internal Problem ToProblem(string traceId) => Problem.For(traceId, status, detail, errors);
+
+    /// <summary>The same problem with its errors told by other places.</summary>
+    internal ProblemResult With(Func<ProblemError, ProblemError> place) => new(status, detail, [.. errors.Select(place)]);
+
     /// <inheritdoc/>
     public Task ExecuteAsync(HttpContext httpContext)
     {
@@ -60,7 +66,7 @@ public sealed class ProblemResult : IResult, IEndpointMetadataProvider, IStatusC
         response.Headers.XContentTypeOptions = "nosniff";
         var options = httpContext.RequestServices.GetRequiredService<IOptions<JsonOptions>>().Value.SerializerOptions;
         var body = JsonSerializer.SerializeToUtf8Bytes(
-            Problem.For(httpContext, status, detail, errors), options.GetTypeInfo(typeof(Problem)));
+            ToProblem(Problem.TraceIdOf(httpContext)), options.GetTypeInfo(typeof(Problem)));
         response.ContentLength = body.Length;
         return response.Body.WriteAsync(body).AsTask();
     }

@@ -47,6 +47,13 @@ internal static class RequestFilter
             : [];
     }
 
+    /// <summary>The rules that a request breaks; null when it breaks none.</summary>
+    public static ProblemResult? Broken<T>(IValidator<T> validator, T request)
+    {
+        var result = validator.Validate(request);
+        return result.IsValid ? null : ProblemResult.Invalid(Errors(result));
+    }
+
     /// <summary>The errors of a validation, each place and code once.</summary>
     public static ProblemError[] Errors(ValidationResult result) =>
     [
@@ -70,12 +77,22 @@ internal static class RequestFilter
                 errors.Add(new ProblemError { Parameter = name, Code = ErrorCode.MemberDuplicate, Detail = "This query parameter is given twice. Give it once." });
             else if (name == UnitsParameter && !UnitsWord.All.Contains(values[0]))
                 errors.Add(new ProblemError { Parameter = name, Code = ErrorCode.WordUnknown, Detail = $"Use one of: {string.Join(", ", UnitsWord.All)}." });
+            // A cursor that is too long is no cursor, and told so by its list.
+            else if (values[0]!.Length > LongestParameter && name != CursorParameter)
+                errors.Add(new ProblemError { Parameter = name, Code = ErrorCode.TextTooLong, Detail = $"This parameter is longer than {LongestParameter} characters. Shorten it." });
         }
 
         if (errors.Count == 0)
             return null;
-        return errors.All(error => error.Code == ErrorCode.WordUnknown) ? ProblemResult.Invalid(errors) : ProblemResult.Unreadable(errors[0]);
+        return errors.All(error => !IsUnreadable(error)) ? ProblemResult.Invalid(errors) : ProblemResult.Unreadable(errors.First(IsUnreadable));
     }
+
+    private static bool IsUnreadable(ProblemError error) => error.Code is ErrorCode.MemberUnknown or ErrorCode.MemberDuplicate;
+
+    /// <summary>Most characters of a query parameter.</summary>
+    public const int LongestParameter = 500;
+
+    private const string CursorParameter = "cursor";
 
     /// <summary>The query parameter that chooses the units of an answer.</summary>
     public const string UnitsParameter = "units";
@@ -97,8 +114,7 @@ internal static class RequestFilter
                 var body = (JsonBody<T>)argument;
                 if (body.Problem is { } problem)
                     return problem;
-                var result = validator.Validate(body.Value);
-                return result.IsValid ? null : ProblemResult.Invalid(Errors(result));
+                return Broken(validator, body.Value);
             };
         }
     }

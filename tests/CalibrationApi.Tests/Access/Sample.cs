@@ -18,6 +18,7 @@ internal sealed record Sample(string Path, JsonNode? Body = null, string Media =
     private static readonly Dictionary<string, Func<Site, Task<Sample>>> Rows = new(
         [
             Row("listUnits", _ => new("/v1/units")),
+            Row("listCodes", _ => new("/v1/codes")),
             .. Described("Machine", "machines", _ => Farm.MachineDraft, site => site.Farm.Machine),
             .. Described("Product", "products", _ => Farm.ProductDraft, site => site.Farm.Product),
             .. Described("Lot", "lots", site => Farm.LotDraft(site.Farm.Product), site => site.Farm.Lot),
