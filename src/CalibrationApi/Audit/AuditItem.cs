@@ -1,4 +1,5 @@
 using CalibrationApi.Contract;
+using CalibrationApi.Http;
 
 namespace CalibrationApi.Audit;
 
@@ -35,7 +36,7 @@ public sealed class RefusalItem
     public string? Key { get; init; }
 
     /// <summary>Why: the code of the problem that was answered.</summary>
-    [KnownWords("key-missing", "key-invalid", "key-expired", "key-revoked", "workspace-retired", "scope-missing", "credentials-broken")]
+    [KnownWords(ErrorCode.KeyMissing, ErrorCode.KeyInvalid, ErrorCode.KeyExpired, ErrorCode.KeyRevoked, ErrorCode.WorkspaceRetired, ErrorCode.ScopeMissing, ErrorCode.CredentialsBroken)]
     public required string Code { get; init; }
 
     /// <summary>How often.</summary>

@@ -18,7 +18,7 @@ public sealed class SecretsInLogsTests
         var (text, made) = KeyText.Make("019d0000-000b-7000-8000-000000000001");
         using (var connection = host.Services.GetRequiredService<CalibrationDatabase>().Open())
             KeyStore.Insert(connection, "local", new KeyRecord { Id = made.Id, Name = "test", Scopes = [Scope.Admin], SecretHash = made.SecretHash, Fingerprint = "", CreatedAt = DateTimeOffset.UnixEpoch });
-        using var client = host.CreateClient();
+        using var client = host.CreateCheckedClient();
         client.DefaultRequestHeaders.Authorization = new("Bearer", text);
         using var body = new StringContent("""{ "name": "x", "scopes": ["read"] }""", System.Text.Encoding.UTF8, "application/json");
 

@@ -2,6 +2,7 @@ using System.Net.Http.Headers;
 using CalibrationApi.Access;
 using CalibrationApi.Storage;
 using CalibrationApi.Storage.Access;
+using CalibrationApi.Testing;
 using Dapper;
 
 namespace CalibrationApi.Tests.Keys;
@@ -13,7 +14,7 @@ public sealed class KeysCommandTests
     public async Task Create_BesideARunningService_ClosesItToEverybodyElseAtOnce()
     {
         await using var service = ServiceProcess.Start("--urls", "http://127.0.0.1:0");
-        using var client = new HttpClient { BaseAddress = await service.ListeningAsync() };
+        using var client = CheckedClient.Of(await service.ListeningAsync());
         Assert.True((await GetAsync(client)).IsSuccessStatusCode);
 
         var (exitCode, output, said) = await service.CommandAsync("keys", "create", "--name", "office", "--scopes", "read,admin", "--expires", "2099-01-01");
@@ -42,7 +43,7 @@ public sealed class KeysCommandTests
         var (_, output, _) = await refused.CommandAsync("keys", "create", "--name", "office", "--scopes", "admin,read");
 
         await using var service = refused.Again("--urls", "http://0.0.0.0:0");
-        using var client = new HttpClient { BaseAddress = new UriBuilder(await service.ListeningAsync()) { Host = "127.0.0.1" }.Uri };
+        using var client = CheckedClient.Of(new UriBuilder(await service.ListeningAsync()) { Host = "127.0.0.1" }.Uri);
         Assert.Equal(401, (int)(await GetAsync(client)).StatusCode);
         Assert.True((await GetAsync(client, output.Trim())).IsSuccessStatusCode);
     }
