@@ -24,7 +24,7 @@ public sealed class ContractCheckingHandler(ContractDocument? contract = null) :
     private static readonly FrozenSet<string> Undocumented = new[]
     {
         "Date", "Server", "Connection", "Keep-Alive", "Transfer-Encoding", "Content-Type", "Content-Length", "Content-Encoding",
-        "Vary", "Allow", "X-Content-Type-Options",
+        "Vary", "Allow", "X-Content-Type-Options", "Access-Control-Allow-Origin", "Access-Control-Expose-Headers",
     }.ToFrozenSet(StringComparer.OrdinalIgnoreCase);
 
     // The server's own failure page forbids caches by headers that no operation declares.
