@@ -1991,7 +1991,7 @@ export interface components {
             coverageProbability: number;
             /**
              * Format: double
-             * @description Effective degrees of freedom; absent when the uncertainty is known without doubt.
+             * @description Effective degrees of freedom of the standard uncertainty, for information; absent when it is known without doubt. The coverage factor is not looked up with them: the scatter of the catches and the parts known beforehand are expanded each with its own factor.
              */
             degreesOfFreedom?: number;
         };
@@ -2024,7 +2024,7 @@ export interface components {
             coverageProbability: number;
             /**
              * Format: double
-             * @description Effective degrees of freedom; absent when the uncertainty is known without doubt.
+             * @description Effective degrees of freedom of the standard uncertainty, for information; absent when it is known without doubt. The coverage factor is not looked up with them: the scatter of the catches and the parts known beforehand are expanded each with its own factor.
              */
             degreesOfFreedom?: number;
         };
