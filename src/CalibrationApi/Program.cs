@@ -1,65 +1,33 @@
-using CalibrationApi.Adoptions;
-using CalibrationApi.CatchPlans;
-using CalibrationApi.CatchTests;
-using CalibrationApi.Codes;
-using CalibrationApi.Containers;
+using CalibrationApi;
+using CalibrationApi.Access;
 using CalibrationApi.Contract;
 using CalibrationApi.Demo;
-using CalibrationApi.History;
 using CalibrationApi.Http;
-using CalibrationApi.Lots;
-using CalibrationApi.Machines;
-using CalibrationApi.MeterSpeeds;
-using CalibrationApi.Plans;
-using CalibrationApi.Products;
-using CalibrationApi.ScaleChecks;
-using CalibrationApi.Scales;
+using CalibrationApi.Keys;
 using CalibrationApi.Storing;
-using CalibrationApi.Units;
 using Microsoft.AspNetCore.Diagnostics.HealthChecks;
+
+if (args is [KeysCommand.Word, ..])
+    return KeysCommand.Run(args[1..], Console.Out, Console.Error);
 
 var builder = WebApplication.CreateBuilder(DemoSeason.OtherArguments(args));
 builder.AddHttpRules();
+builder.Services.AddAccess();
 builder.Services.AddContract();
-builder.Services.AddCatchTests();
-builder.Services.AddCatchPlans();
-builder.Services.AddMeterSpeeds();
 builder.AddStorage(isDemo: args.Contains(DemoSeason.Switch));
-builder.Services.AddMachines();
-builder.Services.AddProducts();
-builder.Services.AddLots();
-builder.Services.AddScales();
-builder.Services.AddContainers();
-builder.Services.AddPlans();
-builder.Services.AddScaleChecks();
-builder.Services.AddAdoptions();
+builder.Services.AddCapabilities();
 
-if ((LoopbackOnly.Refusal(builder.Configuration) ?? AllowedOrigins.Refusal(builder.Configuration)) is { } refusal)
+var app = builder.Build();
+if ((AllowedOrigins.Refusal(app.Configuration) ?? LocalMode.StartRefusal(app)) is { } refusal)
 {
     Console.Error.WriteLine(refusal);
     return 1;
 }
 
-var app = builder.Build();
 app.UseHttpRules();
 app.MapContract();
 app.MapHealthChecks("/healthz/live", new HealthCheckOptions { Predicate = _ => false }).ExcludeFromDescription();
 app.MapHealthChecks("/healthz/ready").ExcludeFromDescription();
-
-var v1 = app.MapGroup("/v1").WithRequestChecks();
-v1.MapCatchPlans();
-v1.MapCatchTests();
-v1.MapMeterSpeeds();
-v1.MapUnits();
-v1.MapCodes();
-v1.MapMachines();
-v1.MapProducts();
-v1.MapLots();
-v1.MapScales();
-v1.MapContainers();
-v1.MapPlans();
-v1.MapScaleChecks();
-v1.MapAdoptions();
-v1.MapHistory();
+app.MapCapabilities();
 
 return await Serving.RunAsync(app, args.Contains(DemoSeason.Switch) ? DemoSeason.RunAsync : null);

@@ -6,7 +6,7 @@ namespace CalibrationApi.Architecture.Tests;
 public sealed partial class CapabilityDependenciesTests
 {
     // What every capability may use. They are no capabilities themselves, with the exceptions below.
-    private static readonly string[] Foundation = ["Batch", "Contract", "Http", "Quantities", "Records", "Storing"];
+    private static readonly string[] Foundation = ["Access", "Batch", "Contract", "Http", "Quantities", "Records", "Storing"];
 
     // The demonstration and the list of everything that crosses the border know all capabilities by their nature.
     private static readonly string[] KnowEverything = ["Demo", "Http/ContractJson.cs"];
@@ -42,6 +42,7 @@ public sealed partial class CapabilityDependenciesTests
         ["History -> Machines"] = "The history is of a machine.",
         ["History -> ScaleChecks"] = "The history lists checks of scales.",
         ["Records -> CatchTests"] = "Names have one length.",
+        ["Keys -> Demo"] = "The command can work on the database of the demonstration.",
         ["Storing -> CatchTests"] = "Evidence says what it supersedes.",
     };
 

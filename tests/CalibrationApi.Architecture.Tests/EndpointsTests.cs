@@ -2,6 +2,9 @@ using System.Net;
 using System.Text;
 using System.Text.Json;
 using System.Text.RegularExpressions;
+using CalibrationApi.Access;
+using Microsoft.AspNetCore.Authorization;
+using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http.Metadata;
 using Microsoft.AspNetCore.Routing;
 using Microsoft.AspNetCore.Routing.Patterns;
@@ -33,6 +36,35 @@ public sealed partial class EndpointsTests(RunningHost host) : IClassFixture<Run
     public void Endpoints_Each_AreKebabCasePaths()
     {
         Assert.All(Endpoints(), endpoint => Assert.Matches(KebabCasePath(), endpoint.RoutePattern.RawText!.TrimEnd('/')));
+    }
+
+    [Fact]
+    public void Endpoints_Each_SayWhoMayUseThem()
+    {
+        Assert.All(Endpoints(), endpoint => Assert.Equal(
+            endpoint.Metadata.GetMetadata<IAllowAnonymous>() is null,
+            endpoint.Metadata.GetMetadata<NeededScope>() is { } needed && Scope.All.Contains(needed.Scope)));
+    }
+
+    // What is open to everybody is written here once more, so that nothing becomes so by a slip.
+    [Fact]
+    public void Endpoints_OpenToEverybody_AreUnitsAndCodes()
+    {
+        Assert.Equal(["listUnits", "listCodes"], Endpoints().Where(endpoint => endpoint.Metadata.GetMetadata<IAllowAnonymous>() is not null).Select(endpoint => endpoint.Metadata.GetRequiredMetadata<IEndpointNameMetadata>().EndpointName));
+    }
+
+    [Fact]
+    public void Group_WithARouteThatSaysNotWhoMayUseIt_FailsTheStart()
+    {
+        var app = WebApplication.CreateSlimBuilder().Build();
+        var group = app.MapGroup("/v1").WithScopeForEveryRoute();
+        group.MapGet("/forgotten", () => "anybody");
+
+        void Build() => _ = ((IEndpointRouteBuilder)app).DataSources.SelectMany(source => source.Endpoints).ToArray();
+
+        var failure = Assert.Throws<InvalidOperationException>(Build);
+
+        Assert.Contains("/v1/forgotten", failure.Message, StringComparison.Ordinal);
     }
 
     // Whether the checks stand on a route cannot be read from it, only tried: they turn away a query that nobody knows.

@@ -5,11 +5,11 @@ using CalibrationApi.Testing;
 namespace CalibrationApi.Contract.Tests;
 
 /// <summary>The requests in http-examples run against the service as a process, meet what they expect, and cover the contract.</summary>
-public sealed partial class HttpExamplesTests(RunningService service) : IClassFixture<RunningService>
+public sealed partial class HttpExamplesTests(RunningService service, KeyedService keyed) : IClassFixture<RunningService>, IClassFixture<KeyedService>
 {
     private static readonly string Folder = Repository.PathOf("http-examples");
 
-    public static TheoryData<string> Files => [.. Directory.GetFiles(Folder, "*.http").Select(path => Path.GetFileName(path)).Order(StringComparer.Ordinal)];
+    public static TheoryData<string> Files => [.. FilesOf("."), .. FilesOf(KeyedService.Folder)];
 
     public static TheoryData<string> OperationIds => ServedContract.OperationIds;
 
@@ -17,7 +17,7 @@ public sealed partial class HttpExamplesTests(RunningService service) : IClassFi
     [MemberData(nameof(Files))]
     public async Task Requests_OfEachFile_MeetWhatTheyExpect(string file)
     {
-        using var copy = new CopyOfExamples(file, service.Address);
+        using var copy = file.StartsWith(KeyedService.Folder, StringComparison.Ordinal) ? new CopyOfExamples(file, keyed.Address, keyed.Key) : new CopyOfExamples(file, service.Address);
 
         // Without the bodies: the tool ends before a pipe has taken more than 64 KiB of its report.
         var run = await NodeTools.RunAtAsync(copy.Folder, "httpyac", "send", file, "--all", "--json", "--output", "none");
@@ -46,7 +46,7 @@ public sealed partial class HttpExamplesTests(RunningService service) : IClassFi
     [MemberData(nameof(OperationIds))]
     public void Operations_OfTheContract_EachHaveARequest(string operationId)
     {
-        var requested = Directory.GetFiles(Folder, "*.http")
+        var requested = Directory.GetFiles(Folder, "*.http", SearchOption.AllDirectories)
             .SelectMany(file => RequestLine().Matches(File.ReadAllText(file)))
             // A variable in a path stands for one segment.
             .Select(line => (Method: line.Groups["method"].Value, Path: Variable().Replace(line.Groups["path"].Value, "1")))
@@ -55,6 +55,9 @@ public sealed partial class HttpExamplesTests(RunningService service) : IClassFi
 
         Assert.Contains(operationId, requested);
     }
+
+    private static IEnumerable<string> FilesOf(string folder) =>
+        Directory.GetFiles(Path.Combine(Folder, folder), "*.http").Select(path => Path.GetRelativePath(Folder, path).Replace('\\', '/')).Order(StringComparer.Ordinal);
 
     private static string Faults(Command run)
     {
@@ -84,13 +87,15 @@ public sealed partial class HttpExamplesTests(RunningService service) : IClassFi
         private readonly DirectoryInfo top = Directory.CreateTempSubdirectory("calibration-http-");
         private readonly string path;
 
-        public CopyOfExamples(string file, string address)
+        public CopyOfExamples(string file, string address, string? key = null)
         {
             Folder = top.CreateSubdirectory("http-examples").FullName;
             path = Path.Combine(Folder, file);
+            Directory.CreateDirectory(Path.GetDirectoryName(path)!);
             var text = File.ReadAllText(Path.Combine(HttpExamplesTests.Folder, file));
             Assert.Matches(Host(), text);
-            File.WriteAllText(path, Host().Replace(text, $"@host = {address}"));
+            Assert.Equal(key is not null, Key().IsMatch(text));
+            File.WriteAllText(path, Key().Replace(Host().Replace(text, $"@host = {address}"), $"@key = {key}"));
             var demo = top.CreateSubdirectory("demo-data").FullName;
             foreach (var data in Directory.GetFiles(Repository.PathOf("demo-data")))
                 File.Copy(data, Path.Combine(demo, Path.GetFileName(data)));
@@ -109,5 +114,8 @@ public sealed partial class HttpExamplesTests(RunningService service) : IClassFi
 
         [GeneratedRegex("^@host = .*$", RegexOptions.Multiline)]
         private static partial Regex Host();
+
+        [GeneratedRegex("^@key = .*$", RegexOptions.Multiline)]
+        private static partial Regex Key();
     }
 }

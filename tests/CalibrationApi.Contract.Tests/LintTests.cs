@@ -37,8 +37,8 @@ public sealed partial class LintTests
         }
     }
 
-    // A rule is a key at the first level below "rules:".
-    [GeneratedRegex("^  ([a-z0-9-]+):", RegexOptions.Multiline)]
+    // A rule is a key at the first level below "rules:"; one of others that is off finds nothing.
+    [GeneratedRegex("^  ([a-z0-9-]+):(?! off)", RegexOptions.Multiline)]
     private static partial Regex RuleName();
 
     // One fault for each rule.
@@ -60,6 +60,7 @@ public sealed partial class LintTests
               "post": {
                 "operationId": "Not_camel",
                 "tags": ["undeclared", "second"],
+                "security": [{ "key": ["root"] }],
                 "parameters": [{ "name": "Not_camel", "in": "query", "schema": { "type": "string" } }],
                 "requestBody": { "content": { "application/json": { "schema": { "$ref": "#/components/schemas/Sent" }, "example": { "text": 1 } } } },
                 "responses": {

@@ -25,6 +25,10 @@ internal static class ProblemCalls
         new(400, "broken-json", "The body breaks off in the middle.", () => Post(CatchTest, """{ "meter": "rear", "catches": [""")),
         new(400, "unknown-member", "A member of the body is misspelt.", () => Post(Product, """{ "name": "Spring barley", "materail": "free-flowing" }""")),
         new(400, "unknown-parameter", "The query has a parameter that the operation does not take.", () => new(HttpMethod.Get, "/v1/units?dimension=mass")),
+        new(400, "key-in-address", "A key stands in the address, where logs would keep it.", () => new(HttpMethod.Get, $"{Product}?access_token=calk_")),
+        new(401, "no-key", "No key came.", () => new(HttpMethod.Get, Product), IsKeyless: true),
+        new(401, "cut-key", "The key was not copied whole.", () => Showing("calk_agoqaaaabnyabaaaaaaaaaaaae_es6h4l")),
+        new(403, "scope-missing", "The key may read and write, but not look at the audit.", () => Showing(SampleKeys.LesserText)),
         new(404, "unknown-id", "There is no record with the id in the address.", () => new(HttpMethod.Get, $"{Product}/019a0000-0000-7000-8000-000000000000")),
         new(406, "media-type-not-given", "The list is asked for as a picture.", () => Accepting(new(HttpMethod.Get, Product), "image/png")),
         new(409, "first-still-running", "The same request is sent again while the first is still being worked on.", () => Post(Product, """{ "name": "Spring barley" }"""), IsSentTwice: true),
@@ -68,6 +72,8 @@ internal static class ProblemCalls
 
     private static async Task<JsonNode> SendAsync(HttpClient client, Call call)
     {
+        if (call.IsKeyless)
+            client.DefaultRequestHeaders.Authorization = null;
         using var request = call.Request();
         request.Headers.Add("traceparent", Trace);
         using var response = await client.SendAsync(request);
@@ -111,6 +117,13 @@ internal static class ProblemCalls
     private static HttpRequestMessage Post(string path, string body, string media = "application/json") =>
         new(HttpMethod.Post, path) { Content = new StringContent(body, Encoding.UTF8, media) };
 
+    private static HttpRequestMessage Showing(string key)
+    {
+        var request = new HttpRequestMessage(HttpMethod.Get, "/v1/audit");
+        request.Headers.Authorization = new AuthenticationHeaderValue("Bearer", key);
+        return request;
+    }
+
     private static HttpRequestMessage Put(string? revision)
     {
         var request = new HttpRequestMessage(HttpMethod.Put, $"{Product}/{Season.FirstOf(Product)}")
@@ -135,7 +148,7 @@ internal static class ProblemCalls
         return Post(CatchTest, test.ToJsonString());
     }
 
-    private sealed record Call(int Status, string Name, string Summary, Func<HttpRequestMessage> Request, bool IsSentTwice = false, Exception? Failure = null);
+    private sealed record Call(int Status, string Name, string Summary, Func<HttpRequestMessage> Request, bool IsSentTwice = false, bool IsKeyless = false, Exception? Failure = null);
 
     private sealed class TroubledClock(DateTimeOffset now) : TimeProvider
     {

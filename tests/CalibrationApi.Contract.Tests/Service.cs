@@ -1,7 +1,10 @@
+using System.Net.Http.Headers;
+using CalibrationApi.Storage;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Mvc.Testing;
 using Microsoft.AspNetCore.TestHost;
 using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Hosting;
 
 namespace CalibrationApi.Contract.Tests;
 
@@ -21,6 +24,20 @@ internal sealed class Service(Action<IServiceCollection>? change = null) : WebAp
             services.AddSingleton<TimeProvider>(new StoppedClock(Season.DayAfter));
             change?.Invoke(services);
         });
+    }
+
+    protected override IHost CreateHost(IHostBuilder builder)
+    {
+        var host = base.CreateHost(builder);
+        SampleKeys.Insert(host.Services.GetRequiredService<CalibrationDatabase>(), Season.DayAfter);
+        return host;
+    }
+
+    // What is shown needs no key where there is none; what manages keys needs one, and then everything does.
+    protected override void ConfigureClient(HttpClient client)
+    {
+        base.ConfigureClient(client);
+        client.DefaultRequestHeaders.Authorization = new AuthenticationHeaderValue("Bearer", SampleKeys.Text);
     }
 
     /// <summary>Starts it with the season loaded.</summary>

@@ -1,5 +1,7 @@
 using System.Globalization;
+using CalibrationApi.Storage.Access;
 using CalibrationApi.Storage.Adoptions;
+using CalibrationApi.Storage.Audit;
 using CalibrationApi.Storage.CatchTests;
 using CalibrationApi.Storage.History;
 using CalibrationApi.Storage.Records;
@@ -102,6 +104,23 @@ internal static class Given
 
     public static Supersession Supersession(int superseded, int replacement) =>
         new(Id(superseded), Id(replacement), "wrong tare", Noon.AddHours(1));
+
+    public static WorkspaceRecord Workspace(string id) => new(id, 1, "farm", false, "f1", Noon, Noon);
+
+    /// <summary>The key that every workspace with described records has is number 700.</summary>
+    public static KeyRecord Key(int number) => new()
+    {
+        Id = Id(number),
+        Name = "yard tablet",
+        Scopes = ["read", "write"],
+        SecretHash = new byte[32],
+        Fingerprint = "f1",
+        CreatedAt = Noon,
+    };
+
+    public static AuditEntry Deed(int number) => new() { At = Noon.AddHours(number), Actor = AuditEntry.ByKey, Key = Id(700), Action = "createMachine", Target = $"/v1/machines/{Id(number)}", Trace = "t" };
+
+    public static RefusalCount Refusal(int day) => new(Instants.Text(Noon.AddDays(day))[..10], Id(700), "key-expired", 1, Noon.AddDays(day));
 
     public static StoredAnswer Answer { get; } = new(201, "/v1/things/1", "\"r1\"", [1, 2, 3]);
 }

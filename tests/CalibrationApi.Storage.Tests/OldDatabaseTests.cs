@@ -1,5 +1,7 @@
 using System.Text.Json.Nodes;
+using CalibrationApi.Storage.Access;
 using CalibrationApi.Storage.Adoptions;
+using CalibrationApi.Storage.Audit;
 using CalibrationApi.Storage.CatchTests;
 using CalibrationApi.Storage.History;
 using CalibrationApi.Storage.Records;
@@ -76,6 +78,26 @@ public sealed class OldDatabaseTests
             [(Given.Id(7), null), (Given.Id(8), Given.Id(9)), (Given.Id(9), null), (Given.Id(10), null)],
             HistoryStore.List(connection, "local", new HistoryFilter(), null, 100).Select(line => (line.Entry.Record, line.Entry.SupersededBy)));
         Assert.Equal(201, connection.QuerySingle<int>("select status from idempotency_keys where key = 'old'"));
+    }
+
+    [Theory]
+    [MemberData(nameof(Files))]
+    public void Read_OldFile_HasTheWorkspaceAndTheKeysItHad(string file)
+    {
+        using var database = Copy(file);
+        database.Database.Prepare();
+        using var connection = database.Open();
+
+        Assert.Equal(("local", false), (WorkspaceStore.Find(connection, "local")!.Name, WorkspaceStore.Find(connection, "local")!.Retired));
+        var keys = KeyStore.List(connection, "local", "", 10).ToArray();
+        Assert.Equal(string.CompareOrdinal(file, "0003.db") < 0 ? [] : ["yard tablet"], keys.Select(key => key.Name));
+        Assert.All(keys, key =>
+        {
+            Assert.Equal(["read", "write"], key.Scopes);
+            Assert.True(key.IsLive(Later));
+            Assert.NotNull(key.LastUsedAt);
+            Assert.Equal("createKey", AuditStore.List(connection, "local", new AuditFilter { NewestFirst = true }, null, 1).Single().Entry.Action);
+        });
     }
 
     [Theory]

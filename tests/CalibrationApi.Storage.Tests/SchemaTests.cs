@@ -42,6 +42,20 @@ public sealed class SchemaTests
             cases.Add("scale_checks", "answer", "'{'");
             cases.Add("supersessions", "kind", "'plan'");
             cases.Add("history", "kind", "'plan'");
+            cases.Add("workspaces", "workspace", "''");
+            cases.Add("workspaces", "revision", "0");
+            cases.Add("workspaces", "name", "''");
+            cases.Add("workspaces", "retired", "2");
+            cases.Add("keys", "id", "'short'");
+            cases.Add("keys", "name", "''");
+            cases.Add("keys", "scopes", "'read'");
+            cases.Add("keys", "secret_hash", "x'00'");
+            cases.Add("keys", "revoked_at", "'without a reason'");
+            cases.Add("keys", "revoked_because", "'at no time'");
+            cases.Add("audit", "actor", "'nobody'");
+            cases.Add("audit", "key", "'of no key'");
+            cases.Add("refusals", "day", "'today'");
+            cases.Add("refusals", "count", "0");
             return cases;
         }
     }
@@ -64,6 +78,10 @@ public sealed class SchemaTests
         ["scale_checks"] = Row("workspace 'w' id 'ID' scale 'ID' error 0 uncertainty 0 passed 1 occurred_at 't' offset_minutes 0 received_at 't' body '{}' answer '{}' fingerprint 'f'"),
         ["supersessions"] = Row("workspace 'w' superseded 'ID' kind 'adoption' replacement 'ID' reason 'r' received_at 't'"),
         ["history"] = Row("workspace 'w' kind 'adoption' record 'ID' occurred_at 't' offset_minutes 0 received_at 't'"),
+        ["workspaces"] = Row("workspace 'w' revision 1 name 'n' retired 0 fingerprint 'f' created_at 't' updated_at 't'"),
+        ["keys"] = Row($"workspace 'w' id 'ID' name 'n' scopes ',read,' secret_hash x'{new string('0', 64)}' fingerprint 'f' created_at 't'"),
+        ["audit"] = Row("workspace 'w' at 't' actor 'local' action 'a'"),
+        ["refusals"] = Row("workspace 'w' day '2026-04-18' key 'k' code 'c' count 1 last_at 't'"),
         ["idempotency_keys"] = Row("workspace 'w' route 'r' key 'k' fingerprint 'f' status 201 body x'00' created_at 't'"),
     };
 
@@ -106,7 +124,7 @@ public sealed class SchemaTests
             foreach (var column in row.Keys)
             {
                 AssertRefused(database, "NOT NULL", table, new(row) { [column] = "null" });
-                AssertRefused(database, "cannot store", table, new(row) { [column] = column == "body" && table == "idempotency_keys" ? "'text'" : NotText });
+                AssertRefused(database, "cannot store", table, new(row) { [column] = row[column].StartsWith("x'", StringComparison.Ordinal) ? "'text'" : NotText });
             }
         }
     }
@@ -129,6 +147,9 @@ public sealed class SchemaTests
     [InlineData("scale_checks", "id")]
     [InlineData("supersessions", "superseded")]
     [InlineData("idempotency_keys", "key")]
+    [InlineData("workspaces", "workspace")]
+    [InlineData("keys", "id")]
+    [InlineData("refusals", "code")]
     public void Insert_SameKeyTwice_IsRefused(string table, string key)
     {
         using var database = TestDatabase.Empty();

@@ -1,3 +1,4 @@
+using CalibrationApi.Storage.Access;
 using CalibrationApi.Storage.Records;
 using Dapper;
 using Microsoft.Data.Sqlite;
@@ -40,7 +41,7 @@ internal sealed class TestDatabase : IDisposable
         return database;
     }
 
-    /// <summary>The newest schema with the described records that evidence refers to, in the given workspaces.</summary>
+    /// <summary>The newest schema with the described records that evidence refers to and a key, in the given workspaces.</summary>
     public static TestDatabase WithDescribedRecords(params string[] workspaces)
     {
         var database = Empty();
@@ -49,6 +50,9 @@ internal sealed class TestDatabase : IDisposable
         {
             foreach (var kind in Enum.GetValues<RecordKind>())
                 new DescribedRecordStore(kind).Insert(connection, workspace, Given.Described(kind));
+            if (workspace != Local)
+                WorkspaceStore.Insert(connection, workspace, Given.Workspace(workspace));
+            KeyStore.Insert(connection, workspace, Given.Key(700));
         }
 
         return database;

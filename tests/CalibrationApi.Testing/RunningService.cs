@@ -57,6 +57,17 @@ public sealed partial class RunningService : IAsyncLifetime
         folder.Delete(recursive: true);
     }
 
+    /// <summary>Runs a command of the service on its database and gives what that prints.</summary>
+    public async Task<string> CommandAsync(params string[] arguments)
+    {
+        var start = new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "CalibrationApi.dll"), .. arguments]) { WorkingDirectory = folder.FullName, RedirectStandardOutput = true };
+        start.Environment["Calibration__Database"] = Path.Combine(folder.FullName, "examples.db");
+        using var command = Process.Start(start) ?? throw new InvalidOperationException("The command did not start.");
+        var output = await command.StandardOutput.ReadToEndAsync();
+        await command.WaitForExitAsync();
+        return command.ExitCode == 0 ? output.Trim() : throw new InvalidOperationException($"The command ended with {command.ExitCode}.");
+    }
+
     private void Read(string? line)
     {
         if (line is null)

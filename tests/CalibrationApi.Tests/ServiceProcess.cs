@@ -11,15 +11,40 @@ internal sealed partial class ServiceProcess : IAsyncDisposable
     private readonly Process process;
     private readonly string folder;
     private readonly Task<string> errors;
+    private readonly bool isOwner;
 
-    private ServiceProcess(Process process, string folder)
+    private ServiceProcess(Process process, string folder, bool isOwner)
     {
         this.process = process;
         this.folder = folder;
+        this.isOwner = isOwner;
         errors = process.StandardError.ReadToEndAsync();
     }
 
+    /// <summary>Its database.</summary>
+    public string Database => DatabaseIn(folder);
+
     public static ServiceProcess Start(params string[] arguments)
+    {
+        var folder = Directory.CreateTempSubdirectory("calibration-tests-").FullName;
+        return new ServiceProcess(Run(folder, arguments), folder, isOwner: true);
+    }
+
+    /// <summary>Another process on the same database.</summary>
+    public ServiceProcess Again(params string[] arguments) => new(Run(folder, arguments), folder, isOwner: false);
+
+    /// <summary>Runs a command on the same database to its end.</summary>
+    public async Task<(int ExitCode, string Output, string Errors)> CommandAsync(params string[] arguments)
+    {
+        await using var command = Again(arguments);
+        var output = await command.process.StandardOutput.ReadToEndAsync();
+        var (exitCode, said) = await command.EndAsync();
+        return (exitCode, output, said);
+    }
+
+    private static string DatabaseIn(string folder) => Path.Combine(folder, "calibration.db");
+
+    private static Process Run(string folder, string[] arguments)
     {
         var start = new ProcessStartInfo(Environment.ProcessPath is { } host && Path.GetFileNameWithoutExtension(host) == "dotnet" ? host : "dotnet")
         {
@@ -34,9 +59,8 @@ internal sealed partial class ServiceProcess : IAsyncDisposable
         start.Environment.Remove("ASPNETCORE_URLS");
         start.Environment.Remove("ASPNETCORE_HTTP_PORTS");
         start.Environment["ASPNETCORE_ENVIRONMENT"] = "Production";
-        var folder = Directory.CreateTempSubdirectory("calibration-tests-").FullName;
-        start.Environment["Calibration__Database"] = Path.Combine(folder, "calibration.db");
-        return new ServiceProcess(Process.Start(start)!, folder);
+        start.Environment["Calibration__Database"] = DatabaseIn(folder);
+        return Process.Start(start)!;
     }
 
     /// <summary>Waits until the service says where it listens, and returns that address.</summary>
@@ -69,7 +93,8 @@ internal sealed partial class ServiceProcess : IAsyncDisposable
         }
 
         process.Dispose();
-        Directory.Delete(folder, recursive: true);
+        if (isOwner)
+            Directory.Delete(folder, recursive: true);
     }
 
     [GeneratedRegex(@"Now listening on: (http://\S+)")]

@@ -31,14 +31,14 @@ internal static class AdoptValue
     /// <param name="body">The number typed in, where, by whom and why.</param>
     /// <response code="200">The record that this id already had, from an equal request.</response>
     /// <response code="201">The stored adoption.</response>
-    public static async Task<IResult> HandleAsync(JsonBody<AdoptionRequest> body, HttpContext context, CalibrationDatabase database, TimeProvider clock)
+    public static async Task<IResult> HandleAsync(JsonBody<AdoptionRequest> body, HttpContext context, CalibrationDatabase database, Workspace workspace, TimeProvider clock)
     {
         var request = body.Value;
         var storing = new StoringRequest(context);
         using var reading = database.Open();
-        if (storing.Earlier(reading, body.Fingerprint, () => Earlier(reading, request.Id, body.Fingerprint)) is { } earlier)
+        if (storing.Earlier(reading, body.Fingerprint, () => Earlier(reading, workspace, request.Id, body.Fingerprint)) is { } earlier)
             return earlier;
-        var records = new ReferredRecords(reading);
+        var records = new ReferredRecords(reading, workspace);
         var machine = records.Machine(request.Machine!, nameof(request.Machine));
         var product = records.Product(request.Product!, nameof(request.Product));
         var lot = request.Lot is { } lotId ? records.Lot(lotId, request.Product!, nameof(request.Lot)) : null;
@@ -46,7 +46,7 @@ internal static class AdoptValue
         if (meter is not null)
             records.Element(meter, request.Element!, nameof(request.Element));
         var series = new Series(request.Machine!, request.Meter!, request.Element!, request.Setting ?? "", request.Product!);
-        CheckTest(reading, request, series, records.Errors);
+        CheckTest(reading, workspace, request, series, records.Errors);
         var value = meter is null || product is null ? null : ReadTyped(request, meter, product, lot, records.Errors);
         if (value is { } found && !QuantityLimits.Of(Dimension.MassPerRevolution).Allows(found))
             records.Errors.Add(new ProblemError { Pointer = "#/typedIn/value", Code = ErrorCode.NumberOutOfRange, Detail = DisplayUnits.Metric.Write($"This comes to {new MassPerRevolution(found)}, which no meter delivers. Check the number and its unit.") });
@@ -68,27 +68,27 @@ internal static class AdoptValue
             Fingerprint = body.Fingerprint,
         };
         var timeZone = machine!.TimeZone ?? LocalDate.Utc;
-        return await storing.RunAsync(body.Fingerprint, connection => Store(connection, adoption, request, timeZone));
+        return await storing.RunAsync(body.Fingerprint, connection => Store(connection, workspace, adoption, request, timeZone));
     }
 
-    private static StoreOutcome? Earlier(SqliteConnection connection, string? id, string fingerprint)
+    private static StoreOutcome? Earlier(SqliteConnection connection, Workspace workspace, string? id, string fingerprint)
     {
-        if (id is null || AdoptionStore.Find(connection, Workspace.Local, id) is not { } earlier)
+        if (id is null || AdoptionStore.Find(connection, workspace, id) is not { } earlier)
             return null;
         return earlier.Fingerprint == fingerprint
-            ? StoreOutcome.Replayed(Answer(connection, earlier, MachineTimeZone.Of(connection, earlier.Series.Machine), StatusCodes.Status200OK))
+            ? StoreOutcome.Replayed(Answer(connection, workspace, earlier, MachineTimeZone.Of(connection, workspace, earlier.Series.Machine), StatusCodes.Status200OK))
             : Evidence.IdTaken();
     }
 
-    private static StoreOutcome Store(SqliteConnection connection, AdoptionRecord adoption, AdoptionRequest request, string timeZone)
+    private static StoreOutcome Store(SqliteConnection connection, Workspace workspace, AdoptionRecord adoption, AdoptionRequest request, string timeZone)
     {
-        if (Earlier(connection, adoption.Id, adoption.Fingerprint) is { } earlier)
+        if (Earlier(connection, workspace, adoption.Id, adoption.Fingerprint) is { } earlier)
             return earlier;
         if (request.Supersedes is { } supersedes
-            && Evidence.Supersede(connection, Kind, supersedes, adoption.Id, adoption.ReceivedAt, id => AdoptionStore.Find(connection, Workspace.Local, id) is not null) is { } problem)
+            && Evidence.Supersede(connection, workspace, Kind, supersedes, adoption.Id, adoption.ReceivedAt, id => AdoptionStore.Find(connection, workspace, id) is not null) is { } problem)
             return problem;
-        AdoptionStore.Insert(connection, Workspace.Local, adoption);
-        HistoryStore.Append(connection, Workspace.Local, new HistoryEntry
+        AdoptionStore.Insert(connection, workspace, adoption);
+        HistoryStore.Append(connection, workspace, new HistoryEntry
         {
             Kind = Kind,
             Record = adoption.Id,
@@ -106,24 +106,24 @@ internal static class AdoptValue
             Supersedes = request.Supersedes?.Record,
             Reason = request.Supersedes?.Reason ?? request.Why,
         });
-        return StoreOutcome.Stored(Answer(connection, adoption, timeZone, StatusCodes.Status201Created));
+        return StoreOutcome.Stored(Answer(connection, workspace, adoption, timeZone, StatusCodes.Status201Created));
     }
 
-    private static StoredAnswer Answer(SqliteConnection connection, AdoptionRecord adoption, string timeZone, int status)
+    private static StoredAnswer Answer(SqliteConnection connection, Workspace workspace, AdoptionRecord adoption, string timeZone, int status)
     {
-        var body = AdoptionBody.Write(connection, adoption, timeZone, null);
+        var body = AdoptionBody.Write(connection, workspace, adoption, timeZone, null);
         return new StoredAnswer(status, $"/v1/adoptions/{adoption.Id}", RecordResult.Tag(body), body);
     }
 
-    private static void CheckTest(SqliteConnection connection, AdoptionRequest request, Series series, List<ProblemError> errors)
+    private static void CheckTest(SqliteConnection connection, Workspace workspace, AdoptionRequest request, Series series, List<ProblemError> errors)
     {
         if (request.Test is not { } id)
             return;
-        if (CatchTestStore.Find(connection, Workspace.Local, id) is not { } test)
+        if (CatchTestStore.Find(connection, workspace, id) is not { } test)
             errors.Add(new ProblemError { Pointer = "#/test", Code = ErrorCode.IdUnknown, Detail = "There is no catch test with this id. Check the id, or leave it out for a value stated by hand." });
         else if (test.Series != series)
             errors.Add(new ProblemError { Pointer = "#/test", Code = ErrorCode.RecordsAtOdds, Detail = "That test is of another meter, element, setting or product. Adopt the value for what was tested." });
-        else if (SupersessionStore.Find(connection, Workspace.Local, RecordCatchTest.Kind, id) is not null)
+        else if (SupersessionStore.Find(connection, workspace, RecordCatchTest.Kind, id) is not null)
             errors.Add(new ProblemError { Pointer = "#/test", Code = ErrorCode.AlreadySuperseded, Detail = "That test was superseded. Adopt the value of the test that took its place." });
     }
 

@@ -20,10 +20,10 @@ namespace CalibrationApi.Adoptions;
 /// <summary>The representations of an adoption: as a record, and as the value in force.</summary>
 internal static class AdoptionBody
 {
-    public static byte[] Write(SqliteConnection connection, AdoptionRecord adoption, string timeZone, string? units)
+    public static byte[] Write(SqliteConnection connection, Workspace workspace, AdoptionRecord adoption, string timeZone, string? units)
     {
         var answerUnits = Units(adoption, units);
-        var superseded = SupersessionStore.Find(connection, Workspace.Local, AdoptValue.Kind, adoption.Id);
+        var superseded = SupersessionStore.Find(connection, workspace, AdoptValue.Kind, adoption.Id);
         var answer = new AdoptionAnswer
         {
             Id = adoption.Id,
@@ -32,7 +32,7 @@ internal static class AdoptionBody
             ReceivedAt = EnteredInstant.Write(adoption.ReceivedAt),
             MassPerRevolution = answerUnits.MassPerRevolution(new MassPerRevolution(adoption.Value)),
             Entered = Entered(adoption),
-            Findings = answerUnits.Findings(Findings(connection, adoption, Basis(connection, adoption))),
+            Findings = answerUnits.Findings(Findings(connection, workspace, adoption, Basis(connection, workspace, adoption))),
             SupersededBy = superseded is null ? null : new Supersedes { Record = superseded.Replacement, Reason = superseded.Reason },
         };
         var node = JsonNode.Parse(JsonSerializer.Serialize(answer, JsonSettings.Contract.GetTypeInfo(typeof(AdoptionAnswer))))!;
@@ -40,11 +40,11 @@ internal static class AdoptionBody
         return Encoding.UTF8.GetBytes(node.ToJsonString(JsonSettings.Writing));
     }
 
-    public static ValueInForceAnswer InForce(SqliteConnection connection, AdoptionRecord adoption, string timeZone, string? units)
+    public static ValueInForceAnswer InForce(SqliteConnection connection, Workspace workspace, AdoptionRecord adoption, string timeZone, string? units)
     {
         var answerUnits = Units(adoption, units);
         var entered = Entered(adoption);
-        var basis = Basis(connection, adoption);
+        var basis = Basis(connection, workspace, adoption);
         return new ValueInForceAnswer
         {
             Machine = adoption.Series.Machine,
@@ -60,29 +60,29 @@ internal static class AdoptionBody
             RecordedBy = entered.RecordedBy!,
             Why = entered.Why!,
             Lot = adoption.Lot,
-            Treatment = adoption.Lot is { } lot ? Treatment(connection, lot) : null,
+            Treatment = adoption.Lot is { } lot ? Treatment(connection, workspace, lot) : null,
             Test = adoption.Test,
             Measured = basis is null ? null : Measured(basis, units),
             Conditions = basis is null ? null : ((RecordCatchTestRequest)JsonSerializer.Deserialize(basis.Entered, JsonSettings.Contract.GetTypeInfo(typeof(RecordCatchTestRequest)))!).Conditions,
-            BasisSupersededBy = basis is null ? null : SupersededBy(connection, basis.Id),
-            Findings = answerUnits.Findings(Findings(connection, adoption, basis)),
+            BasisSupersededBy = basis is null ? null : SupersededBy(connection, workspace, basis.Id),
+            Findings = answerUnits.Findings(Findings(connection, workspace, adoption, basis)),
         };
     }
 
     // The number in the controller stays what it is until somebody types another; what it rests on may turn out wrong.
-    private static IEnumerable<Finding> FindingsOf(SqliteConnection connection, AdoptionRecord adoption, CatchTestRecord? basis)
+    private static IEnumerable<Finding> FindingsOf(SqliteConnection connection, Workspace workspace, AdoptionRecord adoption, CatchTestRecord? basis)
     {
         if (basis is null)
             yield break;
-        if (SupersededBy(connection, basis.Id) is { } superseded)
+        if (SupersededBy(connection, workspace, basis.Id) is { } superseded)
         {
-            var isSameSeries = CatchTestStore.Find(connection, Workspace.Local, superseded.Record!)!.Series == adoption.Series;
+            var isSameSeries = CatchTestStore.Find(connection, workspace, superseded.Record!)!.Series == adoption.Series;
             yield return Finding.Stop(FindingCode.BasisSuperseded, $"The test behind this value was wrong ({superseded.Reason}) and has been superseded. The controller still uses this number: {(isSameSeries ? "adopt the value of the test in its place" : "test again, because the test in its place is of another meter, element, setting or product")}.");
         }
 
         if (Otherwise(adoption, JsonNode.Parse(basis.Answer)!) is { } otherwise)
             yield return Finding.Warning(FindingCode.AdoptedOtherwise, otherwise);
-        if (CatchTestRecordBody.FailedLater(connection, basis) is { } failed)
+        if (CatchTestRecordBody.FailedLater(connection, workspace, basis) is { } failed)
             yield return Finding.Warning(FindingCode.ScaleCheckFailedLater, $"The scale behind this value failed its first check after the test: it was {new Ratio(failed.Error):F2} off. The value may be off by as much; test again with a good scale.");
         if (basis.Verdict is "investigate" or "repeat")
             yield return Finding.Warning(FindingCode.AdoptedOtherwise, $"The test behind this value said '{basis.Verdict}', not adopt.");
@@ -110,17 +110,17 @@ internal static class AdoptionBody
         UnitTable.Get(quantity["unit"]!.GetValue<string>()).Canonical(quantity[member]!.GetValue<double>());
 
     // Only a test that stands can be adopted, so the end of a chain is named, with what was wrong at its beginning.
-    private static Supersedes? SupersededBy(SqliteConnection connection, string test)
+    private static Supersedes? SupersededBy(SqliteConnection connection, Workspace workspace, string test)
     {
-        if (SupersessionStore.Find(connection, Workspace.Local, RecordCatchTest.Kind, test) is not { } first)
+        if (SupersessionStore.Find(connection, workspace, RecordCatchTest.Kind, test) is not { } first)
             return null;
         var standing = first.Replacement;
-        while (SupersessionStore.Find(connection, Workspace.Local, RecordCatchTest.Kind, standing) is { } next)
+        while (SupersessionStore.Find(connection, workspace, RecordCatchTest.Kind, standing) is { } next)
             standing = next.Replacement;
         return new Supersedes { Record = standing, Reason = first.Reason };
     }
 
-    private static Finding[] Findings(SqliteConnection connection, AdoptionRecord adoption, CatchTestRecord? basis) => [.. FindingsOf(connection, adoption, basis)];
+    private static Finding[] Findings(SqliteConnection connection, Workspace workspace, AdoptionRecord adoption, CatchTestRecord? basis) => [.. FindingsOf(connection, workspace, adoption, basis)];
 
     private static AnswerUnits Units(AdoptionRecord adoption, string? units) =>
         AnswerUnits.For(units, UnitTable.Find(adoption.EnteredUnit) is { Dimension: Dimension.MassPerRevolution } unit ? unit : UnitTable.Get("kg/rev"));
@@ -128,11 +128,11 @@ internal static class AdoptionBody
     private static AdoptionRequest Entered(AdoptionRecord adoption) =>
         (AdoptionRequest)JsonSerializer.Deserialize(adoption.Body, JsonSettings.Contract.GetTypeInfo(typeof(AdoptionRequest)))!;
 
-    private static CatchTestRecord? Basis(SqliteConnection connection, AdoptionRecord adoption) =>
-        adoption.Test is { } test ? CatchTestStore.Find(connection, Workspace.Local, test) : null;
+    private static CatchTestRecord? Basis(SqliteConnection connection, Workspace workspace, AdoptionRecord adoption) =>
+        adoption.Test is { } test ? CatchTestStore.Find(connection, workspace, test) : null;
 
-    private static string? Treatment(SqliteConnection connection, string lot) =>
-        new DescribedRecordStore(RecordKind.Lots).Find(connection, Workspace.Local, lot) is { } record
+    private static string? Treatment(SqliteConnection connection, Workspace workspace, string lot) =>
+        new DescribedRecordStore(RecordKind.Lots).Find(connection, workspace, lot) is { } record
             ? ((LotRequest)JsonSerializer.Deserialize(record.Body, JsonSettings.Contract.GetTypeInfo(typeof(LotRequest)))!).Treatment
             : null;
 

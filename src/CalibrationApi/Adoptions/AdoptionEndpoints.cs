@@ -1,3 +1,4 @@
+using CalibrationApi.Access;
 using CalibrationApi.Http;
 using FluentValidation;
 
@@ -13,10 +14,10 @@ internal static class AdoptionEndpoints
 
     public static void MapAdoptions(this IEndpointRouteBuilder routes)
     {
-        routes.MapPost("/adoptions", AdoptValue.HandleAsync).WithName("adoptValue").WithTags(Tag)
+        routes.MapPost("/adoptions", AdoptValue.HandleAsync).WithName("adoptValue").WithTags(Tag).Needs(Scope.Write)
             .Produces<AdoptionAnswer>(StatusCodes.Status201Created).Produces<AdoptionAnswer>().WithMetadata(Declared.Storing);
-        routes.MapGet("/adoptions/{id}", ReadAdoptions.Get).WithName("getAdoption").WithTags(Tag)
+        routes.MapGet("/adoptions/{id}", ReadAdoptions.Get).WithName("getAdoption").WithTags(Tag).Needs(Scope.Read)
             .Produces<AdoptionAnswer>().WithMetadata(Declared.Reading);
-        routes.MapGet("/machines/{id}/values-in-force", ReadAdoptions.InForce).WithName("listValuesInForce").WithTags(Tag).WithMetadata(Declared.ComputingFromRecord);
+        routes.MapGet("/machines/{id}/values-in-force", ReadAdoptions.InForce).WithName("listValuesInForce").WithTags(Tag).Needs(Scope.Read).WithMetadata(Declared.ComputingFromRecord);
     }
 }

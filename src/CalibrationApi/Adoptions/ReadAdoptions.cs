@@ -19,11 +19,11 @@ internal static class ReadAdoptions
     /// <param name="id">Id of the adoption.</param>
     /// <param name="units">Units of the answer; as-asked keeps what was entered.</param>
     /// <response code="200">The adoption.</response>
-    public static IResult Get(string id, CalibrationDatabase database, [FromQuery] string? units = null)
+    public static IResult Get(string id, CalibrationDatabase database, Workspace workspace, [FromQuery] string? units = null)
     {
         using var connection = database.Open();
-        return AdoptionStore.Find(connection, Workspace.Local, id) is { } adoption
-            ? new RecordResult(AdoptionBody.Write(connection, adoption, MachineTimeZone.Of(connection, adoption.Series.Machine), units))
+        return AdoptionStore.Find(connection, workspace, id) is { } adoption
+            ? new RecordResult(AdoptionBody.Write(connection, workspace, adoption, MachineTimeZone.Of(connection, workspace, adoption.Series.Machine), units))
             : Pages.NotFound();
     }
 
@@ -44,6 +44,7 @@ internal static class ReadAdoptions
     public static Results<JsonAnswer<ValuesInForceAnswer>, ProblemResult> InForce(
         string id,
         CalibrationDatabase database,
+        Workspace workspace,
         [FromQuery] string? meter = null,
         [FromQuery] string? element = null,
         [FromQuery] string? setting = null,
@@ -55,16 +56,16 @@ internal static class ReadAdoptions
         if (at is not null && !EnteredInstant.TryRead(at, out instant))
             return ProblemResult.Invalid([EnteredInstant.WrongParameter("at")]);
         using var connection = database.Open();
-        if (new DescribedRecordStore(RecordKind.Machines).Find(connection, Workspace.Local, id) is null)
+        if (new DescribedRecordStore(RecordKind.Machines).Find(connection, workspace, id) is null)
             return Pages.NotFound();
-        var zone = MachineTimeZone.Of(connection, id);
+        var zone = MachineTimeZone.Of(connection, workspace, id);
         return JsonAnswer.Of(new ValuesInForceAnswer
         {
             Items =
             [
-                .. AdoptionStore.InForceOnMachine(connection, Workspace.Local, id, instant)
+                .. AdoptionStore.InForceOnMachine(connection, workspace, id, instant)
                     .Where(adoption => Fits(adoption.Series, meter, element, setting, product))
-                    .Select(adoption => AdoptionBody.InForce(connection, adoption, zone, units)),
+                    .Select(adoption => AdoptionBody.InForce(connection, workspace, adoption, zone, units)),
             ],
         });
     }

@@ -1,3 +1,4 @@
+using CalibrationApi.Access;
 using CalibrationApi.Batch;
 using FluentValidation;
 
@@ -13,7 +14,7 @@ internal static class CatchPlanEndpoints
 
     public static void MapCatchPlans(this IEndpointRouteBuilder routes)
     {
-        routes.MapPost("/calculations/catch-plan", PlanCatch.Handle).WithName("planCatch").WithTags(Tag);
-        routes.MapBatch<CatchPlanRequest, CatchPlanAnswer>("/calculations/catch-plan", PlanCatch.Evaluate).WithName("planCatchBatch").WithTags(Tag);
+        routes.MapPost("/calculations/catch-plan", PlanCatch.Handle).WithName("planCatch").WithTags(Tag).Needs(Scope.Calculate);
+        routes.MapBatch<CatchPlanRequest, CatchPlanAnswer>("/calculations/catch-plan", PlanCatch.Evaluate).WithName("planCatchBatch").WithTags(Tag).Needs(Scope.Calculate);
     }
 }

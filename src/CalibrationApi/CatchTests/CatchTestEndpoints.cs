@@ -1,3 +1,4 @@
+using CalibrationApi.Access;
 using CalibrationApi.Batch;
 using CalibrationApi.Http;
 using FluentValidation;
@@ -18,12 +19,12 @@ internal static class CatchTestEndpoints
 
     public static void MapCatchTests(this IEndpointRouteBuilder routes)
     {
-        routes.MapPost("/calculations/catch-test", EvaluateCatchTest.Handle).WithName("evaluateCatchTest").WithTags(Tag);
-        routes.MapBatch<CatchTestRequest, CatchTestAnswer>("/calculations/catch-test", EvaluateCatchTest.Evaluate, Table).WithName("evaluateCatchTestBatch").WithTags(Tag);
-        routes.MapPost("/catch-tests", RecordCatchTest.HandleAsync).WithName("recordCatchTest").WithTags(Tag)
+        routes.MapPost("/calculations/catch-test", EvaluateCatchTest.Handle).WithName("evaluateCatchTest").WithTags(Tag).Needs(Scope.Calculate);
+        routes.MapBatch<CatchTestRequest, CatchTestAnswer>("/calculations/catch-test", EvaluateCatchTest.Evaluate, Table).WithName("evaluateCatchTestBatch").WithTags(Tag).Needs(Scope.Calculate);
+        routes.MapPost("/catch-tests", RecordCatchTest.HandleAsync).WithName("recordCatchTest").WithTags(Tag).Needs(Scope.Write)
             .Produces<CatchTestRecordAnswer>(StatusCodes.Status201Created).Produces<CatchTestRecordAnswer>().WithMetadata(Declared.Storing);
-        routes.MapGet("/catch-tests/{id}", GetCatchTest.Handle).WithName("getCatchTest").WithTags(Tag)
+        routes.MapGet("/catch-tests/{id}", GetCatchTest.Handle).WithName("getCatchTest").WithTags(Tag).Needs(Scope.Read)
             .Produces<CatchTestRecordAnswer>().WithMetadata(Declared.Reading);
-        routes.MapPost("/catch-tests/{id}/recomputations", RecomputeCatchTest.Handle).WithName("recomputeCatchTest").WithTags(Tag).WithMetadata(Declared.ComputingFromRecord);
+        routes.MapPost("/catch-tests/{id}/recomputations", RecomputeCatchTest.Handle).WithName("recomputeCatchTest").WithTags(Tag).Needs(Scope.Read).WithMetadata(Declared.ComputingFromRecord);
     }
 }

@@ -47,11 +47,11 @@ internal static class CatchTestRecordBody
     }
 
     /// <summary>What other records say about a test by now.</summary>
-    public static IReadOnlyList<Finding> SinceThen(SqliteConnection connection, CatchTestRecord test) => [.. FindingsSinceThen(connection, test)];
+    public static IReadOnlyList<Finding> SinceThen(SqliteConnection connection, Workspace workspace, CatchTestRecord test) => [.. FindingsSinceThen(connection, workspace, test)];
 
     /// <summary>The first check of its scale after a test, when it failed: then nobody knows whether the scale was good during the test.</summary>
-    public static ScaleCheckRecord? FailedLater(SqliteConnection connection, CatchTestRecord test) =>
-        ScaleCheckStore.FirstAfter(connection, Workspace.Local, test.Scale, test.OccurredAt) is { Passed: false } failed ? failed : null;
+    public static ScaleCheckRecord? FailedLater(SqliteConnection connection, Workspace workspace, CatchTestRecord test) =>
+        ScaleCheckStore.FirstAfter(connection, workspace, test.Scale, test.OccurredAt) is { Passed: false } failed ? failed : null;
 
     public static string Context(CatchTestResolution resolution, DisplayUnits units)
     {
@@ -63,21 +63,21 @@ internal static class CatchTestRecordBody
         return context.ToJsonString(JsonSettings.Writing);
     }
 
-    private static IEnumerable<Finding> FindingsSinceThen(SqliteConnection connection, CatchTestRecord test)
+    private static IEnumerable<Finding> FindingsSinceThen(SqliteConnection connection, Workspace workspace, CatchTestRecord test)
     {
-        if (FailedLater(connection, test) is { } failed)
+        if (FailedLater(connection, workspace, test) is { } failed)
             yield return Finding.Warning(FindingCode.ScaleCheckFailedLater, $"The scale failed its first check after this test: it was {new Ratio(failed.Error):F2} off. The masses of this test may be off by as much; test again with a good scale.");
         var context = JsonNode.Parse(test.Context)!;
         var used = (UsedHistory)context["usedHistory"].Deserialize(JsonSettings.Contract.GetTypeInfo(typeof(UsedHistory)))!;
-        if (ScaleCheckStore.LastBefore(connection, Workspace.Local, test.Scale, test.OccurredAt)?.Id != used.ScaleCheck?.Check)
+        if (ScaleCheckStore.LastBefore(connection, workspace, test.Scale, test.OccurredAt)?.Id != used.ScaleCheck?.Check)
             yield return Finding.Warning(FindingCode.ScaleCheckChanged, $"A check of the scale from before this test was entered or corrected after it. Enter this test once more, superseding this record, to have its masses corrected by that check.");
         if (used.ValueInForce is not { } compared)
             yield break;
-        var inForce = AdoptionStore.InForce(connection, Workspace.Local, test.Series, test.OccurredAt);
+        var inForce = AdoptionStore.InForce(connection, workspace, test.Series, test.OccurredAt);
         if (inForce?.Id != compared.Adoption && inForce?.Test != test.Id)
             yield return Finding.Warning(FindingCode.ValueInForceChanged, $"The value in force at the time of this test was entered or corrected after it: the change that this test found is from another number. Enter this test once more, superseding this record, to have it compared anew.");
         var known = context["findings"]!.AsArray().Any(finding => finding!["code"]!.GetValue<string>() == FindingCode.BasisSuperseded);
-        if (!known && inForce?.Id == compared.Adoption && inForce.Test is { } basis && SupersessionStore.Find(connection, Workspace.Local, RecordCatchTest.Kind, basis) is not null)
+        if (!known && inForce?.Id == compared.Adoption && inForce.Test is { } basis && SupersessionStore.Find(connection, workspace, RecordCatchTest.Kind, basis) is not null)
             yield return Finding.Warning(FindingCode.BasisSuperseded, $"The value in force that this test was compared with rests on a test that has since been superseded.");
     }
 

@@ -40,9 +40,9 @@ internal sealed record CatchTestResolution
 
     /// <summary>Resolves a request whose own members are valid.</summary>
     /// <returns>The resolution, or every error.</returns>
-    public static (CatchTestResolution? Resolution, IReadOnlyList<ProblemError> Errors) Of(SqliteConnection connection, RecordCatchTestRequest request)
+    public static (CatchTestResolution? Resolution, IReadOnlyList<ProblemError> Errors) Of(SqliteConnection connection, Workspace workspace, RecordCatchTestRequest request)
     {
-        var records = new ReferredRecords(connection);
+        var records = new ReferredRecords(connection, workspace);
         var machine = records.Machine(request.Machine!, nameof(request.Machine));
         var product = records.Product(request.Product!, nameof(request.Product));
         var lot = request.Lot is { } lotId ? records.Lot(lotId, request.Product!, nameof(request.Lot)) : null;
@@ -57,19 +57,19 @@ internal sealed record CatchTestResolution
         var series = new Series(request.Machine!, request.Meter!, request.Element!, request.Setting ?? "", request.Product!);
         var occurredAt = EnteredInstant.Read(request.OccurredAt!);
         var findings = new List<Finding>();
-        var past = PastTests(connection, series, occurredAt, request.Supersedes?.Record);
+        var past = PastTests(connection, workspace, series, occurredAt, request.Supersedes?.Record);
         var used = new UsedHistory
         {
             Repeatability = request.Repeatability is null ? UsedRepeatability(past) : null,
             DayToDay = request.DayToDay is null ? UsedDayToDay(past, request, plan, findings) : null,
-            ScaleCheck = UsedScaleCheck(connection, request.Scale!, scale!, occurredAt, findings),
-            ValueInForce = request.ValueInForce is null && request.StartValue is null ? UsedValue(connection, series, request, occurredAt, findings) : null,
+            ScaleCheck = UsedScaleCheck(connection, workspace, request.Scale!, scale!, occurredAt, findings),
+            ValueInForce = request.ValueInForce is null && request.StartValue is null ? UsedValue(connection, workspace, series, request, occurredAt, findings) : null,
         };
         if (plan?.SowingConditions is { } sowing && request.Conditions is { } conditions)
             findings.AddRange(conditions.Read().DifferingFrom(sowing.Read()));
         var question = Join(request, machine!, meter!, element!, product!, lot, scale!, plan, used);
         Surround(question, container, MistakeContextRecords.Of(
-            connection, request, series, meter!, question.Product!.BulkDensity, question.ValueInForce ?? question.StartValue, used.ValueInForce is not null, occurredAt));
+            connection, workspace, request, series, meter!, question.Product!.BulkDensity, question.ValueInForce ?? question.StartValue, used.ValueInForce is not null, occurredAt));
         return (new CatchTestResolution
         {
             Question = question,
@@ -147,8 +147,8 @@ internal sealed record CatchTestResolution
         return whole.EnumerateRunes().Count() <= CatchTestRequestValidator.LongestName ? whole : meter.Position!;
     }
 
-    private static PastTest[] PastTests(SqliteConnection connection, Series series, DateTimeOffset before, string? corrected) =>
-        [.. CatchTestStore.OfSeries(connection, Workspace.Local, series, before, MostPastTests)
+    private static PastTest[] PastTests(SqliteConnection connection, Workspace workspace, Series series, DateTimeOffset before, string? corrected) =>
+        [.. CatchTestStore.OfSeries(connection, workspace, series, before, MostPastTests)
             .Where(test => test.Id != corrected)
             .Select(test => new PastTest(test.Value, test.Random, test.Lot, test.Values, test.Variances))];
 
@@ -180,10 +180,10 @@ internal sealed record CatchTestResolution
         return new UsedDayToDay { Value = AnswerUnits.Percent(Math.Min(day, CatchTestRequestValidator.MostDayToDay / 100)), Tests = past.Length };
     }
 
-    private static UsedScaleCheck? UsedScaleCheck(SqliteConnection connection, string scaleId, ScaleRequest scale, DateTimeOffset at, List<Finding> findings)
+    private static UsedScaleCheck? UsedScaleCheck(SqliteConnection connection, Workspace workspace, string scaleId, ScaleRequest scale, DateTimeOffset at, List<Finding> findings)
     {
         var days = scale.DaysBetweenChecks ?? ScaleRequest.UsualDaysBetweenChecks;
-        if (ScaleCheckStore.LastBefore(connection, Workspace.Local, scaleId, at) is not { } check)
+        if (ScaleCheckStore.LastBefore(connection, workspace, scaleId, at) is not { } check)
         {
             findings.Add(Finding.Note(FindingCode.ScaleCheckOverdue, $"This scale had not been checked against known masses before the test. A check finds its error, which is then corrected."));
             return null;
@@ -203,16 +203,16 @@ internal sealed record CatchTestResolution
         };
     }
 
-    private static UsedValueInForce? UsedValue(SqliteConnection connection, Series series, RecordCatchTestRequest request, DateTimeOffset at, List<Finding> findings)
+    private static UsedValueInForce? UsedValue(SqliteConnection connection, Workspace workspace, Series series, RecordCatchTestRequest request, DateTimeOffset at, List<Finding> findings)
     {
-        if (AdoptionStore.InForce(connection, Workspace.Local, series, at) is not { } adoption)
+        if (AdoptionStore.InForce(connection, workspace, series, at) is not { } adoption)
             return null;
-        var basis = adoption.Test is { } id ? CatchTestStore.Find(connection, Workspace.Local, id) : null;
+        var basis = adoption.Test is { } id ? CatchTestStore.Find(connection, workspace, id) : null;
         if (request.Lot != adoption.Lot)
             findings.Add(Finding.Note(FindingCode.OtherLot, adoption.Lot is null || request.Lot is null
                 ? (FormattableString)$"The lot is named for only one of this test and the value in force: a change may come from another lot and not from the meter."
                 : $"The value in force was adopted with another lot: a change may come from the product and not from the meter."));
-        var isSuperseded = basis is not null && SupersessionStore.Find(connection, Workspace.Local, RecordCatchTest.Kind, basis.Id) is not null;
+        var isSuperseded = basis is not null && SupersessionStore.Find(connection, workspace, RecordCatchTest.Kind, basis.Id) is not null;
         if (isSuperseded)
             findings.Add(Finding.Warning(FindingCode.BasisSuperseded, $"The value in force rests on a test that has since been superseded."));
         var unit = UnitTable.Find(adoption.EnteredUnit) is { Dimension: Dimension.MassPerRevolution } entered ? entered : UnitTable.Get("kg/rev");
@@ -226,11 +226,11 @@ internal sealed record CatchTestResolution
                 Unit = unit.Symbol,
                 // A test that turned out wrong says nothing of how well the number is known.
                 RelativeUncertainty = basis is null || isSuperseded ? null : AnswerUnits.Percent(basis.Random),
-                FromAnotherScale = basis is null ? null : basis.Scale != request.Scale || CheckedBetween(connection, request.Scale!, basis.OccurredAt, at),
+                FromAnotherScale = basis is null ? null : basis.Scale != request.Scale || CheckedBetween(connection, workspace, request.Scale!, basis.OccurredAt, at),
             },
         };
     }
 
-    private static bool CheckedBetween(SqliteConnection connection, string scale, DateTimeOffset from, DateTimeOffset until) =>
-        ScaleCheckStore.FirstAfter(connection, Workspace.Local, scale, from) is { } check && check.OccurredAt <= until;
+    private static bool CheckedBetween(SqliteConnection connection, Workspace workspace, string scale, DateTimeOffset from, DateTimeOffset until) =>
+        ScaleCheckStore.FirstAfter(connection, workspace, scale, from) is { } check && check.OccurredAt <= until;
 }

@@ -28,6 +28,7 @@ internal sealed record MistakeContextRecords
 
     /// <summary>Reads them.</summary>
     /// <param name="connection">A connection.</param>
+    /// <param name="workspace">The workspace.</param>
     /// <param name="request">The test.</param>
     /// <param name="series">What was tested.</param>
     /// <param name="meter">Its meter.</param>
@@ -36,21 +37,21 @@ internal sealed record MistakeContextRecords
     /// <param name="usesValueInForce">That value comes from the record of adoptions.</param>
     /// <param name="at">When the test was made.</param>
     public static MistakeContextRecords Of(
-        SqliteConnection connection, RecordCatchTestRequest request, Series series, MeterOfMachine meter, BulkDensityQuantity? density, ReferenceOfTest? compared, bool usesValueInForce, DateTimeOffset at)
+        SqliteConnection connection, Workspace workspace, RecordCatchTestRequest request, Series series, MeterOfMachine meter, BulkDensityQuantity? density, ReferenceOfTest? compared, bool usesValueInForce, DateTimeOffset at)
     {
         // Without a value to compare with, nothing can be mistaken for it.
-        var inForce = compared is null ? [] : AdoptionStore.InForceOnMachine(connection, Workspace.Local, series.Machine, at);
+        var inForce = compared is null ? [] : AdoptionStore.InForceOnMachine(connection, workspace, series.Machine, at);
         return new MistakeContextRecords
         {
             NewLot = request.NewLot ?? (usesValueInForce && inForce.FirstOrDefault(one => one.Series == series)?.Lot is { } lot && request.Lot is not null ? lot != request.Lot : null),
-            OtherContainers = NullIfNone(Containers(connection, request.Container)),
+            OtherContainers = NullIfNone(Containers(connection, workspace, request.Container)),
             OtherElements = compared is null ? null : NullIfNone(Elements(series, meter, inForce, compared)),
-            OtherProducts = compared is null ? null : NullIfNone(Products(connection, series, density, inForce, compared)),
+            OtherProducts = compared is null ? null : NullIfNone(Products(connection, workspace, series, density, inForce, compared)),
         };
     }
 
-    private static IEnumerable<OtherContainerOfTest> Containers(SqliteConnection connection, string? own) =>
-        new DescribedRecordStore(RecordKind.Containers).List(connection, Workspace.Local, "", MostOthers + 1, withRetired: false)
+    private static IEnumerable<OtherContainerOfTest> Containers(SqliteConnection connection, Workspace workspace, string? own) =>
+        new DescribedRecordStore(RecordKind.Containers).List(connection, workspace, "", MostOthers + 1, withRetired: false)
             .Where(record => record.Id != own)
             .Select(record => (ContainerRequest)JsonSerializer.Deserialize(record.Body, JsonSettings.Contract.GetTypeInfo(typeof(ContainerRequest)))!)
             .Select(container => new OtherContainerOfTest { Name = container.Name, Tare = container.Tare });
@@ -72,11 +73,11 @@ internal sealed record MistakeContextRecords
     }
 
     // What is in force for another product on this meter and element; otherwise its bulk density says what to expect.
-    private static IEnumerable<OtherDeliveryOfTest> Products(SqliteConnection connection, Series series, BulkDensityQuantity? density, IReadOnlyList<AdoptionRecord> inForce, ReferenceOfTest compared)
+    private static IEnumerable<OtherDeliveryOfTest> Products(SqliteConnection connection, Workspace workspace, Series series, BulkDensityQuantity? density, IReadOnlyList<AdoptionRecord> inForce, ReferenceOfTest compared)
     {
         foreach (var product in inForce.Select(one => one.Series.Product).Where(product => product != series.Product).Distinct().Take(MostOthers))
         {
-            if (new DescribedRecordStore(RecordKind.Products).Find(connection, Workspace.Local, product) is not { } record)
+            if (new DescribedRecordStore(RecordKind.Products).Find(connection, workspace, product) is not { } record)
                 continue;
             if (inForce.FirstOrDefault(one => one.Series == series with { Product = product }) is { } known)
             {

@@ -18,10 +18,10 @@ internal static class RecomputeCatchTest
     /// <remarks>The stored question goes through the engine as it is now; every value is compared with the stored answer. Nothing is changed.</remarks>
     /// <param name="id">Id of the test.</param>
     /// <response code="200">Equal, or what differs.</response>
-    public static Results<JsonAnswer<RecomputationAnswer>, ProblemResult> Handle(string id, CalibrationDatabase database)
+    public static Results<JsonAnswer<RecomputationAnswer>, ProblemResult> Handle(string id, CalibrationDatabase database, Workspace workspace)
     {
         using var connection = database.Open();
-        if (CatchTestStore.Find(connection, Workspace.Local, id) is not { } test)
+        if (CatchTestStore.Find(connection, workspace, id) is not { } test)
             return Pages.NotFound();
         var question = (CatchTestRequest)JsonSerializer.Deserialize(test.Resolved, JsonSettings.Contract.GetTypeInfo(typeof(CatchTestRequest)))!;
         var units = CatchTestMapping.UnitsFor(question, null);

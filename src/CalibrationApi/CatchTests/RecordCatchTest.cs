@@ -28,11 +28,11 @@ internal static class RecordCatchTest
     /// <response code="200">The record that this id already had, from an equal request.</response>
     /// <response code="201">The stored test.</response>
     public static async Task<IResult> HandleAsync(
-        JsonBody<RecordCatchTestRequest> body, HttpContext context, CalibrationDatabase database, TimeProvider clock, IValidator<CatchTestRequest> questions)
+        JsonBody<RecordCatchTestRequest> body, HttpContext context, CalibrationDatabase database, Workspace workspace, TimeProvider clock, IValidator<CatchTestRequest> questions)
     {
         var request = body.Value;
         var storing = new StoringRequest(context);
-        var (resolution, answered) = database.Read(connection => Resolve(connection, storing, body));
+        var (resolution, answered) = database.Read(connection => Resolve(connection, workspace, storing, body));
         if (resolution is null)
             return answered!;
 
@@ -69,15 +69,15 @@ internal static class RecordCatchTest
         var history = Entry(request, record, outcome.Result, answer);
         // Written here, beside others, and not where everybody queues.
         var usual = CatchTestRecordBody.Write(record, resolution.TimeZone, null, [], null);
-        return await storing.RunAsync(body.Fingerprint, connection => Store(connection, request.Id, record, history, request.Supersedes, sinceThen =>
+        return await storing.RunAsync(body.Fingerprint, connection => Store(connection, workspace, request.Id, record, history, request.Supersedes, sinceThen =>
             sinceThen.Count == 0 ? usual : CatchTestRecordBody.Write(record, resolution.TimeZone, null, sinceThen, null)));
     }
 
-    private static (CatchTestResolution? Resolution, IResult? Answered) Resolve(SqliteConnection connection, StoringRequest storing, JsonBody<RecordCatchTestRequest> body)
+    private static (CatchTestResolution? Resolution, IResult? Answered) Resolve(SqliteConnection connection, Workspace workspace, StoringRequest storing, JsonBody<RecordCatchTestRequest> body)
     {
-        if (storing.Earlier(connection, body.Fingerprint, () => Earlier(connection, body.Value.Id, body.Fingerprint)) is { } earlier)
+        if (storing.Earlier(connection, body.Fingerprint, () => Earlier(connection, workspace, body.Value.Id, body.Fingerprint)) is { } earlier)
             return (null, earlier);
-        var (resolution, errors) = CatchTestResolution.Of(connection, body.Value);
+        var (resolution, errors) = CatchTestResolution.Of(connection, workspace, body.Value);
         return (resolution, resolution is null ? ProblemResult.Invalid(errors) : null);
     }
 
@@ -89,22 +89,22 @@ internal static class RecordCatchTest
         _ => error,
     };
 
-    private static StoreOutcome? Earlier(SqliteConnection connection, string? id, string fingerprint)
+    private static StoreOutcome? Earlier(SqliteConnection connection, Workspace workspace, string? id, string fingerprint)
     {
-        if (id is null || CatchTestStore.Find(connection, Workspace.Local, id) is not { } earlier)
+        if (id is null || CatchTestStore.Find(connection, workspace, id) is not { } earlier)
             return null;
-        return earlier.Fingerprint == fingerprint ? StoreOutcome.Replayed(GetCatchTest.Stored(connection, earlier)) : Evidence.IdTaken();
+        return earlier.Fingerprint == fingerprint ? StoreOutcome.Replayed(GetCatchTest.Stored(connection, workspace, earlier)) : Evidence.IdTaken();
     }
 
-    private static StoreOutcome Store(SqliteConnection connection, string? ownId, CatchTestRecord record, HistoryEntry history, Supersedes? supersedes, Func<IReadOnlyList<Finding>, byte[]> write)
+    private static StoreOutcome Store(SqliteConnection connection, Workspace workspace, string? ownId, CatchTestRecord record, HistoryEntry history, Supersedes? supersedes, Func<IReadOnlyList<Finding>, byte[]> write)
     {
-        if (Earlier(connection, ownId, record.Fingerprint) is { } earlier)
+        if (Earlier(connection, workspace, ownId, record.Fingerprint) is { } earlier)
             return earlier;
-        if (supersedes is not null && Evidence.Supersede(connection, Kind, supersedes, record.Id, record.ReceivedAt, id => CatchTestStore.Find(connection, Workspace.Local, id) is not null) is { } problem)
+        if (supersedes is not null && Evidence.Supersede(connection, workspace, Kind, supersedes, record.Id, record.ReceivedAt, id => CatchTestStore.Find(connection, workspace, id) is not null) is { } problem)
             return problem;
-        CatchTestStore.Insert(connection, Workspace.Local, record);
-        HistoryStore.Append(connection, Workspace.Local, history);
-        var body = write(CatchTestRecordBody.SinceThen(connection, record));
+        CatchTestStore.Insert(connection, workspace, record);
+        HistoryStore.Append(connection, workspace, history);
+        var body = write(CatchTestRecordBody.SinceThen(connection, workspace, record));
         return StoreOutcome.Stored(new StoredAnswer(StatusCodes.Status201Created, $"/v1/catch-tests/{record.Id}", RecordResult.Tag(body), body));
     }
 

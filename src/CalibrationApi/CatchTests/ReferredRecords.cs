@@ -14,7 +14,7 @@ using Microsoft.Data.Sqlite;
 namespace CalibrationApi.CatchTests;
 
 /// <summary>Reads the records that evidence refers to, and collects what does not fit.</summary>
-internal sealed class ReferredRecords(SqliteConnection connection)
+internal sealed class ReferredRecords(SqliteConnection connection, Workspace workspace)
 {
     public List<ProblemError> Errors { get; } = [];
 
@@ -61,7 +61,7 @@ internal sealed class ReferredRecords(SqliteConnection connection)
     public T? Find<T>(RecordKind kind, string id, string member)
         where T : DescribedRequest
     {
-        if (new DescribedRecordStore(kind).Find(connection, Workspace.Local, id) is not { } record)
+        if (new DescribedRecordStore(kind).Find(connection, workspace, id) is not { } record)
         {
             Errors.Add(Pages.UnknownId(member, kind));
             return null;

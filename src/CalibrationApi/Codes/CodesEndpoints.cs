@@ -1,3 +1,4 @@
+using CalibrationApi.Access;
 using CalibrationApi.Contract;
 
 namespace CalibrationApi.Codes;
@@ -9,7 +10,7 @@ internal static class CodesEndpoints
     public const string ForAnHour = "public, max-age=3600";
 
     public static void MapCodes(this IEndpointRouteBuilder routes) =>
-        routes.MapGet("/codes", ListCodes.Handle).WithName("listCodes").WithTags("Codes")
+        routes.MapGet("/codes", ListCodes.Handle).WithName("listCodes").WithTags("Codes").IsPublic()
             .Sends("Cache-Control", "The list may be kept for an hour; it changes only with a new version of the service.");
 
     /// <summary>The page stands beside the reference page and is not part of the contract.</summary>

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
+using CalibrationApi.Access;
 using Microsoft.OpenApi;
 using Swashbuckle.AspNetCore.SwaggerGen;
 
@@ -30,7 +31,8 @@ internal sealed class AnswerHeaders : IOperationFilter
         ["Retry-After"] = new(new OpenApiSchema { Type = JsonSchemaType.Integer, Format = "int32", Minimum = "0", Maximum = "86400" }, 1),
         ["ETag"] = new(Text("""^(W/)?"[!#-~]*"$""", 100), "\"r3\""),
         ["Location"] = new(Text("^/v1/", 200), "/v1/machines/019a0000-0000-7000-8000-000000000000"),
-        ["Cache-Control"] = new(Text("^(private|public|no-cache|max-age=[0-9]+)(, (private|public|no-cache|max-age=[0-9]+))*$", 100), "private, no-cache"),
+        ["Cache-Control"] = new(Text("^(private|public|no-cache|no-store|max-age=[0-9]+)(, (private|public|no-cache|max-age=[0-9]+))*$", 100), "private, no-cache"),
+        ["WWW-Authenticate"] = new(Text("^Bearer realm=\"calibration\"(, (error|error_description|scope)=\"[^\"\\\\]*\")*$", 1000), AccessRefusal.NoKey.Challenge),
         ["Idempotent-Replayed"] = new(Text("^true$", 4), "true"),
         ["Link"] = new(Text("""^<[^>]+>; rel="next"$""", 4000), "<http://localhost:5000/v1/history?limit=2&cursor=eyJ2IjoxfQ>; rel=\"next\""),
         ["Content-Disposition"] = new(Text("""^attachment; filename="?[A-Za-z0-9._-]+"?""", 200), "attachment; filename=history.csv"),

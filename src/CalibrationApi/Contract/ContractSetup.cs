@@ -70,6 +70,8 @@ internal static class ContractSetup
             swagger.OperationFilter<AnswerHeaders>();
             swagger.OperationFilter<PageMedia>();
             swagger.OperationFilter<OperationDetails>();
+            swagger.OperationFilter<Security>();
+            swagger.DocumentFilter<Security>();
             swagger.DocumentFilter<BatchOperations>();
             swagger.DocumentFilter<NoNulls>();
             swagger.DocumentFilter<StandardFormats>();

@@ -36,6 +36,8 @@ internal sealed class QueryParameters : IOperationFilter
         ["lot"] = SomeId,
         ["scale"] = SomeId,
         ["plan"] = SomeId,
+        ["key"] = SomeId,
+        ["action"] = "recordCatchTest",
         ["meter"] = "rear",
         ["element"] = "standard roller",
         ["setting"] = "gear 2",
@@ -62,7 +64,7 @@ internal sealed class QueryParameters : IOperationFilter
             if (parameter.In == ParameterLocation.Query && Shapes.TryGetValue(parameter.Name!, out var shape))
                 shape(schema);
             else if (parameter is { In: ParameterLocation.Path, Name: "id" })
-                schema.Pattern = RuleSchemas.RecordIdPattern;
+                schema.Pattern = context.ApiDescription.RelativePath!.StartsWith("v1/workspaces/", StringComparison.Ordinal) ? RuleSchemas.WorkspaceIdPattern : RuleSchemas.RecordIdPattern;
             else if (parameter.In == ParameterLocation.Query)
                 schema.MaxLength = RequestFilter.LongestParameter;
         }

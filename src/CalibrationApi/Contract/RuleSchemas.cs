@@ -17,6 +17,9 @@ internal sealed class RuleSchemas : ISchemaFilter
     /// <summary>A UUID of version 7 (RFC 9562) in lower case.</summary>
     public const string RecordIdPattern = "^[0-9a-f]{8}-[0-9a-f]{4}-7[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}$";
 
+    /// <summary>The same, or the workspace that every database begins with.</summary>
+    public const string WorkspaceIdPattern = "^(local|[0-9a-f]{8}-[0-9a-f]{4}-7[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12})$";
+
     private static readonly Dictionary<Type, IValidator> Validators = Assembly.GetExecutingAssembly().GetTypes()
         .Where(type => !type.IsAbstract && type.IsAssignableTo(typeof(IValidator)))
         .ToDictionary(
@@ -85,6 +88,9 @@ internal sealed class RuleSchemas : ISchemaFilter
                     reference.Description = text;
                 else if (schema is { Items: not null })
                     schema.Description = text;
+                break;
+            case Rules.IWordRule words when schema is { Items: OpenApiSchema item }:
+                item.Enum = [.. words.Words.Select(word => JsonValue.Create(word))];
                 break;
             case Rules.IWordRule words when schema is not null:
                 // The rule of a list of words is about each of them.

@@ -11,6 +11,8 @@ internal sealed class Statuses : IOperationFilter
     private static readonly Dictionary<int, string> Problems = new()
     {
         [400] = "The request cannot be read as this contract: broken JSON, a wrong type, an unknown or duplicate member or query parameter. One error, with its place.",
+        [401] = "No key came, or one that opens nothing. WWW-Authenticate and the code say which.",
+        [403] = "The key has not the scope that this operation needs.",
         [404] = "There is no record with this id.",
         [406] = "The answer cannot be given in any of the media types asked for.",
         [409] = "A request with the same Idempotency-Key is being worked on; Retry-After says when to ask again.",

@@ -33,7 +33,11 @@ internal static class DemoSeason
 
         await app.StartAsync();
         var address = app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First();
-        if (!await LoadAsync(new Uri(address), requests))
+        bool isLoaded;
+        using (var client = new HttpClient { BaseAddress = new Uri(address) })
+        using (LoadingKey.Lend(database, client))
+            isLoaded = await LoadAsync(client, requests);
+        if (!isLoaded)
         {
             await app.StopAsync();
             await Console.Error.WriteLineAsync($"Refusing to start: the database {database.Path} holds the invented season of another version. Delete that file and start again.");
@@ -61,9 +65,8 @@ internal static class DemoSeason
     }
 
     // False when a record of the season is there already, but was created by another body.
-    private static async Task<bool> LoadAsync(Uri address, JsonObject[] requests)
+    private static async Task<bool> LoadAsync(HttpClient client, JsonObject[] requests)
     {
-        using var client = new HttpClient { BaseAddress = address };
         foreach (var request in requests)
         {
             using var body = new StringContent(request["body"]!.ToJsonString(JsonSettings.Writing), Encoding.UTF8, new MediaTypeHeaderValue("application/json"));

@@ -7,7 +7,7 @@ using Microsoft.AspNetCore.Mvc;
 namespace CalibrationApi.History;
 
 /// <summary>Which lines of the history are wanted.</summary>
-internal sealed class HistoryQuery : PageQuery
+internal sealed class HistoryQuery : RecordPageQuery
 {
     internal static readonly string[] Verdicts = ["investigate", "repeat", "keep", "adopt", "passed", "failed"];
     internal static readonly string[] Orders = ["newest-first", "oldest-first"];
@@ -71,8 +71,8 @@ internal sealed class HistoryQuery : PageQuery
             Scale = Scale,
             Plan = Plan,
             Verdict = Word("verdict", Verdict, Verdicts, errors),
-            From = Instant("from", From, errors),
-            Until = Instant("until", Until, errors),
+            From = EnteredInstant.Parameter("from", From, errors),
+            Until = EnteredInstant.Parameter("until", Until, errors),
             NewestFirst = Word("order", Order, Orders, errors) is null or "newest-first",
         };
         return (filter, errors.Count == 0 ? null : ProblemResult.Invalid(errors));
@@ -83,15 +83,5 @@ internal sealed class HistoryQuery : PageQuery
         if (word is not null && !words.Contains(word))
             errors.Add(new ProblemError { Parameter = name, Code = ErrorCode.WordUnknown, Detail = $"Use one of: {string.Join(", ", words)}." });
         return word;
-    }
-
-    private static DateTimeOffset? Instant(string name, string? text, List<ProblemError> errors)
-    {
-        if (text is null)
-            return null;
-        if (EnteredInstant.TryRead(text, out var instant))
-            return instant;
-        errors.Add(EnteredInstant.WrongParameter(name));
-        return null;
     }
 }

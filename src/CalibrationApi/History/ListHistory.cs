@@ -19,14 +19,14 @@ internal sealed class ListHistory(string? kind)
     private static readonly string[] Columns =
         [.. JsonSettings.Contract.GetTypeInfo(typeof(HistoryItem)).Properties.Where(property => property.PropertyType == typeof(string)).Select(property => property.Name)];
 
-    public IResult Handle(HistoryQuery query, HttpContext context, CalibrationDatabase database, Cursors cursors)
+    public IResult Handle(HistoryQuery query, HttpContext context, CalibrationDatabase database, Workspace workspace, Cursors cursors)
     {
         var (format, wrongFormat) = PageFormats.Choose(context.Request);
         var (most, wrongLimit) = query.ReadLimit(format);
         var (filter, wrongFilter) = query.Read(kind);
         if ((wrongFormat ?? wrongLimit ?? wrongFilter) is { } problem)
             return problem;
-        var scope = $"{Workspace.Local} history {filter}";
+        var scope = $"{workspace} history {filter}";
         HistoryPosition? after = null;
         if (query.Cursor is { } cursor)
         {
@@ -37,8 +37,8 @@ internal sealed class ListHistory(string? kind)
 
         var connection = database.Open();
         var zones = new Dictionary<string, string>(StringComparer.Ordinal);
-        var items = HistoryStore.List(connection, Workspace.Local, filter, after, most + 1)
-            .Select(line => (Item(line.Entry, query.Units, Zone(database, zones, line.Entry.Machine)), $"{line.Position.OccurredAt}|{line.Position.Sequence}"));
+        var items = HistoryStore.List(connection, workspace, filter, after, most + 1)
+            .Select(line => (Item(line.Entry, query.Units, Zone(database, workspace, zones, line.Entry.Machine)), $"{line.Position.OccurredAt}|{line.Position.Sequence}"));
         return new PageResult(format, items, most, position => cursors.Make(scope, position), Columns, connection);
     }
 
@@ -78,13 +78,13 @@ internal sealed class ListHistory(string? kind)
         return JsonSerializer.SerializeToNode(item, JsonSettings.Contract.GetTypeInfo(typeof(HistoryItem)))!.AsObject();
     }
 
-    private static string Zone(CalibrationDatabase database, Dictionary<string, string> known, string? machine)
+    private static string Zone(CalibrationDatabase database, Workspace workspace, Dictionary<string, string> known, string? machine)
     {
         if (machine is null)
             return LocalDate.Utc;
         if (known.TryGetValue(machine, out var zone))
             return zone;
         using var connection = database.Open();
-        return known[machine] = MachineTimeZone.Of(connection, machine);
+        return known[machine] = MachineTimeZone.Of(connection, workspace, machine);
     }
 }

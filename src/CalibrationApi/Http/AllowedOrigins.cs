@@ -12,9 +12,9 @@ internal static class AllowedOrigins
 
     // A page reads only those headers of an answer that are named here, besides a few that every page may read.
     private static readonly string[] Exposed =
-        [HeaderNames.ETag, HeaderNames.Location, HeaderNames.Link, HeaderNames.RetryAfter, HeaderNames.ContentDisposition, HeaderNames.Allow, "Accept-Post", "Idempotent-Replayed"];
+        [HeaderNames.ETag, HeaderNames.Location, HeaderNames.Link, HeaderNames.RetryAfter, HeaderNames.ContentDisposition, HeaderNames.Allow, "Accept-Post", "Idempotent-Replayed", HeaderNames.WWWAuthenticate];
 
-    private static readonly string[] Taken = [HeaderNames.ContentType, HeaderNames.IfMatch, HeaderNames.IfNoneMatch, "Idempotency-Key"];
+    private static readonly string[] Taken = [HeaderNames.Authorization, HeaderNames.ContentType, HeaderNames.IfMatch, HeaderNames.IfNoneMatch, "Idempotency-Key"];
 
     /// <summary>Why the service must not start with what is configured; null when it may.</summary>
     public static string? Refusal(IConfiguration configuration)

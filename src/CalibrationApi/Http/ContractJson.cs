@@ -1,10 +1,12 @@
 using System.Text.Json.Serialization;
 using CalibrationApi.Adoptions;
+using CalibrationApi.Audit;
 using CalibrationApi.CatchPlans;
 using CalibrationApi.CatchTests;
 using CalibrationApi.Codes;
 using CalibrationApi.Containers;
 using CalibrationApi.History;
+using CalibrationApi.Keys;
 using CalibrationApi.Lots;
 using CalibrationApi.Machines;
 using CalibrationApi.MeterSpeeds;
@@ -13,6 +15,7 @@ using CalibrationApi.Products;
 using CalibrationApi.ScaleChecks;
 using CalibrationApi.Scales;
 using CalibrationApi.Units;
+using CalibrationApi.Workspaces;
 
 namespace CalibrationApi.Http;
 
@@ -41,4 +44,12 @@ namespace CalibrationApi.Http;
 [JsonSerializable(typeof(ScaleRequest))]
 [JsonSerializable(typeof(ContainerRequest))]
 [JsonSerializable(typeof(PlanRequest))]
+[JsonSerializable(typeof(KeyRequest))]
+[JsonSerializable(typeof(RotationRequest))]
+[JsonSerializable(typeof(RevocationRequest))]
+[JsonSerializable(typeof(KeyAnswer))]
+[JsonSerializable(typeof(WorkspaceRequest))]
+[JsonSerializable(typeof(WorkspaceAnswer))]
+[JsonSerializable(typeof(AuditItem))]
+[JsonSerializable(typeof(RefusalItem))]
 internal sealed partial class ContractJson : JsonSerializerContext;

@@ -32,6 +32,9 @@ internal static class Declared
         LaterAgain with { Status = StatusCodes.Status409Conflict },
     ];
 
+    /// <summary>An operation that stores something new below a record.</summary>
+    public static object[] StoringBelow { get; } = [.. Storing, .. Problems([StatusCodes.Status404NotFound])];
+
     /// <summary>An operation that replaces a described record.</summary>
     public static object[] Replacing { get; } =
     [

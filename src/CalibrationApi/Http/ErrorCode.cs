@@ -180,6 +180,34 @@ internal static class ErrorCode
     [Remedy("Wait as long as Retry-After says, then send it again to get its answer."), Statuses(409)]
     public const string IdempotencyInFlight = "idempotency-in-flight";
 
+    /// <summary>No key came, and this operation needs one.</summary>
+    [Remedy("Send a key in the header Authorization: Bearer, one space, and the key. The command 'keys create' of the service makes the first one."), Statuses(401)]
+    public const string KeyMissing = "key-missing";
+
+    /// <summary>What came is no whole key, or one that this service does not know.</summary>
+    [Remedy("Copy the key again, whole, and check that it was made for this installation."), Statuses(401)]
+    public const string KeyInvalid = "key-invalid";
+
+    /// <summary>The key has expired, or another took its place and its time is over.</summary>
+    [Remedy("Ask the administrator of the workspace for another."), Statuses(401)]
+    public const string KeyExpired = "key-expired";
+
+    /// <summary>The key was revoked.</summary>
+    [Remedy("Ask the administrator of the workspace for another."), Statuses(401)]
+    public const string KeyRevoked = "key-revoked";
+
+    /// <summary>The workspace of the key is retired.</summary>
+    [Remedy("Ask the operator of the service to bring it back."), Statuses(401)]
+    public const string WorkspaceRetired = "workspace-retired";
+
+    /// <summary>The key has not the scope that this operation needs.</summary>
+    [Remedy("Use a key with the scope that WWW-Authenticate names."), Statuses(403)]
+    public const string ScopeMissing = "scope-missing";
+
+    /// <summary>The header Authorization cannot be read or came twice, or a key stands in the address.</summary>
+    [Remedy("Send one header, Authorization: Bearer, one space, and the key. Revoke a key that stood in an address."), Statuses(400)]
+    public const string CredentialsBroken = "credentials-broken";
+
     /// <summary>The database cannot be used right now. Nothing was stored.</summary>
     [Remedy("Try again when Retry-After is over. If it goes on, tell the operator."), Statuses(503)]
     public const string StorageUnavailable = "storage-unavailable";

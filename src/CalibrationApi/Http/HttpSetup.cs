@@ -1,4 +1,5 @@
 using System.Globalization;
+using CalibrationApi.Access;
 using FluentValidation;
 using Microsoft.Extensions.Configuration.Memory;
 
@@ -22,6 +23,8 @@ internal static class HttpSetup
             InitialData =
             [
                 new("Logging:LogLevel:Microsoft.AspNetCore", nameof(LogLevel.Warning)),
+                // Refused requests are counted; a line for each would let anybody fill the log.
+                new($"Logging:LogLevel:{typeof(KeyScheme).FullName}", nameof(LogLevel.Warning)),
                 // Whoever starts the service is told why it does not start in one sentence, or by the exception itself.
                 new("Logging:LogLevel:Microsoft.Extensions.Hosting.Internal.Host", nameof(LogLevel.None)),
             ],
@@ -45,5 +48,6 @@ internal static class HttpSetup
             return next(context);
         });
         app.UseRouting();
+        app.UseAccess();
     }
 }

@@ -47,8 +47,8 @@ public sealed class ProblemResult : IResult, IEndpointMetadataProvider, IStatusC
         })]);
 
     /// <summary>Any other status, with its one error.</summary>
-    public static ProblemResult Of(int status, string code, string detail) =>
-        new(status, detail, new ProblemError { Code = code, Detail = detail });
+    public static ProblemResult Of(int status, string code, string detail, string? header = null) =>
+        new(status, detail, new ProblemError { Header = header, Code = code, Detail = detail });
 
     /// <summary>What is sent.</summary>
     internal Problem ToProblem(string traceId) => Problem.For(traceId, status, detail, errors);

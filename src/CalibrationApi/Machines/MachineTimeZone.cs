@@ -10,8 +10,8 @@ namespace CalibrationApi.Machines;
 /// <summary>The time zone in which a machine counts its days.</summary>
 internal static class MachineTimeZone
 {
-    public static string Of(SqliteConnection connection, string machine) =>
-        new DescribedRecordStore(RecordKind.Machines).Find(connection, Workspace.Local, machine) is { } record
+    public static string Of(SqliteConnection connection, Workspace workspace, string machine) =>
+        new DescribedRecordStore(RecordKind.Machines).Find(connection, workspace, machine) is { } record
             ? ((MachineRequest)JsonSerializer.Deserialize(record.Body, JsonSettings.Contract.GetTypeInfo(typeof(MachineRequest)))!).TimeZone ?? LocalDate.Utc
             : LocalDate.Utc;
 }

@@ -1,3 +1,4 @@
+using CalibrationApi.Access;
 using CalibrationApi.Batch;
 using FluentValidation;
 
@@ -13,7 +14,7 @@ internal static class MeterSpeedEndpoints
 
     public static void MapMeterSpeeds(this IEndpointRouteBuilder routes)
     {
-        routes.MapPost("/calculations/meter-speed", EvaluateMeterSpeed.Handle).WithName("evaluateMeterSpeed").WithTags(Tag);
-        routes.MapBatch<MeterSpeedRequest, MeterSpeedAnswer>("/calculations/meter-speed", EvaluateMeterSpeed.Evaluate).WithName("evaluateMeterSpeedBatch").WithTags(Tag);
+        routes.MapPost("/calculations/meter-speed", EvaluateMeterSpeed.Handle).WithName("evaluateMeterSpeed").WithTags(Tag).Needs(Scope.Calculate);
+        routes.MapBatch<MeterSpeedRequest, MeterSpeedAnswer>("/calculations/meter-speed", EvaluateMeterSpeed.Evaluate).WithName("evaluateMeterSpeedBatch").WithTags(Tag).Needs(Scope.Calculate);
     }
 }

@@ -30,13 +30,13 @@ internal static class PlanCatchOfPlan
     /// <param name="units">Units of the answer; as-asked takes those of the plan.</param>
     /// <response code="200">The catch plan.</response>
     public static Results<JsonAnswer<CatchPlanAnswer>, ProblemResult> Handle(
-        string id, CalibrationDatabase database, IValidator<CatchPlanRequest> questions, [FromQuery] string? units = null)
+        string id, CalibrationDatabase database, Workspace workspace, IValidator<CatchPlanRequest> questions, [FromQuery] string? units = null)
     {
         using var connection = database.Open();
-        if (new DescribedRecordStore(RecordKind.Plans).Find(connection, Workspace.Local, id) is not { } record)
+        if (new DescribedRecordStore(RecordKind.Plans).Find(connection, workspace, id) is not { } record)
             return Pages.NotFound();
         var plan = (PlanRequest)JsonSerializer.Deserialize(record.Body, JsonSettings.Contract.GetTypeInfo(typeof(PlanRequest)))!;
-        var (question, errors) = Resolve(connection, plan);
+        var (question, errors) = Resolve(connection, workspace, plan);
         if (question is null)
             return ProblemResult.Invalid(errors);
         if (questions.Validate(question) is { IsValid: false } broken)
@@ -48,16 +48,16 @@ internal static class PlanCatchOfPlan
             : ProblemResult.Refused(outcome.Refusals, answerUnits.Display);
     }
 
-    private static (CatchPlanRequest? Question, IReadOnlyList<ProblemError> Errors) Resolve(SqliteConnection connection, PlanRequest plan)
+    private static (CatchPlanRequest? Question, IReadOnlyList<ProblemError> Errors) Resolve(SqliteConnection connection, Workspace workspace, PlanRequest plan)
     {
-        var records = new ReferredRecords(connection);
+        var records = new ReferredRecords(connection, workspace);
         var machine = records.Machine(plan.Machine!, nameof(plan.Machine));
         var scale = records.Scale(plan.Scale!, nameof(plan.Scale));
         var container = plan.Container is { } containerId ? records.Find<ContainerRequest>(RecordKind.Containers, containerId, nameof(plan.Container)) : null;
         var meters = new List<MeterOfPlan>();
         for (var i = 0; i < plan.Meters!.Count && machine is not null; i++)
         {
-            if (Meter(connection, records, plan, machine, i) is { } meter)
+            if (Meter(connection, workspace, records, plan, machine, i) is { } meter)
                 meters.Add(meter);
         }
 
@@ -85,7 +85,7 @@ internal static class PlanCatchOfPlan
         }, []);
     }
 
-    private static MeterOfPlan? Meter(SqliteConnection connection, ReferredRecords records, PlanRequest plan, MachineRequest machine, int i)
+    private static MeterOfPlan? Meter(SqliteConnection connection, Workspace workspace, ReferredRecords records, PlanRequest plan, MachineRequest machine, int i)
     {
         var planned = plan.Meters![i]!;
         var path = $"Meters[{i}]";
@@ -96,7 +96,7 @@ internal static class PlanCatchOfPlan
         if (product is null || meter is null || element is null)
             return null;
         var series = new Series(plan.Machine!, planned.Meter!, planned.Element!, planned.Setting ?? "", planned.Product!);
-        var adoption = AdoptionStore.InForce(connection, Workspace.Local, series, EnteredInstant.Now);
+        var adoption = AdoptionStore.InForce(connection, workspace, series, EnteredInstant.Now);
         if (adoption is null && planned.StartValue is null)
         {
             records.Errors.Add(new ProblemError
@@ -116,23 +116,23 @@ internal static class PlanCatchOfPlan
             CoveredWidth = meter.CoveredWidth,
             TargetRate = planned.TargetRate,
             BulkDensity = lot?.BulkDensity ?? product.BulkDensity,
-            ValueInForce = adoption is null ? null : InForce(connection, adoption),
+            ValueInForce = adoption is null ? null : InForce(connection, workspace, adoption),
             StartValue = adoption is null ? planned.StartValue : null,
             SpeedLimits = element.SpeedLimits ?? meter.SpeedLimits,
             PocketsPerRevolution = element.PocketsPerRevolution,
         };
     }
 
-    private static ReferenceOfTest InForce(SqliteConnection connection, AdoptionRecord adoption)
+    private static ReferenceOfTest InForce(SqliteConnection connection, Workspace workspace, AdoptionRecord adoption)
     {
         var unit = UnitTable.Find(adoption.EnteredUnit) is { Dimension: Dimension.MassPerRevolution } entered ? entered : UnitTable.Get("kg/rev");
-        var basis = adoption.Test is { } test ? CatchTestStore.Find(connection, Workspace.Local, test) : null;
+        var basis = adoption.Test is { } test ? CatchTestStore.Find(connection, workspace, test) : null;
         return new ReferenceOfTest
         {
             Value = AnswerUnits.Shown(unit.FromCanonical(adoption.Value)),
             Unit = unit.Symbol,
             // A test that turned out wrong says nothing of how well the number is known.
-            RelativeUncertainty = basis is null || SupersessionStore.Find(connection, Workspace.Local, RecordCatchTest.Kind, basis.Id) is not null ? null : AnswerUnits.Percent(basis.Random),
+            RelativeUncertainty = basis is null || SupersessionStore.Find(connection, workspace, RecordCatchTest.Kind, basis.Id) is not null ? null : AnswerUnits.Percent(basis.Random),
         };
     }
 }

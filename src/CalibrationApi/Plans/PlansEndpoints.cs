@@ -1,3 +1,4 @@
+using CalibrationApi.Access;
 using CalibrationApi.Http;
 using CalibrationApi.Records;
 using CalibrationApi.Storage.Records;
@@ -14,6 +15,6 @@ internal static class PlansEndpoints
     public static void MapPlans(this IEndpointRouteBuilder routes)
     {
         routes.MapDescribedRecords<PlanRequest, PlanAnswer>(RecordKind.Plans, "plans", "Plan", "plan for a field");
-        routes.MapGet("/plans/{id}/catch-plan", PlanCatchOfPlan.Handle).WithName("planCatchOfPlan").WithTags("Plans").WithMetadata(Declared.ComputingFromRecord);
+        routes.MapGet("/plans/{id}/catch-plan", PlanCatchOfPlan.Handle).WithName("planCatchOfPlan").WithTags("Plans").Needs(Scope.Read).WithMetadata(Declared.ComputingFromRecord);
     }
 }

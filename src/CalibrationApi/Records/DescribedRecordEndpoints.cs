@@ -1,7 +1,7 @@
+using CalibrationApi.Access;
 using CalibrationApi.Http;
 using CalibrationApi.Storage;
 using CalibrationApi.Storage.Records;
-using CalibrationApi.Storage.Writing;
 using CalibrationApi.Storing;
 using Microsoft.AspNetCore.Mvc;
 
@@ -23,23 +23,23 @@ internal static class DescribedRecordEndpoints
         var records = new DescribedRecords<TRequest>(kind, path);
         var tag = char.ToUpperInvariant(path[0]) + path[1..];
         var group = routes.MapGroup("/" + path).WithTags(tag);
-        group.MapPost("", (JsonBody<TRequest> body, HttpContext context) => records.CreateAsync(body, context))
-            .WithName($"create{name}").WithSummary($"Creates a {what}.")
+        group.MapPost("", (JsonBody<TRequest> body, HttpContext context, Workspace workspace) => records.CreateAsync(body, context, workspace))
+            .WithName($"create{name}").Needs(Scope.Write).WithSummary($"Creates a {what}.")
             .WithDescription("Send an Idempotency-Key, or your own id, to be able to repeat the request safely.")
             .Produces<TAnswer>(StatusCodes.Status201Created).Produces<TAnswer>(StatusCodes.Status200OK)
             .WithMetadata(Declared.Storing);
-        group.MapGet("", ([AsParameters] RecordQuery query, HttpContext context, CalibrationDatabase database, Cursors cursors) => records.List(query, context, database, cursors))
-            .WithName($"list{name}s").WithSummary($"Lists every {what}.")
+        group.MapGet("", ([AsParameters] RecordQuery query, HttpContext context, CalibrationDatabase database, Workspace workspace, Cursors cursors) => records.List(query, context, database, workspace, cursors))
+            .WithName($"list{name}s").Needs(Scope.Read).WithSummary($"Lists every {what}.")
             .WithDescription("In the order of ids, page by page; follow the next link. As JSON, CSV or NDJSON by the Accept header.")
             .Produces<Page<TAnswer>>(StatusCodes.Status200OK, PageFormats.Json, PageFormats.Csv, PageFormats.Ndjson)
             .WithMetadata(Declared.Listing);
-        group.MapGet("/{id}", (string id, CalibrationDatabase database, [FromQuery] string? units = null) => records.Get(id, database, units))
-            .WithName($"get{name}").WithSummary($"Reads a {what}.")
+        group.MapGet("/{id}", (string id, CalibrationDatabase database, Workspace workspace, [FromQuery] string? units = null) => records.Get(id, database, workspace, units))
+            .WithName($"get{name}").Needs(Scope.Read).WithSummary($"Reads a {what}.")
             .WithDescription("As entered, with its revision. If-None-Match with the ETag saves the transfer.")
             .Produces<TAnswer>(StatusCodes.Status200OK)
             .WithMetadata(Declared.Reading);
-        group.MapPut("/{id}", (string id, JsonBody<TRequest> body, HttpContext context, SingleWriter writer, TimeProvider clock) => records.ReplaceAsync(id, body, context, writer, clock))
-            .WithName($"replace{name}").WithSummary($"Describes a {what} anew, or retires it.")
+        group.MapPut("/{id}", (string id, JsonBody<TRequest> body, HttpContext context, Workspace workspace) => records.ReplaceAsync(id, body, context, workspace))
+            .WithName($"replace{name}").Needs(Scope.Write).WithSummary($"Describes a {what} anew, or retires it.")
             .WithDescription("The whole description takes the place of the earlier one. Send the ETag of your last GET as If-Match.")
             .Produces<TAnswer>(StatusCodes.Status200OK)
             .WithMetadata(Declared.Replacing);

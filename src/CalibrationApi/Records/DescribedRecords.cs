@@ -15,81 +15,64 @@ internal sealed class DescribedRecords<T>(RecordKind kind, string path)
 {
     private readonly DescribedRecordStore store = new(kind);
 
-    public async Task<IResult> CreateAsync(JsonBody<T> body, HttpContext context)
+    public async Task<IResult> CreateAsync(JsonBody<T> body, HttpContext context, Workspace workspace)
     {
         var request = body.Value;
         var clock = context.RequestServices.GetRequiredService<TimeProvider>();
         return await new StoringRequest(context).RunAsync(body.Fingerprint, connection =>
         {
-            if (request.Id is { } own && store.Find(connection, Workspace.Local, own) is { } earlier)
+            if (request.Id is { } own && store.Find(connection, workspace, own) is { } earlier)
             {
                 return earlier.Fingerprint == body.Fingerprint
                     ? StoreOutcome.Replayed(Stored(earlier, StatusCodes.Status200OK))
                     : ProblemResult.Invalid([new ProblemError { Pointer = "#/id", Code = ErrorCode.IdTaken, Detail = "This id already belongs to a record that was created by another body. Use a new id, or replace that record with PUT." }]);
             }
 
-            if (MissingReferences(connection, request) is { } missing)
+            if (MissingReferences(connection, workspace, request) is { } missing)
                 return missing;
             var now = clock.GetUtcNow();
             var record = new DescribedRecord(request.Id ?? RecordId.New(clock), 1, request.Name!, request.Retired ?? false, body.Entered, body.Fingerprint, now, now);
-            store.Insert(connection, Workspace.Local, record);
+            store.Insert(connection, workspace, record);
             return StoreOutcome.Stored(Stored(record, StatusCodes.Status201Created));
         });
     }
 
-    public IResult Get(string id, CalibrationDatabase database, string? units)
+    public IResult Get(string id, CalibrationDatabase database, Workspace workspace, string? units)
     {
         using var connection = database.Open();
-        if (store.Find(connection, Workspace.Local, id) is not { } record)
+        if (store.Find(connection, workspace, id) is not { } record)
             return NotFound();
         if (QuantityConversion.For(units) is not { } display)
             return new RecordResult(RecordBody.Write(record), RecordBody.ETag(record));
         return new RecordResult(Encoding.UTF8.GetBytes(RecordBody.Node(record, display).ToJsonString(JsonSettings.Writing)));
     }
 
-    public IResult List(RecordQuery query, HttpContext context, CalibrationDatabase database, Cursors cursors)
+    public IResult List(RecordQuery query, HttpContext context, CalibrationDatabase database, Workspace workspace, Cursors cursors)
     {
-        var (format, wrongFormat) = PageFormats.Choose(context.Request);
-        var (most, wrongLimit) = query.ReadLimit(format);
-        if ((wrongFormat ?? wrongLimit) is { } problem)
-            return problem;
         if (query.IncludeRetired is not (null or "true" or "false"))
-            return ProblemResult.Invalid([new ProblemError { Parameter = "includeRetired", Code = ErrorCode.WordUnknown, Detail = "Use true or false." }]);
-        var scope = $"{Workspace.Local} {path} {query.IncludeRetired}";
-        var after = "";
-        if (query.Cursor is { } cursor)
-        {
-            if (cursors.Read(scope, cursor) is not { } position)
-                return Pages.WrongCursor();
-            after = position;
-        }
-
+            return ProblemResult.Invalid([RecordQuery.WrongIncludeRetired()]);
         var display = QuantityConversion.For(query.Units);
-        var connection = database.Open();
-        var records = store.List(connection, Workspace.Local, after, most + 1, query.IncludeRetired == "true")
-            .Select(record => (RecordBody.Node(record, display), record.Id));
-        return new PageResult(format, records, most, position => cursors.Make(scope, position), RecordBody.Leading, connection);
+        return SimpleList.Of(query, context, cursors, $"{workspace} {path} {query.IncludeRetired}", RecordBody.Leading, database, (connection, after, most) =>
+            store.List(connection, workspace, after, most, query.IncludeRetired == "true").Select(record => (RecordBody.Node(record, display), record.Id)));
     }
 
-    public async Task<IResult> ReplaceAsync(string id, JsonBody<T> body, HttpContext context, SingleWriter writer, TimeProvider clock)
+    public async Task<IResult> ReplaceAsync(string id, JsonBody<T> body, HttpContext context, Workspace workspace)
     {
         var request = body.Value;
         if (request.Id is { } own && own != id)
-            return ProblemResult.Invalid([new ProblemError { Pointer = "#/id", Code = ErrorCode.RecordsAtOdds, Detail = "The id in the body is not that of the address. Leave it out or make them equal." }]);
+            return ProblemResult.Invalid([Preconditions.OtherId()]);
         var expected = context.Request.Headers.IfMatch.ToString();
-        var outcome = await writer.WriteAsync(connection => Replace(connection, id, request, body, expected, clock), outcome => outcome.Problem is null);
-        return outcome.Problem ?? (IResult)new RecordResult(outcome.Answer!);
+        var clock = context.RequestServices.GetRequiredService<TimeProvider>();
+        return await new StoringRequest(context).ReplaceAsync(connection => Replace(connection, workspace, id, request, body, expected, clock));
     }
 
-    private StoreOutcome Replace(SqliteConnection connection, string id, T request, JsonBody<T> body, string expected, TimeProvider clock)
+    private StoreOutcome Replace(SqliteConnection connection, Workspace workspace, string id, T request, JsonBody<T> body, string expected, TimeProvider clock)
     {
-        if (store.Find(connection, Workspace.Local, id) is not { } current)
+        if (store.Find(connection, workspace, id) is not { } current)
             return NotFound();
-        if (expected.Length == 0)
-            return ProblemResult.Of(StatusCodes.Status428PreconditionRequired, ErrorCode.PreconditionRequired, "A change names the revision that it is for. Send the ETag of your last GET as If-Match.");
-        if (expected != "*" && !expected.Split(',', StringSplitOptions.TrimEntries).Contains(RecordBody.ETag(current)))
-            return ProblemResult.Of(StatusCodes.Status412PreconditionFailed, ErrorCode.PreconditionFailed, "Somebody changed this record since you read it. Read it again, put your change into it, and send that with its new ETag.");
-        if (MissingReferences(connection, request) is { } missing)
+        if (Preconditions.Refusal(expected, RecordBody.ETag(current)) is { } refusal)
+            return refusal;
+        if (MissingReferences(connection, workspace, request) is { } missing)
             return missing;
         var next = current with
         {
@@ -99,17 +82,17 @@ internal sealed class DescribedRecords<T>(RecordKind kind, string path)
             Body = body.Entered,
             UpdatedAt = clock.GetUtcNow(),
         };
-        store.Replace(connection, Workspace.Local, next);
+        store.Replace(connection, workspace, next);
         return StoreOutcome.Stored(Stored(next, StatusCodes.Status200OK));
     }
 
     private StoredAnswer Stored(DescribedRecord record, int status) =>
         new(status, $"/v1/{path}/{record.Id}", RecordBody.ETag(record), RecordBody.Write(record));
 
-    private static ProblemResult? MissingReferences(SqliteConnection connection, T request)
+    private static ProblemResult? MissingReferences(SqliteConnection connection, Workspace workspace, T request)
     {
         var errors = request.References()
-            .Where(reference => new DescribedRecordStore(reference.Kind).Find(connection, Workspace.Local, reference.Id) is null)
+            .Where(reference => new DescribedRecordStore(reference.Kind).Find(connection, workspace, reference.Id) is null)
             .Select(reference => Pages.UnknownId(reference.Member, reference.Kind))
             .ToArray();
         return errors.Length == 0 ? null : ProblemResult.Invalid(errors);

@@ -21,10 +21,6 @@ internal class PageQuery
     [FromQuery(Name = "cursor")]
     public string? Cursor { get; init; }
 
-    /// <summary>Units of the answer; as-asked keeps what was entered.</summary>
-    [FromQuery(Name = "units")]
-    public string? Units { get; init; }
-
     /// <summary>The number of items; a problem when the text is no such number.</summary>
     public (int Items, ProblemResult? Problem) ReadLimit(PageFormat format)
     {
@@ -38,10 +34,20 @@ internal class PageQuery
     }
 }
 
+/// <summary>Which part of a list of records is wanted, and in which units.</summary>
+internal class RecordPageQuery : PageQuery
+{
+    /// <summary>Units of the answer; as-asked keeps what was entered.</summary>
+    [FromQuery(Name = "units")]
+    public string? Units { get; init; }
+}
+
 /// <summary>Which described records are wanted.</summary>
-internal sealed class RecordQuery : PageQuery
+internal sealed class RecordQuery : RecordPageQuery
 {
     /// <summary>Retired records too: true or false. Default false.</summary>
     [FromQuery(Name = "includeRetired")]
     public string? IncludeRetired { get; init; }
+
+    public static ProblemError WrongIncludeRetired() => new() { Parameter = "includeRetired", Code = ErrorCode.WordUnknown, Detail = "Use true or false." };
 }

@@ -12,9 +12,15 @@ namespace CalibrationApi.Records;
 /// <param name="next">Cursor after an item.</param>
 /// <param name="columns">Columns that lead a table of this list.</param>
 /// <param name="owned">Released when the page is written.</param>
-internal sealed class PageResult(PageFormat format, IEnumerable<(JsonObject Item, string Position)> items, int most, Func<string, string> next, IReadOnlyList<string> columns, IDisposable owned) : IResult
+internal sealed class PageResult(PageFormat format, IEnumerable<(JsonObject Item, string Position)> items, int most, Func<string, string> next, IReadOnlyList<string> columns, IDisposable owned) : IResult, IDisposable
 {
     private const string LinesType = "application/x-ndjson; charset=utf-8";
+
+    /// <summary>It goes out as a file and not as an answer to a program.</summary>
+    public bool IsExport => format != PageFormat.Json;
+
+    /// <summary>Gives up a page that is not written.</summary>
+    public void Dispose() => owned.Dispose();
 
     public async Task ExecuteAsync(HttpContext httpContext)
     {

@@ -35,14 +35,14 @@ internal static class RecordScaleCheck
     /// <param name="body">The readings of known masses.</param>
     /// <response code="200">The record that this id already had, from an equal request.</response>
     /// <response code="201">The stored check.</response>
-    public static async Task<IResult> HandleAsync(JsonBody<ScaleCheckRequest> body, HttpContext context, CalibrationDatabase database, TimeProvider clock)
+    public static async Task<IResult> HandleAsync(JsonBody<ScaleCheckRequest> body, HttpContext context, CalibrationDatabase database, Workspace workspace, TimeProvider clock)
     {
         var request = body.Value;
         var storing = new StoringRequest(context);
         using var reading = database.Open();
-        if (storing.Earlier(reading, body.Fingerprint, () => Earlier(reading, request.Id, body.Fingerprint)) is { } earlier)
+        if (storing.Earlier(reading, body.Fingerprint, () => Earlier(reading, workspace, request.Id, body.Fingerprint)) is { } earlier)
             return earlier;
-        var records = new ReferredRecords(reading);
+        var records = new ReferredRecords(reading, workspace);
         if (records.Scale(request.Scale!, nameof(request.Scale)) is not { } scale || records.Errors.Count > 0)
             return ProblemResult.Invalid(records.Errors);
 
@@ -64,7 +64,7 @@ internal static class RecordScaleCheck
             Answer = Outcome(result, units).ToJsonString(JsonSettings.Writing),
             Fingerprint = body.Fingerprint,
         };
-        return await storing.RunAsync(body.Fingerprint, connection => Store(connection, record, request));
+        return await storing.RunAsync(body.Fingerprint, connection => Store(connection, workspace, record, request));
     }
 
     /// <summary>Reads a check of a scale.</summary>
@@ -72,30 +72,30 @@ internal static class RecordScaleCheck
     /// <param name="id">Id of the check.</param>
     /// <param name="units">Units of the answer; as-asked keeps what was entered.</param>
     /// <response code="200">The check.</response>
-    public static IResult Get(string id, CalibrationDatabase database, [FromQuery] string? units = null)
+    public static IResult Get(string id, CalibrationDatabase database, Workspace workspace, [FromQuery] string? units = null)
     {
         using var connection = database.Open();
-        return ScaleCheckStore.Find(connection, Workspace.Local, id) is { } check
-            ? new RecordResult(Body(connection, check, units))
+        return ScaleCheckStore.Find(connection, workspace, id) is { } check
+            ? new RecordResult(Body(connection, workspace, check, units))
             : Pages.NotFound();
     }
 
-    private static StoreOutcome? Earlier(SqliteConnection connection, string? id, string fingerprint)
+    private static StoreOutcome? Earlier(SqliteConnection connection, Workspace workspace, string? id, string fingerprint)
     {
-        if (id is null || ScaleCheckStore.Find(connection, Workspace.Local, id) is not { } earlier)
+        if (id is null || ScaleCheckStore.Find(connection, workspace, id) is not { } earlier)
             return null;
-        return earlier.Fingerprint == fingerprint ? StoreOutcome.Replayed(Answer(connection, earlier, StatusCodes.Status200OK)) : Evidence.IdTaken();
+        return earlier.Fingerprint == fingerprint ? StoreOutcome.Replayed(Answer(connection, workspace, earlier, StatusCodes.Status200OK)) : Evidence.IdTaken();
     }
 
-    private static StoreOutcome Store(SqliteConnection connection, ScaleCheckRecord record, ScaleCheckRequest request)
+    private static StoreOutcome Store(SqliteConnection connection, Workspace workspace, ScaleCheckRecord record, ScaleCheckRequest request)
     {
-        if (Earlier(connection, record.Id, record.Fingerprint) is { } earlier)
+        if (Earlier(connection, workspace, record.Id, record.Fingerprint) is { } earlier)
             return earlier;
         if (request.Supersedes is { } supersedes
-            && Evidence.Supersede(connection, Kind, supersedes, record.Id, record.ReceivedAt, id => ScaleCheckStore.Find(connection, Workspace.Local, id) is not null) is { } problem)
+            && Evidence.Supersede(connection, workspace, Kind, supersedes, record.Id, record.ReceivedAt, id => ScaleCheckStore.Find(connection, workspace, id) is not null) is { } problem)
             return problem;
-        ScaleCheckStore.Insert(connection, Workspace.Local, record);
-        HistoryStore.Append(connection, Workspace.Local, new HistoryEntry
+        ScaleCheckStore.Insert(connection, workspace, record);
+        HistoryStore.Append(connection, workspace, new HistoryEntry
         {
             Kind = Kind,
             Record = record.Id,
@@ -108,12 +108,12 @@ internal static class RecordScaleCheck
             Supersedes = request.Supersedes?.Record,
             Reason = request.Supersedes?.Reason,
         });
-        return StoreOutcome.Stored(Answer(connection, record, StatusCodes.Status201Created));
+        return StoreOutcome.Stored(Answer(connection, workspace, record, StatusCodes.Status201Created));
     }
 
-    private static StoredAnswer Answer(SqliteConnection connection, ScaleCheckRecord check, int status)
+    private static StoredAnswer Answer(SqliteConnection connection, Workspace workspace, ScaleCheckRecord check, int status)
     {
-        var body = Body(connection, check, null);
+        var body = Body(connection, workspace, check, null);
         return new StoredAnswer(status, $"/v1/scale-checks/{check.Id}", RecordResult.Tag(body), body);
     }
 
@@ -147,7 +147,7 @@ internal static class RecordScaleCheck
 
     private static JsonObject Node(Quantity quantity) => new JsonObject { ["value"] = quantity.Value, ["unit"] = quantity.Unit };
 
-    private static byte[] Body(SqliteConnection connection, ScaleCheckRecord check, string? units)
+    private static byte[] Body(SqliteConnection connection, Workspace workspace, ScaleCheckRecord check, string? units)
     {
         var body = new JsonObject
         {
@@ -160,7 +160,7 @@ internal static class RecordScaleCheck
         if (QuantityConversion.For(units) is { } display)
             QuantityConversion.Apply(body, display);
         body["entered"] = EnteredBody.Node(check.Body);
-        if (SupersessionStore.Find(connection, Workspace.Local, Kind, check.Id) is { } superseded)
+        if (SupersessionStore.Find(connection, workspace, Kind, check.Id) is { } superseded)
             body["supersededBy"] = new JsonObject { ["record"] = superseded.Replacement, ["reason"] = superseded.Reason };
         return Encoding.UTF8.GetBytes(body.ToJsonString(JsonSettings.Writing));
     }

@@ -1,3 +1,4 @@
+using CalibrationApi.Access;
 using CalibrationApi.Http;
 using FluentValidation;
 
@@ -13,9 +14,9 @@ internal static class ScaleCheckEndpoints
 
     public static void MapScaleChecks(this IEndpointRouteBuilder routes)
     {
-        routes.MapPost("/scale-checks", RecordScaleCheck.HandleAsync).WithName("recordScaleCheck").WithTags(Tag)
+        routes.MapPost("/scale-checks", RecordScaleCheck.HandleAsync).WithName("recordScaleCheck").WithTags(Tag).Needs(Scope.Write)
             .Produces<ScaleCheckAnswer>(StatusCodes.Status201Created).Produces<ScaleCheckAnswer>().WithMetadata(Declared.Storing);
-        routes.MapGet("/scale-checks/{id}", RecordScaleCheck.Get).WithName("getScaleCheck").WithTags(Tag)
+        routes.MapGet("/scale-checks/{id}", RecordScaleCheck.Get).WithName("getScaleCheck").WithTags(Tag).Needs(Scope.Read)
             .Produces<ScaleCheckAnswer>().WithMetadata(Declared.Reading);
     }
 }

@@ -9,6 +9,8 @@ namespace CalibrationApi.Storing;
 /// <summary>Instants that a sender states: RFC 3339 with offset, not before 1990 and not in the future.</summary>
 internal static class EnteredInstant
 {
+    private const string HowToWrite = "Write the time as in 2026-04-18T06:40:00+02:00, with its offset from UTC.";
+
     // Clocks of tractors and phones go a little wrong; a day ahead is a slip, not a clock.
     private static readonly TimeSpan ClocksMayDiffer = TimeSpan.FromMinutes(15);
     private static readonly DateTimeOffset Earliest = new(1990, 1, 1, 0, 0, 0, TimeSpan.Zero);
@@ -28,6 +30,17 @@ internal static class EnteredInstant
     /// <summary>The instant of a text that passed validation.</summary>
     public static DateTimeOffset Read(string text) => TryRead(text, out var instant) ? instant : throw new FormatException("The instant was not validated.");
 
+    /// <summary>The instant of a parameter of the query; an error where it is none.</summary>
+    public static DateTimeOffset? Parameter(string name, string? text, List<ProblemError> errors)
+    {
+        if (text is null)
+            return null;
+        if (TryRead(text, out var instant))
+            return instant;
+        errors.Add(WrongParameter(name));
+        return null;
+    }
+
     public static ProblemError WrongParameter(string name) =>
         new() { Parameter = name, Code = ErrorCode.TimeWrong, Detail = "Write the time as in 2026-04-18T06:40:00Z or with an offset; in an address a plus sign is written %2B." };
 
@@ -36,6 +49,25 @@ internal static class EnteredInstant
         instant.ToString(instant.Offset == TimeSpan.Zero ? "yyyy-MM-dd'T'HH:mm:ss.FFF'Z'" : "yyyy-MM-dd'T'HH:mm:ss.FFFzzz", CultureInfo.InvariantCulture);
 
     public static IRuleBuilderOptions<T, string?> Instant<T>(this IRuleBuilder<T, string?> rule, TimeProvider clock) => rule.SetValidator(new InstantRule<T>(clock));
+
+    /// <summary>An instant that lies ahead: now at the earliest.</summary>
+    public static IRuleBuilderOptions<T, string?> InstantAhead<T>(this IRuleBuilder<T, string?> rule, TimeProvider clock) => rule.SetValidator(new AheadRule<T>(clock));
+
+    internal sealed class AheadRule<T>(TimeProvider clock) : PropertyValidator<T, string?>, Rules.IInstantRule
+    {
+        public override string Name => nameof(AheadRule<T>);
+
+        public override bool IsValid(ValidationContext<T> context, string? text)
+        {
+            if (text is null)
+                return true;
+            if (!TryRead(text, out var instant))
+                Fail(context, HowToWrite);
+            else if (instant < clock.GetUtcNow() - ClocksMayDiffer)
+                Fail(context, "This time has passed. Check date, time and offset.");
+            return true;
+        }
+    }
 
     internal sealed class InstantRule<T>(TimeProvider clock) : PropertyValidator<T, string?>, Rules.IInstantRule
     {
@@ -46,15 +78,15 @@ internal static class EnteredInstant
             if (text is null)
                 return true;
             if (!TryRead(text, out var instant))
-                Fail(context, "Write the time as in 2026-04-18T06:40:00+02:00, with its offset from UTC.");
+                Fail(context, HowToWrite);
             else if (instant > clock.GetUtcNow() + ClocksMayDiffer)
                 Fail(context, "This time is in the future. Check date, time and offset.");
             else if (instant < Earliest)
                 Fail(context, "This time is before 1990. Check the date.");
             return true;
         }
-
-        private static void Fail(ValidationContext<T> context, string detail) =>
-            context.AddFailure(new ValidationFailure(context.PropertyPath, detail) { ErrorCode = ErrorCode.TimeWrong });
     }
+
+    private static void Fail<T>(ValidationContext<T> context, string detail) =>
+        context.AddFailure(new ValidationFailure(context.PropertyPath, detail) { ErrorCode = ErrorCode.TimeWrong });
 }

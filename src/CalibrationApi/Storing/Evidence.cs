@@ -16,11 +16,11 @@ internal static class Evidence
     }]);
 
     /// <summary>Says that a record takes the place of another; a problem when it cannot.</summary>
-    public static ProblemResult? Supersede(SqliteConnection connection, string kind, Supersedes supersedes, string replacement, DateTimeOffset now, Func<string, bool> exists)
+    public static ProblemResult? Supersede(SqliteConnection connection, Workspace workspace, string kind, Supersedes supersedes, string replacement, DateTimeOffset now, Func<string, bool> exists)
     {
         if (!exists(supersedes.Record!))
             return ProblemResult.Invalid([new ProblemError { Pointer = "#/supersedes/record", Code = ErrorCode.IdUnknown, Detail = "There is no such record of this kind to supersede. Check the id." }]);
-        return SupersessionStore.TryInsert(connection, Workspace.Local, kind, new Supersession(supersedes.Record!, replacement, supersedes.Reason!, now))
+        return SupersessionStore.TryInsert(connection, workspace, kind, new Supersession(supersedes.Record!, replacement, supersedes.Reason!, now))
             ? null
             : ProblemResult.Invalid([new ProblemError { Pointer = "#/supersedes/record", Code = ErrorCode.AlreadySuperseded, Detail = "That record was already superseded. Supersede the record that took its place." }]);
     }

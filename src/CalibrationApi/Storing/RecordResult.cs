@@ -4,7 +4,9 @@ using CalibrationApi.Storage.Writing;
 namespace CalibrationApi.Storing;
 
 /// <summary>Answers with a record: body, entity tag, and 304 when the client has it already.</summary>
-internal sealed class RecordResult(StoredAnswer answer) : IResult
+/// <param name="answer">The answer.</param>
+/// <param name="isKept">A client may keep a copy; false for what is shown once.</param>
+internal sealed class RecordResult(StoredAnswer answer, bool isKept = true) : IResult
 {
     public RecordResult(byte[] body, string? etag = null)
         : this(new StoredAnswer(StatusCodes.Status200OK, null, etag ?? Tag(body), body))
@@ -19,7 +21,7 @@ internal sealed class RecordResult(StoredAnswer answer) : IResult
         var response = httpContext.Response;
         if (answer.ETag is { } tag)
             response.Headers.ETag = tag;
-        response.Headers.CacheControl = "private, no-cache";
+        response.Headers.CacheControl = isKept ? "private, no-cache" : "no-store";
         if (HttpMethods.IsGet(httpContext.Request.Method) && Matches(httpContext.Request.Headers.IfNoneMatch.ToString(), answer.ETag))
         {
             response.StatusCode = StatusCodes.Status304NotModified;

@@ -13,17 +13,19 @@ internal static class StorageSetup
     public static void AddStorage(this WebApplicationBuilder builder, bool isDemo)
     {
         builder.Services.AddSingleton(TimeProvider.System);
-        builder.Services.AddSingleton(services =>
-        {
-            var configured = services.GetRequiredService<IConfiguration>()[Setting];
-            var root = services.GetRequiredService<IHostEnvironment>().ContentRootPath;
-            var database = new CalibrationDatabase(Path.Combine(root, string.IsNullOrWhiteSpace(configured) ? isDemo ? DemoFile : DefaultFile : configured));
-            database.Prepare();
-            return database;
-        });
+        builder.Services.AddSingleton(services => Open(services.GetRequiredService<IConfiguration>(), services.GetRequiredService<IHostEnvironment>(), isDemo));
         builder.Services.AddSingleton<SingleWriter>();
         builder.Services.AddSingleton<KeysInFlight>();
         builder.Services.AddSingleton<Cursors>();
         builder.Services.AddHealthChecks().AddCheck<DatabaseHealth>("database");
+    }
+
+    /// <summary>The database that the settings name, brought to the newest schema.</summary>
+    public static CalibrationDatabase Open(IConfiguration configuration, IHostEnvironment environment, bool isDemo)
+    {
+        var configured = configuration[Setting];
+        var database = new CalibrationDatabase(Path.Combine(environment.ContentRootPath, string.IsNullOrWhiteSpace(configured) ? isDemo ? DemoFile : DefaultFile : configured));
+        database.Prepare();
+        return database;
     }
 }

@@ -1,3 +1,4 @@
+using CalibrationApi.Access;
 using CalibrationApi.Contract;
 
 namespace CalibrationApi.Units;
@@ -6,6 +7,6 @@ namespace CalibrationApi.Units;
 internal static class UnitsEndpoints
 {
     public static void MapUnits(this IEndpointRouteBuilder routes) =>
-        routes.MapGet("/units", ListUnits.Handle).WithName("listUnits").WithTags("Units")
+        routes.MapGet("/units", ListUnits.Handle).WithName("listUnits").WithTags("Units").IsPublic()
             .Sends("Cache-Control", "The list may be kept for an hour; it changes only with a new version of the service.");
 }

@@ -1,4 +1,7 @@
+using System.Reflection;
+using CalibrationApi.Storage.Access;
 using CalibrationApi.Storage.Adoptions;
+using CalibrationApi.Storage.Audit;
 using CalibrationApi.Storage.CatchTests;
 using CalibrationApi.Storage.History;
 using CalibrationApi.Storage.Records;
@@ -21,6 +24,18 @@ internal static class StoreOperations
         .. ScaleChecks(),
         .. History(),
         .. Idempotency(),
+        .. Access(),
+        .. Audit(),
+    ];
+
+    /// <summary>What concerns the whole installation and so no single workspace; tested in the folder of its store.</summary>
+    public static IReadOnlyList<MethodInfo> OfTheInstallation { get; } =
+    [
+        typeof(WorkspaceStore).GetMethod(nameof(WorkspaceStore.Insert))!,
+        typeof(WorkspaceStore).GetMethod(nameof(WorkspaceStore.ListAll))!,
+        typeof(KeyStore).GetMethod(nameof(KeyStore.OfAnyWorkspace))!,
+        typeof(KeyStore).GetMethod(nameof(KeyStore.AnyExists))!,
+        typeof(KeyStore).GetMethod(nameof(KeyStore.AnyLive))!,
     ];
 
     public static TheoryData<string> Reading => [.. All.Where(operation => operation.Read is not null).Select(operation => operation.Name)];
@@ -82,6 +97,44 @@ internal static class StoreOperations
             nameof(SupersessionStore.TryInsert),
             (c, w) => Assert.True(SupersessionStore.TryInsert(c, w, "catch-test", Given.Supersession(1, New))));
     }
+
+    private static IEnumerable<StoreOperation> Access()
+    {
+        var type = typeof(KeyStore);
+        var key = Given.Id(700);
+        yield return StoreOperation.Finding(typeof(WorkspaceStore), nameof(WorkspaceStore.Find), WorkspaceStore.Find);
+        yield return StoreOperation.Writing(typeof(WorkspaceStore), nameof(WorkspaceStore.Replace), (c, w) => WorkspaceStore.Replace(c, w, Given.Workspace(w) with { Revision = 2, Name = "other" }));
+        yield return StoreOperation.Finding(type, nameof(KeyStore.Find), (c, w) => KeyStore.Find(c, w, key));
+        yield return StoreOperation.Listing(type, nameof(KeyStore.List), (c, w) => KeyStore.List(c, w, "", 10));
+        yield return StoreOperation.Writing(type, nameof(KeyStore.Insert), (c, w) => KeyStore.Insert(c, w, Given.Key(New)));
+        yield return StoreOperation.Writing(type, nameof(KeyStore.Revoke), (c, w) => KeyStore.Revoke(c, w, key, Given.Noon, "lost"));
+        yield return StoreOperation.Writing(type, nameof(KeyStore.ReplaceBy), (c, w) => KeyStore.ReplaceBy(c, w, key, Given.Id(New), Given.Noon));
+        yield return StoreOperation.Writing(type, nameof(KeyStore.NoteUse), (c, w) => KeyStore.NoteUse(c, w, key, Given.Noon));
+    }
+
+    private static IEnumerable<StoreOperation> Audit()
+    {
+        var type = typeof(AuditStore);
+        yield return StoreOperation.Writing(type, nameof(AuditStore.Append), (c, w) => AuditStore.Append(c, w, Given.Deed(New)));
+        foreach (var (name, filter) in AuditFilters)
+        {
+            yield return StoreOperation.Listing(type, nameof(AuditStore.List), (c, w) => AuditStore.List(c, w, filter, null, 10).Cast<object>(), name);
+            yield return StoreOperation.Listing(type, nameof(AuditStore.List), (c, w) => AuditStore.List(c, w, filter with { NewestFirst = true }, new AuditPosition("9", 1), 10).Cast<object>(), $"{name}, newest first, going on");
+        }
+
+        yield return StoreOperation.Writing(typeof(RefusalStore), nameof(RefusalStore.Add), (c, w) => RefusalStore.Add(c, w, Given.Refusal(New)));
+        yield return StoreOperation.Listing(typeof(RefusalStore), nameof(RefusalStore.List), (c, w) => RefusalStore.List(c, w, ("", "", ""), 10));
+    }
+
+    private static IEnumerable<(string Name, AuditFilter Filter)> AuditFilters =>
+    [
+        ("of all", new AuditFilter()),
+        ("by key", new AuditFilter { Key = Given.Id(700) }),
+        ("by action", new AuditFilter { Action = "createMachine" }),
+        ("by key and action", new AuditFilter { Key = Given.Id(700), Action = "createMachine" }),
+        ("by time", new AuditFilter { From = Given.Noon.AddHours(2), Until = Given.Noon.AddYears(1) }),
+        ("by everything", new AuditFilter { Key = Given.Id(700), Action = "createMachine", From = Given.Noon, Until = Given.Noon.AddYears(1) }),
+    ];
 
     private static IEnumerable<StoreOperation> Idempotency()
     {

@@ -9,7 +9,8 @@ public sealed class StoreOperationsTests
     [
         .. typeof(CalibrationDatabase).Assembly.GetExportedTypes()
             .SelectMany(type => type.GetMethods(BindingFlags.Public | BindingFlags.Static | BindingFlags.Instance | BindingFlags.DeclaredOnly))
-            .Where(method => method.GetParameters().Any(parameter => parameter.ParameterType == typeof(SqliteConnection))),
+            .Where(method => method.GetParameters().Any(parameter => parameter.ParameterType == typeof(SqliteConnection)))
+            .Except(StoreOperations.OfTheInstallation),
     ];
 
     [Fact]

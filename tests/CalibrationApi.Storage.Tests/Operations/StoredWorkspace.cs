@@ -1,4 +1,5 @@
 using CalibrationApi.Storage.Adoptions;
+using CalibrationApi.Storage.Audit;
 using CalibrationApi.Storage.CatchTests;
 using CalibrationApi.Storage.History;
 using CalibrationApi.Storage.ScaleChecks;
@@ -43,6 +44,8 @@ internal static class StoredWorkspace
             HistoryStore.Append(connection, workspace, Given.Line(i) with { Setting = series.Setting, Element = series.Element, OccurredAt = at });
             HistoryStore.Append(connection, workspace, Given.Line(i) with { Kind = "adoption", Scale = null, Plan = null, Verdict = null, Element = series.Element, OccurredAt = at });
             HistoryStore.Append(connection, workspace, new HistoryEntry { Kind = "scale-check", Record = Given.Id(i), Scale = Given.Line(i).Scale, Verdict = "passed", OccurredAt = at, ReceivedAt = at });
+            AuditStore.Append(connection, workspace, Given.Deed(i));
+            RefusalStore.Add(connection, workspace, Given.Refusal(i));
             IdempotencyKeys.Remember(connection, workspace, "POST /v1/things", $"k{i}", "f1", Given.Answer, Given.Noon);
         }
 

@@ -19,6 +19,12 @@ public sealed class RecordService : IDisposable
 
     internal StandingClock Clock => host.Clock;
 
+    /// <summary>The key that requests show; null for none.</summary>
+    internal string? Key
+    {
+        set => client.DefaultRequestHeaders.Authorization = value is null ? null : new AuthenticationHeaderValue("Bearer", value);
+    }
+
     internal CalibrationDatabase Database => host.Services.GetRequiredService<CalibrationDatabase>();
 
     internal T Service<T>()

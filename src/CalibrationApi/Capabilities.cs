@@ -1,0 +1,65 @@
+using CalibrationApi.Access;
+using CalibrationApi.Adoptions;
+using CalibrationApi.Audit;
+using CalibrationApi.CatchPlans;
+using CalibrationApi.CatchTests;
+using CalibrationApi.Codes;
+using CalibrationApi.Containers;
+using CalibrationApi.History;
+using CalibrationApi.Http;
+using CalibrationApi.Keys;
+using CalibrationApi.Lots;
+using CalibrationApi.Machines;
+using CalibrationApi.MeterSpeeds;
+using CalibrationApi.Plans;
+using CalibrationApi.Products;
+using CalibrationApi.ScaleChecks;
+using CalibrationApi.Scales;
+using CalibrationApi.Units;
+using CalibrationApi.Workspaces;
+
+namespace CalibrationApi;
+
+/// <summary>Everything that the service can do.</summary>
+internal static class Capabilities
+{
+    public static void AddCapabilities(this IServiceCollection services)
+    {
+        services.AddCatchTests();
+        services.AddCatchPlans();
+        services.AddMeterSpeeds();
+        services.AddMachines();
+        services.AddProducts();
+        services.AddLots();
+        services.AddScales();
+        services.AddContainers();
+        services.AddPlans();
+        services.AddScaleChecks();
+        services.AddAdoptions();
+        services.AddWorkspaces();
+        services.AddKeys();
+        services.AddAudit();
+    }
+
+    public static void MapCapabilities(this WebApplication app)
+    {
+        var v1 = app.MapGroup("/v1").WithRequestChecks().WithScopeForEveryRoute().WithExportsNoted();
+        v1.MapCatchPlans();
+        v1.MapCatchTests();
+        v1.MapMeterSpeeds();
+        v1.MapUnits();
+        v1.MapCodes();
+        v1.MapMachines();
+        v1.MapProducts();
+        v1.MapLots();
+        v1.MapScales();
+        v1.MapContainers();
+        v1.MapPlans();
+        v1.MapScaleChecks();
+        v1.MapAdoptions();
+        v1.MapHistory();
+        v1.MapWorkspaces();
+        v1.MapKeys();
+        v1.MapAudit();
+    }
+}

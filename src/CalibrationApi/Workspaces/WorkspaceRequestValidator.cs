@@ -1,0 +1,16 @@
+using CalibrationApi.Http;
+using CalibrationApi.Storing;
+using FluentValidation;
+
+namespace CalibrationApi.Workspaces;
+
+/// <summary>Rules of a workspace.</summary>
+internal sealed class WorkspaceRequestValidator : AbstractValidator<WorkspaceRequest>
+{
+    public WorkspaceRequestValidator()
+    {
+        RuleFor(workspace => workspace.Id).NewId();
+        RuleFor(workspace => workspace.Name).Needed();
+        RuleFor(workspace => workspace.Name).Text(WorkspaceRequest.LongestName);
+    }
+}

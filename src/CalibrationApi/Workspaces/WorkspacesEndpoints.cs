@@ -1,0 +1,38 @@
+using CalibrationApi.Access;
+using CalibrationApi.Http;
+using CalibrationApi.Records;
+using CalibrationApi.Storage;
+using CalibrationApi.Storing;
+using FluentValidation;
+using Microsoft.AspNetCore.Mvc;
+
+namespace CalibrationApi.Workspaces;
+
+/// <summary>Routes of workspaces.</summary>
+internal static class WorkspacesEndpoints
+{
+    public static void AddWorkspaces(this IServiceCollection services) =>
+        services.AddSingleton<IValidator<WorkspaceRequest>, WorkspaceRequestValidator>();
+
+    public static void MapWorkspaces(this IEndpointRouteBuilder routes)
+    {
+        var workspaces = routes.MapGroup("/workspaces").WithTags("Workspaces").Needs(Scope.Operator);
+        workspaces.MapPost("", KeepWorkspace.CreateAsync).WithName("createWorkspace")
+            .Produces<WorkspaceAnswer>(StatusCodes.Status201Created).Produces<WorkspaceAnswer>().WithMetadata(Declared.Storing);
+        workspaces.MapGet("", ([AsParameters] WorkspaceQuery query, HttpContext context, CalibrationDatabase database, Cursors cursors) => KeepWorkspace.List(query, context, database, cursors))
+            .WithName("listWorkspaces").WithSummary("Lists the workspaces of the installation.")
+            .WithDescription("In the order of ids, page by page; follow the next link. As JSON, CSV or NDJSON by the Accept header.")
+            .Produces<Page<WorkspaceAnswer>>(StatusCodes.Status200OK, PageFormats.Json, PageFormats.Csv, PageFormats.Ndjson)
+            .WithMetadata(Declared.Listing);
+        workspaces.MapGet("/{id}", KeepWorkspace.Get).WithName("getWorkspace").Produces<WorkspaceAnswer>().WithMetadata(Declared.Reading);
+        workspaces.MapPut("/{id}", KeepWorkspace.ReplaceAsync).WithName("replaceWorkspace").Produces<WorkspaceAnswer>().WithMetadata(Declared.Replacing);
+    }
+}
+
+/// <summary>Which workspaces are wanted.</summary>
+internal sealed class WorkspaceQuery : PageQuery
+{
+    /// <summary>Retired ones too: true or false. Default false.</summary>
+    [FromQuery(Name = "includeRetired")]
+    public string? IncludeRetired { get; init; }
+}

@@ -1,0 +1,83 @@
+using System.Net;
+using CalibrationApi.Access;
+using CalibrationApi.Tests.Records;
+using Microsoft.AspNetCore.Http;
+
+namespace CalibrationApi.Tests.Access;
+
+/// <summary>Without keys only the machine itself may use the service, and it may not make keys.</summary>
+public sealed class LocalModeTests(RecordService service) : IClassFixture<RecordService>
+{
+    private static readonly string[] Signs = ["Forwarded", "Via", "X-Forwarded-For", "X-Forwarded-Host", "X-Forwarded-Proto", "X-Real-IP", "X-Original-For", "X-Original-Host", "X-Original-Proto"];
+
+    [Theory]
+    [InlineData("127.0.0.1", "localhost")]
+    [InlineData("127.0.0.1", "LOCALHOST")]
+    [InlineData("127.8.9.1", "127.0.0.1")]
+    [InlineData("::1", "[::1]")]
+    [InlineData("::ffff:127.0.0.1", "localhost")]
+    public void Refusal_FromThisMachine_IsNone(string address, string host)
+    {
+        Assert.Null(Of(address, host));
+    }
+
+    [Theory]
+    [InlineData("192.168.1.7", "localhost")]
+    [InlineData("::ffff:192.168.1.7", "localhost")]
+    // A page in a browser on this machine, whose name was made to lead here.
+    [InlineData("127.0.0.1", "farm.example")]
+    [InlineData("127.0.0.1", "localhost.example.org")]
+    [InlineData("127.0.0.1", "")]
+    public void Refusal_FromElsewhere_SaysHowToMakeAKey(string address, string host)
+    {
+        var refusal = Of(address, host)!;
+
+        Assert.Equal(401, refusal.Status);
+        Assert.Contains("keys create", refusal.Detail, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Refusal_ThroughAProxyOnThisMachine_IsTheSame()
+    {
+        Assert.All(Signs, sign => Assert.Same(AccessRefusal.FromElsewhere, Of("127.0.0.1", "localhost", sign)));
+    }
+
+    [Theory]
+    [InlineData("/v1/keys", "admin")]
+    [InlineData("/v1/audit", "admin")]
+    [InlineData("/v1/workspaces", "operator")]
+    public async Task Request_ForWhatNeedsAnAdministrator_AsksForAKey(string path, string scope)
+    {
+        var reply = await service.GetAsync(path);
+
+        var fault = await reply.RefusedAsync(401, null, "key-missing");
+        Assert.Contains(scope, fault.Detail, StringComparison.Ordinal);
+        Assert.Contains("keys create", fault.Detail, StringComparison.Ordinal);
+        Assert.Equal("Bearer realm=\"calibration\"", reply.Header("WWW-Authenticate"));
+    }
+
+    [Fact]
+    public async Task Request_OnceAKeyExists_NeedsOne()
+    {
+        using var other = new RecordService();
+        Assert.Equal(200, (await other.GetAsync("/v1/machines")).Status);
+        var stored = await other.CreateAsync("/v1/machines", Farm.MachineDraft);
+
+        var key = MadeKey.In(other, "local", Scope.Read);
+
+        Assert.Equal(401, (await other.GetAsync("/v1/machines")).Status);
+        // Not even when all of them have ended.
+        key.Revoke(other, "local");
+        Assert.Equal(401, (await other.GetAsync("/v1/machines")).Status);
+        other.Key = MadeKey.In(other, "local", Scope.Read).Text;
+        Assert.Equal(200, (await other.GetAsync($"/v1/machines/{stored}")).Status);
+    }
+
+    private AccessRefusal? Of(string address, string host, string? header = null)
+    {
+        var context = new DefaultHttpContext { Connection = { RemoteIpAddress = IPAddress.Parse(address) }, Request = { Host = new HostString(host) } };
+        if (header is not null)
+            context.Request.Headers[header] = "x";
+        return service.Service<LocalMode>().Refusal(context);
+    }
+}
