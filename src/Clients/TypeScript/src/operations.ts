@@ -5,6 +5,24 @@ import type { Call, Traits } from "./call.js";
 /** The operations of the contract that ask and answer in JSON, each a method. */
 export interface Calls {
   /**
+   * Lists what was done in the workspace, and with which key.
+   *
+   * Whatever was stored or changed, and the first export of a list by a key in an hour; other reading is not listed. Entries are only ever added. Page by page; follow the next link. As JSON, CSV or NDJSON by the Accept header.
+   */
+  listAudit: Call<"listAudit">;
+  /**
+   * Counts the requests with keys of the workspace that were turned away.
+   *
+   * By day, page by page; follow the next link. Counted and not listed one by one, so that nobody fills the disk by being turned away; kept for 400 days.
+   */
+  listRefusals: Call<"listRefusals">;
+  /**
+   * Counts the requests without a known key that were turned away.
+   *
+   * Of the whole installation, because such a request belongs to no workspace. By day, page by page; follow the next link. Counted and not listed one by one, so that nobody fills the disk by being turned away; kept for 400 days.
+   */
+  listRefusalsWithoutKey: Call<"listRefusalsWithoutKey">;
+  /**
    * Plans a catch test of one or several meters.
    *
    * For each meter: how much to catch and which bound acts, revolutions, run time, meter speed against its limits,
@@ -84,6 +102,36 @@ export interface Calls {
    * By the time when it happened, page by page; follow the next link, which stays true while others add records. Superseded records stay in the list and say what took their place. As JSON, CSV or NDJSON by the Accept header.
    */
   listHistory: Call<"listHistory">;
+  /**
+   * Lists the keys of the workspace.
+   *
+   * Those that have ended too, in the order of ids, page by page; follow the next link. As JSON, CSV or NDJSON by the Accept header.
+   */
+  listKeys: Call<"listKeys">;
+  /**
+   * Makes a key for this workspace.
+   *
+   * The text of the key is in the answer once and is stored nowhere. If that answer is lost, revoke the key and make another.
+   */
+  createKey: Call<"createKey">;
+  /**
+   * Reads a key.
+   *
+   * Everything but its text, which nobody keeps.
+   */
+  getKey: Call<"getKey">;
+  /**
+   * Makes a key that takes the place of another.
+   *
+   * The new key has the name and the scopes of the old one, which goes on until the stated instant, so that every client can change over in between. The text of the new key is in the answer once and is stored nowhere.
+   */
+  rotateKey: Call<"rotateKey">;
+  /**
+   * Revokes a key.
+   *
+   * It opens nothing from the next request on. A key stays revoked; to go on, make another.
+   */
+  revokeKey: Call<"revokeKey">;
   /**
    * Lists every lot of a product.
    *
@@ -273,10 +321,43 @@ export interface Calls {
    * but the number stays in force until another is adopted, because the controller uses it until then.
    */
   listValuesInForce: Call<"listValuesInForce">;
+  /**
+   * Makes a key for a workspace, as its first one.
+   *
+   * For whoever runs the installation. From then on the administrators of that workspace make their own keys. The audit of both workspaces tells of it.
+   */
+  createKeyOfWorkspace: Call<"createKeyOfWorkspace">;
+  /**
+   * Lists the workspaces of the installation.
+   *
+   * In the order of ids, page by page; follow the next link. As JSON, CSV or NDJSON by the Accept header.
+   */
+  listWorkspaces: Call<"listWorkspaces">;
+  /**
+   * Creates a workspace.
+   *
+   * It has no keys yet; make its first one next. Send an Idempotency-Key, or your own id, to be able to repeat the request safely.
+   */
+  createWorkspace: Call<"createWorkspace", "replaceWorkspace">;
+  /**
+   * Reads a workspace.
+   *
+   * If-None-Match with the ETag saves the transfer.
+   */
+  getWorkspace: Call<"getWorkspace", "replaceWorkspace">;
+  /**
+   * Renames a workspace, retires it or brings it back.
+   *
+   * The keys of a retired workspace open nothing from the next request on; its records stay. Send the ETag of your last GET as If-Match.
+   */
+  replaceWorkspace: Call<"replaceWorkspace", "replaceWorkspace">;
 }
 
 /** Where each operation is, and what it takes and gives. */
 export const operationTable: Record<keyof Calls, Traits> = {
+  listAudit: { method: "get", path: "/v1/audit", givesPages: true },
+  listRefusals: { method: "get", path: "/v1/audit/refusals", givesPages: true },
+  listRefusalsWithoutKey: { method: "get", path: "/v1/audit/refusals/without-key", givesPages: true },
   planCatch: { method: "post", path: "/v1/calculations/catch-plan", takesBody: true },
   evaluateCatchTest: { method: "post", path: "/v1/calculations/catch-test", takesBody: true },
   listCatchTests: { method: "get", path: "/v1/catch-tests", givesPages: true },
@@ -289,6 +370,11 @@ export const operationTable: Record<keyof Calls, Traits> = {
   getContainer: { method: "get", path: "/v1/containers/{id}", takesId: true, givesTag: true, givesEditable: true },
   replaceContainer: { method: "put", path: "/v1/containers/{id}", takesId: true, takesBody: true, givesTag: true, givesEditable: true },
   listHistory: { method: "get", path: "/v1/history", givesPages: true },
+  listKeys: { method: "get", path: "/v1/keys", givesPages: true },
+  createKey: { method: "post", path: "/v1/keys", takesBody: true, takesKey: true, givesTag: true },
+  getKey: { method: "get", path: "/v1/keys/{id}", takesId: true, givesTag: true },
+  rotateKey: { method: "post", path: "/v1/keys/{id}/rotations", takesId: true, takesBody: true, takesKey: true, givesTag: true },
+  revokeKey: { method: "post", path: "/v1/keys/{id}/revocations", takesId: true, takesBody: true, takesKey: true, givesTag: true },
   listLots: { method: "get", path: "/v1/lots", givesPages: true },
   createLot: { method: "post", path: "/v1/lots", takesBody: true, takesKey: true, givesTag: true, givesEditable: true },
   getLot: { method: "get", path: "/v1/lots/{id}", takesId: true, givesTag: true, givesEditable: true },
@@ -319,4 +405,9 @@ export const operationTable: Record<keyof Calls, Traits> = {
   adoptValue: { method: "post", path: "/v1/adoptions", takesBody: true, takesKey: true, givesTag: true },
   getAdoption: { method: "get", path: "/v1/adoptions/{id}", takesId: true, givesTag: true },
   listValuesInForce: { method: "get", path: "/v1/machines/{id}/values-in-force", takesId: true },
+  createKeyOfWorkspace: { method: "post", path: "/v1/workspaces/{id}/keys", takesId: true, takesBody: true, takesKey: true, givesTag: true },
+  listWorkspaces: { method: "get", path: "/v1/workspaces", givesPages: true },
+  createWorkspace: { method: "post", path: "/v1/workspaces", takesBody: true, takesKey: true, givesTag: true, givesEditable: true },
+  getWorkspace: { method: "get", path: "/v1/workspaces/{id}", takesId: true, givesTag: true, givesEditable: true },
+  replaceWorkspace: { method: "put", path: "/v1/workspaces/{id}", takesId: true, takesBody: true, givesTag: true, givesEditable: true },
 };

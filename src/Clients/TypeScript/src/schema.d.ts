@@ -1,6 +1,66 @@
 // Made from openapi/v1.json by `npm run generate`. Never edit it by hand.
 
 export interface paths {
+    "/v1/audit": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Lists what was done in the workspace, and with which key.
+         * @description Whatever was stored or changed, and the first export of a list by a key in an hour; other reading is not listed. Entries are only ever added. Page by page; follow the next link. As JSON, CSV or NDJSON by the Accept header.
+         */
+        get: operations["listAudit"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/audit/refusals": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Counts the requests with keys of the workspace that were turned away.
+         * @description By day, page by page; follow the next link. Counted and not listed one by one, so that nobody fills the disk by being turned away; kept for 400 days.
+         */
+        get: operations["listRefusals"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/audit/refusals/without-key": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Counts the requests without a known key that were turned away.
+         * @description Of the whole installation, because such a request belongs to no workspace. By day, page by page; follow the next link. Counted and not listed one by one, so that nobody fills the disk by being turned away; kept for 400 days.
+         */
+        get: operations["listRefusalsWithoutKey"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/calculations/catch-plan": {
         parameters: {
             query?: never;
@@ -251,6 +311,90 @@ export interface paths {
         get: operations["listHistory"];
         put?: never;
         post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/keys": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Lists the keys of the workspace.
+         * @description Those that have ended too, in the order of ids, page by page; follow the next link. As JSON, CSV or NDJSON by the Accept header.
+         */
+        get: operations["listKeys"];
+        put?: never;
+        /**
+         * Makes a key for this workspace.
+         * @description The text of the key is in the answer once and is stored nowhere. If that answer is lost, revoke the key and make another.
+         */
+        post: operations["createKey"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/keys/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Reads a key.
+         * @description Everything but its text, which nobody keeps.
+         */
+        get: operations["getKey"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/keys/{id}/rotations": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Makes a key that takes the place of another.
+         * @description The new key has the name and the scopes of the old one, which goes on until the stated instant, so that every client can change over in between. The text of the new key is in the answer once and is stored nowhere.
+         */
+        post: operations["rotateKey"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/keys/{id}/revocations": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Revokes a key.
+         * @description It opens nothing from the next request on. A key stays revoked; to go on, make another.
+         */
+        post: operations["revokeKey"];
         delete?: never;
         options?: never;
         head?: never;
@@ -698,6 +842,74 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/workspaces/{id}/keys": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Makes a key for a workspace, as its first one.
+         * @description For whoever runs the installation. From then on the administrators of that workspace make their own keys. The audit of both workspaces tells of it.
+         */
+        post: operations["createKeyOfWorkspace"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/workspaces": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Lists the workspaces of the installation.
+         * @description In the order of ids, page by page; follow the next link. As JSON, CSV or NDJSON by the Accept header.
+         */
+        get: operations["listWorkspaces"];
+        put?: never;
+        /**
+         * Creates a workspace.
+         * @description It has no keys yet; make its first one next. Send an Idempotency-Key, or your own id, to be able to repeat the request safely.
+         */
+        post: operations["createWorkspace"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/workspaces/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Reads a workspace.
+         * @description If-None-Match with the ETag saves the transfer.
+         */
+        get: operations["getWorkspace"];
+        /**
+         * Renames a workspace, retires it or brings it back.
+         * @description The keys of a retired workspace open nothing from the next request on; its records stay. Send the ETag of your last GET as If-Match.
+         */
+        put: operations["replaceWorkspace"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
 }
 export type webhooks = Record<string, never>;
 export interface components {
@@ -887,6 +1099,36 @@ export interface components {
             origin: string;
             /** @description The meter it is about, where the question held several. */
             meter?: string;
+        };
+        /** @description One thing that was done. */
+        AuditItem: {
+            /** @description When (UTC). */
+            at: string;
+            /**
+             * @description Who: `key`; `local`, somebody at the machine of the service while there were no keys; `command`, the command of the service.
+             * @example key
+             * @example local
+             * @example command
+             */
+            actor: string;
+            /** @description Id of the key; absent for the other actors. */
+            key?: string;
+            /** @description What: the name of the operation, as this contract has it; of a list, that it was exported. */
+            action: string;
+            /** @description Path of what was made, changed or exported. */
+            target?: string;
+            /** @description Identifier under which the service's operator finds the request in the logs. */
+            traceId?: string;
+        };
+        /** @description A page of a list. */
+        AuditItemPage: {
+            /** @description The records of this page. */
+            items: components["schemas"]["AuditItem"][];
+            /**
+             * Format: uri
+             * @description Address of the next page; absent on the last one.
+             */
+            next?: string;
         };
         /** @description One bound on a catch. */
         BoundAnswer: {
@@ -1689,6 +1931,78 @@ export interface components {
              */
             expandedUncertainty?: number;
         };
+        /** @description A key as the service keeps it: everything but its secret. */
+        KeyAnswer: {
+            /** @description Id, a UUID of version 7. */
+            id: string;
+            /** @description What the text of the key begins with. It is no secret; it says which key a text belongs to. */
+            start: string;
+            /** @description Id of the workspace that it opens. */
+            workspace: string;
+            /** @description Who or what uses it. */
+            name: string;
+            /** @description What it may do: `calculate`, `read`, `write`, `admin`; `operator` for keys that the command of the service made for whoever runs the installation. */
+            scopes: string[];
+            /**
+             * @description `live`, `expired` or `revoked`.
+             * @example live
+             * @example expired
+             * @example revoked
+             */
+            state: string;
+            /**
+             * Format: date-time
+             * @description When it was made (UTC).
+             */
+            createdAt: string;
+            /** @description Id of the key that made it; absent when the command of the service did. */
+            createdBy?: string;
+            /**
+             * Format: date-time
+             * @description From when on it opens nothing (UTC); absent for never.
+             */
+            expiresAt?: string;
+            /**
+             * Format: date-time
+             * @description When it was revoked (UTC); absent while it was not.
+             */
+            revokedAt?: string;
+            /** @description Why it was revoked. */
+            revokedBecause?: string;
+            /** @description Id of the key that it takes the place of. */
+            replaces?: string;
+            /** @description Id of the key that takes its place. */
+            replacedBy?: string;
+            /**
+             * Format: date-time
+             * @description When it was used last (UTC), to about a minute; absent for never.
+             */
+            lastUsedAt?: string;
+        };
+        /** @description A page of a list. */
+        KeyAnswerPage: {
+            /** @description The records of this page. */
+            items: components["schemas"]["KeyAnswer"][];
+            /**
+             * Format: uri
+             * @description Address of the next page; absent on the last one.
+             */
+            next?: string;
+        };
+        /** @description A new key. */
+        KeyRequest: {
+            /** @description The sender's own id, a UUID of version 7 in lower case, for repeating the request safely. Default: the service makes one. */
+            id?: string;
+            /** @description Who or what uses the key, so that it can be told apart later. */
+            name: string;
+            /** @description What the key may do; none implies another. `calculate`: calculations, which store nothing. `read`: records and what follows from them. `write`: storing records. `admin`: keys and audit of the workspace. */
+            scopes: ("calculate" | "read" | "write" | "admin")[];
+            /**
+             * Format: date-time
+             * @description From when on it opens nothing, RFC 3339. Default never.
+             */
+            expiresAt?: string;
+        };
         /** @description One reading of a known mass. */
         KnownMassReadingOfCheck: {
             /** @description The known mass. Range: above 0 and up to 1000 t. */
@@ -2194,6 +2508,56 @@ export interface components {
             /** @description ISO 4217 currency code. */
             currency: string;
         };
+        /** @description A new key. */
+        NewKeyAnswer: {
+            /** @description Id, a UUID of version 7. */
+            id: string;
+            /** @description What the text of the key begins with. It is no secret; it says which key a text belongs to. */
+            start: string;
+            /** @description Id of the workspace that it opens. */
+            workspace: string;
+            /** @description Who or what uses it. */
+            name: string;
+            /** @description What it may do: `calculate`, `read`, `write`, `admin`; `operator` for keys that the command of the service made for whoever runs the installation. */
+            scopes: string[];
+            /**
+             * @description `live`, `expired` or `revoked`.
+             * @example live
+             * @example expired
+             * @example revoked
+             */
+            state: string;
+            /**
+             * Format: date-time
+             * @description When it was made (UTC).
+             */
+            createdAt: string;
+            /** @description Id of the key that made it; absent when the command of the service did. */
+            createdBy?: string;
+            /**
+             * Format: date-time
+             * @description From when on it opens nothing (UTC); absent for never.
+             */
+            expiresAt?: string;
+            /**
+             * Format: date-time
+             * @description When it was revoked (UTC); absent while it was not.
+             */
+            revokedAt?: string;
+            /** @description Why it was revoked. */
+            revokedBecause?: string;
+            /** @description Id of the key that it takes the place of. */
+            replaces?: string;
+            /** @description Id of the key that takes its place. */
+            replacedBy?: string;
+            /**
+             * Format: date-time
+             * @description When it was used last (UTC), to about a minute; absent for never.
+             */
+            lastUsedAt?: string;
+            /** @description The key itself. It is shown in this answer only; a repetition of the request does not show it again. */
+            key?: string;
+        };
         /** @description Another container at hand. */
         OtherContainerOfTest: {
             /** @description What the owner calls it. */
@@ -2361,7 +2725,7 @@ export interface components {
             /** @description The column of a table it is about, as its header writes it; absent when it is about no single column. */
             column?: string;
             /**
-             * @description Stable code. Known today: `json-broken`, `type-wrong`, `member-unknown`, `member-duplicate`, `member-missing`, `unit-missing`, `unit-unknown`, `unit-wrong-dimension`, `unit-ambiguous`, `number-out-of-range`, `number-ambiguous`, `rows-apart`, `text-too-long`, `text-wrong`, `word-unknown`, `too-few`, `too-many`, `net-negative`, `tare-above-gross`, `revolutions-not-positive`, `catches-all-excluded`, `density-missing`, `settings-at-odds`, `not-found`, `method-not-allowed`, `not-acceptable`, `media-type-unsupported`, `body-too-large`, `request-broken`, `line-too-long`, `element-not-in-meter`, `meter-not-on-machine`, `id-unknown`, `id-taken`, `cursor-invalid`, `time-wrong`, `record-retired`, `records-at-odds`, `value-missing`, `already-superseded`, `precondition-required`, `precondition-failed`, `idempotency-key-reused`, `idempotency-in-flight`, `storage-unavailable`, `internal-error`.
+             * @description Stable code. Known today: `json-broken`, `type-wrong`, `member-unknown`, `member-duplicate`, `member-missing`, `unit-missing`, `unit-unknown`, `unit-wrong-dimension`, `unit-ambiguous`, `number-out-of-range`, `number-ambiguous`, `rows-apart`, `text-too-long`, `text-wrong`, `word-unknown`, `too-few`, `too-many`, `net-negative`, `tare-above-gross`, `revolutions-not-positive`, `catches-all-excluded`, `density-missing`, `settings-at-odds`, `not-found`, `method-not-allowed`, `not-acceptable`, `media-type-unsupported`, `body-too-large`, `request-broken`, `line-too-long`, `element-not-in-meter`, `meter-not-on-machine`, `id-unknown`, `id-taken`, `cursor-invalid`, `time-wrong`, `record-retired`, `records-at-odds`, `value-missing`, `already-superseded`, `precondition-required`, `precondition-failed`, `idempotency-key-reused`, `idempotency-in-flight`, `key-missing`, `key-invalid`, `key-expired`, `key-revoked`, `workspace-retired`, `scope-missing`, `credentials-broken`, `storage-unavailable`, `internal-error`.
              * @example json-broken
              * @example type-wrong
              * @example member-unknown
@@ -2406,6 +2770,13 @@ export interface components {
              * @example precondition-failed
              * @example idempotency-key-reused
              * @example idempotency-in-flight
+             * @example key-missing
+             * @example key-invalid
+             * @example key-expired
+             * @example key-revoked
+             * @example workspace-retired
+             * @example scope-missing
+             * @example credentials-broken
              * @example storage-unavailable
              * @example internal-error
              */
@@ -2700,6 +3071,49 @@ export interface components {
             /** @description True when another scale, or the same one after another check, stands behind it: then no scale error cancels in the change. Default false. */
             fromAnotherScale?: boolean;
         };
+        /** @description How often requests were turned away on a day. */
+        RefusalItem: {
+            /** @description The day in UTC. */
+            day: string;
+            /** @description Id of the key that was shown; absent where none is known. */
+            key?: string;
+            /**
+             * @description Why: the code of the problem that was answered. Known today: `key-missing`, `key-invalid`, `key-expired`, `key-revoked`, `workspace-retired`, `scope-missing`, `credentials-broken`.
+             * @example key-missing
+             * @example key-invalid
+             * @example key-expired
+             * @example key-revoked
+             * @example workspace-retired
+             * @example scope-missing
+             * @example credentials-broken
+             */
+            code: string;
+            /**
+             * Format: int64
+             * @description How often.
+             */
+            count: number;
+            /**
+             * Format: date-time
+             * @description The last time (UTC).
+             */
+            lastAt: string;
+        };
+        /** @description A page of a list. */
+        RefusalItemPage: {
+            /** @description The records of this page. */
+            items: components["schemas"]["RefusalItem"][];
+            /**
+             * Format: uri
+             * @description Address of the next page; absent on the last one.
+             */
+            next?: string;
+        };
+        /** @description Ends a key. */
+        RevocationRequest: {
+            /** @description Why, for whoever looks at it later. */
+            reason: string;
+        };
         /** @description A number of revolutions, whole or not. */
         RevolutionsQuantity: {
             /**
@@ -2732,6 +3146,21 @@ export interface components {
              * @enum {string}
              */
             unit: "rpm" | "rev/s";
+        };
+        /** @description A key takes the place of another. */
+        RotationRequest: {
+            /** @description The sender's own id for the new key, a UUID of version 7 in lower case. Default: the service makes one. */
+            id?: string;
+            /**
+             * Format: date-time
+             * @description Until when the old key goes on, RFC 3339; it does not outlive its own expiry. Now ends it at once.
+             */
+            until: string;
+            /**
+             * Format: date-time
+             * @description From when on the new key opens nothing, RFC 3339. Default: it gets as long a life as the old one was given.
+             */
+            expiresAt?: string;
         };
         /** @description A scale as stored. */
         ScaleAnswer: {
@@ -3172,11 +3601,59 @@ export interface components {
              */
             unit: "L" | "m3" | "bu-us" | "bu-imp" | "ft3";
         };
+        /** @description A workspace as stored. */
+        WorkspaceAnswer: {
+            /** @description Its id; `local` for the one that every database begins with. */
+            id: string;
+            /**
+             * Format: int64
+             * @description 1 when created, one more with each change.
+             */
+            revision: number;
+            /** @description Its keys open nothing; everything stays stored. */
+            retired: boolean;
+            /**
+             * Format: date-time
+             * @description When it was created (UTC).
+             */
+            createdAt: string;
+            /**
+             * Format: date-time
+             * @description When it was changed last (UTC).
+             */
+            updatedAt: string;
+            /** @description What it is called. */
+            name: string;
+        };
+        /** @description A page of a list. */
+        WorkspaceAnswerPage: {
+            /** @description The records of this page. */
+            items: components["schemas"]["WorkspaceAnswer"][];
+            /**
+             * Format: uri
+             * @description Address of the next page; absent on the last one.
+             */
+            next?: string;
+        };
+        /** @description A workspace: what one farm, dealer or customer keeps, and what only its keys open. */
+        WorkspaceRequest: {
+            /** @description The sender's own id, a UUID of version 7 in lower case, for repeating the request safely. Default: the service makes one. May be repeated, unchanged, when replacing. */
+            id?: string;
+            /** @description What it is called. */
+            name: string;
+            /** @description Its keys open nothing; everything stays stored. Default false. */
+            retired?: boolean;
+        };
     };
     responses: {
         /** @description The request cannot be read as this contract: broken JSON, a wrong type, an unknown or duplicate member or query parameter. One error, with its place. */
         BadRequest: {
             headers: {
+                /**
+                 * @description Which credential is wanted and, where one came, what was wrong with it (RFC 6750).
+                 * @example Bearer realm="calibration"
+                 */
+                "WWW-Authenticate"?: string;
                 [name: string]: unknown;
             };
             content: {
@@ -3191,6 +3668,20 @@ export interface components {
                  * @example 1
                  */
                 "Retry-After": number;
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description The key has not the scope that this operation needs. */
+        Forbidden: {
+            headers: {
+                /**
+                 * @description Which credential is wanted and, where one came, what was wrong with it (RFC 6750).
+                 * @example Bearer realm="calibration"
+                 */
+                "WWW-Authenticate": string;
                 [name: string]: unknown;
             };
             content: {
@@ -3265,6 +3756,20 @@ export interface components {
                 "application/problem+json": components["schemas"]["Problem"];
             };
         };
+        /** @description No key came, or one that opens nothing. WWW-Authenticate and the code say which. */
+        Unauthorized: {
+            headers: {
+                /**
+                 * @description Which credential is wanted and, where one came, what was wrong with it (RFC 6750).
+                 * @example Bearer realm="calibration"
+                 */
+                "WWW-Authenticate": string;
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
         /** @description The request can be read but breaks rules, or cannot be answered. Every error, each with pointer, code and what to do. */
         UnprocessableEntity: {
             headers: {
@@ -3285,6 +3790,16 @@ export interface components {
         };
     };
     parameters: {
+        /**
+         * @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.
+         * @example 100
+         */
+        Limit: string;
+        /**
+         * @description Where to go on: the cursor of the previous page's next link.
+         * @example eyJ2IjoxfQ
+         */
+        Cursor: string;
         /**
          * @description A text of your own, up to 200 ASCII characters, for example a new UUID in quotes. The same key with the same body within 24 hours gets the first answer again; with another body it is refused.
          * @example "8e03978e-40d5-43e8-bc93-6894a57f9324"
@@ -3339,16 +3854,6 @@ export interface components {
         Until: string;
         /** @description newest-first (the default) or oldest-first, by the time when it happened. */
         Order: "newest-first" | "oldest-first";
-        /**
-         * @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.
-         * @example 100
-         */
-        Limit: string;
-        /**
-         * @description Where to go on: the cursor of the previous page's next link.
-         * @example eyJ2IjoxfQ
-         */
-        Cursor: string;
         /** @description Units of the answer; as-asked keeps what was entered. */
         Units: "as-asked" | "metric" | "us";
         /**
@@ -3379,6 +3884,8 @@ export type AgreementAnswer = components['schemas']['AgreementAnswer'];
 export type AnyQuantity = components['schemas']['AnyQuantity'];
 export type AreaQuantity = components['schemas']['AreaQuantity'];
 export type AssumptionAnswer = components['schemas']['AssumptionAnswer'];
+export type AuditItem = components['schemas']['AuditItem'];
+export type AuditItemPage = components['schemas']['AuditItemPage'];
 export type BoundAnswer = components['schemas']['BoundAnswer'];
 export type BulkDensityQuantity = components['schemas']['BulkDensityQuantity'];
 export type CapacityAnswer = components['schemas']['CapacityAnswer'];
@@ -3417,6 +3924,9 @@ export type FindingAnswer = components['schemas']['FindingAnswer'];
 export type HistoryItem = components['schemas']['HistoryItem'];
 export type HistoryItemPage = components['schemas']['HistoryItemPage'];
 export type HistoryValue = components['schemas']['HistoryValue'];
+export type KeyAnswer = components['schemas']['KeyAnswer'];
+export type KeyAnswerPage = components['schemas']['KeyAnswerPage'];
+export type KeyRequest = components['schemas']['KeyRequest'];
 export type KnownMassReadingOfCheck = components['schemas']['KnownMassReadingOfCheck'];
 export type KnownScaleErrorOfTest = components['schemas']['KnownScaleErrorOfTest'];
 export type LengthQuantity = components['schemas']['LengthQuantity'];
@@ -3441,6 +3951,7 @@ export type MeterSpeedAnswer = components['schemas']['MeterSpeedAnswer'];
 export type MeterSpeedAnswerBatchLine = components['schemas']['MeterSpeedAnswerBatchLine'];
 export type MeterSpeedRequest = components['schemas']['MeterSpeedRequest'];
 export type Money = components['schemas']['Money'];
+export type NewKeyAnswer = components['schemas']['NewKeyAnswer'];
 export type OtherContainerOfTest = components['schemas']['OtherContainerOfTest'];
 export type OtherDeliveryOfTest = components['schemas']['OtherDeliveryOfTest'];
 export type PlanAnswer = components['schemas']['PlanAnswer'];
@@ -3461,9 +3972,13 @@ export type ReasonAnswer = components['schemas']['ReasonAnswer'];
 export type RecomputationAnswer = components['schemas']['RecomputationAnswer'];
 export type RecordCatchTestRequest = components['schemas']['RecordCatchTestRequest'];
 export type ReferenceOfTest = components['schemas']['ReferenceOfTest'];
+export type RefusalItem = components['schemas']['RefusalItem'];
+export type RefusalItemPage = components['schemas']['RefusalItemPage'];
+export type RevocationRequest = components['schemas']['RevocationRequest'];
 export type RevolutionsQuantity = components['schemas']['RevolutionsQuantity'];
 export type RotationLimits = components['schemas']['RotationLimits'];
 export type RotationQuantity = components['schemas']['RotationQuantity'];
+export type RotationRequest = components['schemas']['RotationRequest'];
 export type ScaleAnswer = components['schemas']['ScaleAnswer'];
 export type ScaleAnswerPage = components['schemas']['ScaleAnswerPage'];
 export type ScaleCheckAnswer = components['schemas']['ScaleCheckAnswer'];
@@ -3492,8 +4007,12 @@ export type UsedValueInForce = components['schemas']['UsedValueInForce'];
 export type ValueInForceAnswer = components['schemas']['ValueInForceAnswer'];
 export type ValuesInForceAnswer = components['schemas']['ValuesInForceAnswer'];
 export type VolumeQuantity = components['schemas']['VolumeQuantity'];
+export type WorkspaceAnswer = components['schemas']['WorkspaceAnswer'];
+export type WorkspaceAnswerPage = components['schemas']['WorkspaceAnswerPage'];
+export type WorkspaceRequest = components['schemas']['WorkspaceRequest'];
 export type ResponseBadRequest = components['responses']['BadRequest'];
 export type ResponseConflict = components['responses']['Conflict'];
+export type ResponseForbidden = components['responses']['Forbidden'];
 export type ResponseInternalServerError = components['responses']['InternalServerError'];
 export type ResponseNotAcceptable = components['responses']['NotAcceptable'];
 export type ResponseNotFound = components['responses']['NotFound'];
@@ -3501,8 +4020,11 @@ export type ResponsePayloadTooLarge = components['responses']['PayloadTooLarge']
 export type ResponsePreconditionFailed = components['responses']['PreconditionFailed'];
 export type ResponsePreconditionRequired = components['responses']['PreconditionRequired'];
 export type ResponseServiceUnavailable = components['responses']['ServiceUnavailable'];
+export type ResponseUnauthorized = components['responses']['Unauthorized'];
 export type ResponseUnprocessableEntity = components['responses']['UnprocessableEntity'];
 export type ResponseUnsupportedMediaType = components['responses']['UnsupportedMediaType'];
+export type ParameterLimit = components['parameters']['Limit'];
+export type ParameterCursor = components['parameters']['Cursor'];
 export type ParameterIdempotencyKey = components['parameters']['IdempotencyKey'];
 export type ParameterMachine = components['parameters']['Machine'];
 export type ParameterMeter = components['parameters']['Meter'];
@@ -3515,8 +4037,6 @@ export type ParameterVerdict = components['parameters']['Verdict'];
 export type ParameterFrom = components['parameters']['From'];
 export type ParameterUntil = components['parameters']['Until'];
 export type ParameterOrder = components['parameters']['Order'];
-export type ParameterLimit = components['parameters']['Limit'];
-export type ParameterCursor = components['parameters']['Cursor'];
 export type ParameterUnits = components['parameters']['Units'];
 export type ParameterIfNoneMatch = components['parameters']['IfNoneMatch'];
 export type ParameterIncludeRetired = components['parameters']['IncludeRetired'];
@@ -3524,6 +4044,193 @@ export type ParameterId = components['parameters']['Id'];
 export type ParameterIfMatch = components['parameters']['IfMatch'];
 export type $defs = Record<string, never>;
 export interface operations {
+    listAudit: {
+        parameters: {
+            query?: {
+                /**
+                 * @description Only what was done with the key with this id.
+                 * @example 019a0000-0000-7000-8000-000000000000
+                 */
+                key?: string;
+                /**
+                 * @description Only this operation, by its name in this contract.
+                 * @example recordCatchTest
+                 */
+                action?: string;
+                /**
+                 * @description What was done at or after this instant, RFC 3339.
+                 * @example 2026-04-01T00:00:00Z
+                 */
+                from?: string;
+                /**
+                 * @description What was done before this instant, RFC 3339.
+                 * @example 2026-05-01T00:00:00Z
+                 */
+                until?: string;
+                /** @description newest-first (the default) or oldest-first. */
+                order?: "newest-first" | "oldest-first";
+                /**
+                 * @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.
+                 * @example 100
+                 */
+                limit?: components["parameters"]["Limit"];
+                /**
+                 * @description Where to go on: the cursor of the previous page's next link.
+                 * @example eyJ2IjoxfQ
+                 */
+                cursor?: components["parameters"]["Cursor"];
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A page of the list. */
+            200: {
+                headers: {
+                    /**
+                     * @description Address of the next page (RFC 8288, rel next); absent on the last one.
+                     * @example <http://localhost:5000/v1/history?limit=2&cursor=eyJ2IjoxfQ>; rel="next"
+                     */
+                    Link?: string;
+                    /**
+                     * @description A name for the file, with CSV.
+                     * @example attachment; filename=history.csv
+                     */
+                    "Content-Disposition"?: string;
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
+                    "Cache-Control": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AuditItemPage"];
+                    "text/csv": string;
+                    "application/x-ndjson": components["schemas"]["AuditItem"];
+                };
+            };
+            400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
+            406: components["responses"]["NotAcceptable"];
+            422: components["responses"]["UnprocessableEntity"];
+            500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
+        };
+    };
+    listRefusals: {
+        parameters: {
+            query?: {
+                /**
+                 * @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.
+                 * @example 100
+                 */
+                limit?: components["parameters"]["Limit"];
+                /**
+                 * @description Where to go on: the cursor of the previous page's next link.
+                 * @example eyJ2IjoxfQ
+                 */
+                cursor?: components["parameters"]["Cursor"];
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A page of the list. */
+            200: {
+                headers: {
+                    /**
+                     * @description Address of the next page (RFC 8288, rel next); absent on the last one.
+                     * @example <http://localhost:5000/v1/history?limit=2&cursor=eyJ2IjoxfQ>; rel="next"
+                     */
+                    Link?: string;
+                    /**
+                     * @description A name for the file, with CSV.
+                     * @example attachment; filename=history.csv
+                     */
+                    "Content-Disposition"?: string;
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
+                    "Cache-Control": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RefusalItemPage"];
+                    "text/csv": string;
+                    "application/x-ndjson": components["schemas"]["RefusalItem"];
+                };
+            };
+            400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
+            406: components["responses"]["NotAcceptable"];
+            422: components["responses"]["UnprocessableEntity"];
+            500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
+        };
+    };
+    listRefusalsWithoutKey: {
+        parameters: {
+            query?: {
+                /**
+                 * @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.
+                 * @example 100
+                 */
+                limit?: components["parameters"]["Limit"];
+                /**
+                 * @description Where to go on: the cursor of the previous page's next link.
+                 * @example eyJ2IjoxfQ
+                 */
+                cursor?: components["parameters"]["Cursor"];
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A page of the list. */
+            200: {
+                headers: {
+                    /**
+                     * @description Address of the next page (RFC 8288, rel next); absent on the last one.
+                     * @example <http://localhost:5000/v1/history?limit=2&cursor=eyJ2IjoxfQ>; rel="next"
+                     */
+                    Link?: string;
+                    /**
+                     * @description A name for the file, with CSV.
+                     * @example attachment; filename=history.csv
+                     */
+                    "Content-Disposition"?: string;
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
+                    "Cache-Control": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RefusalItemPage"];
+                    "text/csv": string;
+                    "application/x-ndjson": components["schemas"]["RefusalItem"];
+                };
+            };
+            400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
+            406: components["responses"]["NotAcceptable"];
+            422: components["responses"]["UnprocessableEntity"];
+            500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
+        };
+    };
     planCatch: {
         parameters: {
             query?: {
@@ -3551,6 +4258,8 @@ export interface operations {
                 };
             };
             400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
             422: components["responses"]["UnprocessableEntity"];
@@ -3584,6 +4293,8 @@ export interface operations {
                 };
             };
             400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
             406: components["responses"]["NotAcceptable"];
             /** @description The body is of none of the media types listed in Accept-Post, or not in UTF-8. */
             415: {
@@ -3630,6 +4341,8 @@ export interface operations {
                 };
             };
             400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
             422: components["responses"]["UnprocessableEntity"];
@@ -3665,6 +4378,8 @@ export interface operations {
                 };
             };
             400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
             406: components["responses"]["NotAcceptable"];
             /** @description The body is of none of the media types listed in Accept-Post, or not in UTF-8. */
             415: {
@@ -3736,6 +4451,8 @@ export interface operations {
                 until?: components["parameters"]["Until"];
                 /** @description newest-first (the default) or oldest-first, by the time when it happened. */
                 order?: components["parameters"]["Order"];
+                /** @description Units of the answer; as-asked keeps what was entered. */
+                units?: components["parameters"]["Units"];
                 /**
                  * @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.
                  * @example 100
@@ -3746,8 +4463,6 @@ export interface operations {
                  * @example eyJ2IjoxfQ
                  */
                 cursor?: components["parameters"]["Cursor"];
-                /** @description Units of the answer; as-asked keeps what was entered. */
-                units?: components["parameters"]["Units"];
             };
             header?: never;
             path?: never;
@@ -3782,6 +4497,8 @@ export interface operations {
                 };
             };
             400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
             406: components["responses"]["NotAcceptable"];
             422: components["responses"]["UnprocessableEntity"];
             500: components["responses"]["InternalServerError"];
@@ -3867,6 +4584,8 @@ export interface operations {
                 };
             };
             400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
             409: components["responses"]["Conflict"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
@@ -3936,6 +4655,8 @@ export interface operations {
                 content?: never;
             };
             400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
             404: components["responses"]["NotFound"];
             422: components["responses"]["UnprocessableEntity"];
             500: components["responses"]["InternalServerError"];
@@ -3967,6 +4688,8 @@ export interface operations {
                 };
             };
             400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
             404: components["responses"]["NotFound"];
             422: components["responses"]["UnprocessableEntity"];
             500: components["responses"]["InternalServerError"];
@@ -4013,6 +4736,8 @@ export interface operations {
             query?: {
                 /** @description Retired records too: true or false. Default false. */
                 includeRetired?: components["parameters"]["IncludeRetired"];
+                /** @description Units of the answer; as-asked keeps what was entered. */
+                units?: components["parameters"]["Units"];
                 /**
                  * @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.
                  * @example 100
@@ -4023,8 +4748,6 @@ export interface operations {
                  * @example eyJ2IjoxfQ
                  */
                 cursor?: components["parameters"]["Cursor"];
-                /** @description Units of the answer; as-asked keeps what was entered. */
-                units?: components["parameters"]["Units"];
             };
             header?: never;
             path?: never;
@@ -4059,6 +4782,8 @@ export interface operations {
                 };
             };
             400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
             406: components["responses"]["NotAcceptable"];
             422: components["responses"]["UnprocessableEntity"];
             500: components["responses"]["InternalServerError"];
@@ -4144,6 +4869,8 @@ export interface operations {
                 };
             };
             400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
             409: components["responses"]["Conflict"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
@@ -4213,6 +4940,8 @@ export interface operations {
                 content?: never;
             };
             400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
             404: components["responses"]["NotFound"];
             422: components["responses"]["UnprocessableEntity"];
             500: components["responses"]["InternalServerError"];
@@ -4270,6 +4999,8 @@ export interface operations {
                 };
             };
             400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
             404: components["responses"]["NotFound"];
             412: components["responses"]["PreconditionFailed"];
             413: components["responses"]["PayloadTooLarge"];
@@ -4332,6 +5063,8 @@ export interface operations {
                 until?: components["parameters"]["Until"];
                 /** @description newest-first (the default) or oldest-first, by the time when it happened. */
                 order?: components["parameters"]["Order"];
+                /** @description Units of the answer; as-asked keeps what was entered. */
+                units?: components["parameters"]["Units"];
                 /**
                  * @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.
                  * @example 100
@@ -4342,8 +5075,6 @@ export interface operations {
                  * @example eyJ2IjoxfQ
                  */
                 cursor?: components["parameters"]["Cursor"];
-                /** @description Units of the answer; as-asked keeps what was entered. */
-                units?: components["parameters"]["Units"];
             };
             header?: never;
             path?: never;
@@ -4378,17 +5109,17 @@ export interface operations {
                 };
             };
             400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
             406: components["responses"]["NotAcceptable"];
             422: components["responses"]["UnprocessableEntity"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
     };
-    listLots: {
+    listKeys: {
         parameters: {
             query?: {
-                /** @description Retired records too: true or false. Default false. */
-                includeRetired?: components["parameters"]["IncludeRetired"];
                 /**
                  * @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.
                  * @example 100
@@ -4399,8 +5130,383 @@ export interface operations {
                  * @example eyJ2IjoxfQ
                  */
                 cursor?: components["parameters"]["Cursor"];
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A page of the list. */
+            200: {
+                headers: {
+                    /**
+                     * @description Address of the next page (RFC 8288, rel next); absent on the last one.
+                     * @example <http://localhost:5000/v1/history?limit=2&cursor=eyJ2IjoxfQ>; rel="next"
+                     */
+                    Link?: string;
+                    /**
+                     * @description A name for the file, with CSV.
+                     * @example attachment; filename=history.csv
+                     */
+                    "Content-Disposition"?: string;
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
+                    "Cache-Control": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["KeyAnswerPage"];
+                    "text/csv": string;
+                    "application/x-ndjson": components["schemas"]["KeyAnswer"];
+                };
+            };
+            400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
+            406: components["responses"]["NotAcceptable"];
+            422: components["responses"]["UnprocessableEntity"];
+            500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
+        };
+    };
+    createKey: {
+        parameters: {
+            query?: never;
+            header?: {
+                /**
+                 * @description A text of your own, up to 200 ASCII characters, for example a new UUID in quotes. The same key with the same body within 24 hours gets the first answer again; with another body it is refused.
+                 * @example "8e03978e-40d5-43e8-bc93-6894a57f9324"
+                 */
+                "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
+            };
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Whose key, and what it may do. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["KeyRequest"];
+            };
+        };
+        responses: {
+            /** @description The key that this id already had, from an equal request; without its text. */
+            200: {
+                headers: {
+                    /**
+                     * @description Address of the record.
+                     * @example /v1/machines/019a0000-0000-7000-8000-000000000000
+                     */
+                    Location: string;
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
+                    ETag: string;
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
+                    "Cache-Control": string;
+                    /**
+                     * @description true when this is the answer to an earlier, equal request.
+                     * @example true
+                     */
+                    "Idempotent-Replayed"?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["KeyAnswer"];
+                };
+            };
+            /** @description The new key. */
+            201: {
+                headers: {
+                    /**
+                     * @description Address of the record.
+                     * @example /v1/machines/019a0000-0000-7000-8000-000000000000
+                     */
+                    Location: string;
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
+                    ETag: string;
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
+                    "Cache-Control": string;
+                    /**
+                     * @description true when this is the answer to an earlier, equal request.
+                     * @example true
+                     */
+                    "Idempotent-Replayed"?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["NewKeyAnswer"];
+                };
+            };
+            400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
+            409: components["responses"]["Conflict"];
+            413: components["responses"]["PayloadTooLarge"];
+            415: components["responses"]["UnsupportedMediaType"];
+            422: components["responses"]["UnprocessableEntity"];
+            500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
+        };
+    };
+    getKey: {
+        parameters: {
+            query?: never;
+            header?: {
+                /**
+                 * @description The ETag that you have; an unchanged record answers 304 without a body.
+                 * @example "r3"
+                 */
+                "If-None-Match"?: components["parameters"]["IfNoneMatch"];
+            };
+            path: {
+                /**
+                 * @description Id of the key.
+                 * @example 019a0000-0000-7000-8000-000000000000
+                 */
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The key. */
+            200: {
+                headers: {
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
+                    ETag: string;
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
+                    "Cache-Control": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["KeyAnswer"];
+                };
+            };
+            /** @description Not changed since the representation with the entity tag sent. */
+            304: {
+                headers: {
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
+                    ETag: string;
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
+                    "Cache-Control": string;
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
+            404: components["responses"]["NotFound"];
+            422: components["responses"]["UnprocessableEntity"];
+            500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
+        };
+    };
+    rotateKey: {
+        parameters: {
+            query?: never;
+            header?: {
+                /**
+                 * @description A text of your own, up to 200 ASCII characters, for example a new UUID in quotes. The same key with the same body within 24 hours gets the first answer again; with another body it is refused.
+                 * @example "8e03978e-40d5-43e8-bc93-6894a57f9324"
+                 */
+                "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
+            };
+            path: {
+                /**
+                 * @description Id of the old key.
+                 * @example 019a0000-0000-7000-8000-000000000000
+                 */
+                id: string;
+            };
+            cookie?: never;
+        };
+        /** @description How long the old key goes on. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["RotationRequest"];
+            };
+        };
+        responses: {
+            /** @description The key that this id already had, from an equal request; without its text. */
+            200: {
+                headers: {
+                    /**
+                     * @description Address of the record.
+                     * @example /v1/machines/019a0000-0000-7000-8000-000000000000
+                     */
+                    Location: string;
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
+                    ETag: string;
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
+                    "Cache-Control": string;
+                    /**
+                     * @description true when this is the answer to an earlier, equal request.
+                     * @example true
+                     */
+                    "Idempotent-Replayed"?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["KeyAnswer"];
+                };
+            };
+            /** @description The new key. */
+            201: {
+                headers: {
+                    /**
+                     * @description Address of the record.
+                     * @example /v1/machines/019a0000-0000-7000-8000-000000000000
+                     */
+                    Location: string;
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
+                    ETag: string;
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
+                    "Cache-Control": string;
+                    /**
+                     * @description true when this is the answer to an earlier, equal request.
+                     * @example true
+                     */
+                    "Idempotent-Replayed"?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["NewKeyAnswer"];
+                };
+            };
+            400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
+            404: components["responses"]["NotFound"];
+            409: components["responses"]["Conflict"];
+            413: components["responses"]["PayloadTooLarge"];
+            415: components["responses"]["UnsupportedMediaType"];
+            422: components["responses"]["UnprocessableEntity"];
+            500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
+        };
+    };
+    revokeKey: {
+        parameters: {
+            query?: never;
+            header?: {
+                /**
+                 * @description A text of your own, up to 200 ASCII characters, for example a new UUID in quotes. The same key with the same body within 24 hours gets the first answer again; with another body it is refused.
+                 * @example "8e03978e-40d5-43e8-bc93-6894a57f9324"
+                 */
+                "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
+            };
+            path: {
+                /**
+                 * @description Id of the key.
+                 * @example 019a0000-0000-7000-8000-000000000000
+                 */
+                id: string;
+            };
+            cookie?: never;
+        };
+        /** @description Why. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["RevocationRequest"];
+            };
+        };
+        responses: {
+            /** @description The key as it is now. */
+            200: {
+                headers: {
+                    /**
+                     * @description Address of the record.
+                     * @example /v1/machines/019a0000-0000-7000-8000-000000000000
+                     */
+                    Location: string;
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
+                    ETag: string;
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
+                    "Cache-Control": string;
+                    /**
+                     * @description true when this is the answer to an earlier, equal request.
+                     * @example true
+                     */
+                    "Idempotent-Replayed"?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["KeyAnswer"];
+                };
+            };
+            400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
+            404: components["responses"]["NotFound"];
+            409: components["responses"]["Conflict"];
+            413: components["responses"]["PayloadTooLarge"];
+            415: components["responses"]["UnsupportedMediaType"];
+            422: components["responses"]["UnprocessableEntity"];
+            500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
+        };
+    };
+    listLots: {
+        parameters: {
+            query?: {
+                /** @description Retired records too: true or false. Default false. */
+                includeRetired?: components["parameters"]["IncludeRetired"];
                 /** @description Units of the answer; as-asked keeps what was entered. */
                 units?: components["parameters"]["Units"];
+                /**
+                 * @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.
+                 * @example 100
+                 */
+                limit?: components["parameters"]["Limit"];
+                /**
+                 * @description Where to go on: the cursor of the previous page's next link.
+                 * @example eyJ2IjoxfQ
+                 */
+                cursor?: components["parameters"]["Cursor"];
             };
             header?: never;
             path?: never;
@@ -4435,6 +5541,8 @@ export interface operations {
                 };
             };
             400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
             406: components["responses"]["NotAcceptable"];
             422: components["responses"]["UnprocessableEntity"];
             500: components["responses"]["InternalServerError"];
@@ -4520,6 +5628,8 @@ export interface operations {
                 };
             };
             400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
             409: components["responses"]["Conflict"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
@@ -4589,6 +5699,8 @@ export interface operations {
                 content?: never;
             };
             400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
             404: components["responses"]["NotFound"];
             422: components["responses"]["UnprocessableEntity"];
             500: components["responses"]["InternalServerError"];
@@ -4646,6 +5758,8 @@ export interface operations {
                 };
             };
             400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
             404: components["responses"]["NotFound"];
             412: components["responses"]["PreconditionFailed"];
             413: components["responses"]["PayloadTooLarge"];
@@ -4661,6 +5775,8 @@ export interface operations {
             query?: {
                 /** @description Retired records too: true or false. Default false. */
                 includeRetired?: components["parameters"]["IncludeRetired"];
+                /** @description Units of the answer; as-asked keeps what was entered. */
+                units?: components["parameters"]["Units"];
                 /**
                  * @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.
                  * @example 100
@@ -4671,8 +5787,6 @@ export interface operations {
                  * @example eyJ2IjoxfQ
                  */
                 cursor?: components["parameters"]["Cursor"];
-                /** @description Units of the answer; as-asked keeps what was entered. */
-                units?: components["parameters"]["Units"];
             };
             header?: never;
             path?: never;
@@ -4707,6 +5821,8 @@ export interface operations {
                 };
             };
             400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
             406: components["responses"]["NotAcceptable"];
             422: components["responses"]["UnprocessableEntity"];
             500: components["responses"]["InternalServerError"];
@@ -4792,6 +5908,8 @@ export interface operations {
                 };
             };
             400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
             409: components["responses"]["Conflict"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
@@ -4861,6 +5979,8 @@ export interface operations {
                 content?: never;
             };
             400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
             404: components["responses"]["NotFound"];
             422: components["responses"]["UnprocessableEntity"];
             500: components["responses"]["InternalServerError"];
@@ -4918,6 +6038,8 @@ export interface operations {
                 };
             };
             400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
             404: components["responses"]["NotFound"];
             412: components["responses"]["PreconditionFailed"];
             413: components["responses"]["PayloadTooLarge"];
@@ -4955,6 +6077,8 @@ export interface operations {
                 };
             };
             400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
             422: components["responses"]["UnprocessableEntity"];
@@ -4988,6 +6112,8 @@ export interface operations {
                 };
             };
             400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
             406: components["responses"]["NotAcceptable"];
             /** @description The body is of none of the media types listed in Accept-Post, or not in UTF-8. */
             415: {
@@ -5035,6 +6161,8 @@ export interface operations {
                 };
             };
             400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
             404: components["responses"]["NotFound"];
             422: components["responses"]["UnprocessableEntity"];
             500: components["responses"]["InternalServerError"];
@@ -5046,6 +6174,8 @@ export interface operations {
             query?: {
                 /** @description Retired records too: true or false. Default false. */
                 includeRetired?: components["parameters"]["IncludeRetired"];
+                /** @description Units of the answer; as-asked keeps what was entered. */
+                units?: components["parameters"]["Units"];
                 /**
                  * @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.
                  * @example 100
@@ -5056,8 +6186,6 @@ export interface operations {
                  * @example eyJ2IjoxfQ
                  */
                 cursor?: components["parameters"]["Cursor"];
-                /** @description Units of the answer; as-asked keeps what was entered. */
-                units?: components["parameters"]["Units"];
             };
             header?: never;
             path?: never;
@@ -5092,6 +6220,8 @@ export interface operations {
                 };
             };
             400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
             406: components["responses"]["NotAcceptable"];
             422: components["responses"]["UnprocessableEntity"];
             500: components["responses"]["InternalServerError"];
@@ -5177,6 +6307,8 @@ export interface operations {
                 };
             };
             400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
             409: components["responses"]["Conflict"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
@@ -5246,6 +6378,8 @@ export interface operations {
                 content?: never;
             };
             400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
             404: components["responses"]["NotFound"];
             422: components["responses"]["UnprocessableEntity"];
             500: components["responses"]["InternalServerError"];
@@ -5303,6 +6437,8 @@ export interface operations {
                 };
             };
             400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
             404: components["responses"]["NotFound"];
             412: components["responses"]["PreconditionFailed"];
             413: components["responses"]["PayloadTooLarge"];
@@ -5318,6 +6454,8 @@ export interface operations {
             query?: {
                 /** @description Retired records too: true or false. Default false. */
                 includeRetired?: components["parameters"]["IncludeRetired"];
+                /** @description Units of the answer; as-asked keeps what was entered. */
+                units?: components["parameters"]["Units"];
                 /**
                  * @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.
                  * @example 100
@@ -5328,8 +6466,6 @@ export interface operations {
                  * @example eyJ2IjoxfQ
                  */
                 cursor?: components["parameters"]["Cursor"];
-                /** @description Units of the answer; as-asked keeps what was entered. */
-                units?: components["parameters"]["Units"];
             };
             header?: never;
             path?: never;
@@ -5364,6 +6500,8 @@ export interface operations {
                 };
             };
             400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
             406: components["responses"]["NotAcceptable"];
             422: components["responses"]["UnprocessableEntity"];
             500: components["responses"]["InternalServerError"];
@@ -5449,6 +6587,8 @@ export interface operations {
                 };
             };
             400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
             409: components["responses"]["Conflict"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
@@ -5518,6 +6658,8 @@ export interface operations {
                 content?: never;
             };
             400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
             404: components["responses"]["NotFound"];
             422: components["responses"]["UnprocessableEntity"];
             500: components["responses"]["InternalServerError"];
@@ -5575,6 +6717,8 @@ export interface operations {
                 };
             };
             400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
             404: components["responses"]["NotFound"];
             412: components["responses"]["PreconditionFailed"];
             413: components["responses"]["PayloadTooLarge"];
@@ -5637,6 +6781,8 @@ export interface operations {
                 until?: components["parameters"]["Until"];
                 /** @description newest-first (the default) or oldest-first, by the time when it happened. */
                 order?: components["parameters"]["Order"];
+                /** @description Units of the answer; as-asked keeps what was entered. */
+                units?: components["parameters"]["Units"];
                 /**
                  * @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.
                  * @example 100
@@ -5647,8 +6793,6 @@ export interface operations {
                  * @example eyJ2IjoxfQ
                  */
                 cursor?: components["parameters"]["Cursor"];
-                /** @description Units of the answer; as-asked keeps what was entered. */
-                units?: components["parameters"]["Units"];
             };
             header?: never;
             path?: never;
@@ -5683,6 +6827,8 @@ export interface operations {
                 };
             };
             400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
             406: components["responses"]["NotAcceptable"];
             422: components["responses"]["UnprocessableEntity"];
             500: components["responses"]["InternalServerError"];
@@ -5768,6 +6914,8 @@ export interface operations {
                 };
             };
             400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
             409: components["responses"]["Conflict"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
@@ -5837,6 +6985,8 @@ export interface operations {
                 content?: never;
             };
             400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
             404: components["responses"]["NotFound"];
             422: components["responses"]["UnprocessableEntity"];
             500: components["responses"]["InternalServerError"];
@@ -5848,6 +6998,8 @@ export interface operations {
             query?: {
                 /** @description Retired records too: true or false. Default false. */
                 includeRetired?: components["parameters"]["IncludeRetired"];
+                /** @description Units of the answer; as-asked keeps what was entered. */
+                units?: components["parameters"]["Units"];
                 /**
                  * @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.
                  * @example 100
@@ -5858,8 +7010,6 @@ export interface operations {
                  * @example eyJ2IjoxfQ
                  */
                 cursor?: components["parameters"]["Cursor"];
-                /** @description Units of the answer; as-asked keeps what was entered. */
-                units?: components["parameters"]["Units"];
             };
             header?: never;
             path?: never;
@@ -5894,6 +7044,8 @@ export interface operations {
                 };
             };
             400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
             406: components["responses"]["NotAcceptable"];
             422: components["responses"]["UnprocessableEntity"];
             500: components["responses"]["InternalServerError"];
@@ -5979,6 +7131,8 @@ export interface operations {
                 };
             };
             400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
             409: components["responses"]["Conflict"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
@@ -6048,6 +7202,8 @@ export interface operations {
                 content?: never;
             };
             400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
             404: components["responses"]["NotFound"];
             422: components["responses"]["UnprocessableEntity"];
             500: components["responses"]["InternalServerError"];
@@ -6105,6 +7261,8 @@ export interface operations {
                 };
             };
             400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
             404: components["responses"]["NotFound"];
             412: components["responses"]["PreconditionFailed"];
             413: components["responses"]["PayloadTooLarge"];
@@ -6202,6 +7360,8 @@ export interface operations {
                 until?: components["parameters"]["Until"];
                 /** @description newest-first (the default) or oldest-first, by the time when it happened. */
                 order?: components["parameters"]["Order"];
+                /** @description Units of the answer; as-asked keeps what was entered. */
+                units?: components["parameters"]["Units"];
                 /**
                  * @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.
                  * @example 100
@@ -6212,8 +7372,6 @@ export interface operations {
                  * @example eyJ2IjoxfQ
                  */
                 cursor?: components["parameters"]["Cursor"];
-                /** @description Units of the answer; as-asked keeps what was entered. */
-                units?: components["parameters"]["Units"];
             };
             header?: never;
             path?: never;
@@ -6248,6 +7406,8 @@ export interface operations {
                 };
             };
             400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
             406: components["responses"]["NotAcceptable"];
             422: components["responses"]["UnprocessableEntity"];
             500: components["responses"]["InternalServerError"];
@@ -6333,6 +7493,8 @@ export interface operations {
                 };
             };
             400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
             409: components["responses"]["Conflict"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
@@ -6402,6 +7564,8 @@ export interface operations {
                 content?: never;
             };
             400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
             404: components["responses"]["NotFound"];
             422: components["responses"]["UnprocessableEntity"];
             500: components["responses"]["InternalServerError"];
@@ -6461,8 +7625,381 @@ export interface operations {
                 };
             };
             400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
             404: components["responses"]["NotFound"];
             422: components["responses"]["UnprocessableEntity"];
+            500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
+        };
+    };
+    createKeyOfWorkspace: {
+        parameters: {
+            query?: never;
+            header?: {
+                /**
+                 * @description A text of your own, up to 200 ASCII characters, for example a new UUID in quotes. The same key with the same body within 24 hours gets the first answer again; with another body it is refused.
+                 * @example "8e03978e-40d5-43e8-bc93-6894a57f9324"
+                 */
+                "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
+            };
+            path: {
+                /**
+                 * @description Id of the workspace.
+                 * @example 019a0000-0000-7000-8000-000000000000
+                 */
+                id: string;
+            };
+            cookie?: never;
+        };
+        /** @description Whose key, and what it may do. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["KeyRequest"];
+            };
+        };
+        responses: {
+            /** @description The key that this id already had, from an equal request; without its text. */
+            200: {
+                headers: {
+                    /**
+                     * @description Address of the record.
+                     * @example /v1/machines/019a0000-0000-7000-8000-000000000000
+                     */
+                    Location: string;
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
+                    ETag: string;
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
+                    "Cache-Control": string;
+                    /**
+                     * @description true when this is the answer to an earlier, equal request.
+                     * @example true
+                     */
+                    "Idempotent-Replayed"?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["KeyAnswer"];
+                };
+            };
+            /** @description The new key. */
+            201: {
+                headers: {
+                    /**
+                     * @description Address of the record.
+                     * @example /v1/machines/019a0000-0000-7000-8000-000000000000
+                     */
+                    Location: string;
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
+                    ETag: string;
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
+                    "Cache-Control": string;
+                    /**
+                     * @description true when this is the answer to an earlier, equal request.
+                     * @example true
+                     */
+                    "Idempotent-Replayed"?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["NewKeyAnswer"];
+                };
+            };
+            400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
+            404: components["responses"]["NotFound"];
+            409: components["responses"]["Conflict"];
+            413: components["responses"]["PayloadTooLarge"];
+            415: components["responses"]["UnsupportedMediaType"];
+            422: components["responses"]["UnprocessableEntity"];
+            500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
+        };
+    };
+    listWorkspaces: {
+        parameters: {
+            query?: {
+                /** @description Retired ones too: true or false. Default false. */
+                includeRetired?: boolean;
+                /**
+                 * @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.
+                 * @example 100
+                 */
+                limit?: components["parameters"]["Limit"];
+                /**
+                 * @description Where to go on: the cursor of the previous page's next link.
+                 * @example eyJ2IjoxfQ
+                 */
+                cursor?: components["parameters"]["Cursor"];
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A page of the list. */
+            200: {
+                headers: {
+                    /**
+                     * @description Address of the next page (RFC 8288, rel next); absent on the last one.
+                     * @example <http://localhost:5000/v1/history?limit=2&cursor=eyJ2IjoxfQ>; rel="next"
+                     */
+                    Link?: string;
+                    /**
+                     * @description A name for the file, with CSV.
+                     * @example attachment; filename=history.csv
+                     */
+                    "Content-Disposition"?: string;
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
+                    "Cache-Control": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WorkspaceAnswerPage"];
+                    "text/csv": string;
+                    "application/x-ndjson": components["schemas"]["WorkspaceAnswer"];
+                };
+            };
+            400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
+            406: components["responses"]["NotAcceptable"];
+            422: components["responses"]["UnprocessableEntity"];
+            500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
+        };
+    };
+    createWorkspace: {
+        parameters: {
+            query?: never;
+            header?: {
+                /**
+                 * @description A text of your own, up to 200 ASCII characters, for example a new UUID in quotes. The same key with the same body within 24 hours gets the first answer again; with another body it is refused.
+                 * @example "8e03978e-40d5-43e8-bc93-6894a57f9324"
+                 */
+                "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
+            };
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Its name. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["WorkspaceRequest"];
+            };
+        };
+        responses: {
+            /** @description The workspace that this id already had, from an equal request. */
+            200: {
+                headers: {
+                    /**
+                     * @description Address of the record.
+                     * @example /v1/machines/019a0000-0000-7000-8000-000000000000
+                     */
+                    Location: string;
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
+                    ETag: string;
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
+                    "Cache-Control": string;
+                    /**
+                     * @description true when this is the answer to an earlier, equal request.
+                     * @example true
+                     */
+                    "Idempotent-Replayed"?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WorkspaceAnswer"];
+                };
+            };
+            /** @description The new workspace. */
+            201: {
+                headers: {
+                    /**
+                     * @description Address of the record.
+                     * @example /v1/machines/019a0000-0000-7000-8000-000000000000
+                     */
+                    Location: string;
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
+                    ETag: string;
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
+                    "Cache-Control": string;
+                    /**
+                     * @description true when this is the answer to an earlier, equal request.
+                     * @example true
+                     */
+                    "Idempotent-Replayed"?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WorkspaceAnswer"];
+                };
+            };
+            400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
+            409: components["responses"]["Conflict"];
+            413: components["responses"]["PayloadTooLarge"];
+            415: components["responses"]["UnsupportedMediaType"];
+            422: components["responses"]["UnprocessableEntity"];
+            500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
+        };
+    };
+    getWorkspace: {
+        parameters: {
+            query?: never;
+            header?: {
+                /**
+                 * @description The ETag that you have; an unchanged record answers 304 without a body.
+                 * @example "r3"
+                 */
+                "If-None-Match"?: components["parameters"]["IfNoneMatch"];
+            };
+            path: {
+                /**
+                 * @description Id of the workspace.
+                 * @example 019a0000-0000-7000-8000-000000000000
+                 */
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The workspace. */
+            200: {
+                headers: {
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
+                    ETag: string;
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
+                    "Cache-Control": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WorkspaceAnswer"];
+                };
+            };
+            /** @description Not changed since the representation with the entity tag sent. */
+            304: {
+                headers: {
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
+                    ETag: string;
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
+                    "Cache-Control": string;
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
+            404: components["responses"]["NotFound"];
+            422: components["responses"]["UnprocessableEntity"];
+            500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
+        };
+    };
+    replaceWorkspace: {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description The ETag of the revision that you are changing; without it the change is refused.
+                 * @example "r3"
+                 */
+                "If-Match": components["parameters"]["IfMatch"];
+            };
+            path: {
+                /**
+                 * @description Id of the workspace.
+                 * @example 019a0000-0000-7000-8000-000000000000
+                 */
+                id: string;
+            };
+            cookie?: never;
+        };
+        /** @description Its name, and whether it is retired. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["WorkspaceRequest"];
+            };
+        };
+        responses: {
+            /** @description The workspace as it is now. */
+            200: {
+                headers: {
+                    /**
+                     * @description Entity tag of this representation; send it back as If-None-Match or, when replacing, as If-Match.
+                     * @example "r3"
+                     */
+                    ETag: string;
+                    /**
+                     * @description Address of the record.
+                     * @example /v1/machines/019a0000-0000-7000-8000-000000000000
+                     */
+                    Location: string;
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
+                    "Cache-Control": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WorkspaceAnswer"];
+                };
+            };
+            400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
+            404: components["responses"]["NotFound"];
+            412: components["responses"]["PreconditionFailed"];
+            413: components["responses"]["PayloadTooLarge"];
+            415: components["responses"]["UnsupportedMediaType"];
+            422: components["responses"]["UnprocessableEntity"];
+            428: components["responses"]["PreconditionRequired"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };

@@ -7,11 +7,13 @@ from typing import Any, Optional, TYPE_CHECKING, Union
 
 if TYPE_CHECKING:
     from .adoptions.adoptions_request_builder import AdoptionsRequestBuilder
+    from .audit.audit_request_builder import AuditRequestBuilder
     from .calculations.calculations_request_builder import CalculationsRequestBuilder
     from .catch_tests.catch_tests_request_builder import CatchTestsRequestBuilder
     from .codes.codes_request_builder import CodesRequestBuilder
     from .containers.containers_request_builder import ContainersRequestBuilder
     from .history.history_request_builder import HistoryRequestBuilder
+    from .keys.keys_request_builder import KeysRequestBuilder
     from .lots.lots_request_builder import LotsRequestBuilder
     from .machines.machines_request_builder import MachinesRequestBuilder
     from .plans.plans_request_builder import PlansRequestBuilder
@@ -19,6 +21,7 @@ if TYPE_CHECKING:
     from .scales.scales_request_builder import ScalesRequestBuilder
     from .scale_checks.scale_checks_request_builder import ScaleChecksRequestBuilder
     from .units.units_request_builder import UnitsRequestBuilder
+    from .workspaces.workspaces_request_builder import WorkspacesRequestBuilder
 
 class V1RequestBuilder(BaseRequestBuilder):
     """
@@ -41,6 +44,15 @@ class V1RequestBuilder(BaseRequestBuilder):
         from .adoptions.adoptions_request_builder import AdoptionsRequestBuilder
 
         return AdoptionsRequestBuilder(self.request_adapter, self.path_parameters)
+    
+    @property
+    def audit(self) -> AuditRequestBuilder:
+        """
+        The audit property
+        """
+        from .audit.audit_request_builder import AuditRequestBuilder
+
+        return AuditRequestBuilder(self.request_adapter, self.path_parameters)
     
     @property
     def calculations(self) -> CalculationsRequestBuilder:
@@ -86,6 +98,15 @@ class V1RequestBuilder(BaseRequestBuilder):
         from .history.history_request_builder import HistoryRequestBuilder
 
         return HistoryRequestBuilder(self.request_adapter, self.path_parameters)
+    
+    @property
+    def keys(self) -> KeysRequestBuilder:
+        """
+        The keys property
+        """
+        from .keys.keys_request_builder import KeysRequestBuilder
+
+        return KeysRequestBuilder(self.request_adapter, self.path_parameters)
     
     @property
     def lots(self) -> LotsRequestBuilder:
@@ -149,5 +170,14 @@ class V1RequestBuilder(BaseRequestBuilder):
         from .units.units_request_builder import UnitsRequestBuilder
 
         return UnitsRequestBuilder(self.request_adapter, self.path_parameters)
+    
+    @property
+    def workspaces(self) -> WorkspacesRequestBuilder:
+        """
+        The workspaces property
+        """
+        from .workspaces.workspaces_request_builder import WorkspacesRequestBuilder
+
+        return WorkspacesRequestBuilder(self.request_adapter, self.path_parameters)
     
 

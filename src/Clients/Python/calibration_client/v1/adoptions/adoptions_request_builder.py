@@ -64,6 +64,8 @@ class AdoptionsRequestBuilder(BaseRequestBuilder):
 
         error_mapping: dict[str, type[ParsableFactory]] = {
             "400": Problem,
+            "401": Problem,
+            "403": Problem,
             "406": Problem,
             "422": Problem,
             "500": Problem,
@@ -91,6 +93,8 @@ class AdoptionsRequestBuilder(BaseRequestBuilder):
 
         error_mapping: dict[str, type[ParsableFactory]] = {
             "400": Problem,
+            "401": Problem,
+            "403": Problem,
             "409": Problem,
             "413": Problem,
             "415": Problem,

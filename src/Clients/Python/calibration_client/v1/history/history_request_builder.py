@@ -47,6 +47,8 @@ class HistoryRequestBuilder(BaseRequestBuilder):
 
         error_mapping: dict[str, type[ParsableFactory]] = {
             "400": Problem,
+            "401": Problem,
+            "403": Problem,
             "406": Problem,
             "422": Problem,
             "500": Problem,

@@ -61,6 +61,8 @@ class MachinesRequestBuilder(BaseRequestBuilder):
 
         error_mapping: dict[str, type[ParsableFactory]] = {
             "400": Problem,
+            "401": Problem,
+            "403": Problem,
             "406": Problem,
             "422": Problem,
             "500": Problem,
@@ -88,6 +90,8 @@ class MachinesRequestBuilder(BaseRequestBuilder):
 
         error_mapping: dict[str, type[ParsableFactory]] = {
             "400": Problem,
+            "401": Problem,
+            "403": Problem,
             "409": Problem,
             "413": Problem,
             "415": Problem,

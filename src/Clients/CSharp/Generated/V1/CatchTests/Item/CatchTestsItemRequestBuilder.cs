@@ -46,6 +46,8 @@ namespace CalibrationApi.Client.V1.CatchTests.Item
         /// <param name="cancellationToken">Cancellation token to use when cancelling requests</param>
         /// <param name="requestConfiguration">Configuration for the request such as headers, query parameters, and middleware options.</param>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 400 status code</exception>
+        /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 401 status code</exception>
+        /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 403 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 404 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 422 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 500 status code</exception>
@@ -63,6 +65,8 @@ namespace CalibrationApi.Client.V1.CatchTests.Item
             var errorMapping = new Dictionary<string, ParsableFactory<IParsable>>
             {
                 { "400", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
+                { "401", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
+                { "403", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "404", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "422", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "500", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },

@@ -49,6 +49,8 @@ class CatchTestRequestBuilder(BaseRequestBuilder):
 
         error_mapping: dict[str, type[ParsableFactory]] = {
             "400": Problem,
+            "401": Problem,
+            "403": Problem,
             "413": Problem,
             "415": Problem,
             "422": Problem,

@@ -46,6 +46,8 @@ class PlansItemRequestBuilder(BaseRequestBuilder):
 
         error_mapping: dict[str, type[ParsableFactory]] = {
             "400": Problem,
+            "401": Problem,
+            "403": Problem,
             "404": Problem,
             "422": Problem,
             "500": Problem,
@@ -73,6 +75,8 @@ class PlansItemRequestBuilder(BaseRequestBuilder):
 
         error_mapping: dict[str, type[ParsableFactory]] = {
             "400": Problem,
+            "401": Problem,
+            "403": Problem,
             "404": Problem,
             "412": Problem,
             "413": Problem,

@@ -45,6 +45,8 @@ class ScalesItemRequestBuilder(BaseRequestBuilder):
 
         error_mapping: dict[str, type[ParsableFactory]] = {
             "400": Problem,
+            "401": Problem,
+            "403": Problem,
             "404": Problem,
             "422": Problem,
             "500": Problem,
@@ -72,6 +74,8 @@ class ScalesItemRequestBuilder(BaseRequestBuilder):
 
         error_mapping: dict[str, type[ParsableFactory]] = {
             "400": Problem,
+            "401": Problem,
+            "403": Problem,
             "404": Problem,
             "412": Problem,
             "413": Problem,

@@ -41,6 +41,8 @@ namespace CalibrationApi.Client.V1.Calculations.CatchPlan.Batch
         /// <param name="cancellationToken">Cancellation token to use when cancelling requests</param>
         /// <param name="requestConfiguration">Configuration for the request such as headers, query parameters, and middleware options.</param>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 400 status code</exception>
+        /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 401 status code</exception>
+        /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 403 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 406 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 415 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 422 status code</exception>
@@ -59,6 +61,8 @@ namespace CalibrationApi.Client.V1.Calculations.CatchPlan.Batch
             var errorMapping = new Dictionary<string, ParsableFactory<IParsable>>
             {
                 { "400", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
+                { "401", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
+                { "403", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "406", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "415", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "422", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },

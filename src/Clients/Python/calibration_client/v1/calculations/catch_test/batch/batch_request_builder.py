@@ -49,6 +49,8 @@ class BatchRequestBuilder(BaseRequestBuilder):
 
         error_mapping: dict[str, type[ParsableFactory]] = {
             "400": Problem,
+            "401": Problem,
+            "403": Problem,
             "406": Problem,
             "415": Problem,
             "422": Problem,

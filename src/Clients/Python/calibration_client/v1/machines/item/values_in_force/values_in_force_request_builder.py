@@ -45,6 +45,8 @@ class ValuesInForceRequestBuilder(BaseRequestBuilder):
 
         error_mapping: dict[str, type[ParsableFactory]] = {
             "400": Problem,
+            "401": Problem,
+            "403": Problem,
             "404": Problem,
             "422": Problem,
             "500": Problem,

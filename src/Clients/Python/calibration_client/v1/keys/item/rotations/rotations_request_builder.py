@@ -1,0 +1,98 @@
+from __future__ import annotations
+from collections.abc import Callable
+from dataclasses import dataclass, field
+from kiota_abstractions.base_request_builder import BaseRequestBuilder
+from kiota_abstractions.base_request_configuration import RequestConfiguration
+from kiota_abstractions.default_query_parameters import QueryParameters
+from kiota_abstractions.get_path_parameters import get_path_parameters
+from kiota_abstractions.method import Method
+from kiota_abstractions.request_adapter import RequestAdapter
+from kiota_abstractions.request_information import RequestInformation
+from kiota_abstractions.request_option import RequestOption
+from kiota_abstractions.serialization import Parsable, ParsableFactory
+from typing import Any, Optional, TYPE_CHECKING, Union
+from warnings import warn
+
+if TYPE_CHECKING:
+    from .....models.key_answer import KeyAnswer
+    from .....models.problem import Problem
+    from .....models.rotation_request import RotationRequest
+
+class RotationsRequestBuilder(BaseRequestBuilder):
+    """
+    Builds and executes requests for operations under /v1/keys/{id}/rotations
+    """
+    def __init__(self,request_adapter: RequestAdapter, path_parameters: Union[str, dict[str, Any]]) -> None:
+        """
+        Instantiates a new RotationsRequestBuilder and sets the default values.
+        param path_parameters: The raw url or the url-template parameters for the request.
+        param request_adapter: The request adapter to use to execute the requests.
+        Returns: None
+        """
+        super().__init__(request_adapter, "{+baseurl}/v1/keys/{id}/rotations", path_parameters)
+    
+    async def post(self,body: RotationRequest, request_configuration: Optional[RequestConfiguration[QueryParameters]] = None) -> Optional[KeyAnswer]:
+        """
+        The new key has the name and the scopes of the old one, which goes on until the stated instant, so that every client can change over in between. The text of the new key is in the answer once and is stored nowhere.
+        param body: A key takes the place of another.
+        param request_configuration: Configuration for the request such as headers, query parameters, and middleware options.
+        Returns: Optional[KeyAnswer]
+        """
+        if body is None:
+            raise TypeError("body cannot be null.")
+        request_info = self.to_post_request_information(
+            body, request_configuration
+        )
+        from .....models.problem import Problem
+
+        error_mapping: dict[str, type[ParsableFactory]] = {
+            "400": Problem,
+            "401": Problem,
+            "403": Problem,
+            "404": Problem,
+            "409": Problem,
+            "413": Problem,
+            "415": Problem,
+            "422": Problem,
+            "500": Problem,
+            "503": Problem,
+        }
+        if not self.request_adapter:
+            raise Exception("Http core is null") 
+        from .....models.key_answer import KeyAnswer
+
+        return await self.request_adapter.send_async(request_info, KeyAnswer, error_mapping)
+    
+    def to_post_request_information(self,body: RotationRequest, request_configuration: Optional[RequestConfiguration[QueryParameters]] = None) -> RequestInformation:
+        """
+        The new key has the name and the scopes of the old one, which goes on until the stated instant, so that every client can change over in between. The text of the new key is in the answer once and is stored nowhere.
+        param body: A key takes the place of another.
+        param request_configuration: Configuration for the request such as headers, query parameters, and middleware options.
+        Returns: RequestInformation
+        """
+        if body is None:
+            raise TypeError("body cannot be null.")
+        request_info = RequestInformation(Method.POST, self.url_template, self.path_parameters)
+        request_info.configure(request_configuration)
+        request_info.headers.try_add("Accept", "application/json")
+        request_info.set_content_from_parsable(self.request_adapter, "application/json", body)
+        return request_info
+    
+    def with_url(self,raw_url: str) -> RotationsRequestBuilder:
+        """
+        Returns a request builder with the provided arbitrary URL. Using this method means any other path or query parameters are ignored.
+        param raw_url: The raw URL to use for the request builder.
+        Returns: RotationsRequestBuilder
+        """
+        if raw_url is None:
+            raise TypeError("raw_url cannot be null.")
+        return RotationsRequestBuilder(self.request_adapter, raw_url)
+    
+    @dataclass
+    class RotationsRequestBuilderPostRequestConfiguration(RequestConfiguration[QueryParameters]):
+        """
+        Configuration for the request such as headers, query parameters, and middleware options.
+        """
+        warn("This class is deprecated. Please use the generic RequestConfiguration class generated by the generator.", DeprecationWarning)
+    
+
