@@ -1,15 +1,12 @@
-using System.Net.Http.Headers;
-using CalibrationApi.Storage;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Mvc.Testing;
 using Microsoft.AspNetCore.TestHost;
 using Microsoft.Extensions.DependencyInjection;
-using Microsoft.Extensions.Hosting;
 
 namespace CalibrationApi.Contract.Tests;
 
 /// <summary>The real service in memory, over a database of its own, on the day after the demo season.</summary>
-internal sealed class Service(Action<IServiceCollection>? change = null) : WebApplicationFactory<Program>
+internal sealed partial class Service(Action<IServiceCollection>? change = null) : WebApplicationFactory<Program>
 {
     private static readonly DemoSeason Season = new();
 
@@ -24,20 +21,6 @@ internal sealed class Service(Action<IServiceCollection>? change = null) : WebAp
             services.AddSingleton<TimeProvider>(new StoppedClock(Season.DayAfter));
             change?.Invoke(services);
         });
-    }
-
-    protected override IHost CreateHost(IHostBuilder builder)
-    {
-        var host = base.CreateHost(builder);
-        SampleKeys.Insert(host.Services.GetRequiredService<CalibrationDatabase>(), Season.DayAfter);
-        return host;
-    }
-
-    // What is shown needs no key where there is none; what manages keys needs one, and then everything does.
-    protected override void ConfigureClient(HttpClient client)
-    {
-        base.ConfigureClient(client);
-        client.DefaultRequestHeaders.Authorization = new AuthenticationHeaderValue("Bearer", SampleKeys.Text);
     }
 
     /// <summary>Starts it with the season loaded.</summary>

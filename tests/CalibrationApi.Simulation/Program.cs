@@ -1,8 +1,16 @@
 // Runs every study in full and writes its tables into DEVELOPERS.md. Fails when a figure is outside its bounds.
+// With the argument "demo-data" it only writes the table of planted mistakes.
 using System.Diagnostics;
 using System.Text;
+using CalibrationApi.Simulation;
 using CalibrationApi.Simulation.Studies;
 using CalibrationApi.Testing;
+
+if (args is ["demo-data"])
+{
+    await File.WriteAllTextAsync(Repository.PathOf("demo-data", PlantedMistakes.File), PlantedMistakes.Table());
+    return 0;
+}
 
 var clock = Stopwatch.StartNew();
 var tables = new StringBuilder();
