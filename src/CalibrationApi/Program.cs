@@ -4,27 +4,33 @@ using CalibrationApi.CatchTests;
 using CalibrationApi.Containers;
 using CalibrationApi.Contract;
 using CalibrationApi.Demo;
+using CalibrationApi.Health;
 using CalibrationApi.History;
 using CalibrationApi.Http;
 using CalibrationApi.Lots;
 using CalibrationApi.Machines;
 using CalibrationApi.MeterSpeeds;
+using CalibrationApi.Observability;
 using CalibrationApi.Plans;
 using CalibrationApi.Products;
 using CalibrationApi.ScaleChecks;
 using CalibrationApi.Scales;
+using CalibrationApi.Settings;
 using CalibrationApi.Storing;
 using CalibrationApi.Units;
-using Microsoft.AspNetCore.Connections;
-using Microsoft.AspNetCore.Diagnostics.HealthChecks;
 
+var isDemo = args.Contains(DemoSeason.Switch);
 var builder = WebApplication.CreateBuilder(DemoSeason.OtherArguments(args));
-builder.AddHttpRules();
+if (!builder.TryAddSettings(isDemo, out var settings))
+    return 1;
+builder.AddObservability(settings);
+builder.AddHttpRules(settings);
 builder.Services.AddContract();
 builder.Services.AddCatchTests();
 builder.Services.AddCatchPlans();
 builder.Services.AddMeterSpeeds();
-builder.AddStorage(isDemo: args.Contains(DemoSeason.Switch));
+builder.AddStorage(isDemo);
+builder.Services.AddHealth();
 builder.Services.AddMachines();
 builder.Services.AddProducts();
 builder.Services.AddLots();
@@ -34,17 +40,10 @@ builder.Services.AddPlans();
 builder.Services.AddScaleChecks();
 builder.Services.AddAdoptions();
 
-if (LoopbackOnly.Refusal(builder.Configuration) is { } refusal)
-{
-    Console.Error.WriteLine(refusal);
-    return 1;
-}
-
 var app = builder.Build();
 app.UseHttpRules();
 app.MapContract();
-app.MapHealthChecks("/healthz/live", new HealthCheckOptions { Predicate = _ => false }).ExcludeFromDescription();
-app.MapHealthChecks("/healthz/ready").ExcludeFromDescription();
+app.MapHealth();
 
 var v1 = app.MapGroup("/v1").WithRequestChecks();
 v1.MapCatchPlans();
@@ -61,16 +60,10 @@ v1.MapScaleChecks();
 v1.MapAdoptions();
 v1.MapHistory();
 
-try
+return await TakenAddress.ToldAsync(async () =>
 {
-    if (!args.Contains(DemoSeason.Switch))
-        await app.RunAsync();
-    else if (!await DemoSeason.RunAsync(app))
-        return 1;
-    return 0;
-}
-catch (IOException failure) when (failure.InnerException is AddressInUseException)
-{
-    Console.Error.WriteLine($"Refusing to start: something else listens there already. {failure.Message} Stop it, or choose another port with ASPNETCORE_URLS=http://localhost:5050.");
-    return 1;
-}
+    if (isDemo)
+        return await DemoSeason.RunAsync(app);
+    await app.RunAsync();
+    return true;
+}) ? 0 : 1;

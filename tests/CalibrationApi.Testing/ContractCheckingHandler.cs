@@ -22,7 +22,7 @@ public sealed class ContractCheckingHandler(ContractDocument? contract = null) :
     private static readonly FrozenSet<string> Undocumented = new[]
     {
         "Date", "Server", "Connection", "Keep-Alive", "Transfer-Encoding", "Content-Type", "Content-Length", "Content-Encoding",
-        "Vary", "Allow", "X-Content-Type-Options",
+        "Vary", "Allow", "X-Content-Type-Options", "Content-Security-Policy", "Referrer-Policy", "Strict-Transport-Security",
     }.ToFrozenSet(StringComparer.OrdinalIgnoreCase);
 
     // The server's own failure page forbids caches by headers that no operation declares.
@@ -78,6 +78,9 @@ public sealed class ContractCheckingHandler(ContractDocument? contract = null) :
                 yield return $"The contract promises the header {name} for {operation.OperationId}; it is missing.";
         }
 
+        // What no operation says anything of is not to be kept by any cache.
+        if (response.Headers.CacheControl is { NoStore: true, Private: false, NoCache: false })
+            sent.Remove("Cache-Control");
         foreach (var name in sent.Where(name => !Undocumented.Contains(name) && !((int)response.StatusCode >= 500 && OfFailures.Contains(name)) && !documented.Any(header => header.Key.Equals(name, StringComparison.OrdinalIgnoreCase))))
             yield return $"The contract does not know the header {name} of {operation.OperationId}. Declare it on the route.";
     }

@@ -51,8 +51,10 @@ internal static class ContractSetup
             swagger.SchemaFilter<KnownWordSchemas>();
             swagger.OperationFilter<TakenHeaders>();
             swagger.OperationFilter<QueryParameters>();
+            swagger.OperationFilter<LimitAnswers>();
             swagger.OperationFilter<Statuses>();
             swagger.OperationFilter<AnswerHeaders>();
+            swagger.OperationFilter<LimitHeaders>();
             swagger.OperationFilter<PageMedia>();
             swagger.OperationFilter<OperationDetails>();
             swagger.DocumentFilter<NoNulls>();

@@ -1,4 +1,6 @@
 using CalibrationApi.Contract;
+using CalibrationApi.Limits;
+using Microsoft.AspNetCore.Http.Timeouts;
 
 namespace CalibrationApi.Http;
 
@@ -67,6 +69,8 @@ internal static class Declared
         new AnswerHeader("Content-Disposition", "A name for the file, with CSV.", Ok, IsAlwaysSent: false),
         Cache(Ok),
         LaterAgain,
+        // A whole list goes out line by line, as fast as its reader takes it.
+        new RequestTimeoutAttribute(LimitsSetup.LongTime),
     ];
 
     private static AnswerHeader Cache(int status) => new("Cache-Control", "A copy may be kept by its owner but has to be checked before each use.", status);

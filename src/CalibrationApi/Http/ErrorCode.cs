@@ -29,6 +29,10 @@ internal static class ErrorCode
     public const string NotAcceptable = "not-acceptable";
     public const string MediaTypeUnsupported = "media-type-unsupported";
     public const string BodyTooLarge = "body-too-large";
+    public const string BodyTooSlow = "body-too-slow";
+    public const string EncodingUnsupported = "encoding-unsupported";
+    public const string RateExceeded = "rate-exceeded";
+    public const string ServiceBusy = "service-busy";
     public const string RequestBroken = "request-broken";
     public const string ElementNotInMeter = "element-not-in-meter";
     public const string MeterNotOnMachine = "meter-not-on-machine";

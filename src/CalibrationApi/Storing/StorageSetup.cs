@@ -1,3 +1,4 @@
+using CalibrationApi.Settings;
 using CalibrationApi.Storage;
 using CalibrationApi.Storage.Writing;
 
@@ -6,7 +7,6 @@ namespace CalibrationApi.Storing;
 /// <summary>Opens the database of the service.</summary>
 internal static class StorageSetup
 {
-    private const string Setting = "Calibration:Database";
     private const string DefaultFile = ".calibration/calibration.db";
     private const string DemoFile = ".calibration/demo.db";
 
@@ -15,15 +15,14 @@ internal static class StorageSetup
         builder.Services.AddSingleton(TimeProvider.System);
         builder.Services.AddSingleton(services =>
         {
-            var configured = services.GetRequiredService<IConfiguration>()[Setting];
+            var configured = services.GetRequiredService<CalibrationSettings>().Database;
             var root = services.GetRequiredService<IHostEnvironment>().ContentRootPath;
-            var database = new CalibrationDatabase(Path.Combine(root, string.IsNullOrWhiteSpace(configured) ? isDemo ? DemoFile : DefaultFile : configured));
+            var database = new CalibrationDatabase(Path.Combine(root, configured ?? (isDemo ? DemoFile : DefaultFile)));
             database.Prepare();
             return database;
         });
         builder.Services.AddSingleton<SingleWriter>();
         builder.Services.AddSingleton<KeysInFlight>();
         builder.Services.AddSingleton<Cursors>();
-        builder.Services.AddHealthChecks().AddCheck<DatabaseHealth>("database");
     }
 }
