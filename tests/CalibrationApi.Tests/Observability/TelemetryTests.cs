@@ -2,7 +2,7 @@ using System.Collections.Concurrent;
 using System.Text;
 using CalibrationApi.Tests.Records;
 using Microsoft.AspNetCore.Builder;
-using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.Hosting;
 using Microsoft.Extensions.Logging;
 
 namespace CalibrationApi.Tests.Observability;
