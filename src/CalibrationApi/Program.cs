@@ -1,6 +1,7 @@
 using CalibrationApi.Adoptions;
 using CalibrationApi.CatchPlans;
 using CalibrationApi.CatchTests;
+using CalibrationApi.Codes;
 using CalibrationApi.Containers;
 using CalibrationApi.Contract;
 using CalibrationApi.Demo;
@@ -50,6 +51,7 @@ v1.MapCatchPlans();
 v1.MapCatchTests();
 v1.MapMeterSpeeds();
 v1.MapUnits();
+v1.MapCodes();
 v1.MapMachines();
 v1.MapProducts();
 v1.MapLots();

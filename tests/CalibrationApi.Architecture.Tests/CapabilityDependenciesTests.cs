@@ -6,7 +6,7 @@ namespace CalibrationApi.Architecture.Tests;
 public sealed partial class CapabilityDependenciesTests
 {
     // What every capability may use. They are no capabilities themselves, with the exceptions below.
-    private static readonly string[] Foundation = ["Contract", "Http", "Quantities", "Records", "Storing"];
+    private static readonly string[] Foundation = ["Contract", "Http", "Limits", "Observability", "Quantities", "Records", "Settings", "Storing"];
 
     // The demonstration and the list of everything that crosses the border know all capabilities by their nature.
     private static readonly string[] KnowEverything = ["Demo", "Http/ContractJson.cs"];
@@ -17,6 +17,7 @@ public sealed partial class CapabilityDependenciesTests
         ["MeterSpeeds -> CatchPlans"] = "Limits of a meter's speed are the same in both.",
         ["MeterSpeeds -> CatchTests"] = "Names have one length.",
         ["Machines -> CatchPlans"] = "A machine keeps what a plan states of it: limits, disturbed points.",
+        ["Contract -> Codes"] = "The page of codes stands beside the reference page.",
         ["Contract -> History"] = "The contract tells the words that the history is filtered and ordered by.",
         ["Machines -> CatchTests"] = "A machine keeps what a test states of its controller.",
         ["Products -> CatchTests"] = "A product keeps the price that a test states.",

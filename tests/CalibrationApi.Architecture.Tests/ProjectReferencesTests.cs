@@ -51,12 +51,24 @@ public sealed class ProjectReferencesTests
         Assert.DoesNotContain(references, reference => reference.StartsWith("FrameworkReference", StringComparison.Ordinal));
     }
 
+    // Its users have the contract and the service's address, nothing else of ours.
+    [Fact]
+    public void Client_ProjectFile_NamesTheGeneratorsLibrariesAndNothingOfOurs()
+    {
+        var references = ReferencesIn("src", "Clients", "CSharp", "CalibrationApi.Client.csproj");
+
+        Assert.NotEmpty(references);
+        Assert.All(references, reference => Assert.StartsWith("PackageReference Microsoft.Kiota.", reference, StringComparison.Ordinal));
+    }
+
     private static bool IsBaseClassLibrary(AssemblyName reference) =>
         reference.Name == "netstandard" || reference.Name!.StartsWith("System.", StringComparison.Ordinal);
 
-    private static string[] ReferencesOf(string project) =>
+    private static string[] ReferencesOf(string project) => ReferencesIn("src", project, project + ".csproj");
+
+    private static string[] ReferencesIn(params string[] projectFile) =>
     [
-        .. XDocument.Load(Repository.PathOf("src", project, project + ".csproj")).Descendants()
+        .. XDocument.Load(Repository.PathOf(projectFile)).Descendants()
             .Where(element => element.Name.LocalName is "PackageReference" or "ProjectReference" or "FrameworkReference" or "Reference")
             .Select(element => $"{element.Name.LocalName} {element.Attribute("Include")?.Value.Replace('\\', '/')}")
             .Order(StringComparer.Ordinal),

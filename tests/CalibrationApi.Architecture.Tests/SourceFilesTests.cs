@@ -45,7 +45,8 @@ public sealed partial class SourceFilesTests
     [Fact]
     public void Files_HoldOneNamespaceThatIsTheirFolder()
     {
-        var files = SourceFile.In("src").Where(file => file.Name != "Program.cs").ToArray();
+        // A client is one namespace to its users, whatever its folders.
+        var files = SourceFile.In("src").Where(file => file.Name != "Program.cs" && !file.Shown.StartsWith("src/Clients/", StringComparison.Ordinal)).ToArray();
 
         Assert.True(files.Length > 100);
         Assert.All(files, file =>

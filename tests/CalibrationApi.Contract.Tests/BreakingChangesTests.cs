@@ -8,7 +8,7 @@ public sealed class BreakingChangesTests
 {
     private static readonly string Released = Repository.PathOf("openapi", "released", "v1.json");
 
-    public static TheoryData<string> Breaks => ["member of an answer removed", "member of a request required", "operation removed", "word of a closed list removed", "greatest length cut"];
+    public static TheoryData<string> Breaks => ["member of an answer removed", "member of a request required", "operation removed", "word of a closed list removed", "greatest length cut", "status removed", "type changed", "operation renamed", "header removed", "media type removed", "parameter removed", "parameter required"];
 
     [Fact]
     public async Task CommittedContract_ComparedWithTheReleasedOne_BreaksNothing()
@@ -75,6 +75,27 @@ public sealed class BreakingChangesTests
                 break;
             case "greatest length cut":
                 schemas["Exclusion"]!["properties"]!["reason"]!["maxLength"] = 10;
+                break;
+            case "status removed":
+                contract["paths"]!["/v1/products/{id}"]!["get"]!["responses"]!.AsObject().Remove("304");
+                break;
+            case "type changed":
+                schemas["Money"]!["properties"]!["value"]!["type"] = "string";
+                break;
+            case "operation renamed":
+                contract["paths"]!["/v1/units"]!["get"]!["operationId"] = "getUnits";
+                break;
+            case "header removed":
+                contract["paths"]!["/v1/products"]!["get"]!["responses"]!["200"]!["headers"]!.AsObject().Remove("Link");
+                break;
+            case "media type removed":
+                contract["paths"]!["/v1/products"]!["get"]!["responses"]!["200"]!["content"]!.AsObject().Remove("text/csv");
+                break;
+            case "parameter removed":
+                contract["paths"]!["/v1/products"]!["get"]!["parameters"]!.AsArray().RemoveAt(0);
+                break;
+            case "parameter required":
+                contract["components"]!["parameters"]!["Limit"]!["required"] = true;
                 break;
             default:
                 throw new ArgumentOutOfRangeException(nameof(kind));

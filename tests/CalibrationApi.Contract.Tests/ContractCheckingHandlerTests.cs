@@ -20,14 +20,25 @@ public sealed class ContractCheckingHandlerTests
                 "responses": {
                   "200": {
                     "description": "The thing.",
-                    "headers": { "ETag": { "required": true, "schema": { "type": "string" } } },
+                    "headers": { "ETag": { "required": true, "schema": { "type": "string", "pattern": "^\"" } } },
                     "content": {
                       "application/json": { "schema": { "$ref": "#/components/schemas/Thing" } },
+                      "text/csv": { "schema": { "type": "string" } },
                       "application/x-ndjson": { "schema": { "$ref": "#/components/schemas/Part" } }
                     }
                   },
                   "304": { "description": "The thing has not changed." },
                   "404": { "description": "There is none.", "content": { "application/problem+json": { "schema": { "$ref": "#/components/schemas/Problem" } } } }
+                }
+              }
+            },
+            "/v1/codes": {
+              "get": {
+                "operationId": "listCodes",
+                "responses": {
+                  "200": { "description": "The codes.", "content": { "application/json": { "schema": { "type": "object" }, "example": { "codes": [
+                    { "code": "not-found", "statuses": [404], "severities": ["warning"] }, { "code": "stray-catch", "severities": ["warning", "stop"] }
+                  ] } } } }
                 }
               }
             }
@@ -102,19 +113,72 @@ public sealed class ContractCheckingHandlerTests
         Assert.Contains("ETag", failure.Message, StringComparison.Ordinal);
     }
 
-    private static HttpClient ClientOf(int status, string? media, string body, bool etag) =>
-        new(new ContractCheckingHandler(Contract) { InnerHandler = new Canned(status, media, body, etag) }) { BaseAddress = new Uri("http://localhost") };
+    [Theory]
+    [InlineData("GET", "not-found", 404, true)]
+    [InlineData("GET", "never-heard-of", 404, false)]
+    [InlineData("GET", "stray-catch", 404, true)]
+    [InlineData("POST", "not-found", 405, false)]
+    public async Task SendAsync_CodesOfAnAnswer_AreHeldToTheListOfCodes(string method, string code, int status, bool isGood)
+    {
+        using var client = ClientOf(status, "application/problem+json", $$"""{ "code": "{{code}}", "detail": "Said.", "severity": "warning" }""", etag: false);
+        var asked = client.SendAsync(new HttpRequestMessage(new HttpMethod(method), "/v1/things/7"));
+
+        if (isGood)
+            Assert.Equal(status, (int)(await asked).StatusCode);
+        else
+            Assert.Contains(code, (await Assert.ThrowsAsync<ContractViolationException>(() => asked)).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task SendAsync_SeverityThatTheListOfCodesDoesNotTell_Fails()
+    {
+        using var client = ClientOf(404, "application/problem+json", """{ "code": "stray-catch", "detail": "Said.", "severity": "note" }""", etag: false);
+
+        var failure = await Assert.ThrowsAsync<ContractViolationException>(() => client.GetAsync(new Uri("/v1/things/7", UriKind.Relative)));
+
+        Assert.Contains("severity note", failure.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task SendAsync_HeaderAgainstItsSchema_FailsWithItsName()
+    {
+        using var client = ClientOf(200, "application/json", """{ "parts": [] }""", etag: true, weak: true);
+
+        var failure = await Assert.ThrowsAsync<ContractViolationException>(() => client.GetAsync(new Uri("/v1/things/7", UriKind.Relative)));
+
+        Assert.Contains("The header ETag of getThing holds 'W/", failure.Message, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("text/csv; charset=utf-8; header=present", "id,mass\r\n1,2\r\n", null)]
+    [InlineData("text/csv; charset=utf-8; header=present", "", null)]
+    [InlineData("text/csv; charset=utf-8", "id,mass\r\n", "header=present")]
+    [InlineData("text/csv; charset=utf-8; header=present", "id,mass\n", "CR LF")]
+    [InlineData("text/csv; charset=utf-8; header=present", "id,id\r\n", "twice")]
+    public async Task SendAsync_Csv_IsHeldToItsHeaderRow(string media, string body, string? said)
+    {
+        using var client = ClientOf(200, media, body, etag: true);
+        var asked = client.GetAsync(new Uri("/v1/things/7", UriKind.Relative));
+
+        if (said is null)
+            Assert.Equal(200, (int)(await asked).StatusCode);
+        else
+            Assert.Contains(said, (await Assert.ThrowsAsync<ContractViolationException>(() => asked)).Message, StringComparison.Ordinal);
+    }
+
+    private static HttpClient ClientOf(int status, string? media, string body, bool etag, bool weak = false) =>
+        new(new ContractCheckingHandler(Contract) { InnerHandler = new Canned(status, media, body, etag, weak) }) { BaseAddress = new Uri("http://localhost") };
 
     /// <summary>Answers every request alike.</summary>
-    private sealed class Canned(int status, string? media, string body, bool etag) : HttpMessageHandler
+    private sealed class Canned(int status, string? media, string body, bool etag, bool weak) : HttpMessageHandler
     {
         protected override Task<HttpResponseMessage> SendAsync(HttpRequestMessage request, CancellationToken cancellationToken)
         {
             var content = new ByteArrayContent(Encoding.UTF8.GetBytes(body));
-            content.Headers.ContentType = media is null ? null : new MediaTypeHeaderValue(media);
+            content.Headers.ContentType = media is null ? null : MediaTypeHeaderValue.Parse(media);
             var response = new HttpResponseMessage((HttpStatusCode)status) { Content = content };
             if (etag)
-                response.Headers.ETag = new EntityTagHeaderValue("\"r7\"");
+                response.Headers.ETag = new EntityTagHeaderValue("\"r7\"", weak);
             return Task.FromResult(response);
         }
     }

@@ -22,11 +22,16 @@ internal static class ContractUpdate
 
     public static string CommittedContract { get; } = Repository.PathOf("openapi", "v1.json");
 
+    /// <summary>The problems that the contract shows.</summary>
+    public static string Problems { get; } = Repository.PathOf("src", "CalibrationApi", "Contract", "Examples", "problems.json");
+
     /// <summary>Rewrites both and returns the new contract.</summary>
     public static async Task<string> RunAsync()
     {
         await using (var service = await new Service().LoadAsync())
             await RewriteAnswersAsync(service.CreateClient());
+        var problems = await ProblemCalls.MakeAsync();
+        await File.WriteAllTextAsync(Problems, problems.ToJsonString(Readable) + "\n");
         // The running build still holds the old answers; the new ones are read from their files.
         await using var renewed = new Service(services => services.Configure<SwaggerGenOptions>(options => options.DocumentFilter<AnswersOnDisk>()));
         var contract = await renewed.CreateClient().GetStringAsync(new Uri(ServedContract.Address, UriKind.Relative));
@@ -55,12 +60,30 @@ internal static class ContractUpdate
     {
         public void Apply(OpenApiDocument swaggerDoc, DocumentFilterContext context)
         {
+            RenewProblems(swaggerDoc);
             foreach (var operation in swaggerDoc.Paths.Values.SelectMany(path => path.Operations!.Values))
             {
                 var file = AnswerFile(operation.OperationId!);
-                var success = operation.Responses!.First(response => response.Key.StartsWith('2')).Value;
-                if (File.Exists(file) && success.Content is { } content && content.TryGetValue("application/json", out var shown) && shown is OpenApiMediaType media)
-                    media.Example = JsonNode.Parse(File.ReadAllText(file));
+                foreach (var success in operation.Responses!.Where(response => response.Key.StartsWith('2')).Select(response => response.Value))
+                {
+                    if (File.Exists(file) && success.Content is { } content && content.TryGetValue("application/json", out var shown) && shown is OpenApiMediaType media)
+                        media.Example = JsonNode.Parse(File.ReadAllText(file));
+                }
+            }
+        }
+
+        // The shared ones stand in the components, the others at their operations; each keeps the names it shows.
+        private static void RenewProblems(OpenApiDocument document)
+        {
+            var problems = JsonNode.Parse(File.ReadAllText(Problems))!.AsObject();
+            var takingABody = document.Paths.Values.SelectMany(path => path.Operations!.Values)
+                .SelectMany(operation => operation.Responses!.Select(response => (response.Key, response.Value, TakesBody: operation.RequestBody is not null)));
+            var renewed = new HashSet<OpenApiMediaType>();
+            foreach (var (status, response, takesBody) in takingABody.OrderByDescending(one => one.TakesBody))
+            {
+                var target = response is OpenApiResponseReference { Reference.Id: { } name } ? document.Components!.Responses![name] : response;
+                if (problems[status] is JsonObject shown && target.Content?.Values.First() is OpenApiMediaType { Example: null } media && renewed.Add(media))
+                    media.Examples = ProblemExamples.Of(shown, takesBody);
             }
         }
     }

@@ -36,6 +36,38 @@ public sealed class ExamplesTests
     }
 
     [Fact]
+    public async Task ProblemExamples_AreWhatTheServiceAnswers()
+    {
+        var shown = JsonNode.Parse(await File.ReadAllTextAsync(ContractUpdate.Problems))!.AsObject();
+
+        var difference = JsonDifference.First(shown, await ProblemCalls.MakeAsync());
+
+        Assert.NotEmpty(shown);
+        Assert.True(difference is null, $"The service refuses otherwise than the contract shows. {difference}. {ContractUpdate.Advice}");
+    }
+
+    [Fact]
+    public async Task ProblemExamples_FitTheirSchemaAndStandAtEveryProblem()
+    {
+        var contract = (await ServedContract.GetAsync()).Document;
+        var problems = contract.Operations
+            .SelectMany(operation => operation.Json["responses"]!.AsObject().Where(response => response.Key[0] is '4' or '5').Select(response => (Place: $"{operation} {response.Key}", Status: response.Key, Media: contract.Resolve(response.Value!)["content"]!["application/problem+json"]!)))
+            .ToArray();
+
+        Assert.NotEmpty(problems);
+        Assert.All(problems, problem =>
+        {
+            var examples = problem.Media["examples"]?.AsObject();
+            Assert.True(examples?.Count > 0, $"{problem.Place} shows no problem. Provoke one in ProblemCalls.cs and refresh the contract.");
+            Assert.All(examples!, example =>
+            {
+                Assert.Empty(contract.Faults(problem.Media["schema"]!, JsonSerializer.SerializeToElement(example.Value!["value"])));
+                Assert.Equal(problem.Status, example.Value!["value"]!["status"]!.ToString());
+            });
+        });
+    }
+
+    [Fact]
     public void RequestExamples_OfCalculations_AreNotKeptTwice()
     {
         var demo = Directory.GetFiles(Repository.PathOf("demo-data"), "*.json").Select(Path.GetFileNameWithoutExtension).ToHashSet();

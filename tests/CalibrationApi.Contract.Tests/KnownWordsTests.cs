@@ -1,3 +1,4 @@
+using CalibrationApi.Codes;
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Testing;
 
@@ -11,7 +12,8 @@ public sealed class KnownWordsTests
     {
         var codes = ContractDocument.Committed.Json["components"]!["schemas"]!.AsObject()
             .Select(schema => (schema.Key, Code: schema.Value!["properties"]?["code"]))
-            .Where(schema => schema.Code is not null)
+            // The list of codes is itself what lists them.
+            .Where(schema => schema.Code is not null && schema.Key != nameof(CodeAnswer))
             .ToArray();
 
         Assert.NotEmpty(codes);
@@ -19,11 +21,12 @@ public sealed class KnownWordsTests
     }
 
     [Fact]
-    public void Codes_OfCautions_AreThoseOfTheEngine()
+    public void Codes_OfCautions_HoldThoseOfTheEngine()
     {
         var listed = ContractDocument.Committed.Json["components"]!["schemas"]!["CautionAnswer"]!["properties"]!["code"]!["examples"]!.AsArray().Select(code => code!.GetValue<string>());
 
-        Assert.Equal(Caution.AtTheMachine.Select(caution => caution.Code), listed);
+        Assert.NotEmpty(Caution.AtTheMachine);
+        Assert.Empty(Caution.AtTheMachine.Select(caution => caution.Code).Except(listed));
     }
 
     [Fact]

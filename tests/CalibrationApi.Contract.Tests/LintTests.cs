@@ -47,10 +47,18 @@ public sealed partial class LintTests
           "info": { "title": "Faulty", "version": "1.0.0", "description": "Every rule has a fault here." },
           "tags": [{ "name": "Declared" }],
           "paths": {
+            "/no-example": {
+              "post": {
+                "operationId": "sendsWithoutExample",
+                "tags": ["Declared"],
+                "requestBody": { "content": { "application/json": { "schema": { "$ref": "#/components/schemas/Sent" } } } },
+                "responses": { "204": { "description": "Nothing to tell." } }
+              }
+            },
             "/Not_Kebab": {
               "post": {
                 "operationId": "Not_camel",
-                "tags": ["undeclared"],
+                "tags": ["undeclared", "second"],
                 "parameters": [{ "name": "Not_camel", "in": "query", "schema": { "type": "string" } }],
                 "requestBody": { "content": { "application/json": { "schema": { "$ref": "#/components/schemas/Sent" }, "example": { "text": 1 } } } },
                 "responses": {
@@ -71,7 +79,8 @@ public sealed partial class LintTests
                   "nothing": { "type": ["string", "null"] }
                 }
               },
-              "Answered": { "type": "object", "properties": {} }
+              "Answered": { "type": "object", "properties": {} },
+              "Nothing": { "description": "Takes no value.", "type": "null", "allOf": [{ "$ref": "#/components/schemas/Answered" }] }
             }
           }
         }

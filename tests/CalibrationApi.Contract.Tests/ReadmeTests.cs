@@ -140,7 +140,7 @@ public sealed partial class ReadmeTests(ReadmeTests.Demonstration demonstration)
 
         public async Task InitializeAsync()
         {
-            Client = service.CreateClient();
+            Client = service.CreateDefaultClient(new ContractCheckingHandler());
             using var season = JsonDocument.Parse(await File.ReadAllBytesAsync(Repository.PathOf("demo-data", "season.json")));
             foreach (var request in season.RootElement.GetProperty("requests").EnumerateArray())
             {

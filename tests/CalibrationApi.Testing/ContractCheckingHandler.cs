@@ -1,11 +1,13 @@
 using System.Collections.Frozen;
 using System.Globalization;
+using System.Net.Http.Headers;
+using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 
 namespace CalibrationApi.Testing;
 
-/// <summary>Passes requests on and fails when an answer is not what the contract says: its status, its headers, its media type, its body.</summary>
+/// <summary>Passes requests on and fails when an answer is not what the contract says: its status, its headers and what they hold, its media type, its body, its codes.</summary>
 /// <remarks>
 /// Put it into the client of any test that calls the service:
 /// <code>var client = factory.CreateDefaultClient(new ContractCheckingHandler());</code>
@@ -76,6 +78,11 @@ public sealed class ContractCheckingHandler(ContractDocument? contract = null) :
         {
             if (contract.Resolve(header!)["required"]?.GetValue<bool>() == true && !sent.Contains(name))
                 yield return $"The contract promises the header {name} for {operation.OperationId}; it is missing.";
+            foreach (var value in Values(response, name))
+            {
+                if (contract.Resolve(header!)["schema"] is { } schema && contract.Faults(schema, AsJson(contract.Resolve(schema), value)) is { Count: > 0 } faults)
+                    yield return $"The header {name} of {operation.OperationId} holds '{value}', against its schema: {string.Join(", ", faults)}.";
+            }
         }
 
         // What no operation says anything of is not to be kept by any cache.
@@ -84,6 +91,15 @@ public sealed class ContractCheckingHandler(ContractDocument? contract = null) :
         foreach (var name in sent.Where(name => !Undocumented.Contains(name) && !((int)response.StatusCode >= 500 && OfFailures.Contains(name)) && !documented.Any(header => header.Key.Equals(name, StringComparison.OrdinalIgnoreCase))))
             yield return $"The contract does not know the header {name} of {operation.OperationId}. Declare it on the route.";
     }
+
+    private static HeaderStringValues Values(HttpResponseMessage response, string name) =>
+        response.Headers.NonValidated.TryGetValues(name, out var values) || response.Content.Headers.NonValidated.TryGetValues(name, out values) ? values : default;
+
+    // A header is text; where its schema says number, it reads as one.
+    private static JsonElement AsJson(JsonObject schema, string value) =>
+        schema["type"]?.GetValue<string>() is "integer" or "number" && double.TryParse(value, NumberStyles.Float, CultureInfo.InvariantCulture, out var number)
+            ? JsonSerializer.SerializeToElement(number)
+            : JsonSerializer.SerializeToElement(value);
 
     private async Task<List<string>> BodyAsync(JsonObject? content, HttpResponseMessage response, CancellationToken cancellationToken)
     {
@@ -99,9 +115,26 @@ public sealed class ContractCheckingHandler(ContractDocument? contract = null) :
             return content is { Count: > 0 } ? ["The contract promises a body; none came."] : [];
         if (content?[media] is not { } described)
             return [$"The contract does not know the media type {media} here."];
+        if (media == "text/csv")
+            return Csv(response, body);
         return described["schema"] is not { } schema || !media.EndsWith("json", StringComparison.Ordinal)
             ? []
-            : [.. Parts(media, body).SelectMany(part => JsonFaults(schema, part))];
+            : [.. Parts(media, body).SelectMany(part => JsonFaults(schema, part, (int)response.StatusCode))];
+    }
+
+    // RFC 4180: the media type says that there is a header row, and lines end with CR LF.
+    private static List<string> Csv(HttpResponseMessage response, byte[] body)
+    {
+        var faults = new List<string>();
+        if (response.Content.Headers.ContentType?.Parameters.Any(parameter => parameter is { Name: "header", Value: "present" }) != true)
+            faults.Add("The media type of the CSV does not say header=present.");
+        var header = Encoding.UTF8.GetString(body.AsSpan(0, Math.Max(0, body.AsSpan().IndexOf((byte)'\n') + 1)));
+        if (!header.EndsWith("\r\n", StringComparison.Ordinal))
+            faults.Add("The header row of the CSV does not end with CR LF.");
+        string[] columns = [.. header.TrimEnd().Split(',')];
+        if (columns.Any(column => column.Length == 0) || columns.Distinct(StringComparer.Ordinal).Count() != columns.Length)
+            faults.Add("The header row of the CSV has a column without a name, or one twice.");
+        return faults;
     }
 
     // A schema of newline-delimited JSON describes one line.
@@ -122,12 +155,12 @@ public sealed class ContractCheckingHandler(ContractDocument? contract = null) :
         return lines;
     }
 
-    private IReadOnlyList<string> JsonFaults(JsonNode schema, ReadOnlyMemory<byte> body)
+    private IReadOnlyList<string> JsonFaults(JsonNode schema, ReadOnlyMemory<byte> body, int status)
     {
         try
         {
             using var instance = JsonDocument.Parse(body, new JsonDocumentOptions { AllowDuplicateProperties = false });
-            return contract.Faults(schema, instance.RootElement);
+            return [.. contract.Faults(schema, instance.RootElement), .. contract.Codes.Faults(instance.RootElement, status)];
         }
         catch (JsonException broken)
         {

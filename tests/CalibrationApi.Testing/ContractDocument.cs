@@ -18,9 +18,12 @@ public sealed class ContractDocument
     private readonly Dictionary<string, JsonSchema> compiled = new(StringComparer.Ordinal);
     private readonly Lock compiling = new();
 
+    private readonly Lazy<CodeUse> codes;
+
     private ContractDocument(JsonObject json)
     {
         Json = json;
+        codes = new(() => new CodeUse(this));
         Operations =
         [
             .. json["paths"]!.AsObject().SelectMany(path => path.Value!.AsObject()
@@ -37,6 +40,8 @@ public sealed class ContractDocument
 
     /// <summary>The document.</summary>
     public JsonObject Json { get; }
+
+    internal CodeUse Codes => codes.Value;
 
     /// <summary>Every operation, in the order of the document.</summary>
     public IReadOnlyList<ContractOperation> Operations { get; }

@@ -26,7 +26,9 @@ internal class ApiHost : WebApplicationFactory<Program>
 
     public static HttpClient Client => SharedClient.Value;
 
-    public HttpClient CreateCheckedClient() => CreateDefaultClient(new ContractCheckingHandler(Shared.Value.Contract));
+    /// <summary>A client that fails on every answer that is not what the contract says.</summary>
+    /// <param name="further">Handlers between the check and the service.</param>
+    public HttpClient CreateCheckedClient(params DelegatingHandler[] further) => CreateDefaultClient([new ContractCheckingHandler(Shared.Value.Contract), .. further]);
 
     // What a user meets, not what a developer meets: no developer page, no scope checks.
     protected override void ConfigureWebHost(IWebHostBuilder builder) => builder

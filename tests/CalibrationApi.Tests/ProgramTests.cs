@@ -1,3 +1,5 @@
+using CalibrationApi.Testing;
+
 namespace CalibrationApi.Tests;
 
 /// <summary>What a person meets who starts the service by hand.</summary>
@@ -36,7 +38,7 @@ public sealed class ProgramTests
     public async Task Start_OnALoopbackAddress_Answers()
     {
         await using var service = ServiceProcess.Start("--urls", "http://127.0.0.1:0");
-        using var client = new HttpClient { BaseAddress = await service.ListeningAsync() };
+        using var client = CheckedClient.Of(await service.ListeningAsync());
 
         using var live = await client.GetAsync(new Uri("/healthz/live", UriKind.Relative));
         using var ready = await client.GetAsync(new Uri("/healthz/ready", UriKind.Relative));

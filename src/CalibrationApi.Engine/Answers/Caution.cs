@@ -1,7 +1,7 @@
 namespace CalibrationApi.Engine.Answers;
 
 /// <summary>Something that can hurt a person, in one sentence.</summary>
-/// <param name="Code">Stable kebab-case code.</param>
+/// <param name="Code">Stable kebab-case code; see <see cref="CautionCode"/>.</param>
 /// <param name="Detail">The sentence.</param>
 public sealed record Caution(string Code, FormattableString Detail)
 {
@@ -11,11 +11,11 @@ public sealed record Caution(string Code, FormattableString Detail)
     /// </summary>
     public static IReadOnlyList<Caution> AtTheMachine { get; } =
     [
-        new("manual-first", $"The machine's manual, the product label, local rules and licensed or certified advice go before anything said here."),
-        new("unexpected-start", $"Stop the machine, take the key and lower what can fall before reaching under it; with two people, agree on signals, and nobody starts a drive while hands are under a tank."),
-        new("rotating-parts", $"Meters and augers turn without warning and pull in fingers, sleeves and gloves: refit guards before each run and stay clear of chains and shafts."),
-        new("stored-pressure", $"Hydraulic oil stays under pressure after the engine stops and a jet goes through skin: release it first, search for leaks with cardboard, and treat any injection injury as an emergency."),
-        new("product-dust", $"Dust of treated seed and of fertilizer reaches skin, eyes and lungs while it falls into a container: wear what the product label asks for."),
-        new("tank-entry", $"Never enter a tank: flowing product buries a person in seconds. Entry needs lock-out and confined-space practice with a second person outside."),
+        new(CautionCode.ManualFirst, $"The machine's manual, the product label, local rules and licensed or certified advice go before anything said here."),
+        new(CautionCode.UnexpectedStart, $"Stop the machine, take the key and lower what can fall before reaching under it; with two people, agree on signals, and nobody starts a drive while hands are under a tank."),
+        new(CautionCode.RotatingParts, $"Meters and augers turn without warning and pull in fingers, sleeves and gloves: refit guards before each run and stay clear of chains and shafts."),
+        new(CautionCode.StoredPressure, $"Hydraulic oil stays under pressure after the engine stops and a jet goes through skin: release it first, search for leaks with cardboard, and treat any injection injury as an emergency."),
+        new(CautionCode.ProductDust, $"Dust of treated seed and of fertilizer reaches skin, eyes and lungs while it falls into a container: wear what the product label asks for."),
+        new(CautionCode.TankEntry, $"Never enter a tank: flowing product buries a person in seconds. Entry needs lock-out and confined-space practice with a second person outside."),
     ];
 }

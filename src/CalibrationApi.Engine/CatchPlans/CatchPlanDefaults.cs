@@ -1,3 +1,6 @@
+using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.Quantities;
+
 namespace CalibrationApi.Engine.CatchPlans;
 
 /// <summary>Defaults of a catch plan; each is listed in an answer that used it.</summary>
@@ -26,4 +29,19 @@ public static class CatchPlanDefaults
 
     /// <summary>Share of the volume that may be full in the worst case before it is worth a word; judgement.</summary>
     public const double NearlyFull = 0.95;
+
+    /// <summary>Default of the share of a container's volume that may be filled.</summary>
+    public static DefaultValue Fill { get; } = new(new Ratio(ContainerFill), "share of the volume that is filled; judgement, no published source");
+
+    /// <summary>Default of the mass that one person lifts.</summary>
+    public static DefaultValue LiftLimit { get; } = new(new Mass(LiftLimitKilograms), "mass one person lifts, container included; judgement, local rules first");
+
+    /// <summary>Default of the longest run of one catch.</summary>
+    public static DefaultValue LongestRun { get; } = new(new Duration(LongestRunSeconds), "default; judgement, no published source");
+
+    /// <summary>Default of the uncertainty of a value in force.</summary>
+    public static DefaultValue UncertaintyOfValueInForce { get; } = new(new Ratio(ValueInForceUncertainty), "default for a value in force; judgement, no published source");
+
+    /// <summary>Default of the uncertainty of a start value.</summary>
+    public static DefaultValue UncertaintyOfStartValue { get; } = new(new Ratio(StartValueUncertainty), "a predicted start value may be 20 % off; judgement, no published source");
 }

@@ -104,22 +104,22 @@ public static class CatchPlanEvaluation
     private static Caution HeavyContainer(MeterPlanning[] planned)
     {
         var heaviest = new Mass(planned.Max(meter => meter.Mass + (meter.Container?.Tare.Kilograms ?? 0)));
-        return new("heavy-container", $"The heaviest container weighs about {heaviest} with its catch: lift it with two persons or a hoist where one person should not.");
+        return new(CautionCode.HeavyContainer, $"The heaviest container weighs about {heaviest} with its catch: lift it with two persons or a hoist where one person should not.");
     }
 
     private static IEnumerable<Assumption> Assumptions(CatchPlan plan)
     {
         if (plan.WantedPrecision is null)
-            yield return new("wantedPrecision", new Ratio(CatchTestLimits.DefaultWantedPrecision), "default; judgement, no published source");
+            yield return CatchTestDefaults.WantedPrecision.Assumed("wantedPrecision");
         if (plan.LongestRun is null)
-            yield return new("longestRun", new Duration(CatchPlanDefaults.LongestRunSeconds), "default; judgement, no published source");
+            yield return CatchPlanDefaults.LongestRun.Assumed("longestRun");
         if (plan.LiftLimit is null)
-            yield return new("liftLimit", new Mass(CatchPlanDefaults.LiftLimitKilograms), "mass one person lifts, container included; judgement, local rules first");
+            yield return CatchPlanDefaults.LiftLimit.Assumed("liftLimit");
         if (plan.CounterResolution is null)
-            yield return new("counterResolution", CountDefaults.CounterResolution, CountDefaults.Origin);
+            yield return CatchTestDefaults.CounterResolution.Assumed("counterResolution");
         var containers = plan.Meters.Select(meter => meter.Container ?? plan.Container).ToArray();
         if (containers.Any(container => container is { Volume: not null, Fill: null }))
-            yield return new("container/fill", new Ratio(CatchPlanDefaults.ContainerFill), "share of the volume that is filled; judgement, no published source");
+            yield return CatchPlanDefaults.Fill.Assumed("container/fill");
         if (containers.Any(container => container is null))
             yield return new("container", new Mass(0), "no container stated: its own mass is taken as zero and its volume bounds nothing");
         if (plan.Meters.Any(meter => meter.Material != ProductMaterial.SmallSeed))

@@ -97,8 +97,8 @@ internal sealed class MeterPlanning
     {
         if (meter.Value.RelativeUncertainty is null)
             yield return new("valueInForce/relativeUncertainty", new Ratio(Uncertainty), meter.Value.Kind == ReferenceKind.StartValue
-                ? "a predicted start value may be 20 % off; judgement, no published source"
-                : "default for a value in force; judgement, no published source", meter.Name);
+                ? CatchPlanDefaults.UncertaintyOfStartValue.Origin
+                : CatchPlanDefaults.UncertaintyOfValueInForce.Origin, meter.Name);
         if (meter.Repeatability is null)
             yield return new("repeatability", new Ratio(Prior.Relative), Prior.Origin, meter.Name);
         if (meter.Material is null && TooSlowForBulk)

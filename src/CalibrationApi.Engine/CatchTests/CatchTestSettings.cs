@@ -8,10 +8,6 @@ namespace CalibrationApi.Engine.CatchTests;
 /// <summary>The limits in use once defaults are filled in, with what had to be assumed.</summary>
 public sealed record CatchTestSettings
 {
-    private const string AcceptanceLimit = "published acceptance limit: within 5 % of the target rate (Field and Solie 2007; University of Georgia Extension)";
-    private const string Judgement = "default; judgement, no published source";
-    private const string CommonPractice = "common practice: 10 to 15 %; no published source";
-
     /// <inheritdoc cref="CatchTestLimits.Tolerance"/>
     public required double Tolerance { get; init; }
 
@@ -53,12 +49,12 @@ public sealed record CatchTestSettings
         };
         if (compares)
         {
-            AddIfMissing(assumptions, limits.DayToDay, "dayToDay", settings.DayToDay, "default until the series has five tests; judgement, no published source");
-            AddIfMissing(assumptions, limits.SecondCatchChange, "secondCatchChange", settings.SecondCatchChange, CommonPractice);
+            AddIfMissing(assumptions, limits.DayToDay, "dayToDay", CatchTestDefaults.DayToDay);
+            AddIfMissing(assumptions, limits.SecondCatchChange, "secondCatchChange", CatchTestDefaults.SecondCatchChange);
         }
 
-        AddIfMissing(assumptions, limits.Tolerance, "tolerance", settings.Tolerance, AcceptanceLimit);
-        AddIfMissing(assumptions, limits.WantedPrecision, "wantedPrecision", settings.WantedPrecision, Judgement);
+        AddIfMissing(assumptions, limits.Tolerance, "tolerance", CatchTestDefaults.Tolerance);
+        AddIfMissing(assumptions, limits.WantedPrecision, "wantedPrecision", CatchTestDefaults.WantedPrecision);
         return settings;
     }
 
@@ -94,9 +90,9 @@ public sealed record CatchTestSettings
         return Math.Sqrt(Math.Max(0, allowed * allowed - precision * precision));
     }
 
-    private static void AddIfMissing(List<Assumption> assumptions, double? stated, string name, double used, string origin)
+    private static void AddIfMissing(List<Assumption> assumptions, double? stated, string name, DefaultValue used)
     {
         if (stated is null)
-            assumptions.Add(new(name, new Ratio(used), origin));
+            assumptions.Add(used.Assumed(name));
     }
 }

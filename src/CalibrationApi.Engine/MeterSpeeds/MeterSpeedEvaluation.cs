@@ -9,6 +9,9 @@ public static class MeterSpeedEvaluation
     /// <summary>From memory: ASAE D497 lists grain drills at 55 to 80 %, typically 70 %.</summary>
     public const double DefaultFieldEfficiency = 0.70;
 
+    /// <summary>That default with its origin.</summary>
+    public static DefaultValue FieldEfficiency { get; } = new(new Ratio(DefaultFieldEfficiency), "from memory: ASAE D497 lists grain drills at 55 to 80 %, typically 70 %");
+
     // Less than 10 % of room is worth a word; judgement, no published source.
     private static readonly double NearLimit = Math.Log(1.10);
 
@@ -36,7 +39,7 @@ public static class MeterSpeedEvaluation
             Elements = elements,
             Capacity = [.. question.GroundSpeeds.Select(speed => (speed, FieldCapacity.PerHour(width, speed, efficiency)))],
             Assumptions = question.FieldEfficiency is null
-                ? [new Assumption("fieldEfficiency", new Ratio(efficiency), "from memory: ASAE D497 lists grain drills at 55 to 80 %, typically 70 %")]
+                ? [FieldEfficiency.Assumed("fieldEfficiency")]
                 : [],
             Findings = [.. elements.SelectMany(Findings)],
         };

@@ -1,4 +1,7 @@
 using CalibrationApi.CatchTests;
+using CalibrationApi.Contract;
+using CalibrationApi.Engine.CatchPlans;
+using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Quantities;
 
 namespace CalibrationApi.CatchPlans;
@@ -15,16 +18,19 @@ public sealed class CatchPlanRequest
     /// <summary>How the meters are driven: <c>separate</c> drives that may stop one by one (the default), or a <c>shared-shaft</c>.</summary>
     public string? Drive { get; init; }
 
-    /// <summary>Largest acceptable expanded uncertainty of the result. Default 3 %, judgement.</summary>
+    /// <summary>Largest acceptable expanded uncertainty of the result.</summary>
+    [Default(typeof(CatchTestDefaults), nameof(CatchTestDefaults.WantedPrecision))]
     public RatioQuantity? WantedPrecision { get; init; }
 
-    /// <summary>Coverage probability of expanded uncertainties. Default 0.95.</summary>
+    /// <summary>Coverage probability of expanded uncertainties. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM 100:2008.</summary>
     public double? CoverageProbability { get; init; }
 
-    /// <summary>Longest run of one catch. Default 300 s, judgement.</summary>
+    /// <summary>Longest run of one catch.</summary>
+    [Default(typeof(CatchPlanDefaults), nameof(CatchPlanDefaults.LongestRun))]
     public TimeQuantity? LongestRun { get; init; }
 
-    /// <summary>Mass that one person lifts, container included. Default 25 kg, judgement; local rules first.</summary>
+    /// <summary>Mass that one person lifts, container included.</summary>
+    [Default(typeof(CatchPlanDefaults), nameof(CatchPlanDefaults.LiftLimit))]
     public MassQuantity? LiftLimit { get; init; }
 
     /// <summary>The scale that will weigh the catches.</summary>
@@ -33,7 +39,8 @@ public sealed class CatchPlanRequest
     /// <summary>How the empty container will be taken into account: <c>each</c> (the default), <c>shared</c> or <c>zeroed</c>.</summary>
     public string? TareReading { get; init; }
 
-    /// <summary>Smallest step of the revolution counter. Default 0.1 rev, judgement.</summary>
+    /// <summary>Smallest step of the revolution counter.</summary>
+    [Default(typeof(CatchTestDefaults), nameof(CatchTestDefaults.CounterResolution))]
     public RevolutionsQuantity? CounterResolution { get; init; }
 
     /// <summary>Where a count begins within its smallest step: <c>free</c> (the default) or <c>on-edge</c> of the sensor.</summary>
@@ -68,7 +75,8 @@ public sealed class ContainerOfPlan
     /// <summary>Mass of the empty container.</summary>
     public MassQuantity? Tare { get; init; }
 
-    /// <summary>Share of the volume that may be filled. Default 90 %, judgement.</summary>
+    /// <summary>Share of the volume that may be filled.</summary>
+    [Default(typeof(CatchPlanDefaults), nameof(CatchPlanDefaults.Fill))]
     public RatioQuantity? Fill { get; init; }
 }
 
@@ -93,10 +101,10 @@ public sealed class MeterOfPlan
     /// <summary>Bulk density of the product; needed where a container of known volume bounds the catch.</summary>
     public BulkDensityQuantity? BulkDensity { get; init; }
 
-    /// <summary>The mass per revolution that the controller uses now. Its uncertainty defaults to 2 %, judgement.</summary>
+    /// <summary>The mass per revolution that the controller uses now. Default of its <c>relativeUncertainty</c> 2 %: default for a value in force; judgement, no published source.</summary>
     public ReferenceOfTest? ValueInForce { get; init; }
 
-    /// <summary>A predicted mass per revolution where none is in force yet. Its uncertainty defaults to 10 %, judgement.</summary>
+    /// <summary>A predicted mass per revolution where none is in force yet. Default of its <c>relativeUncertainty</c> 10 %: a predicted start value may be 20 % off; judgement, no published source.</summary>
     public ReferenceOfTest? StartValue { get; init; }
 
     /// <summary>Limits of the meter speed.</summary>
@@ -105,7 +113,7 @@ public sealed class MeterOfPlan
     /// <summary>Its own container.</summary>
     public ContainerOfPlan? Container { get; init; }
 
-    /// <summary>Repeatability of one catch (standard deviation). Defaults as for a catch test.</summary>
+    /// <summary>Repeatability of one catch (standard deviation). Default 1 % for a catch of at least 5 kg and 20 rev, 2 % below, 3 % for dusty or caking products or under 5 rev: judgement, 4 degrees of freedom, no published source.</summary>
     public RatioQuantity? Repeatability { get; init; }
 
     /// <summary>Pockets or flutes that discharge one after the other in one revolution, where known.</summary>

@@ -1,3 +1,5 @@
+using CalibrationApi.Contract;
+using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Quantities;
 
 namespace CalibrationApi.CatchTests;
@@ -16,19 +18,22 @@ public abstract class CatchTestData
     /// <summary>Where a count begins within its smallest step: <c>free</c> (anywhere, the default) or <c>on-edge</c> of the sensor.</summary>
     public string? CountStart { get; set; }
 
-    /// <summary>Smallest step of the count of turns. Default 0.1 rev, judgement.</summary>
+    /// <summary>Smallest step of the count of turns.</summary>
+    [Default(typeof(CatchTestDefaults), nameof(CatchTestDefaults.TurnResolution))]
     public RevolutionsQuantity? TurnResolution { get; set; }
 
     /// <summary>Steady meter speed; needed when catches give a run time or the controller takes a mass per time.</summary>
     public RotationQuantity? MeterSpeed { get; set; }
 
-    /// <summary>Smallest step of the run time. Default 0.5 s, judgement.</summary>
+    /// <summary>Smallest step of the run time.</summary>
+    [Default(typeof(CatchTestDefaults), nameof(CatchTestDefaults.TimeResolution))]
     public TimeQuantity? TimeResolution { get; set; }
 
     /// <summary>The value that was typed into the controller while it indicated a mass; default the value in force.</summary>
     public MassPerRevolutionQuantity? ValueTypedIn { get; set; }
 
-    /// <summary>Smallest step of the indicated mass. Default 0.1 kg, judgement.</summary>
+    /// <summary>Smallest step of the indicated mass.</summary>
+    [Default(typeof(CatchTestDefaults), nameof(CatchTestDefaults.IndicatedMassResolution))]
     public MassQuantity? IndicatedMassResolution { get; set; }
 
     /// <summary>Only some of the points that the meter feeds were caught, the same ones each time.</summary>
@@ -49,24 +54,28 @@ public abstract class CatchTestData
     /// <summary>The catches in the order in which they were made.</summary>
     public IReadOnlyList<CatchOfTest?>? Catches { get; set; }
 
-    /// <summary>Repeatability of one catch (standard deviation), scale and counter parts removed. Default 1 % for a catch of at least 5 kg and 20 rev, 2 % below, 3 % for dusty or caking products or under 5 rev; judgement.</summary>
+    /// <summary>Repeatability of one catch (standard deviation), scale and counter parts removed. Default 1 % for a catch of at least 5 kg and 20 rev, 2 % below, 3 % for dusty or caking products or under 5 rev: judgement, 4 degrees of freedom, no published source.</summary>
     public RatioQuantity? Repeatability { get; set; }
 
-    /// <summary>Degrees of freedom of the repeatability. Default 4, judgement.</summary>
+    /// <summary>Degrees of freedom of the repeatability. Default 4: judgement, no published source; the stated deviation is then uncertain by about 35 % (JCGM 100:2008, G.4.2).</summary>
     public double? RepeatabilityDegreesOfFreedom { get; set; }
 
-    /// <summary>Standard deviation from day to day beyond the scatter of catches. Default 1 %, judgement.</summary>
+    /// <summary>Standard deviation from day to day beyond the scatter of catches.</summary>
+    [Default(typeof(CatchTestDefaults), nameof(CatchTestDefaults.DayToDay))]
     public RatioQuantity? DayToDay { get; set; }
 
-    /// <summary>Largest acceptable deviation of the value in force from the truth. Default 5 %, published acceptance limit.</summary>
+    /// <summary>Largest acceptable deviation of the value in force from the truth.</summary>
+    [Default(typeof(CatchTestDefaults), nameof(CatchTestDefaults.Tolerance))]
     public RatioQuantity? Tolerance { get; set; }
 
-    /// <summary>Largest acceptable expanded uncertainty of the result. Default 3 %, judgement.</summary>
+    /// <summary>Largest acceptable expanded uncertainty of the result.</summary>
+    [Default(typeof(CatchTestDefaults), nameof(CatchTestDefaults.WantedPrecision))]
     public RatioQuantity? WantedPrecision { get; set; }
 
-    /// <summary>Change from which a second catch has to confirm. Default 10 %, common practice.</summary>
+    /// <summary>Change from which a second catch has to confirm.</summary>
+    [Default(typeof(CatchTestDefaults), nameof(CatchTestDefaults.SecondCatchChange))]
     public RatioQuantity? SecondCatchChange { get; set; }
 
-    /// <summary>Coverage probability of expanded uncertainties. Default 0.95.</summary>
+    /// <summary>Coverage probability of expanded uncertainties. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM 100:2008.</summary>
     public double? CoverageProbability { get; set; }
 }

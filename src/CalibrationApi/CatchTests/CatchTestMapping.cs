@@ -127,7 +127,7 @@ internal static class CatchTestMapping
 
     private static Assumption[] SpreadAssumption(CatchTestRequest request) =>
         request.CaughtPoints is { Spread: null }
-            ? [new Assumption("caughtPoints/spread", new Ratio(CaughtPoints.DefaultRelativeSpread), "published limit of 5 % for each outlet (University of Georgia Extension; Field and Solie 2007), taken as rectangular")]
+            ? [CatchTestDefaults.Spread.Assumed("caughtPoints/spread")]
             : [];
 
     // One scale shows one unit. Two units in one test are legal, but more often a slip than a fact.

@@ -1,3 +1,5 @@
+using CalibrationApi.Contract;
+using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Quantities;
 
 namespace CalibrationApi.CatchTests;
@@ -14,7 +16,8 @@ public sealed class CatchTestRequest : CatchTestData
     /// <summary>The scale that weighed the catches.</summary>
     public ScaleOfTest? Scale { get; set; }
 
-    /// <summary>Smallest step of the revolution counter. Default 0.1 rev, judgement.</summary>
+    /// <summary>Smallest step of the revolution counter.</summary>
+    [Default(typeof(CatchTestDefaults), nameof(CatchTestDefaults.CounterResolution))]
     public RevolutionsQuantity? CounterResolution { get; set; }
 
     /// <summary>Pockets or flutes of the metering element that discharge one after the other in one revolution, where known.</summary>
@@ -68,7 +71,7 @@ public sealed class ScaleOfTest
     /// <summary>Class on the data plate of a verified scale, as OIML R 76 names it: I, II, III or IIII.</summary>
     public string? AccuracyClass { get; set; }
 
-    /// <summary>Verification interval e of the data plate. Default the division.</summary>
+    /// <summary>Verification interval e of the data plate. Default the division: common practice, as on most verified scales (OIML R 76).</summary>
     public MassQuantity? VerificationInterval { get; set; }
 
     /// <summary>Limit of error stated by the maker or owner; goes before the class.</summary>
@@ -103,14 +106,15 @@ public sealed class CaughtPointsOfTest
     /// <summary>Points that the meter feeds.</summary>
     public int? Total { get; set; }
 
-    /// <summary>Standard deviation between points, relative. Default 5 %/sqrt(3), from the published limit of 5 % for each outlet.</summary>
+    /// <summary>Standard deviation between points, relative.</summary>
+    [Default(typeof(CatchTestDefaults), nameof(CatchTestDefaults.Spread))]
     public RatioQuantity? Spread { get; set; }
 }
 
 /// <summary>A mass per revolution to compare with.</summary>
 public sealed class ReferenceOfTest : MassPerRevolutionQuantity
 {
-    /// <summary>Its own standard uncertainty, relative, where known.</summary>
+    /// <summary>Its own standard uncertainty, relative, where known. Default in a catch test none: it is taken as exact. Default in a catch plan 2 % for a value in force and 10 % for a start value: judgement, no published source.</summary>
     public RatioQuantity? RelativeUncertainty { get; set; }
 
     /// <summary>True when another scale, or the same one after another check, stands behind it: then no scale error cancels in the change. Default false.</summary>

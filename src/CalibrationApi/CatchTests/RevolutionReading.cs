@@ -30,12 +30,12 @@ internal sealed class RevolutionReading(CatchTestRequest request)
     {
         var catches = request.Catches!;
         if (request.CounterResolution is null && catches.Any(one => one!.Revolutions is not null))
-            yield return new("counterResolution", counter, CountDefaults.Origin);
+            yield return CatchTestDefaults.CounterResolution.Assumed("counterResolution");
         if (request.TurnResolution is null && catches.Any(one => one!.Turns is not null))
-            yield return new("turnResolution", turn, CountDefaults.Origin);
+            yield return CatchTestDefaults.TurnResolution.Assumed("turnResolution");
         if (request.TimeResolution is null && catches.Any(one => one!.RunTime is not null))
-            yield return new("timeResolution", time, CountDefaults.Origin);
+            yield return CatchTestDefaults.TimeResolution.Assumed("timeResolution");
         if (request.IndicatedMassResolution is null && catches.Any(one => one!.IndicatedMass is not null))
-            yield return new("indicatedMassResolution", indicated, CountDefaults.Origin);
+            yield return CatchTestDefaults.IndicatedMassResolution.Assumed("indicatedMassResolution");
     }
 }

@@ -1,3 +1,5 @@
+using CalibrationApi.Contract;
+using CalibrationApi.Engine.CatchPlans;
 using CalibrationApi.Quantities;
 using CalibrationApi.Records;
 
@@ -12,7 +14,8 @@ public class ContainerRequest : DescribedRequest
     /// <summary>Mass of the empty container.</summary>
     public MassQuantity? Tare { get; init; }
 
-    /// <summary>Share of the volume that may be filled. Default 90 %, judgement.</summary>
+    /// <summary>Share of the volume that may be filled.</summary>
+    [Default(typeof(CatchPlanDefaults), nameof(CatchPlanDefaults.Fill))]
     public RatioQuantity? Fill { get; init; }
 }
 

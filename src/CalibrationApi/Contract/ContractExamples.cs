@@ -26,6 +26,9 @@ internal static class ContractExamples
         return Season.Value.FirstOrDefault(request => request!["path"]!.GetValue<string>() == collection)?["body"]?.DeepClone();
     }
 
+    /// <summary>Problems of a status: a name for each, what is wrong in the request, and the body.</summary>
+    public static JsonObject Problems(string status) => Read("examples/problems.json")?[status]?.AsObject() ?? [];
+
     private static JsonNode? Read(string name)
     {
         using var stream = Assembly.GetExecutingAssembly().GetManifestResourceStream(name);

@@ -1,4 +1,5 @@
 using System.Reflection;
+using CalibrationApi.Codes;
 using CalibrationApi.Engine.Answers;
 using Microsoft.OpenApi;
 using Swashbuckle.AspNetCore.Swagger;
@@ -17,7 +18,8 @@ internal static class ContractSetup
         significant digits; round for display only. Findings and headlines are sentences that can be shown as they are.
 
         Errors are problems (RFC 9457) with a stable code and a JSON pointer for each: 400 when the request cannot be read as
-        this contract, 422 when it can but breaks a rule. Within v1 members, codes and words are only ever added: ignore
+        this contract, 422 when it can but breaks a rule. The [page of codes](/reference/codes) tells the cause of every code
+        of errors, findings and cautions, and what to do; `GET /v1/codes` gives the same as data. Within v1 members, codes and words are only ever added: ignore
         those you do not know.
 
         Answers do not replace the machine's manual, the product label, local rules, or licensed or certified advice.
@@ -46,6 +48,7 @@ internal static class ContractSetup
             swagger.NonNullableReferenceTypesAsRequired();
             swagger.CustomOperationIds(api => api.ActionDescriptor.EndpointMetadata.OfType<IEndpointNameMetadata>().Single().EndpointName);
             swagger.SchemaFilter<QuantitySchemas>();
+            swagger.SchemaFilter<DefaultSchemas>();
             swagger.SchemaFilter<RuleSchemas>();
             swagger.SchemaFilter<InheritedComments>();
             swagger.SchemaFilter<KnownWordSchemas>();
@@ -60,12 +63,15 @@ internal static class ContractSetup
             swagger.DocumentFilter<NoNulls>();
             swagger.DocumentFilter<StandardFormats>();
             swagger.DocumentFilter<DocumentDetails>();
+            swagger.DocumentFilter<AnswerBounds>();
             swagger.DocumentFilter<SharedProblems>();
+            swagger.DocumentFilter<SharedParameters>();
         });
     }
 
     public static void MapContract(this WebApplication app)
     {
+        app.MapCodePage();
         // Only where they are asked for: in the way of every request they would build their services each time.
         app.UseWhen(context => context.Request.Path.StartsWithSegments("/openapi"), contract => contract.UseSwagger());
         app.UseWhen(context => context.Request.Path.StartsWithSegments("/reference"), reference => reference.UseSwaggerUI(page =>

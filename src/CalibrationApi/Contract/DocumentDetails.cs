@@ -20,6 +20,7 @@ internal sealed class DocumentDetails : IDocumentFilter
         ["Scale checks"] = "Checks of scales against known masses; the error found is corrected in later tests.",
         ["Values in force"] = "What was typed into the controllers, by whom, why and on what evidence.",
         ["History"] = "Everything that happened, in the order of time.",
+        ["Codes"] = "Every code of errors, findings and cautions, with its cause and what to do.",
         ["Units"] = "The closed list of units with their exact factors.",
     };
 

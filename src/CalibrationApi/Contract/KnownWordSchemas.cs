@@ -19,7 +19,8 @@ internal sealed class KnownWordSchemas : ISchemaFilter
         // A comment that explains every word already lists them.
         if (!Array.TrueForAll(words, word => described.Contains($"`{word}`", StringComparison.Ordinal)))
             text.Description = $"{described} Known today: {string.Join(", ", words.Select(word => $"`{word}`"))}.";
-        text.Examples = [.. words.Select(word => JsonValue.Create(word))];
+        // Of a list, each item is a word.
+        (text.Items as OpenApiSchema ?? text).Examples = [.. words.Select(word => JsonValue.Create(word))];
     }
 
     private static string[] Read(Type source) => source.IsEnum

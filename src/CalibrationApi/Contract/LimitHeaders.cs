@@ -8,6 +8,7 @@ namespace CalibrationApi.Contract;
 internal sealed class LimitHeaders : IOperationFilter
 {
     private const string RetryAfter = "Retry-After";
+    private const string AcceptEncoding = "Accept-Encoding";
 
     private static readonly Dictionary<string, string> OfEveryAnswer = new()
     {
@@ -19,7 +20,7 @@ internal sealed class LimitHeaders : IOperationFilter
     {
         var shared = (context.Document.Components ??= new OpenApiComponents()).Headers ??= new Dictionary<string, IOpenApiHeader>();
         foreach (var (name, description) in OfEveryAnswer)
-            shared.TryAdd(name, Header(description, new OpenApiSchema { Type = JsonSchemaType.String }));
+            shared.TryAdd(name, AnswerHeaders.Written(name, description, isAlwaysSent: true));
 
         foreach (var (status, response) in operation.Responses ?? [])
         {
@@ -29,12 +30,9 @@ internal sealed class LimitHeaders : IOperationFilter
             foreach (var name in OfEveryAnswer.Keys)
                 own.Headers[name] = new OpenApiHeaderReference(name, context.Document);
             if (status is "429" or "503")
-                own.Headers.TryAdd(RetryAfter, Header("Seconds to wait before the request is sent again.", new OpenApiSchema { Type = JsonSchemaType.Integer, Format = "int32" }));
+                own.Headers.TryAdd(RetryAfter, AnswerHeaders.Written(RetryAfter, "Seconds to wait before the request is sent again.", isAlwaysSent: true));
             if (status is "415")
-                own.Headers.TryAdd("Accept-Encoding", Header("With a compressed body: that bodies are taken only as they are.", new OpenApiSchema { Type = JsonSchemaType.String }, isAlwaysSent: false));
+                own.Headers.TryAdd(AcceptEncoding, AnswerHeaders.Written(AcceptEncoding, "With a compressed body: that bodies are taken only as they are.", isAlwaysSent: false));
         }
     }
-
-    private static OpenApiHeader Header(string description, OpenApiSchema schema, bool isAlwaysSent = true) =>
-        new() { Description = description, Required = isAlwaysSent, Schema = schema };
 }

@@ -16,8 +16,8 @@ internal sealed class OperationDetails : IOperationFilter
             AddExample(body.Content, ContractExamples.Request(operation.OperationId!, context.ApiDescription.RelativePath!));
         }
 
-        var success = (operation.Responses ?? []).FirstOrDefault(response => response.Key.StartsWith('2')).Value;
-        AddExample((success as OpenApiResponse)?.Content, ContractExamples.Answer(operation.OperationId!));
+        foreach (var success in (operation.Responses ?? []).Where(response => response.Key.StartsWith('2')).Select(response => response.Value))
+            AddExample((success as OpenApiResponse)?.Content, ContractExamples.Answer(operation.OperationId!));
     }
 
     private static void AddExample(IDictionary<string, IOpenApiMediaType>? content, JsonNode? example)

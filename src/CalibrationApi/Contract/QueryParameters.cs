@@ -28,14 +28,43 @@ internal sealed class QueryParameters : IOperationFilter
         [RequestFilter.UnitsParameter] = "Units of the answer; as-asked keeps what was entered.",
     };
 
+    private static readonly Dictionary<string, string> Examples = new()
+    {
+        ["id"] = SomeId,
+        ["machine"] = SomeId,
+        ["product"] = SomeId,
+        ["lot"] = SomeId,
+        ["scale"] = SomeId,
+        ["plan"] = SomeId,
+        ["meter"] = "rear",
+        ["element"] = "standard roller",
+        ["setting"] = "gear 2",
+        ["from"] = "2026-04-01T00:00:00Z",
+        ["until"] = "2026-05-01T00:00:00Z",
+        ["at"] = "2026-04-18T06:40:00Z",
+        ["limit"] = "100",
+        ["cursor"] = "eyJ2IjoxfQ",
+    };
+
+    private const string SomeId = "019a0000-0000-7000-8000-000000000000";
+
     public void Apply(OpenApiOperation operation, OperationFilterContext context)
     {
         foreach (var parameter in (operation.Parameters ?? []).OfType<OpenApiParameter>())
         {
             // A comment on the handler goes before the common sentence.
             parameter.Description ??= Sentences.GetValueOrDefault(parameter.Name!);
-            if (parameter.In == ParameterLocation.Query && parameter.Schema is OpenApiSchema schema && Shapes.TryGetValue(parameter.Name!, out var shape))
+            // What says its words or is yes or no needs no example.
+            if (parameter.Example is null && Examples.TryGetValue(parameter.Name!, out var example))
+                parameter.Example = example;
+            if (parameter.Schema is not OpenApiSchema schema)
+                continue;
+            if (parameter.In == ParameterLocation.Query && Shapes.TryGetValue(parameter.Name!, out var shape))
                 shape(schema);
+            else if (parameter is { In: ParameterLocation.Path, Name: "id" })
+                schema.Pattern = RuleSchemas.RecordIdPattern;
+            else if (parameter.In == ParameterLocation.Query)
+                schema.MaxLength = RequestFilter.LongestParameter;
         }
     }
 

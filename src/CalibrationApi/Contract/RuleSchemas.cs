@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Reflection;
 using System.Text.Json.Nodes;
 using CalibrationApi.Http;
+using CalibrationApi.Quantities;
 using CalibrationApi.Records;
 using FluentValidation;
 using FluentValidation.Validators;
@@ -33,6 +34,8 @@ internal sealed class RuleSchemas : ISchemaFilter
                 var rules = RulesOf(validator, name);
                 if (rules.OfType<INotNullValidator>().Any())
                     Require(concrete, name);
+                else if (IsMeasured(context.Type, name) && property.Description?.Contains("efault", StringComparison.Ordinal) != true)
+                    DefaultSchemas.Append(property, "No default.");
                 foreach (var rule in rules)
                     properties[name] = Describe(properties[name], property as OpenApiSchema, rule);
             }
@@ -42,11 +45,31 @@ internal sealed class RuleSchemas : ISchemaFilter
             // A stored record gives back whatever had to be sent, and says whether it is retired. Its lists stay open.
             foreach (var name in properties.Keys.Where(name => RulesOf(sent, name).OfType<INotNullValidator>().Any()).Append("retired"))
                 Require(concrete, name);
+            foreach (var (name, property) in properties.Where(property => property.Value is OpenApiSchema))
+                Bound((OpenApiSchema)property, RulesOf(sent, name));
+        }
+    }
+
+    // A number or a quantity, for which a reader has to know what is used in its place.
+    private static bool IsMeasured(Type type, string member) =>
+        type.GetProperty(Pascal(member))?.PropertyType is { } kind && (kind.IsAssignableTo(typeof(Quantity)) || kind == typeof(double?) || kind == typeof(int?));
+
+    // What could be sent at most is what can be answered at most.
+    private static void Bound(OpenApiSchema answered, IPropertyValidator[] rules)
+    {
+        foreach (var rule in rules)
+        {
+            if (rule is Rules.ITextRule text)
+                answered.MaxLength = text.Most;
+            else if (rule is Rules.IItemsRule items)
+                answered.MaxItems = items.Most;
         }
     }
 
     private static IPropertyValidator[] RulesOf(IValidator validator, string member) =>
-        [.. validator.CreateDescriptor().GetRulesForMember(char.ToUpperInvariant(member[0]) + member[1..]).SelectMany(rule => rule.Components.Select(component => component.Validator))];
+        [.. validator.CreateDescriptor().GetRulesForMember(Pascal(member)).SelectMany(rule => rule.Components.Select(component => component.Validator))];
+
+    private static string Pascal(string member) => char.ToUpperInvariant(member[0]) + member[1..];
 
     private static void Require(OpenApiSchema schema, string member) => (schema.Required ??= new HashSet<string>(StringComparer.Ordinal)).Add(member);
 

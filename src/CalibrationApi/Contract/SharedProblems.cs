@@ -1,4 +1,5 @@
 using System.Globalization;
+using CalibrationApi.Http;
 using Microsoft.AspNetCore.WebUtilities;
 using Microsoft.OpenApi;
 using Swashbuckle.AspNetCore.SwaggerGen;
@@ -11,20 +12,28 @@ internal sealed class SharedProblems : IDocumentFilter
     public void Apply(OpenApiDocument swaggerDoc, DocumentFilterContext context)
     {
         var problems = new Dictionary<string, IOpenApiResponse>(StringComparer.Ordinal);
-        foreach (var responses in SchemaTree.Operations(swaggerDoc).Select(operation => operation.Responses).OfType<OpenApiResponses>())
+        foreach (var operation in SchemaTree.Operations(swaggerDoc).OrderBy(operation => operation.RequestBody is null))
         {
-            foreach (var (status, response) in responses.Where(one => one.Key[0] is '4' or '5').ToArray())
+            foreach (var (status, response) in (operation.Responses ?? []).Where(one => one.Key[0] is '4' or '5').ToArray())
             {
+                ShowProblems(status, response, operation.RequestBody is not null);
                 // The name of the status; what differs from the first of its status stays at its operation.
                 var name = ReasonPhrases.GetReasonPhrase(int.Parse(status, CultureInfo.InvariantCulture)).Replace(" ", "", StringComparison.Ordinal);
                 if (problems.TryAdd(name, response) || IsSame(problems[name], response))
-                    responses[status] = new OpenApiResponseReference(name, swaggerDoc);
+                    operation.Responses![status] = new OpenApiResponseReference(name, swaggerDoc);
             }
         }
 
         var components = swaggerDoc.Components ??= new OpenApiComponents();
         foreach (var (name, response) in problems.OrderBy(problem => problem.Key, StringComparer.Ordinal))
             (components.Responses ??= new Dictionary<string, IOpenApiResponse>())[name] = response;
+    }
+
+    private static void ShowProblems(string status, IOpenApiResponse response, bool takesBody)
+    {
+        if (response.Content is not { } content || !content.TryGetValue(ProblemResult.MediaType, out var shape) || shape is not OpenApiMediaType media)
+            return;
+        media.Examples = ProblemExamples.Of(ContractExamples.Problems(status), takesBody);
     }
 
     private static bool IsSame(IOpenApiResponse one, IOpenApiResponse other) =>

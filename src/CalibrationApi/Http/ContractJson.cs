@@ -2,6 +2,7 @@ using System.Text.Json.Serialization;
 using CalibrationApi.Adoptions;
 using CalibrationApi.CatchPlans;
 using CalibrationApi.CatchTests;
+using CalibrationApi.Codes;
 using CalibrationApi.Containers;
 using CalibrationApi.History;
 using CalibrationApi.Lots;
@@ -25,6 +26,7 @@ namespace CalibrationApi.Http;
 [JsonSerializable(typeof(MeterSpeedRequest))]
 [JsonSerializable(typeof(MeterSpeedAnswer))]
 [JsonSerializable(typeof(UnitsAnswer))]
+[JsonSerializable(typeof(CodesAnswer))]
 [JsonSerializable(typeof(RecordCatchTestRequest))]
 [JsonSerializable(typeof(UsedHistory))]
 [JsonSerializable(typeof(RecomputationAnswer))]

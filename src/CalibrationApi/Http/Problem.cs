@@ -8,7 +8,7 @@ namespace CalibrationApi.Http;
 /// <summary>What went wrong and what to do about it (RFC 9457).</summary>
 public sealed class Problem
 {
-    /// <summary>Kind of problem; <c>about:blank</c> says that the status tells it all, other kinds are those registered with IANA. Act on <c>errors[].code</c>.</summary>
+    /// <summary>Kind of problem; <c>about:blank</c> says that the status tells it all, other kinds are those registered with IANA. Act on <c>errors[].code</c>; <c>/reference/codes</c> explains every one.</summary>
     public required string Type { get; init; }
 
     /// <summary>The name of the status.</summary>

@@ -70,12 +70,22 @@ internal static class RequestFilter
                 errors.Add(new ProblemError { Parameter = name, Code = ErrorCode.MemberDuplicate, Detail = "This query parameter is given twice. Give it once." });
             else if (name == UnitsParameter && !UnitsWord.All.Contains(values[0]))
                 errors.Add(new ProblemError { Parameter = name, Code = ErrorCode.WordUnknown, Detail = $"Use one of: {string.Join(", ", UnitsWord.All)}." });
+            // A cursor that is too long is no cursor, and told so by its list.
+            else if (values[0]!.Length > LongestParameter && name != CursorParameter)
+                errors.Add(new ProblemError { Parameter = name, Code = ErrorCode.TextTooLong, Detail = $"This parameter is longer than {LongestParameter} characters. Shorten it." });
         }
 
         if (errors.Count == 0)
             return null;
-        return errors.All(error => error.Code == ErrorCode.WordUnknown) ? ProblemResult.Invalid(errors) : ProblemResult.Unreadable(errors[0]);
+        return errors.All(error => !IsUnreadable(error)) ? ProblemResult.Invalid(errors) : ProblemResult.Unreadable(errors.First(IsUnreadable));
     }
+
+    private static bool IsUnreadable(ProblemError error) => error.Code is ErrorCode.MemberUnknown or ErrorCode.MemberDuplicate;
+
+    /// <summary>Most characters of a query parameter.</summary>
+    public const int LongestParameter = 500;
+
+    private const string CursorParameter = "cursor";
 
     /// <summary>The query parameter that chooses the units of an answer.</summary>
     public const string UnitsParameter = "units";

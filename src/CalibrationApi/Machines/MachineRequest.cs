@@ -1,5 +1,7 @@
 using CalibrationApi.CatchPlans;
 using CalibrationApi.CatchTests;
+using CalibrationApi.Contract;
+using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Quantities;
 using CalibrationApi.Records;
 
@@ -58,7 +60,8 @@ public sealed class MeterOfMachine
     /// <summary>Limits of its speed, for elements that do not name their own.</summary>
     public RotationLimits? SpeedLimits { get; init; }
 
-    /// <summary>Smallest step of its revolution counter. Default 0.1 rev, judgement.</summary>
+    /// <summary>Smallest step of its revolution counter.</summary>
+    [Default(typeof(CatchTestDefaults), nameof(CatchTestDefaults.CounterResolution))]
     public RevolutionsQuantity? CounterResolution { get; init; }
 
     /// <summary>Sensor pulses per revolution.</summary>

@@ -1,4 +1,6 @@
 using CalibrationApi.CatchPlans;
+using CalibrationApi.Contract;
+using CalibrationApi.Engine.MeterSpeeds;
 using CalibrationApi.Quantities;
 
 namespace CalibrationApi.MeterSpeeds;
@@ -21,10 +23,11 @@ public sealed class MeterSpeedRequest
     /// <summary>Limits of the meter speed for elements that do not name their own.</summary>
     public RotationLimits? SpeedLimits { get; init; }
 
-    /// <summary>Width that the machine works, for the area per hour. Default the covered width.</summary>
+    /// <summary>Width that the machine works, for the area per hour. Default the covered width: judgement, no overlap between passes.</summary>
     public LengthQuantity? WorkingWidth { get; init; }
 
-    /// <summary>Share of the time spent working at that width and speed. Default 70 %, from memory of ASAE D497.</summary>
+    /// <summary>Share of the time spent working at that width and speed.</summary>
+    [Default(typeof(MeterSpeedEvaluation), nameof(MeterSpeedEvaluation.FieldEfficiency))]
     public RatioQuantity? FieldEfficiency { get; init; }
 }
 

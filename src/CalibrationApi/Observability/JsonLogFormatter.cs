@@ -11,7 +11,7 @@ namespace CalibrationApi.Observability;
 
 /// <summary>Writes each entry of the log as one JSON object on one line, with the trace id under which a client reports a failure.</summary>
 /// <remarks>The formatter of the framework adds the scopes of a request, which hold its path as it was sent; what is in a path is not ours to log.</remarks>
-internal sealed class JsonLogFormatter(TimeProvider clock) : ConsoleFormatter(FormatterName)
+internal sealed class JsonLogFormatter() : ConsoleFormatter(FormatterName)
 {
     public const string FormatterName = "calibration-json";
 
@@ -25,7 +25,7 @@ internal sealed class JsonLogFormatter(TimeProvider clock) : ConsoleFormatter(Fo
         using (var json = new Utf8JsonWriter(line, Writing))
         {
             json.WriteStartObject();
-            json.WriteString("time", clock.GetUtcNow());
+            json.WriteString("time", DateTimeOffset.UtcNow);
             json.WriteString("level", NameOf(logEntry.LogLevel));
             json.WriteString("category", logEntry.Category);
             json.WriteString("message", logEntry.Formatter(logEntry.State, logEntry.Exception));

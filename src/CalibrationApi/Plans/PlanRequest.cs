@@ -1,5 +1,8 @@
 using CalibrationApi.CatchPlans;
 using CalibrationApi.CatchTests;
+using CalibrationApi.Contract;
+using CalibrationApi.Engine.CatchPlans;
+using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Quantities;
 using CalibrationApi.Records;
 using CalibrationApi.Storage.Records;
@@ -27,13 +30,16 @@ public class PlanRequest : DescribedRequest
     /// <summary>Area to be seeded.</summary>
     public AreaQuantity? Area { get; init; }
 
-    /// <summary>Largest acceptable expanded uncertainty of a catch test. Default 3 %, judgement.</summary>
+    /// <summary>Largest acceptable expanded uncertainty of a catch test.</summary>
+    [Default(typeof(CatchTestDefaults), nameof(CatchTestDefaults.WantedPrecision))]
     public RatioQuantity? WantedPrecision { get; init; }
 
-    /// <summary>Longest run of one catch. Default 300 s, judgement.</summary>
+    /// <summary>Longest run of one catch.</summary>
+    [Default(typeof(CatchPlanDefaults), nameof(CatchPlanDefaults.LongestRun))]
     public TimeQuantity? LongestRun { get; init; }
 
-    /// <summary>Mass that one person lifts, container included. Default 25 kg, judgement; local rules first.</summary>
+    /// <summary>Mass that one person lifts, container included.</summary>
+    [Default(typeof(CatchPlanDefaults), nameof(CatchPlanDefaults.LiftLimit))]
     public MassQuantity? LiftLimit { get; init; }
 
     /// <summary>Conditions expected while seeding; tests under others get a finding.</summary>

@@ -41,7 +41,7 @@ public sealed class AssumptionAnswer
 public sealed class CautionAnswer
 {
     /// <summary>Stable code.</summary>
-    [KnownWords("manual-first", "unexpected-start", "rotating-parts", "stored-pressure", "product-dust", "tank-entry")]
+    [KnownWords(typeof(CautionCode))]
     public required string Code { get; init; }
 
     /// <summary>A sentence that should be shown as it is.</summary>

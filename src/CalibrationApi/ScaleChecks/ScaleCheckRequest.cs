@@ -38,6 +38,6 @@ public sealed class KnownMassReadingOfCheck
     /// <summary>What the scale showed.</summary>
     public MassQuantity? Indicated { get; init; }
 
-    /// <summary>Standard uncertainty of the known mass. Default 0: it is far better than the scale.</summary>
+    /// <summary>Standard uncertainty of the known mass. Default 0: judgement, known masses are far better than the scale.</summary>
     public MassQuantity? KnownUncertainty { get; init; }
 }

@@ -14,7 +14,7 @@ public class ScaleRequest : DescribedRequest
     /// <summary>Class on the data plate of a verified scale, as OIML R 76 names it: I, II, III or IIII.</summary>
     public string? AccuracyClass { get; init; }
 
-    /// <summary>Verification interval e of the data plate. Default the division.</summary>
+    /// <summary>Verification interval e of the data plate. Default the division: common practice, as on most verified scales (OIML R 76).</summary>
     public MassQuantity? VerificationInterval { get; init; }
 
     /// <summary>Limit of error stated by the maker or owner; goes before the class.</summary>
@@ -23,7 +23,7 @@ public class ScaleRequest : DescribedRequest
     /// <summary>Largest load, container included.</summary>
     public MassQuantity? Capacity { get; init; }
 
-    /// <summary>Days after which a check is overdue. Default 365, judgement.</summary>
+    /// <summary>Days after which a check is overdue. Default 365: judgement, no published source.</summary>
     public int? DaysBetweenChecks { get; init; }
 }
 

@@ -42,9 +42,11 @@ internal sealed record CalibrationSettings
     public static CalibrationSettings Read(IConfiguration configuration, bool isAtATerminal, ICollection<string> faults)
     {
         var section = configuration.GetSection(Setting.Section);
-        foreach (var (name, _) in section.AsEnumerable(makePathsRelative: true).Where(one => one.Value is not null && one.Key.Length > 0))
+        foreach (var (name, value) in section.AsEnumerable(makePathsRelative: true).Where(one => one.Value is not null && one.Key.Length > 0))
         {
-            if (!All.Any(setting => setting.Name.Equals(name, StringComparison.OrdinalIgnoreCase)))
+            // A group has no value of its own; some sources give it an empty one.
+            var isGroup = value!.Length == 0 && section.GetSection(name).GetChildren().Any();
+            if (!isGroup && !All.Any(setting => setting.Name.Equals(name, StringComparison.OrdinalIgnoreCase)))
                 faults.Add($"{Setting.VariableOf(name)} is no setting of this service. Correct its name or remove it; there are: {string.Join(", ", All.Select(setting => setting.Variable))}.");
         }
 

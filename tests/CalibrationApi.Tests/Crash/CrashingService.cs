@@ -1,6 +1,7 @@
 using System.Net.Http.Headers;
 using System.Text;
 using System.Text.Json.Nodes;
+using CalibrationApi.Testing;
 using CalibrationApi.Tests.Records;
 using Dapper;
 using Microsoft.Data.Sqlite;
@@ -22,7 +23,7 @@ internal sealed class CrashingService : IAsyncDisposable
     public static async Task<CrashingService> StartAsync(string file)
     {
         var process = ServiceProcess.Start("--urls", "http://127.0.0.1:0", "--Calibration:Database", file);
-        return new CrashingService(process, new HttpClient { BaseAddress = await process.ListeningAsync() });
+        return new CrashingService(process, CheckedClient.Of(await process.ListeningAsync()));
     }
 
     /// <summary>Creates what the tests refer to.</summary>

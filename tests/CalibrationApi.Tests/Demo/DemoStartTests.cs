@@ -1,4 +1,5 @@
 using System.Globalization;
+using CalibrationApi.Testing;
 
 namespace CalibrationApi.Tests.Demo;
 
@@ -39,7 +40,7 @@ public sealed class DemoStartTests : IDisposable
     private async Task StoreAsync(string path, string body)
     {
         await using var service = ServiceProcess.Start("--urls", "http://127.0.0.1:0", "--Calibration:Database", Database);
-        using var client = new HttpClient { BaseAddress = await service.ListeningAsync() };
+        using var client = CheckedClient.Of(await service.ListeningAsync());
         using var content = new StringContent(body, System.Text.Encoding.UTF8, new System.Net.Http.Headers.MediaTypeHeaderValue("application/json"));
         using var response = await client.PostAsync(new Uri(path, UriKind.Relative), content);
         Assert.True(response.IsSuccessStatusCode, await response.Content.ReadAsStringAsync());

@@ -69,7 +69,7 @@ public sealed class LoadedSeason : IAsyncLifetime
     {
         using var plain = new HttpClient { BaseAddress = address };
         var contract = ContractDocument.Parse(await plain.GetStringAsync(new Uri("/openapi/v1.json", UriKind.Relative)));
-        return new HttpClient(new ContractCheckingHandler(contract) { InnerHandler = new HttpClientHandler() }) { BaseAddress = address };
+        return CheckedClient.Of(address, contract);
     }
 
     private async Task StopAsync()

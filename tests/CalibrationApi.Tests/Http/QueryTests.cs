@@ -56,6 +56,27 @@ public sealed class QueryTests
     }
 
     [Fact]
+    public async Task Query_OfAWrongWordAndAnUnknownParameter_TellsWhatCannotBeRead()
+    {
+        using var response = await Question.Of(Question.CatchTest).AskAsync("?units=imperial&verbose=1");
+
+        Assert.Equal(ErrorCode.MemberUnknown, (await ProblemBody.ReadAsync(response, 400)).Only().Code);
+    }
+
+    [Fact]
+    public async Task Query_ValueLongerThanTheContractSays_IsRefused()
+    {
+        async Task<ProblemBody> AskAsync(int length)
+        {
+            using var response = await ApiHost.Client.GetAsync(new Uri($"/v1/history?meter={new string('a', length)}&order=sideways", UriKind.Relative));
+            return await ProblemBody.ReadAsync(response, 422);
+        }
+
+        Assert.Equal("order", (await AskAsync(500)).Only().Parameter);
+        Assert.Equal(("meter", ErrorCode.TextTooLong), ((await AskAsync(501)).Only().Parameter, (await AskAsync(501)).Only().Code));
+    }
+
+    [Fact]
     public async Task Query_AtAnOperationWithoutParameters_IsRefused()
     {
         using var response = await ApiHost.Client.GetAsync(new Uri("/v1/units?units=us", UriKind.Relative));

@@ -2,6 +2,7 @@ using System.Net;
 using System.Net.Sockets;
 using System.Text;
 using CalibrationApi.Http;
+using Microsoft.AspNetCore.Mvc.Testing.Handlers;
 
 namespace CalibrationApi.Tests.Http;
 
@@ -134,7 +135,8 @@ public sealed class SocketTests(SocketTests.Host host) : IClassFixture<SocketTes
         {
             service.UseKestrel(0);
             service.StartServer();
-            Client = service.CreateClient();
+            // The handler of redirects keeps a body in memory, so that it can be refused before it is sent.
+            Client = service.CreateCheckedClient(new RedirectHandler());
             // A large body is only sent when the service has said that it will take it.
             Client.DefaultRequestHeaders.ExpectContinue = true;
         }

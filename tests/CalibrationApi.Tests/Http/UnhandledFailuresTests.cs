@@ -19,7 +19,7 @@ public sealed class UnhandledFailuresTests
     {
         var log = new LogEntries();
         await using var host = new FailingHost(log);
-        using var client = host.CreateClient();
+        using var client = host.CreateCheckedClient();
 
         using var response = await client.GetAsync(new Uri(path, UriKind.Relative));
 
@@ -47,7 +47,7 @@ public sealed class UnhandledFailuresTests
     {
         var log = new LogEntries();
         await using var host = new FailingHost(log);
-        using var client = host.CreateClient();
+        using var client = host.CreateCheckedClient();
         var good = Question.Of(Question.CatchTest).Text;
         string[] bodies =
         [

@@ -9,7 +9,7 @@ namespace CalibrationApi.Tests.Observability;
 /// <summary>Keeps what a host logs as the lines that its console would show.</summary>
 internal sealed class LogLines : ILoggerProvider
 {
-    private readonly JsonLogFormatter formatter = new(TimeProvider.System);
+    private readonly JsonLogFormatter formatter = new();
     private readonly ConcurrentQueue<string> lines = new();
 
     public IReadOnlyCollection<string> All => lines;

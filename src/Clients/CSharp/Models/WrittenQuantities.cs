@@ -1,0 +1,123 @@
+namespace CalibrationApi.Client.Models;
+
+// Every quantity is written as number and unit, as in the contract, with all its digits: "18.7 kg".
+
+public partial class AreaQuantity
+{
+    /// <summary>Number and unit, as in the contract.</summary>
+    public override string ToString() => Written.As(Value, Unit);
+}
+
+public partial class BulkDensityQuantity
+{
+    /// <summary>Number and unit, as in the contract.</summary>
+    public override string ToString() => Written.As(Value, Unit);
+}
+
+public partial class LengthQuantity
+{
+    /// <summary>Number and unit, as in the contract.</summary>
+    public override string ToString() => Written.As(Value, Unit);
+}
+
+public partial class MassQuantity
+{
+    /// <summary>Number and unit, as in the contract.</summary>
+    public override string ToString() => Written.As(Value, Unit);
+}
+
+public partial class MassPerAreaQuantity
+{
+    /// <summary>Number and unit, as in the contract.</summary>
+    public override string ToString() => Written.As(Value, Unit);
+}
+
+public partial class MassPerRevolutionQuantity
+{
+    /// <summary>Number and unit, as in the contract.</summary>
+    public override string ToString() => Written.As(Value, Unit);
+}
+
+public partial class MassPerThousandQuantity
+{
+    /// <summary>Number and unit, as in the contract.</summary>
+    public override string ToString() => Written.As(Value, Unit);
+}
+
+public partial class PressureQuantity
+{
+    /// <summary>Number and unit, as in the contract.</summary>
+    public override string ToString() => Written.As(Value, Unit);
+}
+
+public partial class PulsesPerRevolutionQuantity
+{
+    /// <summary>Number and unit, as in the contract.</summary>
+    public override string ToString() => Written.As(Value, Unit);
+}
+
+public partial class RatioQuantity
+{
+    /// <summary>Number and unit, as in the contract.</summary>
+    public override string ToString() => Written.As(Value, Unit);
+}
+
+public partial class RevolutionsQuantity
+{
+    /// <summary>Number and unit, as in the contract.</summary>
+    public override string ToString() => Written.As(Value, Unit);
+}
+
+public partial class RotationQuantity
+{
+    /// <summary>Number and unit, as in the contract.</summary>
+    public override string ToString() => Written.As(Value, Unit);
+}
+
+public partial class SpeedQuantity
+{
+    /// <summary>Number and unit, as in the contract.</summary>
+    public override string ToString() => Written.As(Value, Unit);
+}
+
+public partial class TemperatureQuantity
+{
+    /// <summary>Number and unit, as in the contract.</summary>
+    public override string ToString() => Written.As(Value, Unit);
+}
+
+public partial class TimeQuantity
+{
+    /// <summary>Number and unit, as in the contract.</summary>
+    public override string ToString() => Written.As(Value, Unit);
+}
+
+public partial class VolumeQuantity
+{
+    /// <summary>Number and unit, as in the contract.</summary>
+    public override string ToString() => Written.As(Value, Unit);
+}
+
+public partial class AnyQuantity
+{
+    /// <summary>Number and unit, as in the contract.</summary>
+    public override string ToString() => Written.As(Value, Unit);
+}
+
+public partial class EntryAnswer
+{
+    /// <summary>Number and unit, as in the contract.</summary>
+    public override string ToString() => Written.As(Value, Unit);
+}
+
+public partial class TypedNumber
+{
+    /// <summary>Number and unit, as in the contract.</summary>
+    public override string ToString() => Written.As(Value, Unit);
+}
+
+public partial class ReferenceOfTest
+{
+    /// <summary>Number and unit, as in the contract.</summary>
+    public override string ToString() => Written.As(Value, Unit);
+}

@@ -1,0 +1,29 @@
+using CalibrationApi.Client.Http;
+using CalibrationApi.Client.Models;
+using CalibrationApi.Client.V1;
+
+namespace CalibrationApi.Client;
+
+/// <summary>Plans for fields, and the catch plans that follow from them.</summary>
+public sealed class PlanRecords : DescribedRecords<PlanRequest, PlanAnswer>
+{
+    private readonly Exchange exchange;
+    private readonly V1RequestBuilder v1;
+
+    internal PlanRecords(Exchange exchange, V1RequestBuilder v1)
+        : base(exchange, DescribedRoutes.Plans(v1))
+    {
+        this.exchange = exchange;
+        this.v1 = v1;
+    }
+
+    /// <summary>Plans the catches of a stored plan with the values that are in force now.</summary>
+    /// <param name="plan">Id of the plan.</param>
+    /// <param name="units">Units of the answer.</param>
+    /// <param name="cancellationToken">Cancels it.</param>
+    public Task<CatchPlanAnswer> PlanCatchAsync(string plan, UnitSystem units = UnitSystem.AsAsked, CancellationToken cancellationToken = default)
+    {
+        ArgumentException.ThrowIfNullOrEmpty(plan);
+        return exchange.SendAsync(v1.Plans[plan].CatchPlan.ToGetRequestInformation().In(units), CatchPlanAnswer.CreateFromDiscriminatorValue, cancellationToken);
+    }
+}

@@ -1,0 +1,6 @@
+from enum import Enum
+
+class CatchPlanRequest_drive(str, Enum):
+    Separate = "separate",
+    SharedShaft = "shared-shaft",
+

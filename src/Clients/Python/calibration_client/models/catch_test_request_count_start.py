@@ -1,0 +1,6 @@
+from enum import Enum
+
+class CatchTestRequest_countStart(str, Enum):
+    Free = "free",
+    OnEdge = "on-edge",
+

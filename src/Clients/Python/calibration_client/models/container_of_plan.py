@@ -1,0 +1,67 @@
+from __future__ import annotations
+from collections.abc import Callable
+from dataclasses import dataclass, field
+from kiota_abstractions.serialization import Parsable, ParseNode, SerializationWriter
+from typing import Any, Optional, TYPE_CHECKING, Union
+
+if TYPE_CHECKING:
+    from .mass_quantity import MassQuantity
+    from .ratio_quantity import RatioQuantity
+    from .volume_quantity import VolumeQuantity
+
+@dataclass
+class ContainerOfPlan(Parsable):
+    """
+    A container for one catch.
+    """
+    # Share of the volume that may be filled. Default 90 %, judgement. Range: 1 to 100 %.
+    fill: Optional[RatioQuantity] = None
+    # Mass of the empty container. Range: 0 to 10 t.
+    tare: Optional[MassQuantity] = None
+    # Volume; without it the container bounds nothing. With it, every meter needs the bulk density of its product. Range: above 0 and up to 10 m3.
+    volume: Optional[VolumeQuantity] = None
+    
+    @staticmethod
+    def create_from_discriminator_value(parse_node: ParseNode) -> ContainerOfPlan:
+        """
+        Creates a new instance of the appropriate class based on discriminator value
+        param parse_node: The parse node to use to read the discriminator value and create the object
+        Returns: ContainerOfPlan
+        """
+        if parse_node is None:
+            raise TypeError("parse_node cannot be null.")
+        return ContainerOfPlan()
+    
+    def get_field_deserializers(self,) -> dict[str, Callable[[ParseNode], None]]:
+        """
+        The deserialization information for the current model
+        Returns: dict[str, Callable[[ParseNode], None]]
+        """
+        from .mass_quantity import MassQuantity
+        from .ratio_quantity import RatioQuantity
+        from .volume_quantity import VolumeQuantity
+
+        from .mass_quantity import MassQuantity
+        from .ratio_quantity import RatioQuantity
+        from .volume_quantity import VolumeQuantity
+
+        fields: dict[str, Callable[[Any], None]] = {
+            "fill": lambda n : setattr(self, 'fill', n.get_object_value(RatioQuantity)),
+            "tare": lambda n : setattr(self, 'tare', n.get_object_value(MassQuantity)),
+            "volume": lambda n : setattr(self, 'volume', n.get_object_value(VolumeQuantity)),
+        }
+        return fields
+    
+    def serialize(self,writer: SerializationWriter) -> None:
+        """
+        Serializes information the current object
+        param writer: Serialization writer to use to serialize this model
+        Returns: None
+        """
+        if writer is None:
+            raise TypeError("writer cannot be null.")
+        writer.write_object_value("fill", self.fill)
+        writer.write_object_value("tare", self.tare)
+        writer.write_object_value("volume", self.volume)
+    
+

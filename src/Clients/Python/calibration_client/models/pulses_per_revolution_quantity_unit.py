@@ -1,0 +1,5 @@
+from enum import Enum
+
+class PulsesPerRevolutionQuantity_unit(str, Enum):
+    PulsesRev = "pulses/rev",
+

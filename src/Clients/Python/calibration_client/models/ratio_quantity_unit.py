@@ -1,0 +1,7 @@
+from enum import Enum
+
+class RatioQuantity_unit(str, Enum):
+    Percent = "%",
+    One = "1",
+    Ppm = "ppm",
+

@@ -1,0 +1,7 @@
+from enum import Enum
+
+class RecordCatchTestRequest_tareReading(str, Enum):
+    Each = "each",
+    Shared = "shared",
+    Zeroed = "zeroed",
+

@@ -1,0 +1,5 @@
+from enum import Enum
+
+class RevolutionsQuantity_unit(str, Enum):
+    Rev = "rev",
+

@@ -1,0 +1,6 @@
+from enum import Enum
+
+class TemperatureQuantity_unit(str, Enum):
+    DegC = "degC",
+    DegF = "degF",
+

@@ -1,0 +1,103 @@
+from __future__ import annotations
+from collections.abc import Callable
+from dataclasses import dataclass, field
+from kiota_abstractions.base_request_builder import BaseRequestBuilder
+from kiota_abstractions.base_request_configuration import RequestConfiguration
+from kiota_abstractions.default_query_parameters import QueryParameters
+from kiota_abstractions.get_path_parameters import get_path_parameters
+from kiota_abstractions.method import Method
+from kiota_abstractions.request_adapter import RequestAdapter
+from kiota_abstractions.request_information import RequestInformation
+from kiota_abstractions.request_option import RequestOption
+from kiota_abstractions.serialization import Parsable, ParsableFactory
+from typing import Any, Optional, TYPE_CHECKING, Union
+from warnings import warn
+
+if TYPE_CHECKING:
+    from ....models.meter_speed_answer import MeterSpeedAnswer
+    from ....models.meter_speed_request import MeterSpeedRequest
+    from ....models.problem import Problem
+    from .post_units_query_parameter_type import PostUnitsQueryParameterType
+
+class MeterSpeedRequestBuilder(BaseRequestBuilder):
+    """
+    Builds and executes requests for operations under /v1/calculations/meter-speed
+    """
+    def __init__(self,request_adapter: RequestAdapter, path_parameters: Union[str, dict[str, Any]]) -> None:
+        """
+        Instantiates a new MeterSpeedRequestBuilder and sets the default values.
+        param path_parameters: The raw url or the url-template parameters for the request.
+        param request_adapter: The request adapter to use to execute the requests.
+        Returns: None
+        """
+        super().__init__(request_adapter, "{+baseurl}/v1/calculations/meter-speed{?units*}", path_parameters)
+    
+    async def post(self,body: MeterSpeedRequest, request_configuration: Optional[RequestConfiguration[MeterSpeedRequestBuilderPostQueryParameters]] = None) -> Optional[MeterSpeedAnswer]:
+        """
+        For each metering element: its speed at the lowest and highest rate and ground speed, the ground speeds at which eachrate can be put down, the rates that can be put down at each ground speed, and how much room is left to its limits.Elements come best first. Nothing is stored.
+        param body: What is asked of a meter, and the metering elements it can be fitted with.
+        param request_configuration: Configuration for the request such as headers, query parameters, and middleware options.
+        Returns: Optional[MeterSpeedAnswer]
+        """
+        if body is None:
+            raise TypeError("body cannot be null.")
+        request_info = self.to_post_request_information(
+            body, request_configuration
+        )
+        from ....models.problem import Problem
+
+        error_mapping: dict[str, type[ParsableFactory]] = {
+            "400": Problem,
+            "413": Problem,
+            "415": Problem,
+            "422": Problem,
+            "500": Problem,
+        }
+        if not self.request_adapter:
+            raise Exception("Http core is null") 
+        from ....models.meter_speed_answer import MeterSpeedAnswer
+
+        return await self.request_adapter.send_async(request_info, MeterSpeedAnswer, error_mapping)
+    
+    def to_post_request_information(self,body: MeterSpeedRequest, request_configuration: Optional[RequestConfiguration[MeterSpeedRequestBuilderPostQueryParameters]] = None) -> RequestInformation:
+        """
+        For each metering element: its speed at the lowest and highest rate and ground speed, the ground speeds at which eachrate can be put down, the rates that can be put down at each ground speed, and how much room is left to its limits.Elements come best first. Nothing is stored.
+        param body: What is asked of a meter, and the metering elements it can be fitted with.
+        param request_configuration: Configuration for the request such as headers, query parameters, and middleware options.
+        Returns: RequestInformation
+        """
+        if body is None:
+            raise TypeError("body cannot be null.")
+        request_info = RequestInformation(Method.POST, self.url_template, self.path_parameters)
+        request_info.configure(request_configuration)
+        request_info.headers.try_add("Accept", "application/json")
+        request_info.set_content_from_parsable(self.request_adapter, "application/json", body)
+        return request_info
+    
+    def with_url(self,raw_url: str) -> MeterSpeedRequestBuilder:
+        """
+        Returns a request builder with the provided arbitrary URL. Using this method means any other path or query parameters are ignored.
+        param raw_url: The raw URL to use for the request builder.
+        Returns: MeterSpeedRequestBuilder
+        """
+        if raw_url is None:
+            raise TypeError("raw_url cannot be null.")
+        return MeterSpeedRequestBuilder(self.request_adapter, raw_url)
+    
+    @dataclass
+    class MeterSpeedRequestBuilderPostQueryParameters():
+        """
+        For each metering element: its speed at the lowest and highest rate and ground speed, the ground speeds at which eachrate can be put down, the rates that can be put down at each ground speed, and how much room is left to its limits.Elements come best first. Nothing is stored.
+        """
+        # Units of the answer; as-asked takes those of the question.
+        units: Optional[PostUnitsQueryParameterType] = None
+
+    
+    @dataclass
+    class MeterSpeedRequestBuilderPostRequestConfiguration(RequestConfiguration[MeterSpeedRequestBuilderPostQueryParameters]):
+        """
+        Configuration for the request such as headers, query parameters, and middleware options.
+        """
+        warn("This class is deprecated. Please use the generic RequestConfiguration class generated by the generator.", DeprecationWarning)
+    
+
