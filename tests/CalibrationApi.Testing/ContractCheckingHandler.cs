@@ -65,7 +65,8 @@ public sealed class ContractCheckingHandler(ContractDocument? contract = null) :
     private async Task<List<string>> MisaddressedAsync(bool pathExists, int status, HttpResponseMessage response, CancellationToken cancellationToken)
     {
         var expected = pathExists ? 405 : 404;
-        if (status != expected)
+        // Whoever asks too often is not told even that.
+        if (status != expected && status != 429)
             return [string.Create(CultureInfo.InvariantCulture, $"The contract has no such {(pathExists ? "method at this path" : "path")}, so the answer has to be {expected}.")];
         return await BodyAsync(new JsonObject { [ProblemMedia] = new JsonObject { ["schema"] = new JsonObject { ["$ref"] = "#/components/schemas/Problem" } } }, response, cancellationToken);
     }
