@@ -62,10 +62,4 @@ v1.MapScaleChecks();
 v1.MapAdoptions();
 v1.MapHistory();
 
-return await TakenAddress.ToldAsync(async () =>
-{
-    if (isDemo)
-        return await DemoSeason.RunAsync(app);
-    await app.RunAsync();
-    return true;
-}) ? 0 : 1;
+return await Serving.RunAsync(app, isDemo ? DemoSeason.RunAsync : null);

@@ -6,7 +6,7 @@ namespace CalibrationApi.Architecture.Tests;
 public sealed partial class CapabilityDependenciesTests
 {
     // What every capability may use. They are no capabilities themselves, with the exceptions below.
-    private static readonly string[] Foundation = ["Contract", "Http", "Limits", "Observability", "Quantities", "Records", "Settings", "Storing"];
+    private static readonly string[] Foundation = ["Batch", "Contract", "Http", "Limits", "Observability", "Quantities", "Records", "Settings", "Storing"];
 
     // The demonstration and the list of everything that crosses the border know all capabilities by their nature.
     private static readonly string[] KnowEverything = ["Demo", "Http/ContractJson.cs"];
@@ -27,6 +27,7 @@ public sealed partial class CapabilityDependenciesTests
         ["Plans -> Machines"] = "A kept plan names a machine.",
         ["ScaleChecks -> CatchTests"] = "A check finds the error that a test corrects.",
         ["ScaleChecks -> Scales"] = "A check is of a scale.",
+        ["CatchTests -> Containers"] = "A kept test names its container.",
         ["CatchTests -> Lots"] = "A kept test names a lot.",
         ["CatchTests -> Machines"] = "A kept test names a machine.",
         ["CatchTests -> Plans"] = "A kept test names its plan.",

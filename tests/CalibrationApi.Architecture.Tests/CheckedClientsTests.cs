@@ -16,6 +16,7 @@ public sealed partial class CheckedClientsTests
         ["tests/CalibrationApi.Contract.Tests/ProblemCalls.cs"] = "Captures what the contract shows; that is then checked as an example.",
         ["tests/CalibrationApi.Contract.Tests/Service.cs"] = "Loads the season before the contract is read.",
         ["tests/CalibrationApi.Contract.Tests/ContractCheckingHandlerTests.cs"] = "Tests the check itself.",
+        ["tests/CalibrationApi.Tests/Batch/BatchStreamTests.cs"] = "Reads answers piece by piece and leaves them; the check reads them whole.",
         ["tests/CalibrationApi.Architecture.Tests/EndpointsTests.cs"] = "Asks every route for one refusal, whatever the contract says of it.",
     };
 

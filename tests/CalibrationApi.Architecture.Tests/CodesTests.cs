@@ -2,6 +2,7 @@ using System.Reflection;
 using System.Text.RegularExpressions;
 using CalibrationApi.Codes;
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.LikelyMistakes;
 using CalibrationApi.Http;
 
 namespace CalibrationApi.Architecture.Tests;
@@ -9,7 +10,7 @@ namespace CalibrationApi.Architecture.Tests;
 /// <summary>A code has one home, where its cause and its remedy stand; it is used, and written nowhere else.</summary>
 public sealed partial class CodesTests
 {
-    private static readonly Type[] Homes = [typeof(ErrorCode), typeof(RefusalCode), typeof(FindingCode), typeof(CautionCode)];
+    private static readonly Type[] Homes = [typeof(ErrorCode), typeof(RefusalCode), typeof(FindingCode), typeof(CautionCode), typeof(MistakeCode)];
 
     private static readonly SourceFile[] Others = [.. SourceFile.In("src").Where(file => Homes.All(home => file.Name != $"{home.Name}.cs"))];
 

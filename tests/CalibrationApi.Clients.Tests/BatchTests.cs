@@ -1,5 +1,4 @@
 using System.Net;
-using System.Net.Http.Headers;
 using System.Text;
 using System.Text.Json.Nodes;
 
@@ -11,7 +10,7 @@ public sealed class BatchTests(Season season) : IClassFixture<Season>
     [Fact]
     public async Task Batch_WithABadLine_AnswersTheOthersAndPutsTheProblemOnItsLine()
     {
-        using var client = season.Connect(new BatchOneByOne());
+        using var client = season.Connect();
         CatchTestRequest[] questions = [Given.CatchTest(), Given.CatchTestWithoutTurns(), Given.CatchTest()];
 
         var lines = await client.Calculations.EvaluateCatchTestsAsync(questions.ToAsyncEnumerable()).ToListAsync();
@@ -25,6 +24,19 @@ public sealed class BatchTests(Season season) : IClassFixture<Season>
         Assert.Equal("#/catches/1/revolutions", Assert.Single(lines[1].Problem!.Errors).Pointer);
         Assert.Equal("revolutions-not-positive", Assert.Throws<CalibrationException>(() => lines[1].AnswerOrThrow()).Code);
         Assert.Equal(Verdicts.Adopt, lines[2].Answer!.Verdict);
+    }
+
+    [Fact]
+    public async Task Batch_OfManyQuestions_IsAnsweredAsOneByOne()
+    {
+        using var client = season.Connect();
+        var question = Given.CatchTest();
+        var alone = Json.Of(await client.Calculations.EvaluateCatchTestAsync(question));
+
+        var lines = await client.Calculations.EvaluateCatchTestsAsync(Enumerable.Repeat(question, 2500).ToAsyncEnumerable()).ToListAsync();
+
+        Assert.Equal(2500, lines.Count);
+        Assert.All(lines, line => Assert.Equal(alone, Json.Of(line.Answer!)));
     }
 
     [Fact]
@@ -149,25 +161,6 @@ public sealed class BatchTests(Season season) : IClassFixture<Season>
     {
         Assert.Equal("application/x-ndjson", request.Content!.Headers.ContentType!.ToString());
         return (await request.Content.ReadAsStringAsync(cancellationToken)).Split('\n', StringSplitOptions.RemoveEmptyEntries);
-    }
-
-    /// <summary>Answers a batch by asking the service line by line, so that results and problems are real ones.</summary>
-    private sealed class BatchOneByOne : DelegatingHandler
-    {
-        protected override async Task<HttpResponseMessage> SendAsync(HttpRequestMessage request, CancellationToken cancellationToken)
-        {
-            var single = new Uri(request.RequestUri!.AbsoluteUri.Replace("/batch", "", StringComparison.Ordinal));
-            var answers = new List<JsonObject>();
-            foreach (var line in await LinesOf(request, cancellationToken))
-            {
-                using var question = new HttpRequestMessage(HttpMethod.Post, single) { Content = new StringContent(line, new MediaTypeHeaderValue("application/json")) };
-                using var answer = await base.SendAsync(question, cancellationToken);
-                var member = answer.IsSuccessStatusCode ? "result" : "problem";
-                answers.Add(new JsonObject { ["line"] = answers.Count + 1, [member] = JsonNode.Parse(await answer.Content.ReadAsStringAsync(cancellationToken)) });
-            }
-
-            return Ndjson(answers);
-        }
     }
 
     /// <summary>Answers every line with the name of the meter in it; at most so many, or without one of them.</summary>

@@ -17,8 +17,6 @@ internal static class ContractSchema
     /// <summary>Names of the query parameters of an operation.</summary>
     public static IEnumerable<string> QueryOf(string path) => Parameters(path).Select(parameter => parameter.GetProperty("name").GetString()!);
 
-    public static bool HasPath(string path) => Document.GetProperty("paths").TryGetProperty(path, out _);
-
     /// <summary>Every operation as method and path, for example <c>GET /v1/scales/{id}</c>.</summary>
     public static IEnumerable<string> Operations() =>
         Document.GetProperty("paths").EnumerateObject().SelectMany(path => path.Value.EnumerateObject().Select(operation => $"{operation.Name.ToUpperInvariant()} {path.Name}"));
@@ -26,7 +24,12 @@ internal static class ContractSchema
     private static JsonElement Parameter(string path, string name) => Parameters(path).Single(parameter => parameter.GetProperty("name").GetString() == name);
 
     private static IEnumerable<JsonElement> Parameters(string path) =>
-        Document.GetProperty("paths").GetProperty(path).GetProperty("get").GetProperty("parameters").EnumerateArray().Where(parameter => parameter.GetProperty("in").GetString() == "query");
+        Document.GetProperty("paths").GetProperty(path).GetProperty("get").GetProperty("parameters").EnumerateArray().Select(Resolve).Where(parameter => parameter.GetProperty("in").GetString() == "query");
+
+    // Parameters that operations share stand among the components.
+    private static JsonElement Resolve(JsonElement parameter) => parameter.TryGetProperty("$ref", out var reference)
+        ? Document.GetProperty("components").GetProperty("parameters").GetProperty(reference.GetString()!.Split('/')[^1])
+        : parameter;
 
     private static IEnumerable<string> Strings(JsonElement list) => list.EnumerateArray().Select(word => word.GetString()!);
 }

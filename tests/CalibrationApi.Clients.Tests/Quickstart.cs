@@ -27,9 +27,6 @@ internal static partial class Quickstart
     {
         var text = File.ReadAllText(Repository.PathOf("src", "Clients", "CSharp", "README.md"))
             .Split("<!-- quickstart -->")[1].Split("<!-- /quickstart -->")[0];
-        // Until the service answers batches, that part of the program has nobody to talk to.
-        if (!ContractSchema.HasPath("/v1/calculations/catch-test/batch"))
-            text = text.Split("<!-- batch -->")[0];
         return [.. CodeAndOutput().Matches(text).Select(match => new Block(
             Heading().Matches(text[..match.Index]).LastOrDefault()?.Groups[1].Value ?? "",
             match.Groups["code"].Value,

@@ -1,3 +1,4 @@
+using System.Net.Http.Headers;
 using System.Text;
 using System.Text.Json.Nodes;
 using CalibrationApi.Testing;
@@ -13,7 +14,17 @@ internal static class ExampleCalls
     public static IEnumerable<ContractOperation> InOrder(ContractDocument contract) => contract.Operations.OrderBy(operation => operation.Method == "PUT");
 
     /// <summary>The request of the example.</summary>
-    public static HttpRequestMessage For(ContractOperation operation) => With(operation, operation.RequestExample);
+    public static HttpRequestMessage For(ContractOperation operation)
+    {
+        var request = With(operation, operation.RequestExample);
+        if (operation.RequestLineExample is { } line)
+        {
+            request.Content = new StringContent(line.ToJsonString() + "\n");
+            request.Content.Headers.ContentType = new MediaTypeHeaderValue("application/x-ndjson");
+        }
+
+        return request;
+    }
 
     /// <summary>The same with another body.</summary>
     public static HttpRequestMessage With(ContractOperation operation, JsonNode? body)

@@ -68,6 +68,25 @@ public sealed class ExamplesTests
     }
 
     [Fact]
+    public async Task LineExamples_OfBatches_FitTheirSchemasAndAreWhatTheServiceAnswers()
+    {
+        var contract = (await ServedContract.GetAsync()).Document;
+        await using var service = await new Service().LoadAsync();
+        using var client = service.CreateDefaultClient(new ContractCheckingHandler(contract));
+        var batches = contract.Operations.Where(operation => operation.RequestLineExample is not null).ToArray();
+
+        Assert.Equal(contract.Operations.Count(operation => operation.Path.EndsWith("/batch", StringComparison.Ordinal)), batches.Length);
+        Assert.True(batches.Length >= 3);
+        foreach (var batch in batches)
+        {
+            using var response = await client.SendAsync(ExampleCalls.For(batch));
+            var answered = JsonNode.Parse(await response.Content.ReadAsStringAsync())!;
+            AssertFits(contract, batch.AnswerLineSchema, batch.AnswerLineExample, batch.OperationId);
+            Assert.Null(JsonDifference.First(batch.AnswerLineExample, answered));
+        }
+    }
+
+    [Fact]
     public void RequestExamples_OfCalculations_AreNotKeptTwice()
     {
         var demo = Directory.GetFiles(Repository.PathOf("demo-data"), "*.json").Select(Path.GetFileNameWithoutExtension).ToHashSet();

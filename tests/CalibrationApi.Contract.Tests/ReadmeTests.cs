@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Net;
 using System.Net.Http.Headers;
 using System.Text;
@@ -12,14 +13,11 @@ namespace CalibrationApi.Contract.Tests;
 /// with the output printed below them.
 /// </summary>
 /// <remarks>
-/// A filter behind <c>|</c> only selects, so it is not run: each JSON value shown has to be a part of the answer, and each
+/// A filter behind <c>|</c> only selects, so it is not run, but for columns of a table: each JSON value shown has to be a part of the answer, and each
 /// line of text one of its sentences or lines. The service holds the season of the demo data, as it does after the first command.
 /// </remarks>
 public sealed partial class ReadmeTests(ReadmeTests.Demonstration demonstration) : IClassFixture<ReadmeTests.Demonstration>
 {
-    // The last digits may differ from one processor family to another.
-    private const double SameNumber = 1e-9;
-
     private static readonly string Readme = File.ReadAllText(Repository.PathOf("README.md"));
     private static readonly Step[] Steps = ReadTour();
 
@@ -39,6 +37,7 @@ public sealed partial class ReadmeTests(ReadmeTests.Demonstration demonstration)
         Assert.Contains("/v1/units", called);
         Assert.Contains("/v1/history", called);
         Assert.Contains("/v1/scales", called);
+        Assert.Contains("/v1/calculations/catch-test/batch", called);
         Assert.Contains(Steps, step => step.Target.EndsWith("?units=us", StringComparison.Ordinal));
         Assert.Contains(Steps, step => step.ExpectedStatus is not null);
     }
@@ -57,10 +56,10 @@ public sealed partial class ReadmeTests(ReadmeTests.Demonstration demonstration)
         else
             Assert.True(response.IsSuccessStatusCode, text);
         JsonElement[] nodes = [.. response.Content.Headers.ContentType!.MediaType!.EndsWith("json", StringComparison.Ordinal)
-            ? Nodes(JsonSerializer.Deserialize<JsonElement>(text))
-            : Step.Lines(text)];
+            ? PrintedAnswer.Values(text).SelectMany(PrintedAnswer.Nodes)
+            : PrintedAnswer.Lines(step.Columns is { } columns ? Cut(text, columns) : text)];
         Assert.All(step.Shown, shown => Assert.True(
-            nodes.Any(node => IsPart(shown, node)),
+            nodes.Any(node => PrintedAnswer.IsPart(shown, node)),
             $"README.md shows{Environment.NewLine}{shown}{Environment.NewLine}but the answer is{Environment.NewLine}{text}"));
     }
 
@@ -87,36 +86,23 @@ public sealed partial class ReadmeTests(ReadmeTests.Demonstration demonstration)
         Assert.Equal(expected, shown);
     }
 
-    private static IEnumerable<JsonElement> Nodes(JsonElement node)
+    // What `cut -d ';' -f` leaves of each line.
+    private static string Cut(string text, string fields)
     {
-        yield return node;
-        var children = node.ValueKind switch
-        {
-            JsonValueKind.Object => node.EnumerateObject().Select(member => member.Value),
-            JsonValueKind.Array => node.EnumerateArray(),
-            _ => [],
-        };
-        foreach (var below in children.SelectMany(Nodes))
-            yield return below;
+        int[] kept = [.. fields.Split(',').Select(part => part.Split('-')).SelectMany(ends => Enumerable.Range(Number(ends[0]), Number(ends[^1]) - Number(ends[0]) + 1))];
+        return string.Join('\n', text.Split("\r\n").Select(line => line.Split(';')).Select(cells => string.Join(';', kept.Where(field => field <= cells.Length).Select(field => cells[field - 1]))));
+
+        static int Number(string digits) => int.Parse(digits, CultureInfo.InvariantCulture);
     }
 
-    // An object shown may leave members out; everything else is shown whole.
-    private static bool IsPart(JsonElement shown, JsonElement answered) => shown.ValueKind == answered.ValueKind && shown.ValueKind switch
-    {
-        JsonValueKind.Object => shown.EnumerateObject().All(member => answered.TryGetProperty(member.Name, out var value) && IsPart(member.Value, value)),
-        JsonValueKind.Array => shown.GetArrayLength() == answered.GetArrayLength()
-            && shown.EnumerateArray().Zip(answered.EnumerateArray()).All(pair => IsPart(pair.First, pair.Second)),
-        JsonValueKind.Number => Math.Abs(shown.GetDouble() - answered.GetDouble()) <= SameNumber * Math.Abs(answered.GetDouble()),
-        JsonValueKind.String => shown.GetString() == answered.GetString(),
-        _ => true,
-    };
+    private static ByteArrayContent Json(byte[] body) => Content(body, "application/json");
 
-    private static ByteArrayContent Json(byte[] body) => new(body) { Headers = { ContentType = new MediaTypeHeaderValue("application/json") } };
+    private static ByteArrayContent Content(byte[] body, string mediaType) => new(body) { Headers = { ContentType = new MediaTypeHeaderValue(mediaType) } };
 
     private static Step[] ReadTour()
     {
-        var tour = Readme.Split("<!-- tour -->")[1].Split("<!-- /tour -->")[0];
-        return [.. Command().Matches(tour).Select((match, i) => Step.Parse(i + 1, match))];
+        var tours = string.Concat(Readme.Split("<!-- tour -->")[1..].Select(part => part.Split("<!-- /tour -->")[0]));
+        return [.. Command().Matches(tours).Select((match, i) => Step.Parse(i + 1, match))];
     }
 
     // A fenced bash block and, if there is one, the fenced block of its output.
@@ -130,6 +116,10 @@ public sealed partial class ReadmeTests(ReadmeTests.Demonstration demonstration)
     // A word of a command line: quoted parts and plain parts that touch each other. A pipe ends the command.
     [GeneratedRegex("""\G\s*(?<word>(?:'[^']*'|[^\s'|])+)""")]
     private static partial Regex Word();
+
+    // A filter that chooses columns.
+    [GeneratedRegex(@"\| cut -d ';' -f (?<fields>[\d,-]+)")]
+    private static partial Regex Fields();
 
     /// <summary>The service with the season of the demo data, sent as <c>--demo</c> sends it.</summary>
     public sealed class Demonstration : IAsyncLifetime, IDisposable
@@ -156,7 +146,7 @@ public sealed partial class ReadmeTests(ReadmeTests.Demonstration demonstration)
     }
 
     /// <summary>One command of the tour and what is printed below it.</summary>
-    private sealed record Step(string Name, string Target, byte[]? Body, string? Accept, JsonElement[] Shown)
+    private sealed record Step(string Name, string Target, byte[]? Body, string MediaType, string? Accept, string? Columns, JsonElement[] Shown)
     {
         private const string Address = "http://localhost:5000";
 
@@ -173,16 +163,18 @@ public sealed partial class ReadmeTests(ReadmeTests.Demonstration demonstration)
             return new Step(
                 $"{number} {target}",
                 target,
-                After(words, "--json") is { } data ? Payload(data) : null,
-                After(words, "-H")?.Split("Accept: ")[1],
-                block.Groups["kind"].Value == "json" ? Values(output) : [.. Lines(output)]);
+                (After(words, "--json") ?? After(words, "--data-binary")) is { } data ? Payload(data) : null,
+                Header(words, "Content-Type: ") ?? "application/json",
+                Header(words, "Accept: "),
+                Fields().Match(block.Groups["command"].Value) is { Success: true } cut ? cut.Groups["fields"].Value : null,
+                block.Groups["kind"].Value == "json" ? PrintedAnswer.Values(output) : [.. PrintedAnswer.Lines(output)]);
         }
 
         public HttpRequestMessage Request()
         {
             var request = new HttpRequestMessage(Body is null ? HttpMethod.Get : HttpMethod.Post, Target);
             if (Body is not null)
-                request.Content = Json(Body);
+                request.Content = Content(Body, MediaType);
             if (Accept is not null)
                 request.Headers.Add("Accept", Accept);
             return request;
@@ -191,19 +183,10 @@ public sealed partial class ReadmeTests(ReadmeTests.Demonstration demonstration)
         private static string? After(string[] words, string option) =>
             Array.IndexOf(words, option) is >= 0 and var at ? words[at + 1] : null;
 
+        private static string? Header(string[] words, string name) =>
+            words.Where((word, at) => at > 0 && words[at - 1] == "-H" && word.StartsWith(name, StringComparison.Ordinal)).Select(word => word[name.Length..]).FirstOrDefault();
+
         private static byte[] Payload(string data) =>
             data.StartsWith('@') ? File.ReadAllBytes(Repository.PathOf(data[1..])) : Encoding.UTF8.GetBytes(data);
-
-        public static IEnumerable<JsonElement> Lines(string output) =>
-            output.Split(["\r\n", "\n"], StringSplitOptions.RemoveEmptyEntries).Select(line => JsonSerializer.SerializeToElement(line));
-
-        private static JsonElement[] Values(string output)
-        {
-            var values = new List<JsonElement>();
-            var reader = new Utf8JsonReader(Encoding.UTF8.GetBytes(output), new JsonReaderOptions { AllowMultipleValues = true });
-            while (reader.Read())
-                values.Add(JsonElement.ParseValue(ref reader));
-            return [.. values];
-        }
     }
 }

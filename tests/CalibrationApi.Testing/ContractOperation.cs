@@ -10,6 +10,8 @@ public sealed partial class ContractOperation
 {
     internal static readonly FrozenSet<string> Methods = new[] { "get", "put", "post", "delete", "patch" }.ToFrozenSet(StringComparer.Ordinal);
 
+    private const string Lines = "application/x-ndjson";
+
     private readonly ContractDocument document;
     private readonly Regex path;
 
@@ -43,6 +45,15 @@ public sealed partial class ContractOperation
 
     /// <summary>The schema of a successful JSON answer; null without one.</summary>
     public JsonNode? AnswerSchema => SuccessMedia?["schema"];
+
+    /// <summary>The example of one line that is sent; null where no lines of JSON are taken.</summary>
+    public JsonNode? RequestLineExample => Json["requestBody"] is { } body ? document.Resolve(body)["content"]?[Lines]?["example"] : null;
+
+    /// <summary>The example of one line that is answered; null without one.</summary>
+    public JsonNode? AnswerLineExample => Response(200)?["content"]?[Lines]?["example"];
+
+    /// <summary>The schema of one line that is answered; null without one.</summary>
+    public JsonNode? AnswerLineSchema => Response(200)?["content"]?[Lines]?["schema"];
 
     /// <summary>Whether the path has no parameters.</summary>
     public bool IsPlainPath => ParameterCount == 0;

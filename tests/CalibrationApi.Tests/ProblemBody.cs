@@ -123,9 +123,15 @@ internal sealed partial class ProblemBody
 /// <summary>One error of an error answer.</summary>
 internal sealed record Fault(string? Pointer, string? Parameter, string Code, string Detail)
 {
+    /// <summary>Row and column of a table.</summary>
+    public (long Row, string? Column)? Place { get; private init; }
+
     public static Fault Read(JsonElement element) => new(
         element.TryGetProperty("pointer", out var pointer) ? pointer.GetString() : null,
         element.TryGetProperty("parameter", out var parameter) ? parameter.GetString() : null,
         element.GetProperty("code").GetString()!,
-        element.GetProperty("detail").GetString()!);
+        element.GetProperty("detail").GetString()!)
+    {
+        Place = element.TryGetProperty("row", out var row) ? (row.GetInt64(), element.TryGetProperty("column", out var column) ? column.GetString() : null) : null,
+    };
 }

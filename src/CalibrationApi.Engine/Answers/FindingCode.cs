@@ -39,6 +39,14 @@ public static class FindingCode
     [Remedy("Look for a cause: level in the tank, air leaks, bridging product, a slipping drive. Then catch again. Do not seed on a severity of stop."), Severities(Severity.Warning, Severity.Stop)]
     public const string CatchesScatterMoreThanExpected = "catches-scatter-more-than-expected";
 
+    /// <summary>A mistake would explain the test.</summary>
+    [Remedy("Do the check that the answer names beside the mistake, before any number of this test is used. If it was no mistake, name it under ruledOutMistakes and send the test again."), Severities(Severity.Warning, Severity.Stop)]
+    public const string LikelyMistake = "likely-mistake";
+
+    /// <summary>Several mistakes would explain the test, and mass alone does not say which.</summary>
+    [Remedy("Do the checks that the answer names, one after the other. What turns out not to have happened goes under ruledOutMistakes; then send the test again."), Severities(Severity.Warning, Severity.Stop)]
+    public const string CannotBeToldApart = "cannot-be-told-apart";
+
     /// <summary>One catch stands apart from the others.</summary>
     [Remedy("Catch once more. Exclude the stray one only if you know what went wrong with it, and give that as the reason."), Severities(Severity.Warning, Severity.Stop)]
     public const string StrayCatch = "stray-catch";

@@ -1,4 +1,5 @@
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.LikelyMistakes;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.Repeatability;
 using CalibrationApi.Engine.Weighing;
@@ -46,6 +47,9 @@ public sealed record CatchTest
 
     /// <summary>Price of the product in money per kilogram, in whatever currency the caller counts.</summary>
     public double? PricePerKilogram { get; init; }
+
+    /// <summary>What makes a mistake more or less likely.</summary>
+    public MistakeContext Context { get; init; } = new();
 
     /// <summary>What had to be assumed when the readings were taken over; repeated in the answer.</summary>
     public IReadOnlyList<Assumption> ReadingAssumptions { get; init; } = [];

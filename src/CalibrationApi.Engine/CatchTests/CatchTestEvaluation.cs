@@ -1,4 +1,5 @@
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.LikelyMistakes;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.Repeatability;
 
@@ -16,7 +17,7 @@ public static class CatchTestEvaluation
     /// <remarks>
     /// <para>Net masses, pooled mass per revolution (<see cref="PooledCatches"/>), uncertainty
     /// (<see cref="MassPerRevolutionEstimate"/>), agreement (<see cref="CatchAgreement"/>), change
-    /// (<see cref="ChangeAgainstReference"/>), verdict (<see cref="CatchTestVerdict"/>), in that order.</para>
+    /// (<see cref="ChangeAgainstReference"/>), likely mistakes (<see cref="LikelyMistakesResult"/>), verdict (<see cref="CatchTestVerdict"/>), in that order.</para>
     /// <para>Accuracy: reproduces the published pooling, weighing and conformance examples in the Reference tests; a change of
     /// units changes nothing beyond 1e-12 relative (CatchTestPropertyTests).</para>
     /// </remarks>
@@ -34,7 +35,8 @@ public static class CatchTestEvaluation
         var change = test.Reference is { } reference
             ? ChangeAgainstReference.Of(estimate, reference, settings.DayToDay, settings.Tolerance, settings.CoverageProbability)
             : null;
-        var decision = CatchTestVerdict.Decide(estimate, agreement, change, readings.Count, readings.Variances.Average(), settings);
+        var mistakes = MistakeSearch.Of(test, readings, estimate, prior, settings.DayToDay);
+        var decision = CatchTestVerdict.Decide(estimate, agreement, change, mistakes, readings.Count, readings.Variances.Average(), settings);
 
         var result = new CatchTestResult
         {
@@ -47,11 +49,12 @@ public static class CatchTestEvaluation
             Catches = [.. test.Catches.Select(one => Reading(test, one))],
             Agreement = agreement,
             Change = change,
+            LikelyMistakes = mistakes,
             Enter = decision.Verdict == Verdict.Adopt ? Enter(test, estimate) : null,
             InForce = InForce(test),
             EffectIfValueInForceStays = Effect(test, change),
             Settings = settings,
-            Assumptions = Assumptions(test, readings, settings),
+            Assumptions = Assumptions(test, readings, settings, mistakes),
             Findings = [],
         };
         return result with
@@ -97,7 +100,7 @@ public static class CatchTestEvaluation
             ? EffectOnApplication.Of(rate, change.Delta.Value, test.Area, test.PricePerKilogram)
             : null;
 
-    private static List<Assumption> Assumptions(CatchTest test, CatchReadings readings, CatchTestSettings settings)
+    private static List<Assumption> Assumptions(CatchTest test, CatchReadings readings, CatchTestSettings settings, LikelyMistakesResult mistakes)
     {
         var assumptions = new List<Assumption>(settings.Assumptions);
         var heaviest = readings.Masses.Max() / (test.CaughtPoints?.Scale ?? 1);
@@ -105,6 +108,13 @@ public static class CatchTestEvaluation
         if (test.Reference is { FromAnotherScale: null } reference)
             assumptions.Add(new(reference.Kind == ReferenceKind.ValueInForce ? "valueInForce/fromAnotherScale" : "startValue/fromAnotherScale", null, "not stated: taken as the same scale with the same check, so that its span error cancels in the change"));
         assumptions.AddRange(test.ReadingAssumptions);
+        if (mistakes.Shown.Count > 0)
+        {
+            assumptions.Add(new("likelyMistakes/prior", new Ratio(MistakeJudgement.PriorOfAnyMistake), MistakeJudgement.Origin));
+            if (test.Reference is not null && test.Context.NewLot is null)
+                assumptions.Add(new("newLot", null, $"not stated: taken as the same lot, whose ordinary change is {MistakeJudgement.OrdinaryChange * 100:0.#} %; {MistakeJudgement.Origin}"));
+        }
+
         return assumptions;
     }
 }

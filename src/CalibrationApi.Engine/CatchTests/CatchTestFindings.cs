@@ -14,6 +14,7 @@ internal static class CatchTestFindings
     public static List<Finding> Of(CatchTest test, CatchReadings readings, CatchTestResult result)
     {
         var findings = new List<Finding>();
+        Mistakes(result, findings);
         Pattern(result, findings);
         Size(test, readings, findings);
         Precision(test, readings, result, findings);
@@ -32,6 +33,17 @@ internal static class CatchTestFindings
         }
 
         return findings;
+    }
+
+    private static void Mistakes(CatchTestResult result, List<Finding> findings)
+    {
+        var mistakes = result.LikelyMistakes;
+        if (mistakes.Group.Any())
+            findings.Add(Finding.Warning(FindingCode.CannotBeToldApart,
+                $"These cannot be told apart by mass alone: {string.Join(", ", mistakes.Group.Select(mistake => mistake.InWords))}. Do the check of each that can have happened."));
+        else if (mistakes.Shown is [var first, ..] && result.Decision.Rule != CatchTestVerdict.Rule.LikelyMistake)
+            findings.Add(Finding.Warning(FindingCode.LikelyMistake,
+                $"{first.Detail} Its probability is {new Ratio(first.Probability):F0}. {first.Check}"));
     }
 
     private static void Pattern(CatchTestResult result, List<Finding> findings)

@@ -1,4 +1,5 @@
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.LikelyMistakes;
 using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Engine.CatchTests;
@@ -32,6 +33,9 @@ public sealed record CatchTestResult
 
     /// <summary>Comparison with the value in force or the start value; null without either.</summary>
     public ChangeAgainstReference? Change { get; init; }
+
+    /// <summary>Mistakes that would explain the test.</summary>
+    public required LikelyMistakesResult LikelyMistakes { get; init; }
 
     /// <summary>What to type in; null unless the verdict is adopt and the form is known.</summary>
     public ControllerNumber? Enter { get; init; }

@@ -17,6 +17,10 @@ internal static class CatchTestSentences
         var wanted = new Ratio(result.Settings.WantedPrecision);
         switch (result.Decision.Rule)
         {
+            case CatchTestVerdict.Rule.LikelyMistake:
+                return $"Do not use this test yet. {result.LikelyMistakes.Named!.Detail} {result.LikelyMistakes.Named.Check}";
+            case CatchTestVerdict.Rule.MistakeNotToldApart:
+                return $"Do not use this test yet: a mistake is likelier than a change of the meter. {FirstCheck(result)} Then make one more catch.";
             case CatchTestVerdict.Rule.StrayCatch:
                 return $"Do not use this test yet. Catch {result.Agreement.FarthestCatch + 1} stands apart from the others by {new Ratio(Math.Abs(result.Agreement.FarthestDeviation)):F1}: find out why, then test again.";
             case CatchTestVerdict.Rule.WildScatter:
@@ -44,6 +48,14 @@ internal static class CatchTestSentences
         var tolerance = new Ratio(settings.Tolerance);
         switch (result.Decision.Rule)
         {
+            case CatchTestVerdict.Rule.LikelyMistake:
+                var named = result.LikelyMistakes.Named!;
+                return Finding.Stop(FindingCode.LikelyMistake, named.Probability >= AlmostCertain
+                    ? (FormattableString)$"{named.Detail} It is almost certain."
+                    : $"{named.Detail} Its probability is {new Ratio(named.Probability):F0}.");
+            case CatchTestVerdict.Rule.MistakeNotToldApart:
+                return Finding.Stop(FindingCode.CannotBeToldApart,
+                    $"The probability of some mistake is {new Ratio(result.LikelyMistakes.AnyProbability):F0}, but the masses alone do not say which.");
             case CatchTestVerdict.Rule.StrayCatch:
                 return Finding.Stop(FindingCode.StrayCatch,
                     $"Among honest catches one that stands apart by {new Ratio(Math.Abs(result.Agreement.FarthestDeviation)):F1} comes up in fewer than 1 test of 100.");
@@ -77,6 +89,10 @@ internal static class CatchTestSentences
                     $"The change is smaller than its own uncertainty, but the value in force is within {tolerance:0.##} of the truth with a probability of {OnlyLikely(result.Change!.ProbabilityWithinTolerance)}.");
         }
     }
+
+    private static FormattableString FirstCheck(CatchTestResult result) => result.LikelyMistakes.Shown is [var first, ..]
+        ? (FormattableString)$"{first.Detail} {first.Check}"
+        : $"Go through the test step by step as it was done.";
 
     private static FormattableString Adopt(CatchTestResult result) => result.Enter is { } number
         ? (FormattableString)$"Adopt {number.InWords}."

@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.LikelyMistakes;
 using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Engine.CatchTests;
@@ -20,11 +21,17 @@ public static class CatchTestVerdict
     /// <summary>The rows of the table.</summary>
     public enum Rule
     {
+        /// <summary>One mistake explains the test far better than an ordinary change does.</summary>
+        LikelyMistake,
+
         /// <summary>One catch stands apart by more than the tolerance.</summary>
         StrayCatch,
 
         /// <summary>The catches scatter improbably and by more than the tolerance.</summary>
         WildScatter,
+
+        /// <summary>A mistake is likelier than an ordinary change, but the masses do not say which.</summary>
+        MistakeNotToldApart,
 
         /// <summary>The interval is wider than wanted; more catches will narrow it.</summary>
         PrecisionNotReached,
@@ -52,12 +59,16 @@ public static class CatchTestVerdict
     /// <param name="estimate">The value of the test.</param>
     /// <param name="agreement">How its catches agree.</param>
     /// <param name="change">The comparison with a value in force or a start value; null without either.</param>
+    /// <param name="mistakes">The mistakes that would explain the test.</param>
     /// <param name="counted">Catches that count.</param>
     /// <param name="meanVariance">Mean of their known random variances, relative.</param>
     /// <param name="limits">Tolerance, wanted precision, second-catch change and coverage in use.</param>
     /// <remarks>
-    /// 1 investigate: a stray catch, or Q below 1 %, with a spread above the tolerance. 2 repeat: expanded uncertainty above
-    /// the wanted precision, or a change at the second-catch threshold that no second, agreeing catch confirms.
+    /// 1 investigate: one mistake has a probability of at least 0.5 and a Bayes factor of at least 10 against an ordinary
+    /// change, and no other explains the test almost as well; or a stray catch, or Q below 1 %, with a spread above the
+    /// tolerance. 2 repeat: some mistake is likelier than an ordinary change, although the masses do not say which (catches
+    /// that share a mistake agree, so that a second one confirms nothing); expanded uncertainty above the wanted precision;
+    /// or a change at the second-catch threshold that no second, agreeing catch confirms.
     /// 3 keep: the number in force is within tolerance of the truth with a probability of at least 0.95. 4 adopt.
     /// Absence of evidence is not keep: a wide interval ends in row 2 before row 3 is asked.
     /// </remarks>
@@ -65,15 +76,20 @@ public static class CatchTestVerdict
         MassPerRevolutionEstimate estimate,
         CatchAgreement agreement,
         ChangeAgainstReference? change,
+        LikelyMistakesResult mistakes,
         int counted,
         double meanVariance,
         CatchTestSettings limits)
     {
+        if (mistakes.Named is not null)
+            return new(Verdict.Investigate, Rule.LikelyMistake);
         if (agreement.HasStray && Math.Abs(agreement.FarthestDeviation) > limits.Tolerance)
             return new(Verdict.Investigate, Rule.StrayCatch);
         if (agreement.QProbability < InvestigateProbability && agreement.Spread > limits.Tolerance)
             return new(Verdict.Investigate, Rule.WildScatter);
 
+        if (mistakes.LikelierThanChange)
+            return new(Verdict.Repeat, Rule.MistakeNotToldApart, 1);
         if (estimate.RelativeExpanded > limits.WantedPrecision)
             return MoreCatches(estimate, counted, meanVariance, limits);
         if (change is not null

@@ -18,9 +18,11 @@ internal static class PlanCatch
     /// <param name="body">The meters and what is at hand: scale, container, time.</param>
     /// <param name="units">Units of the answer; as-asked takes those of the question.</param>
     /// <response code="200">The plan.</response>
-    public static Results<JsonAnswer<CatchPlanAnswer>, ProblemResult> Handle(JsonBody<CatchPlanRequest> body, [FromQuery] string? units = null)
+    public static Results<JsonAnswer<CatchPlanAnswer>, ProblemResult> Handle(JsonBody<CatchPlanRequest> body, [FromQuery] string? units = null) => Evaluate(body.Value, units);
+
+    /// <summary>The plan of one test, sent by itself or among many.</summary>
+    public static Results<JsonAnswer<CatchPlanAnswer>, ProblemResult> Evaluate(CatchPlanRequest request, string? units)
     {
-        var request = body.Value;
         var answerUnits = CatchPlanMapping.UnitsFor(request, units);
         var outcome = CatchPlanEvaluation.Evaluate(CatchPlanMapping.ToEngine(request));
         Evaluations.Count(Evaluations.CatchPlan, outcome.IsAnswered ? Evaluations.Answered : Evaluations.Refused);

@@ -1,6 +1,7 @@
 using CalibrationApi.Contract;
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.CatchTests;
+using CalibrationApi.Engine.LikelyMistakes;
 using CalibrationApi.Quantities;
 
 namespace CalibrationApi.CatchTests;
@@ -51,6 +52,9 @@ public sealed class CatchTestAnswer
 
     /// <summary>Old and new value combined; offered when the uncertainty of the old one is known and no change was detected.</summary>
     public MeasuredMassPerRevolution? CombinedWithPrevious { get; init; }
+
+    /// <summary>Mistakes that would explain the test, the most probable first; those under a probability of 10 % are left out. Empty when none stands out.</summary>
+    public required IReadOnlyList<LikelyMistakeAnswer> LikelyMistakes { get; init; }
 
     /// <summary>What to type in; given with the verdict adopt when the controller's form is known.</summary>
     public EntryAnswer? Enter { get; init; }
@@ -126,6 +130,32 @@ public sealed class AgreementAnswer
 
     /// <summary>Grubbs' statistic of the farthest catch, for information from six catches on.</summary>
     public double? Grubbs { get; init; }
+}
+
+/// <summary>A mistake that would explain a test.</summary>
+public sealed class LikelyMistakeAnswer
+{
+    /// <summary>Stable code; a code that has been checked can be sent back in ruledOutMistakes.</summary>
+    [KnownWords(typeof(MistakeCode))]
+    public required string Code { get; init; }
+
+    /// <summary>JSON pointer to the catch in the question; absent when it would be in the whole test.</summary>
+    public string? Catch { get; init; }
+
+    /// <summary>Probability that it happened, after the masses were looked at. Rests on prior probabilities that are judgement.</summary>
+    public required double Probability { get; init; }
+
+    /// <summary>How many times better it explains the masses than an ordinary change of the meter does; 1000000000 at most.</summary>
+    public required double BayesFactor { get; init; }
+
+    /// <summary>The masses alone do not tell it from the others of this list that are marked so too: do the check of each.</summary>
+    public required bool CannotBeToldApart { get; init; }
+
+    /// <summary>What was seen and how the mistake explains it.</summary>
+    public required string Detail { get; init; }
+
+    /// <summary>The one thing to look at.</summary>
+    public required string Check { get; init; }
 }
 
 /// <summary>A number for the controller.</summary>

@@ -54,6 +54,15 @@ public abstract class CatchTestData
     /// <summary>The catches in the order in which they were made.</summary>
     public IReadOnlyList<CatchOfTest?>? Catches { get; set; }
 
+    /// <summary>The product is of another lot than the one behind the value compared with: a larger change is then ordinary. Default false.</summary>
+    public bool? NewLot { get; set; }
+
+    /// <summary>Points or outlets whose product is meant to fall into the container; tells what one missed point would look like.</summary>
+    public int? CatchPoints { get; set; }
+
+    /// <summary>Codes of likely mistakes that somebody has checked and that did not happen; they are left out of the judgement.</summary>
+    public IReadOnlyList<string?>? RuledOutMistakes { get; set; }
+
     /// <summary>Repeatability of one catch (standard deviation), scale and counter parts removed. Default 1 % for a catch of at least 5 kg and 20 rev, 2 % below, 3 % for dusty or caking products or under 5 rev: judgement, 4 degrees of freedom, no published source.</summary>
     public RatioQuantity? Repeatability { get; set; }
 

@@ -1,3 +1,4 @@
+using CalibrationApi.Batch;
 using CalibrationApi.Http;
 using FluentValidation;
 
@@ -7,6 +8,7 @@ namespace CalibrationApi.CatchTests;
 internal static class CatchTestEndpoints
 {
     private const string Tag = "Catch tests";
+    private static readonly QuestionTable Table = new(typeof(CatchTestRequest), "catches", CatchTestRequestValidator.MostCatches);
 
     public static void AddCatchTests(this IServiceCollection services)
     {
@@ -17,6 +19,7 @@ internal static class CatchTestEndpoints
     public static void MapCatchTests(this IEndpointRouteBuilder routes)
     {
         routes.MapPost("/calculations/catch-test", EvaluateCatchTest.Handle).WithName("evaluateCatchTest").WithTags(Tag);
+        routes.MapBatch<CatchTestRequest, CatchTestAnswer>("/calculations/catch-test", EvaluateCatchTest.Evaluate, Table).WithName("evaluateCatchTestBatch").WithTags(Tag);
         routes.MapPost("/catch-tests", RecordCatchTest.HandleAsync).WithName("recordCatchTest").WithTags(Tag)
             .Produces<CatchTestRecordAnswer>(StatusCodes.Status201Created).Produces<CatchTestRecordAnswer>().WithMetadata(Declared.Storing);
         routes.MapGet("/catch-tests/{id}", GetCatchTest.Handle).WithName("getCatchTest").WithTags(Tag)

@@ -42,6 +42,7 @@ internal static class CatchTestMapping
             PricePerKilogram = request.Product?.Price is { } price ? price.Value!.Value / UnitTable.Get(price.Per!).Canonical(1) : null,
             Limits = ReadLimits(request),
             ReadingAssumptions = [.. counting.Assumptions(), .. SpreadAssumption(request)],
+            Context = MistakeContextMapping.Read(request),
             MixesMassUnits = MixesMassUnits(request),
         };
     }
@@ -72,6 +73,7 @@ internal static class CatchTestMapping
             ChangeFrom = change is null ? null : Words.Of(change.Reference.Kind),
             ProbabilityWithinTolerance = change?.ProbabilityWithinTolerance,
             CombinedWithPrevious = change?.Combined is { } combined ? units.Measured(combined) : null,
+            LikelyMistakes = [.. result.LikelyMistakes.Shown.Select(mistake => MistakeContextMapping.ToAnswer(mistake, units))],
             Enter = result.Enter is { } enter ? ToAnswer(enter, units) : null,
             EffectIfValueInForceStays = result.EffectIfValueInForceStays is { } effect ? ToAnswer(effect, request, units) : null,
             Assumptions = units.Assumptions(result.Assumptions),

@@ -31,6 +31,18 @@ public sealed class CatchTestRequest : CatchTestData
 
     /// <summary>The form in which the controller takes the value.</summary>
     public ControllerEntryOfTest? ControllerEntry { get; set; }
+
+    /// <summary>The container of the catches, where known; makes overflow and a forgotten tare easier to tell.</summary>
+    public ContainerOfTest? Container { get; set; }
+
+    /// <summary>Other containers at hand, whose tare may have been taken by mistake.</summary>
+    public IReadOnlyList<OtherContainerOfTest?>? OtherContainers { get; set; }
+
+    /// <summary>Other metering elements or settings of this meter and what they would give of this product.</summary>
+    public IReadOnlyList<OtherDeliveryOfTest?>? OtherElements { get; set; }
+
+    /// <summary>Other products of this machine and what the fitted element would give of them.</summary>
+    public IReadOnlyList<OtherDeliveryOfTest?>? OtherProducts { get; set; }
 }
 
 /// <summary>The product of a catch test.</summary>

@@ -1,4 +1,5 @@
 using CalibrationApi.Engine.CatchTests;
+using CalibrationApi.Engine.LikelyMistakes;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.Repeatability;
 using CalibrationApi.Engine.Weighing;
@@ -14,6 +15,7 @@ internal abstract class CatchTestDataValidator<T> : AbstractValidator<T>
 {
     public const int MostCatches = 50;
     public const int LongestName = 100;
+    public const int MostOthers = 20;
     public const double MostRepeatability = 30;
     public const double MostDayToDay = 20;
 
@@ -37,6 +39,9 @@ internal abstract class CatchTestDataValidator<T> : AbstractValidator<T>
         RuleFor(test => test.Catches).Needed();
         RuleFor(test => test.Catches).Items(1, MostCatches);
         RuleForEach(test => test.Catches!).SetValidator(new CatchOfTestValidator()!);
+        RuleFor(test => test.CatchPoints).Whole(1, 1000);
+        RuleFor(test => test.RuledOutMistakes).Items(0, MostOthers);
+        RuleForEach(test => test.RuledOutMistakes).Word(MistakeCode.All);
         RuleFor(test => test.Repeatability).Measured(new(0.01, MostRepeatability, "%"));
         RuleFor(test => test.RepeatabilityDegreesOfFreedom).Number(1, 1000);
         RuleFor(test => test.DayToDay).Measured(new(0, MostDayToDay, "%"));
@@ -62,6 +67,13 @@ internal sealed class CatchTestRequestValidator : CatchTestDataValidator<CatchTe
         RuleFor(test => test.PulsesPerRevolution).Measured();
         RuleFor(test => test.MeterRevolutionsPerTurn).Measured(new(0.0001, 10_000, "1"));
         RuleFor(test => test.ControllerEntry!).SetValidator(new ControllerEntryOfTestValidator());
+        RuleFor(test => test.Container!).SetValidator(new ContainerOfTestValidator());
+        RuleFor(test => test.OtherContainers).Items(0, MostOthers);
+        RuleForEach(test => test.OtherContainers!).SetValidator(new OtherContainerOfTestValidator()!);
+        RuleFor(test => test.OtherElements).Items(0, MostOthers);
+        RuleForEach(test => test.OtherElements!).SetValidator(new OtherDeliveryOfTestValidator()!);
+        RuleFor(test => test.OtherProducts).Items(0, MostOthers);
+        RuleForEach(test => test.OtherProducts!).SetValidator(new OtherDeliveryOfTestValidator()!);
         RuleFor(test => test).Custom(CatchTestRules.CheckNeeds);
     }
 }

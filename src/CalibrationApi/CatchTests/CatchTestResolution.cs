@@ -1,3 +1,4 @@
+using CalibrationApi.Containers;
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.History;
@@ -46,6 +47,7 @@ internal sealed record CatchTestResolution
         var product = records.Product(request.Product!, nameof(request.Product));
         var lot = request.Lot is { } lotId ? records.Lot(lotId, request.Product!, nameof(request.Lot)) : null;
         var scale = records.Scale(request.Scale!, nameof(request.Scale));
+        var container = request.Container is { } containerId ? records.Container(containerId, nameof(request.Container)) : null;
         var plan = request.Plan is { } planId ? records.Plan(planId, request.Machine!, nameof(request.Plan)) : null;
         var meter = machine is null ? null : records.Meter(machine, request.Meter!, nameof(request.Meter));
         var element = meter is null ? null : records.Element(meter, request.Element!, nameof(request.Element));
@@ -65,9 +67,12 @@ internal sealed record CatchTestResolution
         };
         if (plan?.SowingConditions is { } sowing && request.Conditions is { } conditions)
             findings.AddRange(conditions.Read().DifferingFrom(sowing.Read()));
+        var question = Join(request, machine!, meter!, element!, product!, lot, scale!, plan, used);
+        Surround(question, container, MistakeContextRecords.Of(
+            connection, request, series, meter!, question.Product!.BulkDensity, question.ValueInForce ?? question.StartValue, used.ValueInForce is not null, occurredAt));
         return (new CatchTestResolution
         {
-            Question = Join(request, machine!, meter!, element!, product!, lot, scale!, plan, used),
+            Question = question,
             Series = series,
             TimeZone = machine!.TimeZone ?? LocalDate.Utc,
             Used = used,
@@ -102,6 +107,8 @@ internal sealed record CatchTestResolution
             WantedPrecision = data.WantedPrecision ?? plan?.WantedPrecision,
             SecondCatchChange = data.SecondCatchChange,
             CoverageProbability = data.CoverageProbability,
+            CatchPoints = data.CatchPoints,
+            RuledOutMistakes = data.RuledOutMistakes,
             Meter = NameOf(machine, meter),
             Product = new ProductOfTest { Name = product.Name, Material = product.Material, BulkDensity = lot?.BulkDensity ?? product.BulkDensity, Price = product.Price },
             Scale = new ScaleOfTest
@@ -124,6 +131,15 @@ internal sealed record CatchTestResolution
     // A predicted value holds for the element and setting that it was planned with.
     private static ReferenceOfTest? StartValueOf(PlanRequest? plan, RecordCatchTestRequest data) => plan?.Meters?.FirstOrDefault(one =>
         one!.Meter == data.Meter && one.Product == data.Product && one.Element == data.Element && (one.Setting ?? "") == (data.Setting ?? ""))?.StartValue;
+
+    private static void Surround(CatchTestRequest question, ContainerRequest? container, MistakeContextRecords records)
+    {
+        question.Container = container is null ? null : new ContainerOfTest { Volume = container.Volume, Tare = container.Tare };
+        question.NewLot = records.NewLot;
+        question.OtherContainers = records.OtherContainers;
+        question.OtherElements = records.OtherElements;
+        question.OtherProducts = records.OtherProducts;
+    }
 
     private static string NameOf(MachineRequest machine, MeterOfMachine meter)
     {

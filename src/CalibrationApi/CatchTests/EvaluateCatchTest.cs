@@ -17,9 +17,11 @@ internal static class EvaluateCatchTest
     /// <param name="body">The catches and what is known about scale, counter and product.</param>
     /// <param name="units">Units of the answer; as-asked takes those of the question.</param>
     /// <response code="200">The evaluation.</response>
-    public static Results<JsonAnswer<CatchTestAnswer>, ProblemResult> Handle(JsonBody<CatchTestRequest> body, [FromQuery] string? units = null)
+    public static Results<JsonAnswer<CatchTestAnswer>, ProblemResult> Handle(JsonBody<CatchTestRequest> body, [FromQuery] string? units = null) => Evaluate(body.Value, units);
+
+    /// <summary>The answer to one test, sent by itself or among many.</summary>
+    public static Results<JsonAnswer<CatchTestAnswer>, ProblemResult> Evaluate(CatchTestRequest request, string? units)
     {
-        var request = body.Value;
         var answerUnits = CatchTestMapping.UnitsFor(request, units);
         var outcome = CatchTestEvaluation.Evaluate(CatchTestMapping.ToEngine(request));
         if (!outcome.IsAnswered)

@@ -37,6 +37,9 @@ public sealed class RecordCatchTestRequest : CatchTestData, IStoredRequest
     /// <summary>Id of the scale.</summary>
     public string? Scale { get; init; }
 
+    /// <summary>Id of the container that the catches fell into.</summary>
+    public string? Container { get; init; }
+
     /// <summary>Id of the plan that the test belongs to; gives target rate, area and sowing conditions.</summary>
     public string? Plan { get; init; }
 

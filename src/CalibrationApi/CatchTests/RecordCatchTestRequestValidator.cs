@@ -22,6 +22,7 @@ internal sealed class RecordCatchTestRequestValidator : CatchTestDataValidator<R
         RuleFor(test => test.Lot).Text(64);
         RuleFor(test => test.Scale).Needed();
         RuleFor(test => test.Scale).Text(64);
+        RuleFor(test => test.Container).Text(64);
         RuleFor(test => test.Plan).Text(64);
         RuleFor(test => test.OccurredAt).Needed();
         RuleFor(test => test.OccurredAt).Instant(clock);

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using CalibrationApi.Containers;
 using CalibrationApi.Http;
 using CalibrationApi.Lots;
 using CalibrationApi.Machines;
@@ -22,6 +23,8 @@ internal sealed class ReferredRecords(SqliteConnection connection)
     public ProductRequest? Product(string id, string member) => Find<ProductRequest>(RecordKind.Products, id, member);
 
     public ScaleRequest? Scale(string id, string member) => Find<ScaleRequest>(RecordKind.Scales, id, member);
+
+    public ContainerRequest? Container(string id, string member) => Find<ContainerRequest>(RecordKind.Containers, id, member);
 
     public LotRequest? Lot(string id, string product, string member)
     {

@@ -1,6 +1,7 @@
 using System.Reflection;
 using CalibrationApi.Contract;
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.LikelyMistakes;
 using CalibrationApi.Http;
 
 namespace CalibrationApi.Codes;
@@ -14,6 +15,7 @@ internal static class CodeList
         .. Of(typeof(RefusalCode), "refusal", _ => [StatusCodes.Status422UnprocessableEntity]),
         .. Of(typeof(FindingCode), "finding", _ => null),
         .. Of(typeof(CautionCode), "caution", _ => null),
+        .. Of(typeof(MistakeCode), "mistake", _ => null),
     ]);
 
     /// <summary>All of them, by kind and then by name.</summary>
@@ -22,7 +24,7 @@ internal static class CodeList
     private static IEnumerable<CodeAnswer> Of(Type home, string kind, Func<FieldInfo, IReadOnlyList<int>?> statuses) => home
         .GetFields(BindingFlags.Public | BindingFlags.Static)
         // A constant that repeats the code of another class has its meaning there.
-        .Where(field => field.IsLiteral && field.IsDefined(typeof(RemedyAttribute)))
+        .Where(field => field.IsLiteral && RemedyOf(field) is not null)
         .Select(field => new CodeAnswer
         {
             Code = (string)field.GetRawConstantValue()!,
@@ -30,7 +32,12 @@ internal static class CodeList
             Statuses = statuses(field),
             Severities = field.GetCustomAttribute<SeveritiesAttribute>()?.All.Select(Words.Of).ToArray(),
             Cause = DocComments.SummaryOf(field) ?? "",
-            Remedy = field.GetCustomAttribute<RemedyAttribute>()!.Text,
+            Remedy = RemedyOf(field)!,
         })
         .OrderBy(code => code.Code, StringComparer.Ordinal);
+
+    // What to do about a likely mistake is what an answer says beside it.
+    private static string? RemedyOf(FieldInfo field) => field.DeclaringType == typeof(MistakeCode)
+        ? MistakeCode.CheckOf((string)field.GetRawConstantValue()!)
+        : field.GetCustomAttribute<RemedyAttribute>()?.Text;
 }

@@ -27,6 +27,7 @@ internal sealed class AnswerHeaders : IOperationFilter
     // A name means the same everywhere, so its shape stands here once.
     private static readonly Dictionary<string, Shape> Shapes = new()
     {
+        ["Accept-Post"] = new(Text("^[a-z]+/[a-z0-9.+-]+(, [a-z]+/[a-z0-9.+-]+)*$", 200), "application/x-ndjson, text/csv"),
         ["Retry-After"] = new(new OpenApiSchema { Type = JsonSchemaType.Integer, Format = "int32", Minimum = "0", Maximum = "86400" }, 1),
         ["ETag"] = new(Text("""^(W/)?"[!#-~]*"$""", 100), "\"r3\""),
         ["Location"] = new(Text("^/v1/", 200), "/v1/machines/019a0000-0000-7000-8000-000000000000"),

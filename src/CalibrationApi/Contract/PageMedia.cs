@@ -21,7 +21,8 @@ internal sealed class PageMedia : IOperationFilter
         }
 
         if (content.TryGetValue(PageFormats.Ndjson, out var ndjson) && ndjson is OpenApiMediaType { Schema: OpenApiSchemaReference page } lines
-            && context.SchemaRepository.Schemas[page.Reference.Id!].Properties?["items"].Items is OpenApiSchemaReference { Reference.Id: { } item })
+            && context.SchemaRepository.Schemas[page.Reference.Id!].Properties?.TryGetValue("items", out var items) == true
+            && items.Items is OpenApiSchemaReference { Reference.Id: { } item })
         {
             lines.Schema = new OpenApiSchemaReference(item, context.Document) { Description = "One line; every line is a record." };
         }

@@ -87,7 +87,8 @@ internal sealed class RuleSchemas : ISchemaFilter
                     schema.Description = text;
                 break;
             case Rules.IWordRule words when schema is not null:
-                schema.Enum = [.. words.Words.Select(word => JsonValue.Create(word))];
+                // The rule of a list of words is about each of them.
+                (schema.Items as OpenApiSchema ?? schema).Enum = [.. words.Words.Select(word => JsonValue.Create(word))];
                 break;
             case Rules.ITextRule lengths when schema is not null:
                 schema.MinLength = 1;

@@ -12,7 +12,7 @@ internal sealed class Statuses : IOperationFilter
     {
         [400] = "The request cannot be read as this contract: broken JSON, a wrong type, an unknown or duplicate member or query parameter. One error, with its place.",
         [404] = "There is no record with this id.",
-        [406] = "The list cannot be given in any of the media types asked for.",
+        [406] = "The answer cannot be given in any of the media types asked for.",
         [408] = "The body came too slowly.",
         [409] = "A request with the same Idempotency-Key is being worked on; Retry-After says when to ask again.",
         [412] = "Somebody changed the record since the revision named by If-Match.",

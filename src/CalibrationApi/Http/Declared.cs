@@ -73,6 +73,15 @@ internal static class Declared
         new RequestTimeoutAttribute(LimitsSetup.LongTime),
     ];
 
+    /// <summary>An operation that answers many questions of a calculation.</summary>
+    public static object[] Batch { get; } =
+    [
+        .. Problems([StatusCodes.Status400BadRequest, StatusCodes.Status406NotAcceptable, StatusCodes.Status415UnsupportedMediaType, StatusCodes.Status422UnprocessableEntity, StatusCodes.Status500InternalServerError]),
+        new AnswerHeader("Accept-Post", "The media types that can be sent.", StatusCodes.Status415UnsupportedMediaType, IsAlwaysSent: false),
+        new RequestTimeoutAttribute(LimitsSetup.LongTime),
+        MuchWork.Metadata,
+    ];
+
     private static AnswerHeader Cache(int status) => new("Cache-Control", "A copy may be kept by its owner but has to be checked before each use.", status);
 
     private static AnswerHeader Replay(int status) => new("Idempotent-Replayed", "true when this is the answer to an earlier, equal request.", status, IsAlwaysSent: false);

@@ -45,6 +45,14 @@ internal static class ErrorCode
     [Remedy("Check the number and its unit. The sentence tells the range."), Statuses(422)]
     public const string NumberOutOfRange = "number-out-of-range";
 
+    /// <summary>A number in a table can be read in more than one way, because of its commas and points.</summary>
+    [Remedy("Write decimals as the sentence shows, and no thousands separators."), Statuses(422)]
+    public const string NumberAmbiguous = "number-ambiguous";
+
+    /// <summary>The rows of one test do not stand together in the table.</summary>
+    [Remedy("Sort the rows by test, or give each test a name of its own."), Statuses(422)]
+    public const string RowsApart = "rows-apart";
+
     /// <summary>The text is longer than is kept.</summary>
     [Remedy("Shorten it to the length that the sentence tells."), Statuses(422)]
     public const string TextTooLong = "text-too-long";
@@ -127,6 +135,10 @@ internal static class ErrorCode
     /// <summary>The request is not HTTP that the service takes: too long an address, too large headers.</summary>
     [Remedy("Send it again as plain HTTP with short headers and address."), Statuses(400, 411, 414, 417, 431)]
     public const string RequestBroken = "request-broken";
+
+    /// <summary>A line of a batch is longer than is read; the other lines are answered.</summary>
+    [Remedy("Send that question by itself, or as a line of at most 64 KiB."), Statuses(413)]
+    public const string LineTooLong = "line-too-long";
 
     /// <summary>The meter has no metering element of this name.</summary>
     [Remedy("Use one of the names that the sentence lists, or add the element to the machine."), Statuses(422)]

@@ -16,6 +16,7 @@ internal static class HttpSetup
         builder.Services.AddForwardedRequests(settings);
         builder.Services.AddSecurityHeaders();
         builder.Services.ConfigureHttpJsonOptions(json => JsonSettings.Apply(json.SerializerOptions));
+        builder.Services.AddAllowedOrigins(settings);
         builder.Services.AddProblemDetails();
         // Sentences are ours and English; the library's own resources never reach an answer.
         ValidatorOptions.Global.LanguageManager.Culture = CultureInfo.InvariantCulture;
@@ -25,6 +26,7 @@ internal static class HttpSetup
     {
         app.UseRequestLog();
         app.UseSecurityHeaders();
+        app.UseAllowedOrigins();
         app.UseHeadAsGet();
         app.UseProblemBodies();
         app.UseForwardedRequests();

@@ -29,12 +29,15 @@ public sealed class JsonAnswer<T> : IResult, IEndpointMetadataProvider, IStatusC
     {
         var body = new ArrayBufferWriter<byte>(UsualLength);
         await using (var writer = new Utf8JsonWriter(body, JsonAnswer.Writing))
-            JsonSerializer.Serialize(writer, value, Type);
+            WriteTo(writer);
         var response = httpContext.Response;
         response.ContentType = JsonAnswer.MediaType + "; charset=utf-8";
         response.ContentLength = body.WrittenCount;
         await response.Body.WriteAsync(body.WrittenMemory, httpContext.RequestAborted);
     }
+
+    /// <summary>Writes the answer by itself.</summary>
+    internal void WriteTo(Utf8JsonWriter writer) => JsonSerializer.Serialize(writer, value, Type);
 
     static void IEndpointMetadataProvider.PopulateMetadata(MethodInfo method, EndpointBuilder builder) =>
         builder.Metadata.Add(new ProducesResponseTypeMetadata(StatusCodes.Status200OK, typeof(T), [JsonAnswer.MediaType]));

@@ -11,7 +11,6 @@ using CalibrationApi.Storing;
 using Microsoft.AspNetCore.Http.Json;
 using Microsoft.AspNetCore.Http.Metadata;
 using Microsoft.Extensions.Options;
-using Microsoft.Net.Http.Headers;
 
 namespace CalibrationApi.Http;
 
@@ -48,7 +47,7 @@ public sealed class JsonBody<T> : IEndpointParameterMetadataProvider
     /// <summary>Reads the body of a request.</summary>
     public static async ValueTask<JsonBody<T>?> BindAsync(HttpContext context, ParameterInfo parameter)
     {
-        if (!IsUtf8Json(context.Request))
+        if (!MediaTypes.IsUtf8(context.Request.ContentType, JsonAnswer.MediaType))
             return Failed(ProblemResult.Of(StatusCodes.Status415UnsupportedMediaType, ErrorCode.MediaTypeUnsupported,
                 "Send the body as application/json in UTF-8, with that Content-Type."));
         var (bytes, length) = await JsonBody.ReadAsync(context.Request);
@@ -71,36 +70,16 @@ public sealed class JsonBody<T> : IEndpointParameterMetadataProvider
 
     private static JsonBody<T> Parse(ReadOnlySpan<byte> body, HttpContext context)
     {
-        // Some scripting tools write a byte order mark; RFC 8259 lets a reader ignore it.
-        if (body.StartsWith((ReadOnlySpan<byte>)[0xEF, 0xBB, 0xBF]))
-            body = body[3..];
         var options = context.RequestServices.GetRequiredService<IOptions<JsonOptions>>().Value.SerializerOptions;
-        var type = (JsonTypeInfo<T>)options.GetTypeInfo(typeof(T));
-        if (!Utf8.IsValid(body))
-            return Failed(ProblemResult.Unreadable(new ProblemError { Code = ErrorCode.JsonBroken, Detail = "The body is not valid UTF-8. Save or send it as UTF-8." }));
-        try
+        var (value, problem) = JsonBody.Parse(ref body, (JsonTypeInfo<T>)options.GetTypeInfo(typeof(T)));
+        return new JsonBody<T>(value, problem)
         {
-            return JsonSerializer.Deserialize(body, type) is { } value
-                ? new JsonBody<T>(value, null)
-                {
-                    Entered = IsStored ? Encoding.UTF8.GetString(body) : "",
-                    Fingerprint = IsStored ? Convert.ToHexStringLower(SHA256.HashData(body)) : "",
-                }
-                : Failed(ProblemResult.Unreadable(new ProblemError { Pointer = "#", Code = ErrorCode.TypeWrong, Detail = "The body is null. Send a JSON object." }));
-        }
-        catch (JsonException)
-        {
-            return Failed(ProblemResult.Unreadable(JsonFault.Find(body, type)));
-        }
+            Entered = IsStored && value is not null ? Encoding.UTF8.GetString(body) : "",
+            Fingerprint = IsStored && value is not null ? Convert.ToHexStringLower(SHA256.HashData(body)) : "",
+        };
     }
 
     private static JsonBody<T> Failed(ProblemResult problem) => new(null, problem);
-
-    private static bool IsUtf8Json(HttpRequest request) =>
-        request.ContentType == "application/json"
-        || (MediaTypeHeaderValue.TryParse(request.ContentType, out var type)
-        && type.MediaType.Equals("application/json", StringComparison.OrdinalIgnoreCase)
-        && (!type.Charset.HasValue || type.Charset.Equals("utf-8", StringComparison.OrdinalIgnoreCase) || type.Charset.Equals("\"utf-8\"", StringComparison.OrdinalIgnoreCase)));
 }
 
 /// <summary>Reading that does not depend on the type of the body.</summary>
@@ -108,6 +87,29 @@ internal static class JsonBody
 {
     /// <summary>What is told of a body that is too large.</summary>
     public static string TooLarge(HttpContext context) => $"The body is larger than {MostBytes(context) / 1024} KiB. Split the request.";
+
+    /// <summary>Reads a request strictly, or says why it cannot be read.</summary>
+    /// <param name="body">What was sent; without a byte order mark afterwards.</param>
+    /// <param name="type">The contract of what was sent.</param>
+    public static (T? Value, ProblemResult? Problem) Parse<T>(ref ReadOnlySpan<byte> body, JsonTypeInfo<T> type)
+        where T : class
+    {
+        // Some scripting tools write a byte order mark; RFC 8259 lets a reader ignore it.
+        if (body.StartsWith((ReadOnlySpan<byte>)[0xEF, 0xBB, 0xBF]))
+            body = body[3..];
+        if (!Utf8.IsValid(body))
+            return (null, ProblemResult.Unreadable(new ProblemError { Code = ErrorCode.JsonBroken, Detail = "The body is not valid UTF-8. Save or send it as UTF-8." }));
+        try
+        {
+            return JsonSerializer.Deserialize(body, type) is { } value
+                ? (value, null)
+                : (null, ProblemResult.Unreadable(new ProblemError { Pointer = "#", Code = ErrorCode.TypeWrong, Detail = "The body is null. Send a JSON object." }));
+        }
+        catch (JsonException)
+        {
+            return (null, ProblemResult.Unreadable(JsonFault.Find(body, type)));
+        }
+    }
 
     /// <summary>The whole body in a rented array, or no array when it is too large.</summary>
     public static async ValueTask<(byte[]? Bytes, int Length)> ReadAsync(HttpRequest request)

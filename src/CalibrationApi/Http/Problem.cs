@@ -30,16 +30,18 @@ public sealed class Problem
     /// <summary>Every error found, at least one.</summary>
     public required IReadOnlyList<ProblemError> Errors { get; init; }
 
-    internal static Problem For(HttpContext context, int status, ProblemKind kind, string detail, IReadOnlyList<ProblemError> errors) => new()
+    internal static Problem For(string traceId, int status, ProblemKind kind, string detail, IReadOnlyList<ProblemError> errors) => new()
     {
         Type = kind.Type,
         Title = ReasonPhrases.GetReasonPhrase(status),
         Status = status,
         Detail = detail,
-        TraceId = Activity.Current?.TraceId.ToString() ?? context.TraceIdentifier,
+        TraceId = traceId,
         ViolatedPolicies = kind.ViolatedPolicies,
         Errors = errors,
     };
+
+    internal static string TraceIdOf(HttpContext context) => Activity.Current?.TraceId.ToString() ?? context.TraceIdentifier;
 }
 
 /// <summary>Kind of a problem.</summary>
@@ -71,6 +73,12 @@ public sealed class ProblemError
 
     /// <summary>The header it is about; absent when it is not about a header.</summary>
     public string? Header { get; init; }
+
+    /// <summary>The row of a table it is about, as a spreadsheet counts it: the header is row 1. Absent when what was sent is no table.</summary>
+    public long? Row { get; init; }
+
+    /// <summary>The column of a table it is about, as its header writes it; absent when it is about no single column.</summary>
+    public string? Column { get; init; }
 
     /// <summary>Stable code.</summary>
     [KnownWords(typeof(ErrorCode))]

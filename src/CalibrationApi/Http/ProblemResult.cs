@@ -60,6 +60,12 @@ public sealed class ProblemResult : IResult, IEndpointMetadataProvider, IStatusC
     internal static ProblemResult Busy(string detail) =>
         new(StatusCodes.Status503ServiceUnavailable, detail, new ProblemError { Code = ErrorCode.ServiceBusy, Detail = detail }) { Kind = ProblemKind.ReducedCapacity };
 
+    /// <summary>What is sent.</summary>
+    internal Problem ToProblem(string traceId) => Problem.For(traceId, status, Kind, detail, errors);
+
+    /// <summary>The same problem with its errors told by other places.</summary>
+    internal ProblemResult With(Func<ProblemError, ProblemError> place) => new(status, detail, [.. errors.Select(place)]) { Kind = Kind };
+
     /// <inheritdoc/>
     public Task ExecuteAsync(HttpContext httpContext)
     {
@@ -68,7 +74,7 @@ public sealed class ProblemResult : IResult, IEndpointMetadataProvider, IStatusC
         response.ContentType = MediaType;
         var options = httpContext.RequestServices.GetRequiredService<IOptions<JsonOptions>>().Value.SerializerOptions;
         var body = JsonSerializer.SerializeToUtf8Bytes(
-            Problem.For(httpContext, status, Kind, detail, errors), options.GetTypeInfo(typeof(Problem)));
+            ToProblem(Problem.TraceIdOf(httpContext)), options.GetTypeInfo(typeof(Problem)));
         response.ContentLength = body.Length;
         return response.Body.WriteAsync(body).AsTask();
     }

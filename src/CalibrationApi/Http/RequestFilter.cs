@@ -47,6 +47,13 @@ internal static class RequestFilter
             : [];
     }
 
+    /// <summary>The rules that a request breaks; null when it breaks none.</summary>
+    public static ProblemResult? Broken<T>(IValidator<T> validator, T request)
+    {
+        var result = validator.Validate(request);
+        return result.IsValid ? null : ProblemResult.Invalid(Errors(result));
+    }
+
     /// <summary>The errors of a validation, each place and code once.</summary>
     public static ProblemError[] Errors(ValidationResult result) =>
     [
@@ -107,8 +114,7 @@ internal static class RequestFilter
                 var body = (JsonBody<T>)argument;
                 if (body.Problem is { } problem)
                     return problem;
-                var result = validator.Validate(body.Value);
-                return result.IsValid ? null : ProblemResult.Invalid(Errors(result));
+                return Broken(validator, body.Value);
             };
         }
     }

@@ -76,6 +76,21 @@ internal static class Rules
             ? unit.Canonical(value)
             : null;
 
+    /// <summary>What is wrong with a unit where one of a dimension is needed; null when it fits.</summary>
+    public static (string Code, string Detail)? UnitFault(string? symbol, Dimension dimension)
+    {
+        if (symbol is not null && UnitTable.Find(symbol) is { } unit && unit.Dimension == dimension)
+            return null;
+        var units = string.Join(", ", UnitTable.Of(dimension).Select(one => one.Symbol));
+        if (string.IsNullOrEmpty(symbol))
+            return (ErrorCode.UnitMissing, $"A number without a unit cannot be used. Add one of: {units}.");
+        if (UnitTable.Find(symbol) is { } other)
+            return (ErrorCode.UnitWrongDimension, $"'{other.Symbol}' does not fit here. Use one of: {units}.");
+        return UnitTable.Ambiguous.TryGetValue(symbol, out var meanings)
+            ? (ErrorCode.UnitAmbiguous, $"'{symbol}' can mean more than one unit. Write which: {string.Join(", ", meanings)}.")
+            : (ErrorCode.UnitUnknown, $"'{Shown(symbol)}' is not a unit known here. Use one of: {units}.");
+    }
+
     private static bool Fail<T>(ValidationContext<T> context, string code, string detail, string suffix = "")
     {
         context.AddFailure(new ValidationFailure(context.PropertyPath + suffix, detail) { ErrorCode = code });
@@ -106,28 +121,11 @@ internal static class Rules
 
         private static Unit? UnitOf(ValidationContext<T> context, TQuantity quantity)
         {
-            if (string.IsNullOrEmpty(quantity.Unit))
-            {
-                Fail(context, ErrorCode.UnitMissing, $"A number without a unit cannot be used. Add one of: {Units(quantity)}.");
-                return null;
-            }
-
-            if (UnitTable.Find(quantity.Unit) is { } unit)
-            {
-                if (unit.Dimension == quantity.Dimension)
-                    return unit;
-                Fail(context, ErrorCode.UnitWrongDimension, $"'{unit.Symbol}' does not fit here. Use one of: {Units(quantity)}.");
-                return null;
-            }
-
-            if (UnitTable.Ambiguous.TryGetValue(quantity.Unit, out var meanings))
-                Fail(context, ErrorCode.UnitAmbiguous, $"'{quantity.Unit}' can mean more than one unit. Write which: {string.Join(", ", meanings)}.");
-            else
-                Fail(context, ErrorCode.UnitUnknown, $"'{Shown(quantity.Unit)}' is not a unit known here. Use one of: {Units(quantity)}.");
+            if (UnitFault(quantity.Unit, quantity.Dimension) is not var (code, detail))
+                return UnitTable.Find(quantity.Unit!);
+            Fail(context, code, detail);
             return null;
         }
-
-        private static string Units(TQuantity quantity) => string.Join(", ", UnitTable.Of(quantity.Dimension).Select(unit => unit.Symbol));
     }
 
     /// <summary>Lets the contract read the limits of any quantity rule.</summary>

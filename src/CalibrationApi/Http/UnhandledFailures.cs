@@ -38,10 +38,13 @@ internal static class UnhandledFailures
                 return ProblemResult.Of(StatusCodes.Status503ServiceUnavailable, ErrorCode.StorageUnavailable,
                     "The database cannot be used right now. Nothing was stored by this request. Try again in a few seconds.");
             default:
-                return ProblemResult.Of(StatusCodes.Status500InternalServerError, ErrorCode.InternalError,
-                "The service failed to answer. Nothing was stored. Try again, and tell the service's operator the traceId if it happens again.");
+                return OfOurs();
         }
     }
+
+    /// <summary>What is told of a failure of ours.</summary>
+    public static ProblemResult OfOurs() => ProblemResult.Of(StatusCodes.Status500InternalServerError, ErrorCode.InternalError,
+        "The service failed to answer. Nothing was stored. Try again, and tell the service's operator the traceId if it happens again.");
 
     private static ProblemResult ForStatus(HttpContext context, int status) => status switch
     {

@@ -18,9 +18,11 @@ internal static class EvaluateMeterSpeed
     /// <param name="body">Rates, ground speeds and the elements that the machine has.</param>
     /// <param name="units">Units of the answer; as-asked takes those of the question.</param>
     /// <response code="200">Speeds, windows and ranking.</response>
-    public static Results<JsonAnswer<MeterSpeedAnswer>, ProblemResult> Handle(JsonBody<MeterSpeedRequest> body, [FromQuery] string? units = null)
+    public static Results<JsonAnswer<MeterSpeedAnswer>, ProblemResult> Handle(JsonBody<MeterSpeedRequest> body, [FromQuery] string? units = null) => Evaluate(body.Value, units);
+
+    /// <summary>The answer to one question, sent by itself or among many.</summary>
+    public static Results<JsonAnswer<MeterSpeedAnswer>, ProblemResult> Evaluate(MeterSpeedRequest request, string? units)
     {
-        var request = body.Value;
         var answerUnits = MeterSpeedMapping.UnitsFor(request, units);
         var result = MeterSpeedEvaluation.Evaluate(MeterSpeedMapping.ToEngine(request));
         Evaluations.Count(Evaluations.MeterSpeed, Evaluations.Answered);

@@ -1,3 +1,4 @@
+using CalibrationApi.Batch;
 using FluentValidation;
 
 namespace CalibrationApi.MeterSpeeds;
@@ -5,9 +6,14 @@ namespace CalibrationApi.MeterSpeeds;
 /// <summary>Routes of meter speeds.</summary>
 internal static class MeterSpeedEndpoints
 {
+    private const string Tag = "Meter speeds";
+
     public static void AddMeterSpeeds(this IServiceCollection services) =>
         services.AddSingleton<IValidator<MeterSpeedRequest>, MeterSpeedRequestValidator>();
 
-    public static void MapMeterSpeeds(this IEndpointRouteBuilder routes) =>
-        routes.MapPost("/calculations/meter-speed", EvaluateMeterSpeed.Handle).WithName("evaluateMeterSpeed").WithTags("Meter speeds");
+    public static void MapMeterSpeeds(this IEndpointRouteBuilder routes)
+    {
+        routes.MapPost("/calculations/meter-speed", EvaluateMeterSpeed.Handle).WithName("evaluateMeterSpeed").WithTags(Tag);
+        routes.MapBatch<MeterSpeedRequest, MeterSpeedAnswer>("/calculations/meter-speed", EvaluateMeterSpeed.Evaluate).WithName("evaluateMeterSpeedBatch").WithTags(Tag);
+    }
 }

@@ -16,12 +16,8 @@ namespace CalibrationApi.Records;
 internal static class CsvTable
 {
     // The library alone would leave a single carriage return or line feed unquoted, which ends the row for a reader.
-    private static readonly CsvConfiguration Rfc4180 = new(CultureInfo.InvariantCulture)
-    {
-        NewLine = "\r\n",
-        InjectionOptions = InjectionOptions.None,
-        ShouldQuote = cell => cell.Field is { Length: > 0 } field && (field.AsSpan().IndexOfAny(",\"\r\n") >= 0 || field[0] == ' ' || field[^1] == ' '),
-    };
+    private static readonly CsvConfiguration Rfc4180 = Separated(',');
+    private static readonly CsvConfiguration Rfc4180WithSemicolons = Separated(';');
 
     // The list of OWASP's page on CSV injection; the last four are the wide forms of the first.
     private static readonly SearchValues<char> FormulaStarts = SearchValues.Create("=+-@\t\r\n\uFF1D\uFF0B\uFF0D\uFF20");
@@ -65,6 +61,26 @@ internal static class CsvTable
         return stream.ToArray();
     }
 
+    /// <summary>Writes one row of a table that is put together elsewhere.</summary>
+    public static void WriteRow(IBufferWriter<byte> output, IReadOnlyList<string> cells, char separator)
+    {
+        using var text = new StringWriter(CultureInfo.InvariantCulture);
+        using (var csv = new CsvWriter(text, separator == ';' ? Rfc4180WithSemicolons : Rfc4180, leaveOpen: true))
+        {
+            foreach (var cell in cells)
+                csv.WriteField(cell);
+            csv.NextRecord();
+        }
+
+        Encoding.UTF8.GetBytes(text.GetStringBuilder().ToString(), output);
+    }
+
+    /// <summary>The text behind a cell that <see cref="Harmless"/> may have written.</summary>
+    public static string Entered(string cell) => cell.Length > 1 && cell[0] == '\'' && FormulaStarts.Contains(cell[1]) ? cell[1..] : cell;
+
+    /// <summary>A text that no spreadsheet takes for a formula.</summary>
+    public static string Harmless(string text) => text.Length > 0 && FormulaStarts.Contains(text[0]) ? "'" + text : text;
+
     /// <summary>The cells of a record, column by column.</summary>
     public static IEnumerable<(string Column, string Cell)> Cells(string path, JsonNode? node)
     {
@@ -106,5 +122,12 @@ internal static class CsvTable
     private static string Cell(JsonValue value) =>
         value.GetValueKind() == System.Text.Json.JsonValueKind.String ? Harmless(value.GetValue<string>()) : value.ToJsonString();
 
-    private static string Harmless(string text) => text.Length > 0 && FormulaStarts.Contains(text[0]) ? "'" + text : text;
+    private static CsvConfiguration Separated(char separator) => new(CultureInfo.InvariantCulture)
+    {
+        Delimiter = separator.ToString(),
+        NewLine = "\r\n",
+        InjectionOptions = InjectionOptions.None,
+        ShouldQuote = cell => cell.Field is { Length: > 0 } field
+            && (field.Contains(separator, StringComparison.Ordinal) || field.AsSpan().IndexOfAny("\"\r\n") >= 0 || field[0] == ' ' || field[^1] == ' '),
+    };
 }

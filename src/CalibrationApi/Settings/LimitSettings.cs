@@ -12,7 +12,7 @@ internal sealed record LimitSettings
     private static readonly WholeSetting AllConnections = new(Group + "Connections", 1000, 1, 100_000, "connections open at once");
     private static readonly WholeSetting Batches = new(Group + "BatchesAtOnce", 16, 1, 10_000, "batches answered at once");
     private static readonly WholeSetting BatchesOfOne = new(Group + "BatchesAtOncePerCaller", 2, 1, 10_000, "batches answered at once for one key, or for one address without a key");
-    private static readonly WholeSetting Body = new(Group + "BodyKiB", 1024, 16, 65_536, "length of a body; of one line in a batch");
+    private static readonly WholeSetting Body = new(Group + "BodyKiB", 1024, 16, 65_536, "length of a body; batches are limited line by line");
     private static readonly WholeSetting Header = new(Group + "HeadersKiB", 32, 4, 1024, "length of all headers of a request");
     private static readonly WholeSetting HeaderCount = new(Group + "Headers", 100, 10, 1000, "headers of a request");
     private static readonly WholeSetting Line = new(Group + "RequestLineKiB", 8, 1, 64, "length of a request's first line, which holds its address");

@@ -63,16 +63,17 @@ internal sealed record WordSetting(string Name, string Default, string[] Words, 
 /// <param name="Range">What each value may be.</param>
 /// <param name="Example">Values that are allowed.</param>
 /// <param name="Meaning">What it does.</param>
-/// <param name="Parse">Reads one value; null when it is wrong.</param>
-internal sealed record ListSetting<T>(string Name, string Range, string Example, string Meaning, Func<string, T?> Parse) : Setting(Name, "none", Range, Meaning)
-    where T : struct
+/// <param name="TryParse">Reads one value; false when it is wrong.</param>
+internal sealed record ListSetting<T>(string Name, string Range, string Example, string Meaning, ListSetting<T>.Reading TryParse) : Setting(Name, "none", Range, Meaning)
 {
+    public delegate bool Reading(string text, out T value);
+
     public IReadOnlyList<T> Read(IConfiguration section, ICollection<string> faults)
     {
         var values = new List<T>();
         foreach (var text in (Text(section, Name) ?? "").Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
         {
-            if (Parse(text) is { } value)
+            if (TryParse(text, out var value))
                 values.Add(value);
             else
                 faults.Add($"{Variable} holds '{text}'. Give {Range}, separated by semicolons, for example {Variable}={Example}.");

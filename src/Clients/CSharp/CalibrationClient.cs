@@ -94,6 +94,14 @@ public sealed class CalibrationClient : IDisposable
         return answer.Units ?? [];
     }
 
+    /// <summary>Lists every code that answers carry, with its cause and what to do.</summary>
+    /// <param name="cancellationToken">Cancels it.</param>
+    public async Task<IReadOnlyList<CodeAnswer>> GetCodesAsync(CancellationToken cancellationToken = default)
+    {
+        var answer = await exchange.SendAsync(Core.V1.Codes.ToGetRequestInformation(), CodesAnswer.CreateFromDiscriminatorValue, cancellationToken).ConfigureAwait(false);
+        return answer.Codes ?? [];
+    }
+
     /// <inheritdoc/>
     public void Dispose()
     {

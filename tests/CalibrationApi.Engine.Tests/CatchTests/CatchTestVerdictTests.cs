@@ -12,6 +12,8 @@ public sealed class CatchTestVerdictTests
 
     public static TheoryData<string, CatchTest, Rule, Severity, string> Rules => new()
     {
+        { FindingCode.LikelyMistake, Given.Test(Given.Net(170, 47)).InForce(0.362), Rule.LikelyMistake, Severity.Stop, "The catch shows 10 times what the value in force says: a decimal point in the wrong place explains that. Compare" },
+        { FindingCode.CannotBeToldApart, Given.Test(Given.Net(36, 47)).InForce(0.36), Rule.MistakeNotToldApart, Severity.Stop, "a mistake is likelier than a change of the meter" },
         { FindingCode.StrayCatch, Given.PureTest(0.36, 0.361, 0.41), Rule.StrayCatch, Severity.Stop, "Do not use this test yet." },
         { FindingCode.CatchesScatterMoreThanExpected, Given.PureTest(0.30, 0.42), Rule.WildScatter, Severity.Stop, "Do not use this test yet." },
         { FindingCode.PrecisionNotReached, Small(1), Rule.PrecisionNotReached, Severity.Warning, "Not sure enough yet" },

@@ -11,6 +11,7 @@ public sealed class ReferredRecordsTests(RecordService service) : IClassFixture<
     [InlineData("/product", ErrorCode.IdUnknown)]
     [InlineData("/lot", ErrorCode.IdUnknown)]
     [InlineData("/scale", ErrorCode.IdUnknown)]
+    [InlineData("/container", ErrorCode.IdUnknown)]
     [InlineData("/plan", ErrorCode.IdUnknown)]
     [InlineData("/meter", ErrorCode.MeterNotOnMachine)]
     [InlineData("/element", ErrorCode.ElementNotInMeter)]

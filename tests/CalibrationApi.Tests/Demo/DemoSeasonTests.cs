@@ -68,7 +68,9 @@ public sealed class DemoSeasonTests(LoadedSeason season) : IClassFixture<LoadedS
     {
         var (wrong, right) = (await season.CatchTestAsync(7), await season.CatchTestAsync(8));
 
-        Assert.Equal("stray-catch", Assert.Single(wrong.Codes("/evaluation/reasons")));
+        Assert.Equal("likely-mistake", Assert.Single(wrong.Codes("/evaluation/reasons")));
+        Assert.Equal("tare-not-taken-off", wrong.Word("/evaluation/likelyMistakes/0/code"));
+        Assert.Equal("#/catches/1", wrong.Word("/evaluation/likelyMistakes/0/catch"));
         Assert.Equal(right.Word("/id"), wrong.Word("/supersededBy/record"));
         Assert.Contains("not weighed", wrong.Word("/supersededBy/reason"), StringComparison.Ordinal);
         Assert.False(right.Has("/supersededBy"));

@@ -55,7 +55,7 @@ public sealed class SecurityHeadersTests
         using var page = await host.GetAsync("/reference/index.html");
 
         var policy = Assert.Single(page.Headers.GetValues("Content-Security-Policy"));
-        Assert.StartsWith("default-src 'none'; script-src 'self'; ", policy, StringComparison.Ordinal);
+        Assert.StartsWith("default-src 'none'; script-src 'self' 'unsafe-eval'; ", policy, StringComparison.Ordinal);
         Assert.Contains("connect-src 'self'", policy, StringComparison.Ordinal);
         Assert.Contains("frame-ancestors 'none'", policy, StringComparison.Ordinal);
         Assert.DoesNotContain("http", policy, StringComparison.Ordinal);

@@ -53,7 +53,7 @@ namespace CalibrationApi.Client.Models
 #else
         public string Meter { get; set; }
 #endif
-        /// <summary>The meter speed at which a mass per time applies; needed for that form only. Range: above 0 and up to 10000 rpm.</summary>
+        /// <summary>The meter speed at which a mass per time applies; needed for that form only. No default. Range: above 0 and up to 10000 rpm.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.RotationQuantity? MeterSpeed { get; set; }

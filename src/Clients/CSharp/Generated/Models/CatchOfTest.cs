@@ -21,7 +21,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.Exclusion Excluded { get; set; }
 #endif
-        /// <summary>Mass with the container. Range: above 0 and up to 1000 t.</summary>
+        /// <summary>Mass with the container. No default. Range: above 0 and up to 1000 t.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.MassQuantity? Gross { get; set; }
@@ -29,7 +29,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.MassQuantity Gross { get; set; }
 #endif
-        /// <summary>Mass that the machine believes to have metered. Range: above 0 and up to 1000 t.</summary>
+        /// <summary>Mass that the machine believes to have metered. No default. Range: above 0 and up to 1000 t.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.MassQuantity? IndicatedMass { get; set; }
@@ -37,7 +37,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.MassQuantity IndicatedMass { get; set; }
 #endif
-        /// <summary>Net mass, in place of gross and tare. Range: above 0 and up to 1000 t.</summary>
+        /// <summary>Net mass, in place of gross and tare. No default. Range: above 0 and up to 1000 t.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.MassQuantity? Net { get; set; }
@@ -45,9 +45,9 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.MassQuantity Net { get; set; }
 #endif
-        /// <summary>Sensor pulses, a plain count.</summary>
+        /// <summary>Sensor pulses, a plain count. No default.</summary>
         public double? Pulses { get; set; }
-        /// <summary>Revolutions of the meter. Range: above 0 and up to 1000000 rev.</summary>
+        /// <summary>Revolutions of the meter. No default. Range: above 0 and up to 1000000 rev.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.RevolutionsQuantity? Revolutions { get; set; }
@@ -55,7 +55,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.RevolutionsQuantity Revolutions { get; set; }
 #endif
-        /// <summary>Run time at the steady meter speed. Range: above 0 and up to 24 h.</summary>
+        /// <summary>Run time at the steady meter speed. No default. Range: above 0 and up to 24 h.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.TimeQuantity? RunTime { get; set; }
@@ -63,7 +63,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.TimeQuantity RunTime { get; set; }
 #endif
-        /// <summary>Mass of the empty container. Range: 0 to 1000 t.</summary>
+        /// <summary>Mass of the empty container. No default. Range: 0 to 1000 t.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.MassQuantity? Tare { get; set; }
@@ -71,7 +71,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.MassQuantity Tare { get; set; }
 #endif
-        /// <summary>Turns of a crank or wheel. Range: above 0 and up to 1000000 rev.</summary>
+        /// <summary>Turns of a crank or wheel. No default. Range: above 0 and up to 1000000 rev.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.RevolutionsQuantity? Turns { get; set; }

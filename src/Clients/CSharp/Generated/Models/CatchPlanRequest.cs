@@ -21,7 +21,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.ContainerOfPlan Container { get; set; }
 #endif
-        /// <summary>Smallest step of the revolution counter. Default 0.1 rev, judgement. Range: 0 to 10 rev.</summary>
+        /// <summary>Smallest step of the revolution counter. Default 0.1 rev: default; judgement, no published source. Range: 0 to 10 rev.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.RevolutionsQuantity? CounterResolution { get; set; }
@@ -31,7 +31,7 @@ namespace CalibrationApi.Client.Models
 #endif
         /// <summary>Where a count begins within its smallest step: `free` (the default) or `on-edge` of the sensor.</summary>
         public global::CalibrationApi.Client.Models.CatchPlanRequest_countStart? CountStart { get; set; }
-        /// <summary>Coverage probability of expanded uncertainties. Default 0.95.</summary>
+        /// <summary>Coverage probability of expanded uncertainties. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM 100:2008.</summary>
         public double? CoverageProbability { get; set; }
         /// <summary>What the test disturbs on this machine and has to be put back, in the owner&apos;s words.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
@@ -51,7 +51,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.SpeedQuantity GroundSpeed { get; set; }
 #endif
-        /// <summary>Mass that one person lifts, container included. Default 25 kg, judgement; local rules first. Range: above 0 and up to 1000 t.</summary>
+        /// <summary>Mass that one person lifts, container included. Default 25 kg: mass one person lifts, container included; judgement, local rules first. Range: above 0 and up to 1000 t.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.MassQuantity? LiftLimit { get; set; }
@@ -59,7 +59,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.MassQuantity LiftLimit { get; set; }
 #endif
-        /// <summary>Longest run of one catch. Default 300 s, judgement. Range: above 0 and up to 24 h.</summary>
+        /// <summary>Longest run of one catch. Default 300 s: default; judgement, no published source. Range: above 0 and up to 24 h.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.TimeQuantity? LongestRun { get; set; }
@@ -85,7 +85,7 @@ namespace CalibrationApi.Client.Models
 #endif
         /// <summary>How the empty container will be taken into account: `each` (the default), `shared` or `zeroed`.</summary>
         public global::CalibrationApi.Client.Models.CatchPlanRequest_tareReading? TareReading { get; set; }
-        /// <summary>Largest acceptable expanded uncertainty of the result. Default 3 %, judgement. Range: 0.1 to 50 %.</summary>
+        /// <summary>Largest acceptable expanded uncertainty of the result. Default 3 %: default; judgement, no published source. Range: 0.1 to 50 %.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.RatioQuantity? WantedPrecision { get; set; }

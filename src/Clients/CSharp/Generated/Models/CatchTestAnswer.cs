@@ -103,6 +103,14 @@ namespace CalibrationApi.Client.Models
 #else
         public string Headline { get; set; }
 #endif
+        /// <summary>Mistakes that would explain the test, the most probable first; those under a probability of 10 % are left out. Empty when none stands out.</summary>
+#if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
+#nullable enable
+        public List<global::CalibrationApi.Client.Models.LikelyMistakeAnswer>? LikelyMistakes { get; set; }
+#nullable restore
+#else
+        public List<global::CalibrationApi.Client.Models.LikelyMistakeAnswer> LikelyMistakes { get; set; }
+#endif
         /// <summary>The mass per revolution found, with its uncertainty.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
@@ -191,6 +199,7 @@ namespace CalibrationApi.Client.Models
                 { "enter", n => { Enter = n.GetObjectValue<global::CalibrationApi.Client.Models.EntryAnswer>(global::CalibrationApi.Client.Models.EntryAnswer.CreateFromDiscriminatorValue); } },
                 { "findings", n => { Findings = n.GetCollectionOfObjectValues<global::CalibrationApi.Client.Models.FindingAnswer>(global::CalibrationApi.Client.Models.FindingAnswer.CreateFromDiscriminatorValue)?.AsList(); } },
                 { "headline", n => { Headline = n.GetStringValue(); } },
+                { "likelyMistakes", n => { LikelyMistakes = n.GetCollectionOfObjectValues<global::CalibrationApi.Client.Models.LikelyMistakeAnswer>(global::CalibrationApi.Client.Models.LikelyMistakeAnswer.CreateFromDiscriminatorValue)?.AsList(); } },
                 { "massPerRevolution", n => { MassPerRevolution = n.GetObjectValue<global::CalibrationApi.Client.Models.MeasuredMassPerRevolution>(global::CalibrationApi.Client.Models.MeasuredMassPerRevolution.CreateFromDiscriminatorValue); } },
                 { "meanOfRatios", n => { MeanOfRatios = n.GetObjectValue<global::CalibrationApi.Client.Models.MassPerRevolutionQuantity>(global::CalibrationApi.Client.Models.MassPerRevolutionQuantity.CreateFromDiscriminatorValue); } },
                 { "moreCatches", n => { MoreCatches = n.GetIntValue(); } },
@@ -219,6 +228,7 @@ namespace CalibrationApi.Client.Models
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.EntryAnswer>("enter", Enter);
             writer.WriteCollectionOfObjectValues<global::CalibrationApi.Client.Models.FindingAnswer>("findings", Findings);
             writer.WriteStringValue("headline", Headline);
+            writer.WriteCollectionOfObjectValues<global::CalibrationApi.Client.Models.LikelyMistakeAnswer>("likelyMistakes", LikelyMistakes);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.MeasuredMassPerRevolution>("massPerRevolution", MassPerRevolution);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.MassPerRevolutionQuantity>("meanOfRatios", MeanOfRatios);
             writer.WriteIntValue("moreCatches", MoreCatches);

@@ -13,7 +13,7 @@ namespace CalibrationApi.Client.Models
     [global::System.CodeDom.Compiler.GeneratedCode("Kiota", "1.0.0")]
     public partial class CatchTestRequest : IParsable
     {
-        /// <summary>The area still to be seeded; gives mass and cost. Range: above 0 and up to 1000000 ha.</summary>
+        /// <summary>The area still to be seeded; gives mass and cost. No default. Range: above 0 and up to 1000000 ha.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.AreaQuantity? Area { get; set; }
@@ -29,6 +29,8 @@ namespace CalibrationApi.Client.Models
 #else
         public List<global::CalibrationApi.Client.Models.CatchOfTest> Catches { get; set; }
 #endif
+        /// <summary>Points or outlets whose product is meant to fall into the container; tells what one missed point would look like. No default.</summary>
+        public int? CatchPoints { get; set; }
         /// <summary>Only some of the points that the meter feeds were caught, the same ones each time.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
@@ -36,6 +38,14 @@ namespace CalibrationApi.Client.Models
 #nullable restore
 #else
         public global::CalibrationApi.Client.Models.CaughtPointsOfTest CaughtPoints { get; set; }
+#endif
+        /// <summary>The container of the catches, where known; makes overflow and a forgotten tare easier to tell.</summary>
+#if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
+#nullable enable
+        public global::CalibrationApi.Client.Models.ContainerOfTest? Container { get; set; }
+#nullable restore
+#else
+        public global::CalibrationApi.Client.Models.ContainerOfTest Container { get; set; }
 #endif
         /// <summary>The form in which the controller takes the value.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
@@ -45,7 +55,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.ControllerEntryOfTest ControllerEntry { get; set; }
 #endif
-        /// <summary>Smallest step of the revolution counter. Default 0.1 rev, judgement. Range: 0 to 10 rev.</summary>
+        /// <summary>Smallest step of the revolution counter. Default 0.1 rev: default; judgement, no published source. Range: 0 to 10 rev.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.RevolutionsQuantity? CounterResolution { get; set; }
@@ -55,9 +65,9 @@ namespace CalibrationApi.Client.Models
 #endif
         /// <summary>Where a count begins within its smallest step: `free` (anywhere, the default) or `on-edge` of the sensor.</summary>
         public global::CalibrationApi.Client.Models.CatchTestRequest_countStart? CountStart { get; set; }
-        /// <summary>Coverage probability of expanded uncertainties. Default 0.95.</summary>
+        /// <summary>Coverage probability of expanded uncertainties. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM 100:2008.</summary>
         public double? CoverageProbability { get; set; }
-        /// <summary>Standard deviation from day to day beyond the scatter of catches. Default 1 %, judgement. Range: 0 to 20 %.</summary>
+        /// <summary>Standard deviation from day to day beyond the scatter of catches. Default 1 %: default until the series has five tests; judgement, no published source. Range: 0 to 20 %.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.RatioQuantity? DayToDay { get; set; }
@@ -65,7 +75,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.RatioQuantity DayToDay { get; set; }
 #endif
-        /// <summary>Smallest step of the indicated mass. Default 0.1 kg, judgement. Range: 0 to 100 kg.</summary>
+        /// <summary>Smallest step of the indicated mass. Default 0.1 kg: default; judgement, no published source. Range: 0 to 100 kg.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.MassQuantity? IndicatedMassResolution { get; set; }
@@ -81,7 +91,7 @@ namespace CalibrationApi.Client.Models
 #else
         public string Meter { get; set; }
 #endif
-        /// <summary>Meter revolutions per turn of the crank or wheel; needed when catches give turns. Range: 0.0001 to 10000.</summary>
+        /// <summary>Meter revolutions per turn of the crank or wheel; needed when catches give turns. No default. Range: 0.0001 to 10000.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.RatioQuantity? MeterRevolutionsPerTurn { get; set; }
@@ -89,7 +99,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.RatioQuantity MeterRevolutionsPerTurn { get; set; }
 #endif
-        /// <summary>Steady meter speed; needed when catches give a run time or the controller takes a mass per time. Range: above 0 and up to 10000 rpm.</summary>
+        /// <summary>Steady meter speed; needed when catches give a run time or the controller takes a mass per time. No default. Range: above 0 and up to 10000 rpm.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.RotationQuantity? MeterSpeed { get; set; }
@@ -97,7 +107,33 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.RotationQuantity MeterSpeed { get; set; }
 #endif
-        /// <summary>Pockets or flutes of the metering element that discharge one after the other in one revolution, where known.</summary>
+        /// <summary>The product is of another lot than the one behind the value compared with: a larger change is then ordinary. Default false.</summary>
+        public bool? NewLot { get; set; }
+        /// <summary>Other containers at hand, whose tare may have been taken by mistake.</summary>
+#if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
+#nullable enable
+        public List<global::CalibrationApi.Client.Models.OtherContainerOfTest>? OtherContainers { get; set; }
+#nullable restore
+#else
+        public List<global::CalibrationApi.Client.Models.OtherContainerOfTest> OtherContainers { get; set; }
+#endif
+        /// <summary>Other metering elements or settings of this meter and what they would give of this product.</summary>
+#if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
+#nullable enable
+        public List<global::CalibrationApi.Client.Models.OtherDeliveryOfTest>? OtherElements { get; set; }
+#nullable restore
+#else
+        public List<global::CalibrationApi.Client.Models.OtherDeliveryOfTest> OtherElements { get; set; }
+#endif
+        /// <summary>Other products of this machine and what the fitted element would give of them.</summary>
+#if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
+#nullable enable
+        public List<global::CalibrationApi.Client.Models.OtherDeliveryOfTest>? OtherProducts { get; set; }
+#nullable restore
+#else
+        public List<global::CalibrationApi.Client.Models.OtherDeliveryOfTest> OtherProducts { get; set; }
+#endif
+        /// <summary>Pockets or flutes of the metering element that discharge one after the other in one revolution, where known. No default.</summary>
         public int? PocketsPerRevolution { get; set; }
         /// <summary>The product.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
@@ -107,7 +143,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.ProductOfTest Product { get; set; }
 #endif
-        /// <summary>Sensor pulses per meter revolution; needed when catches give pulses or the controller takes a mass per pulse. Range: above 0 and up to 1000000 pulses/rev.</summary>
+        /// <summary>Sensor pulses per meter revolution; needed when catches give pulses or the controller takes a mass per pulse. No default. Range: above 0 and up to 1000000 pulses/rev.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.PulsesPerRevolutionQuantity? PulsesPerRevolution { get; set; }
@@ -115,7 +151,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.PulsesPerRevolutionQuantity PulsesPerRevolution { get; set; }
 #endif
-        /// <summary>Repeatability of one catch (standard deviation), scale and counter parts removed. Default 1 % for a catch of at least 5 kg and 20 rev, 2 % below, 3 % for dusty or caking products or under 5 rev; judgement. Range: 0.01 to 30 %.</summary>
+        /// <summary>Repeatability of one catch (standard deviation), scale and counter parts removed. Default 1 % for a catch of at least 5 kg and 20 rev, 2 % below, 3 % for dusty or caking products or under 5 rev: judgement, 4 degrees of freedom, no published source. Range: 0.01 to 30 %.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.RatioQuantity? Repeatability { get; set; }
@@ -123,8 +159,16 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.RatioQuantity Repeatability { get; set; }
 #endif
-        /// <summary>Degrees of freedom of the repeatability. Default 4, judgement.</summary>
+        /// <summary>Degrees of freedom of the repeatability. Default 4: judgement, no published source; the stated deviation is then uncertain by about 35 % (JCGM 100:2008, G.4.2).</summary>
         public double? RepeatabilityDegreesOfFreedom { get; set; }
+        /// <summary>Codes of likely mistakes that somebody has checked and that did not happen; they are left out of the judgement.</summary>
+#if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
+#nullable enable
+        public List<global::CalibrationApi.Client.Models.CatchTestRequest_ruledOutMistakes?>? RuledOutMistakes { get; set; }
+#nullable restore
+#else
+        public List<global::CalibrationApi.Client.Models.CatchTestRequest_ruledOutMistakes?> RuledOutMistakes { get; set; }
+#endif
         /// <summary>The scale that weighed the catches.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
@@ -133,7 +177,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.ScaleOfTest Scale { get; set; }
 #endif
-        /// <summary>Change from which a second catch has to confirm. Default 10 %, common practice. Range: 0.1 to 100 %.</summary>
+        /// <summary>Change from which a second catch has to confirm. Default 10 %: common practice: 10 to 15 %; no published source. Range: 0.1 to 100 %.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.RatioQuantity? SecondCatchChange { get; set; }
@@ -141,7 +185,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.RatioQuantity SecondCatchChange { get; set; }
 #endif
-        /// <summary>The one tare reading that serves all catches. Range: above 0 and up to 1000 t.</summary>
+        /// <summary>The one tare reading that serves all catches. No default. Range: above 0 and up to 1000 t.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.MassQuantity? SharedTare { get; set; }
@@ -149,7 +193,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.MassQuantity SharedTare { get; set; }
 #endif
-        /// <summary>A predicted value to compare with where none is in force yet. Range: above 0 and up to 1000 kg/rev.</summary>
+        /// <summary>A predicted value to compare with where none is in force yet. No default. Range: above 0 and up to 1000 kg/rev.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.ReferenceOfTest? StartValue { get; set; }
@@ -159,7 +203,7 @@ namespace CalibrationApi.Client.Models
 #endif
         /// <summary>How the empty container was taken into account: `each` catch has its own tare reading, one reading is `shared` by all, or the scale was `zeroed` with the empty container on it. Default: each, or shared when sharedTare is given.</summary>
         public global::CalibrationApi.Client.Models.CatchTestRequest_tareReading? TareReading { get; set; }
-        /// <summary>The rate to be applied; gives the effect of a wrong value. Range: above 0 and up to 100000 kg/ha.</summary>
+        /// <summary>The rate to be applied; gives the effect of a wrong value. No default. Range: above 0 and up to 100000 kg/ha.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.MassPerAreaQuantity? TargetRate { get; set; }
@@ -167,7 +211,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.MassPerAreaQuantity TargetRate { get; set; }
 #endif
-        /// <summary>Smallest step of the run time. Default 0.5 s, judgement. Range: 0 to 60 s.</summary>
+        /// <summary>Smallest step of the run time. Default 0.5 s: default; judgement, no published source. Range: 0 to 60 s.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.TimeQuantity? TimeResolution { get; set; }
@@ -175,7 +219,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.TimeQuantity TimeResolution { get; set; }
 #endif
-        /// <summary>Largest acceptable deviation of the value in force from the truth. Default 5 %, published acceptance limit. Range: 0.1 to 50 %.</summary>
+        /// <summary>Largest acceptable deviation of the value in force from the truth. Default 5 %: published acceptance limit: within 5 % of the target rate (Field and Solie 2007; University of Georgia Extension). Range: 0.1 to 50 %.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.RatioQuantity? Tolerance { get; set; }
@@ -183,7 +227,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.RatioQuantity Tolerance { get; set; }
 #endif
-        /// <summary>Smallest step of the count of turns. Default 0.1 rev, judgement. Range: 0 to 10 rev.</summary>
+        /// <summary>Smallest step of the count of turns. Default 0.1 rev: default; judgement, no published source. Range: 0 to 10 rev.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.RevolutionsQuantity? TurnResolution { get; set; }
@@ -191,7 +235,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.RevolutionsQuantity TurnResolution { get; set; }
 #endif
-        /// <summary>The mass per revolution that the controller uses now: the number typed in. Range: above 0 and up to 1000 kg/rev.</summary>
+        /// <summary>The mass per revolution that the controller uses now: the number typed in. No default. Range: above 0 and up to 1000 kg/rev.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.ReferenceOfTest? ValueInForce { get; set; }
@@ -207,7 +251,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.MassPerRevolutionQuantity ValueTypedIn { get; set; }
 #endif
-        /// <summary>Largest acceptable expanded uncertainty of the result. Default 3 %, judgement. Range: 0.1 to 50 %.</summary>
+        /// <summary>Largest acceptable expanded uncertainty of the result. Default 3 %: default; judgement, no published source. Range: 0.1 to 50 %.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.RatioQuantity? WantedPrecision { get; set; }
@@ -234,8 +278,10 @@ namespace CalibrationApi.Client.Models
             return new Dictionary<string, Action<IParseNode>>
             {
                 { "area", n => { Area = n.GetObjectValue<global::CalibrationApi.Client.Models.AreaQuantity>(global::CalibrationApi.Client.Models.AreaQuantity.CreateFromDiscriminatorValue); } },
+                { "catchPoints", n => { CatchPoints = n.GetIntValue(); } },
                 { "catches", n => { Catches = n.GetCollectionOfObjectValues<global::CalibrationApi.Client.Models.CatchOfTest>(global::CalibrationApi.Client.Models.CatchOfTest.CreateFromDiscriminatorValue)?.AsList(); } },
                 { "caughtPoints", n => { CaughtPoints = n.GetObjectValue<global::CalibrationApi.Client.Models.CaughtPointsOfTest>(global::CalibrationApi.Client.Models.CaughtPointsOfTest.CreateFromDiscriminatorValue); } },
+                { "container", n => { Container = n.GetObjectValue<global::CalibrationApi.Client.Models.ContainerOfTest>(global::CalibrationApi.Client.Models.ContainerOfTest.CreateFromDiscriminatorValue); } },
                 { "controllerEntry", n => { ControllerEntry = n.GetObjectValue<global::CalibrationApi.Client.Models.ControllerEntryOfTest>(global::CalibrationApi.Client.Models.ControllerEntryOfTest.CreateFromDiscriminatorValue); } },
                 { "countStart", n => { CountStart = n.GetEnumValue<global::CalibrationApi.Client.Models.CatchTestRequest_countStart>(); } },
                 { "counterResolution", n => { CounterResolution = n.GetObjectValue<global::CalibrationApi.Client.Models.RevolutionsQuantity>(global::CalibrationApi.Client.Models.RevolutionsQuantity.CreateFromDiscriminatorValue); } },
@@ -245,11 +291,16 @@ namespace CalibrationApi.Client.Models
                 { "meter", n => { Meter = n.GetStringValue(); } },
                 { "meterRevolutionsPerTurn", n => { MeterRevolutionsPerTurn = n.GetObjectValue<global::CalibrationApi.Client.Models.RatioQuantity>(global::CalibrationApi.Client.Models.RatioQuantity.CreateFromDiscriminatorValue); } },
                 { "meterSpeed", n => { MeterSpeed = n.GetObjectValue<global::CalibrationApi.Client.Models.RotationQuantity>(global::CalibrationApi.Client.Models.RotationQuantity.CreateFromDiscriminatorValue); } },
+                { "newLot", n => { NewLot = n.GetBoolValue(); } },
+                { "otherContainers", n => { OtherContainers = n.GetCollectionOfObjectValues<global::CalibrationApi.Client.Models.OtherContainerOfTest>(global::CalibrationApi.Client.Models.OtherContainerOfTest.CreateFromDiscriminatorValue)?.AsList(); } },
+                { "otherElements", n => { OtherElements = n.GetCollectionOfObjectValues<global::CalibrationApi.Client.Models.OtherDeliveryOfTest>(global::CalibrationApi.Client.Models.OtherDeliveryOfTest.CreateFromDiscriminatorValue)?.AsList(); } },
+                { "otherProducts", n => { OtherProducts = n.GetCollectionOfObjectValues<global::CalibrationApi.Client.Models.OtherDeliveryOfTest>(global::CalibrationApi.Client.Models.OtherDeliveryOfTest.CreateFromDiscriminatorValue)?.AsList(); } },
                 { "pocketsPerRevolution", n => { PocketsPerRevolution = n.GetIntValue(); } },
                 { "product", n => { Product = n.GetObjectValue<global::CalibrationApi.Client.Models.ProductOfTest>(global::CalibrationApi.Client.Models.ProductOfTest.CreateFromDiscriminatorValue); } },
                 { "pulsesPerRevolution", n => { PulsesPerRevolution = n.GetObjectValue<global::CalibrationApi.Client.Models.PulsesPerRevolutionQuantity>(global::CalibrationApi.Client.Models.PulsesPerRevolutionQuantity.CreateFromDiscriminatorValue); } },
                 { "repeatability", n => { Repeatability = n.GetObjectValue<global::CalibrationApi.Client.Models.RatioQuantity>(global::CalibrationApi.Client.Models.RatioQuantity.CreateFromDiscriminatorValue); } },
                 { "repeatabilityDegreesOfFreedom", n => { RepeatabilityDegreesOfFreedom = n.GetDoubleValue(); } },
+                { "ruledOutMistakes", n => { RuledOutMistakes = n.GetCollectionOfEnumValues<global::CalibrationApi.Client.Models.CatchTestRequest_ruledOutMistakes>()?.AsList(); } },
                 { "scale", n => { Scale = n.GetObjectValue<global::CalibrationApi.Client.Models.ScaleOfTest>(global::CalibrationApi.Client.Models.ScaleOfTest.CreateFromDiscriminatorValue); } },
                 { "secondCatchChange", n => { SecondCatchChange = n.GetObjectValue<global::CalibrationApi.Client.Models.RatioQuantity>(global::CalibrationApi.Client.Models.RatioQuantity.CreateFromDiscriminatorValue); } },
                 { "sharedTare", n => { SharedTare = n.GetObjectValue<global::CalibrationApi.Client.Models.MassQuantity>(global::CalibrationApi.Client.Models.MassQuantity.CreateFromDiscriminatorValue); } },
@@ -273,7 +324,9 @@ namespace CalibrationApi.Client.Models
             if(ReferenceEquals(writer, null)) throw new ArgumentNullException(nameof(writer));
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.AreaQuantity>("area", Area);
             writer.WriteCollectionOfObjectValues<global::CalibrationApi.Client.Models.CatchOfTest>("catches", Catches);
+            writer.WriteIntValue("catchPoints", CatchPoints);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.CaughtPointsOfTest>("caughtPoints", CaughtPoints);
+            writer.WriteObjectValue<global::CalibrationApi.Client.Models.ContainerOfTest>("container", Container);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.ControllerEntryOfTest>("controllerEntry", ControllerEntry);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.RevolutionsQuantity>("counterResolution", CounterResolution);
             writer.WriteEnumValue<global::CalibrationApi.Client.Models.CatchTestRequest_countStart>("countStart", CountStart);
@@ -283,11 +336,16 @@ namespace CalibrationApi.Client.Models
             writer.WriteStringValue("meter", Meter);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.RatioQuantity>("meterRevolutionsPerTurn", MeterRevolutionsPerTurn);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.RotationQuantity>("meterSpeed", MeterSpeed);
+            writer.WriteBoolValue("newLot", NewLot);
+            writer.WriteCollectionOfObjectValues<global::CalibrationApi.Client.Models.OtherContainerOfTest>("otherContainers", OtherContainers);
+            writer.WriteCollectionOfObjectValues<global::CalibrationApi.Client.Models.OtherDeliveryOfTest>("otherElements", OtherElements);
+            writer.WriteCollectionOfObjectValues<global::CalibrationApi.Client.Models.OtherDeliveryOfTest>("otherProducts", OtherProducts);
             writer.WriteIntValue("pocketsPerRevolution", PocketsPerRevolution);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.ProductOfTest>("product", Product);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.PulsesPerRevolutionQuantity>("pulsesPerRevolution", PulsesPerRevolution);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.RatioQuantity>("repeatability", Repeatability);
             writer.WriteDoubleValue("repeatabilityDegreesOfFreedom", RepeatabilityDegreesOfFreedom);
+            writer.WriteCollectionOfEnumValues<global::CalibrationApi.Client.Models.CatchTestRequest_ruledOutMistakes>("ruledOutMistakes", RuledOutMistakes);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.ScaleOfTest>("scale", Scale);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.RatioQuantity>("secondCatchChange", SecondCatchChange);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.MassQuantity>("sharedTare", SharedTare);

@@ -15,7 +15,7 @@ namespace CalibrationApi.Client.Models
     {
         /// <summary>Points that were caught.</summary>
         public int? Caught { get; set; }
-        /// <summary>Standard deviation between points, relative. Default 5 %/sqrt(3), from the published limit of 5 % for each outlet. Range: 0 to 100 %.</summary>
+        /// <summary>Standard deviation between points, relative. Default 2.887 %: published limit of 5 % for each outlet (University of Georgia Extension; Field and Solie 2007), taken as rectangular. Range: 0 to 100 %.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.RatioQuantity? Spread { get; set; }

@@ -13,7 +13,7 @@ namespace CalibrationApi.Client.Models
     [global::System.CodeDom.Compiler.GeneratedCode("Kiota", "1.0.0")]
     public partial class Conditions : IParsable
     {
-        /// <summary>Temperature of the air. Range: -60 to 70 degC.</summary>
+        /// <summary>Temperature of the air. No default. Range: -60 to 70 degC.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.TemperatureQuantity? AirTemperature { get; set; }
@@ -21,7 +21,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.TemperatureQuantity AirTemperature { get; set; }
 #endif
-        /// <summary>Speed of the fan. Range: 0 to 10000 rpm.</summary>
+        /// <summary>Speed of the fan. No default. Range: 0 to 10000 rpm.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.RotationQuantity? FanSpeed { get; set; }
@@ -29,7 +29,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.RotationQuantity FanSpeed { get; set; }
 #endif
-        /// <summary>Moisture of the product by mass. Range: 0 to 100 %.</summary>
+        /// <summary>Moisture of the product by mass. No default. Range: 0 to 100 %.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.RatioQuantity? ProductMoisture { get; set; }
@@ -37,7 +37,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.RatioQuantity ProductMoisture { get; set; }
 #endif
-        /// <summary>Slope of the machine along its travel, uphill positive. Range: -100 to 100 %.</summary>
+        /// <summary>Slope of the machine along its travel, uphill positive. No default. Range: -100 to 100 %.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.RatioQuantity? Slope { get; set; }
@@ -45,7 +45,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.RatioQuantity Slope { get; set; }
 #endif
-        /// <summary>Fill of the tank. Range: 0 to 100 %.</summary>
+        /// <summary>Fill of the tank. No default. Range: 0 to 100 %.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.RatioQuantity? TankLevel { get; set; }
@@ -53,7 +53,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.RatioQuantity TankLevel { get; set; }
 #endif
-        /// <summary>Pressure in the tank above that of the air around. Range: 0 to 100 kPa.</summary>
+        /// <summary>Pressure in the tank above that of the air around. No default. Range: 0 to 100 kPa.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.PressureQuantity? TankPressure { get; set; }

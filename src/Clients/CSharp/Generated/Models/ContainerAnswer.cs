@@ -17,7 +17,7 @@ namespace CalibrationApi.Client.Models
         public IDictionary<string, object> AdditionalData { get; set; }
         /// <summary>When it was created (UTC).</summary>
         public DateTimeOffset? CreatedAt { get; set; }
-        /// <summary>Share of the volume that may be filled. Default 90 %, judgement.</summary>
+        /// <summary>Share of the volume that may be filled. Default 90 %: share of the volume that is filled; judgement, no published source.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.RatioQuantity? Fill { get; set; }

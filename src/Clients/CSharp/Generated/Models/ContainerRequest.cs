@@ -13,7 +13,7 @@ namespace CalibrationApi.Client.Models
     [global::System.CodeDom.Compiler.GeneratedCode("Kiota", "1.0.0")]
     public partial class ContainerRequest : IParsable
     {
-        /// <summary>Share of the volume that may be filled. Default 90 %, judgement. Range: 1 to 100 %.</summary>
+        /// <summary>Share of the volume that may be filled. Default 90 %: share of the volume that is filled; judgement, no published source. Range: 1 to 100 %.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.RatioQuantity? Fill { get; set; }
@@ -55,7 +55,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.MassQuantity Tare { get; set; }
 #endif
-        /// <summary>Volume. Range: above 0 and up to 10 m3.</summary>
+        /// <summary>Volume. No default. Range: above 0 and up to 10 m3.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.VolumeQuantity? Volume { get; set; }

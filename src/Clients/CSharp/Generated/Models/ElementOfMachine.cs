@@ -13,7 +13,7 @@ namespace CalibrationApi.Client.Models
     [global::System.CodeDom.Compiler.GeneratedCode("Kiota", "1.0.0")]
     public partial class ElementOfMachine : IParsable
     {
-        /// <summary>Volume that one revolution displaces. Range: above 0 and up to 1 m3.</summary>
+        /// <summary>Volume that one revolution displaces. No default. Range: above 0 and up to 1 m3.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.VolumeQuantity? DisplacementPerRevolution { get; set; }
@@ -29,7 +29,7 @@ namespace CalibrationApi.Client.Models
 #else
         public string Name { get; set; }
 #endif
-        /// <summary>Pockets or flutes that discharge one after the other in one revolution.</summary>
+        /// <summary>Pockets or flutes that discharge one after the other in one revolution. No default.</summary>
         public int? PocketsPerRevolution { get; set; }
         /// <summary>Limits of its speed.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER

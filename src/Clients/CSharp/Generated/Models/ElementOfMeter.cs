@@ -13,7 +13,7 @@ namespace CalibrationApi.Client.Models
     [global::System.CodeDom.Compiler.GeneratedCode("Kiota", "1.0.0")]
     public partial class ElementOfMeter : IParsable
     {
-        /// <summary>Mass per revolution, the same at every speed. Give this or measuredAt. Range: above 0 and up to 1000 kg/rev.</summary>
+        /// <summary>Mass per revolution, the same at every speed. Give this or measuredAt. No default. Range: above 0 and up to 1000 kg/rev.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.MassPerRevolutionQuantity? MassPerRevolution { get; set; }
@@ -37,7 +37,7 @@ namespace CalibrationApi.Client.Models
 #else
         public string Name { get; set; }
 #endif
-        /// <summary>Pockets or flutes that discharge one after the other in one revolution; gives the spacing of discharges on the ground.</summary>
+        /// <summary>Pockets or flutes that discharge one after the other in one revolution; gives the spacing of discharges on the ground. No default.</summary>
         public int? PocketsPerRevolution { get; set; }
         /// <summary>Limits of its speed.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER

@@ -29,7 +29,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.MassQuantity Known { get; set; }
 #endif
-        /// <summary>Standard uncertainty of the known mass. Default 0: it is far better than the scale. Range: 0 to 1000 kg.</summary>
+        /// <summary>Standard uncertainty of the known mass. Default 0: judgement, known masses are far better than the scale. Range: 0 to 1000 kg.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.MassQuantity? KnownUncertainty { get; set; }

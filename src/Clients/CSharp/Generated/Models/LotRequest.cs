@@ -13,7 +13,7 @@ namespace CalibrationApi.Client.Models
     [global::System.CodeDom.Compiler.GeneratedCode("Kiota", "1.0.0")]
     public partial class LotRequest : IParsable
     {
-        /// <summary>Bulk density; goes before that of the product. Range: 10 to 10000 kg/m3.</summary>
+        /// <summary>Bulk density; goes before that of the product. No default. Range: 10 to 10000 kg/m3.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.BulkDensityQuantity? BulkDensity { get; set; }
@@ -21,7 +21,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.BulkDensityQuantity BulkDensity { get; set; }
 #endif
-        /// <summary>Germination. Range: above 0 and up to 100 %.</summary>
+        /// <summary>Germination. No default. Range: above 0 and up to 100 %.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.RatioQuantity? Germination { get; set; }
@@ -37,7 +37,7 @@ namespace CalibrationApi.Client.Models
 #else
         public string Id { get; set; }
 #endif
-        /// <summary>Moisture by mass. Range: 0 to 100 %.</summary>
+        /// <summary>Moisture by mass. No default. Range: 0 to 100 %.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.RatioQuantity? Moisture { get; set; }
@@ -69,7 +69,7 @@ namespace CalibrationApi.Client.Models
 #else
         public string Product { get; set; }
 #endif
-        /// <summary>Purity. Range: above 0 and up to 100 %.</summary>
+        /// <summary>Purity. No default. Range: above 0 and up to 100 %.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.RatioQuantity? Purity { get; set; }
@@ -79,7 +79,7 @@ namespace CalibrationApi.Client.Models
 #endif
         /// <summary>No longer in use: takes no new evidence, and lists leave it out unless asked. Default false.</summary>
         public bool? Retired { get; set; }
-        /// <summary>Thousand-kernel mass as sown, treatment included. Range: above 0 and up to 5000 g/1000.</summary>
+        /// <summary>Thousand-kernel mass as sown, treatment included. No default. Range: above 0 and up to 5000 g/1000.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.MassPerThousandQuantity? ThousandKernelMass { get; set; }

@@ -73,7 +73,7 @@ namespace CalibrationApi.Client.Models
 #else
         public string TimeZone { get; set; }
 #endif
-        /// <summary>Width that the machine works. Range: above 0 and up to 200 m.</summary>
+        /// <summary>Width that the machine works. No default. Range: above 0 and up to 200 m.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.LengthQuantity? WorkingWidth { get; set; }

@@ -53,7 +53,7 @@ namespace CalibrationApi.Client.Models
 #else
         public string Setting { get; set; }
 #endif
-        /// <summary>A predicted mass per revolution, used while no value is in force. Range: above 0 and up to 1000 kg/rev.</summary>
+        /// <summary>A predicted mass per revolution, used while no value is in force. No default. Range: above 0 and up to 1000 kg/rev.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.ReferenceOfTest? StartValue { get; set; }

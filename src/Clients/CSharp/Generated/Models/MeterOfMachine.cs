@@ -21,7 +21,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.ControllerEntryOfTest ControllerEntry { get; set; }
 #endif
-        /// <summary>Smallest step of its revolution counter. Default 0.1 rev, judgement. Range: 0 to 10 rev.</summary>
+        /// <summary>Smallest step of its revolution counter. Default 0.1 rev: default; judgement, no published source. Range: 0 to 10 rev.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.RevolutionsQuantity? CounterResolution { get; set; }
@@ -45,7 +45,7 @@ namespace CalibrationApi.Client.Models
 #else
         public List<global::CalibrationApi.Client.Models.ElementOfMachine> Elements { get; set; }
 #endif
-        /// <summary>Meter revolutions per turn of the crank or wheel. Range: 0.0001 to 10000.</summary>
+        /// <summary>Meter revolutions per turn of the crank or wheel. No default. Range: 0.0001 to 10000.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.RatioQuantity? MeterRevolutionsPerTurn { get; set; }
@@ -53,7 +53,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.RatioQuantity MeterRevolutionsPerTurn { get; set; }
 #endif
-        /// <summary>Outlets that it feeds.</summary>
+        /// <summary>Outlets that it feeds. No default.</summary>
         public int? Outlets { get; set; }
         /// <summary>Where it is, in the owner&apos;s words, for example front; unique on the machine.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
@@ -63,7 +63,7 @@ namespace CalibrationApi.Client.Models
 #else
         public string Position { get; set; }
 #endif
-        /// <summary>Sensor pulses per revolution. Range: above 0 and up to 1000000 pulses/rev.</summary>
+        /// <summary>Sensor pulses per revolution. No default. Range: above 0 and up to 1000000 pulses/rev.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.PulsesPerRevolutionQuantity? PulsesPerRevolution { get; set; }

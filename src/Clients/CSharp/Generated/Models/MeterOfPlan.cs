@@ -13,7 +13,7 @@ namespace CalibrationApi.Client.Models
     [global::System.CodeDom.Compiler.GeneratedCode("Kiota", "1.0.0")]
     public partial class MeterOfPlan : IParsable
     {
-        /// <summary>Bulk density of the product; needed where a container of known volume bounds the catch. Range: 10 to 10000 kg/m3.</summary>
+        /// <summary>Bulk density of the product; needed where a container of known volume bounds the catch. No default. Range: 10 to 10000 kg/m3.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.BulkDensityQuantity? BulkDensity { get; set; }
@@ -47,7 +47,7 @@ namespace CalibrationApi.Client.Models
 #else
         public string Meter { get; set; }
 #endif
-        /// <summary>Pockets or flutes that discharge one after the other in one revolution, where known.</summary>
+        /// <summary>Pockets or flutes that discharge one after the other in one revolution, where known. No default.</summary>
         public int? PocketsPerRevolution { get; set; }
         /// <summary>What it meters.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
@@ -57,7 +57,7 @@ namespace CalibrationApi.Client.Models
 #else
         public string Product { get; set; }
 #endif
-        /// <summary>Repeatability of one catch (standard deviation). Defaults as for a catch test. Range: 0.01 to 30 %.</summary>
+        /// <summary>Repeatability of one catch (standard deviation). Default 1 % for a catch of at least 5 kg and 20 rev, 2 % below, 3 % for dusty or caking products or under 5 rev: judgement, 4 degrees of freedom, no published source. Range: 0.01 to 30 %.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.RatioQuantity? Repeatability { get; set; }
@@ -73,7 +73,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.RotationLimits SpeedLimits { get; set; }
 #endif
-        /// <summary>A predicted mass per revolution where none is in force yet. Its uncertainty defaults to 10 %, judgement. Range: above 0 and up to 1000 kg/rev.</summary>
+        /// <summary>A predicted mass per revolution where none is in force yet. Default of its `relativeUncertainty` 10 %: a predicted start value may be 20 % off; judgement, no published source. Range: above 0 and up to 1000 kg/rev.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.ReferenceOfTest? StartValue { get; set; }
@@ -89,7 +89,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.MassPerAreaQuantity TargetRate { get; set; }
 #endif
-        /// <summary>The mass per revolution that the controller uses now. Its uncertainty defaults to 2 %, judgement. Range: above 0 and up to 1000 kg/rev.</summary>
+        /// <summary>The mass per revolution that the controller uses now. Default of its `relativeUncertainty` 2 %: default for a value in force; judgement, no published source. Range: above 0 and up to 1000 kg/rev.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.ReferenceOfTest? ValueInForce { get; set; }

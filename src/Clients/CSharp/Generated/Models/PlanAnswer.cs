@@ -49,7 +49,7 @@ namespace CalibrationApi.Client.Models
 #else
         public string Id { get; set; }
 #endif
-        /// <summary>Mass that one person lifts, container included. Default 25 kg, judgement; local rules first.</summary>
+        /// <summary>Mass that one person lifts, container included. Default 25 kg: mass one person lifts, container included; judgement, local rules first.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.MassQuantity? LiftLimit { get; set; }
@@ -57,7 +57,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.MassQuantity LiftLimit { get; set; }
 #endif
-        /// <summary>Longest run of one catch. Default 300 s, judgement.</summary>
+        /// <summary>Longest run of one catch. Default 300 s: default; judgement, no published source.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.TimeQuantity? LongestRun { get; set; }
@@ -119,7 +119,7 @@ namespace CalibrationApi.Client.Models
 #endif
         /// <summary>When it was changed last (UTC).</summary>
         public DateTimeOffset? UpdatedAt { get; set; }
-        /// <summary>Largest acceptable expanded uncertainty of a catch test. Default 3 %, judgement.</summary>
+        /// <summary>Largest acceptable expanded uncertainty of a catch test. Default 3 %: default; judgement, no published source.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.RatioQuantity? WantedPrecision { get; set; }

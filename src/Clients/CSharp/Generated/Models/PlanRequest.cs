@@ -13,7 +13,7 @@ namespace CalibrationApi.Client.Models
     [global::System.CodeDom.Compiler.GeneratedCode("Kiota", "1.0.0")]
     public partial class PlanRequest : IParsable
     {
-        /// <summary>Area to be seeded. Range: above 0 and up to 1000000 ha.</summary>
+        /// <summary>Area to be seeded. No default. Range: above 0 and up to 1000000 ha.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.AreaQuantity? Area { get; set; }
@@ -45,7 +45,7 @@ namespace CalibrationApi.Client.Models
 #else
         public string Id { get; set; }
 #endif
-        /// <summary>Mass that one person lifts, container included. Default 25 kg, judgement; local rules first. Range: above 0 and up to 1000 t.</summary>
+        /// <summary>Mass that one person lifts, container included. Default 25 kg: mass one person lifts, container included; judgement, local rules first. Range: above 0 and up to 1000 t.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.MassQuantity? LiftLimit { get; set; }
@@ -53,7 +53,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.MassQuantity LiftLimit { get; set; }
 #endif
-        /// <summary>Longest run of one catch. Default 300 s, judgement. Range: above 0 and up to 24 h.</summary>
+        /// <summary>Longest run of one catch. Default 300 s: default; judgement, no published source. Range: above 0 and up to 24 h.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.TimeQuantity? LongestRun { get; set; }
@@ -111,7 +111,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.Conditions SowingConditions { get; set; }
 #endif
-        /// <summary>Largest acceptable expanded uncertainty of a catch test. Default 3 %, judgement. Range: 0.1 to 50 %.</summary>
+        /// <summary>Largest acceptable expanded uncertainty of a catch test. Default 3 %: default; judgement, no published source. Range: 0.1 to 50 %.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.RatioQuantity? WantedPrecision { get; set; }

@@ -52,7 +52,7 @@ namespace CalibrationApi.Client.Models
 #else
         public string TraceId { get; set; }
 #endif
-        /// <summary>Kind of problem; `about:blank` says that the status tells it all. Act on `errors[].code`.</summary>
+        /// <summary>Kind of problem; `about:blank` says that the status tells it all. Act on `errors[].code`; `/reference/codes` explains every one.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public string? Type { get; set; }

@@ -15,13 +15,21 @@ namespace CalibrationApi.Client.Models
     {
         /// <summary>Stores additional data not described in the OpenAPI description found when deserializing. Can be used for serialization as well.</summary>
         public IDictionary<string, object> AdditionalData { get; set; }
-        /// <summary>Stable code. Known today: `json-broken`, `type-wrong`, `member-unknown`, `member-duplicate`, `member-missing`, `unit-missing`, `unit-unknown`, `unit-wrong-dimension`, `unit-ambiguous`, `number-out-of-range`, `text-too-long`, `text-wrong`, `word-unknown`, `too-few`, `too-many`, `net-negative`, `tare-above-gross`, `revolutions-not-positive`, `catches-all-excluded`, `density-missing`, `settings-at-odds`, `not-found`, `method-not-allowed`, `not-acceptable`, `media-type-unsupported`, `body-too-large`, `request-broken`, `element-not-in-meter`, `meter-not-on-machine`, `id-unknown`, `id-taken`, `cursor-invalid`, `time-wrong`, `record-retired`, `records-at-odds`, `value-missing`, `already-superseded`, `precondition-required`, `precondition-failed`, `idempotency-key-reused`, `idempotency-in-flight`, `storage-unavailable`, `internal-error`.</summary>
+        /// <summary>Stable code. Known today: `json-broken`, `type-wrong`, `member-unknown`, `member-duplicate`, `member-missing`, `unit-missing`, `unit-unknown`, `unit-wrong-dimension`, `unit-ambiguous`, `number-out-of-range`, `number-ambiguous`, `rows-apart`, `text-too-long`, `text-wrong`, `word-unknown`, `too-few`, `too-many`, `net-negative`, `tare-above-gross`, `revolutions-not-positive`, `catches-all-excluded`, `density-missing`, `settings-at-odds`, `not-found`, `method-not-allowed`, `not-acceptable`, `media-type-unsupported`, `body-too-large`, `request-broken`, `line-too-long`, `element-not-in-meter`, `meter-not-on-machine`, `id-unknown`, `id-taken`, `cursor-invalid`, `time-wrong`, `record-retired`, `records-at-odds`, `value-missing`, `already-superseded`, `precondition-required`, `precondition-failed`, `idempotency-key-reused`, `idempotency-in-flight`, `storage-unavailable`, `internal-error`.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public string? Code { get; set; }
 #nullable restore
 #else
         public string Code { get; set; }
+#endif
+        /// <summary>The column of a table it is about, as its header writes it; absent when it is about no single column.</summary>
+#if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
+#nullable enable
+        public string? Column { get; set; }
+#nullable restore
+#else
+        public string Column { get; set; }
 #endif
         /// <summary>What is wrong and what to do.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
@@ -55,6 +63,8 @@ namespace CalibrationApi.Client.Models
 #else
         public string Pointer { get; set; }
 #endif
+        /// <summary>The row of a table it is about, as a spreadsheet counts it: the header is row 1. Absent when what was sent is no table.</summary>
+        public long? Row { get; set; }
         /// <summary>
         /// Instantiates a new <see cref="global::CalibrationApi.Client.Models.ProblemError"/> and sets the default values.
         /// </summary>
@@ -81,10 +91,12 @@ namespace CalibrationApi.Client.Models
             return new Dictionary<string, Action<IParseNode>>
             {
                 { "code", n => { Code = n.GetStringValue(); } },
+                { "column", n => { Column = n.GetStringValue(); } },
                 { "detail", n => { Detail = n.GetStringValue(); } },
                 { "header", n => { Header = n.GetStringValue(); } },
                 { "parameter", n => { Parameter = n.GetStringValue(); } },
                 { "pointer", n => { Pointer = n.GetStringValue(); } },
+                { "row", n => { Row = n.GetLongValue(); } },
             };
         }
         /// <summary>
@@ -95,10 +107,12 @@ namespace CalibrationApi.Client.Models
         {
             if(ReferenceEquals(writer, null)) throw new ArgumentNullException(nameof(writer));
             writer.WriteStringValue("code", Code);
+            writer.WriteStringValue("column", Column);
             writer.WriteStringValue("detail", Detail);
             writer.WriteStringValue("header", Header);
             writer.WriteStringValue("parameter", Parameter);
             writer.WriteStringValue("pointer", Pointer);
+            writer.WriteLongValue("row", Row);
             writer.WriteAdditionalData(AdditionalData);
         }
     }

@@ -13,7 +13,7 @@ namespace CalibrationApi.Client.Models
     [global::System.CodeDom.Compiler.GeneratedCode("Kiota", "1.0.0")]
     public partial class ProductOfTest : IParsable
     {
-        /// <summary>Bulk density; needed when the controller takes a volume per revolution. Range: 10 to 10000 kg/m3.</summary>
+        /// <summary>Bulk density; needed when the controller takes a volume per revolution. No default. Range: 10 to 10000 kg/m3.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.BulkDensityQuantity? BulkDensity { get; set; }

@@ -13,7 +13,7 @@ namespace CalibrationApi.Client.Models
     [global::System.CodeDom.Compiler.GeneratedCode("Kiota", "1.0.0")]
     public partial class ProductRequest : IParsable
     {
-        /// <summary>Usual bulk density; a lot may have its own. Range: 10 to 10000 kg/m3.</summary>
+        /// <summary>Usual bulk density; a lot may have its own. No default. Range: 10 to 10000 kg/m3.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.BulkDensityQuantity? BulkDensity { get; set; }

@@ -13,7 +13,7 @@ namespace CalibrationApi.Client.Models
     [global::System.CodeDom.Compiler.GeneratedCode("Kiota", "1.0.0")]
     public partial class RecordCatchTestRequest : IParsable
     {
-        /// <summary>The area still to be seeded; gives mass and cost. Range: above 0 and up to 1000000 ha.</summary>
+        /// <summary>The area still to be seeded; gives mass and cost. Default that of the plan named. Range: above 0 and up to 1000000 ha.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.AreaQuantity? Area { get; set; }
@@ -29,6 +29,8 @@ namespace CalibrationApi.Client.Models
 #else
         public List<global::CalibrationApi.Client.Models.CatchOfTest> Catches { get; set; }
 #endif
+        /// <summary>Points or outlets whose product is meant to fall into the container; tells what one missed point would look like. No default.</summary>
+        public int? CatchPoints { get; set; }
         /// <summary>Only some of the points that the meter feeds were caught, the same ones each time.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
@@ -45,11 +47,19 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.Conditions Conditions { get; set; }
 #endif
+        /// <summary>Id of the container that the catches fell into.</summary>
+#if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
+#nullable enable
+        public string? Container { get; set; }
+#nullable restore
+#else
+        public string Container { get; set; }
+#endif
         /// <summary>Where a count begins within its smallest step: `free` (anywhere, the default) or `on-edge` of the sensor.</summary>
         public global::CalibrationApi.Client.Models.RecordCatchTestRequest_countStart? CountStart { get; set; }
-        /// <summary>Coverage probability of expanded uncertainties. Default 0.95.</summary>
+        /// <summary>Coverage probability of expanded uncertainties. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM 100:2008.</summary>
         public double? CoverageProbability { get; set; }
-        /// <summary>Standard deviation from day to day beyond the scatter of catches. Default 1 %, judgement. Range: 0 to 20 %.</summary>
+        /// <summary>Standard deviation from day to day beyond the scatter of catches. Default from the earlier tests of this meter, element, setting and product, once there are five; before that: Default 1 %: default until the series has five tests; judgement, no published source. Range: 0 to 20 %.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.RatioQuantity? DayToDay { get; set; }
@@ -73,7 +83,7 @@ namespace CalibrationApi.Client.Models
 #else
         public string Id { get; set; }
 #endif
-        /// <summary>Smallest step of the indicated mass. Default 0.1 kg, judgement. Range: 0 to 100 kg.</summary>
+        /// <summary>Smallest step of the indicated mass. Default 0.1 kg: default; judgement, no published source. Range: 0 to 100 kg.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.MassQuantity? IndicatedMassResolution { get; set; }
@@ -105,7 +115,7 @@ namespace CalibrationApi.Client.Models
 #else
         public string Meter { get; set; }
 #endif
-        /// <summary>Steady meter speed; needed when catches give a run time or the controller takes a mass per time. Range: above 0 and up to 10000 rpm.</summary>
+        /// <summary>Steady meter speed; needed when catches give a run time or the controller takes a mass per time. No default. Range: above 0 and up to 10000 rpm.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.RotationQuantity? MeterSpeed { get; set; }
@@ -113,6 +123,8 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.RotationQuantity MeterSpeed { get; set; }
 #endif
+        /// <summary>The product is of another lot than the one behind the value compared with: a larger change is then ordinary. Default false.</summary>
+        public bool? NewLot { get; set; }
         /// <summary>A remark in the sender&apos;s words.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
@@ -147,7 +159,7 @@ namespace CalibrationApi.Client.Models
 #else
         public string RecordedBy { get; set; }
 #endif
-        /// <summary>Repeatability of one catch (standard deviation), scale and counter parts removed. Default 1 % for a catch of at least 5 kg and 20 rev, 2 % below, 3 % for dusty or caking products or under 5 rev; judgement. Range: 0.01 to 30 %.</summary>
+        /// <summary>Repeatability of one catch (standard deviation), scale and counter parts removed. Default 1 % for a catch of at least 5 kg and 20 rev, 2 % below, 3 % for dusty or caking products or under 5 rev: judgement, 4 degrees of freedom, no published source. Default from the catches of earlier tests of this meter, element, setting and product, once there are enough; before that as said above. Range: 0.01 to 30 %.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.RatioQuantity? Repeatability { get; set; }
@@ -155,8 +167,16 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.RatioQuantity Repeatability { get; set; }
 #endif
-        /// <summary>Degrees of freedom of the repeatability. Default 4, judgement.</summary>
+        /// <summary>Degrees of freedom of the repeatability. Default 4: judgement, no published source; the stated deviation is then uncertain by about 35 % (JCGM 100:2008, G.4.2). With a repeatability from earlier tests the default is theirs.</summary>
         public double? RepeatabilityDegreesOfFreedom { get; set; }
+        /// <summary>Codes of likely mistakes that somebody has checked and that did not happen; they are left out of the judgement.</summary>
+#if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
+#nullable enable
+        public List<global::CalibrationApi.Client.Models.RecordCatchTestRequest_ruledOutMistakes?>? RuledOutMistakes { get; set; }
+#nullable restore
+#else
+        public List<global::CalibrationApi.Client.Models.RecordCatchTestRequest_ruledOutMistakes?> RuledOutMistakes { get; set; }
+#endif
         /// <summary>Id of the scale.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
@@ -165,7 +185,7 @@ namespace CalibrationApi.Client.Models
 #else
         public string Scale { get; set; }
 #endif
-        /// <summary>Change from which a second catch has to confirm. Default 10 %, common practice. Range: 0.1 to 100 %.</summary>
+        /// <summary>Change from which a second catch has to confirm. Default 10 %: common practice: 10 to 15 %; no published source. Range: 0.1 to 100 %.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.RatioQuantity? SecondCatchChange { get; set; }
@@ -181,7 +201,7 @@ namespace CalibrationApi.Client.Models
 #else
         public string Setting { get; set; }
 #endif
-        /// <summary>The one tare reading that serves all catches. Range: above 0 and up to 1000 t.</summary>
+        /// <summary>The one tare reading that serves all catches. No default. Range: above 0 and up to 1000 t.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.MassQuantity? SharedTare { get; set; }
@@ -189,7 +209,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.MassQuantity SharedTare { get; set; }
 #endif
-        /// <summary>A predicted value to compare with where none is in force yet. Range: above 0 and up to 1000 kg/rev.</summary>
+        /// <summary>A predicted value to compare with where none is in force yet. No default. Range: above 0 and up to 1000 kg/rev.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.ReferenceOfTest? StartValue { get; set; }
@@ -207,7 +227,7 @@ namespace CalibrationApi.Client.Models
 #endif
         /// <summary>How the empty container was taken into account: `each` catch has its own tare reading, one reading is `shared` by all, or the scale was `zeroed` with the empty container on it. Default: each, or shared when sharedTare is given.</summary>
         public global::CalibrationApi.Client.Models.RecordCatchTestRequest_tareReading? TareReading { get; set; }
-        /// <summary>The rate to be applied; gives the effect of a wrong value. Range: above 0 and up to 100000 kg/ha.</summary>
+        /// <summary>The rate to be applied; gives the effect of a wrong value. Default that of the plan named. Range: above 0 and up to 100000 kg/ha.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.MassPerAreaQuantity? TargetRate { get; set; }
@@ -215,7 +235,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.MassPerAreaQuantity TargetRate { get; set; }
 #endif
-        /// <summary>Smallest step of the run time. Default 0.5 s, judgement. Range: 0 to 60 s.</summary>
+        /// <summary>Smallest step of the run time. Default 0.5 s: default; judgement, no published source. Range: 0 to 60 s.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.TimeQuantity? TimeResolution { get; set; }
@@ -223,7 +243,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.TimeQuantity TimeResolution { get; set; }
 #endif
-        /// <summary>Largest acceptable deviation of the value in force from the truth. Default 5 %, published acceptance limit. Range: 0.1 to 50 %.</summary>
+        /// <summary>Largest acceptable deviation of the value in force from the truth. Default 5 %: published acceptance limit: within 5 % of the target rate (Field and Solie 2007; University of Georgia Extension). Range: 0.1 to 50 %.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.RatioQuantity? Tolerance { get; set; }
@@ -231,7 +251,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.RatioQuantity Tolerance { get; set; }
 #endif
-        /// <summary>Smallest step of the count of turns. Default 0.1 rev, judgement. Range: 0 to 10 rev.</summary>
+        /// <summary>Smallest step of the count of turns. Default 0.1 rev: default; judgement, no published source. Range: 0 to 10 rev.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.RevolutionsQuantity? TurnResolution { get; set; }
@@ -239,7 +259,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.RevolutionsQuantity TurnResolution { get; set; }
 #endif
-        /// <summary>The mass per revolution that the controller uses now: the number typed in. Range: above 0 and up to 1000 kg/rev.</summary>
+        /// <summary>The mass per revolution that the controller uses now: the number typed in. Default the value adopted for this meter, element, setting and product, where there is one and no startValue is given. Range: above 0 and up to 1000 kg/rev.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.ReferenceOfTest? ValueInForce { get; set; }
@@ -255,7 +275,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.MassPerRevolutionQuantity ValueTypedIn { get; set; }
 #endif
-        /// <summary>Largest acceptable expanded uncertainty of the result. Default 3 %, judgement. Range: 0.1 to 50 %.</summary>
+        /// <summary>Largest acceptable expanded uncertainty of the result. Default that of the plan named; without one: Default 3 %: default; judgement, no published source. Range: 0.1 to 50 %.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.RatioQuantity? WantedPrecision { get; set; }
@@ -282,9 +302,11 @@ namespace CalibrationApi.Client.Models
             return new Dictionary<string, Action<IParseNode>>
             {
                 { "area", n => { Area = n.GetObjectValue<global::CalibrationApi.Client.Models.AreaQuantity>(global::CalibrationApi.Client.Models.AreaQuantity.CreateFromDiscriminatorValue); } },
+                { "catchPoints", n => { CatchPoints = n.GetIntValue(); } },
                 { "catches", n => { Catches = n.GetCollectionOfObjectValues<global::CalibrationApi.Client.Models.CatchOfTest>(global::CalibrationApi.Client.Models.CatchOfTest.CreateFromDiscriminatorValue)?.AsList(); } },
                 { "caughtPoints", n => { CaughtPoints = n.GetObjectValue<global::CalibrationApi.Client.Models.CaughtPointsOfTest>(global::CalibrationApi.Client.Models.CaughtPointsOfTest.CreateFromDiscriminatorValue); } },
                 { "conditions", n => { Conditions = n.GetObjectValue<global::CalibrationApi.Client.Models.Conditions>(global::CalibrationApi.Client.Models.Conditions.CreateFromDiscriminatorValue); } },
+                { "container", n => { Container = n.GetStringValue(); } },
                 { "countStart", n => { CountStart = n.GetEnumValue<global::CalibrationApi.Client.Models.RecordCatchTestRequest_countStart>(); } },
                 { "coverageProbability", n => { CoverageProbability = n.GetDoubleValue(); } },
                 { "dayToDay", n => { DayToDay = n.GetObjectValue<global::CalibrationApi.Client.Models.RatioQuantity>(global::CalibrationApi.Client.Models.RatioQuantity.CreateFromDiscriminatorValue); } },
@@ -295,6 +317,7 @@ namespace CalibrationApi.Client.Models
                 { "machine", n => { Machine = n.GetStringValue(); } },
                 { "meter", n => { Meter = n.GetStringValue(); } },
                 { "meterSpeed", n => { MeterSpeed = n.GetObjectValue<global::CalibrationApi.Client.Models.RotationQuantity>(global::CalibrationApi.Client.Models.RotationQuantity.CreateFromDiscriminatorValue); } },
+                { "newLot", n => { NewLot = n.GetBoolValue(); } },
                 { "note", n => { Note = n.GetStringValue(); } },
                 { "occurredAt", n => { OccurredAt = n.GetDateTimeOffsetValue(); } },
                 { "plan", n => { Plan = n.GetStringValue(); } },
@@ -302,6 +325,7 @@ namespace CalibrationApi.Client.Models
                 { "recordedBy", n => { RecordedBy = n.GetStringValue(); } },
                 { "repeatability", n => { Repeatability = n.GetObjectValue<global::CalibrationApi.Client.Models.RatioQuantity>(global::CalibrationApi.Client.Models.RatioQuantity.CreateFromDiscriminatorValue); } },
                 { "repeatabilityDegreesOfFreedom", n => { RepeatabilityDegreesOfFreedom = n.GetDoubleValue(); } },
+                { "ruledOutMistakes", n => { RuledOutMistakes = n.GetCollectionOfEnumValues<global::CalibrationApi.Client.Models.RecordCatchTestRequest_ruledOutMistakes>()?.AsList(); } },
                 { "scale", n => { Scale = n.GetStringValue(); } },
                 { "secondCatchChange", n => { SecondCatchChange = n.GetObjectValue<global::CalibrationApi.Client.Models.RatioQuantity>(global::CalibrationApi.Client.Models.RatioQuantity.CreateFromDiscriminatorValue); } },
                 { "setting", n => { Setting = n.GetStringValue(); } },
@@ -327,8 +351,10 @@ namespace CalibrationApi.Client.Models
             if(ReferenceEquals(writer, null)) throw new ArgumentNullException(nameof(writer));
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.AreaQuantity>("area", Area);
             writer.WriteCollectionOfObjectValues<global::CalibrationApi.Client.Models.CatchOfTest>("catches", Catches);
+            writer.WriteIntValue("catchPoints", CatchPoints);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.CaughtPointsOfTest>("caughtPoints", CaughtPoints);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.Conditions>("conditions", Conditions);
+            writer.WriteStringValue("container", Container);
             writer.WriteEnumValue<global::CalibrationApi.Client.Models.RecordCatchTestRequest_countStart>("countStart", CountStart);
             writer.WriteDoubleValue("coverageProbability", CoverageProbability);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.RatioQuantity>("dayToDay", DayToDay);
@@ -339,6 +365,7 @@ namespace CalibrationApi.Client.Models
             writer.WriteStringValue("machine", Machine);
             writer.WriteStringValue("meter", Meter);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.RotationQuantity>("meterSpeed", MeterSpeed);
+            writer.WriteBoolValue("newLot", NewLot);
             writer.WriteStringValue("note", Note);
             writer.WriteDateTimeOffsetValue("occurredAt", OccurredAt);
             writer.WriteStringValue("plan", Plan);
@@ -346,6 +373,7 @@ namespace CalibrationApi.Client.Models
             writer.WriteStringValue("recordedBy", RecordedBy);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.RatioQuantity>("repeatability", Repeatability);
             writer.WriteDoubleValue("repeatabilityDegreesOfFreedom", RepeatabilityDegreesOfFreedom);
+            writer.WriteCollectionOfEnumValues<global::CalibrationApi.Client.Models.RecordCatchTestRequest_ruledOutMistakes>("ruledOutMistakes", RuledOutMistakes);
             writer.WriteStringValue("scale", Scale);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.RatioQuantity>("secondCatchChange", SecondCatchChange);
             writer.WriteStringValue("setting", Setting);

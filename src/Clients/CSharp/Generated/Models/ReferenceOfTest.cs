@@ -15,7 +15,7 @@ namespace CalibrationApi.Client.Models
     {
         /// <summary>True when another scale, or the same one after another check, stands behind it: then no scale error cancels in the change. Default false.</summary>
         public bool? FromAnotherScale { get; set; }
-        /// <summary>Its own standard uncertainty, relative, where known. Range: 0 to 100 %.</summary>
+        /// <summary>Its own standard uncertainty, relative, where known. Default in a catch test none: it is taken as exact. Default in a catch plan 2 % for a value in force and 10 % for a start value: judgement, no published source. Range: 0 to 100 %.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.RatioQuantity? RelativeUncertainty { get; set; }
@@ -25,7 +25,7 @@ namespace CalibrationApi.Client.Models
 #endif
         /// <summary>The unit, written exactly as in `GET /v1/units`.</summary>
         public global::CalibrationApi.Client.Models.ReferenceOfTest_unit? Unit { get; set; }
-        /// <summary>The number, in the unit beside it.</summary>
+        /// <summary>The number, in the unit beside it. No default.</summary>
         public double? Value { get; set; }
         /// <summary>
         /// Creates a new instance of the appropriate class based on discriminator value

@@ -13,7 +13,7 @@ namespace CalibrationApi.Client.Models
     [global::System.CodeDom.Compiler.GeneratedCode("Kiota", "1.0.0")]
     public partial class RotationLimits : IParsable
     {
-        /// <summary>Fastest. Range: above 0 and up to 10000 rpm.</summary>
+        /// <summary>Fastest. No default. Range: above 0 and up to 10000 rpm.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.RotationQuantity? Maximum { get; set; }
@@ -21,7 +21,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.RotationQuantity Maximum { get; set; }
 #endif
-        /// <summary>Slowest. Range: 0 to 10000 rpm.</summary>
+        /// <summary>Slowest. No default. Range: 0 to 10000 rpm.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.RotationQuantity? Minimum { get; set; }

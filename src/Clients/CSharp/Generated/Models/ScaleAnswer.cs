@@ -33,7 +33,7 @@ namespace CalibrationApi.Client.Models
 #endif
         /// <summary>When it was created (UTC).</summary>
         public DateTimeOffset? CreatedAt { get; set; }
-        /// <summary>Days after which a check is overdue. Default 365, judgement.</summary>
+        /// <summary>Days after which a check is overdue. Default 365: judgement, no published source.</summary>
         public int? DaysBetweenChecks { get; set; }
         /// <summary>Smallest step of the display.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
@@ -81,7 +81,7 @@ namespace CalibrationApi.Client.Models
 #endif
         /// <summary>When it was changed last (UTC).</summary>
         public DateTimeOffset? UpdatedAt { get; set; }
-        /// <summary>Verification interval e of the data plate. Default the division.</summary>
+        /// <summary>Verification interval e of the data plate. Default the division: common practice, as on most verified scales (OIML R 76).</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.MassQuantity? VerificationInterval { get; set; }

@@ -15,7 +15,7 @@ namespace CalibrationApi.Client.Models
     {
         /// <summary>Class on the data plate of a verified scale, as OIML R 76 names it: I, II, III or IIII.</summary>
         public global::CalibrationApi.Client.Models.ScaleOfTest_accuracyClass? AccuracyClass { get; set; }
-        /// <summary>Largest load, container included. Range: above 0 and up to 1000 t.</summary>
+        /// <summary>Largest load, container included. No default. Range: above 0 and up to 1000 t.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.MassQuantity? Capacity { get; set; }
@@ -39,7 +39,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.KnownScaleErrorOfTest KnownError { get; set; }
 #endif
-        /// <summary>Standard deviation of a reading of a load that swings or creeps, beyond the division. Range: 0 to 100 kg.</summary>
+        /// <summary>Standard deviation of a reading of a load that swings or creeps, beyond the division. No default. Range: 0 to 100 kg.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.MassQuantity? ReadingScatter { get; set; }
@@ -47,7 +47,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.MassQuantity ReadingScatter { get; set; }
 #endif
-        /// <summary>Limit of error stated by the maker or owner; goes before the class. Range: above 0 and up to 1000 kg.</summary>
+        /// <summary>Limit of error stated by the maker or owner; goes before the class. No default. Range: above 0 and up to 1000 kg.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.MassQuantity? StatedAccuracy { get; set; }
@@ -55,7 +55,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.MassQuantity StatedAccuracy { get; set; }
 #endif
-        /// <summary>Verification interval e of the data plate. Default the division. Range: above 0 and up to 100 kg.</summary>
+        /// <summary>Verification interval e of the data plate. Default the division: common practice, as on most verified scales (OIML R 76). Range: above 0 and up to 100 kg.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.MassQuantity? VerificationInterval { get; set; }

@@ -15,7 +15,7 @@ namespace CalibrationApi.Client.Models
     {
         /// <summary>Class on the data plate of a verified scale, as OIML R 76 names it: I, II, III or IIII.</summary>
         public global::CalibrationApi.Client.Models.ScaleRequest_accuracyClass? AccuracyClass { get; set; }
-        /// <summary>Largest load, container included. Range: above 0 and up to 1000 t.</summary>
+        /// <summary>Largest load, container included. No default. Range: above 0 and up to 1000 t.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.MassQuantity? Capacity { get; set; }
@@ -23,7 +23,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.MassQuantity Capacity { get; set; }
 #endif
-        /// <summary>Days after which a check is overdue. Default 365, judgement.</summary>
+        /// <summary>Days after which a check is overdue. Default 365: judgement, no published source.</summary>
         public int? DaysBetweenChecks { get; set; }
         /// <summary>Smallest step of the display. Range: above 0 and up to 100 kg.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
@@ -59,7 +59,7 @@ namespace CalibrationApi.Client.Models
 #endif
         /// <summary>No longer in use: takes no new evidence, and lists leave it out unless asked. Default false.</summary>
         public bool? Retired { get; set; }
-        /// <summary>Limit of error stated by the maker or owner; goes before the class. Range: above 0 and up to 1000 kg.</summary>
+        /// <summary>Limit of error stated by the maker or owner; goes before the class. No default. Range: above 0 and up to 1000 kg.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.MassQuantity? StatedAccuracy { get; set; }
@@ -67,7 +67,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.MassQuantity StatedAccuracy { get; set; }
 #endif
-        /// <summary>Verification interval e of the data plate. Default the division. Range: above 0 and up to 100 kg.</summary>
+        /// <summary>Verification interval e of the data plate. Default the division: common practice, as on most verified scales (OIML R 76). Range: above 0 and up to 100 kg.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.MassQuantity? VerificationInterval { get; set; }

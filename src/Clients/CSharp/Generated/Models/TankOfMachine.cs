@@ -21,7 +21,7 @@ namespace CalibrationApi.Client.Models
 #else
         public string Name { get; set; }
 #endif
-        /// <summary>Its volume. Range: above 0 and up to 1000 m3.</summary>
+        /// <summary>Its volume. No default. Range: above 0 and up to 1000 m3.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.VolumeQuantity? Volume { get; set; }

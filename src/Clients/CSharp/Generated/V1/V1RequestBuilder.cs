@@ -3,6 +3,7 @@
 using CalibrationApi.Client.V1.Adoptions;
 using CalibrationApi.Client.V1.Calculations;
 using CalibrationApi.Client.V1.CatchTests;
+using CalibrationApi.Client.V1.Codes;
 using CalibrationApi.Client.V1.Containers;
 using CalibrationApi.Client.V1.History;
 using CalibrationApi.Client.V1.Lots;
@@ -40,6 +41,11 @@ namespace CalibrationApi.Client.V1
         public global::CalibrationApi.Client.V1.CatchTests.CatchTestsRequestBuilder CatchTests
         {
             get => new global::CalibrationApi.Client.V1.CatchTests.CatchTestsRequestBuilder(PathParameters, RequestAdapter);
+        }
+        /// <summary>The codes property</summary>
+        public global::CalibrationApi.Client.V1.Codes.CodesRequestBuilder Codes
+        {
+            get => new global::CalibrationApi.Client.V1.Codes.CodesRequestBuilder(PathParameters, RequestAdapter);
         }
         /// <summary>The containers property</summary>
         public global::CalibrationApi.Client.V1.Containers.ContainersRequestBuilder Containers

@@ -25,7 +25,7 @@ class AdoptionRequest(Parsable):
     machine: Optional[str] = None
     # Position of the meter on the machine.
     meter: Optional[str] = None
-    # The meter speed at which a mass per time applies; needed for that form only. Range: above 0 and up to 10000 rpm.
+    # The meter speed at which a mass per time applies; needed for that form only. No default. Range: above 0 and up to 10000 rpm.
     meter_speed: Optional[RotationQuantity] = None
     # When it was typed in, RFC 3339 with offset.
     occurred_at: Optional[datetime.datetime] = None

@@ -17,21 +17,21 @@ class CatchOfTest(Parsable):
     """
     # Leaves the catch out of the evaluation but in the answer.
     excluded: Optional[Exclusion] = None
-    # Mass with the container. Range: above 0 and up to 1000 t.
+    # Mass with the container. No default. Range: above 0 and up to 1000 t.
     gross: Optional[MassQuantity] = None
-    # Mass that the machine believes to have metered. Range: above 0 and up to 1000 t.
+    # Mass that the machine believes to have metered. No default. Range: above 0 and up to 1000 t.
     indicated_mass: Optional[MassQuantity] = None
-    # Net mass, in place of gross and tare. Range: above 0 and up to 1000 t.
+    # Net mass, in place of gross and tare. No default. Range: above 0 and up to 1000 t.
     net: Optional[MassQuantity] = None
-    # Sensor pulses, a plain count.
+    # Sensor pulses, a plain count. No default.
     pulses: Optional[float] = None
-    # Revolutions of the meter. Range: above 0 and up to 1000000 rev.
+    # Revolutions of the meter. No default. Range: above 0 and up to 1000000 rev.
     revolutions: Optional[RevolutionsQuantity] = None
-    # Run time at the steady meter speed. Range: above 0 and up to 24 h.
+    # Run time at the steady meter speed. No default. Range: above 0 and up to 24 h.
     run_time: Optional[TimeQuantity] = None
-    # Mass of the empty container. Range: 0 to 1000 t.
+    # Mass of the empty container. No default. Range: 0 to 1000 t.
     tare: Optional[MassQuantity] = None
-    # Turns of a crank or wheel. Range: above 0 and up to 1000000 rev.
+    # Turns of a crank or wheel. No default. Range: above 0 and up to 1000000 rev.
     turns: Optional[RevolutionsQuantity] = None
     
     @staticmethod

@@ -28,9 +28,9 @@ class CatchPlanRequest(Parsable):
     container: Optional[ContainerOfPlan] = None
     # Where a count begins within its smallest step: `free` (the default) or `on-edge` of the sensor.
     count_start: Optional[CatchPlanRequest_countStart] = None
-    # Smallest step of the revolution counter. Default 0.1 rev, judgement. Range: 0 to 10 rev.
+    # Smallest step of the revolution counter. Default 0.1 rev: default; judgement, no published source. Range: 0 to 10 rev.
     counter_resolution: Optional[RevolutionsQuantity] = None
-    # Coverage probability of expanded uncertainties. Default 0.95.
+    # Coverage probability of expanded uncertainties. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM 100:2008.
     coverage_probability: Optional[float] = None
     # What the test disturbs on this machine and has to be put back, in the owner's words.
     disturbed_points: Optional[list[DisturbedPointOfPlan]] = None
@@ -38,9 +38,9 @@ class CatchPlanRequest(Parsable):
     drive: Optional[CatchPlanRequest_drive] = None
     # Ground speed that the controller is made to believe in during the run; usually the planned one. Range: above 0 and up to 100 km/h.
     ground_speed: Optional[SpeedQuantity] = None
-    # Mass that one person lifts, container included. Default 25 kg, judgement; local rules first. Range: above 0 and up to 1000 t.
+    # Mass that one person lifts, container included. Default 25 kg: mass one person lifts, container included; judgement, local rules first. Range: above 0 and up to 1000 t.
     lift_limit: Optional[MassQuantity] = None
-    # Longest run of one catch. Default 300 s, judgement. Range: above 0 and up to 24 h.
+    # Longest run of one catch. Default 300 s: default; judgement, no published source. Range: above 0 and up to 24 h.
     longest_run: Optional[TimeQuantity] = None
     # The meters of the run.
     meters: Optional[list[MeterOfPlan]] = None
@@ -48,7 +48,7 @@ class CatchPlanRequest(Parsable):
     scale: Optional[ScaleOfTest] = None
     # How the empty container will be taken into account: `each` (the default), `shared` or `zeroed`.
     tare_reading: Optional[CatchPlanRequest_tareReading] = None
-    # Largest acceptable expanded uncertainty of the result. Default 3 %, judgement. Range: 0.1 to 50 %.
+    # Largest acceptable expanded uncertainty of the result. Default 3 %: default; judgement, no published source. Range: 0.1 to 50 %.
     wanted_precision: Optional[RatioQuantity] = None
     # Ground speeds between which the field will be worked; the meter speeds at both ends are checked.
     working_speeds: Optional[SpeedRange] = None

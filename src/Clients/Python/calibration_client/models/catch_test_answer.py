@@ -11,6 +11,7 @@ if TYPE_CHECKING:
     from .effect_answer import EffectAnswer
     from .entry_answer import EntryAnswer
     from .finding_answer import FindingAnswer
+    from .likely_mistake_answer import LikelyMistakeAnswer
     from .mass_per_revolution_quantity import MassPerRevolutionQuantity
     from .measured_mass_per_revolution import MeasuredMassPerRevolution
     from .measured_ratio import MeasuredRatio
@@ -47,6 +48,8 @@ class CatchTestAnswer(AdditionalDataHolder, Parsable):
     findings: Optional[list[FindingAnswer]] = None
     # The outcome in one or two sentences that can be shown as they are.
     headline: Optional[str] = None
+    # Mistakes that would explain the test, the most probable first; those under a probability of 10 % are left out. Empty when none stands out.
+    likely_mistakes: Optional[list[LikelyMistakeAnswer]] = None
     # The mass per revolution found, with its uncertainty.
     mass_per_revolution: Optional[MeasuredMassPerRevolution] = None
     # Plain mean of the ratios of the catches: can be redone on paper.
@@ -86,6 +89,7 @@ class CatchTestAnswer(AdditionalDataHolder, Parsable):
         from .effect_answer import EffectAnswer
         from .entry_answer import EntryAnswer
         from .finding_answer import FindingAnswer
+        from .likely_mistake_answer import LikelyMistakeAnswer
         from .mass_per_revolution_quantity import MassPerRevolutionQuantity
         from .measured_mass_per_revolution import MeasuredMassPerRevolution
         from .measured_ratio import MeasuredRatio
@@ -98,6 +102,7 @@ class CatchTestAnswer(AdditionalDataHolder, Parsable):
         from .effect_answer import EffectAnswer
         from .entry_answer import EntryAnswer
         from .finding_answer import FindingAnswer
+        from .likely_mistake_answer import LikelyMistakeAnswer
         from .mass_per_revolution_quantity import MassPerRevolutionQuantity
         from .measured_mass_per_revolution import MeasuredMassPerRevolution
         from .measured_ratio import MeasuredRatio
@@ -116,6 +121,7 @@ class CatchTestAnswer(AdditionalDataHolder, Parsable):
             "enter": lambda n : setattr(self, 'enter', n.get_object_value(EntryAnswer)),
             "findings": lambda n : setattr(self, 'findings', n.get_collection_of_object_values(FindingAnswer)),
             "headline": lambda n : setattr(self, 'headline', n.get_str_value()),
+            "likelyMistakes": lambda n : setattr(self, 'likely_mistakes', n.get_collection_of_object_values(LikelyMistakeAnswer)),
             "massPerRevolution": lambda n : setattr(self, 'mass_per_revolution', n.get_object_value(MeasuredMassPerRevolution)),
             "meanOfRatios": lambda n : setattr(self, 'mean_of_ratios', n.get_object_value(MassPerRevolutionQuantity)),
             "moreCatches": lambda n : setattr(self, 'more_catches', n.get_int_value()),
@@ -146,6 +152,7 @@ class CatchTestAnswer(AdditionalDataHolder, Parsable):
         writer.write_object_value("enter", self.enter)
         writer.write_collection_of_object_values("findings", self.findings)
         writer.write_str_value("headline", self.headline)
+        writer.write_collection_of_object_values("likelyMistakes", self.likely_mistakes)
         writer.write_object_value("massPerRevolution", self.mass_per_revolution)
         writer.write_object_value("meanOfRatios", self.mean_of_ratios)
         writer.write_int_value("moreCatches", self.more_catches)

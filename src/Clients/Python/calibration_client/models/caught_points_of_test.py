@@ -14,7 +14,7 @@ class CaughtPointsOfTest(Parsable):
     """
     # Points that were caught.
     caught: Optional[int] = None
-    # Standard deviation between points, relative. Default 5 %/sqrt(3), from the published limit of 5 % for each outlet. Range: 0 to 100 %.
+    # Standard deviation between points, relative. Default 2.887 %: published limit of 5 % for each outlet (University of Georgia Extension; Field and Solie 2007), taken as rectangular. Range: 0 to 100 %.
     spread: Optional[RatioQuantity] = None
     # Points that the meter feeds.
     total: Optional[int] = None

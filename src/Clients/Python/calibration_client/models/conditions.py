@@ -15,17 +15,17 @@ class Conditions(Parsable):
     """
     Conditions of a test or of sowing.
     """
-    # Temperature of the air. Range: -60 to 70 degC.
+    # Temperature of the air. No default. Range: -60 to 70 degC.
     air_temperature: Optional[TemperatureQuantity] = None
-    # Speed of the fan. Range: 0 to 10000 rpm.
+    # Speed of the fan. No default. Range: 0 to 10000 rpm.
     fan_speed: Optional[RotationQuantity] = None
-    # Moisture of the product by mass. Range: 0 to 100 %.
+    # Moisture of the product by mass. No default. Range: 0 to 100 %.
     product_moisture: Optional[RatioQuantity] = None
-    # Slope of the machine along its travel, uphill positive. Range: -100 to 100 %.
+    # Slope of the machine along its travel, uphill positive. No default. Range: -100 to 100 %.
     slope: Optional[RatioQuantity] = None
-    # Fill of the tank. Range: 0 to 100 %.
+    # Fill of the tank. No default. Range: 0 to 100 %.
     tank_level: Optional[RatioQuantity] = None
-    # Pressure in the tank above that of the air around. Range: 0 to 100 kPa.
+    # Pressure in the tank above that of the air around. No default. Range: 0 to 100 kPa.
     tank_pressure: Optional[PressureQuantity] = None
     
     @staticmethod

@@ -20,7 +20,7 @@ class ContainerAnswer(AdditionalDataHolder, Parsable):
 
     # When it was created (UTC).
     created_at: Optional[datetime.datetime] = None
-    # Share of the volume that may be filled. Default 90 %, judgement.
+    # Share of the volume that may be filled. Default 90 %: share of the volume that is filled; judgement, no published source.
     fill: Optional[RatioQuantity] = None
     # Id, a UUID of version 7.
     id: Optional[str] = None

@@ -14,11 +14,11 @@ class ContainerOfPlan(Parsable):
     """
     A container for one catch.
     """
-    # Share of the volume that may be filled. Default 90 %, judgement. Range: 1 to 100 %.
+    # Share of the volume that may be filled. Default 90 %: share of the volume that is filled; judgement, no published source. Range: 1 to 100 %.
     fill: Optional[RatioQuantity] = None
     # Mass of the empty container. Range: 0 to 10 t.
     tare: Optional[MassQuantity] = None
-    # Volume; without it the container bounds nothing. With it, every meter needs the bulk density of its product. Range: above 0 and up to 10 m3.
+    # Volume; without it the container bounds nothing. With it, every meter needs the bulk density of its product. No default. Range: above 0 and up to 10 m3.
     volume: Optional[VolumeQuantity] = None
     
     @staticmethod

@@ -14,7 +14,7 @@ class ContainerRequest(Parsable):
     """
     A container for catches.
     """
-    # Share of the volume that may be filled. Default 90 %, judgement. Range: 1 to 100 %.
+    # Share of the volume that may be filled. Default 90 %: share of the volume that is filled; judgement, no published source. Range: 1 to 100 %.
     fill: Optional[RatioQuantity] = None
     # The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default: the service makes one. May be repeated, unchanged, when replacing.
     id: Optional[str] = None
@@ -26,7 +26,7 @@ class ContainerRequest(Parsable):
     retired: Optional[bool] = None
     # Mass of the empty container. Range: 0 to 10 t.
     tare: Optional[MassQuantity] = None
-    # Volume. Range: above 0 and up to 10 m3.
+    # Volume. No default. Range: above 0 and up to 10 m3.
     volume: Optional[VolumeQuantity] = None
     
     @staticmethod

@@ -13,11 +13,11 @@ class ElementOfMachine(Parsable):
     """
     A metering element: a roller, an auger.
     """
-    # Volume that one revolution displaces. Range: above 0 and up to 1 m3.
+    # Volume that one revolution displaces. No default. Range: above 0 and up to 1 m3.
     displacement_per_revolution: Optional[VolumeQuantity] = None
     # What the owner calls it.
     name: Optional[str] = None
-    # Pockets or flutes that discharge one after the other in one revolution.
+    # Pockets or flutes that discharge one after the other in one revolution. No default.
     pockets_per_revolution: Optional[int] = None
     # Limits of its speed.
     speed_limits: Optional[RotationLimits] = None

@@ -14,13 +14,13 @@ class ElementOfMeter(Parsable):
     """
     A metering element with one product. Exactly one of massPerRevolution and measuredAt.
     """
-    # Mass per revolution, the same at every speed. Give this or measuredAt. Range: above 0 and up to 1000 kg/rev.
+    # Mass per revolution, the same at every speed. Give this or measuredAt. No default. Range: above 0 and up to 1000 kg/rev.
     mass_per_revolution: Optional[MassPerRevolutionQuantity] = None
     # Mass per revolution measured at several meter speeds; straight lines are drawn between them.
     measured_at: Optional[list[DeliveryPoint]] = None
     # What the owner calls it.
     name: Optional[str] = None
-    # Pockets or flutes that discharge one after the other in one revolution; gives the spacing of discharges on the ground.
+    # Pockets or flutes that discharge one after the other in one revolution; gives the spacing of discharges on the ground. No default.
     pockets_per_revolution: Optional[int] = None
     # Limits of its speed.
     speed_limits: Optional[RotationLimits] = None

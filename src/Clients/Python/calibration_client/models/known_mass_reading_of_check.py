@@ -16,7 +16,7 @@ class KnownMassReadingOfCheck(Parsable):
     indicated: Optional[MassQuantity] = None
     # The known mass. Range: above 0 and up to 1000 t.
     known: Optional[MassQuantity] = None
-    # Standard uncertainty of the known mass. Default 0: it is far better than the scale. Range: 0 to 1000 kg.
+    # Standard uncertainty of the known mass. Default 0: judgement, known masses are far better than the scale. Range: 0 to 1000 kg.
     known_uncertainty: Optional[MassQuantity] = None
     
     @staticmethod

@@ -14,13 +14,13 @@ class LotRequest(Parsable):
     """
     A lot of a product: a delivery, a seed lot, a treatment of its own.
     """
-    # Bulk density; goes before that of the product. Range: 10 to 10000 kg/m3.
+    # Bulk density; goes before that of the product. No default. Range: 10 to 10000 kg/m3.
     bulk_density: Optional[BulkDensityQuantity] = None
-    # Germination. Range: above 0 and up to 100 %.
+    # Germination. No default. Range: above 0 and up to 100 %.
     germination: Optional[RatioQuantity] = None
     # The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default: the service makes one. May be repeated, unchanged, when replacing.
     id: Optional[str] = None
-    # Moisture by mass. Range: 0 to 100 %.
+    # Moisture by mass. No default. Range: 0 to 100 %.
     moisture: Optional[RatioQuantity] = None
     # What the owner calls it.
     name: Optional[str] = None
@@ -28,11 +28,11 @@ class LotRequest(Parsable):
     note: Optional[str] = None
     # Id of the product.
     product: Optional[str] = None
-    # Purity. Range: above 0 and up to 100 %.
+    # Purity. No default. Range: above 0 and up to 100 %.
     purity: Optional[RatioQuantity] = None
     # No longer in use: takes no new evidence, and lists leave it out unless asked. Default false.
     retired: Optional[bool] = None
-    # Thousand-kernel mass as sown, treatment included. Range: above 0 and up to 5000 g/1000.
+    # Thousand-kernel mass as sown, treatment included. No default. Range: above 0 and up to 5000 g/1000.
     thousand_kernel_mass: Optional[MassPerThousandQuantity] = None
     # Treatment, in the owner's words; none when absent.
     treatment: Optional[str] = None

@@ -34,7 +34,7 @@ class MachineRequest(Parsable):
     tanks: Optional[list[TankOfMachine]] = None
     # Time zone by its IANA name, for example Europe/Vienna: days and months in answers are those of this zone. Default Etc/UTC.
     time_zone: Optional[str] = None
-    # Width that the machine works. Range: above 0 and up to 200 m.
+    # Width that the machine works. No default. Range: above 0 and up to 200 m.
     working_width: Optional[LengthQuantity] = None
     
     @staticmethod

@@ -23,7 +23,7 @@ class MeterOfFieldPlan(Parsable):
     product: Optional[str] = None
     # Setting of the meter, in the owner's words, for example a gear; none when absent.
     setting: Optional[str] = None
-    # A predicted mass per revolution, used while no value is in force. Range: above 0 and up to 1000 kg/rev.
+    # A predicted mass per revolution, used while no value is in force. No default. Range: above 0 and up to 1000 kg/rev.
     start_value: Optional[ReferenceOfTest] = None
     # Target rate; for a variable rate, the one to be tested at. Range: above 0 and up to 100000 kg/ha.
     target_rate: Optional[MassPerAreaQuantity] = None

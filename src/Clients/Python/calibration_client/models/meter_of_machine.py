@@ -20,19 +20,19 @@ class MeterOfMachine(Parsable):
     """
     # The form in which its controller takes the value.
     controller_entry: Optional[ControllerEntryOfTest] = None
-    # Smallest step of its revolution counter. Default 0.1 rev, judgement. Range: 0 to 10 rev.
+    # Smallest step of its revolution counter. Default 0.1 rev: default; judgement, no published source. Range: 0 to 10 rev.
     counter_resolution: Optional[RevolutionsQuantity] = None
     # Width that it covers. Range: above 0 and up to 200 m.
     covered_width: Optional[LengthQuantity] = None
     # Metering elements it can be fitted with; names are unique within the meter.
     elements: Optional[list[ElementOfMachine]] = None
-    # Meter revolutions per turn of the crank or wheel. Range: 0.0001 to 10000.
+    # Meter revolutions per turn of the crank or wheel. No default. Range: 0.0001 to 10000.
     meter_revolutions_per_turn: Optional[RatioQuantity] = None
-    # Outlets that it feeds.
+    # Outlets that it feeds. No default.
     outlets: Optional[int] = None
     # Where it is, in the owner's words, for example front; unique on the machine.
     position: Optional[str] = None
-    # Sensor pulses per revolution. Range: above 0 and up to 1000000 pulses/rev.
+    # Sensor pulses per revolution. No default. Range: above 0 and up to 1000000 pulses/rev.
     pulses_per_revolution: Optional[PulsesPerRevolutionQuantity] = None
     # Limits of its speed, for elements that do not name their own.
     speed_limits: Optional[RotationLimits] = None

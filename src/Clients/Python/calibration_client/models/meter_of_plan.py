@@ -19,7 +19,7 @@ class MeterOfPlan(Parsable):
     """
     One meter of a run. Exactly one of valueInForce and startValue.
     """
-    # Bulk density of the product; needed where a container of known volume bounds the catch. Range: 10 to 10000 kg/m3.
+    # Bulk density of the product; needed where a container of known volume bounds the catch. No default. Range: 10 to 10000 kg/m3.
     bulk_density: Optional[BulkDensityQuantity] = None
     # Its own container.
     container: Optional[ContainerOfPlan] = None
@@ -29,19 +29,19 @@ class MeterOfPlan(Parsable):
     material: Optional[MeterOfPlan_material] = None
     # What the owner calls the meter.
     meter: Optional[str] = None
-    # Pockets or flutes that discharge one after the other in one revolution, where known.
+    # Pockets or flutes that discharge one after the other in one revolution, where known. No default.
     pockets_per_revolution: Optional[int] = None
     # What it meters.
     product: Optional[str] = None
-    # Repeatability of one catch (standard deviation). Defaults as for a catch test. Range: 0.01 to 30 %.
+    # Repeatability of one catch (standard deviation). Default 1 % for a catch of at least 5 kg and 20 rev, 2 % below, 3 % for dusty or caking products or under 5 rev: judgement, 4 degrees of freedom, no published source. Range: 0.01 to 30 %.
     repeatability: Optional[RatioQuantity] = None
     # Limits of the meter speed.
     speed_limits: Optional[RotationLimits] = None
-    # A predicted mass per revolution where none is in force yet. Its uncertainty defaults to 10 %, judgement. Range: above 0 and up to 1000 kg/rev.
+    # A predicted mass per revolution where none is in force yet. Default of its `relativeUncertainty` 10 %: a predicted start value may be 20 % off; judgement, no published source. Range: above 0 and up to 1000 kg/rev.
     start_value: Optional[ReferenceOfTest] = None
     # Target rate; for a variable rate, the one to be tested at. Range: above 0 and up to 100000 kg/ha.
     target_rate: Optional[MassPerAreaQuantity] = None
-    # The mass per revolution that the controller uses now. Its uncertainty defaults to 2 %, judgement. Range: above 0 and up to 1000 kg/rev.
+    # The mass per revolution that the controller uses now. Default of its `relativeUncertainty` 2 %: default for a value in force; judgement, no published source. Range: above 0 and up to 1000 kg/rev.
     value_in_force: Optional[ReferenceOfTest] = None
     
     @staticmethod

@@ -33,9 +33,9 @@ class PlanAnswer(AdditionalDataHolder, Parsable):
     ground_speed: Optional[SpeedQuantity] = None
     # Id, a UUID of version 7.
     id: Optional[str] = None
-    # Mass that one person lifts, container included. Default 25 kg, judgement; local rules first.
+    # Mass that one person lifts, container included. Default 25 kg: mass one person lifts, container included; judgement, local rules first.
     lift_limit: Optional[MassQuantity] = None
-    # Longest run of one catch. Default 300 s, judgement.
+    # Longest run of one catch. Default 300 s: default; judgement, no published source.
     longest_run: Optional[TimeQuantity] = None
     # Id of the machine.
     machine: Optional[str] = None
@@ -55,7 +55,7 @@ class PlanAnswer(AdditionalDataHolder, Parsable):
     sowing_conditions: Optional[Conditions] = None
     # When it was changed last (UTC).
     updated_at: Optional[datetime.datetime] = None
-    # Largest acceptable expanded uncertainty of a catch test. Default 3 %, judgement.
+    # Largest acceptable expanded uncertainty of a catch test. Default 3 %: default; judgement, no published source.
     wanted_precision: Optional[RatioQuantity] = None
     # Ground speeds between which the field will be worked.
     working_speeds: Optional[SpeedRange] = None

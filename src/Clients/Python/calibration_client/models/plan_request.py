@@ -19,7 +19,7 @@ class PlanRequest(Parsable):
     """
     A plan for a field: which meter puts down which product at which rate, and the catch test that goes before.
     """
-    # Area to be seeded. Range: above 0 and up to 1000000 ha.
+    # Area to be seeded. No default. Range: above 0 and up to 1000000 ha.
     area: Optional[AreaQuantity] = None
     # Id of the container for the catches.
     container: Optional[str] = None
@@ -27,9 +27,9 @@ class PlanRequest(Parsable):
     ground_speed: Optional[SpeedQuantity] = None
     # The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default: the service makes one. May be repeated, unchanged, when replacing.
     id: Optional[str] = None
-    # Mass that one person lifts, container included. Default 25 kg, judgement; local rules first. Range: above 0 and up to 1000 t.
+    # Mass that one person lifts, container included. Default 25 kg: mass one person lifts, container included; judgement, local rules first. Range: above 0 and up to 1000 t.
     lift_limit: Optional[MassQuantity] = None
-    # Longest run of one catch. Default 300 s, judgement. Range: above 0 and up to 24 h.
+    # Longest run of one catch. Default 300 s: default; judgement, no published source. Range: above 0 and up to 24 h.
     longest_run: Optional[TimeQuantity] = None
     # Id of the machine.
     machine: Optional[str] = None
@@ -45,7 +45,7 @@ class PlanRequest(Parsable):
     scale: Optional[str] = None
     # Conditions expected while seeding; tests under others get a finding.
     sowing_conditions: Optional[Conditions] = None
-    # Largest acceptable expanded uncertainty of a catch test. Default 3 %, judgement. Range: 0.1 to 50 %.
+    # Largest acceptable expanded uncertainty of a catch test. Default 3 %: default; judgement, no published source. Range: 0.1 to 50 %.
     wanted_precision: Optional[RatioQuantity] = None
     # Ground speeds between which the field will be worked.
     working_speeds: Optional[SpeedRange] = None

@@ -26,7 +26,7 @@ class Problem(APIError, AdditionalDataHolder, Parsable):
     title: Optional[str] = None
     # Identifier under which the service's operator finds this request in the logs.
     trace_id: Optional[str] = None
-    # Kind of problem; `about:blank` says that the status tells it all. Act on `errors[].code`.
+    # Kind of problem; `about:blank` says that the status tells it all. Act on `errors[].code`; `/reference/codes` explains every one.
     type: Optional[str] = None
     
     @staticmethod

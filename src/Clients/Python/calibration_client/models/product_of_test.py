@@ -14,7 +14,7 @@ class ProductOfTest(Parsable):
     """
     The product of a catch test.
     """
-    # Bulk density; needed when the controller takes a volume per revolution. Range: 10 to 10000 kg/m3.
+    # Bulk density; needed when the controller takes a volume per revolution. No default. Range: 10 to 10000 kg/m3.
     bulk_density: Optional[BulkDensityQuantity] = None
     # How it flows: `free-flowing`, `small-seed` or `dusty` (also sticky or caking).
     material: Optional[ProductOfTest_material] = None

@@ -14,7 +14,7 @@ class ProductRequest(Parsable):
     """
     A product that meters put down.
     """
-    # Usual bulk density; a lot may have its own. Range: 10 to 10000 kg/m3.
+    # Usual bulk density; a lot may have its own. No default. Range: 10 to 10000 kg/m3.
     bulk_density: Optional[BulkDensityQuantity] = None
     # The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default: the service makes one. May be repeated, unchanged, when replacing.
     id: Optional[str] = None

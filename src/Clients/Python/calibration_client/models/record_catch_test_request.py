@@ -15,6 +15,7 @@ if TYPE_CHECKING:
     from .mass_quantity import MassQuantity
     from .ratio_quantity import RatioQuantity
     from .record_catch_test_request_count_start import RecordCatchTestRequest_countStart
+    from .record_catch_test_request_ruled_out_mistakes import RecordCatchTestRequest_ruledOutMistakes
     from .record_catch_test_request_tare_reading import RecordCatchTestRequest_tareReading
     from .reference_of_test import ReferenceOfTest
     from .revolutions_quantity import RevolutionsQuantity
@@ -27,25 +28,29 @@ class RecordCatchTestRequest(Parsable):
     """
     A catch test to be kept as evidence. What is known of machine, product and scale comes from their records.
     """
-    # The area still to be seeded; gives mass and cost. Range: above 0 and up to 1000000 ha.
+    # The area still to be seeded; gives mass and cost. Default that of the plan named. Range: above 0 and up to 1000000 ha.
     area: Optional[AreaQuantity] = None
+    # Points or outlets whose product is meant to fall into the container; tells what one missed point would look like. No default.
+    catch_points: Optional[int] = None
     # The catches in the order in which they were made.
     catches: Optional[list[CatchOfTest]] = None
     # Only some of the points that the meter feeds were caught, the same ones each time.
     caught_points: Optional[CaughtPointsOfTest] = None
     # Conditions during the test.
     conditions: Optional[Conditions] = None
+    # Id of the container that the catches fell into.
+    container: Optional[str] = None
     # Where a count begins within its smallest step: `free` (anywhere, the default) or `on-edge` of the sensor.
     count_start: Optional[RecordCatchTestRequest_countStart] = None
-    # Coverage probability of expanded uncertainties. Default 0.95.
+    # Coverage probability of expanded uncertainties. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM 100:2008.
     coverage_probability: Optional[float] = None
-    # Standard deviation from day to day beyond the scatter of catches. Default 1 %, judgement. Range: 0 to 20 %.
+    # Standard deviation from day to day beyond the scatter of catches. Default from the earlier tests of this meter, element, setting and product, once there are five; before that: Default 1 %: default until the series has five tests; judgement, no published source. Range: 0 to 20 %.
     day_to_day: Optional[RatioQuantity] = None
     # Metering element fitted.
     element: Optional[str] = None
     # The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default: the service makes one.
     id: Optional[str] = None
-    # Smallest step of the indicated mass. Default 0.1 kg, judgement. Range: 0 to 100 kg.
+    # Smallest step of the indicated mass. Default 0.1 kg: default; judgement, no published source. Range: 0 to 100 kg.
     indicated_mass_resolution: Optional[MassQuantity] = None
     # Id of the lot.
     lot: Optional[str] = None
@@ -53,8 +58,10 @@ class RecordCatchTestRequest(Parsable):
     machine: Optional[str] = None
     # Position of the meter on the machine.
     meter: Optional[str] = None
-    # Steady meter speed; needed when catches give a run time or the controller takes a mass per time. Range: above 0 and up to 10000 rpm.
+    # Steady meter speed; needed when catches give a run time or the controller takes a mass per time. No default. Range: above 0 and up to 10000 rpm.
     meter_speed: Optional[RotationQuantity] = None
+    # The product is of another lot than the one behind the value compared with: a larger change is then ordinary. Default false.
+    new_lot: Optional[bool] = None
     # A remark in the sender's words.
     note: Optional[str] = None
     # When the test was made, RFC 3339 with offset. The offset is given back as entered.
@@ -65,37 +72,39 @@ class RecordCatchTestRequest(Parsable):
     product: Optional[str] = None
     # Who made it.
     recorded_by: Optional[str] = None
-    # Repeatability of one catch (standard deviation), scale and counter parts removed. Default 1 % for a catch of at least 5 kg and 20 rev, 2 % below, 3 % for dusty or caking products or under 5 rev; judgement. Range: 0.01 to 30 %.
+    # Repeatability of one catch (standard deviation), scale and counter parts removed. Default 1 % for a catch of at least 5 kg and 20 rev, 2 % below, 3 % for dusty or caking products or under 5 rev: judgement, 4 degrees of freedom, no published source. Default from the catches of earlier tests of this meter, element, setting and product, once there are enough; before that as said above. Range: 0.01 to 30 %.
     repeatability: Optional[RatioQuantity] = None
-    # Degrees of freedom of the repeatability. Default 4, judgement.
+    # Degrees of freedom of the repeatability. Default 4: judgement, no published source; the stated deviation is then uncertain by about 35 % (JCGM 100:2008, G.4.2). With a repeatability from earlier tests the default is theirs.
     repeatability_degrees_of_freedom: Optional[float] = None
+    # Codes of likely mistakes that somebody has checked and that did not happen; they are left out of the judgement.
+    ruled_out_mistakes: Optional[list[RecordCatchTestRequest_ruledOutMistakes]] = None
     # Id of the scale.
     scale: Optional[str] = None
-    # Change from which a second catch has to confirm. Default 10 %, common practice. Range: 0.1 to 100 %.
+    # Change from which a second catch has to confirm. Default 10 %: common practice: 10 to 15 %; no published source. Range: 0.1 to 100 %.
     second_catch_change: Optional[RatioQuantity] = None
     # Setting of the meter, in the owner's words, for example a gear; none when absent.
     setting: Optional[str] = None
-    # The one tare reading that serves all catches. Range: above 0 and up to 1000 t.
+    # The one tare reading that serves all catches. No default. Range: above 0 and up to 1000 t.
     shared_tare: Optional[MassQuantity] = None
-    # A predicted value to compare with where none is in force yet. Range: above 0 and up to 1000 kg/rev.
+    # A predicted value to compare with where none is in force yet. No default. Range: above 0 and up to 1000 kg/rev.
     start_value: Optional[ReferenceOfTest] = None
     # The wrong record of the same kind that this one takes the place of.
     supersedes: Optional[Supersedes] = None
     # How the empty container was taken into account: `each` catch has its own tare reading, one reading is `shared` by all, or the scale was `zeroed` with the empty container on it. Default: each, or shared when sharedTare is given.
     tare_reading: Optional[RecordCatchTestRequest_tareReading] = None
-    # The rate to be applied; gives the effect of a wrong value. Range: above 0 and up to 100000 kg/ha.
+    # The rate to be applied; gives the effect of a wrong value. Default that of the plan named. Range: above 0 and up to 100000 kg/ha.
     target_rate: Optional[MassPerAreaQuantity] = None
-    # Smallest step of the run time. Default 0.5 s, judgement. Range: 0 to 60 s.
+    # Smallest step of the run time. Default 0.5 s: default; judgement, no published source. Range: 0 to 60 s.
     time_resolution: Optional[TimeQuantity] = None
-    # Largest acceptable deviation of the value in force from the truth. Default 5 %, published acceptance limit. Range: 0.1 to 50 %.
+    # Largest acceptable deviation of the value in force from the truth. Default 5 %: published acceptance limit: within 5 % of the target rate (Field and Solie 2007; University of Georgia Extension). Range: 0.1 to 50 %.
     tolerance: Optional[RatioQuantity] = None
-    # Smallest step of the count of turns. Default 0.1 rev, judgement. Range: 0 to 10 rev.
+    # Smallest step of the count of turns. Default 0.1 rev: default; judgement, no published source. Range: 0 to 10 rev.
     turn_resolution: Optional[RevolutionsQuantity] = None
-    # The mass per revolution that the controller uses now: the number typed in. Range: above 0 and up to 1000 kg/rev.
+    # The mass per revolution that the controller uses now: the number typed in. Default the value adopted for this meter, element, setting and product, where there is one and no startValue is given. Range: above 0 and up to 1000 kg/rev.
     value_in_force: Optional[ReferenceOfTest] = None
     # The value that was typed into the controller while it indicated a mass; default the value in force. Range: above 0 and up to 1000 kg/rev.
     value_typed_in: Optional[MassPerRevolutionQuantity] = None
-    # Largest acceptable expanded uncertainty of the result. Default 3 %, judgement. Range: 0.1 to 50 %.
+    # Largest acceptable expanded uncertainty of the result. Default that of the plan named; without one: Default 3 %: default; judgement, no published source. Range: 0.1 to 50 %.
     wanted_precision: Optional[RatioQuantity] = None
     
     @staticmethod
@@ -123,6 +132,7 @@ class RecordCatchTestRequest(Parsable):
         from .mass_quantity import MassQuantity
         from .ratio_quantity import RatioQuantity
         from .record_catch_test_request_count_start import RecordCatchTestRequest_countStart
+        from .record_catch_test_request_ruled_out_mistakes import RecordCatchTestRequest_ruledOutMistakes
         from .record_catch_test_request_tare_reading import RecordCatchTestRequest_tareReading
         from .reference_of_test import ReferenceOfTest
         from .revolutions_quantity import RevolutionsQuantity
@@ -139,6 +149,7 @@ class RecordCatchTestRequest(Parsable):
         from .mass_quantity import MassQuantity
         from .ratio_quantity import RatioQuantity
         from .record_catch_test_request_count_start import RecordCatchTestRequest_countStart
+        from .record_catch_test_request_ruled_out_mistakes import RecordCatchTestRequest_ruledOutMistakes
         from .record_catch_test_request_tare_reading import RecordCatchTestRequest_tareReading
         from .reference_of_test import ReferenceOfTest
         from .revolutions_quantity import RevolutionsQuantity
@@ -148,9 +159,11 @@ class RecordCatchTestRequest(Parsable):
 
         fields: dict[str, Callable[[Any], None]] = {
             "area": lambda n : setattr(self, 'area', n.get_object_value(AreaQuantity)),
+            "catchPoints": lambda n : setattr(self, 'catch_points', n.get_int_value()),
             "catches": lambda n : setattr(self, 'catches', n.get_collection_of_object_values(CatchOfTest)),
             "caughtPoints": lambda n : setattr(self, 'caught_points', n.get_object_value(CaughtPointsOfTest)),
             "conditions": lambda n : setattr(self, 'conditions', n.get_object_value(Conditions)),
+            "container": lambda n : setattr(self, 'container', n.get_str_value()),
             "countStart": lambda n : setattr(self, 'count_start', n.get_enum_value(RecordCatchTestRequest_countStart)),
             "coverageProbability": lambda n : setattr(self, 'coverage_probability', n.get_float_value()),
             "dayToDay": lambda n : setattr(self, 'day_to_day', n.get_object_value(RatioQuantity)),
@@ -161,6 +174,7 @@ class RecordCatchTestRequest(Parsable):
             "machine": lambda n : setattr(self, 'machine', n.get_str_value()),
             "meter": lambda n : setattr(self, 'meter', n.get_str_value()),
             "meterSpeed": lambda n : setattr(self, 'meter_speed', n.get_object_value(RotationQuantity)),
+            "newLot": lambda n : setattr(self, 'new_lot', n.get_bool_value()),
             "note": lambda n : setattr(self, 'note', n.get_str_value()),
             "occurredAt": lambda n : setattr(self, 'occurred_at', n.get_datetime_value()),
             "plan": lambda n : setattr(self, 'plan', n.get_str_value()),
@@ -168,6 +182,7 @@ class RecordCatchTestRequest(Parsable):
             "recordedBy": lambda n : setattr(self, 'recorded_by', n.get_str_value()),
             "repeatability": lambda n : setattr(self, 'repeatability', n.get_object_value(RatioQuantity)),
             "repeatabilityDegreesOfFreedom": lambda n : setattr(self, 'repeatability_degrees_of_freedom', n.get_float_value()),
+            "ruledOutMistakes": lambda n : setattr(self, 'ruled_out_mistakes', n.get_collection_of_enum_values(RecordCatchTestRequest_ruledOutMistakes)),
             "scale": lambda n : setattr(self, 'scale', n.get_str_value()),
             "secondCatchChange": lambda n : setattr(self, 'second_catch_change', n.get_object_value(RatioQuantity)),
             "setting": lambda n : setattr(self, 'setting', n.get_str_value()),
@@ -194,9 +209,11 @@ class RecordCatchTestRequest(Parsable):
         if writer is None:
             raise TypeError("writer cannot be null.")
         writer.write_object_value("area", self.area)
+        writer.write_int_value("catchPoints", self.catch_points)
         writer.write_collection_of_object_values("catches", self.catches)
         writer.write_object_value("caughtPoints", self.caught_points)
         writer.write_object_value("conditions", self.conditions)
+        writer.write_str_value("container", self.container)
         writer.write_enum_value("countStart", self.count_start)
         writer.write_float_value("coverageProbability", self.coverage_probability)
         writer.write_object_value("dayToDay", self.day_to_day)
@@ -207,6 +224,7 @@ class RecordCatchTestRequest(Parsable):
         writer.write_str_value("machine", self.machine)
         writer.write_str_value("meter", self.meter)
         writer.write_object_value("meterSpeed", self.meter_speed)
+        writer.write_bool_value("newLot", self.new_lot)
         writer.write_str_value("note", self.note)
         writer.write_datetime_value("occurredAt", self.occurred_at)
         writer.write_str_value("plan", self.plan)
@@ -214,6 +232,7 @@ class RecordCatchTestRequest(Parsable):
         writer.write_str_value("recordedBy", self.recorded_by)
         writer.write_object_value("repeatability", self.repeatability)
         writer.write_float_value("repeatabilityDegreesOfFreedom", self.repeatability_degrees_of_freedom)
+        writer.write_collection_of_enum_values("ruledOutMistakes", self.ruled_out_mistakes)
         writer.write_str_value("scale", self.scale)
         writer.write_object_value("secondCatchChange", self.second_catch_change)
         writer.write_str_value("setting", self.setting)

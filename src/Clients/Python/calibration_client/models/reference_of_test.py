@@ -15,11 +15,11 @@ class ReferenceOfTest(Parsable):
     """
     # True when another scale, or the same one after another check, stands behind it: then no scale error cancels in the change. Default false.
     from_another_scale: Optional[bool] = None
-    # Its own standard uncertainty, relative, where known. Range: 0 to 100 %.
+    # Its own standard uncertainty, relative, where known. Default in a catch test none: it is taken as exact. Default in a catch plan 2 % for a value in force and 10 % for a start value: judgement, no published source. Range: 0 to 100 %.
     relative_uncertainty: Optional[RatioQuantity] = None
     # The unit, written exactly as in `GET /v1/units`.
     unit: Optional[ReferenceOfTest_unit] = None
-    # The number, in the unit beside it.
+    # The number, in the unit beside it. No default.
     value: Optional[float] = None
     
     @staticmethod

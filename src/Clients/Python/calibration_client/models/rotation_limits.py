@@ -12,9 +12,9 @@ class RotationLimits(Parsable):
     """
     Meter speeds between which an element turns evenly and its drive keeps up.
     """
-    # Fastest. Range: above 0 and up to 10000 rpm.
+    # Fastest. No default. Range: above 0 and up to 10000 rpm.
     maximum: Optional[RotationQuantity] = None
-    # Slowest. Range: 0 to 10000 rpm.
+    # Slowest. No default. Range: 0 to 10000 rpm.
     minimum: Optional[RotationQuantity] = None
     
     @staticmethod

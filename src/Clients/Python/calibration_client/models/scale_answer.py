@@ -22,7 +22,7 @@ class ScaleAnswer(AdditionalDataHolder, Parsable):
     capacity: Optional[MassQuantity] = None
     # When it was created (UTC).
     created_at: Optional[datetime.datetime] = None
-    # Days after which a check is overdue. Default 365, judgement.
+    # Days after which a check is overdue. Default 365: judgement, no published source.
     days_between_checks: Optional[int] = None
     # Smallest step of the display.
     division: Optional[MassQuantity] = None
@@ -40,7 +40,7 @@ class ScaleAnswer(AdditionalDataHolder, Parsable):
     stated_accuracy: Optional[MassQuantity] = None
     # When it was changed last (UTC).
     updated_at: Optional[datetime.datetime] = None
-    # Verification interval e of the data plate. Default the division.
+    # Verification interval e of the data plate. Default the division: common practice, as on most verified scales (OIML R 76).
     verification_interval: Optional[MassQuantity] = None
     
     @staticmethod

@@ -16,17 +16,17 @@ class ScaleOfTest(Parsable):
     """
     # Class on the data plate of a verified scale, as OIML R 76 names it: I, II, III or IIII.
     accuracy_class: Optional[ScaleOfTest_accuracyClass] = None
-    # Largest load, container included. Range: above 0 and up to 1000 t.
+    # Largest load, container included. No default. Range: above 0 and up to 1000 t.
     capacity: Optional[MassQuantity] = None
     # Smallest step of the display. Range: above 0 and up to 100 kg.
     division: Optional[MassQuantity] = None
     # Span error found by a check against known masses: it is corrected, and only its uncertainty remains.
     known_error: Optional[KnownScaleErrorOfTest] = None
-    # Standard deviation of a reading of a load that swings or creeps, beyond the division. Range: 0 to 100 kg.
+    # Standard deviation of a reading of a load that swings or creeps, beyond the division. No default. Range: 0 to 100 kg.
     reading_scatter: Optional[MassQuantity] = None
-    # Limit of error stated by the maker or owner; goes before the class. Range: above 0 and up to 1000 kg.
+    # Limit of error stated by the maker or owner; goes before the class. No default. Range: above 0 and up to 1000 kg.
     stated_accuracy: Optional[MassQuantity] = None
-    # Verification interval e of the data plate. Default the division. Range: above 0 and up to 100 kg.
+    # Verification interval e of the data plate. Default the division: common practice, as on most verified scales (OIML R 76). Range: above 0 and up to 100 kg.
     verification_interval: Optional[MassQuantity] = None
     
     @staticmethod

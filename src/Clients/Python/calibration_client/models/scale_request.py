@@ -15,9 +15,9 @@ class ScaleRequest(Parsable):
     """
     # Class on the data plate of a verified scale, as OIML R 76 names it: I, II, III or IIII.
     accuracy_class: Optional[ScaleRequest_accuracyClass] = None
-    # Largest load, container included. Range: above 0 and up to 1000 t.
+    # Largest load, container included. No default. Range: above 0 and up to 1000 t.
     capacity: Optional[MassQuantity] = None
-    # Days after which a check is overdue. Default 365, judgement.
+    # Days after which a check is overdue. Default 365: judgement, no published source.
     days_between_checks: Optional[int] = None
     # Smallest step of the display. Range: above 0 and up to 100 kg.
     division: Optional[MassQuantity] = None
@@ -29,9 +29,9 @@ class ScaleRequest(Parsable):
     note: Optional[str] = None
     # No longer in use: takes no new evidence, and lists leave it out unless asked. Default false.
     retired: Optional[bool] = None
-    # Limit of error stated by the maker or owner; goes before the class. Range: above 0 and up to 1000 kg.
+    # Limit of error stated by the maker or owner; goes before the class. No default. Range: above 0 and up to 1000 kg.
     stated_accuracy: Optional[MassQuantity] = None
-    # Verification interval e of the data plate. Default the division. Range: above 0 and up to 100 kg.
+    # Verification interval e of the data plate. Default the division: common practice, as on most verified scales (OIML R 76). Range: above 0 and up to 100 kg.
     verification_interval: Optional[MassQuantity] = None
     
     @staticmethod

@@ -14,7 +14,7 @@ class TankOfMachine(Parsable):
     """
     # What the owner calls it.
     name: Optional[str] = None
-    # Its volume. Range: above 0 and up to 1000 m3.
+    # Its volume. No default. Range: above 0 and up to 1000 m3.
     volume: Optional[VolumeQuantity] = None
     
     @staticmethod

@@ -9,6 +9,7 @@ if TYPE_CHECKING:
     from .adoptions.adoptions_request_builder import AdoptionsRequestBuilder
     from .calculations.calculations_request_builder import CalculationsRequestBuilder
     from .catch_tests.catch_tests_request_builder import CatchTestsRequestBuilder
+    from .codes.codes_request_builder import CodesRequestBuilder
     from .containers.containers_request_builder import ContainersRequestBuilder
     from .history.history_request_builder import HistoryRequestBuilder
     from .lots.lots_request_builder import LotsRequestBuilder
@@ -58,6 +59,15 @@ class V1RequestBuilder(BaseRequestBuilder):
         from .catch_tests.catch_tests_request_builder import CatchTestsRequestBuilder
 
         return CatchTestsRequestBuilder(self.request_adapter, self.path_parameters)
+    
+    @property
+    def codes(self) -> CodesRequestBuilder:
+        """
+        The codes property
+        """
+        from .codes.codes_request_builder import CodesRequestBuilder
+
+        return CodesRequestBuilder(self.request_adapter, self.path_parameters)
     
     @property
     def containers(self) -> ContainersRequestBuilder:

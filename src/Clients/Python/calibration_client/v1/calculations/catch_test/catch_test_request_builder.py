@@ -17,6 +17,7 @@ if TYPE_CHECKING:
     from ....models.catch_test_answer import CatchTestAnswer
     from ....models.catch_test_request import CatchTestRequest
     from ....models.problem import Problem
+    from .batch.batch_request_builder import BatchRequestBuilder
     from .post_units_query_parameter_type import PostUnitsQueryParameterType
 
 class CatchTestRequestBuilder(BaseRequestBuilder):
@@ -83,6 +84,15 @@ class CatchTestRequestBuilder(BaseRequestBuilder):
         if raw_url is None:
             raise TypeError("raw_url cannot be null.")
         return CatchTestRequestBuilder(self.request_adapter, raw_url)
+    
+    @property
+    def batch(self) -> BatchRequestBuilder:
+        """
+        The batch property
+        """
+        from .batch.batch_request_builder import BatchRequestBuilder
+
+        return BatchRequestBuilder(self.request_adapter, self.path_parameters)
     
     @dataclass
     class CatchTestRequestBuilderPostQueryParameters():

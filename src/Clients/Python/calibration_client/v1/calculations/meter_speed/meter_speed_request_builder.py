@@ -17,6 +17,7 @@ if TYPE_CHECKING:
     from ....models.meter_speed_answer import MeterSpeedAnswer
     from ....models.meter_speed_request import MeterSpeedRequest
     from ....models.problem import Problem
+    from .batch.batch_request_builder import BatchRequestBuilder
     from .post_units_query_parameter_type import PostUnitsQueryParameterType
 
 class MeterSpeedRequestBuilder(BaseRequestBuilder):
@@ -83,6 +84,15 @@ class MeterSpeedRequestBuilder(BaseRequestBuilder):
         if raw_url is None:
             raise TypeError("raw_url cannot be null.")
         return MeterSpeedRequestBuilder(self.request_adapter, raw_url)
+    
+    @property
+    def batch(self) -> BatchRequestBuilder:
+        """
+        The batch property
+        """
+        from .batch.batch_request_builder import BatchRequestBuilder
+
+        return BatchRequestBuilder(self.request_adapter, self.path_parameters)
     
     @dataclass
     class MeterSpeedRequestBuilderPostQueryParameters():

@@ -1,13 +1,11 @@
-using CalibrationApi.Testing;
-
-namespace CalibrationApi.Contract.Tests;
+namespace CalibrationApi.Testing;
 
 /// <summary>The npm tools of <c>openapi/</c>, installed from their lock file when they are missing or out of date.</summary>
-internal static class NodeTools
+public static class NodeTools
 {
-    private static readonly Lazy<Task> Installed = new(InstallAsync);
-
     public static string Folder { get; } = Repository.PathOf("openapi");
+
+    private static readonly Lazy<Task> Installed = new(() => NpmInstallation.EnsureAsync(Folder));
 
     /// <summary>Runs a script of package.json.</summary>
     public static Task<Command> ScriptAsync(string script) => RunInAsync(Folder, "npm", "run", "--silent", script);
@@ -18,6 +16,9 @@ internal static class NodeTools
     /// <summary>Runs a tool in another folder.</summary>
     public static Task<Command> RunAtAsync(string folder, string tool, params IEnumerable<string> arguments) => RunInAsync(folder, PathOf(tool), arguments);
 
+    /// <summary>Runs a script of our own, which finds the tools from the folder that it runs in.</summary>
+    public static Task<Command> RunScriptAsync(string path, params IEnumerable<string> arguments) => RunInAsync(Folder, "node", [path, .. arguments]);
+
     private static async Task<Command> RunInAsync(string folder, string program, params IEnumerable<string> arguments)
     {
         await Installed.Value;
@@ -25,14 +26,4 @@ internal static class NodeTools
     }
 
     private static string PathOf(string tool) => Path.Combine(Folder, "node_modules", ".bin", tool);
-
-    private static async Task InstallAsync()
-    {
-        // npm writes this file last.
-        var done = new FileInfo(Path.Combine(Folder, "node_modules", ".package-lock.json"));
-        if (done.Exists && done.LastWriteTimeUtc >= File.GetLastWriteTimeUtc(Path.Combine(Folder, "package-lock.json")))
-            return;
-        var install = await Command.RunAsync(Folder, "npm", "ci", "--no-audit", "--no-fund", "--ignore-scripts");
-        Assert.True(install.ExitCode == 0, $"npm ci failed in openapi/. {install.Everything}");
-    }
 }

@@ -1,0 +1,101 @@
+namespace CalibrationApi.Engine.LikelyMistakes;
+
+/// <summary>The count began before the product flowed: only the first catch is short.</summary>
+internal sealed class MeterNotPrimed : Mistake
+{
+    public override string Check => "Turn the meter until the product flows steadily, then catch once more.";
+
+    protected override string Code => MistakeCode.MeterNotPrimed;
+
+    protected override double WholeTestShare => 0;
+
+    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) => [new RatioRange(MistakeJudgement.Range.NotPrimed)];
+
+    public override FormattableString Fit(Prediction prediction) => $"a meter that was not yet full explains that";
+
+    // The weight is shared by the catches, and all of it belongs to one. A test of one catch is that catch.
+    protected override double WeightOf(TestAtHand test, int at) => test.Position(at) == 0 ? test.Count * MistakeJudgement.Weight.NotPrimed : 0;
+}
+
+/// <summary>The container ran over: the mass is short, and near what the container holds.</summary>
+internal sealed class ContainerOverflowed : Mistake
+{
+    public override string Check => "Look for product beside the container, and see how full it was.";
+
+    protected override string Code => MistakeCode.ContainerOverflowed;
+
+    protected override double WholeTestShare => MistakeJudgement.WholeTest.Overflowed;
+
+    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) => [new RatioRange(MistakeJudgement.Range.Overflowed)];
+
+    public override FormattableString Fit(Prediction prediction) => $"a container that ran over explains that";
+
+    protected override double WeightOf(TestAtHand test, int at)
+    {
+        if (test.Context.ContainerCapacity is not { } capacity)
+            return MistakeJudgement.Weight.Overflowed;
+        var load = test.InContainer(at) / capacity.Kilograms;
+        return MistakeJudgement.Weight.Overflowed * (load < MistakeJudgement.FarFromFull ? MistakeJudgement.Factor.NearlyImpossible
+            : load >= MistakeJudgement.NearlyFull ? MistakeJudgement.Factor.NearCapacity : 1);
+    }
+}
+
+/// <summary>The product hung in the tank, or the tank ran empty.</summary>
+internal sealed class TankBridgedOrEmpty : Mistake
+{
+    public override string Check => "Look into the tank from outside, whether there is product over the meter and whether it slides.";
+
+    protected override string Code => MistakeCode.TankBridgedOrEmpty;
+
+    protected override double WholeTestShare => MistakeJudgement.WholeTest.BridgedOrEmpty;
+
+    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) => [new RatioRange(MistakeJudgement.Range.BridgedOrEmpty)];
+
+    public override FormattableString Fit(Prediction prediction) => $"product that hung in the tank, or a tank that ran empty, explains that";
+
+    protected override double WeightOf(TestAtHand test, int at) => MistakeJudgement.Weight.BridgedOrEmpty;
+}
+
+/// <summary>The meter was isolated, or stood still, part of the time while the count went on.</summary>
+internal sealed class MeterIsolated : Mistake
+{
+    public override string Check => "See whether the drive of this meter was engaged all the time, and its shutter fully open.";
+
+    protected override string Code => MistakeCode.MeterIsolated;
+
+    protected override double WholeTestShare => MistakeJudgement.WholeTest.Isolated;
+
+    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) => [new RatioRange(MistakeJudgement.Range.Isolated)];
+
+    public override FormattableString Fit(Prediction prediction) => $"a meter that was isolated part of the time explains that";
+
+    protected override double WeightOf(TestAtHand test, int at) => MistakeJudgement.Weight.Isolated;
+}
+
+/// <summary>Product from one or two of the points was not caught.</summary>
+internal sealed class CatchPointMissed : Mistake
+{
+    public override string Check => "Count the points that fed into the container, and look for product on the ground.";
+
+    protected override string Code => MistakeCode.CatchPointMissed;
+
+    protected override double WholeTestShare => MistakeJudgement.WholeTest.PointMissed;
+
+    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) => Points(test) switch
+    {
+        null => [new RatioRange(MistakeJudgement.Range.PointMissed)],
+        2 => [new FixedRatio(0.5)],
+        { } points => [new FixedRatio((points - 1.0) / points, 0.8), new FixedRatio((points - 2.0) / points, 0.2)],
+    };
+
+    public override FormattableString Fit(Prediction prediction) => $"a point whose product was not caught explains that";
+
+    protected override double WeightOf(TestAtHand test, int at) => Points(test) switch
+    {
+        null => MistakeJudgement.Factor.Unsharp * MistakeJudgement.Weight.PointMissed,
+        1 => 0,
+        _ => MistakeJudgement.Weight.PointMissed,
+    };
+
+    private static int? Points(TestAtHand test) => test.Test.CaughtPoints?.Caught ?? test.Context.CatchPoints;
+}

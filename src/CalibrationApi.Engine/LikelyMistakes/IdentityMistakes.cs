@@ -1,0 +1,87 @@
+using CalibrationApi.Engine.CatchTests;
+
+namespace CalibrationApi.Engine.LikelyMistakes;
+
+/// <summary>Another metering element of this machine was fitted than the one stated.</summary>
+internal sealed class AnotherElement : Mistake
+{
+    public override string Check => "Read the mark on the metering element that is fitted.";
+
+    protected override string Code => MistakeCode.AnotherElement;
+
+    protected override double WholeTestShare => 1;
+
+    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) => OtherDeliveries.Predictions(test, test.Context.OtherElements);
+
+    public override FormattableString Fit(Prediction prediction) => prediction.Name is { } name
+        ? (FormattableString)$"the metering element {name} would deliver that"
+        : $"another metering element of this machine would deliver that";
+
+    protected override double WeightOf(TestAtHand test, int at) =>
+        test.Reference is null || test.Context.OtherElements.Count == 0 ? 0 : MistakeJudgement.Weight.AnotherElement;
+}
+
+/// <summary>Another product of this machine was in the tank than the one stated.</summary>
+internal sealed class AnotherProduct : Mistake
+{
+    public override string Check => "Look at the product in the container.";
+
+    protected override string Code => MistakeCode.AnotherProduct;
+
+    protected override double WholeTestShare => 1;
+
+    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) => OtherDeliveries.Predictions(test, test.Context.OtherProducts);
+
+    public override FormattableString Fit(Prediction prediction) => prediction.Name is { } name
+        ? (FormattableString)$"{name} in place of the product stated would deliver that"
+        : $"another product of this machine would deliver that";
+
+    protected override double WeightOf(TestAtHand test, int at) =>
+        test.Reference is null || test.Context.OtherProducts.Count == 0 ? 0 : MistakeJudgement.Weight.AnotherProduct;
+}
+
+/// <summary>The value compared with is wrong: not the number in the controller, of another meter or product, or a poor guess.</summary>
+internal sealed class ReferenceWrong : Mistake
+{
+    public override IEnumerable<string> Codes => [MistakeCode.ValueInForceWrong, MistakeCode.StartValueWrong];
+
+    public override string Check => "Compare the value that the test was judged against with what the controller shows and with where it came from.";
+
+    protected override string Code => MistakeCode.ValueInForceWrong;
+
+    protected override double WholeTestShare => 1;
+
+    public override string CodeFor(TestAtHand test) => IsStart(test) ? MistakeCode.StartValueWrong : MistakeCode.ValueInForceWrong;
+
+    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) =>
+        [new AnyRatio(IsStart(test) ? MistakeJudgement.Broad.StartValue : MistakeJudgement.Broad.ValueInForce)];
+
+    public override FormattableString Fit(Prediction prediction) => $"a wrong number to compare with explains that";
+
+    protected override double WeightOf(TestAtHand test, int at) => test.Reference is null ? 0
+        : IsStart(test) ? MistakeJudgement.Weight.StartValueWrong : MistakeJudgement.Weight.ValueInForceWrong;
+
+    private static bool IsStart(TestAtHand test) => test.Reference is { Kind: ReferenceKind.StartValue };
+}
+
+/// <summary>None of the mistakes that have a name.</summary>
+internal sealed class SomethingElse : Mistake
+{
+    public override string Check => "Go through the test step by step as it was done, and do it once more with somebody watching.";
+
+    protected override string Code => MistakeCode.SomethingElse;
+
+    protected override double WholeTestShare => MistakeJudgement.WholeTest.SomethingElse;
+
+    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) => [new AnyRatio(MistakeJudgement.Broad.SomethingElse)];
+
+    public override FormattableString Fit(Prediction prediction) => $"no ordinary change and no single mistake that has a name explains that";
+
+    protected override double WeightOf(TestAtHand test, int at) => MistakeJudgement.Weight.SomethingElse;
+}
+
+internal static class OtherDeliveries
+{
+    public static IEnumerable<Prediction> Predictions(TestAtHand test, IReadOnlyList<OtherDelivery> others) => others.Select(other => new FixedRatio(
+        other.MassPerRevolution.KilogramsPerRevolution / test.Reference!.Value.KilogramsPerRevolution, 1.0 / others.Count, IsUncertain: true, other.Name));
+}

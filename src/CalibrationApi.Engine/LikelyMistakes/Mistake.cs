@@ -1,0 +1,51 @@
+namespace CalibrationApi.Engine.LikelyMistakes;
+
+/// <summary>One kind of mistake: how probable it is beforehand, what it makes of the numbers, and what to look at.</summary>
+/// <remarks>A new kind is a type of its own and a line in <see cref="MistakeCatalog"/>.</remarks>
+internal abstract class Mistake
+{
+    /// <summary>Every code it can have.</summary>
+    public virtual IEnumerable<string> Codes => [Code];
+
+    /// <summary>The one thing to look at; a sentence that begins with a verb.</summary>
+    public abstract string Check { get; }
+
+    /// <summary>The mistake can change unequal catches unequally.</summary>
+    public virtual bool ReshapesTest => false;
+
+    protected abstract string Code { get; }
+
+    /// <summary>How much of its weight lies on the whole test; the rest is shared by the single catches.</summary>
+    protected abstract double WholeTestShare { get; }
+
+    /// <summary>The code for this test.</summary>
+    public virtual string CodeFor(TestAtHand test) => Code;
+
+    /// <summary>Relative weight before the masses are looked at; 0 where it cannot have happened.</summary>
+    /// <param name="test">The test.</param>
+    /// <param name="at">A counted catch; null for the whole test, which is every catch alike.</param>
+    public double Weight(TestAtHand test, int? at)
+    {
+        if (at is { } one)
+            return test.Count == 1 ? 0 : (1 - WholeTestShare) * WeightOf(test, one) / test.Count;
+        var sum = 0.0;
+        for (var i = 0; i < test.Count; i++)
+        {
+            // What cannot have happened in one catch has not happened in all of them.
+            if (WeightOf(test, i) is not (> 0 and var weight))
+                return 0;
+            sum += weight;
+        }
+
+        return (test.Count == 1 ? 1 : WholeTestShare) * sum / test.Count;
+    }
+
+    /// <summary>What it would make of the numbers; more than one where it has variants, whose shares add up to 1.</summary>
+    public abstract IEnumerable<Prediction> Predictions(TestAtHand test, int? at);
+
+    /// <summary>How the sentence ends that begins with what was seen.</summary>
+    /// <param name="prediction">The variant that fits best.</param>
+    public abstract FormattableString Fit(Prediction prediction);
+
+    protected abstract double WeightOf(TestAtHand test, int at);
+}

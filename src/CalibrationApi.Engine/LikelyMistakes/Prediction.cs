@@ -1,0 +1,52 @@
+namespace CalibrationApi.Engine.LikelyMistakes;
+
+/// <summary>What a mistake makes of the true numbers.</summary>
+/// <param name="Share">Share of the mistake's prior that this variant has.</param>
+/// <param name="Name">What the owner calls the other element, product or container; null when there is none.</param>
+internal abstract record Prediction(double Share, string? Name = null)
+{
+    /// <summary>Natural logarithm of the density of the observed logarithms of mass per revolution under it.</summary>
+    public abstract double LogLikelihood(TestLikelihood likelihood, int? at);
+}
+
+/// <summary>Every mass per revolution is multiplied by one ratio.</summary>
+/// <param name="Ratio">The ratio, above 0.</param>
+/// <param name="IsUncertain">The ratio itself is only known to <see cref="MistakeJudgement.OtherDeliveryUncertainty"/>.</param>
+/// <param name="Share">Share of the mistake's prior that this variant has.</param>
+/// <param name="Name">What the owner calls the other element, product or container; null when there is none.</param>
+internal sealed record FixedRatio(double Ratio, double Share = 1, bool IsUncertain = false, string? Name = null) : Prediction(Share, Name)
+{
+    public override double LogLikelihood(TestLikelihood likelihood, int? at) => likelihood.WithRatio(at, Math.Log(Ratio), IsUncertain);
+}
+
+/// <summary>A ratio somewhere in a range, equally probable on its logarithm.</summary>
+/// <param name="Low">Smallest ratio, above 0.</param>
+/// <param name="High">Largest ratio.</param>
+/// <param name="Share">Share of the mistake's prior that this variant has.</param>
+internal sealed record RatioRange(double Low, double High, double Share = 1) : Prediction(Share)
+{
+    public RatioRange((double Low, double High) range)
+        : this(range.Low, range.High)
+    {
+    }
+
+    public override double LogLikelihood(TestLikelihood likelihood, int? at) => likelihood.WithRange(at, Math.Log(Low), Math.Log(High));
+}
+
+/// <summary>Any ratio: a Cauchy distribution on the logarithm, so wide that the ordinary change does not matter beside it.</summary>
+/// <param name="HalfWidth">Half of the probability lies within this on ln.</param>
+/// <param name="Share">Share of the mistake's prior that this variant has.</param>
+internal sealed record AnyRatio(double HalfWidth, double Share = 1) : Prediction(Share)
+{
+    public override double LogLikelihood(TestLikelihood likelihood, int? at) => likelihood.WithAnyRatio(at, HalfWidth);
+}
+
+/// <summary>The true mass follows from the one entered.</summary>
+/// <param name="TrueMass">Mass metered in a counted catch had the mistake not happened, kg; the prediction is impossible where it is not above 0.</param>
+/// <param name="Slope">Its derivative by the mass entered.</param>
+/// <param name="Share">Share of the mistake's prior that this variant has.</param>
+/// <param name="Name">What the owner calls the other element, product or container; null when there is none.</param>
+internal sealed record CorrectedMass(Func<int, double> TrueMass, double Slope = 1, double Share = 1, string? Name = null) : Prediction(Share, Name)
+{
+    public override double LogLikelihood(TestLikelihood likelihood, int? at) => likelihood.WithCorrectedMasses(at, TrueMass, Slope);
+}

@@ -1,0 +1,83 @@
+namespace CalibrationApi.Engine.LikelyMistakes;
+
+/// <summary>The empty container is still in the mass: true mass = mass entered - tare.</summary>
+internal sealed class TareNotTakenOff : Mistake
+{
+    public override string Check => "Weigh the empty container, and see whether its mass was taken off.";
+
+    public override bool ReshapesTest => true;
+
+    protected override string Code => MistakeCode.TareNotTakenOff;
+
+    protected override double WholeTestShare => MistakeJudgement.WholeTest.TareNotTakenOff;
+
+    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) => test.ContainerTare(at ?? 0) is null
+        ? [new RatioRange(MistakeJudgement.Range.TareInside)]
+        : [new CorrectedMass(i => test.Mass(i) - test.ContainerTare(i)!.Value)];
+
+    public override FormattableString Fit(Prediction prediction) => $"the empty container left in the mass explains that";
+
+    protected override double WeightOf(TestAtHand test, int at) => MistakeJudgement.Weight.TareNotTakenOff
+        * (test.HasTare(at) ? MistakeJudgement.Factor.NearlyImpossible
+            : test.ContainerTare(at) is null ? MistakeJudgement.Factor.Unsharp
+            : test.HasAnyTare ? MistakeJudgement.Factor.OnlyOneWithoutTare : 1);
+}
+
+/// <summary>The container was subtracted from a mass that was net already: true mass = mass entered + tare.</summary>
+internal sealed class TareTakenOffTwice : Mistake
+{
+    public override string Check => "See whether the scale already showed net when the tare was taken off by hand.";
+
+    public override bool ReshapesTest => true;
+
+    protected override string Code => MistakeCode.TareTakenOffTwice;
+
+    protected override double WholeTestShare => MistakeJudgement.WholeTest.TareTakenOffTwice;
+
+    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) => [new CorrectedMass(i => test.Mass(i) + (test.ContainerTare(i) ?? 0))];
+
+    public override FormattableString Fit(Prediction prediction) => $"taking the empty container off twice explains that";
+
+    protected override double WeightOf(TestAtHand test, int at) => test.ContainerTare(at) is null ? 0 : MistakeJudgement.Weight.TareTakenOffTwice;
+}
+
+/// <summary>The tare belongs to another container: true mass = gross - tare of the other.</summary>
+internal sealed class TareOfAnotherContainer : Mistake
+{
+    public override string Check => "Weigh the container of this catch empty, and compare with the tare that was used.";
+
+    public override bool ReshapesTest => true;
+
+    protected override string Code => MistakeCode.TareOfAnotherContainer;
+
+    protected override double WholeTestShare => MistakeJudgement.WholeTest.TareOfAnotherContainer;
+
+    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at)
+    {
+        if (test.Context.OtherContainers.Count == 0)
+            return [Unknown(test, at ?? 0)];
+        var others = Others(test, at ?? 0).ToArray();
+        return others.Select(other => new CorrectedMass(i => test.Gross(i) - test.AsMetered(i, other.Tare), 1, 1.0 / others.Length, other.Name));
+    }
+
+    public override FormattableString Fit(Prediction prediction) => prediction.Name is { } name
+        ? (FormattableString)$"the container {name} with the tare of another explains that"
+        : $"the tare of another container explains that";
+
+    protected override double WeightOf(TestAtHand test, int at) => !test.HasTare(at) ? 0
+        : test.Context.OtherContainers.Count == 0 ? MistakeJudgement.Factor.Unsharp * MistakeJudgement.Weight.TareOfAnotherContainer
+        : Others(test, at).Any() ? MistakeJudgement.Weight.TareOfAnotherContainer : 0;
+
+    // One that weighs the same cannot have made a difference.
+    private static IEnumerable<OtherContainer> Others(TestAtHand test, int at) => test.Context.OtherContainers
+        .Where(other => Math.Abs(test.AsMetered(at, other.Tare) - test.TareTakenOff(at)) > MistakeJudgement.SameTare * test.Mass(at));
+
+    private static RatioRange Unknown(TestAtHand test, int at)
+    {
+        var (mass, tare) = (test.Mass(at), test.TareTakenOff(at));
+        var (low, high) = MistakeJudgement.Range.OtherTare;
+        // However heavy the container really was, at least a tenth of the mass entered was product.
+        var least = Math.Max(mass - (high - 1) * tare, mass / 10);
+        return new RatioRange(mass / (mass + (1 - low) * tare), mass / least);
+    }
+}

@@ -1,0 +1,219 @@
+using CalibrationApi.Engine.CatchTests;
+using CalibrationApi.Engine.Repeatability;
+using CalibrationApi.Engine.Statistics;
+using MathNet.Numerics;
+
+namespace CalibrationApi.Engine.LikelyMistakes;
+
+/// <summary>
+/// How probable the observed masses per revolution are, as logarithms of densities of y_i = ln(k_i / k_expected), if nothing
+/// but an ordinary change happened, and if a mistake changed them on top of it.
+/// </summary>
+/// <remarks>
+/// <para>
+/// Ordinary: y_i = level + e_i. The level is the ordinary change (Student t, three degrees of freedom) plus normal parts:
+/// the mean of the test, what is common to its catches, the value compared with, the day. The e_i scatter with variances
+/// proportional to a_i = s0^2 + v_i; their common factor is known with nu0 degrees of freedom, so that the scatter about the weighted
+/// mean has a multivariate t density. Without a value to compare with, the level is unknown (flat), and catches are judged
+/// against each other.
+/// </para>
+/// <para>
+/// A mistake does not keep a meter from changing: under it the numbers as they would be without the mistake have the
+/// ordinary density, times the derivative of one by the other. A range of ratios is integrated in closed form.
+/// </para>
+/// <para>Accuracy: checked by brute-force integration and against the library's densities (TestLikelihoodTests).</para>
+/// </remarks>
+internal sealed class TestLikelihood
+{
+    private readonly CatchReadings readings;
+    private readonly double priorDegreesOfFreedom;
+    private readonly double[] known;
+    private readonly double[] observed;
+    private readonly double[] corrected;
+    private readonly BlurredStudentT? level;
+    private readonly double scale;
+    private readonly double logReference;
+    private readonly double heightOfAll;
+    private BlurredStudentT? vagueLevel;
+
+    public TestLikelihood(CatchReadings readings, RepeatabilityPrior prior, double? reference, double ordinaryChange, double commonVariance)
+    {
+        this.readings = readings;
+        priorDegreesOfFreedom = prior.DegreesOfFreedom;
+        scale = ordinaryChange;
+        logReference = Math.Log(reference ?? readings.Values[0]);
+        known = new double[readings.Count];
+        observed = new double[readings.Count];
+        corrected = new double[readings.Count];
+        var weights = 0.0;
+        for (var i = 0; i < known.Length; i++)
+        {
+            known[i] = prior.Relative * prior.Relative + readings.Variances[i];
+            observed[i] = Math.Log(readings.Values[i]) - logReference;
+            weights += 1 / known[i];
+        }
+
+        NormalDeviation = Math.Sqrt(1 / weights + commonVariance);
+        level = reference is null ? null : new BlurredStudentT(ordinaryChange, NormalDeviation);
+        heightOfAll = known.Length > 1 ? LogScatterHeight(-1) : 0;
+        (Mean, Scatter) = MeanAndScatter(observed, -1);
+        Ordinary = LogJoint(Mean, Scatter, -1, level);
+    }
+
+    /// <summary>Of the whole test, without the ordinary change.</summary>
+    public double NormalDeviation { get; }
+
+    /// <summary>ln of the whole test over what was expected.</summary>
+    public double Mean { get; }
+
+    /// <summary>Sum of the squared deviations over a_i.</summary>
+    public double Scatter { get; }
+
+    /// <summary>Log density of an ordinary change and nothing else.</summary>
+    public double Ordinary { get; }
+
+    private BlurredStudentT VagueLevel => vagueLevel ??= new BlurredStudentT(
+        scale, Math.Sqrt(NormalDeviation * NormalDeviation + MistakeJudgement.OtherDeliveryUncertainty * MistakeJudgement.OtherDeliveryUncertainty));
+
+    /// <summary>How much the level could gain at most if a mistake were taken back.</summary>
+    public double LargestGainOfLevel => level is null ? 0 : level.LogDensity(0) - level.LogDensity(Mean);
+
+    /// <summary>How much the scatter could gain at most if every catch were changed.</summary>
+    public double LargestGainOfScatter => (priorDegreesOfFreedom + known.Length - 1) / 2 * Math.Log(1 + Scatter / priorDegreesOfFreedom);
+
+    /// <summary>ln of one catch over the level of the others.</summary>
+    public double AgainstOthers(int at) => observed[at] - MeanAndScatter(observed, at).Mean;
+
+    /// <summary>ln of one catch over what was expected.</summary>
+    public double Observed(int at) => observed[at];
+
+    /// <summary>How much the scatter could gain at most if one catch were changed.</summary>
+    public double LargestGainOf(int at)
+    {
+        var (centre, spread, degreesOfFreedom, _, _) = Others(at);
+        var t = (observed[at] - centre) / spread;
+        return (degreesOfFreedom + 1) / 2 * Math.Log(1 + t * t / degreesOfFreedom);
+    }
+
+    public double WithRatio(int? at, double shift, bool isUncertain)
+    {
+        var used = isUncertain && level is not null ? VagueLevel : level;
+        if (at is not { } one)
+            return LogJoint(Mean - shift, Scatter, -1, used);
+        observed.CopyTo(corrected, 0);
+        corrected[one] -= shift;
+        return OfCorrected(0, used);
+    }
+
+    public double WithCorrectedMasses(int? at, Func<int, double> trueMass, double slope)
+    {
+        observed.CopyTo(corrected, 0);
+        var derivatives = 0.0;
+        for (var i = at ?? 0; i <= (at ?? known.Length - 1); i++)
+        {
+            var mass = trueMass(i);
+            if (!(mass > 0))
+                return double.NegativeInfinity;
+            corrected[i] = Math.Log(mass / readings.Revolutions[i]) - logReference;
+            derivatives += Math.Log(slope * readings.Masses[i] / mass);
+        }
+
+        return OfCorrected(derivatives, level);
+    }
+
+    public double WithRange(int? at, double low, double high)
+    {
+        if (at is not { } one)
+        {
+            return level is null ? double.NegativeInfinity
+                : LogScatter(Scatter, -1) + level.LogProbabilityBetween(Mean - high, Mean - low) - Math.Log(high - low);
+        }
+
+        var (centre, spread, degreesOfFreedom, mean, scatter) = Others(one);
+        var deviation = observed[one] - centre;
+        return LogJoint(mean, scatter, one, level)
+            + LogBetween((deviation - high) / spread, (deviation - low) / spread, degreesOfFreedom) - Math.Log(high - low);
+    }
+
+    public double WithAnyRatio(int? at, double halfWidth)
+    {
+        if (at is not { } one)
+            return level is null ? double.NegativeInfinity : LogScatter(Scatter, -1) + LogCauchy(Mean, halfWidth);
+        var (centre, _, _, mean, scatter) = Others(one);
+        return LogJoint(mean, scatter, one, level) + LogCauchy(observed[one] - centre, halfWidth);
+    }
+
+    private static double LogCauchy(double x, double halfWidth) =>
+        -Math.Log(Math.PI * halfWidth * (1 + x * x / (halfWidth * halfWidth)));
+
+    private static double LogBetween(double lower, double upper, double degreesOfFreedom)
+    {
+        if (lower > 0)
+            (lower, upper) = (-upper, -lower);
+        var between = StudentT.Cdf(upper, degreesOfFreedom) - StudentT.Cdf(lower, degreesOfFreedom);
+        if (between > 0)
+            return Math.Log(between);
+        // So far out that both tails vanish: the density at the nearer end, over the width, is close enough.
+        var nearer = Math.Min(Math.Abs(lower), Math.Abs(upper));
+        return -(degreesOfFreedom + 1) / 2 * Math.Log(1 + nearer * nearer / degreesOfFreedom) + Math.Log(upper - lower);
+    }
+
+    private double OfCorrected(double derivatives, BlurredStudentT? used)
+    {
+        var (mean, scatter) = MeanAndScatter(corrected, -1);
+        return LogJoint(mean, scatter, -1, used) + derivatives;
+    }
+
+    // The level that the others leave for one catch: its centre, its spread and its degrees of freedom.
+    private (double Centre, double Spread, double DegreesOfFreedom, double Mean, double Scatter) Others(int at)
+    {
+        var (mean, scatter) = MeanAndScatter(observed, at);
+        var weights = 0.0;
+        for (var i = 0; i < known.Length; i++)
+            weights += i == at ? 0 : 1 / known[i];
+        var degreesOfFreedom = priorDegreesOfFreedom + known.Length - 2;
+        var factor = (priorDegreesOfFreedom + scatter) / degreesOfFreedom;
+        return (mean, Math.Sqrt(factor * (known[at] + 1 / weights)), degreesOfFreedom, mean, scatter);
+    }
+
+    private (double Mean, double Scatter) MeanAndScatter(double[] values, int leftOut)
+    {
+        double weights = 0, sum = 0, squares = 0;
+        for (var i = 0; i < values.Length; i++)
+        {
+            if (i == leftOut)
+                continue;
+            weights += 1 / known[i];
+            sum += values[i] / known[i];
+        }
+
+        var mean = sum / weights;
+        for (var i = 0; i < values.Length; i++)
+            squares += i == leftOut ? 0 : (values[i] - mean) * (values[i] - mean) / known[i];
+        return (mean, squares);
+    }
+
+    private double LogJoint(double mean, double scatter, int leftOut, BlurredStudentT? used) =>
+        LogScatter(scatter, leftOut) + (used?.LogDensity(mean) ?? 0);
+
+    private double LogScatter(double scatter, int leftOut)
+    {
+        var (height, others) = leftOut < 0 ? (heightOfAll, known.Length - 1) : (LogScatterHeight(leftOut), known.Length - 2);
+        return others == 0 ? 0 : height - (priorDegreesOfFreedom + others) / 2 * Math.Log(1 + scatter / priorDegreesOfFreedom);
+    }
+
+    // ln of Gamma((nu0 + c - 1) / 2) / (Gamma(nu0 / 2) (nu0 pi)^((c - 1) / 2) sqrt(prod(a_i) sum(1 / a_i))).
+    private double LogScatterHeight(int leftOut)
+    {
+        double weights = 0, logs = 0;
+        for (var i = 0; i < known.Length; i++)
+        {
+            weights += i == leftOut ? 0 : 1 / known[i];
+            logs += i == leftOut ? 0 : Math.Log(known[i]);
+        }
+
+        var others = known.Length - (leftOut < 0 ? 1 : 2);
+        return SpecialFunctions.GammaLn((priorDegreesOfFreedom + others) / 2) - SpecialFunctions.GammaLn(priorDegreesOfFreedom / 2)
+            - (others * Math.Log(priorDegreesOfFreedom * Math.PI) + logs + Math.Log(weights)) / 2;
+    }
+}

@@ -1,0 +1,104 @@
+using MathNet.Numerics;
+
+namespace CalibrationApi.Engine.Statistics;
+
+/// <summary>The sum of a Student t variable with three degrees of freedom and an independent normal one, both about zero.</summary>
+/// <remarks>
+/// <para>
+/// t with nu degrees of freedom is a normal distribution whose variance is W s^2, where nu / W is chi-squared with nu degrees
+/// of freedom. Adding a normal variable of variance u^2 only changes the variance to W s^2 + u^2. The integral over ln W is
+/// taken by the trapezoidal rule on a fixed grid, which converges exponentially for this integrand; so density and
+/// distribution function are fixed mixtures of normal ones, the same to the last bit each time.
+/// </para>
+/// <para>Accuracy: within 0.1 % of the exact density and of probabilities between two points, out to 1000 scales
+/// (BlurredStudentTTests); logarithms stay finite for every finite argument.</para>
+/// </remarks>
+public sealed class BlurredStudentT
+{
+    /// <summary>Degrees of freedom.</summary>
+    public const double DegreesOfFreedom = 3;
+
+    private const double First = -3;
+    private const double Step = 0.75;
+    private const int Nodes = 32;
+
+    private static readonly double[] Spread = new double[Nodes];
+    private static readonly double[] Weight = new double[Nodes];
+
+    private readonly double[] precisions = new double[Nodes];
+    private readonly double[] heights = new double[Nodes];
+
+    static BlurredStudentT()
+    {
+        const double Half = DegreesOfFreedom / 2;
+        var sum = 0.0;
+        for (var i = 0; i < Nodes; i++)
+        {
+            var logW = First + i * Step;
+            Spread[i] = Math.Exp(logW);
+            Weight[i] = Math.Exp(-Half * logW - Half * Math.Exp(-logW));
+            sum += Weight[i];
+        }
+
+        for (var i = 0; i < Nodes; i++)
+            Weight[i] /= sum;
+    }
+
+    /// <summary>The sum of <paramref name="scale"/> times a t variable and a normal one.</summary>
+    /// <param name="scale">Scale of the t part, above 0.</param>
+    /// <param name="standardDeviation">Of the normal part, at least 0.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
+    public BlurredStudentT(double scale, double standardDeviation)
+    {
+        if (!(scale > 0) || !double.IsFinite(scale))
+            throw new ArgumentOutOfRangeException(nameof(scale), scale, "A scale above 0 is needed.");
+        if (!(standardDeviation >= 0) || !double.IsFinite(standardDeviation))
+            throw new ArgumentOutOfRangeException(nameof(standardDeviation), standardDeviation, "A standard deviation of at least 0 is needed.");
+        for (var i = 0; i < Nodes; i++)
+        {
+            precisions[i] = 1 / (Spread[i] * scale * scale + standardDeviation * standardDeviation);
+            heights[i] = Weight[i] * Math.Sqrt(precisions[i] / (2 * Math.PI));
+        }
+    }
+
+    /// <summary>Natural logarithm of the density at <paramref name="x"/>.</summary>
+    public double LogDensity(double x)
+    {
+        // The widest part never underflows where the others do; far beyond it, it alone is left.
+        var half = x * x / 2;
+        var widest = -half * precisions[Nodes - 1];
+        if (widest < -600)
+            return Math.Log(heights[Nodes - 1]) + widest;
+        var sum = 0.0;
+        for (var i = Nodes - 1; i >= 0; i--)
+        {
+            var exponent = -half * precisions[i];
+            if (exponent < -700)
+                break;
+            sum += heights[i] * Math.Exp(exponent);
+        }
+
+        return Math.Log(sum);
+    }
+
+    /// <summary>Natural logarithm of P(<paramref name="lower"/> &lt; X &lt; <paramref name="upper"/>).</summary>
+    /// <param name="lower">Any finite number.</param>
+    /// <param name="upper">Above <paramref name="lower"/>.</param>
+    public double LogProbabilityBetween(double lower, double upper)
+    {
+        if (lower > 0)
+            (lower, upper) = (-upper, -lower);
+        var sum = 0.0;
+        for (var i = Nodes - 1; i >= 0; i--)
+        {
+            var root = Math.Sqrt(precisions[i] / 2);
+            // Both tails of the error function that lies on the same side keep their digits.
+            var between = upper <= 0
+                ? SpecialFunctions.Erfc(-upper * root) - SpecialFunctions.Erfc(-lower * root)
+                : 2 - SpecialFunctions.Erfc(upper * root) - SpecialFunctions.Erfc(-lower * root);
+            sum += Weight[i] * between / 2;
+        }
+
+        return sum > 0 ? Math.Log(sum) : LogDensity(Math.Abs(upper) < Math.Abs(lower) ? upper : lower) + Math.Log(upper - lower);
+    }
+}

@@ -1,0 +1,101 @@
+using System.Text.Json;
+using CalibrationApi.Containers;
+using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Http;
+using CalibrationApi.Machines;
+using CalibrationApi.Products;
+using CalibrationApi.Quantities;
+using CalibrationApi.Storage.Adoptions;
+using CalibrationApi.Storage.History;
+using CalibrationApi.Storage.Records;
+using CalibrationApi.Storing;
+using Microsoft.Data.Sqlite;
+
+namespace CalibrationApi.CatchTests;
+
+/// <summary>What the records say around a stored test: other containers, elements and products that may have been mistaken for the ones named.</summary>
+internal sealed record MistakeContextRecords
+{
+    private const int MostOthers = CatchTestRequestValidator.MostOthers;
+
+    public bool? NewLot { get; private init; }
+
+    public IReadOnlyList<OtherContainerOfTest?>? OtherContainers { get; private init; }
+
+    public IReadOnlyList<OtherDeliveryOfTest?>? OtherElements { get; private init; }
+
+    public IReadOnlyList<OtherDeliveryOfTest?>? OtherProducts { get; private init; }
+
+    /// <summary>Reads them.</summary>
+    /// <param name="connection">A connection.</param>
+    /// <param name="request">The test.</param>
+    /// <param name="series">What was tested.</param>
+    /// <param name="meter">Its meter.</param>
+    /// <param name="density">Bulk density of the product or its lot.</param>
+    /// <param name="compared">The value that the test is compared with; null when there is none.</param>
+    /// <param name="usesValueInForce">That value comes from the record of adoptions.</param>
+    /// <param name="at">When the test was made.</param>
+    public static MistakeContextRecords Of(
+        SqliteConnection connection, RecordCatchTestRequest request, Series series, MeterOfMachine meter, BulkDensityQuantity? density, ReferenceOfTest? compared, bool usesValueInForce, DateTimeOffset at)
+    {
+        // Without a value to compare with, nothing can be mistaken for it.
+        var inForce = compared is null ? [] : AdoptionStore.InForceOnMachine(connection, Workspace.Local, series.Machine, at);
+        return new MistakeContextRecords
+        {
+            NewLot = request.NewLot ?? (usesValueInForce && inForce.FirstOrDefault(one => one.Series == series)?.Lot is { } lot && request.Lot is not null ? lot != request.Lot : null),
+            OtherContainers = NullIfNone(Containers(connection, request.Container)),
+            OtherElements = compared is null ? null : NullIfNone(Elements(series, meter, inForce, compared)),
+            OtherProducts = compared is null ? null : NullIfNone(Products(connection, series, density, inForce, compared)),
+        };
+    }
+
+    private static IEnumerable<OtherContainerOfTest> Containers(SqliteConnection connection, string? own) =>
+        new DescribedRecordStore(RecordKind.Containers).List(connection, Workspace.Local, "", MostOthers + 1, withRetired: false)
+            .Where(record => record.Id != own)
+            .Select(record => (ContainerRequest)JsonSerializer.Deserialize(record.Body, JsonSettings.Contract.GetTypeInfo(typeof(ContainerRequest)))!)
+            .Select(container => new OtherContainerOfTest { Name = container.Name, Tare = container.Tare });
+
+    // What is in force for another element or setting of this meter; otherwise the displacement says what to expect.
+    private static IEnumerable<OtherDeliveryOfTest> Elements(Series series, MeterOfMachine meter, IReadOnlyList<AdoptionRecord> inForce, ReferenceOfTest compared)
+    {
+        var known = inForce
+            .Where(one => one.Series.Meter == series.Meter && one.Series.Product == series.Product && (one.Series.Element != series.Element || one.Series.Setting != series.Setting))
+            .ToArray();
+        foreach (var one in known)
+            yield return Delivery(one.Series.Setting.Length == 0 ? one.Series.Element : $"{one.Series.Element}, {one.Series.Setting}", one.Value, compared);
+        var own = meter.Elements!.First(one => one!.Name == series.Element)!.DisplacementPerRevolution?.Canonical();
+        foreach (var element in meter.Elements!)
+        {
+            if (element!.Name != series.Element && known.All(one => one.Series.Element != element.Name) && own is { } ours && element.DisplacementPerRevolution?.Canonical() is { } theirs)
+                yield return Delivery(element.Name!, compared.Canonical() * theirs / ours, compared);
+        }
+    }
+
+    // What is in force for another product on this meter and element; otherwise its bulk density says what to expect.
+    private static IEnumerable<OtherDeliveryOfTest> Products(SqliteConnection connection, Series series, BulkDensityQuantity? density, IReadOnlyList<AdoptionRecord> inForce, ReferenceOfTest compared)
+    {
+        foreach (var product in inForce.Select(one => one.Series.Product).Where(product => product != series.Product).Distinct().Take(MostOthers))
+        {
+            if (new DescribedRecordStore(RecordKind.Products).Find(connection, Workspace.Local, product) is not { } record)
+                continue;
+            if (inForce.FirstOrDefault(one => one.Series == series with { Product = product }) is { } known)
+            {
+                yield return Delivery(record.Name, known.Value, compared);
+                continue;
+            }
+
+            var described = (ProductRequest)JsonSerializer.Deserialize(record.Body, JsonSettings.Contract.GetTypeInfo(typeof(ProductRequest)))!;
+            if (density is not null && described.BulkDensity is { } theirs)
+                yield return Delivery(record.Name, compared.Canonical() * theirs.Canonical() / density.Canonical(), compared);
+        }
+    }
+
+    private static OtherDeliveryOfTest Delivery(string name, double kilogramsPerRevolution, ReferenceOfTest compared)
+    {
+        var unit = UnitTable.Get(compared.Unit!);
+        var shown = name.EnumerateRunes().Count() <= CatchTestRequestValidator.LongestName ? name : null;
+        return new OtherDeliveryOfTest { Name = shown, MassPerRevolution = new MassPerRevolutionQuantity { Value = AnswerUnits.Shown(unit.FromCanonical(kilogramsPerRevolution)), Unit = unit.Symbol } };
+    }
+
+    private static T[]? NullIfNone<T>(IEnumerable<T> items) => items.Take(MostOthers).ToArray() is { Length: > 0 } some ? some : null;
+}

@@ -1,0 +1,33 @@
+using CalibrationApi.Http;
+using FluentValidation;
+
+namespace CalibrationApi.CatchTests;
+
+internal sealed class ContainerOfTestValidator : AbstractValidator<ContainerOfTest>
+{
+    public ContainerOfTestValidator()
+    {
+        RuleFor(container => container.Volume).Measured(new(0, 10, "m3", ExcludesLeast: true));
+        RuleFor(container => container.Tare).Measured(new(0, 10, "t"));
+    }
+}
+
+internal sealed class OtherContainerOfTestValidator : AbstractValidator<OtherContainerOfTest>
+{
+    public OtherContainerOfTestValidator()
+    {
+        RuleFor(container => container.Name).Text(CatchTestRequestValidator.LongestName);
+        RuleFor(container => container.Tare).Needed();
+        RuleFor(container => container.Tare).Measured(new(0, 10, "t"));
+    }
+}
+
+internal sealed class OtherDeliveryOfTestValidator : AbstractValidator<OtherDeliveryOfTest>
+{
+    public OtherDeliveryOfTestValidator()
+    {
+        RuleFor(other => other.Name).Text(CatchTestRequestValidator.LongestName);
+        RuleFor(other => other.MassPerRevolution).Needed();
+        RuleFor(other => other.MassPerRevolution).Measured();
+    }
+}

@@ -1,0 +1,101 @@
+using System.Text;
+using System.Text.Json;
+using System.Text.RegularExpressions;
+using CalibrationApi.Testing;
+
+namespace CalibrationApi.Contract.Tests;
+
+/// <summary>The lines of http-examples/shell.md do in a real shell what is printed below them.</summary>
+public sealed partial class ShellPageTests(ShellPageTests.PastedPage page) : IClassFixture<ShellPageTests.PastedPage>
+{
+    private static readonly Block[] Blocks = Read();
+
+    public static TheoryData<int> Printed => [.. Blocks.Index().Where(block => block.Item.Kind.Length > 0).Select(block => block.Index)];
+
+    [Fact]
+    public void Page_FromTopToEnd_CoversTheJob()
+    {
+        var commands = string.Concat(Blocks.Select(block => block.Command));
+
+        Assert.True(Blocks.Length >= 15, $"Only {Blocks.Length} blocks of lines were found.");
+        Assert.All(
+            ["/calculations/catch-plan", "/plans/", "/machines", "/scales", "/scale-checks", "/catch-tests", "\"supersedes\"", "/adoptions", "/values-in-force", "/history",
+                "Idempotency-Key", "If-Match", "text/csv", "application/x-ndjson", "%header{link}", "/calculations/catch-test"],
+            part => Assert.Contains(part, commands, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [MemberData(nameof(Printed))]
+    public void Block_Pasted_PrintsWhatIsShownBelowIt(int number)
+    {
+        var (command, kind, shown) = Blocks[number];
+        var output = page.Outputs[number];
+
+        JsonElement[] nodes = [.. PrintedAnswer.Lines(output), .. ValuesIn(output).SelectMany(PrintedAnswer.Nodes)];
+        Assert.All(
+            kind == "json" ? PrintedAnswer.Values(shown) : [.. PrintedAnswer.Lines(shown)],
+            value => Assert.True(
+                nodes.Any(node => PrintedAnswer.IsPart(value, node)),
+                $"http-examples/shell.md shows{Environment.NewLine}{value}{Environment.NewLine}below{Environment.NewLine}{command}but it prints{Environment.NewLine}{output}"));
+    }
+
+    private static JsonElement[] ValuesIn(string output)
+    {
+        try
+        {
+            return PrintedAnswer.Values(output);
+        }
+        catch (JsonException)
+        {
+            return [];
+        }
+    }
+
+    private static Block[] Read()
+    {
+        var lines = File.ReadAllText(Repository.PathOf("http-examples", "shell.md")).Split("<!-- lines -->")[1].Split("<!-- /lines -->")[0];
+        return [.. BlockPattern().Matches(lines).Select(match => new Block(match.Groups["command"].Value, match.Groups["kind"].Value, match.Groups["output"].Value))];
+    }
+
+    // A fenced bash block and, if there is one, the fenced block of its output.
+    [GeneratedRegex("""```bash\n(?<command>(?:(?!```).)*)```(?:\s*```(?<kind>json|text)\n(?<output>(?:(?!```).)*)```)?""", RegexOptions.Singleline)]
+    private static partial Regex BlockPattern();
+
+    private sealed record Block(string Command, string Kind, string Shown);
+
+    /// <summary>All lines of the page in one shell, against a service with the demo season.</summary>
+    public sealed class PastedPage : IAsyncLifetime
+    {
+        private const string Address = "http://localhost:5000";
+
+        // Where jq is missing, whole answers are printed, as the page says.
+        private const string Jq = "command -v jq > /dev/null || jq() { if [ -f \"${!#}\" ]; then cat \"${!#}\"; else cat; fi; }\n";
+
+        private readonly RunningService service = new();
+        private readonly DirectoryInfo folder = Directory.CreateTempSubdirectory("calibration-shell-");
+
+        /// <summary>What each block printed.</summary>
+        public IReadOnlyList<string> Outputs { get; private set; } = [];
+
+        public async Task InitializeAsync()
+        {
+            await service.InitializeAsync();
+            var demo = folder.CreateSubdirectory("demo-data").FullName;
+            foreach (var data in Directory.GetFiles(Repository.PathOf("demo-data"), "*.json"))
+                File.Copy(data, Path.Combine(demo, Path.GetFileName(data)));
+            var script = new StringBuilder("set -euo pipefail\n").Append(Jq);
+            foreach (var (number, block) in Blocks.Index())
+                script.Append($"{{\n{block.Command.Replace(Address, service.Address, StringComparison.Ordinal)}}} > out.{number}\n");
+            await File.WriteAllTextAsync(Path.Combine(folder.FullName, "page.sh"), script.ToString());
+            var run = await Command.RunAsync(folder.FullName, "bash", "page.sh");
+            Assert.True(run.ExitCode == 0, $"The lines of http-examples/shell.md fail. {run.Everything}");
+            Outputs = [.. Blocks.Select((_, number) => File.ReadAllText(Path.Combine(folder.FullName, $"out.{number}")))];
+        }
+
+        public async Task DisposeAsync()
+        {
+            await service.DisposeAsync();
+            folder.Delete(recursive: true);
+        }
+    }
+}

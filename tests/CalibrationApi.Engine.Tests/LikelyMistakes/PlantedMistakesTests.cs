@@ -1,0 +1,104 @@
+using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.CatchTests;
+using CalibrationApi.Engine.LikelyMistakes;
+using CalibrationApi.Engine.Quantities;
+
+namespace CalibrationApi.Engine.Tests.LikelyMistakes;
+
+/// <summary>Each kind of mistake, made on purpose, is found where it was made.</summary>
+public sealed class PlantedMistakesTests
+{
+    private const double Pound = 0.45359237;
+    private const double Tare = 1.6 / (Suspected.InForce * 47);
+
+    private static readonly List<Case> Cases =
+    [
+        new(MistakeCode.PoundsAsKilograms, null, Suspected.Net(1 / Pound, 1.01 / Pound)),
+        new(MistakeCode.PoundsAsKilograms, null, Suspected.Net(1 / Pound)),
+        new(MistakeCode.KilogramsAsPounds, null, Suspected.Net(Pound, 1.01 * Pound).Knowing(known => known with { EnteredInPounds = true })),
+        new(MistakeCode.TareNotTakenOff, 1, Given.Test(Given.Weighed(18.52, 1.6, 47), Given.Weighed(18.56, 0, 47), Given.Weighed(18.5, 1.6, 47)).InForce(Suspected.InForce)),
+        new(MistakeCode.TareNotTakenOff, null, Suspected.Net(1.5, 1.51).Knowing(known => known with { ContainerTare = new Mass(0.5 * Suspected.InForce * 47) })),
+        new(MistakeCode.TareTakenOffTwice, null, Given.Test(Given.Weighed(17, 1.6, 47), Given.Weighed(6, 1.6, 16.6)).InForce(17 / 47.0)),
+        new(MistakeCode.TareOfAnotherContainer, 2, Suspected.Weighed(1, 1.01, 1.12).Knowing(known => known with { OtherContainers = [new("tub", new Mass(1.6 + 0.12 * Suspected.InForce * 47)), new("bin", new Mass(1.6))] })),
+        new(MistakeCode.DecimalSlip, 1, Suspected.Net(1, 10, 1.01)),
+        new(MistakeCode.DecimalSlip, 1, Suspected.Net(1, 10)),
+        new(MistakeCode.DecimalSlip, 1, Suspected.Net(1, 0.1, 1.01)),
+        new(MistakeCode.DecimalSlip, 0, Suspected.Net(100, 1, 1.01)),
+        new(MistakeCode.DecimalSlip, null, Suspected.Net(10, 10.1)),
+        new(MistakeCode.DecimalSlip, 1, Given.Test(Given.Weighed(18.7, 1.62, 47), Given.Weighed(185.6, 1.62, 46.8), Given.Weighed(18.64, 1.62, 47)).InForce(Suspected.InForce)),
+        new(MistakeCode.DecimalSlip, 1, Suspected.Net(1, 10, 1.01).WithoutReference()),
+        new(MistakeCode.CountDoubled, null, Suspected.Net(0.5, 0.505)),
+        new(MistakeCode.CountHalved, null, Suspected.Net(2, 2.01)),
+        new(MistakeCode.MeterNotPrimed, 0, Suspected.Net(0.7, 1, 1.01)),
+        new(MistakeCode.ContainerOverflowed, 2, Suspected.Net(1, 1.01, 0.7).Knowing(known => known with { ContainerCapacity = new Mass(0.72 * Suspected.InForce * 47) })),
+        new(MistakeCode.TankBridgedOrEmpty, 2, Suspected.Net(1, 1.01, 0.03).Knowing(known => known with { ContainerCapacity = new Mass(30) })),
+        new(MistakeCode.MeterIsolated, 2, Suspected.Net(1, 1.01, 0.3).Knowing(known => known with { RuledOut = [MistakeCode.TankBridgedOrEmpty] })),
+        new(MistakeCode.CatchPointMissed, 2, Suspected.Net(1, 1.01, 0.75).Knowing(known => known with { CatchPoints = 4 })),
+        new(MistakeCode.AnotherElement, null, Suspected.Net(1.5, 1.51).Knowing(known => known with { OtherElements = [Suspected.Other("coarse", 1.5), Suspected.Other("fine", 0.3)] })),
+        new(MistakeCode.AnotherProduct, null, Suspected.Net(1.5, 1.51).Knowing(known => known with { OtherProducts = [Suspected.Other("lentils", 1.49)] })),
+        new(MistakeCode.ValueInForceWrong, null, Suspected.Net(1.6, 1.61).Knowing(known => known with { RuledOut = [MistakeCode.SomethingElse, MistakeCode.TareNotTakenOff] })),
+        new(MistakeCode.StartValueWrong, null, Suspected.Net(5, 5.05).StartingFrom(Suspected.InForce)),
+        new(MistakeCode.SomethingElse, 1, Suspected.Net(1, 1.6, 1.01)),
+    ];
+
+    public static TheoryData<int> Numbers => [.. Enumerable.Range(0, Cases.Count)];
+
+    [Theory]
+    [MemberData(nameof(Numbers))]
+    public void Evaluate_PlantedMistake_IsTheFirstThatIsShown(int number)
+    {
+        var (code, at, test) = Cases[number];
+
+        var result = test.Evaluated();
+
+        Assert.NotEmpty(result.LikelyMistakes.Shown);
+        var first = result.LikelyMistakes.Shown[0];
+        Assert.Equal((code, at), (first.Code, first.Catch));
+        Assert.InRange(first.BayesFactor, MistakeJudgement.ClearEvidence, LikelyMistake.MostBayesFactor);
+        Assert.NotEqual(Verdict.Keep, result.Decision.Verdict);
+        Assert.Contains(result.Reasons.Concat(result.Findings), each => each.Code is FindingCode.LikelyMistake or FindingCode.CannotBeToldApart);
+    }
+
+    [Theory]
+    [MemberData(nameof(Numbers))]
+    public void Evaluate_PlantedMistakeRuledOut_IsNotShown(int number)
+    {
+        var (code, _, test) = Cases[number];
+
+        var result = test.Knowing(known => known with { RuledOut = [.. known.RuledOut, code] }).Evaluated();
+
+        Assert.DoesNotContain(result.LikelyMistakes.Shown, each => each.Code == code);
+    }
+
+    [Fact]
+    public void Cases_OfTheTable_PlantEveryMistake() => Assert.Equal(MistakeCode.All.Order(), Cases.Select(each => each.Code).Distinct().Order());
+
+    // Everything but the place and the code: a sentence that can be shown, and a check that can be done.
+    [Theory]
+    [MemberData(nameof(Numbers))]
+    public void Evaluate_PlantedMistake_IsExplainedInSentences(int number)
+    {
+        var shown = Cases[number].Test.Evaluated().LikelyMistakes.Shown;
+
+        Assert.All(shown, mistake =>
+        {
+            foreach (var sentence in (string[])[mistake.Detail.InMetric(), mistake.Check])
+            {
+                Assert.EndsWith(sentence.EndsWith('?') ? "?" : ".", sentence, StringComparison.Ordinal);
+                Assert.True(char.IsUpper(sentence[0]), sentence);
+                Assert.DoesNotContain("NaN", sentence, StringComparison.Ordinal);
+            }
+        });
+    }
+
+    [Fact]
+    public void Tare_OfOneCatch_NamesTheShareItExplains()
+    {
+        Assert.InRange(Tare, 0.09, 0.1);
+        var first = Cases.First(each => each.Code == MistakeCode.TareNotTakenOff).Test.Evaluated().LikelyMistakes.Shown[0];
+
+        Assert.Equal("Catch 2 shows 10 % more than the other catches show: the empty container left in the mass explains that.", first.Detail.InMetric());
+    }
+
+    private sealed record Case(string Code, int? At, CatchTest Test);
+}

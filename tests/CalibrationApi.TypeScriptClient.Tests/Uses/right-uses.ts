@@ -1,0 +1,27 @@
+// Uses of the client that have to compile.
+import { CalibrationClient, quantity, type CatchTestRequest, type MassQuantity, type ScaleRequest } from "calibration-api-client";
+
+const api = new CalibrationClient("http://localhost:5000", { retries: { attempts: 2 } });
+const signal = AbortSignal.timeout(1000);
+
+const spoken: MassQuantity = quantity(12.5, "lb");
+const written: MassQuantity = { value: 12.5, unit: "lb" };
+const question: CatchTestRequest = {
+  scale: { division: { value: 0.02, unit: "kg" } },
+  catches: [{ net: spoken, revolutions: quantity(40, "rev") }, { net: written, turns: { value: 20, unit: "rev" } }],
+};
+const mass: number = (await api.evaluateCatchTest(question, { units: "us", signal })).massPerRevolution.value;
+
+const created = await api.createScale({ name: "platform", division: quantity(20, "g") }, { idempotencyKey: "a key", signal });
+const body: ScaleRequest = { ...created.editable, retired: true };
+await api.replaceScale(created.record.id, body, { ifMatch: created.etag });
+const unchanged: undefined | { etag: string } = await api.getScale(created.record.id, { ifNoneMatch: created.etag });
+const read: { etag: string } = await api.getScale(created.record.id);
+const note: string | undefined = (await api.getPlan("id", { units: "metric" })).editable.note;
+
+for await (const item of api.listHistory({ verdict: "adopt", limit: 50, signal }))
+  console.log(item.occurredAt, mass, unchanged, read, note);
+for await (const line of api.batch("catch-test", [question], { signal }))
+  console.log(line.line, line.problem ? line.problem.detail : line.result.verdict);
+const csv: string | undefined = (await api.http.GET("/v1/history", { headers: { Accept: "text/csv" }, parseAs: "text" })).data;
+console.log(csv);
