@@ -28,7 +28,7 @@ internal static class ProblemCalls
         new(400, "unknown-parameter", "The query has a parameter that the operation does not take.", () => new(HttpMethod.Get, "/v1/units?dimension=mass")),
         new(404, "unknown-id", "There is no record with the id in the address.", () => new(HttpMethod.Get, $"{Product}/019a0000-0000-7000-8000-000000000000")),
         new(406, "media-type-not-given", "The list is asked for as a picture.", () => Accepting(new(HttpMethod.Get, Product), "image/png")),
-        new(408, "body-too-slow", "The body does not come within the time for a request.", () => new(HttpMethod.Post, Product) { Content = new EndlessBody() }, Settings: [("Calibration:Limits:RequestSeconds", "1")]),
+        new(408, "body-too-slow", "The body does not come within the time for a request.", () => new(HttpMethod.Post, Product) { Content = new SlowBody() }, Settings: [("Calibration:Limits:RequestSeconds", "1")]),
         new(409, "first-still-running", "The same request is sent again while the first is still being worked on.", () => Post(Product, """{ "name": "Spring barley" }"""), IsSentTwice: true),
         new(412, "changed-meanwhile", "If-Match names a revision that is no longer the last.", () => Put("\"r99\"")),
         new(413, "body-too-large", "The body is larger than 1 MiB.", () => Post(Product, new string(' ', 1_100_000))),
@@ -95,7 +95,8 @@ internal static class ProblemCalls
     private static async Task<JsonNode> SendToAnotherServiceAsync(Call call, (string Name, string Value)[] settings)
     {
         await using var service = new Service(settings: settings);
-        using var client = service.CreateClient();
+        // The usual client collects a body before it sends any of it.
+        using var client = service.CreateDefaultClient();
         if (call.IsSentBefore)
         {
             using var before = call.Request();
@@ -169,25 +170,25 @@ internal static class ProblemCalls
         public override DateTimeOffset GetUtcNow() => Failure is null ? now : throw Failure;
     }
 
-    /// <summary>A body that begins and does not end before it is given up.</summary>
-    private sealed class EndlessBody : HttpContent
+    /// <summary>A body that comes little by little and takes much longer than the time for a request.</summary>
+    private sealed class SlowBody : HttpContent
     {
-        private readonly TaskCompletionSource end = new(TaskCreationOptions.RunContinuationsAsynchronously);
+        public SlowBody() => Headers.ContentType = new MediaTypeHeaderValue("application/json");
 
-        public EndlessBody() => Headers.ContentType = new MediaTypeHeaderValue("application/json");
-
-        protected override Task SerializeToStreamAsync(Stream stream, TransportContext? context) => end.Task;
+        protected override async Task SerializeToStreamAsync(Stream stream, TransportContext? context)
+        {
+            for (var i = 0; i < 100; i++)
+            {
+                await stream.WriteAsync(" "u8.ToArray());
+                await stream.FlushAsync();
+                await Task.Delay(TimeSpan.FromMilliseconds(50));
+            }
+        }
 
         protected override bool TryComputeLength(out long length)
         {
             length = 0;
             return false;
-        }
-
-        protected override void Dispose(bool disposing)
-        {
-            end.TrySetResult();
-            base.Dispose(disposing);
         }
     }
 }

@@ -7,7 +7,7 @@ internal static class SecurityHeaders
     private const string OfData = "default-src 'none'; frame-ancestors 'none'";
 
     // The page is made of files of this service and calls this service only. Its library writes styles into the page, and
-    // evaluates the function that it is handed for trying requests.
+    // makes a function of the text that it is handed for trying requests.
     private const string OfReferencePage =
         "default-src 'none'; script-src 'self' 'unsafe-eval'; style-src 'self' 'unsafe-inline'; img-src 'self' data:; connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
 
