@@ -2329,7 +2329,7 @@ export interface components {
         };
         /** @description What went wrong and what to do about it (RFC 9457). */
         Problem: {
-            /** @description Kind of problem; `about:blank` says that the status tells it all. Act on `errors[].code`; `/reference/codes` explains every one. */
+            /** @description Kind of problem; `about:blank` says that the status tells it all, other kinds are those registered with IANA. Act on `errors[].code`; `/reference/codes` explains every one. */
             type: string;
             /** @description The name of the status. */
             title: string;
@@ -2342,6 +2342,8 @@ export interface components {
             detail: string;
             /** @description Identifier under which the service's operator finds this request in the logs. */
             traceId: string;
+            /** @description With 429: the policies of `RateLimit-Policy` that were exceeded. */
+            "violated-policies"?: string[];
             /** @description Every error found, at least one. */
             errors: components["schemas"]["ProblemError"][];
         };
@@ -2361,7 +2363,7 @@ export interface components {
             /** @description The column of a table it is about, as its header writes it; absent when it is about no single column. */
             column?: string;
             /**
-             * @description Stable code. Known today: `json-broken`, `type-wrong`, `member-unknown`, `member-duplicate`, `member-missing`, `unit-missing`, `unit-unknown`, `unit-wrong-dimension`, `unit-ambiguous`, `number-out-of-range`, `number-ambiguous`, `rows-apart`, `text-too-long`, `text-wrong`, `word-unknown`, `too-few`, `too-many`, `net-negative`, `tare-above-gross`, `revolutions-not-positive`, `catches-all-excluded`, `density-missing`, `settings-at-odds`, `not-found`, `method-not-allowed`, `not-acceptable`, `media-type-unsupported`, `body-too-large`, `request-broken`, `line-too-long`, `element-not-in-meter`, `meter-not-on-machine`, `id-unknown`, `id-taken`, `cursor-invalid`, `time-wrong`, `record-retired`, `records-at-odds`, `value-missing`, `already-superseded`, `precondition-required`, `precondition-failed`, `idempotency-key-reused`, `idempotency-in-flight`, `storage-unavailable`, `internal-error`.
+             * @description Stable code. Known today: `json-broken`, `type-wrong`, `member-unknown`, `member-duplicate`, `member-missing`, `unit-missing`, `unit-unknown`, `unit-wrong-dimension`, `unit-ambiguous`, `number-out-of-range`, `number-ambiguous`, `rows-apart`, `text-too-long`, `text-wrong`, `word-unknown`, `too-few`, `too-many`, `net-negative`, `tare-above-gross`, `revolutions-not-positive`, `catches-all-excluded`, `density-missing`, `settings-at-odds`, `not-found`, `method-not-allowed`, `not-acceptable`, `media-type-unsupported`, `body-too-large`, `body-too-slow`, `encoding-unsupported`, `rate-exceeded`, `service-busy`, `request-broken`, `line-too-long`, `element-not-in-meter`, `meter-not-on-machine`, `id-unknown`, `id-taken`, `cursor-invalid`, `time-wrong`, `record-retired`, `records-at-odds`, `value-missing`, `already-superseded`, `precondition-required`, `precondition-failed`, `idempotency-key-reused`, `idempotency-in-flight`, `storage-unavailable`, `internal-error`.
              * @example json-broken
              * @example type-wrong
              * @example member-unknown
@@ -2390,6 +2392,10 @@ export interface components {
              * @example not-acceptable
              * @example media-type-unsupported
              * @example body-too-large
+             * @example body-too-slow
+             * @example encoding-unsupported
+             * @example rate-exceeded
+             * @example service-busy
              * @example request-broken
              * @example line-too-long
              * @example element-not-in-meter
@@ -3177,6 +3183,8 @@ export interface components {
         /** @description The request cannot be read as this contract: broken JSON, a wrong type, an unknown or duplicate member or query parameter. One error, with its place. */
         BadRequest: {
             headers: {
+                "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                RateLimit: components["headers"]["RateLimit"];
                 [name: string]: unknown;
             };
             content: {
@@ -3191,6 +3199,8 @@ export interface components {
                  * @example 1
                  */
                 "Retry-After": number;
+                "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                RateLimit: components["headers"]["RateLimit"];
                 [name: string]: unknown;
             };
             content: {
@@ -3200,6 +3210,8 @@ export interface components {
         /** @description The service failed; nothing was stored. */
         InternalServerError: {
             headers: {
+                "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                RateLimit: components["headers"]["RateLimit"];
                 [name: string]: unknown;
             };
             content: {
@@ -3209,6 +3221,8 @@ export interface components {
         /** @description The answer cannot be given in any of the media types asked for. */
         NotAcceptable: {
             headers: {
+                "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                RateLimit: components["headers"]["RateLimit"];
                 [name: string]: unknown;
             };
             content: {
@@ -3218,15 +3232,19 @@ export interface components {
         /** @description There is no record with this id. */
         NotFound: {
             headers: {
+                "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                RateLimit: components["headers"]["RateLimit"];
                 [name: string]: unknown;
             };
             content: {
                 "application/problem+json": components["schemas"]["Problem"];
             };
         };
-        /** @description The body is larger than 1 MiB. */
+        /** @description The body is larger than the service takes: 1 MiB, unless its operator chose otherwise. */
         PayloadTooLarge: {
             headers: {
+                "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                RateLimit: components["headers"]["RateLimit"];
                 [name: string]: unknown;
             };
             content: {
@@ -3236,6 +3254,8 @@ export interface components {
         /** @description Somebody changed the record since the revision named by If-Match. */
         PreconditionFailed: {
             headers: {
+                "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                RateLimit: components["headers"]["RateLimit"];
                 [name: string]: unknown;
             };
             content: {
@@ -3245,15 +3265,46 @@ export interface components {
         /** @description If-Match is missing. */
         PreconditionRequired: {
             headers: {
+                "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                RateLimit: components["headers"]["RateLimit"];
                 [name: string]: unknown;
             };
             content: {
                 "application/problem+json": components["schemas"]["Problem"];
             };
         };
-        /** @description The database cannot be used right now; nothing was stored. Retry-After says when to try again. */
+        /** @description The body came too slowly. */
+        RequestTimeout: {
+            headers: {
+                "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                RateLimit: components["headers"]["RateLimit"];
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description The database cannot be used right now, or the service has more to do than it can; nothing was stored. Retry-After says when to try again. */
         ServiceUnavailable: {
             headers: {
+                "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                RateLimit: components["headers"]["RateLimit"];
+                /**
+                 * @description Seconds to wait before the request is sent again.
+                 * @example 1
+                 */
+                "Retry-After": number;
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description More requests than a policy of RateLimit-Policy allows. Retry-After says when to ask again. */
+        TooManyRequests: {
+            headers: {
+                "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                RateLimit: components["headers"]["RateLimit"];
                 /**
                  * @description Seconds to wait before the request is sent again.
                  * @example 1
@@ -3268,15 +3319,24 @@ export interface components {
         /** @description The request can be read but breaks rules, or cannot be answered. Every error, each with pointer, code and what to do. */
         UnprocessableEntity: {
             headers: {
+                "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                RateLimit: components["headers"]["RateLimit"];
                 [name: string]: unknown;
             };
             content: {
                 "application/problem+json": components["schemas"]["Problem"];
             };
         };
-        /** @description The body is not application/json in UTF-8. */
+        /** @description The body is not application/json in UTF-8, or it is compressed. */
         UnsupportedMediaType: {
             headers: {
+                "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                RateLimit: components["headers"]["RateLimit"];
+                /**
+                 * @description With a compressed body: that bodies are taken only as they are.
+                 * @example identity
+                 */
+                "Accept-Encoding"?: string;
                 [name: string]: unknown;
             };
             content: {
@@ -3370,7 +3430,18 @@ export interface components {
         IfMatch: string;
     };
     requestBodies: never;
-    headers: never;
+    headers: {
+        /**
+         * @description The limits that hold for the sender (draft-ietf-httpapi-ratelimit-headers-10): for each its name, its quota q, and the seconds w in which the quota may be used up.
+         * @example "address";q=6000;w=60, "key";q=3000;w=60
+         */
+        "RateLimit-Policy": string;
+        /**
+         * @description How the sender stands with each limit: requests r that remain, and seconds t until the whole quota is back.
+         * @example "address";r=5990;t=42, "key";r=2990;t=42
+         */
+        RateLimit: string;
+    };
     pathItems: never;
 }
 export type AdoptionAnswer = components['schemas']['AdoptionAnswer'];
@@ -3500,7 +3571,9 @@ export type ResponseNotFound = components['responses']['NotFound'];
 export type ResponsePayloadTooLarge = components['responses']['PayloadTooLarge'];
 export type ResponsePreconditionFailed = components['responses']['PreconditionFailed'];
 export type ResponsePreconditionRequired = components['responses']['PreconditionRequired'];
+export type ResponseRequestTimeout = components['responses']['RequestTimeout'];
 export type ResponseServiceUnavailable = components['responses']['ServiceUnavailable'];
+export type ResponseTooManyRequests = components['responses']['TooManyRequests'];
 export type ResponseUnprocessableEntity = components['responses']['UnprocessableEntity'];
 export type ResponseUnsupportedMediaType = components['responses']['UnsupportedMediaType'];
 export type ParameterIdempotencyKey = components['parameters']['IdempotencyKey'];
@@ -3522,6 +3595,8 @@ export type ParameterIfNoneMatch = components['parameters']['IfNoneMatch'];
 export type ParameterIncludeRetired = components['parameters']['IncludeRetired'];
 export type ParameterId = components['parameters']['Id'];
 export type ParameterIfMatch = components['parameters']['IfMatch'];
+export type HeaderRateLimitPolicy = components['headers']['RateLimit-Policy'];
+export type HeaderRateLimit = components['headers']['RateLimit'];
 export type $defs = Record<string, never>;
 export interface operations {
     planCatch: {
@@ -3544,6 +3619,8 @@ export interface operations {
             /** @description The plan. */
             200: {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -3551,10 +3628,13 @@ export interface operations {
                 };
             };
             400: components["responses"]["BadRequest"];
+            408: components["responses"]["RequestTimeout"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
         };
     };
     planCatchBatch: {
@@ -3577,6 +3657,8 @@ export interface operations {
             /** @description An answer for each question, in the order of the questions. It is sent before all questions are read, so what goes wrong later shows in its lines or cuts the connection. */
             200: {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -3592,7 +3674,14 @@ export interface operations {
                      * @description The media types that can be sent.
                      * @example application/x-ndjson, text/csv
                      */
-                    "Accept-Post": string;
+                    "Accept-Post"?: string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    /**
+                     * @description With a compressed body: that bodies are taken only as they are.
+                     * @example identity
+                     */
+                    "Accept-Encoding"?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -3600,7 +3689,9 @@ export interface operations {
                 };
             };
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
         };
     };
     evaluateCatchTest: {
@@ -3623,6 +3714,8 @@ export interface operations {
             /** @description The evaluation. */
             200: {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -3630,10 +3723,13 @@ export interface operations {
                 };
             };
             400: components["responses"]["BadRequest"];
+            408: components["responses"]["RequestTimeout"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
         };
     };
     evaluateCatchTestBatch: {
@@ -3657,6 +3753,8 @@ export interface operations {
             /** @description An answer for each question, in the order of the questions. It is sent before all questions are read, so what goes wrong later shows in its lines or cuts the connection. */
             200: {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -3673,7 +3771,14 @@ export interface operations {
                      * @description The media types that can be sent.
                      * @example application/x-ndjson, text/csv
                      */
-                    "Accept-Post": string;
+                    "Accept-Post"?: string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    /**
+                     * @description With a compressed body: that bodies are taken only as they are.
+                     * @example identity
+                     */
+                    "Accept-Encoding"?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -3681,7 +3786,9 @@ export interface operations {
                 };
             };
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
         };
     };
     listCatchTests: {
@@ -3773,6 +3880,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -3784,6 +3893,7 @@ export interface operations {
             400: components["responses"]["BadRequest"];
             406: components["responses"]["NotAcceptable"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -3831,6 +3941,8 @@ export interface operations {
                      * @example true
                      */
                     "Idempotent-Replayed"?: string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -3860,6 +3972,8 @@ export interface operations {
                      * @example true
                      */
                     "Idempotent-Replayed"?: string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -3867,10 +3981,12 @@ export interface operations {
                 };
             };
             400: components["responses"]["BadRequest"];
+            408: components["responses"]["RequestTimeout"];
             409: components["responses"]["Conflict"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -3912,6 +4028,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -3931,6 +4049,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content?: never;
@@ -3938,6 +4058,7 @@ export interface operations {
             400: components["responses"]["BadRequest"];
             404: components["responses"]["NotFound"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -3960,6 +4081,8 @@ export interface operations {
             /** @description Equal, or what differs. */
             200: {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -3969,6 +4092,7 @@ export interface operations {
             400: components["responses"]["BadRequest"];
             404: components["responses"]["NotFound"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -3990,6 +4114,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -3999,13 +4125,17 @@ export interface operations {
             /** @description The query holds a parameter that is unknown or given twice. */
             400: {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
         };
     };
     listContainers: {
@@ -4050,6 +4180,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4061,6 +4193,7 @@ export interface operations {
             400: components["responses"]["BadRequest"];
             406: components["responses"]["NotAcceptable"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -4108,6 +4241,8 @@ export interface operations {
                      * @example true
                      */
                     "Idempotent-Replayed"?: string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4137,6 +4272,8 @@ export interface operations {
                      * @example true
                      */
                     "Idempotent-Replayed"?: string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4144,10 +4281,12 @@ export interface operations {
                 };
             };
             400: components["responses"]["BadRequest"];
+            408: components["responses"]["RequestTimeout"];
             409: components["responses"]["Conflict"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -4189,6 +4328,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4208,6 +4349,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content?: never;
@@ -4215,6 +4358,7 @@ export interface operations {
             400: components["responses"]["BadRequest"];
             404: components["responses"]["NotFound"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -4263,6 +4407,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4271,11 +4417,13 @@ export interface operations {
             };
             400: components["responses"]["BadRequest"];
             404: components["responses"]["NotFound"];
+            408: components["responses"]["RequestTimeout"];
             412: components["responses"]["PreconditionFailed"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
             422: components["responses"]["UnprocessableEntity"];
             428: components["responses"]["PreconditionRequired"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -4369,6 +4517,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4380,6 +4530,7 @@ export interface operations {
             400: components["responses"]["BadRequest"];
             406: components["responses"]["NotAcceptable"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -4426,6 +4577,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4437,6 +4590,7 @@ export interface operations {
             400: components["responses"]["BadRequest"];
             406: components["responses"]["NotAcceptable"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -4484,6 +4638,8 @@ export interface operations {
                      * @example true
                      */
                     "Idempotent-Replayed"?: string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4513,6 +4669,8 @@ export interface operations {
                      * @example true
                      */
                     "Idempotent-Replayed"?: string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4520,10 +4678,12 @@ export interface operations {
                 };
             };
             400: components["responses"]["BadRequest"];
+            408: components["responses"]["RequestTimeout"];
             409: components["responses"]["Conflict"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -4565,6 +4725,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4584,6 +4746,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content?: never;
@@ -4591,6 +4755,7 @@ export interface operations {
             400: components["responses"]["BadRequest"];
             404: components["responses"]["NotFound"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -4639,6 +4804,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4647,11 +4814,13 @@ export interface operations {
             };
             400: components["responses"]["BadRequest"];
             404: components["responses"]["NotFound"];
+            408: components["responses"]["RequestTimeout"];
             412: components["responses"]["PreconditionFailed"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
             422: components["responses"]["UnprocessableEntity"];
             428: components["responses"]["PreconditionRequired"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -4698,6 +4867,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4709,6 +4880,7 @@ export interface operations {
             400: components["responses"]["BadRequest"];
             406: components["responses"]["NotAcceptable"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -4756,6 +4928,8 @@ export interface operations {
                      * @example true
                      */
                     "Idempotent-Replayed"?: string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4785,6 +4959,8 @@ export interface operations {
                      * @example true
                      */
                     "Idempotent-Replayed"?: string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4792,10 +4968,12 @@ export interface operations {
                 };
             };
             400: components["responses"]["BadRequest"];
+            408: components["responses"]["RequestTimeout"];
             409: components["responses"]["Conflict"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -4837,6 +5015,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4856,6 +5036,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content?: never;
@@ -4863,6 +5045,7 @@ export interface operations {
             400: components["responses"]["BadRequest"];
             404: components["responses"]["NotFound"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -4911,6 +5094,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4919,11 +5104,13 @@ export interface operations {
             };
             400: components["responses"]["BadRequest"];
             404: components["responses"]["NotFound"];
+            408: components["responses"]["RequestTimeout"];
             412: components["responses"]["PreconditionFailed"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
             422: components["responses"]["UnprocessableEntity"];
             428: components["responses"]["PreconditionRequired"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -4948,6 +5135,8 @@ export interface operations {
             /** @description Speeds, windows and ranking. */
             200: {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4955,10 +5144,13 @@ export interface operations {
                 };
             };
             400: components["responses"]["BadRequest"];
+            408: components["responses"]["RequestTimeout"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
         };
     };
     evaluateMeterSpeedBatch: {
@@ -4981,6 +5173,8 @@ export interface operations {
             /** @description An answer for each question, in the order of the questions. It is sent before all questions are read, so what goes wrong later shows in its lines or cuts the connection. */
             200: {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4996,7 +5190,14 @@ export interface operations {
                      * @description The media types that can be sent.
                      * @example application/x-ndjson, text/csv
                      */
-                    "Accept-Post": string;
+                    "Accept-Post"?: string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    /**
+                     * @description With a compressed body: that bodies are taken only as they are.
+                     * @example identity
+                     */
+                    "Accept-Encoding"?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -5004,7 +5205,9 @@ export interface operations {
                 };
             };
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
         };
     };
     planCatchOfPlan: {
@@ -5028,6 +5231,8 @@ export interface operations {
             /** @description The catch plan. */
             200: {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5037,6 +5242,7 @@ export interface operations {
             400: components["responses"]["BadRequest"];
             404: components["responses"]["NotFound"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -5083,6 +5289,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5094,6 +5302,7 @@ export interface operations {
             400: components["responses"]["BadRequest"];
             406: components["responses"]["NotAcceptable"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -5141,6 +5350,8 @@ export interface operations {
                      * @example true
                      */
                     "Idempotent-Replayed"?: string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5170,6 +5381,8 @@ export interface operations {
                      * @example true
                      */
                     "Idempotent-Replayed"?: string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5177,10 +5390,12 @@ export interface operations {
                 };
             };
             400: components["responses"]["BadRequest"];
+            408: components["responses"]["RequestTimeout"];
             409: components["responses"]["Conflict"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -5222,6 +5437,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5241,6 +5458,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content?: never;
@@ -5248,6 +5467,7 @@ export interface operations {
             400: components["responses"]["BadRequest"];
             404: components["responses"]["NotFound"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -5296,6 +5516,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5304,11 +5526,13 @@ export interface operations {
             };
             400: components["responses"]["BadRequest"];
             404: components["responses"]["NotFound"];
+            408: components["responses"]["RequestTimeout"];
             412: components["responses"]["PreconditionFailed"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
             422: components["responses"]["UnprocessableEntity"];
             428: components["responses"]["PreconditionRequired"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -5355,6 +5579,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5366,6 +5592,7 @@ export interface operations {
             400: components["responses"]["BadRequest"];
             406: components["responses"]["NotAcceptable"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -5413,6 +5640,8 @@ export interface operations {
                      * @example true
                      */
                     "Idempotent-Replayed"?: string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5442,6 +5671,8 @@ export interface operations {
                      * @example true
                      */
                     "Idempotent-Replayed"?: string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5449,10 +5680,12 @@ export interface operations {
                 };
             };
             400: components["responses"]["BadRequest"];
+            408: components["responses"]["RequestTimeout"];
             409: components["responses"]["Conflict"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -5494,6 +5727,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5513,6 +5748,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content?: never;
@@ -5520,6 +5757,7 @@ export interface operations {
             400: components["responses"]["BadRequest"];
             404: components["responses"]["NotFound"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -5568,6 +5806,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5576,11 +5816,13 @@ export interface operations {
             };
             400: components["responses"]["BadRequest"];
             404: components["responses"]["NotFound"];
+            408: components["responses"]["RequestTimeout"];
             412: components["responses"]["PreconditionFailed"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
             422: components["responses"]["UnprocessableEntity"];
             428: components["responses"]["PreconditionRequired"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -5674,6 +5916,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5685,6 +5929,7 @@ export interface operations {
             400: components["responses"]["BadRequest"];
             406: components["responses"]["NotAcceptable"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -5732,6 +5977,8 @@ export interface operations {
                      * @example true
                      */
                     "Idempotent-Replayed"?: string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5761,6 +6008,8 @@ export interface operations {
                      * @example true
                      */
                     "Idempotent-Replayed"?: string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5768,10 +6017,12 @@ export interface operations {
                 };
             };
             400: components["responses"]["BadRequest"];
+            408: components["responses"]["RequestTimeout"];
             409: components["responses"]["Conflict"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -5813,6 +6064,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5832,6 +6085,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content?: never;
@@ -5839,6 +6094,7 @@ export interface operations {
             400: components["responses"]["BadRequest"];
             404: components["responses"]["NotFound"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -5885,6 +6141,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5896,6 +6154,7 @@ export interface operations {
             400: components["responses"]["BadRequest"];
             406: components["responses"]["NotAcceptable"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -5943,6 +6202,8 @@ export interface operations {
                      * @example true
                      */
                     "Idempotent-Replayed"?: string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5972,6 +6233,8 @@ export interface operations {
                      * @example true
                      */
                     "Idempotent-Replayed"?: string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5979,10 +6242,12 @@ export interface operations {
                 };
             };
             400: components["responses"]["BadRequest"];
+            408: components["responses"]["RequestTimeout"];
             409: components["responses"]["Conflict"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -6024,6 +6289,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -6043,6 +6310,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content?: never;
@@ -6050,6 +6319,7 @@ export interface operations {
             400: components["responses"]["BadRequest"];
             404: components["responses"]["NotFound"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -6098,6 +6368,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -6106,11 +6378,13 @@ export interface operations {
             };
             400: components["responses"]["BadRequest"];
             404: components["responses"]["NotFound"];
+            408: components["responses"]["RequestTimeout"];
             412: components["responses"]["PreconditionFailed"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
             422: components["responses"]["UnprocessableEntity"];
             428: components["responses"]["PreconditionRequired"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -6132,6 +6406,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -6141,13 +6417,17 @@ export interface operations {
             /** @description The query holds a parameter that is unknown or given twice. */
             400: {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
         };
     };
     listAdoptions: {
@@ -6239,6 +6519,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -6250,6 +6532,7 @@ export interface operations {
             400: components["responses"]["BadRequest"];
             406: components["responses"]["NotAcceptable"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -6297,6 +6580,8 @@ export interface operations {
                      * @example true
                      */
                     "Idempotent-Replayed"?: string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -6326,6 +6611,8 @@ export interface operations {
                      * @example true
                      */
                     "Idempotent-Replayed"?: string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -6333,10 +6620,12 @@ export interface operations {
                 };
             };
             400: components["responses"]["BadRequest"];
+            408: components["responses"]["RequestTimeout"];
             409: components["responses"]["Conflict"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -6378,6 +6667,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -6397,6 +6688,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content?: never;
@@ -6404,6 +6697,7 @@ export interface operations {
             400: components["responses"]["BadRequest"];
             404: components["responses"]["NotFound"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -6454,6 +6748,8 @@ export interface operations {
             /** @description The values in force. */
             200: {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -6463,6 +6759,7 @@ export interface operations {
             400: components["responses"]["BadRequest"];
             404: components["responses"]["NotFound"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };

@@ -55,6 +55,7 @@ namespace CalibrationApi.Client.V1.CatchTests
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 400 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 406 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 422 status code</exception>
+        /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 429 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 500 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 503 status code</exception>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
@@ -72,6 +73,7 @@ namespace CalibrationApi.Client.V1.CatchTests
                 { "400", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "406", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "422", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
+                { "429", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "500", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "503", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
             };
@@ -85,10 +87,12 @@ namespace CalibrationApi.Client.V1.CatchTests
         /// <param name="cancellationToken">Cancellation token to use when cancelling requests</param>
         /// <param name="requestConfiguration">Configuration for the request such as headers, query parameters, and middleware options.</param>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 400 status code</exception>
+        /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 408 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 409 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 413 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 415 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 422 status code</exception>
+        /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 429 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 500 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 503 status code</exception>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
@@ -105,10 +109,12 @@ namespace CalibrationApi.Client.V1.CatchTests
             var errorMapping = new Dictionary<string, ParsableFactory<IParsable>>
             {
                 { "400", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
+                { "408", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "409", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "413", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "415", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "422", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
+                { "429", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "500", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "503", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
             };

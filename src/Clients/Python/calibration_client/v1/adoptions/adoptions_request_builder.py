@@ -66,6 +66,7 @@ class AdoptionsRequestBuilder(BaseRequestBuilder):
             "400": Problem,
             "406": Problem,
             "422": Problem,
+            "429": Problem,
             "500": Problem,
             "503": Problem,
         }
@@ -91,10 +92,12 @@ class AdoptionsRequestBuilder(BaseRequestBuilder):
 
         error_mapping: dict[str, type[ParsableFactory]] = {
             "400": Problem,
+            "408": Problem,
             "409": Problem,
             "413": Problem,
             "415": Problem,
             "422": Problem,
+            "429": Problem,
             "500": Problem,
             "503": Problem,
         }

@@ -49,6 +49,7 @@ class HistoryRequestBuilder(BaseRequestBuilder):
             "400": Problem,
             "406": Problem,
             "422": Problem,
+            "429": Problem,
             "500": Problem,
             "503": Problem,
         }

@@ -63,6 +63,7 @@ class ProductsRequestBuilder(BaseRequestBuilder):
             "400": Problem,
             "406": Problem,
             "422": Problem,
+            "429": Problem,
             "500": Problem,
             "503": Problem,
         }
@@ -88,10 +89,12 @@ class ProductsRequestBuilder(BaseRequestBuilder):
 
         error_mapping: dict[str, type[ParsableFactory]] = {
             "400": Problem,
+            "408": Problem,
             "409": Problem,
             "413": Problem,
             "415": Problem,
             "422": Problem,
+            "429": Problem,
             "500": Problem,
             "503": Problem,
         }

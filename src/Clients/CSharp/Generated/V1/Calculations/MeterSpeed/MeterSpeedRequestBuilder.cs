@@ -47,10 +47,13 @@ namespace CalibrationApi.Client.V1.Calculations.MeterSpeed
         /// <param name="cancellationToken">Cancellation token to use when cancelling requests</param>
         /// <param name="requestConfiguration">Configuration for the request such as headers, query parameters, and middleware options.</param>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 400 status code</exception>
+        /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 408 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 413 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 415 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 422 status code</exception>
+        /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 429 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 500 status code</exception>
+        /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 503 status code</exception>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public async Task<global::CalibrationApi.Client.Models.MeterSpeedAnswer?> PostAsync(global::CalibrationApi.Client.Models.MeterSpeedRequest body, Action<RequestConfiguration<global::CalibrationApi.Client.V1.Calculations.MeterSpeed.MeterSpeedRequestBuilder.MeterSpeedRequestBuilderPostQueryParameters>>? requestConfiguration = default, CancellationToken cancellationToken = default)
@@ -65,10 +68,13 @@ namespace CalibrationApi.Client.V1.Calculations.MeterSpeed
             var errorMapping = new Dictionary<string, ParsableFactory<IParsable>>
             {
                 { "400", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
+                { "408", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "413", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "415", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "422", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
+                { "429", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "500", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
+                { "503", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
             };
             return await RequestAdapter.SendAsync<global::CalibrationApi.Client.Models.MeterSpeedAnswer>(requestInfo, global::CalibrationApi.Client.Models.MeterSpeedAnswer.CreateFromDiscriminatorValue, errorMapping, cancellationToken).ConfigureAwait(false);
         }

@@ -47,6 +47,7 @@ class LotsItemRequestBuilder(BaseRequestBuilder):
             "400": Problem,
             "404": Problem,
             "422": Problem,
+            "429": Problem,
             "500": Problem,
             "503": Problem,
         }
@@ -73,11 +74,13 @@ class LotsItemRequestBuilder(BaseRequestBuilder):
         error_mapping: dict[str, type[ParsableFactory]] = {
             "400": Problem,
             "404": Problem,
+            "408": Problem,
             "412": Problem,
             "413": Problem,
             "415": Problem,
             "422": Problem,
             "428": Problem,
+            "429": Problem,
             "500": Problem,
             "503": Problem,
         }

@@ -48,6 +48,7 @@ class MachinesItemRequestBuilder(BaseRequestBuilder):
             "400": Problem,
             "404": Problem,
             "422": Problem,
+            "429": Problem,
             "500": Problem,
             "503": Problem,
         }
@@ -74,11 +75,13 @@ class MachinesItemRequestBuilder(BaseRequestBuilder):
         error_mapping: dict[str, type[ParsableFactory]] = {
             "400": Problem,
             "404": Problem,
+            "408": Problem,
             "412": Problem,
             "413": Problem,
             "415": Problem,
             "422": Problem,
             "428": Problem,
+            "429": Problem,
             "500": Problem,
             "503": Problem,
         }
