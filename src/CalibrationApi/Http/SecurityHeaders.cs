@@ -28,7 +28,9 @@ internal static class SecurityHeaders
         var headers = context.Response.Headers;
         headers.XContentTypeOptions = "nosniff";
         headers["Referrer-Policy"] = "no-referrer";
-        headers.ContentSecurityPolicy = context.Request.Path.StartsWithSegments("/reference") ? OfReferencePage : OfData;
+        // A page that needs less says so itself.
+        if (headers.ContentSecurityPolicy.Count == 0)
+            headers.ContentSecurityPolicy = context.Request.Path.StartsWithSegments("/reference") ? OfReferencePage : OfData;
         // Nobody has to know which version of it.
         headers.Remove("x-swagger-ui-version");
         if (headers.CacheControl.Count == 0)

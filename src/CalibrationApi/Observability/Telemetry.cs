@@ -1,7 +1,6 @@
 using System.Diagnostics;
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Storage.Writing;
-using OpenTelemetry;
 using OpenTelemetry.Metrics;
 using OpenTelemetry.Resources;
 using OpenTelemetry.Trace;
@@ -21,9 +20,8 @@ internal static class Telemetry
         builder.Services.AddOpenTelemetry()
             // Before what the environment says, which wins.
             .ConfigureResource(resource => resource.AddService("calibration-api", serviceVersion: EngineVersion.Current).AddEnvironmentVariableDetector())
-            .WithTracing(traces => traces.AddAspNetCoreInstrumentation(web => web.EnrichWithHttpResponse = HideAddress))
-            .WithMetrics(metrics => metrics.AddAspNetCoreInstrumentation().AddMeter(Evaluations.Meter).AddMeter(WriterMetrics.Meter))
-            .UseOtlpExporter();
+            .WithTracing(traces => traces.AddAspNetCoreInstrumentation(web => web.EnrichWithHttpResponse = HideAddress).AddOtlpExporter())
+            .WithMetrics(metrics => metrics.AddAspNetCoreInstrumentation().AddMeter(Evaluations.Meter).AddMeter(WriterMetrics.Meter).AddOtlpExporter());
     }
 
     // A path holds whatever its sender wrote, be it a key; its template says as much.
