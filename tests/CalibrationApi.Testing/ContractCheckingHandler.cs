@@ -24,7 +24,8 @@ public sealed class ContractCheckingHandler(ContractDocument? contract = null) :
     private static readonly FrozenSet<string> Undocumented = new[]
     {
         "Date", "Server", "Connection", "Keep-Alive", "Transfer-Encoding", "Content-Type", "Content-Length", "Content-Encoding",
-        "Vary", "Allow", "X-Content-Type-Options", "Content-Security-Policy", "Referrer-Policy", "Strict-Transport-Security",
+        "Vary", "Allow", "Access-Control-Allow-Origin", "Access-Control-Expose-Headers",
+        "X-Content-Type-Options", "Content-Security-Policy", "Referrer-Policy", "Strict-Transport-Security",
     }.ToFrozenSet(StringComparer.OrdinalIgnoreCase);
 
     // The server's own failure page forbids caches by headers that no operation declares.

@@ -9,16 +9,16 @@ internal static class ErrorCode
     [Remedy("Send one JSON object in UTF-8. The sentence says where reading stopped."), Statuses(400)]
     public const string JsonBroken = "json-broken";
 
-    /// <summary>A value is of another type than the contract says, for example a text where a number belongs.</summary>
-    [Remedy("Send the type that the sentence names. Numbers stand without quotes and with a decimal point."), Statuses(400)]
+    /// <summary>A value is of another type than the contract says, for example a text where a number belongs. In a cell of a table it comes with 422.</summary>
+    [Remedy("Send the type that the sentence names. Numbers stand without quotes and with a decimal point."), Statuses(400, 422)]
     public const string TypeWrong = "type-wrong";
 
-    /// <summary>A member or query parameter is unknown here; often it is misspelt.</summary>
-    [Remedy("Correct the name or leave it out. The sentence lists what is known or names the nearest."), Statuses(400)]
+    /// <summary>A member, query parameter or column of a table is unknown here; often it is misspelt. Columns come with 422.</summary>
+    [Remedy("Correct the name or leave it out. The sentence lists what is known or names the nearest."), Statuses(400, 422)]
     public const string MemberUnknown = "member-unknown";
 
-    /// <summary>A member or query parameter is given twice.</summary>
-    [Remedy("Give it once."), Statuses(400)]
+    /// <summary>A member, query parameter or column of a table is given twice. Columns come with 422.</summary>
+    [Remedy("Give it once."), Statuses(400, 422)]
     public const string MemberDuplicate = "member-duplicate";
 
     /// <summary>A member that is needed is not there.</summary>

@@ -141,6 +141,8 @@ public sealed class BatchStreamTests : IDisposable
             UseKestrel(0);
             StartServer();
             Caller = CreateClient();
+            // Ten thousand lines take as long as the machine needs.
+            Caller.Timeout = TimeSpan.FromMinutes(10);
         }
 
         public HttpClient Caller { get; }
