@@ -77,7 +77,7 @@ internal static class Declared
     public static object[] Batch { get; } =
     [
         .. Problems([StatusCodes.Status400BadRequest, StatusCodes.Status406NotAcceptable, StatusCodes.Status415UnsupportedMediaType, StatusCodes.Status422UnprocessableEntity, StatusCodes.Status500InternalServerError]),
-        new AnswerHeader("Accept-Post", "The media types that can be sent.", StatusCodes.Status415UnsupportedMediaType, IsAlwaysSent: false),
+        new AnswerHeader("Accept-Post", "The media types that can be sent.", StatusCodes.Status415UnsupportedMediaType),
         new RequestTimeoutAttribute(LimitsSetup.LongTime),
         MuchWork.Metadata,
     ];

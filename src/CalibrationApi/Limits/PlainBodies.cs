@@ -1,3 +1,4 @@
+using CalibrationApi.Batch;
 using CalibrationApi.Http;
 using Microsoft.AspNetCore.Http.Features;
 
@@ -15,6 +16,8 @@ internal static class PlainBodies
             return next(context);
         // What would be taken instead.
         context.Response.Headers.AcceptEncoding = Identity;
+        if (BatchRoutes.TakenBy(context.GetEndpoint()) is { } media)
+            context.Response.Headers["Accept-Post"] = media;
         return ProblemResult.Of(StatusCodes.Status415UnsupportedMediaType, ErrorCode.EncodingUnsupported, "Compressed bodies are not taken. Send the body as it is, without Content-Encoding.").ExecuteAsync(context);
     }
 

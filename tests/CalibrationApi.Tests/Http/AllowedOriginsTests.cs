@@ -24,7 +24,7 @@ public sealed class AllowedOriginsTests
 
         Assert.Equal(origin, Header(response, "Access-Control-Allow-Origin"));
         Assert.Equal(
-            ["Allow", "Content-Disposition", "ETag", "Idempotent-Replayed", "Link", "Location", "RateLimit", "RateLimit-Policy", "Retry-After"],
+            ["Accept-Post", "Allow", "Content-Disposition", "ETag", "Idempotent-Replayed", "Link", "Location", "RateLimit", "RateLimit-Policy", "Retry-After"],
             Names(response, "Access-Control-Expose-Headers"));
         Assert.Null(Header(response, "Access-Control-Allow-Credentials"));
         Assert.Equal(["Accept", "Origin"], Names(response, "Vary"));

@@ -30,6 +30,37 @@ public sealed class RequestSizeTests
         Assert.Equal("identity", Assert.Single(response.Headers.GetValues("Accept-Encoding")));
     }
 
+    [Theory]
+    [InlineData(Question.CatchTest, "application/x-ndjson, text/csv")]
+    [InlineData(Question.CatchPlan, "application/x-ndjson")]
+    public async Task Batch_Compressed_IsUnsupportedAndSaysWhatIsTaken(string operation, string media)
+    {
+        using var content = new ByteArrayContent([0x1F, 0x8B]);
+        content.Headers.TryAddWithoutValidation("Content-Type", "application/x-ndjson");
+        content.Headers.TryAddWithoutValidation("Content-Encoding", "gzip");
+
+        using var response = await ApiHost.Client.PostAsync(new Uri(Question.PathOf(operation) + "/batch", UriKind.Relative), content);
+
+        Assert.Equal(ErrorCode.EncodingUnsupported, (await ProblemBody.ReadAsync(response, 415)).Only().Code);
+        Assert.Equal(media, string.Join(", ", response.Headers.GetValues("Accept-Post")));
+    }
+
+    [Theory]
+    [InlineData(Question.CatchTest)]
+    [InlineData(Question.CatchPlan)]
+    [InlineData(Question.MeterSpeed)]
+    public async Task Batch_OfEveryCalculation_CountsAsMuchWork(string operation)
+    {
+        using var content = new ByteArrayContent("{}\n"u8.ToArray());
+        content.Headers.TryAddWithoutValidation("Content-Type", "application/x-ndjson");
+        await using var host = new ArrangedHost();
+
+        using var response = await host.SendAsync(HttpMethod.Post, Question.PathOf(operation) + "/batch", "192.0.2.1", "one", content);
+
+        Assert.Equal(200, (int)response.StatusCode);
+        Assert.Contains("\"batches\";r=1", Assert.Single(response.Headers.GetValues("RateLimit")), StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task Body_SaidToBeAsItIs_IsTaken()
     {
