@@ -81,6 +81,13 @@ public sealed class CalibrationDatabase : IDisposable
         return connection;
     }
 
+    /// <summary>Whether the file has the schema that this version of the service knows.</summary>
+    public bool IsCurrent()
+    {
+        using var connection = Open();
+        return connection.QuerySingle<int>("pragma user_version") == Migrator.Newest;
+    }
+
     /// <summary>True when nothing was ever stored in any workspace.</summary>
     public bool IsEmpty()
     {

@@ -2,23 +2,30 @@ using CalibrationApi;
 using CalibrationApi.Access;
 using CalibrationApi.Contract;
 using CalibrationApi.Demo;
+using CalibrationApi.Health;
 using CalibrationApi.Http;
 using CalibrationApi.Keys;
+using CalibrationApi.Observability;
+using CalibrationApi.Settings;
 using CalibrationApi.Storing;
-using Microsoft.AspNetCore.Diagnostics.HealthChecks;
 
 if (args is [KeysCommand.Word, ..])
     return KeysCommand.Run(args[1..], Console.Out, Console.Error);
 
+var isDemo = args.Contains(DemoSeason.Switch);
 var builder = WebApplication.CreateBuilder(DemoSeason.OtherArguments(args));
-builder.AddHttpRules();
+if (!builder.TryAddSettings(isDemo, out var settings))
+    return 1;
+builder.AddObservability(settings);
+builder.AddHttpRules(settings);
 builder.Services.AddAccess();
 builder.Services.AddContract();
-builder.AddStorage(isDemo: args.Contains(DemoSeason.Switch));
+builder.AddStorage(isDemo);
+builder.Services.AddHealth();
 builder.Services.AddCapabilities();
 
 var app = builder.Build();
-if ((AllowedOrigins.Refusal(app.Configuration) ?? LocalMode.StartRefusal(app)) is { } refusal)
+if (LocalMode.StartRefusal(app) is { } refusal)
 {
     Console.Error.WriteLine(refusal);
     return 1;
@@ -26,8 +33,7 @@ if ((AllowedOrigins.Refusal(app.Configuration) ?? LocalMode.StartRefusal(app)) i
 
 app.UseHttpRules();
 app.MapContract();
-app.MapHealthChecks("/healthz/live", new HealthCheckOptions { Predicate = _ => false }).ExcludeFromDescription();
-app.MapHealthChecks("/healthz/ready").ExcludeFromDescription();
+app.MapHealth();
 app.MapCapabilities();
 
-return await Serving.RunAsync(app, args.Contains(DemoSeason.Switch) ? DemoSeason.RunAsync : null);
+return await Serving.RunAsync(app, isDemo ? DemoSeason.RunAsync : null);

@@ -6,7 +6,7 @@ namespace CalibrationApi.Architecture.Tests;
 public sealed partial class CapabilityDependenciesTests
 {
     // What every capability may use. They are no capabilities themselves, with the exceptions below.
-    private static readonly string[] Foundation = ["Access", "Batch", "Contract", "Http", "Quantities", "Records", "Storing"];
+    private static readonly string[] Foundation = ["Access", "Batch", "Contract", "Http", "Limits", "Observability", "Quantities", "Records", "Settings", "Storing"];
 
     // The demonstration and the list of everything that crosses the border know all capabilities by their nature.
     private static readonly string[] KnowEverything = ["Demo", "Http/ContractJson.cs"];

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Net;
 using System.Net.Http.Headers;
 using System.Text;
 using System.Text.Json.Nodes;
@@ -31,10 +32,12 @@ internal static class ProblemCalls
         new(403, "scope-missing", "The key may read and write, but not look at the audit.", () => Showing(SampleKeys.LesserText)),
         new(404, "unknown-id", "There is no record with the id in the address.", () => new(HttpMethod.Get, $"{Product}/019a0000-0000-7000-8000-000000000000")),
         new(406, "media-type-not-given", "The list is asked for as a picture.", () => Accepting(new(HttpMethod.Get, Product), "image/png")),
+        new(408, "body-too-slow", "The body does not come within the time for a request.", () => new(HttpMethod.Post, Product) { Content = new SlowBody() }, Settings: [("Calibration:Limits:RequestSeconds", "1")]),
         new(409, "first-still-running", "The same request is sent again while the first is still being worked on.", () => Post(Product, """{ "name": "Spring barley" }"""), IsSentTwice: true),
         new(412, "changed-meanwhile", "If-Match names a revision that is no longer the last.", () => Put("\"r99\"")),
         new(413, "body-too-large", "The body is larger than 1 MiB.", () => Post(Product, new string(' ', 1_100_000))),
         new(415, "not-json", "The body is sent as plain text.", () => Post(Product, "barley", "text/plain")),
+        new(415, "compressed", "The body is compressed.", () => Compressed(Post(Product, "barley"))),
         new(422, "several-rules-broken", "A unit is missing and a number is out of range: every error is told at once.", () => CatchTestWith(test =>
         {
             test["scale"]!["division"]!.AsObject().Remove("unit");
@@ -47,6 +50,7 @@ internal static class ProblemCalls
         })),
         new(422, "unknown-word", "A parameter has a word that is not in its list.", () => new(HttpMethod.Get, $"{Product}?units=imperial")),
         new(428, "if-match-missing", "A record is to be changed without saying which revision.", () => Put(null)),
+        new(429, "too-many-requests", "More requests came in a minute than are taken.", () => new(HttpMethod.Get, Product), Settings: [("Calibration:Limits:RequestsPerMinuteLocal", "1")], IsSentBefore: true),
         new(500, "failed", "The service failed.", () => Post(Product, """{ "name": "Spring barley" }"""), Failure: new InvalidOperationException("A fault of the service.")),
         new(503, "database-busy", "The database cannot be used right now.", () => Post(Product, """{ "name": "Spring barley" }"""), Failure: new SqliteException("The database is locked.", 5)),
     ];
@@ -60,6 +64,7 @@ internal static class ProblemCalls
         {
             var body = call.Failure is { } failure ? await SendToAFailingServiceAsync(call, failure)
                 : call.IsSentTwice ? await SendTwiceAtOnceAsync(service, call)
+                : call.Settings is { } settings ? await SendToAnotherServiceAsync(call, settings)
                 : await SendAsync(service.CreateClient(), call);
             var status = call.Status.ToString(CultureInfo.InvariantCulture);
             if (shown[status] is not JsonObject ofStatus)
@@ -89,6 +94,21 @@ internal static class ProblemCalls
         await using var service = new Service(services => services.AddSingleton<TimeProvider>(clock));
         using var client = service.CreateClient();
         clock.Failure = failure;
+        return await SendAsync(client, call);
+    }
+
+    // Limits that nobody would set, so that one request meets them.
+    private static async Task<JsonNode> SendToAnotherServiceAsync(Call call, (string Name, string Value)[] settings)
+    {
+        await using var service = new Service(settings: settings);
+        // The usual client collects a body before it sends any of it.
+        using var client = service.CreateDefaultClient();
+        if (call.IsSentBefore)
+        {
+            using var before = call.Request();
+            using var taken = await client.SendAsync(before);
+        }
+
         return await SendAsync(client, call);
     }
 
@@ -141,6 +161,12 @@ internal static class ProblemCalls
         return request;
     }
 
+    private static HttpRequestMessage Compressed(HttpRequestMessage request)
+    {
+        request.Content!.Headers.ContentEncoding.Add("gzip");
+        return request;
+    }
+
     private static HttpRequestMessage CatchTestWith(Action<JsonObject> change)
     {
         var test = JsonNode.Parse(File.ReadAllText(Repository.PathOf("demo-data", "catch-test.json")))!.AsObject();
@@ -148,12 +174,35 @@ internal static class ProblemCalls
         return Post(CatchTest, test.ToJsonString());
     }
 
-    private sealed record Call(int Status, string Name, string Summary, Func<HttpRequestMessage> Request, bool IsSentTwice = false, bool IsKeyless = false, Exception? Failure = null);
+    private sealed record Call(
+        int Status, string Name, string Summary, Func<HttpRequestMessage> Request, bool IsSentTwice = false, bool IsKeyless = false, Exception? Failure = null, (string Name, string Value)[]? Settings = null, bool IsSentBefore = false);
 
     private sealed class TroubledClock(DateTimeOffset now) : TimeProvider
     {
         public Exception? Failure { get; set; }
 
         public override DateTimeOffset GetUtcNow() => Failure is null ? now : throw Failure;
+    }
+
+    /// <summary>A body that comes little by little and takes much longer than the time for a request.</summary>
+    private sealed class SlowBody : HttpContent
+    {
+        public SlowBody() => Headers.ContentType = new MediaTypeHeaderValue("application/json");
+
+        protected override async Task SerializeToStreamAsync(Stream stream, TransportContext? context)
+        {
+            for (var i = 0; i < 100; i++)
+            {
+                await stream.WriteAsync(" "u8.ToArray());
+                await stream.FlushAsync();
+                await Task.Delay(TimeSpan.FromMilliseconds(50));
+            }
+        }
+
+        protected override bool TryComputeLength(out long length)
+        {
+            length = 0;
+            return false;
+        }
     }
 }

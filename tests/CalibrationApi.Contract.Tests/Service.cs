@@ -6,7 +6,7 @@ using Microsoft.Extensions.DependencyInjection;
 namespace CalibrationApi.Contract.Tests;
 
 /// <summary>The real service in memory, over a database of its own, on the day after the demo season.</summary>
-internal sealed partial class Service(Action<IServiceCollection>? change = null) : WebApplicationFactory<Program>
+internal sealed partial class Service(Action<IServiceCollection>? change = null, params (string Name, string Value)[] settings) : WebApplicationFactory<Program>
 {
     private static readonly DemoSeason Season = new();
 
@@ -15,6 +15,9 @@ internal sealed partial class Service(Action<IServiceCollection>? change = null)
     protected override void ConfigureWebHost(IWebHostBuilder builder)
     {
         builder.UseEnvironment("Production");
+        builder.UseSetting("Calibration:Log", "text");
+        foreach (var (name, value) in settings)
+            builder.UseSetting(name, value);
         builder.UseSetting("Calibration:Database", Path.Combine(folder.FullName, "contract.db"));
         builder.ConfigureTestServices(services =>
         {

@@ -24,7 +24,8 @@ public sealed class ContractCheckingHandler(ContractDocument? contract = null) :
     private static readonly FrozenSet<string> Undocumented = new[]
     {
         "Date", "Server", "Connection", "Keep-Alive", "Transfer-Encoding", "Content-Type", "Content-Length", "Content-Encoding",
-        "Vary", "Allow", "X-Content-Type-Options", "Access-Control-Allow-Origin", "Access-Control-Expose-Headers",
+        "Vary", "Allow", "Access-Control-Allow-Origin", "Access-Control-Expose-Headers",
+        "X-Content-Type-Options", "Content-Security-Policy", "Referrer-Policy", "Strict-Transport-Security",
     }.ToFrozenSet(StringComparer.OrdinalIgnoreCase);
 
     // The server's own failure page forbids caches by headers that no operation declares.
@@ -65,7 +66,8 @@ public sealed class ContractCheckingHandler(ContractDocument? contract = null) :
     private async Task<List<string>> MisaddressedAsync(bool pathExists, int status, HttpResponseMessage response, CancellationToken cancellationToken)
     {
         var expected = pathExists ? 405 : 404;
-        if (status != expected)
+        // Whoever asks too often is not told even that.
+        if (status != expected && status != 429)
             return [string.Create(CultureInfo.InvariantCulture, $"The contract has no such {(pathExists ? "method at this path" : "path")}, so the answer has to be {expected}.")];
         return await BodyAsync(new JsonObject { [ProblemMedia] = new JsonObject { ["schema"] = new JsonObject { ["$ref"] = "#/components/schemas/Problem" } } }, response, cancellationToken);
     }
@@ -85,6 +87,9 @@ public sealed class ContractCheckingHandler(ContractDocument? contract = null) :
             }
         }
 
+        // What no operation says anything of is not to be kept by any cache.
+        if (response.Headers.CacheControl is { NoStore: true, Private: false, NoCache: false })
+            sent.Remove("Cache-Control");
         foreach (var name in sent.Where(name => !Undocumented.Contains(name) && !((int)response.StatusCode >= 500 && OfFailures.Contains(name)) && !documented.Any(header => header.Key.Equals(name, StringComparison.OrdinalIgnoreCase))))
             yield return $"The contract does not know the header {name} of {operation.OperationId}. Declare it on the route.";
     }

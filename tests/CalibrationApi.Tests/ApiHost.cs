@@ -33,6 +33,8 @@ internal class ApiHost : WebApplicationFactory<Program>
     // What a user meets, not what a developer meets: no developer page, no scope checks.
     protected override void ConfigureWebHost(IWebHostBuilder builder) => builder
         .UseEnvironment("Production")
+        // A line for every request of every test would bury what tests have to say.
+        .UseSetting("Calibration:Log", "text")
         .UseSetting("Calibration:Database", Path.Combine(folder, "calibration.db"));
 
     protected override void Dispose(bool disposing)

@@ -30,6 +30,7 @@ internal sealed partial class ProblemBody
         TraceId = root.GetProperty("traceId").GetString()!;
         Title = root.GetProperty("title").GetString()!;
         Type = root.GetProperty("type").GetString()!;
+        ViolatedPolicies = root.TryGetProperty("violated-policies", out var policies) ? [.. policies.EnumerateArray().Select(policy => policy.GetString()!)] : [];
         Faults = [.. root.GetProperty("errors").EnumerateArray().Select(Fault.Read)];
     }
 
@@ -40,6 +41,9 @@ internal sealed partial class ProblemBody
     public string Type { get; }
 
     public string Title { get; }
+
+    /// <summary>The limits that were exceeded; none with any other problem.</summary>
+    public IReadOnlyList<string> ViolatedPolicies { get; }
 
     public string Detail { get; }
 
@@ -65,7 +69,8 @@ internal sealed partial class ProblemBody
     private void CheckAll(HttpStatusCode status)
     {
         Assert.Equal((int)status, Status);
-        Assert.Equal("about:blank", Type);
+        Assert.True(Type == "about:blank" || RegisteredType().IsMatch(Type), Type);
+        Assert.Equal(status == HttpStatusCode.TooManyRequests, ViolatedPolicies.Count > 0);
         Assert.False(string.IsNullOrWhiteSpace(Title));
         Assert.False(string.IsNullOrWhiteSpace(TraceId));
         Assert.NotEmpty(Faults);
@@ -106,6 +111,9 @@ internal sealed partial class ProblemBody
     // Namespaces, exceptions, lines of a stack trace, source files, generic type names.
     [GeneratedRegex(@"System\.|Microsoft\.|CalibrationApi|FluentValidation|Exception|\bat [A-Z]\w*\.|\.cs\b|`\d")]
     private static partial Regex Internals();
+
+    [GeneratedRegex("^https://iana.org/assignments/http-problem-types#(quota-exceeded|temporary-reduced-capacity)$")]
+    private static partial Regex RegisteredType();
 
     // A verb that tells the sender what to do, or the bound that the value has to meet.
     [GeneratedRegex(@"\b([Aa]dd|Accept|Adopt|Ask|Check|Give|Keep|Leave|Let|[Ll]ook|Make|Read|Save|Send|Shorten|Split|Start|Supersede|Try|Use|Wait|Weigh|Widen|Write|has to be|takes one of|needed here|The Allow header lists|The contract is at)\b")]

@@ -44,7 +44,7 @@ public sealed class ProgramTests
         using var ready = await client.GetAsync(new Uri("/healthz/ready", UriKind.Relative));
         using var answer = await Question.Of(Question.CatchTest).AskAsync(client);
 
-        Assert.Equal("Healthy", await live.Content.ReadAsStringAsync());
+        Assert.True(live.IsSuccessStatusCode);
         Assert.True(ready.IsSuccessStatusCode);
         Assert.Equal("adopt", (await Answer.ReadAsync(answer)).Word("/verdict"));
         Assert.False(answer.Headers.Contains("Server"));

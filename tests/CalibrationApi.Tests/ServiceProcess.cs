@@ -97,6 +97,6 @@ internal sealed partial class ServiceProcess : IAsyncDisposable
             Directory.Delete(folder, recursive: true);
     }
 
-    [GeneratedRegex(@"Now listening on: (http://\S+)")]
+    [GeneratedRegex(@"Now listening on: (http://[^\s""]+)")]
     private static partial Regex Listening();
 }

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using System.Runtime.ExceptionServices;
 using System.Threading.Channels;
 using Dapper;
@@ -24,12 +25,14 @@ public sealed class SingleWriter : IAsyncDisposable
     });
 
     private readonly PreparingConnection connection;
+    private readonly WriterMetrics metrics;
     private readonly Task loop;
 
     /// <summary>Starts the writer of a prepared database.</summary>
     public SingleWriter(CalibrationDatabase database)
     {
         connection = database.OpenPreparing();
+        metrics = new WriterMetrics(this, () => queue.Reader.Count);
         loop = Task.Factory.StartNew(Run, CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default);
     }
 
@@ -38,9 +41,12 @@ public sealed class SingleWriter : IAsyncDisposable
     /// <param name="keep">Says of the result whether what was written stands; null keeps every result.</param>
     public async Task<T> WriteAsync<T>(Func<SqliteConnection, T> work, Func<T, bool>? keep = null)
     {
+        var start = Stopwatch.GetTimestamp();
         var job = new Job<T>(work, keep);
         await queue.Writer.WriteAsync(job);
-        return await job.Done;
+        var result = await job.Done;
+        metrics.Written(start);
+        return result;
     }
 
     /// <summary>Finishes what is queued, then stops.</summary>
@@ -48,6 +54,7 @@ public sealed class SingleWriter : IAsyncDisposable
     {
         queue.Writer.TryComplete();
         await loop;
+        metrics.Dispose();
     }
 
     private void Run()
@@ -75,6 +82,7 @@ public sealed class SingleWriter : IAsyncDisposable
 
     private void Commit(List<Job> batch)
     {
+        var start = Stopwatch.GetTimestamp();
         using var transaction = connection.BeginTransaction();
         foreach (var job in batch)
         {
@@ -89,6 +97,7 @@ public sealed class SingleWriter : IAsyncDisposable
         }
 
         transaction.Commit();
+        metrics.Committed(batch.Count, start);
         foreach (var job in batch)
             job.Acknowledge();
     }

@@ -1,4 +1,5 @@
 using System.Security.Claims;
+using CalibrationApi.Limits;
 using CalibrationApi.Storing;
 
 namespace CalibrationApi.Access;
@@ -13,17 +14,16 @@ internal sealed record Caller(Workspace Workspace, string? Key, IReadOnlyList<st
     public const string ScopeClaim = "scope";
 
     private const string WorkspaceClaim = "workspace";
-    private const string KeyClaim = "key";
 
     public static Caller Of(HttpContext context) => new(
         Workspace.Of(context.User.FindFirstValue(WorkspaceClaim) ?? throw new InvalidOperationException("Nobody was authenticated; the route names no scope.")),
-        context.User.FindFirstValue(KeyClaim),
+        context.User.FindFirstValue(Requester.KeyClaim),
         [.. context.User.FindAll(ScopeClaim).Select(claim => claim.Value)]);
 
     /// <summary>As the framework carries it.</summary>
     public static ClaimsPrincipal Principal(string scheme, string workspace, string? key, IEnumerable<string> scopes)
     {
         var claims = scopes.Select(scope => new Claim(ScopeClaim, scope)).Prepend(new Claim(WorkspaceClaim, workspace));
-        return new ClaimsPrincipal(new ClaimsIdentity(key is null ? claims : claims.Append(new Claim(KeyClaim, key)), scheme));
+        return new ClaimsPrincipal(new ClaimsIdentity(key is null ? claims : claims.Append(new Claim(Requester.KeyClaim, key)), scheme));
     }
 }

@@ -1,5 +1,6 @@
 using CalibrationApi.Engine.CatchPlans;
 using CalibrationApi.Http;
+using CalibrationApi.Observability;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.AspNetCore.Mvc;
 
@@ -24,6 +25,7 @@ internal static class PlanCatch
     {
         var answerUnits = CatchPlanMapping.UnitsFor(request, units);
         var outcome = CatchPlanEvaluation.Evaluate(CatchPlanMapping.ToEngine(request));
+        Evaluations.Count(Evaluations.CatchPlan, outcome.IsAnswered ? Evaluations.Answered : Evaluations.Refused);
         return outcome.IsAnswered
             ? JsonAnswer.Of(CatchPlanMapping.ToAnswer(outcome.Result, answerUnits))
             : ProblemResult.Refused(outcome.Refusals, answerUnits.Display);

@@ -1,5 +1,6 @@
 using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Http;
+using CalibrationApi.Observability;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.AspNetCore.Mvc;
 
@@ -23,8 +24,14 @@ internal static class EvaluateCatchTest
     {
         var answerUnits = CatchTestMapping.UnitsFor(request, units);
         var outcome = CatchTestEvaluation.Evaluate(CatchTestMapping.ToEngine(request));
-        return outcome.IsAnswered
-            ? JsonAnswer.Of(CatchTestMapping.ToAnswer(request, outcome.Result, answerUnits))
-            : ProblemResult.Refused(outcome.Refusals, answerUnits.Display);
+        if (!outcome.IsAnswered)
+        {
+            Evaluations.Count(Evaluations.CatchTest, Evaluations.Refused);
+            return ProblemResult.Refused(outcome.Refusals, answerUnits.Display);
+        }
+
+        var answer = CatchTestMapping.ToAnswer(request, outcome.Result, answerUnits);
+        Evaluations.Count(Evaluations.CatchTest, answer.Verdict);
+        return JsonAnswer.Of(answer);
     }
 }

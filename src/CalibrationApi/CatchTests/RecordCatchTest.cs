@@ -2,6 +2,7 @@ using System.Text.Json;
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Http;
+using CalibrationApi.Observability;
 using CalibrationApi.Storage;
 using CalibrationApi.Storage.CatchTests;
 using CalibrationApi.Storage.History;
@@ -43,9 +44,13 @@ internal static class RecordCatchTest
         var test = CatchTestMapping.ToEngine(resolution.Question);
         var outcome = CatchTestEvaluation.Evaluate(test);
         if (!outcome.IsAnswered)
+        {
+            Evaluations.Count(Evaluations.CatchTest, Evaluations.Refused);
             return ProblemResult.Refused(outcome.Refusals, units.Display);
+        }
 
         var answer = CatchTestMapping.ToAnswer(resolution.Question, outcome.Result, units);
+        Evaluations.Count(Evaluations.CatchTest, answer.Verdict);
         var record = new CatchTestRecord
         {
             Id = request.Id ?? RecordId.New(clock),

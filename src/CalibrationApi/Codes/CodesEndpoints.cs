@@ -19,7 +19,7 @@ internal static class CodesEndpoints
         {
             response.Headers.CacheControl = ForAnHour;
             // The page holds its own style and no script, and needs nothing from anywhere.
-            response.Headers.ContentSecurityPolicy = "default-src 'none'; style-src 'unsafe-inline'";
+            response.Headers.ContentSecurityPolicy = "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
             return Results.Content(CodePage.Html, "text/html; charset=utf-8");
         }).ExcludeFromDescription();
 }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
 using CalibrationApi.Access;
+using CalibrationApi.Limits;
 using Microsoft.OpenApi;
 using Swashbuckle.AspNetCore.SwaggerGen;
 
@@ -35,6 +36,9 @@ internal sealed class AnswerHeaders : IOperationFilter
         ["WWW-Authenticate"] = new(Text("^Bearer realm=\"calibration\"(, (error|error_description|scope)=\"[^\"\\\\]*\")*$", 1000), AccessRefusal.NoKey.Challenge),
         ["Idempotent-Replayed"] = new(Text("^true$", 4), "true"),
         ["Link"] = new(Text("""^<[^>]+>; rel="next"$""", 4000), "<http://localhost:5000/v1/history?limit=2&cursor=eyJ2IjoxfQ>; rel=\"next\""),
+        [RateLimitFields.Policies] = new(Text("""^"[a-z]+";q=[0-9]+[^,]*(, "[a-z]+";q=[0-9]+[^,]*)*$""", 500), "\"address\";q=6000;w=60, \"key\";q=3000;w=60"),
+        [RateLimitFields.Standings] = new(Text("""^"[a-z]+";r=[0-9]+[^,]*(, "[a-z]+";r=[0-9]+[^,]*)*$""", 500), "\"address\";r=5990;t=42, \"key\";r=2990;t=42"),
+        ["Accept-Encoding"] = new(Text("^identity$", 8), "identity"),
         ["Content-Disposition"] = new(Text("""^attachment; filename="?[A-Za-z0-9._-]+"?""", 200), "attachment; filename=history.csv"),
     };
 
@@ -44,10 +48,15 @@ internal sealed class AnswerHeaders : IOperationFilter
         {
             if (operation.Responses?.GetValueOrDefault(header.Status.ToString(CultureInfo.InvariantCulture)) is not OpenApiResponse response)
                 continue;
-            var shape = Shapes.TryGetValue(header.Name, out var known) ? known : new(new OpenApiSchema { Type = JsonSchemaType.String }, null);
-            (response.Headers ??= new Dictionary<string, IOpenApiHeader>())[header.Name] =
-                new OpenApiHeader { Description = header.Description, Required = header.IsAlwaysSent, Schema = shape.Schema.CreateShallowCopy(), Example = shape.Example?.DeepClone() };
+            (response.Headers ??= new Dictionary<string, IOpenApiHeader>())[header.Name] = Written(header.Name, header.Description, header.IsAlwaysSent);
         }
+    }
+
+    /// <summary>A header as the contract writes it.</summary>
+    public static OpenApiHeader Written(string name, string description, bool isAlwaysSent)
+    {
+        var shape = Shapes.TryGetValue(name, out var known) ? known : new(new OpenApiSchema { Type = JsonSchemaType.String }, null);
+        return new() { Description = description, Required = isAlwaysSent, Schema = shape.Schema.CreateShallowCopy(), Example = shape.Example?.DeepClone() };
     }
 
     private static OpenApiSchema Text(string pattern, int most) => new() { Type = JsonSchemaType.String, Pattern = pattern, MaxLength = most };

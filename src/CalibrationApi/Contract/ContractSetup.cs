@@ -66,8 +66,10 @@ internal static class ContractSetup
             swagger.SchemaFilter<KnownWordSchemas>();
             swagger.OperationFilter<TakenHeaders>();
             swagger.OperationFilter<QueryParameters>();
+            swagger.OperationFilter<LimitAnswers>();
             swagger.OperationFilter<Statuses>();
             swagger.OperationFilter<AnswerHeaders>();
+            swagger.OperationFilter<LimitHeaders>();
             swagger.OperationFilter<PageMedia>();
             swagger.OperationFilter<OperationDetails>();
             swagger.OperationFilter<Security>();

@@ -15,14 +15,16 @@ internal sealed class Statuses : IOperationFilter
         [403] = "The key has not the scope that this operation needs.",
         [404] = "There is no record with this id.",
         [406] = "The answer cannot be given in any of the media types asked for.",
+        [408] = "The body came too slowly.",
         [409] = "A request with the same Idempotency-Key is being worked on; Retry-After says when to ask again.",
         [412] = "Somebody changed the record since the revision named by If-Match.",
-        [413] = "The body is larger than 1 MiB.",
-        [415] = "The body is not application/json in UTF-8.",
+        [413] = "The body is larger than the service takes: 1 MiB, unless its operator chose otherwise.",
+        [415] = "The body is not application/json in UTF-8, or it is compressed.",
         [422] = "The request can be read but breaks rules, or cannot be answered. Every error, each with pointer, code and what to do.",
         [428] = "If-Match is missing.",
+        [429] = "More requests than a policy of RateLimit-Policy allows. Retry-After says when to ask again.",
         [500] = "The service failed; nothing was stored.",
-        [503] = "The database cannot be used right now; nothing was stored. Retry-After says when to try again.",
+        [503] = "The database cannot be used right now, or the service has more to do than it can; nothing was stored. Retry-After says when to try again.",
     };
 
     // What the library writes when nobody says anything better.

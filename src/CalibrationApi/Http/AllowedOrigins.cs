@@ -1,3 +1,5 @@
+using CalibrationApi.Limits;
+using CalibrationApi.Settings;
 using Microsoft.Extensions.Primitives;
 using Microsoft.Net.Http.Headers;
 
@@ -6,27 +8,20 @@ namespace CalibrationApi.Http;
 /// <summary>Pages of other origins that may call this service from a browser (CORS, WHATWG Fetch); none unless they are configured.</summary>
 internal static class AllowedOrigins
 {
-    public const string Setting = "Calibration:AllowedOrigins";
-
     private static readonly TimeSpan PreflightAge = TimeSpan.FromMinutes(10);
 
     // A page reads only those headers of an answer that are named here, besides a few that every page may read.
     private static readonly string[] Exposed =
-        [HeaderNames.ETag, HeaderNames.Location, HeaderNames.Link, HeaderNames.RetryAfter, HeaderNames.ContentDisposition, HeaderNames.Allow, "Accept-Post", "Idempotent-Replayed", HeaderNames.WWWAuthenticate];
+        [
+            HeaderNames.ETag, HeaderNames.Location, HeaderNames.Link, HeaderNames.RetryAfter, HeaderNames.ContentDisposition, HeaderNames.Allow, "Accept-Post",
+            "Idempotent-Replayed", HeaderNames.WWWAuthenticate, RateLimitFields.Policies, RateLimitFields.Standings,
+        ];
 
-    private static readonly string[] Taken = [HeaderNames.Authorization, HeaderNames.ContentType, HeaderNames.IfMatch, HeaderNames.IfNoneMatch, "Idempotency-Key"];
+    private static readonly string[] Taken =
+        [HeaderNames.Authorization, HeaderNames.ContentType, HeaderNames.IfMatch, HeaderNames.IfNoneMatch, "Idempotency-Key", HeaderNames.TraceParent];
 
-    /// <summary>Why the service must not start with what is configured; null when it may.</summary>
-    public static string? Refusal(IConfiguration configuration)
-    {
-        var wrong = Configured(configuration).FirstOrDefault(text => !IsOrigin(text));
-        return wrong is null
-            ? null
-            : $"Refusing to start: '{wrong}' in Calibration__AllowedOrigins is no origin as browsers write it. Give scheme, host and port only, in lower case, such as https://app.example or http://localhost:8080, without a slash at the end and without the scheme's usual port; separate several with semicolons.";
-    }
-
-    public static void AddAllowedOrigins(this WebApplicationBuilder builder) => builder.Services.AddCors(cors => cors.AddDefaultPolicy(policy => policy
-        .WithOrigins(Configured(builder.Configuration))
+    public static void AddAllowedOrigins(this IServiceCollection services, CalibrationSettings settings) => services.AddCors(cors => cors.AddDefaultPolicy(policy => policy
+        .WithOrigins([.. settings.AllowedOrigins])
         .WithMethods(HttpMethods.Get, HttpMethods.Head, HttpMethods.Post, HttpMethods.Put)
         .WithHeaders(Taken)
         .WithExposedHeaders(Exposed)
@@ -34,7 +29,7 @@ internal static class AllowedOrigins
 
     public static void UseAllowedOrigins(this WebApplication app)
     {
-        if (Configured(app.Configuration).Length == 0)
+        if (app.Services.GetRequiredService<CalibrationSettings>().AllowedOrigins.Count == 0)
             return;
         app.Use((context, next) =>
         {
@@ -51,11 +46,8 @@ internal static class AllowedOrigins
         app.UseCors();
     }
 
-    private static string[] Configured(IConfiguration configuration) =>
-        (configuration[Setting] ?? "").Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
-
-    // As a browser writes it in its Origin header, because the two are compared letter by letter.
-    private static bool IsOrigin(string text) =>
+    /// <summary>Whether a text is an origin as a browser writes it in its Origin header: the two are compared letter by letter.</summary>
+    public static bool IsOrigin(string text) =>
         Uri.TryCreate(text, UriKind.Absolute, out var uri)
         && (uri.Scheme == Uri.UriSchemeHttp || uri.Scheme == Uri.UriSchemeHttps)
         && uri.IdnHost.All(char.IsAscii) && !uri.IdnHost.Contains('*', StringComparison.Ordinal)

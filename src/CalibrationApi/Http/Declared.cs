@@ -1,4 +1,6 @@
 using CalibrationApi.Contract;
+using CalibrationApi.Limits;
+using Microsoft.AspNetCore.Http.Timeouts;
 
 namespace CalibrationApi.Http;
 
@@ -70,6 +72,8 @@ internal static class Declared
         new AnswerHeader("Content-Disposition", "A name for the file, with CSV.", Ok, IsAlwaysSent: false),
         Cache(Ok),
         LaterAgain,
+        // A whole list goes out line by line, as fast as its reader takes it.
+        new RequestTimeoutAttribute(LimitsSetup.LongTime),
     ];
 
     /// <summary>An operation that answers many questions of a calculation.</summary>
@@ -77,6 +81,8 @@ internal static class Declared
     [
         .. Problems([StatusCodes.Status400BadRequest, StatusCodes.Status406NotAcceptable, StatusCodes.Status415UnsupportedMediaType, StatusCodes.Status422UnprocessableEntity, StatusCodes.Status500InternalServerError]),
         new AnswerHeader("Accept-Post", "The media types that can be sent.", StatusCodes.Status415UnsupportedMediaType),
+        new RequestTimeoutAttribute(LimitsSetup.LongTime),
+        MuchWork.Metadata,
     ];
 
     private static AnswerHeader Cache(int status) => new("Cache-Control", "A copy may be kept by its owner but has to be checked before each use.", status);

@@ -116,8 +116,24 @@ internal static class ErrorCode
     [Remedy("Split the request."), Statuses(413)]
     public const string BodyTooLarge = "body-too-large";
 
-    /// <summary>The request is not HTTP that the service takes: too slow, too long an address, too large headers.</summary>
-    [Remedy("Send it again as plain HTTP with short headers and address."), Statuses(400, 408, 411, 414, 417, 431)]
+    /// <summary>The body came too slowly, or not to its end.</summary>
+    [Remedy("Send it again over a better connection, or in smaller requests."), Statuses(408)]
+    public const string BodyTooSlow = "body-too-slow";
+
+    /// <summary>The body is compressed.</summary>
+    [Remedy("Send the body as it is, without Content-Encoding."), Statuses(415)]
+    public const string EncodingUnsupported = "encoding-unsupported";
+
+    /// <summary>You sent more requests than a policy of RateLimit-Policy allows; violated-policies names it.</summary>
+    [Remedy("Wait as long as Retry-After says. RateLimit tells with every answer how much is left."), Statuses(429)]
+    public const string RateExceeded = "rate-exceeded";
+
+    /// <summary>The service has more to do than it can, or the request took it too long.</summary>
+    [Remedy("Try again when Retry-After is over, with a smaller request if this one was large."), Statuses(503)]
+    public const string ServiceBusy = "service-busy";
+
+    /// <summary>The request is not HTTP that the service takes: too long an address, too large headers.</summary>
+    [Remedy("Send it again as plain HTTP with short headers and address."), Statuses(400, 411, 414, 417, 431)]
     public const string RequestBroken = "request-broken";
 
     /// <summary>A line of a batch is longer than is read; the other lines are answered.</summary>

@@ -1,10 +1,12 @@
 using System.Buffers;
+using System.IO.Pipelines;
 using System.Reflection;
 using System.Security.Cryptography;
 using System.Text;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using System.Text.Unicode;
+using CalibrationApi.Settings;
 using CalibrationApi.Storing;
 using Microsoft.AspNetCore.Http.Json;
 using Microsoft.AspNetCore.Http.Metadata;
@@ -51,7 +53,7 @@ public sealed class JsonBody<T> : IEndpointParameterMetadataProvider
         var (bytes, length) = await JsonBody.ReadAsync(context.Request);
         if (bytes is null)
             return Failed(ProblemResult.Of(StatusCodes.Status413PayloadTooLarge, ErrorCode.BodyTooLarge,
-                $"The body is larger than {JsonBody.MostBytes / 1024} KiB. Split the request."));
+                JsonBody.TooLarge(context)));
         try
         {
             return Parse(bytes.AsSpan(0, length), context);
@@ -83,8 +85,8 @@ public sealed class JsonBody<T> : IEndpointParameterMetadataProvider
 /// <summary>Reading that does not depend on the type of the body.</summary>
 internal static class JsonBody
 {
-    /// <summary>Largest body that is read, in bytes.</summary>
-    public const int MostBytes = 1024 * 1024;
+    /// <summary>What is told of a body that is too large.</summary>
+    public static string TooLarge(HttpContext context) => $"The body is larger than {MostBytes(context) / 1024} KiB. Split the request.";
 
     /// <summary>Reads a request strictly, or says why it cannot be read.</summary>
     /// <param name="body">What was sent; without a byte order mark afterwards.</param>
@@ -112,14 +114,15 @@ internal static class JsonBody
     /// <summary>The whole body in a rented array, or no array when it is too large.</summary>
     public static async ValueTask<(byte[]? Bytes, int Length)> ReadAsync(HttpRequest request)
     {
-        if (request.ContentLength > MostBytes)
+        var most = MostBytes(request.HttpContext);
+        if (request.ContentLength > most)
             return (null, 0);
         var reader = request.BodyReader;
         while (true)
         {
-            var result = await reader.ReadAsync(request.HttpContext.RequestAborted);
+            var result = await PartAsync(reader, request.HttpContext.RequestAborted);
             var buffer = result.Buffer;
-            if (buffer.Length > MostBytes)
+            if (buffer.Length > most)
             {
                 reader.AdvanceTo(buffer.End);
                 return (null, 0);
@@ -135,6 +138,21 @@ internal static class JsonBody
             }
 
             reader.AdvanceTo(buffer.Start, buffer.End);
+        }
+    }
+
+    private static int MostBytes(HttpContext context) => context.RequestServices.GetRequiredService<CalibrationSettings>().Limits.BodyBytes;
+
+    // Either the time for the request is over while its body is still on the way, or its sender is gone and hears nothing.
+    private static async ValueTask<ReadResult> PartAsync(PipeReader reader, CancellationToken stop)
+    {
+        try
+        {
+            return await reader.ReadAsync(stop);
+        }
+        catch (OperationCanceledException)
+        {
+            throw new BadHttpRequestException("The body did not arrive in time.", StatusCodes.Status408RequestTimeout);
         }
     }
 }

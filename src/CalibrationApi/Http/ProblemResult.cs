@@ -27,6 +27,8 @@ public sealed class ProblemResult : IResult, IEndpointMetadataProvider, IStatusC
     /// <inheritdoc/>
     public int? StatusCode => status;
 
+    private ProblemKind Kind { get; init; } = ProblemKind.Plain;
+
     /// <summary>The body cannot be read as the contract: 400 with the first error found.</summary>
     public static ProblemResult Unreadable(ProblemError error) =>
         new(StatusCodes.Status400BadRequest, error.Detail, error);
@@ -50,11 +52,19 @@ public sealed class ProblemResult : IResult, IEndpointMetadataProvider, IStatusC
     public static ProblemResult Of(int status, string code, string detail, string? header = null) =>
         new(status, detail, new ProblemError { Header = header, Code = code, Detail = detail });
 
+    /// <summary>Somebody asked more than a policy of RateLimit-Policy allows: 429.</summary>
+    internal static ProblemResult Exceeded(string policy, string detail) =>
+        new(StatusCodes.Status429TooManyRequests, detail, new ProblemError { Code = ErrorCode.RateExceeded, Detail = detail }) { Kind = ProblemKind.QuotaExceeded(policy) };
+
+    /// <summary>The service has more to do than it can: 503.</summary>
+    internal static ProblemResult Busy(string detail) =>
+        new(StatusCodes.Status503ServiceUnavailable, detail, new ProblemError { Code = ErrorCode.ServiceBusy, Detail = detail }) { Kind = ProblemKind.ReducedCapacity };
+
     /// <summary>What is sent.</summary>
-    internal Problem ToProblem(string traceId) => Problem.For(traceId, status, detail, errors);
+    internal Problem ToProblem(string traceId) => Problem.For(traceId, status, Kind, detail, errors);
 
     /// <summary>The same problem with its errors told by other places.</summary>
-    internal ProblemResult With(Func<ProblemError, ProblemError> place) => new(status, detail, [.. errors.Select(place)]);
+    internal ProblemResult With(Func<ProblemError, ProblemError> place) => new(status, detail, [.. errors.Select(place)]) { Kind = Kind };
 
     /// <inheritdoc/>
     public Task ExecuteAsync(HttpContext httpContext)
@@ -62,8 +72,6 @@ public sealed class ProblemResult : IResult, IEndpointMetadataProvider, IStatusC
         var response = httpContext.Response;
         response.StatusCode = status;
         response.ContentType = MediaType;
-        // Set once more: the exception handler clears what was set on the way in.
-        response.Headers.XContentTypeOptions = "nosniff";
         var options = httpContext.RequestServices.GetRequiredService<IOptions<JsonOptions>>().Value.SerializerOptions;
         var body = JsonSerializer.SerializeToUtf8Bytes(
             ToProblem(Problem.TraceIdOf(httpContext)), options.GetTypeInfo(typeof(Problem)));

@@ -24,7 +24,7 @@ internal static class UnhandledFailures
         });
         app.UseStatusCodePages(context => ReadingMethods.AnswersOptions(context.HttpContext)
             ? Task.CompletedTask
-            : ForStatus(context.HttpContext.Response.StatusCode).ExecuteAsync(context.HttpContext));
+            : ForStatus(context.HttpContext, context.HttpContext.Response.StatusCode).ExecuteAsync(context.HttpContext));
     }
 
     private static ProblemResult Failed(HttpContext context)
@@ -32,7 +32,7 @@ internal static class UnhandledFailures
         switch (context.Features.Get<IExceptionHandlerFeature>()?.Error)
         {
             case BadHttpRequestException bad:
-                return ForStatus(bad.StatusCode);
+                return ForStatus(context, bad.StatusCode);
             case SqliteException or ChannelClosedException:
                 context.Response.Headers.RetryAfter = "5";
                 return ProblemResult.Of(StatusCodes.Status503ServiceUnavailable, ErrorCode.StorageUnavailable,
@@ -46,12 +46,13 @@ internal static class UnhandledFailures
     public static ProblemResult OfOurs() => ProblemResult.Of(StatusCodes.Status500InternalServerError, ErrorCode.InternalError,
         "The service failed to answer. Nothing was stored. Try again, and tell the service's operator the traceId if it happens again.");
 
-    private static ProblemResult ForStatus(int status) => status switch
+    private static ProblemResult ForStatus(HttpContext context, int status) => status switch
     {
         StatusCodes.Status404NotFound => ProblemResult.Of(status, ErrorCode.NotFound, "There is nothing at this address. The contract is at /openapi/v1.json."),
         StatusCodes.Status405MethodNotAllowed => ProblemResult.Of(status, ErrorCode.MethodNotAllowed, "This address does not take that method. The Allow header lists those it takes."),
         StatusCodes.Status406NotAcceptable => ProblemResult.Of(status, ErrorCode.NotAcceptable, "None of the media types asked for can be given. Accept application/json."),
-        StatusCodes.Status413PayloadTooLarge => ProblemResult.Of(status, ErrorCode.BodyTooLarge, $"The body is larger than {JsonBody.MostBytes / 1024} KiB. Split the request."),
+        StatusCodes.Status408RequestTimeout => ProblemResult.Of(status, ErrorCode.BodyTooSlow, "The body came too slowly, and the service stopped waiting for it. Send it again over a better connection, or in smaller requests."),
+        StatusCodes.Status413PayloadTooLarge => ProblemResult.Of(status, ErrorCode.BodyTooLarge, JsonBody.TooLarge(context)),
         StatusCodes.Status415UnsupportedMediaType => ProblemResult.Of(status, ErrorCode.MediaTypeUnsupported, "Send the body as application/json in UTF-8, with that Content-Type."),
         _ => ProblemResult.Of(status, status >= 500 ? ErrorCode.InternalError : ErrorCode.RequestBroken, "The request could not be understood as HTTP that this service takes."),
     };

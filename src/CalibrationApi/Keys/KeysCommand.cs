@@ -1,6 +1,7 @@
 using System.Globalization;
 using CalibrationApi.Access;
 using CalibrationApi.Demo;
+using CalibrationApi.Settings;
 using CalibrationApi.Storage;
 using CalibrationApi.Storage.Access;
 using CalibrationApi.Storage.Audit;
@@ -33,7 +34,12 @@ internal static class KeysCommand
         {
             var given = Options(arguments);
             var builder = WebApplication.CreateBuilder();
-            using var database = StorageSetup.Open(builder.Configuration, builder.Environment, arguments.Contains(DemoSeason.Switch));
+            var isDemo = arguments.Contains(DemoSeason.Switch);
+            var faults = new List<string>();
+            var settings = CalibrationSettings.Read(builder.Configuration, isAtATerminal: true, faults);
+            if (faults.Count > 0)
+                throw new ArgumentException(string.Join(Environment.NewLine, faults));
+            using var database = StorageSetup.Open(settings, builder.Environment, isDemo);
             using var connection = database.Open();
             using var transaction = connection.BeginTransaction();
             var workspace = WorkspaceOf(connection, given.GetValueOrDefault("workspace", Workspace.Local));

@@ -1,5 +1,6 @@
 using CalibrationApi.Engine.MeterSpeeds;
 using CalibrationApi.Http;
+using CalibrationApi.Observability;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.AspNetCore.Mvc;
 
@@ -24,6 +25,7 @@ internal static class EvaluateMeterSpeed
     {
         var answerUnits = MeterSpeedMapping.UnitsFor(request, units);
         var result = MeterSpeedEvaluation.Evaluate(MeterSpeedMapping.ToEngine(request));
+        Evaluations.Count(Evaluations.MeterSpeed, Evaluations.Answered);
         return JsonAnswer.Of(MeterSpeedMapping.ToAnswer(result, answerUnits));
     }
 }

@@ -42,7 +42,7 @@ public sealed partial class CodePageTests
 
         var page = await response.Content.ReadAsStringAsync();
         Assert.Equal("text/html; charset=utf-8", response.Content.Headers.ContentType?.ToString());
-        Assert.Equal("default-src 'none'; style-src 'unsafe-inline'", Assert.Single(response.Headers.GetValues("Content-Security-Policy")));
+        Assert.Equal("default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'", Assert.Single(response.Headers.GetValues("Content-Security-Policy")));
         Assert.DoesNotMatch("<script|<link|<img|//[a-z]|url\\(|@import", page);
     }
 

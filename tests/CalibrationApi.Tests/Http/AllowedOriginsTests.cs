@@ -1,5 +1,5 @@
 using System.Net;
-using CalibrationApi.Http;
+using CalibrationApi.Settings;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.Extensions.Configuration;
 
@@ -8,6 +8,7 @@ namespace CalibrationApi.Tests.Http;
 /// <summary>What a browser is told about pages of other origins (CORS, WHATWG Fetch).</summary>
 public sealed class AllowedOriginsTests
 {
+    private const string Setting = "Calibration:AllowedOrigins";
     private const string App = "https://app.example";
     private const string Local = "http://localhost:8080";
 
@@ -23,7 +24,7 @@ public sealed class AllowedOriginsTests
 
         Assert.Equal(origin, Header(response, "Access-Control-Allow-Origin"));
         Assert.Equal(
-            ["Accept-Post", "Allow", "Content-Disposition", "ETag", "Idempotent-Replayed", "Link", "Location", "Retry-After", "WWW-Authenticate"],
+            ["Accept-Post", "Allow", "Content-Disposition", "ETag", "Idempotent-Replayed", "Link", "Location", "RateLimit", "RateLimit-Policy", "Retry-After", "WWW-Authenticate"],
             Names(response, "Access-Control-Expose-Headers"));
         Assert.Null(Header(response, "Access-Control-Allow-Credentials"));
         Assert.Equal(["Accept", "Origin"], Names(response, "Vary"));
@@ -130,7 +131,7 @@ public sealed class AllowedOriginsTests
     {
         var refusal = Refusal(configured);
 
-        Assert.StartsWith($"Refusing to start: '{named}' in Calibration__AllowedOrigins", refusal, StringComparison.Ordinal);
+        Assert.StartsWith($"Calibration__AllowedOrigins holds '{named}'. Give origins as browsers write them", refusal, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -141,11 +142,15 @@ public sealed class AllowedOriginsTests
         var (exitCode, errors) = await service.EndAsync();
 
         Assert.NotEqual(0, exitCode);
-        Assert.StartsWith("Refusing to start: 'https://app.example/'", errors, StringComparison.Ordinal);
+        Assert.StartsWith("Refusing to start: Calibration__AllowedOrigins holds 'https://app.example/'", errors, StringComparison.Ordinal);
     }
 
-    private static string? Refusal(string? configured) =>
-        AllowedOrigins.Refusal(new ConfigurationBuilder().AddInMemoryCollection([new(AllowedOrigins.Setting, configured)]).Build());
+    private static string? Refusal(string? configured)
+    {
+        var faults = new List<string>();
+        CalibrationSettings.Read(new ConfigurationBuilder().AddInMemoryCollection([new(Setting, configured)]).Build(), isAtATerminal: false, faults);
+        return faults.SingleOrDefault();
+    }
 
     private static HttpRequestMessage From(string origin, HttpMethod method, string path) =>
         new(method, path) { Headers = { { "Origin", origin } } };
@@ -169,7 +174,7 @@ public sealed class AllowedOriginsTests
         protected override void ConfigureWebHost(IWebHostBuilder builder)
         {
             base.ConfigureWebHost(builder);
-            builder.UseSetting(AllowedOrigins.Setting, origins);
+            builder.UseSetting(Setting, origins);
         }
     }
 }

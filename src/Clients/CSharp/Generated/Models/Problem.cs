@@ -52,13 +52,21 @@ namespace CalibrationApi.Client.Models
 #else
         public string TraceId { get; set; }
 #endif
-        /// <summary>Kind of problem; `about:blank` says that the status tells it all. Act on `errors[].code`; `/reference/codes` explains every one.</summary>
+        /// <summary>Kind of problem; `about:blank` says that the status tells it all, other kinds are those registered with IANA. Act on `errors[].code`; `/reference/codes` explains every one.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public string? Type { get; set; }
 #nullable restore
 #else
         public string Type { get; set; }
+#endif
+        /// <summary>With 429: the policies of `RateLimit-Policy` that were exceeded.</summary>
+#if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
+#nullable enable
+        public List<string>? ViolatedPolicies { get; set; }
+#nullable restore
+#else
+        public List<string> ViolatedPolicies { get; set; }
 #endif
         /// <summary>
         /// Instantiates a new <see cref="global::CalibrationApi.Client.Models.Problem"/> and sets the default values.
@@ -91,6 +99,7 @@ namespace CalibrationApi.Client.Models
                 { "title", n => { Title = n.GetStringValue(); } },
                 { "traceId", n => { TraceId = n.GetStringValue(); } },
                 { "type", n => { Type = n.GetStringValue(); } },
+                { "violated-policies", n => { ViolatedPolicies = n.GetCollectionOfPrimitiveValues<string>()?.AsList(); } },
             };
         }
         /// <summary>
@@ -106,6 +115,7 @@ namespace CalibrationApi.Client.Models
             writer.WriteStringValue("title", Title);
             writer.WriteStringValue("traceId", TraceId);
             writer.WriteStringValue("type", Type);
+            writer.WriteCollectionOfPrimitiveValues<string>("violated-policies", ViolatedPolicies);
             writer.WriteAdditionalData(AdditionalData);
         }
     }

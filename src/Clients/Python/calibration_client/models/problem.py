@@ -26,8 +26,10 @@ class Problem(APIError, AdditionalDataHolder, Parsable):
     title: Optional[str] = None
     # Identifier under which the service's operator finds this request in the logs.
     trace_id: Optional[str] = None
-    # Kind of problem; `about:blank` says that the status tells it all. Act on `errors[].code`; `/reference/codes` explains every one.
+    # Kind of problem; `about:blank` says that the status tells it all, other kinds are those registered with IANA. Act on `errors[].code`; `/reference/codes` explains every one.
     type: Optional[str] = None
+    # With 429: the policies of `RateLimit-Policy` that were exceeded.
+    violated_policies: Optional[list[str]] = None
     
     @staticmethod
     def create_from_discriminator_value(parse_node: ParseNode) -> Problem:
@@ -56,6 +58,7 @@ class Problem(APIError, AdditionalDataHolder, Parsable):
             "title": lambda n : setattr(self, 'title', n.get_str_value()),
             "traceId": lambda n : setattr(self, 'trace_id', n.get_str_value()),
             "type": lambda n : setattr(self, 'type', n.get_str_value()),
+            "violated-policies": lambda n : setattr(self, 'violated_policies', n.get_collection_of_primitive_values(str)),
         }
         return fields
     
@@ -73,6 +76,7 @@ class Problem(APIError, AdditionalDataHolder, Parsable):
         writer.write_str_value("title", self.title)
         writer.write_str_value("traceId", self.trace_id)
         writer.write_str_value("type", self.type)
+        writer.write_collection_of_primitive_values("violated-policies", self.violated_policies)
         writer.write_additional_data_value(self.additional_data)
     
     @property

@@ -43,7 +43,9 @@ class UnitsRequestBuilder(BaseRequestBuilder):
 
         error_mapping: dict[str, type[ParsableFactory]] = {
             "400": Problem,
+            "429": Problem,
             "500": Problem,
+            "503": Problem,
         }
         if not self.request_adapter:
             raise Exception("Http core is null") 

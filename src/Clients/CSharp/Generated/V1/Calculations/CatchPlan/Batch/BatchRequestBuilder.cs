@@ -46,7 +46,9 @@ namespace CalibrationApi.Client.V1.Calculations.CatchPlan.Batch
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 406 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 415 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 422 status code</exception>
+        /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 429 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 500 status code</exception>
+        /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 503 status code</exception>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public async Task<Stream?> PostAsync(Stream body, Action<RequestConfiguration<global::CalibrationApi.Client.V1.Calculations.CatchPlan.Batch.BatchRequestBuilder.BatchRequestBuilderPostQueryParameters>>? requestConfiguration = default, CancellationToken cancellationToken = default)
@@ -66,7 +68,9 @@ namespace CalibrationApi.Client.V1.Calculations.CatchPlan.Batch
                 { "406", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "415", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "422", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
+                { "429", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "500", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
+                { "503", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
             };
             return await RequestAdapter.SendPrimitiveAsync<Stream>(requestInfo, errorMapping, cancellationToken).ConfigureAwait(false);
         }

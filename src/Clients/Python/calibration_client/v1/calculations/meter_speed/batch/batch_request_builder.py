@@ -51,7 +51,9 @@ class BatchRequestBuilder(BaseRequestBuilder):
             "406": Problem,
             "415": Problem,
             "422": Problem,
+            "429": Problem,
             "500": Problem,
+            "503": Problem,
         }
         if not self.request_adapter:
             raise Exception("Http core is null") 

@@ -47,6 +47,7 @@ class RecomputationsRequestBuilder(BaseRequestBuilder):
             "403": Problem,
             "404": Problem,
             "422": Problem,
+            "429": Problem,
             "500": Problem,
             "503": Problem,
         }

@@ -1,0 +1,28 @@
+using CalibrationApi.Storage.Writing;
+using Dapper;
+using Microsoft.Extensions.Diagnostics.HealthChecks;
+
+namespace CalibrationApi.Health;
+
+/// <summary>The database can be written: the writer takes its turn and gets the lock that a record would need.</summary>
+internal sealed class StorageHealth(SingleWriter writer) : IHealthCheck
+{
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(5);
+
+    public async Task<HealthCheckResult> CheckHealthAsync(HealthCheckContext context, CancellationToken cancellationToken = default)
+    {
+        try
+        {
+            await writer.WriteAsync(connection => connection.QuerySingle<long>("select count(*) from secrets")).WaitAsync(Patience, cancellationToken);
+            return HealthCheckResult.Healthy();
+        }
+        catch (TimeoutException)
+        {
+            return HealthCheckResult.Unhealthy("The database is too busy to be written within five seconds.");
+        }
+        catch (Exception failure) when (failure is not OperationCanceledException)
+        {
+            return HealthCheckResult.Unhealthy("The database cannot be written.", failure);
+        }
+    }
+}

@@ -1,0 +1,28 @@
+using CalibrationApi.Batch;
+using CalibrationApi.Http;
+using Microsoft.AspNetCore.Http.Features;
+
+namespace CalibrationApi.Limits;
+
+/// <summary>Takes bodies only as they are: a compressed one could unpack to anything (RFC 9110 section 12.5.3, RFC 7694).</summary>
+internal static class PlainBodies
+{
+    private const string Identity = "identity";
+
+    public static Task RefuseCompressedAsync(HttpContext context, RequestDelegate next)
+    {
+        var request = context.Request;
+        if (request.Headers.ContentEncoding.Count == 0 || !HasBody(context) || request.Headers.ContentEncoding.All(IsIdentity))
+            return next(context);
+        // What would be taken instead.
+        context.Response.Headers.AcceptEncoding = Identity;
+        if (BatchRoutes.TakenBy(context.GetEndpoint()) is { } media)
+            context.Response.Headers["Accept-Post"] = media;
+        return ProblemResult.Of(StatusCodes.Status415UnsupportedMediaType, ErrorCode.EncodingUnsupported, "Compressed bodies are not taken. Send the body as it is, without Content-Encoding.").ExecuteAsync(context);
+    }
+
+    private static bool IsIdentity(string? coding) => Identity.Equals(coding, StringComparison.OrdinalIgnoreCase);
+
+    private static bool HasBody(HttpContext context) =>
+        context.Features.Get<IHttpRequestBodyDetectionFeature>()?.CanHaveBody ?? context.Request.ContentLength > 0;
+}

@@ -1,0 +1,114 @@
+using System.Text.RegularExpressions;
+using CalibrationApi.Settings;
+using CalibrationApi.Storage;
+using CalibrationApi.Storage.Writing;
+using CalibrationApi.Testing;
+using Dapper;
+using Microsoft.Data.Sqlite;
+using Microsoft.Extensions.Configuration;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace CalibrationApi.Contract.Tests;
+
+/// <summary>What README.md tells an operator is what the service does.</summary>
+public sealed partial class OperationGuideTests
+{
+    private const string TableHead = "| setting | default | may be | meaning |\n|---|---|---|---|\n";
+
+    private static readonly string Readme = File.ReadAllText(Repository.PathOf("README.md"));
+
+    [Fact]
+    public void SettingsTable_OfTheReadme_IsWhatTheServiceReads()
+    {
+        var expected = string.Join('\n', CalibrationSettings.All.Select(setting => $"| `{setting.Variable}` | {setting.Default} | {setting.Range} | {setting.Meaning} |"));
+
+        var before = Readme.IndexOf(TableHead, StringComparison.Ordinal) + TableHead.Length;
+        var shown = Readme[before..Readme.IndexOf("\n\n", before, StringComparison.Ordinal)];
+
+        if (ContractUpdate.IsAsked)
+            File.WriteAllText(Repository.PathOf("README.md"), Readme[..before] + expected + Readme[(before + shown.Length)..]);
+        else
+            Assert.True(expected == shown, $"README.md shows other settings than there are. {ContractUpdate.Advice}");
+    }
+
+    [Fact]
+    public void Settings_NamedAnywhereInTheReadme_Exist()
+    {
+        var named = SettingName().Matches(Readme).Select(match => match.Value).Distinct().ToArray();
+
+        Assert.True(named.Length > 10);
+        Assert.Empty(named.Except(CalibrationSettings.All.Select(setting => setting.Variable)));
+    }
+
+    [Fact]
+    public void Unit_ForSystemd_StartsTheServiceWithSettingsThatItTakes()
+    {
+        var unit = Block("ini").Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        var values = unit.Where(line => line.Contains('=', StringComparison.Ordinal)).Select(line => line.Split('=', 2)).ToLookup(pair => pair[0], pair => pair[1]);
+        var environment = values["Environment"].Select(setting => setting.Split('=', 2)).ToDictionary(pair => pair[0], pair => (string?)pair[1]);
+        var faults = new List<string>();
+
+        // Published, the program has the name of its assembly.
+        var program = Assert.Single(values["ExecStart"]);
+        Assert.Equal(typeof(Program).Assembly.GetName().Name, Path.GetFileName(program));
+        Assert.Contains($"dotnet publish src/CalibrationApi -c Release -o {Path.GetDirectoryName(program)}`", Readme, StringComparison.Ordinal);
+        var configuration = new ConfigurationBuilder().AddInMemoryCollection(environment.ToDictionary(one => one.Key.Replace("__", ":", StringComparison.Ordinal), one => one.Value)).Build();
+        var settings = CalibrationSettings.Read(configuration, isAtATerminal: false, faults);
+        Assert.Empty(faults);
+        Assert.StartsWith($"/var/lib/{Assert.Single(values["StateDirectory"])}/", settings.Database, StringComparison.Ordinal);
+        Assert.NotEmpty(settings.Proxies);
+        // The proxy asks where the unit lets the service listen.
+        Assert.Contains($"proxy_pass {environment["ASPNETCORE_URLS"]};", Block("nginx"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Backup_AsTheReadmeSaysWhileTheServiceWrites_HoldsEverythingAcknowledgedBefore()
+    {
+        var sql = Assert.Single(BackupCommand().Matches(Readme)).Groups["sql"].Value;
+        var copy = Path.Combine(Directory.CreateTempSubdirectory("calibration-backup-").FullName, "copy.db");
+        await using var service = new Service();
+        var writer = service.Services.GetRequiredService<SingleWriter>();
+        for (var i = 0; i < 50; i++)
+            await WriteAsync(writer, i);
+        using var stop = new CancellationTokenSource();
+        var writing = Task.Run(async () =>
+        {
+            for (var i = 50; !stop.IsCancellationRequested; i++)
+                await WriteAsync(writer, i);
+        });
+
+        using (var connection = service.Services.GetRequiredService<CalibrationDatabase>().Open())
+            connection.Execute(BackupPath().Replace(sql, $"'{copy}'"));
+        await stop.CancelAsync();
+        await writing;
+
+        using (var restored = new CalibrationDatabase(copy))
+        {
+            restored.Prepare();
+            using var connection = restored.Open();
+            Assert.Equal("ok", connection.QuerySingle<string>("pragma integrity_check"));
+            Assert.Equal(50, connection.QuerySingle<int>("select count(*) from idempotency_keys where route = 'POST /backup' and cast(key as integer) < 50"));
+        }
+
+        Directory.Delete(Path.GetDirectoryName(copy)!, recursive: true);
+    }
+
+    private static Task<bool> WriteAsync(SingleWriter writer, int number) => writer.WriteAsync(connection => Insert(connection, number));
+
+    private static bool Insert(SqliteConnection connection, int number)
+    {
+        IdempotencyKeys.Remember(connection, "local", "POST /backup", $"{number}", "", new StoredAnswer(201, null, null, []), DateTimeOffset.UtcNow);
+        return true;
+    }
+
+    private static string Block(string kind) => Readme.Split($"```{kind}\n")[1].Split("```")[0];
+
+    [GeneratedRegex("Calibration__[A-Za-z_]*[A-Za-z]")]
+    private static partial Regex SettingName();
+
+    [GeneratedRegex("^sqlite3 \\S+ \"(?<sql>[^\"]+)\"$", RegexOptions.Multiline)]
+    private static partial Regex BackupCommand();
+
+    [GeneratedRegex("'[^']+'")]
+    private static partial Regex BackupPath();
+}
