@@ -9,7 +9,7 @@ public sealed class WorkspaceTests
     // The one that the caller was found to belong to.
     [InlineData("Workspace.Of(", "Access/Caller.cs")]
     // Requests write through StoringRequest, which notes who did what; the others note what no request waits for, and exports.
-    [InlineData("SingleWriter writer", "Storing/StoringRequest.cs", "Access/KeyUse.cs", "Access/RefusalCounts.cs", "Audit/ExportNotes.cs")]
+    [InlineData("SingleWriter writer", "Storing/StoringRequest.cs", "Access/KeyUse.cs", "Access/RefusalCounts.cs", "Audit/ExportNotes.cs", "Health/StorageHealth.cs")]
     public void Source_NamesIt_OnlyWhereItIsMeant(string text, params string[] places)
     {
         var files = SourceFile.In("src", "CalibrationApi").Where(file => file.Text.Contains(text, StringComparison.Ordinal)).Select(file => file.Shown["src/CalibrationApi/".Length..]).ToArray();
