@@ -19,9 +19,13 @@ public sealed class MethodsTests
 
     private static readonly ValueInForceFilter EveryValueSet = new() { Meter = "front", Element = "coarse roller", Setting = "3", Product = "p", At = Then };
 
+    private static readonly AuditFilter WholeAudit = new() { Key = "k", Action = "createKey", From = Then, Until = Then.AddDays(1), OldestFirst = true, PageSize = 50 };
+
     public static TheoryData<string> Histories => ["/v1/history", "/v1/catch-tests", "/v1/adoptions", "/v1/scale-checks"];
 
     public static TheoryData<string> Described => ["/v1/machines", "/v1/products", "/v1/lots", "/v1/scales", "/v1/containers", "/v1/plans"];
+
+    public static TheoryData<string> Administered => ["/v1/workspaces", "/v1/keys", "/v1/audit", "/v1/audit/refusals", "/v1/audit/refusals/without-key"];
 
     [Fact]
     public async Task EveryOperation_OfTheContract_HasAMethod()
@@ -43,6 +47,11 @@ public sealed class MethodsTests
     [Theory]
     [MemberData(nameof(Described))]
     public async Task ListAsync_WithEverythingSet_SendsEveryParameterOfTheOperation(string path) =>
+        await HasEveryParameter(path, ContractSchema.QueryOf(path));
+
+    [Theory]
+    [MemberData(nameof(Administered))]
+    public async Task ListAsync_OfWhatAdministratorsSeeWithEverythingSet_SendsEveryParameterOfTheOperation(string path) =>
         await HasEveryParameter(path, ContractSchema.QueryOf(path));
 
     [Fact]
@@ -108,6 +117,18 @@ public sealed class MethodsTests
         await CallAsync(client.ScaleChecks, new());
         await client.CatchTests.RecomputeAsync(Id);
         await client.History.ListAsync(EverythingSet).ToListAsync();
+
+        await CallAsync(client.Workspaces, new());
+        await client.Workspaces.ListAsync(includeRetired: true, pageSize: 10).ToListAsync();
+        await client.Workspaces.CreateKeyAsync(Id, new());
+        await client.Keys.CreateAsync(new());
+        await client.Keys.GetAsync(Id);
+        await client.Keys.ListAsync(pageSize: 10).ToListAsync();
+        await client.Keys.RotateAsync(Id, new());
+        await client.Keys.RevokeAsync(Id, new());
+        await client.Audit.ListAsync(WholeAudit).ToListAsync();
+        await client.Audit.ListRefusalsAsync(pageSize: 10).ToListAsync();
+        await client.Audit.ListRefusalsWithoutKeyAsync(pageSize: 10).ToListAsync();
         return wire.Requests;
     }
 
@@ -115,9 +136,16 @@ public sealed class MethodsTests
         where TDraft : Microsoft.Kiota.Abstractions.Serialization.IParsable
         where TAnswer : Microsoft.Kiota.Abstractions.Serialization.IParsable
     {
+        await CallAsync((ChangeableRecords<TDraft, TAnswer>)records, draft);
+        await records.ListAsync(includeRetired: true, UnitSystem.Us, pageSize: 10).ToListAsync();
+    }
+
+    private static async Task CallAsync<TDraft, TAnswer>(ChangeableRecords<TDraft, TAnswer> records, TDraft draft)
+        where TDraft : Microsoft.Kiota.Abstractions.Serialization.IParsable
+        where TAnswer : Microsoft.Kiota.Abstractions.Serialization.IParsable
+    {
         await records.CreateAsync(draft);
         await records.SaveAsync(await records.GetAsync(Id));
-        await records.ListAsync(includeRetired: true, UnitSystem.Us, pageSize: 10).ToListAsync();
     }
 
     private static async Task CallAsync<TRequest, TAnswer>(EvidenceRecords<TRequest, TAnswer> records, TRequest request)

@@ -18,11 +18,16 @@ public sealed class Season : IAsyncLifetime, IDisposable
 
     public void Dispose() => service.Dispose();
 
-    /// <summary>A client of it.</summary>
+    /// <summary>A client of it, with a key that may do everything unless the options have another.</summary>
     /// <param name="between">Handlers between client and service, the outermost first.</param>
     internal CalibrationClient Connect(params ReadOnlySpan<DelegatingHandler> between) => Connect(new(), between);
 
-    internal CalibrationClient Connect(CalibrationClientOptions options, params ReadOnlySpan<DelegatingHandler> between)
+    internal CalibrationClient Connect(CalibrationClientOptions options, params ReadOnlySpan<DelegatingHandler> between) =>
+        Open(options with { Key = options.Key ?? SampleKeys.Text }, between);
+
+    internal CalibrationClient ConnectWithoutKey(params ReadOnlySpan<DelegatingHandler> between) => Open(new(), between);
+
+    private CalibrationClient Open(CalibrationClientOptions options, ReadOnlySpan<DelegatingHandler> between)
     {
         HttpMessageHandler transport = new ContractCheckingHandler { InnerHandler = service.Server.CreateHandler() };
         for (var i = between.Length - 1; i >= 0; i--)

@@ -17,11 +17,12 @@ internal sealed class Wire : DelegatingHandler
             request.Method.Method,
             request.RequestUri!.PathAndQuery,
             body,
-            request.Headers.TryGetValues("Idempotency-Key", out var keys) ? Assert.Single(keys) : null));
+            request.Headers.TryGetValues("Idempotency-Key", out var keys) ? Assert.Single(keys) : null,
+            request.Headers.Authorization?.ToString()));
         return await base.SendAsync(request, cancellationToken);
     }
 
-    internal sealed record Sent(string Method, string Target, string? Body, string? Key);
+    internal sealed record Sent(string Method, string Target, string? Body, string? Key, string? Authorization);
 }
 
 /// <summary>A service that is busy for the first requests.</summary>

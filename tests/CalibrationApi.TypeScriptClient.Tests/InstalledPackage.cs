@@ -6,7 +6,7 @@ namespace CalibrationApi.TypeScriptClient.Tests;
 /// <summary>A project as a caller has it: the client built, packed, and installed from the tarball.</summary>
 public sealed class InstalledPackage : IAsyncLifetime
 {
-    private static readonly string[] Scripts = ["Node", "Uses", "Browser"];
+    private static readonly string[] Scripts = ["Node", "Uses", "Browser", "Service"];
 
     private readonly DirectoryInfo folder = Directory.CreateTempSubdirectory("calibration-typescript-");
 

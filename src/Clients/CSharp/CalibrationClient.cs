@@ -26,7 +26,8 @@ public sealed class CalibrationClient : IDisposable
         options ??= new CalibrationClientOptions();
         // A connection that lives for ever would never notice that the name of the service has moved.
         var transport = options.Transport ?? new SocketsHttpHandler { PooledConnectionLifetime = TimeSpan.FromMinutes(5) };
-        var storing = new IdempotencyKeyHandler(new RepetitionHandler(options, transport));
+        var showing = options.Key is { } key ? new AccessKeyHandler(address, key, transport) : transport;
+        var storing = new IdempotencyKeyHandler(new RepetitionHandler(options, showing));
         var sending = new ProblemHandler(options.Clock, new HeadersInspectionHandler { InnerHandler = storing });
         http = new HttpClient(sending, disposeHandler: options.Transport is null) { Timeout = options.Timeout };
         adapter = new HttpClientRequestAdapter(new AnonymousAuthenticationProvider(), httpClient: http) { BaseUrl = address.AbsoluteUri.TrimEnd('/') };
@@ -45,6 +46,9 @@ public sealed class CalibrationClient : IDisposable
         Adoptions = new(exchange, EvidenceRoutes.Adoptions(v1));
         ScaleChecks = new(exchange, EvidenceRoutes.ScaleChecks(v1));
         History = new(exchange, v1);
+        Workspaces = new(exchange, v1);
+        Keys = new(exchange, v1);
+        Audit = new(exchange, v1);
     }
 
     /// <summary>Calculations, which store nothing.</summary>
@@ -80,9 +84,18 @@ public sealed class CalibrationClient : IDisposable
     /// <summary>Everything that happened.</summary>
     public HistoryRecords History { get; }
 
+    /// <summary>Workspaces of the installation, for whoever runs it.</summary>
+    public WorkspaceRecords Workspaces { get; }
+
+    /// <summary>The keys of the workspace, for its administrators.</summary>
+    public KeyRecords Keys { get; }
+
+    /// <summary>What was done with which key, and what was turned away.</summary>
+    public AuditRecords Audit { get; }
+
     /// <summary>
-    /// The generated client underneath, for what this one has no method for. Keys, repetitions and typed problems hold there
-    /// too; take no notice of the exceptions that its comments name.
+    /// The generated client underneath, for what this one has no method for. Keys of both sorts, repetitions and typed problems
+    /// hold there too; take no notice of the exceptions that its comments name.
     /// </summary>
     public CalibrationCore Core { get; }
 

@@ -1,8 +1,17 @@
+using System.Globalization;
+using System.Text;
+
 namespace CalibrationApi.Client;
 
 /// <summary>How a client sends its requests. The defaults suit most programs.</summary>
 public sealed record CalibrationClientOptions
 {
+    /// <summary>
+    /// The key that the service asks for. It goes to the address of the service and nowhere else, and is never shown. Default
+    /// none: a service without keys takes requests from its own machine only.
+    /// </summary>
+    public string? Key { get; init; }
+
     /// <summary>How often a request is sent again when the service is busy or the connection breaks. Default 3; 0 for never.</summary>
     public int Retries { get; init; } = 3;
 
@@ -23,4 +32,11 @@ public sealed record CalibrationClientOptions
 
     /// <summary>The clock that waits go by. Default the system's.</summary>
     public TimeProvider Clock { get; init; } = TimeProvider.System;
+
+    // Options end up in logs; a key must not.
+    private bool PrintMembers(StringBuilder builder)
+    {
+        builder.Append(CultureInfo.InvariantCulture, $"Key = {(Key is null ? "none" : "hidden")}, Retries = {Retries}, FirstWait = {FirstWait}, LongestWait = {LongestWait}, Timeout = {Timeout}");
+        return true;
+    }
 }

@@ -25,3 +25,14 @@ for await (const line of api.batch("catch-test", [question], { signal }))
   console.log(line.line, line.problem ? line.problem.detail : line.result.verdict);
 const csv: string | undefined = (await api.http.GET("/v1/history", { headers: { Accept: "text/csv" }, parseAs: "text" })).data;
 console.log(csv);
+
+const keyed = new CalibrationClient("http://localhost:5000", { key: "calk_invented" });
+const made = await keyed.createKey({ name: "yard tablet", scopes: ["calculate", "read"] }, { idempotencyKey: "a key", signal });
+const text: string | undefined = made.record.key;
+const successor: string | undefined = (await keyed.rotateKey(made.record.id, { until: "2026-12-31T18:00:00Z" })).record.key;
+const ended: string | undefined = (await keyed.revokeKey(made.record.id, { reason: "Lost." })).record.revokedBecause;
+const workspace = await keyed.createWorkspace({ name: "Fallow Hill farm" });
+await keyed.replaceWorkspace(workspace.record.id, { ...workspace.editable, retired: true }, { ifMatch: workspace.etag });
+const first: string | undefined = (await keyed.createKeyOfWorkspace(workspace.record.id, { name: "first", scopes: ["admin"] })).record.key;
+for await (const entry of keyed.listAudit({ key: made.record.id, action: "createScale", order: "oldest-first", limit: 50 }))
+  console.log(entry.at, entry.target, text, successor, ended, first);

@@ -19,5 +19,8 @@ for await (const item of api.listHistory({ verdict: "good" })) // wrong: TS2322
   console.log(item);
 for await (const line of api.batch("catch-tset", [])) // wrong: TS2345
   console.log(line);
+await api.createKey({ name: "tablet", scopes: ["operator"] }); // wrong: TS2322
+const secret = (await api.getKey("id")).record.key; // wrong: TS2339 it is shown once
+await api.revokeKey("id", {}); // wrong: TS2345 the reason is missing
 
-export { wrongDimension, wrongDimensionSpoken, unknownUnit, unknownUnitSpoken, noUnit, revolutionsAsMass, misspelt };
+export { secret, wrongDimension, wrongDimensionSpoken, unknownUnit, unknownUnitSpoken, noUnit, revolutionsAsMass, misspelt };

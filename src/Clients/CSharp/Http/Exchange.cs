@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using System.Web;
 using CalibrationApi.Client.Models;
 using Microsoft.Kiota.Abstractions;
 using Microsoft.Kiota.Abstractions.Serialization;
@@ -42,8 +43,13 @@ internal sealed class Exchange(IRequestAdapter adapter)
                 yield return item;
             if (page.Next is not { } next)
                 yield break;
-            request = new RequestInformation { HttpMethod = Method.GET, URI = new Uri(next) };
-            request.Headers.Add("Accept", "application/json");
+            request.QueryParameters["cursor"] = CursorOf(next);
         }
     }
+
+    // Only the cursor of the address is used: behind a proxy the service may know itself by another name than its callers,
+    // and a key must not follow a link to somebody else.
+    private static string CursorOf(string next) =>
+        HttpUtility.ParseQueryString(new Uri(next).Query)["cursor"]
+            ?? throw new InvalidDataException("The address of the next page has no cursor. Is the address that of a Calibration API?");
 }

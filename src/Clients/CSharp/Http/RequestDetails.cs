@@ -23,6 +23,12 @@ internal static class RequestDetails
     public static RequestInformation Where(this RequestInformation request, string parameter, DateTimeOffset? instant) =>
         request.Where(parameter, instant?.ToString("O", CultureInfo.InvariantCulture));
 
+    public static RequestInformation WithRetired(this RequestInformation request, bool includeRetired) => request.Where("includeRetired", includeRetired ? "true" : null);
+
+    public static RequestInformation OldestFirst(this RequestInformation request, bool oldestFirst) => request.Where("order", oldestFirst ? "oldest-first" : null);
+
+    public static RequestInformation Paged(this RequestInformation request, int? pageSize) => request.Where("limit", pageSize?.ToString(CultureInfo.InvariantCulture));
+
     public static RequestInformation WithKey(this RequestInformation request, string? idempotencyKey)
     {
         if (idempotencyKey is not null)

@@ -10,9 +10,13 @@ internal interface IPage<T>
     string? Next { get; }
 }
 
+public partial class AuditItemPage : IPage<AuditItem>;
+
 public partial class ContainerAnswerPage : IPage<ContainerAnswer>;
 
 public partial class HistoryItemPage : IPage<HistoryItem>;
+
+public partial class KeyAnswerPage : IPage<KeyAnswer>;
 
 public partial class LotAnswerPage : IPage<LotAnswer>;
 
@@ -22,4 +26,8 @@ public partial class PlanAnswerPage : IPage<PlanAnswer>;
 
 public partial class ProductAnswerPage : IPage<ProductAnswer>;
 
+public partial class RefusalItemPage : IPage<RefusalItem>;
+
 public partial class ScaleAnswerPage : IPage<ScaleAnswer>;
+
+public partial class WorkspaceAnswerPage : IPage<WorkspaceAnswer>;

@@ -17,3 +17,5 @@ public partial class PlanAnswer : IStoredAnswer;
 public partial class ProductAnswer : IStoredAnswer;
 
 public partial class ScaleAnswer : IStoredAnswer;
+
+public partial class WorkspaceAnswer : IStoredAnswer;

@@ -74,4 +74,13 @@ internal static class DescribedRoutes
         PlanRequest.CreateFromDiscriminatorValue,
         PlanAnswer.CreateFromDiscriminatorValue,
         (exchange, request, cancelled) => exchange.FollowAsync<PlanAnswerPage, PlanAnswer>(request, PlanAnswerPage.CreateFromDiscriminatorValue, cancelled));
+
+    public static DescribedRoutes<WorkspaceRequest, WorkspaceAnswer> Workspaces(V1RequestBuilder v1) => new(
+        () => v1.Workspaces.ToGetRequestInformation(),
+        draft => v1.Workspaces.ToPostRequestInformation(draft),
+        id => v1.Workspaces[id].ToGetRequestInformation(),
+        (id, draft) => v1.Workspaces[id].ToPutRequestInformation(draft),
+        WorkspaceRequest.CreateFromDiscriminatorValue,
+        WorkspaceAnswer.CreateFromDiscriminatorValue,
+        (exchange, request, cancelled) => exchange.FollowAsync<WorkspaceAnswerPage, WorkspaceAnswer>(request, WorkspaceAnswerPage.CreateFromDiscriminatorValue, cancelled));
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using CalibrationApi.Client.Http;
 using Microsoft.Kiota.Abstractions;
 
@@ -50,7 +49,5 @@ public sealed record HistoryFilter
         .Where("machine", Machine).Where("meter", Meter).Where("element", Element)
         .Where("product", Product).Where("lot", Lot).Where("scale", Scale).Where("plan", Plan)
         .Where("verdict", Verdict).Where("from", From).Where("until", Until)
-        .Where("order", OldestFirst ? "oldest-first" : null)
-        .Where("limit", PageSize?.ToString(CultureInfo.InvariantCulture))
-        .In(Units);
+        .OldestFirst(OldestFirst).Paged(PageSize).In(Units);
 }

@@ -88,7 +88,9 @@ type BodyArgument<Id extends keyof operations> = [BodyOf<Id>] extends [never] ? 
 type BodyOf<Id extends keyof operations> =
   operations[Id] extends { requestBody: { content: { "application/json": infer Body } } } ? Body : never;
 
-type SuccessOf<Id extends keyof operations> = operations[Id]["responses"][200 & keyof operations[Id]["responses"]];
+// What is newly stored can have more than what an equal request finds stored, such as the text of a key.
+type SuccessOf<Id extends keyof operations> =
+  operations[Id]["responses"] extends { 201: infer Created } ? Created : operations[Id]["responses"][200 & keyof operations[Id]["responses"]];
 
 /** The JSON that an operation answers. */
 export type AnswerOf<Id extends keyof operations> =

@@ -2,6 +2,7 @@ import createClient, { type Client } from "openapi-fetch";
 import { runBatch, type BatchLine, type BatchOptions, type Calculation, type QuestionOf, type ResultOf } from "./batch.js";
 import type { Stored, Traits } from "./call.js";
 import { newId } from "./ids.js";
+import { keyShower } from "./keys.js";
 import { operationTable, type Calls } from "./operations.js";
 import { Pages, type Page } from "./pages.js";
 import { problemOf } from "./problems.js";
@@ -10,6 +11,8 @@ import type { paths } from "./schema.js";
 
 /** Settings of a client. */
 export interface ClientOptions {
+  /** The key that the service asks for. It goes to the address of the service and nowhere else. A service without keys takes requests from its own machine only. */
+  readonly key?: string | undefined;
   /** Headers to send with every request. */
   readonly headers?: Record<string, string> | undefined;
   /** How often to try again when the service is busy or cannot be reached. */
@@ -28,24 +31,26 @@ export interface CalibrationClient extends Calls {}
  * is thrown as `ApiProblem`.
  */
 export class CalibrationClient {
-  /** The operations by path, as openapi-fetch offers them, with the same keys and retries: for other formats than JSON. */
+  /** The operations by path, as openapi-fetch offers them, with the same key, idempotency keys and retries: for other formats than JSON. */
   readonly http: Client<paths>;
   readonly #address: string;
+  readonly #showKey: (request: Request) => void;
   readonly #headers: Record<string, string>;
   readonly #fetch: typeof globalThis.fetch;
   readonly #retries: RetryRules;
   readonly #streamsBodies: boolean;
 
   /** @param address Where the service is, for example `http://localhost:5000`. */
-  constructor(address: string, { headers = {}, retries, fetch = globalThis.fetch, streamsBodies = !isBrowser() }: ClientOptions = {}) {
+  constructor(address: string, { key, headers = {}, retries, fetch = globalThis.fetch, streamsBodies = !isBrowser() }: ClientOptions = {}) {
     this.#address = address.replace(/\/+$/, "");
+    this.#showKey = keyShower(this.#address, key);
     this.#headers = headers;
     // A browser's fetch refuses to be called as a method of another object.
     this.#fetch = (...given) => fetch(...given);
     this.#retries = { ...usualRetries, ...retries };
     this.#streamsBodies = streamsBodies;
     this.http = createClient<paths>({ baseUrl: this.#address, headers, fetch: request => this.#send(request) });
-    this.http.use({ onRequest: ({ request, schemaPath }) => withKey(request, schemaPath) });
+    this.http.use({ onRequest: ({ request, schemaPath }) => withIdempotencyKey(request, schemaPath) });
     for (const [name, traits] of Object.entries(operationTable))
       Object.defineProperty(this, name, { value: (...given: unknown[]) => this.#call(traits, given) });
   }
@@ -65,11 +70,15 @@ export class CalibrationClient {
       streamsBodies: this.#streamsBodies,
       signal,
       send: request => this.#send(request),
-      sendOnce: request => this.#fetch(request),
+      sendOnce: request => {
+        this.#showKey(request);
+        return this.#fetch(request);
+      },
     });
   }
 
   #send(request: Request): Promise<Response> {
+    this.#showKey(request);
     return sendWithRetries(request, this.#retries, this.#fetch);
   }
 
@@ -111,7 +120,7 @@ interface GivenOptions {
 const storingPaths = new Set(Object.values(operationTable).filter(traits => traits.takesKey).map(traits => traits.path));
 
 // Every attempt is the same request, so every attempt has the same key.
-function withKey(request: Request, path: string): void {
+function withIdempotencyKey(request: Request, path: string): void {
   if (request.method === "POST" && storingPaths.has(path) && !request.headers.has("Idempotency-Key"))
     request.headers.set("Idempotency-Key", `"${newId()}"`);
 }
