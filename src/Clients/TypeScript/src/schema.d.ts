@@ -2693,7 +2693,7 @@ export interface components {
         };
         /** @description What went wrong and what to do about it (RFC 9457). */
         Problem: {
-            /** @description Kind of problem; `about:blank` says that the status tells it all. Act on `errors[].code`; `/reference/codes` explains every one. */
+            /** @description Kind of problem; `about:blank` says that the status tells it all, other kinds are those registered with IANA. Act on `errors[].code`; `/reference/codes` explains every one. */
             type: string;
             /** @description The name of the status. */
             title: string;
@@ -2706,6 +2706,8 @@ export interface components {
             detail: string;
             /** @description Identifier under which the service's operator finds this request in the logs. */
             traceId: string;
+            /** @description With 429: the policies of `RateLimit-Policy` that were exceeded. */
+            "violated-policies"?: string[];
             /** @description Every error found, at least one. */
             errors: components["schemas"]["ProblemError"][];
         };
@@ -2725,7 +2727,7 @@ export interface components {
             /** @description The column of a table it is about, as its header writes it; absent when it is about no single column. */
             column?: string;
             /**
-             * @description Stable code. Known today: `json-broken`, `type-wrong`, `member-unknown`, `member-duplicate`, `member-missing`, `unit-missing`, `unit-unknown`, `unit-wrong-dimension`, `unit-ambiguous`, `number-out-of-range`, `number-ambiguous`, `rows-apart`, `text-too-long`, `text-wrong`, `word-unknown`, `too-few`, `too-many`, `net-negative`, `tare-above-gross`, `revolutions-not-positive`, `catches-all-excluded`, `density-missing`, `settings-at-odds`, `not-found`, `method-not-allowed`, `not-acceptable`, `media-type-unsupported`, `body-too-large`, `request-broken`, `line-too-long`, `element-not-in-meter`, `meter-not-on-machine`, `id-unknown`, `id-taken`, `cursor-invalid`, `time-wrong`, `record-retired`, `records-at-odds`, `value-missing`, `already-superseded`, `precondition-required`, `precondition-failed`, `idempotency-key-reused`, `idempotency-in-flight`, `key-missing`, `key-invalid`, `key-expired`, `key-revoked`, `workspace-retired`, `scope-missing`, `credentials-broken`, `storage-unavailable`, `internal-error`.
+             * @description Stable code. Known today: `json-broken`, `type-wrong`, `member-unknown`, `member-duplicate`, `member-missing`, `unit-missing`, `unit-unknown`, `unit-wrong-dimension`, `unit-ambiguous`, `number-out-of-range`, `number-ambiguous`, `rows-apart`, `text-too-long`, `text-wrong`, `word-unknown`, `too-few`, `too-many`, `net-negative`, `tare-above-gross`, `revolutions-not-positive`, `catches-all-excluded`, `density-missing`, `settings-at-odds`, `not-found`, `method-not-allowed`, `not-acceptable`, `media-type-unsupported`, `body-too-large`, `body-too-slow`, `encoding-unsupported`, `rate-exceeded`, `service-busy`, `request-broken`, `line-too-long`, `element-not-in-meter`, `meter-not-on-machine`, `id-unknown`, `id-taken`, `cursor-invalid`, `time-wrong`, `record-retired`, `records-at-odds`, `value-missing`, `already-superseded`, `precondition-required`, `precondition-failed`, `idempotency-key-reused`, `idempotency-in-flight`, `key-missing`, `key-invalid`, `key-expired`, `key-revoked`, `workspace-retired`, `scope-missing`, `credentials-broken`, `storage-unavailable`, `internal-error`.
              * @example json-broken
              * @example type-wrong
              * @example member-unknown
@@ -2754,6 +2756,10 @@ export interface components {
              * @example not-acceptable
              * @example media-type-unsupported
              * @example body-too-large
+             * @example body-too-slow
+             * @example encoding-unsupported
+             * @example rate-exceeded
+             * @example service-busy
              * @example request-broken
              * @example line-too-long
              * @example element-not-in-meter
@@ -3654,6 +3660,8 @@ export interface components {
                  * @example Bearer realm="calibration"
                  */
                 "WWW-Authenticate"?: string;
+                "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                RateLimit: components["headers"]["RateLimit"];
                 [name: string]: unknown;
             };
             content: {
@@ -3668,6 +3676,8 @@ export interface components {
                  * @example 1
                  */
                 "Retry-After": number;
+                "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                RateLimit: components["headers"]["RateLimit"];
                 [name: string]: unknown;
             };
             content: {
@@ -3682,6 +3692,8 @@ export interface components {
                  * @example Bearer realm="calibration"
                  */
                 "WWW-Authenticate": string;
+                "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                RateLimit: components["headers"]["RateLimit"];
                 [name: string]: unknown;
             };
             content: {
@@ -3691,6 +3703,8 @@ export interface components {
         /** @description The service failed; nothing was stored. */
         InternalServerError: {
             headers: {
+                "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                RateLimit: components["headers"]["RateLimit"];
                 [name: string]: unknown;
             };
             content: {
@@ -3700,6 +3714,8 @@ export interface components {
         /** @description The answer cannot be given in any of the media types asked for. */
         NotAcceptable: {
             headers: {
+                "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                RateLimit: components["headers"]["RateLimit"];
                 [name: string]: unknown;
             };
             content: {
@@ -3709,15 +3725,19 @@ export interface components {
         /** @description There is no record with this id. */
         NotFound: {
             headers: {
+                "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                RateLimit: components["headers"]["RateLimit"];
                 [name: string]: unknown;
             };
             content: {
                 "application/problem+json": components["schemas"]["Problem"];
             };
         };
-        /** @description The body is larger than 1 MiB. */
+        /** @description The body is larger than the service takes: 1 MiB, unless its operator chose otherwise. */
         PayloadTooLarge: {
             headers: {
+                "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                RateLimit: components["headers"]["RateLimit"];
                 [name: string]: unknown;
             };
             content: {
@@ -3727,6 +3747,8 @@ export interface components {
         /** @description Somebody changed the record since the revision named by If-Match. */
         PreconditionFailed: {
             headers: {
+                "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                RateLimit: components["headers"]["RateLimit"];
                 [name: string]: unknown;
             };
             content: {
@@ -3736,15 +3758,46 @@ export interface components {
         /** @description If-Match is missing. */
         PreconditionRequired: {
             headers: {
+                "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                RateLimit: components["headers"]["RateLimit"];
                 [name: string]: unknown;
             };
             content: {
                 "application/problem+json": components["schemas"]["Problem"];
             };
         };
-        /** @description The database cannot be used right now; nothing was stored. Retry-After says when to try again. */
+        /** @description The body came too slowly. */
+        RequestTimeout: {
+            headers: {
+                "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                RateLimit: components["headers"]["RateLimit"];
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description The database cannot be used right now, or the service has more to do than it can; nothing was stored. Retry-After says when to try again. */
         ServiceUnavailable: {
             headers: {
+                "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                RateLimit: components["headers"]["RateLimit"];
+                /**
+                 * @description Seconds to wait before the request is sent again.
+                 * @example 1
+                 */
+                "Retry-After": number;
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description More requests than a policy of RateLimit-Policy allows. Retry-After says when to ask again. */
+        TooManyRequests: {
+            headers: {
+                "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                RateLimit: components["headers"]["RateLimit"];
                 /**
                  * @description Seconds to wait before the request is sent again.
                  * @example 1
@@ -3764,6 +3817,8 @@ export interface components {
                  * @example Bearer realm="calibration"
                  */
                 "WWW-Authenticate": string;
+                "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                RateLimit: components["headers"]["RateLimit"];
                 [name: string]: unknown;
             };
             content: {
@@ -3773,15 +3828,24 @@ export interface components {
         /** @description The request can be read but breaks rules, or cannot be answered. Every error, each with pointer, code and what to do. */
         UnprocessableEntity: {
             headers: {
+                "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                RateLimit: components["headers"]["RateLimit"];
                 [name: string]: unknown;
             };
             content: {
                 "application/problem+json": components["schemas"]["Problem"];
             };
         };
-        /** @description The body is not application/json in UTF-8. */
+        /** @description The body is not application/json in UTF-8, or it is compressed. */
         UnsupportedMediaType: {
             headers: {
+                "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                RateLimit: components["headers"]["RateLimit"];
+                /**
+                 * @description With a compressed body: that bodies are taken only as they are.
+                 * @example identity
+                 */
+                "Accept-Encoding"?: string;
                 [name: string]: unknown;
             };
             content: {
@@ -3875,7 +3939,18 @@ export interface components {
         IfMatch: string;
     };
     requestBodies: never;
-    headers: never;
+    headers: {
+        /**
+         * @description The limits that hold for the sender (draft-ietf-httpapi-ratelimit-headers-10): for each its name, its quota q, and the seconds w in which the quota may be used up.
+         * @example "address";q=6000;w=60, "key";q=3000;w=60
+         */
+        "RateLimit-Policy": string;
+        /**
+         * @description How the sender stands with each limit: requests r that remain, and seconds t until the whole quota is back.
+         * @example "address";r=5990;t=42, "key";r=2990;t=42
+         */
+        RateLimit: string;
+    };
     pathItems: never;
 }
 export type AdoptionAnswer = components['schemas']['AdoptionAnswer'];
@@ -4019,7 +4094,9 @@ export type ResponseNotFound = components['responses']['NotFound'];
 export type ResponsePayloadTooLarge = components['responses']['PayloadTooLarge'];
 export type ResponsePreconditionFailed = components['responses']['PreconditionFailed'];
 export type ResponsePreconditionRequired = components['responses']['PreconditionRequired'];
+export type ResponseRequestTimeout = components['responses']['RequestTimeout'];
 export type ResponseServiceUnavailable = components['responses']['ServiceUnavailable'];
+export type ResponseTooManyRequests = components['responses']['TooManyRequests'];
 export type ResponseUnauthorized = components['responses']['Unauthorized'];
 export type ResponseUnprocessableEntity = components['responses']['UnprocessableEntity'];
 export type ResponseUnsupportedMediaType = components['responses']['UnsupportedMediaType'];
@@ -4042,6 +4119,8 @@ export type ParameterIfNoneMatch = components['parameters']['IfNoneMatch'];
 export type ParameterIncludeRetired = components['parameters']['IncludeRetired'];
 export type ParameterId = components['parameters']['Id'];
 export type ParameterIfMatch = components['parameters']['IfMatch'];
+export type HeaderRateLimitPolicy = components['headers']['RateLimit-Policy'];
+export type HeaderRateLimit = components['headers']['RateLimit'];
 export type $defs = Record<string, never>;
 export interface operations {
     listAudit: {
@@ -4104,6 +4183,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4117,6 +4198,7 @@ export interface operations {
             403: components["responses"]["Forbidden"];
             406: components["responses"]["NotAcceptable"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -4159,6 +4241,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4172,6 +4256,7 @@ export interface operations {
             403: components["responses"]["Forbidden"];
             406: components["responses"]["NotAcceptable"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -4214,6 +4299,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4227,6 +4314,7 @@ export interface operations {
             403: components["responses"]["Forbidden"];
             406: components["responses"]["NotAcceptable"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -4251,6 +4339,8 @@ export interface operations {
             /** @description The plan. */
             200: {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4260,10 +4350,13 @@ export interface operations {
             400: components["responses"]["BadRequest"];
             401: components["responses"]["Unauthorized"];
             403: components["responses"]["Forbidden"];
+            408: components["responses"]["RequestTimeout"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
         };
     };
     planCatchBatch: {
@@ -4286,6 +4379,8 @@ export interface operations {
             /** @description An answer for each question, in the order of the questions. It is sent before all questions are read, so what goes wrong later shows in its lines or cuts the connection. */
             200: {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4304,6 +4399,13 @@ export interface operations {
                      * @example application/x-ndjson, text/csv
                      */
                     "Accept-Post": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    /**
+                     * @description With a compressed body: that bodies are taken only as they are.
+                     * @example identity
+                     */
+                    "Accept-Encoding"?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -4311,7 +4413,9 @@ export interface operations {
                 };
             };
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
         };
     };
     evaluateCatchTest: {
@@ -4334,6 +4438,8 @@ export interface operations {
             /** @description The evaluation. */
             200: {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4343,10 +4449,13 @@ export interface operations {
             400: components["responses"]["BadRequest"];
             401: components["responses"]["Unauthorized"];
             403: components["responses"]["Forbidden"];
+            408: components["responses"]["RequestTimeout"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
         };
     };
     evaluateCatchTestBatch: {
@@ -4370,6 +4479,8 @@ export interface operations {
             /** @description An answer for each question, in the order of the questions. It is sent before all questions are read, so what goes wrong later shows in its lines or cuts the connection. */
             200: {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4389,6 +4500,13 @@ export interface operations {
                      * @example application/x-ndjson, text/csv
                      */
                     "Accept-Post": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    /**
+                     * @description With a compressed body: that bodies are taken only as they are.
+                     * @example identity
+                     */
+                    "Accept-Encoding"?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -4396,7 +4514,9 @@ export interface operations {
                 };
             };
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
         };
     };
     listCatchTests: {
@@ -4488,6 +4608,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4501,6 +4623,7 @@ export interface operations {
             403: components["responses"]["Forbidden"];
             406: components["responses"]["NotAcceptable"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -4548,6 +4671,8 @@ export interface operations {
                      * @example true
                      */
                     "Idempotent-Replayed"?: string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4577,6 +4702,8 @@ export interface operations {
                      * @example true
                      */
                     "Idempotent-Replayed"?: string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4586,10 +4713,12 @@ export interface operations {
             400: components["responses"]["BadRequest"];
             401: components["responses"]["Unauthorized"];
             403: components["responses"]["Forbidden"];
+            408: components["responses"]["RequestTimeout"];
             409: components["responses"]["Conflict"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -4631,6 +4760,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4650,6 +4781,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content?: never;
@@ -4659,6 +4792,7 @@ export interface operations {
             403: components["responses"]["Forbidden"];
             404: components["responses"]["NotFound"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -4681,6 +4815,8 @@ export interface operations {
             /** @description Equal, or what differs. */
             200: {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4692,6 +4828,7 @@ export interface operations {
             403: components["responses"]["Forbidden"];
             404: components["responses"]["NotFound"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -4713,6 +4850,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4722,13 +4861,17 @@ export interface operations {
             /** @description The query holds a parameter that is unknown or given twice. */
             400: {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
         };
     };
     listContainers: {
@@ -4773,6 +4916,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4786,6 +4931,7 @@ export interface operations {
             403: components["responses"]["Forbidden"];
             406: components["responses"]["NotAcceptable"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -4833,6 +4979,8 @@ export interface operations {
                      * @example true
                      */
                     "Idempotent-Replayed"?: string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4862,6 +5010,8 @@ export interface operations {
                      * @example true
                      */
                     "Idempotent-Replayed"?: string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4871,10 +5021,12 @@ export interface operations {
             400: components["responses"]["BadRequest"];
             401: components["responses"]["Unauthorized"];
             403: components["responses"]["Forbidden"];
+            408: components["responses"]["RequestTimeout"];
             409: components["responses"]["Conflict"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -4916,6 +5068,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4935,6 +5089,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content?: never;
@@ -4944,6 +5100,7 @@ export interface operations {
             403: components["responses"]["Forbidden"];
             404: components["responses"]["NotFound"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -4992,6 +5149,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5002,11 +5161,13 @@ export interface operations {
             401: components["responses"]["Unauthorized"];
             403: components["responses"]["Forbidden"];
             404: components["responses"]["NotFound"];
+            408: components["responses"]["RequestTimeout"];
             412: components["responses"]["PreconditionFailed"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
             422: components["responses"]["UnprocessableEntity"];
             428: components["responses"]["PreconditionRequired"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -5100,6 +5261,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5113,6 +5276,7 @@ export interface operations {
             403: components["responses"]["Forbidden"];
             406: components["responses"]["NotAcceptable"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -5155,6 +5319,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5168,6 +5334,7 @@ export interface operations {
             403: components["responses"]["Forbidden"];
             406: components["responses"]["NotAcceptable"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -5215,6 +5382,8 @@ export interface operations {
                      * @example true
                      */
                     "Idempotent-Replayed"?: string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5244,6 +5413,8 @@ export interface operations {
                      * @example true
                      */
                     "Idempotent-Replayed"?: string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5253,10 +5424,12 @@ export interface operations {
             400: components["responses"]["BadRequest"];
             401: components["responses"]["Unauthorized"];
             403: components["responses"]["Forbidden"];
+            408: components["responses"]["RequestTimeout"];
             409: components["responses"]["Conflict"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -5295,6 +5468,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5314,6 +5489,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content?: never;
@@ -5323,6 +5500,7 @@ export interface operations {
             403: components["responses"]["Forbidden"];
             404: components["responses"]["NotFound"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -5376,6 +5554,8 @@ export interface operations {
                      * @example true
                      */
                     "Idempotent-Replayed"?: string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5405,6 +5585,8 @@ export interface operations {
                      * @example true
                      */
                     "Idempotent-Replayed"?: string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5415,10 +5597,12 @@ export interface operations {
             401: components["responses"]["Unauthorized"];
             403: components["responses"]["Forbidden"];
             404: components["responses"]["NotFound"];
+            408: components["responses"]["RequestTimeout"];
             409: components["responses"]["Conflict"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -5472,6 +5656,8 @@ export interface operations {
                      * @example true
                      */
                     "Idempotent-Replayed"?: string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5482,10 +5668,12 @@ export interface operations {
             401: components["responses"]["Unauthorized"];
             403: components["responses"]["Forbidden"];
             404: components["responses"]["NotFound"];
+            408: components["responses"]["RequestTimeout"];
             409: components["responses"]["Conflict"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -5532,6 +5720,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5545,6 +5735,7 @@ export interface operations {
             403: components["responses"]["Forbidden"];
             406: components["responses"]["NotAcceptable"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -5592,6 +5783,8 @@ export interface operations {
                      * @example true
                      */
                     "Idempotent-Replayed"?: string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5621,6 +5814,8 @@ export interface operations {
                      * @example true
                      */
                     "Idempotent-Replayed"?: string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5630,10 +5825,12 @@ export interface operations {
             400: components["responses"]["BadRequest"];
             401: components["responses"]["Unauthorized"];
             403: components["responses"]["Forbidden"];
+            408: components["responses"]["RequestTimeout"];
             409: components["responses"]["Conflict"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -5675,6 +5872,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5694,6 +5893,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content?: never;
@@ -5703,6 +5904,7 @@ export interface operations {
             403: components["responses"]["Forbidden"];
             404: components["responses"]["NotFound"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -5751,6 +5953,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5761,11 +5965,13 @@ export interface operations {
             401: components["responses"]["Unauthorized"];
             403: components["responses"]["Forbidden"];
             404: components["responses"]["NotFound"];
+            408: components["responses"]["RequestTimeout"];
             412: components["responses"]["PreconditionFailed"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
             422: components["responses"]["UnprocessableEntity"];
             428: components["responses"]["PreconditionRequired"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -5812,6 +6018,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5825,6 +6033,7 @@ export interface operations {
             403: components["responses"]["Forbidden"];
             406: components["responses"]["NotAcceptable"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -5872,6 +6081,8 @@ export interface operations {
                      * @example true
                      */
                     "Idempotent-Replayed"?: string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5901,6 +6112,8 @@ export interface operations {
                      * @example true
                      */
                     "Idempotent-Replayed"?: string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5910,10 +6123,12 @@ export interface operations {
             400: components["responses"]["BadRequest"];
             401: components["responses"]["Unauthorized"];
             403: components["responses"]["Forbidden"];
+            408: components["responses"]["RequestTimeout"];
             409: components["responses"]["Conflict"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -5955,6 +6170,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5974,6 +6191,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content?: never;
@@ -5983,6 +6202,7 @@ export interface operations {
             403: components["responses"]["Forbidden"];
             404: components["responses"]["NotFound"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -6031,6 +6251,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -6041,11 +6263,13 @@ export interface operations {
             401: components["responses"]["Unauthorized"];
             403: components["responses"]["Forbidden"];
             404: components["responses"]["NotFound"];
+            408: components["responses"]["RequestTimeout"];
             412: components["responses"]["PreconditionFailed"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
             422: components["responses"]["UnprocessableEntity"];
             428: components["responses"]["PreconditionRequired"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -6070,6 +6294,8 @@ export interface operations {
             /** @description Speeds, windows and ranking. */
             200: {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -6079,10 +6305,13 @@ export interface operations {
             400: components["responses"]["BadRequest"];
             401: components["responses"]["Unauthorized"];
             403: components["responses"]["Forbidden"];
+            408: components["responses"]["RequestTimeout"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
         };
     };
     evaluateMeterSpeedBatch: {
@@ -6105,6 +6334,8 @@ export interface operations {
             /** @description An answer for each question, in the order of the questions. It is sent before all questions are read, so what goes wrong later shows in its lines or cuts the connection. */
             200: {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -6123,6 +6354,13 @@ export interface operations {
                      * @example application/x-ndjson, text/csv
                      */
                     "Accept-Post": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    /**
+                     * @description With a compressed body: that bodies are taken only as they are.
+                     * @example identity
+                     */
+                    "Accept-Encoding"?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -6130,7 +6368,9 @@ export interface operations {
                 };
             };
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
         };
     };
     planCatchOfPlan: {
@@ -6154,6 +6394,8 @@ export interface operations {
             /** @description The catch plan. */
             200: {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -6165,6 +6407,7 @@ export interface operations {
             403: components["responses"]["Forbidden"];
             404: components["responses"]["NotFound"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -6211,6 +6454,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -6224,6 +6469,7 @@ export interface operations {
             403: components["responses"]["Forbidden"];
             406: components["responses"]["NotAcceptable"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -6271,6 +6517,8 @@ export interface operations {
                      * @example true
                      */
                     "Idempotent-Replayed"?: string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -6300,6 +6548,8 @@ export interface operations {
                      * @example true
                      */
                     "Idempotent-Replayed"?: string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -6309,10 +6559,12 @@ export interface operations {
             400: components["responses"]["BadRequest"];
             401: components["responses"]["Unauthorized"];
             403: components["responses"]["Forbidden"];
+            408: components["responses"]["RequestTimeout"];
             409: components["responses"]["Conflict"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -6354,6 +6606,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -6373,6 +6627,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content?: never;
@@ -6382,6 +6638,7 @@ export interface operations {
             403: components["responses"]["Forbidden"];
             404: components["responses"]["NotFound"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -6430,6 +6687,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -6440,11 +6699,13 @@ export interface operations {
             401: components["responses"]["Unauthorized"];
             403: components["responses"]["Forbidden"];
             404: components["responses"]["NotFound"];
+            408: components["responses"]["RequestTimeout"];
             412: components["responses"]["PreconditionFailed"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
             422: components["responses"]["UnprocessableEntity"];
             428: components["responses"]["PreconditionRequired"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -6491,6 +6752,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -6504,6 +6767,7 @@ export interface operations {
             403: components["responses"]["Forbidden"];
             406: components["responses"]["NotAcceptable"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -6551,6 +6815,8 @@ export interface operations {
                      * @example true
                      */
                     "Idempotent-Replayed"?: string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -6580,6 +6846,8 @@ export interface operations {
                      * @example true
                      */
                     "Idempotent-Replayed"?: string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -6589,10 +6857,12 @@ export interface operations {
             400: components["responses"]["BadRequest"];
             401: components["responses"]["Unauthorized"];
             403: components["responses"]["Forbidden"];
+            408: components["responses"]["RequestTimeout"];
             409: components["responses"]["Conflict"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -6634,6 +6904,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -6653,6 +6925,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content?: never;
@@ -6662,6 +6936,7 @@ export interface operations {
             403: components["responses"]["Forbidden"];
             404: components["responses"]["NotFound"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -6710,6 +6985,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -6720,11 +6997,13 @@ export interface operations {
             401: components["responses"]["Unauthorized"];
             403: components["responses"]["Forbidden"];
             404: components["responses"]["NotFound"];
+            408: components["responses"]["RequestTimeout"];
             412: components["responses"]["PreconditionFailed"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
             422: components["responses"]["UnprocessableEntity"];
             428: components["responses"]["PreconditionRequired"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -6818,6 +7097,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -6831,6 +7112,7 @@ export interface operations {
             403: components["responses"]["Forbidden"];
             406: components["responses"]["NotAcceptable"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -6878,6 +7160,8 @@ export interface operations {
                      * @example true
                      */
                     "Idempotent-Replayed"?: string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -6907,6 +7191,8 @@ export interface operations {
                      * @example true
                      */
                     "Idempotent-Replayed"?: string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -6916,10 +7202,12 @@ export interface operations {
             400: components["responses"]["BadRequest"];
             401: components["responses"]["Unauthorized"];
             403: components["responses"]["Forbidden"];
+            408: components["responses"]["RequestTimeout"];
             409: components["responses"]["Conflict"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -6961,6 +7249,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -6980,6 +7270,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content?: never;
@@ -6989,6 +7281,7 @@ export interface operations {
             403: components["responses"]["Forbidden"];
             404: components["responses"]["NotFound"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -7035,6 +7328,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -7048,6 +7343,7 @@ export interface operations {
             403: components["responses"]["Forbidden"];
             406: components["responses"]["NotAcceptable"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -7095,6 +7391,8 @@ export interface operations {
                      * @example true
                      */
                     "Idempotent-Replayed"?: string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -7124,6 +7422,8 @@ export interface operations {
                      * @example true
                      */
                     "Idempotent-Replayed"?: string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -7133,10 +7433,12 @@ export interface operations {
             400: components["responses"]["BadRequest"];
             401: components["responses"]["Unauthorized"];
             403: components["responses"]["Forbidden"];
+            408: components["responses"]["RequestTimeout"];
             409: components["responses"]["Conflict"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -7178,6 +7480,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -7197,6 +7501,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content?: never;
@@ -7206,6 +7512,7 @@ export interface operations {
             403: components["responses"]["Forbidden"];
             404: components["responses"]["NotFound"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -7254,6 +7561,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -7264,11 +7573,13 @@ export interface operations {
             401: components["responses"]["Unauthorized"];
             403: components["responses"]["Forbidden"];
             404: components["responses"]["NotFound"];
+            408: components["responses"]["RequestTimeout"];
             412: components["responses"]["PreconditionFailed"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
             422: components["responses"]["UnprocessableEntity"];
             428: components["responses"]["PreconditionRequired"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -7290,6 +7601,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -7299,13 +7612,17 @@ export interface operations {
             /** @description The query holds a parameter that is unknown or given twice. */
             400: {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
         };
     };
     listAdoptions: {
@@ -7397,6 +7714,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -7410,6 +7729,7 @@ export interface operations {
             403: components["responses"]["Forbidden"];
             406: components["responses"]["NotAcceptable"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -7457,6 +7777,8 @@ export interface operations {
                      * @example true
                      */
                     "Idempotent-Replayed"?: string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -7486,6 +7808,8 @@ export interface operations {
                      * @example true
                      */
                     "Idempotent-Replayed"?: string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -7495,10 +7819,12 @@ export interface operations {
             400: components["responses"]["BadRequest"];
             401: components["responses"]["Unauthorized"];
             403: components["responses"]["Forbidden"];
+            408: components["responses"]["RequestTimeout"];
             409: components["responses"]["Conflict"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -7540,6 +7866,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -7559,6 +7887,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content?: never;
@@ -7568,6 +7898,7 @@ export interface operations {
             403: components["responses"]["Forbidden"];
             404: components["responses"]["NotFound"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -7618,6 +7949,8 @@ export interface operations {
             /** @description The values in force. */
             200: {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -7629,6 +7962,7 @@ export interface operations {
             403: components["responses"]["Forbidden"];
             404: components["responses"]["NotFound"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -7682,6 +8016,8 @@ export interface operations {
                      * @example true
                      */
                     "Idempotent-Replayed"?: string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -7711,6 +8047,8 @@ export interface operations {
                      * @example true
                      */
                     "Idempotent-Replayed"?: string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -7721,10 +8059,12 @@ export interface operations {
             401: components["responses"]["Unauthorized"];
             403: components["responses"]["Forbidden"];
             404: components["responses"]["NotFound"];
+            408: components["responses"]["RequestTimeout"];
             409: components["responses"]["Conflict"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -7769,6 +8109,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -7782,6 +8124,7 @@ export interface operations {
             403: components["responses"]["Forbidden"];
             406: components["responses"]["NotAcceptable"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -7829,6 +8172,8 @@ export interface operations {
                      * @example true
                      */
                     "Idempotent-Replayed"?: string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -7858,6 +8203,8 @@ export interface operations {
                      * @example true
                      */
                     "Idempotent-Replayed"?: string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -7867,10 +8214,12 @@ export interface operations {
             400: components["responses"]["BadRequest"];
             401: components["responses"]["Unauthorized"];
             403: components["responses"]["Forbidden"];
+            408: components["responses"]["RequestTimeout"];
             409: components["responses"]["Conflict"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -7909,6 +8258,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -7928,6 +8279,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content?: never;
@@ -7937,6 +8290,7 @@ export interface operations {
             403: components["responses"]["Forbidden"];
             404: components["responses"]["NotFound"];
             422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };
@@ -7985,6 +8339,8 @@ export interface operations {
                      * @example private, no-cache
                      */
                     "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -7995,11 +8351,13 @@ export interface operations {
             401: components["responses"]["Unauthorized"];
             403: components["responses"]["Forbidden"];
             404: components["responses"]["NotFound"];
+            408: components["responses"]["RequestTimeout"];
             412: components["responses"]["PreconditionFailed"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
             422: components["responses"]["UnprocessableEntity"];
             428: components["responses"]["PreconditionRequired"];
+            429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
         };

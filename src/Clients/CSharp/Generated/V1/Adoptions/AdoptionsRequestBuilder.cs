@@ -57,6 +57,7 @@ namespace CalibrationApi.Client.V1.Adoptions
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 403 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 406 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 422 status code</exception>
+        /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 429 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 500 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 503 status code</exception>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
@@ -76,6 +77,7 @@ namespace CalibrationApi.Client.V1.Adoptions
                 { "403", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "406", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "422", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
+                { "429", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "500", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "503", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
             };
@@ -91,10 +93,12 @@ namespace CalibrationApi.Client.V1.Adoptions
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 400 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 401 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 403 status code</exception>
+        /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 408 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 409 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 413 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 415 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 422 status code</exception>
+        /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 429 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 500 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 503 status code</exception>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
@@ -113,10 +117,12 @@ namespace CalibrationApi.Client.V1.Adoptions
                 { "400", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "401", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "403", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
+                { "408", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "409", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "413", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "415", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "422", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
+                { "429", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "500", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "503", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
             };

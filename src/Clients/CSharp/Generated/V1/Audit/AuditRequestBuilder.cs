@@ -50,6 +50,7 @@ namespace CalibrationApi.Client.V1.Audit
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 403 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 406 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 422 status code</exception>
+        /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 429 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 500 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 503 status code</exception>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
@@ -69,6 +70,7 @@ namespace CalibrationApi.Client.V1.Audit
                 { "403", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "406", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "422", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
+                { "429", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "500", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "503", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
             };

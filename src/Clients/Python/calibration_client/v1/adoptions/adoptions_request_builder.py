@@ -68,6 +68,7 @@ class AdoptionsRequestBuilder(BaseRequestBuilder):
             "403": Problem,
             "406": Problem,
             "422": Problem,
+            "429": Problem,
             "500": Problem,
             "503": Problem,
         }
@@ -95,10 +96,12 @@ class AdoptionsRequestBuilder(BaseRequestBuilder):
             "400": Problem,
             "401": Problem,
             "403": Problem,
+            "408": Problem,
             "409": Problem,
             "413": Problem,
             "415": Problem,
             "422": Problem,
+            "429": Problem,
             "500": Problem,
             "503": Problem,
         }

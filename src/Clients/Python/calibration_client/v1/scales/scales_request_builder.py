@@ -65,6 +65,7 @@ class ScalesRequestBuilder(BaseRequestBuilder):
             "403": Problem,
             "406": Problem,
             "422": Problem,
+            "429": Problem,
             "500": Problem,
             "503": Problem,
         }
@@ -92,10 +93,12 @@ class ScalesRequestBuilder(BaseRequestBuilder):
             "400": Problem,
             "401": Problem,
             "403": Problem,
+            "408": Problem,
             "409": Problem,
             "413": Problem,
             "415": Problem,
             "422": Problem,
+            "429": Problem,
             "500": Problem,
             "503": Problem,
         }

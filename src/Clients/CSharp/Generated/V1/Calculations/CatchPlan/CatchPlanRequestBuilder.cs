@@ -49,10 +49,13 @@ namespace CalibrationApi.Client.V1.Calculations.CatchPlan
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 400 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 401 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 403 status code</exception>
+        /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 408 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 413 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 415 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 422 status code</exception>
+        /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 429 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 500 status code</exception>
+        /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 503 status code</exception>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public async Task<global::CalibrationApi.Client.Models.CatchPlanAnswer?> PostAsync(global::CalibrationApi.Client.Models.CatchPlanRequest body, Action<RequestConfiguration<global::CalibrationApi.Client.V1.Calculations.CatchPlan.CatchPlanRequestBuilder.CatchPlanRequestBuilderPostQueryParameters>>? requestConfiguration = default, CancellationToken cancellationToken = default)
@@ -69,10 +72,13 @@ namespace CalibrationApi.Client.V1.Calculations.CatchPlan
                 { "400", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "401", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "403", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
+                { "408", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "413", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "415", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "422", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
+                { "429", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "500", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
+                { "503", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
             };
             return await RequestAdapter.SendAsync<global::CalibrationApi.Client.Models.CatchPlanAnswer>(requestInfo, global::CalibrationApi.Client.Models.CatchPlanAnswer.CreateFromDiscriminatorValue, errorMapping, cancellationToken).ConfigureAwait(false);
         }

@@ -48,6 +48,7 @@ class RefusalsRequestBuilder(BaseRequestBuilder):
             "403": Problem,
             "406": Problem,
             "422": Problem,
+            "429": Problem,
             "500": Problem,
             "503": Problem,
         }

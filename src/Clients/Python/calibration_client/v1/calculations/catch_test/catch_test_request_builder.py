@@ -51,10 +51,13 @@ class CatchTestRequestBuilder(BaseRequestBuilder):
             "400": Problem,
             "401": Problem,
             "403": Problem,
+            "408": Problem,
             "413": Problem,
             "415": Problem,
             "422": Problem,
+            "429": Problem,
             "500": Problem,
+            "503": Problem,
         }
         if not self.request_adapter:
             raise Exception("Http core is null") 

@@ -49,6 +49,7 @@ class KeysItemRequestBuilder(BaseRequestBuilder):
             "403": Problem,
             "404": Problem,
             "422": Problem,
+            "429": Problem,
             "500": Problem,
             "503": Problem,
         }

@@ -49,6 +49,7 @@ class WorkspacesItemRequestBuilder(BaseRequestBuilder):
             "403": Problem,
             "404": Problem,
             "422": Problem,
+            "429": Problem,
             "500": Problem,
             "503": Problem,
         }
@@ -77,11 +78,13 @@ class WorkspacesItemRequestBuilder(BaseRequestBuilder):
             "401": Problem,
             "403": Problem,
             "404": Problem,
+            "408": Problem,
             "412": Problem,
             "413": Problem,
             "415": Problem,
             "422": Problem,
             "428": Problem,
+            "429": Problem,
             "500": Problem,
             "503": Problem,
         }

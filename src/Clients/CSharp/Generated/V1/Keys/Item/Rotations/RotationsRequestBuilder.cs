@@ -44,10 +44,12 @@ namespace CalibrationApi.Client.V1.Keys.Item.Rotations
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 401 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 403 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 404 status code</exception>
+        /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 408 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 409 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 413 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 415 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 422 status code</exception>
+        /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 429 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 500 status code</exception>
         /// <exception cref="global::CalibrationApi.Client.Models.Problem">When receiving a 503 status code</exception>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
@@ -67,10 +69,12 @@ namespace CalibrationApi.Client.V1.Keys.Item.Rotations
                 { "401", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "403", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "404", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
+                { "408", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "409", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "413", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "415", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "422", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
+                { "429", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "500", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
                 { "503", global::CalibrationApi.Client.Models.Problem.CreateFromDiscriminatorValue },
             };

@@ -47,6 +47,7 @@ class WithoutKeyRequestBuilder(BaseRequestBuilder):
             "403": Problem,
             "406": Problem,
             "422": Problem,
+            "429": Problem,
             "500": Problem,
             "503": Problem,
         }

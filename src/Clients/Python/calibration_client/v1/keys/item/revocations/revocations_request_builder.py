@@ -50,10 +50,12 @@ class RevocationsRequestBuilder(BaseRequestBuilder):
             "401": Problem,
             "403": Problem,
             "404": Problem,
+            "408": Problem,
             "409": Problem,
             "413": Problem,
             "415": Problem,
             "422": Problem,
+            "429": Problem,
             "500": Problem,
             "503": Problem,
         }
