@@ -1,3 +1,5 @@
+using System.Text;
+
 namespace CalibrationApi.Clients.Tests;
 
 /// <summary>Lists are read page by page, in one stream.</summary>
@@ -91,5 +93,21 @@ public sealed class ListsTests(Season season) : IClassFixture<Season>
 
         Assert.True(tests.Count > 3);
         Assert.All(tests, test => Assert.True(test.MassPerRevolution!.Unit is HistoryValue_unit.LbRev or HistoryValue_unit.OzRev, test.MassPerRevolution.Unit.ToString()));
+    }
+
+    [Fact]
+    public async Task ListAsync_WithANextPageThatHasNoCursor_DoesNotBeginAnew()
+    {
+        using var client = season.Connect(new NextPageIsTheFirst());
+
+        await Assert.ThrowsAsync<InvalidDataException>(() => client.Scales.ListAsync().ToListAsync().AsTask());
+    }
+
+    private sealed class NextPageIsTheFirst : DelegatingHandler
+    {
+        protected override Task<HttpResponseMessage> SendAsync(HttpRequestMessage request, CancellationToken cancellationToken) => Task.FromResult(new HttpResponseMessage
+        {
+            Content = new StringContent("""{ "items": [], "next": "http://localhost/v1/scales" }""", Encoding.UTF8, "application/json"),
+        });
     }
 }

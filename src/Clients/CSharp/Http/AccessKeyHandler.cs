@@ -4,8 +4,8 @@ namespace CalibrationApi.Client.Http;
 
 /// <summary>Shows the caller's key to the service, and to nobody else.</summary>
 /// <remarks>
-/// It stands next to the transport, so that it sees where each try really goes: a request made by hand, or one that was led
-/// elsewhere and is tried again, can be on its way to another address.
+/// It stands next to the transport and so sees where each try goes: a request made by hand, or one that was led elsewhere and
+/// is tried again, is on its way to another address. The platform's own transport drops the header when it is led elsewhere.
 /// </remarks>
 internal sealed class AccessKeyHandler(Uri address, string key, HttpMessageHandler inner) : DelegatingHandler(inner)
 {
@@ -16,8 +16,6 @@ internal sealed class AccessKeyHandler(Uri address, string key, HttpMessageHandl
     {
         if (service.IsBaseOf(request.RequestUri!))
             request.Headers.Authorization ??= authorization;
-        else if (authorization.Equals(request.Headers.Authorization))
-            request.Headers.Authorization = null;
         return base.SendAsync(request, cancellationToken);
     }
 

@@ -14,21 +14,22 @@ public abstract class ChangeableRecords<TDraft, TAnswer>
     where TDraft : IParsable
     where TAnswer : IParsable
 {
-    private readonly Exchange exchange;
-    private readonly DescribedRoutes<TDraft, TAnswer> routes;
-
     private protected ChangeableRecords(Exchange exchange, DescribedRoutes<TDraft, TAnswer> routes)
     {
-        this.exchange = exchange;
-        this.routes = routes;
+        Exchange = exchange;
+        Routes = routes;
     }
+
+    private protected Exchange Exchange { get; }
+
+    private protected DescribedRoutes<TDraft, TAnswer> Routes { get; }
 
     /// <summary>Creates a record.</summary>
     /// <param name="draft">Its description. An id of your own, a UUID of version 7, makes it safe to send again at any time.</param>
     /// <param name="idempotencyKey">A key of your own, up to 200 ASCII characters: the same key with the same draft creates one record within 24 hours. Default a new one for each call.</param>
     /// <param name="cancellationToken">Cancels it.</param>
     public async Task<StoredRecord<TDraft, TAnswer>> CreateAsync(TDraft draft, string? idempotencyKey = null, CancellationToken cancellationToken = default) =>
-        await ReadAsync(routes.Create(draft).WithKey(idempotencyKey), cancellationToken).ConfigureAwait(false);
+        await ReadAsync(Routes.Create(draft).WithKey(idempotencyKey), cancellationToken).ConfigureAwait(false);
 
     /// <summary>Reads a record.</summary>
     /// <param name="id">Its id.</param>
@@ -37,7 +38,7 @@ public abstract class ChangeableRecords<TDraft, TAnswer>
     public async Task<StoredRecord<TDraft, TAnswer>> GetAsync(string id, CancellationToken cancellationToken = default)
     {
         ArgumentException.ThrowIfNullOrEmpty(id);
-        return await ReadAsync(routes.Get(id), cancellationToken).ConfigureAwait(false);
+        return await ReadAsync(Routes.Get(id), cancellationToken).ConfigureAwait(false);
     }
 
     /// <summary>Saves the draft of a record in its place.</summary>
@@ -48,14 +49,14 @@ public abstract class ChangeableRecords<TDraft, TAnswer>
     public async Task<StoredRecord<TDraft, TAnswer>> SaveAsync(StoredRecord<TDraft, TAnswer> record, CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(record);
-        var request = routes.Replace(record.Id, record.Draft);
+        var request = Routes.Replace(record.Id, record.Draft);
         request.Headers.Add("If-Match", record.ETag);
         return await ReadAsync(request, cancellationToken).ConfigureAwait(false);
     }
 
     private async Task<StoredRecord<TDraft, TAnswer>> ReadAsync(RequestInformation request, CancellationToken cancellationToken)
     {
-        var (answer, etag) = await exchange.SendVersionedAsync(request, routes.ReadAnswer, cancellationToken).ConfigureAwait(false);
+        var (answer, etag) = await Exchange.SendVersionedAsync(request, Routes.ReadAnswer, cancellationToken).ConfigureAwait(false);
         return new(((IStoredAnswer)answer).Id!, answer, DraftOf(answer), etag);
     }
 
@@ -65,6 +66,6 @@ public abstract class ChangeableRecords<TDraft, TAnswer>
         using var writer = new JsonSerializationWriter();
         writer.WriteObjectValue(null, answer);
         using var document = JsonDocument.Parse(writer.GetSerializedContent());
-        return new JsonParseNode(document.RootElement).GetObjectValue(routes.ReadDraft);
+        return new JsonParseNode(document.RootElement).GetObjectValue(Routes.ReadDraft);
     }
 }

@@ -10,14 +10,9 @@ public class DescribedRecords<TDraft, TAnswer> : ChangeableRecords<TDraft, TAnsw
     where TDraft : IParsable
     where TAnswer : IParsable
 {
-    private readonly Exchange exchange;
-    private readonly DescribedRoutes<TDraft, TAnswer> routes;
-
     internal DescribedRecords(Exchange exchange, DescribedRoutes<TDraft, TAnswer> routes)
         : base(exchange, routes)
     {
-        this.exchange = exchange;
-        this.routes = routes;
     }
 
     /// <summary>Lists the records in the order of their ids; pages are fetched as you go.</summary>
@@ -26,5 +21,5 @@ public class DescribedRecords<TDraft, TAnswer> : ChangeableRecords<TDraft, TAnsw
     /// <param name="pageSize">How many to fetch at once, 1 to 1000. Default 100.</param>
     /// <param name="cancellationToken">Cancels it.</param>
     public IAsyncEnumerable<TAnswer> ListAsync(bool includeRetired = false, UnitSystem units = UnitSystem.AsAsked, int? pageSize = null, CancellationToken cancellationToken = default) =>
-        routes.Follow(exchange, routes.List().WithRetired(includeRetired).Paged(pageSize).In(units), cancellationToken);
+        Routes.Follow(Exchange, Routes.List().WithRetired(includeRetired).Paged(pageSize).In(units), cancellationToken);
 }

@@ -7,15 +7,10 @@ namespace CalibrationApi.Client;
 /// <summary>Machines with their meters, and the values in their controllers.</summary>
 public sealed class MachineRecords : DescribedRecords<MachineRequest, MachineAnswer>
 {
-    private readonly Exchange exchange;
     private readonly V1RequestBuilder v1;
 
     internal MachineRecords(Exchange exchange, V1RequestBuilder v1)
-        : base(exchange, DescribedRoutes.Machines(v1))
-    {
-        this.exchange = exchange;
-        this.v1 = v1;
-    }
+        : base(exchange, DescribedRoutes.Machines(v1)) => this.v1 = v1;
 
     /// <summary>Reads which values are in force on a machine, since when and why.</summary>
     /// <param name="machine">Id of the machine.</param>
@@ -26,7 +21,7 @@ public sealed class MachineRecords : DescribedRecords<MachineRequest, MachineAns
     {
         ArgumentException.ThrowIfNullOrEmpty(machine);
         var request = (filter ?? new()).Apply(v1.Machines[machine].ValuesInForce.ToGetRequestInformation()).In(units);
-        var answer = await exchange.SendAsync(request, ValuesInForceAnswer.CreateFromDiscriminatorValue, cancellationToken).ConfigureAwait(false);
+        var answer = await Exchange.SendAsync(request, ValuesInForceAnswer.CreateFromDiscriminatorValue, cancellationToken).ConfigureAwait(false);
         return answer.Items ?? [];
     }
 }

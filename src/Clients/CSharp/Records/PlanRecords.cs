@@ -7,15 +7,10 @@ namespace CalibrationApi.Client;
 /// <summary>Plans for fields, and the catch plans that follow from them.</summary>
 public sealed class PlanRecords : DescribedRecords<PlanRequest, PlanAnswer>
 {
-    private readonly Exchange exchange;
     private readonly V1RequestBuilder v1;
 
     internal PlanRecords(Exchange exchange, V1RequestBuilder v1)
-        : base(exchange, DescribedRoutes.Plans(v1))
-    {
-        this.exchange = exchange;
-        this.v1 = v1;
-    }
+        : base(exchange, DescribedRoutes.Plans(v1)) => this.v1 = v1;
 
     /// <summary>Plans the catches of a stored plan with the values that are in force now.</summary>
     /// <param name="plan">Id of the plan.</param>
@@ -24,6 +19,6 @@ public sealed class PlanRecords : DescribedRecords<PlanRequest, PlanAnswer>
     public Task<CatchPlanAnswer> PlanCatchAsync(string plan, UnitSystem units = UnitSystem.AsAsked, CancellationToken cancellationToken = default)
     {
         ArgumentException.ThrowIfNullOrEmpty(plan);
-        return exchange.SendAsync(v1.Plans[plan].CatchPlan.ToGetRequestInformation().In(units), CatchPlanAnswer.CreateFromDiscriminatorValue, cancellationToken);
+        return Exchange.SendAsync(v1.Plans[plan].CatchPlan.ToGetRequestInformation().In(units), CatchPlanAnswer.CreateFromDiscriminatorValue, cancellationToken);
     }
 }

@@ -7,29 +7,17 @@ namespace CalibrationApi.Client;
 /// <summary>Workspaces: what one farm, dealer or customer keeps, and what only its keys open. They need a key of whoever runs the installation.</summary>
 public sealed class WorkspaceRecords : ChangeableRecords<WorkspaceRequest, WorkspaceAnswer>
 {
-    private readonly Exchange exchange;
     private readonly V1RequestBuilder v1;
-    private readonly DescribedRoutes<WorkspaceRequest, WorkspaceAnswer> routes;
 
     internal WorkspaceRecords(Exchange exchange, V1RequestBuilder v1)
-        : this(exchange, v1, DescribedRoutes.Workspaces(v1))
-    {
-    }
-
-    private WorkspaceRecords(Exchange exchange, V1RequestBuilder v1, DescribedRoutes<WorkspaceRequest, WorkspaceAnswer> routes)
-        : base(exchange, routes)
-    {
-        this.exchange = exchange;
-        this.v1 = v1;
-        this.routes = routes;
-    }
+        : base(exchange, DescribedRoutes.Workspaces(v1)) => this.v1 = v1;
 
     /// <summary>Lists the workspaces in the order of their ids; pages are fetched as you go.</summary>
     /// <param name="includeRetired">Also those no longer in use.</param>
     /// <param name="pageSize">How many to fetch at once, 1 to 1000. Default 100.</param>
     /// <param name="cancellationToken">Cancels it.</param>
     public IAsyncEnumerable<WorkspaceAnswer> ListAsync(bool includeRetired = false, int? pageSize = null, CancellationToken cancellationToken = default) =>
-        routes.Follow(exchange, routes.List().WithRetired(includeRetired).Paged(pageSize), cancellationToken);
+        Routes.Follow(Exchange, Routes.List().WithRetired(includeRetired).Paged(pageSize), cancellationToken);
 
     /// <summary>Makes a key for a workspace, as its first one. From then on its administrators make their own.</summary>
     /// <param name="workspace">Id of the workspace.</param>
@@ -40,6 +28,6 @@ public sealed class WorkspaceRecords : ChangeableRecords<WorkspaceRequest, Works
     public Task<NewKeyAnswer> CreateKeyAsync(string workspace, KeyRequest request, string? idempotencyKey = null, CancellationToken cancellationToken = default)
     {
         ArgumentException.ThrowIfNullOrEmpty(workspace);
-        return exchange.SendAsync(v1.Workspaces[workspace].Keys.ToPostRequestInformation(request).WithKey(idempotencyKey), NewKeyAnswer.CreateFromDiscriminatorValue, cancellationToken);
+        return Exchange.SendAsync(v1.Workspaces[workspace].Keys.ToPostRequestInformation(request).WithKey(idempotencyKey), NewKeyAnswer.CreateFromDiscriminatorValue, cancellationToken);
     }
 }
