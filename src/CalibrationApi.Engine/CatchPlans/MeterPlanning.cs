@@ -2,6 +2,7 @@ using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.Repeatability;
+using CalibrationApi.Engine.Weighing;
 
 namespace CalibrationApi.Engine.CatchPlans;
 
@@ -162,16 +163,19 @@ internal sealed class MeterPlanning
         var common = Common();
         var resolution = (plan.CounterResolution ?? CountDefaults.CounterResolution).Count;
         var variance = CatchVariance.Of(
-            plan.Scale.RandomUncertainty(plan.TareReading) / Mass,
+            plan.Scale.RandomUncertainty(TareRounding) / Mass,
             CatchVariance.OfCount(resolution, plan.CountStart, meter.PocketsPerRevolution) / Revolutions);
         var catches = CatchCount.Needed(Wanted, 1, between, prior.DegreesOfFreedom, variance, common, Coverage);
         return (catches, CatchCount.ExpectedPrecision(catches ?? 1, between, prior.DegreesOfFreedom, variance, common, Coverage));
     }
 
+    // A plan has one container, whose reading is rounded the same way each time.
+    private TareReading TareRounding => plan.TareReading == TareReading.Each ? TareReading.Shared : plan.TareReading;
+
     // What all catches on this scale have in common, relative.
     private double Common()
     {
-        var tare = plan.Scale.SharedTareUncertainty(plan.TareReading) / Mass;
+        var tare = plan.Scale.SharedTareUncertainty(TareRounding) / Mass;
         var span = plan.Scale.RelativeSpanUncertainty(new Mass(Mass));
         return Math.Sqrt(span * span + tare * tare);
     }

@@ -11,7 +11,7 @@ public static class CatchCount
 
     /// <summary>
     /// Relative expanded uncertainty to expect of <paramref name="catches"/> equal catches:
-    /// t(nu_eff) sqrt((tau^2 + v) / c + u_s^2).
+    /// sqrt(t^2 tau^2 / c + z^2 (v / c + u_s^2)), as for a test that was made (<see cref="TwoPartUncertainty"/>).
     /// </summary>
     /// <param name="catches">Number of catches c, &gt;= 1.</param>
     /// <param name="betweenVariance">Variance between catches, relative (tau^2, or s0^2 beforehand).</param>
@@ -23,9 +23,7 @@ public static class CatchCount
     {
         var between = betweenVariance / catches;
         var rest = catchVariance / catches + common * common;
-        var degreesOfFreedom = EffectiveDegreesOfFreedom.Combine(
-            (between, degreesOfFreedomOfOne + catches - 1), (rest, double.PositiveInfinity));
-        return StudentT.CoverageFactor(coverage, degreesOfFreedom) * Math.Sqrt(between + rest);
+        return new TwoPartUncertainty(between, degreesOfFreedomOfOne + catches - 1, rest).Expanded(coverage);
     }
 
     /// <summary>The smallest number of catches, at least <paramref name="atLeast"/>, that reaches the wanted precision; null when none up to <see cref="Most"/> does.</summary>

@@ -51,7 +51,7 @@ internal sealed class CatchReadings
             throw new ArgumentException("At least one catch has to count.", nameof(test));
 
         var readings = new CatchReadings(counted);
-        var tareUncertainty = test.Scale.SharedTareUncertainty(test.TareReading);
+        var tareUncertainty = test.Scale.SharedTareUncertainty(test.TareRounding);
         var at = 0;
         for (var position = 0; position < test.Catches.Count; position++)
         {

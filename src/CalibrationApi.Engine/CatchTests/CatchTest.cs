@@ -18,6 +18,33 @@ public sealed record CatchTest
     /// <summary>How the empty container was taken into account.</summary>
     public TareReading TareReading { get; init; }
 
+    /// <summary>
+    /// How the rounding of the tare enters. The same container on the same scale is rounded the same way each time, so that
+    /// equal tare readings are worth one, shared by all catches, however often they were taken. Unless the readings differ, the
+    /// container was the same; net masses alone do not show that it was not.
+    /// </summary>
+    public TareReading TareRounding
+    {
+        get
+        {
+            if (TareReading != TareReading.Each)
+                return TareReading;
+            Mass? seen = null;
+            var counted = 0;
+            foreach (var one in Catches)
+            {
+                if (!one.Counts)
+                    continue;
+                if (seen is { } other && one.Tare is { } tare && other != tare)
+                    return TareReading.Each;
+                seen ??= one.Tare;
+                counted++;
+            }
+
+            return counted > 1 ? TareReading.Shared : TareReading.Each;
+        }
+    }
+
     /// <summary>Where a count of revolutions begins within its smallest step.</summary>
     public CountStart CountStart { get; init; }
 

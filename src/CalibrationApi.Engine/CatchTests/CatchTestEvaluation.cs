@@ -72,7 +72,7 @@ public static class CatchTestEvaluation
         () => RepeatabilityPrior.Default(test.Material, readings.Masses.Min() / (test.CaughtPoints?.Scale ?? 1), readings.Revolutions.Min()));
 
     private static double SharedTareOfAllPoints(CatchTest test) =>
-        test.Scale.SharedTareUncertainty(test.TareReading) * (test.CaughtPoints?.Scale ?? 1);
+        test.Scale.SharedTareUncertainty(test.TareRounding) * (test.CaughtPoints?.Scale ?? 1);
 
     // A controller with too few decimals would be told zero; then there is nothing to type in, and a finding says why.
     private static ControllerNumber? Enter(CatchTest test, MassPerRevolutionEstimate estimate) =>

@@ -5,7 +5,7 @@ public static class CatchVariance
 {
     /// <summary>Known random variance of one catch of a test, relative: v = (u_m / m)^2 + (u_N / N)^2.</summary>
     public static double Of(CatchTest test, Catch one) => Of(
-        test.Scale.RandomUncertainty(test.TareReading) / test.Scale.Corrected(one.IndicatedNet.Kilograms),
+        test.Scale.RandomUncertainty(test.TareRounding) / test.Scale.Corrected(one.IndicatedNet.Kilograms),
         OfCount(one.Revolutions.Resolution, test.CountStart, test.PocketsPerRevolution) / one.Revolutions.Count);
 
     /// <summary>Relative variance of one catch from its relative weighing and counting uncertainties.</summary>

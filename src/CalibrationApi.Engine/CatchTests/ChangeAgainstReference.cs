@@ -23,7 +23,7 @@ public sealed record ChangeAgainstReference
     /// <remarks>
     /// The change: on the same scale with the same check the span error cancels; on another scale it enters, and so does the
     /// uncertainty of the old value where it is known. The tolerance: the number typed in is exact, so the span error enters
-    /// whole and the old uncertainty does not (JCGM 106:2012 with the t distribution). The day-to-day component enters
+    /// whole and the old uncertainty does not (JCGM 106:2012 with the distribution of the interval). The day-to-day component enters
     /// both, once for the test.
     /// </remarks>
     internal static ChangeAgainstReference Of(MassPerRevolutionEstimate estimate, ReferenceValue reference, double dayToDay, double tolerance, double coverage)
@@ -33,11 +33,10 @@ public sealed record ChangeAgainstReference
         var old = reference.RelativeUncertainty is { } u ? u * u : 0;
         var changeVariance = estimate.VarianceWithoutSpan + day + old
             + (reference.FromAnotherScale is true ? estimate.Span * estimate.Span : 0);
-        var delta = MeasuredValue.Create(ratio - 1, ratio * Math.Sqrt(changeVariance), estimate.DegreesOfFreedomOf(changeVariance), coverage);
+        var delta = MeasuredValue.Create(ratio - 1, estimate.UncertaintyOf(changeVariance).Times(ratio), coverage);
 
         var truthVariance = estimate.RelativeVariance + day;
-        var probability = Conformance.Probability(
-            ratio, ratio * Math.Sqrt(truthVariance), estimate.DegreesOfFreedomOf(truthVariance), 1 - tolerance, 1 + tolerance);
+        var probability = Conformance.Probability(ratio, estimate.UncertaintyOf(truthVariance).Times(ratio), 1 - tolerance, 1 + tolerance);
 
         var change = new ChangeAgainstReference { Reference = reference, Delta = delta, ProbabilityWithinTolerance = probability };
         return reference.RelativeUncertainty is { } known && known > 0 && !change.IsDetected
@@ -56,8 +55,7 @@ public sealed record ChangeAgainstReference
         var value = old + shareOfNew * (estimate.Value.Value - old);
         var variance = aged * fresh / (aged + fresh) + (reference.FromAnotherScale is true ? 0 : span);
         var between = shareOfNew * shareOfNew * estimate.Pooled.BetweenShare;
-        var degreesOfFreedom = EffectiveDegreesOfFreedom.Combine(
-            (between, estimate.Pooled.DegreesOfFreedom), (Math.Max(0, variance - between), double.PositiveInfinity));
-        return MeasuredValue.Create(value, value * Math.Sqrt(variance), degreesOfFreedom, coverage);
+        var uncertainty = new TwoPartUncertainty(between, estimate.Pooled.DegreesOfFreedom, Math.Max(0, variance - between));
+        return MeasuredValue.Create(value, uncertainty.Times(value), coverage);
     }
 }

@@ -14,7 +14,7 @@ public sealed record MassPerRevolutionEstimate
     /// <summary>Span error of the scale, common to all catches, relative standard uncertainty.</summary>
     public required double Span { get; init; }
 
-    /// <summary>One tare reading shared by all catches, relative standard uncertainty; 0 otherwise.</summary>
+    /// <summary>Rounding of a tare that all catches have in common, relative standard uncertainty; 0 where each has its own.</summary>
     public required double SharedTare { get; init; }
 
     /// <summary>Points that were not caught, relative standard uncertainty; 0 when all were.</summary>
@@ -33,18 +33,17 @@ public sealed record MassPerRevolutionEstimate
     public double RelativeExpanded => Value.ExpandedUncertainty / Value.Value;
 
     /// <summary>
-    /// Effective degrees of freedom of a relative variance that holds the between-catch part of this estimate and
-    /// otherwise only parts known without doubt.
+    /// The uncertainty behind a relative variance that holds the between-catch part of this estimate and otherwise only
+    /// parts known without doubt.
     /// </summary>
-    public double DegreesOfFreedomOf(double relativeVariance) => EffectiveDegreesOfFreedom.Combine(
-        (Pooled.BetweenShare, Pooled.DegreesOfFreedom),
-        (Math.Max(0, relativeVariance - Pooled.BetweenShare), double.PositiveInfinity));
+    public TwoPartUncertainty UncertaintyOf(double relativeVariance) =>
+        new(Pooled.BetweenShare, Pooled.DegreesOfFreedom, Math.Max(0, relativeVariance - Pooled.BetweenShare));
 
     /// <summary>Pools the readings and adds what is common to all catches.</summary>
     /// <remarks>
     /// u_rel^2 = 1 / sum(w) + u_s^2. A part common to all catches is averaged with the same weights as the masses but
     /// does not shrink: u_s = sum(w_i a_i / (sqrt(3) m_i)) / sum(w). Only the tau^2 share carries nu0 + c - 1 degrees of
-    /// freedom, the rest infinite; they are not truncated.
+    /// freedom, the rest is known: <see cref="TwoPartUncertainty"/>.
     /// </remarks>
     internal static MassPerRevolutionEstimate From(CatchReadings readings, Repeatability.RepeatabilityPrior prior, CaughtPoints? points, double coverage)
     {
@@ -59,12 +58,10 @@ public sealed record MassPerRevolutionEstimate
 
         var pointShare = points?.RelativeUncertainty ?? 0;
         var variance = pooled.RelativeVariance + span * span + tare * tare + pointShare * pointShare;
-        var degreesOfFreedom = EffectiveDegreesOfFreedom.Combine(
-            (pooled.BetweenShare, pooled.DegreesOfFreedom),
-            (Math.Max(0, variance - pooled.BetweenShare), double.PositiveInfinity));
+        var uncertainty = new TwoPartUncertainty(pooled.BetweenShare, pooled.DegreesOfFreedom, Math.Max(0, variance - pooled.BetweenShare));
         return new MassPerRevolutionEstimate
         {
-            Value = MeasuredValue.Create(pooled.MassPerRevolution, pooled.MassPerRevolution * Math.Sqrt(variance), degreesOfFreedom, coverage),
+            Value = MeasuredValue.Create(pooled.MassPerRevolution, uncertainty.Times(pooled.MassPerRevolution), coverage),
             Pooled = pooled,
             Span = span,
             SharedTare = tare,

@@ -121,8 +121,11 @@ public static class MistakeJudgement
     /// <summary>Load of the container under which nothing overflows.</summary>
     internal const double FarFromFull = 0.6;
 
-    /// <summary>Difference of two tares, relative to the catch, that changes nothing.</summary>
-    internal const double SameTare = 0.001;
+    /// <summary>
+    /// Difference of two tares, relative to the catch, up to which they may be those of one container: half of what a good catch
+    /// repeats, and more than the rounding and the error of a scale move a reading.
+    /// </summary>
+    internal const double SameTare = 0.005;
 
     /// <summary>Share of the decimal slips that go two places.</summary>
     internal const double TwoPlaces = 0.1;

@@ -56,7 +56,7 @@ internal sealed class TareOfAnotherContainer : Mistake
     {
         if (test.Context.OtherContainers.Count == 0)
             return [Unknown(test, at ?? 0)];
-        var others = Others(test, at ?? 0).ToArray();
+        var others = Others(test, at).ToArray();
         return others.Select(other => new CorrectedMass(i => test.Gross(i) - test.AsMetered(i, other.Tare), 1, 1.0 / others.Length, other.Name));
     }
 
@@ -68,9 +68,13 @@ internal sealed class TareOfAnotherContainer : Mistake
         : test.Context.OtherContainers.Count == 0 ? MistakeJudgement.Factor.Unsharp * MistakeJudgement.Weight.TareOfAnotherContainer
         : Others(test, at).Any() ? MistakeJudgement.Weight.TareOfAnotherContainer : 0;
 
-    // One that weighs the same cannot have made a difference.
-    private static IEnumerable<OtherContainer> Others(TestAtHand test, int at) => test.Context.OtherContainers
-        .Where(other => Math.Abs(test.AsMetered(at, other.Tare) - test.TareTakenOff(at)) > MistakeJudgement.SameTare * test.Mass(at));
+    // One that weighs the same cannot have made a difference: in the whole test, not in any of its catches. Else the container
+    // that most catches were weighed in would explain one wrong tare as a mistake in all of them.
+    private static IEnumerable<OtherContainer> Others(TestAtHand test, int? at) => test.Context.OtherContainers
+        .Where(other => at is { } one ? Differs(test, one, other) : Enumerable.Range(0, test.Count).All(each => Differs(test, each, other)));
+
+    private static bool Differs(TestAtHand test, int at, OtherContainer other) =>
+        Math.Abs(test.AsMetered(at, other.Tare) - test.TareTakenOff(at)) > MistakeJudgement.SameTare * test.Mass(at);
 
     private static RatioRange Unknown(TestAtHand test, int at)
     {

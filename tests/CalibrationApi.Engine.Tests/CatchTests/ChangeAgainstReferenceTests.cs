@@ -1,5 +1,4 @@
 using CalibrationApi.Engine.CatchTests;
-using CalibrationApi.Engine.Statistics;
 
 namespace CalibrationApi.Engine.Tests.CatchTests;
 
@@ -66,9 +65,8 @@ public sealed class ChangeAgainstReferenceTests
 
         var ratio = result.Estimate.Value.Value / 0.355;
         var variance = result.Estimate.RelativeVariance + DayToDay * DayToDay;
-        var u = ratio * Math.Sqrt(variance);
-        var nu = result.Estimate.DegreesOfFreedomOf(variance);
-        var expected = StudentT.Cdf((1.05 - ratio) / u, nu) - StudentT.Cdf((0.95 - ratio) / u, nu);
+        var uncertainty = result.Estimate.UncertaintyOf(variance).Times(ratio);
+        var expected = uncertainty.Cdf(1.05 - ratio) - uncertainty.Cdf(0.95 - ratio);
         NearlyEqual.Assert(expected, result.Change!.ProbabilityWithinTolerance, 1e-12);
     }
 
@@ -101,7 +99,7 @@ public sealed class ChangeAgainstReferenceTests
     {
         var change = result.Change!;
         NearlyEqual.Assert((1 + change.Delta.Value) * Math.Sqrt(relativeVariance), change.Delta.StandardUncertainty, 1e-12);
-        NearlyEqual.Assert(result.Estimate.DegreesOfFreedomOf(relativeVariance), change.Delta.DegreesOfFreedom, 1e-12);
-        NearlyEqual.Assert(StudentT.CoverageFactor(0.95, change.Delta.DegreesOfFreedom), change.Delta.CoverageFactor, 1e-12);
+        NearlyEqual.Assert(result.Estimate.UncertaintyOf(relativeVariance).EffectiveDegreesOfFreedom, change.Delta.DegreesOfFreedom, 1e-12);
+        NearlyEqual.Assert(result.Estimate.UncertaintyOf(relativeVariance).CoverageFactor(0.95), change.Delta.CoverageFactor, 1e-12);
     }
 }

@@ -1,6 +1,5 @@
 using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.Quantities;
-using CalibrationApi.Engine.Statistics;
 using CalibrationApi.Engine.Weighing;
 
 namespace CalibrationApi.Engine.Tests.CatchTests;
@@ -28,13 +27,13 @@ public sealed class MassPerRevolutionEstimateTests
         var test = Given.Test(Given.Net(18, 50), Given.Net(7.2, 20));
         var estimate = test.Evaluated().Estimate;
 
-        // v_i and the limits by hand: 0.04 kg at 900 intervals, 0.02 kg at 360.
+        // v_i and the limits by hand: the rounding of the gross reading alone, 0.04 kg at 900 intervals, 0.02 kg at 360.
         double[] v = [Variance(18, 50), Variance(7.2, 20)];
         double[] u = [0.04 / Math.Sqrt(3) / 18, 0.02 / Math.Sqrt(3) / 7.2];
         double[] w = [1 / (estimate.Pooled.BetweenVariance + v[0]), 1 / (estimate.Pooled.BetweenVariance + v[1])];
         NearlyEqual.Assert((w[0] * u[0] + w[1] * u[1]) / (w[0] + w[1]), estimate.Span);
 
-        static double Variance(double mass, double revolutions) => 0.0004 / 6 / (mass * mass) + 0.01 / 6 / (revolutions * revolutions);
+        static double Variance(double mass, double revolutions) => 0.0004 / 12 / (mass * mass) + 0.01 / 6 / (revolutions * revolutions);
     }
 
     [Fact]
@@ -87,20 +86,20 @@ public sealed class MassPerRevolutionEstimateTests
     }
 
     [Fact]
-    public void DegreesOfFreedomOf_TheWholeVariance_IsThatOfTheEstimate()
+    public void UncertaintyOf_TheWholeVariance_IsThatOfTheEstimate()
     {
         var estimate = Given.Test(Given.Net(17.08, 47), Given.Net(16.94, 46.8)).Evaluated().Estimate;
 
-        NearlyEqual.Assert(estimate.Value.DegreesOfFreedom, estimate.DegreesOfFreedomOf(estimate.RelativeVariance));
+        NearlyEqual.Assert(estimate.RelativeExpanded, estimate.UncertaintyOf(estimate.RelativeVariance).Expanded(0.95));
     }
 
     [Fact]
-    public void Value_CoverageProbability_ExpandsWithTheQuantileOfStudentsT()
+    public void Value_CoverageProbability_ExpandsBothPartsToIt()
     {
-        var value = (Given.Test(Given.Net(17.08, 47)) with { Limits = new CatchTestLimits { CoverageProbability = 0.99 } }).Evaluated().Estimate.Value;
+        var estimate = (Given.Test(Given.Net(17.08, 47)) with { Limits = new CatchTestLimits { CoverageProbability = 0.99 } }).Evaluated().Estimate;
 
-        Assert.Equal(0.99, value.CoverageProbability);
-        Assert.Equal(StudentT.CoverageFactor(0.99, value.DegreesOfFreedom), value.CoverageFactor);
+        Assert.Equal(0.99, estimate.Value.CoverageProbability);
+        NearlyEqual.Assert(estimate.UncertaintyOf(estimate.RelativeVariance).CoverageFactor(0.99), estimate.Value.CoverageFactor);
     }
 
     [Fact]

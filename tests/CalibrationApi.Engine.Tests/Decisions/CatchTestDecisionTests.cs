@@ -32,6 +32,8 @@ public sealed class CatchTestDecisionTests
         new("start value 20 % off, one catch", Given.Test(Given.Net(17.08, 47)).StartingFrom(0.30), "Repeat", Rule.LargeChangeUnconfirmed, "row 2 holds against the start value"),
         new("start value 20 % off, two catches", Given.Test(Two).StartingFrom(0.30), "Adopt", Rule.NothingInForce, "the second catch confirms"),
 
+        new("start value, tolerance at odds", Given.Test(Two).StartingFrom(0.355) with { Limits = new() { Tolerance = 0.001 } }, "Adopt", Rule.NothingInForce, "the tolerance is about a value in force, and a prediction is none"),
+
         // Keep.
         new("no change", Given.Test(Two).InForce(0.3627), "Keep", Rule.WithinTolerance, "within 5 % with a probability above 0.95"),
         new("small change, not detected", Given.Test(Two).InForce(0.358), "Keep", Rule.WithinTolerance, "1.3 % lies inside its own interval and well inside the tolerance"),
@@ -58,6 +60,7 @@ public sealed class CatchTestDecisionTests
         new("large change, two catches that disagree", Given.PureTest(0.352, 0.368).InForce(0.30) with { Limits = new() { WantedPrecision = 0.06, Tolerance = 0.08 } }, "Repeat", Rule.LargeChangeUnconfirmed, "the second catch has to agree"),
         new("own threshold of 20 %, 12 % change, one catch", Given.Test(Given.Net(17.08, 47)).InForce(0.324) with { Limits = new() { SecondCatchChange = 0.20 } }, "Adopt", Rule.Changed, "the threshold is the caller's"),
         new("huge uncertainty, no change", Given.Test(Given.Net(0.72, 2, 1)).InForce(0.36), "Repeat", Rule.PrecisionOutOfReach, "a huge interval is never keep"),
+        new("huge uncertainty, value in force from another scale", Given.Test(Given.Net(0.72, 2, 1)).InForce(0.36, 0.01, fromAnotherScale: true), "Repeat", Rule.PrecisionOutOfReach, "nor where nothing is known of the other scale"),
         new("huge uncertainty, wide tolerance", Given.Test(Given.Net(0.72, 2, 1)).InForce(0.36) with { Limits = new() { Tolerance = 0.9 } }, "Repeat", Rule.PrecisionOutOfReach, "not even where the tolerance is wide"),
         new("dusty product, one catch", Given.Test(Given.Net(17, 47)).InForce(0.3627) with { Material = ProductMaterial.Dusty }, "Repeat", Rule.PrecisionNotReached, "3 % repeatability asks for more catches"),
         new("scale that cannot reach the precision", Given.Test(Two).InForce(0.3627) with { Scale = Given.Platform with { StatedAccuracy = new Mass(0.6) } }, "Repeat", Rule.PrecisionOutOfReach, "0.6 kg on 17 kg is 2 % before any catch"),
@@ -78,6 +81,8 @@ public sealed class CatchTestDecisionTests
         new("stray comes before a large change", Given.Test(Given.Delivering(0.36), Given.Delivering(0.361), Given.Delivering(0.41)).InForce(0.25), "Investigate", Rule.StrayCatch, "the first row that applies wins"),
 
         // Not to be mistaken for a stray.
+        new("three equal readings", Given.Test(Given.Delivering(0.36), Given.Delivering(0.36), Given.Delivering(0.36)).InForce(0.36), "Keep", Rule.WithinTolerance, "a scatter of nothing is luck, and no reason for doubt"),
+        new("two equal readings and a low third, no value in force", Given.Test(Given.Delivering(0.36), Given.Delivering(0.36), Given.Delivering(0.3546)), "Adopt", Rule.NothingInForce, "the third lies 1.5 % low, not stray"),
         new("two equal readings and an honest third", Given.Test(Given.Delivering(0.36), Given.Delivering(0.36), Given.Delivering(0.3636)).InForce(0.36), "Keep", Rule.WithinTolerance, "equal readings do not condemn the third"),
         new("two equal readings and a third 1.5 % off", Given.Test(Given.Delivering(0.36), Given.Delivering(0.36), Given.Delivering(0.3654)).InForce(0.36), "Keep", Rule.WithinTolerance, "1.5 % is ordinary with a repeatability of 1 %"),
         new("stray inside the tolerance", Given.PureTest(0.36, 0.36, 0.36, 0.36, 0.3425).InForce(0.36), "Keep", Rule.WithinTolerance, "it is said in a finding and costs nothing"),

@@ -35,6 +35,18 @@ public sealed class LikelyMistakesTests
         Assert.Contains(result.Assumptions, assumption => assumption.Origin == MistakeJudgement.Origin);
     }
 
+    // The container that the other catches were weighed in explains the one wrong tare, but it is no mistake in all of them.
+    [Fact]
+    public void Named_TareOfAnotherContainerInOneCatch_IsNotTakenForOneInTheWholeTest()
+    {
+        var test = Given.Test(Given.Weighed(29.9, 13.02, 47), Given.Weighed(30, 1.2, 47), Given.Weighed(29.95, 12.98, 47)).InForce(Suspected.InForce)
+            .Knowing(_ => new() { OtherContainers = [new("bucket", new Mass(1.2)), new("drum", new Mass(13))] });
+
+        var named = test.Evaluated().LikelyMistakes.Named;
+
+        Assert.Equal((MistakeCode.TareOfAnotherContainer, 1), (named?.Code, named?.Catch));
+    }
+
     [Fact]
     public void Group_TwoMistakesFitAlmostAsWell_NeverInvestigatesButAdoptsNothing()
     {

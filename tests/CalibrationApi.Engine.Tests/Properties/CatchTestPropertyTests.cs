@@ -146,7 +146,8 @@ public sealed class CatchTestPropertyTests
 
     private static CatchTest Scaled(CatchTest test, double factor) => test with
     {
-        Catches = [.. test.Catches.Select(one => Catch.Net(new Mass(one.IndicatedNet.Kilograms * factor), one.Revolutions))],
+        Catches = [.. test.Catches.Select(one => Catch.Weighed(
+            new Mass((one.IndicatedNet.Kilograms + one.Tare!.Value.Kilograms) * factor), new Mass(one.Tare.Value.Kilograms * factor), one.Revolutions))],
         Scale = test.Scale with
         {
             Division = new Mass(test.Scale.Division.Kilograms * factor),

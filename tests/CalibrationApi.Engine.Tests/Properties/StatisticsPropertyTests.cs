@@ -32,7 +32,7 @@ public sealed class StatisticsPropertyTests
     public void Probability_AnyEstimateAndLimits_IsAProbability(RandomQuantile first, RandomQuantile second)
     {
         var probability = Conformance.Probability(
-            1 + first.Probability, second.Probability, first.DegreesOfFreedom, 1, 1 + second.Probability);
+            1 + first.Probability, new TwoPartUncertainty(second.Probability, first.DegreesOfFreedom, 1 - first.Probability), 1, 1 + second.Probability);
 
         Assert.InRange(probability, 0, 1);
     }

@@ -17,7 +17,7 @@ public sealed class ConfidenceLimitsReferenceTests
         var values = ReferenceTable.Read("zarr13.csv").Rows.Select(row => row.Number("value")).ToArray();
         var mean = values.Average();
         var sd = Math.Sqrt(values.Sum(value => (value - mean) * (value - mean)) / (values.Length - 1));
-        var measured = MeasuredValue.Create(mean, sd / Math.Sqrt(values.Length), values.Length - 1, 0.95);
+        var measured = MeasuredValue.Create(mean, TwoPartUncertainty.Of(sd / Math.Sqrt(values.Length), values.Length - 1), 0.95);
         var printed = ReferenceTable.Read("zarr13-confidence-limits.csv").Only("quantity", quantity);
 
         var computed = quantity switch

@@ -27,7 +27,7 @@ public sealed class ConformanceReferenceTests
         var row = ReferenceTable.Read("conformance-examples.csv").Only("case", example);
 
         var probability = Conformance.Probability(
-            row.Number("estimate"), row.Number("u"), double.PositiveInfinity, Limit(row["lower"]), Limit(row["upper"]));
+            row.Number("estimate"), TwoPartUncertainty.Of(row.Number("u"), double.PositiveInfinity), Limit(row["lower"]), Limit(row["upper"]));
 
         row.Printed("printed").AssertReproducedBy(probability, what: example);
     }
@@ -42,7 +42,7 @@ public sealed class ConformanceReferenceTests
     [MemberData(nameof(Distances))]
     public void Probability_AtThePrintedDistance_IsTheRequiredOne(double probability, string z) => Assert.Equal(
         probability,
-        Conformance.Probability(0, 1, double.PositiveInfinity, double.NegativeInfinity, new PrintedNumber(z).Value),
+        Conformance.Probability(0, TwoPartUncertainty.Of(1, double.PositiveInfinity), double.NegativeInfinity, new PrintedNumber(z).Value),
         0.002);
 
     private static double Limit(string text) => text switch

@@ -42,7 +42,7 @@ public sealed class UncertaintyBudgetReferenceTests
             "nu" => nu,
             "nuTruncated" => Math.Floor(nu),
             "k" => StudentT.CoverageFactor(Coverage(percent), truncated),
-            "U" => MeasuredValue.Create(0, u, truncated, Coverage(percent)).ExpandedUncertainty,
+            "U" => MeasuredValue.Create(0, TwoPartUncertainty.Of(u, truncated), Coverage(percent)).ExpandedUncertainty,
             _ => throw new InvalidDataException($"Unknown quantity {quantity}."),
         };
 

@@ -8,7 +8,7 @@ public sealed class MeasuredValueTests
     [Fact]
     public void Create_NineDegreesOfFreedom_ExpandsWithTheTQuantile()
     {
-        var measured = MeasuredValue.Create(100, 2, 9, 0.95);
+        var measured = MeasuredValue.Create(100, TwoPartUncertainty.Of(2, 9), 0.95);
 
         Assert.Equal(2.262157, measured.CoverageFactor, 5e-7);
         Assert.Equal(measured.CoverageFactor * 2, measured.ExpandedUncertainty);
@@ -18,9 +18,9 @@ public sealed class MeasuredValueTests
 
     [Fact]
     public void Create_InfiniteDegreesOfFreedom_ExpandsWithTheNormalQuantile() =>
-        Assert.Equal(2.575829, MeasuredValue.Create(1, 1, double.PositiveInfinity, 0.99).ExpandedUncertainty, 5e-7);
+        Assert.Equal(2.575829, MeasuredValue.Create(1, TwoPartUncertainty.Of(1, double.PositiveInfinity), 0.99).ExpandedUncertainty, 5e-7);
 
     [Fact]
     public void Create_NoUncertainty_HasAnIntervalWithoutWidth() =>
-        Assert.Equal(0, MeasuredValue.Create(5, 0, 4, 0.95).ExpandedUncertainty);
+        Assert.Equal(0, MeasuredValue.Create(5, TwoPartUncertainty.Of(0, 4), 0.95).ExpandedUncertainty);
 }

@@ -1991,7 +1991,7 @@ export interface components {
             coverageProbability: number;
             /**
              * Format: double
-             * @description Effective degrees of freedom; absent when the uncertainty is known without doubt.
+             * @description Effective degrees of freedom of the standard uncertainty, for information; absent when it is known without doubt. The coverage factor is not looked up with them: the scatter of the catches and the parts known beforehand are expanded each with its own factor.
              */
             degreesOfFreedom?: number;
         };
@@ -2024,7 +2024,7 @@ export interface components {
             coverageProbability: number;
             /**
              * Format: double
-             * @description Effective degrees of freedom; absent when the uncertainty is known without doubt.
+             * @description Effective degrees of freedom of the standard uncertainty, for information; absent when it is known without doubt. The coverage factor is not looked up with them: the scatter of the catches and the parts known beforehand are expanded each with its own factor.
              */
             degreesOfFreedom?: number;
         };
@@ -3674,7 +3674,7 @@ export interface operations {
                      * @description The media types that can be sent.
                      * @example application/x-ndjson, text/csv
                      */
-                    "Accept-Post"?: string;
+                    "Accept-Post": string;
                     "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
                     RateLimit: components["headers"]["RateLimit"];
                     /**
@@ -3771,7 +3771,7 @@ export interface operations {
                      * @description The media types that can be sent.
                      * @example application/x-ndjson, text/csv
                      */
-                    "Accept-Post"?: string;
+                    "Accept-Post": string;
                     "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
                     RateLimit: components["headers"]["RateLimit"];
                     /**
@@ -5190,7 +5190,7 @@ export interface operations {
                      * @description The media types that can be sent.
                      * @example application/x-ndjson, text/csv
                      */
-                    "Accept-Post"?: string;
+                    "Accept-Post": string;
                     "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
                     RateLimit: components["headers"]["RateLimit"];
                     /**

@@ -19,7 +19,7 @@ namespace CalibrationApi.Client.Models
         public double? CoverageFactor { get; set; }
         /// <summary>Probability that the interval covers the true value.</summary>
         public double? CoverageProbability { get; set; }
-        /// <summary>Effective degrees of freedom; absent when the uncertainty is known without doubt.</summary>
+        /// <summary>Effective degrees of freedom of the standard uncertainty, for information; absent when it is known without doubt. The coverage factor is not looked up with them: the scatter of the catches and the parts known beforehand are expanded each with its own factor.</summary>
         public double? DegreesOfFreedom { get; set; }
         /// <summary>Half width of the coverage interval, in the unit beside it.</summary>
         public double? ExpandedUncertainty { get; set; }

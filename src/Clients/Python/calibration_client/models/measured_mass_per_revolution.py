@@ -19,7 +19,7 @@ class MeasuredMassPerRevolution(AdditionalDataHolder, Parsable):
     coverage_factor: Optional[float] = None
     # Probability that the interval covers the true value.
     coverage_probability: Optional[float] = None
-    # Effective degrees of freedom; absent when the uncertainty is known without doubt.
+    # Effective degrees of freedom of the standard uncertainty, for information; absent when it is known without doubt. The coverage factor is not looked up with them: the scatter of the catches and the parts known beforehand are expanded each with its own factor.
     degrees_of_freedom: Optional[float] = None
     # Half width of the coverage interval, in the unit beside it.
     expanded_uncertainty: Optional[float] = None

@@ -1,0 +1,81 @@
+using CalibrationApi.Simulation.Studies;
+
+namespace CalibrationApi.Simulation.Tests.Studies;
+
+/// <summary>
+/// The studies with few trials. The bounds are those of the tables, widened by four standard errors of the smaller count
+/// (<see cref="Rate.StandardErrors"/>); the seed is fixed, so that a test does not fail by chance.
+/// </summary>
+public abstract class StudyTests
+{
+    // Some ten seconds for each kind of study.
+    private const int Trials = 10_000;
+
+    protected static TheoryData<string, int> Cells(params ReadOnlySpan<Study> studies)
+    {
+        var cells = new TheoryData<string, int>();
+        foreach (var study in studies)
+        {
+            foreach (var one in study.Cases)
+            {
+                foreach (var catches in one.Catches)
+                    cells.Add(one.Name, catches);
+            }
+        }
+
+        return cells;
+    }
+
+    protected static void AssertWithinBounds(string name, int catches, int trials = Trials)
+    {
+        var one = Study.All.SelectMany(study => study.Cases).Single(one => one.Name == name);
+        Assert.True(one.AtLeast is not null || one.AtMost is not null, "A case without bounds cannot fail.");
+
+        var rate = one.Run(Study.Seed, trials, catches);
+
+        Assert.True(rate.Holds, $"{name}, {catches} catches: {rate} % of {trials} tests; {one.Bound} % asked.");
+    }
+}
+
+[Trait("Category", "Coverage")]
+public sealed class CoverageTests : StudyTests
+{
+    public static TheoryData<string, int> All => Cells(CoverageStudy.Study);
+
+    [Theory]
+    [MemberData(nameof(All))]
+    public void Run_FewTrials_StaysWithinItsBounds(string name, int catches) => AssertWithinBounds(name, catches);
+}
+
+[Trait("Category", "Coverage")]
+public sealed class StrayTests : StudyTests
+{
+    public static TheoryData<string, int> All => Cells(StrayStudy.Study);
+
+    [Theory]
+    [MemberData(nameof(All))]
+    public void Run_FewTrials_StaysWithinItsBounds(string name, int catches) => AssertWithinBounds(name, catches);
+}
+
+[Trait("Category", "Decisions")]
+public sealed class SimulatedDecisionTests : StudyTests
+{
+    public static TheoryData<string, int> All => Cells(DecisionStudy.Study);
+
+    [Theory]
+    [MemberData(nameof(All))]
+    public void Run_FewTrials_StaysWithinItsBounds(string name, int catches) => AssertWithinBounds(name, catches);
+}
+
+[Trait("Category", "Mistakes")]
+public sealed class LikelyMistakeTests : StudyTests
+{
+    // The search weighs some forty explanations of each test.
+    private const int Trials = 2_000;
+
+    public static TheoryData<string, int> All => Cells(MistakeStudy.Study);
+
+    [Theory]
+    [MemberData(nameof(All))]
+    public void Run_FewTrials_StaysWithinItsBounds(string name, int catches) => AssertWithinBounds(name, catches, Trials);
+}

@@ -1,0 +1,32 @@
+// Runs every study in full and writes its tables into DEVELOPERS.md. Fails when a figure is outside its bounds.
+// With the argument "demo-data" it only writes the table of planted mistakes.
+using System.Diagnostics;
+using System.Text;
+using CalibrationApi.Simulation;
+using CalibrationApi.Simulation.Studies;
+using CalibrationApi.Testing;
+
+if (args is ["demo-data"])
+{
+    await File.WriteAllTextAsync(Repository.PathOf("demo-data", PlantedMistakes.File), PlantedMistakes.Table());
+    return 0;
+}
+
+var clock = Stopwatch.StartNew();
+var tables = new StringBuilder();
+var broken = 0;
+foreach (var study in Study.All)
+{
+    var rates = study.Cases
+        .SelectMany(one => one.Catches.Select(catches => (one, catches)))
+        .ToDictionary(cell => cell, cell => cell.one.Run(Study.Seed, study.Trials, cell.catches));
+    broken += rates.Values.Count(rate => !rate.Holds);
+    var table = StudyTables.Of(study, rates);
+    Console.WriteLine(table);
+    tables.Append('\n').Append(table);
+}
+
+var document = Repository.PathOf("DEVELOPERS.md");
+await File.WriteAllTextAsync(document, StudyTables.Into(await File.ReadAllTextAsync(document), tables.Append('\n').ToString()));
+Console.WriteLine($"{broken} figures outside their bounds; {clock.Elapsed.TotalSeconds:0} s. The tables are in DEVELOPERS.md.");
+return broken == 0 ? 0 : 1;

@@ -1,0 +1,37 @@
+using CalibrationApi.Engine.CatchTests;
+
+namespace CalibrationApi.Simulation.Studies;
+
+/// <summary>How often each verdict is given, and how often it is wrong.</summary>
+public static class DecisionStudy
+{
+    private static readonly int[] OneToSix = [1, 2, 3, 4, 5, 6];
+    private static readonly Scene Usual = Scene.Usual with { DayToDay = CatchTestLimits.DefaultDayToDay };
+    private static readonly Scene Coarse = Scene.Coarse with { DayToDay = CatchTestLimits.DefaultDayToDay };
+
+    /// <summary>The study.</summary>
+    public static Study Study { get; } = new(
+        "Decisions",
+        "Share of tests, in per cent, that end in the verdict named. Tolerance 5 %, 1 % from day to day, repeatability from its prior, scale anywhere within its limit; \"off\" is the number in force against the true long-run value.",
+        [
+            Says("keep: number off by exactly the tolerance, 850 divisions", Usual, Verdict.Keep, random => Sign(random) * 0.05) with { AtMost = 0.05 },
+            Says("keep: number off by exactly the tolerance, 170 divisions", Coarse, Verdict.Keep, random => Sign(random) * 0.05) with { AtMost = 0.05 },
+            Says("keep: number off by 5 to 10 %, 850 divisions", Usual, Verdict.Keep, random => Sign(random) * random.Between(0.05, 0.10)) with { AtMost = 0.05 },
+            Says("keep: number right, 850 divisions", Usual, Verdict.Keep, _ => 0) with { AtLeast = 0.80 },
+            Says("repeat: number right, 850 divisions", Usual, Verdict.Repeat, _ => 0) with { AtMost = 0.05 },
+            Says("adopt: number right, 850 divisions", Usual, Verdict.Adopt, _ => 0) with { AtMost = 0.20 },
+            Says("investigate: number right, 850 divisions", Usual, Verdict.Investigate, _ => 0) with { AtMost = 0.02 },
+            Says("adopt: number off by 8 %, 850 divisions", Usual, Verdict.Adopt, random => Sign(random) * 0.08) with { AtLeast = 0.85 },
+            Says("keep: number right, scale known to 5 %, so that no interval is narrow enough", Scene.Useless, Verdict.Keep, _ => 0) with { AtMost = 0 },
+        ]);
+
+    // The number in force is off, so the true value over it is 1 / (1 + off); the sign convention of engine and tolerance is
+    // that of the truth against the number typed in.
+    private static StudyCase Says(string name, Scene scene, Verdict verdict, Func<SeededRandom, double> off) => new(name, OneToSix, (catches, random) =>
+    {
+        var inForce = scene.PerRevolution / (1 + off(random));
+        return scene.Draw(catches, random).InForce(inForce).Run(random).Evaluated().Decision.Verdict == verdict;
+    });
+
+    private static double Sign(SeededRandom random) => random.NextDouble() < 0.5 ? -1 : 1;
+}

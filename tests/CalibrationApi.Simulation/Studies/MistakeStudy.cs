@@ -1,0 +1,97 @@
+using CalibrationApi.Engine.LikelyMistakes;
+using CalibrationApi.Simulation.Mistakes;
+
+namespace CalibrationApi.Simulation.Studies;
+
+/// <summary>How often a mistake is named that nobody made, and how often one is found that somebody made.</summary>
+public static class MistakeStudy
+{
+    // A likelier rival that an ordinary change imitates pushes a mistake below the 10 % from which the list shows it.
+    private const double InTheGroup = 0.85;
+
+    private static readonly int[] OneToSix = [1, 2, 3, 4, 5, 6];
+    private static readonly int[] SomeCatches = [1, 2, 3, 5];
+    private static readonly int[] ThreeAndFive = [3, 5];
+
+    /// <summary>The study.</summary>
+    public static Study Study { get; } = new(
+        "Likely mistakes",
+        "Share of tests, in per cent. Ordinary changes since the value in force are Student t with 3 degrees of freedom, 4 % (new lot: 8 %), the value in force is known to 1 %, 1 % from day to day, repeatability from its prior, 850 divisions. \"Named\" is a probability of at least one half, \"found first\" the mistake that was made, in the catch where it was made, at the head of the list, \"in the group\" anywhere in it. "
+            + "A mistake has to be found first where its ratio is at least 12 predictive standard deviations from 1 and no other fixed ratio is nearer than 4, nor a range that holds it. Eight would not do: ordinary changes beyond 8 happen in 0.4 % of tests, more often than most of the mistakes. Otherwise it has to be in the group. A group shows nothing under 10 %, so that a mistake with a likelier rival next to it is missed where an ordinary change shifts the test towards the rival; count halved against pounds as kilograms is the worst.",
+        [
+            Names("honest: a mistake is named, same lot", MistakeScene.Usual),
+            Names("honest: a mistake is named, new lot", MistakeScene.Usual with { NewLot = true }),
+            Names("honest: a mistake is named, nothing known of the machine", MistakeScene.Usual with { KnowsTheMachine = false }),
+            Names("honest: a mistake is named, net masses only", MistakeScene.Usual with { NetOnly = true }),
+            Names("honest: a mistake is named, heavy container", MistakeScene.HeavyContainer),
+            .. Planted(),
+        ])
+    {
+        // The search weighs some forty explanations of each test.
+        Trials = 50_000,
+    };
+
+    private static IEnumerable<StudyCase> Planted()
+    {
+        var usual = MistakeScene.Usual;
+        var pounds = usual with { EnteredInPounds = true };
+        var heavy = MistakeScene.HeavyContainer;
+        yield return First("pounds as kilograms, count checked", usual with { RuledOut = [MistakeCode.CountHalved] }, MistakeCode.PoundsAsKilograms, new PoundsAsKilograms());
+        yield return Group("pounds as kilograms, count not checked", usual, MistakeCode.PoundsAsKilograms, new PoundsAsKilograms());
+        yield return Group("kilograms as pounds", pounds, MistakeCode.KilogramsAsPounds, new KilogramsAsPounds());
+        yield return First("tare not taken off, heavy container", heavy with { NetOnly = true }, MistakeCode.TareNotTakenOff, new TareNotTakenOff());
+        yield return Group("tare taken off twice, container of 10 kg", usual with { Container = 10 }, MistakeCode.TareTakenOffTwice, new TareTakenOffTwice());
+        yield return First("tare of another container, heavy container", heavy, MistakeCode.TareOfAnotherContainer, new AnotherContainersTare(MistakeScene.LightContainer));
+        yield return First("decimal slip to the right", usual with { NetOnly = true }, MistakeCode.DecimalSlip, new DecimalSlip(1));
+        yield return Group("decimal slip to the left", usual with { NetOnly = true }, MistakeCode.DecimalSlip, new DecimalSlip(-1));
+        yield return Group("count doubled", usual, MistakeCode.CountDoubled, CountMultiplied.Doubled);
+        yield return Group("count halved", usual, MistakeCode.CountHalved, CountMultiplied.Halved);
+        yield return Group("tank bridged, 30 % delivered", usual, MistakeCode.TankBridgedOrEmpty, new BridgedOrEmptyTank(0.3));
+        yield return Group("meter isolated, 30 % of the time turning", usual, MistakeCode.MeterIsolated, new MeterIsolated(0.3));
+        yield return First("another element, five times the displacement", usual, MistakeCode.AnotherElement, new AnotherElement(MistakeScene.CoarseElement));
+        yield return Group("another element, 0.2 times the displacement", usual, MistakeCode.AnotherElement, new AnotherElement(MistakeScene.FineElement));
+        yield return First("another product, three times the density", usual, MistakeCode.AnotherProduct, new AnotherProduct(MistakeScene.HeavyProduct));
+        yield return Group("half of the points missed", usual with { Points = 2 }, MistakeCode.CatchPointMissed, new CatchPointMissed());
+        yield return Group("value in force wrong by a factor of 4", usual, MistakeCode.ValueInForceWrong, new WrongValueInForce(4), asked: [2, 3, 5]);
+
+        yield return First("decimal slip to the right in one catch", usual with { NetOnly = true }, MistakeCode.DecimalSlip, new DecimalSlip(1), inOneCatch: true);
+        yield return First("pounds as kilograms in one catch, count checked", usual with { RuledOut = [MistakeCode.CountHalved] }, MistakeCode.PoundsAsKilograms, new PoundsAsKilograms(), inOneCatch: true);
+        yield return First("tare of another container in one catch, heavy container", heavy, MistakeCode.TareOfAnotherContainer, new AnotherContainersTare(MistakeScene.LightContainer), inOneCatch: true);
+        yield return First("tare not taken off in one catch, heavy container", heavy, MistakeCode.TareNotTakenOff, new TareNotTakenOff(), inOneCatch: true);
+        yield return Group("not primed, a third missing in the first catch", usual, MistakeCode.MeterNotPrimed, new NotPrimed(6));
+        yield return Group("overflowed in one catch, at three quarters of the mass", usual with { Capacity = 12.8 }, MistakeCode.ContainerOverflowed, new Overflowed(), inOneCatch: true);
+        yield return Group("tank bridged in one catch, 30 % delivered", usual, MistakeCode.TankBridgedOrEmpty, new BridgedOrEmptyTank(0.3), inOneCatch: true);
+        yield return Group("meter isolated in one catch, 30 % of the time turning", usual, MistakeCode.MeterIsolated, new MeterIsolated(0.3), inOneCatch: true);
+        yield return Group("half of the points missed in one catch", usual with { Points = 2 }, MistakeCode.CatchPointMissed, new CatchPointMissed(), inOneCatch: true);
+    }
+
+    private static StudyCase Names(string name, MistakeScene scene) => new(name, OneToSix,
+        (catches, random) => Search(scene, catches, random).Shown is [{ Probability: >= MistakeJudgement.NamedFrom }, ..]) { AtMost = 0.02 };
+
+    private static StudyCase First(string name, MistakeScene scene, string code, Mistake mistake, bool inOneCatch = false) =>
+        new($"{name}: found first", inOneCatch || mistake is NotPrimed ? ThreeAndFive : SomeCatches, (catches, random) =>
+        {
+            var (found, at) = Plant(scene, mistake, inOneCatch, catches, random);
+            return found.Shown is [var first, ..] && Is(first, code, at);
+        })
+        { AtLeast = 0.95 };
+
+    private static StudyCase Group(string name, MistakeScene scene, string code, Mistake mistake, bool inOneCatch = false, int[]? asked = null) =>
+        new($"{name}: in the group", asked ?? (inOneCatch || mistake is NotPrimed ? ThreeAndFive : SomeCatches), (catches, random) =>
+        {
+            var (found, at) = Plant(scene, mistake, inOneCatch, catches, random);
+            return found.Shown.Any(one => Is(one, code, at));
+        })
+        { AtLeast = InTheGroup };
+
+    private static bool Is(LikelyMistake one, string code, int? at) => one.Code == code && one.Catch == at;
+
+    private static (LikelyMistakesResult Found, int? At) Plant(MistakeScene scene, Mistake mistake, bool inOneCatch, int catches, SeededRandom random)
+    {
+        int? at = inOneCatch ? random.Next(catches) : mistake is NotPrimed ? 0 : null;
+        return (Search(scene with { Mistake = mistake with { OnlyIn = at } }, catches, random), at);
+    }
+
+    private static LikelyMistakesResult Search(MistakeScene scene, int catches, SeededRandom random) =>
+        scene.Draw(catches, random).Run(random).Evaluated().LikelyMistakes;
+}
