@@ -35,6 +35,8 @@ internal class ApiHost : WebApplicationFactory<Program>
         .UseEnvironment("Production")
         // A line for every request of every test would bury what tests have to say.
         .UseSetting("Calibration:Log", "text")
+        // For tests over a real connection: any free port. Told here, because the factory sets one while the server may have started.
+        .UseSetting("urls", "http://127.0.0.1:0")
         .UseSetting("Calibration:Database", Path.Combine(folder, "calibration.db"));
 
     protected override void Dispose(bool disposing)

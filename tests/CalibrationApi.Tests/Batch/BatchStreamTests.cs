@@ -138,7 +138,7 @@ public sealed class BatchStreamTests : IDisposable
 
         public WatchedHost()
         {
-            UseKestrel(0);
+            UseKestrel();
             StartServer();
             Caller = CreateClient();
             // Ten thousand lines take as long as the machine needs.

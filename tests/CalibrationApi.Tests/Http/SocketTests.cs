@@ -133,7 +133,7 @@ public sealed class SocketTests(SocketTests.Host host) : IClassFixture<SocketTes
 
         public Host()
         {
-            service.UseKestrel(0);
+            service.UseKestrel();
             service.StartServer();
             // The handler of redirects keeps a body in memory, so that it can be refused before it is sent.
             Client = service.CreateCheckedClient(new RedirectHandler());

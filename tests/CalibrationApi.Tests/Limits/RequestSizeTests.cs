@@ -136,7 +136,7 @@ public sealed class RequestSizeTests
     private static ArrangedHost Listening(params (string Name, string Value)[] settings)
     {
         var host = new ArrangedHost(settings);
-        host.UseKestrel(0);
+        host.UseKestrel();
         host.StartServer();
         return host;
     }

@@ -16,15 +16,17 @@ public sealed class TelemetryTests
     public async Task Service_WithACollector_SendsTracesAndMetricsByTheirStandardNames()
     {
         await using var collector = await Collector.StartAsync();
-        await using var host = new ArrangedHost(
-            ("OTEL_EXPORTER_OTLP_ENDPOINT", collector.Address), ("OTEL_EXPORTER_OTLP_PROTOCOL", "http/protobuf"), ("OTEL_SERVICE_NAME", "farm-7"),
-            ("OTEL_METRIC_EXPORT_INTERVAL", "100"), ("OTEL_BSP_SCHEDULE_DELAY", "100"));
+        // A process of its own: in this one the collection would see the instruments of every other service under test.
+        await using var service = ServiceProcess.Start(
+            "--urls", "http://127.0.0.1:0", "--OTEL_EXPORTER_OTLP_ENDPOINT", collector.Address, "--OTEL_EXPORTER_OTLP_PROTOCOL", "http/protobuf",
+            "--OTEL_SERVICE_NAME", "farm-7", "--OTEL_METRIC_EXPORT_INTERVAL", "100", "--OTEL_BSP_SCHEDULE_DELAY", "100");
+        using var client = new HttpClient { BaseAddress = await service.ListeningAsync() };
         using (var content = Question.Json(Encoding.UTF8.GetBytes(Question.Of(Question.CatchTest).Text)))
-            (await host.SendAsync(HttpMethod.Post, Question.PathOf(Question.CatchTest), content: content)).Dispose();
+            (await client.PostAsync(new Uri(Question.PathOf(Question.CatchTest), UriKind.Relative), content)).Dispose();
         using (var content = Question.Json(Encoding.UTF8.GetBytes(Farm.ProductDraft.Text)))
-            (await host.SendAsync(HttpMethod.Post, "/v1/products", content: content)).Dispose();
-        (await host.GetAsync($"/v1/{Secret}?{Secret}={Secret}")).Dispose();
-        (await host.GetAsync("/v1/units")).Dispose();
+            (await client.PostAsync(new Uri("/v1/products", UriKind.Relative), content)).Dispose();
+        (await client.GetAsync(new Uri($"/v1/{Secret}?{Secret}={Secret}", UriKind.Relative))).Dispose();
+        (await client.GetAsync(new Uri("/v1/units", UriKind.Relative))).Dispose();
 
         // What comes last is sent last.
         await collector.UntilAsync("/v1/traces", "/v1/calculations/catch-test", "/v1/units");
