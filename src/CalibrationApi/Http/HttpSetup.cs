@@ -47,6 +47,7 @@ internal static class HttpSetup
             context.Response.Headers.XContentTypeOptions = "nosniff";
             return next(context);
         });
+        app.UseOneAddress();
         app.UseRouting();
         app.UseAccess();
     }
