@@ -30,6 +30,9 @@ internal sealed class RequestDraft
 
     public bool IsChunked { get; set; }
 
+    /// <summary>Whether the first line names the host as well.</summary>
+    public bool IsAbsolute { get; set; }
+
     public bool BreaksHttp { get; set; }
 
     public List<string> Tricks { get; } = [];
@@ -63,6 +66,9 @@ internal sealed class RequestDraft
             Add("Content-Length", "0");
         }
 
+        // In an absolute address the server reads an encoded slash as a slash, which leaves open what was meant.
+        if (IsAbsolute && Path.StartsWith('/') && !Path.Contains('%', StringComparison.Ordinal) && Headers.FirstOrDefault(header => header.Key == "Host").Value is { } host)
+            Path = $"http://{host}{Path}";
         var target = Query.Count == 0 ? Path : $"{Path}?{string.Join('&', Query)}";
         // Beyond what the server reads of a head, it refuses a request before the service sees it.
         BreaksHttp |= Method.Length + target.Length > LongestLine || Headers.Sum(header => header.Key.Length + header.Value.Length + 4) > LongestHeaders || Headers.Count > MostHeaders;
