@@ -51,9 +51,9 @@ public sealed class ContractCheckingHandler(ContractDocument? contract = null) :
     {
         var status = (int)response.StatusCode;
         var at = contract.At(path);
-        var operation = at.FirstOrDefault(one => one.Method == method.Method || (method == HttpMethod.Head && one.Method == "GET"));
+        var operation = at.FirstOrDefault(one => HttpMethod.Parse(one.Method) == method || (method == HttpMethod.Head && one.Method == "GET"));
         if (operation is null)
-            return await MisaddressedAsync(at.Count > 0, status, response, cancellationToken);
+            return await MisaddressedAsync(method, at.Count > 0, status, response, cancellationToken);
         if (operation.Response(status) is not { } described)
             return [$"The contract has no status {status} for {operation.OperationId}."];
         var faults = Headers(operation, described, response).ToList();
@@ -63,12 +63,14 @@ public sealed class ContractCheckingHandler(ContractDocument? contract = null) :
     }
 
     // Where the contract has no operation, the service still says so by a problem.
-    private async Task<List<string>> MisaddressedAsync(bool pathExists, int status, HttpResponseMessage response, CancellationToken cancellationToken)
+    private async Task<List<string>> MisaddressedAsync(HttpMethod method, bool pathExists, int status, HttpResponseMessage response, CancellationToken cancellationToken)
     {
         var expected = pathExists ? 405 : 404;
         // Whoever asks too often is not told even that.
         if (status != expected && status != 429)
             return [string.Create(CultureInfo.InvariantCulture, $"The contract has no such {(pathExists ? "method at this path" : "path")}, so the answer has to be {expected}.")];
+        if (method == HttpMethod.Head)
+            return [];
         return await BodyAsync(new JsonObject { [ProblemMedia] = new JsonObject { ["schema"] = new JsonObject { ["$ref"] = "#/components/schemas/Problem" } } }, response, cancellationToken);
     }
 

@@ -21,6 +21,29 @@ public sealed partial class RunningService : IAsyncLifetime
     /// <summary>Where it listens.</summary>
     public string Address => address.Task.Result;
 
+    /// <summary>The file that holds what it stores.</summary>
+    public string Database => Path.Combine(folder.FullName, "examples.db");
+
+    /// <summary>What it wrote to its log so far.</summary>
+    public string Log
+    {
+        get
+        {
+            lock (log)
+                return log.ToString();
+        }
+    }
+
+    /// <summary>How much memory the process holds now, bytes.</summary>
+    public long ResidentMemory
+    {
+        get
+        {
+            process!.Refresh();
+            return process.WorkingSet64;
+        }
+    }
+
     public async Task InitializeAsync()
     {
         var start = new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "CalibrationApi.dll"), "--demo"])
@@ -32,7 +55,7 @@ public sealed partial class RunningService : IAsyncLifetime
         // Port 0 lets the system pick a free one, so runs beside each other never meet.
         start.Environment["ASPNETCORE_URLS"] = "http://127.0.0.1:0";
         start.Environment["ASPNETCORE_ENVIRONMENT"] = "Production";
-        start.Environment["Calibration__Database"] = Path.Combine(folder.FullName, "examples.db");
+        start.Environment["Calibration__Database"] = Database;
         foreach (var (name, value) in Settings)
             start.Environment[name] = value;
         process = Process.Start(start) ?? throw new InvalidOperationException("The service did not start.");
@@ -61,7 +84,7 @@ public sealed partial class RunningService : IAsyncLifetime
     public async Task<string> CommandAsync(params string[] arguments)
     {
         var start = new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "CalibrationApi.dll"), .. arguments]) { WorkingDirectory = folder.FullName, RedirectStandardOutput = true };
-        start.Environment["Calibration__Database"] = Path.Combine(folder.FullName, "examples.db");
+        start.Environment["Calibration__Database"] = Database;
         using var command = Process.Start(start) ?? throw new InvalidOperationException("The command did not start.");
         var output = await command.StandardOutput.ReadToEndAsync();
         await command.WaitForExitAsync();

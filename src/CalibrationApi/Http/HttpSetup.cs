@@ -32,6 +32,7 @@ internal static class HttpSetup
         app.UseProblemBodies();
         app.UseForwardedRequests();
         app.UseHsts();
+        app.UseOneAddress();
         app.UseRouting();
         app.UseAddressLimit();
         app.UseAccess();

@@ -13,6 +13,9 @@ public sealed class ProblemResult : IResult, IEndpointMetadataProvider, IStatusC
 {
     public const string MediaType = "application/problem+json";
 
+    /// <summary>Most errors that one answer tells; whoever makes more of them makes the same one again and again.</summary>
+    public const int MostErrors = 100;
+
     private readonly int status;
     private readonly string detail;
     private readonly IReadOnlyList<ProblemError> errors;
@@ -33,11 +36,11 @@ public sealed class ProblemResult : IResult, IEndpointMetadataProvider, IStatusC
     public static ProblemResult Unreadable(ProblemError error) =>
         new(StatusCodes.Status400BadRequest, error.Detail, error);
 
-    /// <summary>Readable, but rules are broken: 422 with every error.</summary>
+    /// <summary>Readable, but rules are broken: 422 with every error, up to <see cref="MostErrors"/>.</summary>
     public static ProblemResult Invalid(IReadOnlyList<ProblemError> errors) =>
         new(StatusCodes.Status422UnprocessableEntity,
             errors.Count == 1 ? errors[0].Detail : $"The request was read, but {errors.Count} things in it have to be put right.",
-            errors);
+            errors.Count > MostErrors ? [.. errors.Take(MostErrors)] : errors);
 
     /// <summary>The engine refuses: 422 with its reasons.</summary>
     internal static ProblemResult Refused(IReadOnlyList<Refusal> refusals, DisplayUnits units) =>

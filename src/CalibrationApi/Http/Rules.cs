@@ -173,6 +173,9 @@ internal static class Rules
             // The contract counts characters as JSON Schema does, by code points; a char of C# is half of some.
             if (text.Length > most && text.EnumerateRunes().Count() > most)
                 return Fail(context, ErrorCode.TextTooLong, $"This text is longer than {most} characters. Shorten it.");
+            // Where a text is handed on, many a reader ends it here; the database counts its length so.
+            if (text.Contains('\0', StringComparison.Ordinal))
+                return Fail(context, ErrorCode.TextWrong, "This text holds the character U+0000, which ends a text for many programs. Leave it out.");
             return !string.IsNullOrWhiteSpace(text) || Fail(context, ErrorCode.TextWrong, "This text is blank. Write something or leave the member out.");
         }
     }

@@ -44,11 +44,30 @@ public sealed class MethodTests
     [InlineData("GET", "/healthz")]
     [InlineData("GET", "/openapi/v2.json")]
     [InlineData("GET", "/v1/../etc/passwd")]
+    [InlineData("GET", "/v1/units/")]
+    [InlineData("GET", "/v1/Units")]
+    [InlineData("GET", "/V1/units")]
+    [InlineData("POST", "/v1/machines/")]
+    [InlineData("DELETE", "/v1/units/")]
+    [InlineData("POST", "/v1/calculations/catch-test/batch/")]
     public async Task UnknownAddress_AnyMethod_IsNotFound(string method, string path)
     {
         using var response = await SendAsync(method, path);
 
         Assert.Equal(ErrorCode.NotFound, (await ProblemBody.ReadAsync(response, 404)).Only().Code);
+    }
+
+    [Theory]
+    [InlineData("127.0.0.1:99999")]
+    [InlineData("localhost:99999999999999999999")]
+    public async Task Host_ThatNoAddressCanHave_IsRefused(string host)
+    {
+        using var request = new HttpRequestMessage(HttpMethod.Get, "/v1/machines");
+        request.Headers.TryAddWithoutValidation("Host", host);
+
+        using var response = await ApiHost.Client.SendAsync(request);
+
+        Assert.Contains("\"header\":\"Host\"", (await ProblemBody.ReadAsync(response, 400)).Text, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -31,6 +31,19 @@ public sealed class StoringRequestTests(RecordService service) : IClassFixture<R
         Assert.Equal("true", again.Header("Idempotent-Replayed"));
     }
 
+    [Fact]
+    public async Task Key_MethodSpelledOtherwise_GetsTheFirstAnswer()
+    {
+        var (_, draft, key) = await PrepareAsync("machines");
+        var first = (await service.PostAsync("/v1/machines", draft, key)).Expect(201);
+        using var request = new HttpRequestMessage(new HttpMethod("Post"), new Uri("/v1/machines", UriKind.Relative)) { Content = new StringContent(draft.Text, System.Text.Encoding.UTF8, "application/json") };
+        request.Headers.Add("Idempotency-Key", key);
+
+        var again = await service.WithoutTraceAsync(() => service.SendAsync(request));
+
+        Assert.Equal(first.Bytes, again.Expect(201).Bytes);
+    }
+
     [Theory]
     [MemberData(nameof(Paths))]
     public async Task Key_AnotherBody_IsRefused(string path)

@@ -30,6 +30,17 @@ public sealed class KeepWorkspaceTests : IDisposable
         Assert.Equal(key.Id, Assert.Single((await service.GetAsync("/v1/keys")).Expect(200).Body.List("/items"))!["id"]!.GetValue<string>());
     }
 
+    [Theory]
+    [InlineData("/v1/workspaces", """{ "name": "\u0000" }""")]
+    [InlineData("/v1/workspaces", """{ "name": "Fallow\u0000Hill" }""")]
+    [InlineData("/v1/workspaces/local/keys", """{ "name": "\u0000first", "scopes": ["read"] }""")]
+    public async Task Create_NameWithTheCharacterZero_IsRefused(string path, string body)
+    {
+        var reply = await service.WithoutTraceAsync(() => service.PostAsync(path, body));
+
+        await reply.RefusedAsync(422, "#/name", "text-wrong");
+    }
+
     [Fact]
     public async Task CreateWorkspace_Repeated_IsOne()
     {
