@@ -32,9 +32,9 @@ internal static class HttpSetup
         app.UseProblemBodies();
         app.UseForwardedRequests();
         app.UseHsts();
+        app.UseAddressLimit();
         app.UseOneAddress();
         app.UseRouting();
-        app.UseAddressLimit();
         app.UseAccess();
         app.UseLimits();
     }

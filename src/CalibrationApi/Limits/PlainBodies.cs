@@ -12,7 +12,8 @@ internal static class PlainBodies
     public static Task RefuseCompressedAsync(HttpContext context, RequestDelegate next)
     {
         var request = context.Request;
-        if (request.Headers.ContentEncoding.Count == 0 || !HasBody(context) || request.Headers.ContentEncoding.All(IsIdentity))
+        // Where there is nothing, or nothing of that method, that is the answer; what came with it does not matter.
+        if (context.GetEndpoint() is not RouteEndpoint || request.Headers.ContentEncoding.Count == 0 || !HasBody(context) || request.Headers.ContentEncoding.All(IsIdentity))
             return next(context);
         // What would be taken instead.
         context.Response.Headers.AcceptEncoding = Identity;

@@ -30,6 +30,18 @@ public sealed class RequestSizeTests
         Assert.Equal("identity", Assert.Single(response.Headers.GetValues("Accept-Encoding")));
     }
 
+    [Fact]
+    public async Task Method_UnknownAtAnAddress_IsToldBeforeTheCodingOfItsBody()
+    {
+        using var content = Question.Json([0x1F, 0x8B]);
+        content.Headers.TryAddWithoutValidation("Content-Encoding", "gzip");
+        using var request = new HttpRequestMessage(HttpMethod.Delete, new Uri(Path, UriKind.Relative)) { Content = content };
+
+        using var response = await ApiHost.Client.SendAsync(request);
+
+        Assert.Equal(ErrorCode.MethodNotAllowed, (await ProblemBody.ReadAsync(response, 405)).Only().Code);
+    }
+
     [Theory]
     [InlineData(Question.CatchTest, "application/x-ndjson, text/csv")]
     [InlineData(Question.CatchPlan, "application/x-ndjson")]

@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using System.Text;
+using CalibrationApi.Testing;
 using CalibrationApi.Tests.Records;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting;
@@ -20,7 +21,7 @@ public sealed class TelemetryTests
         await using var service = ServiceProcess.Start(
             "--urls", "http://127.0.0.1:0", "--OTEL_EXPORTER_OTLP_ENDPOINT", collector.Address, "--OTEL_EXPORTER_OTLP_PROTOCOL", "http/protobuf",
             "--OTEL_SERVICE_NAME", "farm-7", "--OTEL_METRIC_EXPORT_INTERVAL", "100", "--OTEL_BSP_SCHEDULE_DELAY", "100");
-        using var client = new HttpClient { BaseAddress = await service.ListeningAsync() };
+        using var client = CheckedClient.Of(await service.ListeningAsync());
         using (var content = Question.Json(Encoding.UTF8.GetBytes(Question.Of(Question.CatchTest).Text)))
             (await client.PostAsync(new Uri(Question.PathOf(Question.CatchTest), UriKind.Relative), content)).Dispose();
         using (var content = Question.Json(Encoding.UTF8.GetBytes(Farm.ProductDraft.Text)))
