@@ -76,11 +76,24 @@ internal static class MistakeSearch
     /// <summary>Every hypothesis with its posterior probability; the ordinary change, without a mistake, comes first.</summary>
     public static List<Posterior> Posteriors(TestAtHand test, TestLikelihood likelihood, List<Hypothesis> hypotheses)
     {
-        var ordinary = new Posterior(null, null, null, Math.Log(1 - hypotheses.Sum(each => each.Prior)), likelihood.Ordinary, 0);
-        List<Posterior> all = [ordinary, .. hypotheses.Select(each => Weigh(each, test, likelihood))];
-        var most = all.Max(each => each.LogPrior + each.LogLikelihood);
-        var sum = all.Sum(each => Math.Exp(each.LogPrior + each.LogLikelihood - most));
-        return [.. all.Select(each => each with { Probability = Math.Exp(each.LogPrior + each.LogLikelihood - most) / sum })];
+        var ofMistakes = 0.0;
+        foreach (var hypothesis in hypotheses)
+            ofMistakes += hypothesis.Prior;
+        var all = new List<Posterior>(hypotheses.Count + 1) { new(null, null, null, Math.Log(1 - ofMistakes), likelihood.Ordinary, 0) };
+        foreach (var hypothesis in hypotheses)
+            all.Add(Weigh(hypothesis, test, likelihood));
+
+        // In place: this runs for every test that is not quite ordinary, thousands of times in a batch.
+        var each = CollectionsMarshal.AsSpan(all);
+        var most = double.NegativeInfinity;
+        foreach (ref readonly var one in each)
+            most = Math.Max(most, one.LogPrior + one.LogLikelihood);
+        var sum = 0.0;
+        foreach (ref readonly var one in each)
+            sum += Math.Exp(one.LogPrior + one.LogLikelihood - most);
+        foreach (ref var one in each)
+            one = one with { Probability = Math.Exp(one.LogPrior + one.LogLikelihood - most) / sum };
+        return all;
     }
 
     // The variants of a mistake share its prior; its likelihood is their mean.

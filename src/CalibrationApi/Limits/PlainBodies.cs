@@ -1,6 +1,7 @@
 using CalibrationApi.Batch;
 using CalibrationApi.Http;
 using Microsoft.AspNetCore.Http.Features;
+using Microsoft.AspNetCore.Http.Metadata;
 
 namespace CalibrationApi.Limits;
 
@@ -12,8 +13,8 @@ internal static class PlainBodies
     public static Task RefuseCompressedAsync(HttpContext context, RequestDelegate next)
     {
         var request = context.Request;
-        // Where there is nothing, or nothing of that method, that is the answer; what came with it does not matter.
-        if (context.GetEndpoint() is not RouteEndpoint || request.Headers.ContentEncoding.Count == 0 || !HasBody(context) || request.Headers.ContentEncoding.All(IsIdentity))
+        // Where nobody reads a body, what came with the request does not matter.
+        if (!TakesBody(context.GetEndpoint()) || request.Headers.ContentEncoding.Count == 0 || !HasBody(context) || request.Headers.ContentEncoding.All(IsIdentity))
             return next(context);
         // What would be taken instead.
         context.Response.Headers.AcceptEncoding = Identity;
@@ -21,6 +22,8 @@ internal static class PlainBodies
             context.Response.Headers["Accept-Post"] = media;
         return ProblemResult.Of(StatusCodes.Status415UnsupportedMediaType, ErrorCode.EncodingUnsupported, "Compressed bodies are not taken. Send the body as it is, without Content-Encoding.").ExecuteAsync(context);
     }
+
+    private static bool TakesBody(Endpoint? route) => route?.Metadata.GetMetadata<IAcceptsMetadata>() is not null || BatchRoutes.TakenBy(route) is not null;
 
     private static bool IsIdentity(string? coding) => Identity.Equals(coding, StringComparison.OrdinalIgnoreCase);
 

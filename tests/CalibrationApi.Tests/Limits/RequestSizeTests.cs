@@ -30,16 +30,19 @@ public sealed class RequestSizeTests
         Assert.Equal("identity", Assert.Single(response.Headers.GetValues("Accept-Encoding")));
     }
 
-    [Fact]
-    public async Task Method_UnknownAtAnAddress_IsToldBeforeTheCodingOfItsBody()
+    [Theory]
+    [InlineData("DELETE", "/v1/calculations/catch-test", 405)]
+    [InlineData("POST", "/v1/nothing", 404)]
+    [InlineData("GET", "/v1/units", 200)]
+    public async Task Body_CompressedWhereNobodyReadsIt_DoesNotMatter(string method, string path, int status)
     {
         using var content = Question.Json([0x1F, 0x8B]);
         content.Headers.TryAddWithoutValidation("Content-Encoding", "gzip");
-        using var request = new HttpRequestMessage(HttpMethod.Delete, new Uri(Path, UriKind.Relative)) { Content = content };
+        using var request = new HttpRequestMessage(new HttpMethod(method), new Uri(path, UriKind.Relative)) { Content = content };
 
         using var response = await ApiHost.Client.SendAsync(request);
 
-        Assert.Equal(ErrorCode.MethodNotAllowed, (await ProblemBody.ReadAsync(response, 405)).Only().Code);
+        Assert.Equal(status, (int)response.StatusCode);
     }
 
     [Theory]
