@@ -1,6 +1,7 @@
 using System.Text.Json.Serialization.Metadata;
 using CalibrationApi.Http;
 using CalibrationApi.Records;
+using CalibrationApi.Settings;
 using FluentValidation;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.AspNetCore.Mvc;
@@ -19,9 +20,10 @@ internal sealed class BatchEndpoint<TRequest, TAnswer>(Func<TRequest, string?, R
     /// <param name="context">The request, whose body is read while it is answered.</param>
     /// <param name="validator">Rules of a question.</param>
     /// <param name="json">How questions are read.</param>
+    /// <param name="settings">How long a line may be.</param>
     /// <param name="log">Where failures of ours go.</param>
     /// <param name="units">Units of all answers; as-asked takes for each those of its question.</param>
-    public async Task<IResult> HandleAsync(HttpContext context, IValidator<TRequest> validator, IOptions<JsonOptions> json, ILogger<BatchAnswer> log, [FromQuery] string? units = null)
+    public async Task<IResult> HandleAsync(HttpContext context, IValidator<TRequest> validator, IOptions<JsonOptions> json, CalibrationSettings settings, ILogger<BatchAnswer> log, [FromQuery] string? units = null)
     {
         var sent = context.Request.ContentType;
         var isTable = table is not null && MediaTypes.IsUtf8(sent, PageFormats.Csv);
@@ -29,10 +31,11 @@ internal sealed class BatchEndpoint<TRequest, TAnswer>(Func<TRequest, string?, R
             return Unsupported(context.Response);
         if (MediaTypes.Best(context.Request, offered) is not { } wanted)
             return ProblemResult.Of(StatusCodes.Status406NotAcceptable, ErrorCode.NotAcceptable, $"The answers come as {string.Join(" or ", offered)}. Ask for that in the Accept header.");
-        var (rows, refusal) = isTable ? await TableQuestions.OpenAsync(context, table!) : default;
+        var mostBytes = settings.Limits.LineBytes;
+        var (rows, refusal) = isTable ? await TableQuestions.OpenAsync(context, table!, mostBytes) : default;
         if (refusal is not null)
             return refusal;
-        LineReader questions = rows is null ? new NdjsonQuestions(context.Request.BodyReader) : rows;
+        LineReader questions = rows is null ? new NdjsonQuestions(context.Request.BodyReader, mostBytes) : rows;
         AnswerLines answers = wanted == PageFormats.Csv ? TableAnswers.Of<TAnswer>(rows?.Format ?? TableFormat.Commas) : new NdjsonAnswers();
         var type = (JsonTypeInfo<TRequest>)json.Value.SerializerOptions.GetTypeInfo(typeof(TRequest));
         var traceId = Problem.TraceIdOf(context);

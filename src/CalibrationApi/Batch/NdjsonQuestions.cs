@@ -5,17 +5,16 @@ using CalibrationApi.Http;
 namespace CalibrationApi.Batch;
 
 /// <summary>Questions as lines of JSON.</summary>
+/// <param name="body">The lines.</param>
+/// <param name="mostBytes">Longest line, in bytes, without its end.</param>
 /// <remarks>
 /// A line ends with LF or CR LF, the last one also with the body. Blank lines are counted but ask nothing. A line that is too
 /// long is read over without being kept.
 /// </remarks>
-internal sealed class NdjsonQuestions(PipeReader body) : LineReader
+internal sealed class NdjsonQuestions(PipeReader body, int mostBytes) : LineReader
 {
-    /// <summary>Longest line, in bytes, without its end.</summary>
-    public const int MostBytes = 64 * 1024;
-
-    private static readonly ProblemResult TooLong = ProblemResult.Of(StatusCodes.Status413PayloadTooLarge, ErrorCode.LineTooLong,
-        $"This line is longer than {MostBytes / 1024} KiB. Split the question, or look whether a line break is missing.");
+    private readonly ProblemResult tooLong = ProblemResult.Of(StatusCodes.Status413PayloadTooLarge, ErrorCode.LineTooLong,
+        $"This line is longer than {mostBytes / 1024} KiB. Split the question, or look whether a line break is missing.");
 
     private long number;
     private bool isReadingOver;
@@ -54,7 +53,7 @@ internal sealed class NdjsonQuestions(PipeReader body) : LineReader
         }
 
         // One byte more, because the line may end with a carriage return.
-        if (isReadingOver || rest.Length > MostBytes + 1)
+        if (isReadingOver || rest.Length > mostBytes + 1)
         {
             isReadingOver = true;
             rest = rest.Slice(rest.End);
@@ -70,8 +69,8 @@ internal sealed class NdjsonQuestions(PipeReader body) : LineReader
         isReadingOver = false;
         if (!isTooLong && line.Length > 0 && LastOf(line) == '\r')
             line = line.Slice(0, line.Length - 1);
-        if (isTooLong || line.Length > MostBytes)
-            chunk.Add(number, TooLong);
+        if (isTooLong || line.Length > mostBytes)
+            chunk.Add(number, tooLong);
         else if (!IsBlank(line))
             chunk.Add(number, line);
     }

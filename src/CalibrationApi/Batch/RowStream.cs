@@ -1,11 +1,11 @@
 namespace CalibrationApi.Batch;
 
 /// <summary>The bytes of a table, as long as no row of it is too long: the parser keeps a whole row in memory.</summary>
-internal sealed class RowStream(Stream table, CancellationToken stop) : Stream
+/// <param name="table">The bytes.</param>
+/// <param name="mostBytes">Longest row, in bytes.</param>
+/// <param name="stop">Ends the reading.</param>
+internal sealed class RowStream(Stream table, int mostBytes, CancellationToken stop) : Stream
 {
-    /// <summary>Longest row, in bytes.</summary>
-    public const int MostBytes = 64 * 1024;
-
     // The readers above take some bytes ahead.
     private const int ReadAhead = 8 * 1024;
 
@@ -30,7 +30,7 @@ internal sealed class RowStream(Stream table, CancellationToken stop) : Stream
 
     public override async ValueTask<int> ReadAsync(Memory<byte> buffer, CancellationToken cancellationToken = default)
     {
-        if (sinceRow > MostBytes + ReadAhead)
+        if (sinceRow > mostBytes + ReadAhead)
             throw new RowTooLongException();
         var read = await table.ReadAsync(buffer, stop);
         sinceRow += read;

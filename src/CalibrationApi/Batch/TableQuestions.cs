@@ -17,16 +17,18 @@ internal sealed class TableQuestions : LineReader, IDisposable
     private readonly HashSet<string> ended = new(StringComparer.Ordinal);
     private readonly CsvParser parser;
     private readonly RowStream rows;
+    private readonly ProblemResult tooLong;
     private TableHeader header = null!;
     private TableTest? open;
     private long row;
     private bool isBroken;
     private bool isAtEnd;
 
-    private TableQuestions(Stream body, TableFormat format, CancellationToken stop)
+    private TableQuestions(Stream body, TableFormat format, int mostBytes, CancellationToken stop)
     {
         Format = format;
-        rows = new RowStream(body, stop);
+        tooLong = TooLong(mostBytes);
+        rows = new RowStream(body, mostBytes, stop);
         parser = new CsvParser(new StreamReader(rows, Encoding.UTF8), new CsvConfiguration(CultureInfo.InvariantCulture)
         {
             Delimiter = format.Separator.ToString(),
@@ -38,10 +40,13 @@ internal sealed class TableQuestions : LineReader, IDisposable
     public TableFormat Format { get; }
 
     /// <summary>Reads the header; a table with a wrong one is refused as a whole.</summary>
-    public static async Task<(TableQuestions? Questions, ProblemResult? Problem)> OpenAsync(HttpContext context, QuestionTable table)
+    /// <param name="context">The request.</param>
+    /// <param name="table">Its columns.</param>
+    /// <param name="mostBytes">Longest row, in bytes.</param>
+    public static async Task<(TableQuestions? Questions, ProblemResult? Problem)> OpenAsync(HttpContext context, QuestionTable table, int mostBytes)
     {
         var (body, stop) = (context.Request.BodyReader, context.RequestAborted);
-        var questions = new TableQuestions(body.AsStream(leaveOpen: true), TableFormat.Of(await FirstLineAsync(body, stop)), stop);
+        var questions = new TableQuestions(body.AsStream(leaveOpen: true), TableFormat.Of(await FirstLineAsync(body, mostBytes, stop)), mostBytes, stop);
         context.Response.RegisterForDispose(questions);
         try
         {
@@ -54,7 +59,7 @@ internal sealed class TableQuestions : LineReader, IDisposable
         }
         catch (RowTooLongException)
         {
-            return (null, TooLong);
+            return (null, questions.tooLong);
         }
     }
 
@@ -70,7 +75,7 @@ internal sealed class TableQuestions : LineReader, IDisposable
             catch (RowTooLongException)
             {
                 End(chunk);
-                chunk.Add(row + 1, TooLong, new TableRows(null, header, [row + 1]));
+                chunk.Add(row + 1, tooLong, new TableRows(null, header, [row + 1]));
                 break;
             }
 
@@ -89,8 +94,8 @@ internal sealed class TableQuestions : LineReader, IDisposable
         rows.Dispose();
     }
 
-    private static ProblemResult TooLong => ProblemResult.Of(StatusCodes.Status413PayloadTooLarge, ErrorCode.LineTooLong,
-        $"This row is longer than {RowStream.MostBytes / 1024} KiB, so the rest of the table was not read. Look for a double quote that is not closed.");
+    private static ProblemResult TooLong(int mostBytes) => ProblemResult.Of(StatusCodes.Status413PayloadTooLarge, ErrorCode.LineTooLong,
+        $"This row is longer than {mostBytes / 1024} KiB, so the rest of the table was not read. Look for a double quote that is not closed.");
 
     private void Add(LineChunk chunk, string[] cells)
     {
@@ -150,14 +155,14 @@ internal sealed class TableQuestions : LineReader, IDisposable
     }
 
     // The bytes stay where they are.
-    private static async Task<string> FirstLineAsync(PipeReader body, CancellationToken stop)
+    private static async Task<string> FirstLineAsync(PipeReader body, int mostBytes, CancellationToken stop)
     {
         while (true)
         {
             var read = await body.ReadAsync(stop);
             var buffer = read.Buffer;
             var end = buffer.PositionOf((byte)'\n');
-            if (end is not null || read.IsCompleted || buffer.Length > RowStream.MostBytes)
+            if (end is not null || read.IsCompleted || buffer.Length > mostBytes)
             {
                 var line = Encoding.UTF8.GetString(buffer.Slice(0, end ?? buffer.End));
                 body.AdvanceTo(buffer.Start);

@@ -14,7 +14,7 @@ internal sealed class BatchOperations : IDocumentFilter
         One question a line, one answer a line, in the order of the questions. A line that cannot be answered gets its problem,
         with the status that it would have alone, and the others go on. Blank lines are counted but ask nothing; every other
         line gets exactly one answer, so that a client can count them: a connection that ends early has cut the answer off. A
-        line may have 64 KiB, the body any length. Answers begin while questions still come. Read them while you send: once
+        line may have 64 KiB unless the service is set otherwise, the body any length. Answers begin while questions still come. Read them while you send: once
         some megabytes of answers are unread, no more questions are read. Nothing is stored.
         """;
 

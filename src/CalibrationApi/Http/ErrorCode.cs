@@ -137,7 +137,7 @@ internal static class ErrorCode
     public const string RequestBroken = "request-broken";
 
     /// <summary>A line of a batch is longer than is read; the other lines are answered.</summary>
-    [Remedy("Send that question by itself, or as a line of at most 64 KiB."), Statuses(413)]
+    [Remedy("Send that question by itself, or shorten the line; 64 KiB are taken unless the service is set otherwise."), Statuses(413)]
     public const string LineTooLong = "line-too-long";
 
     /// <summary>The meter has no metering element of this name.</summary>

@@ -16,7 +16,11 @@ internal static class HttpSetup
         builder.AddLimits(settings.Limits);
         builder.Services.AddForwardedRequests(settings);
         builder.Services.AddSecurityHeaders();
-        builder.Services.ConfigureHttpJsonOptions(json => JsonSettings.Apply(json.SerializerOptions));
+        builder.Services.ConfigureHttpJsonOptions(json =>
+        {
+            JsonSettings.Apply(json.SerializerOptions);
+            json.SerializerOptions.MaxDepth = settings.Limits.JsonDepth;
+        });
         builder.Services.AddAllowedOrigins(settings);
         builder.Services.AddProblemDetails();
         // Sentences are ours and English; the library's own resources never reach an answer.

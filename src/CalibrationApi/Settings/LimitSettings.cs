@@ -13,6 +13,8 @@ internal sealed record LimitSettings
     private static readonly WholeSetting Batches = new(Group + "BatchesAtOnce", 16, 1, 10_000, "batches answered at once");
     private static readonly WholeSetting BatchesOfOne = new(Group + "BatchesAtOncePerCaller", 2, 1, 10_000, "batches answered at once for one key, or for one address without a key");
     private static readonly WholeSetting Body = new(Group + "BodyKiB", 1024, 16, 65_536, "length of a body; batches are limited line by line");
+    private static readonly WholeSetting BatchLine = new(Group + "LineKiB", 64, 1, 1024, "length of a line of a batch, or of a row of a table");
+    private static readonly WholeSetting Depth = new(Group + "JsonDepth", 32, 8, 32, "how deep objects and lists of a JSON body stand inside each other; 8 are enough for every request");
     private static readonly WholeSetting Header = new(Group + "HeadersKiB", 32, 4, 1024, "length of all headers of a request");
     private static readonly WholeSetting HeaderCount = new(Group + "Headers", 100, 10, 1000, "headers of a request");
     private static readonly WholeSetting Line = new(Group + "RequestLineKiB", 8, 1, 64, "length of a request's first line, which holds its address");
@@ -23,7 +25,7 @@ internal sealed record LimitSettings
     private static readonly WholeSetting Idle = new(Group + "IdleSeconds", 120, 1, 3600, "time that a connection stays open without a request");
 
     public static IReadOnlyList<Setting> All { get; } =
-        [PerKey, PerAddress, Local, Apart, AllConnections, Batches, BatchesOfOne, Body, Header, HeaderCount, Line, HeaderTime, Rate, Time, LongTime, Idle];
+        [PerKey, PerAddress, Local, Apart, AllConnections, Batches, BatchesOfOne, Body, BatchLine, Depth, Header, HeaderCount, Line, HeaderTime, Rate, Time, LongTime, Idle];
 
     public required int RequestsPerMinutePerKey { get; init; }
 
@@ -40,6 +42,10 @@ internal sealed record LimitSettings
     public required int BatchesAtOncePerCaller { get; init; }
 
     public required int BodyBytes { get; init; }
+
+    public required int LineBytes { get; init; }
+
+    public required int JsonDepth { get; init; }
 
     public required int HeadersBytes { get; init; }
 
@@ -69,6 +75,8 @@ internal sealed record LimitSettings
             BatchesAtOnce = Batches.Read(section, faults),
             BatchesAtOncePerCaller = BatchesOfOne.Read(section, faults),
             BodyBytes = KiB(Body),
+            LineBytes = KiB(BatchLine),
+            JsonDepth = Depth.Read(section, faults),
             HeadersBytes = KiB(Header),
             Headers = HeaderCount.Read(section, faults),
             RequestLineBytes = KiB(Line),

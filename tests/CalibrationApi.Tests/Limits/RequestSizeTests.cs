@@ -2,7 +2,11 @@ using System.IO.Compression;
 using System.Net;
 using System.Net.Sockets;
 using System.Text;
+using System.Text.Json;
 using CalibrationApi.Http;
+using Microsoft.AspNetCore.Http.Json;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Options;
 
 namespace CalibrationApi.Tests.Limits;
 
@@ -28,6 +32,34 @@ public sealed class RequestSizeTests
 
         Assert.Equal(ErrorCode.EncodingUnsupported, (await ProblemBody.ReadAsync(response, 415)).Only().Code);
         Assert.Equal("identity", Assert.Single(response.Headers.GetValues("Accept-Encoding")));
+    }
+
+    [Theory]
+    [InlineData("application/x-ndjson", "line")]
+    [InlineData("text/csv", "row")]
+    public async Task Line_LongerThanTheSettingAllows_IsRefusedWithItsLength(string media, string word)
+    {
+        await using var host = new ArrangedHost(("Calibration:Limits:LineKiB", "1"));
+        using var content = new ByteArrayContent(Encoding.UTF8.GetBytes(media == "text/csv" ? "test,note\na," + new string('x', 40_000) : $"{{\"meter\":\"{new string('x', 2000)}\"}}\n"));
+        content.Headers.TryAddWithoutValidation("Content-Type", media);
+
+        using var response = await host.SendAsync(HttpMethod.Post, Path + "/batch", content: content);
+
+        var text = await response.Content.ReadAsStringAsync();
+        Assert.Contains($"This {word} is longer than 1 KiB", text, StringComparison.Ordinal);
+        Assert.Contains(ErrorCode.LineTooLong, text, StringComparison.Ordinal);
+    }
+
+    // Whatever is deeper than the contract is refused for its type first, so the reader itself is looked at.
+    [Fact]
+    public async Task Body_IsReadToTheDepthOfTheSetting()
+    {
+        await using var host = new ArrangedHost(("Calibration:Limits:JsonDepth", "8"));
+
+        var json = host.Services.GetRequiredService<IOptions<JsonOptions>>().Value.SerializerOptions;
+
+        Assert.Equal(8, json.MaxDepth);
+        Assert.Throws<JsonException>(() => JsonSerializer.Deserialize(new string('[', 9) + new string(']', 9), json.GetTypeInfo(typeof(JsonElement))));
     }
 
     [Theory]

@@ -97,7 +97,7 @@ export interface paths {
          * @description One question a line, one answer a line, in the order of the questions. A line that cannot be answered gets its problem,
          *     with the status that it would have alone, and the others go on. Blank lines are counted but ask nothing; every other
          *     line gets exactly one answer, so that a client can count them: a connection that ends early has cut the answer off. A
-         *     line may have 64 KiB, the body any length. Answers begin while questions still come. Read them while you send: once
+         *     line may have 64 KiB unless the service is set otherwise, the body any length. Answers begin while questions still come. Read them while you send: once
          *     some megabytes of answers are unread, no more questions are read. Nothing is stored.
          */
         post: operations["planCatchBatch"];
@@ -142,7 +142,7 @@ export interface paths {
          * @description One question a line, one answer a line, in the order of the questions. A line that cannot be answered gets its problem,
          *     with the status that it would have alone, and the others go on. Blank lines are counted but ask nothing; every other
          *     line gets exactly one answer, so that a client can count them: a connection that ends early has cut the answer off. A
-         *     line may have 64 KiB, the body any length. Answers begin while questions still come. Read them while you send: once
+         *     line may have 64 KiB unless the service is set otherwise, the body any length. Answers begin while questions still come. Read them while you send: once
          *     some megabytes of answers are unread, no more questions are read. Nothing is stored.
          *     Questions can also come as a table (`text/csv`, RFC 4180, with a header) of one catch in each row. The column `test`
          *     names the test to which a row belongs; rows of a test stand together. Other columns are named by the members they give,
@@ -533,7 +533,7 @@ export interface paths {
          * @description One question a line, one answer a line, in the order of the questions. A line that cannot be answered gets its problem,
          *     with the status that it would have alone, and the others go on. Blank lines are counted but ask nothing; every other
          *     line gets exactly one answer, so that a client can count them: a connection that ends early has cut the answer off. A
-         *     line may have 64 KiB, the body any length. Answers begin while questions still come. Read them while you send: once
+         *     line may have 64 KiB unless the service is set otherwise, the body any length. Answers begin while questions still come. Read them while you send: once
          *     some megabytes of answers are unread, no more questions are read. Nothing is stored.
          */
         post: operations["evaluateMeterSpeedBatch"];

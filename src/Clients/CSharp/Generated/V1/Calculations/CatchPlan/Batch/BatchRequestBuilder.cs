@@ -34,7 +34,7 @@ namespace CalibrationApi.Client.V1.Calculations.CatchPlan.Batch
         {
         }
         /// <summary>
-        /// One question a line, one answer a line, in the order of the questions. A line that cannot be answered gets its problem,with the status that it would have alone, and the others go on. Blank lines are counted but ask nothing; every otherline gets exactly one answer, so that a client can count them: a connection that ends early has cut the answer off. Aline may have 64 KiB, the body any length. Answers begin while questions still come. Read them while you send: oncesome megabytes of answers are unread, no more questions are read. Nothing is stored.
+        /// One question a line, one answer a line, in the order of the questions. A line that cannot be answered gets its problem,with the status that it would have alone, and the others go on. Blank lines are counted but ask nothing; every otherline gets exactly one answer, so that a client can count them: a connection that ends early has cut the answer off. Aline may have 64 KiB unless the service is set otherwise, the body any length. Answers begin while questions still come. Read them while you send: oncesome megabytes of answers are unread, no more questions are read. Nothing is stored.
         /// </summary>
         /// <returns>A <see cref="Stream"/></returns>
         /// <param name="body">Binary request body</param>
@@ -75,7 +75,7 @@ namespace CalibrationApi.Client.V1.Calculations.CatchPlan.Batch
             return await RequestAdapter.SendPrimitiveAsync<Stream>(requestInfo, errorMapping, cancellationToken).ConfigureAwait(false);
         }
         /// <summary>
-        /// One question a line, one answer a line, in the order of the questions. A line that cannot be answered gets its problem,with the status that it would have alone, and the others go on. Blank lines are counted but ask nothing; every otherline gets exactly one answer, so that a client can count them: a connection that ends early has cut the answer off. Aline may have 64 KiB, the body any length. Answers begin while questions still come. Read them while you send: oncesome megabytes of answers are unread, no more questions are read. Nothing is stored.
+        /// One question a line, one answer a line, in the order of the questions. A line that cannot be answered gets its problem,with the status that it would have alone, and the others go on. Blank lines are counted but ask nothing; every otherline gets exactly one answer, so that a client can count them: a connection that ends early has cut the answer off. Aline may have 64 KiB unless the service is set otherwise, the body any length. Answers begin while questions still come. Read them while you send: oncesome megabytes of answers are unread, no more questions are read. Nothing is stored.
         /// </summary>
         /// <returns>A <see cref="RequestInformation"/></returns>
         /// <param name="body">Binary request body</param>
@@ -106,7 +106,7 @@ namespace CalibrationApi.Client.V1.Calculations.CatchPlan.Batch
             return new global::CalibrationApi.Client.V1.Calculations.CatchPlan.Batch.BatchRequestBuilder(rawUrl, RequestAdapter);
         }
         /// <summary>
-        /// One question a line, one answer a line, in the order of the questions. A line that cannot be answered gets its problem,with the status that it would have alone, and the others go on. Blank lines are counted but ask nothing; every otherline gets exactly one answer, so that a client can count them: a connection that ends early has cut the answer off. Aline may have 64 KiB, the body any length. Answers begin while questions still come. Read them while you send: oncesome megabytes of answers are unread, no more questions are read. Nothing is stored.
+        /// One question a line, one answer a line, in the order of the questions. A line that cannot be answered gets its problem,with the status that it would have alone, and the others go on. Blank lines are counted but ask nothing; every otherline gets exactly one answer, so that a client can count them: a connection that ends early has cut the answer off. Aline may have 64 KiB unless the service is set otherwise, the body any length. Answers begin while questions still come. Read them while you send: oncesome megabytes of answers are unread, no more questions are read. Nothing is stored.
         /// </summary>
         [global::System.CodeDom.Compiler.GeneratedCode("Kiota", "1.0.0")]
         public partial class BatchRequestBuilderPostQueryParameters 

@@ -32,7 +32,7 @@ class BatchRequestBuilder(BaseRequestBuilder):
     
     async def post(self,body: bytes, request_configuration: Optional[RequestConfiguration[BatchRequestBuilderPostQueryParameters]] = None) -> Optional[bytes]:
         """
-        One question a line, one answer a line, in the order of the questions. A line that cannot be answered gets its problem,with the status that it would have alone, and the others go on. Blank lines are counted but ask nothing; every otherline gets exactly one answer, so that a client can count them: a connection that ends early has cut the answer off. Aline may have 64 KiB, the body any length. Answers begin while questions still come. Read them while you send: oncesome megabytes of answers are unread, no more questions are read. Nothing is stored.
+        One question a line, one answer a line, in the order of the questions. A line that cannot be answered gets its problem,with the status that it would have alone, and the others go on. Blank lines are counted but ask nothing; every otherline gets exactly one answer, so that a client can count them: a connection that ends early has cut the answer off. Aline may have 64 KiB unless the service is set otherwise, the body any length. Answers begin while questions still come. Read them while you send: oncesome megabytes of answers are unread, no more questions are read. Nothing is stored.
         param body: Binary request body
         param request_configuration: Configuration for the request such as headers, query parameters, and middleware options.
         Returns: bytes
@@ -61,7 +61,7 @@ class BatchRequestBuilder(BaseRequestBuilder):
     
     def to_post_request_information(self,body: bytes, request_configuration: Optional[RequestConfiguration[BatchRequestBuilderPostQueryParameters]] = None) -> RequestInformation:
         """
-        One question a line, one answer a line, in the order of the questions. A line that cannot be answered gets its problem,with the status that it would have alone, and the others go on. Blank lines are counted but ask nothing; every otherline gets exactly one answer, so that a client can count them: a connection that ends early has cut the answer off. Aline may have 64 KiB, the body any length. Answers begin while questions still come. Read them while you send: oncesome megabytes of answers are unread, no more questions are read. Nothing is stored.
+        One question a line, one answer a line, in the order of the questions. A line that cannot be answered gets its problem,with the status that it would have alone, and the others go on. Blank lines are counted but ask nothing; every otherline gets exactly one answer, so that a client can count them: a connection that ends early has cut the answer off. Aline may have 64 KiB unless the service is set otherwise, the body any length. Answers begin while questions still come. Read them while you send: oncesome megabytes of answers are unread, no more questions are read. Nothing is stored.
         param body: Binary request body
         param request_configuration: Configuration for the request such as headers, query parameters, and middleware options.
         Returns: RequestInformation
@@ -87,7 +87,7 @@ class BatchRequestBuilder(BaseRequestBuilder):
     @dataclass
     class BatchRequestBuilderPostQueryParameters():
         """
-        One question a line, one answer a line, in the order of the questions. A line that cannot be answered gets its problem,with the status that it would have alone, and the others go on. Blank lines are counted but ask nothing; every otherline gets exactly one answer, so that a client can count them: a connection that ends early has cut the answer off. Aline may have 64 KiB, the body any length. Answers begin while questions still come. Read them while you send: oncesome megabytes of answers are unread, no more questions are read. Nothing is stored.
+        One question a line, one answer a line, in the order of the questions. A line that cannot be answered gets its problem,with the status that it would have alone, and the others go on. Blank lines are counted but ask nothing; every otherline gets exactly one answer, so that a client can count them: a connection that ends early has cut the answer off. Aline may have 64 KiB unless the service is set otherwise, the body any length. Answers begin while questions still come. Read them while you send: oncesome megabytes of answers are unread, no more questions are read. Nothing is stored.
         """
         # Units of all answers; as-asked takes for each those of its question.
         units: Optional[PostUnitsQueryParameterType] = None
