@@ -182,6 +182,9 @@ internal static class ProblemCalls
         public Exception? Failure { get; set; }
 
         public override DateTimeOffset GetUtcNow() => Failure is null ? now : throw Failure;
+
+        // What counts seconds, such as the limits, stands still with it.
+        public override long GetTimestamp() => 0;
     }
 
     /// <summary>A body that comes little by little and takes much longer than the time for a request.</summary>

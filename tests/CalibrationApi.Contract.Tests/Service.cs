@@ -47,5 +47,8 @@ internal sealed partial class Service(Action<IServiceCollection>? change = null,
     private sealed class StoppedClock(DateTimeOffset now) : TimeProvider
     {
         public override DateTimeOffset GetUtcNow() => now;
+
+        // What counts seconds, such as the limits, stands still with it.
+        public override long GetTimestamp() => 0;
     }
 }
