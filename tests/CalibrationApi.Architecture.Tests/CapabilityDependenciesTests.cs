@@ -15,12 +15,10 @@ public sealed partial class CapabilityDependenciesTests
     {
         ["CatchPlans -> CatchTests"] = "A plan speaks of the scale and of the value in force as a test does.",
         ["MeterSpeeds -> CatchPlans"] = "Limits of a meter's speed are the same in both.",
-        ["MeterSpeeds -> CatchTests"] = "Names have one length.",
         ["Machines -> CatchPlans"] = "A machine keeps what a plan states of it: limits, disturbed points.",
         ["Contract -> Codes"] = "The page of codes stands beside the reference page.",
         ["Contract -> History"] = "The contract tells the words that the history is filtered and ordered by.",
         ["Machines -> CatchTests"] = "A machine keeps what a test states of its controller.",
-        ["Products -> CatchTests"] = "A product keeps the price that a test states.",
         ["Plans -> CatchPlans"] = "A kept plan is evaluated as a stated one.",
         ["Plans -> CatchTests"] = "A kept plan names conditions and starting values as a test does.",
         ["Plans -> Containers"] = "A kept plan names a container.",
@@ -41,7 +39,6 @@ public sealed partial class CapabilityDependenciesTests
         ["History -> CatchTests"] = "The history lists tests.",
         ["History -> Machines"] = "The history is of a machine.",
         ["History -> ScaleChecks"] = "The history lists checks of scales.",
-        ["Records -> CatchTests"] = "Names have one length.",
         ["Keys -> Demo"] = "The command can work on the database of the demonstration.",
         ["Storing -> CatchTests"] = "Evidence says what it supersedes.",
     };

@@ -15,10 +15,10 @@ internal sealed class AdoptionRequestValidator : AbstractValidator<AdoptionReque
         RuleFor(adoption => adoption.Machine).Needed();
         RuleFor(adoption => adoption.Machine).Text(64);
         RuleFor(adoption => adoption.Meter).Needed();
-        RuleFor(adoption => adoption.Meter).Text(CatchTestRequestValidator.LongestName);
+        RuleFor(adoption => adoption.Meter).Text(Rules.LongestName);
         RuleFor(adoption => adoption.Element).Needed();
-        RuleFor(adoption => adoption.Element).Text(CatchTestRequestValidator.LongestName);
-        RuleFor(adoption => adoption.Setting).Text(CatchTestRequestValidator.LongestName);
+        RuleFor(adoption => adoption.Element).Text(Rules.LongestName);
+        RuleFor(adoption => adoption.Setting).Text(Rules.LongestName);
         RuleFor(adoption => adoption.Product).Needed();
         RuleFor(adoption => adoption.Product).Text(64);
         RuleFor(adoption => adoption.Lot).Text(64);
@@ -31,7 +31,7 @@ internal sealed class AdoptionRequestValidator : AbstractValidator<AdoptionReque
         RuleFor(adoption => adoption.OccurredAt).Needed();
         RuleFor(adoption => adoption.OccurredAt).Instant(clock);
         RuleFor(adoption => adoption.RecordedBy).Needed();
-        RuleFor(adoption => adoption.RecordedBy).Text(CatchTestRequestValidator.LongestName);
+        RuleFor(adoption => adoption.RecordedBy).Text(Rules.LongestName);
         RuleFor(adoption => adoption.Supersedes!).SetValidator(new SupersedesValidator());
     }
 }

@@ -61,9 +61,9 @@ internal sealed class MeterOfPlanValidator : AbstractValidator<MeterOfPlan>
     public MeterOfPlanValidator()
     {
         RuleFor(meter => meter.Meter).Needed();
-        RuleFor(meter => meter.Meter).Text(CatchTestRequestValidator.LongestName);
+        RuleFor(meter => meter.Meter).Text(Rules.LongestName);
         RuleFor(meter => meter.Product).Needed();
-        RuleFor(meter => meter.Product).Text(CatchTestRequestValidator.LongestName);
+        RuleFor(meter => meter.Product).Text(Rules.LongestName);
         RuleFor(meter => meter.Material).Word(Words.All<ProductMaterial>());
         RuleFor(meter => meter.CoveredWidth).Needed();
         RuleFor(meter => meter.CoveredWidth).Measured(new(0, 200, "m", ExcludesLeast: true));
@@ -134,7 +134,7 @@ internal sealed class DisturbedPointOfPlanValidator : AbstractValidator<Disturbe
     public DisturbedPointOfPlanValidator()
     {
         RuleFor(point => point.Name).Needed();
-        RuleFor(point => point.Name).Text(CatchTestRequestValidator.LongestName);
+        RuleFor(point => point.Name).Text(Rules.LongestName);
         RuleFor(point => point.ToOpen).Text(500);
         RuleFor(point => point.ToRestore).Text(500);
     }

@@ -190,13 +190,3 @@ public sealed class EffectAnswer
     /// <summary>Money for that product; negative when the crop gets too little.</summary>
     public Money? Cost { get; init; }
 }
-
-/// <summary>An amount of money.</summary>
-public sealed class Money
-{
-    /// <summary>The amount.</summary>
-    public required double Value { get; init; }
-
-    /// <summary>ISO 4217 currency code.</summary>
-    public required string Currency { get; init; }
-}

@@ -39,7 +39,7 @@ internal static class CatchTestMapping
             ControllerEntry = ReadEntry(request),
             TargetRate = MassPerAreaQuantity.Read(request.TargetRate),
             Area = AreaQuantity.Read(request.Area),
-            PricePerKilogram = request.Product?.Price is { } price ? price.Value!.Value / UnitTable.Get(price.Per!).Canonical(1) : null,
+            PricePerKilogram = request.Product?.Price?.PerKilogram(),
             Limits = ReadLimits(request),
             ReadingAssumptions = [.. counting.Assumptions(), .. SpreadAssumption(request)],
             Context = MistakeContextMapping.Read(request),

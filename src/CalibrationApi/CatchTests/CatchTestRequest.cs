@@ -61,19 +61,6 @@ public sealed class ProductOfTest
     public Price? Price { get; set; }
 }
 
-/// <summary>A price per mass.</summary>
-public sealed class Price
-{
-    /// <summary>Amount of money for one <c>per</c>.</summary>
-    public double? Value { get; set; }
-
-    /// <summary>ISO 4217 currency code, for example EUR.</summary>
-    public string? Currency { get; set; }
-
-    /// <summary>The mass that the amount buys, as a unit of mass.</summary>
-    public string? Per { get; set; }
-}
-
 /// <summary>A scale.</summary>
 public sealed class ScaleOfTest
 {

@@ -14,7 +14,6 @@ internal abstract class CatchTestDataValidator<T> : AbstractValidator<T>
     where T : CatchTestData
 {
     public const int MostCatches = 50;
-    public const int LongestName = 100;
     public const int MostOthers = 20;
     public const double MostRepeatability = 30;
     public const double MostDayToDay = 20;
@@ -58,7 +57,7 @@ internal sealed class CatchTestRequestValidator : CatchTestDataValidator<CatchTe
 {
     public CatchTestRequestValidator()
     {
-        RuleFor(test => test.Meter).Text(LongestName);
+        RuleFor(test => test.Meter).Text(Rules.LongestName);
         RuleFor(test => test.Product!).SetValidator(new ProductOfTestValidator());
         RuleFor(test => test.Scale).Needed();
         RuleFor(test => test.Scale!).SetValidator(new ScaleOfTestValidator());
@@ -82,26 +81,10 @@ internal sealed class ProductOfTestValidator : AbstractValidator<ProductOfTest>
 {
     public ProductOfTestValidator()
     {
-        RuleFor(product => product.Name).Text(CatchTestRequestValidator.LongestName);
+        RuleFor(product => product.Name).Text(Rules.LongestName);
         RuleFor(product => product.Material).Word(Words.All<ProductMaterial>());
         RuleFor(product => product.BulkDensity).Measured();
         RuleFor(product => product.Price!).SetValidator(new PriceValidator());
-    }
-}
-
-internal sealed class PriceValidator : AbstractValidator<Price>
-{
-    public PriceValidator()
-    {
-        RuleFor(price => price.Value).Needed();
-        RuleFor(price => price.Value).Number(0, 1_000_000_000);
-        RuleFor(price => price.Currency).Needed();
-        const string Advice = "Give the three capital letters of ISO 4217, for example EUR or CAD.";
-        RuleFor(price => price.Currency).Matches("^[A-Z]{3}$").WithErrorCode(ErrorCode.TextWrong).WithMessage(Advice);
-        // For .NET, unlike the contract's readers, $ also matches before a line break at the end.
-        RuleFor(price => price.Currency).MaximumLength(3).WithErrorCode(ErrorCode.TextWrong).WithMessage(Advice);
-        RuleFor(price => price.Per).Needed();
-        RuleFor(price => price.Per).Word([.. UnitTable.Of(Dimension.Mass).Select(unit => unit.Symbol)]);
     }
 }
 

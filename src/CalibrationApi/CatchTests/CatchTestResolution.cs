@@ -144,7 +144,7 @@ internal sealed record CatchTestResolution
     private static string NameOf(MachineRequest machine, MeterOfMachine meter)
     {
         var whole = $"{machine.Name}, {meter.Position}";
-        return whole.EnumerateRunes().Count() <= CatchTestRequestValidator.LongestName ? whole : meter.Position!;
+        return whole.EnumerateRunes().Count() <= Rules.LongestName ? whole : meter.Position!;
     }
 
     private static PastTest[] PastTests(SqliteConnection connection, Workspace workspace, Series series, DateTimeOffset before, string? corrected) =>

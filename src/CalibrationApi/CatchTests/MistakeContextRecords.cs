@@ -94,7 +94,7 @@ internal sealed record MistakeContextRecords
     private static OtherDeliveryOfTest Delivery(string name, double kilogramsPerRevolution, ReferenceOfTest compared)
     {
         var unit = UnitTable.Get(compared.Unit!);
-        var shown = name.EnumerateRunes().Count() <= CatchTestRequestValidator.LongestName ? name : null;
+        var shown = name.EnumerateRunes().Count() <= Rules.LongestName ? name : null;
         return new OtherDeliveryOfTest { Name = shown, MassPerRevolution = new MassPerRevolutionQuantity { Value = AnswerUnits.Shown(unit.FromCanonical(kilogramsPerRevolution)), Unit = unit.Symbol } };
     }
 

@@ -16,7 +16,7 @@ internal sealed class OtherContainerOfTestValidator : AbstractValidator<OtherCon
 {
     public OtherContainerOfTestValidator()
     {
-        RuleFor(container => container.Name).Text(CatchTestRequestValidator.LongestName);
+        RuleFor(container => container.Name).Text(Rules.LongestName);
         RuleFor(container => container.Tare).Needed();
         RuleFor(container => container.Tare).Measured(new(0, 10, "t"));
     }
@@ -26,7 +26,7 @@ internal sealed class OtherDeliveryOfTestValidator : AbstractValidator<OtherDeli
 {
     public OtherDeliveryOfTestValidator()
     {
-        RuleFor(other => other.Name).Text(CatchTestRequestValidator.LongestName);
+        RuleFor(other => other.Name).Text(Rules.LongestName);
         RuleFor(other => other.MassPerRevolution).Needed();
         RuleFor(other => other.MassPerRevolution).Measured();
     }

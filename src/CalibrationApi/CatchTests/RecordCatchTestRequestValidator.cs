@@ -13,10 +13,10 @@ internal sealed class RecordCatchTestRequestValidator : CatchTestDataValidator<R
         RuleFor(test => test.Machine).Needed();
         RuleFor(test => test.Machine).Text(64);
         RuleFor(test => test.Meter).Needed();
-        RuleFor(test => test.Meter).Text(LongestName);
+        RuleFor(test => test.Meter).Text(Rules.LongestName);
         RuleFor(test => test.Element).Needed();
-        RuleFor(test => test.Element).Text(LongestName);
-        RuleFor(test => test.Setting).Text(LongestName);
+        RuleFor(test => test.Element).Text(Rules.LongestName);
+        RuleFor(test => test.Setting).Text(Rules.LongestName);
         RuleFor(test => test.Product).Needed();
         RuleFor(test => test.Product).Text(64);
         RuleFor(test => test.Lot).Text(64);
@@ -27,7 +27,7 @@ internal sealed class RecordCatchTestRequestValidator : CatchTestDataValidator<R
         RuleFor(test => test.OccurredAt).Needed();
         RuleFor(test => test.OccurredAt).Instant(clock);
         RuleFor(test => test.RecordedBy).Needed();
-        RuleFor(test => test.RecordedBy).Text(LongestName);
+        RuleFor(test => test.RecordedBy).Text(Rules.LongestName);
         RuleFor(test => test.Conditions!).SetValidator(new ConditionsValidator());
         RuleFor(test => test.Note).Text(2000);
         RuleFor(test => test.Supersedes!).SetValidator(new SupersedesValidator());

@@ -10,6 +10,9 @@ namespace CalibrationApi.Http;
 /// <summary>The rules that requests are made of. Each one checks, reports with a stable code, and describes itself for the contract.</summary>
 internal static class Rules
 {
+    /// <summary>Characters of a name, of whatever it is the name.</summary>
+    public const int LongestName = 100;
+
     /// <summary>The member has to be there.</summary>
     public static IRuleBuilderOptions<T, TMember> Needed<T, TMember>(this IRuleBuilder<T, TMember> rule) =>
         rule.NotNull().WithErrorCode(ErrorCode.MemberMissing).WithMessage("This member is missing. Add it.");

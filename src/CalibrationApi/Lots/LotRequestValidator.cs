@@ -10,7 +10,7 @@ internal sealed class LotRequestValidator : DescribedRequestValidator<LotRequest
     {
         RuleFor(lot => lot.Product).Needed();
         RuleFor(lot => lot.Product).Text(64);
-        RuleFor(lot => lot.ThousandKernelMass).Measured(new(0, 5000, "g/1000", ExcludesLeast: true));
+        RuleFor(lot => lot.ThousandKernelMass).Measured();
         RuleFor(lot => lot.Germination).Measured(new(0, 100, "%", ExcludesLeast: true));
         RuleFor(lot => lot.Purity).Measured(new(0, 100, "%", ExcludesLeast: true));
         RuleFor(lot => lot.BulkDensity).Measured();

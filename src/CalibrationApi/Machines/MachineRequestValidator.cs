@@ -63,7 +63,7 @@ internal sealed class TankOfMachineValidator : AbstractValidator<TankOfMachine>
     public TankOfMachineValidator()
     {
         RuleFor(tank => tank.Name).Needed();
-        RuleFor(tank => tank.Name).Text(CatchTestRequestValidator.LongestName);
+        RuleFor(tank => tank.Name).Text(Rules.LongestName);
         RuleFor(tank => tank.Volume).Measured();
     }
 }
@@ -73,8 +73,8 @@ internal sealed class MeterOfMachineValidator : AbstractValidator<MeterOfMachine
     public MeterOfMachineValidator()
     {
         RuleFor(meter => meter.Position).Needed();
-        RuleFor(meter => meter.Position).Text(CatchTestRequestValidator.LongestName);
-        RuleFor(meter => meter.Tank).Text(CatchTestRequestValidator.LongestName);
+        RuleFor(meter => meter.Position).Text(Rules.LongestName);
+        RuleFor(meter => meter.Tank).Text(Rules.LongestName);
         RuleFor(meter => meter.CoveredWidth).Needed();
         RuleFor(meter => meter.CoveredWidth).Measured(new(0, 200, "m", ExcludesLeast: true));
         RuleFor(meter => meter.Outlets).Whole(1, 500);
@@ -94,7 +94,7 @@ internal sealed class ElementOfMachineValidator : AbstractValidator<ElementOfMac
     public ElementOfMachineValidator()
     {
         RuleFor(element => element.Name).Needed();
-        RuleFor(element => element.Name).Text(CatchTestRequestValidator.LongestName);
+        RuleFor(element => element.Name).Text(Rules.LongestName);
         RuleFor(element => element.DisplacementPerRevolution).Measured(new(0, 1, "m3", ExcludesLeast: true));
         RuleFor(element => element.SpeedLimits!).SetValidator(new RotationLimitsValidator());
         RuleFor(element => element.PocketsPerRevolution).Whole(1, 10_000);

@@ -1,5 +1,4 @@
 using CalibrationApi.CatchPlans;
-using CalibrationApi.CatchTests;
 using CalibrationApi.Engine.MeterSpeeds;
 using CalibrationApi.Http;
 using FluentValidation;
@@ -38,7 +37,7 @@ internal sealed class ElementOfMeterValidator : AbstractValidator<ElementOfMeter
     public ElementOfMeterValidator()
     {
         RuleFor(element => element.Name).Needed();
-        RuleFor(element => element.Name).Text(CatchTestRequestValidator.LongestName);
+        RuleFor(element => element.Name).Text(Rules.LongestName);
         RuleFor(element => element.MassPerRevolution).Measured();
         RuleFor(element => element.MeasuredAt).Items(1, 50);
         RuleForEach(element => element.MeasuredAt!).SetValidator(new DeliveryPointValidator()!);

@@ -35,10 +35,10 @@ internal sealed class MeterOfFieldPlanValidator : AbstractValidator<MeterOfField
     public MeterOfFieldPlanValidator()
     {
         RuleFor(meter => meter.Meter).Needed();
-        RuleFor(meter => meter.Meter).Text(CatchTestRequestValidator.LongestName);
+        RuleFor(meter => meter.Meter).Text(Rules.LongestName);
         RuleFor(meter => meter.Element).Needed();
-        RuleFor(meter => meter.Element).Text(CatchTestRequestValidator.LongestName);
-        RuleFor(meter => meter.Setting).Text(CatchTestRequestValidator.LongestName);
+        RuleFor(meter => meter.Element).Text(Rules.LongestName);
+        RuleFor(meter => meter.Setting).Text(Rules.LongestName);
         RuleFor(meter => meter.Product).Needed();
         RuleFor(meter => meter.Product).Text(64);
         RuleFor(meter => meter.Lot).Text(64);

@@ -1,4 +1,3 @@
-using CalibrationApi.CatchTests;
 using CalibrationApi.Quantities;
 using CalibrationApi.Records;
 

@@ -1,4 +1,4 @@
-using CalibrationApi.CatchTests;
+using CalibrationApi.Quantities;
 using CalibrationApi.Engine.Repeatability;
 using CalibrationApi.Http;
 using CalibrationApi.Records;

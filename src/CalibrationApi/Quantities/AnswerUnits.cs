@@ -56,6 +56,20 @@ internal sealed class AnswerUnits
 
     public TimeQuantity Time(Duration value) => Write<TimeQuantity, Duration>(value);
 
+    public VolumeQuantity Volume(Volume value) => Write<VolumeQuantity, Volume>(value);
+
+    public BulkDensityQuantity BulkDensity(BulkDensity value) => Write<BulkDensityQuantity, BulkDensity>(value);
+
+    public CountPerAreaQuantity CountPerArea(CountPerArea value) => Write<CountPerAreaQuantity, CountPerArea>(value);
+
+    public CountPerLengthQuantity CountPerLength(CountPerLength value) => Write<CountPerLengthQuantity, CountPerLength>(value);
+
+    public CountPerMassQuantity CountPerMass(CountPerMass value) => Write<CountPerMassQuantity, CountPerMass>(value);
+
+    public MassPerThousandQuantity MassPerThousand(MassPerThousand value) => Write<MassPerThousandQuantity, MassPerThousand>(value);
+
+    public PulsesPerDistanceQuantity PulsesPerDistance(PulsesPerDistance value) => Write<PulsesPerDistanceQuantity, PulsesPerDistance>(value);
+
     public RatioQuantity Ratio(double fraction) => Write<RatioQuantity, Ratio>(new Ratio(fraction));
 
     public MeasuredMassPerRevolution Measured(MeasuredValue value)

@@ -44,6 +44,18 @@ public class RatioQuantity : Quantity<Ratio>;
 /// <summary>Sensor pulses per revolution.</summary>
 public class PulsesPerRevolutionQuantity : Quantity<PulsesPerRevolution>;
 
+/// <summary>Plants or seeds per area.</summary>
+public class CountPerAreaQuantity : Quantity<CountPerArea>;
+
+/// <summary>Seeds per mass.</summary>
+public class CountPerMassQuantity : Quantity<CountPerMass>;
+
+/// <summary>Plants or seeds per length of row.</summary>
+public class CountPerLengthQuantity : Quantity<CountPerLength>;
+
+/// <summary>Sensor pulses per distance driven.</summary>
+public class PulsesPerDistanceQuantity : Quantity<PulsesPerDistance>;
+
 /// <summary>A measured mass per revolution with its uncertainty; names as open metrology formats use them.</summary>
 public sealed class MeasuredMassPerRevolution : MassPerRevolutionQuantity
 {

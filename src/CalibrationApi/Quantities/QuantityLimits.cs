@@ -30,6 +30,11 @@ internal sealed record QuantityLimits(double Least, double Most, string Unit, bo
         [Dimension.MassPerTime] = new(0, 100_000, "kg/min", ExcludesLeast: true),
         [Dimension.Ratio] = new(0, 100, "%"),
         [Dimension.PulsesPerRevolution] = new(0, 1_000_000, "pulses/rev", ExcludesLeast: true),
+        [Dimension.PulsesPerDistance] = new(0, 10_000_000, "pulses/100m", ExcludesLeast: true),
+        [Dimension.CountPerArea] = new(0, 100_000, "/m2", ExcludesLeast: true),
+        [Dimension.CountPerLength] = new(0, 100_000, "/m", ExcludesLeast: true),
+        [Dimension.CountPerMass] = new(0, 1_000_000_000, "/kg", ExcludesLeast: true),
+        [Dimension.MassPerThousand] = new(0, 5000, "g/1000", ExcludesLeast: true),
     };
 
     public static QuantityLimits Of(Dimension dimension) => Widest[dimension];

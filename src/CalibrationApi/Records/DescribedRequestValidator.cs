@@ -1,4 +1,3 @@
-using CalibrationApi.CatchTests;
 using CalibrationApi.Http;
 using CalibrationApi.Storing;
 using FluentValidation;
@@ -13,7 +12,7 @@ internal abstract class DescribedRequestValidator<T> : AbstractValidator<T>
     {
         RuleFor(record => record.Id).NewId();
         RuleFor(record => record.Name).Needed();
-        RuleFor(record => record.Name).Text(CatchTestRequestValidator.LongestName);
+        RuleFor(record => record.Name).Text(Rules.LongestName);
         RuleFor(record => record.Note).Text(2000);
     }
 }

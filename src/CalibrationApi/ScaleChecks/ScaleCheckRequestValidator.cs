@@ -23,7 +23,7 @@ internal sealed class ScaleCheckRequestValidator : AbstractValidator<ScaleCheckR
         RuleFor(check => check.OccurredAt).Needed();
         RuleFor(check => check.OccurredAt).Instant(clock);
         RuleFor(check => check.RecordedBy).Needed();
-        RuleFor(check => check.RecordedBy).Text(CatchTestRequestValidator.LongestName);
+        RuleFor(check => check.RecordedBy).Text(Rules.LongestName);
         RuleFor(check => check.Note).Text(2000);
         RuleFor(check => check.Supersedes!).SetValidator(new SupersedesValidator());
         RuleFor(check => check).Custom((check, context) =>

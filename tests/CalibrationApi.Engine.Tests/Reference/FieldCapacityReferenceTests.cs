@@ -5,7 +5,7 @@ namespace CalibrationApi.Engine.Tests.Reference;
 
 /// <summary>
 /// Field capacity. Sources: University of Kentucky AEN-73 and Iowa State PM 696 for the rule acres per hour = miles per hour x feet /
-/// 8.25; the worked examples stand in trade-cases.csv and TradeCaseTests.
+/// 8.25; the worked examples stand in trade-catch-distance.csv and CatchDistanceTradeTests.
 /// </summary>
 [Trait("Category", "Reference")]
 public sealed class FieldCapacityReferenceTests

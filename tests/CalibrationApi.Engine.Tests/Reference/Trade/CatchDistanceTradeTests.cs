@@ -2,29 +2,17 @@ using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.MeterSpeeds;
 using CalibrationApi.Engine.Quantities;
 
-namespace CalibrationApi.Engine.Tests.Reference;
+namespace CalibrationApi.Engine.Tests.Reference.Trade;
 
-/// <summary>
-/// Every published example on stationary and catch-distance calibration and on field capacity: reproduced, shown to be a shortcut,
-/// or not applicable with the reason. Publishers in the header of trade-cases.csv.
-/// </summary>
-[Trait("Category", "Trade")]
-[Trait("Category", "Reference")]
-public sealed class TradeCaseTests
+/// <summary>Published examples on stationary and catch-distance calibration and on field capacity.</summary>
+public sealed class CatchDistanceTradeTests : TradeCases<CatchDistanceTradeTests>, ITradeTopic
 {
-    // None may be missing from the file.
-    private static readonly string[] Ids =
-    [
-        "CD-02", "CD-03", "CD-04", "CD-05", "CD-07", "CD-09", "CD-10", "CD-11", "CD-12", "CD-13",
-        "FC-02", "FC-03", "FC-04", "FC-05", "FIELD-8.4", "IASRI-6.1", "NTF",
-    ];
-
-    private static readonly ReferenceTable Cases = ReferenceTable.Read("trade-cases.csv");
+    public static string File => "trade-catch-distance.csv";
 
     // Field and Solie, table 8.4: grams from twelve of 25 metering units in fifty turns of a wheel of 80 cm, units 20 cm apart.
     private static readonly double[] FieldGrams = [22.6, 22.4, 22.0, 22.9, 22.7, 22.6, 22.0, 22.8, 22.8, 22.7, 22.6, 22.8];
 
-    private static readonly Dictionary<string, Func<double>> Computed = new(StringComparer.Ordinal)
+    public static IReadOnlyDictionary<string, Func<double>> Computed { get; } = new Dictionary<string, Func<double>>(StringComparer.Ordinal)
     {
         ["CD-02 width / ft"] = () => 24 * Convert(7.5, "in", "ft"),
         ["CD-02 area / ft2"] = () => Convert(1.0 / 20, "ac", "ft2"),
@@ -69,36 +57,6 @@ public sealed class TradeCaseTests
         CaughtPoints = new CaughtPoints(12, 25, CaughtPoints.DefaultRelativeSpread),
     }).Evaluated();
 
-    public static TheoryData<string, string> Of(string status)
-    {
-        var data = new TheoryData<string, string>();
-        foreach (var row in Cases.Rows.Where(row => row["status"] == status))
-            data.Add(row["id"], row["quantity"]);
-        return data;
-    }
-
-    [Theory]
-    [MemberData(nameof(Of), "reproduced")]
-    public void Reproduced_PublishedCase_RoundsToThePrintedFigure(string id, string quantity)
-    {
-        var row = Find(id, quantity);
-
-        row.Printed("printed").AssertReproducedBy(Computed[$"{id} {quantity}"](), row.Number("lastDigits"), $"{id} {quantity}");
-    }
-
-    // Exact units must not be bent to match a rule of thumb, so the difference is asserted.
-    [Theory]
-    [MemberData(nameof(Of), "shortcut")]
-    public void ShortcutShown_PublishedCase_DiffersFromExactUnitsBeyondThePrintedDigits(string id, string quantity)
-    {
-        var row = Find(id, quantity);
-        var printed = row.Printed("printed");
-        var computed = Computed[$"{id} {quantity}"]();
-
-        Assert.NotEqual("", row["reason"]);
-        Assert.True(Math.Abs(computed - printed.Value) > printed.LastDigit / 2, $"{id} {quantity} is no shortcut: exact units give {computed}.");
-    }
-
     // The printed rule is grams / runs / row spacing in inches x 12, where exact units take 43560 x 12 / (100 x 453.59237).
     [Fact]
     public void ShortcutShown_GramsOverHundredFeet_IsFourPercentHigh()
@@ -109,37 +67,6 @@ public sealed class TradeCaseTests
         Assert.Equal(0.0413, shortcut / Computed["CD-04 rate / (lb/ac)"]() - 1, 0.0001);
     }
 
-    [Fact]
-    public void Cases_EveryPublishedId_IsThere() => Assert.Equal(
-        Ids.Order(StringComparer.Ordinal), Cases.Rows.Select(row => row["id"]).Distinct().Order(StringComparer.Ordinal));
-
-    [Fact]
-    public void Cases_Status_IsOneOfThree() => Assert.All(
-        Cases.Rows, row => Assert.Contains(row["status"], (string[])["reproduced", "shortcut", "not-applicable"]));
-
-    [Fact]
-    public void Cases_NotApplicable_SayWhyAndPrintNothing()
-    {
-        var rows = Cases.Rows.Where(row => row["status"] == "not-applicable").ToArray();
-
-        Assert.NotEmpty(rows);
-        Assert.All(rows, row =>
-        {
-            Assert.NotEqual("", row["reason"]);
-            Assert.Equal("", row["printed"]);
-        });
-    }
-
-    [Fact]
-    public void Cases_LooserThanRounding_SayWhy() => Assert.All(
-        Cases.Rows.Where(row => row["status"] == "reproduced" && row.Number("lastDigits") > 0.5),
-        row => Assert.NotEqual("", row["reason"]));
-
-    [Fact]
-    public void Computed_EveryFigure_StandsInTheFile() => Assert.Equal(
-        Computed.Keys.Order(StringComparer.Ordinal),
-        Cases.Rows.Where(row => row["status"] != "not-applicable").Select(row => $"{row["id"]} {row["quantity"]}").Order(StringComparer.Ordinal));
-
     // Field and Solie accept the drill: the rate within 5 % of 9.0 kg/ha, every unit within 5 % of their mean.
     [Fact]
     public void Field84_AcceptanceRule_IsMet()
@@ -148,15 +75,6 @@ public sealed class TradeCaseTests
         Assert.All(FieldGrams, grams => Assert.InRange(
             grams, Computed["FIELD-8.4 lower limit of a unit / g"](), Computed["FIELD-8.4 upper limit of a unit / g"]()));
     }
-
-    private static ReferenceTable.Row Find(string id, string quantity) =>
-        Cases.Rows.Single(row => row["id"] == id && row["quantity"] == quantity);
-
-    private static double Si(double value, string unit) => UnitTable.Get(unit).Canonical(value);
-
-    private static double In(string unit, double si) => UnitTable.Get(unit).FromCanonical(si);
-
-    private static double Convert(double value, string from, string to) => In(to, Si(value, from));
 
     private static double PerHour(string widthUnit, double width, string speedUnit, double speed, double efficiency = 1) =>
         FieldCapacity.PerHour(new Length(Si(width, widthUnit)), new Speed(Si(speed, speedUnit)), efficiency).SquareMetres;

@@ -1,0 +1,54 @@
+using CalibrationApi.Engine.Quantities;
+
+namespace CalibrationApi.Engine.SeedingRates;
+
+/// <summary>From a stand of plants to seeds and mass per area, and back.</summary>
+/// <remarks>
+/// R = D TKM / (S P): D plants per area, TKM mass of a kernel as sown (treated), S plants per pure seed (survival: germination
+/// times field emergence, or one published figure for both), P share of the mass that is pure seed. Exact units; the published
+/// shortcut that divides by 10 reads 4.13 % high. Source: SOURCES.md, keys NDSU-B, UKY-SR, TXDOT-PLS.
+/// </remarks>
+public static class SeedingRate
+{
+    /// <summary>Pure seeds per area for a stand: D / S.</summary>
+    /// <param name="plants">Plants wanted, above 0.</param>
+    /// <param name="survival">Plants per pure seed, above 0, at most 1.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The share is not above 0 and at most 1.</exception>
+    public static CountPerArea Seeds(CountPerArea plants, double survival) => new(plants.PerSquareMetre / Share(survival));
+
+    /// <summary>Plants per area from pure seeds per area: the inverse of <see cref="Seeds"/>.</summary>
+    /// <param name="seeds">Pure seeds sown.</param>
+    /// <param name="survival">Plants per pure seed, above 0, at most 1.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The share is not above 0 and at most 1.</exception>
+    public static CountPerArea Plants(CountPerArea seeds, double survival) => new(seeds.PerSquareMetre * Share(survival));
+
+    /// <summary>Mass per area that holds so many pure seeds.</summary>
+    /// <param name="seeds">Pure seeds per area.</param>
+    /// <param name="kernel">Mass of a kernel as sown, above 0.</param>
+    /// <param name="purity">Share of the mass that is pure seed, above 0, at most 1.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The share is not above 0 and at most 1.</exception>
+    public static MassPerArea Mass(CountPerArea seeds, MassPerThousand kernel, double purity) =>
+        new(seeds.PerSquareMetre * kernel.KilogramsPerKernel / Share(purity));
+
+    /// <summary>Pure seeds per area in a mass per area: the inverse of <see cref="Mass"/>.</summary>
+    /// <param name="rate">Mass sown per area.</param>
+    /// <param name="kernel">Mass of a kernel as sown, above 0.</param>
+    /// <param name="purity">Share of the mass that is pure seed, above 0, at most 1.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The share is not above 0 and at most 1, or the kernel has no mass.</exception>
+    public static CountPerArea SeedsIn(MassPerArea rate, MassPerThousand kernel, double purity)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(kernel.KilogramsPerKernel);
+        return new(rate.KilogramsPerSquareMetre * Share(purity) / kernel.KilogramsPerKernel);
+    }
+
+    /// <summary>Seeds or plants per length of row: density times row spacing.</summary>
+    public static CountPerLength PerRow(CountPerArea density, Length rowSpacing) => new(density.PerSquareMetre * rowSpacing.Metres);
+
+    private static double Share(double share)
+    {
+        // Also refuses what is not a number.
+        if (!(share > 0 && share <= 1))
+            throw new ArgumentOutOfRangeException(nameof(share), share, "A share is above 0 and at most 1.");
+        return share;
+    }
+}

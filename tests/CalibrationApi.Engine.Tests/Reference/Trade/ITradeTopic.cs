@@ -1,0 +1,15 @@
+namespace CalibrationApi.Engine.Tests.Reference.Trade;
+
+/// <summary>The published worked examples of one topic, and how the engine computes each of their figures.</summary>
+public interface ITradeTopic
+{
+    /// <summary>
+    /// File in <c>ReferenceData/</c> with the columns id; source; quantity; printed; lastDigits; status; reason, publishers in its header.
+    /// status: reproduced (rounds to the printed figure), shortcut (exact units do not give the printed figure of a rule of thumb),
+    /// not-applicable (with the reason). An id can have several rows.
+    /// </summary>
+    static abstract string File { get; }
+
+    /// <summary>The figures, by "id quantity"; the engine's own members wherever there is one for it.</summary>
+    static abstract IReadOnlyDictionary<string, Func<double>> Computed { get; }
+}
