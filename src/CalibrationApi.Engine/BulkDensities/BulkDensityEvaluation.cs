@@ -23,7 +23,7 @@ public static class BulkDensityEvaluation
         var loose = Loose(question.Evidence, material);
         return new BulkDensityResult
         {
-            Headline = Headline(question.Evidence, density, comparison),
+            Headline = Headline(question, density, comparison),
             Basis = question.Evidence.Basis,
             Density = density,
             Parts = estimate.Parts,
@@ -59,8 +59,9 @@ public static class BulkDensityEvaluation
             ? loose
             : null;
 
-    private static FormattableString Headline(DensityEvidence evidence, MeasuredValue density, ReferenceComparison? comparison)
+    private static FormattableString Headline(BulkDensityQuestion question, MeasuredValue density, ReferenceComparison? comparison)
     {
+        var evidence = question.Evidence;
         var value = new BulkDensity(density.Value);
         var give = new Ratio(density.ExpandedUncertainty / density.Value);
         FormattableString from = evidence switch
@@ -71,7 +72,8 @@ public static class BulkDensityEvaluation
             ReadDensity => $"as stated",
             _ => $"from published values only",
         };
-        FormattableString sentence = $"The bulk density is {value}, give or take {give:0.#}, {from}.";
+        var product = question.Product is { } name ? $" of {name}" : "";
+        FormattableString sentence = $"The bulk density{product} is {value}, give or take {give:0.#}, {from}.";
         if (evidence is PublishedDensity)
             return $"{sentence} Start with it, and weigh a known volume of your own lot.";
         return comparison is not null && Math.Abs(comparison.Beyond) > BulkDensityDefaults.FarOutside

@@ -5,7 +5,10 @@ namespace CalibrationApi.Engine.BulkDensities;
 /// <summary>What is the bulk density of a product, and how sure is that?</summary>
 public sealed record BulkDensityQuestion
 {
-    /// <summary>What it is known from.</summary>
+    /// <summary>What the owner calls the product.</summary>
+    public string? Product { get; init; }
+
+    /// <summary>What the density is known from.</summary>
     public required DensityEvidence Evidence { get; init; }
 
     /// <summary>The material whose published values it is compared with.</summary>
