@@ -37,7 +37,7 @@ public static class BulkDensityEvaluation
                 .. estimate.Assumptions,
                 .. question.Tank is { Fill: null } ? [BulkDensityDefaults.Fill.Assumed("tank/fill")] : Array.Empty<Assumption>(),
             ],
-            Findings = [.. estimate.Findings, .. DensityFindings.Of(question.Evidence, density.Value, comparison, loose)],
+            Findings = [.. estimate.Findings, .. DensityFindings.Of(question.Evidence, density, comparison, loose)],
         };
     }
 
@@ -73,7 +73,7 @@ public static class BulkDensityEvaluation
             _ => $"from published values only",
         };
         var product = question.Product is { } name ? $" of {name}" : "";
-        FormattableString sentence = $"The bulk density{product} is {value}, give or take {give:0.#}, {from}.";
+        FormattableString sentence = $"The bulk density{product} is {value}, give or take {give:0.#} ({new Ratio(density.CoverageProbability):0.##} coverage), {from}.";
         if (evidence is PublishedDensity)
             return $"{sentence} Start with it, and weigh a known volume of your own lot.";
         return comparison is not null && Math.Abs(comparison.Beyond) > BulkDensityDefaults.FarOutside

@@ -1,5 +1,6 @@
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.Uncertainty;
 
 namespace CalibrationApi.Engine.BulkDensities;
 
@@ -13,14 +14,15 @@ internal static class DensityFindings
     // A slip is named when it brings the density this near to the published range.
     private const double Fits = 0.05;
 
-    private const double Pound = 0.45359237;
+    private static readonly double Pound = UnitTable.Get("lb").ToSi.Value;
 
-    public static IEnumerable<Finding> Of(DensityEvidence evidence, double density, ReferenceComparison? comparison, BulkDensity? loose)
+    public static IEnumerable<Finding> Of(DensityEvidence evidence, MeasuredValue measured, ReferenceComparison? comparison, BulkDensity? loose)
     {
+        var density = measured.Value;
         if (evidence is PublishedDensity)
             yield return Finding.Note(FindingCode.PublishedDensityOnly, $"No lot has just the published density. Weigh a known volume: it takes five minutes and narrows everything that follows.");
         else if (comparison is not null)
-            foreach (var finding in Compare(evidence, density, comparison))
+            foreach (var finding in Compare(evidence, measured, comparison))
                 yield return finding;
         else if (Math.Abs(ReferenceComparison.Outside(density, ReferenceDensities.Extremes.Lightest, ReferenceDensities.Extremes.Densest)) > BulkDensityDefaults.FarOutside)
             yield return Finding.Warning(FindingCode.DensityUnlikeReference,
@@ -29,10 +31,12 @@ internal static class DensityFindings
             yield return finding;
     }
 
-    private static IEnumerable<Finding> Compare(DensityEvidence evidence, double density, ReferenceComparison comparison)
+    private static IEnumerable<Finding> Compare(DensityEvidence evidence, MeasuredValue measured, ReferenceComparison comparison)
     {
-        if (comparison.Beyond == 0)
+        // A difference inside the interval of the density is none.
+        if (Math.Abs(comparison.Beyond) <= Math.Min(BulkDensityDefaults.FarOutside, measured.ExpandedUncertainty / measured.Value))
             yield break;
+        var density = measured.Value;
         var name = ReferenceDensities.NameOf(comparison.Material);
         FormattableString published = comparison.Lightest == comparison.Densest ? (FormattableString)$"{comparison.Lightest}" : $"{comparison.Lightest} to {comparison.Densest}";
         var direction = comparison.Beyond > 0 ? "denser" : "lighter";

@@ -105,15 +105,29 @@ public static class FanEvaluation
             yield break;
         }
 
-        if (window.Minimum is { } minimum && Threshold.IsBelow(plan.Canonical, minimum.Canonical))
+        var under = window.Minimum is { } minimum && Threshold.IsBelow(plan.Canonical, minimum.Canonical);
+        var over = window.Maximum is { } maximum && Threshold.IsAbove(plan.Canonical, maximum.Canonical);
+        if (under)
             yield return Finding.Warning(FindingCode.OutsideFanWindow,
-                $"The planned {what} of {plan} is under the least for {window.MinimumOf}, {minimum}: product can settle in the lines and block them.");
-        else if (window.Minimum is { } least && Threshold.IsBelow(plan.Canonical, Near * least.Canonical) && window.Exists)
-            yield return Finding.Note(FindingCode.NearFanLimit, $"The planned {what} of {plan} is within 10 % of the least for {window.MinimumOf}, {least}.");
-        if (window.Maximum is { } maximum && Threshold.IsAbove(plan.Canonical, maximum.Canonical))
+                $"The planned {what} of {plan} is under the least for {window.MinimumOf}, {window.Minimum!.Value}: product can settle in the lines and block them.");
+        if (over)
             yield return Finding.Warning(FindingCode.OutsideFanWindow,
-                $"The planned {what} of {plan} is above the highest for {window.MaximumOf}, {maximum}: it can be damaged, or bounce out of the row.");
-        else if (window.Maximum is { } most && Threshold.IsAbove(Near * plan.Canonical, most.Canonical) && window.Exists)
-            yield return Finding.Note(FindingCode.NearFanLimit, $"The planned {what} of {plan} is within 10 % of the highest for {window.MaximumOf}, {most}.");
+                $"The planned {what} of {plan} is above the highest for {window.MaximumOf}, {window.Maximum!.Value}: it can be damaged, or bounce out of the row.");
+        if (!under && !over && NearSentence(window, plan, what) is { } near)
+            yield return Finding.Note(FindingCode.NearFanLimit, near);
+    }
+
+    private static FormattableString? NearSentence<T>(CommonWindow<T> window, T plan, string what)
+        where T : struct, IQuantity<T>
+    {
+        var nearLeast = window.Minimum is { } least && Threshold.IsBelow(plan.Canonical, Near * least.Canonical);
+        var nearMost = window.Maximum is { } most && Threshold.IsAbove(Near * plan.Canonical, most.Canonical);
+        return (nearLeast, nearMost) switch
+        {
+            (true, true) => $"The planned {what} of {plan} leaves less than 10 % on both sides: {window.MinimumOf} needs at least {window.Minimum!.Value}, {window.MaximumOf} at most {window.Maximum!.Value}.",
+            (true, false) => $"The planned {what} of {plan} is within 10 % of the least for {window.MinimumOf}, {window.Minimum!.Value}.",
+            (false, true) => $"The planned {what} of {plan} is within 10 % of the highest for {window.MaximumOf}, {window.Maximum!.Value}.",
+            _ => null,
+        };
     }
 }

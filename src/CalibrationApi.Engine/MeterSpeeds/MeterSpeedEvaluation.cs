@@ -39,7 +39,7 @@ public static class MeterSpeedEvaluation
             Elements = elements,
             Capacity = capacity,
             Fan = fan,
-            Cautions = fan is null ? [] : [.. Caution.AtTheMachine.Where(caution => caution.Code is CautionCode.ManualFirst or CautionCode.RotatingParts or CautionCode.ProductDust)],
+            Cautions = fan is null ? [] : [.. Caution.AtTheMachine.Where(caution => caution.Code is CautionCode.ManualFirst or CautionCode.UnexpectedStart or CautionCode.StoredPressure)],
             Assumptions = question is { FieldEfficiency: null, Stops: null }
                 ? [FieldEfficiency.Assumed("fieldEfficiency")]
                 : [],

@@ -1,4 +1,5 @@
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Engine.VolumeChecks;
@@ -6,11 +7,11 @@ namespace CalibrationApi.Engine.VolumeChecks;
 /// <summary>What is worth saying about a volume check; no verdict, because the element was not tested here.</summary>
 internal static class VolumeCheckSentences
 {
-    // What goes wrong with such numbers, as the ratio of the value to the expected one. The last three are exact ratios of units.
+    // What goes wrong with such numbers, as the ratio of the value to the expected one. Ratios of units are exact.
     private static readonly (double Ratio, string Words)[] Slips =
     [
-        (1 / 0.45359237, "a value in pounds taken as kilograms"),
-        (0.45359237, "a value in kilograms taken as pounds"),
+        (1 / Ratio("lb", "kg"), "a value in pounds taken as kilograms"),
+        (Ratio("lb", "kg"), "a value in kilograms taken as pounds"),
         (10, "a slip of the decimal point"),
         (0.1, "a slip of the decimal point"),
         (Ratio("lb/bu-us", "kg/hL"), "a density in lb/bu-us stated as kg/hL"),
@@ -20,7 +21,7 @@ internal static class VolumeCheckSentences
 
     public static FormattableString Headline(VolumeCheckQuestion question, LogInterval<MassPerRevolution> expected, CheckedValue? compared)
     {
-        FormattableString first = $"{question.Element ?? "The element"} should deliver about {expected.Median}, most likely {expected.Lower} to {expected.Upper}.";
+        FormattableString first = $"Expect about {expected.Median} from {question.Element ?? "this element"}, {expected.Lower} to {expected.Upper} with {new Ratio(question.CoverageProbability ?? CatchTestLimits.DefaultCoverage):0.##} probability.";
         if (compared is null || question.Checked is not { } value)
             return $"{first} Use it to plan a catch, not to seed.";
         FormattableString who = question.CheckedIsInForce ? $"The value in force, {value.Value}," : (FormattableString)$"The measured {value.Value}";
@@ -41,7 +42,7 @@ internal static class VolumeCheckSentences
                 $"{question.Checked!.Value.Value} would need a fill efficiency of {compared.FillEfficiency.Median:F0}; more than {new Ratio(VolumeCheckDefaults.MostFillEfficiency):F0} is more than the element holds. {Reason(compared, expected)}");
         else if (IsUnusual(compared))
             yield return Finding.Warning(FindingCode.FillUnlikeExpected,
-                $"{question.Checked!.Value.Value} is {Against(compared.Ratio)}, {Math.Abs(compared.Deviations!.Value):0.0} standard deviations away. {Reason(compared, expected)}");
+                $"{question.Checked!.Value.Value} against {expected.Median} expected is {Against(compared.Ratio)}, {Math.Abs(compared.Deviations!.Value):0.0} standard deviations away. {Reason(compared, expected)}");
     }
 
     private static bool IsTooFull(CheckedValue compared) => Threshold.IsAbove(compared.FillEfficiency.Median.Fraction, VolumeCheckDefaults.MostFillEfficiency);
@@ -49,10 +50,10 @@ internal static class VolumeCheckSentences
     private static bool IsUnusual(CheckedValue compared) => Math.Abs(compared.Deviations ?? 0) >= VolumeCheckDefaults.Unusual;
 
     private static FormattableString Against(double ratio) => Math.Abs(ratio - 1) < 0.0005
-        ? (FormattableString)$"just what is expected"
+        ? (FormattableString)$"just that"
         : ratio < 2
-            ? (FormattableString)$"{new Ratio(Math.Abs(ratio - 1)):0.#} {(ratio > 1 ? "above" : "below")} the expected"
-            : $"{ratio:0.#} times the expected";
+            ? (FormattableString)$"{new Ratio(Math.Abs(ratio - 1)):0.#} {(ratio > 1 ? "above" : "below")} that"
+            : $"{ratio:0.#} times that";
 
     private static FormattableString Reason(CheckedValue compared, LogInterval<MassPerRevolution> expected)
     {
