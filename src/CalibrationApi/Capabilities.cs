@@ -1,6 +1,7 @@
 using CalibrationApi.Access;
 using CalibrationApi.Adoptions;
 using CalibrationApi.Audit;
+using CalibrationApi.BulkDensities;
 using CalibrationApi.CatchPlans;
 using CalibrationApi.CatchTests;
 using CalibrationApi.Codes;
@@ -16,6 +17,7 @@ using CalibrationApi.Products;
 using CalibrationApi.ScaleChecks;
 using CalibrationApi.Scales;
 using CalibrationApi.Units;
+using CalibrationApi.VolumeChecks;
 using CalibrationApi.Workspaces;
 
 namespace CalibrationApi;
@@ -28,6 +30,8 @@ internal static class Capabilities
         services.AddCatchTests();
         services.AddCatchPlans();
         services.AddMeterSpeeds();
+        services.AddBulkDensities();
+        services.AddVolumeChecks();
         services.AddMachines();
         services.AddProducts();
         services.AddLots();
@@ -47,6 +51,8 @@ internal static class Capabilities
         v1.MapCatchPlans();
         v1.MapCatchTests();
         v1.MapMeterSpeeds();
+        v1.MapBulkDensities();
+        v1.MapVolumeChecks();
         v1.MapUnits();
         v1.MapCodes();
         v1.MapMachines();

@@ -162,4 +162,56 @@ public static class FindingCode
     /// <summary>The number adopted is not the one that the test gave.</summary>
     [Remedy("Check the number in the controller. If it was typed in wrongly, correct it and adopt again, superseding this record."), Severities(Severity.Warning)]
     public const string AdoptedOtherwise = "adopted-otherwise";
+
+    /// <summary>A bulk density lies outside what is published for its material.</summary>
+    [Remedy("Weigh a known volume again, and check mass, volume and their units. On a severity of note nothing needs to be done: lots differ, and a measured density goes before a published one."), Severities(Severity.Note, Severity.Warning)]
+    public const string DensityUnlikeReference = "density-unlike-reference";
+
+    /// <summary>A bulk density rests on published values alone.</summary>
+    [Remedy("Weigh a known volume of the lot."), Severities(Severity.Note)]
+    public const string PublishedDensityOnly = "published-density-only";
+
+    /// <summary>Weighings of one volume differ more than filling it anew explains.</summary>
+    [Remedy("Fill and strike off the container the same way each time. Look for a slip in one of the weighings, and weigh once more."), Severities(Severity.Warning)]
+    public const string WeighingsScatter = "weighings-scatter";
+
+    /// <summary>The volume that was weighed is smaller than what official test weights take.</summary>
+    [Remedy("Weigh a larger volume, at best some litres."), Severities(Severity.Note)]
+    public const string SmallVolume = "small-volume";
+
+    /// <summary>A test weight is in pounds per bushel, of which there are two.</summary>
+    [Remedy("Make sure which bushel is meant: the US (Winchester) or the imperial (Avery) one."), Severities(Severity.Note)]
+    public const string OtherBushel = "other-bushel";
+
+    /// <summary>A test weight allows for grain that settles, so that loose grain is lighter.</summary>
+    [Remedy("For a tank that was just filled take the loose density, or weigh a known volume."), Severities(Severity.Note)]
+    public const string TestWeightSettled = "test-weight-settled";
+
+    /// <summary>A mass per revolution would need more product than the element holds.</summary>
+    [Remedy("Check the unit of the value, the element that is fitted, its displacement, and the bulk density."), Severities(Severity.Warning)]
+    public const string MoreThanTheElementHolds = "more-than-the-element-holds";
+
+    /// <summary>A mass per revolution is far from what displacement, density and fill efficiency let expect.</summary>
+    [Remedy("Check the element, its displacement, the density and the units. If all are right, the value stands: learn the fill efficiency from it."), Severities(Severity.Warning)]
+    public const string FillUnlikeExpected = "fill-unlike-expected";
+
+    /// <summary>A field efficiency is outside what was published for drills and planters.</summary>
+    [Remedy("Check it against the area and the hours of an earlier day. If they agree, the number is yours."), Severities(Severity.Note)]
+    public const string UnusualFieldEfficiency = "unusual-field-efficiency";
+
+    /// <summary>The fan or its air flow is outside what a product may have.</summary>
+    [Remedy("Set the fan inside the common window that the answer gives. Where it has none, see there."), Severities(Severity.Warning)]
+    public const string OutsideFanWindow = "outside-fan-window";
+
+    /// <summary>The fan or its air flow is close to a limit of a product.</summary>
+    [Remedy("Move the fan away from that limit if the window allows it, and look at the outlets while it runs."), Severities(Severity.Note)]
+    public const string NearFanLimit = "near-fan-limit";
+
+    /// <summary>No setting of the fan suits all products of one air stream.</summary>
+    [Remedy("Check the limits of the two products that the sentence names. If they are right, put them down in two passes or through two air streams."), Severities(Severity.Warning)]
+    public const string NoCommonFanWindow = "no-common-fan-window";
+
+    /// <summary>A limit of the fan is stated in one measure and the fan is planned in the other.</summary>
+    [Remedy("State the planned fan speed for limits of the fan speed, and the planned air flow for limits of the air flow."), Severities(Severity.Note)]
+    public const string FanLimitNotChecked = "fan-limit-not-checked";
 }

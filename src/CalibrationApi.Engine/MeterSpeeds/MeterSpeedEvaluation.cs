@@ -31,18 +31,37 @@ public static class MeterSpeedEvaluation
         ElementResult[] elements = [.. question.Elements
             .Select(element => Judge(element, question.CoveredWidth.Metres, rates, speeds))
             .OrderByDescending(result => result.Margin)];
-        var efficiency = question.FieldEfficiency ?? DefaultFieldEfficiency;
-        var width = question.WorkingWidth ?? question.CoveredWidth;
+        CapacityAt[] capacity = [.. question.GroundSpeeds.Select(speed => Capacity(question, speed))];
+        var fan = question.Fan is { } asked ? FanEvaluation.Evaluate(asked, speeds) : null;
         return new MeterSpeedResult
         {
-            Headline = Headline(elements),
+            Headline = fan is null ? Headline(elements) : $"{Headline(elements)} {fan.Sentence}",
             Elements = elements,
-            Capacity = [.. question.GroundSpeeds.Select(speed => (speed, FieldCapacity.PerHour(width, speed, efficiency)))],
-            Assumptions = question.FieldEfficiency is null
+            Capacity = capacity,
+            Fan = fan,
+            Cautions = fan is null ? [] : [.. Caution.AtTheMachine.Where(caution => caution.Code is CautionCode.ManualFirst or CautionCode.UnexpectedStart or CautionCode.StoredPressure)],
+            Assumptions = question is { FieldEfficiency: null, Stops: null }
                 ? [FieldEfficiency.Assumed("fieldEfficiency")]
                 : [],
-            Findings = [.. elements.SelectMany(Findings)],
+            Findings =
+            [
+                .. elements.SelectMany(Findings),
+                .. capacity.Select(at => at.FieldEfficiency).Distinct().Select(FieldCapacity.Unusual).OfType<Finding>(),
+                .. fan?.Findings ?? [],
+            ],
         };
+    }
+
+    private static CapacityAt Capacity(MeterSpeedQuestion question, Speed speed)
+    {
+        var width = question.WorkingWidth ?? question.CoveredWidth;
+        var efficiency = question.Stops is { } stops ? FieldCapacity.EfficiencyWith(width, speed, stops) : question.FieldEfficiency ?? DefaultFieldEfficiency;
+        return new CapacityAt(
+            speed,
+            efficiency,
+            FieldCapacity.PerHour(width, speed, efficiency),
+            question.TimePerDay is { } day ? FieldCapacity.During(width, speed, efficiency, day) : null,
+            question.Area is { } area ? FieldCapacity.TimeFor(area, width, speed, efficiency) : null);
     }
 
     private static ElementResult Judge(MeteringElement element, double width, MassPerArea[] rates, Speed[] speeds)

@@ -20,6 +20,18 @@ public sealed record MeterSpeedQuestion
     /// <summary>Share of the time spent working; null takes the default.</summary>
     public double? FieldEfficiency { get; init; }
 
+    /// <summary>Turns and refills that make the field efficiency, in place of stating it.</summary>
+    public FieldStops? Stops { get; init; }
+
+    /// <summary>Area to be worked.</summary>
+    public Area? Area { get; init; }
+
+    /// <summary>Time in the field on one day.</summary>
+    public Duration? TimePerDay { get; init; }
+
+    /// <summary>The air stream that the products go into.</summary>
+    public FanQuestion? Fan { get; init; }
+
     /// <summary>Width the machine works; the covered width when absent.</summary>
     public Length? WorkingWidth { get; init; }
 }

@@ -12,8 +12,14 @@ public sealed record MeterSpeedResult
     /// <summary>The elements, best first.</summary>
     public required IReadOnlyList<ElementResult> Elements { get; init; }
 
-    /// <summary>Area worked per hour at each ground speed, in the order given.</summary>
-    public required IReadOnlyList<(Speed GroundSpeed, Area AreaPerHour)> Capacity { get; init; }
+    /// <summary>Field capacity at each ground speed, in the order given.</summary>
+    public required IReadOnlyList<CapacityAt> Capacity { get; init; }
+
+    /// <summary>The air stream; null when none was asked about.</summary>
+    public FanResult? Fan { get; init; }
+
+    /// <summary>What can hurt somebody on the way; empty without a fan.</summary>
+    public required IReadOnlyList<Caution> Cautions { get; init; }
 
     /// <summary>Values used that the caller did not state, with origin.</summary>
     public required IReadOnlyList<Assumption> Assumptions { get; init; }

@@ -51,6 +51,9 @@ public enum Dimension
     /// <summary>Mass flow; SI unit kg/s.</summary>
     MassPerTime,
 
+    /// <summary>Volume flow, such as that of air; SI unit m3/s.</summary>
+    VolumePerTime,
+
     /// <summary>A ratio of like quantities; SI unit 1.</summary>
     Ratio,
 

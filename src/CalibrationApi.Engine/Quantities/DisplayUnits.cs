@@ -24,7 +24,7 @@ public sealed class DisplayUnits : IFormatProvider, ICustomFormatter
 
     /// <summary>The usual United States units: lb, lb/ac, lb/rev, mi/h, ft, ac, ft3, lb/bu-us, s, %, inH2O, degF.</summary>
     public static DisplayUnits UnitedStates { get; } = Metric.With(
-        "lb", "lb/ac", "/ft2", "lb/rev", "mi/h", "ft", "ac", "ft3", "lb/bu-us", "/lb", "/ft", "lb/min", "inH2O", "degF");
+        "lb", "lb/ac", "/ft2", "lb/rev", "mi/h", "ft", "ac", "ft3", "lb/bu-us", "/lb", "/ft", "lb/min", "ft3/min", "inH2O", "degF");
 
     /// <summary>The unit for <paramref name="dimension"/>.</summary>
     public Unit this[Dimension dimension] => byDimension[(int)dimension];

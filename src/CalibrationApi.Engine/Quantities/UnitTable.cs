@@ -105,6 +105,11 @@ public static class UnitTable
         new("g/s", Dimension.MassPerTime, Gram, "g/s"),
         new("lb/min", Dimension.MassPerTime, Pound / Minute, "[lb_av]/min"),
 
+        new("m3/h", Dimension.VolumePerTime, One / Hour, "m3/h"),
+        new("m3/min", Dimension.VolumePerTime, One / Minute, "m3/min"),
+        new("L/s", Dimension.VolumePerTime, Litre, "L/s"),
+        new("ft3/min", Dimension.VolumePerTime, CubicFoot / Minute, "[cft_i]/min"),
+
         new("%", Dimension.Ratio, new(1, 100), "%", "P1", "prcnt"),
         new("1", Dimension.Ratio, One, "1", "C62", "ratio"),
         new("ppm", Dimension.Ratio, new(1, 1_000_000), "[ppm]", "59", "ppm"),

@@ -11,6 +11,8 @@ internal sealed class DocumentDetails : IDocumentFilter
         ["Catch plans"] = "How much to catch, for how long, in which container, and when each meter stops.",
         ["Catch tests"] = "What the catches say, how sure it is, and what to do now.",
         ["Meter speeds"] = "Which metering element serves which rates at which ground speeds.",
+        ["Bulk densities"] = "How much a litre of a product weighs, how sure that is, and what is published.",
+        ["Volume checks"] = "What an element should deliver by its volume, and whether a value fits.",
         ["Machines"] = "Seeding machines with their tanks, meters, metering elements and what a test disturbs on them.",
         ["Products"] = "What meters put down.",
         ["Lots"] = "Deliveries and seed lots of a product, with what changes from lot to lot.",

@@ -1,6 +1,7 @@
 using System.Text.Json.Serialization;
 using CalibrationApi.Adoptions;
 using CalibrationApi.Audit;
+using CalibrationApi.BulkDensities;
 using CalibrationApi.CatchPlans;
 using CalibrationApi.CatchTests;
 using CalibrationApi.Codes;
@@ -15,6 +16,7 @@ using CalibrationApi.Products;
 using CalibrationApi.ScaleChecks;
 using CalibrationApi.Scales;
 using CalibrationApi.Units;
+using CalibrationApi.VolumeChecks;
 using CalibrationApi.Workspaces;
 
 namespace CalibrationApi.Http;
@@ -28,6 +30,10 @@ namespace CalibrationApi.Http;
 [JsonSerializable(typeof(CatchPlanAnswer))]
 [JsonSerializable(typeof(MeterSpeedRequest))]
 [JsonSerializable(typeof(MeterSpeedAnswer))]
+[JsonSerializable(typeof(BulkDensityRequest))]
+[JsonSerializable(typeof(BulkDensityAnswer))]
+[JsonSerializable(typeof(VolumeCheckRequest))]
+[JsonSerializable(typeof(VolumeCheckAnswer))]
 [JsonSerializable(typeof(UnitsAnswer))]
 [JsonSerializable(typeof(CodesAnswer))]
 [JsonSerializable(typeof(RecordCatchTestRequest))]

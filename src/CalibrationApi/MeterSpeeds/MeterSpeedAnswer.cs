@@ -11,8 +11,14 @@ public sealed class MeterSpeedAnswer
     /// <summary>The elements, best first.</summary>
     public required IReadOnlyList<ElementAnswer> Elements { get; init; }
 
-    /// <summary>Area worked in one hour at each ground speed.</summary>
+    /// <summary>Field capacity at each ground speed.</summary>
     public required IReadOnlyList<CapacityAnswer> Capacity { get; init; }
+
+    /// <summary>The air stream; absent when none was asked about.</summary>
+    public FanAnswer? Fan { get; init; }
+
+    /// <summary>What can hurt somebody who sets the fan; empty without one.</summary>
+    public required IReadOnlyList<CautionAnswer> Cautions { get; init; }
 
     /// <summary>Values used that the question did not state.</summary>
     public required IReadOnlyList<AssumptionAnswer> Assumptions { get; init; }
@@ -99,4 +105,13 @@ public sealed class CapacityAnswer
 
     /// <summary>Area worked in one hour.</summary>
     public required AreaQuantity AreaPerHour { get; init; }
+
+    /// <summary>Share of the time in the field that is spent working.</summary>
+    public required RatioQuantity FieldEfficiency { get; init; }
+
+    /// <summary>Area worked in a day of the stated time; absent without one.</summary>
+    public AreaQuantity? AreaPerDay { get; init; }
+
+    /// <summary>Time in the field for the stated area; absent without one.</summary>
+    public TimeQuantity? TimeForArea { get; init; }
 }

@@ -14,13 +14,20 @@ internal static class MeterSpeedMapping
         var first = request.Elements![0]!;
         var rate = Quantity.UnitOf(request.Rates![0])!;
         var limits = first.SpeedLimits ?? request.SpeedLimits;
-        return AnswerUnits.For(
+        var limitsOfAir = request.Fan?.Products!.Select(product => product!.AirFlowLimits).FirstOrDefault(one => one?.Minimum is not null || one?.Maximum is not null);
+        var units = AnswerUnits.For(
             choice,
             rate,
             UnitTable.Get(rate.Symbol == "lb/ac" ? "ac" : "ha"),
+            rate.Symbol == "lb/ac" ? UnitTable.Get("lb/min") : null,
+            Quantity.UnitOf(request.Area),
+            Quantity.UnitOf(request.Fan?.AirFlow ?? limitsOfAir?.Minimum ?? limitsOfAir?.Maximum),
             Quantity.UnitOf(request.GroundSpeeds![0]),
             Quantity.UnitOf(request.CoveredWidth),
             Quantity.UnitOf(limits?.Maximum ?? limits?.Minimum));
+        // A day in the field is told in hours, what air carries by the cubic metre or foot, and no longer by the bushel.
+        var air = units.Display[Dimension.VolumePerTime].Symbol;
+        return units.With(UnitTable.Get("h"), UnitTable.Get(air == "ft3/min" ? "lb/ft3" : "kg/m3"));
     }
 
     public static MeterSpeedQuestion ToEngine(MeterSpeedRequest request) => new()
@@ -31,13 +38,28 @@ internal static class MeterSpeedMapping
         Elements = [.. request.Elements!.Select(element => Read(element!, request))],
         WorkingWidth = LengthQuantity.Read(request.WorkingWidth),
         FieldEfficiency = request.FieldEfficiency?.Canonical(),
+        Stops = request.Stops is { } stops
+            ? new FieldStops(TimeQuantity.Read(stops.TurnTime), LengthQuantity.Read(stops.RunLength), TimeQuantity.Read(stops.RefillTime), AreaQuantity.Read(stops.AreaPerFill))
+            : null,
+        Area = AreaQuantity.Read(request.Area),
+        TimePerDay = TimeQuantity.Read(request.TimePerDay),
+        Fan = request.Fan is { } fan ? FanMapping.ToEngine(fan, request) : null,
     };
 
     public static MeterSpeedAnswer ToAnswer(MeterSpeedResult result, AnswerUnits units) => new()
     {
         Headline = units.Display.Write(result.Headline),
         Elements = [.. result.Elements.Select(element => ToAnswer(element, units))],
-        Capacity = [.. result.Capacity.Select(at => new CapacityAnswer { GroundSpeed = units.Speed(at.GroundSpeed), AreaPerHour = units.Area(at.AreaPerHour) })],
+        Capacity = [.. result.Capacity.Select(at => new CapacityAnswer
+        {
+            GroundSpeed = units.Speed(at.GroundSpeed),
+            AreaPerHour = units.Area(at.AreaPerHour),
+            FieldEfficiency = units.Ratio(at.FieldEfficiency),
+            AreaPerDay = at.AreaPerDay is { } area ? units.Area(area) : null,
+            TimeForArea = at.TimeForArea is { } time ? units.Time(time) : null,
+        })],
+        Fan = result.Fan is { } fan ? FanMapping.ToAnswer(fan, units) : null,
+        Cautions = [.. result.Cautions.Select(caution => new CautionAnswer { Code = caution.Code, Detail = units.Display.Write(caution.Detail) })],
         Assumptions = units.Assumptions(result.Assumptions),
         Findings = units.Findings(result.Findings),
         EngineVersion = EngineVersion.Current,

@@ -29,6 +29,76 @@ public sealed class MeterSpeedRequest
     /// <summary>Share of the time spent working at that width and speed.</summary>
     [Default(typeof(MeterSpeedEvaluation), nameof(MeterSpeedEvaluation.FieldEfficiency))]
     public RatioQuantity? FieldEfficiency { get; init; }
+
+    /// <summary>Turns and refills, from which the field efficiency follows at each ground speed. Give this or fieldEfficiency.</summary>
+    public StopsInField? Stops { get; init; }
+
+    /// <summary>Area to be worked; gives the time in the field.</summary>
+    public AreaQuantity? Area { get; init; }
+
+    /// <summary>Time in the field on one day; gives the area of a day.</summary>
+    public TimeQuantity? TimePerDay { get; init; }
+
+    /// <summary>The air stream that carries this product and others.</summary>
+    public FanOfMachine? Fan { get; init; }
+}
+
+/// <summary>What keeps the machine from working. turnTime goes with runLength, refillTime with areaPerFill.</summary>
+public sealed class StopsInField
+{
+    /// <summary>Time of one turn at the end of a run.</summary>
+    public TimeQuantity? TurnTime { get; init; }
+
+    /// <summary>Length of a run.</summary>
+    public LengthQuantity? RunLength { get; init; }
+
+    /// <summary>Time of one refill, from stop to start.</summary>
+    public TimeQuantity? RefillTime { get; init; }
+
+    /// <summary>Area that a fill covers.</summary>
+    public AreaQuantity? AreaPerFill { get; init; }
+}
+
+/// <summary>One fan with the products that its air carries. All limits are yours, from the manual of the machine: the service knows no fan.</summary>
+public sealed class FanOfMachine
+{
+    /// <summary>Planned fan speed.</summary>
+    public RotationQuantity? FanSpeed { get; init; }
+
+    /// <summary>Planned air flow; gives the product in each cubic metre of air.</summary>
+    public VolumePerTimeQuantity? AirFlow { get; init; }
+
+    /// <summary>The products that share the air.</summary>
+    public IReadOnlyList<ProductInAir?>? Products { get; init; }
+}
+
+/// <summary>A product in the air stream.</summary>
+public sealed class ProductInAir
+{
+    /// <summary>What the owner calls it.</summary>
+    public string? Name { get; init; }
+
+    /// <summary>Its rates; those of the question when left out.</summary>
+    public IReadOnlyList<MassPerAreaQuantity?>? Rates { get; init; }
+
+    /// <summary>Width that its meter covers; that of the question when left out.</summary>
+    public LengthQuantity? CoveredWidth { get; init; }
+
+    /// <summary>Fan speeds that this product may have.</summary>
+    public RotationLimits? FanSpeedLimits { get; init; }
+
+    /// <summary>Air flows that this product may have.</summary>
+    public AirFlowLimits? AirFlowLimits { get; init; }
+}
+
+/// <summary>Air flows between which a product is carried and not damaged.</summary>
+public sealed class AirFlowLimits
+{
+    /// <summary>Least.</summary>
+    public VolumePerTimeQuantity? Minimum { get; init; }
+
+    /// <summary>Most.</summary>
+    public VolumePerTimeQuantity? Maximum { get; init; }
 }
 
 /// <summary>A metering element with one product. Exactly one of massPerRevolution and measuredAt.</summary>

@@ -24,8 +24,14 @@ internal sealed class MeterSpeedRequestValidator : AbstractValidator<MeterSpeedR
         RuleFor(question => question.SpeedLimits!).SetValidator(new RotationLimitsValidator());
         RuleFor(question => question.WorkingWidth).Measured(new(0, 200, "m", ExcludesLeast: true));
         RuleFor(question => question.FieldEfficiency).Measured(new(1, 100, "%"));
+        RuleFor(question => question.Stops!).SetValidator(new StopsInFieldValidator());
+        RuleFor(question => question.Area).Measured();
+        RuleFor(question => question.TimePerDay).Measured();
+        RuleFor(question => question.Fan!).SetValidator(new FanOfMachineValidator());
         RuleFor(question => question).Custom((question, context) =>
         {
+            if (question.Stops is not null && question.FieldEfficiency is not null)
+                context.Report(nameof(question.Stops), ErrorCode.SettingsAtOdds, "The field efficiency is stated or follows from the stops. Give one of the two.");
             if (question.Rates is { Count: > 0 } rates && rates.All(rate => Rules.Canonical(rate) == 0))
                 context.Report(nameof(question.Rates), ErrorCode.NumberOutOfRange, "Every rate is zero, so no meter turns. Give at least one rate above zero.");
         });

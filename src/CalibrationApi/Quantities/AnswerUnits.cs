@@ -26,6 +26,9 @@ internal sealed class AnswerUnits
         _ => new AnswerUnits(AsAsked(asked)),
     };
 
+    /// <summary>The same with units in which something special to one calculation is usually told.</summary>
+    public AnswerUnits With(params ReadOnlySpan<Unit> units) => new(Display.With(units));
+
     private static DisplayUnits AsAsked(ReadOnlySpan<Unit?> asked)
     {
         var known = new List<Unit>(asked.Length);
@@ -57,6 +60,10 @@ internal sealed class AnswerUnits
     public TimeQuantity Time(Duration value) => Write<TimeQuantity, Duration>(value);
 
     public VolumeQuantity Volume(Volume value) => Write<VolumeQuantity, Volume>(value);
+
+    public MassPerTimeQuantity MassFlow(MassFlow value) => Write<MassPerTimeQuantity, MassFlow>(value);
+
+    public VolumePerTimeQuantity VolumeFlow(VolumeFlow value) => Write<VolumePerTimeQuantity, VolumeFlow>(value);
 
     public BulkDensityQuantity BulkDensity(BulkDensity value) => Write<BulkDensityQuantity, BulkDensity>(value);
 

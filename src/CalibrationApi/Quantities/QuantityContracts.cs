@@ -38,6 +38,9 @@ public class TimeQuantity : Quantity<Duration>;
 /// <summary>A mass flow.</summary>
 public class MassPerTimeQuantity : Quantity<MassFlow>;
 
+/// <summary>A volume flow, such as that of air.</summary>
+public class VolumePerTimeQuantity : Quantity<VolumeFlow>;
+
 /// <summary>A ratio of like quantities.</summary>
 public class RatioQuantity : Quantity<Ratio>;
 

@@ -28,6 +28,7 @@ internal sealed record QuantityLimits(double Least, double Most, string Unit, bo
         [Dimension.BulkDensity] = new(10, 10_000, "kg/m3"),
         [Dimension.Time] = new(0, 24, "h", ExcludesLeast: true),
         [Dimension.MassPerTime] = new(0, 100_000, "kg/min", ExcludesLeast: true),
+        [Dimension.VolumePerTime] = new(0, 1_000_000, "m3/h", ExcludesLeast: true),
         [Dimension.Ratio] = new(0, 100, "%"),
         [Dimension.PulsesPerRevolution] = new(0, 1_000_000, "pulses/rev", ExcludesLeast: true),
         [Dimension.PulsesPerDistance] = new(0, 10_000_000, "pulses/100m", ExcludesLeast: true),

@@ -51,6 +51,9 @@ public sealed class UnitFactorReferenceTests
         ["h"] = UN.Duration.FromHours(1).Seconds,
         ["kg/min"] = UN.MassFlow.FromKilogramsPerMinute(1).KilogramsPerSecond,
         ["g/s"] = UN.MassFlow.FromGramsPerSecond(1).KilogramsPerSecond,
+        ["m3/h"] = UN.VolumeFlow.FromCubicMetersPerHour(1).CubicMetersPerSecond,
+        ["m3/min"] = UN.VolumeFlow.FromCubicMetersPerMinute(1).CubicMetersPerSecond,
+        ["L/s"] = UN.VolumeFlow.FromLitersPerSecond(1).CubicMetersPerSecond,
         ["%"] = UN.Ratio.FromPercent(1).DecimalFractions,
         ["1"] = UN.Ratio.FromDecimalFractions(1).DecimalFractions,
         ["ppm"] = UN.Ratio.FromPartsPerMillion(1).DecimalFractions,
@@ -87,6 +90,7 @@ public sealed class UnitFactorReferenceTests
         ["/ft2"] = 1 / UN.Area.FromSquareFeet(1).SquareMeters,
         ["lb/ft3"] = Pound.Kilograms / UN.Volume.FromCubicFeet(1).CubicMeters,
         ["lb/min"] = Pound.Kilograms / UN.Duration.FromMinutes(1).Seconds,
+        ["ft3/min"] = UN.Volume.FromCubicFeet(1).CubicMeters / UN.Duration.FromMinutes(1).Seconds,
         ["inH2O"] = 1000 * 9.80665 * UN.Length.FromInches(1).Meters,
         ["degF"] = 5.0 / 9,
     };

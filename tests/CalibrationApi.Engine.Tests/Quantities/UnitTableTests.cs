@@ -24,6 +24,7 @@ public sealed class UnitTableTests
         [Dimension.CountPerLength] = "/m /ft",
         [Dimension.Time] = "s min h",
         [Dimension.MassPerTime] = "kg/min g/s lb/min",
+        [Dimension.VolumePerTime] = "m3/h m3/min L/s ft3/min",
         [Dimension.Ratio] = "% 1 ppm",
         [Dimension.PulsesPerRevolution] = "pulses/rev",
         [Dimension.PulsesPerDistance] = "pulses/100m",

@@ -1,0 +1,113 @@
+using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.Uncertainty;
+
+namespace CalibrationApi.Engine.BulkDensities;
+
+/// <summary>What is worth saying about a bulk density.</summary>
+internal static class DensityFindings
+{
+    // Single granules and kernels weigh about 1.3 to 2.3 times what a bulk of them does: porosities of 25 to 55 %.
+    private const double LeastParticle = 1.3;
+    private const double MostParticle = 2.3;
+
+    // A slip is named when it brings the density this near to the published range.
+    private const double Fits = 0.05;
+
+    private static readonly double Pound = UnitTable.Get("lb").ToSi.Value;
+
+    public static IEnumerable<Finding> Of(DensityEvidence evidence, MeasuredValue measured, ReferenceComparison? comparison, BulkDensity? loose)
+    {
+        var density = measured.Value;
+        if (evidence is PublishedDensity)
+            yield return Finding.Note(FindingCode.PublishedDensityOnly, $"No lot has just the published density. Weigh a known volume: it takes five minutes and narrows everything that follows.");
+        else if (comparison is not null)
+            foreach (var finding in Compare(evidence, measured, comparison))
+                yield return finding;
+        else if (Math.Abs(ReferenceComparison.Outside(density, ReferenceDensities.Extremes.Lightest, ReferenceDensities.Extremes.Densest)) > BulkDensityDefaults.FarOutside)
+            yield return Finding.Warning(FindingCode.DensityUnlikeReference,
+                $"{new BulkDensity(density)} is {(density > ReferenceDensities.Extremes.Densest.KilogramsPerCubicMetre ? "denser" : "lighter")} than any seed or fertilizer in the list of references ({ReferenceDensities.Extremes.Lightest} to {ReferenceDensities.Extremes.Densest}). Check mass, volume and units.");
+        foreach (var finding in TestWeight(evidence, loose))
+            yield return finding;
+    }
+
+    private static IEnumerable<Finding> Compare(DensityEvidence evidence, MeasuredValue measured, ReferenceComparison comparison)
+    {
+        // A difference inside the interval of the density is none.
+        if (Math.Abs(comparison.Beyond) <= Math.Min(BulkDensityDefaults.FarOutside, measured.ExpandedUncertainty / measured.Value))
+            yield break;
+        var density = measured.Value;
+        var name = ReferenceDensities.NameOf(comparison.Material);
+        FormattableString published = comparison.Lightest == comparison.Densest ? (FormattableString)$"{comparison.Lightest}" : $"{comparison.Lightest} to {comparison.Densest}";
+        var direction = comparison.Beyond > 0 ? "denser" : "lighter";
+        if (Math.Abs(comparison.Beyond) <= BulkDensityDefaults.FarOutside)
+        {
+            yield return Finding.Note(FindingCode.DensityUnlikeReference,
+                $"{new BulkDensity(density)} is {new Ratio(Math.Abs(comparison.Beyond)):0.#} {direction} than what is published for {name} ({published}). Lots differ; a measured density goes before a published one.");
+            yield break;
+        }
+
+        yield return Finding.Warning(FindingCode.DensityUnlikeReference,
+            $"{new BulkDensity(density)} is {new Ratio(Math.Abs(comparison.Beyond)):F0} {direction} than what is published for {name} ({published}). {Reason(evidence, density, comparison)} Weigh a known volume before you rely on it.");
+    }
+
+    private static FormattableString Reason(DensityEvidence evidence, double density, ReferenceComparison comparison)
+    {
+        var slips = Slips(evidence, density, comparison).ToArray();
+        if (slips.Length > 0)
+            return $"{slips[0]} would explain it.";
+        var ratio = density / comparison.Densest.KilogramsPerCubicMetre;
+        return ratio is >= LeastParticle and <= MostParticle
+            ? (FormattableString)$"Single granules or kernels are about that dense, a bulk of them with the air between is not: it may be a particle density."
+            : $"Check the product, the mass, the volume and their units.";
+    }
+
+    // What may have gone wrong with the numbers themselves, nearest first.
+    private static IEnumerable<FormattableString> Slips(DensityEvidence evidence, double density, ReferenceComparison comparison)
+    {
+        if (evidence is ReadDensity read)
+        {
+            var number = read.Unit.FromCanonical(read.Density.KilogramsPerCubicMetre);
+            foreach (var unit in UnitTable.Of(Dimension.BulkDensity).Where(unit => unit != read.Unit && IsNear(unit.Canonical(number), comparison)))
+                yield return $"The same number in {unit.Symbol} in place of {read.Unit.Symbol}";
+        }
+        else
+        {
+            if (IsNear(density * Pound, comparison))
+                yield return $"A mass in pounds taken as kilograms";
+            if (IsNear(density / Pound, comparison))
+                yield return $"A mass in kilograms taken as pounds";
+        }
+
+        if (IsNear(density / 10, comparison) || IsNear(density * 10, comparison))
+            yield return $"A slip of the decimal point";
+    }
+
+    private static bool IsNear(double density, ReferenceComparison comparison) =>
+        Math.Abs(ReferenceComparison.Outside(density, comparison.Lightest, comparison.Densest)) <= Fits;
+
+    private static IEnumerable<Finding> TestWeight(DensityEvidence evidence, BulkDensity? loose)
+    {
+        if (evidence is not ReadDensity { IsTestWeight: true } read)
+            yield break;
+        if (Other(read.Unit) is { } other)
+        {
+            var number = read.Unit.FromCanonical(read.Density.KilogramsPerCubicMetre);
+            yield return Finding.Note(FindingCode.OtherBushel,
+                $"This is {number:0.###} lb in a {Bushel(read.Unit)} bushel. The same number by the {Bushel(other)} bushel would be {new BulkDensity(other.Canonical(number))}: the two differ by {new Ratio(UnitTable.Get("bu-imp").ToSi.Value / UnitTable.Get("bu-us").ToSi.Value - 1):0.##}.");
+        }
+
+        if (loose is { } poured)
+            yield return Finding.Note(FindingCode.TestWeightSettled,
+                $"If this is an official Canadian test weight, it allows for grain that settles. Poured loosely, the same grain has about {poured}, {new Ratio(1 - poured.KilogramsPerCubicMetre / read.Density.KilogramsPerCubicMetre):0.#} less. A tank that was just filled is nearer to that.");
+    }
+
+    private static Unit? Other(Unit unit) => unit.Symbol switch
+    {
+        "lb/bu-us" => UnitTable.Get("lb/bu-imp"),
+        "lb/bu-imp" => UnitTable.Get("lb/bu-us"),
+        _ => null,
+    };
+
+    private static string Bushel(Unit unit) => unit.Symbol == "lb/bu-us" ? "US (Winchester)" : "imperial (Avery)";
+}
