@@ -5,6 +5,8 @@ using CalibrationApi.CatchPlans;
 using CalibrationApi.CatchTests;
 using CalibrationApi.Codes;
 using CalibrationApi.Containers;
+using CalibrationApi.DistanceSensors;
+using CalibrationApi.DriveWheelTurns;
 using CalibrationApi.History;
 using CalibrationApi.Http;
 using CalibrationApi.Keys;
@@ -28,6 +30,8 @@ internal static class Capabilities
         services.AddCatchTests();
         services.AddCatchPlans();
         services.AddMeterSpeeds();
+        services.AddDistanceSensors();
+        services.AddDriveWheelTurns();
         services.AddMachines();
         services.AddProducts();
         services.AddLots();
@@ -47,6 +51,8 @@ internal static class Capabilities
         v1.MapCatchPlans();
         v1.MapCatchTests();
         v1.MapMeterSpeeds();
+        v1.MapDistanceSensors();
+        v1.MapDriveWheelTurns();
         v1.MapUnits();
         v1.MapCodes();
         v1.MapMachines();

@@ -10,6 +10,8 @@ internal sealed class Question
     public const string CatchTest = "catch-test";
     public const string CatchPlan = "catch-plan";
     public const string MeterSpeed = "meter-speed";
+    public const string DistanceSensor = "distance-sensor";
+    public const string DriveWheelTurns = "drive-wheel-turns";
 
     private readonly Draft body;
 
@@ -19,7 +21,7 @@ internal sealed class Question
         this.body = body;
     }
 
-    public static IReadOnlyList<string> Operations { get; } = [CatchTest, CatchPlan, MeterSpeed];
+    public static IReadOnlyList<string> Operations { get; } = [CatchTest, CatchPlan, MeterSpeed, DistanceSensor, DriveWheelTurns];
 
     public string Operation { get; }
 

@@ -11,6 +11,8 @@ internal sealed class DocumentDetails : IDocumentFilter
         ["Catch plans"] = "How much to catch, for how long, in which container, and when each meter stops.",
         ["Catch tests"] = "What the catches say, how sure it is, and what to do now.",
         ["Meter speeds"] = "Which metering element serves which rates at which ground speeds.",
+        ["Distance sensors"] = "Whether distance, speed and width are right, and what it does to the rate when they are not.",
+        ["Drive wheel turns"] = "Turns of the drive wheel of a ground-driven machine for an area, and the rate that turning it gives.",
         ["Machines"] = "Seeding machines with their tanks, meters, metering elements and what a test disturbs on them.",
         ["Products"] = "What meters put down.",
         ["Lots"] = "Deliveries and seed lots of a product, with what changes from lot to lot.",

@@ -5,6 +5,8 @@ using CalibrationApi.CatchPlans;
 using CalibrationApi.CatchTests;
 using CalibrationApi.Codes;
 using CalibrationApi.Containers;
+using CalibrationApi.DistanceSensors;
+using CalibrationApi.DriveWheelTurns;
 using CalibrationApi.History;
 using CalibrationApi.Keys;
 using CalibrationApi.Lots;
@@ -28,6 +30,10 @@ namespace CalibrationApi.Http;
 [JsonSerializable(typeof(CatchPlanAnswer))]
 [JsonSerializable(typeof(MeterSpeedRequest))]
 [JsonSerializable(typeof(MeterSpeedAnswer))]
+[JsonSerializable(typeof(DistanceSensorRequest))]
+[JsonSerializable(typeof(DistanceSensorAnswer))]
+[JsonSerializable(typeof(DriveWheelTurnsRequest))]
+[JsonSerializable(typeof(DriveWheelTurnsAnswer))]
 [JsonSerializable(typeof(UnitsAnswer))]
 [JsonSerializable(typeof(CodesAnswer))]
 [JsonSerializable(typeof(RecordCatchTestRequest))]
