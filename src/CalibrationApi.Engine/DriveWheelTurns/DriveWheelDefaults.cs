@@ -26,7 +26,7 @@ public static class DriveWheelDefaults
     public static DefaultValue CircumferenceUncertainty { get; } = new(new Ratio(0.005), "measured on the ground; judgement, no published source");
 
     /// <summary>Skid where none is stated.</summary>
-    public static DefaultValue Skid { get; } = new(new Ratio(0), "a wheel that skids puts down as much less; none is reckoned with unless it is stated");
+    public static DefaultValue Skid { get; } = new(new Ratio(0), "none is reckoned with unless it is stated, although a wheel that skids puts down as much less; judgement, no published source");
 
     /// <summary>Smallest step of a count of turns.</summary>
     public static DefaultValue TurnResolution => CatchTestDefaults.TurnResolution;
