@@ -6,6 +6,8 @@ using CalibrationApi.CatchPlans;
 using CalibrationApi.CatchTests;
 using CalibrationApi.Codes;
 using CalibrationApi.Containers;
+using CalibrationApi.DistanceSensors;
+using CalibrationApi.DriveWheelTurns;
 using CalibrationApi.History;
 using CalibrationApi.Http;
 using CalibrationApi.Keys;
@@ -32,6 +34,8 @@ internal static class Capabilities
         services.AddMeterSpeeds();
         services.AddBulkDensities();
         services.AddVolumeChecks();
+        services.AddDistanceSensors();
+        services.AddDriveWheelTurns();
         services.AddMachines();
         services.AddProducts();
         services.AddLots();
@@ -53,6 +57,8 @@ internal static class Capabilities
         v1.MapMeterSpeeds();
         v1.MapBulkDensities();
         v1.MapVolumeChecks();
+        v1.MapDistanceSensors();
+        v1.MapDriveWheelTurns();
         v1.MapUnits();
         v1.MapCodes();
         v1.MapMachines();

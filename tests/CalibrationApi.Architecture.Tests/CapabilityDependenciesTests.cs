@@ -15,6 +15,8 @@ public sealed partial class CapabilityDependenciesTests
     {
         ["CatchPlans -> CatchTests"] = "A plan speaks of the scale and of the value in force as a test does.",
         ["MeterSpeeds -> CatchPlans"] = "Limits of a meter's speed are the same in both.",
+        ["DistanceSensors -> CatchTests"] = "Runs are judged with reasons as catches are.",
+        ["DriveWheelTurns -> CatchTests"] = "A turn test speaks of scales and reasons as a catch test does.",
         ["Machines -> CatchPlans"] = "A machine keeps what a plan states of it: limits, disturbed points.",
         ["Contract -> Codes"] = "The page of codes stands beside the reference page.",
         ["Contract -> History"] = "The contract tells the words that the history is filtered and ordered by.",

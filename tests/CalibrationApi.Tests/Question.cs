@@ -12,6 +12,8 @@ internal sealed class Question
     public const string MeterSpeed = "meter-speed";
     public const string BulkDensity = "bulk-density";
     public const string VolumeCheck = "volume-check";
+    public const string DistanceSensor = "distance-sensor";
+    public const string DriveWheelTurns = "drive-wheel-turns";
 
     private readonly Draft body;
 
@@ -22,6 +24,7 @@ internal sealed class Question
     }
 
     public static IReadOnlyList<string> Operations { get; } = [CatchTest, CatchPlan, MeterSpeed, BulkDensity, VolumeCheck];
+    public static IReadOnlyList<string> Operations { get; } = [CatchTest, CatchPlan, MeterSpeed, DistanceSensor, DriveWheelTurns];
 
     public string Operation { get; }
 

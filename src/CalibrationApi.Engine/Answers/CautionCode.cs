@@ -30,4 +30,12 @@ public static class CautionCode
     /// <summary>A container that is too heavy for one person once the catch is in it.</summary>
     [Remedy("Lift it with two persons or a hoist.")]
     public const string HeavyContainer = "heavy-container";
+
+    /// <summary>A machine that drives over a course where people count, measure and watch.</summary>
+    [Remedy("Keep everybody clear of the machine and in sight of the driver. Nobody rides on it, and nobody measures while it moves.")]
+    public const string MovingMachine = "moving-machine";
+
+    /// <summary>A machine that comes off its jack while somebody turns a wheel or holds a container.</summary>
+    [Remedy("Stand it on firm, level ground, chock its wheels, put stands under it, and keep from under it.")]
+    public const string JackedMachine = "jacked-machine";
 }

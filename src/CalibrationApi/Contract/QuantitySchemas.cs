@@ -17,14 +17,8 @@ internal sealed class QuantitySchemas : ISchemaFilter
         if (context.Type == typeof(AnyQuantity) && properties["unit"] is OpenApiSchema unit)
             unit.Examples = [.. UnitTable.All.Select(one => JsonValue.Create(one.Symbol))];
         else if (context.Type.IsAssignableTo(typeof(Quantity)) && !context.Type.IsAbstract)
-            Describe(concrete, properties, UnitTable.Of(((Quantity)Activator.CreateInstance(Concrete(context.Type))!).Dimension));
+            Describe(concrete, properties, UnitTable.Of(((Quantity)Activator.CreateInstance(context.Type)!).Dimension));
     }
-
-    // Measured quantities have required members; their base carries the dimension.
-    private static Type Concrete(Type type) => type.GetProperties().Any(IsRequired) ? type.BaseType! : type;
-
-    private static bool IsRequired(System.Reflection.PropertyInfo property) =>
-        property.IsDefined(typeof(System.Runtime.CompilerServices.RequiredMemberAttribute), inherit: false);
 
     private static void Describe(OpenApiSchema schema, IDictionary<string, IOpenApiSchema> properties, IReadOnlyList<Unit> units)
     {

@@ -6,6 +6,8 @@ using CalibrationApi.CatchPlans;
 using CalibrationApi.CatchTests;
 using CalibrationApi.Codes;
 using CalibrationApi.Containers;
+using CalibrationApi.DistanceSensors;
+using CalibrationApi.DriveWheelTurns;
 using CalibrationApi.History;
 using CalibrationApi.Keys;
 using CalibrationApi.Lots;
@@ -34,6 +36,10 @@ namespace CalibrationApi.Http;
 [JsonSerializable(typeof(BulkDensityAnswer))]
 [JsonSerializable(typeof(VolumeCheckRequest))]
 [JsonSerializable(typeof(VolumeCheckAnswer))]
+[JsonSerializable(typeof(DistanceSensorRequest))]
+[JsonSerializable(typeof(DistanceSensorAnswer))]
+[JsonSerializable(typeof(DriveWheelTurnsRequest))]
+[JsonSerializable(typeof(DriveWheelTurnsAnswer))]
 [JsonSerializable(typeof(UnitsAnswer))]
 [JsonSerializable(typeof(CodesAnswer))]
 [JsonSerializable(typeof(RecordCatchTestRequest))]

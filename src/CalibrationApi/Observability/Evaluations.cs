@@ -18,6 +18,8 @@ internal static class Evaluations
     public const string MeterSpeed = "meter-speed";
     public const string BulkDensity = "bulk-density";
     public const string VolumeCheck = "volume-check";
+    public const string DistanceSensor = "distance-sensor";
+    public const string DriveWheelTurns = "drive-wheel-turns";
 
     private static readonly Meter OfHost = new(Meter);
     private static readonly Counter<long> Counted = OfHost.CreateCounter<long>("calibration.evaluations", "{evaluation}", "Questions that the engine answered or refused, by kind and verdict.");

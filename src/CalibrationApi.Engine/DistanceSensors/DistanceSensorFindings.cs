@@ -1,0 +1,87 @@
+using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.CatchTests;
+using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.Wheels;
+
+namespace CalibrationApi.Engine.DistanceSensors;
+
+/// <summary>What is worth saying about runs beyond the verdict.</summary>
+internal static class DistanceSensorFindings
+{
+    // Share of the tolerance that a rounding may cost before it is worth a word; judgement, as for catch tests.
+    private const double NoticeableShareOfTolerance = 0.2;
+
+    public static List<Finding> Of(DistanceSensorQuestion question, DistanceSensorResult result)
+    {
+        var findings = new List<Finding>();
+        Pattern(result, findings);
+        Runs(question, result, findings);
+        Slip(result, findings);
+        if (result.Width is { } width)
+            Width(width, findings);
+        Entry(question, result, findings);
+        return findings;
+    }
+
+    private static void Pattern(DistanceSensorResult result, List<Finding> findings)
+    {
+        var agreement = result.Agreement;
+        if (agreement.ScatterTooMuch && result.Decision.Rule != DistanceSensorVerdict.Rule.WildScatter)
+            findings.Add(Finding.Warning(FindingCode.RunsScatterMoreThanExpected,
+                $"The runs spread by {new Ratio(agreement.Spread):F1}, more than was expected of them. The interval has been widened for it."));
+        if (agreement.DirectionsDiffer)
+            findings.Add(Finding.Warning(FindingCode.DirectionsDiffer,
+                $"There and back differ by {new Ratio(Math.Abs(agreement.DirectionDifference!.Value)):F1}: a slope, or slip that differs with it. Drive as many runs one way as the other."));
+    }
+
+    private static void Runs(DistanceSensorQuestion question, DistanceSensorResult result, List<Finding> findings)
+    {
+        var shortest = question.Runs.Min(run => run.Distance.Metres);
+        if (Threshold.IsBelow(shortest, DistanceSensorDefaults.ShortCourse))
+            findings.Add(Finding.Note(FindingCode.ShortCourse,
+                $"The shortest course is {new Length(shortest)}; {new Length(DistanceSensorDefaults.ShortCourse):F0} or more are advised, so that start and stop hardly matter."));
+        if (question.Runs.Count == 1 && question.Repeatability is null)
+            findings.Add(Finding.Note(FindingCode.OneRunOnly,
+                $"One run says nothing about scatter; the default of {DistanceSensorDefaults.Repeatability.Value:0.##} for one run carries most of the uncertainty."));
+        if (result.Estimate.Tape > result.Estimate.Runs)
+            findings.Add(Finding.Note(FindingCode.TapeDominates,
+                $"The tape makes more of the uncertainty than the runs do. A better tape helps more than another run."));
+    }
+
+    private static void Slip(DistanceSensorResult result, List<Finding> findings)
+    {
+        if (result.Slip is not { } slip || Math.Abs(slip.Value) <= slip.ExpandedUncertainty)
+            return;
+        FormattableString seen = slip.Value > 0
+            ? (FormattableString)$"At work the wheel turns more often for the same distance than on the reference: it slips by {new Ratio(slip.Value):F1}."
+            : $"At work the wheel turns less often for the same distance than on the reference: it skids by {new Ratio(-slip.Value):F1}, or the tyre is larger there.";
+        findings.Add(Math.Abs(slip.Value) > DistanceSensorDefaults.LargeSlip
+            ? Finding.Warning(FindingCode.WheelSlips, $"{seen} That much changes with every patch of soil. A sensor on a wheel that neither drives nor is driven is steadier.")
+            : Finding.Note(FindingCode.WheelSlips, $"{seen} The value of the runs at work holds it already."));
+    }
+
+    private static void Width(WorkingWidth width, List<Finding> findings)
+    {
+        var change = width.RateFactor - 1;
+        if (Math.Abs(change) <= DistanceSensorDefaults.NoticeableWidth)
+            return;
+        findings.Add(Finding.Warning(FindingCode.WidthDiffers, change > 0
+            ? (FormattableString)$"The controller reckons with {width.Used}, but each pass covers {width.Effective} anew: the field gets {new Ratio(change):F1} too much. Correct the spacing of the passes, or the width in the controller."
+            : $"The controller reckons with {width.Used}, but each pass covers {width.Effective}: the field gets {new Ratio(-change):F1} too little, and strips may be left. Correct the spacing of the passes, or the width in the controller."));
+    }
+
+    private static void Entry(DistanceSensorQuestion question, DistanceSensorResult result, List<Finding> findings)
+    {
+        if (result.Enter is { } enter)
+        {
+            if (Math.Abs(enter.RoundingError) > NoticeableShareOfTolerance * result.Tolerance)
+                findings.Add(Finding.Warning(FindingCode.EntryResolutionMatters,
+                    $"With {enter.Entry.Decimals} decimals the controller can only take {enter.InWords}, which makes it count {new Ratio(Math.Abs(enter.RoundingError)):F1} too {(enter.RoundingError > 0 ? "little" : "much")} distance. Use a form or a unit with more digits if the controller has one."));
+        }
+        else if (result.Decision.Verdict == Verdict.Adopt && question.ControllerEntry is { } entry)
+        {
+            findings.Add(Finding.Stop(FindingCode.EntryResolutionMatters,
+                $"With {entry.Decimals} decimals in {entry.Unit.Symbol} the controller could only take 0. Choose a form or a unit with more digits."));
+        }
+    }
+}

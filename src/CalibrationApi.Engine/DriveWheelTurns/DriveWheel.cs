@@ -1,0 +1,42 @@
+using CalibrationApi.Engine.Quantities;
+
+namespace CalibrationApi.Engine.DriveWheelTurns;
+
+/// <summary>A wheel that drives meters: what a turn of it covers and has to deliver.</summary>
+/// <param name="Circumference">Rolling circumference C, above 0.</param>
+/// <param name="Width">Width fed W, above 0: of the machine, or of one row for a meter of one row.</param>
+/// <param name="Skid">Share s of its turns that the wheel lacks in the field, below 1: positive when it turns less often than the distance asks for, negative when it turns more often.</param>
+/// <remarks>
+/// R = k g (1 - s) / (C W): k mass per meter revolution, g meter revolutions per turn of the wheel. A wheel that skids by s puts
+/// down s less than the same turns do in the yard. Source: SOURCES.md, keys FIELD-2007 (without skid) and NIRALA-2011.
+/// </remarks>
+public readonly record struct DriveWheel(Length Circumference, Length Width, double Skid = 0)
+{
+    /// <summary>Ground covered in one turn in the field: C W / (1 - s).</summary>
+    public Area AreaPerTurn => new(Circumference.Metres * Width.Metres / (1 - Skid));
+
+    /// <summary>Turns that the wheel makes over an area in the field: A (1 - s) / (C W).</summary>
+    /// <param name="area">Area A.</param>
+    public double TurnsFor(Area area) => area.SquareMetres / AreaPerTurn.SquareMetres;
+
+    /// <summary>Rate of a mass per turn: m / (ground covered in a turn).</summary>
+    /// <param name="perTurn">Mass m that a turn delivers over the width, per revolution of the wheel.</param>
+    public MassPerArea Rate(MassPerRevolution perTurn) => new(perTurn.KilogramsPerRevolution / AreaPerTurn.SquareMetres);
+
+    /// <summary>Rate of a meter geared to the wheel.</summary>
+    /// <param name="perMeterRevolution">Mass k per revolution of the meter, over the width.</param>
+    /// <param name="meterRevolutionsPerTurn">Gearing g, above 0.</param>
+    public MassPerArea Rate(MassPerRevolution perMeterRevolution, double meterRevolutionsPerTurn) =>
+        Rate(new MassPerRevolution(perMeterRevolution.KilogramsPerRevolution * meterRevolutionsPerTurn));
+
+    /// <summary>Mass that a turn has to deliver for a rate: the inverse of <see cref="Rate(MassPerRevolution)"/>.</summary>
+    /// <param name="rate">Target rate R.</param>
+    public MassPerRevolution MassPerTurn(MassPerArea rate) => new(rate.KilogramsPerSquareMetre * AreaPerTurn.SquareMetres);
+
+    /// <summary>Turns of the wheel for each revolution of a meter, for a rate: k / (mass that a turn has to deliver).</summary>
+    /// <param name="rate">Target rate R, above 0.</param>
+    /// <param name="perMeterRevolution">Mass k per revolution of the meter, over the width.</param>
+    /// <remarks>Source: SOURCES.md, key GATE-RATIO.</remarks>
+    public double TurnsPerMeterRevolution(MassPerArea rate, MassPerRevolution perMeterRevolution) =>
+        perMeterRevolution.KilogramsPerRevolution / MassPerTurn(rate).KilogramsPerRevolution;
+}

@@ -1,0 +1,158 @@
+using CalibrationApi.Engine.CatchTests;
+using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.Repeatability;
+using CalibrationApi.Engine.Uncertainty;
+using CalibrationApi.Engine.Weighing;
+using CalibrationApi.Engine.Wheels;
+
+namespace CalibrationApi.Engine.DriveWheelTurns;
+
+/// <summary>Turns of a drive wheel for areas, expected catches, and the rate that turn tests give.</summary>
+public static class DriveWheelEvaluation
+{
+    /// <summary>Probability of being within tolerance below which the setting is corrected rather than tested again.</summary>
+    public const double CorrectProbability = 0.5;
+
+    // Rounding of a scale that nobody stated is left out, so that its division only has to be above 0.
+    private static readonly Scale UnstatedScale = new() { Division = new Mass(1e-9) };
+
+    /// <summary>Evaluates <paramref name="question"/>.</summary>
+    /// <param name="question">A wheel and a width; areas, a target rate and tests as far as they are known.</param>
+    /// <remarks>
+    /// A turn test is a catch test of the wheel: its masses over turns are pooled as catches are
+    /// (<see cref="MassPerRevolutionEstimate"/>), and the rate is that mass per turn over the ground of a turn
+    /// (<see cref="DriveWheel"/>), with the uncertainty of the circumference added. Verdict: investigate when the rate is
+    /// implausible; keep from a probability of 0.95 of being within tolerance of the target; adopt the corrected setting
+    /// below 0.5; otherwise repeat. Accuracy: reproduces the published turn tests in DriveWheelTradeTests and CatchDistanceTradeTests.
+    /// </remarks>
+    /// <exception cref="ArgumentOutOfRangeException">Circumference or width not above 0, or a skid of 1 or more.</exception>
+    public static DriveWheelResult Evaluate(DriveWheelQuestion question)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(question.Wheel.Circumference.Metres, nameof(question));
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(question.Width.Metres, nameof(question));
+        var skid = question.Skid ?? DriveWheelDefaults.Skid.Value.Canonical;
+        ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(skid, 1, nameof(question));
+
+        var wheel = new DriveWheel(question.Wheel.Circumference, question.Width, skid);
+        var tolerance = question.Tolerance ?? DriveWheelDefaults.Tolerance.Value.Canonical;
+        var outlets = Outlets(question, tolerance);
+        var tested = question.Tests.Count > 0 ? AsCatchTest(question, outlets) : null;
+        var measured = tested is null ? null : MassPerRevolutionEstimate.From(CatchReadings.From(tested), Prior(question), tested.CaughtPoints, DriveWheelDefaults.Coverage);
+        var found = measured is { } estimate ? wheel.Rate(new MassPerRevolution(estimate.Value.Value)) : (MassPerArea?)null;
+        var uncertainty = measured is { } known ? Relative(question, known) : default;
+        var acceptance = found is { } rate && question.TargetRate is { } target ? Accept(rate, target, uncertainty, tolerance) : null;
+        var needed = question.TargetRate is { } wanted ? wheel.MassPerTurn(wanted) : (MassPerRevolution?)null;
+        var result = new DriveWheelResult
+        {
+            Headline = $"",
+            Verdict = acceptance is null ? null : Decide(found!.Value, acceptance),
+            Reasons = [],
+            Wheel = wheel,
+            Origin = question.Wheel.Origin,
+            Turns = [.. question.Areas.Select(area => TurnsFor(area, wheel, question))],
+            NeededPerTurn = needed,
+            NeededPerMeterRevolution = needed is { } perTurn && question.MeterRevolutionsPerTurn is { } gearing ? new MassPerRevolution(perTurn.KilogramsPerRevolution / gearing) : null,
+            RateOfStatedMeter = question is { MassPerRevolution: { } stated, MeterRevolutionsPerTurn: { } geared } ? wheel.Rate(stated, geared) : null,
+            Rate = found is { } value ? MeasuredValue.Create(value.KilogramsPerSquareMetre, uncertainty.Times(value.KilogramsPerSquareMetre), DriveWheelDefaults.Coverage) : null,
+            Tests = [.. question.Tests.Select(test => Evaluated(test, wheel, question))],
+            Acceptance = acceptance,
+            Correction = found is { } measuredRate && question.TargetRate is { } aim ? SettingCorrection.Of(aim, measuredRate, question.Setting, question.MeterRevolutionsPerTurn) : null,
+            Outlets = outlets,
+            Tolerance = tolerance,
+            Assumptions = DriveWheelAssumptions.Of(question, measured?.Pooled),
+            Findings = [],
+        };
+        return result with
+        {
+            Headline = DriveWheelSentences.Headline(question, result),
+            Reasons = DriveWheelSentences.Reasons(result),
+            Findings = DriveWheelSentences.Findings(question, result, measured is null || Agree(question, tested!, measured)),
+        };
+    }
+
+    /// <summary>A rate that seeding machines put down.</summary>
+    internal static bool IsPlausible(MassPerArea rate) =>
+        rate.KilogramsPerSquareMetre is >= DriveWheelDefaults.LeastRate and <= DriveWheelDefaults.MostRate;
+
+    /// <summary>The repeatability in use: the default of the smallest catch, or what was stated.</summary>
+    internal static RepeatabilityPrior Prior(DriveWheelQuestion question) => RepeatabilityPrior.From(
+        question.Repeatability, question.RepeatabilityDegreesOfFreedom,
+        () => RepeatabilityPrior.Default(null, question.Tests.Min(test => test.Caught.Kilograms), question.Tests.Min(test => test.Turns)));
+
+    private static Verdict Decide(MassPerArea rate, RateAcceptance acceptance)
+    {
+        if (!IsPlausible(rate))
+            return Verdict.Investigate;
+        if (acceptance.Probability >= CatchTestVerdict.KeepProbability)
+            return Verdict.Keep;
+        return acceptance.Probability < CorrectProbability ? Verdict.Adopt : Verdict.Repeat;
+    }
+
+    private static TurnsForArea TurnsFor(Area area, DriveWheel wheel, DriveWheelQuestion question)
+    {
+        var turns = wheel.TurnsFor(area);
+        var whole = Math.Max(1, (long)Math.Round(turns, MidpointRounding.AwayFromZero));
+        double? total = question.TargetRate?.KilogramsPerSquareMetre * area.SquareMetres;
+        var ofWhole = total * whole / turns;
+        return new TurnsForArea(
+            area, MeasuredCourse.For(area, wheel.Width), turns, whole, turns * question.MeterRevolutionsPerTurn,
+            MassOf(total), MassOf(total / question.Outlets), MassOf(ofWhole), MassOf(ofWhole / question.Outlets));
+    }
+
+    private static Mass? MassOf(double? kilograms) => kilograms is { } known ? new Mass(known) : null;
+
+    private static EvaluatedTurnTest Evaluated(TurnTest test, DriveWheel wheel, DriveWheelQuestion question)
+    {
+        var metered = test.Caught.Kilograms * (Points(question, [])?.Scale ?? 1);
+        return new(test.Turns, new Area(wheel.AreaPerTurn.SquareMetres * test.Turns), new Mass(metered), wheel.Rate(new MassPerRevolution(metered / test.Turns)));
+    }
+
+    private static CatchTest AsCatchTest(DriveWheelQuestion question, IReadOnlyList<OutletCatch> outlets)
+    {
+        var step = question.TurnResolution?.Count ?? DriveWheelDefaults.TurnResolution.Value.Canonical;
+        return new CatchTest
+        {
+            Catches = [.. question.Tests.Select(test => Catch.Net(test.Caught, new CountedRevolutions(test.Turns, step)))],
+            Scale = question.Scale ?? UnstatedScale,
+            CaughtPoints = Points(question, outlets),
+        };
+    }
+
+    private static bool Agree(DriveWheelQuestion question, CatchTest test, MassPerRevolutionEstimate estimate) => CatchAgreement.Of(
+        CatchReadings.From(test), estimate, Prior(question), test.Scale.SharedTareUncertainty(test.TareRounding) * (test.CaughtPoints?.Scale ?? 1)).Agree;
+
+    // Three outlets or more tell their own spread.
+    private static CaughtPoints? Points(DriveWheelQuestion question, IReadOnlyList<OutletCatch> outlets)
+    {
+        if (question is not { Outlets: { } all, OutletsCaught: { } caught } || caught == all)
+            return null;
+        var spread = question.OutletSpread
+            ?? (outlets.Count >= 3 ? Math.Sqrt(outlets.Sum(outlet => outlet.Deviation * outlet.Deviation) / (outlets.Count - 1)) : DriveWheelDefaults.Spread.Value.Canonical);
+        return new CaughtPoints(caught, all, spread);
+    }
+
+    private static TwoPartUncertainty Relative(DriveWheelQuestion question, MassPerRevolutionEstimate estimate)
+    {
+        var circumference = question.Wheel.RelativeUncertainty
+            ?? (question.Wheel.Origin == WheelOrigin.Diameter ? DriveWheelDefaults.UncertaintyFromDiameter : DriveWheelDefaults.CircumferenceUncertainty.Value.Canonical);
+        return estimate.UncertaintyOf(estimate.RelativeVariance + circumference * circumference);
+    }
+
+    private static RateAcceptance Accept(MassPerArea rate, MassPerArea target, TwoPartUncertainty relative, double tolerance)
+    {
+        var ratio = rate.KilogramsPerSquareMetre / target.KilogramsPerSquareMetre;
+        var uncertainty = relative.Times(ratio);
+        return new(
+            MeasuredValue.Create(ratio - 1, uncertainty, DriveWheelDefaults.Coverage),
+            !Threshold.IsAbove(Math.Abs(ratio - 1), tolerance),
+            Conformance.Probability(ratio, uncertainty, 1 - tolerance, 1 + tolerance));
+    }
+
+    private static IReadOnlyList<OutletCatch> Outlets(DriveWheelQuestion question, double tolerance)
+    {
+        if (question.Tests.Count == 0 || question.Tests.Any(test => test.PerOutlet.Count == 0))
+            return [];
+        var count = question.Tests.Min(test => test.PerOutlet.Count);
+        return OutletCatch.Compare([.. Enumerable.Range(0, count).Select(i => new Mass(question.Tests.Sum(test => test.PerOutlet[i].Kilograms)))], tolerance);
+    }
+}

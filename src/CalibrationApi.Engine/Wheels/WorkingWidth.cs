@@ -1,0 +1,34 @@
+using CalibrationApi.Engine.Quantities;
+
+namespace CalibrationApi.Engine.Wheels;
+
+/// <summary>The width of a machine: built, driven and typed in.</summary>
+/// <param name="Nominal">Openers times spacing.</param>
+/// <param name="PassToPass">Distance from a mark on the machine to the same mark in the next pass; null when not measured.</param>
+/// <param name="InForce">Width typed into the controller; null when not stated: the nominal one.</param>
+public sealed record WorkingWidth(Length Nominal, Length? PassToPass = null, Length? InForce = null)
+{
+    /// <summary>Width covered anew with each pass: pass to pass where it was measured, otherwise the nominal width.</summary>
+    public Length Effective => PassToPass ?? Nominal;
+
+    /// <summary>Width that the controller reckons with.</summary>
+    public Length Used => InForce ?? Nominal;
+
+    /// <summary>Nominal less effective width: positive where passes overlap, negative where strips are left.</summary>
+    public Length Overlap => new(Nominal.Metres - Effective.Metres);
+
+    /// <summary>Overlap as a share of the width covered anew, W / (W - o) - 1: the product that a field takes beyond its area.</summary>
+    public double OverlapShare => Nominal.Metres / Effective.Metres - 1;
+
+    /// <summary>Rate applied to the field over the rate set: W_used / W_effective.</summary>
+    public double RateFactor => Used.Metres / Effective.Metres;
+
+    /// <summary>Area worked twice in a field: the overlap share of it.</summary>
+    /// <param name="field">Area of the field.</param>
+    public Area WorkedTwice(Area field) => new(field.SquareMetres * OverlapShare);
+
+    /// <summary>The nominal width of a machine: openers times spacing.</summary>
+    /// <param name="openers">Number of openers, above 0.</param>
+    /// <param name="spacing">Distance between neighbours.</param>
+    public static Length OfOpeners(int openers, Length spacing) => new(openers * spacing.Metres);
+}
