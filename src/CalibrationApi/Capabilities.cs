@@ -15,6 +15,7 @@ using CalibrationApi.Plans;
 using CalibrationApi.Products;
 using CalibrationApi.ScaleChecks;
 using CalibrationApi.Scales;
+using CalibrationApi.SeedRowLimits;
 using CalibrationApi.Units;
 using CalibrationApi.Workspaces;
 
@@ -28,6 +29,7 @@ internal static class Capabilities
         services.AddCatchTests();
         services.AddCatchPlans();
         services.AddMeterSpeeds();
+        services.AddSeedRowLimits();
         services.AddMachines();
         services.AddProducts();
         services.AddLots();
@@ -47,6 +49,7 @@ internal static class Capabilities
         v1.MapCatchPlans();
         v1.MapCatchTests();
         v1.MapMeterSpeeds();
+        v1.MapSeedRowLimits();
         v1.MapUnits();
         v1.MapCodes();
         v1.MapMachines();

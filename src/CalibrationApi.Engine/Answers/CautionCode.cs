@@ -30,4 +30,16 @@ public static class CautionCode
     /// <summary>A container that is too heavy for one person once the catch is in it.</summary>
     [Remedy("Lift it with two persons or a hoist.")]
     public const string HeavyContainer = "heavy-container";
+
+    /// <summary>Published limits of fertilizer with the seed do not know the field.</summary>
+    [Remedy("Local guidance, the product label and a licensed adviser go first.")]
+    public const string LocalGuidanceFirst = "local-guidance-first";
+
+    /// <summary>A stand that thins although no published limit is exceeded.</summary>
+    [Remedy("Read the conditions of each limit, and place less where the seedbed dries. What is put away from the seed row cannot harm it.")]
+    public const string LimitIsNoPromise = "limit-is-no-promise";
+
+    /// <summary>Seed and fertilizer that lie closer together than the opener promises.</summary>
+    [Remedy("Dig up a few rows behind the drill and measure the spread.")]
+    public const string SpreadToBeMeasured = "spread-to-be-measured";
 }

@@ -14,6 +14,7 @@ using CalibrationApi.Plans;
 using CalibrationApi.Products;
 using CalibrationApi.ScaleChecks;
 using CalibrationApi.Scales;
+using CalibrationApi.SeedRowLimits;
 using CalibrationApi.Units;
 using CalibrationApi.Workspaces;
 
@@ -28,6 +29,8 @@ namespace CalibrationApi.Http;
 [JsonSerializable(typeof(CatchPlanAnswer))]
 [JsonSerializable(typeof(MeterSpeedRequest))]
 [JsonSerializable(typeof(MeterSpeedAnswer))]
+[JsonSerializable(typeof(SeedRowLimitRequest))]
+[JsonSerializable(typeof(SeedRowLimitAnswer))]
 [JsonSerializable(typeof(UnitsAnswer))]
 [JsonSerializable(typeof(CodesAnswer))]
 [JsonSerializable(typeof(RecordCatchTestRequest))]
