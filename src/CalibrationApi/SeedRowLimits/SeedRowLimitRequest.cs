@@ -52,7 +52,7 @@ public sealed class ProductWithSeed
     public NutrientRates? Nutrients { get; init; }
 
     /// <summary>
-    /// Form of its nitrogen. Coated or treated urea is <c>urea</c>: no source has a number for it. When it is not stated, all nitrogen counts as urea.
+    /// Form of its nitrogen. Coated or treated urea is <c>urea</c>: no source has a number for it. Default urea, the form that harms most: judgement.
     /// </summary>
     public string? NitrogenForm { get; init; }
 }
