@@ -18,6 +18,7 @@ using CalibrationApi.Plans;
 using CalibrationApi.Products;
 using CalibrationApi.ScaleChecks;
 using CalibrationApi.Scales;
+using CalibrationApi.SeedRowLimits;
 using CalibrationApi.Units;
 using CalibrationApi.VolumeChecks;
 using CalibrationApi.Workspaces;
@@ -36,6 +37,7 @@ internal static class Capabilities
         services.AddVolumeChecks();
         services.AddDistanceSensors();
         services.AddDriveWheelTurns();
+        services.AddSeedRowLimits();
         services.AddMachines();
         services.AddProducts();
         services.AddLots();
@@ -59,6 +61,7 @@ internal static class Capabilities
         v1.MapVolumeChecks();
         v1.MapDistanceSensors();
         v1.MapDriveWheelTurns();
+        v1.MapSeedRowLimits();
         v1.MapUnits();
         v1.MapCodes();
         v1.MapMachines();

@@ -14,6 +14,7 @@ internal sealed class Question
     public const string VolumeCheck = "volume-check";
     public const string DistanceSensor = "distance-sensor";
     public const string DriveWheelTurns = "drive-wheel-turns";
+    public const string SeedRowLimit = "seed-row-limit";
 
     private readonly Draft body;
 
@@ -25,6 +26,7 @@ internal sealed class Question
 
     public static IReadOnlyList<string> Operations { get; } = [CatchTest, CatchPlan, MeterSpeed, BulkDensity, VolumeCheck];
     public static IReadOnlyList<string> Operations { get; } = [CatchTest, CatchPlan, MeterSpeed, DistanceSensor, DriveWheelTurns];
+    public static IReadOnlyList<string> Operations { get; } = [CatchTest, CatchPlan, MeterSpeed, SeedRowLimit];
 
     public string Operation { get; }
 

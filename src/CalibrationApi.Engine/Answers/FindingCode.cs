@@ -285,4 +285,39 @@ public static class FindingCode
     /// <summary>A skid is stated beside a circumference that was measured on the ground.</summary>
     [Remedy("If the wheel was driving the meters on that run, the circumference holds the skid already: leave skid out."), Severities(Severity.Note)]
     public const string SkidCountedTwice = "skid-counted-twice";
+    /// <summary>More lies with the seed than a published limit allows, or a limit that was stated.</summary>
+    [Remedy("Place less with the seed, or put the rest away from the seed row. If the limit is of another region than yours, ask for the one of your own."), Severities(Severity.Warning, Severity.Stop)]
+    public const string AbovePublishedLimit = "above-published-limit";
+
+    /// <summary>No source that is held has a number for this crop, soil, moisture, opener and region.</summary>
+    [Remedy("Ask local guidance, and state its limit under localLimits. No number is not a permission."), Severities(Severity.Warning)]
+    public const string NoPublishedLimit = "no-published-limit";
+
+    /// <summary>A part of what lies with the seed is counted by no limit that has a number for this case.</summary>
+    [Remedy("Ask local guidance about that nutrient, and state its limit under localLimits, or put that product away from the seed row."), Severities(Severity.Warning)]
+    public const string NutrientWithoutLimit = "nutrient-without-limit";
+
+    /// <summary>Sources print different limits for the same case.</summary>
+    [Remedy("Go by the stricter one, unless your own region's guidance says otherwise."), Severities(Severity.Warning)]
+    public const string SourcesDisagree = "sources-disagree";
+
+    /// <summary>No region was stated, so limits of several regions are shown.</summary>
+    [Remedy("State the region. Say elsewhere if it is not among the words."), Severities(Severity.Warning)]
+    public const string RegionNotStated = "region-not-stated";
+
+    /// <summary>The form of nitrogen in a product was not stated, so that it counts as urea.</summary>
+    [Remedy("State nitrogenForm for that product; the label names it."), Severities(Severity.Warning)]
+    public const string NitrogenFormNotStated = "nitrogen-form-not-stated";
+
+    /// <summary>The opener and its rows lie between, or beyond, those for which the source prints a limit.</summary>
+    [Remedy("Nothing to do: the stricter printed limit was taken. The answer names the printed ones."), Severities(Severity.Note)]
+    public const string BetweenPublishedLimits = "between-published-limits";
+
+    /// <summary>A limit was reduced as its source states for such a seedbed.</summary>
+    [Remedy("Nothing to do: the reduced limit was used."), Severities(Severity.Note)]
+    public const string LimitReduced = "limit-reduced";
+
+    /// <summary>The spread is much wider than a source pairs with such an opener.</summary>
+    [Remedy("Measure the spread of seed and fertilizer in the field, and check its unit."), Severities(Severity.Note)]
+    public const string SpreadUnusual = "spread-unusual";
 }

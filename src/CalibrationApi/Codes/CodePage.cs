@@ -15,7 +15,7 @@ internal static partial class CodePage
         ("refusal", "Refusals", "In the <code>errors</code> of a problem too: every member is well-formed, but together they have no sound answer."),
         ("finding", "Findings and reasons", "In the <code>findings</code> and <code>reasons</code> of an answer. A note is worth knowing, a warning wants a look, and a stop forbids seeding on the answer."),
         ("mistake", "Likely mistakes", "In the <code>likelyMistakes</code> of a catch test. Each comes with its probability; the mass alone proves none of them, so the remedy is what to look at."),
-        ("caution", "Cautions", "In the <code>cautions</code> of a catch plan, always to be shown. The machine's manual, the product label, local rules and licensed or certified advice go first."),
+        ("caution", "Cautions", "In the <code>cautions</code> of an answer, always to be shown. The machine's manual, the product label, local rules and licensed or certified advice go first."),
     ];
 
     public static string Html => Written.Value;

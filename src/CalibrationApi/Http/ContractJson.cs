@@ -17,6 +17,7 @@ using CalibrationApi.Plans;
 using CalibrationApi.Products;
 using CalibrationApi.ScaleChecks;
 using CalibrationApi.Scales;
+using CalibrationApi.SeedRowLimits;
 using CalibrationApi.Units;
 using CalibrationApi.VolumeChecks;
 using CalibrationApi.Workspaces;
@@ -40,6 +41,8 @@ namespace CalibrationApi.Http;
 [JsonSerializable(typeof(DistanceSensorAnswer))]
 [JsonSerializable(typeof(DriveWheelTurnsRequest))]
 [JsonSerializable(typeof(DriveWheelTurnsAnswer))]
+[JsonSerializable(typeof(SeedRowLimitRequest))]
+[JsonSerializable(typeof(SeedRowLimitAnswer))]
 [JsonSerializable(typeof(UnitsAnswer))]
 [JsonSerializable(typeof(CodesAnswer))]
 [JsonSerializable(typeof(RecordCatchTestRequest))]

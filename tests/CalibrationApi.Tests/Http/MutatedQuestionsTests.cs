@@ -16,6 +16,7 @@ public sealed class MutatedQuestionsTests
     [InlineData(Question.MeterSpeed, 20263)]
     [InlineData(Question.DistanceSensor, 20264)]
     [InlineData(Question.DriveWheelTurns, 20265)]
+    [InlineData(Question.SeedRowLimit, 20267)]
     public async Task Post_QuestionChangedAtRandom_IsAnsweredOrRefusedButNeverFails(string operation, int seed)
     {
         var random = new Random(seed);

@@ -9,6 +9,7 @@ public sealed class RepeatabilityOfAnswersTests
     [InlineData(Question.MeterSpeed)]
     [InlineData(Question.DistanceSensor)]
     [InlineData(Question.DriveWheelTurns)]
+    [InlineData(Question.SeedRowLimit)]
     public async Task Answer_SameQuestionAgainAndOnAnotherHost_IsTheSameToTheByte(string operation)
     {
         await using var otherHost = new ApiHost();

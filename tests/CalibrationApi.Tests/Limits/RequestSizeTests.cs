@@ -96,6 +96,7 @@ public sealed class RequestSizeTests
     [InlineData(Question.CatchTest)]
     [InlineData(Question.CatchPlan)]
     [InlineData(Question.MeterSpeed)]
+    [InlineData(Question.SeedRowLimit)]
     public async Task Batch_OfEveryCalculation_CountsAsMuchWork(string operation)
     {
         using var content = new ByteArrayContent("{}\n"u8.ToArray());

@@ -1,0 +1,32 @@
+namespace CalibrationApi.Engine.SeedRowLimits;
+
+/// <summary>What a published limit counts. Phosphate is P2O5 and potash K2O, as on labels.</summary>
+public enum LimitedNutrient
+{
+    /// <summary>All nitrogen.</summary>
+    Nitrogen,
+
+    /// <summary>Nitrogen from urea.</summary>
+    UreaNitrogen,
+
+    /// <summary>Nitrogen from urea and from ammonium sulphate.</summary>
+    UreaAndSulphateNitrogen,
+
+    /// <summary>All nitrogen but that of ammonium phosphates.</summary>
+    NitrogenBesidePhosphates,
+
+    /// <summary>P2O5.</summary>
+    Phosphate,
+
+    /// <summary>K2O.</summary>
+    Potash,
+
+    /// <summary>Nitrogen and K2O together.</summary>
+    NitrogenPlusPotash,
+
+    /// <summary>Sulphur, as the element.</summary>
+    Sulphur,
+
+    /// <summary>Nitrogen, P2O5, K2O and sulphur together: what is limited to nothing at all.</summary>
+    AllNutrients,
+}

@@ -1,0 +1,23 @@
+namespace CalibrationApi.Engine.SeedRowLimits;
+
+/// <summary>The form of the nitrogen in a product, as far as published limits tell forms apart.</summary>
+public enum NitrogenForm
+{
+    /// <summary>Urea; also urea that is coated or treated, for which no source held here has a number.</summary>
+    Urea,
+
+    /// <summary>Urea and ammonium nitrate in solution; all of its nitrogen counts as urea, because limits without urea exclude it.</summary>
+    UreaAmmoniumNitrate,
+
+    /// <summary>Ammonium sulphate.</summary>
+    AmmoniumSulphate,
+
+    /// <summary>Ammonium phosphates.</summary>
+    AmmoniumPhosphate,
+
+    /// <summary>Ammonium nitrate.</summary>
+    AmmoniumNitrate,
+
+    /// <summary>None of these.</summary>
+    Other,
+}

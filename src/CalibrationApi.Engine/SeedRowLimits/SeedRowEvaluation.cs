@@ -1,0 +1,79 @@
+using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.SeedRowLimits.Published;
+
+namespace CalibrationApi.Engine.SeedRowLimits;
+
+/// <summary>Fertilizer placed with the seed against published limits.</summary>
+public static class SeedRowEvaluation
+{
+    private static readonly LimitedNutrient[] Told =
+    [
+        LimitedNutrient.Nitrogen, LimitedNutrient.UreaNitrogen, LimitedNutrient.Phosphate, LimitedNutrient.Potash,
+        LimitedNutrient.NitrogenPlusPotash, LimitedNutrient.Sulphur,
+    ];
+
+    /// <summary>Evaluates <paramref name="row"/>.</summary>
+    /// <remarks>
+    /// The sum over products counts, and the zone with the heaviest load. A limit is used for its own crop, place, soil,
+    /// moisture and geometry only; what a source does not print has no number here. Where a source makes its limit a
+    /// function of seedbed utilisation, the stricter of the two nearest printed numbers is taken. Sources are in SOURCES.md.
+    /// </remarks>
+    /// <exception cref="ArgumentException">No product, products with different zones, or a spread wider than the row spacing.</exception>
+    public static SeedRowResult Evaluate(SeedRow row)
+    {
+        var utilisation = SeedRowLimits.SeedbedUtilisation.Of(row.Spread, row.RowSpacing);
+        var load = SeedRowLoad.Of(row.Products);
+        LimitJudgement[] judged = [.. Candidates(row)
+            .Select(limit => LimitJudgement.Of(limit, row, load))
+            .OrderBy(one => Rank(one.Verdict))
+            .ThenByDescending(one => one.Used)
+            .ThenByDescending(one => one.Load.KilogramsPerSquareMetre)];
+        var verdict = judged.Any(one => one.Verdict == LimitVerdict.Above) ? LimitVerdict.Above
+            : judged.Any(one => one.Verdict == LimitVerdict.Within && one.Load.KilogramsPerSquareMetre > 0) ? LimitVerdict.Within
+            : LimitVerdict.NoPublishedLimit;
+        var unjudged = load.NotCountedBy([.. judged.Where(one => one.Allowed is not null).Select(one => one.Limit.Nutrient).Distinct()]);
+        return new SeedRowResult
+        {
+            Headline = SeedRowSentences.Headline(row, verdict, judged, unjudged),
+            Verdict = verdict,
+            SeedbedUtilisation = utilisation,
+            Loads = [.. Told.Select(nutrient => (nutrient, worst: load.Worst(nutrient))).Select(each => new NutrientLoad(each.nutrient, each.worst.Load, each.worst.Zone))],
+            Limits = judged,
+            Reductions = [.. PublishedLimits.Reductions.Where(reduction => IsOf(reduction.Source, row) && reduction.IsFor(row))],
+            Assumptions = [.. Unstated(row).Select(product => new Assumption(
+                "nitrogenForm", null, $"The form of the nitrogen in {product.Name} is not stated. It is counted as urea, which harms most: judgement."))],
+            Findings = [.. SeedRowFindings.Of(row, judged, verdict, unjudged)],
+            Cautions = SeedRowSentences.Cautions,
+        };
+    }
+
+    /// <summary>Products with nitrogen of a form that is not stated.</summary>
+    internal static IEnumerable<PlacedProduct> Unstated(SeedRow row) =>
+        row.Products.Where(product => product is { NitrogenForm: null, Analysis.N: > 0 });
+
+    private static IEnumerable<PublishedLimit> Candidates(SeedRow row) =>
+    [
+        .. PublishedLimits.All.Where(limit => limit.Crops.Contains(row.Crop) && IsOf(limit.Source, row)),
+        .. row.LocalLimits.Select(limit => Stated(limit, row.Crop)),
+    ];
+
+    private static bool IsOf(LimitSource source, SeedRow row) =>
+        (row.Region is not { } region || source.Regions.Contains(region)) && (row.Sources is null || row.Sources.Contains(source.Key));
+
+    // Stated for this very case, so nothing is left to look up.
+    private static PublishedLimit Stated(LocalLimit limit, Crop crop) => new()
+    {
+        Source = new LimitSource(LimitSource.StatedKey, limit.Source, "stated with the question", null, "your field", Enum.GetValues<Region>(), null),
+        Crops = [crop],
+        Nutrient = limit.Nutrient,
+        Soils = SoilLimit.Any(new AnyOpener(new PrintedRate(limit.Rate.KilogramsPerSquareMetre * 10_000, "kg/ha"))),
+        Conditions = "Its conditions are not known here.",
+    };
+
+    private static int Rank(LimitVerdict verdict) => verdict switch
+    {
+        LimitVerdict.Above => 0,
+        LimitVerdict.Within => 1,
+        _ => 2,
+    };
+}

@@ -1,0 +1,83 @@
+using CalibrationApi.Engine.Quantities;
+
+namespace CalibrationApi.Engine.SeedRowLimits;
+
+/// <summary>Nutrients that lie with the seed in each zone: the sum over all products.</summary>
+public sealed class SeedRowLoad
+{
+    private readonly Zone[] zones;
+
+    private SeedRowLoad(Zone[] zones) => this.zones = zones;
+
+    /// <summary>Number of zones; 1 without variable rates.</summary>
+    public int Zones => zones.Length;
+
+    /// <summary>Adds up what is placed with the seed.</summary>
+    /// <param name="products">The products; those with more than one rate have one for each of the same zones.</param>
+    /// <remarks>Rate times share, summed over the products of a zone. Nitrogen of a form that is not stated counts as urea, the form that harms most.</remarks>
+    /// <exception cref="ArgumentException">No product, or products with different numbers of zones.</exception>
+    public static SeedRowLoad Of(IReadOnlyList<PlacedProduct> products)
+    {
+        var counts = products.Select(product => product.Rates.Count).Where(count => count != 1).Distinct().ToArray();
+        if (products.Count == 0 || counts.Length > 1 || counts.Contains(0))
+            throw new ArgumentException("At least one product is needed, and the same zones for all.", nameof(products));
+        return new SeedRowLoad([.. Enumerable.Range(0, counts.Length == 0 ? 1 : counts[0]).Select(zone => Zone.Of(products, zone))]);
+    }
+
+    /// <summary>The heaviest load of what a limit counts, and the zone that has it.</summary>
+    /// <returns>The load, and its zone counted from 1; the first one of equals.</returns>
+    public (MassPerArea Load, int Zone) Worst(LimitedNutrient nutrient)
+    {
+        var loads = zones.Select(zone => zone.Of(nutrient)).ToArray();
+        var worst = Array.IndexOf(loads, loads.Max());
+        return (new MassPerArea(loads[worst]), worst + 1);
+    }
+
+    /// <summary>What is placed with the seed in some zone without being counted by any of <paramref name="judged"/>, in words.</summary>
+    internal IReadOnlyList<string> NotCountedBy(IReadOnlyCollection<LimitedNutrient> judged) =>
+        [.. zones.SelectMany(zone => zone.Parts()).Where(part => part.Mass > 0 && !part.CountedBy.Any(judged.Contains)).Select(part => part.Name).Distinct()];
+
+    // kg/m2 each.
+    private sealed record Zone(double Urea, double Sulphate, double Phosphates, double OtherNitrogen, double P2O5, double K2O, double S)
+    {
+        public static Zone Of(IReadOnlyList<PlacedProduct> products, int zone) => new(
+            Nitrogen(products, zone, NitrogenForm.Urea, NitrogenForm.UreaAmmoniumNitrate),
+            Nitrogen(products, zone, NitrogenForm.AmmoniumSulphate),
+            Nitrogen(products, zone, NitrogenForm.AmmoniumPhosphate),
+            Nitrogen(products, zone, NitrogenForm.AmmoniumNitrate, NitrogenForm.Other),
+            products.Sum(product => product.RateIn(zone).KilogramsPerSquareMetre * product.Analysis.P2O5),
+            products.Sum(product => product.RateIn(zone).KilogramsPerSquareMetre * product.Analysis.K2O),
+            products.Sum(product => product.RateIn(zone).KilogramsPerSquareMetre * product.Analysis.S));
+
+        public double Of(LimitedNutrient nutrient) => nutrient switch
+        {
+            LimitedNutrient.Nitrogen => Urea + Sulphate + Phosphates + OtherNitrogen,
+            LimitedNutrient.UreaNitrogen => Urea,
+            LimitedNutrient.UreaAndSulphateNitrogen => Urea + Sulphate,
+            LimitedNutrient.NitrogenBesidePhosphates => Urea + Sulphate + OtherNitrogen,
+            LimitedNutrient.Phosphate => P2O5,
+            LimitedNutrient.Potash => K2O,
+            LimitedNutrient.NitrogenPlusPotash => Of(LimitedNutrient.Nitrogen) + K2O,
+            LimitedNutrient.Sulphur => S,
+            LimitedNutrient.AllNutrients => Of(LimitedNutrient.NitrogenPlusPotash) + P2O5 + S,
+            _ => throw new ArgumentOutOfRangeException(nameof(nutrient), nutrient, null),
+        };
+
+        public IEnumerable<(string Name, double Mass, LimitedNutrient[] CountedBy)> Parts() =>
+        [
+            ("urea nitrogen", Urea, [.. AllNitrogen, LimitedNutrient.UreaNitrogen, LimitedNutrient.UreaAndSulphateNitrogen, LimitedNutrient.NitrogenBesidePhosphates]),
+            ("nitrogen of ammonium sulphate", Sulphate, [.. AllNitrogen, LimitedNutrient.UreaAndSulphateNitrogen, LimitedNutrient.NitrogenBesidePhosphates]),
+            ("nitrogen of ammonium phosphate", Phosphates, AllNitrogen),
+            ("other nitrogen", OtherNitrogen, [.. AllNitrogen, LimitedNutrient.NitrogenBesidePhosphates]),
+            ("P2O5", P2O5, [LimitedNutrient.Phosphate, LimitedNutrient.AllNutrients]),
+            ("K2O", K2O, [LimitedNutrient.Potash, LimitedNutrient.NitrogenPlusPotash, LimitedNutrient.AllNutrients]),
+            ("sulphur", S, [LimitedNutrient.Sulphur, LimitedNutrient.AllNutrients]),
+        ];
+
+        private static readonly LimitedNutrient[] AllNitrogen = [LimitedNutrient.Nitrogen, LimitedNutrient.NitrogenPlusPotash, LimitedNutrient.AllNutrients];
+
+        private static double Nitrogen(IReadOnlyList<PlacedProduct> products, int zone, params NitrogenForm[] forms) => products
+            .Where(product => forms.Contains(product.NitrogenForm ?? NitrogenForm.Urea))
+            .Sum(product => product.RateIn(zone).KilogramsPerSquareMetre * product.Analysis.N);
+    }
+}

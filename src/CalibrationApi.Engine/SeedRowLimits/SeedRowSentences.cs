@@ -1,0 +1,37 @@
+using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.Quantities;
+
+namespace CalibrationApi.Engine.SeedRowLimits;
+
+/// <summary>The headline and the cautions of what lies in the seed row.</summary>
+internal static class SeedRowSentences
+{
+    public static IReadOnlyList<Caution> Cautions { get; } =
+    [
+        new(CautionCode.LocalGuidanceFirst, $"Local guidance, the product label and a licensed adviser go before any limit named here."),
+        new(CautionCode.LimitIsNoPromise, $"A published limit holds for its crop, soil, moisture, opener and region. A stand can thin below it, and the more so where the seedbed dries."),
+        new(CautionCode.SpreadToBeMeasured, $"Measure the spread of seed and fertilizer in the field: it changes with air flow, soil, moisture, residue and wear of the opener."),
+    ];
+
+    public static FormattableString Headline(SeedRow row, LimitVerdict verdict, IReadOnlyList<LimitJudgement> judged, IReadOnlyList<string> unjudged)
+    {
+        if (verdict == LimitVerdict.NoPublishedLimit)
+            return $"No published limit is held for what lies with the seed of {SeedRowWords.Of(row.Crop)} on {SeedRowWords.Of(row.Soil)}, {SeedRowWords.Of(row.Moisture)}, in {SeedRowWords.Of(row.Region)}, so there is no number. Ask local guidance before you place fertilizer with the seed.";
+        var lead = judged.First(one => one.Verdict == verdict && one.Load.KilogramsPerSquareMetre > 0);
+        var nutrient = SeedRowWords.Of(lead.Limit.Nutrient);
+        return verdict == LimitVerdict.Above
+            ? $"Above {Whose(lead, row)}: {lead.Load} of {nutrient} with the seed{Zone(lead, row)} against {lead.Allowed!.Value}. Place at least {new MassPerArea(-lead.Margin!.Value.KilogramsPerSquareMetre)} less of that nutrient with the seed, or put it away from the seed row."
+            : (FormattableString)$"Not above {Whose(lead, row)}: {lead.Load} of {nutrient} with the seed{Zone(lead, row)} against {lead.Allowed!.Value}. {Rest(unjudged)}";
+    }
+
+    private static string Whose(LimitJudgement lead, SeedRow row) => lead.Limit.Source.Key == LimitSource.StatedKey
+        ? $"the limit that you state for {SeedRowWords.Of(row.Crop)} from {lead.Limit.Source.Publisher}"
+        : $"the published limit for {SeedRowWords.Of(row.Crop)} on {SeedRowWords.Of(row.Soil)}, {SeedRowWords.Of(row.Moisture)}, in {lead.Limit.Source.Place} ({lead.Limit.Source.Publisher}, {lead.Limit.Source.Edition})";
+
+    private static string Zone(LimitJudgement lead, SeedRow row) =>
+        row.Products.Any(product => product.Rates.Count > 1) ? FormattableString.Invariant($" in zone {lead.Zone}") : "";
+
+    private static string Rest(IReadOnlyList<string> unjudged) => unjudged.Count == 0
+        ? "That is no promise for your field."
+        : $"No limit held here judges the {SeedRowWords.List(unjudged)}.";
+}

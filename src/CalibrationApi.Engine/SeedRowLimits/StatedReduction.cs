@@ -1,0 +1,39 @@
+namespace CalibrationApi.Engine.SeedRowLimits;
+
+/// <summary>A reduction that a source states for its own limits.</summary>
+/// <param name="Source">The publication.</param>
+/// <param name="Cause">What it is stated for.</param>
+/// <param name="Left">Share of the limit that is left, a fraction; null when it depends on the case.</param>
+/// <param name="Statement">What the source says, in our words.</param>
+/// <param name="LimitsAreHeld">The limits that it reduces are held here, so that it can be applied.</param>
+public sealed record StatedReduction(LimitSource Source, ReductionCause Cause, double? Left, string Statement, bool LimitsAreHeld)
+{
+    /// <summary>True when it is stated for this seedbed and these products.</summary>
+    internal bool IsFor(SeedRow row) => Cause switch
+    {
+        ReductionCause.DrySeedbed => row.Moisture == SeedbedMoisture.Dry,
+        ReductionCause.CoarseAndDrySoil => row is { Soil: SoilTexture.Light, Moisture: SeedbedMoisture.Dry },
+        ReductionCause.CoarseAndMoistSoil => row is { Soil: SoilTexture.Light, Moisture: SeedbedMoisture.Good },
+        ReductionCause.Blend => row.Products.Count > 1,
+        _ => true,
+    };
+}
+
+/// <summary>What a reduction is stated for.</summary>
+public enum ReductionCause
+{
+    /// <summary>A dry seedbed.</summary>
+    DrySeedbed,
+
+    /// <summary>Coarse soil in a dry seedbed.</summary>
+    CoarseAndDrySoil,
+
+    /// <summary>Coarse soil in a moist seedbed.</summary>
+    CoarseAndMoistSoil,
+
+    /// <summary>A smaller loss of stand than the limit was made for.</summary>
+    SmallerStandLoss,
+
+    /// <summary>Several products together.</summary>
+    Blend,
+}

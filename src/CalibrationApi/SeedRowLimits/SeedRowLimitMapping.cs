@@ -1,0 +1,102 @@
+using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.SeedRowLimits;
+using CalibrationApi.Http;
+using CalibrationApi.Quantities;
+
+namespace CalibrationApi.SeedRowLimits;
+
+/// <summary>From the contract to the engine and back; nothing is computed here.</summary>
+internal static class SeedRowLimitMapping
+{
+    public static AnswerUnits UnitsFor(SeedRowLimitRequest request, string? choice)
+    {
+        var first = request.Products![0]!;
+        var nutrients = first.Nutrients;
+        return AnswerUnits.For(
+            choice,
+            Quantity.UnitOf(first.Rates?[0] ?? nutrients?.N ?? nutrients?.P2o5 ?? nutrients?.K2o ?? nutrients?.S),
+            Quantity.UnitOf(request.Spread));
+    }
+
+    public static SeedRow ToEngine(SeedRowLimitRequest request) => new()
+    {
+        Crop = Words.Read<Crop>(request.Crop)!.Value,
+        Soil = Words.Read<SoilTexture>(request.Soil)!.Value,
+        Moisture = Words.Read<SeedbedMoisture>(request.Moisture)!.Value,
+        Region = Words.Read<Region>(request.Region),
+        RowSpacing = request.RowSpacing!.Read(),
+        Spread = request.Spread!.Read(),
+        Opener = Words.Read<Opener>(request.Opener),
+        Products = [.. request.Products!.Select(product => Read(product!))],
+        Sources = request.Sources is { } keys ? [.. keys.Select(key => key!)] : null,
+        LocalLimits = [.. (request.LocalLimits ?? []).Select(limit => new LocalLimit(limit!.Source!, Words.Read<LimitedNutrient>(limit.Nutrient)!.Value, limit.Rate!.Read()))],
+    };
+
+    public static SeedRowLimitAnswer ToAnswer(SeedRowResult result, AnswerUnits units) => new()
+    {
+        Headline = units.Display.Write(result.Headline),
+        Verdict = Words.Of(result.Verdict),
+        SeedbedUtilisation = units.Ratio(result.SeedbedUtilisation),
+        Loads = [.. result.Loads.Select(load => new NutrientLoadAnswer { Nutrient = Words.Of(load.Nutrient), Rate = units.Rate(load.Rate), Zone = load.Zone })],
+        Limits = [.. result.Limits.Select(limit => ToAnswer(limit, units))],
+        Reductions = [.. result.Reductions.Select(reduction => new StatedReductionAnswer
+        {
+            Detail = reduction.Statement,
+            Left = reduction.Left is { } left ? units.Ratio(left) : null,
+            Applied = result.Limits.Any(limit => limit.Reduction == reduction),
+            Source = ToAnswer(reduction.Source),
+        })],
+        Assumptions = units.Assumptions(result.Assumptions),
+        Findings = units.Findings(result.Findings),
+        Cautions = [.. result.Cautions.Select(caution => new CautionAnswer { Code = caution.Code, Detail = units.Display.Write(caution.Detail) })],
+        EngineVersion = EngineVersion.Current,
+    };
+
+    private static PlacedProduct Read(ProductWithSeed product)
+    {
+        var form = Words.Read<NitrogenForm>(product.NitrogenForm);
+        if (product.Nutrients is { } nutrients)
+            return PlacedProduct.OfNutrients(product.Name!, Read(nutrients.N), Read(nutrients.P2o5), Read(nutrients.K2o), Read(nutrients.S), form);
+        var analysis = product.Analysis!;
+        return new PlacedProduct
+        {
+            Name = product.Name!,
+            Analysis = new NutrientAnalysis(Read(analysis.N), Read(analysis.P2o5), Read(analysis.K2o), Read(analysis.S)),
+            Rates = [.. product.Rates!.Select(rate => rate!.Read())],
+            NitrogenForm = form,
+        };
+    }
+
+    private static MassPerArea Read(MassPerAreaQuantity? rate) => rate?.Read() ?? new MassPerArea(0);
+
+    private static double Read(RatioQuantity? share) => share?.Canonical() ?? 0;
+
+    private static SeedRowLimitOfSource ToAnswer(LimitJudgement one, AnswerUnits units) => new()
+    {
+        Verdict = Words.Of(one.Verdict),
+        Nutrient = Words.Of(one.Limit.Nutrient),
+        Load = units.Rate(one.Load),
+        Zone = one.Zone,
+        Limit = one.Allowed is { } allowed ? units.Rate(allowed) : null,
+        Margin = one.Margin is { } margin ? units.Rate(margin) : null,
+        AsPrinted = one.AsPrinted is { } printed ? Printed(printed) : null,
+        Basis = one.Basis is { } basis ? Words.Of(basis) : null,
+        Cells = [.. one.Cells.Select(cell => new PrintedLimit { Geometry = cell.Geometry, Limit = Printed(cell.Rate) })],
+        Reason = one.Reason,
+        Conditions = one.Limit.Conditions,
+        Source = ToAnswer(one.Limit.Source),
+    };
+
+    private static MassPerAreaQuantity Printed(PrintedRate rate) => new() { Value = AnswerUnits.Shown(rate.Value), Unit = rate.Unit };
+
+    private static LimitSourceAnswer ToAnswer(LimitSource source) => new()
+    {
+        Key = source.Key,
+        Publisher = source.Publisher,
+        Title = source.Title,
+        Year = source.Year,
+        Region = source.Place,
+        Address = source.Address,
+    };
+}

@@ -1,0 +1,193 @@
+using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.SeedRowLimits;
+using CalibrationApi.Engine.SeedRowLimits.Published;
+
+namespace CalibrationApi.Engine.Tests.SeedRowLimits;
+
+/// <summary>Which limits are looked at, what they say, and what leads.</summary>
+public sealed class SeedRowVerdictTests
+{
+    public static TheoryData<Crop> Crops => [.. Enum.GetValues<Crop>()];
+
+    // 15 lb/ac are printed for 1 in spread in rows of 9 in.
+    [Theory]
+    [InlineData(14.9, LimitVerdict.Within)]
+    [InlineData(15, LimitVerdict.Within)]
+    [InlineData(15.1, LimitVerdict.Above)]
+    public void Verdict_LoadAgainstThePrintedLimit_IsWithinUpToIt(double pounds, LimitVerdict verdict)
+    {
+        var result = SeedRowEvaluation.Evaluate(Sown.Wheat(Sown.Urea(pounds)));
+
+        Assert.Equal(verdict, result.Verdict);
+        Assert.Equal(15 - pounds, Sown.InPounds(result.Limits[0].Margin), 1e-9);
+    }
+
+    [Fact]
+    public void Verdict_TwoProductsEachWithin_AreAboveTogether()
+    {
+        Assert.Equal(LimitVerdict.Within, SeedRowEvaluation.Evaluate(Sown.Wheat(Sown.Urea(10))).Verdict);
+        Assert.Equal(LimitVerdict.Above, SeedRowEvaluation.Evaluate(Sown.Wheat(Sown.Urea(10), Sown.Nitrogen("solution", 8, NitrogenForm.UreaAmmoniumNitrate))).Verdict);
+    }
+
+    [Fact]
+    public void Verdict_OneZoneAbove_CountsAndIsNamed()
+    {
+        var urea = new PlacedProduct { Name = "urea", Analysis = new NutrientAnalysis(N: 0.46), Rates = [Sown.Pounds(10), Sown.Pounds(40), Sown.Pounds(20)], NitrogenForm = NitrogenForm.Urea };
+
+        var result = SeedRowEvaluation.Evaluate(Sown.Wheat(urea));
+
+        Assert.Equal(LimitVerdict.Above, result.Verdict);
+        Assert.Equal(2, result.Limits[0].Zone);
+        Assert.Contains("18.4 lb/ac of urea nitrogen with the seed in zone 2 against 15 lb/ac", result.Text(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Headline_Verdict_NamesCropSoilPlaceAndSource()
+    {
+        var within = SeedRowEvaluation.Evaluate(Sown.Wheat()).Text();
+        var above = SeedRowEvaluation.Evaluate(Sown.Wheat(Sown.Urea(20))).Text();
+
+        Assert.StartsWith("Not above the published limit for wheat on medium soil, moist seedbed, in Manitoba (Manitoba Agriculture, year not shown)", within, StringComparison.Ordinal);
+        Assert.StartsWith("Above the published limit for wheat on medium soil, moist seedbed, in Manitoba (Manitoba Agriculture, year not shown)", above, StringComparison.Ordinal);
+        Assert.Contains("Place at least 5 lb/ac less of that nutrient", above, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [MemberData(nameof(Crops))]
+    public void Answer_AnyCropAndPlace_NeverSaysSafe(Crop crop)
+    {
+        foreach (var region in (Region?[])[null, .. Enum.GetValues<Region>().Select(region => (Region?)region)])
+        {
+            var result = SeedRowEvaluation.Evaluate(Sown.Wheat(Sown.Urea(1), Sown.Phosphate(10), Sown.Potash(5)) with { Crop = crop, Region = region });
+
+            string[] sentences =
+            [
+                result.Text(), .. result.Findings.Select(finding => DisplayUnits.Metric.Write(finding.Detail)), .. result.Limits.Select(limit => limit.Limit.Conditions + limit.Reason),
+                .. result.Cautions.Select(caution => DisplayUnits.Metric.Write(caution.Detail)),
+            ];
+            Assert.All(sentences, sentence => Assert.DoesNotContain("safe", sentence, StringComparison.OrdinalIgnoreCase));
+            Assert.Equal([CautionCode.LocalGuidanceFirst, CautionCode.LimitIsNoPromise, CautionCode.SpreadToBeMeasured], result.Cautions.Select(caution => caution.Code));
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Crops))]
+    public void Limits_AnyCropAndPlace_AreOfThemOnly(Crop crop)
+    {
+        foreach (var region in Enum.GetValues<Region>())
+        {
+            var result = SeedRowEvaluation.Evaluate(Sown.Wheat() with { Crop = crop, Region = region });
+
+            Assert.All(result.Limits, limit => Assert.True(limit.Limit.Crops.Contains(crop) && limit.Limit.Source.Regions.Contains(region)));
+            Assert.All(result.Reductions, reduction => Assert.Contains(region, reduction.Source.Regions));
+        }
+    }
+
+    [Theory]
+    [InlineData(Crop.Other, Region.Manitoba)]
+    [InlineData(Crop.Sunflower, Region.Manitoba)]
+    [InlineData(Crop.Wheat, Region.Elsewhere)]
+    [InlineData(Crop.Wheat, Region.Alberta)]
+    [InlineData(Crop.Wheat, Region.SouthDakota)]
+    public void Verdict_NothingHeldForIt_GivesNoNumber(Crop crop, Region region)
+    {
+        var result = SeedRowEvaluation.Evaluate(Sown.Wheat(Sown.Urea(1)) with { Crop = crop, Region = region });
+
+        Assert.Equal(LimitVerdict.NoPublishedLimit, result.Verdict);
+        Assert.DoesNotContain(result.Limits, limit => limit.Allowed is not null);
+        Assert.StartsWith("No published limit is held", result.Text(), StringComparison.Ordinal);
+        Assert.Contains(FindingCode.NoPublishedLimit, result.Codes());
+    }
+
+    // Manitoba limits urea only: potash alone is not judged by it, whatever the amount.
+    [Fact]
+    public void Verdict_OnlyWhatNoLimitCounts_IsNoVerdict()
+    {
+        var result = SeedRowEvaluation.Evaluate(Sown.Wheat(Sown.Potash(200)));
+
+        Assert.Equal(LimitVerdict.NoPublishedLimit, result.Verdict);
+        Assert.Contains(FindingCode.NoPublishedLimit, result.Codes());
+    }
+
+    [Fact]
+    public void Verdict_PartThatNoLimitCounts_IsNamed()
+    {
+        var result = SeedRowEvaluation.Evaluate(Sown.Wheat(Sown.Urea(10), Sown.Phosphate(40), Sown.Potash(40)));
+
+        Assert.Equal(LimitVerdict.Within, result.Verdict);
+        Assert.Contains(FindingCode.NutrientWithoutLimit, result.Codes());
+        Assert.EndsWith("No limit held here judges the nitrogen of ammonium phosphate, P2O5 and K2O.", result.Text(), StringComparison.Ordinal);
+    }
+
+    // Canola on medium soil, 1 in spread in rows of 9 in: Manitoba prints 0, Saskatchewan 10 lb/ac.
+    [Fact]
+    public void Limits_SourcesThatDisagree_AreAllShownAndTheStricterLeads()
+    {
+        var result = SeedRowEvaluation.Evaluate(Sown.Wheat(Sown.Urea(8)) with { Crop = Crop.Canola, Region = null });
+
+        Assert.Contains(FindingCode.SourcesDisagree, result.Codes());
+        Assert.Contains(FindingCode.RegionNotStated, result.Codes());
+        Assert.Equal("MB-SBU2", result.Limits[0].Limit.Source.Key);
+        Assert.Equal(LimitVerdict.Above, result.Limits[0].Verdict);
+        Assert.Equal(LimitVerdict.Within, result.Limits.Single(limit => limit.Limit.Source.Key == "SK-CANOLA").Verdict);
+        Assert.Contains("in Manitoba (", result.Text(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Limits_CornInKansasAndNorthDakota_AreBothShown()
+    {
+        var result = SeedRowEvaluation.Evaluate(Sown.Wheat(Sown.Potash(15)) with { Crop = Crop.Corn, Region = null, RowSpacing = Sown.Inches(30) });
+
+        var both = result.Limits.Where(limit => limit.Limit.Nutrient == LimitedNutrient.NitrogenPlusPotash).ToArray();
+        Assert.Equal(["KSU-CORN", "NDSU-CPR"], both.Select(limit => limit.Limit.Source.Key));
+        Assert.Equal([8.0, 10.0], both.Select(limit => Math.Round(Sown.InPounds(limit.Allowed), 9)));
+        Assert.Equal([LimitVerdict.Above, LimitVerdict.Within], both.Select(limit => limit.Verdict));
+        Assert.Contains(FindingCode.SourcesDisagree, result.Codes());
+    }
+
+    [Fact]
+    public void Sources_Chosen_AreTheOnlyOnesLookedAt()
+    {
+        var result = SeedRowEvaluation.Evaluate(Sown.Wheat() with { Region = null, Sources = ["KSU-WHEAT"] });
+
+        Assert.All(result.Limits, limit => Assert.Equal("KSU-WHEAT", limit.Limit.Source.Key));
+        Assert.Empty(result.Reductions);
+    }
+
+    [Fact]
+    public void LocalLimit_Stricter_Leads()
+    {
+        var result = SeedRowEvaluation.Evaluate(Sown.Wheat() with { LocalLimits = [new LocalLimit("adviser's sheet", LimitedNutrient.Nitrogen, Sown.Pounds(6))] });
+
+        Assert.Equal(LimitSource.StatedKey, result.Limits[0].Limit.Source.Key);
+        Assert.StartsWith("Above the limit that you state for wheat from adviser's sheet", result.Text(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void LocalLimit_WhereNothingIsHeld_IsJudged()
+    {
+        var result = SeedRowEvaluation.Evaluate(Sown.Wheat() with { Region = Region.Elsewhere, LocalLimits = [new LocalLimit("sheet", LimitedNutrient.Nitrogen, Sown.Pounds(10))] });
+
+        Assert.Equal(LimitVerdict.Within, result.Verdict);
+        Assert.DoesNotContain(FindingCode.RegionNotStated, result.Codes());
+    }
+
+    [Fact]
+    public void PublishedLimits_EachSource_StandsInTheListOfSources()
+    {
+        var sources = File.ReadAllText(Path.Combine(Repository(), "src", "CalibrationApi.Engine", "SOURCES.md"));
+
+        Assert.True(PublishedLimits.Keys.Count >= 15);
+        Assert.All(PublishedLimits.Keys, key => Assert.Contains($"| {key} |", sources, StringComparison.Ordinal));
+        Assert.All(PublishedLimits.All, limit => Assert.False(string.IsNullOrWhiteSpace(limit.Conditions) || limit.Source.Address is null));
+    }
+
+    private static string Repository()
+    {
+        var folder = new DirectoryInfo(AppContext.BaseDirectory);
+        while (!File.Exists(Path.Combine(folder.FullName, "CalibrationApi.sln")))
+            folder = folder.Parent!;
+        return folder.FullName;
+    }
+}
