@@ -12,6 +12,7 @@ using CalibrationApi.Lots;
 using CalibrationApi.Machines;
 using CalibrationApi.MeterSpeeds;
 using CalibrationApi.Plans;
+using CalibrationApi.ProductRates;
 using CalibrationApi.Products;
 using CalibrationApi.ScaleChecks;
 using CalibrationApi.Scales;
@@ -28,6 +29,7 @@ internal static class Capabilities
         services.AddCatchTests();
         services.AddCatchPlans();
         services.AddMeterSpeeds();
+        services.AddProductRates();
         services.AddMachines();
         services.AddProducts();
         services.AddLots();
@@ -47,6 +49,7 @@ internal static class Capabilities
         v1.MapCatchPlans();
         v1.MapCatchTests();
         v1.MapMeterSpeeds();
+        v1.MapProductRates();
         v1.MapUnits();
         v1.MapCodes();
         v1.MapMachines();

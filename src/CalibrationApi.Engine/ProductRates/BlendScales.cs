@@ -33,7 +33,7 @@ internal sealed class BlendScales
     public BlendProgram Program() => new(
         [.. question.Targets.Select((target, j) => products.Select(product => product.Share(target.Form) * rate / amounts[j]).ToArray())],
         [.. products.Select(product => (product.LeastRate?.KilogramsPerSquareMetre ?? 0) / rate)],
-        [.. products.Select(product => (product.MostRate?.KilogramsPerSquareMetre ?? double.PositiveInfinity) / rate)],
+        [.. products.Select(product => Math.Max(product.LeastRate?.KilogramsPerSquareMetre ?? 0, product.MostRate?.KilogramsPerSquareMetre ?? double.PositiveInfinity) / rate)],
         highestPrice > 0 ? [.. products.Select(product => product.PricePerKilogram!.Value / highestPrice)] : []);
 
     /// <summary>What the computed rates have to bring of a nutrient.</summary>
@@ -47,7 +47,7 @@ internal sealed class BlendScales
         {
             TargetKind.AtLeast => new BlendRow(
                 left > 0 ? left : double.NegativeInfinity,
-                target.Most is { } most ? (most.KilogramsPerSquareMetre - there) / scale : double.PositiveInfinity,
+                target.Most is { } most ? Math.Max(left, (most.KilogramsPerSquareMetre - there) / scale) : double.PositiveInfinity,
                 IsLimit: true),
             TargetKind.Exactly => new BlendRow(left, left, IsLimit: false),
             _ => new BlendRow(double.NegativeInfinity, left, IsLimit: true),

@@ -62,13 +62,13 @@ public static class ProductRateEvaluation
             throw new ArgumentException("A target and a product are needed.", nameof(question));
         if (question.Targets.DistinctBy(target => target.Form.Nutrient).Count() < question.Targets.Count)
             throw new ArgumentException("Two targets of one nutrient.", nameof(question));
-        if (question.Targets.Any(target => target.Most?.KilogramsPerSquareMetre < target.Amount.KilogramsPerSquareMetre))
+        if (question.Targets.Any(target => target.Most is { } most && Threshold.IsBelow(most.KilogramsPerSquareMetre, target.Amount.KilogramsPerSquareMetre)))
             throw new ArgumentException("A target above its own limit.", nameof(question));
         if (question.Products.Any(product => product.Analysis.All(one => one.Share <= 0) || OfferedProduct.IsMoreThanAWhole(product.Analysis)))
             throw new ArgumentException("An analysis of nothing, or of more than a whole.", nameof(question));
         if (question.Products.Select(product => product.PricePerKilogram is null).Distinct().Count() > 1)
             throw new ArgumentException("Prices for some products only.", nameof(question));
-        if (question.Products.Any(product => product.LeastRate?.KilogramsPerSquareMetre > product.MostRate?.KilogramsPerSquareMetre))
+        if (question.Products.Any(product => product is { LeastRate: { } least, MostRate: { } most } && Threshold.IsBelow(most.KilogramsPerSquareMetre, least.KilogramsPerSquareMetre)))
             throw new ArgumentException("A least rate above the most.", nameof(question));
     }
 

@@ -11,6 +11,7 @@ using CalibrationApi.Lots;
 using CalibrationApi.Machines;
 using CalibrationApi.MeterSpeeds;
 using CalibrationApi.Plans;
+using CalibrationApi.ProductRates;
 using CalibrationApi.Products;
 using CalibrationApi.ScaleChecks;
 using CalibrationApi.Scales;
@@ -28,6 +29,8 @@ namespace CalibrationApi.Http;
 [JsonSerializable(typeof(CatchPlanAnswer))]
 [JsonSerializable(typeof(MeterSpeedRequest))]
 [JsonSerializable(typeof(MeterSpeedAnswer))]
+[JsonSerializable(typeof(ProductRateRequest))]
+[JsonSerializable(typeof(ProductRateAnswer))]
 [JsonSerializable(typeof(UnitsAnswer))]
 [JsonSerializable(typeof(CodesAnswer))]
 [JsonSerializable(typeof(RecordCatchTestRequest))]
