@@ -15,6 +15,7 @@ using CalibrationApi.Lots;
 using CalibrationApi.Machines;
 using CalibrationApi.MeterSpeeds;
 using CalibrationApi.Plans;
+using CalibrationApi.ProductRates;
 using CalibrationApi.Products;
 using CalibrationApi.ScaleChecks;
 using CalibrationApi.Scales;
@@ -38,6 +39,7 @@ internal static class Capabilities
         services.AddDistanceSensors();
         services.AddDriveWheelTurns();
         services.AddSeedRowLimits();
+        services.AddProductRates();
         services.AddMachines();
         services.AddProducts();
         services.AddLots();
@@ -62,6 +64,7 @@ internal static class Capabilities
         v1.MapDistanceSensors();
         v1.MapDriveWheelTurns();
         v1.MapSeedRowLimits();
+        v1.MapProductRates();
         v1.MapUnits();
         v1.MapCodes();
         v1.MapMachines();

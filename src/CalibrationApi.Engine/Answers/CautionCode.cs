@@ -49,4 +49,15 @@ public static class CautionCode
     /// <summary>Seed and fertilizer that lie closer together than the opener promises.</summary>
     [Remedy("Dig up a few rows behind the drill and measure the spread.")]
     public const string SpreadToBeMeasured = "spread-to-be-measured";
+    /// <summary>Nutrients given without knowing what the soil holds and what local rules allow.</summary>
+    [Remedy("Rates follow a soil test, the product label, local rules and a licensed or certified adviser.")]
+    public const string SoilTestFirst = "soil-test-first";
+
+    /// <summary>Fertilizer in the seed row that kills the seed beside it.</summary>
+    [Remedy("Ask for the limit of what is laid in the seed row before placing any of it there.")]
+    public const string SeedRowHasItsOwnLimit = "seed-row-has-its-own-limit";
+
+    /// <summary>Products that cake, give off gas or feed a fire when they are mixed.</summary>
+    [Remedy("Read the labels and safety data sheets, and ask the supplier, before products share a tank or a heap.")]
+    public const string NotAllProductsMix = "not-all-products-mix";
 }

@@ -320,4 +320,35 @@ public static class FindingCode
     /// <summary>The spread is much wider than a source pairs with such an opener.</summary>
     [Remedy("Measure the spread of seed and fertilizer in the field, and check its unit."), Severities(Severity.Note)]
     public const string SpreadUnusual = "spread-unusual";
+    /// <summary>None of the products whose rates are open holds a nutrient that is still wanted.</summary>
+    [Remedy("Add a product that holds it, or take the target out."), Severities(Severity.Warning)]
+    public const string NutrientWithoutSource = "nutrient-without-source";
+
+    /// <summary>What is there already goes over an exact or at-most target.</summary>
+    [Remedy("Check the credits and the fixed rates. If they are right, nothing more of this nutrient should be applied."), Severities(Severity.Warning)]
+    public const string CreditsAboveTarget = "credits-above-target";
+
+    /// <summary>A nutrient stays short because products may not be applied at a higher rate.</summary>
+    [Remedy("Raise the most rate if it may be raised, add another source of the nutrient, or apply the rest apart."), Severities(Severity.Warning)]
+    public const string MostRateBinds = "most-rate-binds";
+
+    /// <summary>A nutrient goes over its target because products have to be applied at no lower rate.</summary>
+    [Remedy("Lower the least rate or leave it out, or raise the target."), Severities(Severity.Warning)]
+    public const string LeastRateBinds = "least-rate-binds";
+
+    /// <summary>A target cannot be met together with another one, because products hold both nutrients.</summary>
+    [Remedy("Add a product that holds the nutrient by itself, or loosen one of the targets that the sentence names, for example from exactly to at-least."), Severities(Severity.Warning)]
+    public const string TargetsConflict = "targets-conflict";
+
+    /// <summary>Much more of a nutrient is given than was asked for.</summary>
+    [Remedy("Nothing to do if it does no harm. Otherwise state a most for this nutrient, or add a product that holds less of it."), Severities(Severity.Note)]
+    public const string LargeSurplus = "large-surplus";
+
+    /// <summary>A product rate is higher than seeding machines usually put down.</summary>
+    [Remedy("Check the analysis and the targets, number and unit."), Severities(Severity.Warning)]
+    public const string UnusualProductRate = "unusual-product-rate";
+
+    /// <summary>A share stated as the element is higher than any usual product holds; it may be that of the oxide.</summary>
+    [Remedy("Look on the label whether it says K or K2O, and state that form."), Severities(Severity.Warning)]
+    public const string ElementOrOxide = "element-or-oxide";
 }

@@ -14,6 +14,7 @@ using CalibrationApi.Lots;
 using CalibrationApi.Machines;
 using CalibrationApi.MeterSpeeds;
 using CalibrationApi.Plans;
+using CalibrationApi.ProductRates;
 using CalibrationApi.Products;
 using CalibrationApi.ScaleChecks;
 using CalibrationApi.Scales;
@@ -43,6 +44,8 @@ namespace CalibrationApi.Http;
 [JsonSerializable(typeof(DriveWheelTurnsAnswer))]
 [JsonSerializable(typeof(SeedRowLimitRequest))]
 [JsonSerializable(typeof(SeedRowLimitAnswer))]
+[JsonSerializable(typeof(ProductRateRequest))]
+[JsonSerializable(typeof(ProductRateAnswer))]
 [JsonSerializable(typeof(UnitsAnswer))]
 [JsonSerializable(typeof(CodesAnswer))]
 [JsonSerializable(typeof(RecordCatchTestRequest))]

@@ -1,0 +1,166 @@
+using CalibrationApi.Engine.ProductRates;
+using CalibrationApi.Http;
+using CalibrationApi.Quantities;
+using FluentValidation;
+
+namespace CalibrationApi.ProductRates;
+
+/// <summary>Rules of a question about product rates.</summary>
+internal sealed class ProductRateRequestValidator : AbstractValidator<ProductRateRequest>
+{
+    public ProductRateRequestValidator()
+    {
+        RuleFor(question => question.Targets).Needed();
+        RuleFor(question => question.Targets).Items(1, 4);
+        RuleForEach(question => question.Targets!).SetValidator(new WantedNutrientValidator()!);
+        RuleFor(question => question.Products).Needed();
+        RuleFor(question => question.Products).Items(1, 20);
+        RuleForEach(question => question.Products!).SetValidator(new ProductOfferValidator()!);
+        RuleFor(question => question.Credits).Items(0, 20);
+        RuleForEach(question => question.Credits!).SetValidator(new CreditedNutrientValidator()!);
+        RuleFor(question => question.Area).Measured();
+        RuleFor(question => question).Custom((question, context) =>
+        {
+            NutrientRules.EachOnce(question.Targets, target => target.Nutrient, nameof(question.Targets), "target", context);
+            CheckPrices(question.Products ?? [], context);
+        });
+    }
+
+    private static void CheckPrices(IReadOnlyList<ProductOffer?> products, ValidationContext<ProductRateRequest> context)
+    {
+        if (products.FirstOrDefault(product => product?.Price is not null)?.Price is not { } first)
+            return;
+        for (var i = 0; i < products.Count; i++)
+        {
+            var at = $"{nameof(ProductRateRequest.Products)}[{i}].{nameof(ProductOffer.Price)}";
+            if (products[i] is { Price: null })
+                context.Report(at, ErrorCode.MemberMissing, "Other products have a price. Give one for this product too, or for none: the least cost cannot be found from some prices.");
+            else if (products[i]?.Price is { Currency: { } currency } && first.Currency is { } common && currency != common)
+                context.Report($"{at}.{nameof(Price.Currency)}", ErrorCode.SettingsAtOdds, $"The first price is in {Excerpt.Of(common, 3)}. Give all prices in one currency.");
+        }
+    }
+}
+
+internal sealed class WantedNutrientValidator : AbstractValidator<WantedNutrient>
+{
+    public WantedNutrientValidator()
+    {
+        RuleFor(target => target.Nutrient).Needed();
+        RuleFor(target => target.Nutrient).Word(NutrientRules.Words);
+        RuleFor(target => target.Amount).Needed();
+        RuleFor(target => target.Amount).Measured(NutrientRules.Amounts);
+        RuleFor(target => target.Kind).Word(Words.All<TargetKind>());
+        RuleFor(target => target.Most).Measured(NutrientRules.Amounts);
+        RuleFor(target => target).Custom((target, context) =>
+        {
+            var isLeast = target.Kind is null || target.Kind == Words.Of(TargetKind.AtLeast);
+            if (isLeast && Rules.Canonical(target.Amount) == 0)
+                context.Report(nameof(target.Amount), ErrorCode.NumberOutOfRange, "At least nothing asks for nothing. Give an amount above zero, or the kind at-most to keep the nutrient out.");
+            if (!isLeast && target.Most is not null)
+                context.Report(nameof(target.Most), ErrorCode.SettingsAtOdds, "A most goes with the kind at-least only; exactly and at-most already say it. Leave one of them out.");
+            if (isLeast && Rules.Canonical(target.Most) < Rules.Canonical(target.Amount) * NutrientRules.JustBelow)
+                context.Report(nameof(target.Most), ErrorCode.SettingsAtOdds, "The most is below the amount that is wanted at least. Check both numbers and their units.");
+        });
+    }
+}
+
+internal sealed class CreditedNutrientValidator : AbstractValidator<CreditedNutrient>
+{
+    public CreditedNutrientValidator()
+    {
+        RuleFor(credit => credit.Nutrient).Needed();
+        RuleFor(credit => credit.Nutrient).Word(NutrientRules.Words);
+        RuleFor(credit => credit.Amount).Needed();
+        RuleFor(credit => credit.Amount).Measured(NutrientRules.Amounts);
+        RuleFor(credit => credit.Origin).Text(Rules.LongestName);
+    }
+}
+
+internal sealed class ProductOfferValidator : AbstractValidator<ProductOffer>
+{
+    private static readonly QuantityLimits Rates = new(0, 100_000, "kg/ha");
+
+    public ProductOfferValidator()
+    {
+        RuleFor(product => product.Name).Needed();
+        RuleFor(product => product.Name).Text(Rules.LongestName);
+        RuleFor(product => product.Analysis).Needed();
+        RuleFor(product => product.Analysis).Items(1, 4);
+        RuleForEach(product => product.Analysis!).SetValidator(new ShareOfNutrientValidator()!);
+        RuleFor(product => product.Price!).SetValidator(new PriceValidator());
+        RuleFor(product => product.LeastRate).Measured(Rates);
+        RuleFor(product => product.MostRate).Measured(Rates);
+        RuleFor(product => product.FixedRate).Measured(Rates);
+        RuleFor(product => product.PackageMass).Measured(new(0.1, 100_000, "kg"));
+        RuleFor(product => product).Custom((product, context) =>
+        {
+            CheckRates(product, context);
+            CheckAnalysis(product, context);
+        });
+    }
+
+    private static void CheckRates(ProductOffer product, ValidationContext<ProductOffer> context)
+    {
+        if (product.FixedRate is not null && (product.LeastRate is not null || product.MostRate is not null))
+            context.Report(nameof(product.FixedRate), ErrorCode.SettingsAtOdds, "A fixed rate leaves nothing between a least and a most. Give either the fixed rate or the limits.");
+        if (Rules.Canonical(product.MostRate) < Rules.Canonical(product.LeastRate) * NutrientRules.JustBelow)
+            context.Report(nameof(product.MostRate), ErrorCode.SettingsAtOdds, "The most rate is below the least. Check both numbers and their units.");
+    }
+
+    private static void CheckAnalysis(ProductOffer product, ValidationContext<ProductOffer> context)
+    {
+        NutrientRules.EachOnce(product.Analysis, share => share.Nutrient, nameof(product.Analysis), "share", context);
+        if (product.Analysis is not { Count: > 0 } analysis)
+            return;
+        var read = analysis.Select(one => (Form: NutrientForm.Find(one?.Nutrient), Share: Rules.Canonical(one?.Share))).ToArray();
+        if (read.Any(one => one.Form is null || one.Share is not >= 0 || !double.IsFinite(one.Share.Value)))
+            return;
+        if (read.All(one => one.Share == 0))
+            context.Report(nameof(product.Analysis), ErrorCode.NumberOutOfRange, "Every share is zero, so this product supplies nothing. Give at least one share above zero, or leave the product out.");
+        if (OfferedProduct.IsMoreThanAWhole(read.Select(one => new NutrientShare(one.Form!, one.Share!.Value))))
+            context.Report(nameof(product.Analysis), ErrorCode.NumberOutOfRange, "N, P2O5, K2O and S add up to more than 100 % of the product. Check the numbers, and whether P and K are stated as the element or as P2O5 and K2O.");
+    }
+}
+
+internal sealed class ShareOfNutrientValidator : AbstractValidator<ShareOfNutrient>
+{
+    // Rates from smaller shares would be beyond any machine.
+    private const double LeastShare = 0.0001;
+
+    public ShareOfNutrientValidator()
+    {
+        RuleFor(share => share.Nutrient).Needed();
+        RuleFor(share => share.Nutrient).Word(NutrientRules.Words);
+        RuleFor(share => share.Share).Needed();
+        // Pure sulfur is 250 % of SO3.
+        RuleFor(share => share.Share).Measured(new(0, 250, "%"));
+        RuleFor(share => share).Custom((share, context) =>
+        {
+            if (Rules.Canonical(share.Share) is > 0 and < LeastShare * NutrientRules.JustBelow)
+                context.Report(nameof(share.Share), ErrorCode.NumberOutOfRange, "A share is zero, or at least 0.01 %. Leave traces out.");
+        });
+    }
+}
+
+/// <summary>What all members that name a nutrient have in common.</summary>
+internal static class NutrientRules
+{
+    /// <summary>Two numbers that differ by less come from one number and its rounding in another unit.</summary>
+    public const double JustBelow = 1 - 1e-9;
+
+    public static QuantityLimits Amounts { get; } = new(0, 10_000, "kg/ha");
+
+    public static IReadOnlyList<string> Words { get; } = [.. NutrientForm.All.Select(form => form.Symbol)];
+
+    /// <summary>Every nutrient once, in whatever form.</summary>
+    public static void EachOnce<T, TItem>(IReadOnlyList<TItem?>? items, Func<TItem, string?> word, string path, string what, ValidationContext<T> context)
+        where TItem : class
+    {
+        var seen = new HashSet<Nutrient>();
+        for (var i = 0; i < items?.Count; i++)
+        {
+            if (items[i] is { } item && NutrientForm.Find(word(item)) is { } form && !seen.Add(form.Nutrient))
+                context.Report($"{path}[{i}].Nutrient", ErrorCode.SettingsAtOdds, $"There is a {what} of {form.Nutrient.ToString().ToLowerInvariant()} before this one. Give one {what} for each nutrient, in one form.");
+        }
+    }
+}
