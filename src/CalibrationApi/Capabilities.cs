@@ -11,10 +11,12 @@ using CalibrationApi.Keys;
 using CalibrationApi.Lots;
 using CalibrationApi.Machines;
 using CalibrationApi.MeterSpeeds;
+using CalibrationApi.NewLots;
 using CalibrationApi.Plans;
 using CalibrationApi.Products;
 using CalibrationApi.ScaleChecks;
 using CalibrationApi.Scales;
+using CalibrationApi.SeedingRates;
 using CalibrationApi.Units;
 using CalibrationApi.Workspaces;
 
@@ -28,6 +30,8 @@ internal static class Capabilities
         services.AddCatchTests();
         services.AddCatchPlans();
         services.AddMeterSpeeds();
+        services.AddSeedingRates();
+        services.AddNewLots();
         services.AddMachines();
         services.AddProducts();
         services.AddLots();
@@ -47,6 +51,8 @@ internal static class Capabilities
         v1.MapCatchPlans();
         v1.MapCatchTests();
         v1.MapMeterSpeeds();
+        v1.MapSeedingRates();
+        v1.MapNewLots();
         v1.MapUnits();
         v1.MapCodes();
         v1.MapMachines();

@@ -18,4 +18,8 @@ public sealed record Caution(string Code, FormattableString Detail)
         new(CautionCode.ProductDust, $"Dust of treated seed and of fertilizer reaches skin, eyes and lungs while it falls into a container: wear what the product label asks for."),
         new(CautionCode.TankEntry, $"Never enter a tank: flowing product buries a person in seconds. Entry needs lock-out and confined-space practice with a second person outside."),
     ];
+
+    /// <summary>What goes for treated seed in the hand. Source: Minnesota and Nebraska Extension on treated seed (SOURCES.md, key SAFETY).</summary>
+    public static Caution TreatedSeed { get; } = new(CautionCode.TreatedSeed,
+        $"Treated seed and its dust reach the body through skin, eyes and lungs: follow the label of the treatment, wear the chemical-resistant gloves it asks for, and keep such seed out of food and feed.");
 }

@@ -30,4 +30,8 @@ public static class CautionCode
     /// <summary>A container that is too heavy for one person once the catch is in it.</summary>
     [Remedy("Lift it with two persons or a hoist.")]
     public const string HeavyContainer = "heavy-container";
+
+    /// <summary>Treated seed on the skin, most of all while it is counted or filled by hand.</summary>
+    [Remedy("Wear the gloves and the clothing that the label of the treatment asks for, and wash before eating.")]
+    public const string TreatedSeed = "treated-seed";
 }

@@ -11,6 +11,8 @@ internal sealed class DocumentDetails : IDocumentFilter
         ["Catch plans"] = "How much to catch, for how long, in which container, and when each meter stops.",
         ["Catch tests"] = "What the catches say, how sure it is, and what to do now.",
         ["Meter speeds"] = "Which metering element serves which rates at which ground speeds.",
+        ["Seeding rates"] = "How much seed a stand takes, and what stand a rate gives.",
+        ["New lots"] = "What another lot or treatment changes, and whether to test.",
         ["Machines"] = "Seeding machines with their tanks, meters, metering elements and what a test disturbs on them.",
         ["Products"] = "What meters put down.",
         ["Lots"] = "Deliveries and seed lots of a product, with what changes from lot to lot.",

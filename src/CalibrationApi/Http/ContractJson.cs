@@ -10,10 +10,12 @@ using CalibrationApi.Keys;
 using CalibrationApi.Lots;
 using CalibrationApi.Machines;
 using CalibrationApi.MeterSpeeds;
+using CalibrationApi.NewLots;
 using CalibrationApi.Plans;
 using CalibrationApi.Products;
 using CalibrationApi.ScaleChecks;
 using CalibrationApi.Scales;
+using CalibrationApi.SeedingRates;
 using CalibrationApi.Units;
 using CalibrationApi.Workspaces;
 
@@ -28,6 +30,10 @@ namespace CalibrationApi.Http;
 [JsonSerializable(typeof(CatchPlanAnswer))]
 [JsonSerializable(typeof(MeterSpeedRequest))]
 [JsonSerializable(typeof(MeterSpeedAnswer))]
+[JsonSerializable(typeof(SeedingRateRequest))]
+[JsonSerializable(typeof(SeedingRateAnswer))]
+[JsonSerializable(typeof(NewLotRequest))]
+[JsonSerializable(typeof(NewLotAnswer))]
 [JsonSerializable(typeof(UnitsAnswer))]
 [JsonSerializable(typeof(CodesAnswer))]
 [JsonSerializable(typeof(RecordCatchTestRequest))]
