@@ -88,6 +88,6 @@ internal static class SeedingRateRules
             context.Report(member, ErrorCode.SettingsAtOdds, $"This range is around the {name}. Add the {name}, or leave the range out.");
         else if (Rules.Canonical(share) is { } value && Rules.Canonical(range.Lowest) is { } lowest && Rules.Canonical(range.Highest) is { } highest
             && lowest < highest && !(lowest <= value && value <= highest))
-            context.Report(member, ErrorCode.SettingsAtOdds, $"The {name} lies outside its own range. Change one of the two.");
+            context.Report(member, ErrorCode.SettingsAtOdds, $"The {name} lies outside its own range. Check the two, and correct the one that is wrong.");
     }
 }
