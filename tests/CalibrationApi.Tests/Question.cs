@@ -15,6 +15,8 @@ internal sealed class Question
     public const string DistanceSensor = "distance-sensor";
     public const string DriveWheelTurns = "drive-wheel-turns";
     public const string SeedRowLimit = "seed-row-limit";
+    public const string SeedingRate = "seeding-rate";
+    public const string NewLot = "new-lot";
 
     private readonly Draft body;
 
@@ -27,6 +29,7 @@ internal sealed class Question
     public static IReadOnlyList<string> Operations { get; } = [CatchTest, CatchPlan, MeterSpeed, BulkDensity, VolumeCheck];
     public static IReadOnlyList<string> Operations { get; } = [CatchTest, CatchPlan, MeterSpeed, DistanceSensor, DriveWheelTurns];
     public static IReadOnlyList<string> Operations { get; } = [CatchTest, CatchPlan, MeterSpeed, SeedRowLimit];
+    public static IReadOnlyList<string> Operations { get; } = [CatchTest, CatchPlan, MeterSpeed, SeedingRate, NewLot];
 
     public string Operation { get; }
 

@@ -60,4 +60,7 @@ public static class CautionCode
     /// <summary>Products that cake, give off gas or feed a fire when they are mixed.</summary>
     [Remedy("Read the labels and safety data sheets, and ask the supplier, before products share a tank or a heap.")]
     public const string NotAllProductsMix = "not-all-products-mix";
+    /// <summary>Treated seed on the skin, most of all while it is counted or filled by hand.</summary>
+    [Remedy("Wear the gloves and the clothing that the label of the treatment asks for, and wash before eating.")]
+    public const string TreatedSeed = "treated-seed";
 }

@@ -351,4 +351,55 @@ public static class FindingCode
     /// <summary>A share stated as the element is higher than any usual product holds; it may be that of the oxide.</summary>
     [Remedy("Look on the label whether it says K or K2O, and state that form."), Severities(Severity.Warning)]
     public const string ElementOrOxide = "element-or-oxide";
+    /// <summary>A rate comes from dividing by 10 where exact units divide by 10.413, and so reads 4.13 % high.</summary>
+    [Remedy("Use the rate of the answer, which is in exact units."), Severities(Severity.Warning)]
+    public const string ShortcutReadsHigh = "shortcut-reads-high";
+
+    /// <summary>A rate from elsewhere differs from the one that these numbers give.</summary>
+    [Remedy("Compare kernel mass, germination, emergence and purity behind the two, and use the rate whose numbers are those of your lot."), Severities(Severity.Warning)]
+    public const string StatedRateDiffers = "stated-rate-differs";
+
+    /// <summary>Few seeds were counted for a kernel mass.</summary>
+    [Remedy("Count 100 seeds several times and give the sum of counts and masses."), Severities(Severity.Note)]
+    public const string SmallSample = "small-sample";
+
+    /// <summary>The kernel mass lies outside what is published for the crop.</summary>
+    [Remedy("Check the count, the mass and the unit. If they are right, use them: your lot goes before any range."), Severities(Severity.Note)]
+    public const string KernelMassUnusual = "kernel-mass-unusual";
+
+    /// <summary>Germination is below what a seed law asks for.</summary>
+    [Remedy("Have the lot tested again, or take another one."), Severities(Severity.Warning)]
+    public const string GerminationLow = "germination-low";
+
+    /// <summary>Emergence or survival lies outside what is published for the crop.</summary>
+    [Remedy("Check whether the figure already holds germination. Counts from your own fields go before any range."), Severities(Severity.Note)]
+    public const string EmergenceUnusual = "emergence-unusual";
+
+    /// <summary>More seeds per area than a publisher sees a gain from.</summary>
+    [Remedy("Check the stand wanted and its unit."), Severities(Severity.Note)]
+    public const string SeedsAbovePublished = "seeds-above-published";
+
+    /// <summary>The bulk density of a lot is not known, so nothing says what the meter delivers of it.</summary>
+    [Remedy("Weigh a known volume of each lot, and ask again; or make a catch test."), Severities(Severity.Warning)]
+    public const string DensityUnknown = "density-unknown";
+
+    /// <summary>The new lot has another bulk density than the one behind the value in force.</summary>
+    [Remedy("Start the catch plan from the predicted value, and adopt what the catch test finds."), Severities(Severity.Warning)]
+    public const string DensityDiffers = "density-differs";
+
+    /// <summary>The new lot has another treatment than the one behind the value in force.</summary>
+    [Remedy("Make a catch test with the treated seed; a coating changes how it flows and what a kernel weighs."), Severities(Severity.Warning)]
+    public const string TreatmentChanged = "treatment-changed";
+
+    /// <summary>Nothing that changes the flow has changed.</summary>
+    [Remedy("Nothing to do."), Severities(Severity.Note)]
+    public const string NothingChanged = "nothing-changed";
+
+    /// <summary>The new lot germinates otherwise than the one before, so the same seeds bring up another stand.</summary>
+    [Remedy("Choose between the rate for the same seeds and the rate for the same stand; the answer gives both."), Severities(Severity.Note)]
+    public const string GerminationChanged = "germination-changed";
+
+    /// <summary>A rate for the new lot takes kernel masses that were not given.</summary>
+    [Remedy("Count and weigh a sample of each lot, and give their thousand-kernel masses. Fertilizer needs none."), Severities(Severity.Note)]
+    public const string RateNotRecomputed = "rate-not-recomputed";
 }

@@ -44,6 +44,52 @@ public static class SeedingRate
     /// <summary>Seeds or plants per length of row: density times row spacing.</summary>
     public static CountPerLength PerRow(CountPerArea density, Length rowSpacing) => new(density.PerSquareMetre * rowSpacing.Metres);
 
+    /// <summary>Seeds or plants per area from those in a length of row: the inverse of <see cref="PerRow"/>.</summary>
+    /// <param name="perRow">Seeds or plants per length of row.</param>
+    /// <param name="rowSpacing">Distance between two rows, above 0.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The row spacing is not above 0.</exception>
+    public static CountPerArea PerArea(CountPerLength perRow, Length rowSpacing)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(rowSpacing.Metres);
+        return new(perRow.PerMetre / rowSpacing.Metres);
+    }
+
+    /// <summary>Mass of a kernel from seeds per mass.</summary>
+    /// <param name="seeds">Seeds per mass, above 0.</param>
+    /// <exception cref="ArgumentOutOfRangeException">There are no seeds.</exception>
+    public static MassPerThousand Kernel(CountPerMass seeds)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(seeds.PerKilogram);
+        return new(1 / seeds.PerKilogram);
+    }
+
+    /// <summary>Mass of a kernel from a counted and weighed sample.</summary>
+    /// <param name="seeds">Seeds counted, above 0.</param>
+    /// <param name="mass">Their mass together.</param>
+    /// <remarks>Source: SOURCES.md, keys UKY-SR, MSUE-COUNT and NDSU-B.</remarks>
+    /// <exception cref="ArgumentOutOfRangeException">There are no seeds.</exception>
+    public static MassPerThousand Kernel(double seeds, Mass mass)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(seeds);
+        return new(mass.Kilograms / seeds);
+    }
+
+    /// <summary>Seeds per mass from the mass of a kernel.</summary>
+    /// <param name="kernel">Mass of a kernel, above 0.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The kernel has no mass.</exception>
+    public static CountPerMass SeedsPerMass(MassPerThousand kernel)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(kernel.KilogramsPerKernel);
+        return new(1 / kernel.KilogramsPerKernel);
+    }
+
+    /// <summary>Share of the bulk mass that is pure and germinates: purity times germination. One over it is the bulk mass that holds one mass of pure live seed.</summary>
+    /// <param name="purity">Share of the mass that is pure seed, above 0, at most 1.</param>
+    /// <param name="germination">Share of the pure seeds that germinate, above 0, at most 1.</param>
+    /// <remarks>Source: SOURCES.md, keys TXDOT-PLS and USGS-T4. Not rounded on the way: rounding it first costs half a per cent.</remarks>
+    /// <exception cref="ArgumentOutOfRangeException">A share is not above 0 and at most 1.</exception>
+    public static double PureLiveSeed(double purity, double germination) => Share(purity) * Share(germination);
+
     private static double Share(double share)
     {
         // Also refuses what is not a number.

@@ -17,6 +17,8 @@ internal sealed class DocumentDetails : IDocumentFilter
         ["Drive wheel turns"] = "Turns of the drive wheel of a ground-driven machine for an area, and the rate that turning it gives.",
         ["Seed-row limits"] = "What published limits say to fertilizer placed with the seed, with their conditions.",
         ["Product rates"] = "Which rates of which products supply the nutrients that are wanted, at the least cost.",
+        ["Seeding rates"] = "How much seed a stand takes, and what stand a rate gives.",
+        ["New lots"] = "What another lot or treatment changes, and whether to test.",
         ["Machines"] = "Seeding machines with their tanks, meters, metering elements and what a test disturbs on them.",
         ["Products"] = "What meters put down.",
         ["Lots"] = "Deliveries and seed lots of a product, with what changes from lot to lot.",

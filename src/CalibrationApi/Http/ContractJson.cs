@@ -13,12 +13,14 @@ using CalibrationApi.Keys;
 using CalibrationApi.Lots;
 using CalibrationApi.Machines;
 using CalibrationApi.MeterSpeeds;
+using CalibrationApi.NewLots;
 using CalibrationApi.Plans;
 using CalibrationApi.ProductRates;
 using CalibrationApi.Products;
 using CalibrationApi.ScaleChecks;
 using CalibrationApi.Scales;
 using CalibrationApi.SeedRowLimits;
+using CalibrationApi.SeedingRates;
 using CalibrationApi.Units;
 using CalibrationApi.VolumeChecks;
 using CalibrationApi.Workspaces;
@@ -46,6 +48,10 @@ namespace CalibrationApi.Http;
 [JsonSerializable(typeof(SeedRowLimitAnswer))]
 [JsonSerializable(typeof(ProductRateRequest))]
 [JsonSerializable(typeof(ProductRateAnswer))]
+[JsonSerializable(typeof(SeedingRateRequest))]
+[JsonSerializable(typeof(SeedingRateAnswer))]
+[JsonSerializable(typeof(NewLotRequest))]
+[JsonSerializable(typeof(NewLotAnswer))]
 [JsonSerializable(typeof(UnitsAnswer))]
 [JsonSerializable(typeof(CodesAnswer))]
 [JsonSerializable(typeof(RecordCatchTestRequest))]

@@ -22,6 +22,8 @@ internal static class Evaluations
     public const string DriveWheelTurns = "drive-wheel-turns";
     public const string SeedRowLimit = "seed-row-limit";
     public const string ProductRate = "product-rate";
+    public const string SeedingRate = "seeding-rate";
+    public const string NewLot = "new-lot";
 
     private static readonly Meter OfHost = new(Meter);
     private static readonly Counter<long> Counted = OfHost.CreateCounter<long>("calibration.evaluations", "{evaluation}", "Questions that the engine answered or refused, by kind and verdict.");

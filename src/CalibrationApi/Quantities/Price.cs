@@ -37,11 +37,20 @@ internal sealed class PriceValidator : AbstractValidator<Price>
         RuleFor(price => price.Value).Needed();
         RuleFor(price => price.Value).Number(0, 1_000_000_000);
         RuleFor(price => price.Currency).Needed();
-        const string Advice = "Give the three capital letters of ISO 4217, for example EUR or CAD.";
-        RuleFor(price => price.Currency).Matches("^[A-Z]{3}$").WithErrorCode(ErrorCode.TextWrong).WithMessage(Advice);
-        // For .NET, unlike the contract's readers, $ also matches before a line break at the end.
-        RuleFor(price => price.Currency).MaximumLength(3).WithErrorCode(ErrorCode.TextWrong).WithMessage(Advice);
+        RuleFor(price => price.Currency).CurrencyCode();
         RuleFor(price => price.Per).Needed();
         RuleFor(price => price.Per).Word([.. UnitTable.Of(Dimension.Mass).Select(unit => unit.Symbol)]);
+    }
+}
+
+internal static class CurrencyRule
+{
+    /// <summary>The code of a currency.</summary>
+    public static IRuleBuilderOptions<T, string?> CurrencyCode<T>(this IRuleBuilder<T, string?> rule)
+    {
+        const string Advice = "Give the three capital letters of ISO 4217, for example EUR or CAD.";
+        // For .NET, unlike the contract's readers, $ also matches before a line break at the end.
+        return rule.Matches("^[A-Z]{3}$").WithErrorCode(ErrorCode.TextWrong).WithMessage(Advice)
+            .MaximumLength(3).WithErrorCode(ErrorCode.TextWrong).WithMessage(Advice);
     }
 }

@@ -17,6 +17,8 @@ public sealed class MutatedQuestionsTests
     [InlineData(Question.DistanceSensor, 20264)]
     [InlineData(Question.DriveWheelTurns, 20265)]
     [InlineData(Question.SeedRowLimit, 20267)]
+    [InlineData(Question.SeedingRate, 20264)]
+    [InlineData(Question.NewLot, 20265)]
     public async Task Post_QuestionChangedAtRandom_IsAnsweredOrRefusedButNeverFails(string operation, int seed)
     {
         var random = new Random(seed);

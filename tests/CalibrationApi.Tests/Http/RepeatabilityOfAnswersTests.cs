@@ -10,6 +10,8 @@ public sealed class RepeatabilityOfAnswersTests
     [InlineData(Question.DistanceSensor)]
     [InlineData(Question.DriveWheelTurns)]
     [InlineData(Question.SeedRowLimit)]
+    [InlineData(Question.SeedingRate)]
+    [InlineData(Question.NewLot)]
     public async Task Answer_SameQuestionAgainAndOnAnotherHost_IsTheSameToTheByte(string operation)
     {
         await using var otherHost = new ApiHost();

@@ -1,0 +1,131 @@
+using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.Quantities;
+
+namespace CalibrationApi.Engine.NewLots;
+
+/// <summary>What another lot or treatment changes: rate, mass per revolution, and whether to test.</summary>
+public static class NewLotEvaluation
+{
+    /// <summary>Evaluates <paramref name="question"/>.</summary>
+    /// <remarks>
+    /// The rule, with p the probability that the value in force is within the tolerance of the truth (<see cref="LotPrediction"/>):
+    /// a density that is unknown: test now. Otherwise p under 0.80: test now; p from 0.80, or from 0.95 although lot, treatment or density
+    /// changed: test at the next fill; p from 0.95 with the same lot, the same treatment and the same density within its uncertainty: no
+    /// test needed. The two probabilities are judgement. Published advice is to calibrate again for each lot (SOURCES.md, keys UKY-81
+    /// and CCC-LOTS). Decisions in NewLotDecisionTests.
+    /// </remarks>
+    public static NewLotResult Evaluate(NewLotQuestion question)
+    {
+        var tolerance = question.Tolerance ?? NewLotDefaults.Tolerance.Value.Canonical;
+        var prediction = LotPrediction.Of(question);
+        var probability = prediction.ProbabilityOfValueInForce(tolerance);
+        var sowing = new LotSowing(question, prediction);
+        var verdict = Decide(question, prediction, probability);
+        return new NewLotResult
+        {
+            Headline = Headline(verdict, prediction, probability, tolerance, sowing.Rate),
+            Verdict = verdict,
+            Reasons = [.. Reasons(question, prediction, probability, tolerance)],
+            Prediction = prediction,
+            ProbabilityOfValueInForce = probability,
+            ProbabilityOfPrediction = prediction.ProbabilityOfPrediction(tolerance),
+            Rate = sowing.Rate,
+            IfValueStays = sowing.IfValueStays,
+            IfNothingIsChanged = sowing.IfNothingIsChanged,
+            Assumptions = [.. Assumptions(question, prediction, sowing.Rate)],
+            Findings = [.. Findings(question, sowing.Rate)],
+            Cautions = question.Before.Treatment is null && question.After.Treatment is null ? [] : [Caution.TreatedSeed],
+        };
+    }
+
+    private static LotVerdict Decide(NewLotQuestion question, LotPrediction prediction, double probability)
+    {
+        if (!prediction.DensitiesKnown || probability < NewLotDefaults.GoodEnoughForOneFill)
+            return LotVerdict.TestNow;
+        return probability >= NewLotDefaults.SureEnough && NothingChanged(question, prediction) ? LotVerdict.NoTestNeeded : LotVerdict.TestAtNextFill;
+    }
+
+    private static bool NothingChanged(NewLotQuestion question, LotPrediction prediction) =>
+        question.SameLot && question.SameTreatment && prediction is { DensitiesKnown: true, DensityDiffers: false };
+
+    private static FormattableString Headline(LotVerdict verdict, LotPrediction prediction, double probability, double tolerance, LotRate? rate)
+    {
+        var within = new Ratio(tolerance);
+        var chance = new Ratio(probability);
+        FormattableString test = verdict switch
+        {
+            LotVerdict.TestNow when !prediction.DensitiesKnown =>
+                $"Test now, before sowing: without the bulk density of both lots nobody can say what the meter delivers. Plan the catch with {prediction.Value}, and expect it to be off.",
+            LotVerdict.TestNow =>
+                $"Test now, before sowing: the value in force holds within {within} with a probability of only {chance:F0}. Plan the catch with {prediction.Value}.",
+            LotVerdict.TestAtNextFill =>
+                $"Test at the next fill: the value in force holds within {within} with a probability of {chance:F0}. Plan the catch with {prediction.Value}.",
+            _ => $"No test is needed for this lot: nothing has changed that changes the flow, and the value in force holds within {within} with a probability of {chance:F0}.",
+        };
+        return rate?.SameSeeds is { } same ? $"{test} Set the rate to {same} for the same seeds per area." : test;
+    }
+
+    private static IEnumerable<Finding> Reasons(NewLotQuestion question, LotPrediction prediction, double probability, double tolerance)
+    {
+        var (within, chance) = (new Ratio(tolerance), new Ratio(probability));
+        if (!prediction.DensitiesKnown)
+            yield return Finding.Warning(FindingCode.DensityUnknown,
+                $"The bulk density of {Missing(question)} is not known. The prediction stays at the value in force and is wide. Weigh a known volume of each lot.");
+        else if (prediction.DensityDiffers)
+            yield return Finding.Warning(FindingCode.DensityDiffers,
+                $"The new lot weighs {question.After.Density} against {question.Before.Density} before. An element that displaces a volume then delivers {new Ratio(Math.Abs(prediction.Ratio - 1)):F1} {(prediction.Ratio > 1 ? "more" : "less")} per revolution.");
+        if (!question.SameLot)
+            yield return Finding.Note(FindingCode.OtherLot, $"It is another lot: kernels of another size and shape fill the element otherwise, even at the same density.");
+        if (!question.SameTreatment)
+            yield return Finding.Warning(FindingCode.TreatmentChanged, $"The treatment is another one: a coating changes friction and kernel mass.");
+        if (NothingChanged(question, prediction))
+            yield return Finding.Note(FindingCode.NothingChanged, $"Lot and treatment are the same, and so is the density within its uncertainty.");
+        yield return probability >= NewLotDefaults.SureEnough
+            ? Finding.Note(FindingCode.WithinTolerance, $"The value in force is within {within} of the truth with a probability of {chance:F0}.")
+            : Finding.Warning(FindingCode.WithinToleranceNotShown,
+                $"The value in force is within {within} of the truth with a probability of {chance:F0}; {new Ratio(NewLotDefaults.SureEnough)} is asked to go without a test, {new Ratio(NewLotDefaults.GoodEnoughForOneFill)} to wait for the next fill.");
+    }
+
+    private static string Missing(NewLotQuestion question) => (question.Before.Density, question.After.Density) switch
+    {
+        (null, null) => "both lots",
+        (null, _) => "the lot before",
+        _ => "the new lot",
+    };
+
+    private static IEnumerable<Finding> Findings(NewLotQuestion question, LotRate? rate)
+    {
+        // The same seed in the same coat weighs what it weighed.
+        var kernelsMayDiffer = !question.SameLot || !question.SameTreatment;
+        if (kernelsMayDiffer && (question.Rate is not null || question.Seeds is not null) && rate?.SameSeeds is null)
+            yield return Finding.Note(FindingCode.RateNotRecomputed,
+                $"The rate for the same seeds cannot be computed without the kernel mass of {(rate is null ? "both lots" : "the new lot")}. For seed, count and weigh a sample.");
+        if (rate?.SameStand is { } stand && rate.SameSeeds is { } seeds && stand != seeds)
+            yield return Finding.Note(FindingCode.GerminationChanged,
+                $"Germination is {new Ratio(question.After.Germination!.Value)} against {new Ratio(question.Before.Germination!.Value)} before. For as many plants as before sow {stand} in place of {seeds}.");
+    }
+
+    private static IEnumerable<Assumption> Assumptions(NewLotQuestion question, LotPrediction prediction, LotRate? rate)
+    {
+        if (question.ValueUncertainty is null)
+            yield return NewLotDefaults.ValueUncertainty.Assumed("valueInForce/relativeUncertainty");
+        if (prediction.DensitiesKnown && question.Before.DensityUncertainty is null)
+            yield return NewLotDefaults.DensityUncertainty.Assumed("lotBefore/bulkDensity/relativeUncertainty");
+        if (prediction.DensitiesKnown && question.After.DensityUncertainty is null)
+            yield return NewLotDefaults.DensityUncertainty.Assumed("newLot/bulkDensity/relativeUncertainty");
+        if (!prediction.DensitiesKnown && question.UnknownDensity is null)
+            yield return NewLotDefaults.UnknownDensity(question.SameLot).Assumed("unknownDensityChange");
+        if (question.DayToDay is null)
+            yield return NewLotDefaults.DayToDay.Assumed("dayToDay");
+        if (!question.SameLot && question.FillOfLots is null)
+            yield return NewLotDefaults.FillOfLots.Assumed("fillChangeOfLot");
+        if (!question.SameTreatment && question.FillOfTreatments is null)
+            yield return NewLotDefaults.FillOfTreatments.Assumed("fillChangeOfTreatment");
+        if (question.Tolerance is null)
+            yield return NewLotDefaults.Tolerance.Assumed("tolerance");
+        if (rate is not null && question.Seeds is null && question.Before.Purity is null)
+            yield return NewLotDefaults.Purity.Assumed("lotBefore/purity");
+        if (rate?.SameSeeds is not null && question.After.Purity is null)
+            yield return NewLotDefaults.Purity.Assumed("newLot/purity");
+    }
+}

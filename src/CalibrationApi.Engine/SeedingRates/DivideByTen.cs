@@ -1,0 +1,31 @@
+using CalibrationApi.Engine.Quantities;
+
+namespace CalibrationApi.Engine.SeedingRates;
+
+/// <summary>The trade's shortcut for pounds per acre: plants per square foot times grams per thousand kernels over survival over 10.</summary>
+/// <remarks>
+/// Exact units divide by 10.4130 = 1000 x 453.59237 / 43 560, so the shortcut reads 4.13 % high whatever the crop.
+/// Source: SOURCES.md, key SKAG-PULSE, which prints it; checked in SeedingRateTradeTests.
+/// </remarks>
+public static class DivideByTen
+{
+    // A rate is written to two or three digits; a half of the last one is at most this much. Judgement.
+    private const double Rounding = 0.005;
+
+    /// <summary>The divisor of exact units: 10.4130.</summary>
+    public static double ExactDivisor { get; } =
+        UnitTable.Get("lb/ac").Canonical(1) / (UnitTable.Get("/ft2").Canonical(1) * UnitTable.Get("g/1000").Canonical(1));
+
+    /// <summary>The shortcut over the exact rate: 1.0413.</summary>
+    public static double Factor { get; } = ExactDivisor / 10;
+
+    /// <summary>The shortcut's rate where exact units give <paramref name="exact"/>.</summary>
+    public static MassPerArea Of(MassPerArea exact) => new(exact.KilogramsPerSquareMetre * Factor);
+
+    /// <summary>The exact rate behind a rate made with the shortcut.</summary>
+    public static MassPerArea Corrected(MassPerArea shortcut) => new(shortcut.KilogramsPerSquareMetre / Factor);
+
+    /// <summary>True when a stated rate stands to the exact one as the shortcut does, up to rounding of half a per cent.</summary>
+    /// <param name="ratio">Stated rate over exact rate.</param>
+    public static bool Explains(double ratio) => Math.Abs(ratio / Factor - 1) <= Rounding;
+}

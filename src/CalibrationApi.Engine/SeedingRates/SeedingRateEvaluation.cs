@@ -1,0 +1,125 @@
+using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.Uncertainty;
+
+namespace CalibrationApi.Engine.SeedingRates;
+
+/// <summary>How much to sow for a stand, or what stand a rate gives, with packages, cost and what is unusual.</summary>
+public static class SeedingRateEvaluation
+{
+    /// <summary>Coverage probability of the interval of a stand.</summary>
+    public const double Coverage = 0.95;
+
+    /// <summary>Default of the share of the mass that is pure seed.</summary>
+    public static DefaultValue Purity { get; } = new(new Ratio(1), "nothing but seed; judgement, no published source; the seed tag says it");
+
+    /// <summary>Evaluates <paramref name="question"/>.</summary>
+    /// <remarks>
+    /// Stand to seeds to mass, or back, by <see cref="SeedingRate"/>; there and back agree within 1e-12 (SeedingRatePropertyTests). The
+    /// rate is a number that is typed in, so the uncertainties of kernel mass, germination and emergence all fall on the stand:
+    /// u^2 = u_kernel^2 + u_germination^2 + u_emergence^2, relative (JCGM 100:2008, 5.1.6, for a product).
+    /// </remarks>
+    /// <exception cref="ArgumentException">A stand without a survival, or a price of packages without a package.</exception>
+    /// <exception cref="InvalidOperationException">Not exactly one of stand, seeds and rate is given.</exception>
+    public static SeedingRateResult Evaluate(SeedingRateQuestion question)
+    {
+        var purity = question.Purity ?? 1;
+        var survival = question.Establishment.Survival;
+        var seeds = SeedsOf(question, purity);
+        var rate = question.Rate ?? SeedingRate.Mass(seeds, question.Kernel, purity);
+        CountPerArea? plants = survival is { } share ? question.Stand ?? SeedingRate.Plants(seeds, share) : null;
+        StandUncertaintyPart[] parts = plants is null ? [] : [.. Parts(question)];
+        var packages = question.Package is { } package ? SeedPackages.Of(package.MassOf(question.Kernel, purity), rate, question.Area) : null;
+        Mass? mass = question.Area is { } area ? new Mass(rate.KilogramsPerSquareMetre * area.SquareMetres) : null;
+        var stated = question.StatedRate is { } other ? Compare(question, other, rate, purity) : null;
+        return new SeedingRateResult
+        {
+            Headline = Headline(question, Sown(question.Target, rate, seeds, plants), mass, packages),
+            Rate = rate,
+            Seeds = seeds,
+            Plants = plants,
+            PlantsWithUncertainty = plants is { } stand && parts.Length > 0 ? Interval(stand, parts) : null,
+            SeedsPerRow = question.RowSpacing is { } spacing ? SeedingRate.PerRow(seeds, spacing) : null,
+            PlantsPerRow = question.RowSpacing is { } between && plants is { } standing ? SeedingRate.PerRow(standing, between) : null,
+            Kernel = question.Kernel,
+            SeedsPerMass = SeedingRate.SeedsPerMass(question.Kernel),
+            Survival = survival,
+            PureLiveSeed = question.Establishment.Germination is { } germination ? SeedingRate.PureLiveSeed(purity, germination) : null,
+            MassOverArea = mass,
+            Packages = packages,
+            Cost = question.Price is { } price ? CostOf(price, rate, packages, question.Area) : null,
+            StatedRate = stated,
+            UncertaintyParts = parts,
+            Assumptions = question.Purity is null ? [Purity.Assumed("purity")] : [],
+            Findings = [.. SeedingRateFindings.Of(question, rate, seeds, stated)],
+            Cautions = question.SeedsCounted is null ? [] : [Caution.TreatedSeed],
+        };
+    }
+
+    private static CountPerArea SeedsOf(SeedingRateQuestion question, double purity) => question.Target switch
+    {
+        SowingTarget.Stand => SeedingRate.Seeds(
+            question.Stand!.Value,
+            question.Establishment.Survival ?? throw new ArgumentException("A stand takes germination and emergence, or survival.", nameof(question))),
+        SowingTarget.Seeds => question.Seeds!.Value,
+        _ => SeedingRate.SeedsIn(question.Rate!.Value, question.Kernel, purity),
+    };
+
+    private static IEnumerable<StandUncertaintyPart> Parts(SeedingRateQuestion question)
+    {
+        if (question.KernelUncertainty is { } kernel)
+            yield return new(StandUncertaintySource.KernelMass, kernel);
+        if (question.Establishment.GerminationUncertainty is { } germination)
+            yield return new(StandUncertaintySource.GerminationTest, germination);
+        if (question.Establishment.EmergenceUncertainty is { } emergence)
+            yield return new(StandUncertaintySource.Emergence, emergence);
+    }
+
+    private static MeasuredValue Interval(CountPerArea plants, StandUncertaintyPart[] parts)
+    {
+        var variance = parts.Sum(part => part.Relative * part.Relative);
+        return MeasuredValue.Create(plants.PerSquareMetre, new TwoPartUncertainty(0, double.PositiveInfinity, variance).Times(plants.PerSquareMetre), Coverage);
+    }
+
+    private static SeedCost CostOf(SeedPrice price, MassPerArea rate, SeedPackages? packages, Area? area)
+    {
+        var perKilogram = price.PerKilogram
+            ?? price.PerPackage / packages?.Mass.Kilograms
+            ?? throw new ArgumentException("A price of packages takes a package.", nameof(price));
+        var perSquareMetre = perKilogram * rate.KilogramsPerSquareMetre;
+        return new(
+            perSquareMetre,
+            area is { } sown ? perSquareMetre * sown.SquareMetres : null,
+            packages?.Whole * (price.PerPackage ?? perKilogram * packages?.Mass.Kilograms));
+    }
+
+    private static StatedRateComparison Compare(SeedingRateQuestion question, MassPerArea stated, MassPerArea rate, double purity)
+    {
+        var ratio = stated.KilogramsPerSquareMetre / rate.KilogramsPerSquareMetre;
+        var seeds = SeedingRate.SeedsIn(stated, question.Kernel, purity);
+        return new(
+            stated,
+            ratio - 1,
+            seeds,
+            question.Establishment.Survival is { } survival ? SeedingRate.Plants(seeds, survival) : null,
+            question.StatedRateIsShortcut || DivideByTen.Explains(ratio));
+    }
+
+    private static FormattableString Sown(SowingTarget target, MassPerArea rate, CountPerArea seeds, CountPerArea? plants) => (target, plants) switch
+    {
+        (SowingTarget.Stand, { } stand) => $"Sow {rate} for a stand of {stand}; it puts down seed at {seeds}.",
+        (SowingTarget.Seeds, { } stand) => $"Sow {rate} to put down seed at {seeds}; a stand of {stand} can be expected.",
+        (SowingTarget.Rate, { } stand) => $"A rate of {rate} puts down seed at {seeds}; a stand of {stand} can be expected.",
+        (SowingTarget.Rate, null) => $"A rate of {rate} puts down seed at {seeds}.",
+        _ => $"Sow {rate} to put down seed at {seeds}.",
+    };
+
+    private static FormattableString Headline(SeedingRateQuestion question, FormattableString sown, Mass? mass, SeedPackages? packages)
+    {
+        if (mass is null)
+            return sown;
+        return packages is { Whole: { } whole, LeftOver: { } rest }
+            ? $"{sown} For {question.Area}: {mass}, which is {(whole == 1 ? (FormattableString)$"1 package" : $"{whole:F0} packages")} with {rest} left over."
+            : (FormattableString)$"{sown} For {question.Area}: {mass}.";
+    }
+}

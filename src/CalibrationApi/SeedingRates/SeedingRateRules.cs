@@ -1,0 +1,93 @@
+using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Http;
+using CalibrationApi.Quantities;
+using FluentValidation;
+
+namespace CalibrationApi.SeedingRates;
+
+/// <summary>Rules of a seeding rate that look at several members at once.</summary>
+internal static class SeedingRateRules
+{
+    public static void CheckTarget(SeedingRateRequest question, ValidationContext<SeedingRateRequest> context)
+    {
+        (string Name, Quantity? Value)[] targets =
+        [
+            (nameof(question.TargetStand), question.TargetStand), (nameof(question.SeedsPerArea), question.SeedsPerArea),
+            (nameof(question.SeedsPerRow), question.SeedsPerRow), (nameof(question.Rate), question.Rate),
+        ];
+        var given = targets.Where(target => target.Value is not null).ToArray();
+        if (given.Length == 0)
+            context.Report(nameof(question.TargetStand), ErrorCode.MemberMissing, "Say what is fixed. Give one of: targetStand, seedsPerArea, seedsPerRow, rate.");
+        foreach (var (name, _) in given.Skip(1))
+            context.Report(name, ErrorCode.SettingsAtOdds, "The rest follows from one of targetStand, seedsPerArea, seedsPerRow and rate. Keep one and leave the others out.");
+        if (question.SeedsPerRow is not null && question.RowSpacing is null)
+            context.Report(nameof(question.RowSpacing), ErrorCode.MemberMissing, "Seeds per length of row say nothing without the distance between rows. Add the row spacing.");
+        if (question.StatedRate is not null && question.Rate is not null)
+            context.Report(nameof(question.StatedRate), ErrorCode.SettingsAtOdds, "A stated rate is compared with the rate for a stand or for seeds. Leave out rate, or statedRate.");
+    }
+
+    public static void CheckKernel(SeedingRateRequest question, ValidationContext<SeedingRateRequest> context)
+    {
+        (string Name, bool IsGiven)[] kernels =
+        [
+            (nameof(question.ThousandKernelMass), question.ThousandKernelMass is not null),
+            (nameof(question.SeedsPerMass), question.SeedsPerMass is not null),
+            (nameof(question.Sample), question.Sample is not null),
+        ];
+        var given = kernels.Where(kernel => kernel.IsGiven).ToArray();
+        if (given.Length == 0)
+            context.Report(nameof(question.ThousandKernelMass), ErrorCode.MemberMissing, "The mass of a kernel is missing. Give one of: thousandKernelMass, seedsPerMass, sample.");
+        foreach (var (name, _) in given.Skip(1))
+            context.Report(name, ErrorCode.SettingsAtOdds, "The mass of a kernel is given in more than one way. Keep one of thousandKernelMass, seedsPerMass and sample.");
+        CheckKernelMass(nameof(question.SeedsPerMass), 1 / Rules.Canonical(question.SeedsPerMass), context);
+        CheckKernelMass(nameof(question.Sample), Rules.Canonical(question.Sample?.Mass) / question.Sample?.Seeds, context);
+    }
+
+    public static void CheckEstablishment(SeedingRateRequest question, ValidationContext<SeedingRateRequest> context)
+    {
+        const string Folded = "Survival already holds germination and emergence. Leave this out, or leave survival out and give germination and emergence.";
+        if (question.Survival is not null)
+        {
+            if (question.Germination is not null)
+                context.Report(nameof(question.Germination), ErrorCode.SettingsAtOdds, Folded);
+            if (question.Emergence is not null)
+                context.Report(nameof(question.Emergence), ErrorCode.SettingsAtOdds, Folded);
+        }
+        else if (question.Germination is null && (question.Emergence is not null || question.TargetStand is not null))
+        {
+            context.Report(nameof(question.Germination), ErrorCode.MemberMissing, "Germination is missing. Add it beside emergence, or give survival if your figure already holds germination.");
+        }
+
+        if (question.TargetStand is not null && question.Survival is null && question.Emergence is null)
+            context.Report(nameof(question.Emergence), ErrorCode.MemberMissing, "A stand takes the share of the seeds that emerge. Add emergence, or survival in place of germination and emergence.");
+        if (question.GerminationSeedsTested is not null && question.Germination is null)
+            context.Report(nameof(question.GerminationSeedsTested), ErrorCode.SettingsAtOdds, "The seeds tested go with germination. Add germination, or leave them out.");
+        CheckRange(nameof(question.EmergenceRange), question.EmergenceRange, question.Emergence, "emergence", context);
+        CheckRange(nameof(question.SurvivalRange), question.SurvivalRange, question.Survival, "survival", context);
+    }
+
+    public static void CheckCost(SeedingRateRequest question, ValidationContext<SeedingRateRequest> context)
+    {
+        if (question.Price is not null && question.Package?.Price is not null)
+            context.Report("Package.Price", ErrorCode.SettingsAtOdds, "A price by mass and a price of a package are given. Leave one of the two out.");
+    }
+
+    // A sample of one seed and a ton is no kernel mass, though each of the two is a number in range.
+    private static void CheckKernelMass(string member, double? kilograms, ValidationContext<SeedingRateRequest> context)
+    {
+        var limits = QuantityLimits.Of(Dimension.MassPerThousand);
+        if (kilograms is { } mass && double.IsFinite(mass) && mass > 0 && !limits.Allows(mass))
+            context.Report(member, ErrorCode.NumberOutOfRange, $"This makes a mass of a thousand kernels that no seed has. It has to be {limits}. Check count, mass and unit.");
+    }
+
+    private static void CheckRange(string member, ShareRange? range, RatioQuantity? share, string name, ValidationContext<SeedingRateRequest> context)
+    {
+        if (range is null)
+            return;
+        if (share is null)
+            context.Report(member, ErrorCode.SettingsAtOdds, $"This range is around the {name}. Add the {name}, or leave the range out.");
+        else if (Rules.Canonical(share) is { } value && Rules.Canonical(range.Lowest) is { } lowest && Rules.Canonical(range.Highest) is { } highest
+            && lowest < highest && !(lowest <= value && value <= highest))
+            context.Report(member, ErrorCode.SettingsAtOdds, $"The {name} lies outside its own range. Check the two, and correct the one that is wrong.");
+    }
+}

@@ -1,0 +1,105 @@
+using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.SeedingRates;
+
+namespace CalibrationApi.Engine.Tests.SeedingRates;
+
+/// <summary>Unusual is possible: a finding with its published range, never a refusal.</summary>
+public sealed class SeedingRateFindingsTests
+{
+    private static SeedingRateQuestion Question(Crop crop, double grams, Establishment establishment) => new()
+    {
+        Stand = new(100),
+        Kernel = new(grams * 1e-6),
+        Establishment = establishment,
+        Crop = crop,
+    };
+
+    private static string[] CodesOf(SeedingRateQuestion question) => [.. SeedingRateEvaluation.Evaluate(question).Findings.Select(finding => finding.Code)];
+
+    // Kentucky: 10 000 to 20 000 seeds per pound; Nebraska: up to 23 000; Ireland: up to 46.8 g.
+    [Theory]
+    [InlineData(Crop.Wheat, 19.6, true)]
+    [InlineData(Crop.Wheat, 19.8, false)]
+    [InlineData(Crop.Wheat, 46.8, false)]
+    [InlineData(Crop.Wheat, 47, true)]
+    [InlineData(Crop.Barley, 38, true)]
+    [InlineData(Crop.Canola, 2.9, true)]
+    [InlineData(Crop.Canola, 7.5, false)]
+    [InlineData(Crop.Soybean, 90, true)]
+    [InlineData(Crop.Soybean, 260, false)]
+    [InlineData(Crop.Lentil, 5000, false)]
+    public void KernelMass_OutsideEveryPublishedRange_IsNoted(Crop crop, double grams, bool noted) =>
+        Assert.Equal(noted, CodesOf(Question(crop, grams, Establishment.Folded(0.7))).Contains(FindingCode.KernelMassUnusual));
+
+    [Theory]
+    [InlineData(Crop.Wheat, 0.79, true)]
+    [InlineData(Crop.Wheat, 0.80, false)]
+    [InlineData(Crop.Oat, 0.76, false)]
+    [InlineData(Crop.Canola, 0.71, false)]
+    [InlineData(Crop.Canola, 0.69, true)]
+    public void Germination_BelowTheStandardOfASeedLaw_IsAWarning(Crop crop, double germination, bool warned) =>
+        Assert.Equal(warned, CodesOf(Question(crop, 40, Establishment.Tested(germination, emergence: 0.85))).Contains(FindingCode.GerminationLow));
+
+    // Barley: North Dakota 80 to 90 % of the viable seeds, Manitoba 85 to 90 %, cereals 5 to 20 points under germination.
+    [Theory]
+    [InlineData(0.95, 0.85, false)]
+    [InlineData(0.95, 0.79, false)]
+    [InlineData(0.95, 0.75, true)]
+    [InlineData(0.95, 0.97, true)]
+    public void Emergence_OfBarley_IsComparedInBothReadings(double germination, double emergence, bool noted) =>
+        Assert.Equal(noted, CodesOf(Question(Crop.Barley, 45, Establishment.Tested(germination, emergence: emergence))).Contains(FindingCode.EmergenceUnusual));
+
+    // Canola, folded: Manitoba 50 to 75 %. A folded figure says nothing about germination, so only folded ranges judge it.
+    [Theory]
+    [InlineData(Crop.Canola, 0.50, false)]
+    [InlineData(Crop.Canola, 0.75, false)]
+    [InlineData(Crop.Canola, 0.45, true)]
+    [InlineData(Crop.Canola, 0.80, true)]
+    [InlineData(Crop.Barley, 0.10, false)]
+    public void Survival_Folded_IsComparedWithFoldedRanges(Crop crop, double survival, bool noted) =>
+        Assert.Equal(noted, CodesOf(Question(crop, crop == Crop.Canola ? 4 : 45, Establishment.Folded(survival))).Contains(FindingCode.EmergenceUnusual));
+
+    // North Dakota: no more than 1.6 million seeds per acre, 395 per m2.
+    [Fact]
+    public void Seeds_AboveTheMostPublished_AreNoted()
+    {
+        var question = Question(Crop.Barley, 45, Establishment.Unknown) with { Stand = null };
+
+        Assert.Contains(FindingCode.SeedsAbovePublished, CodesOf(question with { Seeds = new(396) }));
+        Assert.DoesNotContain(FindingCode.SeedsAbovePublished, CodesOf(question with { Seeds = new(395) }));
+    }
+
+    [Fact]
+    public void Sample_OfFewSeeds_IsNoted()
+    {
+        var question = Question(Crop.Pea, 210, Establishment.Folded(0.85));
+
+        Assert.Contains(FindingCode.SmallSample, CodesOf(question with { SeedsCounted = 99 }));
+        Assert.DoesNotContain(FindingCode.SmallSample, CodesOf(question with { SeedsCounted = 100 }));
+    }
+
+    [Fact]
+    public void Finding_OfARange_NamesThePublisherAndTheRange()
+    {
+        var finding = Assert.Single(SeedingRateEvaluation.Evaluate(Question(Crop.Canola, 8, Establishment.Folded(0.6))).Findings);
+
+        Assert.Equal(
+            "8 g/1000 is heavier than is published for canola: 3 g/1000 to 7.5 g/1000 (Alberta Agriculture). Check count, mass and unit.",
+            DisplayUnits.Metric.Write(finding.Detail));
+    }
+
+    [Fact]
+    public void Ranges_All_AreInOrderAndNameTheirSource()
+    {
+        PublishedRange[] ranges = [.. PublishedSeedRanges.KernelMass, .. PublishedSeedRanges.Germination, .. PublishedSeedRanges.SeedsPerArea, PublishedSeedRanges.GerminationOfOtherCrops];
+
+        Assert.NotEmpty(ranges);
+        Assert.All(ranges, range => Assert.True(range.Low < range.High && range.Source.Length > 0));
+        Assert.All(PublishedSeedRanges.Establishment, range => Assert.True(range.Low <= range.High && range.High <= 1 && range.Source.Length > 0));
+    }
+
+    [Fact]
+    public void WithoutACrop_OnlyGerminationIsCompared() =>
+        Assert.Equal([FindingCode.GerminationLow], CodesOf(Question(Crop.Wheat, 500, Establishment.Tested(0.5, emergence: 0.1)) with { Crop = null }));
+}
