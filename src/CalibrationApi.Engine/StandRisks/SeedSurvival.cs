@@ -13,10 +13,10 @@ namespace CalibrationApi.Engine.StandRisks;
 /// <para>
 /// P(X &lt;= x) is integrated by the trapezoidal rule on a fixed grid, which converges exponentially for such integrands: over the
 /// normal variable of F where E is the wider of the two, over the logit of E where F is. Where E is narrower than a tenth of F, it
-/// is taken as log-normal too. Accuracy: 1e-6 against the library's beta and log-normal distributions at the limits u = 0 and
+/// is taken as log-normal too. Accuracy: 1e-3 for a share that can be whole (second shape below 1), else 1e-6, against the library's beta and log-normal distributions at the limits u = 0 and
 /// s = 0, within the noise of a seeded simulation of 400 000 seasons between (SeedSurvivalTests).
 /// </para>
-/// <para>Source: our own choice; JCGM 101 for the propagation (from memory); published spreads in SOURCES.md, keys AB-HARTMAN, CCC-SURVIVAL.</para>
+/// <para>Source: our own choice; JCGM 101 for the propagation (from memory); published spread in SOURCES.md, key AB-HARTMAN.</para>
 /// </remarks>
 public sealed class SeedSurvival
 {
@@ -108,9 +108,10 @@ public sealed class SeedSurvival
 
     private double BetaCdf(double x) => x >= 1 ? 1 : SpecialFunctions.BetaRegularized(alpha, beta, x);
 
-    // The factors F at equal steps of their normal variable.
+    // The factors F at equal steps of their normal variable. Below 1 the second shape gives the share a spike at 1, on whose edge
+    // the rule converges slowly.
     private (double[] Values, double[] Weights) OverErrors() =>
-        Grid(0, 1, 0.25, z => Math.Exp(relative * z), z => -z * z / 2);
+        Grid(0, 1, beta < 1 ? 0.01 : 0.25, z => Math.Exp(relative * z), z => -z * z / 2);
 
     // The shares E at equal steps of their logit y, whose density goes as e^alpha (1 - e)^beta.
     private (double[] Values, double[] Weights) OverShares()
