@@ -34,11 +34,14 @@ public sealed class PlantDensity
     private const int MostSteps = 200;
     private const double MostCounts = 10_000;
 
+    // A factor of 10^43: nothing is known, and the ends stay finite numbers.
+    private const double WidestHalf = 100;
+
     private readonly double poissonShare;
     private readonly double sumOfSquaredShares;
 
     /// <summary>The density that samples show.</summary>
-    /// <param name="samples">At least one; their order does not matter.</param>
+    /// <param name="samples">At least one.</param>
     /// <exception cref="ArgumentException">No sample, a count below 0 or an area not above 0.</exception>
     public PlantDensity(IReadOnlyList<PlantSample> samples)
     {
@@ -95,9 +98,9 @@ public sealed class PlantDensity
         (lower, upper) = (lower / Area, upper / Area);
         if (IndexOfDispersion is null)
             return (lower, upper);
-        var half = Math.Min(
+        var half = Math.Min(WidestHalf, Math.Min(
             StudentT.CoverageFactor(coverage, Counts - 1) * RelativeUncertainty,
-            StudentT.CoverageFactor(coverage, double.PositiveInfinity) * LargestUncertainty);
+            StudentT.CoverageFactor(coverage, double.PositiveInfinity) * LargestUncertainty));
         return (Math.Min(lower, PerSquareMetre * Math.Exp(-half)), Math.Max(upper, PerSquareMetre * Math.Exp(half)));
     }
 

@@ -53,9 +53,9 @@ public static class StandCountEvaluation
         if (question.WantedPrecision is null)
             yield return StandCountDefaults.WantedPrecision.Assumed("wantedPrecision");
         if (question.SeedsSown is not null && question.SowingUncertainty is null)
-            yield return StandCountDefaults.SowingUncertainty.Assumed("sowingUncertainty");
+            yield return StandCountDefaults.SowingUncertainty.Assumed("sown/uncertainty");
         if (question.PurityAssumed)
-            yield return StandCountDefaults.Purity.Assumed("purity");
+            yield return StandCountDefaults.Purity.Assumed("sown/purity");
     }
 
     private static FormattableString Headline(StandCountResult result)

@@ -13,7 +13,7 @@ namespace CalibrationApi.Engine.StandRisks;
 /// <para>
 /// P(X &lt;= x) is integrated by the trapezoidal rule on a fixed grid, which converges exponentially for such integrands: over the
 /// normal variable of F where E is the wider of the two, over the logit of E where F is. Where E is narrower than a tenth of F, it
-/// is taken as log-normal too. Accuracy: 1e-3 for a share that can be whole (second shape below 1), else 1e-6, against the library's beta and log-normal distributions at the limits u = 0 and
+/// is taken as log-normal too. Accuracy: 1e-3 for a share so spread that its density ends in a spike (a shape below 1), else 1e-6, against the library's beta and log-normal distributions at the limits u = 0 and
 /// s = 0, within the noise of a seeded simulation of 400 000 seasons between (SeedSurvivalTests).
 /// </para>
 /// <para>Source: our own choice; JCGM 101 for the propagation (from memory); published spread in SOURCES.md, key AB-HARTMAN.</para>
@@ -22,6 +22,7 @@ public sealed class SeedSurvival
 {
     private const double Reach = 8;
     private const double NarrowShare = 0.1;
+    private const int HalfOfNodes = 40;
     private const int MostSteps = 200;
 
     private readonly double mean;
@@ -48,9 +49,8 @@ public sealed class SeedSurvival
             return;
         var size = mean * (1 - mean) / (spread * spread) - 1;
         (alpha, beta) = (mean * size, (1 - mean) * size);
-        if (IsNarrow)
-            return;
-        (shares, weights) = relative > spread / mean ? OverShares() : OverErrors();
+        if (!IsNarrow && relative > spread / mean && Math.Min(alpha, beta) >= 1)
+            (shares, weights) = Grid();
     }
 
     /// <summary>Whether a share between 0 and 1 can have such a mean and standard deviation: s^2 &lt; m (1 - m), or s = 0.</summary>
@@ -75,11 +75,7 @@ public sealed class SeedSurvival
             return Normal.CDF(0, 1, (Math.Log(x / mean) + variance / 2) / Math.Sqrt(variance + relative * relative));
         }
 
-        var sum = 0.0;
-        var overShares = relative > spread / mean;
-        for (var i = 0; i < weights.Length; i++)
-            sum += weights[i] * (overShares ? Normal.CDF(0, 1, Math.Log(x / shares[i]) / relative) : BetaCdf(x / shares[i]));
-        return sum;
+        return shares.Length > 0 ? OverShares(x) : OverErrors(x);
     }
 
     /// <summary>The x with P(X &lt;= x) = <paramref name="probability"/>.</summary>
@@ -108,30 +104,41 @@ public sealed class SeedSurvival
 
     private double BetaCdf(double x) => x >= 1 ? 1 : SpecialFunctions.BetaRegularized(alpha, beta, x);
 
-    // The factors F at equal steps of their normal variable. Below 1 the second shape gives the share a spike at 1, on whose edge
-    // the rule converges slowly.
-    private (double[] Values, double[] Weights) OverErrors() =>
-        Grid(0, 1, beta < 1 ? 0.01 : 0.25, z => Math.Exp(relative * z), z => -z * z / 2);
-
-    // The shares E at equal steps of their logit y, whose density goes as e^alpha (1 - e)^beta.
-    private (double[] Values, double[] Weights) OverShares()
+    private double OverShares(double x)
     {
-        var scale = Math.Sqrt(1 / alpha + 1 / (alpha * alpha) + 1 / beta + 1 / (beta * beta));
-        return Grid(
-            Math.Log(mean / (1 - mean)), scale, Math.Min(0.2, relative / (2 * scale)),
-            y => 1 / (1 + Math.Exp(-y)),
-            y => -alpha * LogOnePlusExp(-y) - beta * LogOnePlusExp(y));
+        var sum = 0.0;
+        for (var i = 0; i < shares.Length; i++)
+            sum += weights[i] * Normal.CDF(0, 1, Math.Log(x / shares[i]) / relative);
+        return sum;
     }
 
-    private static (double[] Values, double[] Weights) Grid(double centre, double scale, double step, Func<double, double> value, Func<double, double> logWeight)
+    // Equal steps of the normal variable z of F. No share is above 1, so the integrand has an edge at z = ln(x) / u; it lies in the
+    // middle between two nodes, and the steps are finer where a shape below 1 makes it a cliff.
+    private double OverErrors(double x)
     {
-        var half = (int)Math.Ceiling(Reach / step);
-        double[] points = [.. Enumerable.Range(-half, 2 * half + 1).Select(i => centre + i * step * scale)];
-        double[] logs = [.. points.Select(logWeight)];
+        var step = Math.Min(alpha, beta) < 1 ? 0.02 : 0.25;
+        var edge = Math.Log(x) / relative + step / 2;
+        var (sum, all) = (0.0, 0.0);
+        for (var z = edge - Math.Floor((edge + Reach) / step) * step; z <= Reach; z += step)
+        {
+            var weight = Math.Exp(-z * z / 2);
+            all += weight;
+            sum += weight * BetaCdf(x * Math.Exp(-relative * z));
+        }
+
+        return sum / all;
+    }
+
+    // The shares E at equal steps of their logit y, whose density goes as e^alpha (1 - e)^beta; from 1 on, both shapes keep its tails short.
+    private (double[] Shares, double[] Weights) Grid()
+    {
+        var scale = Math.Sqrt(1 / alpha + 1 / (alpha * alpha) + 1 / beta + 1 / (beta * beta));
+        double[] logits = [.. Enumerable.Range(-HalfOfNodes, 2 * HalfOfNodes + 1).Select(i => Math.Log(mean / (1 - mean)) + Reach * i / HalfOfNodes * scale)];
+        double[] logs = [.. logits.Select(y => -alpha * LogOnePlusExp(-y) - beta * LogOnePlusExp(y))];
         var most = logs.Max();
-        double[] weights = [.. logs.Select(log => Math.Exp(log - most))];
-        var sum = weights.Sum();
-        return ([.. points.Select(value)], [.. weights.Select(weight => weight / sum)]);
+        double[] densities = [.. logs.Select(log => Math.Exp(log - most))];
+        var sum = densities.Sum();
+        return ([.. logits.Select(y => 1 / (1 + Math.Exp(-y)))], [.. densities.Select(density => density / sum)]);
     }
 
     private static double LogOnePlusExp(double y) => y > 0 ? y + Math.Log(1 + Math.Exp(-y)) : Math.Log(1 + Math.Exp(y));

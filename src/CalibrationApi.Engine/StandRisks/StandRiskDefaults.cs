@@ -13,7 +13,10 @@ public static class StandRiskDefaults
     public const string SeedsTestedOrigin = "400 seeds, as the international rules for seed testing count; from memory";
 
     /// <summary>Probability with which the minimum stand has to be reached.</summary>
-    public static DefaultValue Probability { get; } = new(new Ratio(0.9), "judgement, no published source: nine seasons of ten");
+    public const double Probability = 0.9;
+
+    /// <summary>Where <see cref="Probability"/> comes from.</summary>
+    public const string ProbabilityOrigin = "0.9, nine seasons of ten; judgement, no published source";
 
     /// <summary>Relative standard uncertainty of a kernel mass.</summary>
     public static DefaultValue KernelMassUncertainty { get; } = new(new Ratio(0.02), "judgement, no published source: a thousand kernels counted and weighed twice");

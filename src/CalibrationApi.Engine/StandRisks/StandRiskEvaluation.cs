@@ -10,6 +10,8 @@ public static class StandRiskEvaluation
     // More than five times the rate at the mean: then the seed is not what is missing. Judgement, no published source.
     private const double MostMargin = 5;
 
+    private const double AsGoodAsNone = 1e-12;
+
     // Reported for canola from year to year (SOURCES.md, key AB-HARTMAN).
     private const double LeastReportedSurvival = 0.20;
 
@@ -24,9 +26,9 @@ public static class StandRiskEvaluation
         var parts = Parts(question);
         var errors = parts.Where(part => part.Source != RiskSource.ShareOfSeeds).Sum(part => part.Relative * part.Relative);
         var survival = new SeedSurvival(question.Share.Mean, question.Share.Spread, Math.Sqrt(errors));
-        var probability = question.Probability ?? StandRiskDefaults.Probability.Value.Canonical;
-        // A quantile that errors of the rate lift above 1 cannot be planned on.
-        var reached = Math.Min(1, survival.Quantile(1 - probability));
+        var probability = question.Probability ?? StandRiskDefaults.Probability;
+        // What errors of the rate lift above 1 cannot be planned on; at the other end anything so small is out of reach alike.
+        var reached = Math.Clamp(survival.Quantile(1 - probability), AsGoodAsNone, 1);
         var atMean = Rate(question, survival, SeedsFor(question, question.Share.Mean), reached);
         var needed = question.Share.Mean / reached <= MostMargin ? Rate(question, survival, SeedsFor(question, reached), reached) : null;
         var extra = needed is { Mass: { } mass } ? mass.KilogramsPerSquareMetre - atMean.Mass!.Value.KilogramsPerSquareMetre : (double?)null;
@@ -76,7 +78,7 @@ public static class StandRiskEvaluation
     private static IEnumerable<Assumption> Assumptions(StandRiskQuestion question)
     {
         if (question.Probability is null)
-            yield return StandRiskDefaults.Probability.Assumed("probability");
+            yield return new Assumption("probability", null, StandRiskDefaults.ProbabilityOrigin);
         if (question.Germination is not null && question.SeedsTested is null)
             yield return new Assumption("seedsTested", null, StandRiskDefaults.SeedsTestedOrigin);
         if (question.KernelMass is not null && question.KernelMassUncertainty is null)

@@ -157,6 +157,16 @@ public sealed class PlantDensityTests
         NearlyEqual.Assert(0.2, PlantSample.InRectangle(9, new Length(0.4), new Length(0.5)).Area.SquareMetres);
     }
 
+    [Fact]
+    public void Interval_SamplesOfAbsurdSizes_StaysFinite()
+    {
+        var density = new PlantDensity([new PlantSample(100_000, new Area(0.001)), new PlantSample(0, new Area(100_000))]);
+        var (lower, upper) = density.Interval(0.95);
+
+        Assert.True(lower > 0 && double.IsFinite(upper));
+        Assert.InRange(density.ProbabilityBelow(0.5), 0, 0.5);
+    }
+
     [Theory]
     [InlineData(-1, 1.0)]
     [InlineData(1, 0.0)]

@@ -51,7 +51,7 @@ public sealed class StandCountTests
     public void Assumptions_NothingStated_NameEveryDefault()
     {
         var names = StandCountEvaluation.Evaluate(Question with { PurityAssumed = true }).Assumptions.Select(assumption => assumption.Name);
-        Assert.Equal(["wantedPrecision", "sowingUncertainty", "purity"], names);
+        Assert.Equal(["wantedPrecision", "sown/uncertainty", "sown/purity"], names);
 
         var stated = Question with { WantedPrecision = 0.1, SowingUncertainty = 0.01 };
         Assert.Empty(StandCountEvaluation.Evaluate(stated).Assumptions);

@@ -68,6 +68,8 @@ public sealed class SeedSurvivalTests
     [InlineData(0.5, 0.2, 0.3)]
     [InlineData(0.9, 0.02, 0.3)]
     [InlineData(0.7, 0.4, 0.1)]
+    [InlineData(0.9, 0.25, 0.4)]
+    [InlineData(0.2, 0.2, 0.02)]
     public void Quantile_AgainstSimulatedSeasons_HasItsProbability(double mean, double spread, double relative)
     {
         const int Seasons = 400_000;

@@ -164,6 +164,10 @@ public sealed class StandRiskTests
         Assert.StartsWith("No sensible rate", DisplayUnits.Metric.Write(result.Headline), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Needed_GerminationNextToNothing_IsNone() =>
+        Assert.Null(StandRiskEvaluation.Evaluate(Question with { Germination = 1e-15, Share = new ExpectedShare(0.8, 0) }).Needed);
+
     // The width of an interval of 95 % is 3.92 standard deviations; seasons add in quadrature.
     [Fact]
     public void FromCounts_AddsSeasonsInQuadrature()
