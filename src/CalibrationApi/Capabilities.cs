@@ -15,6 +15,8 @@ using CalibrationApi.Plans;
 using CalibrationApi.Products;
 using CalibrationApi.ScaleChecks;
 using CalibrationApi.Scales;
+using CalibrationApi.StandCounts;
+using CalibrationApi.StandRisks;
 using CalibrationApi.Units;
 using CalibrationApi.Workspaces;
 
@@ -28,6 +30,8 @@ internal static class Capabilities
         services.AddCatchTests();
         services.AddCatchPlans();
         services.AddMeterSpeeds();
+        services.AddStandCounts();
+        services.AddStandRisks();
         services.AddMachines();
         services.AddProducts();
         services.AddLots();
@@ -47,6 +51,8 @@ internal static class Capabilities
         v1.MapCatchPlans();
         v1.MapCatchTests();
         v1.MapMeterSpeeds();
+        v1.MapStandCounts();
+        v1.MapStandRisks();
         v1.MapUnits();
         v1.MapCodes();
         v1.MapMachines();

@@ -10,6 +10,8 @@ internal sealed class Question
     public const string CatchTest = "catch-test";
     public const string CatchPlan = "catch-plan";
     public const string MeterSpeed = "meter-speed";
+    public const string StandCount = "stand-count";
+    public const string StandRisk = "stand-risk";
 
     private readonly Draft body;
 
@@ -19,7 +21,7 @@ internal sealed class Question
         this.body = body;
     }
 
-    public static IReadOnlyList<string> Operations { get; } = [CatchTest, CatchPlan, MeterSpeed];
+    public static IReadOnlyList<string> Operations { get; } = [CatchTest, CatchPlan, MeterSpeed, StandCount, StandRisk];
 
     public string Operation { get; }
 

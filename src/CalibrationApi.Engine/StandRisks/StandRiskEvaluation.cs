@@ -31,16 +31,13 @@ public static class StandRiskEvaluation
         var reached = Math.Clamp(survival.Quantile(1 - probability), AsGoodAsNone, 1);
         var atMean = Rate(question, survival, SeedsFor(question, question.Share.Mean), reached);
         var needed = question.Share.Mean / reached <= MostMargin ? Rate(question, survival, SeedsFor(question, reached), reached) : null;
-        var extra = needed is { Mass: { } mass } ? mass.KilogramsPerSquareMetre - atMean.Mass!.Value.KilogramsPerSquareMetre : (double?)null;
         var result = new StandRiskResult
         {
             Headline = $"",
             Probability = probability,
             AtMean = atMean,
             Needed = needed,
-            Margin = needed is null ? null : needed.Seeds.PerSquareMetre / atMean.Seeds.PerSquareMetre - 1,
-            MarginCostPerSquareMetre = extra * question.PricePerKilogram,
-            MarginCost = extra * question.PricePerKilogram * question.Area?.SquareMetres,
+            Margin = needed is null ? null : RateMargin.Of(needed, atMean, question.PricePerKilogram, question.Area),
             Given = question.SeedsSown is { } seeds ? Rate(question, survival, seeds, reached) : null,
             Parts = parts,
             Assumptions = [.. Assumptions(question)],
@@ -94,7 +91,7 @@ public static class StandRiskEvaluation
         var probability = new Ratio(result.Probability);
         var needed = result.Needed is null
             ? (FormattableString)$"No sensible rate reaches {question.MinimumStand:plants} with a probability of {probability:0.##}: too much survival is in doubt."
-            : $"Sow {Written(result.Needed)} to reach {question.MinimumStand:plants} with a probability of {probability:0.##}. That is {new Ratio(Math.Abs(result.Margin!.Value)):F0} {(result.Margin < 0 ? "less" : "more")} than the rate for the mean.";
+            : $"Sow {Written(result.Needed)} to reach {question.MinimumStand:plants} with a probability of {probability:0.##}. That is {new Ratio(Math.Abs(result.Margin!.Relative)):F0} {(result.Margin.Relative < 0 ? "less" : "more")} than the rate for the mean.";
         return result.Given is null ? needed : $"{needed} The stated rate reaches it with a probability of {new Ratio(result.Given.ProbabilityReached):F0}.";
     }
 

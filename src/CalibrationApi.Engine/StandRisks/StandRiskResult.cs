@@ -18,14 +18,8 @@ public sealed record StandRiskResult
     /// <summary>The rate that reaches the minimum with the wanted probability; null when none sensible does.</summary>
     public required SownRate? Needed { get; init; }
 
-    /// <summary>Needed over mean rate less 1; null without a needed rate.</summary>
-    public double? Margin { get; init; }
-
-    /// <summary>Money that the margin costs per m2; null without price, kernel mass or needed rate.</summary>
-    public double? MarginCostPerSquareMetre { get; init; }
-
-    /// <summary>Money that the margin costs on the whole area; null where the cost or the area is unknown.</summary>
-    public double? MarginCost { get; init; }
+    /// <summary>What the needed rate is more than the one at the mean; null without a needed rate.</summary>
+    public RateMargin? Margin { get; init; }
 
     /// <summary>The rate that was thought of; null without one.</summary>
     public SownRate? Given { get; init; }
@@ -47,6 +41,31 @@ public sealed record StandRiskResult
 /// <param name="StandReached">Plants per area that are reached with the wanted probability.</param>
 /// <param name="ProbabilityReached">Probability of reaching the minimum stand.</param>
 public sealed record SownRate(CountPerArea Seeds, MassPerArea? Mass, CountPerArea ExpectedStand, CountPerArea StandReached, double ProbabilityReached);
+
+/// <summary>What a rate is more than the one at the mean.</summary>
+/// <param name="Relative">Their ratio less 1; below 0 where a low probability lets the rate fall under the mean one.</param>
+/// <param name="Seeds">Extra pure seeds per area.</param>
+/// <param name="Mass">Extra mass per area; null without a kernel mass.</param>
+/// <param name="CostPerSquareMetre">Money for it per m2; null without price or kernel mass.</param>
+/// <param name="Cost">Money for it on the whole area; null without cost or area.</param>
+public sealed record RateMargin(double Relative, CountPerArea Seeds, MassPerArea? Mass, double? CostPerSquareMetre, double? Cost)
+{
+    /// <summary>The margin of one rate over another.</summary>
+    /// <param name="rate">The higher one.</param>
+    /// <param name="over">The one at the mean.</param>
+    /// <param name="pricePerKilogram">Money for a kilogram of seed; null when unknown.</param>
+    /// <param name="area">Area to be sown; null when unknown.</param>
+    public static RateMargin Of(SownRate rate, SownRate over, double? pricePerKilogram, Area? area)
+    {
+        var mass = rate.Mass?.KilogramsPerSquareMetre - over.Mass?.KilogramsPerSquareMetre;
+        return new RateMargin(
+            rate.Seeds.PerSquareMetre / over.Seeds.PerSquareMetre - 1,
+            new CountPerArea(rate.Seeds.PerSquareMetre - over.Seeds.PerSquareMetre),
+            mass is { } known ? new MassPerArea(known) : null,
+            mass * pricePerKilogram,
+            mass * pricePerKilogram * area?.SquareMetres);
+    }
+}
 
 /// <summary>What makes a stand uncertain before it is sown.</summary>
 public enum RiskSource

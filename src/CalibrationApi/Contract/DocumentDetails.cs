@@ -11,6 +11,8 @@ internal sealed class DocumentDetails : IDocumentFilter
         ["Catch plans"] = "How much to catch, for how long, in which container, and when each meter stops.",
         ["Catch tests"] = "What the catches say, how sure it is, and what to do now.",
         ["Meter speeds"] = "Which metering element serves which rates at which ground speeds.",
+        ["Stand counts"] = "How many plants stand, how sure that is, and which share of the seeds came up.",
+        ["Stand risks"] = "What rate reaches a minimum stand with a wanted probability, and what its margin costs.",
         ["Machines"] = "Seeding machines with their tanks, meters, metering elements and what a test disturbs on them.",
         ["Products"] = "What meters put down.",
         ["Lots"] = "Deliveries and seed lots of a product, with what changes from lot to lot.",

@@ -14,6 +14,8 @@ using CalibrationApi.Plans;
 using CalibrationApi.Products;
 using CalibrationApi.ScaleChecks;
 using CalibrationApi.Scales;
+using CalibrationApi.StandCounts;
+using CalibrationApi.StandRisks;
 using CalibrationApi.Units;
 using CalibrationApi.Workspaces;
 
@@ -28,6 +30,10 @@ namespace CalibrationApi.Http;
 [JsonSerializable(typeof(CatchPlanAnswer))]
 [JsonSerializable(typeof(MeterSpeedRequest))]
 [JsonSerializable(typeof(MeterSpeedAnswer))]
+[JsonSerializable(typeof(StandCountRequest))]
+[JsonSerializable(typeof(StandCountAnswer))]
+[JsonSerializable(typeof(StandRiskRequest))]
+[JsonSerializable(typeof(StandRiskAnswer))]
 [JsonSerializable(typeof(UnitsAnswer))]
 [JsonSerializable(typeof(CodesAnswer))]
 [JsonSerializable(typeof(RecordCatchTestRequest))]

@@ -16,6 +16,8 @@ internal static class Evaluations
     public const string CatchTest = "catch-test";
     public const string CatchPlan = "catch-plan";
     public const string MeterSpeed = "meter-speed";
+    public const string StandCount = "stand-count";
+    public const string StandRisk = "stand-risk";
 
     private static readonly Meter OfHost = new(Meter);
     private static readonly Counter<long> Counted = OfHost.CreateCounter<long>("calibration.evaluations", "{evaluation}", "Questions that the engine answered or refused, by kind and verdict.");

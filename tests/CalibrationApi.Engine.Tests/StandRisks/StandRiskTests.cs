@@ -52,9 +52,9 @@ public sealed class StandRiskTests
         var result = StandRiskEvaluation.Evaluate(Question);
 
         var extra = result.Needed!.Mass!.Value.KilogramsPerSquareMetre - result.AtMean.Mass!.Value.KilogramsPerSquareMetre;
-        NearlyEqual.Assert(result.Needed.Seeds.PerSquareMetre / result.AtMean.Seeds.PerSquareMetre - 1, result.Margin!.Value);
-        NearlyEqual.Assert(extra * 0.6, result.MarginCostPerSquareMetre!.Value);
-        NearlyEqual.Assert(extra * 0.6 * 500_000, result.MarginCost!.Value);
+        NearlyEqual.Assert(result.Needed.Seeds.PerSquareMetre / result.AtMean.Seeds.PerSquareMetre - 1, result.Margin!.Relative);
+        NearlyEqual.Assert(extra * 0.6, result.Margin.CostPerSquareMetre!.Value);
+        NearlyEqual.Assert(extra * 0.6 * 500_000, result.Margin.Cost!.Value);
     }
 
     // With every spread zero the rate at the mean always does.
@@ -63,7 +63,7 @@ public sealed class StandRiskTests
     {
         var sure = Question with { Share = new ExpectedShare(0.8, 0), Germination = 1, KernelMassUncertainty = 0, MeteringUncertainty = 0 };
 
-        Assert.Equal(0, StandRiskEvaluation.Evaluate(sure).Margin!.Value, 1e-12);
+        Assert.Equal(0, StandRiskEvaluation.Evaluate(sure).Margin!.Relative, 1e-12);
     }
 
     // Share known exactly: all is log-normal, and the margin is exp(z u).
@@ -74,7 +74,7 @@ public sealed class StandRiskTests
 
         var germination = 0.05 / (0.95 * 400);
         var u = Math.Sqrt(germination + 0.02 * 0.02 + 0.03 * 0.03);
-        NearlyEqual.Assert(Math.Exp(Normal.InvCDF(0, 1, 0.9) * u) - 1, result.Margin!.Value, 1e-9);
+        NearlyEqual.Assert(Math.Exp(Normal.InvCDF(0, 1, 0.9) * u) - 1, result.Margin!.Relative, 1e-9);
         NearlyEqual.Assert(Math.Sqrt(germination), result.Parts.Single(part => part.Source == RiskSource.Germination).Relative);
     }
 
@@ -128,7 +128,7 @@ public sealed class StandRiskTests
         var result = StandRiskEvaluation.Evaluate(Question with { KernelMass = null, KernelMassUncertainty = null, PricePerKilogram = null });
 
         Assert.Null(result.Needed!.Mass);
-        Assert.Null(result.MarginCostPerSquareMetre);
+        Assert.Null(result.Margin!.CostPerSquareMetre);
         Assert.DoesNotContain(result.Parts, part => part.Source == RiskSource.KernelMass);
         Assert.Contains("seeds/m2 to reach 200 plants/m2", DisplayUnits.Metric.Write(result.Headline), StringComparison.Ordinal);
     }
@@ -159,7 +159,6 @@ public sealed class StandRiskTests
 
         Assert.Null(result.Needed);
         Assert.Null(result.Margin);
-        Assert.Null(result.MarginCost);
         Assert.Equal([FindingCode.ProbabilityOutOfReach], result.Findings.Select(finding => finding.Code));
         Assert.StartsWith("No sensible rate", DisplayUnits.Metric.Write(result.Headline), StringComparison.Ordinal);
     }
