@@ -35,7 +35,7 @@ internal sealed class StandCountRequestValidator : AbstractValidator<StandCountR
         for (var i = 0; i < counts.Count; i++)
         {
             if (counts[i] is { Ground: null })
-                context.Report(string.Create(CultureInfo.InvariantCulture, $"Counts[{i}].Ground"), ErrorCode.MemberMissing, "Say on what ground was counted: here, or once for all counts in ground.");
+                context.Report(string.Create(CultureInfo.InvariantCulture, $"Counts[{i}].Ground"), ErrorCode.MemberMissing, "Add the ground that was counted: here, or once for all counts as ground.");
         }
     }
 
@@ -90,7 +90,7 @@ internal sealed class GroundOfCountValidator : AbstractValidator<GroundOfCount>
         ];
         string[] given = [.. forms.Where(form => form.Given).Select(form => form.Member)];
         if (given.Length == 0)
-            context.Report("", ErrorCode.MemberMissing, "Say how large the ground is: rowLength with rowSpacing, length with width, area, or hoopDiameter.");
+            context.Report("", ErrorCode.MemberMissing, "Add how large the ground is: rowLength with rowSpacing, length with width, area, or hoopDiameter.");
         if (given.Length > 1)
             context.Report(given[1], ErrorCode.SettingsAtOdds, "The ground is given in more than one form. Keep one: rowLength with rowSpacing, length with width, area, or hoopDiameter. What it is called goes to calledArea.");
         Both(alongRows, ground.RowLength, nameof(ground.RowLength), "Add the length counted along each row.", context);
