@@ -22,6 +22,8 @@ using CalibrationApi.ScaleChecks;
 using CalibrationApi.Scales;
 using CalibrationApi.SeedRowLimits;
 using CalibrationApi.SeedingRates;
+using CalibrationApi.StandCounts;
+using CalibrationApi.StandRisks;
 using CalibrationApi.Units;
 using CalibrationApi.VolumeChecks;
 using CalibrationApi.Workspaces;
@@ -44,6 +46,8 @@ internal static class Capabilities
         services.AddProductRates();
         services.AddSeedingRates();
         services.AddNewLots();
+        services.AddStandCounts();
+        services.AddStandRisks();
         services.AddMachines();
         services.AddProducts();
         services.AddLots();
@@ -71,6 +75,8 @@ internal static class Capabilities
         v1.MapProductRates();
         v1.MapSeedingRates();
         v1.MapNewLots();
+        v1.MapStandCounts();
+        v1.MapStandRisks();
         v1.MapUnits();
         v1.MapCodes();
         v1.MapMachines();

@@ -17,6 +17,8 @@ internal sealed class Question
     public const string SeedRowLimit = "seed-row-limit";
     public const string SeedingRate = "seeding-rate";
     public const string NewLot = "new-lot";
+    public const string StandCount = "stand-count";
+    public const string StandRisk = "stand-risk";
 
     private readonly Draft body;
 
@@ -30,6 +32,7 @@ internal sealed class Question
     public static IReadOnlyList<string> Operations { get; } = [CatchTest, CatchPlan, MeterSpeed, DistanceSensor, DriveWheelTurns];
     public static IReadOnlyList<string> Operations { get; } = [CatchTest, CatchPlan, MeterSpeed, SeedRowLimit];
     public static IReadOnlyList<string> Operations { get; } = [CatchTest, CatchPlan, MeterSpeed, SeedingRate, NewLot];
+    public static IReadOnlyList<string> Operations { get; } = [CatchTest, CatchPlan, MeterSpeed, StandCount, StandRisk];
 
     public string Operation { get; }
 

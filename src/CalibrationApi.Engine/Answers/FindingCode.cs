@@ -402,4 +402,71 @@ public static class FindingCode
     /// <summary>A rate for the new lot takes kernel masses that were not given.</summary>
     [Remedy("Count and weigh a sample of each lot, and give their thousand-kernel masses. Fertilizer needs none."), Severities(Severity.Note)]
     public const string RateNotRecomputed = "rate-not-recomputed";
+    /// <summary>A hoop or frame is not as large as it is called.</summary>
+    [Remedy("Measure the hoop inside, or the frame, and send its size. Do not multiply by a factor made for another size."), Severities(Severity.Note, Severity.Warning)]
+    public const string SampleAreaMiscalled = "sample-area-miscalled";
+
+    /// <summary>A stated stand fits plants per m2 divided by 10 and called plants per ft2.</summary>
+    [Remedy("Divide by 10.764 instead, or send the number with its own unit."), Severities(Severity.Warning)]
+    public const string DivideByTenShortcut = "divide-by-ten-shortcut";
+
+    /// <summary>A stated stand is not what the counts give.</summary>
+    [Remedy("Check the factor it was made with and the size of the samples."), Severities(Severity.Note)]
+    public const string StatedStandDiffers = "stated-stand-differs";
+
+    /// <summary>No plant was found at any spot.</summary>
+    [Remedy("Check whether the crop is up yet, and whether it was sown there."), Severities(Severity.Warning)]
+    public const string NoPlantsFound = "no-plants-found";
+
+    /// <summary>There is one count only, so that nothing shows how the stand differs from spot to spot.</summary>
+    [Remedy("Count at four more spots at least, chosen without looking."), Severities(Severity.Warning)]
+    public const string SingleCount = "single-count";
+
+    /// <summary>There are fewer counts than extension services ask for.</summary>
+    [Remedy("Count at more spots, spread over the field."), Severities(Severity.Note)]
+    public const string FewCounts = "few-counts";
+
+    /// <summary>The wanted precision takes more counts.</summary>
+    [Remedy("Count at as many spots as the answer says, and send all counts together."), Severities(Severity.Note)]
+    public const string MoreCountsNeeded = "more-counts-needed";
+
+    /// <summary>The counts vary much more from spot to spot than chance explains.</summary>
+    [Remedy("Look for skips, plugged openers, residue or wet spots, and judge such places by themselves."), Severities(Severity.Warning)]
+    public const string StronglyClumped = "strongly-clumped";
+
+    /// <summary>Several counts are from one row, so that they share what its opener does.</summary>
+    [Remedy("Count in other rows too."), Severities(Severity.Note)]
+    public const string CountsInSameRow = "counts-in-same-row";
+
+    /// <summary>More plants were counted than seeds were sown.</summary>
+    [Remedy("Check the rate sown, the kernel mass, the germination and the row spacing, and look for volunteers among the plants."), Severities(Severity.Warning)]
+    public const string MorePlantsThanSeeds = "more-plants-than-seeds";
+
+    /// <summary>A learned share rests more on what was believed before than on the counts.</summary>
+    [Remedy("Nothing to do, if the prior is well founded. More counts give the field more say."), Severities(Severity.Note)]
+    public const string PriorOutweighsCounts = "prior-outweighs-counts";
+
+    /// <summary>The stand is, or may be, below the stated minimum.</summary>
+    [Remedy("Count at more spots before you decide, and ask local advice about reseeding."), Severities(Severity.Note, Severity.Warning)]
+    public const string StandBelowMinimum = "stand-below-minimum";
+
+    /// <summary>A rate misses the wanted probability of the minimum stand.</summary>
+    [Remedy("Sow the rate that the answer gives, or accept the risk that it tells."), Severities(Severity.Warning)]
+    public const string StandAtRisk = "stand-at-risk";
+
+    /// <summary>The rate that would be needed is above the stated maximum.</summary>
+    [Remedy("Accept a lower probability or a lower minimum stand, or improve what keeps seeds from coming up."), Severities(Severity.Warning)]
+    public const string RateAboveMaximum = "rate-above-maximum";
+
+    /// <summary>So much survival is in doubt that no sensible rate reaches the wanted probability.</summary>
+    [Remedy("Ask for a lower probability, or find out why so few seeds may come up: more seed does not make up for it."), Severities(Severity.Warning)]
+    public const string ProbabilityOutOfReach = "probability-out-of-reach";
+
+    /// <summary>The spread of a share comes from one stand, which says nothing about how seasons differ.</summary>
+    [Remedy("Add seasonSpread, from several of your own seasons if you have them."), Severities(Severity.Warning)]
+    public const string SeasonSpreadMissing = "season-spread-missing";
+
+    /// <summary>A share of seeds is outside what published surveys report.</summary>
+    [Remedy("Check the number. If it is right, nothing is to be done."), Severities(Severity.Note)]
+    public const string UnusualShareOfSeeds = "unusual-share-of-seeds";
 }

@@ -8,7 +8,8 @@ namespace CalibrationApi.Engine.Quantities;
 /// </summary>
 /// <remarks>
 /// A quantity without a format is written with four significant digits; a numeric format such as <c>F1</c> is
-/// applied to the value in the display unit. Numbers use a decimal point and no group separators.
+/// applied to the value in the display unit. A format that begins with a small letter is the noun of what is counted:
+/// <c>{stand:plants}</c> gives 212.4 plants/m2. Numbers use a decimal point and no group separators.
 /// </remarks>
 public sealed class DisplayUnits : IFormatProvider, ICustomFormatter
 {
@@ -49,6 +50,7 @@ public sealed class DisplayUnits : IFormatProvider, ICustomFormatter
 
     string ICustomFormatter.Format(string? format, object? arg, IFormatProvider? formatProvider) => arg switch
     {
+        IQuantity quantity when format is [>= 'a' and <= 'z', ..] => $"{Number(Value(quantity), null)} {format}{this[quantity.Dimension].Symbol}",
         IQuantity quantity => $"{Number(Value(quantity), format)} {this[quantity.Dimension].Symbol}",
         FormattableString nested => nested.ToString(this),
         IFormattable formattable => formattable.ToString(format, CultureInfo.InvariantCulture),

@@ -19,6 +19,8 @@ internal sealed class DocumentDetails : IDocumentFilter
         ["Product rates"] = "Which rates of which products supply the nutrients that are wanted, at the least cost.",
         ["Seeding rates"] = "How much seed a stand takes, and what stand a rate gives.",
         ["New lots"] = "What another lot or treatment changes, and whether to test.",
+        ["Stand counts"] = "How many plants stand, how sure that is, and which share of the seeds came up.",
+        ["Stand risks"] = "What rate reaches a minimum stand with a wanted probability, and what its margin costs.",
         ["Machines"] = "Seeding machines with their tanks, meters, metering elements and what a test disturbs on them.",
         ["Products"] = "What meters put down.",
         ["Lots"] = "Deliveries and seed lots of a product, with what changes from lot to lot.",

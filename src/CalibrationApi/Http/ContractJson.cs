@@ -21,6 +21,8 @@ using CalibrationApi.ScaleChecks;
 using CalibrationApi.Scales;
 using CalibrationApi.SeedRowLimits;
 using CalibrationApi.SeedingRates;
+using CalibrationApi.StandCounts;
+using CalibrationApi.StandRisks;
 using CalibrationApi.Units;
 using CalibrationApi.VolumeChecks;
 using CalibrationApi.Workspaces;
@@ -52,6 +54,10 @@ namespace CalibrationApi.Http;
 [JsonSerializable(typeof(SeedingRateAnswer))]
 [JsonSerializable(typeof(NewLotRequest))]
 [JsonSerializable(typeof(NewLotAnswer))]
+[JsonSerializable(typeof(StandCountRequest))]
+[JsonSerializable(typeof(StandCountAnswer))]
+[JsonSerializable(typeof(StandRiskRequest))]
+[JsonSerializable(typeof(StandRiskAnswer))]
 [JsonSerializable(typeof(UnitsAnswer))]
 [JsonSerializable(typeof(CodesAnswer))]
 [JsonSerializable(typeof(RecordCatchTestRequest))]

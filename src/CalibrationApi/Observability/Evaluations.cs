@@ -24,6 +24,8 @@ internal static class Evaluations
     public const string ProductRate = "product-rate";
     public const string SeedingRate = "seeding-rate";
     public const string NewLot = "new-lot";
+    public const string StandCount = "stand-count";
+    public const string StandRisk = "stand-risk";
 
     private static readonly Meter OfHost = new(Meter);
     private static readonly Counter<long> Counted = OfHost.CreateCounter<long>("calibration.evaluations", "{evaluation}", "Questions that the engine answered or refused, by kind and verdict.");

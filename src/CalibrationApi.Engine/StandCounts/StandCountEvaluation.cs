@@ -1,0 +1,83 @@
+using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.Quantities;
+
+namespace CalibrationApi.Engine.StandCounts;
+
+/// <summary>From plants counted at spots to the stand, its interval, and the share of the seeds that came up.</summary>
+public static class StandCountEvaluation
+{
+    /// <summary>Evaluates <paramref name="question"/>.</summary>
+    /// <remarks>
+    /// Survival is D over pure seeds sown, emergence D over viable ones (germination taken out); both are ratios and can exceed 1.
+    /// How D and its interval come about: <see cref="PlantDensity"/>.
+    /// </remarks>
+    /// <exception cref="ArgumentException">No count; or a prior for a share that cannot be told from the question.</exception>
+    public static StandCountResult Evaluate(StandCountQuestion question)
+    {
+        var density = new PlantDensity(question.Samples);
+        var coverage = question.CoverageProbability ?? StandCountDefaults.CoverageProbability;
+        var sowing = question.SowingUncertainty ?? StandCountDefaults.SowingUncertainty.Value.Canonical;
+        var survival = question.SeedsSown is { } sown
+            ? ShareOfSeeds.Of(density, sown.PerSquareMetre, sowing, coverage)
+            : null;
+        var emergence = question is { SeedsSown: { } seeds, Germination: { } germination }
+            ? ShareOfSeeds.Of(density, seeds.PerSquareMetre * germination, sowing, coverage)
+            : null;
+        var result = new StandCountResult
+        {
+            Headline = $"",
+            Density = density,
+            CoverageProbability = coverage,
+            CountsNeeded = density.CountsFor(question.WantedPrecision ?? StandCountDefaults.WantedPrecision.Value.Canonical, coverage),
+            SeedsSown = question.SeedsSown,
+            Survival = survival,
+            Emergence = emergence,
+            Learned = question.Prior is { } prior ? Learn(prior, survival, emergence, coverage) : null,
+            Deviation = question.TargetStand is { } target ? density.PerSquareMetre / target.PerSquareMetre - 1 : null,
+            ProbabilityBelowMinimum = question.MinimumStand is { } minimum ? density.ProbabilityBelow(minimum.PerSquareMetre) : null,
+            Assumptions = [.. Assumptions(question)],
+            Findings = [],
+        };
+        return result with { Headline = Headline(result), Findings = [.. StandCountFindings.Of(question, result)] };
+    }
+
+    private static LearnedShare Learn(PriorShare prior, ShareOfSeeds? survival, ShareOfSeeds? emergence, double coverage)
+    {
+        var counted = (prior.Reading == SeedReading.Emergence ? emergence : survival)
+            ?? throw new ArgumentException("The share of the prior cannot be told without seeds sown and, for emergence, germination.", nameof(prior));
+        return LearnedShare.Of(counted, prior.Mean, prior.Spread, coverage);
+    }
+
+    private static IEnumerable<Assumption> Assumptions(StandCountQuestion question)
+    {
+        if (question.WantedPrecision is null)
+            yield return StandCountDefaults.WantedPrecision.Assumed("wantedPrecision");
+        if (question.SeedsSown is not null && question.SowingUncertainty is null)
+            yield return StandCountDefaults.SowingUncertainty.Assumed("sown/uncertainty");
+        if (question.PurityAssumed)
+            yield return StandCountDefaults.Purity.Assumed("sown/purity");
+    }
+
+    private static FormattableString Headline(StandCountResult result)
+    {
+        var counts = result.Density.Counts == 1 ? "one count" : $"{CountWords.Of(result.Density.Counts)} counts";
+        FormattableString stand = result.Density.Plants == 0
+            ? (FormattableString)$"No plant was found in {counts}: there are at most {result.Upper:plants}."
+            : $"The stand is {result.Stand:plants}, between {result.Lower:plants} and {result.Upper:plants} with {new Ratio(result.CoverageProbability):0.##} confidence, from {counts}.";
+        return $"{stand}{Seeds(result)}{Target(result)}";
+    }
+
+    private static FormattableString Seeds(StandCountResult result) =>
+        result.Density.Plants == 0 ? (FormattableString)$""
+        : result.Emergence is { } emergence ? (FormattableString)$" Of the viable seeds sown {new Ratio(emergence.Value):F0} came up."
+        : result.Survival is { } survival ? (FormattableString)$" Of the seeds sown {new Ratio(survival.Value):F0} became plants."
+        : $"";
+
+    private static FormattableString Target(StandCountResult result) => result.Deviation switch
+    {
+        null => $"",
+        < -0.005 and var off => $" That is {new Ratio(-off):F0} below the target.",
+        > 0.005 and var off => $" That is {new Ratio(off):F0} above the target.",
+        _ => $" That is the target.",
+    };
+}

@@ -1,0 +1,106 @@
+using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.Quantities;
+
+namespace CalibrationApi.Engine.StandCounts;
+
+/// <summary>What is worth a word about counts of plants.</summary>
+internal static class StandCountFindings
+{
+    // Purdue and Tennessee ask for at least five counts, North Dakota works with ten (SOURCES.md, keys PURDUE-HOOP, UTC-CORN, NDSU-HOOP).
+    private const int LeastCounts = 5;
+
+    // A published hoop of 56 cm is called a quarter of a square metre and is 1.5 % smaller (SOURCES.md, key CCC-COUNT).
+    private static readonly Length QuarterMetreHoop = new(0.56);
+
+    // Judgement, no published source: differences that are worth a word, and plain clumping.
+    private const double WorthAWord = 0.005;
+    private const double LittleByChance = 0.01;
+    private const double StrongClumping = 2;
+    private const double LittleDoubt = 0.05;
+
+    public static IEnumerable<Finding> Of(StandCountQuestion question, StandCountResult result) =>
+    [
+        .. Areas(question),
+        .. Stated(question, result),
+        .. Counting(question, result),
+        .. Seeds(result),
+        .. Minimum(question, result),
+    ];
+
+    private static IEnumerable<Finding> Areas(StandCountQuestion question)
+    {
+        foreach (var (area, called) in question.Samples.Where(sample => sample.CalledArea is not null).Select(sample => (sample.Area, sample.CalledArea!.Value)).Distinct())
+        {
+            var off = area.SquareMetres / called.SquareMetres - 1;
+            if (Math.Abs(off) > WorthAWord)
+                yield return Finding.Warning(FindingCode.SampleAreaMiscalled, off < 0
+                    ? (FormattableString)$"This sample is {new Ratio(-off):F1} smaller than the area it is called. Plants per area from the called area read as much too low; here the measured size was used."
+                    : (FormattableString)$"This sample is {new Ratio(off):F1} larger than the area it is called. Plants per area from the called area read as much too high; here the measured size was used.");
+        }
+
+        if (question.Samples.Any(sample => sample.CalledArea is null && sample.HoopDiameter is { } diameter && Math.Abs(diameter.Metres - QuarterMetreHoop.Metres) < 0.0005))
+            yield return Finding.Note(FindingCode.SampleAreaMiscalled,
+                $"A hoop of {QuarterMetreHoop} is often called a quarter of a square metre, but is 1.5 % smaller: four times the count reads 1.5 % low. A true quarter is {new Length(Math.Sqrt(1 / Math.PI)):0.####} across.");
+    }
+
+    private static IEnumerable<Finding> Stated(StandCountQuestion question, StandCountResult result)
+    {
+        if (question.StatedStand is not { } stated || result.Density.Plants == 0)
+            yield break;
+        // Plants per m2 divided by 10 stand in place of plants per ft2, which are m2 / 10.7639.
+        var shortcut = UnitTable.Get("/ft2").Canonical(1) / 10;
+        var called = result.Density.Plants / question.Samples.Sum(sample => (sample.CalledArea ?? sample.Area).SquareMetres);
+        if (Near(stated.PerSquareMetre, shortcut * result.Density.PerSquareMetre) || Near(stated.PerSquareMetre, shortcut * called))
+            yield return Finding.Warning(FindingCode.DivideByTenShortcut,
+                $"The stated stand fits plants per m2 divided by 10 and called plants per ft2. That reads 7.64 % high: a square metre has 10.764 square feet. The stand is {result.Stand:plants}.");
+        else if (!Near(stated.PerSquareMetre, result.Density.PerSquareMetre))
+            yield return Finding.Note(FindingCode.StatedStandDiffers,
+                $"The stated stand is {new Ratio(Math.Abs(stated.PerSquareMetre / result.Density.PerSquareMetre - 1)):F1} {(stated.PerSquareMetre > result.Density.PerSquareMetre ? "above" : "below")} what these counts give. Check its factor and the size of the samples.");
+    }
+
+    private static IEnumerable<Finding> Counting(StandCountQuestion question, StandCountResult result)
+    {
+        var density = result.Density;
+        if (density.Plants == 0)
+            yield return Finding.Warning(FindingCode.NoPlantsFound, $"No plant was found anywhere. Check whether the crop is up yet and whether this is where it was sown.");
+        if (density.Counts == 1)
+            yield return Finding.Warning(FindingCode.SingleCount,
+                $"One count cannot show how the stand differs from spot to spot. The interval only holds for plants placed by chance; the true one is wider. Count at four more spots at least.");
+        else if (density.Counts < LeastCounts)
+            yield return Finding.Note(FindingCode.FewCounts,
+                $"Purdue and Tennessee extension ask for at least five counts in a field, North Dakota for ten; these are {CountWords.Of(density.Counts)}. Few counts make a wide interval.");
+        if (result.CountsNeeded is { } needed && needed > density.Counts && density.Counts > 1)
+            yield return Finding.Note(FindingCode.MoreCountsNeeded,
+                $"For an interval of +- {new Ratio(question.WantedPrecision ?? StandCountDefaults.WantedPrecision.Value.Canonical):0.##} count at {needed} spots like these in all.");
+        if (density is { ProbabilityByChance: < LittleByChance, IndexOfDispersion: > StrongClumping })
+            yield return Finding.Warning(FindingCode.StronglyClumped,
+                $"The plants stand clumped: counts vary {density.IndexOfDispersion.Value:F1} times as much as chance explains, {new Ratio(Math.Sqrt(density.SpotVariance)):F0} from spot to spot. Look for skips, plugged openers, residue or wet spots before taking the mean for the field.");
+        if (question.Samples.Where(sample => sample.Row is not null).GroupBy(sample => sample.Row).Any(row => row.Count() > 1))
+            yield return Finding.Note(FindingCode.CountsInSameRow,
+                $"Some counts are from the same row. They share what its opener does right or wrong, so they say less than counts from as many rows would.");
+    }
+
+    private static IEnumerable<Finding> Seeds(StandCountResult result)
+    {
+        if ((result.Emergence ?? result.Survival) is { Value: > 1 } share)
+            yield return Finding.Warning(FindingCode.MorePlantsThanSeeds, share.Lower > 1
+                ? (FormattableString)$"More plants stand here than {Kind(result)} seeds were sown, and the counts are too sure to put it down to chance. Check the rate sown, the kernel mass, the germination and the row spacing, and look for volunteers or weeds among the plants."
+                : (FormattableString)$"More plants were counted than {Kind(result)} seeds were sown. Chance can do that; count at more spots, and check the rate sown and the kernel mass.");
+        if (result.Learned is { Weight: < 0.5 } learned)
+            yield return Finding.Note(FindingCode.PriorOutweighsCounts,
+                $"The counts carried {new Ratio(learned.Weight):F0} of the learned share; the rest is the share that was believed before.");
+    }
+
+    private static IEnumerable<Finding> Minimum(StandCountQuestion question, StandCountResult result)
+    {
+        if (result.ProbabilityBelowMinimum is not { } probability || probability < LittleDoubt)
+            yield break;
+        yield return probability > 0.5
+            ? Finding.Warning(FindingCode.StandBelowMinimum, $"The stand is below {question.MinimumStand!.Value:plants} with a probability of {new Ratio(probability):F0}.")
+            : Finding.Note(FindingCode.StandBelowMinimum, $"The stand may still be below {question.MinimumStand!.Value:plants}, with a probability of {new Ratio(probability):F0}.");
+    }
+
+    private static string Kind(StandCountResult result) => result.Emergence is null ? "pure" : "viable";
+
+    private static bool Near(double one, double other) => Math.Abs(one / other - 1) <= WorthAWord;
+}

@@ -1,0 +1,145 @@
+using MathNet.Numerics;
+using MathNet.Numerics.Distributions;
+
+namespace CalibrationApi.Engine.StandRisks;
+
+/// <summary>How many plants come of a seed that was meant to be sown: a share that differs from season to season, times errors of the rate.</summary>
+/// <remarks>
+/// <para>
+/// X = E F. E is the share of seeds that become plants, beta distributed with a stated mean m and standard deviation s, because it
+/// can be neither below 0 nor above 1 and a poor season takes more than a good one gives. F gathers what is relative (germination
+/// test, kernel mass, metering): log-normal with median 1 and standard deviation u of its logarithm, independent of E.
+/// </para>
+/// <para>
+/// P(X &lt;= x) is integrated by the trapezoidal rule on a fixed grid, which converges exponentially for such integrands: over the
+/// normal variable of F where E is the wider of the two, over the logit of E where F is. Where E is narrower than a tenth of F, it
+/// is taken as log-normal too. Accuracy: 1e-3 for a share so spread that its density ends in a spike (a shape below 1), else 1e-6, against the library's beta and log-normal distributions at the limits u = 0 and
+/// s = 0, within the noise of a seeded simulation of 400 000 seasons between (SeedSurvivalTests).
+/// </para>
+/// <para>Source: our own choice; JCGM 101 for the propagation (from memory); published spread in SOURCES.md, key AB-HARTMAN.</para>
+/// </remarks>
+public sealed class SeedSurvival
+{
+    private const double Reach = 8;
+    private const double NarrowShare = 0.1;
+    private const int HalfOfNodes = 40;
+    private const int MostSteps = 200;
+
+    private readonly double mean;
+    private readonly double spread;
+    private readonly double relative;
+    private readonly double alpha;
+    private readonly double beta;
+    private readonly double[] shares = [];
+    private readonly double[] weights = [];
+
+    /// <summary>The distribution.</summary>
+    /// <param name="mean">Mean share m, above 0, at most 1.</param>
+    /// <param name="spread">Standard deviation s of the share, at least 0; see <see cref="IsPossible"/>.</param>
+    /// <param name="relative">Standard deviation u of ln F, at least 0.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
+    public SeedSurvival(double mean, double spread, double relative)
+    {
+        if (!IsPossible(mean, spread))
+            throw new ArgumentOutOfRangeException(nameof(spread), spread, "No share of seeds has this mean and spread.");
+        if (!(relative >= 0) || !double.IsFinite(relative))
+            throw new ArgumentOutOfRangeException(nameof(relative), relative, "An uncertainty of at least 0 is needed.");
+        (this.mean, this.spread, this.relative) = (mean, spread, relative);
+        if (spread == 0)
+            return;
+        var size = mean * (1 - mean) / (spread * spread) - 1;
+        (alpha, beta) = (mean * size, (1 - mean) * size);
+        if (!IsNarrow && relative > spread / mean && Math.Min(alpha, beta) >= 1)
+            (shares, weights) = Grid();
+    }
+
+    /// <summary>Whether a share between 0 and 1 can have such a mean and standard deviation: s^2 &lt; m (1 - m), or s = 0.</summary>
+    public static bool IsPossible(double mean, double spread) => mean > 0 && mean <= 1 && (spread == 0 || (spread > 0 && spread * spread < mean * (1 - mean)));
+
+    /// <summary>P(X &lt;= <paramref name="x"/>).</summary>
+    /// <param name="x">Plants per seed meant to be sown, at least 0.</param>
+    public double Cdf(double x)
+    {
+        if (x <= 0)
+            return 0;
+        if (spread == 0 && relative == 0)
+            return x < mean ? 0 : 1;
+        if (spread == 0)
+            return Normal.CDF(0, 1, Math.Log(x / mean) / relative);
+        if (relative == 0)
+            return BetaCdf(x);
+        if (IsNarrow)
+        {
+            // The log-normal distribution of the same mean and standard deviation.
+            var variance = Math.Log(1 + spread * spread / (mean * mean));
+            return Normal.CDF(0, 1, (Math.Log(x / mean) + variance / 2) / Math.Sqrt(variance + relative * relative));
+        }
+
+        return shares.Length > 0 ? OverShares(x) : OverErrors(x);
+    }
+
+    /// <summary>The x with P(X &lt;= x) = <paramref name="probability"/>.</summary>
+    /// <param name="probability">Strictly between 0 and 1.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The probability is outside its range.</exception>
+    public double Quantile(double probability)
+    {
+        if (!(probability > 0 && probability < 1))
+            throw new ArgumentOutOfRangeException(nameof(probability), probability, "A probability strictly between 0 and 1 is needed.");
+        if (spread == 0)
+            return mean * Math.Exp(relative * Normal.InvCDF(0, 1, probability));
+        var (lower, upper) = (Math.Log(1e-12), Math.Log(2) + Reach * relative);
+        for (var step = 0; step < MostSteps && upper - lower > 1e-14; step++)
+        {
+            var middle = (lower + upper) / 2;
+            if (Cdf(Math.Exp(middle)) < probability)
+                lower = middle;
+            else
+                upper = middle;
+        }
+
+        return Math.Exp((lower + upper) / 2);
+    }
+
+    private bool IsNarrow => spread > 0 && relative > 0 && spread / mean < NarrowShare * relative;
+
+    private double BetaCdf(double x) => x >= 1 ? 1 : SpecialFunctions.BetaRegularized(alpha, beta, x);
+
+    private double OverShares(double x)
+    {
+        var sum = 0.0;
+        for (var i = 0; i < shares.Length; i++)
+            sum += weights[i] * Normal.CDF(0, 1, Math.Log(x / shares[i]) / relative);
+        return sum;
+    }
+
+    // Equal steps of the normal variable z of F. No share is above 1, so the integrand has an edge at z = ln(x) / u; it lies in the
+    // middle between two nodes, and the steps are finer where a shape below 1 makes it a cliff.
+    private double OverErrors(double x)
+    {
+        var step = Math.Min(alpha, beta) < 1 ? 0.02 : 0.25;
+        var edge = Math.Log(x) / relative + step / 2;
+        var (sum, all) = (0.0, 0.0);
+        for (var z = edge - Math.Floor((edge + Reach) / step) * step; z <= Reach; z += step)
+        {
+            var weight = Math.Exp(-z * z / 2);
+            all += weight;
+            sum += weight * BetaCdf(x * Math.Exp(-relative * z));
+        }
+
+        return sum / all;
+    }
+
+    // The shares E at equal steps of their logit y, whose density goes as e^alpha (1 - e)^beta; from 1 on, both shapes keep its tails short.
+    private (double[] Shares, double[] Weights) Grid()
+    {
+        var scale = Math.Sqrt(1 / alpha + 1 / (alpha * alpha) + 1 / beta + 1 / (beta * beta));
+        double[] logits = [.. Enumerable.Range(-HalfOfNodes, 2 * HalfOfNodes + 1).Select(i => Math.Log(mean / (1 - mean)) + Reach * i / HalfOfNodes * scale)];
+        double[] logs = [.. logits.Select(y => -alpha * LogOnePlusExp(-y) - beta * LogOnePlusExp(y))];
+        var most = logs.Max();
+        double[] densities = [.. logs.Select(log => Math.Exp(log - most))];
+        var sum = densities.Sum();
+        return ([.. logits.Select(y => 1 / (1 + Math.Exp(-y)))], [.. densities.Select(density => density / sum)]);
+    }
+
+    private static double LogOnePlusExp(double y) => y > 0 ? y + Math.Log(1 + Math.Exp(-y)) : Math.Log(1 + Math.Exp(y));
+}
