@@ -68,6 +68,8 @@ internal sealed record CatchTestResolution
         if (plan?.SowingConditions is { } sowing && request.Conditions is { } conditions)
             findings.AddRange(conditions.Read().DifferingFrom(sowing.Read()));
         var question = Join(request, machine!, meter!, element!, product!, lot, scale!, plan, used);
+        if (question.TargetRate is null && plan is not null)
+            question.TargetRate = PlannedRate(connection, workspace, plan, request);
         Surround(question, container, MistakeContextRecords.Of(
             connection, workspace, request, series, meter!, question.Product!.BulkDensity, question.ValueInForce ?? question.StartValue, used.ValueInForce is not null, occurredAt));
         return (new CatchTestResolution
@@ -126,6 +128,14 @@ internal sealed record CatchTestResolution
             MeterRevolutionsPerTurn = meter.MeterRevolutionsPerTurn,
             ControllerEntry = meter.ControllerEntry,
         };
+    }
+
+    // A rate that follows from the stand or the nutrients of the plan; null when it cannot be told.
+    private static MassPerAreaQuantity? PlannedRate(SqliteConnection connection, Workspace workspace, PlanRequest plan, RecordCatchTestRequest data)
+    {
+        var rate = PlannedField.Read(plan, new ReferredRecords(connection, workspace))
+            .Meters.FirstOrDefault(one => one.Planned.Meter == data.Meter && one.Planned.Product == data.Product)?.Rate;
+        return rate is { Value: > 0 } ? rate : null;
     }
 
     // A predicted value holds for the element and setting that it was planned with.

@@ -24,6 +24,9 @@ public sealed class JsonAnswer<T> : IResult, IEndpointMetadataProvider, IStatusC
     /// <inheritdoc/>
     public int? StatusCode => StatusCodes.Status200OK;
 
+    /// <summary>What is answered.</summary>
+    internal T Value => value;
+
     /// <inheritdoc/>
     public async Task ExecuteAsync(HttpContext httpContext)
     {

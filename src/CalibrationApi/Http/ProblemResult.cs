@@ -30,6 +30,9 @@ public sealed class ProblemResult : IResult, IEndpointMetadataProvider, IStatusC
     /// <inheritdoc/>
     public int? StatusCode => status;
 
+    /// <summary>What is wrong, thing by thing.</summary>
+    internal IReadOnlyList<ProblemError> Errors => errors;
+
     private ProblemKind Kind { get; init; } = ProblemKind.Plain;
 
     /// <summary>The body cannot be read as the contract: 400 with the first error found.</summary>

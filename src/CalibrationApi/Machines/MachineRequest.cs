@@ -16,6 +16,15 @@ public class MachineRequest : DescribedRequest
     /// <summary>Width that the machine works.</summary>
     public LengthQuantity? WorkingWidth { get; init; }
 
+    /// <summary>Distance between two rows.</summary>
+    public LengthQuantity? RowSpacing { get; init; }
+
+    /// <summary>Its openers.</summary>
+    public string? Opener { get; init; }
+
+    /// <summary>Width over which an opener spreads seed and fertilizer, measured in the field; at most the row spacing.</summary>
+    public LengthQuantity? OpenerSpread { get; init; }
+
     /// <summary>How its meters are driven: <c>separate</c> drives (the default) or a <c>shared-shaft</c>.</summary>
     public string? Drive { get; init; }
 

@@ -2,6 +2,8 @@ using System.Globalization;
 using CalibrationApi.CatchPlans;
 using CalibrationApi.CatchTests;
 using CalibrationApi.Engine.CatchPlans;
+using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.SeedRowLimits;
 using CalibrationApi.Http;
 using CalibrationApi.Records;
 using FluentValidation;
@@ -16,6 +18,9 @@ internal sealed class MachineRequestValidator : DescribedRequestValidator<Machin
     {
         RuleFor(machine => machine.TimeZone).Text(64);
         RuleFor(machine => machine.WorkingWidth).Measured(new(0, 200, "m", ExcludesLeast: true));
+        RuleFor(machine => machine.RowSpacing).Measured(new(0, 5, "m", ExcludesLeast: true));
+        RuleFor(machine => machine.Opener).Word(Words.All<Opener>());
+        RuleFor(machine => machine.OpenerSpread).Measured(new(0, 5, "m", ExcludesLeast: true));
         RuleFor(machine => machine.Drive).Word(Words.All<MeterDrive>());
         RuleFor(machine => machine.Tanks).Items(0, 64);
         RuleForEach(machine => machine.Tanks!).SetValidator(new TankOfMachineValidator()!);
@@ -31,6 +36,9 @@ internal sealed class MachineRequestValidator : DescribedRequestValidator<Machin
     {
         if (machine.TimeZone is { Length: <= 64 } zone && !DateTimeZoneProviders.Tzdb.Ids.Contains(zone))
             context.Report(nameof(machine.TimeZone), ErrorCode.WordUnknown, "This is not the name of a time zone. Use an IANA name such as Europe/Vienna or America/Regina.");
+        if (Rules.Canonical(machine.RowSpacing) is { } row && Rules.Canonical(machine.OpenerSpread) is { } spread && double.IsFinite(row) && double.IsFinite(spread)
+            && SeedbedUtilisation.IsWiderThanRow(new Length(spread), new Length(row)))
+            context.Report(nameof(machine.OpenerSpread), ErrorCode.SettingsAtOdds, "Seed cannot be spread wider than the rows are apart. Check both widths and their units.");
         Unique(machine.Tanks, tank => tank.Name, nameof(machine.Tanks), nameof(TankOfMachine.Name), context);
         Unique(machine.Meters, meter => meter.Position, nameof(machine.Meters), nameof(MeterOfMachine.Position), context);
         for (var i = 0; i < (machine.Meters?.Count ?? 0); i++)

@@ -1,17 +1,10 @@
 using System.Text.Json;
 using CalibrationApi.CatchPlans;
 using CalibrationApi.CatchTests;
-using CalibrationApi.Containers;
 using CalibrationApi.Engine.CatchPlans;
-using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Http;
-using CalibrationApi.Machines;
-using CalibrationApi.Quantities;
 using CalibrationApi.Records;
 using CalibrationApi.Storage;
-using CalibrationApi.Storage.Adoptions;
-using CalibrationApi.Storage.CatchTests;
-using CalibrationApi.Storage.History;
 using CalibrationApi.Storage.Records;
 using CalibrationApi.Storing;
 using FluentValidation;
@@ -51,23 +44,24 @@ internal static class PlanCatchOfPlan
     private static (CatchPlanRequest? Question, IReadOnlyList<ProblemError> Errors) Resolve(SqliteConnection connection, Workspace workspace, PlanRequest plan)
     {
         var records = new ReferredRecords(connection, workspace);
-        var machine = records.Machine(plan.Machine!, nameof(plan.Machine));
         var scale = records.Scale(plan.Scale!, nameof(plan.Scale));
-        var container = plan.Container is { } containerId ? records.Find<ContainerRequest>(RecordKind.Containers, containerId, nameof(plan.Container)) : null;
+        var container = plan.Container is { } containerId ? records.Container(containerId, nameof(plan.Container)) : null;
+        var field = PlannedField.Read(plan, records);
         var meters = new List<MeterOfPlan>();
-        for (var i = 0; i < plan.Meters!.Count && machine is not null; i++)
+        // A product that the nutrients do not need is not put down.
+        foreach (var meter in field.Meters.Where(meter => meter.Rate is not { Value: 0 }))
         {
-            if (Meter(connection, workspace, records, plan, machine, i) is { } meter)
-                meters.Add(meter);
+            if (Meter(connection, workspace, records, plan, meter) is { } question)
+                meters.Add(question);
         }
 
-        if (records.Errors.Count > 0)
-            return (null, records.Errors);
+        if (records.Errors.Count + field.RateErrors.Count > 0)
+            return (null, [.. records.Errors, .. field.RateErrors]);
         return (new CatchPlanRequest
         {
             GroundSpeed = plan.GroundSpeed,
             WorkingSpeeds = plan.WorkingSpeeds,
-            Drive = machine!.Drive,
+            Drive = field.Machine!.Drive,
             WantedPrecision = plan.WantedPrecision,
             LongestRun = plan.LongestRun,
             LiftLimit = plan.LiftLimit,
@@ -81,27 +75,18 @@ internal static class PlanCatchOfPlan
             },
             Container = container is null ? null : new ContainerOfPlan { Volume = container.Volume, Tare = container.Tare, Fill = container.Fill },
             Meters = meters,
-            DisturbedPoints = machine.RestorePoints,
+            DisturbedPoints = field.Machine.RestorePoints,
         }, []);
     }
 
-    private static MeterOfPlan? Meter(SqliteConnection connection, Workspace workspace, ReferredRecords records, PlanRequest plan, MachineRequest machine, int i)
+    private static MeterOfPlan? Meter(SqliteConnection connection, Workspace workspace, ReferredRecords records, PlanRequest plan, PlannedMeter meter)
     {
-        var planned = plan.Meters![i]!;
-        var path = $"Meters[{i}]";
-        var product = records.Product(planned.Product!, $"{path}.Product");
-        var lot = planned.Lot is { } lotId ? records.Lot(lotId, planned.Product!, $"{path}.Lot") : null;
-        var meter = records.Meter(machine, planned.Meter!, $"{path}.Meter");
-        var element = meter is null ? null : records.Element(meter, planned.Element!, $"{path}.Element");
-        if (product is null || meter is null || element is null)
-            return null;
-        var series = new Series(plan.Machine!, planned.Meter!, planned.Element!, planned.Setting ?? "", planned.Product!);
-        var adoption = AdoptionStore.InForce(connection, workspace, series, EnteredInstant.Now);
-        if (adoption is null && planned.StartValue is null)
+        var adoption = meter.InForce(connection, workspace, plan.Machine!, meter.Planned.Element!);
+        if (adoption is null && meter.Planned.StartValue is null)
         {
             records.Errors.Add(new ProblemError
             {
-                Pointer = RequestFilter.Pointer($"{path}.StartValue"),
+                Pointer = RequestFilter.Pointer(meter.Path(nameof(meter.Planned.StartValue))),
                 Code = ErrorCode.ValueMissing,
                 Detail = "No value is in force for this meter, element, setting and product, and the plan has no start value. Adopt a value, or add a startValue to the plan.",
             });
@@ -110,29 +95,16 @@ internal static class PlanCatchOfPlan
 
         return new MeterOfPlan
         {
-            Meter = planned.Meter,
-            Product = product.Name,
-            Material = product.Material,
-            CoveredWidth = meter.CoveredWidth,
-            TargetRate = planned.TargetRate,
-            BulkDensity = lot?.BulkDensity ?? product.BulkDensity,
-            ValueInForce = adoption is null ? null : InForce(connection, workspace, adoption),
-            StartValue = adoption is null ? planned.StartValue : null,
-            SpeedLimits = element.SpeedLimits ?? meter.SpeedLimits,
-            PocketsPerRevolution = element.PocketsPerRevolution,
-        };
-    }
-
-    private static ReferenceOfTest InForce(SqliteConnection connection, Workspace workspace, AdoptionRecord adoption)
-    {
-        var unit = UnitTable.Find(adoption.EnteredUnit) is { Dimension: Dimension.MassPerRevolution } entered ? entered : UnitTable.Get("kg/rev");
-        var basis = adoption.Test is { } test ? CatchTestStore.Find(connection, workspace, test) : null;
-        return new ReferenceOfTest
-        {
-            Value = AnswerUnits.Shown(unit.FromCanonical(adoption.Value)),
-            Unit = unit.Symbol,
-            // A test that turned out wrong says nothing of how well the number is known.
-            RelativeUncertainty = basis is null || SupersessionStore.Find(connection, workspace, RecordCatchTest.Kind, basis.Id) is not null ? null : AnswerUnits.Percent(basis.Random),
+            Meter = meter.Planned.Meter,
+            Product = meter.Product.Name,
+            Material = meter.Product.Material,
+            CoveredWidth = meter.Meter.CoveredWidth,
+            TargetRate = meter.Rate,
+            BulkDensity = meter.BulkDensity,
+            ValueInForce = adoption is null ? null : PlannedMeter.Reference(connection, workspace, adoption),
+            StartValue = adoption is null ? meter.Planned.StartValue : null,
+            SpeedLimits = meter.Element.SpeedLimits ?? meter.Meter.SpeedLimits,
+            PocketsPerRevolution = meter.Element.PocketsPerRevolution,
         };
     }
 }

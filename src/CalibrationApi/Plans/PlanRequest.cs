@@ -42,6 +42,19 @@ public class PlanRequest : DescribedRequest
     [Default(typeof(CatchPlanDefaults), nameof(CatchPlanDefaults.LiftLimit))]
     public MassQuantity? LiftLimit { get; init; }
 
+    /// <summary>Share of the time spent working, for the area per hour.</summary>
+    [Default(typeof(MeterSpeedEvaluation), nameof(MeterSpeedEvaluation.FieldEfficiency))]
+    public RatioQuantity? FieldEfficiency { get; init; }
+
+    /// <summary>Nutrients wanted on this field. Products of known analysis that have no rate of their own get it from here, at least cost.</summary>
+    public IReadOnlyList<WantedNutrient?>? Nutrients { get; init; }
+
+    /// <summary>Nutrients that are there already: applied earlier, or supplied by the soil.</summary>
+    public IReadOnlyList<CreditedNutrient?>? NutrientCredits { get; init; }
+
+    /// <summary>The seed row of this field; with it, what is placed with the seed is compared with published limits.</summary>
+    public SeedRowOfPlan? SeedRow { get; init; }
+
     /// <summary>Conditions expected while seeding; tests under others get a finding.</summary>
     public Conditions? SowingConditions { get; init; }
 
@@ -81,11 +94,46 @@ public sealed class MeterOfFieldPlan
     /// <summary>Id of the lot.</summary>
     public string? Lot { get; init; }
 
-    /// <summary>Target rate; for a variable rate, the one to be tested at.</summary>
+    /// <summary>Target rate; for a variable rate, the one to be tested at. Leave it out where the rate follows from stand, or from the nutrients of the plan.</summary>
     public MassPerAreaQuantity? TargetRate { get; init; }
+
+    /// <summary>The stand that is wanted; with the lot, the target rate follows from it.</summary>
+    public StandOfPlan? Stand { get; init; }
+
+    /// <summary>The product is laid in the seed row, with the seed. Default false.</summary>
+    public bool? WithSeed { get; init; }
 
     /// <summary>A predicted mass per revolution, used while no value is in force.</summary>
     public ReferenceOfTest? StartValue { get; init; }
+}
+
+/// <summary>A stand that is wanted. Give emergence, with a lot of known germination, or survival.</summary>
+public sealed class StandOfPlan
+{
+    /// <summary>Plants per area that are to stand.</summary>
+    public CountPerAreaQuantity? Plants { get; init; }
+
+    /// <summary>Field emergence: plants per seed that can germinate. Goes with the germination of the lot.</summary>
+    public RatioQuantity? Emergence { get; init; }
+
+    /// <summary>Plants per pure seed, germination included. Takes the place of germination and emergence.</summary>
+    public RatioQuantity? Survival { get; init; }
+}
+
+/// <summary>What decides how much may be placed with the seed on a field; row spacing and opener are those of the machine.</summary>
+public sealed class SeedRowOfPlan
+{
+    /// <summary>The crop.</summary>
+    public string? Crop { get; init; }
+
+    /// <summary>Texture of the soil; the lightest one of the field.</summary>
+    public string? Soil { get; init; }
+
+    /// <summary>Moisture of the seedbed; in doubt <c>dry</c>.</summary>
+    public string? Moisture { get; init; }
+
+    /// <summary>Where the field lies; without it limits of all regions are shown.</summary>
+    public string? Region { get; init; }
 }
 
 /// <summary>A plan as stored.</summary>

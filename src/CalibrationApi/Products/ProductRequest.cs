@@ -12,6 +12,12 @@ public class ProductRequest : DescribedRequest
     /// <summary>Usual bulk density; a lot may have its own.</summary>
     public BulkDensityQuantity? BulkDensity { get; init; }
 
+    /// <summary>Its nutrients, each as a share of its mass in a stated form; for a fertilizer.</summary>
+    public IReadOnlyList<ShareOfNutrient?>? Analysis { get; init; }
+
+    /// <summary>Form of its nitrogen. When it is not stated, all nitrogen beside the seed counts as urea.</summary>
+    public string? NitrogenForm { get; init; }
+
     /// <summary>Price.</summary>
     public Price? Price { get; init; }
 }

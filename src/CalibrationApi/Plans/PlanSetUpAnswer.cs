@@ -1,0 +1,110 @@
+using CalibrationApi.Contract;
+using CalibrationApi.MeterSpeeds;
+using CalibrationApi.NewLots;
+using CalibrationApi.ProductRates;
+using CalibrationApi.Quantities;
+using CalibrationApi.SeedingRates;
+using CalibrationApi.SeedRowLimits;
+
+namespace CalibrationApi.Plans;
+
+/// <summary>Rates and set-up of a field: every calculation that the plan and its records allow, each as its own operation would answer it.</summary>
+public sealed class PlanSetUpAnswer
+{
+    /// <summary>The outcome in a few sentences that can be shown as they are.</summary>
+    public required string Headline { get; init; }
+
+    /// <summary>True when every meter has a rate and a mass per revolution, its element serves that rate at the planned ground speeds, no published limit for the seed row is exceeded, the nutrients are met, and nothing is open.</summary>
+    public required bool NothingInTheWay { get; init; }
+
+    /// <summary>The meters, in the order of the plan.</summary>
+    public required IReadOnlyList<MeterSetUpAnswer> Meters { get; init; }
+
+    /// <summary>How the products supply the nutrients that are wanted; absent when the plan wants none.</summary>
+    public ProductRateAnswer? Nutrients { get; init; }
+
+    /// <summary>What lies with the seed against published limits; absent when the plan describes no seed row or nothing is placed with the seed.</summary>
+    public SeedRowLimitAnswer? SeedRow { get; init; }
+
+    /// <summary>What could not be computed, and what to add.</summary>
+    public required IReadOnlyList<OpenPointOfPlan> Open { get; init; }
+
+    /// <summary>What can hurt people or the crop.</summary>
+    public required IReadOnlyList<CautionAnswer> Cautions { get; init; }
+
+    /// <summary>Version of the engine that answered.</summary>
+    public required string EngineVersion { get; init; }
+}
+
+/// <summary>Rates and set-up of one meter.</summary>
+public sealed class MeterSetUpAnswer
+{
+    /// <summary>Position of the meter.</summary>
+    public required string Meter { get; init; }
+
+    /// <summary>The element that the plan names.</summary>
+    public required string Element { get; init; }
+
+    /// <summary>Name of the product.</summary>
+    public required string Product { get; init; }
+
+    /// <summary>Name of the lot; absent when the plan names none.</summary>
+    public string? Lot { get; init; }
+
+    /// <summary>Rate to be put down; absent while it cannot be told.</summary>
+    public MassPerAreaQuantity? Rate { get; init; }
+
+    /// <summary>Where the rate comes from: the plan's own <c>target-rate</c>, its <c>stand</c>, or its <c>nutrients</c>.</summary>
+    [KnownWords(typeof(RateOrigin))]
+    public required string RateFrom { get; init; }
+
+    /// <summary>How the rate follows from the stand; absent otherwise.</summary>
+    public SeedingRateAnswer? SeedingRate { get; init; }
+
+    /// <summary>The masses per revolution behind meterSpeed, one for each element of which something is known.</summary>
+    public required IReadOnlyList<ValueOfElement> Values { get; init; }
+
+    /// <summary>Meter speeds, windows and the best element; absent without a rate or a mass per revolution.</summary>
+    public MeterSpeedAnswer? MeterSpeed { get; init; }
+
+    /// <summary>What it means that the lot is another one than when the value in force was adopted; absent when it is the same.</summary>
+    public NewLotAnswer? NewLot { get; init; }
+}
+
+/// <summary>Mass per revolution of an element with the product.</summary>
+public sealed class ValueOfElement : MassPerRevolutionQuantity
+{
+    /// <summary>The element.</summary>
+    public required string Element { get; init; }
+
+    /// <summary>Where it comes from: a <c>value-in-force</c>, the plan's <c>start-value</c>, or the volume that the element displaces (<c>displacement</c>).</summary>
+    [KnownWords(typeof(ValueOrigin))]
+    public required string From { get; init; }
+}
+
+/// <summary>Something that keeps a part of the set-up from being computed.</summary>
+public sealed class OpenPointOfPlan
+{
+    /// <summary>The member of the plan that it is about.</summary>
+    public required string Pointer { get; init; }
+
+    /// <summary>Stable code, as in problems.</summary>
+    [KnownWords(typeof(Http.ErrorCode))]
+    public required string Code { get; init; }
+
+    /// <summary>What is missing or wrong, and what to do.</summary>
+    public required string Detail { get; init; }
+}
+
+/// <summary>Where a mass per revolution comes from.</summary>
+internal enum ValueOrigin
+{
+    /// <summary>It is in force.</summary>
+    ValueInForce,
+
+    /// <summary>The plan predicts it.</summary>
+    StartValue,
+
+    /// <summary>Displacement, bulk density and a usual fill efficiency give it.</summary>
+    Displacement,
+}
