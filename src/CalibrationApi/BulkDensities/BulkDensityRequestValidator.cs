@@ -17,10 +17,10 @@ internal sealed class BulkDensityRequestValidator : AbstractValidator<BulkDensit
         RuleFor(question => question.Reference).Word(Words.All<ReferenceMaterial>());
         RuleFor(question => question.Weighed!).SetValidator(new WeighedVolumeOfProductValidator());
         RuleFor(question => question.TestWeight).Measured();
-        RuleFor(question => question.TestWeight!.RelativeUncertainty).Measured(new(0, 50, "%")).When(question => question.TestWeight is not null);
+        RuleFor(question => question.TestWeight!).SetValidator(new TestWeightOfProductValidator());
         RuleFor(question => question.FilledTank!).SetValidator(new FilledTankOfProductValidator());
         RuleFor(question => question.StatedDensity).Measured();
-        RuleFor(question => question.StatedDensity!.RelativeUncertainty).Measured(new(0, 50, "%")).When(question => question.StatedDensity is not null);
+        RuleFor(question => question.StatedDensity!).SetValidator(new StatedDensityOfProductValidator());
         RuleFor(question => question.LotToLot).Measured(new(0, 50, "%"));
         RuleFor(question => question.Tank!).SetValidator(new TankOfProductValidator());
         RuleFor(question => question.CoverageProbability).Number(0.5, 0.9999);
@@ -41,7 +41,7 @@ internal sealed class BulkDensityRequestValidator : AbstractValidator<BulkDensit
         if (!evidence.Any(one => one.Given) && question.Reference is null)
             context.Report(nameof(question.Weighed), ErrorCode.MemberMissing, "Add weighed, filledTank, testWeight or statedDensity; or a reference, for a published value to start from.");
         if (question.LotToLot is not null && evidence.Any(one => one.Given))
-            context.Report(nameof(question.LotToLot), ErrorCode.SettingsAtOdds, "lotToLot goes with a published value only. Leave it out where the density is known.");
+            context.Report(nameof(question.LotToLot), ErrorCode.SettingsAtOdds, "The member lotToLot goes with a published value only. Leave it out where the density is known.");
     }
 
     /// <summary>Refuses a mass and a volume that make no bulk density.</summary>
@@ -52,6 +52,16 @@ internal sealed class BulkDensityRequestValidator : AbstractValidator<BulkDensit
             return;
         context.Report(member, ErrorCode.NumberOutOfRange, string.Create(CultureInfo.InvariantCulture, $"This mass in that volume makes {kilograms.Value / cubicMetres:G3} kg/m3, which is no bulk density. It has to be {limits}. Check mass, volume and units."));
     }
+}
+
+internal sealed class TestWeightOfProductValidator : AbstractValidator<TestWeightOfProduct>
+{
+    public TestWeightOfProductValidator() => RuleFor(weight => weight.RelativeUncertainty).Measured(new(0, 50, "%"));
+}
+
+internal sealed class StatedDensityOfProductValidator : AbstractValidator<StatedDensityOfProduct>
+{
+    public StatedDensityOfProductValidator() => RuleFor(density => density.RelativeUncertainty).Measured(new(0, 50, "%"));
 }
 
 internal sealed class WeighedVolumeOfProductValidator : AbstractValidator<WeighedVolumeOfProduct>

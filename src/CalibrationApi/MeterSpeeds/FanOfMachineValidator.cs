@@ -65,9 +65,9 @@ internal sealed class StopsInFieldValidator : AbstractValidator<StopsInField>
             if (stops.TurnTime is null && stops.RefillTime is null)
                 context.Report(nameof(stops.TurnTime), ErrorCode.MemberMissing, "Add turnTime with runLength, or refillTime with areaPerFill, or both.");
             if (stops.TurnTime is null != stops.RunLength is null)
-                context.Report(stops.TurnTime is null ? nameof(stops.TurnTime) : nameof(stops.RunLength), ErrorCode.MemberMissing, "turnTime and runLength go together: every run ends in a turn. Add this one.");
+                context.Report(stops.TurnTime is null ? nameof(stops.TurnTime) : nameof(stops.RunLength), ErrorCode.MemberMissing, "A turnTime goes with a runLength: every run ends in a turn. Add this one.");
             if (stops.RefillTime is null != stops.AreaPerFill is null)
-                context.Report(stops.RefillTime is null ? nameof(stops.RefillTime) : nameof(stops.AreaPerFill), ErrorCode.MemberMissing, "refillTime and areaPerFill go together: every fill ends in a refill. Add this one.");
+                context.Report(stops.RefillTime is null ? nameof(stops.RefillTime) : nameof(stops.AreaPerFill), ErrorCode.MemberMissing, "A refillTime goes with an areaPerFill: every fill ends in a refill. Add this one.");
         });
     }
 }

@@ -20,7 +20,6 @@ internal static class MeterSpeedMapping
             rate,
             UnitTable.Get(rate.Symbol == "lb/ac" ? "ac" : "ha"),
             rate.Symbol == "lb/ac" ? UnitTable.Get("lb/min") : null,
-            Quantity.UnitOf(request.Area),
             Quantity.UnitOf(request.Fan?.AirFlow ?? limitsOfAir?.Minimum ?? limitsOfAir?.Maximum),
             Quantity.UnitOf(request.GroundSpeeds![0]),
             Quantity.UnitOf(request.CoveredWidth),

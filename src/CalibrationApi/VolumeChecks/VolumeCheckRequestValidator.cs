@@ -15,7 +15,7 @@ internal sealed class VolumeCheckRequestValidator : AbstractValidator<VolumeChec
         RuleFor(check => check.Element).Text(Rules.LongestName);
         RuleFor(check => check.Displacement).Needed();
         RuleFor(check => check.Displacement).Measured(new(0, 1000, "L", ExcludesLeast: true));
-        RuleFor(check => check.Displacement!.RelativeUncertainty).Measured(Uncertainty).When(check => check.Displacement is not null);
+        RuleFor(check => check.Displacement!).SetValidator(new DisplacementOfElementValidator());
         RuleFor(check => check.BulkDensity).Needed();
         RuleFor(check => check.BulkDensity).Measured();
         RuleFor(check => check.BulkDensity!).SetValidator(new DensityOfProductValidator());
@@ -23,7 +23,7 @@ internal sealed class VolumeCheckRequestValidator : AbstractValidator<VolumeChec
         RuleFor(check => check.FillEfficiencySpread).Measured(Uncertainty);
         RuleFor(check => check.LearnedFrom!).SetValidator(new EarlierProductValidator());
         RuleFor(check => check.MassPerRevolution).Measured();
-        RuleFor(check => check.MassPerRevolution!.RelativeUncertainty).Measured(Uncertainty).When(check => check.MassPerRevolution is not null);
+        RuleFor(check => check.MassPerRevolution!).SetValidator(new MassPerRevolutionToCheckValidator());
         RuleFor(check => check.CoverageProbability).Number(0.5, 0.9999);
         RuleFor(check => check).Custom((check, context) =>
         {
@@ -33,6 +33,21 @@ internal sealed class VolumeCheckRequestValidator : AbstractValidator<VolumeChec
                 context.Report(nameof(check.FillEfficiencySpread), ErrorCode.SettingsAtOdds, "What is learned from an earlier product has its own spread, learnedFrom/spread. Give it there.");
         });
     }
+}
+
+internal sealed class DisplacementOfElementValidator : AbstractValidator<DisplacementOfElement>
+{
+    public DisplacementOfElementValidator() => RuleFor(displacement => displacement.RelativeUncertainty).Measured(VolumeCheckRequestValidator.Uncertainty);
+}
+
+internal sealed class MassPerRevolutionToCheckValidator : AbstractValidator<MassPerRevolutionToCheck>
+{
+    public MassPerRevolutionToCheckValidator() => RuleFor(value => value.RelativeUncertainty).Measured(VolumeCheckRequestValidator.Uncertainty);
+}
+
+internal sealed class EarlierMassPerRevolutionValidator : AbstractValidator<EarlierMassPerRevolution>
+{
+    public EarlierMassPerRevolutionValidator() => RuleFor(value => value.RelativeUncertainty).Measured(VolumeCheckRequestValidator.Uncertainty);
 }
 
 internal sealed class DensityOfProductValidator : AbstractValidator<DensityOfProduct>
@@ -46,7 +61,7 @@ internal sealed class EarlierProductValidator : AbstractValidator<EarlierProduct
     {
         RuleFor(earlier => earlier.MassPerRevolution).Needed();
         RuleFor(earlier => earlier.MassPerRevolution).Measured();
-        RuleFor(earlier => earlier.MassPerRevolution!.RelativeUncertainty).Measured(VolumeCheckRequestValidator.Uncertainty).When(earlier => earlier.MassPerRevolution is not null);
+        RuleFor(earlier => earlier.MassPerRevolution!).SetValidator(new EarlierMassPerRevolutionValidator());
         RuleFor(earlier => earlier.BulkDensity).Needed();
         RuleFor(earlier => earlier.BulkDensity).Measured();
         RuleFor(earlier => earlier.BulkDensity!).SetValidator(new DensityOfProductValidator());

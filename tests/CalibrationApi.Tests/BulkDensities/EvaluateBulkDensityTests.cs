@@ -30,7 +30,7 @@ public sealed class EvaluateBulkDensityTests
         // NIST SP 811: 1 lb/ft3 is 16.018 46 kg/m3.
         Assert.Equal(all["kg/m3"], all["lb/ft3"] * 16.01846, 1e-3);
         // Canadian Grain Commission: 1.247 kg/hL for a pound in an Avery bushel.
-        Assert.Equal(all["kg/hL"], all["lb/bu-imp"] * 1.247, 0.01);
+        Assert.Equal(all["kg/hL"], all["lb/bu-imp"] * 1.247, 0.025);
     }
 
     [Fact]
