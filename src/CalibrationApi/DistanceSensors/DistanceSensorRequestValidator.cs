@@ -53,7 +53,7 @@ internal sealed class DistanceSensorRequestValidator : AbstractValidator<Distanc
                 else if (run.Pulses is not null && run.Turns is not null)
                     context.Report($"{path}.Turns", ErrorCode.SettingsAtOdds, "Give either pulses or turns. With pulsesPerTurn the one follows from the other.");
                 else if (run.Turns is not null != turns)
-                    context.Report(path, ErrorCode.SettingsAtOdds, "Some runs count pulses and some count turns. Count the same in all of them, the reference runs included.");
+                    context.Report(path, ErrorCode.SettingsAtOdds, "Some runs count pulses and some count turns. Give the same in all of them, the reference runs included.");
             }
         }
     }

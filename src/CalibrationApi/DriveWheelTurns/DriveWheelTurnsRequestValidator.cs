@@ -48,7 +48,7 @@ internal sealed class DriveWheelTurnsRequestValidator : AbstractValidator<DriveW
         if (question.OutletsCaught is { } stated)
         {
             if (question.Outlets is not { } all)
-                context.Report(nameof(question.Outlets), ErrorCode.MemberMissing, "Not all outlets may have been caught: say how many there are over the working width.");
+                context.Report(nameof(question.Outlets), ErrorCode.MemberMissing, "Not all outlets may have been caught. Add outlets, how many there are over the working width.");
             else if (stated > all)
                 context.Report(nameof(question.OutletsCaught), ErrorCode.SettingsAtOdds, "More outlets were caught than there are. Check the two counts.");
         }
@@ -59,7 +59,7 @@ internal sealed class DriveWheelTurnsRequestValidator : AbstractValidator<DriveW
         if (listed.Max() == 0)
             return;
         if (question.Outlets is not { } outlets)
-            context.Report(nameof(question.Outlets), ErrorCode.MemberMissing, "Outlets were weighed one by one: say how many there are over the working width, so that those not caught can be reckoned in.");
+            context.Report(nameof(question.Outlets), ErrorCode.MemberMissing, "Outlets were weighed one by one. Add outlets, how many there are over the working width, so that those not caught can be reckoned in.");
         else if (listed.Max() > outlets)
             context.Report(nameof(question.Outlets), ErrorCode.SettingsAtOdds, "More outlets were weighed than there are. Check the two counts.");
         for (var i = 0; i < listed.Length; i++)

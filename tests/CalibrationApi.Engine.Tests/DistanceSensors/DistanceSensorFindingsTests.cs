@@ -1,0 +1,119 @@
+using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.DistanceSensors;
+using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.Wheels;
+
+namespace CalibrationApi.Engine.Tests.DistanceSensors;
+
+public sealed class DistanceSensorFindingsTests
+{
+    [Fact]
+    public void Course_UnderAHundredFeet_IsShort()
+    {
+        var result = (Driven.Runs() with { Runs = [Driven.Run(260, 20)] }).Evaluated();
+
+        Assert.Contains(result.Findings, finding => finding.Code == FindingCode.ShortCourse);
+        Assert.DoesNotContain((Driven.Runs() with { Runs = [Driven.Run(400, 30.48)] }).Evaluated().Findings, finding => finding.Code == FindingCode.ShortCourse);
+    }
+
+    [Fact]
+    public void OneRun_SaysThatItsScatterIsADefault() =>
+        Assert.Contains(Driven.Runs(1300).Evaluated().Findings, finding => finding.Code == FindingCode.OneRunOnly);
+
+    // At work 1300, on the road 1261: the wheel turns 3.1 % more often, which is a slip of 1 - 1261/1300 = 3 %.
+    [Fact]
+    public void Slip_OfAWheelThatTurnsMoreOftenAtWork_IsPositive()
+    {
+        var result = (Driven.Runs(1300, 1301, 1299) with { ReferenceRuns = [Driven.Run(1261), Driven.Run(1261)] }).Evaluated();
+
+        NearlyEqual.Assert(0.03, result.Slip!.Value, 1e-3);
+        Assert.Contains(result.Findings, finding => finding is { Code: FindingCode.WheelSlips, Severity: Severity.Note });
+    }
+
+    [Fact]
+    public void Slip_OfAWheelThatTurnsLessOftenAtWork_IsNegativeAndCalledSkid()
+    {
+        var result = (Driven.Runs(1240, 1240) with { ReferenceRuns = [Driven.Run(1300), Driven.Run(1300)] }).Evaluated();
+
+        Assert.True(result.Slip!.Value < 0);
+        Assert.Contains("skids by", Assert.Single(result.Findings, finding => finding.Code == FindingCode.WheelSlips).Detail.InMetric(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Slip_WithinItsUncertainty_IsNotTalkedOf()
+    {
+        var result = (Driven.Runs(1300, 1301) with { ReferenceRuns = [Driven.Run(1299)] }).Evaluated();
+
+        Assert.NotNull(result.Slip);
+        Assert.DoesNotContain(result.Findings, finding => finding.Code == FindingCode.WheelSlips);
+    }
+
+    [Fact]
+    public void Slip_OfATenthAndMore_IsAWarning()
+    {
+        var result = (Driven.Runs(1500, 1501) with { ReferenceRuns = [Driven.Run(1300), Driven.Run(1301)] }).Evaluated();
+
+        Assert.Contains(result.Findings, finding => finding is { Code: FindingCode.WheelSlips, Severity: Severity.Warning });
+    }
+
+    // The tape measured both courses, so its error cancels: a worse tape widens the value but not the slip.
+    [Fact]
+    public void Slip_OfOneTape_DoesNotDependOnIt()
+    {
+        var question = Driven.Runs(1300, 1301) with { ReferenceRuns = [Driven.Run(1261)], TapeLimit = 0.001 };
+
+        NearlyEqual.Assert(question.Evaluated().Slip!.ExpandedUncertainty, (question with { TapeLimit = 0.05 }).Evaluated().Slip!.ExpandedUncertainty);
+    }
+
+    [Theory]
+    [InlineData(8.7, "too much")]
+    [InlineData(9.3, "too little")]
+    public void Width_OfPassesThatIsNotTheOneInForce_IsWarnedOf(double passToPass, string which)
+    {
+        var result = (Driven.Runs(1300) with { Width = new WorkingWidth(new Length(9), new Length(passToPass)) }).Evaluated();
+
+        Assert.Contains(which, Assert.Single(result.Findings, finding => finding.Code == FindingCode.WidthDiffers).Detail.InMetric(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Entry_OfFewDigits_IsWarnedOfAndZeroForbidden()
+    {
+        var question = Driven.Runs(1300, 1301) with { ControllerEntry = SensorEntry.LengthOf(SensorForm.DistancePerPulse, UnitTable.Get("cm"), 0) };
+        var coarse = question.Evaluated();
+        var nothing = (question with { ControllerEntry = SensorEntry.LengthOf(SensorForm.DistancePerPulse, UnitTable.Get("m"), 0) }).Evaluated();
+
+        Assert.NotNull(coarse.Enter);
+        Assert.Contains(coarse.Findings, finding => finding is { Code: FindingCode.EntryResolutionMatters, Severity: Severity.Warning });
+        Assert.Null(nothing.Enter);
+        Assert.Contains(nothing.Findings, finding => finding is { Code: FindingCode.EntryResolutionMatters, Severity: Severity.Stop });
+    }
+
+    [Fact]
+    public void GroundSpeed_OfATimedRun_IsDistanceOverTime()
+    {
+        var run = new MeasuredRun(new Length(88 * 0.3048), 340) { Time = new Duration(12) };
+        var speed = (Driven.Runs() with { Runs = [run, Driven.Run(1300)] }).Evaluated().Runs;
+
+        NearlyEqual.Assert(5 * 1609.344 / 3600, speed[0].GroundSpeed!.Value.MetresPerSecond);
+        Assert.Null(speed[1].GroundSpeed);
+    }
+
+    [Fact]
+    public void Assumptions_OfAQuestionThatStatesAll_AreNone()
+    {
+        var question = Driven.Runs(1300, 1301).InForce(1300) with
+        {
+            DistanceResolution = new Length(0.1),
+            TapeLimit = 0.001,
+            Repeatability = 0.004,
+            RepeatabilityDegreesOfFreedom = 10,
+            Tolerance = 0.03,
+            WantedPrecision = 0.02,
+            SecondRunChange = 0.1,
+            Width = new WorkingWidth(new Length(9), new Length(9), new Length(9)),
+        };
+
+        Assert.Empty(question.Evaluated().Assumptions);
+        Assert.Equal(9, Driven.Runs(1300).InForce(1300) is var bare ? (bare with { Width = new WorkingWidth(new Length(9)), Counted = CountedThing.Turns, PulsesPerTurn = new PulsesPerRevolution(1) }).Evaluated().Assumptions.Count : 0);
+    }
+}

@@ -1,0 +1,177 @@
+using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.CatchTests;
+using CalibrationApi.Engine.DriveWheelTurns;
+using CalibrationApi.Engine.Quantities;
+
+namespace CalibrationApi.Engine.Tests.DriveWheelTurns;
+
+/// <summary>The scenario is invented: a drill of 3 m with 20 outlets and a target of 160 kg/ha.</summary>
+public sealed class DriveWheelEvaluationTests
+{
+    // 58 turns of 2.315 m on 3 m are 402.81 m2; 160 kg/ha on them are 6.44496 kg.
+    private const double OnTarget = 6.44496;
+
+    private static DriveWheelQuestion Drill(params double[] caught) => new()
+    {
+        Wheel = new WheelMeasure(new Length(2.315), WheelOrigin.Circumference),
+        Width = new Length(3),
+        Outlets = 20,
+        TargetRate = new MassPerArea(0.016),
+        Areas = [new Area(1000)],
+        Tests = [.. caught.Select(mass => TurnTest.Together(58, new Mass(mass)))],
+    };
+
+    [Fact]
+    public void Turns_ForATenthOfAHectare_ComeWithTheCatchToExpect()
+    {
+        var turns = Assert.Single(DriveWheelEvaluation.Evaluate(Drill()).Turns);
+
+        NearlyEqual.Assert(1000 / (2.315 * 3), turns.Turns);
+        NearlyEqual.Assert(1000.0 / 3, turns.Distance.Metres);
+        NearlyEqual.Assert(16, turns.Total!.Value.Kilograms);
+        NearlyEqual.Assert(0.8, turns.PerOutlet!.Value.Kilograms);
+        Assert.Equal(144, turns.WholeTurns);
+        NearlyEqual.Assert(144 * 2.315 * 3 * 0.016, turns.TotalOfWholeTurns!.Value.Kilograms);
+    }
+
+    [Fact]
+    public void Turns_OfATinyArea_AreAtLeastOneWhole() =>
+        Assert.Equal(1, DriveWheelEvaluation.Evaluate(Drill() with { Areas = [new Area(1)] }).Turns[0].WholeTurns);
+
+    [Theory]
+    [InlineData(new[] { OnTarget, OnTarget, OnTarget }, Verdict.Keep, FindingCode.WithinTolerance)]
+    [InlineData(new[] { OnTarget * 1.045 }, Verdict.Repeat, FindingCode.RateNotShown)]
+    [InlineData(new[] { OnTarget * 1.08, OnTarget * 1.08 }, Verdict.Adopt, FindingCode.RateOffTarget)]
+    [InlineData(new[] { OnTarget * 0.8 }, Verdict.Adopt, FindingCode.RateOffTarget)]
+    [InlineData(new[] { OnTarget * 100 }, Verdict.Investigate, FindingCode.RateImplausible)]
+    public void TurnTests_AgainstTheirTarget_AreDecided(double[] caught, Verdict verdict, string reason)
+    {
+        var result = DriveWheelEvaluation.Evaluate(Drill(caught));
+
+        Assert.Equal(verdict, result.Verdict);
+        Assert.Equal(reason, Assert.Single(result.Reasons).Code);
+    }
+
+    [Fact]
+    public void TurnTest_WithoutATarget_HasNoVerdict()
+    {
+        var result = DriveWheelEvaluation.Evaluate(Drill(OnTarget) with { TargetRate = null });
+
+        Assert.Null(result.Verdict);
+        Assert.Empty(result.Reasons);
+        NearlyEqual.Assert(0.016, result.Rate!.Value);
+    }
+
+    // The wheel is to a turn test what the meter is to a catch test, so the mass per turn has the uncertainty of a catch test;
+    // an exact circumference adds nothing.
+    [Fact]
+    public void Rate_OfAnExactWheel_HasTheUncertaintyOfTheCatchTest()
+    {
+        var question = Drill(6.4, 6.5) with { Scale = Given.Platform, Wheel = new WheelMeasure(new Length(2.315), WheelOrigin.Circumference, 0) };
+        var rate = DriveWheelEvaluation.Evaluate(question).Rate!;
+        var caught = new CatchTest { Catches = [Given.Net(6.4, 58), Given.Net(6.5, 58)], Scale = Given.Platform }.Evaluated().Estimate;
+
+        NearlyEqual.Assert(caught.Value.Value / (2.315 * 3), rate.Value);
+        NearlyEqual.Assert(caught.RelativeExpanded, rate.ExpandedUncertainty / rate.Value, 1e-9);
+    }
+
+    [Fact]
+    public void Rate_OfAWheelReckonedFromItsDiameter_IsLessSureAndWarnedOf()
+    {
+        var measured = DriveWheelEvaluation.Evaluate(Drill(OnTarget));
+        var reckoned = DriveWheelEvaluation.Evaluate(Drill(OnTarget) with { Wheel = WheelMeasure.OfDiameter(new Length(2.315 / Math.PI)) });
+
+        NearlyEqual.Assert(measured.Rate!.Value, reckoned.Rate!.Value);
+        Assert.True(reckoned.Rate.ExpandedUncertainty > measured.Rate.ExpandedUncertainty);
+        Assert.Contains(reckoned.Findings, finding => finding.Code == FindingCode.CircumferenceFromDiameter);
+        Assert.Contains(reckoned.Assumptions, assumption => assumption.Name == "wheel/circumference");
+        Assert.DoesNotContain(measured.Findings, finding => finding.Code == FindingCode.CircumferenceFromDiameter);
+    }
+
+    [Fact]
+    public void Rate_OfAWheelThatSkids_IsLowerInTheField()
+    {
+        var skidding = DriveWheelEvaluation.Evaluate(Drill(OnTarget) with { Skid = 0.0453 });
+
+        NearlyEqual.Assert(0.016 * 0.9547, skidding.Rate!.Value);
+        NearlyEqual.Assert(1 / 0.9547, skidding.Correction!.Factor);
+    }
+
+    [Fact]
+    public void Skid_BesideAMeasuredRun_IsAskedAbout()
+    {
+        var question = Drill() with { Wheel = WheelMeasure.OfRun(new Length(46.3), 20), Skid = 0.04 };
+
+        Assert.Contains(DriveWheelEvaluation.Evaluate(question).Findings, finding => finding.Code == FindingCode.SkidCountedTwice);
+        Assert.DoesNotContain(DriveWheelEvaluation.Evaluate(question with { Skid = 0 }).Findings, finding => finding.Code == FindingCode.SkidCountedTwice);
+    }
+
+    [Fact]
+    public void SomeOutlets_StandForAllAndWidenTheInterval()
+    {
+        var all = DriveWheelEvaluation.Evaluate(Drill(OnTarget));
+        var five = DriveWheelEvaluation.Evaluate(Drill(OnTarget / 4) with { OutletsCaught = 5 });
+
+        NearlyEqual.Assert(all.Rate!.Value, five.Rate!.Value);
+        NearlyEqual.Assert(OnTarget, five.Tests[0].Metered.Kilograms);
+        Assert.True(five.Rate.ExpandedUncertainty > all.Rate.ExpandedUncertainty);
+    }
+
+    [Fact]
+    public void Outlets_WeighedApart_AreComparedWithTheirMean()
+    {
+        var question = Drill() with
+        {
+            OutletsCaught = 4,
+            Tests = [TurnTest.Apart(58, [new Mass(0.32), new Mass(0.325), new Mass(0.31), new Mass(0.29)]), TurnTest.Apart(58, [new Mass(0.32), new Mass(0.325), new Mass(0.32), new Mass(0.28)])],
+        };
+        var result = DriveWheelEvaluation.Evaluate(question);
+
+        Assert.Equal([true, true, true, false], result.Outlets.Select(outlet => outlet.Within));
+        NearlyEqual.Assert(0.57 / 0.6225 - 1, result.Outlets[3].Deviation, 1e-9);
+        Assert.Contains("Outlet 4", Assert.Single(result.Findings, finding => finding.Code == FindingCode.OutletOffMean).Detail.InMetric(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Outlets_ExactlyOnTheLimit_AreWithinIt() =>
+        Assert.All(OutletCatch.Compare([new Mass(0.95), new Mass(1.05)], 0.05), outlet => Assert.True(outlet.Within));
+
+    [Fact]
+    public void Correction_OfTheSetting_IsTargetOverRate()
+    {
+        var result = DriveWheelEvaluation.Evaluate(Drill(OnTarget * 1.1, OnTarget * 1.1) with { Setting = 44, MeterRevolutionsPerTurn = 0.55 });
+
+        NearlyEqual.Assert(40, result.Correction!.Setting!.Value, 1e-9);
+        NearlyEqual.Assert(0.5, result.Correction.MeterRevolutionsPerTurn!.Value, 1e-9);
+        Assert.Contains("from 44 to 40", result.Headline.InMetric(), StringComparison.Ordinal);
+        Assert.DoesNotContain(result.Findings, finding => finding.Code == FindingCode.LargeCorrection);
+    }
+
+    [Theory]
+    [InlineData(1.6)]
+    [InlineData(0.6)]
+    public void Correction_FarFromOne_IsWarnedOf(double factor) =>
+        Assert.Contains(DriveWheelEvaluation.Evaluate(Drill(OnTarget * factor)).Findings, finding => finding.Code == FindingCode.LargeCorrection);
+
+    [Fact]
+    public void NeededPerMeterRevolution_WithTheGearing_GivesTheTargetBack()
+    {
+        var result = DriveWheelEvaluation.Evaluate(Drill() with { MeterRevolutionsPerTurn = 0.5 });
+        var back = DriveWheelEvaluation.Evaluate(Drill() with { MeterRevolutionsPerTurn = 0.5, MassPerRevolution = result.NeededPerMeterRevolution });
+
+        NearlyEqual.Assert(0.016, back.RateOfStatedMeter!.Value.KilogramsPerSquareMetre, 1e-15);
+        NearlyEqual.Assert(result.Turns[0].Turns / 2, result.Turns[0].MeterRevolutions!.Value);
+    }
+
+    [Fact]
+    public void TargetRate_OfManyTonsPerHectare_IsWarnedOf() => Assert.Contains(
+        DriveWheelEvaluation.Evaluate(Drill() with { TargetRate = new MassPerArea(1.6) }).Findings, finding => finding.Code == FindingCode.RateImplausible);
+
+    [Fact]
+    public void TurnTests_ThatDiffer_AreSaidToScatter() => Assert.Contains(
+        DriveWheelEvaluation.Evaluate(Drill(OnTarget * 0.9, OnTarget * 1.1)).Findings, finding => finding.Code == FindingCode.CatchesScatterMoreThanExpected);
+
+    [Fact]
+    public void Skid_OfOneOrMore_IsNoWheelThatTurns() =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => DriveWheelEvaluation.Evaluate(Drill() with { Skid = 1 }));
+}
