@@ -158,7 +158,7 @@ public sealed class SeedRowVerdictTests
     [Fact]
     public void LocalLimit_Stricter_Leads()
     {
-        var result = SeedRowEvaluation.Evaluate(Sown.Wheat() with { LocalLimits = [new LocalLimit("adviser's sheet", LimitedNutrient.Nitrogen, Sown.Pounds(6))] });
+        var result = SeedRowEvaluation.Evaluate(Sown.Wheat() with { LocalLimits = [new LocalLimit("adviser's sheet", LimitedNutrient.Nitrogen, new PrintedRate(6))] });
 
         Assert.Equal(LimitSource.StatedKey, result.Limits[0].Limit.Source.Key);
         Assert.StartsWith("Above the limit that you state for wheat from adviser's sheet", result.Text(), StringComparison.Ordinal);
@@ -167,9 +167,10 @@ public sealed class SeedRowVerdictTests
     [Fact]
     public void LocalLimit_WhereNothingIsHeld_IsJudged()
     {
-        var result = SeedRowEvaluation.Evaluate(Sown.Wheat() with { Region = Region.Elsewhere, LocalLimits = [new LocalLimit("sheet", LimitedNutrient.Nitrogen, Sown.Pounds(10))] });
+        var result = SeedRowEvaluation.Evaluate(Sown.Wheat() with { Region = Region.Elsewhere, LocalLimits = [new LocalLimit("sheet", LimitedNutrient.Nitrogen, new PrintedRate(12, "kg/ha"))] });
 
         Assert.Equal(LimitVerdict.Within, result.Verdict);
+        Assert.Equal(new PrintedRate(12, "kg/ha"), Assert.Single(result.Limits).AsPrinted);
         Assert.DoesNotContain(FindingCode.RegionNotStated, result.Codes());
     }
 
