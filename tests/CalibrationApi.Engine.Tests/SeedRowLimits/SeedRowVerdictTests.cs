@@ -53,6 +53,19 @@ public sealed class SeedRowVerdictTests
         Assert.Contains("Place at least 5 lb/ac less of that nutrient", above, StringComparison.Ordinal);
     }
 
+    // What a source does not tell apart is not said of its limit.
+    [Theory]
+    [InlineData(Crop.Wheat, Region.Kansas, SoilTexture.Light, SeedbedMoisture.Good, "for wheat on light soil in Kansas (")]
+    [InlineData(Crop.Wheat, Region.Kansas, SoilTexture.Heavy, SeedbedMoisture.Dry, "for wheat in a dry seedbed in Kansas (")]
+    [InlineData(Crop.Corn, Region.NorthDakota, SoilTexture.Heavy, SeedbedMoisture.Good, "for corn in a moist seedbed in North Dakota (")]
+    [InlineData(Crop.Peas, Region.Manitoba, SoilTexture.Heavy, SeedbedMoisture.Good, "for peas in Manitoba (")]
+    public void Headline_Conditions_AreThoseThatTheSourceTellsApart(Crop crop, Region region, SoilTexture soil, SeedbedMoisture moisture, string part)
+    {
+        var row = Sown.Wheat(Sown.Potash(2)) with { Crop = crop, Region = region, Soil = soil, Moisture = moisture, RowSpacing = Sown.Inches(crop == Crop.Corn ? 30 : 10) };
+
+        Assert.Contains(part, SeedRowEvaluation.Evaluate(row).Text(), StringComparison.Ordinal);
+    }
+
     [Theory]
     [MemberData(nameof(Crops))]
     public void Answer_AnyCropAndPlace_NeverSaysSafe(Crop crop)
