@@ -38,10 +38,11 @@ public sealed record GeometryMatch(PrintedRate? Limit, LimitBasis? Basis, IReadO
 
 /// <summary>The source prints one number for every opener.</summary>
 /// <param name="Rate">The number.</param>
-public sealed record AnyOpener(PrintedRate Rate) : LimitGeometry
+/// <param name="Geometry">How answers tell it.</param>
+public sealed record AnyOpener(PrintedRate Rate, string Geometry = "row spacing and spread not stated") : LimitGeometry
 {
     /// <inheritdoc/>
-    public override GeometryMatch Find(Length spread, Length rowSpacing) => GeometryMatch.Printed(new PrintedCell("row spacing and spread not stated", Rate));
+    public override GeometryMatch Find(Length spread, Length rowSpacing) => GeometryMatch.Printed(new PrintedCell(Geometry, Rate));
 }
 
 /// <summary>The source prints a number for one spread and some row spacings.</summary>

@@ -42,6 +42,9 @@ public sealed record LimitJudgement
     /// <summary>The reduction applied; null for none.</summary>
     public StatedReduction? Reduction { get; init; }
 
+    /// <summary>The soils and moistures that the source puts together with this one; null when it has none for it.</summary>
+    public SoilLimit? Soil { get; init; }
+
     /// <summary>Why there is no number; null with one.</summary>
     public string? Reason { get; init; }
 
@@ -71,6 +74,7 @@ public sealed record LimitJudgement
             : soil.Geometry.Find(row.Spread, row.RowSpacing);
         return blank with
         {
+            Soil = soil,
             AsPrinted = match.Limit,
             Allowed = match.Limit is { } printed ? new MassPerArea(printed.Rate.KilogramsPerSquareMetre * (soil.Reduction?.Left ?? 1)) : null,
             Basis = match.Basis,

@@ -39,5 +39,5 @@ public sealed record SeedRow
 /// <summary>A limit that the caller states for this crop, soil, moisture and opener.</summary>
 /// <param name="Source">Where it is printed, in the caller's words.</param>
 /// <param name="Nutrient">What it counts.</param>
-/// <param name="Rate">The most that it allows with the seed, at least 0.</param>
-public sealed record LocalLimit(string Source, LimitedNutrient Nutrient, MassPerArea Rate);
+/// <param name="Rate">The most that it allows with the seed, as printed there.</param>
+public sealed record LocalLimit(string Source, LimitedNutrient Nutrient, PrintedRate Rate);

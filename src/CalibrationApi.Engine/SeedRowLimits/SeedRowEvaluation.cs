@@ -66,7 +66,7 @@ public static class SeedRowEvaluation
         Source = new LimitSource(LimitSource.StatedKey, limit.Source, "stated with the question", null, "your field", Enum.GetValues<Region>(), null),
         Crops = [crop],
         Nutrient = limit.Nutrient,
-        Soils = SoilLimit.Any(new AnyOpener(new PrintedRate(limit.Rate.KilogramsPerSquareMetre * 10_000, "kg/ha"))),
+        Soils = SoilLimit.Any(new AnyOpener(limit.Rate, "as stated with the question")),
         Conditions = "Its conditions are not known here.",
     };
 

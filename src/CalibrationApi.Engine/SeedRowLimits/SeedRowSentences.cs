@@ -26,7 +26,17 @@ internal static class SeedRowSentences
 
     private static string Whose(LimitJudgement lead, SeedRow row) => lead.Limit.Source.Key == LimitSource.StatedKey
         ? $"the limit that you state for {SeedRowWords.Of(row.Crop)} from {lead.Limit.Source.Publisher}"
-        : $"the published limit for {SeedRowWords.Of(row.Crop)} on {SeedRowWords.Of(row.Soil)}, {SeedRowWords.Of(row.Moisture)}, in {lead.Limit.Source.Place} ({lead.Limit.Source.Publisher}, {lead.Limit.Source.Edition})";
+        : $"the published limit for {SeedRowWords.Of(row.Crop)}{Seedbed(lead.Soil!, row)} in {lead.Limit.Source.Place} ({lead.Limit.Source.Publisher}, {lead.Limit.Source.Edition})";
+
+    // Only what the source tells apart is said of its limit.
+    private static string Seedbed(SoilLimit told, SeedRow row) =>
+        (told.Textures.Count < Enum.GetValues<SoilTexture>().Length, told.Moistures.Count < Enum.GetValues<SeedbedMoisture>().Length) switch
+        {
+            (true, true) => $" on {SeedRowWords.Of(row.Soil)}, {SeedRowWords.Of(row.Moisture)},",
+            (true, false) => $" on {SeedRowWords.Of(row.Soil)}",
+            (false, true) => $" in a {SeedRowWords.Of(row.Moisture)}",
+            _ => "",
+        };
 
     private static string Zone(LimitJudgement lead, SeedRow row) =>
         row.Products.Any(product => product.Rates.Count > 1) ? FormattableString.Invariant($" in zone {lead.Zone}") : "";

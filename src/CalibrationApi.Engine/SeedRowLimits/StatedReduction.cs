@@ -2,14 +2,15 @@ namespace CalibrationApi.Engine.SeedRowLimits;
 
 /// <summary>A reduction that a source states for its own limits.</summary>
 /// <param name="Source">The publication.</param>
+/// <param name="Crops">Crops of the limits that it reduces.</param>
 /// <param name="Cause">What it is stated for.</param>
 /// <param name="Left">Share of the limit that is left, a fraction; null when it depends on the case.</param>
 /// <param name="Statement">What the source says, in our words.</param>
 /// <param name="LimitsAreHeld">The limits that it reduces are held here, so that it can be applied.</param>
-public sealed record StatedReduction(LimitSource Source, ReductionCause Cause, double? Left, string Statement, bool LimitsAreHeld)
+public sealed record StatedReduction(LimitSource Source, IReadOnlyList<Crop> Crops, ReductionCause Cause, double? Left, string Statement, bool LimitsAreHeld)
 {
-    /// <summary>True when it is stated for this seedbed and these products.</summary>
-    internal bool IsFor(SeedRow row) => Cause switch
+    /// <summary>True when it is stated for this crop, seedbed and number of products.</summary>
+    internal bool IsFor(SeedRow row) => Crops.Contains(row.Crop) && Cause switch
     {
         ReductionCause.DrySeedbed => row.Moisture == SeedbedMoisture.Dry,
         ReductionCause.CoarseAndDrySoil => row is { Soil: SoilTexture.Light, Moisture: SeedbedMoisture.Dry },

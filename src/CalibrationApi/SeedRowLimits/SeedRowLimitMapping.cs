@@ -30,7 +30,7 @@ internal static class SeedRowLimitMapping
         Opener = Words.Read<Opener>(request.Opener),
         Products = [.. request.Products!.Select(product => Read(product!))],
         Sources = request.Sources is { } keys ? [.. keys.Select(key => key!)] : null,
-        LocalLimits = [.. (request.LocalLimits ?? []).Select(limit => new LocalLimit(limit!.Source!, Words.Read<LimitedNutrient>(limit.Nutrient)!.Value, limit.Rate!.Read()))],
+        LocalLimits = [.. (request.LocalLimits ?? []).Select(limit => new LocalLimit(limit!.Source!, Words.Read<LimitedNutrient>(limit.Nutrient)!.Value, new PrintedRate(limit.Rate!.Value!.Value, limit.Rate.Unit!)))],
     };
 
     public static SeedRowLimitAnswer ToAnswer(SeedRowResult result, AnswerUnits units) => new()

@@ -53,6 +53,19 @@ public sealed class SeedRowVerdictTests
         Assert.Contains("Place at least 5 lb/ac less of that nutrient", above, StringComparison.Ordinal);
     }
 
+    // What a source does not tell apart is not said of its limit.
+    [Theory]
+    [InlineData(Crop.Wheat, Region.Kansas, SoilTexture.Light, SeedbedMoisture.Good, "for wheat on light soil in Kansas (")]
+    [InlineData(Crop.Wheat, Region.Kansas, SoilTexture.Heavy, SeedbedMoisture.Dry, "for wheat in a dry seedbed in Kansas (")]
+    [InlineData(Crop.Corn, Region.NorthDakota, SoilTexture.Heavy, SeedbedMoisture.Good, "for corn in a moist seedbed in North Dakota (")]
+    [InlineData(Crop.Peas, Region.Manitoba, SoilTexture.Heavy, SeedbedMoisture.Good, "for peas in Manitoba (")]
+    public void Headline_Conditions_AreThoseThatTheSourceTellsApart(Crop crop, Region region, SoilTexture soil, SeedbedMoisture moisture, string part)
+    {
+        var row = Sown.Wheat(Sown.Potash(2)) with { Crop = crop, Region = region, Soil = soil, Moisture = moisture, RowSpacing = Sown.Inches(crop == Crop.Corn ? 30 : 10) };
+
+        Assert.Contains(part, SeedRowEvaluation.Evaluate(row).Text(), StringComparison.Ordinal);
+    }
+
     [Theory]
     [MemberData(nameof(Crops))]
     public void Answer_AnyCropAndPlace_NeverSaysSafe(Crop crop)
@@ -158,7 +171,7 @@ public sealed class SeedRowVerdictTests
     [Fact]
     public void LocalLimit_Stricter_Leads()
     {
-        var result = SeedRowEvaluation.Evaluate(Sown.Wheat() with { LocalLimits = [new LocalLimit("adviser's sheet", LimitedNutrient.Nitrogen, Sown.Pounds(6))] });
+        var result = SeedRowEvaluation.Evaluate(Sown.Wheat() with { LocalLimits = [new LocalLimit("adviser's sheet", LimitedNutrient.Nitrogen, new PrintedRate(6))] });
 
         Assert.Equal(LimitSource.StatedKey, result.Limits[0].Limit.Source.Key);
         Assert.StartsWith("Above the limit that you state for wheat from adviser's sheet", result.Text(), StringComparison.Ordinal);
@@ -167,9 +180,10 @@ public sealed class SeedRowVerdictTests
     [Fact]
     public void LocalLimit_WhereNothingIsHeld_IsJudged()
     {
-        var result = SeedRowEvaluation.Evaluate(Sown.Wheat() with { Region = Region.Elsewhere, LocalLimits = [new LocalLimit("sheet", LimitedNutrient.Nitrogen, Sown.Pounds(10))] });
+        var result = SeedRowEvaluation.Evaluate(Sown.Wheat() with { Region = Region.Elsewhere, LocalLimits = [new LocalLimit("sheet", LimitedNutrient.Nitrogen, new PrintedRate(12, "kg/ha"))] });
 
         Assert.Equal(LimitVerdict.Within, result.Verdict);
+        Assert.Equal(new PrintedRate(12, "kg/ha"), Assert.Single(result.Limits).AsPrinted);
         Assert.DoesNotContain(FindingCode.RegionNotStated, result.Codes());
     }
 

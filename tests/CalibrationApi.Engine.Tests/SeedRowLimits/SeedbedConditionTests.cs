@@ -73,6 +73,12 @@ public sealed class SeedbedConditionTests
         Assert.Contains(two.Reductions, reduction => reduction is { Cause: ReductionCause.Blend, Left: null });
     }
 
+    [Theory]
+    [InlineData(Crop.Canola, Region.SouthDakota)]
+    [InlineData(Crop.Peas, Region.Manitoba)]
+    public void Reductions_OfOtherCrops_AreNotTold(Crop crop, Region region) =>
+        Assert.Empty(SeedRowEvaluation.Evaluate(Sown.Wheat() with { Crop = crop, Region = region, Moisture = SeedbedMoisture.Dry }).Reductions);
+
     [Fact]
     public void AmmoniumSulphate_WithCanola_CountsAsUreaWithCerealsNot()
     {

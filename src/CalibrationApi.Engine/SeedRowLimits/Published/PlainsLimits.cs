@@ -28,16 +28,17 @@ internal static class PlainsLimits
         "SDSU-DRY", "South Dakota State University", "Fertilizer placed with seeds in dry soil conditions", null, "South Dakota", [Region.SouthDakota],
         "extension.sdstate.edu/fertilizer-placed-seeds-dry-soil-conditions");
 
+    private static readonly Crop[] SouthDakotaCrops = [Crop.Corn, Crop.Soybeans, Crop.Wheat, Crop.Oats, Crop.Sunflower];
     private static readonly SoilTexture[] MediumToFine = [SoilTexture.Medium, SoilTexture.Heavy];
     private static readonly SoilTexture[] AnySoil = Enum.GetValues<SoilTexture>();
     private static readonly SeedbedMoisture[] AnyMoisture = Enum.GetValues<SeedbedMoisture>();
 
     public static IReadOnlyList<StatedReduction> Reductions { get; } =
     [
-        new(SouthDakota, ReductionCause.CoarseAndDrySoil, 0.8, "On coarse soil it takes another 20 % off its rates for dry soil.", LimitsAreHeld: false),
-        new(SouthDakota, ReductionCause.CoarseAndMoistSoil, 0.6, "On coarse soil it takes 40 % off its rates for moist soil.", LimitsAreHeld: false),
-        new(SouthDakota, ReductionCause.SmallerStandLoss, 0.5, "It halves its rates, made for 10 % loss of stand, to come down to 5 %.", LimitsAreHeld: false),
-        new(SouthDakota, ReductionCause.Blend, null, "Its rates for single products do not add up in a blend: each is reduced by its share.", LimitsAreHeld: false),
+        new(SouthDakota, SouthDakotaCrops, ReductionCause.CoarseAndDrySoil, 0.8, "On coarse soil it takes another 20 % off its rates for dry soil.", LimitsAreHeld: false),
+        new(SouthDakota, SouthDakotaCrops, ReductionCause.CoarseAndMoistSoil, 0.6, "On coarse soil it takes 40 % off its rates for moist soil.", LimitsAreHeld: false),
+        new(SouthDakota, SouthDakotaCrops, ReductionCause.SmallerStandLoss, 0.5, "It halves its rates, made for 10 % loss of stand, to come down to 5 %.", LimitsAreHeld: false),
+        new(SouthDakota, SouthDakotaCrops, ReductionCause.Blend, null, "Its rates for single products do not add up in a blend: each is reduced by its share.", LimitsAreHeld: false),
     ];
 
     public static IReadOnlyList<PublishedLimit> All { get; } =
@@ -50,7 +51,8 @@ internal static class PlainsLimits
             Soils =
             [
                 new(MediumToFine, [SeedbedMoisture.Good], Rows((6, 8, 30), (10, 10, 24), (15, 15, 16))),
-                new(AnySoil, AnyMoisture, Rows((6, 8, 21), (10, 10, 17), (15, 15, 11))),
+                new([SoilTexture.Light], AnyMoisture, Rows((6, 8, 21), (10, 10, 17), (15, 15, 11))),
+                new(AnySoil, [SeedbedMoisture.Dry], Rows((6, 8, 21), (10, 10, 17), (15, 15, 11))),
             ],
             Conditions = $"Coarse textures and dry soils have numbers of their own. {NoUrea} A band of 1 to 2 in gives some margin over a narrow slot.",
         },
