@@ -10,6 +10,7 @@ internal sealed class Question
     public const string CatchTest = "catch-test";
     public const string CatchPlan = "catch-plan";
     public const string MeterSpeed = "meter-speed";
+    public const string ProductRate = "product-rate";
 
     private readonly Draft body;
 
@@ -19,7 +20,7 @@ internal sealed class Question
         this.body = body;
     }
 
-    public static IReadOnlyList<string> Operations { get; } = [CatchTest, CatchPlan, MeterSpeed];
+    public static IReadOnlyList<string> Operations { get; } = [CatchTest, CatchPlan, MeterSpeed, ProductRate];
 
     public string Operation { get; }
 

@@ -50,6 +50,7 @@ public sealed class BrokenBodyTests
     [InlineData(Question.CatchTest)]
     [InlineData(Question.CatchPlan)]
     [InlineData(Question.MeterSpeed)]
+    [InlineData(Question.ProductRate)]
     public async Task Post_TruncatedBody_IsToldTheLineAndByte(string operation)
     {
         var text = Question.Of(operation).Text[..100].TrimEnd();

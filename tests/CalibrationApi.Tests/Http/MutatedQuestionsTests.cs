@@ -14,6 +14,7 @@ public sealed class MutatedQuestionsTests
     [InlineData(Question.CatchTest, 20261)]
     [InlineData(Question.CatchPlan, 20262)]
     [InlineData(Question.MeterSpeed, 20263)]
+    [InlineData(Question.ProductRate, 20264)]
     public async Task Post_QuestionChangedAtRandom_IsAnsweredOrRefusedButNeverFails(string operation, int seed)
     {
         var random = new Random(seed);

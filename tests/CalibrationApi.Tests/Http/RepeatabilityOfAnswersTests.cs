@@ -7,6 +7,7 @@ public sealed class RepeatabilityOfAnswersTests
     [InlineData(Question.CatchTest)]
     [InlineData(Question.CatchPlan)]
     [InlineData(Question.MeterSpeed)]
+    [InlineData(Question.ProductRate)]
     public async Task Answer_SameQuestionAgainAndOnAnotherHost_IsTheSameToTheByte(string operation)
     {
         await using var otherHost = new ApiHost();
