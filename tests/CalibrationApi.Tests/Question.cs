@@ -19,6 +19,7 @@ internal sealed class Question
     public const string NewLot = "new-lot";
     public const string StandCount = "stand-count";
     public const string StandRisk = "stand-risk";
+    public const string ProductRate = "product-rate";
 
     private readonly Draft body;
 
@@ -33,6 +34,7 @@ internal sealed class Question
     public static IReadOnlyList<string> Operations { get; } = [CatchTest, CatchPlan, MeterSpeed, SeedRowLimit];
     public static IReadOnlyList<string> Operations { get; } = [CatchTest, CatchPlan, MeterSpeed, SeedingRate, NewLot];
     public static IReadOnlyList<string> Operations { get; } = [CatchTest, CatchPlan, MeterSpeed, StandCount, StandRisk];
+    public static IReadOnlyList<string> Operations { get; } = [CatchTest, CatchPlan, MeterSpeed, ProductRate];
 
     public string Operation { get; }
 

@@ -20,8 +20,9 @@ internal sealed class BoundedSimplex
     private const double Rounding = 1e-12;
     private const double Cancelled = 1e-4;
 
-    // A few dozen columns and four rows need some dozen steps; Bland's rule cannot come back to a basis.
-    private const int MostSteps = 100_000;
+    // A few dozen columns and four rows need some dozen steps, and Bland's rule comes back to no basis. Should rounding make it do so
+    // all the same, every basis of the round is within all bounds, and as good as the others but for rounding.
+    private const int MostSteps = 10_000;
 
     private readonly double[][] columns;
     private readonly double[] lower;
@@ -57,9 +58,8 @@ internal sealed class BoundedSimplex
     public IReadOnlyList<double> Values => values;
 
     /// <summary>Minimises the next objective without giving up anything of the earlier ones.</summary>
-    /// <param name="costs">Coefficient of each column.</param>
+    /// <param name="costs">Coefficient of each column; the objective has to be bounded from below.</param>
     /// <returns>The price of each row: by how much the objective changes when one more of its right side is asked for.</returns>
-    /// <exception cref="InvalidOperationException">The objective has no bound.</exception>
     public double[] Minimise(double[] costs)
     {
         for (var step = 0; step < MostSteps; step++)
@@ -72,10 +72,11 @@ internal sealed class BoundedSimplex
                 return prices;
             }
 
-            Move(entering, direction);
+            if (!TryMove(entering, direction))
+                stays[entering] = true;
         }
 
-        throw new InvalidOperationException("The search did not end.");
+        return Prices(costs).Prices;
     }
 
     // c_B B^-1, and for each price the size by which rounding is judged: of what was summed, and of the inverse, whose
@@ -130,7 +131,9 @@ internal sealed class BoundedSimplex
             stays[column] |= !isBasic[column] && ReducedSign(column, costs, prices, sizes) != 0;
     }
 
-    private void Move(int entering, int direction)
+    // False when nothing would stop the column: since the objective is bounded, its advantage is rounding, of numbers that are
+    // more than nine orders of magnitude apart.
+    private bool TryMove(int entering, int direction)
     {
         // How fast each basic column changes while the entering one moves.
         var change = new double[basis.Length];
@@ -159,7 +162,7 @@ internal sealed class BoundedSimplex
         }
 
         if (double.IsPositiveInfinity(way))
-            throw new InvalidOperationException("The objective has no bound.");
+            return false;
         if (leaving < 0)
         {
             values[entering] = direction > 0 ? upper[entering] : lower[entering];
@@ -174,6 +177,7 @@ internal sealed class BoundedSimplex
         }
 
         SolveBasis();
+        return true;
     }
 
     // B^-1 by elimination with the largest pivot, then z_B = -B^-1 times the sum of what stands on its bounds.

@@ -63,7 +63,7 @@ internal sealed class ProductRateSentences(ProductRateQuestion question, IReadOn
     {
         foreach (var balance in balances)
         {
-            if (balance is { Target: { } target, Met: true, Surplus: { } surplus } && target.Kind is not TargetKind.AtMost
+            if (balance is { Target: { } target, Met: true, Surplus: { } surplus } && target.Kind is not TargetKind.AtMost && target.Amount.KilogramsPerSquareMetre > 0
                 && surplus.KilogramsPerSquareMetre > ProductRateDefaults.LargeSurplus * target.Amount.KilogramsPerSquareMetre)
             {
                 yield return Finding.Note(FindingCode.LargeSurplus,

@@ -53,6 +53,8 @@ internal sealed class WantedNutrientValidator : AbstractValidator<WantedNutrient
         RuleFor(target => target.Most).Measured(NutrientRules.Amounts);
         RuleFor(target => target).Custom((target, context) =>
         {
+            NutrientRules.ZeroOrMeasurable(target.Amount, nameof(target.Amount), context);
+            NutrientRules.ZeroOrMeasurable(target.Most, nameof(target.Most), context);
             var isLeast = target.Kind is null || target.Kind == Words.Of(TargetKind.AtLeast);
             if (isLeast && Rules.Canonical(target.Amount) == 0)
                 context.Report(nameof(target.Amount), ErrorCode.NumberOutOfRange, "At least nothing asks for nothing. Give an amount above zero, or the kind at-most to keep the nutrient out.");
@@ -73,6 +75,7 @@ internal sealed class CreditedNutrientValidator : AbstractValidator<CreditedNutr
         RuleFor(credit => credit.Amount).Needed();
         RuleFor(credit => credit.Amount).Measured(NutrientRules.Amounts);
         RuleFor(credit => credit.Origin).Text(Rules.LongestName);
+        RuleFor(credit => credit).Custom((credit, context) => NutrientRules.ZeroOrMeasurable(credit.Amount, nameof(credit.Amount), context));
     }
 }
 
@@ -94,6 +97,9 @@ internal sealed class ProductOfferValidator : AbstractValidator<ProductOffer>
         RuleFor(product => product.PackageMass).Measured(new(0.1, 100_000, "kg"));
         RuleFor(product => product).Custom((product, context) =>
         {
+            NutrientRules.ZeroOrMeasurable(product.LeastRate, nameof(product.LeastRate), context);
+            NutrientRules.ZeroOrMeasurable(product.MostRate, nameof(product.MostRate), context);
+            NutrientRules.ZeroOrMeasurable(product.FixedRate, nameof(product.FixedRate), context);
             CheckRates(product, context);
             CheckAnalysis(product, context);
         });
@@ -148,9 +154,19 @@ internal static class NutrientRules
     /// <summary>Two numbers that differ by less come from one number and its rounding in another unit.</summary>
     public const double JustBelow = 1 - 1e-9;
 
+    // One gram per hectare, in kg/m2.
+    private const double LeastAmount = 1e-7;
+
     public static QuantityLimits Amounts { get; } = new(0, 10_000, "kg/ha");
 
     public static IReadOnlyList<string> Words { get; } = [.. NutrientForm.All.Select(form => form.Symbol)];
+
+    /// <summary>An amount is zero or at least a gram per hectare; what is between is a slip of the unit, since nothing meters it.</summary>
+    public static void ZeroOrMeasurable<T>(MassPerAreaQuantity? amount, string member, ValidationContext<T> context)
+    {
+        if (Rules.Canonical(amount) is > 0 and < LeastAmount * JustBelow)
+            context.Report(member, ErrorCode.NumberOutOfRange, "This is less than a gram per hectare, or 0.001 kg/ha. Check the number and its unit.");
+    }
 
     /// <summary>Every nutrient once, in whatever form.</summary>
     public static void EachOnce<T, TItem>(IReadOnlyList<TItem?>? items, Func<TItem, string?> word, string path, string what, ValidationContext<T> context)

@@ -31,7 +31,7 @@ public sealed class BlendSolverTests
     [Fact]
     public void Rates_OfRandomBlends_AreAsGoodAsThoseOfAnIndependentSolver()
     {
-        for (var seed = Blends; seed < 2 * Blends; seed++)
+        for (var seed = 0; seed < Blends; seed++)
         {
             var question = RandomBlends.Draw(seed, mostProducts: 20);
             var plain = PlainBlend.Of(question);

@@ -51,6 +51,7 @@ public sealed class BrokenBodyTests
     [InlineData(Question.CatchPlan)]
     [InlineData(Question.MeterSpeed)]
     [InlineData(Question.SeedRowLimit)]
+    [InlineData(Question.ProductRate)]
     public async Task Post_TruncatedBody_IsToldTheLineAndByte(string operation)
     {
         var text = Question.Of(operation).Text[..100].TrimEnd();

@@ -19,6 +19,7 @@ public sealed class MutatedQuestionsTests
     [InlineData(Question.SeedRowLimit, 20267)]
     [InlineData(Question.SeedingRate, 20264)]
     [InlineData(Question.NewLot, 20265)]
+    [InlineData(Question.ProductRate, 20264)]
     public async Task Post_QuestionChangedAtRandom_IsAnsweredOrRefusedButNeverFails(string operation, int seed)
     {
         var random = new Random(seed);

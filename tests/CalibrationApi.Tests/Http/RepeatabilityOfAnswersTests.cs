@@ -12,6 +12,7 @@ public sealed class RepeatabilityOfAnswersTests
     [InlineData(Question.SeedRowLimit)]
     [InlineData(Question.SeedingRate)]
     [InlineData(Question.NewLot)]
+    [InlineData(Question.ProductRate)]
     public async Task Answer_SameQuestionAgainAndOnAnotherHost_IsTheSameToTheByte(string operation)
     {
         await using var otherHost = new ApiHost();
