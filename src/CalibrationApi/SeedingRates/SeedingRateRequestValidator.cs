@@ -92,7 +92,7 @@ internal sealed class PackageOfSeedValidator : AbstractValidator<PackageOfSeed>
         RuleFor(package => package).Custom((package, context) =>
         {
             if (package.Mass is null && package.Seeds is null)
-                context.Report(nameof(package.Mass), ErrorCode.MemberMissing, "Say what one package holds: a mass, or a count of seeds.");
+                context.Report(nameof(package.Mass), ErrorCode.MemberMissing, "Give what one package holds: a mass, or a count of seeds.");
             if (package.Mass is not null && package.Seeds is not null)
                 context.Report(nameof(package.Seeds), ErrorCode.SettingsAtOdds, "A package is given by its mass and by its seeds. Leave one of the two out.");
         });
