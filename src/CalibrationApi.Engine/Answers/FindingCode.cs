@@ -387,6 +387,10 @@ public static class FindingCode
     [Remedy("Start the catch plan from the predicted value, and adopt what the catch test finds."), Severities(Severity.Warning)]
     public const string DensityDiffers = "density-differs";
 
+    /// <summary>Two lots of one product have bulk densities that are hard to believe beside each other.</summary>
+    [Remedy("Check both numbers and their units; kg/hL, kg/m3 and the bushels differ by factors."), Severities(Severity.Warning)]
+    public const string DensitiesFarApart = "densities-far-apart";
+
     /// <summary>The new lot has another treatment than the one behind the value in force.</summary>
     [Remedy("Make a catch test with the treated seed; a coating changes how it flows and what a kernel weighs."), Severities(Severity.Warning)]
     public const string TreatmentChanged = "treatment-changed";

@@ -30,6 +30,9 @@ public static class NewLotDefaults
     /// <summary>Probability from which a test may wait until the next fill: four in five.</summary>
     public const double GoodEnoughForOneFill = 0.80;
 
+    /// <summary>Ratio of two densities, on ln, beyond which one of them is rather a slip: a quarter more; judgement.</summary>
+    public static readonly double DensitiesFarApart = Math.Log(1.25);
+
     /// <summary>Default of the uncertainty of the value in force.</summary>
     public static DefaultValue ValueUncertainty => CatchPlanDefaults.UncertaintyOfValueInForce;
 

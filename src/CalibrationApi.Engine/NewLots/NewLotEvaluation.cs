@@ -33,7 +33,7 @@ public static class NewLotEvaluation
             IfValueStays = sowing.IfValueStays,
             IfNothingIsChanged = sowing.IfNothingIsChanged,
             Assumptions = [.. Assumptions(question, prediction, sowing.Rate)],
-            Findings = [.. Findings(question, sowing.Rate)],
+            Findings = [.. Findings(question, prediction, sowing.Rate)],
             Cautions = question.Before.Treatment is null && question.After.Treatment is null ? [] : [Caution.TreatedSeed],
         };
     }
@@ -51,23 +51,23 @@ public static class NewLotEvaluation
     private static FormattableString Headline(LotVerdict verdict, LotPrediction prediction, double probability, double tolerance, LotRate? rate)
     {
         var within = new Ratio(tolerance);
-        var chance = new Ratio(probability);
+        var chance = Chance(probability);
         FormattableString test = verdict switch
         {
             LotVerdict.TestNow when !prediction.DensitiesKnown =>
                 $"Test now, before sowing: without the bulk density of both lots nobody can say what the meter delivers. Plan the catch with {prediction.Value}, and expect it to be off.",
             LotVerdict.TestNow =>
-                $"Test now, before sowing: the value in force holds within {within} with a probability of only {chance:F0}. Plan the catch with {prediction.Value}.",
+                $"Test now, before sowing: the value in force holds within {within} with a probability of {chance}. Plan the catch with {prediction.Value}.",
             LotVerdict.TestAtNextFill =>
-                $"Test at the next fill: the value in force holds within {within} with a probability of {chance:F0}. Plan the catch with {prediction.Value}.",
-            _ => $"No test is needed for this lot: nothing has changed that changes the flow, and the value in force holds within {within} with a probability of {chance:F0}.",
+                $"Test at the next fill: the value in force holds within {within} with a probability of {chance}. Plan the catch with {prediction.Value}.",
+            _ => $"No test is needed for this lot: nothing has changed that changes the flow, and the value in force holds within {within} with a probability of {chance}.",
         };
         return rate?.SameSeeds is { } same ? $"{test} Set the rate to {same} for the same seeds per area." : test;
     }
 
     private static IEnumerable<Finding> Reasons(NewLotQuestion question, LotPrediction prediction, double probability, double tolerance)
     {
-        var (within, chance) = (new Ratio(tolerance), new Ratio(probability));
+        var (within, chance) = (new Ratio(tolerance), Chance(probability));
         if (!prediction.DensitiesKnown)
             yield return Finding.Warning(FindingCode.DensityUnknown,
                 $"The bulk density of {Missing(question)} is not known. The prediction stays at the value in force and is wide. Weigh a known volume of each lot.");
@@ -81,10 +81,18 @@ public static class NewLotEvaluation
         if (NothingChanged(question, prediction))
             yield return Finding.Note(FindingCode.NothingChanged, $"Lot and treatment are the same, and so is the density within its uncertainty.");
         yield return probability >= NewLotDefaults.SureEnough
-            ? Finding.Note(FindingCode.WithinTolerance, $"The value in force is within {within} of the truth with a probability of {chance:F0}.")
+            ? Finding.Note(FindingCode.WithinTolerance, $"The value in force is within {within} of the truth with a probability of {chance}.")
             : Finding.Warning(FindingCode.WithinToleranceNotShown,
-                $"The value in force is within {within} of the truth with a probability of {chance:F0}; {new Ratio(NewLotDefaults.SureEnough)} is asked to go without a test, {new Ratio(NewLotDefaults.GoodEnoughForOneFill)} to wait for the next fill.");
+                $"The value in force is within {within} of the truth with a probability of {chance}; {new Ratio(NewLotDefaults.SureEnough)} is asked to go without a test, {new Ratio(NewLotDefaults.GoodEnoughForOneFill)} to wait for the next fill.");
     }
+
+    // Rounded down, so that a probability that falls short of what is asked never reads as if it met it.
+    private static FormattableString Chance(double probability) => probability switch
+    {
+        < 0.01 => $"under {new Ratio(0.01)}",
+        > 0.99 => $"over {new Ratio(0.99)}",
+        _ => $"{new Ratio(Math.Floor(100 * probability) / 100)}",
+    };
 
     private static string Missing(NewLotQuestion question) => (question.Before.Density, question.After.Density) switch
     {
@@ -93,13 +101,16 @@ public static class NewLotEvaluation
         _ => "the new lot",
     };
 
-    private static IEnumerable<Finding> Findings(NewLotQuestion question, LotRate? rate)
+    private static IEnumerable<Finding> Findings(NewLotQuestion question, LotPrediction prediction, LotRate? rate)
     {
         // The same seed in the same coat weighs what it weighed.
         var kernelsMayDiffer = !question.SameLot || !question.SameTreatment;
         if (kernelsMayDiffer && (question.Rate is not null || question.Seeds is not null) && rate?.SameSeeds is null)
             yield return Finding.Note(FindingCode.RateNotRecomputed,
                 $"The rate for the same seeds cannot be computed without the kernel mass of {(rate is null ? "both lots" : "the new lot")}. For seed, count and weigh a sample.");
+        if (prediction.DensitiesKnown && Math.Abs(Math.Log(prediction.Ratio)) > NewLotDefaults.DensitiesFarApart)
+            yield return Finding.Warning(FindingCode.DensitiesFarApart,
+                $"{question.After.Density} is far from {question.Before.Density} for two lots of one product. Check both numbers and their units.");
         if (rate?.SameStand is { } stand && rate.SameSeeds is { } seeds && stand != seeds)
             yield return Finding.Note(FindingCode.GerminationChanged,
                 $"Germination is {new Ratio(question.After.Germination!.Value)} against {new Ratio(question.Before.Germination!.Value)} before. For as many plants as before sow {stand} in place of {seeds}.");

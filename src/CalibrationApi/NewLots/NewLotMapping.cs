@@ -1,6 +1,5 @@
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.NewLots;
-using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Http;
 using CalibrationApi.Quantities;
 
@@ -9,20 +8,13 @@ namespace CalibrationApi.NewLots;
 /// <summary>From the contract to the engine and back; nothing is computed here.</summary>
 internal static class NewLotMapping
 {
-    // What stands in one of these is thought of in acres and pounds.
-    private static readonly string[] ByTheAcre = ["lb/ac", "/ft2", "/ac", "ac", "lb/rev", "oz/rev"];
-
-    /// <summary>Units follow the question; dimensions that it does not touch follow its rate, its area or its value in force.</summary>
-    public static AnswerUnits UnitsFor(NewLotRequest request, string? choice)
-    {
-        Unit?[] asked =
-        [
-            Quantity.UnitOf(request.Rate), Quantity.UnitOf(request.SeedsPerArea), Quantity.UnitOf(request.Area), Quantity.UnitOf(request.ValueInForce),
-            Quantity.UnitOf(request.LotBefore?.BulkDensity), Quantity.UnitOf(request.NewLot?.BulkDensity),
-        ];
-        string[] usual = ByTheAcre.Contains(asked.First(unit => unit is not null)!.Symbol) ? ["lb/ac", "/ft2", "ac", "lb"] : [];
-        return AnswerUnits.For(choice, [.. usual.Select(UnitTable.Get), .. asked]);
-    }
+    public static AnswerUnits UnitsFor(NewLotRequest request, string? choice) => AnswerUnits.For(choice, UsualUnits.With(
+        Quantity.UnitOf(request.Rate),
+        Quantity.UnitOf(request.SeedsPerArea),
+        Quantity.UnitOf(request.Area),
+        Quantity.UnitOf(request.ValueInForce),
+        Quantity.UnitOf(request.LotBefore?.BulkDensity),
+        Quantity.UnitOf(request.NewLot?.BulkDensity)));
 
     public static NewLotQuestion ToEngine(NewLotRequest request) => new()
     {

@@ -21,7 +21,7 @@ internal sealed class NewLotRequestValidator : AbstractValidator<NewLotRequest>
         RuleFor(question => question.NewLot!).SetValidator(new LotOfChangeValidator());
         RuleFor(question => question.Rate).Measured();
         RuleFor(question => question.SeedsPerArea).Measured();
-        RuleFor(question => question.Emergence).Measured(LotOfChangeValidator.Share);
+        RuleFor(question => question.Emergence).Measured(QuantityLimits.SomeShare);
         RuleFor(question => question.Area).Measured();
         RuleFor(question => question.Price!).SetValidator(new PriceValidator());
         RuleFor(question => question.Tolerance).Measured(new(0.1, 50, "%"));
@@ -46,17 +46,14 @@ internal sealed class ValueOfLotBeforeValidator : AbstractValidator<ValueOfLotBe
 
 internal sealed class LotOfChangeValidator : AbstractValidator<LotOfChange>
 {
-    /// <summary>A share of seeds or of mass: some, at most all.</summary>
-    internal static readonly QuantityLimits Share = new(0, 100, "%", ExcludesLeast: true);
-
     public LotOfChangeValidator()
     {
         RuleFor(lot => lot.Name).Text(Rules.LongestName);
         RuleFor(lot => lot.ThousandKernelMass).Measured();
         RuleFor(lot => lot.BulkDensity).Measured();
         RuleFor(lot => lot.BulkDensity!).SetValidator(new DensityOfLotValidator());
-        RuleFor(lot => lot.Germination).Measured(Share);
-        RuleFor(lot => lot.Purity).Measured(Share);
+        RuleFor(lot => lot.Germination).Measured(QuantityLimits.SomeShare);
+        RuleFor(lot => lot.Purity).Measured(QuantityLimits.SomeShare);
         RuleFor(lot => lot.Treatment).Text(500);
     }
 }

@@ -10,21 +10,13 @@ namespace CalibrationApi.SeedingRates;
 /// <summary>From the contract to the engine and back; nothing is computed here.</summary>
 internal static class SeedingRateMapping
 {
-    // What stands in one of these is thought of in acres and pounds.
-    private static readonly string[] ByTheAcre = ["/ft2", "/ac", "lb/ac", "ac", "ft2", "/ft", "/lb"];
-
-    /// <summary>Units follow the question; dimensions that it does not touch follow the first unit that decides between acres and hectares.</summary>
-    public static AnswerUnits UnitsFor(SeedingRateRequest request, string? choice)
-    {
-        Unit?[] asked =
-        [
-            Quantity.UnitOf(request.TargetStand ?? request.SeedsPerArea), Quantity.UnitOf(request.Rate ?? request.StatedRate), Quantity.UnitOf(request.Area),
-            Quantity.UnitOf(request.SeedsPerRow), Quantity.UnitOf(request.SeedsPerMass), Quantity.UnitOf(request.Package?.Mass),
-        ];
-        var decides = asked.FirstOrDefault(unit => unit is not null);
-        string[] usual = decides is not null && ByTheAcre.Contains(decides.Symbol) ? ["/ft2", "lb/ac", "ac", "/ft", "/lb", "lb"] : [];
-        return AnswerUnits.For(choice, [.. usual.Select(UnitTable.Get), .. asked]);
-    }
+    public static AnswerUnits UnitsFor(SeedingRateRequest request, string? choice) => AnswerUnits.For(choice, UsualUnits.With(
+        Quantity.UnitOf(request.TargetStand ?? request.SeedsPerArea),
+        Quantity.UnitOf(request.Rate ?? request.StatedRate),
+        Quantity.UnitOf(request.Area),
+        Quantity.UnitOf(request.SeedsPerRow),
+        Quantity.UnitOf(request.SeedsPerMass),
+        Quantity.UnitOf(request.Package?.Mass)));
 
     public static SeedingRateQuestion ToEngine(SeedingRateRequest request) => new()
     {

@@ -8,9 +8,6 @@ namespace CalibrationApi.SeedingRates;
 /// <summary>Rules of a question about a seeding rate.</summary>
 internal sealed class SeedingRateRequestValidator : AbstractValidator<SeedingRateRequest>
 {
-    /// <summary>A share of seeds or of mass: some, at most all.</summary>
-    internal static readonly QuantityLimits Share = new(0, 100, "%", ExcludesLeast: true);
-
     public SeedingRateRequestValidator()
     {
         RuleFor(question => question.TargetStand).Measured();
@@ -21,13 +18,13 @@ internal sealed class SeedingRateRequestValidator : AbstractValidator<SeedingRat
         RuleFor(question => question.SeedsPerMass).Measured();
         RuleFor(question => question.Sample!).SetValidator(new SampleOfSeedValidator());
         RuleFor(question => question.KernelMassUncertainty).Measured(new(0, 50, "%", ExcludesLeast: true));
-        RuleFor(question => question.Germination).Measured(Share);
+        RuleFor(question => question.Germination).Measured(QuantityLimits.SomeShare);
         RuleFor(question => question.GerminationSeedsTested).Whole(10, 1_000_000);
-        RuleFor(question => question.Emergence).Measured(Share);
+        RuleFor(question => question.Emergence).Measured(QuantityLimits.SomeShare);
         RuleFor(question => question.EmergenceRange!).SetValidator(new ShareRangeValidator());
-        RuleFor(question => question.Survival).Measured(Share);
+        RuleFor(question => question.Survival).Measured(QuantityLimits.SomeShare);
         RuleFor(question => question.SurvivalRange!).SetValidator(new ShareRangeValidator());
-        RuleFor(question => question.Purity).Measured(Share);
+        RuleFor(question => question.Purity).Measured(QuantityLimits.SomeShare);
         RuleFor(question => question.Crop).Word(Words.All<Crop>());
         RuleFor(question => question.RowSpacing).Measured(new(0, 10, "m", ExcludesLeast: true));
         RuleFor(question => question.Area).Measured();
@@ -71,9 +68,9 @@ internal sealed class ShareRangeValidator : AbstractValidator<ShareRange>
     public ShareRangeValidator()
     {
         RuleFor(range => range.Lowest).Needed();
-        RuleFor(range => range.Lowest).Measured(SeedingRateRequestValidator.Share);
+        RuleFor(range => range.Lowest).Measured(QuantityLimits.SomeShare);
         RuleFor(range => range.Highest).Needed();
-        RuleFor(range => range.Highest).Measured(SeedingRateRequestValidator.Share);
+        RuleFor(range => range.Highest).Measured(QuantityLimits.SomeShare);
         RuleFor(range => range).Custom((range, context) =>
         {
             if (Rules.Canonical(range.Lowest) is { } lowest && Rules.Canonical(range.Highest) is { } highest && lowest >= highest)
@@ -92,7 +89,7 @@ internal sealed class PackageOfSeedValidator : AbstractValidator<PackageOfSeed>
         RuleFor(package => package).Custom((package, context) =>
         {
             if (package.Mass is null && package.Seeds is null)
-                context.Report(nameof(package.Mass), ErrorCode.MemberMissing, "Say what one package holds: a mass, or a count of seeds.");
+                context.Report(nameof(package.Mass), ErrorCode.MemberMissing, "Give what one package holds: a mass, or a count of seeds.");
             if (package.Mass is not null && package.Seeds is not null)
                 context.Report(nameof(package.Seeds), ErrorCode.SettingsAtOdds, "A package is given by its mass and by its seeds. Leave one of the two out.");
         });

@@ -70,6 +70,27 @@ public sealed class NewLotDecisionTests
         Assert.Empty(same.Cautions);
     }
 
+    // 10 kg/hL written as 10 kg/m3 and the like.
+    [Theory]
+    [InlineData(660, 66, true)]
+    [InlineData(660, 826, true)]
+    [InlineData(660, 824, false)]
+    [InlineData(660, 530, false)]
+    public void Densities_HardToBelieve_AreChallenged(double before, double after, bool challenged) => Assert.Equal(
+        challenged, NewLotEvaluation.Evaluate(Changed.Lot(before, after)).Findings.Any(finding => finding.Code == FindingCode.DensitiesFarApart));
+
+    // 94.8 % must not read as the 95 % that are asked.
+    [Theory]
+    [InlineData(660, 0.0525, "with a probability of 94 %")]
+    [InlineData(660, 0.5, "with a probability of over 99 %")]
+    [InlineData(66, 0.05, "with a probability of under 1 %")]
+    public void Headline_Probability_IsRoundedDown(double after, double tolerance, string words)
+    {
+        var result = NewLotEvaluation.Evaluate(Changed.Lot(660, after) with { SameLot = true, ValueUncertainty = 0.0205, Tolerance = tolerance });
+
+        Assert.Contains(words, DisplayUnits.Metric.Write(result.Headline), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Assumptions_EveryValueNotStated_IsListedAndNoOther()
     {

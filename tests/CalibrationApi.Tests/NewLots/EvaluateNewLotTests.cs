@@ -70,7 +70,7 @@ public sealed class EvaluateNewLotTests
     [InlineData("/valueInForce/value", "0", "#/valueInForce", ErrorCode.NumberOutOfRange)]
     [InlineData("/valueInForce/relativeUncertainty/value", "0", "#/valueInForce/relativeUncertainty", ErrorCode.NumberOutOfRange)]
     [InlineData("/newLot/germination/value", "0", "#/newLot/germination", ErrorCode.NumberOutOfRange)]
-    [InlineData("/newLot/bulkDensity/value", "1", "#/newLot/bulkDensity", ErrorCode.NumberOutOfRange)]
+    [InlineData("/newLot/bulkDensity/value", "0.1", "#/newLot/bulkDensity", ErrorCode.NumberOutOfRange)]
     [InlineData("/newLot/bulkDensity/unit", "\"lb/bu\"", "#/newLot/bulkDensity", ErrorCode.UnitAmbiguous)]
     [InlineData("/lotBefore/purity/value", "120", "#/lotBefore/purity", ErrorCode.NumberOutOfRange)]
     [InlineData("/lotBefore/treatment", "\" \"", "#/lotBefore/treatment", ErrorCode.TextWrong)]
