@@ -11,6 +11,7 @@ internal static class StandCountFindings
 
     // A published hoop of 56 cm is called a quarter of a square metre and is 1.5 % smaller (SOURCES.md, key CCC-COUNT).
     private static readonly Length QuarterMetreHoop = new(0.56);
+    private static readonly Area QuarterMetre = new(0.25);
 
     // Judgement, no published source: differences that are worth a word, and plain clumping.
     private const double WorthAWord = 0.005;
@@ -38,7 +39,7 @@ internal static class StandCountFindings
                     : (FormattableString)$"This sample is {new Ratio(off):F1} larger than the area it is called. Plants per area from the called area read as much too high; here the measured size was used.");
         }
 
-        if (question.Samples.Any(sample => sample.CalledArea is null && sample.HoopDiameter is { } diameter && Math.Abs(diameter.Metres - QuarterMetreHoop.Metres) < 0.0005))
+        if (question.Samples.Any(IsQuarterMetreHoop))
             yield return Finding.Note(FindingCode.SampleAreaMiscalled,
                 $"A hoop of {QuarterMetreHoop} is often called a quarter of a square metre, but is 1.5 % smaller: four times the count reads 1.5 % low. A true quarter is {new Length(Math.Sqrt(1 / Math.PI)):0.####} across.");
     }
@@ -49,7 +50,7 @@ internal static class StandCountFindings
             yield break;
         // Plants per m2 divided by 10 stand in place of plants per ft2, which are m2 / 10.7639.
         var shortcut = UnitTable.Get("/ft2").Canonical(1) / 10;
-        var called = result.Density.Plants / question.Samples.Sum(sample => (sample.CalledArea ?? sample.Area).SquareMetres);
+        var called = result.Density.Plants / question.Samples.Sum(sample => (IsQuarterMetreHoop(sample) ? QuarterMetre : sample.CalledArea ?? sample.Area).SquareMetres);
         if (Near(stated.PerSquareMetre, shortcut * result.Density.PerSquareMetre) || Near(stated.PerSquareMetre, shortcut * called))
             yield return Finding.Warning(FindingCode.DivideByTenShortcut,
                 $"The stated stand fits plants per m2 divided by 10 and called plants per ft2. That reads 7.64 % high: a square metre has 10.764 square feet. The stand is {result.Stand:plants}.");
@@ -99,6 +100,9 @@ internal static class StandCountFindings
             ? Finding.Warning(FindingCode.StandBelowMinimum, $"The stand is below {question.MinimumStand!.Value:plants} with a probability of {new Ratio(probability):F0}.")
             : Finding.Note(FindingCode.StandBelowMinimum, $"The stand may still be below {question.MinimumStand!.Value:plants}, with a probability of {new Ratio(probability):F0}.");
     }
+
+    private static bool IsQuarterMetreHoop(PlantSample sample) =>
+        sample.CalledArea is null && sample.HoopDiameter is { } diameter && Math.Abs(diameter.Metres - QuarterMetreHoop.Metres) < 0.0005;
 
     private static string Kind(StandCountResult result) => result.Emergence is null ? "pure" : "viable";
 

@@ -91,7 +91,7 @@ public static class StandRiskEvaluation
         var probability = new Ratio(result.Probability);
         var needed = result.Needed is null
             ? (FormattableString)$"No sensible rate reaches {question.MinimumStand:plants} with a probability of {probability:0.##}: too much survival is in doubt."
-            : $"Sow {Written(result.Needed)} to reach {question.MinimumStand:plants} with a probability of {probability:0.##}. That is {new Ratio(Math.Abs(result.Margin!.Relative)):F0} {(result.Margin.Relative < 0 ? "less" : "more")} than the rate for the mean.";
+            : $"Sow {Written(result.Needed)} to reach {question.MinimumStand:plants} with a probability of {probability:0.##}. That is {new Ratio(Math.Abs(result.Margin!.Relative)):F0} {(result.Margin.Relative < 0 ? "less" : "more")} than an average season takes.";
         return result.Given is null ? needed : $"{needed} The stated rate reaches it with a probability of {new Ratio(result.Given.ProbabilityReached):F0}.";
     }
 
@@ -102,13 +102,14 @@ public static class StandRiskEvaluation
         var probability = new Ratio(result.Probability);
         if (result.Needed is null)
             yield return Finding.Warning(FindingCode.ProbabilityOutOfReach,
-                $"A probability of {probability:0.##} would take more than {MostMargin:F0} times the rate for the mean. In the poorest seasons it is not seed that is missing: ask for a lower probability, or find out why so little may come up.");
+                $"A probability of {probability:0.##} would take more than {MostMargin:F0} times the rate for an average season. In the poorest seasons it is not seed that is missing: ask for a lower probability, or find out why so little may come up.");
         if (question.MaximumSeeds is { } maximum && result.Needed is { } needed && Threshold.IsAbove(needed.Seeds.PerSquareMetre, maximum.PerSquareMetre))
             yield return Finding.Warning(FindingCode.RateAboveMaximum,
                 $"The rate needed is {needed.Seeds:seeds}, above the stated maximum of {maximum:seeds}. Accept a lower probability or a lower minimum stand.");
         if (result.Given is { } given && Threshold.IsBelow(given.ProbabilityReached, result.Probability))
-            yield return Finding.Warning(FindingCode.StandAtRisk,
-                $"The stated rate reaches {question.MinimumStand:plants} with a probability of {new Ratio(given.ProbabilityReached):F0} instead of {probability:0.##}. With {probability:0.##} it reaches {given.StandReached:plants}.");
+            yield return Finding.Warning(FindingCode.StandAtRisk, result.Needed is null
+                ? (FormattableString)$"The stated rate reaches {question.MinimumStand:plants} with a probability of {new Ratio(given.ProbabilityReached):F0} instead of {probability:0.##}."
+                : $"The stated rate reaches {question.MinimumStand:plants} with a probability of {new Ratio(given.ProbabilityReached):F0} instead of {probability:0.##}. With {probability:0.##} it reaches {given.StandReached:plants}.");
         if (question.Share.FromOneStand)
             yield return Finding.Warning(FindingCode.SeasonSpreadMissing,
                 $"The spread comes from the counts of one stand. Seasons and fields differ by more, so the margin is too small. Add seasonSpread.");

@@ -19,7 +19,6 @@ internal static class StandCountMapping
         return AnswerUnits.For(
             choice,
             length,
-            UnitTable.Get(american ? "ft2" : "m2"),
             UnitTable.Get(american ? "/ft2" : "/m2"),
             Quantity.UnitOf(request.Sown?.Seeds),
             Quantity.UnitOf(request.MinimumStand),
@@ -54,11 +53,11 @@ internal static class StandCountMapping
             CoverageProbability = result.CoverageProbability,
         },
         PlantsCounted = result.Density.Plants,
-        AreaCounted = units.Area(new Area(result.Density.Area)),
+        AreaCounted = Ground(new Area(result.Density.Area), units),
         Counts = [.. question.Samples.Select(sample => new CountAnswer
         {
             Plants = sample.Plants,
-            Area = units.Area(sample.Area),
+            Area = Ground(sample.Area, units),
             Stand = units.CountPerArea(new CountPerArea(new PlantDensity([sample]).PerSquareMetre)),
         })],
         Scatter = Scatter(result.Density, units),
@@ -82,6 +81,13 @@ internal static class StandCountMapping
         Findings = units.Findings(result.Findings),
         EngineVersion = EngineVersion.Current,
     };
+
+    // Hectares and acres, the usual units of area, are too large for what a person counts.
+    private static AreaQuantity Ground(Area area, AnswerUnits units)
+    {
+        var unit = UnitTable.Get(units.Display[Dimension.CountPerArea].Symbol is "/ft2" or "/ac" ? "ft2" : "m2");
+        return new AreaQuantity { Value = AnswerUnits.Shown(unit.FromCanonical(area.SquareMetres)), Unit = unit.Symbol };
+    }
 
     private static PlantSample Read(CountOfPlants count, GroundOfCount ground) => Sample(count.Plants!.Value, ground) with
     {

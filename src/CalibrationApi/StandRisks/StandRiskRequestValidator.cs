@@ -88,7 +88,7 @@ internal sealed class ShareToComeValidator : AbstractValidator<ShareToCome>
         if (share.Spread is null)
             context.Report(nameof(share.Spread), ErrorCode.MemberMissing, "Add how much the share differs from season to season, as a standard deviation; zero if it never does.");
         if (share.SeasonSpread is not null)
-            context.Report(nameof(share.SeasonSpread), ErrorCode.SettingsAtOdds, "seasonSpread goes with counted. Leave it out, and give spread beside the mean.");
+            context.Report(nameof(share.SeasonSpread), ErrorCode.SettingsAtOdds, "The spread of seasons goes with counted. Leave seasonSpread out, and give spread beside the mean.");
     }
 
     // A share between 0 and 100 % cannot spread without bounds.

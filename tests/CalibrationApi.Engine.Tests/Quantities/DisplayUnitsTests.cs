@@ -46,6 +46,13 @@ public sealed class DisplayUnitsTests
         Assert.Equal("6.0 % and 0.3 %", DisplayUnits.Metric.Write($"{new Ratio(0.0605):F1} and {new Ratio(0.003):0.##}"));
 
     [Fact]
+    public void Write_NounAsFormat_StandsBeforeTheUnit()
+    {
+        Assert.Equal("250 plants/m2", DisplayUnits.Metric.Write($"{new CountPerArea(250):plants}"));
+        Assert.Equal("23.23 seeds/ft2", DisplayUnits.UnitedStates.Write($"{new CountPerArea(250):seeds}"));
+    }
+
+    [Fact]
     public void Write_LargeNumber_HasNoGroupSeparatorAndKeepsItsWholePart() =>
         Assert.Equal("12346 kg", DisplayUnits.Metric.Write($"{new Mass(12345.6)}"));
 

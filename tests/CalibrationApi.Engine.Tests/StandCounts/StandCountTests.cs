@@ -104,6 +104,19 @@ public sealed class StandCountTests
         Assert.Contains("4.2 % larger", DisplayUnits.Metric.Write(finding.Detail), StringComparison.Ordinal);
     }
 
+    // 50 plants in each hoop, times four, divided by ten.
+    [Fact]
+    public void Findings_HoopTimesFourDividedByTen_IsTheShortcutToo()
+    {
+        var hoops = Question with
+        {
+            Samples = [.. Enumerable.Repeat(PlantSample.InHoop(50, new Length(0.56)), 6)],
+            StatedStand = new CountPerArea(UnitTable.Get("/ft2").Canonical(20)),
+        };
+
+        Assert.Contains(FindingCode.DivideByTenShortcut, Codes(hoops));
+    }
+
     // 100 plants/m2 called 10 plants/ft2, as in a published example.
     [Theory]
     [InlineData(19.6667, FindingCode.DivideByTenShortcut)]

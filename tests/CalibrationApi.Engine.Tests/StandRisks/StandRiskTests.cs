@@ -138,7 +138,7 @@ public sealed class StandRiskTests
     {
         var headline = DisplayUnits.Metric.Write(StandRiskEvaluation.Evaluate(Question with { SeedsSown = new CountPerArea(280) }).Headline);
 
-        Assert.Matches(@"^Sow \d+(\.\d)? seeds/m2, 12\d(\.\d)? kg/ha, to reach 200 plants/m2 with a probability of 90 %\. That is 1\d % more than the rate for the mean\. The stated rate reaches it with a probability of \d\d %\.$", headline);
+        Assert.Matches(@"^Sow \d+(\.\d)? seeds/m2, 12\d(\.\d)? kg/ha, to reach 200 plants/m2 with a probability of 90 %\. That is 1\d % more than an average season takes\. The stated rate reaches it with a probability of \d\d %\.$", headline);
     }
 
     [Fact]
