@@ -29,12 +29,11 @@ internal sealed class Question
         this.body = body;
     }
 
-    public static IReadOnlyList<string> Operations { get; } = [CatchTest, CatchPlan, MeterSpeed, BulkDensity, VolumeCheck];
-    public static IReadOnlyList<string> Operations { get; } = [CatchTest, CatchPlan, MeterSpeed, DistanceSensor, DriveWheelTurns];
-    public static IReadOnlyList<string> Operations { get; } = [CatchTest, CatchPlan, MeterSpeed, SeedRowLimit];
-    public static IReadOnlyList<string> Operations { get; } = [CatchTest, CatchPlan, MeterSpeed, SeedingRate, NewLot];
-    public static IReadOnlyList<string> Operations { get; } = [CatchTest, CatchPlan, MeterSpeed, StandCount, StandRisk];
-    public static IReadOnlyList<string> Operations { get; } = [CatchTest, CatchPlan, MeterSpeed, ProductRate];
+    public static IReadOnlyList<string> Operations { get; } =
+    [
+        CatchTest, CatchPlan, MeterSpeed, BulkDensity, VolumeCheck, DistanceSensor, DriveWheelTurns, SeedRowLimit, SeedingRate, NewLot, StandCount,
+        StandRisk, ProductRate,
+    ];
 
     public string Operation { get; }
 

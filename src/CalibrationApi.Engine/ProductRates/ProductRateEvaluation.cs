@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.Nutrients;
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.Quantities;
 
@@ -64,7 +65,7 @@ public static class ProductRateEvaluation
             throw new ArgumentException("Two targets of one nutrient.", nameof(question));
         if (question.Targets.Any(target => target.Most is { } most && Threshold.IsBelow(most.KilogramsPerSquareMetre, target.Amount.KilogramsPerSquareMetre)))
             throw new ArgumentException("A target above its own limit.", nameof(question));
-        if (question.Products.Any(product => product.Analysis.All(one => one.Share <= 0) || OfferedProduct.IsMoreThanAWhole(product.Analysis)))
+        if (question.Products.Any(product => product.Analysis.All(one => one.Share <= 0) || NutrientShare.IsMoreThanAWhole(product.Analysis)))
             throw new ArgumentException("An analysis of nothing, or of more than a whole.", nameof(question));
         if (question.Products.Select(product => product.PricePerKilogram is null).Distinct().Count() > 1)
             throw new ArgumentException("Prices for some products only.", nameof(question));

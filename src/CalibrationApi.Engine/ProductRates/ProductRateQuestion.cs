@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.Nutrients;
 using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Engine.ProductRates;
@@ -43,17 +44,9 @@ public sealed record NutrientTarget(NutrientForm Form, MassPerArea Amount, Targe
 /// <param name="Amount">Amount per area, at least 0.</param>
 public sealed record NutrientCredit(NutrientForm Form, MassPerArea Amount);
 
-/// <summary>A nutrient in a product.</summary>
-/// <param name="Form">The form in which the share is stated.</param>
-/// <param name="Share">Mass of that form per mass of the product, as a fraction.</param>
-public sealed record NutrientShare(NutrientForm Form, double Share);
-
 /// <summary>A product that can be applied.</summary>
 public sealed record OfferedProduct
 {
-    // Real products hold less than 100 %; the slack is for what rounding adds to a sum of decimals.
-    private const double MostTotal = 1 + 1e-9;
-
     /// <summary>What the caller calls it.</summary>
     public required string Name { get; init; }
 
@@ -75,22 +68,6 @@ public sealed record OfferedProduct
     /// <summary>Mass of one package; null for bulk.</summary>
     public Mass? Package { get; init; }
 
-    /// <summary>True when an analysis is more than a whole: N, P2O5, K2O and S together above 100 %.</summary>
-    /// <remarks>
-    /// Fertilizer salts hold oxygen or chlorine beside what is stated, so that this sum stays under 100 %: potassium sulfate has
-    /// 72 %, potassium metaphosphate, the densest, 100 %. Sulfur counts as the element, since pure sulfur is sold and would be
-    /// 250 % of SO3.
-    /// </remarks>
-    public static bool IsMoreThanAWhole(IEnumerable<NutrientShare> analysis) => analysis.Sum(one => one.Share * one.Form.To(LabelForm(one.Form.Nutrient))) > MostTotal;
-
     /// <summary>Mass of a nutrient, in a form, per mass of the product.</summary>
-    public double Share(NutrientForm form) => Analysis.Where(one => one.Form.Nutrient == form.Nutrient).Sum(one => one.Share * one.Form.To(form));
-
-    private static NutrientForm LabelForm(Nutrient nutrient) => nutrient switch
-    {
-        Nutrient.Nitrogen => NutrientForm.N,
-        Nutrient.Phosphorus => NutrientForm.P2O5,
-        Nutrient.Potassium => NutrientForm.K2O,
-        _ => NutrientForm.S,
-    };
+    public double Share(NutrientForm form) => NutrientShare.Of(Analysis, form);
 }

@@ -9,8 +9,8 @@ public enum LimitedNutrient
     /// <summary>Nitrogen from urea.</summary>
     UreaNitrogen,
 
-    /// <summary>Nitrogen from urea and from ammonium sulphate.</summary>
-    UreaAndSulphateNitrogen,
+    /// <summary>Nitrogen from urea and from ammonium sulfate.</summary>
+    UreaAndSulfateNitrogen,
 
     /// <summary>All nitrogen but that of ammonium phosphates.</summary>
     NitrogenBesidePhosphates,
@@ -24,9 +24,9 @@ public enum LimitedNutrient
     /// <summary>Nitrogen and K2O together.</summary>
     NitrogenPlusPotash,
 
-    /// <summary>Sulphur, as the element.</summary>
-    Sulphur,
+    /// <summary>Sulfur, as the element.</summary>
+    Sulfur,
 
-    /// <summary>Nitrogen, P2O5, K2O and sulphur together: what is limited to nothing at all.</summary>
+    /// <summary>Nitrogen, P2O5, K2O and sulfur together: what is limited to nothing at all.</summary>
     AllNutrients,
 }

@@ -9,8 +9,8 @@ public enum NitrogenForm
     /// <summary>Urea and ammonium nitrate in solution; all of its nitrogen counts as urea, because limits without urea exclude it.</summary>
     UreaAmmoniumNitrate,
 
-    /// <summary>Ammonium sulphate.</summary>
-    AmmoniumSulphate,
+    /// <summary>Ammonium sulfate.</summary>
+    AmmoniumSulfate,
 
     /// <summary>Ammonium phosphates.</summary>
     AmmoniumPhosphate,

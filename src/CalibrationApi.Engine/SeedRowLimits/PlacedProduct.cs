@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.Nutrients;
 using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Engine.SeedRowLimits;
@@ -17,23 +18,18 @@ public sealed record PlacedProduct
     /// <summary>Form of its nitrogen; null when not stated, which counts as urea.</summary>
     public NitrogenForm? NitrogenForm { get; init; }
 
-    /// <summary>The same nutrients at rates stated directly.</summary>
+    /// <summary>Nutrients at rates stated directly.</summary>
     /// <param name="name">What the owner calls it.</param>
-    /// <param name="n">Nitrogen per area, at least 0.</param>
-    /// <param name="p2o5">P2O5 per area, at least 0.</param>
-    /// <param name="k2o">K2O per area, at least 0.</param>
-    /// <param name="s">Sulphur per area, at least 0.</param>
+    /// <param name="amounts">Amount per area of each nutrient in a form, at least 0.</param>
     /// <param name="form">Form of the nitrogen; null when not stated.</param>
     /// <returns>A product of nothing but these nutrients, at their sum.</returns>
-    public static PlacedProduct OfNutrients(string name, MassPerArea n, MassPerArea p2o5, MassPerArea k2o, MassPerArea s, NitrogenForm? form)
+    public static PlacedProduct OfNutrients(string name, IReadOnlyList<(NutrientForm Form, MassPerArea Amount)> amounts, NitrogenForm? form)
     {
-        var sum = n.KilogramsPerSquareMetre + p2o5.KilogramsPerSquareMetre + k2o.KilogramsPerSquareMetre + s.KilogramsPerSquareMetre;
+        var sum = amounts.Sum(one => one.Amount.KilogramsPerSquareMetre);
         return new PlacedProduct
         {
             Name = name,
-            Analysis = sum == 0
-                ? new NutrientAnalysis()
-                : new NutrientAnalysis(n.KilogramsPerSquareMetre / sum, p2o5.KilogramsPerSquareMetre / sum, k2o.KilogramsPerSquareMetre / sum, s.KilogramsPerSquareMetre / sum),
+            Analysis = NutrientAnalysis.Of([.. amounts.Select(one => new NutrientShare(one.Form, sum == 0 ? 0 : one.Amount.KilogramsPerSquareMetre / sum))]),
             Rates = [new MassPerArea(sum)],
             NitrogenForm = form,
         };

@@ -9,7 +9,7 @@ public static class SeedRowEvaluation
     private static readonly LimitedNutrient[] Told =
     [
         LimitedNutrient.Nitrogen, LimitedNutrient.UreaNitrogen, LimitedNutrient.Phosphate, LimitedNutrient.Potash,
-        LimitedNutrient.NitrogenPlusPotash, LimitedNutrient.Sulphur,
+        LimitedNutrient.NitrogenPlusPotash, LimitedNutrient.Sulfur,
     ];
 
     /// <summary>Evaluates <paramref name="row"/>.</summary>

@@ -43,7 +43,7 @@ internal static class SeedRowFindings
     // What limits urea nitrogen under one name or another is the same question.
     private static LimitedNutrient Kind(LimitedNutrient nutrient) => nutrient switch
     {
-        LimitedNutrient.UreaAndSulphateNitrogen or LimitedNutrient.NitrogenBesidePhosphates => LimitedNutrient.UreaNitrogen,
+        LimitedNutrient.UreaAndSulfateNitrogen or LimitedNutrient.NitrogenBesidePhosphates => LimitedNutrient.UreaNitrogen,
         _ => nutrient,
     };
 

@@ -38,11 +38,11 @@ public sealed class SeedRowLoad
         [.. zones.SelectMany(zone => zone.Parts()).Where(part => part.Mass > 0 && !part.CountedBy.Any(judged.Contains)).Select(part => part.Name).Distinct()];
 
     // kg/m2 each.
-    private sealed record Zone(double Urea, double Sulphate, double Phosphates, double OtherNitrogen, double P2O5, double K2O, double S)
+    private sealed record Zone(double Urea, double Sulfate, double Phosphates, double OtherNitrogen, double P2O5, double K2O, double S)
     {
         public static Zone Of(IReadOnlyList<PlacedProduct> products, int zone) => new(
             Nitrogen(products, zone, NitrogenForm.Urea, NitrogenForm.UreaAmmoniumNitrate),
-            Nitrogen(products, zone, NitrogenForm.AmmoniumSulphate),
+            Nitrogen(products, zone, NitrogenForm.AmmoniumSulfate),
             Nitrogen(products, zone, NitrogenForm.AmmoniumPhosphate),
             Nitrogen(products, zone, NitrogenForm.AmmoniumNitrate, NitrogenForm.Other),
             products.Sum(product => product.RateIn(zone).KilogramsPerSquareMetre * product.Analysis.P2O5),
@@ -51,27 +51,27 @@ public sealed class SeedRowLoad
 
         public double Of(LimitedNutrient nutrient) => nutrient switch
         {
-            LimitedNutrient.Nitrogen => Urea + Sulphate + Phosphates + OtherNitrogen,
+            LimitedNutrient.Nitrogen => Urea + Sulfate + Phosphates + OtherNitrogen,
             LimitedNutrient.UreaNitrogen => Urea,
-            LimitedNutrient.UreaAndSulphateNitrogen => Urea + Sulphate,
-            LimitedNutrient.NitrogenBesidePhosphates => Urea + Sulphate + OtherNitrogen,
+            LimitedNutrient.UreaAndSulfateNitrogen => Urea + Sulfate,
+            LimitedNutrient.NitrogenBesidePhosphates => Urea + Sulfate + OtherNitrogen,
             LimitedNutrient.Phosphate => P2O5,
             LimitedNutrient.Potash => K2O,
             LimitedNutrient.NitrogenPlusPotash => Of(LimitedNutrient.Nitrogen) + K2O,
-            LimitedNutrient.Sulphur => S,
+            LimitedNutrient.Sulfur => S,
             LimitedNutrient.AllNutrients => Of(LimitedNutrient.NitrogenPlusPotash) + P2O5 + S,
             _ => throw new ArgumentOutOfRangeException(nameof(nutrient), nutrient, null),
         };
 
         public IEnumerable<(string Name, double Mass, LimitedNutrient[] CountedBy)> Parts() =>
         [
-            ("urea nitrogen", Urea, [.. AllNitrogen, LimitedNutrient.UreaNitrogen, LimitedNutrient.UreaAndSulphateNitrogen, LimitedNutrient.NitrogenBesidePhosphates]),
-            ("nitrogen of ammonium sulphate", Sulphate, [.. AllNitrogen, LimitedNutrient.UreaAndSulphateNitrogen, LimitedNutrient.NitrogenBesidePhosphates]),
+            ("urea nitrogen", Urea, [.. AllNitrogen, LimitedNutrient.UreaNitrogen, LimitedNutrient.UreaAndSulfateNitrogen, LimitedNutrient.NitrogenBesidePhosphates]),
+            ("nitrogen of ammonium sulfate", Sulfate, [.. AllNitrogen, LimitedNutrient.UreaAndSulfateNitrogen, LimitedNutrient.NitrogenBesidePhosphates]),
             ("nitrogen of ammonium phosphate", Phosphates, AllNitrogen),
             ("other nitrogen", OtherNitrogen, [.. AllNitrogen, LimitedNutrient.NitrogenBesidePhosphates]),
             ("P2O5", P2O5, [LimitedNutrient.Phosphate, LimitedNutrient.AllNutrients]),
             ("K2O", K2O, [LimitedNutrient.Potash, LimitedNutrient.NitrogenPlusPotash, LimitedNutrient.AllNutrients]),
-            ("sulphur", S, [LimitedNutrient.Sulphur, LimitedNutrient.AllNutrients]),
+            ("sulfur", S, [LimitedNutrient.Sulfur, LimitedNutrient.AllNutrients]),
         ];
 
         private static readonly LimitedNutrient[] AllNitrogen = [LimitedNutrient.Nitrogen, LimitedNutrient.NitrogenPlusPotash, LimitedNutrient.AllNutrients];

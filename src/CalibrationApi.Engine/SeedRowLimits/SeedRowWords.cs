@@ -27,12 +27,12 @@ internal static class SeedRowWords
     {
         LimitedNutrient.Nitrogen => "nitrogen",
         LimitedNutrient.UreaNitrogen => "urea nitrogen",
-        LimitedNutrient.UreaAndSulphateNitrogen => "nitrogen of urea and ammonium sulphate",
+        LimitedNutrient.UreaAndSulfateNitrogen => "nitrogen of urea and ammonium sulfate",
         LimitedNutrient.NitrogenBesidePhosphates => "nitrogen beside that of ammonium phosphate",
         LimitedNutrient.Phosphate => "P2O5",
         LimitedNutrient.Potash => "K2O",
         LimitedNutrient.NitrogenPlusPotash => "nitrogen plus K2O",
-        LimitedNutrient.Sulphur => "sulphur",
+        LimitedNutrient.Sulfur => "sulfur",
         LimitedNutrient.AllNutrients => "nutrients in all",
         _ => throw new ArgumentOutOfRangeException(nameof(nutrient), nutrient, null),
     };

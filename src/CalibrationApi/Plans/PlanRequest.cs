@@ -3,6 +3,8 @@ using CalibrationApi.CatchTests;
 using CalibrationApi.Contract;
 using CalibrationApi.Engine.CatchPlans;
 using CalibrationApi.Engine.CatchTests;
+using CalibrationApi.Engine.MeterSpeeds;
+using CalibrationApi.ProductRates;
 using CalibrationApi.Quantities;
 using CalibrationApi.Records;
 using CalibrationApi.Storage.Records;

@@ -3,6 +3,7 @@ using CalibrationApi.CatchPlans;
 using CalibrationApi.CatchTests;
 using CalibrationApi.Engine.SeedRowLimits;
 using CalibrationApi.Http;
+using CalibrationApi.Nutrients;
 using CalibrationApi.ProductRates;
 using CalibrationApi.Records;
 using FluentValidation;

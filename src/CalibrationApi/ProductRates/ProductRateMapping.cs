@@ -1,7 +1,9 @@
+using CalibrationApi.Engine.Nutrients;
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.ProductRates;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Http;
+using CalibrationApi.Nutrients;
 using CalibrationApi.Quantities;
 
 namespace CalibrationApi.ProductRates;
@@ -54,7 +56,7 @@ internal static class ProductRateMapping
     private static OfferedProduct Read(ProductOffer product) => new()
     {
         Name = product.Name!,
-        Analysis = [.. product.Analysis!.Select(one => new NutrientShare(Form(one!.Nutrient), one.Share!.Canonical()))],
+        Analysis = ShareOfNutrient.Read(product.Analysis!),
         PricePerKilogram = product.Price?.PerKilogram(),
         LeastRate = MassPerAreaQuantity.Read(product.LeastRate),
         MostRate = MassPerAreaQuantity.Read(product.MostRate),

@@ -1,3 +1,4 @@
+using CalibrationApi.Nutrients;
 using CalibrationApi.Quantities;
 
 namespace CalibrationApi.ProductRates;
@@ -35,14 +36,8 @@ public sealed class WantedNutrient
 }
 
 /// <summary>A nutrient that is there already.</summary>
-public sealed class CreditedNutrient
+public sealed class CreditedNutrient : AmountOfNutrient
 {
-    /// <summary>The nutrient in the form that the amount is stated in.</summary>
-    public string? Nutrient { get; init; }
-
-    /// <summary>Amount per area.</summary>
-    public MassPerAreaQuantity? Amount { get; init; }
-
     /// <summary>Where it comes from, in your words.</summary>
     public string? Origin { get; init; }
 }
@@ -70,14 +65,4 @@ public sealed class ProductOffer
 
     /// <summary>Mass of one package; left out for bulk.</summary>
     public MassQuantity? PackageMass { get; init; }
-}
-
-/// <summary>A nutrient as a share of a product.</summary>
-public sealed class ShareOfNutrient
-{
-    /// <summary>The nutrient in the form that the share is stated in.</summary>
-    public string? Nutrient { get; init; }
-
-    /// <summary>Its share of the mass of the product.</summary>
-    public RatioQuantity? Share { get; init; }
 }

@@ -1,5 +1,6 @@
 using CalibrationApi.Engine.ProductRates;
 using CalibrationApi.Http;
+using CalibrationApi.Nutrients;
 using CalibrationApi.Quantities;
 using FluentValidation;
 
@@ -66,17 +67,9 @@ internal sealed class WantedNutrientValidator : AbstractValidator<WantedNutrient
     }
 }
 
-internal sealed class CreditedNutrientValidator : AbstractValidator<CreditedNutrient>
+internal sealed class CreditedNutrientValidator : AmountOfNutrientValidator<CreditedNutrient>
 {
-    public CreditedNutrientValidator()
-    {
-        RuleFor(credit => credit.Nutrient).Needed();
-        RuleFor(credit => credit.Nutrient).Word(NutrientRules.Words);
-        RuleFor(credit => credit.Amount).Needed();
-        RuleFor(credit => credit.Amount).Measured(NutrientRules.Amounts);
-        RuleFor(credit => credit.Origin).Text(Rules.LongestName);
-        RuleFor(credit => credit).Custom((credit, context) => NutrientRules.ZeroOrMeasurable(credit.Amount, nameof(credit.Amount), context));
-    }
+    public CreditedNutrientValidator() => RuleFor(credit => credit.Origin).Text(Rules.LongestName);
 }
 
 internal sealed class ProductOfferValidator : AbstractValidator<ProductOffer>
@@ -88,7 +81,7 @@ internal sealed class ProductOfferValidator : AbstractValidator<ProductOffer>
         RuleFor(product => product.Name).Needed();
         RuleFor(product => product.Name).Text(Rules.LongestName);
         RuleFor(product => product.Analysis).Needed();
-        RuleFor(product => product.Analysis).Items(1, 4);
+        RuleFor(product => product.Analysis).Items(1, NutrientRules.MostShares);
         RuleForEach(product => product.Analysis!).SetValidator(new ShareOfNutrientValidator()!);
         RuleFor(product => product.Price!).SetValidator(new PriceValidator());
         RuleFor(product => product.LeastRate).Measured(Rates);
@@ -101,7 +94,7 @@ internal sealed class ProductOfferValidator : AbstractValidator<ProductOffer>
             NutrientRules.ZeroOrMeasurable(product.MostRate, nameof(product.MostRate), context);
             NutrientRules.ZeroOrMeasurable(product.FixedRate, nameof(product.FixedRate), context);
             CheckRates(product, context);
-            CheckAnalysis(product, context);
+            NutrientRules.CheckAnalysis(product.Analysis, nameof(product.Analysis), context);
         });
     }
 
@@ -111,72 +104,5 @@ internal sealed class ProductOfferValidator : AbstractValidator<ProductOffer>
             context.Report(nameof(product.FixedRate), ErrorCode.SettingsAtOdds, "A fixed rate leaves nothing between a least and a most. Give either the fixed rate or the limits.");
         if (Rules.Canonical(product.MostRate) < Rules.Canonical(product.LeastRate) * NutrientRules.JustBelow)
             context.Report(nameof(product.MostRate), ErrorCode.SettingsAtOdds, "The most rate is below the least. Check both numbers and their units.");
-    }
-
-    private static void CheckAnalysis(ProductOffer product, ValidationContext<ProductOffer> context)
-    {
-        NutrientRules.EachOnce(product.Analysis, share => share.Nutrient, nameof(product.Analysis), "share", context);
-        if (product.Analysis is not { Count: > 0 } analysis)
-            return;
-        var read = analysis.Select(one => (Form: NutrientForm.Find(one?.Nutrient), Share: Rules.Canonical(one?.Share))).ToArray();
-        if (read.Any(one => one.Form is null || one.Share is not >= 0 || !double.IsFinite(one.Share.Value)))
-            return;
-        if (read.All(one => one.Share == 0))
-            context.Report(nameof(product.Analysis), ErrorCode.NumberOutOfRange, "Every share is zero, so this product supplies nothing. Give at least one share above zero, or leave the product out.");
-        if (OfferedProduct.IsMoreThanAWhole(read.Select(one => new NutrientShare(one.Form!, one.Share!.Value))))
-            context.Report(nameof(product.Analysis), ErrorCode.NumberOutOfRange, "N, P2O5, K2O and S add up to more than 100 % of the product. Check the numbers, and whether P and K are stated as the element or as P2O5 and K2O.");
-    }
-}
-
-internal sealed class ShareOfNutrientValidator : AbstractValidator<ShareOfNutrient>
-{
-    // Rates from smaller shares would be beyond any machine.
-    private const double LeastShare = 0.0001;
-
-    public ShareOfNutrientValidator()
-    {
-        RuleFor(share => share.Nutrient).Needed();
-        RuleFor(share => share.Nutrient).Word(NutrientRules.Words);
-        RuleFor(share => share.Share).Needed();
-        // Pure sulfur is 250 % of SO3.
-        RuleFor(share => share.Share).Measured(new(0, 250, "%"));
-        RuleFor(share => share).Custom((share, context) =>
-        {
-            if (Rules.Canonical(share.Share) is > 0 and < LeastShare * NutrientRules.JustBelow)
-                context.Report(nameof(share.Share), ErrorCode.NumberOutOfRange, "A share is zero, or at least 0.01 %. Leave traces out.");
-        });
-    }
-}
-
-/// <summary>What all members that name a nutrient have in common.</summary>
-internal static class NutrientRules
-{
-    /// <summary>Two numbers that differ by less come from one number and its rounding in another unit.</summary>
-    public const double JustBelow = 1 - 1e-9;
-
-    // One gram per hectare, in kg/m2.
-    private const double LeastAmount = 1e-7;
-
-    public static QuantityLimits Amounts { get; } = new(0, 10_000, "kg/ha");
-
-    public static IReadOnlyList<string> Words { get; } = [.. NutrientForm.All.Select(form => form.Symbol)];
-
-    /// <summary>An amount is zero or at least a gram per hectare; what is between is a slip of the unit, since nothing meters it.</summary>
-    public static void ZeroOrMeasurable<T>(MassPerAreaQuantity? amount, string member, ValidationContext<T> context)
-    {
-        if (Rules.Canonical(amount) is > 0 and < LeastAmount * JustBelow)
-            context.Report(member, ErrorCode.NumberOutOfRange, "This is less than a gram per hectare, or 0.001 kg/ha. Check the number and its unit.");
-    }
-
-    /// <summary>Every nutrient once, in whatever form.</summary>
-    public static void EachOnce<T, TItem>(IReadOnlyList<TItem?>? items, Func<TItem, string?> word, string path, string what, ValidationContext<T> context)
-        where TItem : class
-    {
-        var seen = new HashSet<Nutrient>();
-        for (var i = 0; i < items?.Count; i++)
-        {
-            if (items[i] is { } item && NutrientForm.Find(word(item)) is { } form && !seen.Add(form.Nutrient))
-                context.Report($"{path}[{i}].Nutrient", ErrorCode.SettingsAtOdds, $"There is a {what} of {form.Nutrient.ToString().ToLowerInvariant()} before this one. Give one {what} for each nutrient, in one form.");
-        }
     }
 }

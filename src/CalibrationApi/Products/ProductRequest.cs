@@ -1,3 +1,4 @@
+using CalibrationApi.Nutrients;
 using CalibrationApi.Quantities;
 using CalibrationApi.Records;
 

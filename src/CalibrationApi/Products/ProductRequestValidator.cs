@@ -1,6 +1,8 @@
 using CalibrationApi.Quantities;
 using CalibrationApi.Engine.Repeatability;
+using CalibrationApi.Engine.SeedRowLimits;
 using CalibrationApi.Http;
+using CalibrationApi.Nutrients;
 using CalibrationApi.Records;
 
 namespace CalibrationApi.Products;
@@ -12,6 +14,10 @@ internal sealed class ProductRequestValidator : DescribedRequestValidator<Produc
     {
         RuleFor(product => product.Material).Word(Words.All<ProductMaterial>());
         RuleFor(product => product.BulkDensity).Measured();
+        RuleFor(product => product.Analysis).Items(1, NutrientRules.MostShares);
+        RuleForEach(product => product.Analysis!).SetValidator(new ShareOfNutrientValidator()!);
+        RuleFor(product => product.NitrogenForm).Word(Words.All<NitrogenForm>());
+        RuleFor(product => product).Custom((product, context) => NutrientRules.CheckAnalysis(product.Analysis, nameof(product.Analysis), context));
         RuleFor(product => product.Price!).SetValidator(new PriceValidator());
     }
 }

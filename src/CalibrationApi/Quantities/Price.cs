@@ -30,6 +30,19 @@ public sealed class Money
     public required string Currency { get; init; }
 }
 
+/// <summary>An amount of money for one unit of area or mass.</summary>
+public class CostPerUnit
+{
+    /// <summary>The amount.</summary>
+    public required double Value { get; init; }
+
+    /// <summary>ISO 4217 currency code.</summary>
+    public required string Currency { get; init; }
+
+    /// <summary>The unit that it is for, one of those in <c>GET /v1/units</c>.</summary>
+    public required string Per { get; init; }
+}
+
 internal sealed class PriceValidator : AbstractValidator<Price>
 {
     public PriceValidator()

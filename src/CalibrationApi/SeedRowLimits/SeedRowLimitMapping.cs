@@ -1,7 +1,8 @@
 using CalibrationApi.Engine.Answers;
-using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.Nutrients;
 using CalibrationApi.Engine.SeedRowLimits;
 using CalibrationApi.Http;
+using CalibrationApi.Nutrients;
 using CalibrationApi.Quantities;
 
 namespace CalibrationApi.SeedRowLimits;
@@ -12,10 +13,9 @@ internal static class SeedRowLimitMapping
     public static AnswerUnits UnitsFor(SeedRowLimitRequest request, string? choice)
     {
         var first = request.Products![0]!;
-        var nutrients = first.Nutrients;
         return AnswerUnits.For(
             choice,
-            Quantity.UnitOf(first.Rates?[0] ?? nutrients?.N ?? nutrients?.P2o5 ?? nutrients?.K2o ?? nutrients?.S),
+            Quantity.UnitOf(first.Rates?[0] ?? first.Nutrients?[0]!.Amount),
             Quantity.UnitOf(request.Spread));
     }
 
@@ -57,20 +57,15 @@ internal static class SeedRowLimitMapping
     {
         var form = Words.Read<NitrogenForm>(product.NitrogenForm);
         if (product.Nutrients is { } nutrients)
-            return PlacedProduct.OfNutrients(product.Name!, Read(nutrients.N), Read(nutrients.P2o5), Read(nutrients.K2o), Read(nutrients.S), form);
-        var analysis = product.Analysis!;
+            return PlacedProduct.OfNutrients(product.Name!, [.. nutrients.Select(one => (NutrientForm.Find(one!.Nutrient)!, one.Amount!.Read()))], form);
         return new PlacedProduct
         {
             Name = product.Name!,
-            Analysis = new NutrientAnalysis(Read(analysis.N), Read(analysis.P2o5), Read(analysis.K2o), Read(analysis.S)),
+            Analysis = NutrientAnalysis.Of(ShareOfNutrient.Read(product.Analysis!)),
             Rates = [.. product.Rates!.Select(rate => rate!.Read())],
             NitrogenForm = form,
         };
     }
-
-    private static MassPerArea Read(MassPerAreaQuantity? rate) => rate?.Read() ?? new MassPerArea(0);
-
-    private static double Read(RatioQuantity? share) => share?.Canonical() ?? 0;
 
     private static SeedRowLimitOfSource ToAnswer(LimitJudgement one, AnswerUnits units) => new()
     {

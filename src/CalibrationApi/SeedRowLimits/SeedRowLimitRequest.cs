@@ -1,3 +1,4 @@
+using CalibrationApi.Nutrients;
 using CalibrationApi.Quantities;
 
 namespace CalibrationApi.SeedRowLimits;
@@ -42,51 +43,19 @@ public sealed class ProductWithSeed
     /// <summary>What the owner calls it.</summary>
     public string? Name { get; init; }
 
-    /// <summary>Shares of nutrients by mass, as on the label. Give it with rates.</summary>
-    public ProductAnalysis? Analysis { get; init; }
+    /// <summary>Its nutrients, each as a share of its mass in a stated form. Give it with rates.</summary>
+    public IReadOnlyList<ShareOfNutrient?>? Analysis { get; init; }
 
     /// <summary>Rates of the product: one that holds everywhere, or one for each zone of a variable rate, in the same order for all products. Zero is allowed.</summary>
     public IReadOnlyList<MassPerAreaQuantity?>? Rates { get; init; }
 
     /// <summary>Nutrients per area, the same everywhere. Give them in place of analysis and rates.</summary>
-    public NutrientRates? Nutrients { get; init; }
+    public IReadOnlyList<AmountOfNutrient?>? Nutrients { get; init; }
 
     /// <summary>
     /// Form of its nitrogen. Coated or treated urea is <c>urea</c>: no source has a number for it. Default urea, the form that harms most: judgement.
     /// </summary>
     public string? NitrogenForm { get; init; }
-}
-
-/// <summary>Shares of nutrients in a product by mass, as on its label. What is left out is zero; together at most 100 %.</summary>
-public sealed class ProductAnalysis
-{
-    /// <summary>Nitrogen.</summary>
-    public RatioQuantity? N { get; init; }
-
-    /// <summary>Phosphorus as P2O5.</summary>
-    public RatioQuantity? P2o5 { get; init; }
-
-    /// <summary>Potassium as K2O.</summary>
-    public RatioQuantity? K2o { get; init; }
-
-    /// <summary>Sulphur as the element.</summary>
-    public RatioQuantity? S { get; init; }
-}
-
-/// <summary>Nutrients per area. What is left out is zero.</summary>
-public sealed class NutrientRates
-{
-    /// <summary>Nitrogen.</summary>
-    public MassPerAreaQuantity? N { get; init; }
-
-    /// <summary>Phosphorus as P2O5.</summary>
-    public MassPerAreaQuantity? P2o5 { get; init; }
-
-    /// <summary>Potassium as K2O.</summary>
-    public MassPerAreaQuantity? K2o { get; init; }
-
-    /// <summary>Sulphur as the element.</summary>
-    public MassPerAreaQuantity? S { get; init; }
 }
 
 /// <summary>A limit from the caller's own guidance.</summary>

@@ -2,6 +2,7 @@ using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.SeedRowLimits;
 using CalibrationApi.Engine.SeedRowLimits.Published;
 using CalibrationApi.Http;
+using CalibrationApi.Nutrients;
 using FluentValidation;
 
 namespace CalibrationApi.SeedRowLimits;
@@ -58,13 +59,17 @@ internal sealed class ProductWithSeedValidator : AbstractValidator<ProductWithSe
     {
         RuleFor(product => product.Name).Needed();
         RuleFor(product => product.Name).Text(Rules.LongestName);
-        RuleFor(product => product.Analysis!).SetValidator(new ProductAnalysisValidator());
+        RuleFor(product => product.Analysis).Items(1, NutrientRules.MostShares);
+        RuleForEach(product => product.Analysis!).SetValidator(new ShareOfNutrientValidator()!);
         RuleFor(product => product.Rates).Items(1, 100);
         RuleForEach(product => product.Rates).Measured(new(0, 100_000, "kg/ha"));
-        RuleFor(product => product.Nutrients!).SetValidator(new NutrientRatesValidator());
+        RuleFor(product => product.Nutrients).Items(1, NutrientRules.MostShares);
+        RuleForEach(product => product.Nutrients!).SetValidator(new AmountOfNutrientValidator<AmountOfNutrient>()!);
         RuleFor(product => product.NitrogenForm).Word(Words.All<NitrogenForm>());
         RuleFor(product => product).Custom((product, context) =>
         {
+            NutrientRules.CheckAnalysis(product.Analysis, nameof(product.Analysis), context);
+            NutrientRules.EachOnce(product.Nutrients, one => one.Nutrient, nameof(product.Nutrients), "rate", context);
             if (product.Nutrients is not null)
             {
                 if (product.Analysis is not null || product.Rates is not null)
@@ -76,42 +81,6 @@ internal sealed class ProductWithSeedValidator : AbstractValidator<ProductWithSe
                 context.Report(nameof(product.Analysis), ErrorCode.MemberMissing, "Add the analysis of the product with its rates, or nutrients at rates of their own.");
             if (product.Rates is null)
                 context.Report(nameof(product.Rates), ErrorCode.MemberMissing, "Add the rates of the product: one, or one for each zone.");
-        });
-    }
-}
-
-internal sealed class ProductAnalysisValidator : AbstractValidator<ProductAnalysis>
-{
-    public ProductAnalysisValidator()
-    {
-        RuleFor(analysis => analysis.N).Measured();
-        RuleFor(analysis => analysis.P2o5).Measured();
-        RuleFor(analysis => analysis.K2o).Measured();
-        RuleFor(analysis => analysis.S).Measured();
-        RuleFor(analysis => analysis).Custom((analysis, context) =>
-        {
-            double?[] shares = [Rules.Canonical(analysis.N), Rules.Canonical(analysis.P2o5), Rules.Canonical(analysis.K2o), Rules.Canonical(analysis.S)];
-            if (shares.All(share => share is null or 0))
-                context.Report("", ErrorCode.MemberMissing, "The analysis names no nutrient. Give the share of at least one.");
-            // A sum of decimal shares can miss one by rounding.
-            else if (shares.Sum() > 1 + 1e-9)
-                context.Report("", ErrorCode.NumberOutOfRange, "These shares add up to more than 100 %. Check the label: P2O5 and K2O count as oxides, sulphur as the element.");
-        });
-    }
-}
-
-internal sealed class NutrientRatesValidator : AbstractValidator<NutrientRates>
-{
-    public NutrientRatesValidator()
-    {
-        RuleFor(rates => rates.N).Measured(new(0, 100_000, "kg/ha"));
-        RuleFor(rates => rates.P2o5).Measured(new(0, 100_000, "kg/ha"));
-        RuleFor(rates => rates.K2o).Measured(new(0, 100_000, "kg/ha"));
-        RuleFor(rates => rates.S).Measured(new(0, 100_000, "kg/ha"));
-        RuleFor(rates => rates).Custom((rates, context) =>
-        {
-            if (rates is { N: null, P2o5: null, K2o: null, S: null })
-                context.Report("", ErrorCode.MemberMissing, "No nutrient is named. Give the rate of at least one.");
         });
     }
 }

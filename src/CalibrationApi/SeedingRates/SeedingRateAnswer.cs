@@ -115,26 +115,13 @@ public sealed class PackagesAnswer
 public sealed class SeedCostAnswer
 {
     /// <summary>Cost per area.</summary>
-    public required SeedCostPerArea PerArea { get; init; }
+    public required CostPerUnit PerArea { get; init; }
 
     /// <summary>Cost of the seed that the area takes; absent without an area.</summary>
     public Money? OverArea { get; init; }
 
     /// <summary>Cost of the packages rounded up; absent without an area or a package.</summary>
     public Money? InWholePackages { get; init; }
-}
-
-/// <summary>Money for the seed of an area.</summary>
-public sealed class SeedCostPerArea
-{
-    /// <summary>The amount.</summary>
-    public required double Value { get; init; }
-
-    /// <summary>ISO 4217 currency code.</summary>
-    public required string Currency { get; init; }
-
-    /// <summary>The area that the amount is for, as a unit of area.</summary>
-    public required string Per { get; init; }
 }
 
 /// <summary>A rate from elsewhere beside the one computed here.</summary>

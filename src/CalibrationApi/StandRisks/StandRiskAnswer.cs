@@ -70,23 +70,10 @@ public sealed class MarginAnswer
     public MassPerAreaQuantity? Rate { get; init; }
 
     /// <summary>What the extra seed costs on one unit of area; absent without price and kernel mass.</summary>
-    public MarginCost? Cost { get; init; }
+    public CostPerUnit? Cost { get; init; }
 
     /// <summary>What the extra seed costs on the whole area; absent without it.</summary>
     public Money? TotalCost { get; init; }
-}
-
-/// <summary>Money for an area.</summary>
-public sealed class MarginCost
-{
-    /// <summary>The amount.</summary>
-    public required double Value { get; init; }
-
-    /// <summary>ISO 4217 currency code.</summary>
-    public required string Currency { get; init; }
-
-    /// <summary>The area that it is for, as a unit of area.</summary>
-    public required string Per { get; init; }
 }
 
 /// <summary>One part of the risk.</summary>

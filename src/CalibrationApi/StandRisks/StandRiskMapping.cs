@@ -78,7 +78,7 @@ internal static class StandRiskMapping
             Seeds = units.CountPerArea(margin.Seeds),
             Rate = margin.Mass is { } mass ? units.Rate(mass) : null,
             Cost = margin.CostPerSquareMetre is { } cost
-                ? new MarginCost { Value = cost * area.Canonical(1), Currency = request.Price!.Currency!, Per = area.Symbol }
+                ? new CostPerUnit { Value = cost * area.Canonical(1), Currency = request.Price!.Currency!, Per = area.Symbol }
                 : null,
             TotalCost = margin.Cost is { } total ? new Money { Value = total, Currency = request.Price!.Currency! } : null,
         };

@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.Nutrients;
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.ProductRates;
 using CalibrationApi.Engine.Quantities;
@@ -206,8 +207,8 @@ public sealed class ProductRateTests
     {
         var (k, p) = (2 * AtomicWeights.Potassium + AtomicWeights.Oxygen, 2 * AtomicWeights.Phosphorus + 5 * AtomicWeights.Oxygen);
 
-        Assert.False(OfferedProduct.IsMoreThanAWhole([new NutrientShare(NutrientForm.K2O, k / (k + p)), new NutrientShare(NutrientForm.P2O5, p / (k + p))]));
-        Assert.False(OfferedProduct.IsMoreThanAWhole([new NutrientShare(NutrientForm.SO3, NutrientForm.S.To(NutrientForm.SO3))]));
-        Assert.True(OfferedProduct.IsMoreThanAWhole([new NutrientShare(NutrientForm.P, 0.5)]));
+        Assert.False(NutrientShare.IsMoreThanAWhole([new NutrientShare(NutrientForm.K2O, k / (k + p)), new NutrientShare(NutrientForm.P2O5, p / (k + p))]));
+        Assert.False(NutrientShare.IsMoreThanAWhole([new NutrientShare(NutrientForm.SO3, NutrientForm.S.To(NutrientForm.SO3))]));
+        Assert.True(NutrientShare.IsMoreThanAWhole([new NutrientShare(NutrientForm.P, 0.5)]));
     }
 }

@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.Nutrients;
 using CalibrationApi.Engine.ProductRates;
 using CalibrationApi.Engine.Quantities;
 

@@ -64,7 +64,7 @@ public sealed class LimitGeometryTests
     [InlineData(2, 9, false)]
     public void ByUtilisation_TableReadInPart_EndsWhereReadingEnded(double spread, double row, bool hasNumber)
     {
-        var limit = (Sown.Wheat() with { Crop = Crop.Canola, Spread = Sown.Inches(spread), RowSpacing = Sown.Inches(row) }).Limit("MB-SBU2", LimitedNutrient.UreaAndSulphateNitrogen);
+        var limit = (Sown.Wheat() with { Crop = Crop.Canola, Spread = Sown.Inches(spread), RowSpacing = Sown.Inches(row) }).Limit("MB-SBU2", LimitedNutrient.UreaAndSulfateNitrogen);
 
         Assert.Equal(hasNumber, limit.Allowed is not null);
         Assert.NotEqual(hasNumber, limit.Reason?.Contains("not held here", StringComparison.Ordinal) ?? false);

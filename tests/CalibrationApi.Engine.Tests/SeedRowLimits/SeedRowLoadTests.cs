@@ -9,12 +9,12 @@ public sealed class SeedRowLoadTests
     [Theory]
     [InlineData(LimitedNutrient.Nitrogen, 25.5)]
     [InlineData(LimitedNutrient.UreaNitrogen, 20)]
-    [InlineData(LimitedNutrient.UreaAndSulphateNitrogen, 20)]
+    [InlineData(LimitedNutrient.UreaAndSulfateNitrogen, 20)]
     [InlineData(LimitedNutrient.NitrogenBesidePhosphates, 20)]
     [InlineData(LimitedNutrient.Phosphate, 26)]
     [InlineData(LimitedNutrient.Potash, 24)]
     [InlineData(LimitedNutrient.NitrogenPlusPotash, 49.5)]
-    [InlineData(LimitedNutrient.Sulphur, 0)]
+    [InlineData(LimitedNutrient.Sulfur, 0)]
     [InlineData(LimitedNutrient.AllNutrients, 75.5)]
     public void Worst_SeveralProducts_IsTheirSum(LimitedNutrient nutrient, double pounds)
     {
@@ -26,17 +26,17 @@ public sealed class SeedRowLoadTests
     [Theory]
     [InlineData(NitrogenForm.Urea, 10, 10, 10)]
     [InlineData(NitrogenForm.UreaAmmoniumNitrate, 10, 10, 10)]
-    [InlineData(NitrogenForm.AmmoniumSulphate, 0, 10, 10)]
+    [InlineData(NitrogenForm.AmmoniumSulfate, 0, 10, 10)]
     [InlineData(NitrogenForm.AmmoniumPhosphate, 0, 0, 0)]
     [InlineData(NitrogenForm.AmmoniumNitrate, 0, 0, 10)]
     [InlineData(NitrogenForm.Other, 0, 0, 10)]
     [InlineData(null, 10, 10, 10)]
-    public void Worst_FormOfNitrogen_CountsWhereItIsLimited(NitrogenForm? form, double urea, double withSulphate, double besidePhosphates)
+    public void Worst_FormOfNitrogen_CountsWhereItIsLimited(NitrogenForm? form, double urea, double withSulfate, double besidePhosphates)
     {
         var load = SeedRowLoad.Of([Sown.Nitrogen("one", 10, form)]);
 
         Assert.Equal(urea, Sown.InPounds(load.Worst(LimitedNutrient.UreaNitrogen).Load), 1e-12);
-        Assert.Equal(withSulphate, Sown.InPounds(load.Worst(LimitedNutrient.UreaAndSulphateNitrogen).Load), 1e-12);
+        Assert.Equal(withSulfate, Sown.InPounds(load.Worst(LimitedNutrient.UreaAndSulfateNitrogen).Load), 1e-12);
         Assert.Equal(besidePhosphates, Sown.InPounds(load.Worst(LimitedNutrient.NitrogenBesidePhosphates).Load), 1e-12);
         Assert.Equal(10, Sown.InPounds(load.Worst(LimitedNutrient.Nitrogen).Load), 1e-12);
     }
@@ -71,7 +71,7 @@ public sealed class SeedRowLoadTests
         Assert.Equal(7, Sown.InPounds(load.Worst(LimitedNutrient.Nitrogen).Load), 1e-12 * 7);
         Assert.Equal(20, Sown.InPounds(load.Worst(LimitedNutrient.Phosphate).Load), 1e-12 * 20);
         Assert.Equal(11, Sown.InPounds(load.Worst(LimitedNutrient.Potash).Load), 1e-12 * 11);
-        Assert.Equal(3, Sown.InPounds(load.Worst(LimitedNutrient.Sulphur).Load), 1e-12 * 3);
+        Assert.Equal(3, Sown.InPounds(load.Worst(LimitedNutrient.Sulfur).Load), 1e-12 * 3);
     }
 
     [Fact]

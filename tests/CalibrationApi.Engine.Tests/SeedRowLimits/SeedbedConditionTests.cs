@@ -80,12 +80,12 @@ public sealed class SeedbedConditionTests
         Assert.Empty(SeedRowEvaluation.Evaluate(Sown.Wheat() with { Crop = crop, Region = region, Moisture = SeedbedMoisture.Dry }).Reductions);
 
     [Fact]
-    public void AmmoniumSulphate_WithCanola_CountsAsUreaWithCerealsNot()
+    public void AmmoniumSulfate_WithCanola_CountsAsUreaWithCerealsNot()
     {
-        var sulphate = Sown.Nitrogen("sulphate", 5, NitrogenForm.AmmoniumSulphate);
+        var sulfate = Sown.Nitrogen("sulfate", 5, NitrogenForm.AmmoniumSulfate);
 
-        Assert.Equal(LimitVerdict.Above, (Sown.Wheat(sulphate) with { Crop = Crop.Canola }).Limit("MB-SBU2", LimitedNutrient.UreaAndSulphateNitrogen).Verdict);
-        Assert.Equal(LimitVerdict.NoPublishedLimit, SeedRowEvaluation.Evaluate(Sown.Wheat(sulphate)).Verdict);
+        Assert.Equal(LimitVerdict.Above, (Sown.Wheat(sulfate) with { Crop = Crop.Canola }).Limit("MB-SBU2", LimitedNutrient.UreaAndSulfateNitrogen).Verdict);
+        Assert.Equal(LimitVerdict.NoPublishedLimit, SeedRowEvaluation.Evaluate(Sown.Wheat(sulfate)).Verdict);
     }
 
     [Fact]

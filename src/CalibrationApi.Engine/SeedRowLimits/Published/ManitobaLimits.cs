@@ -54,14 +54,14 @@ internal static class ManitobaLimits
         {
             Source = SecondOpinion,
             Crops = [Crop.Canola],
-            // MB-DRY: for canola the ammonium of ammonium sulphate harms as much as urea.
-            Nutrient = LimitedNutrient.UreaAndSulphateNitrogen,
+            // MB-DRY: for canola the ammonium of ammonium sulfate harms as much as urea.
+            Nutrient = LimitedNutrient.UreaAndSulfateNitrogen,
             Soils =
             [
                 .. Table(SoilTexture.Light, Opener.DoubleDisc, 0, 0, 0, 10, 0, 0, 20, 10, 0),
                 .. Table(SoilTexture.Medium, null, 0, 0),
             ],
-            Conditions = "Approximate, for good to excellent moisture. Ammonium sulphate is counted because the same department holds it as harmful to canola as urea.",
+            Conditions = "Approximate, for good to excellent moisture. Ammonium sulfate is counted because the same department holds it as harmful to canola as urea.",
         },
         new()
         {
@@ -87,7 +87,7 @@ internal static class ManitobaLimits
             Soils = SoilLimit.Any(new AboveUtilisation(0.15, IncludesIt: false, new(20), new(0))),
             Conditions = "Moisture is not stated. Up to a seedbed utilisation of 15 % phosphate belongs away from the seed row.",
         },
-        .. PeasAwayFromSeed(LimitedNutrient.Potash, LimitedNutrient.Sulphur),
+        .. PeasAwayFromSeed(LimitedNutrient.Potash, LimitedNutrient.Sulfur),
     ];
 
     private static IEnumerable<PublishedLimit> PeasAwayFromSeed(params LimitedNutrient[] nutrients) => nutrients.Select(nutrient => new PublishedLimit
@@ -96,7 +96,7 @@ internal static class ManitobaLimits
         Crops = [Crop.Peas],
         Nutrient = nutrient,
         Soils = SoilLimit.Any(new AnyOpener(new(0))),
-        Conditions = "Potash and sulphur belong away from the seed row, because they harm more than phosphate.",
+        Conditions = "Potash and sulfur belong away from the seed row, because they harm more than phosphate.",
     });
 
     // The same cells twice: as printed for good moisture, and with the stated reduction in a dry seedbed.

@@ -54,7 +54,7 @@ internal static class PrairieLimits
             Soils = SoilLimit.Any(new AnyOpener(new(20))),
             Conditions = "Recommended practice; soil and moisture are not stated. Wider rows make it riskier.",
         },
-        .. NothingElse(Canola, Crop.Canola, "All fertilizer but phosphate belongs outside the seed row.", LimitedNutrient.NitrogenBesidePhosphates, LimitedNutrient.Potash, LimitedNutrient.Sulphur),
+        .. NothingElse(Canola, Crop.Canola, "All fertilizer but phosphate belongs outside the seed row.", LimitedNutrient.NitrogenBesidePhosphates, LimitedNutrient.Potash, LimitedNutrient.Sulfur),
         new()
         {
             Source = Flax,

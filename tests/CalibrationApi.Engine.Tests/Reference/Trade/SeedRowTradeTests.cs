@@ -53,11 +53,11 @@ public sealed class SeedRowTradeTests : TradeCases<SeedRowTradeTests>, ITradeTop
             computed[$"SP-01 utilisation of {spread} in spread in {row} in rows / %"] = () => Utilisation(spread, row);
             foreach (var soil in Enum.GetValues<SoilTexture>())
                 computed[$"SP-02 urea N with cereals, {Word(soil)}, {spread} in spread in {row} in rows / (lb/ac)"] = () => Limit("MB-SBU", Crop.Barley, LimitedNutrient.UreaNitrogen, soil, spread, row);
-            computed[$"SP-03 urea N with canola, light, {spread} in spread in {row} in rows / (lb/ac)"] = () => Limit("MB-SBU2", Crop.Canola, LimitedNutrient.UreaAndSulphateNitrogen, SoilTexture.Light, spread, row);
+            computed[$"SP-03 urea N with canola, light, {spread} in spread in {row} in rows / (lb/ac)"] = () => Limit("MB-SBU2", Crop.Canola, LimitedNutrient.UreaAndSulfateNitrogen, SoilTexture.Light, spread, row);
         }
 
         foreach (var (spread, row) in Openers[..2])
-            computed[$"SP-03 urea N with canola, medium, {spread} in spread in {row} in rows / (lb/ac)"] = () => Limit("MB-SBU2", Crop.Canola, LimitedNutrient.UreaAndSulphateNitrogen, SoilTexture.Medium, spread, row);
+            computed[$"SP-03 urea N with canola, medium, {spread} in spread in {row} in rows / (lb/ac)"] = () => Limit("MB-SBU2", Crop.Canola, LimitedNutrient.UreaAndSulfateNitrogen, SoilTexture.Medium, spread, row);
         foreach (var row in (double[])[6, 7.5, 8, 10, 15])
         {
             computed[Invariant($"KSU-W1 N plus K2O with wheat, medium to fine, {row} in rows / (lb/ac)")] = () => Limit("KSU-WHEAT", Crop.Wheat, LimitedNutrient.NitrogenPlusPotash, SoilTexture.Heavy, row: row);
@@ -88,8 +88,8 @@ public sealed class SeedRowTradeTests : TradeCases<SeedRowTradeTests>, ITradeTop
     [Fact]
     public void Sp03_CellsThatWereNotSeen_HaveNoNumber()
     {
-        Assert.Null(Judged("MB-SBU2", Crop.Canola, LimitedNutrient.UreaAndSulphateNitrogen, SoilTexture.Medium, 3, 9).Allowed);
-        Assert.Null(Judged("MB-SBU2", Crop.Canola, LimitedNutrient.UreaAndSulphateNitrogen, SoilTexture.Heavy, 1, 9).Allowed);
+        Assert.Null(Judged("MB-SBU2", Crop.Canola, LimitedNutrient.UreaAndSulfateNitrogen, SoilTexture.Medium, 3, 9).Allowed);
+        Assert.Null(Judged("MB-SBU2", Crop.Canola, LimitedNutrient.UreaAndSulfateNitrogen, SoilTexture.Heavy, 1, 9).Allowed);
     }
 
     private static string Word(SoilTexture soil) => soil.ToString().ToLowerInvariant();

@@ -1,4 +1,4 @@
-namespace CalibrationApi.Engine.ProductRates;
+namespace CalibrationApi.Engine.Nutrients;
 
 /// <summary>Standard atomic weights of the elements in plant nutrients and their oxides.</summary>
 /// <remarks>

@@ -1,4 +1,4 @@
-namespace CalibrationApi.Engine.ProductRates;
+namespace CalibrationApi.Engine.Nutrients;
 
 /// <summary>What a plant takes from a product, in whatever form it is stated.</summary>
 public enum Nutrient

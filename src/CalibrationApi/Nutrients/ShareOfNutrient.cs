@@ -1,0 +1,40 @@
+using CalibrationApi.Engine.Nutrients;
+using CalibrationApi.Http;
+using CalibrationApi.Quantities;
+using FluentValidation;
+
+namespace CalibrationApi.Nutrients;
+
+/// <summary>A nutrient as a share of a product.</summary>
+public sealed class ShareOfNutrient
+{
+    /// <summary>The nutrient in the form that the share is stated in.</summary>
+    public string? Nutrient { get; init; }
+
+    /// <summary>Its share of the mass of the product.</summary>
+    public RatioQuantity? Share { get; init; }
+
+    /// <summary>An analysis that passed validation, as the engine takes it.</summary>
+    internal static NutrientShare[] Read(IReadOnlyList<ShareOfNutrient?> analysis) =>
+        [.. analysis.Select(one => new NutrientShare(NutrientForm.Find(one!.Nutrient)!, one.Share!.Canonical()))];
+}
+
+internal sealed class ShareOfNutrientValidator : AbstractValidator<ShareOfNutrient>
+{
+    // Rates from smaller shares would be beyond any machine.
+    private const double LeastShare = 0.0001;
+
+    public ShareOfNutrientValidator()
+    {
+        RuleFor(share => share.Nutrient).Needed();
+        RuleFor(share => share.Nutrient).Word(NutrientRules.Words);
+        RuleFor(share => share.Share).Needed();
+        // Pure sulfur is 250 % of SO3.
+        RuleFor(share => share.Share).Measured(new(0, 250, "%"));
+        RuleFor(share => share).Custom((share, context) =>
+        {
+            if (Rules.Canonical(share.Share) is > 0 and < LeastShare * NutrientRules.JustBelow)
+                context.Report(nameof(share.Share), ErrorCode.NumberOutOfRange, "A share is zero, or at least 0.01 %. Leave traces out.");
+        });
+    }
+}
