@@ -102,6 +102,26 @@ public sealed class MethodsTests
         await client.Calculations.PlanCatchesAsync(One(new CatchPlanRequest())).ToListAsync();
         await client.Calculations.EvaluateCatchTestsAsync(One(new CatchTestRequest())).ToListAsync();
         await client.Calculations.EvaluateMeterSpeedsAsync(One(new MeterSpeedRequest())).ToListAsync();
+        await client.Calculations.EvaluateSeedingRateAsync(new());
+        await client.Calculations.EvaluateSeedingRatesAsync(One(new SeedingRateRequest())).ToListAsync();
+        await client.Calculations.EvaluateNewLotAsync(new());
+        await client.Calculations.EvaluateNewLotsAsync(One(new NewLotRequest())).ToListAsync();
+        await client.Calculations.EvaluateStandCountAsync(new());
+        await client.Calculations.EvaluateStandCountsAsync(One(new StandCountRequest())).ToListAsync();
+        await client.Calculations.EvaluateStandRiskAsync(new());
+        await client.Calculations.EvaluateStandRisksAsync(One(new StandRiskRequest())).ToListAsync();
+        await client.Calculations.EvaluateProductRateAsync(new());
+        await client.Calculations.EvaluateProductRatesAsync(One(new ProductRateRequest())).ToListAsync();
+        await client.Calculations.EvaluateSeedRowLimitAsync(new());
+        await client.Calculations.EvaluateSeedRowLimitsAsync(One(new SeedRowLimitRequest())).ToListAsync();
+        await client.Calculations.EvaluateDistanceSensorAsync(new());
+        await client.Calculations.EvaluateDistanceSensorsAsync(One(new DistanceSensorRequest())).ToListAsync();
+        await client.Calculations.EvaluateDriveWheelTurnsAsync(new());
+        await client.Calculations.EvaluateManyDriveWheelTurnsAsync(One(new DriveWheelTurnsRequest())).ToListAsync();
+        await client.Calculations.EvaluateBulkDensityAsync(new());
+        await client.Calculations.EvaluateBulkDensitiesAsync(One(new BulkDensityRequest())).ToListAsync();
+        await client.Calculations.EvaluateVolumeCheckAsync(new());
+        await client.Calculations.EvaluateVolumeChecksAsync(One(new VolumeCheckRequest())).ToListAsync();
 
         await CallAsync(client.Machines, new());
         await CallAsync(client.Products, new());
@@ -111,6 +131,7 @@ public sealed class MethodsTests
         await CallAsync(client.Plans, new());
         await client.Machines.GetValuesInForceAsync(Id, EveryValueSet, UnitSystem.Us);
         await client.Plans.PlanCatchAsync(Id);
+        await client.Plans.SetUpAsync(Id);
 
         await CallAsync(client.CatchTests, new());
         await CallAsync(client.Adoptions, new());

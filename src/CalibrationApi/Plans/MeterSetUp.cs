@@ -1,11 +1,9 @@
-using CalibrationApi.CatchTests;
 using CalibrationApi.Http;
 using CalibrationApi.Lots;
 using CalibrationApi.Machines;
 using CalibrationApi.MeterSpeeds;
 using CalibrationApi.NewLots;
 using CalibrationApi.Quantities;
-using CalibrationApi.Storage.Adoptions;
 using CalibrationApi.Storage.Records;
 using CalibrationApi.Storing;
 using CalibrationApi.VolumeChecks;

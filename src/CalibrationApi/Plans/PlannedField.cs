@@ -3,9 +3,7 @@ using CalibrationApi.Http;
 using CalibrationApi.Machines;
 using CalibrationApi.ProductRates;
 using CalibrationApi.SeedingRates;
-using CalibrationApi.Storing;
 using FluentValidation;
-using Microsoft.Data.Sqlite;
 
 namespace CalibrationApi.Plans;
 

@@ -1,6 +1,5 @@
 using CalibrationApi.CatchTests;
 using CalibrationApi.Engine.Quantities;
-using CalibrationApi.Http;
 using CalibrationApi.Lots;
 using CalibrationApi.Machines;
 using CalibrationApi.Products;

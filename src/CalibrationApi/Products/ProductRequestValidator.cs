@@ -4,6 +4,7 @@ using CalibrationApi.Engine.SeedRowLimits;
 using CalibrationApi.Http;
 using CalibrationApi.Nutrients;
 using CalibrationApi.Records;
+using FluentValidation;
 
 namespace CalibrationApi.Products;
 

@@ -10,7 +10,7 @@ namespace CalibrationApi.Client;
 /// Each one also takes many questions as a stream and gives the answers as a stream, in the same order. Questions are gathered
 /// to pieces of up to 1000; a refused question becomes a problem on its line and does not stop the others.
 /// </remarks>
-public sealed class Calculations
+public sealed partial class Calculations
 {
     private readonly Exchange exchange;
     private readonly Batch batch;
@@ -50,18 +50,4 @@ public sealed class Calculations
     /// <param name="cancellationToken">Cancels it.</param>
     public IAsyncEnumerable<BatchLine<CatchTestRequest, CatchTestAnswer>> EvaluateCatchTestsAsync(IAsyncEnumerable<CatchTestRequest> questions, UnitSystem units = UnitSystem.AsAsked, CancellationToken cancellationToken = default) =>
         batch.RunAsync(routes.CatchTest.ToPostRequestInformation(new()).In(units), questions, CatchTestAnswer.CreateFromDiscriminatorValue, cancellationToken);
-
-    /// <summary>Finds out which metering element serves which rates and ground speeds.</summary>
-    /// <param name="question">The elements, the rates and the ground speeds.</param>
-    /// <param name="units">Units of the answer.</param>
-    /// <param name="cancellationToken">Cancels it.</param>
-    public Task<MeterSpeedAnswer> EvaluateMeterSpeedAsync(MeterSpeedRequest question, UnitSystem units = UnitSystem.AsAsked, CancellationToken cancellationToken = default) =>
-        exchange.SendAsync(routes.MeterSpeed.ToPostRequestInformation(question).In(units), MeterSpeedAnswer.CreateFromDiscriminatorValue, cancellationToken);
-
-    /// <summary>Finds it out for many.</summary>
-    /// <param name="questions">One after the other.</param>
-    /// <param name="units">Units of the answers.</param>
-    /// <param name="cancellationToken">Cancels it.</param>
-    public IAsyncEnumerable<BatchLine<MeterSpeedRequest, MeterSpeedAnswer>> EvaluateMeterSpeedsAsync(IAsyncEnumerable<MeterSpeedRequest> questions, UnitSystem units = UnitSystem.AsAsked, CancellationToken cancellationToken = default) =>
-        batch.RunAsync(routes.MeterSpeed.ToPostRequestInformation(new()).In(units), questions, MeterSpeedAnswer.CreateFromDiscriminatorValue, cancellationToken);
 }

@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.Nutrients;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.SeedRowLimits;
 
@@ -22,7 +23,7 @@ internal static class Sown
     public static PlacedProduct Urea(double poundsOfNitrogen) => Nitrogen("urea", poundsOfNitrogen, NitrogenForm.Urea);
 
     public static PlacedProduct Nitrogen(string name, double poundsOfNitrogen, NitrogenForm? form) =>
-        PlacedProduct.OfNutrients(name, Pounds(poundsOfNitrogen), default, default, default, form);
+        PlacedProduct.OfNutrients(name, [(NutrientForm.N, Pounds(poundsOfNitrogen))], form);
 
     /// <summary>Ammonium phosphate 11-52-0.</summary>
     public static PlacedProduct Phosphate(params double[] poundsOfProduct) => new()

@@ -16,6 +16,12 @@ public sealed class PlanRequestValidatorTests(RecordService service) : IClassFix
     [InlineData("/meters/0/targetRate", null, "#/meters/0/targetRate", ErrorCode.MemberMissing)]
     [InlineData("/meters/0/targetRate", """{ "value": 90, "unit": "kg" }""", "#/meters/0/targetRate", ErrorCode.UnitWrongDimension)]
     [InlineData("/meters/0/product", null, "#/meters/0/product", ErrorCode.MemberMissing)]
+    [InlineData("/meters/0/stand", """{ "plants": { "value": 300, "unit": "/m2" }, "survival": { "value": 80, "unit": "%" } }""", "#/meters/0/stand", ErrorCode.SettingsAtOdds)]
+    [InlineData("/fieldEfficiency", """{ "value": 0, "unit": "%" }""", "#/fieldEfficiency", ErrorCode.NumberOutOfRange)]
+    [InlineData("/nutrients", "[]", "#/nutrients", ErrorCode.TooFew)]
+    [InlineData("/nutrients", """[ { "nutrient": "N", "amount": { "value": 80, "unit": "kg/ha" } }, { "nutrient": "N", "amount": { "value": 70, "unit": "kg/ha" } } ]""", "#/nutrients/1/nutrient", ErrorCode.SettingsAtOdds)]
+    [InlineData("/nutrientCredits", """[ { "nutrient": "P", "amount": { "value": -1, "unit": "kg/ha" } } ]""", "#/nutrientCredits/0/amount", ErrorCode.NumberOutOfRange)]
+    [InlineData("/seedRow", """{ "crop": "daisies", "soil": "light", "moisture": "good" }""", "#/seedRow/crop", ErrorCode.WordUnknown)]
     [InlineData("/wantedPrecision", """{ "value": 60, "unit": "%" }""", "#/wantedPrecision", ErrorCode.NumberOutOfRange)]
     [InlineData("/sowingConditions", """{ "airTemperature": { "value": -300, "unit": "degC" } }""", "#/sowingConditions/airTemperature", ErrorCode.NumberOutOfRange)]
     public async Task Plan_MemberThatBreaksARule_IsRefusedThere(string pointer, string? json, string at, string code)
@@ -52,5 +58,28 @@ public sealed class PlanRequestValidatorTests(RecordService service) : IClassFix
         var problem = await (await service.PostAsync("/v1/plans", draft)).ProblemAsync(422);
 
         Assert.Equal(["#/machine", "#/meters/0/product", "#/scale"], problem.Faults.Select(fault => fault.Pointer).Order(StringComparer.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("""{ "plants": { "value": 300, "unit": "/m2" } }""", "#/meters/0/stand/emergence", ErrorCode.MemberMissing)]
+    [InlineData("""{ "survival": { "value": 80, "unit": "%" } }""", "#/meters/0/stand/plants", ErrorCode.MemberMissing)]
+    [InlineData("""{ "plants": { "value": 300, "unit": "/m2" }, "survival": { "value": 80, "unit": "%" }, "emergence": { "value": 85, "unit": "%" } }""", "#/meters/0/stand/survival", ErrorCode.SettingsAtOdds)]
+    [InlineData("""{ "plants": { "value": 300, "unit": "/m2" }, "survival": { "value": 101, "unit": "%" } }""", "#/meters/0/stand/survival", ErrorCode.NumberOutOfRange)]
+    public async Task Stand_ThatBreaksARule_IsRefusedThere(string json, string at, string code)
+    {
+        var farm = await Farm.CreateAsync(service);
+        var draft = farm.PlanDraft.Without("/meters/0/targetRate").With("/meters/0/stand", Draft.Json(json));
+
+        await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/plans", draft))).RefusedAsync(422, at, code);
+    }
+
+    [Fact]
+    public async Task Stand_WithoutLot_IsRefused()
+    {
+        var farm = await Farm.CreateAsync(service);
+        var draft = farm.PlanDraft.Without("/meters/0/targetRate").Without("/meters/0/lot")
+            .With("/meters/0/stand", Draft.Json("""{ "plants": { "value": 300, "unit": "/m2" }, "survival": { "value": 80, "unit": "%" } }"""));
+
+        await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/plans", draft))).RefusedAsync(422, "#/meters/0/lot", ErrorCode.MemberMissing);
     }
 }

@@ -71,7 +71,7 @@ public sealed class EvaluateSeedRowLimitTests
     public async Task Nutrients_StatedDirectly_CountAsTheirProductWould()
     {
         var answer = await Demo.Without("/products/0/analysis").Without("/products/0/rates")
-            .With("/products/0/nutrients", """{ "n": { "value": 23, "unit": "lb/ac" } }""").AnswerAsync();
+            .With("/products/0/nutrients", """[{ "nutrient": "N", "amount": { "value": 23, "unit": "lb/ac" } }]""").AnswerAsync();
 
         Assert.Equal(23, answer.Number("/limits/0/load/value"), 1e-12);
         Assert.Equal("above", answer.Word("/verdict"));

@@ -22,17 +22,19 @@ public sealed class SeedRowLimitRequestValidatorTests
     [InlineData("/products/0", "null", "#/products/0", ErrorCode.MemberMissing)]
     [InlineData("/products/0/name", "\" \"", "#/products/0/name", ErrorCode.TextWrong)]
     [InlineData("/products/0/analysis", "null", "#/products/0/analysis", ErrorCode.MemberMissing)]
-    [InlineData("/products/0/analysis", "{}", "#/products/0/analysis", ErrorCode.MemberMissing)]
-    [InlineData("/products/0/analysis/n/value", "101", "#/products/0/analysis/n", ErrorCode.NumberOutOfRange)]
-    [InlineData("/products/0/analysis/n/value", "-1", "#/products/0/analysis/n", ErrorCode.NumberOutOfRange)]
-    [InlineData("/products/0/analysis/n/value", "0", "#/products/0/analysis", ErrorCode.MemberMissing)]
-    [InlineData("/products/0/analysis/p2o5", """{ "value": 55, "unit": "%" }""", "#/products/0/analysis", ErrorCode.NumberOutOfRange)]
+    [InlineData("/products/0/analysis", "[]", "#/products/0/analysis", ErrorCode.TooFew)]
+    [InlineData("/products/0/analysis/0/share/value", "101", "#/products/0/analysis", ErrorCode.NumberOutOfRange)]
+    [InlineData("/products/0/analysis/0/nutrient", "\"Zn\"", "#/products/0/analysis/0/nutrient", ErrorCode.WordUnknown)]
+    [InlineData("/products/0/analysis/0/share/value", "-1", "#/products/0/analysis/0/share", ErrorCode.NumberOutOfRange)]
+    [InlineData("/products/0/analysis/0/share/value", "0", "#/products/0/analysis", ErrorCode.NumberOutOfRange)]
+    [InlineData("/products/1/analysis/1/share/value", "90", "#/products/1/analysis", ErrorCode.NumberOutOfRange)]
+    [InlineData("/products/1/analysis/1/nutrient", "\"N\"", "#/products/1/analysis/1/nutrient", ErrorCode.SettingsAtOdds)]
     [InlineData("/products/0/rates", "null", "#/products/0/rates", ErrorCode.MemberMissing)]
     [InlineData("/products/0/rates", "[]", "#/products/0/rates", ErrorCode.TooFew)]
     [InlineData("/products/0/rates/0/value", "-1", "#/products/0/rates/0", ErrorCode.NumberOutOfRange)]
     [InlineData("/products/0/rates/0/unit", "\"kg\"", "#/products/0/rates/0", ErrorCode.UnitWrongDimension)]
     [InlineData("/products/1/rates", """[{ "value": 1, "unit": "lb/ac" }, { "value": 2, "unit": "lb/ac" }]""", "#/products/1/rates", ErrorCode.SettingsAtOdds)]
-    [InlineData("/products/0/nutrients", """{ "n": { "value": 5, "unit": "lb/ac" } }""", "#/products/0/nutrients", ErrorCode.SettingsAtOdds)]
+    [InlineData("/products/0/nutrients", """[{ "nutrient": "N", "amount": { "value": 5, "unit": "lb/ac" } }]""", "#/products/0/nutrients", ErrorCode.SettingsAtOdds)]
     [InlineData("/products/0/nitrogenForm", "\"nitrate\"", "#/products/0/nitrogenForm", ErrorCode.WordUnknown)]
     [InlineData("/sources", "[]", "#/sources", ErrorCode.TooFew)]
     [InlineData("/sources", """["handbook"]""", "#/sources/0", ErrorCode.WordUnknown)]
@@ -49,8 +51,8 @@ public sealed class SeedRowLimitRequestValidatorTests
     }
 
     [Theory]
-    [InlineData("{}", "#/products/0/nutrients", ErrorCode.MemberMissing)]
-    [InlineData("""{ "n": { "value": -5, "unit": "lb/ac" } }""", "#/products/0/nutrients/n", ErrorCode.NumberOutOfRange)]
+    [InlineData("[]", "#/products/0/nutrients", ErrorCode.TooFew)]
+    [InlineData("""[{ "nutrient": "N", "amount": { "value": -5, "unit": "lb/ac" } }]""", "#/products/0/nutrients/0/amount", ErrorCode.NumberOutOfRange)]
     public async Task Nutrients_ThatBreakARule_AreRefused(string json, string at, string code)
     {
         using var response = await Question.Of(Question.SeedRowLimit).Without("/products/0/analysis").Without("/products/0/rates").With("/products/0/nutrients", json).AskAsync();
@@ -63,7 +65,7 @@ public sealed class SeedRowLimitRequestValidatorTests
     public async Task Analysis_OfExactlyAHundredPerCent_IsTaken()
     {
         var answer = await Question.Of(Question.SeedRowLimit)
-            .With("/products/0/analysis", """{ "n": { "value": 33.3, "unit": "%" }, "p2o5": { "value": 33.3, "unit": "%" }, "k2o": { "value": 33.4, "unit": "%" } }""").AnswerAsync();
+            .With("/products/0/analysis", """[{ "nutrient": "N", "share": { "value": 33.3, "unit": "%" } }, { "nutrient": "P2O5", "share": { "value": 33.3, "unit": "%" } }, { "nutrient": "K2O", "share": { "value": 33.4, "unit": "%" } }]""").AnswerAsync();
 
         Assert.NotEmpty(answer.List("/limits"));
     }

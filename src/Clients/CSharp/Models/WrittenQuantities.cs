@@ -121,3 +121,33 @@ public partial class ReferenceOfTest
     /// <summary>Number and unit, as in the contract.</summary>
     public override string ToString() => Written.As(Value, Unit);
 }
+
+public partial class CountPerAreaQuantity
+{
+    /// <summary>Number and unit, as in the contract.</summary>
+    public override string ToString() => Written.As(Value, Unit);
+}
+
+public partial class CountPerMassQuantity
+{
+    /// <summary>Number and unit, as in the contract.</summary>
+    public override string ToString() => Written.As(Value, Unit);
+}
+
+public partial class CountPerLengthQuantity
+{
+    /// <summary>Number and unit, as in the contract.</summary>
+    public override string ToString() => Written.As(Value, Unit);
+}
+
+public partial class PulsesPerDistanceQuantity
+{
+    /// <summary>Number and unit, as in the contract.</summary>
+    public override string ToString() => Written.As(Value, Unit);
+}
+
+public partial class VolumePerTimeQuantity
+{
+    /// <summary>Number and unit, as in the contract.</summary>
+    public override string ToString() => Written.As(Value, Unit);
+}
