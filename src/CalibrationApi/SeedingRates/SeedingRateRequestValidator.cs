@@ -15,7 +15,8 @@ internal sealed class SeedingRateRequestValidator : AbstractValidator<SeedingRat
         RuleFor(question => question.SeedsPerRow).Measured();
         RuleFor(question => question.Rate).Measured();
         RuleFor(question => question.ThousandKernelMass).Measured();
-        RuleFor(question => question.SeedsPerMass).Measured();
+        // The lower end is the heaviest kernel that is taken, 5000 g/1000.
+        RuleFor(question => question.SeedsPerMass).Measured(new(200, 1_000_000_000, "/kg"));
         RuleFor(question => question.Sample!).SetValidator(new SampleOfSeedValidator());
         RuleFor(question => question.KernelMassUncertainty).Measured(new(0, 50, "%", ExcludesLeast: true));
         RuleFor(question => question.Germination).Measured(QuantityLimits.SomeShare);

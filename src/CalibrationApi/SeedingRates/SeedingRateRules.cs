@@ -39,8 +39,10 @@ internal static class SeedingRateRules
             context.Report(nameof(question.ThousandKernelMass), ErrorCode.MemberMissing, "The mass of a kernel is missing. Give one of: thousandKernelMass, seedsPerMass, sample.");
         foreach (var (name, _) in given.Skip(1))
             context.Report(name, ErrorCode.SettingsAtOdds, "The mass of a kernel is given in more than one way. Keep one of thousandKernelMass, seedsPerMass and sample.");
-        CheckKernelMass(nameof(question.SeedsPerMass), 1 / Rules.Canonical(question.SeedsPerMass), context);
-        CheckKernelMass(nameof(question.Sample), Rules.Canonical(question.Sample?.Mass) / question.Sample?.Seeds, context);
+        // One seed and a ton are no sample, though each of the two is a number in range.
+        var limits = QuantityLimits.Of(Dimension.MassPerThousand);
+        if (Rules.Canonical(question.Sample?.Mass) / question.Sample?.Seeds is { } mass && double.IsFinite(mass) && mass > 0 && !limits.Allows(mass))
+            context.Report(nameof(question.Sample), ErrorCode.SettingsAtOdds, $"Count and mass do not belong together: they make a mass of a thousand kernels that no seed has. It has to be {limits}. Check count, mass and unit.");
     }
 
     public static void CheckEstablishment(SeedingRateRequest question, ValidationContext<SeedingRateRequest> context)
@@ -70,14 +72,6 @@ internal static class SeedingRateRules
     {
         if (question.Price is not null && question.Package?.Price is not null)
             context.Report("Package.Price", ErrorCode.SettingsAtOdds, "A price by mass and a price of a package are given. Leave one of the two out.");
-    }
-
-    // A sample of one seed and a ton is no kernel mass, though each of the two is a number in range.
-    private static void CheckKernelMass(string member, double? kilograms, ValidationContext<SeedingRateRequest> context)
-    {
-        var limits = QuantityLimits.Of(Dimension.MassPerThousand);
-        if (kilograms is { } mass && double.IsFinite(mass) && mass > 0 && !limits.Allows(mass))
-            context.Report(member, ErrorCode.NumberOutOfRange, $"This makes a mass of a thousand kernels that no seed has. It has to be {limits}. Check count, mass and unit.");
     }
 
     private static void CheckRange(string member, ShareRange? range, RatioQuantity? share, string name, ValidationContext<SeedingRateRequest> context)

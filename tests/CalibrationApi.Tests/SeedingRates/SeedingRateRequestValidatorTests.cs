@@ -31,7 +31,7 @@ public sealed class SeedingRateRequestValidatorTests
     [InlineData("/rate", """{ "value": 150, "unit": "kg/ha" }""", "#/statedRate", ErrorCode.SettingsAtOdds)]
     [InlineData("/seedsPerMass", """{ "value": 20000, "unit": "/kg" }""", "#/seedsPerMass", ErrorCode.SettingsAtOdds)]
     [InlineData("/seedsPerMass", """{ "value": 0.001, "unit": "/kg" }""", "#/seedsPerMass", ErrorCode.NumberOutOfRange)]
-    [InlineData("/sample", """{ "seeds": 1, "mass": { "value": 1, "unit": "t" } }""", "#/sample", ErrorCode.NumberOutOfRange)]
+    [InlineData("/sample", """{ "seeds": 1, "mass": { "value": 1, "unit": "t" } }""", "#/sample", ErrorCode.SettingsAtOdds)]
     [InlineData("/sample", """{ "seeds": 0, "mass": { "value": 20, "unit": "g" } }""", "#/sample/seeds", ErrorCode.NumberOutOfRange)]
     [InlineData("/survival", """{ "value": 80, "unit": "%" }""", "#/germination", ErrorCode.SettingsAtOdds)]
     [InlineData("/survival", """{ "value": 80, "unit": "%" }""", "#/emergence", ErrorCode.SettingsAtOdds)]
