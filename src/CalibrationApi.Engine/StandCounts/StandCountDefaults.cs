@@ -11,11 +11,4 @@ public static class StandCountDefaults
 
     /// <summary>Half width of the interval over the estimate that counts are planned for.</summary>
     public static DefaultValue WantedPrecision { get; } = new(new Ratio(0.15), "judgement, no published source: about what ten counts of 20 plants give");
-
-    /// <summary>Relative standard uncertainty of the seeds that the meter put down.</summary>
-    public static DefaultValue SowingUncertainty { get; } = new(new Ratio(0.05 / Math.Sqrt(3)),
-        "published acceptance limit of 5 % of the rate (Field and Solie 2007), taken as rectangular");
-
-    /// <summary>Share of the mass sown that is pure seed.</summary>
-    public static DefaultValue Purity { get; } = new(new Ratio(1), "not stated, so all of the mass is taken as pure seed; judgement");
 }

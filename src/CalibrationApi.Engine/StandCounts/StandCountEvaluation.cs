@@ -1,5 +1,6 @@
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.SeedingRates;
 
 namespace CalibrationApi.Engine.StandCounts;
 
@@ -16,7 +17,7 @@ public static class StandCountEvaluation
     {
         var density = new PlantDensity(question.Samples);
         var coverage = question.CoverageProbability ?? StandCountDefaults.CoverageProbability;
-        var sowing = question.SowingUncertainty ?? StandCountDefaults.SowingUncertainty.Value.Canonical;
+        var sowing = question.SowingUncertainty ?? SownSeedDefaults.MeteringUncertainty.Value.Canonical;
         var survival = question.SeedsSown is { } sown
             ? ShareOfSeeds.Of(density, sown.PerSquareMetre, sowing, coverage)
             : null;
@@ -53,9 +54,9 @@ public static class StandCountEvaluation
         if (question.WantedPrecision is null)
             yield return StandCountDefaults.WantedPrecision.Assumed("wantedPrecision");
         if (question.SeedsSown is not null && question.SowingUncertainty is null)
-            yield return StandCountDefaults.SowingUncertainty.Assumed("sown/uncertainty");
+            yield return SownSeedDefaults.MeteringUncertainty.Assumed("sown/uncertainty");
         if (question.PurityAssumed)
-            yield return StandCountDefaults.Purity.Assumed("sown/purity");
+            yield return SownSeedDefaults.Purity.Assumed("sown/purity");
     }
 
     private static FormattableString Headline(StandCountResult result)

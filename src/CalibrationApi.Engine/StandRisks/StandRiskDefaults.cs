@@ -20,11 +20,4 @@ public static class StandRiskDefaults
 
     /// <summary>Relative standard uncertainty of a kernel mass.</summary>
     public static DefaultValue KernelMassUncertainty { get; } = new(new Ratio(0.02), "judgement, no published source: a thousand kernels counted and weighed twice");
-
-    /// <summary>Relative standard uncertainty of what the meter puts down.</summary>
-    public static DefaultValue MeteringUncertainty { get; } = new(new Ratio(0.05 / Math.Sqrt(3)),
-        "published acceptance limit of 5 % of the rate (Field and Solie 2007), taken as rectangular");
-
-    /// <summary>Share of the mass sown that is pure seed.</summary>
-    public static DefaultValue Purity { get; } = new(new Ratio(1), "not stated, so all of the mass is taken as pure seed; judgement");
 }

@@ -54,7 +54,7 @@ public static class StandRiskEvaluation
             parts.Add((RiskSource.Germination, Math.Sqrt((1 - germination) / (germination * (question.SeedsTested ?? StandRiskDefaults.SeedsTested)))));
         if (question.KernelMass is not null || question.KernelMassUncertainty is not null)
             parts.Add((RiskSource.KernelMass, question.KernelMassUncertainty ?? StandRiskDefaults.KernelMassUncertainty.Value.Canonical));
-        parts.Add((RiskSource.Metering, question.MeteringUncertainty ?? StandRiskDefaults.MeteringUncertainty.Value.Canonical));
+        parts.Add((RiskSource.Metering, question.MeteringUncertainty ?? SownSeedDefaults.MeteringUncertainty.Value.Canonical));
         return [.. parts];
     }
 
@@ -66,7 +66,7 @@ public static class StandRiskEvaluation
         var viable = SeedingRate.Plants(seeds, question.Germination ?? 1);
         return new SownRate(
             seeds,
-            question.KernelMass is { } kernel ? SeedingRate.Mass(seeds, kernel, question.Purity ?? 1) : null,
+            question.KernelMass is { } kernel ? SeedingRate.Mass(seeds, kernel, question.Purity ?? SownSeedDefaults.Purity.Value.Canonical) : null,
             SeedingRate.Plants(viable, question.Share.Mean),
             SeedingRate.Plants(viable, reached),
             1 - survival.Cdf(question.MinimumStand.PerSquareMetre / viable.PerSquareMetre));
@@ -81,9 +81,9 @@ public static class StandRiskEvaluation
         if (question.KernelMass is not null && question.KernelMassUncertainty is null)
             yield return StandRiskDefaults.KernelMassUncertainty.Assumed("kernelMassUncertainty");
         if (question.MeteringUncertainty is null)
-            yield return StandRiskDefaults.MeteringUncertainty.Assumed("meteringUncertainty");
+            yield return SownSeedDefaults.MeteringUncertainty.Assumed("meteringUncertainty");
         if (question.KernelMass is not null && question.Purity is null)
-            yield return StandRiskDefaults.Purity.Assumed("purity");
+            yield return SownSeedDefaults.Purity.Assumed("purity");
     }
 
     private static FormattableString Headline(StandRiskQuestion question, StandRiskResult result)

@@ -102,7 +102,7 @@ internal static class StandCountMapping
         : PlantSample.InRectangle(plants, ground.Length!.Read(), ground.Width!.Read());
 
     private static CountPerArea SeedsOf(SownSeed sown) =>
-        sown.Seeds?.Read() ?? SeedingRate.SeedsIn(sown.Rate!.Read(), sown.KernelMass!.Read(), sown.Purity?.Canonical() ?? StandCountDefaults.Purity.Value.Canonical);
+        sown.Seeds?.Read() ?? SeedingRate.SeedsIn(sown.Rate!.Read(), sown.KernelMass!.Read(), sown.Purity?.Canonical() ?? SownSeedDefaults.Purity.Value.Canonical);
 
     private static ScatterAnswer? Scatter(PlantDensity density, AnswerUnits units) => density.IndexOfDispersion is { } index ? new ScatterAnswer
     {

@@ -1,4 +1,5 @@
 using CalibrationApi.Contract;
+using CalibrationApi.Engine.SeedingRates;
 using CalibrationApi.Engine.StandCounts;
 using CalibrationApi.Quantities;
 
@@ -90,14 +91,14 @@ public sealed class SownSeed
     public MassPerThousandQuantity? KernelMass { get; init; }
 
     /// <summary>Share of the mass that is pure seed; goes with rate.</summary>
-    [Default(typeof(StandCountDefaults), nameof(StandCountDefaults.Purity))]
+    [Default(typeof(SownSeedDefaults), nameof(SownSeedDefaults.Purity))]
     public RatioQuantity? Purity { get; init; }
 
     /// <summary>Germination; with it emergence is told beside survival.</summary>
     public RatioQuantity? Germination { get; init; }
 
     /// <summary>Relative standard uncertainty of the seeds that were put down.</summary>
-    [Default(typeof(StandCountDefaults), nameof(StandCountDefaults.SowingUncertainty))]
+    [Default(typeof(SownSeedDefaults), nameof(SownSeedDefaults.MeteringUncertainty))]
     public RatioQuantity? Uncertainty { get; init; }
 }
 

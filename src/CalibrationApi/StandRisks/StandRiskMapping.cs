@@ -56,7 +56,7 @@ internal static class StandRiskMapping
     };
 
     private static CountPerArea? SeedsIn(MassPerAreaQuantity? rate, StandRiskRequest request) => rate is null ? null
-        : SeedingRate.SeedsIn(rate.Read(), request.KernelMass!.Read(), request.Purity?.Canonical() ?? StandRiskDefaults.Purity.Value.Canonical);
+        : SeedingRate.SeedsIn(rate.Read(), request.KernelMass!.Read(), request.Purity?.Canonical() ?? SownSeedDefaults.Purity.Value.Canonical);
 
     private static RateAnswer? Rate(SownRate? rate, AnswerUnits units) => rate is null ? null : new RateAnswer
     {

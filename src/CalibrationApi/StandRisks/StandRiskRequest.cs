@@ -1,4 +1,5 @@
 using CalibrationApi.Contract;
+using CalibrationApi.Engine.SeedingRates;
 using CalibrationApi.Engine.StandRisks;
 using CalibrationApi.Quantities;
 
@@ -33,11 +34,11 @@ public sealed class StandRiskRequest
     public RatioQuantity? KernelMassUncertainty { get; init; }
 
     /// <summary>Share of the mass that is pure seed; goes with kernelMass.</summary>
-    [Default(typeof(StandRiskDefaults), nameof(StandRiskDefaults.Purity))]
+    [Default(typeof(SownSeedDefaults), nameof(SownSeedDefaults.Purity))]
     public RatioQuantity? Purity { get; init; }
 
     /// <summary>Relative standard uncertainty of what the meter puts down.</summary>
-    [Default(typeof(StandRiskDefaults), nameof(StandRiskDefaults.MeteringUncertainty))]
+    [Default(typeof(SownSeedDefaults), nameof(SownSeedDefaults.MeteringUncertainty))]
     public RatioQuantity? MeteringUncertainty { get; init; }
 
     /// <summary>A rate of your own, in pure seeds per area. Give this or rate; the answer has its probability.</summary>
