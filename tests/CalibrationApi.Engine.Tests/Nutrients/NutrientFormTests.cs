@@ -1,5 +1,4 @@
 using CalibrationApi.Engine.Nutrients;
-using CalibrationApi.Engine.ProductRates;
 
 namespace CalibrationApi.Engine.Tests.ProductRates;
 
