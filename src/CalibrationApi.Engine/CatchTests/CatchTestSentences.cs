@@ -6,7 +6,6 @@ namespace CalibrationApi.Engine.CatchTests;
 /// <summary>The headline and the reasons of a verdict in plain words.</summary>
 internal static class CatchTestSentences
 {
-    private const double AlmostCertain = 0.995;
     private const double RoundsToNothing = 0.0005;
 
     public static FormattableString Headline(CatchTestResult result)
@@ -50,7 +49,7 @@ internal static class CatchTestSentences
         {
             case CatchTestVerdict.Rule.LikelyMistake:
                 var named = result.LikelyMistakes.Named!;
-                return Finding.Stop(FindingCode.LikelyMistake, named.Probability >= AlmostCertain
+                return Finding.Stop(FindingCode.LikelyMistake, named.Probability >= ProbabilityWords.AlmostCertain
                     ? (FormattableString)$"{named.Detail} It is almost certain."
                     : $"{named.Detail} Its probability is {new Ratio(named.Probability):F0}.");
             case CatchTestVerdict.Rule.MistakeNotToldApart:
@@ -75,7 +74,7 @@ internal static class CatchTestSentences
                 return Finding.Warning(FindingCode.LargeChange,
                     $"A change of {new Ratio(result.Change!.Delta.Value):F1} reaches the {new Ratio(settings.SecondCatchChange):0.##} from which a second, agreeing catch is asked for.");
             case CatchTestVerdict.Rule.WithinTolerance:
-                var likely = Likely(result.Change!.ProbabilityWithinTolerance);
+                var likely = ProbabilityWords.Likely(result.Change!.ProbabilityWithinTolerance);
                 return result.Change.IsDetected
                     ? Finding.Note(FindingCode.WithinTolerance, $"The meter has changed a little, but the value in force is still within {tolerance:0.##} of the truth with a probability of {likely}.")
                     : Finding.Note(FindingCode.NoPracticalChange, $"The change is smaller than its own uncertainty, and the value in force is within {tolerance:0.##} of the truth with a probability of {likely}.");
@@ -83,10 +82,10 @@ internal static class CatchTestSentences
                 return Finding.Note(FindingCode.NoValueInForce, $"No value is in force to compare with.");
             case CatchTestVerdict.Rule.Changed:
                 return Finding.Warning(FindingCode.ChangeDetected,
-                    $"The value in force is within {tolerance:0.##} of the truth with a probability of {OnlyLikely(result.Change!.ProbabilityWithinTolerance)}; {Agreement(result)}.");
+                    $"The value in force is within {tolerance:0.##} of the truth with a probability of {ProbabilityWords.OnlyLikely(result.Change!.ProbabilityWithinTolerance)}; {Agreement(result)}.");
             default:
                 return Finding.Warning(FindingCode.WithinToleranceNotShown,
-                    $"The change is smaller than its own uncertainty, but the value in force is within {tolerance:0.##} of the truth with a probability of {OnlyLikely(result.Change!.ProbabilityWithinTolerance)}.");
+                    $"The change is smaller than its own uncertainty, but the value in force is within {tolerance:0.##} of the truth with a probability of {ProbabilityWords.OnlyLikely(result.Change!.ProbabilityWithinTolerance)}.");
         }
     }
 
@@ -101,15 +100,6 @@ internal static class CatchTestSentences
     private static FormattableString Keep(CatchTestResult result) => result.InForce is { } number
         ? (FormattableString)$"Keep {number.InWords}."
         : $"Keep {result.Change!.Reference.Value}.";
-
-    // Nothing that rests on a handful of catches is certain, whatever the rounding of a percentage says.
-    private static FormattableString Likely(double probability) => probability >= AlmostCertain
-        ? (FormattableString)$"more than {new Ratio(0.99):F0}"
-        : $"{new Ratio(probability):F0}";
-
-    private static FormattableString OnlyLikely(double probability) => probability <= 1 - AlmostCertain
-        ? (FormattableString)$"less than {new Ratio(0.01):F0}"
-        : $"only {new Ratio(probability):F0}";
 
     private static string Agreement(CatchTestResult result)
     {

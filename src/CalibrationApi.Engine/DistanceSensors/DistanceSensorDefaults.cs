@@ -34,6 +34,9 @@ public static class DistanceSensorDefaults
     /// <summary>Smallest step of a count of wheel turns.</summary>
     public static DefaultValue TurnResolution => CatchTestDefaults.TurnResolution;
 
+    /// <summary>Distance over which a controller counts pulses.</summary>
+    public static DefaultValue EntryDistance { get; } = new(new Length(100), "the usual distance of controllers; common practice, no published source");
+
     /// <summary>Largest acceptable deviation of the value in force.</summary>
     public static DefaultValue Tolerance { get; } = new(new Ratio(0.02), "leaves most of the published 5 % on the rate to the metering; judgement, no published source");
 

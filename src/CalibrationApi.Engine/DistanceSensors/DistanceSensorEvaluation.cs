@@ -147,6 +147,8 @@ public static class DistanceSensorEvaluation
             assumptions.Add(DistanceSensorDefaults.WantedPrecision.Assumed("wantedPrecision"));
         if (question.SecondRunChange is null && question.ValueInForce is not null)
             assumptions.Add(DistanceSensorDefaults.SecondRunChange.Assumed("secondRunChange"));
+        if (question.ControllerEntry is { DistanceIsAssumed: true })
+            assumptions.Add(DistanceSensorDefaults.EntryDistance.Assumed("controllerEntry/distance"));
         if (question.Width is { PassToPass: null })
             assumptions.Add(new("width/passToPass", null, "not measured: taken as openers times spacing, without overlap or gap between passes"));
         if (question.Width is { InForce: null })

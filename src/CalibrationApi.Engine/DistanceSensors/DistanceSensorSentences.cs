@@ -9,7 +9,6 @@ namespace CalibrationApi.Engine.DistanceSensors;
 internal static class DistanceSensorSentences
 {
     private const double RoundsToNothing = 0.0005;
-    private const double AlmostCertain = 0.995;
 
     public static FormattableString Headline(DistanceSensorResult result)
     {
@@ -57,16 +56,16 @@ internal static class DistanceSensorSentences
                     $"A change of {new Ratio(result.Change!.Delta.Value):F1} is so large that a second, agreeing run is asked for.");
             case DistanceSensorVerdict.Rule.WithinTolerance:
                 return result.Change!.IsDetected
-                    ? Finding.Note(FindingCode.WithinTolerance, $"The sensor has changed a little, but the value in force is still within {tolerance:0.##} of the truth with a probability of {Likely(probability)}.")
-                    : Finding.Note(FindingCode.NoPracticalChange, $"The change is smaller than its own uncertainty, and the value in force is within {tolerance:0.##} of the truth with a probability of {Likely(probability)}.");
+                    ? Finding.Note(FindingCode.WithinTolerance, $"The sensor has changed a little, but the value in force is still within {tolerance:0.##} of the truth with a probability of {ProbabilityWords.Likely(probability)}.")
+                    : Finding.Note(FindingCode.NoPracticalChange, $"The change is smaller than its own uncertainty, and the value in force is within {tolerance:0.##} of the truth with a probability of {ProbabilityWords.Likely(probability)}.");
             case DistanceSensorVerdict.Rule.NothingInForce:
                 return Finding.Note(FindingCode.NoValueInForce, $"No value is in force to compare with.");
             case DistanceSensorVerdict.Rule.Changed:
                 return Finding.Warning(FindingCode.DistanceChanged,
-                    $"The value in force is within {tolerance:0.##} of the truth with a probability of {OnlyLikely(probability)}; it rests on {CountWords.Of(result.Runs.Count)} run{(result.Runs.Count == 1 ? "" : "s")}.");
+                    $"The value in force is within {tolerance:0.##} of the truth with a probability of {ProbabilityWords.OnlyLikely(probability)}; it rests on {CountWords.Of(result.Runs.Count)} run{(result.Runs.Count == 1 ? "" : "s")}.");
             default:
                 return Finding.Warning(FindingCode.WithinToleranceNotShown,
-                    $"The change is smaller than its own uncertainty, but the value in force is within {tolerance:0.##} of the truth with a probability of {OnlyLikely(probability)}.");
+                    $"The change is smaller than its own uncertainty, but the value in force is within {tolerance:0.##} of the truth with a probability of {ProbabilityWords.OnlyLikely(probability)}.");
         }
     }
 
@@ -106,14 +105,6 @@ internal static class DistanceSensorSentences
 
     // More pulses than the controller believes in make it count more distance than was driven.
     private static string MuchOrLittle(DistanceSensorResult result) => result.Change!.Delta.Value > 0 ? "much" : "little";
-
-    private static FormattableString Likely(double probability) => probability >= AlmostCertain
-        ? (FormattableString)$"more than {new Ratio(0.99):F0}"
-        : $"{new Ratio(probability):F0}";
-
-    private static FormattableString OnlyLikely(double probability) => probability <= 1 - AlmostCertain
-        ? (FormattableString)$"less than {new Ratio(0.01):F0}"
-        : $"only {new Ratio(probability):F0}";
 
     private static string More(int runs) => runs == 1 ? "Drive one more run." : $"Drive {CountWords.Of(runs)} more runs.";
 

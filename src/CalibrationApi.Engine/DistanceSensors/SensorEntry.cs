@@ -9,9 +9,6 @@ public sealed record SensorEntry
     /// <summary>Most decimals a controller is believed to take.</summary>
     public const int MostDecimals = 9;
 
-    /// <summary>Distance over which pulses are counted where none is stated, m: common practice.</summary>
-    public const double UsualDistance = 100;
-
     private SensorEntry(SensorForm form, Unit unit, double distance, int decimals)
     {
         ArgumentOutOfRangeException.ThrowIfNegative(decimals);
@@ -32,6 +29,14 @@ public sealed record SensorEntry
 
     /// <summary>Decimals the controller takes, 0 to <see cref="MostDecimals"/>.</summary>
     public int Decimals { get; }
+
+    /// <summary>Nobody stated the distance over which pulses are counted.</summary>
+    public bool DistanceIsAssumed { get; private init; }
+
+    /// <summary>Pulses over the usual distance (<see cref="DistanceSensorDefaults.EntryDistance"/>), where none is stated.</summary>
+    /// <param name="decimals">Decimals the controller takes.</param>
+    public static SensorEntry PulsesOverUsualDistance(int decimals) =>
+        PulsesOver(DistanceSensorDefaults.EntryDistance.Value.Canonical, UnitTable.Get("m"), decimals) with { DistanceIsAssumed = true };
 
     /// <summary>Pulses over a distance.</summary>
     /// <param name="distance">The distance in <paramref name="unit"/>, above 0.</param>

@@ -18,7 +18,13 @@ public enum SensorForm
 /// <summary>A number as a controller holds it.</summary>
 /// <param name="Form">Its form.</param>
 /// <param name="Canonical">Pulses per metre, metres per pulse or metres per turn; above 0.</param>
-public readonly record struct SensorValue(SensorForm Form, double Canonical);
+public readonly record struct SensorValue(SensorForm Form, double Canonical)
+{
+    /// <summary>Pulses over a distance.</summary>
+    /// <param name="pulses">Pulses, above 0.</param>
+    /// <param name="distance">The distance, above 0.</param>
+    public static SensorValue PulsesOver(double pulses, Length distance) => new(SensorForm.PulsesPerDistance, pulses / distance.Metres);
+}
 
 /// <summary>How counts relate to pulses and to turns of the wheel.</summary>
 /// <param name="IsPulses">A count is a pulse; otherwise a turn of a wheel whose pulses are unknown.</param>

@@ -34,6 +34,8 @@ internal static class DriveWheelAssumptions
             assumptions.Add(new("repeatabilityDegreesOfFreedom", null, "default: the stated repeatability counts as known with 4 degrees of freedom; judgement, no published source"));
         }
 
+        if (question.OutletsCaught is null && question.Outlets > 1)
+            assumptions.Add(new("outletsCaught", null, "not stated: taken as all outlets"));
         if (question.OutletsCaught < question.Outlets && question.OutletSpread is null)
             assumptions.Add(question.Tests.All(test => test.PerOutlet.Count >= 3)
                 ? new("outletSpread", null, "taken from the outlets that were weighed one by one")

@@ -33,9 +33,9 @@ internal static class DriveWheelSentences
             Verdict.Investigate => [Finding.Stop(FindingCode.RateImplausible,
                 $"A rate of {new MassPerArea(rate.Value):0.##} is outside of what seeding machines put down, {Least:0.##} to {Most:0}. Check units, turns, width and circumference.")],
             Verdict.Keep => [Finding.Note(FindingCode.WithinTolerance,
-                $"The rate is within {tolerance:0.##} of the target with a probability of {Likely(acceptance.Probability)}.")],
+                $"The rate is within {tolerance:0.##} of the target with a probability of {ProbabilityWords.Likely(acceptance.Probability)}.")],
             Verdict.Adopt => [Finding.Warning(FindingCode.RateOffTarget,
-                $"The rate is within {tolerance:0.##} of the target with a probability of only {probability:F0}.")],
+                $"The rate is within {tolerance:0.##} of the target with a probability of {ProbabilityWords.OnlyLikely(acceptance.Probability)}.")],
             _ => [Finding.Warning(FindingCode.RateNotShown,
                 $"The rate is within {tolerance:0.##} of the target with a probability of {probability:F0}: not enough to keep the setting, and too much to change it.")],
         };
@@ -87,10 +87,6 @@ internal static class DriveWheelSentences
         : $"As a first step, make the setting {correction.Factor:0.000} times what it is.";
 
     private static FormattableString Each(Mass? perOutlet) => perOutlet is { } mass ? (FormattableString)$" in all, {mass} from each outlet" : $" in all";
-
-    private static FormattableString Likely(double probability) => probability >= 0.995
-        ? (FormattableString)$"more than {new Ratio(0.99):F0}"
-        : $"{new Ratio(probability):F0}";
 
     private static void Implausible(DriveWheelQuestion question, DriveWheelResult result, List<Finding> findings)
     {

@@ -101,6 +101,7 @@ internal static class DistanceSensorMapping
     private static SensorValue Read(ValueOfSensor value) => value switch
     {
         { PulsesPerDistance: { } pulses } => new(SensorForm.PulsesPerDistance, pulses.Canonical()),
+        { Pulses: { } count } => SensorValue.PulsesOver(count, value.Distance!.Read()),
         { DistancePerPulse: { } distance } => new(SensorForm.DistancePerPulse, distance.Canonical()),
         _ => new(SensorForm.WheelCircumference, value.WheelCircumference!.Canonical()),
     };
@@ -112,7 +113,7 @@ internal static class DistanceSensorMapping
             return SensorEntry.LengthOf(form, UnitTable.Get(entry.Unit!), entry.Decimals!.Value);
         return entry.Distance is { } distance
             ? SensorEntry.PulsesOver(distance.Value!.Value, UnitTable.Get(distance.Unit!), entry.Decimals!.Value)
-            : SensorEntry.PulsesOver(SensorEntry.UsualDistance, UnitTable.Get("m"), entry.Decimals!.Value);
+            : SensorEntry.PulsesOverUsualDistance(entry.Decimals!.Value);
     }
 
     private static RunAnswer ToAnswer(EvaluatedRun run, SensorCounts counts, AnswerUnits units) => new()

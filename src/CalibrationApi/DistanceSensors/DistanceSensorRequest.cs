@@ -88,11 +88,17 @@ public sealed class RunOfSensor
     public TimeQuantity? Time { get; init; }
 }
 
-/// <summary>A number as a controller holds it: exactly one of the three.</summary>
+/// <summary>A number as a controller holds it: exactly one of pulsesPerDistance, pulses with their distance, distancePerPulse and wheelCircumference.</summary>
 public sealed class ValueOfSensor
 {
     /// <summary>Pulses per distance.</summary>
     public PulsesPerDistanceQuantity? PulsesPerDistance { get; init; }
+
+    /// <summary>Pulses as the controller shows them, a plain count over <c>distance</c>.</summary>
+    public double? Pulses { get; init; }
+
+    /// <summary>Distance over which the controller counts these pulses, for example 400 ft; goes with pulses.</summary>
+    public LengthQuantity? Distance { get; init; }
 
     /// <summary>Distance driven from one pulse to the next.</summary>
     public LengthQuantity? DistancePerPulse { get; init; }
@@ -107,7 +113,8 @@ public sealed class EntryOfSensor
     /// <summary>The form: <c>pulses-per-distance</c>, <c>distance-per-pulse</c> or <c>wheel-circumference</c>.</summary>
     public string? Form { get; init; }
 
-    /// <summary>Distance over which the controller counts pulses; only with that form. Default 100 m: common practice.</summary>
+    /// <summary>Distance over which the controller counts pulses; only with that form.</summary>
+    [Default(typeof(DistanceSensorDefaults), nameof(DistanceSensorDefaults.EntryDistance))]
     public LengthQuantity? Distance { get; init; }
 
     /// <summary>Unit of the number; needed for the two forms that are lengths.</summary>

@@ -77,7 +77,7 @@ internal sealed class DistanceSensorRequestValidator : AbstractValidator<Distanc
 
     private static IEnumerable<string> Given(ValueOfSensor value)
     {
-        if (value.PulsesPerDistance is not null)
+        if (value.PulsesPerDistance is not null || value.Pulses is not null)
             yield return Words.Of(SensorForm.PulsesPerDistance);
         if (value.DistancePerPulse is not null)
             yield return Words.Of(SensorForm.DistancePerPulse);
@@ -107,13 +107,19 @@ internal sealed class ValueOfSensorValidator : AbstractValidator<ValueOfSensor>
     public ValueOfSensorValidator()
     {
         RuleFor(value => value.PulsesPerDistance).Measured();
+        RuleFor(value => value.Pulses).Number(1, 1_000_000_000);
+        RuleFor(value => value.Distance).Measured(new(1, 10_000, "m"));
         RuleFor(value => value.DistancePerPulse).Measured(new(0, 100, "m", ExcludesLeast: true));
         RuleFor(value => value.WheelCircumference).Measured(new(0, 100, "m", ExcludesLeast: true));
         RuleFor(value => value).Custom((value, context) =>
         {
-            Quantity?[] given = [value.PulsesPerDistance, value.DistancePerPulse, value.WheelCircumference];
+            object?[] given = [value.PulsesPerDistance, value.Pulses, value.DistancePerPulse, value.WheelCircumference];
             if (given.All(one => one is null))
-                context.Report(nameof(value.PulsesPerDistance), ErrorCode.MemberMissing, "The value is missing. Give one of: pulsesPerDistance, distancePerPulse, wheelCircumference.");
+                context.Report(nameof(value.PulsesPerDistance), ErrorCode.MemberMissing, "The value is missing. Give one of: pulsesPerDistance, pulses with their distance, distancePerPulse, wheelCircumference.");
+            if (value.Pulses is not null && value.Distance is null)
+                context.Report(nameof(value.Distance), ErrorCode.MemberMissing, "A count of pulses says nothing without its distance. Add the distance over which the controller counts them.");
+            if (value.Pulses is null && value.Distance is not null)
+                context.Report(nameof(value.Distance), ErrorCode.SettingsAtOdds, "A distance goes with pulses only. Leave it out, or give the pulses.");
             if (given.Count(one => one is not null) > 1)
                 context.Report("", ErrorCode.SettingsAtOdds, "The value is given in more than one form. Give the one that the controller shows.");
         });

@@ -118,6 +118,13 @@ public sealed class DriveWheelEvaluationTests
     }
 
     [Fact]
+    public void Outlets_OfWhichNobodySaysHowManyWereCaught_AreAssumedToBeAll()
+    {
+        Assert.Contains(DriveWheelEvaluation.Evaluate(Drill(OnTarget)).Assumptions, assumption => assumption.Name == "outletsCaught");
+        Assert.DoesNotContain(DriveWheelEvaluation.Evaluate(Drill(OnTarget) with { OutletsCaught = 20 }).Assumptions, assumption => assumption.Name == "outletsCaught");
+    }
+
+    [Fact]
     public void Outlets_WeighedApart_AreComparedWithTheirMean()
     {
         var question = Drill() with

@@ -24,6 +24,8 @@ public sealed class DistanceSensorRequestValidatorTests
     [InlineData("/valueInForce", "{}", "#/valueInForce/pulsesPerDistance", ErrorCode.MemberMissing)]
     [InlineData("/valueInForce/distancePerPulse", """{ "value": 7.6, "unit": "cm" }""", "#/valueInForce", ErrorCode.SettingsAtOdds)]
     [InlineData("/valueInForce/pulsesPerDistance/value", "0", "#/valueInForce/pulsesPerDistance", ErrorCode.NumberOutOfRange)]
+    [InlineData("/valueInForce", """{ "pulses": 1310 }""", "#/valueInForce/distance", ErrorCode.MemberMissing)]
+    [InlineData("/valueInForce/distance", """{ "value": 100, "unit": "m" }""", "#/valueInForce/distance", ErrorCode.SettingsAtOdds)]
     [InlineData("/controllerEntry/form", "\"pulses\"", "#/controllerEntry/form", ErrorCode.WordUnknown)]
     [InlineData("/controllerEntry/form", "\"distance-per-pulse\"", "#/controllerEntry/unit", ErrorCode.MemberMissing)]
     [InlineData("/controllerEntry/form", "\"wheel-circumference\"", "#/controllerEntry/distance", ErrorCode.SettingsAtOdds)]

@@ -84,6 +84,7 @@ public sealed class EvaluateDistanceSensorTests
 
     [Theory]
     [InlineData("""{ "distancePerPulse": { "value": 7.633587786259542, "unit": "cm" } }""")]
+    [InlineData("""{ "pulses": 1597.152, "distance": { "value": 400, "unit": "ft" } }""")]
     [InlineData("""{ "wheelCircumference": { "value": 3.0534351145038168, "unit": "m" } }""")]
     public async Task ValueInForce_InAnyForm_IsTheSameComparison(string value)
     {
@@ -122,6 +123,15 @@ public sealed class EvaluateDistanceSensorTests
         Assert.False(answer.Has("/enter"));
         Assert.False(answer.Has("/effectIfNumbersStay"));
         Assert.False(answer.Has("/width"));
+    }
+
+    [Fact]
+    public async Task Entry_WithoutItsDistance_CountsOverAHundredMetresAndSaysSo()
+    {
+        var answer = await Question.Of(Question.DistanceSensor).Without("/controllerEntry/distance").AnswerAsync();
+
+        Assert.Equal((100, "m"), answer.Quantity("/enter/distance"));
+        Assert.Contains("controllerEntry/distance", answer.List("/assumptions").Select(one => one!["name"]!.GetValue<string>()));
     }
 
     [Fact]

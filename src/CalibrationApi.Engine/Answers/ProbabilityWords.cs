@@ -1,0 +1,20 @@
+using CalibrationApi.Engine.Quantities;
+
+namespace CalibrationApi.Engine.Answers;
+
+/// <summary>Probabilities as sentences want them. Nothing that rests on a handful of readings is certain, whatever the rounding of a percentage says.</summary>
+internal static class ProbabilityWords
+{
+    /// <summary>From here on a probability is told as almost certain; its complement as almost impossible.</summary>
+    public const double AlmostCertain = 0.995;
+
+    /// <summary>A probability that speaks for something.</summary>
+    public static FormattableString Likely(double probability) => probability >= AlmostCertain
+        ? (FormattableString)$"more than {new Ratio(0.99):F0}"
+        : $"{new Ratio(probability):F0}";
+
+    /// <summary>A probability that speaks against something.</summary>
+    public static FormattableString OnlyLikely(double probability) => probability <= 1 - AlmostCertain
+        ? (FormattableString)$"less than {new Ratio(0.01):F0}"
+        : $"only {new Ratio(probability):F0}";
+}
