@@ -14,6 +14,8 @@ public sealed class MutatedQuestionsTests
     [InlineData(Question.CatchTest, 20261)]
     [InlineData(Question.CatchPlan, 20262)]
     [InlineData(Question.MeterSpeed, 20263)]
+    [InlineData(Question.BulkDensity, 20264)]
+    [InlineData(Question.VolumeCheck, 20265)]
     public async Task Post_QuestionChangedAtRandom_IsAnsweredOrRefusedButNeverFails(string operation, int seed)
     {
         var random = new Random(seed);
