@@ -94,7 +94,7 @@ internal static class DensityFindings
         {
             var number = read.Unit.FromCanonical(read.Density.KilogramsPerCubicMetre);
             yield return Finding.Note(FindingCode.OtherBushel,
-                $"This is {number:0.###} lb in a {Bushel(read.Unit)} bushel. The same number by the {Bushel(other)} bushel would be {new BulkDensity(other.Canonical(number))}: the two differ by {new Ratio(UnitTable.Get("bu-imp").ToSi.Value / UnitTable.Get("bu-us").ToSi.Value - 1):0.##}.");
+                $"This was taken as {number:0.###} lb in {Bushel(read.Unit)} bushel. If {Bushel(other)} bushel was meant, it is {new BulkDensity(other.Canonical(number))}: the two bushels differ by {new Ratio(UnitTable.Get("bu-imp").ToSi.Value / UnitTable.Get("bu-us").ToSi.Value - 1):0.##}.");
         }
 
         if (loose is { } poured)
@@ -109,5 +109,5 @@ internal static class DensityFindings
         _ => null,
     };
 
-    private static string Bushel(Unit unit) => unit.Symbol == "lb/bu-us" ? "US (Winchester)" : "imperial (Avery)";
+    private static string Bushel(Unit unit) => unit.Symbol == "lb/bu-us" ? "a US (Winchester)" : "an imperial (Avery)";
 }

@@ -14,6 +14,9 @@ public sealed record VolumeCheckQuestion
     /// <summary>Bulk density of the product rho, above 0.</summary>
     public required Uncertain<BulkDensity> Density { get; init; }
 
+    /// <summary>The unit in which the density was given; a slip is looked for with it.</summary>
+    public Unit? DensityUnit { get; init; }
+
     /// <summary>What is known of the fill efficiency; null takes the default.</summary>
     public FillEfficiency? Fill { get; init; }
 

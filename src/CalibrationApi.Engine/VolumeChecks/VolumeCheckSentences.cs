@@ -7,17 +7,8 @@ namespace CalibrationApi.Engine.VolumeChecks;
 /// <summary>What is worth saying about a volume check; no verdict, because the element was not tested here.</summary>
 internal static class VolumeCheckSentences
 {
-    // What goes wrong with such numbers, as the ratio of the value to the expected one. Ratios of units are exact.
-    private static readonly (double Ratio, string Words)[] Slips =
-    [
-        (1 / Ratio("lb", "kg"), "a value in pounds taken as kilograms"),
-        (Ratio("lb", "kg"), "a value in kilograms taken as pounds"),
-        (10, "a slip of the decimal point"),
-        (0.1, "a slip of the decimal point"),
-        (Ratio("lb/bu-us", "kg/hL"), "a density in lb/bu-us stated as kg/hL"),
-        (Ratio("lb/ft3", "kg/hL"), "a density in lb/ft3 stated as kg/hL"),
-        (Ratio("lb/ft3", "lb/bu-us"), "a density in lb/ft3 stated as lb/bu-us"),
-    ];
+    // Two units closer than this, such as those of the two bushels, cannot be told apart by a mass per revolution.
+    private const double LeastDifference = 0.1;
 
     public static FormattableString Headline(VolumeCheckQuestion question, LogInterval<MassPerRevolution> expected, CheckedValue? compared)
     {
@@ -39,10 +30,10 @@ internal static class VolumeCheckSentences
             yield break;
         if (IsTooFull(compared))
             yield return Finding.Warning(FindingCode.MoreThanTheElementHolds,
-                $"{question.Checked!.Value.Value} would need a fill efficiency of {compared.FillEfficiency.Median:F0}; more than {new Ratio(VolumeCheckDefaults.MostFillEfficiency):F0} is more than the element holds. {Reason(compared, expected)}");
+                $"{question.Checked!.Value.Value} would need a fill efficiency of {compared.FillEfficiency.Median:F0}; more than {new Ratio(VolumeCheckDefaults.MostFillEfficiency):F0} is more than the element holds. {Reason(question, compared, expected)}");
         else if (IsUnusual(compared))
             yield return Finding.Warning(FindingCode.FillUnlikeExpected,
-                $"{question.Checked!.Value.Value} against {expected.Median} expected is {Against(compared.Ratio)}, {Math.Abs(compared.Deviations!.Value):0.0} standard deviations away. {Reason(compared, expected)}");
+                $"{question.Checked!.Value.Value} against {expected.Median} expected is {Against(compared.Ratio)}, {Math.Abs(compared.Deviations!.Value):0.0} standard deviations away. {Reason(question, compared, expected)}");
     }
 
     private static bool IsTooFull(CheckedValue compared) => Threshold.IsAbove(compared.FillEfficiency.Median.Fraction, VolumeCheckDefaults.MostFillEfficiency);
@@ -55,15 +46,36 @@ internal static class VolumeCheckSentences
             ? (FormattableString)$"{new Ratio(Math.Abs(ratio - 1)):0.#} {(ratio > 1 ? "above" : "below")} that"
             : $"{ratio:0.#} times that";
 
-    private static FormattableString Reason(CheckedValue compared, LogInterval<MassPerRevolution> expected)
+    private static FormattableString Reason(VolumeCheckQuestion question, CheckedValue compared, LogInterval<MassPerRevolution> expected)
     {
-        // A slip is named when it leaves a difference that the spread explains easily.
-        var words = Slips.Where(slip => Math.Abs(Math.Log(compared.Ratio / slip.Ratio)) <= expected.Spread).OrderBy(slip => Math.Abs(Math.Log(compared.Ratio / slip.Ratio))).Select(slip => slip.Words).ToArray();
+        // A slip is named when it leaves a difference that the spread explains easily; of many, the two that fit best.
+        string[] words = [.. Slips(question.DensityUnit)
+            .Select(slip => (slip.Words, Left: Math.Abs(Math.Log(compared.Ratio / slip.Ratio))))
+            .Where(slip => slip.Left <= expected.Spread)
+            .OrderBy(slip => slip.Left)
+            .Select(slip => slip.Words)
+            .Take(2)];
         var low = compared.Ratio < 1 ? " A tank that bridges, an element that was not primed or a meter that stood still part of the time also delivers less." : "";
         return words.Length > 0
             ? $"It would fit {string.Join(" or ", words)}. Otherwise check that the element, its displacement and the density are those of this product.{low}"
             : (FormattableString)$"Check that the element, its displacement and the density are those of this product, and the units of all three.{low}";
     }
 
-    private static double Ratio(string meant, string stated) => UnitTable.Get(meant).ToSi.Value / UnitTable.Get(stated).ToSi.Value;
+    // What goes wrong with such numbers, as the ratio of the value to the expected one.
+    private static IEnumerable<(double Ratio, string Words)> Slips(Unit? densityUnit)
+    {
+        var pound = UnitTable.Get("lb").ToSi.Value;
+        yield return (1 / pound, "a value in pounds taken as kilograms");
+        yield return (pound, "a value in kilograms taken as pounds");
+        yield return (10, "a slip of the decimal point");
+        yield return (0.1, "a slip of the decimal point");
+        if (densityUnit is not { } stated)
+            yield break;
+        foreach (var meant in UnitTable.Of(Dimension.BulkDensity))
+        {
+            var ratio = meant.ToSi.Value / stated.ToSi.Value;
+            if (Math.Abs(Math.Log(ratio)) > LeastDifference)
+                yield return (ratio, $"a density in {meant.Symbol} stated as {stated.Symbol}");
+        }
+    }
 }

@@ -18,7 +18,7 @@ internal static class BulkDensityMapping
         var first = request.Weighed?.Weighings![0];
         var mass = Quantity.UnitOf(first?.Net ?? first?.Gross ?? request.FilledTank?.Mass);
         var rate = Quantity.UnitOf(request.Tank?.TargetRate);
-        return AnswerUnits.For(
+        var units = AnswerUnits.For(
             choice,
             mass?.Symbol is "lb" or "oz" or "ton-us" ? UnitTable.Get("lb/ft3") : null,
             mass,
@@ -27,6 +27,8 @@ internal static class BulkDensityMapping
             Quantity.UnitOf(request.Weighed?.Volume ?? request.FilledTank?.Volume),
             rate,
             rate?.Symbol == "lb/ac" ? UnitTable.Get("ac") : null);
+        // Nobody buys fertilizer by the bushel.
+        return choice == UnitsWord.UnitedStates && IsPrintedByTheCubicFoot(request.Reference) ? units.With(UnitTable.Get("lb/ft3")) : units;
     }
 
     public static BulkDensityQuestion ToEngine(BulkDensityRequest request) => new()
@@ -66,6 +68,9 @@ internal static class BulkDensityMapping
         Findings = units.Findings(result.Findings),
         EngineVersion = EngineVersion.Current,
     };
+
+    private static bool IsPrintedByTheCubicFoot(string? reference) =>
+        Words.Read<ReferenceMaterial>(reference) is { } material && ReferenceDensities.Of(material)[0].Unit.Symbol == "lb/ft3";
 
     private static DensityEvidence Evidence(BulkDensityRequest request)
     {

@@ -27,6 +27,7 @@ internal static class VolumeCheckMapping
         Element = request.Element,
         Displacement = new(request.Displacement!.Read(), request.Displacement.RelativeUncertainty?.Canonical()),
         Density = Read(request.BulkDensity!),
+        DensityUnit = Quantity.UnitOf(request.BulkDensity),
         Fill = request.LearnedFrom is { } earlier
             ? new LearnedFill(Read(earlier.MassPerRevolution!), Read(earlier.BulkDensity!), earlier.Spread?.Canonical())
             : new StatedFill(request.FillEfficiency?.Canonical(), request.FillEfficiencySpread?.Canonical()),

@@ -101,7 +101,7 @@ public sealed class BulkDensityEvaluationTests
     {
         var finding = Assert.Single(Of(Read(60, "lb/bu-us", isTestWeight: true)).Findings, finding => finding.Code == FindingCode.OtherBushel);
 
-        Assert.Contains("60 lb in a US (Winchester) bushel", finding.Detail.InMetric(), StringComparison.Ordinal);
+        Assert.Contains("60 lb in a US (Winchester) bushel. If an imperial (Avery) bushel was meant", finding.Detail.InMetric(), StringComparison.Ordinal);
         Assert.Contains("3.21 %", finding.Detail.InMetric(), StringComparison.Ordinal);
         Assert.DoesNotContain(Of(Read(78, "kg/hL", isTestWeight: true)).Findings, other => other.Code == FindingCode.OtherBushel);
     }

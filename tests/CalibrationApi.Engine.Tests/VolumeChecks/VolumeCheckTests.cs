@@ -98,6 +98,15 @@ public sealed class VolumeCheckTests
         Assert.Contains("more than it holds", result.Headline.InMetric(), StringComparison.Ordinal);
     }
 
+    // A density given in lb/ft3 cannot have been meant in kg/hL and stated as kg/hL.
+    [Fact]
+    public void Findings_SlipOfTheDensity_StartsFromTheUnitThatWasStated()
+    {
+        var result = Of(Question() with { DensityUnit = UnitTable.Get("lb/ft3"), Checked = new(new MassPerRevolution(0.342 * 1.2872)) });
+
+        Assert.DoesNotContain("stated as kg/hL", Assert.Single(result.Findings).Detail.InMetric(), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Findings_MuchLessThanExpected_AreWarnedOf()
     {
@@ -120,6 +129,7 @@ public sealed class VolumeCheckTests
         Element = "coarse roller",
         Displacement = new(new Volume(0.61e-3)),
         Density = new(new BulkDensity(620)),
+        DensityUnit = UnitTable.Get("kg/hL"),
     };
 
     private static VolumeCheckQuestion Certain() => Question() with

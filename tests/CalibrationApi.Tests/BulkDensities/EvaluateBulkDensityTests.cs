@@ -112,6 +112,14 @@ public sealed class EvaluateBulkDensityTests
     }
 
     [Fact]
+    public async Task Query_UnitsUsOfAFertilizer_IsByTheCubicFoot()
+    {
+        var answer = await Without("/weighed").With("/reference", "\"urea-granular\"").AnswerAsync("?units=us");
+
+        Assert.Equal((46, "lb/ft3"), answer.Quantity("/bulkDensity"));
+    }
+
+    [Fact]
     public async Task Question_InPoundsAndInKilograms_HasTheSameAnswer()
     {
         const double Pound = 0.45359237;

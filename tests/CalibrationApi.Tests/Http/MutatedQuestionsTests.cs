@@ -20,6 +20,8 @@ public sealed class MutatedQuestionsTests
     [InlineData(Question.SeedingRate, 20264)]
     [InlineData(Question.NewLot, 20265)]
     [InlineData(Question.ProductRate, 20264)]
+    [InlineData(Question.BulkDensity, 20264)]
+    [InlineData(Question.VolumeCheck, 20265)]
     public async Task Post_QuestionChangedAtRandom_IsAnsweredOrRefusedButNeverFails(string operation, int seed)
     {
         var random = new Random(seed);
