@@ -28,7 +28,7 @@ public static class FanEvaluation
             FanSpeeds = speeds,
             AirFlows = flows,
             Loads = [.. Loads(question, groundSpeeds)],
-            Sentence = Sentence(speeds, flows),
+            Headline = Headline(speeds, flows),
             Findings = [.. Findings(speeds, question.FanSpeed, "fan speed", "fanSpeed"), .. Findings(flows, question.AirFlow, "air flow", "airFlow")],
         };
     }
@@ -70,7 +70,7 @@ public static class FanEvaluation
     private static CarriedMass Carried(double flow, VolumeFlow? air) =>
         new(new MassFlow(flow), air is { } known ? new BulkDensity(flow / known.CubicMetresPerSecond) : null);
 
-    private static FormattableString Sentence(CommonWindow<RotationalSpeed>? speeds, CommonWindow<VolumeFlow>? flows) => (speeds, flows) switch
+    private static FormattableString Headline(CommonWindow<RotationalSpeed>? speeds, CommonWindow<VolumeFlow>? flows) => (speeds, flows) switch
     {
         (null, null) => $"No limits of the fan are stated.",
         ({ Exists: false }, _) or (_, { Exists: false }) => $"No setting of the fan suits all products.",

@@ -15,8 +15,11 @@ public sealed record FanResult
     /// <summary>Lowest and highest rates at slowest and fastest ground speed.</summary>
     public required IReadOnlyList<AirLoad> Loads { get; init; }
 
-    /// <summary>The sentence for the headline.</summary>
-    public required FormattableString Sentence { get; init; }
+    /// <summary>One sentence that a tired person understands.</summary>
+    public required FormattableString Headline { get; init; }
+
+    /// <summary>At least one setting suits all products, as far as limits are stated.</summary>
+    public bool Fits => FanSpeeds is not { Exists: false } && AirFlows is not { Exists: false };
 
     /// <summary>What was noticed.</summary>
     public required IReadOnlyList<Finding> Findings { get; init; }

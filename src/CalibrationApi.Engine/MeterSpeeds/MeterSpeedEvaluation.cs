@@ -35,7 +35,7 @@ public static class MeterSpeedEvaluation
         var fan = question.Fan is { } asked ? FanEvaluation.Evaluate(asked, speeds) : null;
         return new MeterSpeedResult
         {
-            Headline = fan is null ? Headline(elements) : $"{Headline(elements)} {fan.Sentence}",
+            Headline = fan is { Fits: false } ? $"{Headline(elements)} {fan.Headline}" : Headline(elements),
             Elements = elements,
             Capacity = capacity,
             Fan = fan,

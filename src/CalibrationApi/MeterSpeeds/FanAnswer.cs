@@ -6,6 +6,9 @@ namespace CalibrationApi.MeterSpeeds;
 /// <summary>Where the fan may stand for all products, and what its air carries.</summary>
 public sealed class FanAnswer
 {
+    /// <summary>Where to set the fan, in a sentence that can be shown as it is.</summary>
+    public required string Headline { get; init; }
+
     /// <summary>Fan speeds that all products allow; absent when no product states any.</summary>
     public FanSpeedWindow? FanSpeeds { get; init; }
 

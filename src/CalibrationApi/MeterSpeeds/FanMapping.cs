@@ -21,6 +21,7 @@ internal static class FanMapping
 
     public static FanAnswer ToAnswer(FanResult fan, AnswerUnits units) => new()
     {
+        Headline = units.Display.Write(fan.Headline),
         FanSpeeds = fan.FanSpeeds is { } speeds
             ? new FanSpeedWindow
             {

@@ -29,7 +29,7 @@ public sealed class FanEvaluationTests
         Assert.Contains("phosphate", finding.Detail.InMetric(), StringComparison.Ordinal);
         Assert.Contains("clover", finding.Detail.InMetric(), StringComparison.Ordinal);
         Assert.DoesNotContain("wheat", finding.Detail.InMetric(), StringComparison.Ordinal);
-        Assert.Equal("No setting of the fan suits all products.", result.Sentence.InMetric());
+        Assert.Equal("No setting of the fan suits all products.", result.Headline.InMetric());
     }
 
     [Fact]
@@ -42,7 +42,7 @@ public sealed class FanEvaluationTests
 
         Assert.Null(result.FanSpeeds);
         Assert.Empty(result.Findings);
-        Assert.Equal("No limits of the fan are stated.", result.Sentence.InMetric());
+        Assert.Equal("No limits of the fan are stated.", result.Headline.InMetric());
     }
 
     [Theory]
@@ -117,10 +117,21 @@ public sealed class FanEvaluationTests
     {
         var result = MeterSpeedEvaluation.Evaluate(Asked.Question([90], [9]) with { Fan = new FanQuestion { FanSpeed = Planned.Rpm(3400), Products = [Product("clover", 3000, 4000)] } });
 
-        Assert.EndsWith("Keep the fan at 3000 rpm to 4000 rpm.", result.Headline.InMetric(), StringComparison.Ordinal);
-        Assert.NotNull(result.Fan);
+        Assert.Equal("Keep the fan at 3000 rpm to 4000 rpm.", result.Fan!.Headline.InMetric());
+        Assert.DoesNotContain("fan", result.Headline.InMetric(), StringComparison.Ordinal);
         Assert.Contains(result.Cautions, caution => caution.Code == CautionCode.StoredPressure);
         Assert.Empty(MeterSpeedEvaluation.Evaluate(Asked.Question([90], [9])).Cautions);
+    }
+
+    [Fact]
+    public void Evaluate_MeterSpeedWithoutACommonWindow_SaysSoInTheHeadline()
+    {
+        var fan = new FanQuestion { FanSpeed = Planned.Rpm(3400), Products = [Product("clover", 2200, 3300), Product("phosphate", 3400, 4600)] };
+
+        Assert.EndsWith(
+            "No setting of the fan suits all products.",
+            MeterSpeedEvaluation.Evaluate(Asked.Question([90], [9]) with { Fan = fan }).Headline.InMetric(),
+            StringComparison.Ordinal);
     }
 
     private static FanResult Of(double rpm, params CarriedProduct[] products) =>

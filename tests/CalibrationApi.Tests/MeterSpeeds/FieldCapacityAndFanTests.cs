@@ -37,7 +37,7 @@ public sealed class FieldCapacityAndFanTests
         Assert.Equal((3400, "rpm"), answer.Quantity("/fan/fanSpeeds/minimum"));
         Assert.Equal("granular phosphate", answer.Word("/fan/fanSpeeds/minimumOf"));
         Assert.Equal((3800, "rpm"), answer.Quantity("/fan/fanSpeeds/maximum"));
-        Assert.EndsWith("Keep the fan at 3400 rpm to 3800 rpm.", answer.Word("/headline"), StringComparison.Ordinal);
+        Assert.Equal("Keep the fan at 3400 rpm to 3800 rpm.", answer.Word("/fan/headline"));
         Assert.Contains("near-fan-limit", answer.Codes("/findings"));
         Assert.Contains("stored-pressure", answer.Codes("/cautions"));
     }
