@@ -14,10 +14,10 @@ public class AmountOfNutrient
     public MassPerAreaQuantity? Amount { get; init; }
 }
 
-internal class AmountOfNutrientValidator<T> : AbstractValidator<T>
+internal abstract class AmountValidator<T> : AbstractValidator<T>
     where T : AmountOfNutrient
 {
-    public AmountOfNutrientValidator()
+    protected AmountValidator()
     {
         RuleFor(one => one.Nutrient).Needed();
         RuleFor(one => one.Nutrient).Word(NutrientRules.Words);
@@ -25,3 +25,5 @@ internal class AmountOfNutrientValidator<T> : AbstractValidator<T>
         RuleFor(one => one.Amount).Measured(NutrientRules.Amounts);
     }
 }
+
+internal sealed class AmountOfNutrientValidator : AmountValidator<AmountOfNutrient>;

@@ -67,7 +67,7 @@ internal sealed class WantedNutrientValidator : AbstractValidator<WantedNutrient
     }
 }
 
-internal sealed class CreditedNutrientValidator : AmountOfNutrientValidator<CreditedNutrient>
+internal sealed class CreditedNutrientValidator : AmountValidator<CreditedNutrient>
 {
     public CreditedNutrientValidator() => RuleFor(credit => credit.Origin).Text(Rules.LongestName);
 }

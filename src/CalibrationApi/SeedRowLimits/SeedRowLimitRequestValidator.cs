@@ -64,7 +64,7 @@ internal sealed class ProductWithSeedValidator : AbstractValidator<ProductWithSe
         RuleFor(product => product.Rates).Items(1, 100);
         RuleForEach(product => product.Rates).Measured(new(0, 100_000, "kg/ha"));
         RuleFor(product => product.Nutrients).Items(1, NutrientRules.MostShares);
-        RuleForEach(product => product.Nutrients!).SetValidator(new AmountOfNutrientValidator<AmountOfNutrient>()!);
+        RuleForEach(product => product.Nutrients!).SetValidator(new AmountOfNutrientValidator()!);
         RuleFor(product => product.NitrogenForm).Word(Words.All<NitrogenForm>());
         RuleFor(product => product).Custom((product, context) =>
         {
