@@ -51,7 +51,7 @@ public sealed class ProductOffer
     /// <summary>Its nutrients, each as a share of its mass in a stated form. A grade such as 11-52-0 states N, P2O5 and K2O in most countries, but the elements N, P and K in some: look on the label.</summary>
     public IReadOnlyList<ShareOfNutrient?>? Analysis { get; init; }
 
-    /// <summary>Price.</summary>
+    /// <summary>Price. Default none: without prices the rates are those of least total mass.</summary>
     public Price? Price { get; init; }
 
     /// <summary>It is applied at no less than this rate. None when left out.</summary>

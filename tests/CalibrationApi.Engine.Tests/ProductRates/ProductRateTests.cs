@@ -26,7 +26,7 @@ public sealed class ProductRateTests
 
         AreNear([20 * NutrientForm.P.To(NutrientForm.P2O5) / 0.52], result.Rates());
         Assert.Equal(NutrientForm.P, result.Products[0].Supplies[1].Form);
-        Assert.Contains(result.Assumptions, assumption => assumption.Name == "nutrient" && assumption.Origin.StartsWith("P for P2O5", StringComparison.Ordinal));
+        Assert.Contains(result.Assumptions, assumption => assumption.Name == "nutrient" && assumption.Origin.StartsWith("1 kg of P2O5 counts as 0.4364 kg of P,", StringComparison.Ordinal));
     }
 
     [Fact]

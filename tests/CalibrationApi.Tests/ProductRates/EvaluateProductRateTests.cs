@@ -72,7 +72,7 @@ public sealed class EvaluateProductRateTests
         var answer = await question.AnswerAsync();
 
         Assert.False(answer.Has("/costPerArea") || answer.Has("/totalCost") || answer.Has("/products/1/totalCost") || answer.Has("/products/1/nutrientCost") || answer.Has("/nutrients/0/costOfNextUnit"));
-        Assert.Equal("price", answer.Word("/assumptions/0/name"));
+        Assert.Equal(["kind", "price"], answer.List("/assumptions").Select(assumption => assumption!["name"]!.GetValue<string>()));
     }
 
     [Fact]
@@ -91,10 +91,14 @@ public sealed class EvaluateProductRateTests
     [Fact]
     public async Task Kind_LeftOut_IsAtLeastAndSaid()
     {
-        var answer = await Question.Of(Question.ProductRate).Without("/targets/2/kind").AnswerAsync();
+        var question = Question.Of(Question.ProductRate);
+        var answer = await question.AnswerAsync();
 
         Assert.Equal("at-least", answer.Word("/nutrients/2/kind"));
         Assert.Equal("kind", answer.Word("/assumptions/0/name"));
+        for (var i = 0; i < 4; i++)
+            question.With($"/targets/{i}/kind", "\"at-least\"");
+        Assert.Empty((await question.AnswerAsync()).List("/assumptions"));
     }
 
     [Fact]
