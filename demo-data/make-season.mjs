@@ -30,7 +30,7 @@ writeFileSync(new URL('season.json', import.meta.url), `{ "requests": [\n${reque
 function describeThings() {
   const limits = (minimum, maximum) => ({ minimum: q(minimum, 'rpm'), maximum: q(maximum, 'rpm') });
   post('machines', {
-    id: machine, name: 'air seeder', timeZone: 'Europe/Vienna', workingWidth: q(9, 'm'), drive: 'separate',
+    id: machine, name: 'air seeder', timeZone: 'Europe/Vienna', workingWidth: q(9, 'm'), rowSpacing: q(15, 'cm'), opener: 'disc', openerSpread: q(25, 'mm'), drive: 'separate',
     note: 'Invented, like everything in this file.',
     tanks: [{ name: 'front tank', volume: q(2400, 'L') }, { name: 'middle tank', volume: q(1800, 'L') }, { name: 'rear tank', volume: q(300, 'L') }],
     meters: [
@@ -64,13 +64,14 @@ function describeThings() {
     ],
   });
 
-  const product = (number, name, material, density, price, note) =>
-    post('products', { id: id('product', number), name, material, bulkDensity: q(density, 'kg/hL'), price: { value: price, currency: 'EUR', per: 't' }, note });
+  const product = (number, name, material, density, price, more) =>
+    post('products', { id: id('product', number), name, material, bulkDensity: q(density, 'kg/hL'), ...more, price: { value: price, currency: 'EUR', per: 't' } });
+  const share = (nutrient, percent) => ({ nutrient, share: q(percent, '%') });
   product(1, 'spring barley', 'free-flowing', 64, 420);
-  product(2, 'compound fertilizer 15-15-15', 'free-flowing', 104, 520);
+  product(2, 'compound fertilizer 15-15-15', 'free-flowing', 104, 520, { analysis: [share('N', 15), share('P2O5', 15), share('K2O', 15)], nitrogenForm: 'other' });
   product(3, 'red clover', 'small-seed', 78, 6200);
   product(4, 'field peas', 'free-flowing', 80, 480);
-  product(5, 'ammonium sulphate', 'dusty', 96, 340, 'Crystals. Cakes when the air is damp.');
+  product(5, 'ammonium sulphate', 'dusty', 96, 340, { analysis: [share('N', 21), share('S', 24)], nitrogenForm: 'ammonium-sulfate', note: 'Crystals. Cakes when the air is damp.' });
 
   post('lots', { id: barleyA, product: barley, name: 'barley, first delivery', thousandKernelMass: q(46.5, 'g/1000'), germination: q(96, '%'), purity: q(99.5, '%'), bulkDensity: q(64.5, 'kg/hL'), moisture: q(13.4, '%'), treatment: 'liquid dressing' });
   post('lots', { id: barleyB, product: barley, name: 'barley, second delivery', thousandKernelMass: q(51.2, 'g/1000'), germination: q(94, '%'), purity: q(99.2, '%'), bulkDensity: q(67.2, 'kg/hL'), moisture: q(12.6, '%'), treatment: 'undressed' });
@@ -91,7 +92,14 @@ function describeThings() {
   const sowing = (tank, air, moisture) => ({ tankLevel: q(tank, '%'), productMoisture: q(moisture, '%'), airTemperature: q(air, 'degC'), fanSpeed: q(3400, 'rpm') });
   const common = { machine, scale: platform, container: bin, groundSpeed: q(9, 'km/h'), workingSpeeds: { minimum: q(7, 'km/h'), maximum: q(10, 'km/h') } };
   post('plans', { id: homeField, name: 'home field: barley with clover under it', ...common, area: q(34, 'ha'), sowingConditions: sowing(60, 10, 13.4), meters: [front(barley, barleyA, 170), middle(compound, compoundA, 150), rear] });
-  post('plans', { id: pondField, name: 'pond field: the second delivery of barley', ...common, area: q(22, 'ha'), sowingConditions: sowing(60, 14, 12.6), meters: [front(barley, barleyB, 185), middle(compound, compoundA, 150)] });
+  post('plans', { id: pondField, name: 'pond field: the second delivery of barley', ...common, area: q(22, 'ha'), sowingConditions: sowing(60, 14, 12.6), 
+    nutrients: [{ nutrient: 'N', amount: q(22.5, 'kg/ha') }, { nutrient: 'P2O5', amount: q(20, 'kg/ha') }], seedRow: { crop: 'barley', soil: 'medium', moisture: 'good', region: 'elsewhere' },
+    // The rate of barley follows from the stand and the lot, that of the fertilizer from the nutrients.
+    meters: [
+      { meter: 'front', element: 'coarse roller', product: barley, lot: barleyB, stand: { plants: q(290, '/m2'), emergence: q(86, '%') } },
+      { meter: 'middle', element: 'coarse roller', product: compound, lot: compoundA, withSeed: true },
+    ],
+  });
   post('plans', {
     id: hillField, name: 'hill field: peas', ...common, groundSpeed: q(8, 'km/h'), workingSpeeds: { minimum: q(6, 'km/h'), maximum: q(9, 'km/h') }, area: q(18, 'ha'), sowingConditions: sowing(60, 13, 13.8),
     meters: [front(peas, peasA, 210, { startValue: { value: 0.4, unit: 'kg/rev', relativeUncertainty: q(8, '%') } }), middle(sulphate, sulphateA, 90, { startValue: { value: 0.56, unit: 'kg/rev', relativeUncertainty: q(10, '%') } })],

@@ -17,11 +17,11 @@ public static class CanadianTestWeight
     private static readonly Dictionary<ReferenceMaterial, (double A, double B)> Equations = new()
     {
         [ReferenceMaterial.Wheat] = (1.4767, 0.2012),
-        [ReferenceMaterial.Oats] = (4.3122, 0.1986),
+        [ReferenceMaterial.Oat] = (4.3122, 0.1986),
         [ReferenceMaterial.Barley] = (-0.3063, 0.2089),
         [ReferenceMaterial.Rye] = (2.2266, 0.1995),
         [ReferenceMaterial.Flax] = (6.3164, 0.192),
-        [ReferenceMaterial.Maize] = (2.1025, 0.192),
+        [ReferenceMaterial.Corn] = (2.1025, 0.192),
         [ReferenceMaterial.Soybean] = (2.3696, 0.1896),
         [ReferenceMaterial.Sunflower] = (2.2156, 0.194),
         [ReferenceMaterial.Canola] = (1.9922, 0.1957),

@@ -12,11 +12,11 @@ public enum ReferenceMaterial
     /// <summary>Prilled ammonium nitrate.</summary>
     AmmoniumNitratePrilled,
 
-    /// <summary>Ammonium sulphate crystals.</summary>
-    AmmoniumSulphateCrystal,
+    /// <summary>Ammonium sulfate crystals.</summary>
+    AmmoniumSulfateCrystal,
 
-    /// <summary>Granular ammonium sulphate.</summary>
-    AmmoniumSulphateGranular,
+    /// <summary>Granular ammonium sulfate.</summary>
+    AmmoniumSulfateGranular,
 
     /// <summary>Barley.</summary>
     Barley,
@@ -57,8 +57,8 @@ public enum ReferenceMaterial
     /// <summary>Lupin.</summary>
     Lupin,
 
-    /// <summary>Maize, shelled.</summary>
-    Maize,
+    /// <summary>Corn (maize), shelled.</summary>
+    Corn,
 
     /// <summary>Millet.</summary>
     Millet,
@@ -66,8 +66,8 @@ public enum ReferenceMaterial
     /// <summary>Monoammonium phosphate, MAP.</summary>
     MonoammoniumPhosphate,
 
-    /// <summary>Oats.</summary>
-    Oats,
+    /// <summary>Oat.</summary>
+    Oat,
 
     /// <summary>Orchard grass seed.</summary>
     OrchardGrass,
@@ -81,8 +81,8 @@ public enum ReferenceMaterial
     /// <summary>Soluble potassium chloride.</summary>
     PotassiumChlorideSoluble,
 
-    /// <summary>Potassium magnesium sulphate.</summary>
-    PotassiumMagnesiumSulphate,
+    /// <summary>Potassium magnesium sulfate.</summary>
+    PotassiumMagnesiumSulfate,
 
     /// <summary>Rough rice.</summary>
     Rice,

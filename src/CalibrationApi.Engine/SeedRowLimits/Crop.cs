@@ -10,7 +10,7 @@ public enum Crop
     Barley,
 
     /// <summary>Oats.</summary>
-    Oats,
+    Oat,
 
     /// <summary>Canola.</summary>
     Canola,
@@ -22,22 +22,22 @@ public enum Crop
     Sunflower,
 
     /// <summary>Soybeans.</summary>
-    Soybeans,
+    Soybean,
 
     /// <summary>Dry beans.</summary>
-    DryBeans,
+    DryBean,
 
     /// <summary>Flax (linseed).</summary>
     Flax,
 
     /// <summary>Field peas.</summary>
-    Peas,
+    Pea,
 
     /// <summary>Lentils.</summary>
-    Lentils,
+    Lentil,
 
     /// <summary>Chickpeas.</summary>
-    Chickpeas,
+    Chickpea,
 
     /// <summary>Any other crop; no source held here names it.</summary>
     Other,

@@ -5,7 +5,12 @@ internal static class SeedRowWords
 {
     public static string Of(Crop crop) => crop switch
     {
-        Crop.DryBeans => "dry beans",
+        Crop.Oat => "oats",
+        Crop.Soybean => "soybeans",
+        Crop.DryBean => "dry beans",
+        Crop.Pea => "peas",
+        Crop.Lentil => "lentils",
+        Crop.Chickpea => "chickpeas",
         Crop.Other => "this crop",
         _ => crop.ToString().ToLowerInvariant(),
     };

@@ -74,6 +74,7 @@ namespace CalibrationApi.Http;
 [JsonSerializable(typeof(ScaleRequest))]
 [JsonSerializable(typeof(ContainerRequest))]
 [JsonSerializable(typeof(PlanRequest))]
+[JsonSerializable(typeof(PlanSetUpAnswer))]
 [JsonSerializable(typeof(KeyRequest))]
 [JsonSerializable(typeof(RotationRequest))]
 [JsonSerializable(typeof(RevocationRequest))]

@@ -23,6 +23,7 @@ internal abstract class AmountValidator<T> : AbstractValidator<T>
         RuleFor(one => one.Nutrient).Word(NutrientRules.Words);
         RuleFor(one => one.Amount).Needed();
         RuleFor(one => one.Amount).Measured(NutrientRules.Amounts);
+        RuleFor(one => one).Custom((one, context) => NutrientRules.ZeroOrMeasurable(one.Amount, nameof(one.Amount), context));
     }
 }
 

@@ -92,7 +92,7 @@ public sealed class LimitGeometryTests
     [InlineData(30, LimitVerdict.Above)]
     public void ByRowSpacing_RowsWiderThan_BeginAboveTheBound(double row, LimitVerdict verdict) => Assert.Equal(
         verdict,
-        (Sown.Wheat() with { Crop = Crop.Soybeans, RowSpacing = Sown.Inches(row) }).Limit("MB-SOY", LimitedNutrient.AllNutrients).Verdict);
+        (Sown.Wheat() with { Crop = Crop.Soybean, RowSpacing = Sown.Inches(row) }).Limit("MB-SOY", LimitedNutrient.AllNutrients).Verdict);
 
     [Theory]
     [InlineData(1, 9, true)]
@@ -110,7 +110,7 @@ public sealed class LimitGeometryTests
     [InlineData(1.6, 20.0)]
     public void AboveUtilisation_Peas_GetPhosphateOnlyAboveIt(double spread, double pounds) => Assert.Equal(
         pounds,
-        Sown.InPounds((Sown.Wheat() with { Crop = Crop.Peas, Spread = Sown.Inches(spread), RowSpacing = Sown.Inches(10) }).Limit("MPSG-PEA", LimitedNutrient.Phosphate).Allowed),
+        Sown.InPounds((Sown.Wheat() with { Crop = Crop.Pea, Spread = Sown.Inches(spread), RowSpacing = Sown.Inches(10) }).Limit("MPSG-PEA", LimitedNutrient.Phosphate).Allowed),
         1e-9);
 
     [Theory]
@@ -118,7 +118,7 @@ public sealed class LimitGeometryTests
     [InlineData(1.5, true)]
     public void AboveUtilisation_NumberOfAStudy_HoldsFromItsUtilisationOn(double spread, bool hasNumber) => Assert.Equal(
         hasNumber,
-        (Sown.Wheat() with { Crop = Crop.Lentils, Region = Region.Saskatchewan, Spread = Sown.Inches(spread), RowSpacing = Sown.Inches(10) })
+        (Sown.Wheat() with { Crop = Crop.Lentil, Region = Region.Saskatchewan, Spread = Sown.Inches(spread), RowSpacing = Sown.Inches(10) })
             .Limit("USASK-PULSE", LimitedNutrient.Nitrogen).Allowed is not null);
 
     private static SeedRow Kansas() => Sown.Wheat(Sown.Potash(10)) with { Region = Region.Kansas };

@@ -58,7 +58,7 @@ public sealed class SeedRowVerdictTests
     [InlineData(Crop.Wheat, Region.Kansas, SoilTexture.Light, SeedbedMoisture.Good, "for wheat on light soil in Kansas (")]
     [InlineData(Crop.Wheat, Region.Kansas, SoilTexture.Heavy, SeedbedMoisture.Dry, "for wheat in a dry seedbed in Kansas (")]
     [InlineData(Crop.Corn, Region.NorthDakota, SoilTexture.Heavy, SeedbedMoisture.Good, "for corn in a moist seedbed in North Dakota (")]
-    [InlineData(Crop.Peas, Region.Manitoba, SoilTexture.Heavy, SeedbedMoisture.Good, "for peas in Manitoba (")]
+    [InlineData(Crop.Pea, Region.Manitoba, SoilTexture.Heavy, SeedbedMoisture.Good, "for peas in Manitoba (")]
     public void Headline_Conditions_AreThoseThatTheSourceTellsApart(Crop crop, Region region, SoilTexture soil, SeedbedMoisture moisture, string part)
     {
         var row = Sown.Wheat(Sown.Potash(2)) with { Crop = crop, Region = region, Soil = soil, Moisture = moisture, RowSpacing = Sown.Inches(crop == Crop.Corn ? 30 : 10) };

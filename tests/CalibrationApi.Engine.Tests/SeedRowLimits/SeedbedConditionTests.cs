@@ -75,7 +75,7 @@ public sealed class SeedbedConditionTests
 
     [Theory]
     [InlineData(Crop.Canola, Region.SouthDakota)]
-    [InlineData(Crop.Peas, Region.Manitoba)]
+    [InlineData(Crop.Pea, Region.Manitoba)]
     public void Reductions_OfOtherCrops_AreNotTold(Crop crop, Region region) =>
         Assert.Empty(SeedRowEvaluation.Evaluate(Sown.Wheat() with { Crop = crop, Region = region, Moisture = SeedbedMoisture.Dry }).Reductions);
 

@@ -31,7 +31,7 @@ internal static class ManitobaLimits
     private static readonly (double Spread, double Row)[] Openers = [(1, 6), (1, 9), (1, 12), (2, 6), (2, 9), (2, 12), (3, 6), (3, 9), (3, 12)];
 
     private static readonly StatedReduction Halved = new(
-        DryBeds, [Crop.Wheat, Crop.Barley, Crop.Oats, Crop.Canola], ReductionCause.DrySeedbed, 0.5, "With warm weather and drying winds it wants its rates of seed-placed urea halved.", LimitsAreHeld: true);
+        DryBeds, [Crop.Wheat, Crop.Barley, Crop.Oat, Crop.Canola], ReductionCause.DrySeedbed, 0.5, "With warm weather and drying winds it wants its rates of seed-placed urea halved.", LimitsAreHeld: true);
 
     public static IReadOnlyList<StatedReduction> Reductions { get; } = [Halved];
 
@@ -40,7 +40,7 @@ internal static class ManitobaLimits
         new()
         {
             Source = Cereals,
-            Crops = [Crop.Wheat, Crop.Barley, Crop.Oats],
+            Crops = [Crop.Wheat, Crop.Barley, Crop.Oat],
             Nutrient = LimitedNutrient.UreaNitrogen,
             Soils =
             [
@@ -66,7 +66,7 @@ internal static class ManitobaLimits
         new()
         {
             Source = SoybeanAdvice,
-            Crops = [Crop.Soybeans],
+            Crops = [Crop.Soybean],
             Nutrient = LimitedNutrient.Phosphate,
             Soils = [new SoilLimit(Enum.GetValues<SoilTexture>(), [SeedbedMoisture.Good], new ByRowSpacing(new RowsLimit(0, 15, new(10))))],
             Conditions = "It says that the limit may be too high where soils dry, and that seed-placed phosphate brings soybeans no advantage.",
@@ -74,7 +74,7 @@ internal static class ManitobaLimits
         new()
         {
             Source = SoybeanAdvice,
-            Crops = [Crop.Soybeans],
+            Crops = [Crop.Soybean],
             Nutrient = LimitedNutrient.AllNutrients,
             Soils = SoilLimit.Any(new ByRowSpacing(new RowsLimit(15, double.PositiveInfinity, new(0)))),
             Conditions = "No fertilizer with the seed in rows wider than 15 in.",
@@ -82,7 +82,7 @@ internal static class ManitobaLimits
         new()
         {
             Source = PeaGrowers,
-            Crops = [Crop.Peas],
+            Crops = [Crop.Pea],
             Nutrient = LimitedNutrient.Phosphate,
             Soils = SoilLimit.Any(new AboveUtilisation(0.15, IncludesIt: false, new(20), new(0))),
             Conditions = "Moisture is not stated. Up to a seedbed utilisation of 15 % phosphate belongs away from the seed row.",
@@ -93,7 +93,7 @@ internal static class ManitobaLimits
     private static IEnumerable<PublishedLimit> PeasAwayFromSeed(params LimitedNutrient[] nutrients) => nutrients.Select(nutrient => new PublishedLimit
     {
         Source = PeaGrowers,
-        Crops = [Crop.Peas],
+        Crops = [Crop.Pea],
         Nutrient = nutrient,
         Soils = SoilLimit.Any(new AnyOpener(new(0))),
         Conditions = "Potash and sulfur belong away from the seed row, because they harm more than phosphate.",

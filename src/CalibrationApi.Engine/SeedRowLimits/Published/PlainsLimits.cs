@@ -28,7 +28,7 @@ internal static class PlainsLimits
         "SDSU-DRY", "South Dakota State University", "Fertilizer placed with seeds in dry soil conditions", null, "South Dakota", [Region.SouthDakota],
         "extension.sdstate.edu/fertilizer-placed-seeds-dry-soil-conditions");
 
-    private static readonly Crop[] SouthDakotaCrops = [Crop.Corn, Crop.Soybeans, Crop.Wheat, Crop.Oats, Crop.Sunflower];
+    private static readonly Crop[] SouthDakotaCrops = [Crop.Corn, Crop.Soybean, Crop.Wheat, Crop.Oat, Crop.Sunflower];
     private static readonly SoilTexture[] MediumToFine = [SoilTexture.Medium, SoilTexture.Heavy];
     private static readonly SoilTexture[] AnySoil = Enum.GetValues<SoilTexture>();
     private static readonly SeedbedMoisture[] AnyMoisture = Enum.GetValues<SeedbedMoisture>();
@@ -82,16 +82,16 @@ internal static class PlainsLimits
         new()
         {
             Source = RowCrops,
-            Crops = [Crop.Soybeans],
+            Crops = [Crop.Soybean],
             Nutrient = LimitedNutrient.Nitrogen,
             Soils = Moist(Rows((6, 6, 10))),
             Conditions = $"{NoUrea} Less is better than the limit.",
         },
-        Urea(RowCrops, Crop.Soybeans),
+        Urea(RowCrops, Crop.Soybean),
         new()
         {
             Source = RowCrops,
-            Crops = [Crop.Soybeans, Crop.DryBeans],
+            Crops = [Crop.Soybean, Crop.DryBean],
             Nutrient = LimitedNutrient.AllNutrients,
             Soils = SoilLimit.Any(Rows((15, double.PositiveInfinity, 0))),
             Conditions = "No fertilizer with the seed of beans grown as row crops; only soybeans in rows narrower than 15 in may have some.",

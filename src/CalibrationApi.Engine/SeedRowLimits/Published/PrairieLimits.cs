@@ -67,7 +67,7 @@ internal static class PrairieLimits
         new()
         {
             Source = Pulses,
-            Crops = [Crop.Peas, Crop.Lentils, Crop.Chickpeas],
+            Crops = [Crop.Pea, Crop.Lentil, Crop.Chickpea],
             Nutrient = LimitedNutrient.Nitrogen,
             Soils = [new SoilLimit([SoilTexture.Medium], [SeedbedMoisture.Good], new AboveUtilisation(0.15, IncludesIt: true, new(10, "kg/ha"), null))],
             Conditions = "A study with a seedbed utilisation of 15 % on loam: 10 kg of nitrogen per hectare or less, over several blends. No advantage of nitrogen with the seed was found.",

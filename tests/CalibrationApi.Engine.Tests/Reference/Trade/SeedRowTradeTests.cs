@@ -30,9 +30,9 @@ public sealed class SeedRowTradeTests : TradeCases<SeedRowTradeTests>, ITradeTop
             ["SP-06 N plus K2O with corn in 30 in rows / (lb/ac)"] = () => Limit("NDSU-CPR", Crop.Corn, LimitedNutrient.NitrogenPlusPotash, row: 30),
             ["SP-06 N plus K2O with sunflower in 30 in rows / (lb/ac)"] = () => Limit("NDSU-CPR", Crop.Sunflower, LimitedNutrient.NitrogenPlusPotash, row: 30),
             ["SP-06 urea N with corn in 30 in rows / (lb/ac)"] = () => Limit("NDSU-CPR", Crop.Corn, LimitedNutrient.UreaNitrogen, row: 30),
-            ["SP-06 N with soybeans in 6 in rows / (lb/ac)"] = () => Limit("NDSU-CPR", Crop.Soybeans, LimitedNutrient.Nitrogen, row: 6),
-            ["SP-06 all nutrients with soybeans in 30 in rows / (lb/ac)"] = () => Limit("NDSU-CPR", Crop.Soybeans, LimitedNutrient.AllNutrients, row: 30),
-            ["SP-06 all nutrients with dry beans in 30 in rows / (lb/ac)"] = () => Limit("NDSU-CPR", Crop.DryBeans, LimitedNutrient.AllNutrients, row: 30),
+            ["SP-06 N with soybeans in 6 in rows / (lb/ac)"] = () => Limit("NDSU-CPR", Crop.Soybean, LimitedNutrient.Nitrogen, row: 6),
+            ["SP-06 all nutrients with soybeans in 30 in rows / (lb/ac)"] = () => Limit("NDSU-CPR", Crop.Soybean, LimitedNutrient.AllNutrients, row: 30),
+            ["SP-06 all nutrients with dry beans in 30 in rows / (lb/ac)"] = () => Limit("NDSU-CPR", Crop.DryBean, LimitedNutrient.AllNutrients, row: 30),
             ["SP-06 taken off on coarse dry soil / %"] = () => TakenOff(ReductionCause.CoarseAndDrySoil),
             ["SP-06 taken off on coarse moist soil / %"] = () => TakenOff(ReductionCause.CoarseAndMoistSoil),
             ["SP-06 taken off for half the loss of stand / %"] = () => TakenOff(ReductionCause.SmallerStandLoss),
@@ -44,9 +44,9 @@ public sealed class SeedRowTradeTests : TradeCases<SeedRowTradeTests>, ITradeTop
             ["SASKFLAX P2O5 with flax / (kg/ha)"] = () => In("kg/ha", Si(Limit("SASKFLAX", Crop.Flax, LimitedNutrient.Phosphate), "lb/ac")),
             ["SASKFLAX P2O5 with flax / (lb/ac)"] = () => Limit("SASKFLAX", Crop.Flax, LimitedNutrient.Phosphate),
             ["NDSU-FL N plus K2O with flax in 6 in rows / (lb/ac)"] = () => Limit("NDSU-FLAX", Crop.Flax, LimitedNutrient.NitrogenPlusPotash, row: 6),
-            ["MB-SOY P2O5 with soybeans in 12 in rows / (lb/ac)"] = () => Limit("MB-SOY", Crop.Soybeans, LimitedNutrient.Phosphate, row: 12),
-            ["MPSG P2O5 with peas, 2 in spread in 10 in rows / (lb/ac)"] = () => Limit("MPSG-PEA", Crop.Peas, LimitedNutrient.Phosphate, spread: 2, row: 10),
-            ["USASK N with lentils, 1.5 in spread in 10 in rows / (kg/ha)"] = () => In("kg/ha", Si(Limit("USASK-PULSE", Crop.Lentils, LimitedNutrient.Nitrogen, spread: 1.5, row: 10), "lb/ac")),
+            ["MB-SOY P2O5 with soybeans in 12 in rows / (lb/ac)"] = () => Limit("MB-SOY", Crop.Soybean, LimitedNutrient.Phosphate, row: 12),
+            ["MPSG P2O5 with peas, 2 in spread in 10 in rows / (lb/ac)"] = () => Limit("MPSG-PEA", Crop.Pea, LimitedNutrient.Phosphate, spread: 2, row: 10),
+            ["USASK N with lentils, 1.5 in spread in 10 in rows / (kg/ha)"] = () => In("kg/ha", Si(Limit("USASK-PULSE", Crop.Lentil, LimitedNutrient.Nitrogen, spread: 1.5, row: 10), "lb/ac")),
         };
         foreach (var (spread, row) in Openers)
         {
