@@ -18,6 +18,8 @@ internal static class ExampleCalls
         ["/v1/keys/{id}"] = SampleKeys.Read,
         ["/v1/keys/{id}/rotations"] = SampleKeys.Rotated,
         ["/v1/keys/{id}/revocations"] = SampleKeys.Revoked,
+        // The field whose rates follow from a stand and from nutrients.
+        ["/v1/plans/{id}/set-up"] = "019d0000-0006-7000-8000-000000000002",
     };
 
     /// <summary>Operations in an order in which no call changes what a later one reads.</summary>

@@ -1,4 +1,3 @@
-using CalibrationApi.Client.Batches;
 using CalibrationApi.Client.Http;
 using CalibrationApi.Client.Models;
 

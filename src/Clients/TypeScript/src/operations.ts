@@ -23,6 +23,15 @@ export interface Calls {
    */
   listRefusalsWithoutKey: Call<"listRefusalsWithoutKey">;
   /**
+   * Finds the bulk density of a product and how sure it is.
+   *
+   * From weighings of a known volume, a filled tank, a test weight or a stated number: the density with its interval, in every
+   * unit, beside the published densities of its material. A density far from them is challenged, a measured one never
+   * replaced. With nothing but a reference it gives a published value to start from. On wish what a tank holds and how far
+   * that goes. Nothing is stored.
+   */
+  evaluateBulkDensity: Call<"evaluateBulkDensity">;
+  /**
    * Plans a catch test of one or several meters.
    *
    * For each meter: how much to catch and which bound acts, revolutions, run time, meter speed against its limits,
@@ -96,6 +105,22 @@ export interface Calls {
    * The whole description takes the place of the earlier one. Send the ETag of your last GET as If-Match.
    */
   replaceContainer: Call<"replaceContainer", "replaceContainer">;
+  /**
+   * Evaluates the runs of a distance sensor over a measured course.
+   *
+   * From one or more runs: pulses per distance and the rolling circumference with their uncertainty, slip against reference
+   * runs, ground speed, the width that passes really cover, what wrong numbers in the controller do to the rate, and what to
+   * type in. Nothing is stored.
+   */
+  evaluateDistanceSensor: Call<"evaluateDistanceSensor">;
+  /**
+   * Finds the turns of a drive wheel for areas, and evaluates turn tests.
+   *
+   * For ground-driven machines: how often to turn the drive wheel for an area, what has to fall meanwhile in all and from each
+   * outlet, the rate that turn tests give with its uncertainty, whether it is close enough to its target, a first correction
+   * of the setting, and outlets that differ from the others. Nothing is stored.
+   */
+  evaluateDriveWheelTurns: Call<"evaluateDriveWheelTurns">;
   /**
    * Lists everything that happened.
    *
@@ -189,11 +214,29 @@ export interface Calls {
    */
   evaluateMeterSpeed: Call<"evaluateMeterSpeed">;
   /**
+   * Finds what a new lot or treatment changes, and whether to test.
+   *
+   * The rate for the same seeds per area from the new kernel mass; the mass per revolution predicted by the ratio of bulk densities;
+   * whether to test now, at the next fill or not at all; and what is sown if nothing is changed. The rule: test now when a density is
+   * unknown, or when the value in force is within the tolerance of the truth with a probability under 0.80; no test when lot,
+   * treatment and density are the same and that probability is 0.95 or more; otherwise test at the next fill. Nothing is stored.
+   */
+  evaluateNewLot: Call<"evaluateNewLot">;
+  /**
    * Computes the catch plan of a stored plan.
    *
    * Machine, products, lots, scale and container come from their records, the mass per revolution from the value in force, or from the plan's start value where none is. Computed anew with each call; nothing is stored.
    */
   planCatchOfPlan: Call<"planCatchOfPlan">;
+  /**
+   * Computes rates and set-up of a stored plan.
+   *
+   * One view of the field before the first catch: rates from the stand, the lot and the nutrients wanted; whether each element
+   * reaches its rate at the planned ground speeds; area per hour; what is placed with the seed against published limits; and what
+   * a new lot means for the value in force. What cannot be computed yet is listed under open, with what to add; the rest is
+   * answered all the same. Computed anew with each call; nothing is stored.
+   */
+  setUpOfPlan: Call<"setUpOfPlan">;
   /**
    * Lists every plan for a field.
    *
@@ -218,6 +261,16 @@ export interface Calls {
    * The whole description takes the place of the earlier one. Send the ETag of your last GET as If-Match.
    */
   replacePlan: Call<"replacePlan", "replacePlan">;
+  /**
+   * Finds the rates of products that supply the nutrients wanted.
+   *
+   * The rates that meet every target at the least cost, or the least total mass where there are no prices, after credits and
+   * fixed rates are taken off: what each product supplies, what remains over, what it costs, packages over an area. Among
+   * equal costs the least mass is taken, then earlier products before later ones. Where the targets cannot be met, the
+   * nearest rates: limits (at-most, most) are kept as far as they can be, then the sum over all targets of what is missing,
+   * or for exact targets too much, each divided by its target, is least; findings say why. Nothing is stored.
+   */
+  evaluateProductRate: Call<"evaluateProductRate">;
   /**
    * Lists every product.
    *
@@ -287,6 +340,40 @@ export interface Calls {
    */
   replaceScale: Call<"replaceScale", "replaceScale">;
   /**
+   * Compares fertilizer placed with the seed with published limits.
+   *
+   * The share of the seedbed that is used, the nutrients that lie with the seed in the worst zone, and every limit that is
+   * held for the crop and the region, with its source, year, place and conditions. A limit is used for its own crop, soil,
+   * moisture, opener and place only; where a source prints no number, there is none here. Where sources differ, all are
+   * shown and the stricter one leads. No answer says that a load is safe: local guidance, the product label and a licensed
+   * adviser go first. Nothing is stored.
+   */
+  evaluateSeedRowLimit: Call<"evaluateSeedRowLimit">;
+  /**
+   * Finds the seeding rate for a stand, or the stand of a rate.
+   *
+   * From plants per area, seeds per area, seeds in a length of row, or a mass per area: all the others, with seeds per length of
+   * row, packages and cost. Units are exact; a rate made by dividing by 10 can be compared. What is unusual for the crop is said
+   * with the published range. Nothing is stored.
+   */
+  evaluateSeedingRate: Call<"evaluateSeedingRate">;
+  /**
+   * Evaluates a stand count.
+   *
+   * From plants counted along rows, in frames or in hoops: plants per area with an interval that also holds for few and for
+   * clumped counts, how the counts scatter, how many of them a wanted precision takes, and which share of the seeds came up,
+   * with germination and without. Nothing is stored.
+   */
+  evaluateStandCount: Call<"evaluateStandCount">;
+  /**
+   * Finds the rate that reaches a minimum stand with a wanted probability.
+   *
+   * Emergence differs from season to season, and germination, kernel mass and metering are known only so well. The answer has the
+   * rate that reaches the minimum stand all the same with the wanted probability, what its margin costs, and how probable the
+   * minimum stand is at a rate of your own. Nothing is stored.
+   */
+  evaluateStandRisk: Call<"evaluateStandRisk">;
+  /**
    * Lists every unit with its exact factor.
    *
    * The closed list of units that payloads take, by dimension, each with its exact factor to SI as a ratio of two whole
@@ -321,6 +408,14 @@ export interface Calls {
    * but the number stays in force until another is adopted, because the controller uses it until then.
    */
   listValuesInForce: Call<"listValuesInForce">;
+  /**
+   * Finds what a metering element should deliver by its volume.
+   *
+   * Displacement times bulk density times fill efficiency, with an interval; as a start value for a catch plan. A value
+   * measured or in force is compared with it: how far off it is, which fill efficiency it implies, and what may be wrong when
+   * that is more than the element holds. No verdict: only a catch test says what the meter delivers. Nothing is stored.
+   */
+  evaluateVolumeCheck: Call<"evaluateVolumeCheck">;
   /**
    * Makes a key for a workspace, as its first one.
    *
@@ -358,6 +453,7 @@ export const operationTable: Record<keyof Calls, Traits> = {
   listAudit: { method: "get", path: "/v1/audit", givesPages: true },
   listRefusals: { method: "get", path: "/v1/audit/refusals", givesPages: true },
   listRefusalsWithoutKey: { method: "get", path: "/v1/audit/refusals/without-key", givesPages: true },
+  evaluateBulkDensity: { method: "post", path: "/v1/calculations/bulk-density", takesBody: true },
   planCatch: { method: "post", path: "/v1/calculations/catch-plan", takesBody: true },
   evaluateCatchTest: { method: "post", path: "/v1/calculations/catch-test", takesBody: true },
   listCatchTests: { method: "get", path: "/v1/catch-tests", givesPages: true },
@@ -369,6 +465,8 @@ export const operationTable: Record<keyof Calls, Traits> = {
   createContainer: { method: "post", path: "/v1/containers", takesBody: true, takesKey: true, givesTag: true, givesEditable: true },
   getContainer: { method: "get", path: "/v1/containers/{id}", takesId: true, givesTag: true, givesEditable: true },
   replaceContainer: { method: "put", path: "/v1/containers/{id}", takesId: true, takesBody: true, givesTag: true, givesEditable: true },
+  evaluateDistanceSensor: { method: "post", path: "/v1/calculations/distance-sensor", takesBody: true },
+  evaluateDriveWheelTurns: { method: "post", path: "/v1/calculations/drive-wheel-turns", takesBody: true },
   listHistory: { method: "get", path: "/v1/history", givesPages: true },
   listKeys: { method: "get", path: "/v1/keys", givesPages: true },
   createKey: { method: "post", path: "/v1/keys", takesBody: true, takesKey: true, givesTag: true },
@@ -384,11 +482,14 @@ export const operationTable: Record<keyof Calls, Traits> = {
   getMachine: { method: "get", path: "/v1/machines/{id}", takesId: true, givesTag: true, givesEditable: true },
   replaceMachine: { method: "put", path: "/v1/machines/{id}", takesId: true, takesBody: true, givesTag: true, givesEditable: true },
   evaluateMeterSpeed: { method: "post", path: "/v1/calculations/meter-speed", takesBody: true },
+  evaluateNewLot: { method: "post", path: "/v1/calculations/new-lot", takesBody: true },
   planCatchOfPlan: { method: "get", path: "/v1/plans/{id}/catch-plan", takesId: true },
+  setUpOfPlan: { method: "get", path: "/v1/plans/{id}/set-up", takesId: true },
   listPlans: { method: "get", path: "/v1/plans", givesPages: true },
   createPlan: { method: "post", path: "/v1/plans", takesBody: true, takesKey: true, givesTag: true, givesEditable: true },
   getPlan: { method: "get", path: "/v1/plans/{id}", takesId: true, givesTag: true, givesEditable: true },
   replacePlan: { method: "put", path: "/v1/plans/{id}", takesId: true, takesBody: true, givesTag: true, givesEditable: true },
+  evaluateProductRate: { method: "post", path: "/v1/calculations/product-rate", takesBody: true },
   listProducts: { method: "get", path: "/v1/products", givesPages: true },
   createProduct: { method: "post", path: "/v1/products", takesBody: true, takesKey: true, givesTag: true, givesEditable: true },
   getProduct: { method: "get", path: "/v1/products/{id}", takesId: true, givesTag: true, givesEditable: true },
@@ -400,11 +501,16 @@ export const operationTable: Record<keyof Calls, Traits> = {
   createScale: { method: "post", path: "/v1/scales", takesBody: true, takesKey: true, givesTag: true, givesEditable: true },
   getScale: { method: "get", path: "/v1/scales/{id}", takesId: true, givesTag: true, givesEditable: true },
   replaceScale: { method: "put", path: "/v1/scales/{id}", takesId: true, takesBody: true, givesTag: true, givesEditable: true },
+  evaluateSeedRowLimit: { method: "post", path: "/v1/calculations/seed-row-limit", takesBody: true },
+  evaluateSeedingRate: { method: "post", path: "/v1/calculations/seeding-rate", takesBody: true },
+  evaluateStandCount: { method: "post", path: "/v1/calculations/stand-count", takesBody: true },
+  evaluateStandRisk: { method: "post", path: "/v1/calculations/stand-risk", takesBody: true },
   listUnits: { method: "get", path: "/v1/units" },
   listAdoptions: { method: "get", path: "/v1/adoptions", givesPages: true },
   adoptValue: { method: "post", path: "/v1/adoptions", takesBody: true, takesKey: true, givesTag: true },
   getAdoption: { method: "get", path: "/v1/adoptions/{id}", takesId: true, givesTag: true },
   listValuesInForce: { method: "get", path: "/v1/machines/{id}/values-in-force", takesId: true },
+  evaluateVolumeCheck: { method: "post", path: "/v1/calculations/volume-check", takesBody: true },
   createKeyOfWorkspace: { method: "post", path: "/v1/workspaces/{id}/keys", takesId: true, takesBody: true, takesKey: true, givesTag: true },
   listWorkspaces: { method: "get", path: "/v1/workspaces", givesPages: true },
   createWorkspace: { method: "post", path: "/v1/workspaces", takesBody: true, takesKey: true, givesTag: true, givesEditable: true },

@@ -61,6 +61,53 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/calculations/bulk-density": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Finds the bulk density of a product and how sure it is.
+         * @description From weighings of a known volume, a filled tank, a test weight or a stated number: the density with its interval, in every
+         *     unit, beside the published densities of its material. A density far from them is challenged, a measured one never
+         *     replaced. With nothing but a reference it gives a published value to start from. On wish what a tank holds and how far
+         *     that goes. Nothing is stored.
+         */
+        post: operations["evaluateBulkDensity"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/calculations/bulk-density/batch": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Finds the bulk density of a product and how sure it is, for many questions at once.
+         * @description One question a line, one answer a line, in the order of the questions. A line that cannot be answered gets its problem,
+         *     with the status that it would have alone, and the others go on. Blank lines are counted but ask nothing; every other
+         *     line gets exactly one answer, so that a client can count them: a connection that ends early has cut the answer off. A
+         *     line may have 64 KiB unless the service is set otherwise, the body any length. Answers begin while questions still come. Read them while you send: once
+         *     some megabytes of answers are unread, no more questions are read. Nothing is stored.
+         */
+        post: operations["evaluateBulkDensityBatch"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/calculations/catch-plan": {
         parameters: {
             query?: never;
@@ -291,6 +338,98 @@ export interface paths {
          */
         put: operations["replaceContainer"];
         post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/calculations/distance-sensor": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Evaluates the runs of a distance sensor over a measured course.
+         * @description From one or more runs: pulses per distance and the rolling circumference with their uncertainty, slip against reference
+         *     runs, ground speed, the width that passes really cover, what wrong numbers in the controller do to the rate, and what to
+         *     type in. Nothing is stored.
+         */
+        post: operations["evaluateDistanceSensor"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/calculations/distance-sensor/batch": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Evaluates the runs of a distance sensor over a measured course, for many questions at once.
+         * @description One question a line, one answer a line, in the order of the questions. A line that cannot be answered gets its problem,
+         *     with the status that it would have alone, and the others go on. Blank lines are counted but ask nothing; every other
+         *     line gets exactly one answer, so that a client can count them: a connection that ends early has cut the answer off. A
+         *     line may have 64 KiB unless the service is set otherwise, the body any length. Answers begin while questions still come. Read them while you send: once
+         *     some megabytes of answers are unread, no more questions are read. Nothing is stored.
+         */
+        post: operations["evaluateDistanceSensorBatch"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/calculations/drive-wheel-turns": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Finds the turns of a drive wheel for areas, and evaluates turn tests.
+         * @description For ground-driven machines: how often to turn the drive wheel for an area, what has to fall meanwhile in all and from each
+         *     outlet, the rate that turn tests give with its uncertainty, whether it is close enough to its target, a first correction
+         *     of the setting, and outlets that differ from the others. Nothing is stored.
+         */
+        post: operations["evaluateDriveWheelTurns"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/calculations/drive-wheel-turns/batch": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Finds the turns of a drive wheel for areas, and evaluates turn tests, for many questions at once.
+         * @description One question a line, one answer a line, in the order of the questions. A line that cannot be answered gets its problem,
+         *     with the status that it would have alone, and the others go on. Blank lines are counted but ask nothing; every other
+         *     line gets exactly one answer, so that a client can count them: a connection that ends early has cut the answer off. A
+         *     line may have 64 KiB unless the service is set otherwise, the body any length. Answers begin while questions still come. Read them while you send: once
+         *     some megabytes of answers are unread, no more questions are read. Nothing is stored.
+         */
+        post: operations["evaluateDriveWheelTurnsBatch"];
         delete?: never;
         options?: never;
         head?: never;
@@ -543,6 +682,53 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/calculations/new-lot": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Finds what a new lot or treatment changes, and whether to test.
+         * @description The rate for the same seeds per area from the new kernel mass; the mass per revolution predicted by the ratio of bulk densities;
+         *     whether to test now, at the next fill or not at all; and what is sown if nothing is changed. The rule: test now when a density is
+         *     unknown, or when the value in force is within the tolerance of the truth with a probability under 0.80; no test when lot,
+         *     treatment and density are the same and that probability is 0.95 or more; otherwise test at the next fill. Nothing is stored.
+         */
+        post: operations["evaluateNewLot"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/calculations/new-lot/batch": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Finds what a new lot or treatment changes, and whether to test, for many questions at once.
+         * @description One question a line, one answer a line, in the order of the questions. A line that cannot be answered gets its problem,
+         *     with the status that it would have alone, and the others go on. Blank lines are counted but ask nothing; every other
+         *     line gets exactly one answer, so that a client can count them: a connection that ends early has cut the answer off. A
+         *     line may have 64 KiB unless the service is set otherwise, the body any length. Answers begin while questions still come. Read them while you send: once
+         *     some megabytes of answers are unread, no more questions are read. Nothing is stored.
+         */
+        post: operations["evaluateNewLotBatch"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/plans/{id}/catch-plan": {
         parameters: {
             query?: never;
@@ -555,6 +741,29 @@ export interface paths {
          * @description Machine, products, lots, scale and container come from their records, the mass per revolution from the value in force, or from the plan's start value where none is. Computed anew with each call; nothing is stored.
          */
         get: operations["planCatchOfPlan"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/plans/{id}/set-up": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Computes rates and set-up of a stored plan.
+         * @description One view of the field before the first catch: rates from the stand, the lot and the nutrients wanted; whether each element
+         *     reaches its rate at the planned ground speeds; area per hour; what is placed with the seed against published limits; and what
+         *     a new lot means for the value in force. What cannot be computed yet is listed under open, with what to add; the rest is
+         *     answered all the same. Computed anew with each call; nothing is stored.
+         */
+        get: operations["setUpOfPlan"];
         put?: never;
         post?: never;
         delete?: never;
@@ -605,6 +814,54 @@ export interface paths {
          */
         put: operations["replacePlan"];
         post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/calculations/product-rate": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Finds the rates of products that supply the nutrients wanted.
+         * @description The rates that meet every target at the least cost, or the least total mass where there are no prices, after credits and
+         *     fixed rates are taken off: what each product supplies, what remains over, what it costs, packages over an area. Among
+         *     equal costs the least mass is taken, then earlier products before later ones. Where the targets cannot be met, the
+         *     nearest rates: limits (at-most, most) are kept as far as they can be, then the sum over all targets of what is missing,
+         *     or for exact targets too much, each divided by its target, is least; findings say why. Nothing is stored.
+         */
+        post: operations["evaluateProductRate"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/calculations/product-rate/batch": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Finds the rates of products that supply the nutrients wanted, for many questions at once.
+         * @description One question a line, one answer a line, in the order of the questions. A line that cannot be answered gets its problem,
+         *     with the status that it would have alone, and the others go on. Blank lines are counted but ask nothing; every other
+         *     line gets exactly one answer, so that a client can count them: a connection that ends early has cut the answer off. A
+         *     line may have 64 KiB unless the service is set otherwise, the body any length. Answers begin while questions still come. Read them while you send: once
+         *     some megabytes of answers are unread, no more questions are read. Nothing is stored.
+         */
+        post: operations["evaluateProductRateBatch"];
         delete?: never;
         options?: never;
         head?: never;
@@ -753,6 +1010,192 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/calculations/seed-row-limit": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Compares fertilizer placed with the seed with published limits.
+         * @description The share of the seedbed that is used, the nutrients that lie with the seed in the worst zone, and every limit that is
+         *     held for the crop and the region, with its source, year, place and conditions. A limit is used for its own crop, soil,
+         *     moisture, opener and place only; where a source prints no number, there is none here. Where sources differ, all are
+         *     shown and the stricter one leads. No answer says that a load is safe: local guidance, the product label and a licensed
+         *     adviser go first. Nothing is stored.
+         */
+        post: operations["evaluateSeedRowLimit"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/calculations/seed-row-limit/batch": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Compares fertilizer placed with the seed with published limits, for many questions at once.
+         * @description One question a line, one answer a line, in the order of the questions. A line that cannot be answered gets its problem,
+         *     with the status that it would have alone, and the others go on. Blank lines are counted but ask nothing; every other
+         *     line gets exactly one answer, so that a client can count them: a connection that ends early has cut the answer off. A
+         *     line may have 64 KiB unless the service is set otherwise, the body any length. Answers begin while questions still come. Read them while you send: once
+         *     some megabytes of answers are unread, no more questions are read. Nothing is stored.
+         */
+        post: operations["evaluateSeedRowLimitBatch"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/calculations/seeding-rate": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Finds the seeding rate for a stand, or the stand of a rate.
+         * @description From plants per area, seeds per area, seeds in a length of row, or a mass per area: all the others, with seeds per length of
+         *     row, packages and cost. Units are exact; a rate made by dividing by 10 can be compared. What is unusual for the crop is said
+         *     with the published range. Nothing is stored.
+         */
+        post: operations["evaluateSeedingRate"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/calculations/seeding-rate/batch": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Finds the seeding rate for a stand, or the stand of a rate, for many questions at once.
+         * @description One question a line, one answer a line, in the order of the questions. A line that cannot be answered gets its problem,
+         *     with the status that it would have alone, and the others go on. Blank lines are counted but ask nothing; every other
+         *     line gets exactly one answer, so that a client can count them: a connection that ends early has cut the answer off. A
+         *     line may have 64 KiB unless the service is set otherwise, the body any length. Answers begin while questions still come. Read them while you send: once
+         *     some megabytes of answers are unread, no more questions are read. Nothing is stored.
+         */
+        post: operations["evaluateSeedingRateBatch"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/calculations/stand-count": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Evaluates a stand count.
+         * @description From plants counted along rows, in frames or in hoops: plants per area with an interval that also holds for few and for
+         *     clumped counts, how the counts scatter, how many of them a wanted precision takes, and which share of the seeds came up,
+         *     with germination and without. Nothing is stored.
+         */
+        post: operations["evaluateStandCount"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/calculations/stand-count/batch": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Evaluates a stand count, for many questions at once.
+         * @description One question a line, one answer a line, in the order of the questions. A line that cannot be answered gets its problem,
+         *     with the status that it would have alone, and the others go on. Blank lines are counted but ask nothing; every other
+         *     line gets exactly one answer, so that a client can count them: a connection that ends early has cut the answer off. A
+         *     line may have 64 KiB unless the service is set otherwise, the body any length. Answers begin while questions still come. Read them while you send: once
+         *     some megabytes of answers are unread, no more questions are read. Nothing is stored.
+         */
+        post: operations["evaluateStandCountBatch"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/calculations/stand-risk": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Finds the rate that reaches a minimum stand with a wanted probability.
+         * @description Emergence differs from season to season, and germination, kernel mass and metering are known only so well. The answer has the
+         *     rate that reaches the minimum stand all the same with the wanted probability, what its margin costs, and how probable the
+         *     minimum stand is at a rate of your own. Nothing is stored.
+         */
+        post: operations["evaluateStandRisk"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/calculations/stand-risk/batch": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Finds the rate that reaches a minimum stand with a wanted probability, for many questions at once.
+         * @description One question a line, one answer a line, in the order of the questions. A line that cannot be answered gets its problem,
+         *     with the status that it would have alone, and the others go on. Blank lines are counted but ask nothing; every other
+         *     line gets exactly one answer, so that a client can count them: a connection that ends early has cut the answer off. A
+         *     line may have 64 KiB unless the service is set otherwise, the body any length. Answers begin while questions still come. Read them while you send: once
+         *     some megabytes of answers are unread, no more questions are read. Nothing is stored.
+         */
+        post: operations["evaluateStandRiskBatch"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/units": {
         parameters: {
             query?: never;
@@ -836,6 +1279,52 @@ export interface paths {
         get: operations["listValuesInForce"];
         put?: never;
         post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/calculations/volume-check": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Finds what a metering element should deliver by its volume.
+         * @description Displacement times bulk density times fill efficiency, with an interval; as a start value for a catch plan. A value
+         *     measured or in force is compared with it: how far off it is, which fill efficiency it implies, and what may be wrong when
+         *     that is more than the element holds. No verdict: only a catch test says what the meter delivers. Nothing is stored.
+         */
+        post: operations["evaluateVolumeCheck"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/calculations/volume-check/batch": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Finds what a metering element should deliver by its volume, for many questions at once.
+         * @description One question a line, one answer a line, in the order of the questions. A line that cannot be answered gets its problem,
+         *     with the status that it would have alone, and the others go on. Blank lines are counted but ask nothing; every other
+         *     line gets exactly one answer, so that a client can count them: a connection that ends early has cut the answer off. A
+         *     line may have 64 KiB unless the service is set otherwise, the body any length. Answers begin while questions still come. Read them while you send: once
+         *     some megabytes of answers are unread, no more questions are read. Nothing is stored.
+         */
+        post: operations["evaluateVolumeCheckBatch"];
         delete?: never;
         options?: never;
         head?: never;
@@ -998,6 +1487,53 @@ export interface components {
              */
             grubbs?: number;
         };
+        /** @description Air flows between which a product is carried and not damaged. */
+        AirFlowLimits: {
+            /** @description Least. No default. Range: above 0 and up to 1000000 m3/h. */
+            minimum?: components["schemas"]["VolumePerTimeQuantity"];
+            /** @description Most. No default. Range: above 0 and up to 1000000 m3/h. */
+            maximum?: components["schemas"]["VolumePerTimeQuantity"];
+        };
+        /** @description The air flows that the limits of all products leave. */
+        AirFlowWindow: {
+            /** @description At least one air flow suits all products; when false, the minimum of one lies above the maximum of another. */
+            exists: boolean;
+            /** @description Least: the highest of the minima; absent without any. */
+            minimum?: components["schemas"]["VolumePerTimeQuantity"];
+            /** @description The product that sets it. */
+            minimumOf?: string;
+            /** @description Most: the lowest of the maxima; absent without any. */
+            maximum?: components["schemas"]["VolumePerTimeQuantity"];
+            /** @description The product that sets it. */
+            maximumOf?: string;
+        };
+        /** @description What the air carries at one ground speed. */
+        AirLoadAnswer: {
+            /** @description The ground speed. */
+            groundSpeed: components["schemas"]["SpeedQuantity"];
+            /**
+             * @description Which of its rates each product has: the `lowest` above zero or the `highest`.
+             * @example lowest
+             * @example highest
+             */
+            rates: string;
+            /** @description Mass flow of all products together. */
+            massFlow: components["schemas"]["MassPerTimeQuantity"];
+            /** @description Mass of all products in a volume of air; absent without a planned air flow. */
+            massPerAir?: components["schemas"]["BulkDensityQuantity"];
+            /** @description Each product. */
+            products: components["schemas"]["ProductLoadAnswer"][];
+        };
+        /** @description An amount of a nutrient per area. */
+        AmountOfNutrient: {
+            /**
+             * @description The nutrient in the form that the amount is stated in: N, P2O5, P, K2O, K, S, SO4-S, SO3 or SO4.
+             * @enum {string}
+             */
+            nutrient: "N" | "P2O5" | "P" | "K2O" | "K" | "S" | "SO4-S" | "SO3" | "SO4";
+            /** @description Amount per area. Range: 0 to 10000 kg/ha. */
+            amount: components["schemas"]["MassPerAreaQuantity"];
+        };
         /** @description A value of any dimension, in an answer. */
         AnyQuantity: {
             /**
@@ -1062,6 +1598,10 @@ export interface components {
              * @example kg/min
              * @example g/s
              * @example lb/min
+             * @example m3/h
+             * @example m3/min
+             * @example L/s
+             * @example ft3/min
              * @example %
              * @example 1
              * @example ppm
@@ -1130,6 +1670,24 @@ export interface components {
              */
             next?: string;
         };
+        /** @description Share of a nutrient in a blend. */
+        BlendShare: {
+            /**
+             * @description The nutrient in the form that the share is stated in. Known today: `N`, `P2O5`, `P`, `K2O`, `K`, `S`, `SO4-S`, `SO3`, `SO4`.
+             * @example N
+             * @example P2O5
+             * @example P
+             * @example K2O
+             * @example K
+             * @example S
+             * @example SO4-S
+             * @example SO3
+             * @example SO4
+             */
+            nutrient: string;
+            /** @description The share of the mass. */
+            share: components["schemas"]["RatioQuantity"];
+        };
         /** @description One bound on a catch. */
         BoundAnswer: {
             /**
@@ -1144,6 +1702,56 @@ export interface components {
             /** @description Largest net mass that it allows; for the container with its overflow margin. */
             mass: components["schemas"]["MassQuantity"];
         };
+        /** @description A bulk density with its interval, beside what is published. */
+        BulkDensityAnswer: {
+            /** @description The outcome in one or two sentences that can be shown as they are. */
+            headline: string;
+            /** @description The bulk density with its uncertainty. */
+            bulkDensity: components["schemas"]["MeasuredBulkDensity"];
+            /**
+             * @description What it is known from. Known today: `weighed`, `filled-tank`, `test-weight`, `stated`, `published`.
+             * @example weighed
+             * @example filled-tank
+             * @example test-weight
+             * @example stated
+             * @example published
+             */
+            basis: string;
+            /** @description The same density in every unit. */
+            inOtherUnits: components["schemas"]["BulkDensityQuantity"][];
+            /** @description Parts of the relative standard uncertainty. */
+            uncertaintyParts: components["schemas"]["DensityUncertaintyPart"][];
+            /** @description Each weighing; absent where nothing was weighed. */
+            weighings?: components["schemas"]["WeighingAnswer"][];
+            /** @description What is published for the material; absent when none was named. */
+            reference?: components["schemas"]["ReferenceAnswer"];
+            /** @description The density of the same grain poured loosely, if the test weight is an official Canadian one, which allows for settling; absent where that does not apply. */
+            looseDensity?: components["schemas"]["BulkDensityQuantity"];
+            /** @description What the tank holds; absent when none was named. */
+            tank?: components["schemas"]["TankAnswer"];
+            /** @description What can hurt somebody on the way. */
+            cautions: components["schemas"]["CautionAnswer"][];
+            /** @description Values used that the question did not state. */
+            assumptions: components["schemas"]["AssumptionAnswer"][];
+            /** @description What was noticed. */
+            findings: components["schemas"]["FindingAnswer"][];
+            /** @description Version of the engine that answered. */
+            engineVersion: string;
+        };
+        /** @description One line of the answer to many questions: the result of one of them, or the problem that it has. */
+        BulkDensityAnswerBatchLine: {
+            /**
+             * Format: int64
+             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row 1.
+             */
+            line: number;
+            /** @description What the table calls the test; absent when no table was sent. */
+            test?: string;
+            /** @description What the question would be answered alone; absent when there is a problem. */
+            result?: components["schemas"]["BulkDensityAnswer"];
+            /** @description What the question would be refused with alone; absent when there is a result. */
+            problem?: components["schemas"]["Problem"];
+        };
         /** @description The mass of a product per bulk volume. A bushel is always named. */
         BulkDensityQuantity: {
             /**
@@ -1157,12 +1765,45 @@ export interface components {
              */
             unit: "kg/hL" | "kg/m3" | "kg/L" | "lb/ft3" | "lb/bu-us" | "lb/bu-imp";
         };
+        /** @description A product whose bulk density is wanted. At most one of weighed, testWeight, filledTank and statedDensity; without any, a reference gives a value to start from. */
+        BulkDensityRequest: {
+            /** @description What the owner calls the product. */
+            product?: string;
+            /**
+             * @description The material whose published densities are compared; needed where nothing else is given.
+             * @enum {string}
+             */
+            reference?: "alfalfa" | "ammonium-nitrate-low-density" | "ammonium-nitrate-prilled" | "ammonium-sulfate-crystal" | "ammonium-sulfate-granular" | "barley" | "birdsfoot-trefoil" | "bluegrass" | "brome-grass" | "canary-seed" | "canola" | "chickpea" | "clover" | "cowpea" | "diammonium-phosphate" | "faba-bean" | "flax" | "lupin" | "corn" | "millet" | "monoammonium-phosphate" | "oat" | "orchard-grass" | "pea" | "potassium-chloride-granular" | "potassium-chloride-soluble" | "potassium-magnesium-sulfate" | "rice" | "rye" | "safflower" | "sorghum" | "soybean" | "sudan-grass" | "sugar-beet" | "sunflower" | "tall-fescue" | "timothy" | "triple-superphosphate" | "triticale" | "urea-granular" | "vetch" | "wheat";
+            /** @description Weighings of a container of known volume; the best evidence. */
+            weighed?: components["schemas"]["WeighedVolumeOfProduct"];
+            /** @description A test weight, for example from the elevator. A bushel is always named. No default. Range: 10 to 10000 kg/m3. */
+            testWeight?: components["schemas"]["TestWeightOfProduct"];
+            /** @description A tank that was filled with a known mass. */
+            filledTank?: components["schemas"]["FilledTankOfProduct"];
+            /** @description A density that somebody stated; it is challenged when it is far from what is published for the reference. No default. Range: 10 to 10000 kg/m3. */
+            statedDensity?: components["schemas"]["StatedDensityOfProduct"];
+            /** @description Standard uncertainty of one lot about a published value, where nothing but the reference is given. Default 5 %: one lot about a published value; judgement, no published source. Range: 0 to 50 %. */
+            lotToLot?: components["schemas"]["RatioQuantity"];
+            /** @description A tank to be filled with the product: what does it hold, and how far does that go? */
+            tank?: components["schemas"]["TankOfProduct"];
+            /**
+             * Format: double
+             * @description Coverage probability of the intervals. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM 100:2008.
+             */
+            coverageProbability?: number;
+        };
         /** @description Area worked at one ground speed. */
         CapacityAnswer: {
             /** @description The ground speed. */
             groundSpeed: components["schemas"]["SpeedQuantity"];
             /** @description Area worked in one hour. */
             areaPerHour: components["schemas"]["AreaQuantity"];
+            /** @description Share of the time in the field that is spent working. */
+            fieldEfficiency: components["schemas"]["RatioQuantity"];
+            /** @description Area worked in a day of the stated time; absent without one. */
+            areaPerDay?: components["schemas"]["AreaQuantity"];
+            /** @description Time in the field for the stated area; absent without one. */
+            timeForArea?: components["schemas"]["TimeQuantity"];
         };
         /** @description One catch as evaluated. */
         CatchAnswer: {
@@ -1497,7 +2138,7 @@ export interface components {
         /** @description Something that can hurt a person. */
         CautionAnswer: {
             /**
-             * @description Stable code. Known today: `manual-first`, `unexpected-start`, `rotating-parts`, `stored-pressure`, `product-dust`, `tank-entry`, `heavy-container`.
+             * @description Stable code. Known today: `manual-first`, `unexpected-start`, `rotating-parts`, `stored-pressure`, `product-dust`, `tank-entry`, `heavy-container`, `moving-machine`, `jacked-machine`, `local-guidance-first`, `limit-is-no-promise`, `spread-to-be-measured`, `soil-test-first`, `seed-row-has-its-own-limit`, `not-all-products-mix`, `treated-seed`.
              * @example manual-first
              * @example unexpected-start
              * @example rotating-parts
@@ -1505,10 +2146,31 @@ export interface components {
              * @example product-dust
              * @example tank-entry
              * @example heavy-container
+             * @example moving-machine
+             * @example jacked-machine
+             * @example local-guidance-first
+             * @example limit-is-no-promise
+             * @example spread-to-be-measured
+             * @example soil-test-first
+             * @example seed-row-has-its-own-limit
+             * @example not-all-products-mix
+             * @example treated-seed
              */
             code: string;
             /** @description A sentence that should be shown as it is. */
             detail: string;
+        };
+        /** @description A value beside the expected one. */
+        CheckedAnswer: {
+            /** @description The value divided by the expected one. */
+            ratio: components["schemas"]["RatioQuantity"];
+            /**
+             * Format: double
+             * @description How many standard deviations it is away, on a logarithmic scale: above zero more than expected, below zero less. Absent when no spread was left to measure with.
+             */
+            deviations?: number;
+            /** @description The fill efficiency that the value implies. */
+            fillEfficiency: components["schemas"]["ExpectedRatio"];
         };
         /** @description One code, what it comes from and what to do. */
         CodeAnswer: {
@@ -1658,12 +2320,197 @@ export interface components {
             /** @description Ground between two discharges; absent when the pockets are unknown. */
             dischargeSpacing?: components["schemas"]["LengthQuantity"];
         };
+        /** @description A correction in proportion. */
+        CorrectionAnswer: {
+            /** @description Target over rate found: what to multiply the setting by. */
+            factor: components["schemas"]["RatioQuantity"];
+            /**
+             * Format: double
+             * @description The setting times that factor, as a plain number on the machine's own marks; absent when no setting was stated.
+             */
+            setting?: number;
+            /** @description Meter revolutions per turn times that factor, for a machine that is set by its gears; absent when no gearing was stated. */
+            meterRevolutionsPerTurn?: components["schemas"]["RatioQuantity"];
+        };
+        /** @description An amount of money for one mass unit of a nutrient. */
+        CostOfNutrient: {
+            /**
+             * Format: double
+             * @description The amount.
+             */
+            value: number;
+            /** @description ISO 4217 currency code. */
+            currency: string;
+            /** @description The unit that it is for, one of those in `GET /v1/units`. */
+            per: string;
+            /**
+             * @description The nutrient in the form that the cost is for. Known today: `N`, `P2O5`, `P`, `K2O`, `K`, `S`, `SO4-S`, `SO3`, `SO4`.
+             * @example N
+             * @example P2O5
+             * @example P
+             * @example K2O
+             * @example K
+             * @example S
+             * @example SO4-S
+             * @example SO3
+             * @example SO4
+             */
+            nutrient: string;
+        };
+        /** @description An amount of money for one unit of area or mass. */
+        CostPerUnit: {
+            /**
+             * Format: double
+             * @description The amount.
+             */
+            value: number;
+            /** @description ISO 4217 currency code. */
+            currency: string;
+            /** @description The unit that it is for, one of those in `GET /v1/units`. */
+            per: string;
+        };
+        /** @description One count. */
+        CountAnswer: {
+            /**
+             * Format: int32
+             * @description Plants counted.
+             */
+            plants: number;
+            /** @description Ground counted. */
+            area: components["schemas"]["AreaQuantity"];
+            /** @description Plants per area of this spot. */
+            stand: components["schemas"]["CountPerAreaQuantity"];
+        };
+        /** @description The plants of one spot. */
+        CountOfPlants: {
+            /**
+             * Format: int32
+             * @description Plants counted; none is a count too.
+             */
+            plants: number;
+            /** @description The ground of this count, where it differs from that of the others. */
+            ground?: components["schemas"]["GroundOfCount"];
+            /** @description The row or opener where it was counted, in the words of the counter; counts of one row say less. */
+            row?: string;
+        };
+        /** @description Plants or seeds per area. */
+        CountPerAreaQuantity: {
+            /**
+             * Format: double
+             * @description The number, in the unit beside it.
+             */
+            value: number;
+            /**
+             * @description The unit, written exactly as in `GET /v1/units`.
+             * @enum {string}
+             */
+            unit: "/m2" | "/ha" | "/ft2" | "/ac";
+        };
+        /** @description Plants or seeds per length of row. */
+        CountPerLengthQuantity: {
+            /**
+             * Format: double
+             * @description The number, in the unit beside it.
+             */
+            value: number;
+            /**
+             * @description The unit, written exactly as in `GET /v1/units`.
+             * @enum {string}
+             */
+            unit: "/m" | "/ft";
+        };
+        /** @description Seeds per mass. */
+        CountPerMassQuantity: {
+            /**
+             * Format: double
+             * @description The number, in the unit beside it.
+             */
+            value: number;
+            /**
+             * @description The unit, written exactly as in `GET /v1/units`.
+             * @enum {string}
+             */
+            unit: "/kg" | "/lb";
+        };
+        /** @description A share of the seeds that was counted in a stand. */
+        CountedShare: {
+            /** @description The estimate. Range: 0.1 to 100 %. */
+            estimate: components["schemas"]["RatioQuantity"];
+            /** @description Lower end of its interval. Range: 0 to 1000 %. */
+            lower: components["schemas"]["RatioQuantity"];
+            /** @description Upper end of its interval. Range: 0 to 1000 %. */
+            upper: components["schemas"]["RatioQuantity"];
+            /**
+             * Format: double
+             * @description Coverage probability of the interval.
+             */
+            coverageProbability: number;
+        };
+        /** @description A nutrient that is there already. */
+        CreditedNutrient: {
+            /**
+             * @description The nutrient in the form that the amount is stated in: N, P2O5, P, K2O, K, S, SO4-S, SO3 or SO4.
+             * @enum {string}
+             */
+            nutrient: "N" | "P2O5" | "P" | "K2O" | "K" | "S" | "SO4-S" | "SO3" | "SO4";
+            /** @description Amount per area. Range: 0 to 10000 kg/ha. */
+            amount: components["schemas"]["MassPerAreaQuantity"];
+            /** @description Where it comes from, in your words. */
+            origin?: string;
+        };
         /** @description A mass per revolution at one meter speed. */
         DeliveryPoint: {
             /** @description The meter speed. Range: above 0 and up to 10000 rpm. */
             meterSpeed: components["schemas"]["RotationQuantity"];
             /** @description The mass per revolution there. Range: above 0 and up to 1000 kg/rev. */
             massPerRevolution: components["schemas"]["MassPerRevolutionQuantity"];
+        };
+        /** @description A bulk density of a lot. */
+        DensityOfLot: {
+            /**
+             * Format: double
+             * @description The number, in the unit beside it. No default.
+             */
+            value: number;
+            /**
+             * @description The unit, written exactly as in `GET /v1/units`.
+             * @enum {string}
+             */
+            unit: "kg/hL" | "kg/m3" | "kg/L" | "lb/ft3" | "lb/bu-us" | "lb/bu-imp";
+            /** @description Its standard uncertainty, relative. Default 1 %: a weighed litre, or a test weight, repeats to about this; judgement, no published source. Range: above 0 and up to 50 %. */
+            relativeUncertainty?: components["schemas"]["RatioQuantity"];
+        };
+        /** @description A bulk density. */
+        DensityOfProduct: {
+            /**
+             * Format: double
+             * @description The number, in the unit beside it. No default.
+             */
+            value: number;
+            /**
+             * @description The unit, written exactly as in `GET /v1/units`.
+             * @enum {string}
+             */
+            unit: "kg/hL" | "kg/m3" | "kg/L" | "lb/ft3" | "lb/bu-us" | "lb/bu-imp";
+            /** @description Its standard uncertainty. Default 3 %: standard uncertainty of a bulk density; judgement, no published source. Range: 0 to 100 %. */
+            relativeUncertainty?: components["schemas"]["RatioQuantity"];
+        };
+        /** @description A part of the uncertainty. */
+        DensityUncertaintyPart: {
+            /**
+             * @description Where it comes from: scatter of the `weighings`, `scale`, `volume`, the `mass` filled in, `test-weight`, `stated`, `published-range` or the `lot`.
+             * @example weighings
+             * @example scale
+             * @example volume
+             * @example mass
+             * @example test-weight
+             * @example stated
+             * @example published-range
+             * @example lot
+             */
+            source: string;
+            /** @description Standard uncertainty, relative. */
+            relative: components["schemas"]["RatioQuantity"];
         };
         /** @description One value that differs. */
         DifferenceAnswer: {
@@ -1674,6 +2521,154 @@ export interface components {
             /** @description The value now as JSON text; absent when there is none. */
             recomputed?: string;
         };
+        /** @description The volume that one revolution sweeps. */
+        DisplacementOfElement: {
+            /**
+             * Format: double
+             * @description The number, in the unit beside it. No default.
+             */
+            value: number;
+            /**
+             * @description The unit, written exactly as in `GET /v1/units`.
+             * @enum {string}
+             */
+            unit: "L" | "m3" | "bu-us" | "bu-imp" | "ft3";
+            /** @description Its standard uncertainty. Default 2 %: standard uncertainty of a displacement; judgement, no published source. Range: 0 to 100 %. */
+            relativeUncertainty?: components["schemas"]["RatioQuantity"];
+        };
+        /** @description The effect of wrong numbers. */
+        DistanceEffectAnswer: {
+            /** @description Rate applied over rate set, less 1, with the interval of the runs: positive when the field gets too much. The machine's count of the area is off by as much. */
+            rateChange: components["schemas"]["MeasuredRatio"];
+            /** @description Distance counted over distance driven; absent without a value in force. */
+            distanceCounted?: components["schemas"]["RatioQuantity"];
+            /** @description Width in the controller over width covered anew; absent without a width. */
+            widthCounted?: components["schemas"]["RatioQuantity"];
+            /** @description The rate that is really applied; absent without a target rate. */
+            appliedRate?: components["schemas"]["MassPerAreaQuantity"];
+            /** @description Product too much over the stated area; negative when too little. */
+            massOverArea?: components["schemas"]["MassQuantity"];
+            /** @description Money for that product; negative when the crop gets too little. */
+            cost?: components["schemas"]["Money"];
+        };
+        /** @description What runs over a measured course say of a distance sensor. */
+        DistanceSensorAnswer: {
+            /** @description The outcome in one or two sentences that can be shown as they are. */
+            headline: string;
+            /**
+             * @description What to do: `investigate` (something is wrong with the runs), `repeat` (not sure enough yet), `keep` (the value in force is good enough) or `adopt` (type in the new value).
+             * @example investigate
+             * @example repeat
+             * @example keep
+             * @example adopt
+             */
+            verdict: string;
+            /**
+             * Format: int32
+             * @description How many more runs a repeat takes; absent for other verdicts and when no number of runs would help.
+             */
+            moreRuns?: number;
+            /** @description Why. */
+            reasons: components["schemas"]["ReasonAnswer"][];
+            /** @description Pulses per distance with their uncertainty; absent when turns were counted and the pulses of a turn are unknown. */
+            pulsesPerDistance?: components["schemas"]["MeasuredPulsesPerDistance"];
+            /** @description Pulses per metre or foot. */
+            pulsesPerLength?: components["schemas"]["CountPerLengthQuantity"];
+            /** @description Distance driven from one pulse to the next. */
+            distancePerPulse?: components["schemas"]["LengthQuantity"];
+            /** @description Rolling circumference of the wheel under the load and on the ground of the runs; absent when its turns are unknown. */
+            rollingCircumference?: components["schemas"]["MeasuredLength"];
+            /** @description All pulses over all distances: can be redone on paper. */
+            totalPulsesOverTotalDistance?: components["schemas"]["PulsesPerDistanceQuantity"];
+            /** @description Where the uncertainty comes from: standard uncertainties, relative; their squares add up. */
+            uncertaintyParts: components["schemas"]["RunUncertaintyPart"][];
+            /** @description Every run in the order given. */
+            runs: components["schemas"]["RunAnswer"][];
+            /** @description How the runs agree. */
+            agreement: components["schemas"]["RunAgreementAnswer"];
+            /**
+             * Format: int32
+             * @description Runs like these that the wanted precision takes in all; absent when no practical number reaches it.
+             */
+            runsForWantedPrecision?: number;
+            /** @description Slip against the reference runs, 1 - (distance per turn at work) / (distance per turn on the reference): positive when the wheel turns more often at work (it slips), negative when it turns less often (it skids). */
+            slip?: components["schemas"]["MeasuredRatio"];
+            /** @description Width of the machine, as asked. */
+            width?: components["schemas"]["WidthAnswer"];
+            /** @description Pulses per distance found over those in force, less 1, with its interval: positive when the sensor gives more than the controller believes. Absent without a value in force. */
+            change?: components["schemas"]["MeasuredRatio"];
+            /**
+             * Format: double
+             * @description Probability that the truth is within the tolerance of the value in force.
+             */
+            probabilityWithinTolerance?: number;
+            /** @description What to type in; given with the verdict adopt when the controller's form is known. */
+            enter?: components["schemas"]["SensorEntryAnswer"];
+            /** @description What happens if the numbers in the controller stay; absent when none of them is known. */
+            effectIfNumbersStay?: components["schemas"]["DistanceEffectAnswer"];
+            /** @description Values used that the question did not state. */
+            assumptions: components["schemas"]["AssumptionAnswer"][];
+            /** @description What was noticed beyond the verdict. */
+            findings: components["schemas"]["FindingAnswer"][];
+            /** @description What can hurt somebody on the course. */
+            cautions: components["schemas"]["CautionAnswer"][];
+            /** @description Version of the engine that answered. */
+            engineVersion: string;
+        };
+        /** @description One line of the answer to many questions: the result of one of them, or the problem that it has. */
+        DistanceSensorAnswerBatchLine: {
+            /**
+             * Format: int64
+             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row 1.
+             */
+            line: number;
+            /** @description What the table calls the test; absent when no table was sent. */
+            test?: string;
+            /** @description What the question would be answered alone; absent when there is a problem. */
+            result?: components["schemas"]["DistanceSensorAnswer"];
+            /** @description What the question would be refused with alone; absent when there is a result. */
+            problem?: components["schemas"]["Problem"];
+        };
+        /** @description Runs over a measured course, and what the controller holds. */
+        DistanceSensorRequest: {
+            /** @description The runs at work, on the ground that is seeded: one or more, each with pulses or each with wheel turns. */
+            runs: components["schemas"]["RunOfSensor"][];
+            /** @description Runs to compare slip with, unloaded or on a hard road, counted like the others. */
+            referenceRuns?: components["schemas"]["RunOfSensor"][];
+            /** @description Sensor pulses in one turn of the wheel. With it, pulses and the rolling circumference follow from one another. No default. Range: above 0 and up to 1000000 pulses/rev. */
+            pulsesPerTurn?: components["schemas"]["PulsesPerRevolutionQuantity"];
+            /** @description Smallest step to which a distance between two marks is known: how closely the machine is lined up with each of them. Default 0.1 m: the machine is lined up with each mark to 5 cm either way; judgement, no published source. Range: 0 to 10 m. */
+            distanceResolution?: components["schemas"]["LengthQuantity"];
+            /** @description Smallest step of a count of wheel turns; pulses are counted to one. Default 0.1 rev: default; judgement, no published source. Range: 0 to 10 rev. */
+            turnResolution?: components["schemas"]["RevolutionsQuantity"];
+            /** @description Limit of the error of the tape, relative. It is common to all runs, so more runs do not average it out. Default 0.2 %: a tape laid over uneven ground by hand, taken as rectangular; judgement, no published source. Range: 0 to 20 %. */
+            tapeLimit?: components["schemas"]["RatioQuantity"];
+            /** @description Scatter of one run (standard deviation), counting and marking removed. Default 0.5 %: even, firm ground; judgement, 4 degrees of freedom, no published source. Range: 0.01 to 30 %. */
+            repeatability?: components["schemas"]["RatioQuantity"];
+            /**
+             * Format: double
+             * @description Degrees of freedom of that scatter. Default 4: judgement, no published source; the stated deviation is then uncertain by about 35 % (JCGM 100:2008, G.4.2).
+             */
+            repeatabilityDegreesOfFreedom?: number;
+            /** @description The number that the controller holds now. */
+            valueInForce?: components["schemas"]["ValueOfSensor"];
+            /** @description How the controller takes the number; gives what to type in. */
+            controllerEntry?: components["schemas"]["EntryOfSensor"];
+            /** @description The width of the machine; gives overlap, and what a wrong width does to the rate. */
+            width?: components["schemas"]["WidthOfMachine"];
+            /** @description The rate to be applied; gives the effect of wrong numbers. No default. Range: above 0 and up to 100000 kg/ha. */
+            targetRate?: components["schemas"]["MassPerAreaQuantity"];
+            /** @description The area still to be seeded; gives mass and cost. No default. Range: above 0 and up to 1000000 ha. */
+            area?: components["schemas"]["AreaQuantity"];
+            /** @description Price of the product; gives the cost of wrong numbers. */
+            price?: components["schemas"]["Price"];
+            /** @description Largest acceptable deviation of the value in force from the truth. Default 2 %: leaves most of the published 5 % on the rate to the metering; judgement, no published source. Range: 0.1 to 50 %. */
+            tolerance?: components["schemas"]["RatioQuantity"];
+            /** @description Largest acceptable expanded uncertainty of the result. Default 1 %: two good runs reach it; judgement, no published source. Range: 0.1 to 50 %. */
+            wantedPrecision?: components["schemas"]["RatioQuantity"];
+            /** @description Change from which a second run has to confirm. Default 10 %: common practice: 10 to 15 %; no published source. Range: 0.1 to 100 %. */
+            secondRunChange?: components["schemas"]["RatioQuantity"];
+        };
         /** @description Something that the test disturbs, in the owner's words. */
         DisturbedPointOfPlan: {
             /** @description What it is, for example the fan drive. */
@@ -1683,6 +2678,156 @@ export interface components {
             /** @description How it is put back. */
             toRestore?: string;
         };
+        /** @description A drive wheel: exactly one of circumference, measuredRun and diameter. */
+        DriveWheelOfMachine: {
+            /** @description Rolling circumference, measured under load on the ground. Default pi times the diameter, where that is given: judgement, a loaded tyre rolls shorter. Range: 0.1 to 30 m. */
+            circumference?: components["schemas"]["LengthQuantity"];
+            /** @description Distance and turns from which the rolling circumference follows. */
+            measuredRun?: components["schemas"]["RollingRun"];
+            /** @description Diameter of the wheel; the circumference is then reckoned, and a finding warns of it. No default. Range: 0.03 to 10 m. */
+            diameter?: components["schemas"]["LengthQuantity"];
+            /** @description Standard uncertainty of the circumference, relative; 2 % where it is reckoned from the diameter. Default 0.5 %: measured on the ground; judgement, no published source. Range: 0 to 20 %. */
+            relativeUncertainty?: components["schemas"]["RatioQuantity"];
+        };
+        /** @description Turns of a drive wheel, expected catches, and what turn tests say. */
+        DriveWheelTurnsAnswer: {
+            /** @description The outcome in one or two sentences that can be shown as they are. */
+            headline: string;
+            /**
+             * @description What to do about the setting: `investigate` (the rate is implausible), `repeat` (not sure enough, test again), `keep` (within tolerance of the target) or `adopt` (take the corrected setting, then test again). Absent without a turn test or a target rate.
+             * @example investigate
+             * @example repeat
+             * @example keep
+             * @example adopt
+             */
+            verdict?: string;
+            /** @description Why; empty without a verdict. */
+            reasons: components["schemas"]["ReasonAnswer"][];
+            /** @description Rolling circumference in use. */
+            circumference: components["schemas"]["LengthQuantity"];
+            /**
+             * @description Where it comes from: `circumference` (stated), `measured-run` (distance over turns) or `diameter` (reckoned, and too long under load).
+             * @example circumference
+             * @example measured-run
+             * @example diameter
+             */
+            circumferenceFrom: string;
+            /** @description Ground that the machine covers in one turn of the wheel in the field. */
+            areaPerTurn: components["schemas"]["AreaQuantity"];
+            /** @description For each area asked for, in that order. */
+            turns: components["schemas"]["TurnsAnswer"][];
+            /** @description Mass that one turn of the wheel has to deliver over the whole width for the target rate. */
+            neededPerTurn?: components["schemas"]["MassPerRevolutionQuantity"];
+            /** @description The same for one revolution of the meter. */
+            neededPerMeterRevolution?: components["schemas"]["MassPerRevolutionQuantity"];
+            /** @description Rate that the stated mass per revolution of the meter gives. */
+            expectedRate?: components["schemas"]["MassPerAreaQuantity"];
+            /** @description Rate that the turn tests give, with its uncertainty. */
+            rate?: components["schemas"]["MeasuredMassPerArea"];
+            /** @description Every turn test in the order given. */
+            turnTests: components["schemas"]["TurnTestAnswer"][];
+            /** @description The rate against its target. */
+            acceptance?: components["schemas"]["RateAcceptanceAnswer"];
+            /** @description What would bring the rate to its target if it were proportional to the setting: a first step, test again. */
+            correction?: components["schemas"]["CorrectionAnswer"];
+            /** @description Outlets that were weighed one by one, over all tests; empty when they were not. */
+            outlets: components["schemas"]["OutletAnswer"][];
+            /** @description Values used that the question did not state. */
+            assumptions: components["schemas"]["AssumptionAnswer"][];
+            /** @description What was noticed beyond the verdict. */
+            findings: components["schemas"]["FindingAnswer"][];
+            /** @description What can hurt somebody at the machine. */
+            cautions: components["schemas"]["CautionAnswer"][];
+            /** @description Version of the engine that answered. */
+            engineVersion: string;
+        };
+        /** @description One line of the answer to many questions: the result of one of them, or the problem that it has. */
+        DriveWheelTurnsAnswerBatchLine: {
+            /**
+             * Format: int64
+             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row 1.
+             */
+            line: number;
+            /** @description What the table calls the test; absent when no table was sent. */
+            test?: string;
+            /** @description What the question would be answered alone; absent when there is a problem. */
+            result?: components["schemas"]["DriveWheelTurnsAnswer"];
+            /** @description What the question would be refused with alone; absent when there is a result. */
+            problem?: components["schemas"]["Problem"];
+        };
+        /** @description A ground-driven machine, and what fell while its drive wheel was turned. */
+        DriveWheelTurnsRequest: {
+            /** @description The wheel that drives the meters. */
+            wheel: components["schemas"]["DriveWheelOfMachine"];
+            /** @description Working width: openers times spacing. Range: 0.01 to 200 m. */
+            workingWidth: components["schemas"]["LengthQuantity"];
+            /**
+             * Format: int32
+             * @description Outlets over that width; gives the catch of each, and is needed when not all of them are caught. No default.
+             */
+            outlets?: number;
+            /** @description Share of its turns that the wheel lacks in the field: positive when it skids and turns less often than the distance asks for, so that it puts down as much less; negative when it turns more often. Leave it out when the circumference was measured at work: it holds the skid already. Default 0 %: none is reckoned with unless it is stated, although a wheel that skids puts down as much less; judgement, no published source. Range: -50 to 90 %. */
+            skid?: components["schemas"]["RatioQuantity"];
+            /** @description Areas for which the turns are wanted, for example 0.1 ha or 0.05 ac. Range: 0.0001 to 10000 ha. */
+            areas?: components["schemas"]["AreaQuantity"][];
+            /** @description The rate to be put down. No default. Range: above 0 and up to 100000 kg/ha. */
+            targetRate?: components["schemas"]["MassPerAreaQuantity"];
+            /** @description Meter revolutions per turn of the drive wheel. Left out, nothing is said of the meter. Default none: common practice, the wheel alone is counted. Range: 0.0001 to 10000. */
+            meterRevolutionsPerTurn?: components["schemas"]["RatioQuantity"];
+            /** @description Mass per revolution of the meter over the whole width, where known; gives the rate to expect. Needs meterRevolutionsPerTurn. No default. Range: above 0 and up to 1000 kg/rev. */
+            massPerRevolution?: components["schemas"]["MassPerRevolutionQuantity"];
+            /** @description Turn tests, all with the same setting and the same outlets. */
+            turnTests?: components["schemas"]["TurnTestOfWheel"][];
+            /**
+             * Format: int32
+             * @description Outlets that were caught, the same ones each time. Default all of them, or as many as perOutlet lists: common practice.
+             */
+            outletsCaught?: number;
+            /** @description Standard deviation between outlets, relative; of use when not all were caught. Where three or more were weighed one by one, theirs is taken. Default 2.887 %: published limit of 5 % for each outlet (University of Georgia Extension; Field and Solie 2007), taken as rectangular. Range: 0 to 100 %. */
+            outletSpread?: components["schemas"]["RatioQuantity"];
+            /** @description The scale that weighed the catches. Default an error of 0.5 % of the load and no rounding: judgement, no published source. */
+            scale?: components["schemas"]["ScaleOfTest"];
+            /** @description Smallest step of the count of turns. Default 0.1 rev: default; judgement, no published source. Range: 0 to 10 rev. */
+            turnResolution?: components["schemas"]["RevolutionsQuantity"];
+            /**
+             * Format: double
+             * @description The setting used, as a plain number on the machine's own marks; gives the corrected one. No default.
+             */
+            setting?: number;
+            /** @description Largest acceptable deviation of the rate from its target, and of an outlet from the mean of the outlets. Default 5 %: published acceptance limit: within 5 % of the target rate (Field and Solie 2007; University of Georgia Extension). Range: 0.1 to 50 %. */
+            tolerance?: components["schemas"]["RatioQuantity"];
+            /** @description Repeatability of one test (standard deviation), scale and count removed. Default 1 % for a catch of at least 5 kg and 20 rev, 2 % below, 3 % under 5 rev: judgement, 4 degrees of freedom, no published source. Range: 0.01 to 30 %. */
+            repeatability?: components["schemas"]["RatioQuantity"];
+            /**
+             * Format: double
+             * @description Degrees of freedom of the repeatability. Default 4: judgement, no published source; the stated deviation is then uncertain by about 35 % (JCGM 100:2008, G.4.2).
+             */
+            repeatabilityDegreesOfFreedom?: number;
+        };
+        /** @description A mass per revolution that was found earlier. */
+        EarlierMassPerRevolution: {
+            /**
+             * Format: double
+             * @description The number, in the unit beside it. No default.
+             */
+            value: number;
+            /**
+             * @description The unit, written exactly as in `GET /v1/units`.
+             * @enum {string}
+             */
+            unit: "kg/rev" | "g/rev" | "lb/rev" | "oz/rev";
+            /** @description Its standard uncertainty. Default 2 %: default for a value in force; judgement, no published source. Range: 0 to 100 %. */
+            relativeUncertainty?: components["schemas"]["RatioQuantity"];
+        };
+        /** @description An earlier product on the same element. */
+        EarlierProduct: {
+            /** @description The mass per revolution that was found with it. Range: above 0 and up to 1000 kg/rev. */
+            massPerRevolution: components["schemas"]["EarlierMassPerRevolution"];
+            /** @description Its bulk density. Range: 10 to 10000 kg/m3. */
+            bulkDensity: components["schemas"]["DensityOfProduct"];
+            /** @description How much the fill efficiency of one element changes from one product to another. Default 5 %: change of fill efficiency from one product to another on the same element, standard deviation of its logarithm; judgement, no published source. Range: 0 to 100 %. */
+            spread?: components["schemas"]["RatioQuantity"];
+        };
         /** @description The effect of a wrong value. */
         EffectAnswer: {
             /** @description The rate that is really applied. */
@@ -1690,6 +2835,27 @@ export interface components {
             /** @description Product too much over the stated area; negative when too little. */
             massOverArea?: components["schemas"]["MassQuantity"];
             /** @description Money for that product; negative when the crop gets too little. */
+            cost?: components["schemas"]["Money"];
+        };
+        /** @description What is sown when something stays as it was. */
+        EffectOfLot: {
+            /** @description The rate that the controller is told. */
+            setRate: components["schemas"]["MassPerAreaQuantity"];
+            /** @description The rate that falls. */
+            appliedRate: components["schemas"]["MassPerAreaQuantity"];
+            /** @description How much that is above the rate for the same seeds, or above the set rate where that is unknown; negative when below. The interval is that of the predicted mass per revolution. */
+            rateDeviation: components["schemas"]["MeasuredRatio"];
+            /** @description Pure seeds per area; absent without kernel masses. */
+            seedsPerArea?: components["schemas"]["CountPerAreaQuantity"];
+            /** @description How much more seeds than before; negative for fewer. */
+            seedsDeviation?: components["schemas"]["RatioQuantity"];
+            /** @description Plants per area; absent without emergence and the germination of the new lot. */
+            plants?: components["schemas"]["CountPerAreaQuantity"];
+            /** @description How much more plants than before; absent unless both germinations are known. */
+            plantsDeviation?: components["schemas"]["RatioQuantity"];
+            /** @description Seed too much over the area, negative when too little; absent without an area. */
+            massOverArea?: components["schemas"]["MassQuantity"];
+            /** @description Cost of it; absent without an area and a price. */
             cost?: components["schemas"]["Money"];
         };
         /** @description One element. */
@@ -1760,10 +2926,106 @@ export interface components {
             /** @description The mass per revolution that the controller then uses: the value in force once typed in. */
             resultingMassPerRevolution: components["schemas"]["MassPerRevolutionQuantity"];
         };
+        /** @description How a controller takes the number. */
+        EntryOfSensor: {
+            /**
+             * @description The form: `pulses-per-distance`, `distance-per-pulse` or `wheel-circumference`.
+             * @enum {string}
+             */
+            form: "pulses-per-distance" | "distance-per-pulse" | "wheel-circumference";
+            /** @description Distance over which the controller counts pulses; only with that form. Default 100 m: the usual distance of controllers; common practice, no published source. Range: 1 to 10000 m. */
+            distance?: components["schemas"]["LengthQuantity"];
+            /**
+             * @description Unit of the number; needed for the two forms that are lengths.
+             * @enum {string}
+             */
+            unit?: "m" | "cm" | "mm" | "ft" | "in";
+            /**
+             * Format: int32
+             * @description Decimals that the controller takes.
+             */
+            decimals: number;
+        };
         /** @description Why a catch is left out. */
         Exclusion: {
             /** @description The reason, in the sender's words. */
             reason: string;
+        };
+        /** @description An expected mass per revolution. As likely too low as too high, with an interval that is longer upwards. */
+        ExpectedMassPerRevolution: {
+            /**
+             * Format: double
+             * @description The number, in the unit beside it.
+             */
+            value: number;
+            /**
+             * @description The unit, written exactly as in `GET /v1/units`.
+             * @enum {string}
+             */
+            unit: "kg/rev" | "g/rev" | "lb/rev" | "oz/rev";
+            /** @description Lower end of the coverage interval. */
+            lower: components["schemas"]["MassPerRevolutionQuantity"];
+            /** @description Upper end of the coverage interval. */
+            upper: components["schemas"]["MassPerRevolutionQuantity"];
+            /**
+             * Format: double
+             * @description Probability of the interval.
+             */
+            coverageProbability: number;
+            /** @description Standard deviation of the natural logarithm: the relative standard uncertainty. */
+            spread: components["schemas"]["RatioQuantity"];
+        };
+        /** @description An expected ratio. As likely too low as too high, with an interval that is longer upwards. */
+        ExpectedRatio: {
+            /**
+             * Format: double
+             * @description The number, in the unit beside it.
+             */
+            value: number;
+            /**
+             * @description The unit, written exactly as in `GET /v1/units`.
+             * @enum {string}
+             */
+            unit: "%" | "1" | "ppm";
+            /** @description Lower end of the coverage interval. */
+            lower: components["schemas"]["RatioQuantity"];
+            /** @description Upper end of the coverage interval. */
+            upper: components["schemas"]["RatioQuantity"];
+            /**
+             * Format: double
+             * @description Probability of the interval.
+             */
+            coverageProbability: number;
+            /** @description Standard deviation of the natural logarithm: the relative standard uncertainty. */
+            spread: components["schemas"]["RatioQuantity"];
+        };
+        /** @description Plants per area; with an interval where uncertainties were stated. */
+        ExpectedStand: {
+            /**
+             * Format: double
+             * @description The number, in the unit beside it.
+             */
+            value: number;
+            /**
+             * @description The unit, written exactly as in `GET /v1/units`.
+             * @enum {string}
+             */
+            unit: "/m2" | "/ha" | "/ft2" | "/ac";
+            /**
+             * Format: double
+             * @description Half width of the coverage interval, in the unit beside it.
+             */
+            expandedUncertainty?: number;
+            /**
+             * Format: double
+             * @description Factor by which the standard uncertainty was expanded.
+             */
+            coverageFactor?: number;
+            /**
+             * Format: double
+             * @description Probability that the interval covers the true value, as far as the stated uncertainties go.
+             */
+            coverageProbability?: number;
         };
         /** @description An exact ratio of two whole numbers, both below 2^53. */
         FactorAnswer: {
@@ -1778,10 +3040,54 @@ export interface components {
              */
             denominator: number;
         };
+        /** @description Where the fan may stand for all products, and what its air carries. */
+        FanAnswer: {
+            /** @description Where to set the fan, in a sentence that can be shown as it is. */
+            headline: string;
+            /** @description Fan speeds that all products allow; absent when no product states any. */
+            fanSpeeds?: components["schemas"]["FanSpeedWindow"];
+            /** @description Air flows that all products allow; absent when no product states any. */
+            airFlows?: components["schemas"]["AirFlowWindow"];
+            /** @description What the air carries at the lowest and the highest rates and ground speeds. */
+            loads: components["schemas"]["AirLoadAnswer"][];
+        };
+        /** @description One fan with the products that its air carries. All limits are yours, from the manual of the machine: the service knows no fan. */
+        FanOfMachine: {
+            /** @description Planned fan speed. No default. Range: above 0 and up to 10000 rpm. */
+            fanSpeed?: components["schemas"]["RotationQuantity"];
+            /** @description Planned air flow; gives the product in each cubic metre of air. No default. Range: above 0 and up to 1000000 m3/h. */
+            airFlow?: components["schemas"]["VolumePerTimeQuantity"];
+            /** @description The products that share the air. */
+            products: components["schemas"]["ProductInAir"][];
+        };
+        /** @description The fan speeds that the limits of all products leave. */
+        FanSpeedWindow: {
+            /** @description At least one fan speed suits all products; when false, the minimum of one lies above the maximum of another. */
+            exists: boolean;
+            /** @description Slowest: the highest of the minima; absent without any. */
+            minimum?: components["schemas"]["RotationQuantity"];
+            /** @description The product that sets it. */
+            minimumOf?: string;
+            /** @description Fastest: the lowest of the maxima; absent without any. */
+            maximum?: components["schemas"]["RotationQuantity"];
+            /** @description The product that sets it. */
+            maximumOf?: string;
+        };
+        /** @description A tank that was filled. */
+        FilledTankOfProduct: {
+            /** @description Mass filled in. Range: above 0 and up to 1000 t. */
+            mass: components["schemas"]["MassQuantity"];
+            /** @description Volume that it took. Range: above 0 and up to 1000 m3. */
+            volume: components["schemas"]["VolumeQuantity"];
+            /** @description Largest error of the mass. Default 1 %: largest error of the mass filled into a tank; judgement, no published source. Range: 0 to 50 %. */
+            massTolerance?: components["schemas"]["RatioQuantity"];
+            /** @description Largest error of the volume. Default 5 %: largest error of the volume of a tank filled by eye; judgement, no published source. Range: 0 to 50 %. */
+            volumeTolerance?: components["schemas"]["RatioQuantity"];
+        };
         /** @description Something the engine noticed. */
         FindingAnswer: {
             /**
-             * @description Stable code. Known today: `change-detected`, `no-practical-change`, `within-tolerance`, `within-tolerance-not-shown`, `no-value-in-force`, `large-change`, `precision-not-reached`, `precision-out-of-reach`, `catches-scatter-more-than-expected`, `likely-mistake`, `cannot-be-told-apart`, `stray-catch`, `first-catch-low`, `trend-over-catches`, `additive-offset`, `small-catch`, `coarse-scale`, `load-beyond-class`, `scale-dominates`, `default-repeatability-used`, `catch-excluded`, `mixed-mass-units`, `entry-resolution-matters`, `outside-meter-window`, `near-meter-limit`, `container-nearly-full`, `bounds-cross`, `wide-speed-range`, `outside-measured-speeds`, `stops-close-together`, `conditions-differ`, `varies-from-day-to-day`, `scale-check-overdue`, `scale-check-failed`, `scale-check-failed-later`, `scale-check-changed`, `value-in-force-changed`, `basis-superseded`, `other-lot`, `adopted-otherwise`.
+             * @description Stable code. Known today: `change-detected`, `no-practical-change`, `within-tolerance`, `within-tolerance-not-shown`, `no-value-in-force`, `large-change`, `precision-not-reached`, `precision-out-of-reach`, `catches-scatter-more-than-expected`, `likely-mistake`, `cannot-be-told-apart`, `stray-catch`, `first-catch-low`, `trend-over-catches`, `additive-offset`, `small-catch`, `coarse-scale`, `load-beyond-class`, `scale-dominates`, `default-repeatability-used`, `catch-excluded`, `mixed-mass-units`, `entry-resolution-matters`, `outside-meter-window`, `near-meter-limit`, `container-nearly-full`, `bounds-cross`, `wide-speed-range`, `outside-measured-speeds`, `stops-close-together`, `conditions-differ`, `varies-from-day-to-day`, `scale-check-overdue`, `scale-check-failed`, `scale-check-failed-later`, `scale-check-changed`, `value-in-force-changed`, `basis-superseded`, `other-lot`, `adopted-otherwise`, `density-unlike-reference`, `published-density-only`, `weighings-scatter`, `small-volume`, `other-bushel`, `test-weight-settled`, `more-than-the-element-holds`, `fill-unlike-expected`, `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`, `fan-limit-not-checked`, `distance-changed`, `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`, `runs-scatter-more-than-expected`, `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`, `wheel-slips`, `width-differs`, `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-off-mean`, `large-correction`, `circumference-from-diameter`, `skid-counted-twice`, `above-published-limit`, `no-published-limit`, `nutrient-without-limit`, `sources-disagree`, `region-not-stated`, `nitrogen-form-not-stated`, `between-published-limits`, `limit-reduced`, `spread-unusual`, `nutrient-without-source`, `credits-above-target`, `most-rate-binds`, `least-rate-binds`, `targets-conflict`, `large-surplus`, `unusual-product-rate`, `element-or-oxide`, `shortcut-reads-high`, `stated-rate-differs`, `small-sample`, `kernel-mass-unusual`, `germination-low`, `emergence-unusual`, `seeds-above-published`, `density-unknown`, `density-differs`, `densities-far-apart`, `treatment-changed`, `nothing-changed`, `germination-changed`, `rate-not-recomputed`, `sample-area-miscalled`, `divide-by-ten-shortcut`, `stated-stand-differs`, `no-plants-found`, `single-count`, `few-counts`, `more-counts-needed`, `strongly-clumped`, `counts-in-same-row`, `more-plants-than-seeds`, `prior-outweighs-counts`, `stand-below-minimum`, `stand-at-risk`, `rate-above-maximum`, `probability-out-of-reach`, `season-spread-missing`, `unusual-share-of-seeds`.
              * @example change-detected
              * @example no-practical-change
              * @example within-tolerance
@@ -1822,6 +3128,85 @@ export interface components {
              * @example basis-superseded
              * @example other-lot
              * @example adopted-otherwise
+             * @example density-unlike-reference
+             * @example published-density-only
+             * @example weighings-scatter
+             * @example small-volume
+             * @example other-bushel
+             * @example test-weight-settled
+             * @example more-than-the-element-holds
+             * @example fill-unlike-expected
+             * @example unusual-field-efficiency
+             * @example outside-fan-window
+             * @example near-fan-limit
+             * @example no-common-fan-window
+             * @example fan-limit-not-checked
+             * @example distance-changed
+             * @example large-distance-change
+             * @example more-runs-needed
+             * @example runs-out-of-reach
+             * @example runs-scatter-more-than-expected
+             * @example directions-differ
+             * @example short-course
+             * @example one-run-only
+             * @example tape-dominates
+             * @example wheel-slips
+             * @example width-differs
+             * @example rate-implausible
+             * @example rate-off-target
+             * @example rate-not-shown
+             * @example outlet-off-mean
+             * @example large-correction
+             * @example circumference-from-diameter
+             * @example skid-counted-twice
+             * @example above-published-limit
+             * @example no-published-limit
+             * @example nutrient-without-limit
+             * @example sources-disagree
+             * @example region-not-stated
+             * @example nitrogen-form-not-stated
+             * @example between-published-limits
+             * @example limit-reduced
+             * @example spread-unusual
+             * @example nutrient-without-source
+             * @example credits-above-target
+             * @example most-rate-binds
+             * @example least-rate-binds
+             * @example targets-conflict
+             * @example large-surplus
+             * @example unusual-product-rate
+             * @example element-or-oxide
+             * @example shortcut-reads-high
+             * @example stated-rate-differs
+             * @example small-sample
+             * @example kernel-mass-unusual
+             * @example germination-low
+             * @example emergence-unusual
+             * @example seeds-above-published
+             * @example density-unknown
+             * @example density-differs
+             * @example densities-far-apart
+             * @example treatment-changed
+             * @example nothing-changed
+             * @example germination-changed
+             * @example rate-not-recomputed
+             * @example sample-area-miscalled
+             * @example divide-by-ten-shortcut
+             * @example stated-stand-differs
+             * @example no-plants-found
+             * @example single-count
+             * @example few-counts
+             * @example more-counts-needed
+             * @example strongly-clumped
+             * @example counts-in-same-row
+             * @example more-plants-than-seeds
+             * @example prior-outweighs-counts
+             * @example stand-below-minimum
+             * @example stand-at-risk
+             * @example rate-above-maximum
+             * @example probability-out-of-reach
+             * @example season-spread-missing
+             * @example unusual-share-of-seeds
              */
             code: string;
             /**
@@ -1835,6 +3220,28 @@ export interface components {
             detail: string;
             /** @description The meter it is about, where the question held several. */
             meter?: string;
+        };
+        /** @description The ground of a count, in one of four forms: rowLength with rowSpacing, length with width, area, or hoopDiameter. */
+        GroundOfCount: {
+            /** @description Length counted along each row. No default. Range: 0.01 to 1000 m. */
+            rowLength?: components["schemas"]["LengthQuantity"];
+            /** @description Distance from row to row; goes with rowLength. No default. Range: 0.01 to 10 m. */
+            rowSpacing?: components["schemas"]["LengthQuantity"];
+            /**
+             * Format: int32
+             * @description Rows counted side by side. Default 1: common practice.
+             */
+            rows?: number;
+            /** @description One side of a frame. No default. Range: 0.01 to 1000 m. */
+            length?: components["schemas"]["LengthQuantity"];
+            /** @description The other side of it. No default. Range: 0.01 to 1000 m. */
+            width?: components["schemas"]["LengthQuantity"];
+            /** @description Area of a frame. No default. Range: 0.001 to 100000 m2. */
+            area?: components["schemas"]["AreaQuantity"];
+            /** @description Inside diameter of a hoop. No default. Range: 0.01 to 10 m. */
+            hoopDiameter?: components["schemas"]["LengthQuantity"];
+            /** @description What the frame or hoop is called, for example a quarter of a square metre; it is checked and not computed with. No default. Range: 0.001 to 100000 m2. */
+            calledArea?: components["schemas"]["AreaQuantity"];
         };
         /** @description One line of what happened. */
         HistoryItem: {
@@ -2019,6 +3426,25 @@ export interface components {
             /** @description Standard uncertainty of that error, relative. Range: 0 to 20 %. */
             standardUncertainty: components["schemas"]["RatioQuantity"];
         };
+        /** @description A share learned from the counts and from what was expected before them. */
+        LearnedAnswer: {
+            /**
+             * @description Which share: `survival` or `emergence`.
+             * @example survival
+             * @example emergence
+             */
+            reading: string;
+            /** @description Its mean; the next prior, with the standard deviation below and what seasons add to it. */
+            mean: components["schemas"]["RatioQuantity"];
+            /** @description Its standard deviation. */
+            standardDeviation: components["schemas"]["RatioQuantity"];
+            /** @description Lower end of its interval. */
+            lower: components["schemas"]["RatioQuantity"];
+            /** @description Upper end of its interval. */
+            upper: components["schemas"]["RatioQuantity"];
+            /** @description How much of it the counts carried; the prior carried the rest. */
+            weightOfCounts: components["schemas"]["RatioQuantity"];
+        };
         /** @description A length. */
         LengthQuantity: {
             /**
@@ -2075,6 +3501,36 @@ export interface components {
             /** @description The one thing to look at. */
             check: string;
         };
+        /** @description A publication that states limits. */
+        LimitSourceAnswer: {
+            /** @description Its key; `stated` for a limit of the question. */
+            key: string;
+            /** @description Who publishes it. */
+            publisher: string;
+            /** @description Its title or subject. */
+            title: string;
+            /**
+             * Format: int32
+             * @description Year of the edition; absent when the copy that was read shows none.
+             */
+            year?: number;
+            /** @description The place that it is for. */
+            region: string;
+            /** @description Where it was read. */
+            address?: string;
+        };
+        /** @description A limit from the caller's own guidance. */
+        LocalLimitWithSeed: {
+            /** @description Where it is printed; answers name it. */
+            source: string;
+            /**
+             * @description What it counts. `phosphate` is P2O5, `potash` K2O.
+             * @enum {string}
+             */
+            nutrient: "nitrogen" | "urea-nitrogen" | "urea-and-sulfate-nitrogen" | "nitrogen-beside-phosphates" | "phosphate" | "potash" | "nitrogen-plus-potash" | "sulfur" | "all-nutrients";
+            /** @description The most that it allows with the seed. Range: 0 to 100000 kg/ha. */
+            rate: components["schemas"]["MassPerAreaQuantity"];
+        };
         /** @description A lot as stored. */
         LotAnswer: {
             /** @description What the owner calls it. */
@@ -2125,6 +3581,149 @@ export interface components {
              */
             next?: string;
         };
+        /** @description What is known of a lot. The more, the surer the answer. */
+        LotOfChange: {
+            /** @description What the owner calls it. */
+            name?: string;
+            /** @description Mass of a thousand kernels as sown, treatment included. No default. Range: above 0 and up to 5000 g/1000. */
+            thousandKernelMass?: components["schemas"]["MassPerThousandQuantity"];
+            /** @description Bulk density as it lies in the tank. No default. Range: 10 to 10000 kg/m3. */
+            bulkDensity?: components["schemas"]["DensityOfLot"];
+            /** @description Share of the pure seeds that germinate. No default. Range: above 0 and up to 100 %. */
+            germination?: components["schemas"]["RatioQuantity"];
+            /** @description Share of the mass that is pure seed. Default 100 %: nothing but seed; judgement, no published source; the seed tag says it. Range: above 0 and up to 100 %. */
+            purity?: components["schemas"]["RatioQuantity"];
+            /** @description Treatment in the owner's words; none when absent. Two lots have the same treatment when the words are the same. */
+            treatment?: string;
+        };
+        /** @description A reason for when to test. */
+        LotReason: {
+            /**
+             * @description Stable code. Known today: `change-detected`, `no-practical-change`, `within-tolerance`, `within-tolerance-not-shown`, `no-value-in-force`, `large-change`, `precision-not-reached`, `precision-out-of-reach`, `catches-scatter-more-than-expected`, `likely-mistake`, `cannot-be-told-apart`, `stray-catch`, `first-catch-low`, `trend-over-catches`, `additive-offset`, `small-catch`, `coarse-scale`, `load-beyond-class`, `scale-dominates`, `default-repeatability-used`, `catch-excluded`, `mixed-mass-units`, `entry-resolution-matters`, `outside-meter-window`, `near-meter-limit`, `container-nearly-full`, `bounds-cross`, `wide-speed-range`, `outside-measured-speeds`, `stops-close-together`, `conditions-differ`, `varies-from-day-to-day`, `scale-check-overdue`, `scale-check-failed`, `scale-check-failed-later`, `scale-check-changed`, `value-in-force-changed`, `basis-superseded`, `other-lot`, `adopted-otherwise`, `density-unlike-reference`, `published-density-only`, `weighings-scatter`, `small-volume`, `other-bushel`, `test-weight-settled`, `more-than-the-element-holds`, `fill-unlike-expected`, `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`, `fan-limit-not-checked`, `distance-changed`, `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`, `runs-scatter-more-than-expected`, `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`, `wheel-slips`, `width-differs`, `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-off-mean`, `large-correction`, `circumference-from-diameter`, `skid-counted-twice`, `above-published-limit`, `no-published-limit`, `nutrient-without-limit`, `sources-disagree`, `region-not-stated`, `nitrogen-form-not-stated`, `between-published-limits`, `limit-reduced`, `spread-unusual`, `nutrient-without-source`, `credits-above-target`, `most-rate-binds`, `least-rate-binds`, `targets-conflict`, `large-surplus`, `unusual-product-rate`, `element-or-oxide`, `shortcut-reads-high`, `stated-rate-differs`, `small-sample`, `kernel-mass-unusual`, `germination-low`, `emergence-unusual`, `seeds-above-published`, `density-unknown`, `density-differs`, `densities-far-apart`, `treatment-changed`, `nothing-changed`, `germination-changed`, `rate-not-recomputed`, `sample-area-miscalled`, `divide-by-ten-shortcut`, `stated-stand-differs`, `no-plants-found`, `single-count`, `few-counts`, `more-counts-needed`, `strongly-clumped`, `counts-in-same-row`, `more-plants-than-seeds`, `prior-outweighs-counts`, `stand-below-minimum`, `stand-at-risk`, `rate-above-maximum`, `probability-out-of-reach`, `season-spread-missing`, `unusual-share-of-seeds`.
+             * @example change-detected
+             * @example no-practical-change
+             * @example within-tolerance
+             * @example within-tolerance-not-shown
+             * @example no-value-in-force
+             * @example large-change
+             * @example precision-not-reached
+             * @example precision-out-of-reach
+             * @example catches-scatter-more-than-expected
+             * @example likely-mistake
+             * @example cannot-be-told-apart
+             * @example stray-catch
+             * @example first-catch-low
+             * @example trend-over-catches
+             * @example additive-offset
+             * @example small-catch
+             * @example coarse-scale
+             * @example load-beyond-class
+             * @example scale-dominates
+             * @example default-repeatability-used
+             * @example catch-excluded
+             * @example mixed-mass-units
+             * @example entry-resolution-matters
+             * @example outside-meter-window
+             * @example near-meter-limit
+             * @example container-nearly-full
+             * @example bounds-cross
+             * @example wide-speed-range
+             * @example outside-measured-speeds
+             * @example stops-close-together
+             * @example conditions-differ
+             * @example varies-from-day-to-day
+             * @example scale-check-overdue
+             * @example scale-check-failed
+             * @example scale-check-failed-later
+             * @example scale-check-changed
+             * @example value-in-force-changed
+             * @example basis-superseded
+             * @example other-lot
+             * @example adopted-otherwise
+             * @example density-unlike-reference
+             * @example published-density-only
+             * @example weighings-scatter
+             * @example small-volume
+             * @example other-bushel
+             * @example test-weight-settled
+             * @example more-than-the-element-holds
+             * @example fill-unlike-expected
+             * @example unusual-field-efficiency
+             * @example outside-fan-window
+             * @example near-fan-limit
+             * @example no-common-fan-window
+             * @example fan-limit-not-checked
+             * @example distance-changed
+             * @example large-distance-change
+             * @example more-runs-needed
+             * @example runs-out-of-reach
+             * @example runs-scatter-more-than-expected
+             * @example directions-differ
+             * @example short-course
+             * @example one-run-only
+             * @example tape-dominates
+             * @example wheel-slips
+             * @example width-differs
+             * @example rate-implausible
+             * @example rate-off-target
+             * @example rate-not-shown
+             * @example outlet-off-mean
+             * @example large-correction
+             * @example circumference-from-diameter
+             * @example skid-counted-twice
+             * @example above-published-limit
+             * @example no-published-limit
+             * @example nutrient-without-limit
+             * @example sources-disagree
+             * @example region-not-stated
+             * @example nitrogen-form-not-stated
+             * @example between-published-limits
+             * @example limit-reduced
+             * @example spread-unusual
+             * @example nutrient-without-source
+             * @example credits-above-target
+             * @example most-rate-binds
+             * @example least-rate-binds
+             * @example targets-conflict
+             * @example large-surplus
+             * @example unusual-product-rate
+             * @example element-or-oxide
+             * @example shortcut-reads-high
+             * @example stated-rate-differs
+             * @example small-sample
+             * @example kernel-mass-unusual
+             * @example germination-low
+             * @example emergence-unusual
+             * @example seeds-above-published
+             * @example density-unknown
+             * @example density-differs
+             * @example densities-far-apart
+             * @example treatment-changed
+             * @example nothing-changed
+             * @example germination-changed
+             * @example rate-not-recomputed
+             * @example sample-area-miscalled
+             * @example divide-by-ten-shortcut
+             * @example stated-stand-differs
+             * @example no-plants-found
+             * @example single-count
+             * @example few-counts
+             * @example more-counts-needed
+             * @example strongly-clumped
+             * @example counts-in-same-row
+             * @example more-plants-than-seeds
+             * @example prior-outweighs-counts
+             * @example stand-below-minimum
+             * @example stand-at-risk
+             * @example rate-above-maximum
+             * @example probability-out-of-reach
+             * @example season-spread-missing
+             * @example unusual-share-of-seeds
+             */
+            code: string;
+            /** @description A sentence that can be shown as it is. */
+            detail: string;
+        };
         /** @description A lot of a product: a delivery, a seed lot, a treatment of its own. */
         LotRequest: {
             /** @description The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default: the service makes one. May be repeated, unchanged, when replacing. */
@@ -2150,6 +3749,22 @@ export interface components {
             /** @description Treatment, in the owner's words; none when absent. */
             treatment?: string;
         };
+        /** @description One part of the uncertainty of a prediction. */
+        LotUncertainty: {
+            /**
+             * @description Where it comes from. Known today: `value-in-force`, `density-before`, `density-of-new-lot`, `unknown-density`, `day-to-day`, `fill-of-lots`, `fill-of-treatments`.
+             * @example value-in-force
+             * @example density-before
+             * @example density-of-new-lot
+             * @example unknown-density
+             * @example day-to-day
+             * @example fill-of-lots
+             * @example fill-of-treatments
+             */
+            source: string;
+            /** @description Standard uncertainty, relative; of unknown-density and the two fills the scale of a t distribution with 3 degrees of freedom. */
+            relative: components["schemas"]["RatioQuantity"];
+        };
         /** @description A machine as stored. */
         MachineAnswer: {
             /** @description What the owner calls it. */
@@ -2162,6 +3777,12 @@ export interface components {
             timeZone?: string;
             /** @description Width that the machine works. */
             workingWidth?: components["schemas"]["LengthQuantity"];
+            /** @description Distance between two rows. */
+            rowSpacing?: components["schemas"]["LengthQuantity"];
+            /** @description Its openers. */
+            opener?: string;
+            /** @description Width over which an opener spreads seed and fertilizer, measured in the field; at most the row spacing. */
+            openerSpread?: components["schemas"]["LengthQuantity"];
             /** @description How its meters are driven: `separate` drives (the default) or a `shared-shaft`. */
             drive?: string;
             /** @description Its tanks. */
@@ -2212,6 +3833,15 @@ export interface components {
             timeZone?: string;
             /** @description Width that the machine works. No default. Range: above 0 and up to 200 m. */
             workingWidth?: components["schemas"]["LengthQuantity"];
+            /** @description Distance between two rows. No default. Range: above 0 and up to 5 m. */
+            rowSpacing?: components["schemas"]["LengthQuantity"];
+            /**
+             * @description Its openers.
+             * @enum {string}
+             */
+            opener?: "double-disc" | "disc" | "knife" | "spoon" | "hoe" | "sweep";
+            /** @description Width over which an opener spreads seed and fertilizer, measured in the field; at most the row spacing. No default. Range: above 0 and up to 5 m. */
+            openerSpread?: components["schemas"]["LengthQuantity"];
             /**
              * @description How its meters are driven: `separate` drives (the default) or a `shared-shaft`.
              * @enum {string}
@@ -2223,6 +3853,19 @@ export interface components {
             meters: components["schemas"]["MeterOfMachine"][];
             /** @description What a test disturbs on this machine and has to be put back, in the owner's words. */
             restorePoints?: components["schemas"]["DisturbedPointOfPlan"][];
+        };
+        /** @description The margin of a rate over the one at the mean. */
+        MarginAnswer: {
+            /** @description The margin over the rate at the mean. */
+            relative: components["schemas"]["RatioQuantity"];
+            /** @description Extra seeds per area. */
+            seeds: components["schemas"]["CountPerAreaQuantity"];
+            /** @description Extra mass per area; absent without a kernel mass. */
+            rate?: components["schemas"]["MassPerAreaQuantity"];
+            /** @description What the extra seed costs on one unit of area; absent without price and kernel mass. */
+            cost?: components["schemas"]["CostPerUnit"];
+            /** @description What the extra seed costs on the whole area; absent without it. */
+            totalCost?: components["schemas"]["Money"];
         };
         /** @description An application rate by mass. */
         MassPerAreaQuantity: {
@@ -2250,6 +3893,23 @@ export interface components {
              */
             unit: "kg/rev" | "g/rev" | "lb/rev" | "oz/rev";
         };
+        /** @description A mass per revolution to be checked. */
+        MassPerRevolutionToCheck: {
+            /**
+             * Format: double
+             * @description The number, in the unit beside it. No default.
+             */
+            value: number;
+            /**
+             * @description The unit, written exactly as in `GET /v1/units`.
+             * @enum {string}
+             */
+            unit: "kg/rev" | "g/rev" | "lb/rev" | "oz/rev";
+            /** @description Its standard uncertainty. Default 2 %: default for a value in force; judgement, no published source. Range: 0 to 100 %. */
+            relativeUncertainty?: components["schemas"]["RatioQuantity"];
+            /** @description True when the controller uses it now; otherwise it was measured. Default false. */
+            inForce?: boolean;
+        };
         /** @description The mass of a thousand kernels. */
         MassPerThousandQuantity: {
             /**
@@ -2263,6 +3923,19 @@ export interface components {
              */
             unit: "g/1000";
         };
+        /** @description A mass flow. */
+        MassPerTimeQuantity: {
+            /**
+             * Format: double
+             * @description The number, in the unit beside it.
+             */
+            value: number;
+            /**
+             * @description The unit, written exactly as in `GET /v1/units`.
+             * @enum {string}
+             */
+            unit: "kg/min" | "g/s" | "lb/min";
+        };
         /** @description A mass. */
         MassQuantity: {
             /**
@@ -2275,6 +3948,105 @@ export interface components {
              * @enum {string}
              */
             unit: "kg" | "g" | "t" | "lb" | "oz" | "ton-us" | "ton-uk";
+        };
+        /** @description A bulk density with its uncertainty; names as open metrology formats use them. */
+        MeasuredBulkDensity: {
+            /**
+             * Format: double
+             * @description The number, in the unit beside it.
+             */
+            value: number;
+            /**
+             * @description The unit, written exactly as in `GET /v1/units`.
+             * @enum {string}
+             */
+            unit: "kg/hL" | "kg/m3" | "kg/L" | "lb/ft3" | "lb/bu-us" | "lb/bu-imp";
+            /**
+             * Format: double
+             * @description Half width of the coverage interval, in the unit beside it.
+             */
+            expandedUncertainty: number;
+            /**
+             * Format: double
+             * @description Factor by which the standard uncertainty was expanded.
+             */
+            coverageFactor: number;
+            /**
+             * Format: double
+             * @description Probability that the interval covers the true value.
+             */
+            coverageProbability: number;
+            /**
+             * Format: double
+             * @description Effective degrees of freedom of the standard uncertainty, for information; absent when it is known without doubt.
+             */
+            degreesOfFreedom?: number;
+        };
+        /** @description A measured length with its uncertainty. */
+        MeasuredLength: {
+            /**
+             * Format: double
+             * @description The number, in the unit beside it.
+             */
+            value: number;
+            /**
+             * @description The unit, written exactly as in `GET /v1/units`.
+             * @enum {string}
+             */
+            unit: "m" | "cm" | "mm" | "ft" | "in";
+            /**
+             * Format: double
+             * @description Half width of the coverage interval, in the unit beside it.
+             */
+            expandedUncertainty: number;
+            /**
+             * Format: double
+             * @description Factor by which the standard uncertainty was expanded.
+             */
+            coverageFactor: number;
+            /**
+             * Format: double
+             * @description Probability that the interval covers the true value.
+             */
+            coverageProbability: number;
+            /**
+             * Format: double
+             * @description Effective degrees of freedom of the standard uncertainty, for information; absent when it is known without doubt. The coverage factor is not looked up with them: scatter and the parts known beforehand are expanded each with its own factor.
+             */
+            degreesOfFreedom?: number;
+        };
+        /** @description A measured rate with its uncertainty. */
+        MeasuredMassPerArea: {
+            /**
+             * Format: double
+             * @description The number, in the unit beside it.
+             */
+            value: number;
+            /**
+             * @description The unit, written exactly as in `GET /v1/units`.
+             * @enum {string}
+             */
+            unit: "kg/ha" | "g/m2" | "lb/ac";
+            /**
+             * Format: double
+             * @description Half width of the coverage interval, in the unit beside it.
+             */
+            expandedUncertainty: number;
+            /**
+             * Format: double
+             * @description Factor by which the standard uncertainty was expanded.
+             */
+            coverageFactor: number;
+            /**
+             * Format: double
+             * @description Probability that the interval covers the true value.
+             */
+            coverageProbability: number;
+            /**
+             * Format: double
+             * @description Effective degrees of freedom of the standard uncertainty, for information; absent when it is known without doubt. The coverage factor is not looked up with them: scatter and the parts known beforehand are expanded each with its own factor.
+             */
+            degreesOfFreedom?: number;
         };
         /** @description A measured mass per revolution with its uncertainty; names as open metrology formats use them. */
         MeasuredMassPerRevolution: {
@@ -2306,6 +4078,39 @@ export interface components {
             /**
              * Format: double
              * @description Effective degrees of freedom of the standard uncertainty, for information; absent when it is known without doubt. The coverage factor is not looked up with them: the scatter of the catches and the parts known beforehand are expanded each with its own factor.
+             */
+            degreesOfFreedom?: number;
+        };
+        /** @description A measured number of pulses per distance with its uncertainty. */
+        MeasuredPulsesPerDistance: {
+            /**
+             * Format: double
+             * @description The number, in the unit beside it.
+             */
+            value: number;
+            /**
+             * @description The unit, written exactly as in `GET /v1/units`.
+             * @enum {string}
+             */
+            unit: "pulses/100m";
+            /**
+             * Format: double
+             * @description Half width of the coverage interval, in the unit beside it.
+             */
+            expandedUncertainty: number;
+            /**
+             * Format: double
+             * @description Factor by which the standard uncertainty was expanded.
+             */
+            coverageFactor: number;
+            /**
+             * Format: double
+             * @description Probability that the interval covers the true value.
+             */
+            coverageProbability: number;
+            /**
+             * Format: double
+             * @description Effective degrees of freedom of the standard uncertainty, for information; absent when it is known without doubt. The coverage factor is not looked up with them: scatter and the parts known beforehand are expanded each with its own factor.
              */
             degreesOfFreedom?: number;
         };
@@ -2354,8 +4159,12 @@ export interface components {
             product: string;
             /** @description Id of the lot. */
             lot?: string;
-            /** @description Target rate; for a variable rate, the one to be tested at. Range: above 0 and up to 100000 kg/ha. */
-            targetRate: components["schemas"]["MassPerAreaQuantity"];
+            /** @description Target rate; for a variable rate, the one to be tested at. Leave it out where the rate follows from stand, or from the nutrients of the plan. No default. Range: above 0 and up to 100000 kg/ha. */
+            targetRate?: components["schemas"]["MassPerAreaQuantity"];
+            /** @description The stand that is wanted; with the lot, the target rate follows from it. */
+            stand?: components["schemas"]["StandOfPlan"];
+            /** @description The product is laid in the seed row, with the seed. Default false. */
+            withSeed?: boolean;
             /** @description A predicted mass per revolution, used while no value is in force. No default. Range: above 0 and up to 1000 kg/rev. */
             startValue?: components["schemas"]["ReferenceOfTest"];
         };
@@ -2452,14 +4261,46 @@ export interface components {
             /** @description Every bound, acting or not. */
             bounds: components["schemas"]["BoundAnswer"][];
         };
+        /** @description Rates and set-up of one meter. */
+        MeterSetUpAnswer: {
+            /** @description Position of the meter. */
+            meter: string;
+            /** @description The element that the plan names. */
+            element: string;
+            /** @description Name of the product. */
+            product: string;
+            /** @description Name of the lot; absent when the plan names none. */
+            lot?: string;
+            /** @description Rate to be put down; absent while it cannot be told. */
+            rate?: components["schemas"]["MassPerAreaQuantity"];
+            /**
+             * @description Where the rate comes from: the plan's own `target-rate`, its `stand`, or its `nutrients`.
+             * @example target-rate
+             * @example stand
+             * @example nutrients
+             */
+            rateFrom: string;
+            /** @description How the rate follows from the stand; absent otherwise. */
+            seedingRate?: components["schemas"]["SeedingRateAnswer"];
+            /** @description The masses per revolution behind meterSpeed, one for each element of which something is known. */
+            values: components["schemas"]["ValueOfElement"][];
+            /** @description Meter speeds, windows and the best element; absent without a rate or a mass per revolution. */
+            meterSpeed?: components["schemas"]["MeterSpeedAnswer"];
+            /** @description What it means that the lot is another one than when the value in force was adopted; absent when it is the same. */
+            newLot?: components["schemas"]["NewLotAnswer"];
+        };
         /** @description Meter speeds, windows and the order of the elements. */
         MeterSpeedAnswer: {
             /** @description The outcome in one or two sentences that can be shown as they are. */
             headline: string;
             /** @description The elements, best first. */
             elements: components["schemas"]["ElementAnswer"][];
-            /** @description Area worked in one hour at each ground speed. */
+            /** @description Field capacity at each ground speed. */
             capacity: components["schemas"]["CapacityAnswer"][];
+            /** @description The air stream; absent when none was asked about. */
+            fan?: components["schemas"]["FanAnswer"];
+            /** @description What can hurt somebody who sets the fan; empty without one. */
+            cautions: components["schemas"]["CautionAnswer"][];
             /** @description Values used that the question did not state. */
             assumptions: components["schemas"]["AssumptionAnswer"][];
             /** @description What was noticed. */
@@ -2497,6 +4338,35 @@ export interface components {
             workingWidth?: components["schemas"]["LengthQuantity"];
             /** @description Share of the time spent working at that width and speed. Default 70 %: from memory: ASAE D497 lists grain drills at 55 to 80 %, typically 70 %. Range: 1 to 100 %. */
             fieldEfficiency?: components["schemas"]["RatioQuantity"];
+            /** @description Turns and refills, from which the field efficiency follows at each ground speed. Give this or fieldEfficiency. */
+            stops?: components["schemas"]["StopsInField"];
+            /** @description Area to be worked; gives the time in the field. No default. Range: above 0 and up to 1000000 ha. */
+            area?: components["schemas"]["AreaQuantity"];
+            /** @description Time in the field on one day; gives the area of a day. No default. Range: above 0 and up to 24 h. */
+            timePerDay?: components["schemas"]["TimeQuantity"];
+            /** @description The air stream that carries this product and others. */
+            fan?: components["schemas"]["FanOfMachine"];
+        };
+        /** @description A published study of density against moisture. */
+        MoistureAnswer: {
+            /** @description Moisture at the start. */
+            from: components["schemas"]["RatioQuantity"];
+            /** @description Moisture at the end. */
+            to: components["schemas"]["RatioQuantity"];
+            /**
+             * @description What moisture is a share of: `dry` matter or the `wet` whole.
+             * @example dry
+             * @example wet
+             */
+            basis: string;
+            /** @description Bulk density at the start. */
+            densityFrom: components["schemas"]["BulkDensityQuantity"];
+            /** @description Bulk density at the end. */
+            densityTo: components["schemas"]["BulkDensityQuantity"];
+            /** @description Relative change of the density for each percentage point of moisture, on average. */
+            changePerPoint: components["schemas"]["RatioQuantity"];
+            /** @description The publication. */
+            source: string;
         };
         /** @description An amount of money. */
         Money: {
@@ -2558,6 +4428,227 @@ export interface components {
             /** @description The key itself. It is shown in this answer only; a repetition of the request does not show it again. */
             key?: string;
         };
+        /** @description What another lot or treatment changes. */
+        NewLotAnswer: {
+            /** @description The outcome in a few sentences that can be shown as they are. */
+            headline: string;
+            /**
+             * @description When to make a catch test: `test-now` (before sowing this lot), `test-at-next-fill` or `no-test-needed` (not because of this lot).
+             * @example test-now
+             * @example test-at-next-fill
+             * @example no-test-needed
+             */
+            verdict: string;
+            /** @description Why. */
+            reasons: components["schemas"]["LotReason"][];
+            /** @description The mass per revolution expected of the new lot, with its interval: the value in force times the ratio of the bulk densities. */
+            predictedMassPerRevolution: components["schemas"]["MeasuredMassPerRevolution"];
+            /** @description How much that is above the value in force; negative when below. */
+            predictedChange: components["schemas"]["RatioQuantity"];
+            /** @description Where its uncertainty comes from: relative, their squares add up. */
+            uncertaintyParts: components["schemas"]["LotUncertainty"][];
+            /**
+             * Format: double
+             * @description Probability that the value in force is within the tolerance of the truth.
+             */
+            probabilityWithinTolerance: number;
+            /**
+             * Format: double
+             * @description Probability that the truth is within the tolerance of the predicted value, were that typed in.
+             */
+            probabilityWithinToleranceOfPrediction: number;
+            /** @description What a catch plan takes as startValue. */
+            startValue: components["schemas"]["StartValueOfLot"];
+            /** @description The rate for the new lot; absent when nothing says how many seeds there were. */
+            rate?: components["schemas"]["RateOfLot"];
+            /** @description What is sown when the rate is set anew, where it can be, and the value in force stays; absent without a rate. */
+            effectIfValueStays?: components["schemas"]["EffectOfLot"];
+            /** @description What is sown when neither rate nor value is touched; absent when the rate cannot be computed. */
+            effectIfNothingIsChanged?: components["schemas"]["EffectOfLot"];
+            /** @description Values used that the question did not state. */
+            assumptions: components["schemas"]["AssumptionAnswer"][];
+            /** @description What was noticed beyond the verdict. */
+            findings: components["schemas"]["FindingAnswer"][];
+            /** @description What can hurt a person. The product label goes first. */
+            cautions: components["schemas"]["CautionAnswer"][];
+            /** @description Version of the engine that answered. */
+            engineVersion: string;
+        };
+        /** @description One line of the answer to many questions: the result of one of them, or the problem that it has. */
+        NewLotAnswerBatchLine: {
+            /**
+             * Format: int64
+             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row 1.
+             */
+            line: number;
+            /** @description What the table calls the test; absent when no table was sent. */
+            test?: string;
+            /** @description What the question would be answered alone; absent when there is a problem. */
+            result?: components["schemas"]["NewLotAnswer"];
+            /** @description What the question would be refused with alone; absent when there is a result. */
+            problem?: components["schemas"]["Problem"];
+        };
+        /** @description A value in force, the lot behind it, and the lot that goes into the tank now. */
+        NewLotRequest: {
+            /** @description The mass per revolution that the controller uses now. Range: above 0 and up to 1000 kg/rev. */
+            valueInForce: components["schemas"]["ValueOfLotBefore"];
+            /** @description The lot with which that value was found. */
+            lotBefore: components["schemas"]["LotOfChange"];
+            /** @description The lot that goes into the tank now. */
+            newLot: components["schemas"]["LotOfChange"];
+            /** @description Both are the same lot: another delivery of it, or it was treated meanwhile. Default false. */
+            sameLot?: boolean;
+            /** @description Rate by mass that was sown with the lot before; with both kernel masses it gives the rate for the same seeds. Give this or seedsPerArea. No default. Range: above 0 and up to 100000 kg/ha. */
+            rate?: components["schemas"]["MassPerAreaQuantity"];
+            /** @description Pure seeds per area that are to stay the same. No default. Range: above 0 and up to 100000 /m2. */
+            seedsPerArea?: components["schemas"]["CountPerAreaQuantity"];
+            /** @description Field emergence: plants per seed that can germinate. With the germination of the new lot it gives plants. No default. Range: above 0 and up to 100 %. */
+            emergence?: components["schemas"]["RatioQuantity"];
+            /** @description Area to be sown with the new lot; gives mass and cost. No default. Range: above 0 and up to 1000000 ha. */
+            area?: components["schemas"]["AreaQuantity"];
+            /** @description Price of the new lot. */
+            price?: components["schemas"]["Price"];
+            /** @description Largest acceptable deviation of the value in force from the truth. Default 5 %: published acceptance limit: within 5 % of the target rate (Field and Solie 2007; University of Georgia Extension). Range: 0.1 to 50 %. */
+            tolerance?: components["schemas"]["RatioQuantity"];
+            /** @description Standard deviation of the mass per revolution from day to day. Default 1 %: default until the series has five tests; judgement, no published source. Range: above 0 and up to 50 %. */
+            dayToDay?: components["schemas"]["RatioQuantity"];
+            /** @description How far the fill of the element changes from lot to lot beyond density, as the scale of a t distribution. Default 4 %: kernels of another lot fill the element otherwise even at the same density; judgement, 3 degrees of freedom, no published source. Range: above 0 and up to 50 %. */
+            fillChangeOfLot?: components["schemas"]["RatioQuantity"];
+            /** @description The same with another treatment. Default 4 %: a coating changes friction; judgement, 3 degrees of freedom, no published source. Range: above 0 and up to 50 %. */
+            fillChangeOfTreatment?: components["schemas"]["RatioQuantity"];
+            /** @description How far bulk density changes where it is not known of both lots, as the scale of a t distribution. Default 7 % with a new lot; judgement, 3 degrees of freedom, no published source. Default 4 % with another delivery of the same lot; judgement, 3 degrees of freedom, no published source. Range: above 0 and up to 50 %. */
+            unknownDensityChange?: components["schemas"]["RatioQuantity"];
+        };
+        /** @description One nutrient: asked for, there already, brought, left over. */
+        NutrientLine: {
+            /**
+             * @description The nutrient in the form of all amounts beside it: that of its target, else the first one named. Known today: `N`, `P2O5`, `P`, `K2O`, `K`, `S`, `SO4-S`, `SO3`, `SO4`.
+             * @example N
+             * @example P2O5
+             * @example P
+             * @example K2O
+             * @example K
+             * @example S
+             * @example SO4-S
+             * @example SO3
+             * @example SO4
+             */
+            nutrient: string;
+            /** @description The amount of its target; absent without one. */
+            target?: components["schemas"]["MassPerAreaQuantity"];
+            /**
+             * @description How the target is meant; absent without one. Known today: `at-least`, `exactly`, `at-most`.
+             * @example at-least
+             * @example exactly
+             * @example at-most
+             */
+            kind?: string;
+            /** @description What is there already. */
+            credits: components["schemas"]["MassPerAreaQuantity"];
+            /** @description What products of fixed rate bring. */
+            fromFixedRates: components["schemas"]["MassPerAreaQuantity"];
+            /** @description What the products bring whose rates were computed. */
+            fromComputedRates: components["schemas"]["MassPerAreaQuantity"];
+            /** @description All of it together. */
+            total: components["schemas"]["MassPerAreaQuantity"];
+            /** @description The total less the target: what remains over, or below zero what is missing (of an at-most target, the room left); absent without a target. */
+            surplus?: components["schemas"]["MassPerAreaQuantity"];
+            /** @description The target is met; true without one. */
+            met: boolean;
+            /** @description What one more mass unit of the target would cost with these products: the price of this nutrient here. Zero where enough is there anyway, below zero where a limit one unit higher would save money. Absent without prices, without a target, or when no more can be had. */
+            costOfNextUnit?: components["schemas"]["CostPerUnit"];
+        };
+        /** @description A nutrient with the seed. */
+        NutrientLoadAnswer: {
+            /**
+             * @description What is counted. `phosphate` is P2O5, `potash` K2O. Known today: `nitrogen`, `urea-nitrogen`, `urea-and-sulfate-nitrogen`, `nitrogen-beside-phosphates`, `phosphate`, `potash`, `nitrogen-plus-potash`, `sulfur`, `all-nutrients`.
+             * @example nitrogen
+             * @example urea-nitrogen
+             * @example urea-and-sulfate-nitrogen
+             * @example nitrogen-beside-phosphates
+             * @example phosphate
+             * @example potash
+             * @example nitrogen-plus-potash
+             * @example sulfur
+             * @example all-nutrients
+             */
+            nutrient: string;
+            /** @description The heaviest load of all zones. */
+            rate: components["schemas"]["MassPerAreaQuantity"];
+            /**
+             * Format: int32
+             * @description The zone with that load, counted from 1.
+             */
+            zone: number;
+        };
+        /** @description Something that keeps a part of the set-up from being computed. */
+        OpenPointOfPlan: {
+            /** @description The member of the plan that it is about. */
+            pointer: string;
+            /**
+             * @description Stable code, as in problems. Known today: `json-broken`, `type-wrong`, `member-unknown`, `member-duplicate`, `member-missing`, `unit-missing`, `unit-unknown`, `unit-wrong-dimension`, `unit-ambiguous`, `number-out-of-range`, `number-ambiguous`, `rows-apart`, `text-too-long`, `text-wrong`, `word-unknown`, `too-few`, `too-many`, `net-negative`, `tare-above-gross`, `revolutions-not-positive`, `catches-all-excluded`, `density-missing`, `settings-at-odds`, `not-found`, `method-not-allowed`, `not-acceptable`, `media-type-unsupported`, `body-too-large`, `body-too-slow`, `encoding-unsupported`, `rate-exceeded`, `service-busy`, `request-broken`, `line-too-long`, `element-not-in-meter`, `meter-not-on-machine`, `id-unknown`, `id-taken`, `cursor-invalid`, `time-wrong`, `record-retired`, `records-at-odds`, `value-missing`, `already-superseded`, `precondition-required`, `precondition-failed`, `idempotency-key-reused`, `idempotency-in-flight`, `key-missing`, `key-invalid`, `key-expired`, `key-revoked`, `workspace-retired`, `scope-missing`, `credentials-broken`, `storage-unavailable`, `internal-error`.
+             * @example json-broken
+             * @example type-wrong
+             * @example member-unknown
+             * @example member-duplicate
+             * @example member-missing
+             * @example unit-missing
+             * @example unit-unknown
+             * @example unit-wrong-dimension
+             * @example unit-ambiguous
+             * @example number-out-of-range
+             * @example number-ambiguous
+             * @example rows-apart
+             * @example text-too-long
+             * @example text-wrong
+             * @example word-unknown
+             * @example too-few
+             * @example too-many
+             * @example net-negative
+             * @example tare-above-gross
+             * @example revolutions-not-positive
+             * @example catches-all-excluded
+             * @example density-missing
+             * @example settings-at-odds
+             * @example not-found
+             * @example method-not-allowed
+             * @example not-acceptable
+             * @example media-type-unsupported
+             * @example body-too-large
+             * @example body-too-slow
+             * @example encoding-unsupported
+             * @example rate-exceeded
+             * @example service-busy
+             * @example request-broken
+             * @example line-too-long
+             * @example element-not-in-meter
+             * @example meter-not-on-machine
+             * @example id-unknown
+             * @example id-taken
+             * @example cursor-invalid
+             * @example time-wrong
+             * @example record-retired
+             * @example records-at-odds
+             * @example value-missing
+             * @example already-superseded
+             * @example precondition-required
+             * @example precondition-failed
+             * @example idempotency-key-reused
+             * @example idempotency-in-flight
+             * @example key-missing
+             * @example key-invalid
+             * @example key-expired
+             * @example key-revoked
+             * @example workspace-retired
+             * @example scope-missing
+             * @example credentials-broken
+             * @example storage-unavailable
+             * @example internal-error
+             */
+            code: string;
+            /** @description What is missing or wrong, and what to do. */
+            detail: string;
+        };
         /** @description Another container at hand. */
         OtherContainerOfTest: {
             /** @description What the owner calls it. */
@@ -2571,6 +4662,56 @@ export interface components {
             name?: string;
             /** @description The mass per revolution to expect of it. Range: above 0 and up to 1000 kg/rev. */
             massPerRevolution: components["schemas"]["MassPerRevolutionQuantity"];
+        };
+        /** @description One outlet over all tests. */
+        OutletAnswer: {
+            /** @description Net mass caught. */
+            caught: components["schemas"]["MassQuantity"];
+            /** @description Deviation from the mean of the outlets. */
+            deviation: components["schemas"]["RatioQuantity"];
+            /** @description The deviation is within the tolerance. */
+            withinTolerance: boolean;
+        };
+        /** @description A bag or box of seed: of a mass or of a count of pure seeds, exactly one of the two. */
+        PackageOfSeed: {
+            /** @description Mass of the seed in one package. No default. Range: above 0 and up to 1000 t. */
+            mass?: components["schemas"]["MassQuantity"];
+            /**
+             * Format: double
+             * @description Pure seeds in one package. No default.
+             */
+            seeds?: number;
+            /** @description Price of one package. */
+            price?: components["schemas"]["PackagePrice"];
+        };
+        /** @description A price of one package. */
+        PackagePrice: {
+            /**
+             * Format: double
+             * @description Amount of money.
+             */
+            value: number;
+            /** @description ISO 4217 currency code, for example EUR. */
+            currency: string;
+        };
+        /** @description Seed in packages. */
+        PackagesAnswer: {
+            /** @description Mass of one package. */
+            mass: components["schemas"]["MassQuantity"];
+            /** @description Area that one package sows. */
+            areaPerPackage: components["schemas"]["AreaQuantity"];
+            /**
+             * Format: double
+             * @description Packages that the area takes, not rounded; absent without an area.
+             */
+            needed?: number;
+            /**
+             * Format: double
+             * @description The same rounded up to whole packages.
+             */
+            whole?: number;
+            /** @description What stays in the last package. */
+            leftOver?: components["schemas"]["MassQuantity"];
         };
         /** @description A plan as stored. */
         PlanAnswer: {
@@ -2598,6 +4739,14 @@ export interface components {
             longestRun?: components["schemas"]["TimeQuantity"];
             /** @description Mass that one person lifts, container included. Default 25 kg: mass one person lifts, container included; judgement, local rules first. */
             liftLimit?: components["schemas"]["MassQuantity"];
+            /** @description Share of the time spent working, for the area per hour. Default 70 %: from memory: ASAE D497 lists grain drills at 55 to 80 %, typically 70 %. */
+            fieldEfficiency?: components["schemas"]["RatioQuantity"];
+            /** @description Nutrients wanted on this field. Products of known analysis that have no rate of their own get it from here, at least cost. */
+            nutrients?: components["schemas"]["WantedNutrient"][];
+            /** @description Nutrients that are there already: applied earlier, or supplied by the soil. */
+            nutrientCredits?: components["schemas"]["CreditedNutrient"][];
+            /** @description The seed row of this field; with it, what is placed with the seed is compared with published limits. */
+            seedRow?: components["schemas"]["SeedRowOfPlan"];
             /** @description Conditions expected while seeding; tests under others get a finding. */
             sowingConditions?: components["schemas"]["Conditions"];
             /** @description What each meter puts down. */
@@ -2658,10 +4807,37 @@ export interface components {
             longestRun?: components["schemas"]["TimeQuantity"];
             /** @description Mass that one person lifts, container included. Default 25 kg: mass one person lifts, container included; judgement, local rules first. Range: above 0 and up to 1000 t. */
             liftLimit?: components["schemas"]["MassQuantity"];
+            /** @description Share of the time spent working, for the area per hour. Default 70 %: from memory: ASAE D497 lists grain drills at 55 to 80 %, typically 70 %. Range: above 0 and up to 100 %. */
+            fieldEfficiency?: components["schemas"]["RatioQuantity"];
+            /** @description Nutrients wanted on this field. Products of known analysis that have no rate of their own get it from here, at least cost. */
+            nutrients?: components["schemas"]["WantedNutrient"][];
+            /** @description Nutrients that are there already: applied earlier, or supplied by the soil. */
+            nutrientCredits?: components["schemas"]["CreditedNutrient"][];
+            /** @description The seed row of this field; with it, what is placed with the seed is compared with published limits. */
+            seedRow?: components["schemas"]["SeedRowOfPlan"];
             /** @description Conditions expected while seeding; tests under others get a finding. */
             sowingConditions?: components["schemas"]["Conditions"];
             /** @description What each meter puts down. */
             meters: components["schemas"]["MeterOfFieldPlan"][];
+        };
+        /** @description Rates and set-up of a field: every calculation that the plan and its records allow, each as its own operation would answer it. */
+        PlanSetUpAnswer: {
+            /** @description The outcome in a few sentences that can be shown as they are. */
+            headline: string;
+            /** @description True when every meter has a rate and a mass per revolution, its element serves that rate at the planned ground speeds, no published limit for the seed row is exceeded, the nutrients are met, and nothing is open. */
+            nothingInTheWay: boolean;
+            /** @description The meters, in the order of the plan. */
+            meters: components["schemas"]["MeterSetUpAnswer"][];
+            /** @description How the products supply the nutrients that are wanted; absent when the plan wants none. */
+            nutrients?: components["schemas"]["ProductRateAnswer"];
+            /** @description What lies with the seed against published limits; absent when the plan describes no seed row or nothing is placed with the seed. */
+            seedRow?: components["schemas"]["SeedRowLimitAnswer"];
+            /** @description What could not be computed, and what to add. */
+            open: components["schemas"]["OpenPointOfPlan"][];
+            /** @description What can hurt people or the crop. */
+            cautions: components["schemas"]["CautionAnswer"][];
+            /** @description Version of the engine that answered. */
+            engineVersion: string;
         };
         /** @description A pressure above that of the air around. */
         PressureQuantity: {
@@ -2690,6 +4866,25 @@ export interface components {
              * @enum {string}
              */
             per: "kg" | "g" | "t" | "lb" | "oz" | "ton-us" | "ton-uk";
+        };
+        /** @description A number as a source prints it. */
+        PrintedLimit: {
+            /** @description The geometry that it is printed for. */
+            geometry: string;
+            /** @description The number, in the unit of the source. */
+            limit: components["schemas"]["MassPerAreaQuantity"];
+        };
+        /** @description A share of seeds expected before counting. */
+        PriorOfShare: {
+            /**
+             * @description Which share: `survival` (plants per pure seed) or `emergence` (plants per viable seed).
+             * @enum {string}
+             */
+            reading: "survival" | "emergence";
+            /** @description Its mean. Range: 1 to 99.9 %. */
+            mean: components["schemas"]["RatioQuantity"];
+            /** @description Its standard deviation from field to field and season to season. Range: 0.1 to 50 %. */
+            spread: components["schemas"]["RatioQuantity"];
         };
         /** @description What went wrong and what to do about it (RFC 9457). */
         Problem: {
@@ -2802,6 +4997,10 @@ export interface components {
             material?: string;
             /** @description Usual bulk density; a lot may have its own. */
             bulkDensity?: components["schemas"]["BulkDensityQuantity"];
+            /** @description Its nutrients, each as a share of its mass in a stated form; for a fertilizer. */
+            analysis?: components["schemas"]["ShareOfNutrient"][];
+            /** @description Form of its nitrogen. When it is not stated, all nitrogen beside the seed counts as urea. */
+            nitrogenForm?: string;
             /** @description Price. */
             price?: components["schemas"]["Price"];
             /** @description Id, a UUID of version 7. */
@@ -2832,6 +5031,28 @@ export interface components {
              */
             next?: string;
         };
+        /** @description A product in the air stream. */
+        ProductInAir: {
+            /** @description What the owner calls it. */
+            name: string;
+            /** @description Its rates; those of the question when left out. Range: 0 to 100000 kg/ha. */
+            rates?: components["schemas"]["MassPerAreaQuantity"][];
+            /** @description Width that its meter covers; that of the question when left out. No default. Range: above 0 and up to 200 m. */
+            coveredWidth?: components["schemas"]["LengthQuantity"];
+            /** @description Fan speeds that this product may have. */
+            fanSpeedLimits?: components["schemas"]["RotationLimits"];
+            /** @description Air flows that this product may have. */
+            airFlowLimits?: components["schemas"]["AirFlowLimits"];
+        };
+        /** @description What the air carries of one product. */
+        ProductLoadAnswer: {
+            /** @description The product. */
+            name: string;
+            /** @description Its mass flow: rate times width times ground speed. */
+            massFlow: components["schemas"]["MassPerTimeQuantity"];
+            /** @description Its mass in a volume of air; absent without a planned air flow. */
+            massPerAir?: components["schemas"]["BulkDensityQuantity"];
+        };
         /** @description The product of a catch test. */
         ProductOfTest: {
             /** @description What the owner calls it. */
@@ -2845,6 +5066,99 @@ export interface components {
             bulkDensity?: components["schemas"]["BulkDensityQuantity"];
             /** @description Price; gives the cost of a wrong value. */
             price?: components["schemas"]["Price"];
+        };
+        /** @description A product that can be applied. */
+        ProductOffer: {
+            /** @description What you call it. */
+            name: string;
+            /** @description Its nutrients, each as a share of its mass in a stated form. A grade such as 11-52-0 states N, P2O5 and K2O in most countries, but the elements N, P and K in some: look on the label. */
+            analysis: components["schemas"]["ShareOfNutrient"][];
+            /** @description Price. Default none: without prices the rates are those of least total mass. */
+            price?: components["schemas"]["Price"];
+            /** @description It is applied at no less than this rate. None when left out. No default. Range: 0 to 100000 kg/ha. */
+            leastRate?: components["schemas"]["MassPerAreaQuantity"];
+            /** @description It is applied at no more than this rate, for example because of a limit for the seed row or of the meter. No limit when left out. No default. Range: 0 to 100000 kg/ha. */
+            mostRate?: components["schemas"]["MassPerAreaQuantity"];
+            /** @description Its rate is decided already, as for a starter; its nutrients count like credits and its cost is added. Excludes leastRate and mostRate. No default. Range: 0 to 100000 kg/ha. */
+            fixedRate?: components["schemas"]["MassPerAreaQuantity"];
+            /** @description Mass of one package; left out for bulk. No default. Range: 0.1 to 100000 kg. */
+            packageMass?: components["schemas"]["MassQuantity"];
+        };
+        /** @description Rates of products, what they supply and what they cost. */
+        ProductRateAnswer: {
+            /** @description The outcome in one or two sentences that can be shown as they are. */
+            headline: string;
+            /** @description True when all targets are met. Otherwise the rates are the nearest that can be had, and a finding says for each target missed what stands against it. */
+            meetsTargets: boolean;
+            /** @description The products, in the order of the question. */
+            products: components["schemas"]["ProductRateLine"][];
+            /** @description Each nutrient that a target, a credit or a product names. */
+            nutrients: components["schemas"]["NutrientLine"][];
+            /** @description Mass of all products together. */
+            totalRate: components["schemas"]["MassPerAreaQuantity"];
+            /** @description Analysis of a blend of the products whose rates were computed; empty when none of them is applied. */
+            blend: components["schemas"]["BlendShare"][];
+            /** @description Cost of all products per area; absent without prices. */
+            costPerArea?: components["schemas"]["CostPerUnit"];
+            /** @description Cost of all products over the area; absent without prices or area. */
+            totalCost?: components["schemas"]["Money"];
+            /** @description Values used that the question did not state. */
+            assumptions: components["schemas"]["AssumptionAnswer"][];
+            /** @description What was noticed. */
+            findings: components["schemas"]["FindingAnswer"][];
+            /** @description What can hurt people or the crop. */
+            cautions: components["schemas"]["CautionAnswer"][];
+            /** @description Version of the engine that answered. */
+            engineVersion: string;
+        };
+        /** @description One line of the answer to many questions: the result of one of them, or the problem that it has. */
+        ProductRateAnswerBatchLine: {
+            /**
+             * Format: int64
+             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row 1.
+             */
+            line: number;
+            /** @description What the table calls the test; absent when no table was sent. */
+            test?: string;
+            /** @description What the question would be answered alone; absent when there is a problem. */
+            result?: components["schemas"]["ProductRateAnswer"];
+            /** @description What the question would be refused with alone; absent when there is a result. */
+            problem?: components["schemas"]["Problem"];
+        };
+        /** @description One product. */
+        ProductRateLine: {
+            /** @description Its name. */
+            name: string;
+            /** @description Its rate. */
+            rate: components["schemas"]["MassPerAreaQuantity"];
+            /** @description True when the question fixed the rate. */
+            isFixed: boolean;
+            /** @description What it brings of each nutrient that it holds. */
+            supplies: components["schemas"]["SuppliedNutrient"][];
+            /** @description Its cost per area; absent without prices. */
+            costPerArea?: components["schemas"]["CostPerUnit"];
+            /** @description Its mass over the area; absent without an area. */
+            totalMass?: components["schemas"]["MassQuantity"];
+            /**
+             * Format: int64
+             * @description Whole packages that hold that mass; absent without an area or for bulk.
+             */
+            packages?: number;
+            /** @description Cost of that mass, not of whole packages; absent without prices or area. */
+            totalCost?: components["schemas"]["Money"];
+            /** @description Cost of its nutrient per mass, where it holds only one; absent without prices. */
+            nutrientCost?: components["schemas"]["CostOfNutrient"];
+        };
+        /** @description Nutrients that are wanted, and the products that can supply them. */
+        ProductRateRequest: {
+            /** @description What is wanted of each nutrient: nitrogen, phosphorus, potassium, sulfur. One target for each nutrient. */
+            targets: components["schemas"]["WantedNutrient"][];
+            /** @description The products at hand. Among choices of equal cost and mass, earlier ones are taken before later ones. Either all have a price, in one currency, or none has. */
+            products: components["schemas"]["ProductOffer"][];
+            /** @description What is there already and need not be bought: applied earlier, or supplied by the soil. Credits of one nutrient add up. */
+            credits?: components["schemas"]["CreditedNutrient"][];
+            /** @description Area to be covered; gives totals and packages. No default. Range: above 0 and up to 1000000 ha. */
+            area?: components["schemas"]["AreaQuantity"];
         };
         /** @description A product that meters put down. */
         ProductRequest: {
@@ -2863,8 +5177,61 @@ export interface components {
             material?: "free-flowing" | "small-seed" | "dusty";
             /** @description Usual bulk density; a lot may have its own. No default. Range: 10 to 10000 kg/m3. */
             bulkDensity?: components["schemas"]["BulkDensityQuantity"];
+            /** @description Its nutrients, each as a share of its mass in a stated form; for a fertilizer. */
+            analysis?: components["schemas"]["ShareOfNutrient"][];
+            /**
+             * @description Form of its nitrogen. When it is not stated, all nitrogen beside the seed counts as urea.
+             * @enum {string}
+             */
+            nitrogenForm?: "urea" | "urea-ammonium-nitrate" | "ammonium-sulfate" | "ammonium-phosphate" | "ammonium-nitrate" | "other";
             /** @description Price. */
             price?: components["schemas"]["Price"];
+        };
+        /** @description A product placed with the seed: its analysis with rates, or nutrients at rates of their own. */
+        ProductWithSeed: {
+            /** @description What the owner calls it. */
+            name: string;
+            /** @description Its nutrients, each as a share of its mass in a stated form. Give it with rates. */
+            analysis?: components["schemas"]["ShareOfNutrient"][];
+            /** @description Rates of the product: one that holds everywhere, or one for each zone of a variable rate, in the same order for all products. Zero is allowed. Range: 0 to 100000 kg/ha. */
+            rates?: components["schemas"]["MassPerAreaQuantity"][];
+            /** @description Nutrients per area, the same everywhere. Give them in place of analysis and rates. */
+            nutrients?: components["schemas"]["AmountOfNutrient"][];
+            /**
+             * @description Form of its nitrogen. Coated or treated urea is `urea`: no source has a number for it. Default urea, the form that harms most: judgement.
+             * @enum {string}
+             */
+            nitrogenForm?: "urea" | "urea-ammonium-nitrate" | "ammonium-sulfate" | "ammonium-phosphate" | "ammonium-nitrate" | "other";
+        };
+        /** @description A published bulk density, in the unit in which it was printed. */
+        PublishedDensityAnswer: {
+            /** @description Lowest printed value. */
+            low: components["schemas"]["BulkDensityQuantity"];
+            /** @description Highest printed value; the lowest where one value is printed. */
+            high: components["schemas"]["BulkDensityQuantity"];
+            /**
+             * @description What the values are; a legal bushel weight is no measured density. Known today: `typical-range`, `measured-range`, `legal-bushel-weight`, `storage-factor`.
+             * @example typical-range
+             * @example measured-range
+             * @example legal-bushel-weight
+             * @example storage-factor
+             */
+            kind: string;
+            /** @description The publication. */
+            source: string;
+        };
+        /** @description Sensor pulses per distance driven. */
+        PulsesPerDistanceQuantity: {
+            /**
+             * Format: double
+             * @description The number, in the unit beside it.
+             */
+            value: number;
+            /**
+             * @description The unit, written exactly as in `GET /v1/units`.
+             * @enum {string}
+             */
+            unit: "pulses/100m";
         };
         /** @description Sensor pulses per revolution. */
         PulsesPerRevolutionQuantity: {
@@ -2878,6 +5245,61 @@ export interface components {
              * @enum {string}
              */
             unit: "pulses/rev";
+        };
+        /** @description A rate against its target. */
+        RateAcceptanceAnswer: {
+            /** @description Rate over target, less 1, with its interval: positive when too much. */
+            deviation: components["schemas"]["MeasuredRatio"];
+            /** @description The rate found is within the tolerance of the target. */
+            withinTolerance: boolean;
+            /**
+             * Format: double
+             * @description Probability that the true rate is.
+             */
+            probabilityWithinTolerance: number;
+        };
+        /** @description A rate and the stand that comes of it. */
+        RateAnswer: {
+            /** @description Pure seeds per area. */
+            seeds: components["schemas"]["CountPerAreaQuantity"];
+            /** @description Mass per area; absent without a kernel mass. */
+            rate?: components["schemas"]["MassPerAreaQuantity"];
+            /** @description The stand in the mean of all seasons. */
+            expectedStand: components["schemas"]["CountPerAreaQuantity"];
+            /** @description The stand that is reached with the wanted probability. */
+            standReached: components["schemas"]["CountPerAreaQuantity"];
+            /**
+             * Format: double
+             * @description Probability that the minimum stand is reached.
+             */
+            probabilityReached: number;
+        };
+        /** @description A rate from a table, a label or a sum on paper. */
+        RateFromElsewhere: {
+            /**
+             * Format: double
+             * @description The number, in the unit beside it. No default.
+             */
+            value: number;
+            /**
+             * @description The unit, written exactly as in `GET /v1/units`.
+             * @enum {string}
+             */
+            unit: "kg/ha" | "g/m2" | "lb/ac";
+            /**
+             * @description How it was made, where known: `divide-by-ten` is the trade's shortcut for lb/ac (plants per square foot times grams per thousand over survival over 10), `exact-units` has no such shortcut in it.
+             * @enum {string}
+             */
+            madeBy?: "exact-units" | "divide-by-ten";
+        };
+        /** @description Rates for the new lot. */
+        RateOfLot: {
+            /** @description Pure seeds per area, as with the lot before. */
+            seedsPerArea: components["schemas"]["CountPerAreaQuantity"];
+            /** @description Mass per area that holds them now; absent without the kernel mass of the new lot. */
+            forSameSeeds?: components["schemas"]["MassPerAreaQuantity"];
+            /** @description Mass per area that brings up as many plants as before; absent unless both germinations are known. */
+            forSameStand?: components["schemas"]["MassPerAreaQuantity"];
         };
         /** @description The rates that can be put down at a ground speed. */
         RateWindowAnswer: {
@@ -2904,7 +5326,7 @@ export interface components {
         /** @description A reason for a verdict. */
         ReasonAnswer: {
             /**
-             * @description Stable code. Known today: `change-detected`, `no-practical-change`, `within-tolerance`, `within-tolerance-not-shown`, `no-value-in-force`, `large-change`, `precision-not-reached`, `precision-out-of-reach`, `catches-scatter-more-than-expected`, `likely-mistake`, `cannot-be-told-apart`, `stray-catch`, `first-catch-low`, `trend-over-catches`, `additive-offset`, `small-catch`, `coarse-scale`, `load-beyond-class`, `scale-dominates`, `default-repeatability-used`, `catch-excluded`, `mixed-mass-units`, `entry-resolution-matters`, `outside-meter-window`, `near-meter-limit`, `container-nearly-full`, `bounds-cross`, `wide-speed-range`, `outside-measured-speeds`, `stops-close-together`, `conditions-differ`, `varies-from-day-to-day`, `scale-check-overdue`, `scale-check-failed`, `scale-check-failed-later`, `scale-check-changed`, `value-in-force-changed`, `basis-superseded`, `other-lot`, `adopted-otherwise`.
+             * @description Stable code. Known today: `change-detected`, `no-practical-change`, `within-tolerance`, `within-tolerance-not-shown`, `no-value-in-force`, `large-change`, `precision-not-reached`, `precision-out-of-reach`, `catches-scatter-more-than-expected`, `likely-mistake`, `cannot-be-told-apart`, `stray-catch`, `first-catch-low`, `trend-over-catches`, `additive-offset`, `small-catch`, `coarse-scale`, `load-beyond-class`, `scale-dominates`, `default-repeatability-used`, `catch-excluded`, `mixed-mass-units`, `entry-resolution-matters`, `outside-meter-window`, `near-meter-limit`, `container-nearly-full`, `bounds-cross`, `wide-speed-range`, `outside-measured-speeds`, `stops-close-together`, `conditions-differ`, `varies-from-day-to-day`, `scale-check-overdue`, `scale-check-failed`, `scale-check-failed-later`, `scale-check-changed`, `value-in-force-changed`, `basis-superseded`, `other-lot`, `adopted-otherwise`, `density-unlike-reference`, `published-density-only`, `weighings-scatter`, `small-volume`, `other-bushel`, `test-weight-settled`, `more-than-the-element-holds`, `fill-unlike-expected`, `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`, `fan-limit-not-checked`, `distance-changed`, `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`, `runs-scatter-more-than-expected`, `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`, `wheel-slips`, `width-differs`, `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-off-mean`, `large-correction`, `circumference-from-diameter`, `skid-counted-twice`, `above-published-limit`, `no-published-limit`, `nutrient-without-limit`, `sources-disagree`, `region-not-stated`, `nitrogen-form-not-stated`, `between-published-limits`, `limit-reduced`, `spread-unusual`, `nutrient-without-source`, `credits-above-target`, `most-rate-binds`, `least-rate-binds`, `targets-conflict`, `large-surplus`, `unusual-product-rate`, `element-or-oxide`, `shortcut-reads-high`, `stated-rate-differs`, `small-sample`, `kernel-mass-unusual`, `germination-low`, `emergence-unusual`, `seeds-above-published`, `density-unknown`, `density-differs`, `densities-far-apart`, `treatment-changed`, `nothing-changed`, `germination-changed`, `rate-not-recomputed`, `sample-area-miscalled`, `divide-by-ten-shortcut`, `stated-stand-differs`, `no-plants-found`, `single-count`, `few-counts`, `more-counts-needed`, `strongly-clumped`, `counts-in-same-row`, `more-plants-than-seeds`, `prior-outweighs-counts`, `stand-below-minimum`, `stand-at-risk`, `rate-above-maximum`, `probability-out-of-reach`, `season-spread-missing`, `unusual-share-of-seeds`.
              * @example change-detected
              * @example no-practical-change
              * @example within-tolerance
@@ -2945,6 +5367,85 @@ export interface components {
              * @example basis-superseded
              * @example other-lot
              * @example adopted-otherwise
+             * @example density-unlike-reference
+             * @example published-density-only
+             * @example weighings-scatter
+             * @example small-volume
+             * @example other-bushel
+             * @example test-weight-settled
+             * @example more-than-the-element-holds
+             * @example fill-unlike-expected
+             * @example unusual-field-efficiency
+             * @example outside-fan-window
+             * @example near-fan-limit
+             * @example no-common-fan-window
+             * @example fan-limit-not-checked
+             * @example distance-changed
+             * @example large-distance-change
+             * @example more-runs-needed
+             * @example runs-out-of-reach
+             * @example runs-scatter-more-than-expected
+             * @example directions-differ
+             * @example short-course
+             * @example one-run-only
+             * @example tape-dominates
+             * @example wheel-slips
+             * @example width-differs
+             * @example rate-implausible
+             * @example rate-off-target
+             * @example rate-not-shown
+             * @example outlet-off-mean
+             * @example large-correction
+             * @example circumference-from-diameter
+             * @example skid-counted-twice
+             * @example above-published-limit
+             * @example no-published-limit
+             * @example nutrient-without-limit
+             * @example sources-disagree
+             * @example region-not-stated
+             * @example nitrogen-form-not-stated
+             * @example between-published-limits
+             * @example limit-reduced
+             * @example spread-unusual
+             * @example nutrient-without-source
+             * @example credits-above-target
+             * @example most-rate-binds
+             * @example least-rate-binds
+             * @example targets-conflict
+             * @example large-surplus
+             * @example unusual-product-rate
+             * @example element-or-oxide
+             * @example shortcut-reads-high
+             * @example stated-rate-differs
+             * @example small-sample
+             * @example kernel-mass-unusual
+             * @example germination-low
+             * @example emergence-unusual
+             * @example seeds-above-published
+             * @example density-unknown
+             * @example density-differs
+             * @example densities-far-apart
+             * @example treatment-changed
+             * @example nothing-changed
+             * @example germination-changed
+             * @example rate-not-recomputed
+             * @example sample-area-miscalled
+             * @example divide-by-ten-shortcut
+             * @example stated-stand-differs
+             * @example no-plants-found
+             * @example single-count
+             * @example few-counts
+             * @example more-counts-needed
+             * @example strongly-clumped
+             * @example counts-in-same-row
+             * @example more-plants-than-seeds
+             * @example prior-outweighs-counts
+             * @example stand-below-minimum
+             * @example stand-at-risk
+             * @example rate-above-maximum
+             * @example probability-out-of-reach
+             * @example season-spread-missing
+             * @example unusual-share-of-seeds
              */
             code: string;
             /** @description A sentence that can be shown as it is. */
@@ -3060,6 +5561,65 @@ export interface components {
             /** @description The wrong record of the same kind that this one takes the place of. */
             supersedes?: components["schemas"]["Supersedes"];
         };
+        /** @description A density beside the published ones for its material. Information and a check: a measured density always goes first. */
+        ReferenceAnswer: {
+            /**
+             * @description The material. Known today: `alfalfa`, `ammonium-nitrate-low-density`, `ammonium-nitrate-prilled`, `ammonium-sulfate-crystal`, `ammonium-sulfate-granular`, `barley`, `birdsfoot-trefoil`, `bluegrass`, `brome-grass`, `canary-seed`, `canola`, `chickpea`, `clover`, `cowpea`, `diammonium-phosphate`, `faba-bean`, `flax`, `lupin`, `corn`, `millet`, `monoammonium-phosphate`, `oat`, `orchard-grass`, `pea`, `potassium-chloride-granular`, `potassium-chloride-soluble`, `potassium-magnesium-sulfate`, `rice`, `rye`, `safflower`, `sorghum`, `soybean`, `sudan-grass`, `sugar-beet`, `sunflower`, `tall-fescue`, `timothy`, `triple-superphosphate`, `triticale`, `urea-granular`, `vetch`, `wheat`.
+             * @example alfalfa
+             * @example ammonium-nitrate-low-density
+             * @example ammonium-nitrate-prilled
+             * @example ammonium-sulfate-crystal
+             * @example ammonium-sulfate-granular
+             * @example barley
+             * @example birdsfoot-trefoil
+             * @example bluegrass
+             * @example brome-grass
+             * @example canary-seed
+             * @example canola
+             * @example chickpea
+             * @example clover
+             * @example cowpea
+             * @example diammonium-phosphate
+             * @example faba-bean
+             * @example flax
+             * @example lupin
+             * @example corn
+             * @example millet
+             * @example monoammonium-phosphate
+             * @example oat
+             * @example orchard-grass
+             * @example pea
+             * @example potassium-chloride-granular
+             * @example potassium-chloride-soluble
+             * @example potassium-magnesium-sulfate
+             * @example rice
+             * @example rye
+             * @example safflower
+             * @example sorghum
+             * @example soybean
+             * @example sudan-grass
+             * @example sugar-beet
+             * @example sunflower
+             * @example tall-fescue
+             * @example timothy
+             * @example triple-superphosphate
+             * @example triticale
+             * @example urea-granular
+             * @example vetch
+             * @example wheat
+             */
+            material: string;
+            /** @description The lightest published value. */
+            lightest: components["schemas"]["BulkDensityQuantity"];
+            /** @description The densest published value. */
+            densest: components["schemas"]["BulkDensityQuantity"];
+            /** @description How far the density is outside the published range, relative to its nearer end: above zero denser, below zero lighter, zero inside. */
+            beyond: components["schemas"]["RatioQuantity"];
+            /** @description Every published value as printed, with its source. Where sources differ, all are here. */
+            published: components["schemas"]["PublishedDensityAnswer"][];
+            /** @description How the density of the material was found to change with moisture. Information only: nothing was corrected. */
+            moisture: components["schemas"]["MoistureAnswer"][];
+        };
         /** @description A mass per revolution to compare with. */
         ReferenceOfTest: {
             /**
@@ -3133,6 +5693,26 @@ export interface components {
              */
             unit: "rev";
         };
+        /** @description One part of the risk. */
+        RiskPart: {
+            /**
+             * @description Where it comes from: `share-of-seeds` (emergence or survival), `germination`, `kernel-mass` or `metering`.
+             * @example share-of-seeds
+             * @example germination
+             * @example kernel-mass
+             * @example metering
+             */
+            source: string;
+            /** @description Standard deviation, relative. */
+            relative: components["schemas"]["RatioQuantity"];
+        };
+        /** @description How far a wheel rolled in how many turns. */
+        RollingRun: {
+            /** @description Distance rolled. Range: 0.1 to 10000 m. */
+            distance: components["schemas"]["LengthQuantity"];
+            /** @description Turns counted. Range: 0.1 to 100000 rev. */
+            turns: components["schemas"]["RevolutionsQuantity"];
+        };
         /** @description Meter speeds between which an element turns evenly and its drive keeps up. */
         RotationLimits: {
             /** @description Slowest. No default. Range: 0 to 10000 rpm. */
@@ -3167,6 +5747,80 @@ export interface components {
              * @description From when on the new key opens nothing, RFC 3339. Default: it gets as long a life as the old one was given.
              */
             expiresAt?: string;
+        };
+        /** @description How runs agree. */
+        RunAgreementAnswer: {
+            /** @description Standard deviation of the runs, relative; zero for one run. */
+            spread: components["schemas"]["RatioQuantity"];
+            /**
+             * Format: double
+             * @description Sum of squared deviations over the variances expected of them.
+             */
+            q: number;
+            /**
+             * Format: double
+             * @description How often chance alone gives at least this Q.
+             */
+            qProbability: number;
+            /** @description Counts per distance there over those back, less 1; absent unless both ways were driven. */
+            directionDifference?: components["schemas"]["RatioQuantity"];
+            /** @description No test speaks against the runs; all tests together err in 5 of 100 honest cases. */
+            agree: boolean;
+        };
+        /** @description One run as evaluated. */
+        RunAnswer: {
+            /** @description Distance driven. */
+            distance: components["schemas"]["LengthQuantity"];
+            /** @description Pulses per distance of this run alone. */
+            pulsesPerDistance?: components["schemas"]["PulsesPerDistanceQuantity"];
+            /** @description Distance per turn of the wheel of this run alone. */
+            distancePerTurn?: components["schemas"]["LengthQuantity"];
+            /** @description Its counts per distance against those of all runs together. */
+            deviation: components["schemas"]["RatioQuantity"];
+            /** @description Distance over time; absent without a time. */
+            groundSpeed?: components["schemas"]["SpeedQuantity"];
+        };
+        /** @description One run: the distance, and either pulses or turns. */
+        RunOfSensor: {
+            /** @description Distance driven, as measured with a tape. Range: 1 to 10000 m. */
+            distance: components["schemas"]["LengthQuantity"];
+            /**
+             * Format: double
+             * @description Sensor pulses over it, a plain count. No default.
+             */
+            pulses?: number;
+            /** @description Turns of the wheel over it, in place of pulses. No default. Range: 0.1 to 1000000 rev. */
+            turns?: components["schemas"]["RevolutionsQuantity"];
+            /** @description Standard uncertainty of this distance, beside the limit of the tape. Default as the distance resolution says: common practice, for two marks. Range: 0 to 100 m. */
+            distanceUncertainty?: components["schemas"]["LengthQuantity"];
+            /**
+             * @description Which way it was driven: `there` or `back`. With runs of both kinds the two ways are compared.
+             * @enum {string}
+             */
+            direction?: "there" | "back";
+            /** @description Time taken for the distance at an even speed; gives the ground speed. No default. Range: above 0 and up to 24 h. */
+            time?: components["schemas"]["TimeQuantity"];
+        };
+        /** @description One part of the uncertainty. */
+        RunUncertaintyPart: {
+            /**
+             * @description Where it comes from: `runs` (scatter, counting, marking) or `tape` (common to all).
+             * @example runs
+             * @example tape
+             */
+            source: string;
+            /** @description Standard uncertainty, relative. */
+            relative: components["schemas"]["RatioQuantity"];
+        };
+        /** @description Seeds that were counted and weighed together. */
+        SampleOfSeed: {
+            /**
+             * Format: int32
+             * @description Seeds counted.
+             */
+            seeds: number;
+            /** @description Their mass together. Range: above 0 and up to 1000 t. */
+            mass: components["schemas"]["MassQuantity"];
         };
         /** @description A scale as stored. */
         ScaleAnswer: {
@@ -3321,6 +5975,372 @@ export interface components {
              */
             daysBetweenChecks?: number;
         };
+        /** @description How counts scatter from spot to spot. */
+        ScatterAnswer: {
+            /** @description Standard deviation of the densities of the spots over the density of all. */
+            coefficientOfVariation: components["schemas"]["RatioQuantity"];
+            /** @description The part of it that chance does not explain; zero when chance explains all. */
+            beyondChance: components["schemas"]["RatioQuantity"];
+            /**
+             * Format: double
+             * @description Variance of the counts over what chance gives: about 1 for plants placed by chance, more when they stand clumped.
+             */
+            indexOfDispersion: number;
+            /**
+             * Format: double
+             * @description How often chance alone scatters counts at least so much.
+             */
+            probabilityByChance: number;
+        };
+        /** @description What the seed costs. */
+        SeedCostAnswer: {
+            /** @description Cost per area. */
+            perArea: components["schemas"]["CostPerUnit"];
+            /** @description Cost of the seed that the area takes; absent without an area. */
+            overArea?: components["schemas"]["Money"];
+            /** @description Cost of the packages rounded up; absent without an area or a package. */
+            inWholePackages?: components["schemas"]["Money"];
+        };
+        /** @description What lies with the seed, and what published limits say to it. No answer says that a load is safe. */
+        SeedRowLimitAnswer: {
+            /** @description The outcome in one or two sentences that can be shown as they are; they name crop, place and source. */
+            headline: string;
+            /**
+             * @description The outcome over all limits: `above` when any is exceeded, `within` when none is, `no-published-limit` when none has a number for anything placed.
+             * @example within
+             * @example above
+             * @example no-published-limit
+             */
+            verdict: string;
+            /** @description Spread divided by row spacing. */
+            seedbedUtilisation: components["schemas"]["RatioQuantity"];
+            /** @description What lies with the seed: the sum over all products, in the zone where it is heaviest. */
+            loads: components["schemas"]["NutrientLoadAnswer"][];
+            /** @description Every limit for this crop and region: those exceeded first, the worst at the head; those without a number last. */
+            limits: components["schemas"]["SeedRowLimitOfSource"][];
+            /** @description Reductions that sources state for such a seedbed or such products. They hold for the limits of their own source only. */
+            reductions: components["schemas"]["StatedReductionAnswer"][];
+            /** @description Values used that the question did not state. */
+            assumptions: components["schemas"]["AssumptionAnswer"][];
+            /** @description What was noticed. */
+            findings: components["schemas"]["FindingAnswer"][];
+            /** @description What can hurt the stand; always to be shown with the limits. */
+            cautions: components["schemas"]["CautionAnswer"][];
+            /** @description Version of the engine that answered. */
+            engineVersion: string;
+        };
+        /** @description One line of the answer to many questions: the result of one of them, or the problem that it has. */
+        SeedRowLimitAnswerBatchLine: {
+            /**
+             * Format: int64
+             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row 1.
+             */
+            line: number;
+            /** @description What the table calls the test; absent when no table was sent. */
+            test?: string;
+            /** @description What the question would be answered alone; absent when there is a problem. */
+            result?: components["schemas"]["SeedRowLimitAnswer"];
+            /** @description What the question would be refused with alone; absent when there is a result. */
+            problem?: components["schemas"]["Problem"];
+        };
+        /** @description One limit against what lies with the seed. */
+        SeedRowLimitOfSource: {
+            /**
+             * @description `within`: not above the limit. `above`: above it. `no-published-limit`: the source has no number for this case; the reason says why.
+             * @example within
+             * @example above
+             * @example no-published-limit
+             */
+            verdict: string;
+            /**
+             * @description What the limit counts. `phosphate` is P2O5, `potash` K2O. Known today: `nitrogen`, `urea-nitrogen`, `urea-and-sulfate-nitrogen`, `nitrogen-beside-phosphates`, `phosphate`, `potash`, `nitrogen-plus-potash`, `sulfur`, `all-nutrients`.
+             * @example nitrogen
+             * @example urea-nitrogen
+             * @example urea-and-sulfate-nitrogen
+             * @example nitrogen-beside-phosphates
+             * @example phosphate
+             * @example potash
+             * @example nitrogen-plus-potash
+             * @example sulfur
+             * @example all-nutrients
+             */
+            nutrient: string;
+            /** @description The heaviest load of what it counts, over all zones. */
+            load: components["schemas"]["MassPerAreaQuantity"];
+            /**
+             * Format: int32
+             * @description The zone with that load, counted from 1.
+             */
+            zone: number;
+            /** @description The limit, after the reduction that its source states for such a seedbed; absent without a number. */
+            limit?: components["schemas"]["MassPerAreaQuantity"];
+            /** @description Limit less load: negative is the excess; absent without a number. */
+            margin?: components["schemas"]["MassPerAreaQuantity"];
+            /** @description The number as the source prints it, in its own unit; absent without one. */
+            asPrinted?: components["schemas"]["MassPerAreaQuantity"];
+            /**
+             * @description How the number was found: `published-cell` is printed for this geometry, the others take a stricter printed number. Absent without one. Known today: `published-cell`, `stricter-of-two-cells`, `widest-cell`.
+             * @example published-cell
+             * @example stricter-of-two-cells
+             * @example widest-cell
+             */
+            basis?: string;
+            /** @description The printed numbers that it rests on. */
+            cells: components["schemas"]["PrintedLimit"][];
+            /** @description Why there is no number; absent with one. */
+            reason?: string;
+            /** @description Conditions as the source states them. */
+            conditions: string;
+            /** @description The publication. */
+            source: components["schemas"]["LimitSourceAnswer"];
+        };
+        /** @description What is placed with the seed, where and with which opener. */
+        SeedRowLimitRequest: {
+            /**
+             * @description The crop. A limit of one crop is never used for another; `other` gets no number.
+             * @enum {string}
+             */
+            crop: "wheat" | "barley" | "oat" | "canola" | "corn" | "sunflower" | "soybean" | "dry-bean" | "flax" | "pea" | "lentil" | "chickpea" | "other";
+            /**
+             * @description Texture of the soil: `light` is sandy loam or lighter, `medium` loam to clay loam, `heavy` clay to heavy clay. Take the lightest one of the field.
+             * @enum {string}
+             */
+            soil: "light" | "medium" | "heavy";
+            /**
+             * @description Moisture of the seedbed: `good` is at or near field capacity and expected to stay so. In doubt, and in drying weather, it is `dry`.
+             * @enum {string}
+             */
+            moisture: "good" | "dry";
+            /**
+             * @description Where the field lies. Without it limits of all regions are shown; `elsewhere` is any place without a word here.
+             * @enum {string}
+             */
+            region?: "manitoba" | "saskatchewan" | "alberta" | "kansas" | "north-dakota" | "south-dakota" | "elsewhere";
+            /** @description Distance between rows. Range: above 0 and up to 5 m. */
+            rowSpacing: components["schemas"]["LengthQuantity"];
+            /** @description Width over which the opener spreads seed and fertilizer, measured in the field; at most the row spacing. Range: above 0 and up to 5 m. */
+            spread: components["schemas"]["LengthQuantity"];
+            /**
+             * @description The opener. A source rules one out on light soil, and pairs each with a usual spread.
+             * @enum {string}
+             */
+            opener?: "double-disc" | "disc" | "knife" | "spoon" | "hoe" | "sweep";
+            /** @description Everything that goes into the seed row together; their sum counts. */
+            products: components["schemas"]["ProductWithSeed"][];
+            /** @description Keys of the sources to look at, as answers name them. Without it all are looked at. */
+            sources?: ("CCC-20" | "CCC-SP" | "KSU-CORN" | "KSU-WHEAT" | "MB-DRY" | "MB-SBU" | "MB-SBU2" | "MB-SOY" | "MPSG-PEA" | "NDSU-CPR" | "NDSU-FLAX" | "SASKFLAX" | "SDSU-DRY" | "SK-CANOLA" | "USASK-PULSE")[];
+            /** @description Limits from your own guidance, for this very crop, soil, moisture and opener. They are judged beside the published ones. */
+            localLimits?: components["schemas"]["LocalLimitWithSeed"][];
+        };
+        /** @description What decides how much may be placed with the seed on a field; row spacing and opener are those of the machine. */
+        SeedRowOfPlan: {
+            /**
+             * @description The crop.
+             * @enum {string}
+             */
+            crop: "wheat" | "barley" | "oat" | "canola" | "corn" | "sunflower" | "soybean" | "dry-bean" | "flax" | "pea" | "lentil" | "chickpea" | "other";
+            /**
+             * @description Texture of the soil; the lightest one of the field.
+             * @enum {string}
+             */
+            soil: "light" | "medium" | "heavy";
+            /**
+             * @description Moisture of the seedbed; in doubt `dry`.
+             * @enum {string}
+             */
+            moisture: "good" | "dry";
+            /**
+             * @description Where the field lies; without it limits of all regions are shown.
+             * @enum {string}
+             */
+            region?: "manitoba" | "saskatchewan" | "alberta" | "kansas" | "north-dakota" | "south-dakota" | "elsewhere";
+        };
+        /** @description A seeding rate with what it holds, brings up and costs. */
+        SeedingRateAnswer: {
+            /** @description The outcome in one or two sentences that can be shown as they are. */
+            headline: string;
+            /** @description Mass to sow per area, with what is no pure seed. */
+            rate: components["schemas"]["MassPerAreaQuantity"];
+            /** @description Pure seeds per area. */
+            seedsPerArea: components["schemas"]["CountPerAreaQuantity"];
+            /** @description Plants expected per area; absent when germination and emergence, or survival, are not given. */
+            plants?: components["schemas"]["ExpectedStand"];
+            /** @description Pure seeds per length of row; absent without a row spacing. */
+            seedsPerRow?: components["schemas"]["CountPerLengthQuantity"];
+            /** @description Plants expected per length of row; absent without a row spacing or plants. */
+            plantsPerRow?: components["schemas"]["CountPerLengthQuantity"];
+            /** @description Mass of a thousand kernels. */
+            thousandKernelMass: components["schemas"]["MassPerThousandQuantity"];
+            /** @description Seeds per mass of pure seed. */
+            seedsPerMass: components["schemas"]["CountPerMassQuantity"];
+            /** @description Plants per pure seed: germination times emergence, or as given. */
+            survival?: components["schemas"]["RatioQuantity"];
+            /** @description Share of the mass that is pure and germinates: purity times germination; absent without germination. */
+            pureLiveSeed?: components["schemas"]["RatioQuantity"];
+            /** @description Mass that holds one mass of pure live seed; always with the unit 1. Absent without germination. */
+            massForOnePureLive?: components["schemas"]["RatioQuantity"];
+            /** @description Seed for the whole area; absent without an area. */
+            massOverArea?: components["schemas"]["MassQuantity"];
+            /** @description Packages; absent when none is described. */
+            packages?: components["schemas"]["PackagesAnswer"];
+            /** @description What the seed costs; absent without a price. */
+            cost?: components["schemas"]["SeedCostAnswer"];
+            /** @description The rate from elsewhere, compared; absent when none was stated. */
+            statedRate?: components["schemas"]["StatedRateAnswer"];
+            /** @description Where the uncertainty of the stand comes from: standard uncertainties, relative; their squares add up. Empty when none was stated. */
+            uncertaintyParts: components["schemas"]["StandUncertainty"][];
+            /** @description Values used that the question did not state. */
+            assumptions: components["schemas"]["AssumptionAnswer"][];
+            /** @description What was noticed; unusual is possible and is not refused. */
+            findings: components["schemas"]["FindingAnswer"][];
+            /** @description What can hurt a person. The product label goes first. */
+            cautions: components["schemas"]["CautionAnswer"][];
+            /** @description Version of the engine that answered. */
+            engineVersion: string;
+        };
+        /** @description One line of the answer to many questions: the result of one of them, or the problem that it has. */
+        SeedingRateAnswerBatchLine: {
+            /**
+             * Format: int64
+             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row 1.
+             */
+            line: number;
+            /** @description What the table calls the test; absent when no table was sent. */
+            test?: string;
+            /** @description What the question would be answered alone; absent when there is a problem. */
+            result?: components["schemas"]["SeedingRateAnswer"];
+            /** @description What the question would be refused with alone; absent when there is a result. */
+            problem?: components["schemas"]["Problem"];
+        };
+        /** @description What is fixed of a seeding rate (exactly one of targetStand, seedsPerArea, seedsPerRow and rate), and what is known of the seed. */
+        SeedingRateRequest: {
+            /** @description Plants per area that are to stand. Needs germination and emergence, or survival. No default. Range: above 0 and up to 100000 /m2. */
+            targetStand?: components["schemas"]["CountPerAreaQuantity"];
+            /** @description Pure seeds per area that are to be sown. No default. Range: above 0 and up to 100000 /m2. */
+            seedsPerArea?: components["schemas"]["CountPerAreaQuantity"];
+            /** @description Pure seeds per length of row that are to be sown. Needs rowSpacing. No default. Range: above 0 and up to 100000 /m. */
+            seedsPerRow?: components["schemas"]["CountPerLengthQuantity"];
+            /** @description Mass per area that is sown: the answer tells what it puts down and what stand it gives. No default. Range: above 0 and up to 100000 kg/ha. */
+            rate?: components["schemas"]["MassPerAreaQuantity"];
+            /** @description Mass of a thousand kernels as sown, treatment included. Exactly one of this, seedsPerMass and sample. No default. Range: above 0 and up to 5000 g/1000. */
+            thousandKernelMass?: components["schemas"]["MassPerThousandQuantity"];
+            /** @description Seeds per mass, as a seed tag tells it. No default. Range: 200 to 1000000000 /kg. */
+            seedsPerMass?: components["schemas"]["CountPerMassQuantity"];
+            /** @description A sample that was counted and weighed. */
+            sample?: components["schemas"]["SampleOfSeed"];
+            /** @description Standard uncertainty of the kernel mass, relative; goes into the interval of the stand. No default. Range: above 0 and up to 50 %. */
+            kernelMassUncertainty?: components["schemas"]["RatioQuantity"];
+            /** @description Share of the pure seeds that germinate. No default. Range: above 0 and up to 100 %. */
+            germination?: components["schemas"]["RatioQuantity"];
+            /**
+             * Format: int32
+             * @description Seeds in the germination test, for example 400; gives its uncertainty. No default.
+             */
+            germinationSeedsTested?: number;
+            /** @description Field emergence: plants per seed that can germinate. Goes with germination, never with survival. No default. Range: above 0 and up to 100 %. */
+            emergence?: components["schemas"]["RatioQuantity"];
+            /** @description Lowest and highest emergence that you think possible, around the emergence; gives its uncertainty. */
+            emergenceRange?: components["schemas"]["ShareRange"];
+            /** @description Plants per pure seed, germination included, as many tables print it. Takes the place of germination and emergence. No default. Range: above 0 and up to 100 %. */
+            survival?: components["schemas"]["RatioQuantity"];
+            /** @description Lowest and highest survival that you think possible, around the survival; gives its uncertainty. */
+            survivalRange?: components["schemas"]["ShareRange"];
+            /** @description Share of the mass that is pure seed. Default 100 %: nothing but seed; judgement, no published source; the seed tag says it. Range: above 0 and up to 100 %. */
+            purity?: components["schemas"]["RatioQuantity"];
+            /**
+             * @description The crop; kernel mass, germination and emergence are compared with what is published for it.
+             * @enum {string}
+             */
+            crop?: "wheat" | "barley" | "oat" | "rye" | "corn" | "soybean" | "pea" | "lentil" | "chickpea" | "dry-bean" | "canola" | "flax" | "sunflower" | "alfalfa" | "red-clover" | "vetch" | "ryegrass" | "timothy";
+            /** @description Distance between two rows; gives seeds and plants per length of row. No default. Range: above 0 and up to 10 m. */
+            rowSpacing?: components["schemas"]["LengthQuantity"];
+            /** @description Area to be sown; gives seed, packages and cost for it. No default. Range: above 0 and up to 1000000 ha. */
+            area?: components["schemas"]["AreaQuantity"];
+            /** @description How the seed is packed. */
+            package?: components["schemas"]["PackageOfSeed"];
+            /** @description Price of the seed by mass. Give this or the price of a package. */
+            price?: components["schemas"]["Price"];
+            /** @description A rate that you have from elsewhere; the answer compares it. Not with rate. No default. Range: above 0 and up to 100000 kg/ha. */
+            statedRate?: components["schemas"]["RateFromElsewhere"];
+        };
+        /** @description A number for the controller. */
+        SensorEntryAnswer: {
+            /**
+             * @description The form in which the controller takes it: `pulses-per-distance`, `distance-per-pulse` or `wheel-circumference`.
+             * @example pulses-per-distance
+             * @example distance-per-pulse
+             * @example wheel-circumference
+             */
+            form: string;
+            /**
+             * Format: double
+             * @description The number to type in, already rounded to the controller's decimals: a count of pulses over `distance`, or a length in `unit`.
+             */
+            value: number;
+            /** @description Its unit; absent for a count of pulses. */
+            unit?: string;
+            /** @description Distance over which the pulses are counted; absent for a length. */
+            distance?: components["schemas"]["LengthQuantity"];
+            /** @description Relative error of the pulses per distance that the rounding causes: positive when the controller then counts too little distance. */
+            roundingError: components["schemas"]["RatioQuantity"];
+        };
+        /** @description A share of the seeds with its interval; above 100 % when more plants were counted than seeds sown. */
+        ShareEstimate: {
+            /** @description The estimate. */
+            estimate: components["schemas"]["RatioQuantity"];
+            /** @description Lower end of the interval. */
+            lower: components["schemas"]["RatioQuantity"];
+            /** @description Upper end of the interval. */
+            upper: components["schemas"]["RatioQuantity"];
+            /**
+             * Format: double
+             * @description Probability that the interval covers the true value.
+             */
+            coverageProbability: number;
+        };
+        /** @description A nutrient as a share of a product. */
+        ShareOfNutrient: {
+            /**
+             * @description The nutrient in the form that the share is stated in.
+             * @enum {string}
+             */
+            nutrient: "N" | "P2O5" | "P" | "K2O" | "K" | "S" | "SO4-S" | "SO3" | "SO4";
+            /** @description Its share of the mass of the product. Range: 0 to 250 %. */
+            share: components["schemas"]["RatioQuantity"];
+        };
+        /** @description Two shares, the lower one first. */
+        ShareRange: {
+            /** @description The lower one. Range: above 0 and up to 100 %. */
+            lowest: components["schemas"]["RatioQuantity"];
+            /** @description The higher one. Range: above 0 and up to 100 %. */
+            highest: components["schemas"]["RatioQuantity"];
+        };
+        /** @description A share of seeds in the season to come: as mean and spread, or as counted in one stand. */
+        ShareToCome: {
+            /** @description Its mean. Give mean with spread, or counted. No default. Range: 0.1 to 100 %. */
+            mean?: components["schemas"]["RatioQuantity"];
+            /** @description Its standard deviation from field to field and season to season; goes with mean. No default. Range: 0 to 50 %. */
+            spread?: components["schemas"]["RatioQuantity"];
+            /** @description What a stand count answered as survival or emergence. */
+            counted?: components["schemas"]["CountedShare"];
+            /** @description Standard deviation of the share from season to season, beside what the count leaves open; goes with counted. Without it the margin is too small. No default. Range: 0 to 50 %. */
+            seasonSpread?: components["schemas"]["RatioQuantity"];
+        };
+        /** @description What was sown, as seeds per area or as a mass per area with the mass of a kernel. */
+        SownSeed: {
+            /** @description Pure seeds sown per area. Give this, or rate with kernelMass. No default. Range: above 0 and up to 100000 /m2. */
+            seeds?: components["schemas"]["CountPerAreaQuantity"];
+            /** @description Mass sown per area. No default. Range: above 0 and up to 100000 kg/ha. */
+            rate?: components["schemas"]["MassPerAreaQuantity"];
+            /** @description Thousand-kernel mass of the seed as sown; goes with rate. No default. Range: above 0 and up to 5000 g/1000. */
+            kernelMass?: components["schemas"]["MassPerThousandQuantity"];
+            /** @description Share of the mass that is pure seed; goes with rate. Default 100 %: not stated, so all of the mass is taken as pure seed; judgement. Range: above 0 and up to 100 %. */
+            purity?: components["schemas"]["RatioQuantity"];
+            /** @description Germination; with it emergence is told beside survival. No default. Range: above 0 and up to 100 %. */
+            germination?: components["schemas"]["RatioQuantity"];
+            /** @description Relative standard uncertainty of the seeds that were put down. Default 2.887 %: published acceptance limit of 5 % of the rate (Field and Solie 2007), taken as rectangular. Range: 0 to 50 %. */
+            uncertainty?: components["schemas"]["RatioQuantity"];
+        };
         /** @description Meter speed at another ground speed. */
         SpeedCheckAnswer: {
             /** @description The ground speed. */
@@ -3359,6 +6379,273 @@ export interface components {
             /** @description Fastest; absent without an upper limit. */
             maximum?: components["schemas"]["SpeedQuantity"];
         };
+        /** @description A part of the spread. */
+        SpreadPart: {
+            /**
+             * @description Where it comes from: `density`, `displacement`, `fill-efficiency`; or, learned from an earlier product, `earlier-density`, `earlier-value` and `product-to-product`.
+             * @example density
+             * @example displacement
+             * @example fill-efficiency
+             * @example earlier-density
+             * @example earlier-value
+             * @example product-to-product
+             */
+            source: string;
+            /** @description Standard deviation, relative. */
+            relative: components["schemas"]["RatioQuantity"];
+        };
+        /** @description The stand, how sure it is, and the share of the seeds that it makes. */
+        StandCountAnswer: {
+            /** @description The outcome in a few sentences that can be shown as they are. */
+            headline: string;
+            /** @description Plants per area: all plants over all ground, with the interval. */
+            stand: components["schemas"]["StandEstimate"];
+            /**
+             * Format: int64
+             * @description All plants counted.
+             */
+            plantsCounted: number;
+            /** @description All ground counted. */
+            areaCounted: components["schemas"]["AreaQuantity"];
+            /** @description Every count in the order given. */
+            counts: components["schemas"]["CountAnswer"][];
+            /** @description How the counts scatter; absent for one count and when no plant was found. */
+            scatter?: components["schemas"]["ScatterAnswer"];
+            /**
+             * Format: int32
+             * @description Number of counts like these that the wanted precision takes; absent when no practical number does.
+             */
+            countsNeeded?: number;
+            /** @description Pure seeds sown; absent when nothing is known of them. */
+            seedsSown?: components["schemas"]["CountPerAreaQuantity"];
+            /** @description Plants per pure seed: germination times emergence. */
+            survival?: components["schemas"]["ShareEstimate"];
+            /** @description Plants per viable seed, germination taken out. */
+            emergence?: components["schemas"]["ShareEstimate"];
+            /** @description The share between the prior and the counts; absent without a prior. */
+            learned?: components["schemas"]["LearnedAnswer"];
+            /** @description Stand over target less 1; absent without a target. */
+            deviation?: components["schemas"]["RatioQuantity"];
+            /**
+             * Format: double
+             * @description Probability that the true stand is below the minimum; absent without one.
+             */
+            probabilityBelowMinimum?: number;
+            /** @description Values used that the question did not state. */
+            assumptions: components["schemas"]["AssumptionAnswer"][];
+            /** @description What was noticed. */
+            findings: components["schemas"]["FindingAnswer"][];
+            /** @description Version of the engine that answered. */
+            engineVersion: string;
+        };
+        /** @description One line of the answer to many questions: the result of one of them, or the problem that it has. */
+        StandCountAnswerBatchLine: {
+            /**
+             * Format: int64
+             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row 1.
+             */
+            line: number;
+            /** @description What the table calls the test; absent when no table was sent. */
+            test?: string;
+            /** @description What the question would be answered alone; absent when there is a problem. */
+            result?: components["schemas"]["StandCountAnswer"];
+            /** @description What the question would be refused with alone; absent when there is a result. */
+            problem?: components["schemas"]["Problem"];
+        };
+        /** @description Plants counted at some spots of a field, and what is known about what was sown there. */
+        StandCountRequest: {
+            /** @description The ground of each count that does not name its own: how long a row, how large a frame or hoop. */
+            ground?: components["schemas"]["GroundOfCount"];
+            /** @description The counts. */
+            counts: components["schemas"]["CountOfPlants"][];
+            /** @description What was sown; gives survival and, with germination, emergence. */
+            sown?: components["schemas"]["SownSeed"];
+            /** @description The share of seeds expected before counting; the answer shrinks the counted one towards it. */
+            prior?: components["schemas"]["PriorOfShare"];
+            /** @description The stand that was aimed at. No default. Range: above 0 and up to 100000 /m2. */
+            targetStand?: components["schemas"]["CountPerAreaQuantity"];
+            /** @description The stand below which something would be done. No default. Range: above 0 and up to 100000 /m2. */
+            minimumStand?: components["schemas"]["CountPerAreaQuantity"];
+            /** @description A stand that somebody made of these counts; it is compared, and known shortcuts are named. No default. Range: above 0 and up to 100000 /m2. */
+            statedStand?: components["schemas"]["CountPerAreaQuantity"];
+            /** @description Half width of the interval over the stand that is wanted; gives the number of counts. Default 15 %: judgement, no published source: about what ten counts of 20 plants give. Range: 1 to 100 %. */
+            wantedPrecision?: components["schemas"]["RatioQuantity"];
+            /**
+             * Format: double
+             * @description Coverage probability of the intervals. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM 100:2008.
+             */
+            coverageProbability?: number;
+        };
+        /** @description Plants per area with their interval. */
+        StandEstimate: {
+            /** @description The estimate. */
+            estimate: components["schemas"]["CountPerAreaQuantity"];
+            /** @description Lower end of the interval. */
+            lower: components["schemas"]["CountPerAreaQuantity"];
+            /** @description Upper end of the interval. */
+            upper: components["schemas"]["CountPerAreaQuantity"];
+            /**
+             * Format: double
+             * @description Probability that the interval covers the true value.
+             */
+            coverageProbability: number;
+        };
+        /** @description A stand that is wanted. Give emergence, with a lot of known germination, or survival. */
+        StandOfPlan: {
+            /** @description Plants per area that are to stand. Range: above 0 and up to 100000 /m2. */
+            plants: components["schemas"]["CountPerAreaQuantity"];
+            /** @description Field emergence: plants per seed that can germinate. Goes with the germination of the lot. No default. Range: above 0 and up to 100 %. */
+            emergence?: components["schemas"]["RatioQuantity"];
+            /** @description Plants per pure seed, germination included. Takes the place of germination and emergence. No default. Range: above 0 and up to 100 %. */
+            survival?: components["schemas"]["RatioQuantity"];
+        };
+        /** @description The rate for a minimum stand, what its margin costs, and how a rate of your own does. */
+        StandRiskAnswer: {
+            /** @description The outcome in a few sentences that can be shown as they are. */
+            headline: string;
+            /**
+             * Format: double
+             * @description Probability with which the minimum stand has to be reached.
+             */
+            probability: number;
+            /** @description The rate that reaches the minimum stand with that probability; absent when no sensible rate does. */
+            needed?: components["schemas"]["RateAnswer"];
+            /** @description The rate that would just do in the mean of all seasons. */
+            atMean: components["schemas"]["RateAnswer"];
+            /** @description What the needed rate is more than the rate at the mean; absent without a needed rate. */
+            margin?: components["schemas"]["MarginAnswer"];
+            /** @description The rate of the question; absent without one. */
+            given?: components["schemas"]["RateAnswer"];
+            /** @description What makes the stand uncertain before it is sown: relative standard deviations. */
+            riskParts: components["schemas"]["RiskPart"][];
+            /** @description Values used that the question did not state. */
+            assumptions: components["schemas"]["AssumptionAnswer"][];
+            /** @description What was noticed. */
+            findings: components["schemas"]["FindingAnswer"][];
+            /** @description Version of the engine that answered. */
+            engineVersion: string;
+        };
+        /** @description One line of the answer to many questions: the result of one of them, or the problem that it has. */
+        StandRiskAnswerBatchLine: {
+            /**
+             * Format: int64
+             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row 1.
+             */
+            line: number;
+            /** @description What the table calls the test; absent when no table was sent. */
+            test?: string;
+            /** @description What the question would be answered alone; absent when there is a problem. */
+            result?: components["schemas"]["StandRiskAnswer"];
+            /** @description What the question would be refused with alone; absent when there is a result. */
+            problem?: components["schemas"]["Problem"];
+        };
+        /** @description A minimum stand, what is known of the seed, and how much of it may come up. */
+        StandRiskRequest: {
+            /** @description The stand that has to be reached. Range: above 0 and up to 100000 /m2. */
+            minimumStand: components["schemas"]["CountPerAreaQuantity"];
+            /**
+             * Format: double
+             * @description Probability with which it has to be reached. Default 0.9, nine seasons of ten; judgement, no published source.
+             */
+            probability?: number;
+            /** @description Plants per viable seed; needs germination. Give this or survival. */
+            emergence?: components["schemas"]["ShareToCome"];
+            /** @description Plants per pure seed, germination being part of it. Give this or emergence. */
+            survival?: components["schemas"]["ShareToCome"];
+            /** @description Germination; goes with emergence. No default. Range: above 0 and up to 100 %. */
+            germination?: components["schemas"]["RatioQuantity"];
+            /**
+             * Format: int32
+             * @description Seeds that the germination test counted. Default 400 seeds, as the international rules for seed testing count; from memory.
+             */
+            seedsTested?: number;
+            /** @description Thousand-kernel mass of the seed as sown; gives rates by mass. No default. Range: above 0 and up to 5000 g/1000. */
+            kernelMass?: components["schemas"]["MassPerThousandQuantity"];
+            /** @description Relative standard uncertainty of the kernel mass. Default 2 %: judgement, no published source: a thousand kernels counted and weighed twice. Range: 0 to 50 %. */
+            kernelMassUncertainty?: components["schemas"]["RatioQuantity"];
+            /** @description Share of the mass that is pure seed; goes with kernelMass. Default 100 %: not stated, so all of the mass is taken as pure seed; judgement. Range: above 0 and up to 100 %. */
+            purity?: components["schemas"]["RatioQuantity"];
+            /** @description Relative standard uncertainty of what the meter puts down. Default 2.887 %: published acceptance limit of 5 % of the rate (Field and Solie 2007), taken as rectangular. Range: 0 to 50 %. */
+            meteringUncertainty?: components["schemas"]["RatioQuantity"];
+            /** @description A rate of your own, in pure seeds per area. Give this or rate; the answer has its probability. No default. Range: above 0 and up to 100000 /m2. */
+            seeds?: components["schemas"]["CountPerAreaQuantity"];
+            /** @description A rate of your own by mass; needs kernelMass. No default. Range: above 0 and up to 100000 kg/ha. */
+            rate?: components["schemas"]["MassPerAreaQuantity"];
+            /** @description The highest rate that may be sown, in pure seeds per area. Give this or maximumRate. No default. Range: above 0 and up to 100000 /m2. */
+            maximumSeeds?: components["schemas"]["CountPerAreaQuantity"];
+            /** @description The highest rate that may be sown by mass; needs kernelMass. No default. Range: above 0 and up to 100000 kg/ha. */
+            maximumRate?: components["schemas"]["MassPerAreaQuantity"];
+            /** @description Price of the seed; with kernelMass the answer has what the margin costs. */
+            price?: components["schemas"]["Price"];
+            /** @description Area to be sown, for the cost of the margin on all of it; goes with price. No default. Range: above 0 and up to 1000000 ha. */
+            area?: components["schemas"]["AreaQuantity"];
+        };
+        /** @description One part of the uncertainty of a stand. */
+        StandUncertainty: {
+            /**
+             * @description Where it comes from. Known today: `kernel-mass`, `germination-test`, `emergence`.
+             * @example kernel-mass
+             * @example germination-test
+             * @example emergence
+             */
+            source: string;
+            /** @description Standard uncertainty, relative. */
+            relative: components["schemas"]["RatioQuantity"];
+        };
+        /** @description A value to plan a catch with. */
+        StartValueOfLot: {
+            /**
+             * Format: double
+             * @description The number, in the unit beside it.
+             */
+            value: number;
+            /**
+             * @description The unit, written exactly as in `GET /v1/units`.
+             * @enum {string}
+             */
+            unit: "kg/rev" | "g/rev" | "lb/rev" | "oz/rev";
+            /** @description Its standard uncertainty, relative. */
+            relativeUncertainty: components["schemas"]["RatioQuantity"];
+        };
+        /** @description A density that somebody stated. */
+        StatedDensityOfProduct: {
+            /**
+             * Format: double
+             * @description The number, in the unit beside it. No default.
+             */
+            value: number;
+            /**
+             * @description The unit, written exactly as in `GET /v1/units`.
+             * @enum {string}
+             */
+            unit: "kg/hL" | "kg/m3" | "kg/L" | "lb/ft3" | "lb/bu-us" | "lb/bu-imp";
+            /** @description Its standard uncertainty. Default 5 %: a density that somebody stated; judgement, no published source. Range: 0 to 50 %. */
+            relativeUncertainty?: components["schemas"]["RatioQuantity"];
+        };
+        /** @description A rate from elsewhere beside the one computed here. */
+        StatedRateAnswer: {
+            /** @description The rate stated. */
+            rate: components["schemas"]["MassPerAreaQuantity"];
+            /** @description How much it is above the rate of this answer; negative when below. */
+            difference: components["schemas"]["RatioQuantity"];
+            /** @description Pure seeds per area that it puts down. */
+            seedsPerArea: components["schemas"]["CountPerAreaQuantity"];
+            /** @description Plants that it brings up; absent when the establishment is unknown. */
+            plants?: components["schemas"]["CountPerAreaQuantity"];
+            /** @description It comes from dividing by 10, as you said or as the difference of 4.13 % shows. */
+            fromDivideByTen: boolean;
+        };
+        /** @description A reduction that a source states for its own limits. */
+        StatedReductionAnswer: {
+            /** @description What the source says. */
+            detail: string;
+            /** @description Share of the limit that is left; absent when it depends on the case. */
+            left?: components["schemas"]["RatioQuantity"];
+            /** @description It was applied to a limit of this answer. Where the limits of that source are not held, nothing could be. */
+            applied: boolean;
+            /** @description The publication. */
+            source: components["schemas"]["LimitSourceAnswer"];
+        };
         /** @description One step. */
         StepAnswer: {
             /** @description Identifier within the plan. */
@@ -3382,6 +6669,17 @@ export interface components {
              */
             group: number;
         };
+        /** @description What keeps the machine from working. turnTime goes with runLength, refillTime with areaPerFill. */
+        StopsInField: {
+            /** @description Time of one turn at the end of a run. No default. Range: above 0 and up to 1 h. */
+            turnTime?: components["schemas"]["TimeQuantity"];
+            /** @description Length of a run. No default. Range: 1 to 100000 m. */
+            runLength?: components["schemas"]["LengthQuantity"];
+            /** @description Time of one refill, from stop to start. No default. Range: above 0 and up to 24 h. */
+            refillTime?: components["schemas"]["TimeQuantity"];
+            /** @description Area that a fill covers. No default. Range: 0.001 to 100000 ha. */
+            areaPerFill?: components["schemas"]["AreaQuantity"];
+        };
         /** @description A correction: which record was wrong, and why. */
         Supersedes: {
             /** @description Id of the record that was wrong. */
@@ -3389,12 +6687,50 @@ export interface components {
             /** @description What was wrong with it. */
             reason: string;
         };
+        /** @description An amount of a nutrient. */
+        SuppliedNutrient: {
+            /**
+             * @description The nutrient in the form that the amount is stated in. Known today: `N`, `P2O5`, `P`, `K2O`, `K`, `S`, `SO4-S`, `SO3`, `SO4`.
+             * @example N
+             * @example P2O5
+             * @example P
+             * @example K2O
+             * @example K
+             * @example S
+             * @example SO4-S
+             * @example SO3
+             * @example SO4
+             */
+            nutrient: string;
+            /** @description The amount. */
+            amount: components["schemas"]["MassPerAreaQuantity"];
+        };
+        /** @description What a tank holds. */
+        TankAnswer: {
+            /** @description Mass of a fill. */
+            mass: components["schemas"]["MassQuantity"];
+            /** @description Mass at the lower end of the interval of the density. */
+            leastMass: components["schemas"]["MassQuantity"];
+            /** @description Mass at the upper end. */
+            mostMass: components["schemas"]["MassQuantity"];
+            /** @description Area that a fill covers; absent without a rate. */
+            area?: components["schemas"]["AreaQuantity"];
+        };
         /** @description A tank. */
         TankOfMachine: {
             /** @description What the owner calls it. */
             name: string;
             /** @description Its volume. No default. Range: above 0 and up to 1000 m3. */
             volume?: components["schemas"]["VolumeQuantity"];
+        };
+        /** @description A tank to be filled. */
+        TankOfProduct: {
+            /** @description Its volume, taken as exact. Range: above 0 and up to 1000 m3. */
+            volume: components["schemas"]["VolumeQuantity"];
+            /** @description Share of it that is filled. Default 100 %: the stated volume of the tank is taken as what it holds; judgement, no published source. Range: 1 to 100 %. */
+            fill?: components["schemas"]["RatioQuantity"];
+            /** @description Rate at which its content is put down; gives the area of a fill. No default. Range: above 0 and up to 100000 kg/ha. */
+            targetRate?: components["schemas"]["MassPerAreaQuantity"];
         };
         /** @description A temperature. */
         TemperatureQuantity: {
@@ -3409,6 +6745,21 @@ export interface components {
              */
             unit: "degC" | "degF";
         };
+        /** @description A test weight. */
+        TestWeightOfProduct: {
+            /**
+             * Format: double
+             * @description The number, in the unit beside it. No default.
+             */
+            value: number;
+            /**
+             * @description The unit, written exactly as in `GET /v1/units`.
+             * @enum {string}
+             */
+            unit: "kg/hL" | "kg/m3" | "kg/L" | "lb/ft3" | "lb/bu-us" | "lb/bu-imp";
+            /** @description Its standard uncertainty as the density in a tank. Default 2 %: a test weight stands for a small cleaned sample; judgement, no published source. Range: 0 to 50 %. */
+            relativeUncertainty?: components["schemas"]["RatioQuantity"];
+        };
         /** @description A time span. */
         TimeQuantity: {
             /**
@@ -3421,6 +6772,47 @@ export interface components {
              * @enum {string}
              */
             unit: "s" | "min" | "h";
+        };
+        /** @description One turn test as evaluated. */
+        TurnTestAnswer: {
+            /** @description Turns of the drive wheel. */
+            turns: components["schemas"]["RevolutionsQuantity"];
+            /** @description Area that the machine would have worked meanwhile. */
+            area: components["schemas"]["AreaQuantity"];
+            /** @description Mass from all outlets, those not caught included. */
+            metered: components["schemas"]["MassQuantity"];
+            /** @description Rate of this test alone. */
+            rate: components["schemas"]["MassPerAreaQuantity"];
+        };
+        /** @description One turn test: turns, and what fell meanwhile, as exactly one of caught and perOutlet. */
+        TurnTestOfWheel: {
+            /** @description Turns of the drive wheel. Range: 0.1 to 100000 rev. */
+            turns: components["schemas"]["RevolutionsQuantity"];
+            /** @description Net mass from all outlets that were caught together. No default. Range: above 0 and up to 1000 t. */
+            caught?: components["schemas"]["MassQuantity"];
+            /** @description Net mass outlet by outlet; the outlets are then compared with their mean. Range: 0 to 1000 t. */
+            perOutlet?: components["schemas"]["MassQuantity"][];
+        };
+        /** @description Turns for one area. */
+        TurnsAnswer: {
+            /** @description The area. */
+            area: components["schemas"]["AreaQuantity"];
+            /** @description Distance that the machine drives over it. */
+            distance: components["schemas"]["LengthQuantity"];
+            /** @description Turns of the drive wheel. */
+            turns: components["schemas"]["RevolutionsQuantity"];
+            /** @description The nearest whole number of turns, which is easier to count. */
+            wholeTurns: components["schemas"]["RevolutionsQuantity"];
+            /** @description Revolutions of the meter over the area. */
+            meterRevolutions?: components["schemas"]["RevolutionsQuantity"];
+            /** @description Mass from all outlets over the area at the target rate. */
+            catchInAll?: components["schemas"]["MassQuantity"];
+            /** @description Mass from each outlet. */
+            catchPerOutlet?: components["schemas"]["MassQuantity"];
+            /** @description Mass from all outlets in the whole turns. */
+            catchOfWholeTurns?: components["schemas"]["MassQuantity"];
+            /** @description Mass from each outlet in the whole turns. */
+            catchPerOutletOfWholeTurns?: components["schemas"]["MassQuantity"];
         };
         /** @description A number as typed into a controller. */
         TypedNumber: {
@@ -3589,10 +6981,133 @@ export interface components {
             /** @description What was noticed. */
             findings: components["schemas"]["FindingAnswer"][];
         };
+        /** @description Mass per revolution of an element with the product. */
+        ValueOfElement: {
+            /**
+             * Format: double
+             * @description The number, in the unit beside it.
+             */
+            value: number;
+            /**
+             * @description The unit, written exactly as in `GET /v1/units`.
+             * @enum {string}
+             */
+            unit: "kg/rev" | "g/rev" | "lb/rev" | "oz/rev";
+            /** @description The element. */
+            element: string;
+            /**
+             * @description Where it comes from: a `value-in-force`, the plan's `start-value`, or the volume that the element displaces (`displacement`).
+             * @example value-in-force
+             * @example start-value
+             * @example displacement
+             */
+            from: string;
+        };
+        /** @description A mass per revolution in force. */
+        ValueOfLotBefore: {
+            /**
+             * Format: double
+             * @description The number, in the unit beside it. No default.
+             */
+            value: number;
+            /**
+             * @description The unit, written exactly as in `GET /v1/units`.
+             * @enum {string}
+             */
+            unit: "kg/rev" | "g/rev" | "lb/rev" | "oz/rev";
+            /** @description Its standard uncertainty, relative. Default 2 %: default for a value in force; judgement, no published source. Range: above 0 and up to 50 %. */
+            relativeUncertainty?: components["schemas"]["RatioQuantity"];
+        };
+        /** @description A number as a controller holds it: exactly one of pulsesPerDistance, pulses with their distance, distancePerPulse and wheelCircumference. */
+        ValueOfSensor: {
+            /** @description Pulses per distance. No default. Range: above 0 and up to 10000000 pulses/100m. */
+            pulsesPerDistance?: components["schemas"]["PulsesPerDistanceQuantity"];
+            /**
+             * Format: double
+             * @description Pulses as the controller shows them, a plain count over `distance`. No default.
+             */
+            pulses?: number;
+            /** @description Distance over which the controller counts these pulses, for example 400 ft; goes with pulses. No default. Range: 1 to 10000 m. */
+            distance?: components["schemas"]["LengthQuantity"];
+            /** @description Distance driven from one pulse to the next. No default. Range: above 0 and up to 100 m. */
+            distancePerPulse?: components["schemas"]["LengthQuantity"];
+            /** @description Rolling circumference of the wheel. No default. Range: above 0 and up to 100 m. */
+            wheelCircumference?: components["schemas"]["LengthQuantity"];
+        };
         /** @description The values in force. */
         ValuesInForceAnswer: {
             /** @description One for each meter, element, setting and product that has one. */
             items: components["schemas"]["ValueInForceAnswer"][];
+        };
+        /** @description What an element should deliver, and how a value compares with it. */
+        VolumeCheckAnswer: {
+            /** @description The outcome in one or two sentences that can be shown as they are. */
+            headline: string;
+            /** @description Expected mass per revolution: displacement times bulk density times fill efficiency. */
+            expected: components["schemas"]["ExpectedMassPerRevolution"];
+            /** @description Fill efficiency behind it. */
+            fillEfficiency: components["schemas"]["ExpectedRatio"];
+            /** @description Parts of the spread of the expected value. */
+            spreadParts: components["schemas"]["SpreadPart"][];
+            /** @description The expected value as the start value of a catch plan takes it. */
+            startValue: components["schemas"]["ReferenceOfTest"];
+            /** @description How the checked value compares; absent without one. */
+            checked?: components["schemas"]["CheckedAnswer"];
+            /** @description Values used that the question did not state. */
+            assumptions: components["schemas"]["AssumptionAnswer"][];
+            /** @description What was noticed. There is no verdict: no element was tested here. */
+            findings: components["schemas"]["FindingAnswer"][];
+            /** @description Version of the engine that answered. */
+            engineVersion: string;
+        };
+        /** @description One line of the answer to many questions: the result of one of them, or the problem that it has. */
+        VolumeCheckAnswerBatchLine: {
+            /**
+             * Format: int64
+             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row 1.
+             */
+            line: number;
+            /** @description What the table calls the test; absent when no table was sent. */
+            test?: string;
+            /** @description What the question would be answered alone; absent when there is a problem. */
+            result?: components["schemas"]["VolumeCheckAnswer"];
+            /** @description What the question would be refused with alone; absent when there is a result. */
+            problem?: components["schemas"]["Problem"];
+        };
+        /** @description A metering element and a product. The fill efficiency is stated, or learnedFrom an earlier product, or taken by default. */
+        VolumeCheckRequest: {
+            /** @description What the owner calls the element. */
+            element?: string;
+            /** @description Volume that one revolution of the element sweeps. Range: above 0 and up to 1000 L. */
+            displacement: components["schemas"]["DisplacementOfElement"];
+            /** @description Bulk density of the product. Range: 10 to 10000 kg/m3. */
+            bulkDensity: components["schemas"]["DensityOfProduct"];
+            /** @description Share of the swept volume that product fills; a little above 100 % where it settles. Default 90 %: median fill efficiency of metering elements; judgement, no published source. Range: 1 to 200 %. */
+            fillEfficiency?: components["schemas"]["RatioQuantity"];
+            /** @description How sure the fill efficiency is. Default 15 %: spread of fill efficiency from element to element, standard deviation of its logarithm; judgement, no published source. Range: 0 to 100 %. */
+            fillEfficiencySpread?: components["schemas"]["RatioQuantity"];
+            /** @description An earlier product on the same element, from which the fill efficiency is learned. */
+            learnedFrom?: components["schemas"]["EarlierProduct"];
+            /** @description A mass per revolution to be checked. No default. Range: above 0 and up to 1000 kg/rev. */
+            massPerRevolution?: components["schemas"]["MassPerRevolutionToCheck"];
+            /**
+             * Format: double
+             * @description Coverage probability of the intervals. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM 100:2008.
+             */
+            coverageProbability?: number;
+        };
+        /** @description A volume flow, such as that of air. */
+        VolumePerTimeQuantity: {
+            /**
+             * Format: double
+             * @description The number, in the unit beside it.
+             */
+            value: number;
+            /**
+             * @description The unit, written exactly as in `GET /v1/units`.
+             * @enum {string}
+             */
+            unit: "m3/h" | "m3/min" | "L/s" | "ft3/min";
         };
         /** @description A volume. */
         VolumeQuantity: {
@@ -3606,6 +7121,81 @@ export interface components {
              * @enum {string}
              */
             unit: "L" | "m3" | "bu-us" | "bu-imp" | "ft3";
+        };
+        /** @description A nutrient that is wanted, or limited. */
+        WantedNutrient: {
+            /**
+             * @description The nutrient in the form that the amount is stated in, as the element (N, P, K, S, and SO4-S for sulfur in sulfate) or as P2O5, K2O, SO3 or SO4. The answer speaks of it in the same form.
+             * @enum {string}
+             */
+            nutrient: "N" | "P2O5" | "P" | "K2O" | "K" | "S" | "SO4-S" | "SO3" | "SO4";
+            /** @description Amount per area. Zero only with `at-most` or `exactly`. Range: 0 to 10000 kg/ha. */
+            amount: components["schemas"]["MassPerAreaQuantity"];
+            /**
+             * @description How the amount is meant: `at-least`, `exactly` or `at-most`. Default at-least: common practice, no published source.
+             * @enum {string}
+             */
+            kind?: "at-least" | "exactly" | "at-most";
+            /** @description With at-least: the most that may be given, credits included. No limit when left out. No default. Range: 0 to 10000 kg/ha. */
+            most?: components["schemas"]["MassPerAreaQuantity"];
+        };
+        /** @description Weighings of one container, filled anew and struck off level each time. */
+        WeighedVolumeOfProduct: {
+            /** @description Volume of the container. Range: above 0 and up to 1000 m3. */
+            volume: components["schemas"]["VolumeQuantity"];
+            /** @description Largest error of that volume. Default 2 %: largest error of the volume of a bucket or box; judgement, no published source. Range: 0 to 50 %. */
+            volumeTolerance?: components["schemas"]["RatioQuantity"];
+            /** @description The scale. Default 0.5 %: largest error of a scale of which nothing is stated, as a share of the load; judgement, no published source. */
+            scale?: components["schemas"]["ScaleOfTest"];
+            /** @description Mass of the empty container, read once for all weighings. No default. Range: above 0 and up to 1000 t. */
+            sharedTare?: components["schemas"]["MassQuantity"];
+            /** @description Standard deviation of one filling. Default 2 %: one filling of a container, struck off level; judgement, 4 degrees of freedom, no published source. Range: 0.01 to 30 %. */
+            repeatability?: components["schemas"]["RatioQuantity"];
+            /** @description The weighings. */
+            weighings: components["schemas"]["WeighingOfProduct"][];
+        };
+        /** @description One weighing. */
+        WeighingAnswer: {
+            /** @description Net mass, a known error of the scale corrected. */
+            net: components["schemas"]["MassQuantity"];
+            /** @description Its bulk density. */
+            bulkDensity: components["schemas"]["BulkDensityQuantity"];
+        };
+        /** @description One weighing, as gross and tare (or the sharedTare) or as net. */
+        WeighingOfProduct: {
+            /** @description Mass with the container. No default. Range: above 0 and up to 1000 t. */
+            gross?: components["schemas"]["MassQuantity"];
+            /** @description Mass of the empty container. No default. Range: above 0 and up to 1000 t. */
+            tare?: components["schemas"]["MassQuantity"];
+            /** @description Net mass, where the scale was zeroed with the container. No default. Range: above 0 and up to 1000 t. */
+            net?: components["schemas"]["MassQuantity"];
+        };
+        /** @description The width of a machine. */
+        WidthAnswer: {
+            /** @description Openers times spacing. */
+            nominal: components["schemas"]["LengthQuantity"];
+            /** @description Width that each pass covers anew. */
+            effective: components["schemas"]["LengthQuantity"];
+            /** @description Width that the controller reckons with. */
+            inForce: components["schemas"]["LengthQuantity"];
+            /** @description Nominal less effective width: positive where passes overlap, negative where strips are left. */
+            overlap: components["schemas"]["LengthQuantity"];
+            /** @description Overlap as a share of the width covered anew: product that a field takes beyond its area. */
+            overlapShare: components["schemas"]["RatioQuantity"];
+        };
+        /** @description The width of a machine: built, driven and typed in. */
+        WidthOfMachine: {
+            /**
+             * Format: int32
+             * @description Number of openers.
+             */
+            openers: number;
+            /** @description Distance between neighbouring openers. Range: 0.01 to 10 m. */
+            spacing: components["schemas"]["LengthQuantity"];
+            /** @description Measured distance from a mark on the machine to the same mark in the next pass. Default openers times spacing: judgement, no overlap and no gap between passes. Range: 0.01 to 200 m. */
+            passToPass?: components["schemas"]["LengthQuantity"];
+            /** @description Width typed into the controller. Default openers times spacing: common practice. Range: 0.01 to 200 m. */
+            inForce?: components["schemas"]["LengthQuantity"];
         };
         /** @description A workspace as stored. */
         WorkspaceAnswer: {
@@ -3956,13 +7546,21 @@ export interface components {
 export type AdoptionAnswer = components['schemas']['AdoptionAnswer'];
 export type AdoptionRequest = components['schemas']['AdoptionRequest'];
 export type AgreementAnswer = components['schemas']['AgreementAnswer'];
+export type AirFlowLimits = components['schemas']['AirFlowLimits'];
+export type AirFlowWindow = components['schemas']['AirFlowWindow'];
+export type AirLoadAnswer = components['schemas']['AirLoadAnswer'];
+export type AmountOfNutrient = components['schemas']['AmountOfNutrient'];
 export type AnyQuantity = components['schemas']['AnyQuantity'];
 export type AreaQuantity = components['schemas']['AreaQuantity'];
 export type AssumptionAnswer = components['schemas']['AssumptionAnswer'];
 export type AuditItem = components['schemas']['AuditItem'];
 export type AuditItemPage = components['schemas']['AuditItemPage'];
+export type BlendShare = components['schemas']['BlendShare'];
 export type BoundAnswer = components['schemas']['BoundAnswer'];
+export type BulkDensityAnswer = components['schemas']['BulkDensityAnswer'];
+export type BulkDensityAnswerBatchLine = components['schemas']['BulkDensityAnswerBatchLine'];
 export type BulkDensityQuantity = components['schemas']['BulkDensityQuantity'];
+export type BulkDensityRequest = components['schemas']['BulkDensityRequest'];
 export type CapacityAnswer = components['schemas']['CapacityAnswer'];
 export type CatchAnswer = components['schemas']['CatchAnswer'];
 export type CatchOfTest = components['schemas']['CatchOfTest'];
@@ -3975,6 +7573,7 @@ export type CatchTestRecordAnswer = components['schemas']['CatchTestRecordAnswer
 export type CatchTestRequest = components['schemas']['CatchTestRequest'];
 export type CaughtPointsOfTest = components['schemas']['CaughtPointsOfTest'];
 export type CautionAnswer = components['schemas']['CautionAnswer'];
+export type CheckedAnswer = components['schemas']['CheckedAnswer'];
 export type CodeAnswer = components['schemas']['CodeAnswer'];
 export type CodesAnswer = components['schemas']['CodesAnswer'];
 export type Conditions = components['schemas']['Conditions'];
@@ -3985,17 +7584,51 @@ export type ContainerOfTest = components['schemas']['ContainerOfTest'];
 export type ContainerRequest = components['schemas']['ContainerRequest'];
 export type ControllerEntryOfTest = components['schemas']['ControllerEntryOfTest'];
 export type CornerAnswer = components['schemas']['CornerAnswer'];
+export type CorrectionAnswer = components['schemas']['CorrectionAnswer'];
+export type CostOfNutrient = components['schemas']['CostOfNutrient'];
+export type CostPerUnit = components['schemas']['CostPerUnit'];
+export type CountAnswer = components['schemas']['CountAnswer'];
+export type CountOfPlants = components['schemas']['CountOfPlants'];
+export type CountPerAreaQuantity = components['schemas']['CountPerAreaQuantity'];
+export type CountPerLengthQuantity = components['schemas']['CountPerLengthQuantity'];
+export type CountPerMassQuantity = components['schemas']['CountPerMassQuantity'];
+export type CountedShare = components['schemas']['CountedShare'];
+export type CreditedNutrient = components['schemas']['CreditedNutrient'];
 export type DeliveryPoint = components['schemas']['DeliveryPoint'];
+export type DensityOfLot = components['schemas']['DensityOfLot'];
+export type DensityOfProduct = components['schemas']['DensityOfProduct'];
+export type DensityUncertaintyPart = components['schemas']['DensityUncertaintyPart'];
 export type DifferenceAnswer = components['schemas']['DifferenceAnswer'];
+export type DisplacementOfElement = components['schemas']['DisplacementOfElement'];
+export type DistanceEffectAnswer = components['schemas']['DistanceEffectAnswer'];
+export type DistanceSensorAnswer = components['schemas']['DistanceSensorAnswer'];
+export type DistanceSensorAnswerBatchLine = components['schemas']['DistanceSensorAnswerBatchLine'];
+export type DistanceSensorRequest = components['schemas']['DistanceSensorRequest'];
 export type DisturbedPointOfPlan = components['schemas']['DisturbedPointOfPlan'];
+export type DriveWheelOfMachine = components['schemas']['DriveWheelOfMachine'];
+export type DriveWheelTurnsAnswer = components['schemas']['DriveWheelTurnsAnswer'];
+export type DriveWheelTurnsAnswerBatchLine = components['schemas']['DriveWheelTurnsAnswerBatchLine'];
+export type DriveWheelTurnsRequest = components['schemas']['DriveWheelTurnsRequest'];
+export type EarlierMassPerRevolution = components['schemas']['EarlierMassPerRevolution'];
+export type EarlierProduct = components['schemas']['EarlierProduct'];
 export type EffectAnswer = components['schemas']['EffectAnswer'];
+export type EffectOfLot = components['schemas']['EffectOfLot'];
 export type ElementAnswer = components['schemas']['ElementAnswer'];
 export type ElementOfMachine = components['schemas']['ElementOfMachine'];
 export type ElementOfMeter = components['schemas']['ElementOfMeter'];
 export type EntryAnswer = components['schemas']['EntryAnswer'];
+export type EntryOfSensor = components['schemas']['EntryOfSensor'];
 export type Exclusion = components['schemas']['Exclusion'];
+export type ExpectedMassPerRevolution = components['schemas']['ExpectedMassPerRevolution'];
+export type ExpectedRatio = components['schemas']['ExpectedRatio'];
+export type ExpectedStand = components['schemas']['ExpectedStand'];
 export type FactorAnswer = components['schemas']['FactorAnswer'];
+export type FanAnswer = components['schemas']['FanAnswer'];
+export type FanOfMachine = components['schemas']['FanOfMachine'];
+export type FanSpeedWindow = components['schemas']['FanSpeedWindow'];
+export type FilledTankOfProduct = components['schemas']['FilledTankOfProduct'];
 export type FindingAnswer = components['schemas']['FindingAnswer'];
+export type GroundOfCount = components['schemas']['GroundOfCount'];
 export type HistoryItem = components['schemas']['HistoryItem'];
 export type HistoryItemPage = components['schemas']['HistoryItemPage'];
 export type HistoryValue = components['schemas']['HistoryValue'];
@@ -4004,72 +7637,160 @@ export type KeyAnswerPage = components['schemas']['KeyAnswerPage'];
 export type KeyRequest = components['schemas']['KeyRequest'];
 export type KnownMassReadingOfCheck = components['schemas']['KnownMassReadingOfCheck'];
 export type KnownScaleErrorOfTest = components['schemas']['KnownScaleErrorOfTest'];
+export type LearnedAnswer = components['schemas']['LearnedAnswer'];
 export type LengthQuantity = components['schemas']['LengthQuantity'];
 export type LikelyMistakeAnswer = components['schemas']['LikelyMistakeAnswer'];
+export type LimitSourceAnswer = components['schemas']['LimitSourceAnswer'];
+export type LocalLimitWithSeed = components['schemas']['LocalLimitWithSeed'];
 export type LotAnswer = components['schemas']['LotAnswer'];
 export type LotAnswerPage = components['schemas']['LotAnswerPage'];
+export type LotOfChange = components['schemas']['LotOfChange'];
+export type LotReason = components['schemas']['LotReason'];
 export type LotRequest = components['schemas']['LotRequest'];
+export type LotUncertainty = components['schemas']['LotUncertainty'];
 export type MachineAnswer = components['schemas']['MachineAnswer'];
 export type MachineAnswerPage = components['schemas']['MachineAnswerPage'];
 export type MachineRequest = components['schemas']['MachineRequest'];
+export type MarginAnswer = components['schemas']['MarginAnswer'];
 export type MassPerAreaQuantity = components['schemas']['MassPerAreaQuantity'];
 export type MassPerRevolutionQuantity = components['schemas']['MassPerRevolutionQuantity'];
+export type MassPerRevolutionToCheck = components['schemas']['MassPerRevolutionToCheck'];
 export type MassPerThousandQuantity = components['schemas']['MassPerThousandQuantity'];
+export type MassPerTimeQuantity = components['schemas']['MassPerTimeQuantity'];
 export type MassQuantity = components['schemas']['MassQuantity'];
+export type MeasuredBulkDensity = components['schemas']['MeasuredBulkDensity'];
+export type MeasuredLength = components['schemas']['MeasuredLength'];
+export type MeasuredMassPerArea = components['schemas']['MeasuredMassPerArea'];
 export type MeasuredMassPerRevolution = components['schemas']['MeasuredMassPerRevolution'];
+export type MeasuredPulsesPerDistance = components['schemas']['MeasuredPulsesPerDistance'];
 export type MeasuredRatio = components['schemas']['MeasuredRatio'];
 export type MeterOfFieldPlan = components['schemas']['MeterOfFieldPlan'];
 export type MeterOfMachine = components['schemas']['MeterOfMachine'];
 export type MeterOfPlan = components['schemas']['MeterOfPlan'];
 export type MeterPlanAnswer = components['schemas']['MeterPlanAnswer'];
+export type MeterSetUpAnswer = components['schemas']['MeterSetUpAnswer'];
 export type MeterSpeedAnswer = components['schemas']['MeterSpeedAnswer'];
 export type MeterSpeedAnswerBatchLine = components['schemas']['MeterSpeedAnswerBatchLine'];
 export type MeterSpeedRequest = components['schemas']['MeterSpeedRequest'];
+export type MoistureAnswer = components['schemas']['MoistureAnswer'];
 export type Money = components['schemas']['Money'];
 export type NewKeyAnswer = components['schemas']['NewKeyAnswer'];
+export type NewLotAnswer = components['schemas']['NewLotAnswer'];
+export type NewLotAnswerBatchLine = components['schemas']['NewLotAnswerBatchLine'];
+export type NewLotRequest = components['schemas']['NewLotRequest'];
+export type NutrientLine = components['schemas']['NutrientLine'];
+export type NutrientLoadAnswer = components['schemas']['NutrientLoadAnswer'];
+export type OpenPointOfPlan = components['schemas']['OpenPointOfPlan'];
 export type OtherContainerOfTest = components['schemas']['OtherContainerOfTest'];
 export type OtherDeliveryOfTest = components['schemas']['OtherDeliveryOfTest'];
+export type OutletAnswer = components['schemas']['OutletAnswer'];
+export type PackageOfSeed = components['schemas']['PackageOfSeed'];
+export type PackagePrice = components['schemas']['PackagePrice'];
+export type PackagesAnswer = components['schemas']['PackagesAnswer'];
 export type PlanAnswer = components['schemas']['PlanAnswer'];
 export type PlanAnswerPage = components['schemas']['PlanAnswerPage'];
 export type PlanRequest = components['schemas']['PlanRequest'];
+export type PlanSetUpAnswer = components['schemas']['PlanSetUpAnswer'];
 export type PressureQuantity = components['schemas']['PressureQuantity'];
 export type Price = components['schemas']['Price'];
+export type PrintedLimit = components['schemas']['PrintedLimit'];
+export type PriorOfShare = components['schemas']['PriorOfShare'];
 export type Problem = components['schemas']['Problem'];
 export type ProblemError = components['schemas']['ProblemError'];
 export type ProductAnswer = components['schemas']['ProductAnswer'];
 export type ProductAnswerPage = components['schemas']['ProductAnswerPage'];
+export type ProductInAir = components['schemas']['ProductInAir'];
+export type ProductLoadAnswer = components['schemas']['ProductLoadAnswer'];
 export type ProductOfTest = components['schemas']['ProductOfTest'];
+export type ProductOffer = components['schemas']['ProductOffer'];
+export type ProductRateAnswer = components['schemas']['ProductRateAnswer'];
+export type ProductRateAnswerBatchLine = components['schemas']['ProductRateAnswerBatchLine'];
+export type ProductRateLine = components['schemas']['ProductRateLine'];
+export type ProductRateRequest = components['schemas']['ProductRateRequest'];
 export type ProductRequest = components['schemas']['ProductRequest'];
+export type ProductWithSeed = components['schemas']['ProductWithSeed'];
+export type PublishedDensityAnswer = components['schemas']['PublishedDensityAnswer'];
+export type PulsesPerDistanceQuantity = components['schemas']['PulsesPerDistanceQuantity'];
 export type PulsesPerRevolutionQuantity = components['schemas']['PulsesPerRevolutionQuantity'];
+export type RateAcceptanceAnswer = components['schemas']['RateAcceptanceAnswer'];
+export type RateAnswer = components['schemas']['RateAnswer'];
+export type RateFromElsewhere = components['schemas']['RateFromElsewhere'];
+export type RateOfLot = components['schemas']['RateOfLot'];
 export type RateWindowAnswer = components['schemas']['RateWindowAnswer'];
 export type RatioQuantity = components['schemas']['RatioQuantity'];
 export type ReasonAnswer = components['schemas']['ReasonAnswer'];
 export type RecomputationAnswer = components['schemas']['RecomputationAnswer'];
 export type RecordCatchTestRequest = components['schemas']['RecordCatchTestRequest'];
+export type ReferenceAnswer = components['schemas']['ReferenceAnswer'];
 export type ReferenceOfTest = components['schemas']['ReferenceOfTest'];
 export type RefusalItem = components['schemas']['RefusalItem'];
 export type RefusalItemPage = components['schemas']['RefusalItemPage'];
 export type RevocationRequest = components['schemas']['RevocationRequest'];
 export type RevolutionsQuantity = components['schemas']['RevolutionsQuantity'];
+export type RiskPart = components['schemas']['RiskPart'];
+export type RollingRun = components['schemas']['RollingRun'];
 export type RotationLimits = components['schemas']['RotationLimits'];
 export type RotationQuantity = components['schemas']['RotationQuantity'];
 export type RotationRequest = components['schemas']['RotationRequest'];
+export type RunAgreementAnswer = components['schemas']['RunAgreementAnswer'];
+export type RunAnswer = components['schemas']['RunAnswer'];
+export type RunOfSensor = components['schemas']['RunOfSensor'];
+export type RunUncertaintyPart = components['schemas']['RunUncertaintyPart'];
+export type SampleOfSeed = components['schemas']['SampleOfSeed'];
 export type ScaleAnswer = components['schemas']['ScaleAnswer'];
 export type ScaleAnswerPage = components['schemas']['ScaleAnswerPage'];
 export type ScaleCheckAnswer = components['schemas']['ScaleCheckAnswer'];
 export type ScaleCheckRequest = components['schemas']['ScaleCheckRequest'];
 export type ScaleOfTest = components['schemas']['ScaleOfTest'];
 export type ScaleRequest = components['schemas']['ScaleRequest'];
+export type ScatterAnswer = components['schemas']['ScatterAnswer'];
+export type SeedCostAnswer = components['schemas']['SeedCostAnswer'];
+export type SeedRowLimitAnswer = components['schemas']['SeedRowLimitAnswer'];
+export type SeedRowLimitAnswerBatchLine = components['schemas']['SeedRowLimitAnswerBatchLine'];
+export type SeedRowLimitOfSource = components['schemas']['SeedRowLimitOfSource'];
+export type SeedRowLimitRequest = components['schemas']['SeedRowLimitRequest'];
+export type SeedRowOfPlan = components['schemas']['SeedRowOfPlan'];
+export type SeedingRateAnswer = components['schemas']['SeedingRateAnswer'];
+export type SeedingRateAnswerBatchLine = components['schemas']['SeedingRateAnswerBatchLine'];
+export type SeedingRateRequest = components['schemas']['SeedingRateRequest'];
+export type SensorEntryAnswer = components['schemas']['SensorEntryAnswer'];
+export type ShareEstimate = components['schemas']['ShareEstimate'];
+export type ShareOfNutrient = components['schemas']['ShareOfNutrient'];
+export type ShareRange = components['schemas']['ShareRange'];
+export type ShareToCome = components['schemas']['ShareToCome'];
+export type SownSeed = components['schemas']['SownSeed'];
 export type SpeedCheckAnswer = components['schemas']['SpeedCheckAnswer'];
 export type SpeedQuantity = components['schemas']['SpeedQuantity'];
 export type SpeedRange = components['schemas']['SpeedRange'];
 export type SpeedWindowAnswer = components['schemas']['SpeedWindowAnswer'];
+export type SpreadPart = components['schemas']['SpreadPart'];
+export type StandCountAnswer = components['schemas']['StandCountAnswer'];
+export type StandCountAnswerBatchLine = components['schemas']['StandCountAnswerBatchLine'];
+export type StandCountRequest = components['schemas']['StandCountRequest'];
+export type StandEstimate = components['schemas']['StandEstimate'];
+export type StandOfPlan = components['schemas']['StandOfPlan'];
+export type StandRiskAnswer = components['schemas']['StandRiskAnswer'];
+export type StandRiskAnswerBatchLine = components['schemas']['StandRiskAnswerBatchLine'];
+export type StandRiskRequest = components['schemas']['StandRiskRequest'];
+export type StandUncertainty = components['schemas']['StandUncertainty'];
+export type StartValueOfLot = components['schemas']['StartValueOfLot'];
+export type StatedDensityOfProduct = components['schemas']['StatedDensityOfProduct'];
+export type StatedRateAnswer = components['schemas']['StatedRateAnswer'];
+export type StatedReductionAnswer = components['schemas']['StatedReductionAnswer'];
 export type StepAnswer = components['schemas']['StepAnswer'];
 export type StopAnswer = components['schemas']['StopAnswer'];
+export type StopsInField = components['schemas']['StopsInField'];
 export type Supersedes = components['schemas']['Supersedes'];
+export type SuppliedNutrient = components['schemas']['SuppliedNutrient'];
+export type TankAnswer = components['schemas']['TankAnswer'];
 export type TankOfMachine = components['schemas']['TankOfMachine'];
+export type TankOfProduct = components['schemas']['TankOfProduct'];
 export type TemperatureQuantity = components['schemas']['TemperatureQuantity'];
+export type TestWeightOfProduct = components['schemas']['TestWeightOfProduct'];
 export type TimeQuantity = components['schemas']['TimeQuantity'];
+export type TurnTestAnswer = components['schemas']['TurnTestAnswer'];
+export type TurnTestOfWheel = components['schemas']['TurnTestOfWheel'];
+export type TurnsAnswer = components['schemas']['TurnsAnswer'];
 export type TypedNumber = components['schemas']['TypedNumber'];
 export type UncertaintyPart = components['schemas']['UncertaintyPart'];
 export type UnitAnswer = components['schemas']['UnitAnswer'];
@@ -4080,8 +7801,21 @@ export type UsedRepeatability = components['schemas']['UsedRepeatability'];
 export type UsedScaleCheck = components['schemas']['UsedScaleCheck'];
 export type UsedValueInForce = components['schemas']['UsedValueInForce'];
 export type ValueInForceAnswer = components['schemas']['ValueInForceAnswer'];
+export type ValueOfElement = components['schemas']['ValueOfElement'];
+export type ValueOfLotBefore = components['schemas']['ValueOfLotBefore'];
+export type ValueOfSensor = components['schemas']['ValueOfSensor'];
 export type ValuesInForceAnswer = components['schemas']['ValuesInForceAnswer'];
+export type VolumeCheckAnswer = components['schemas']['VolumeCheckAnswer'];
+export type VolumeCheckAnswerBatchLine = components['schemas']['VolumeCheckAnswerBatchLine'];
+export type VolumeCheckRequest = components['schemas']['VolumeCheckRequest'];
+export type VolumePerTimeQuantity = components['schemas']['VolumePerTimeQuantity'];
 export type VolumeQuantity = components['schemas']['VolumeQuantity'];
+export type WantedNutrient = components['schemas']['WantedNutrient'];
+export type WeighedVolumeOfProduct = components['schemas']['WeighedVolumeOfProduct'];
+export type WeighingAnswer = components['schemas']['WeighingAnswer'];
+export type WeighingOfProduct = components['schemas']['WeighingOfProduct'];
+export type WidthAnswer = components['schemas']['WidthAnswer'];
+export type WidthOfMachine = components['schemas']['WidthOfMachine'];
 export type WorkspaceAnswer = components['schemas']['WorkspaceAnswer'];
 export type WorkspaceAnswerPage = components['schemas']['WorkspaceAnswerPage'];
 export type WorkspaceRequest = components['schemas']['WorkspaceRequest'];
@@ -4313,6 +8047,105 @@ export interface operations {
             401: components["responses"]["Unauthorized"];
             403: components["responses"]["Forbidden"];
             406: components["responses"]["NotAcceptable"];
+            422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
+        };
+    };
+    evaluateBulkDensity: {
+        parameters: {
+            query?: {
+                /** @description Units of the answer; as-asked takes those of the question. */
+                units?: "as-asked" | "metric" | "us";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description What the density is known from. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["BulkDensityRequest"];
+            };
+        };
+        responses: {
+            /** @description The density, its interval and its reference. */
+            200: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BulkDensityAnswer"];
+                };
+            };
+            400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
+            408: components["responses"]["RequestTimeout"];
+            413: components["responses"]["PayloadTooLarge"];
+            415: components["responses"]["UnsupportedMediaType"];
+            422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
+        };
+    };
+    evaluateBulkDensityBatch: {
+        parameters: {
+            query?: {
+                /** @description Units of all answers; as-asked takes for each those of its question. */
+                units?: "as-asked" | "metric" | "us";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Questions, one a line. What the density is known from. */
+        requestBody: {
+            content: {
+                "application/x-ndjson": components["schemas"]["BulkDensityRequest"];
+            };
+        };
+        responses: {
+            /** @description An answer for each question, in the order of the questions. It is sent before all questions are read, so what goes wrong later shows in its lines or cuts the connection. */
+            200: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/x-ndjson": components["schemas"]["BulkDensityAnswerBatchLine"];
+                };
+            };
+            400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
+            406: components["responses"]["NotAcceptable"];
+            /** @description The body is of none of the media types listed in Accept-Post, or not in UTF-8. */
+            415: {
+                headers: {
+                    /**
+                     * @description The media types that can be sent.
+                     * @example application/x-ndjson, text/csv
+                     */
+                    "Accept-Post": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    /**
+                     * @description With a compressed body: that bodies are taken only as they are.
+                     * @example identity
+                     */
+                    "Accept-Encoding"?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             422: components["responses"]["UnprocessableEntity"];
             429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
@@ -5167,6 +9000,204 @@ export interface operations {
             415: components["responses"]["UnsupportedMediaType"];
             422: components["responses"]["UnprocessableEntity"];
             428: components["responses"]["PreconditionRequired"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
+        };
+    };
+    evaluateDistanceSensor: {
+        parameters: {
+            query?: {
+                /** @description Units of the answer; as-asked takes those of the question. */
+                units?: "as-asked" | "metric" | "us";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description The runs, and what the controller holds. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["DistanceSensorRequest"];
+            };
+        };
+        responses: {
+            /** @description The evaluation. */
+            200: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DistanceSensorAnswer"];
+                };
+            };
+            400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
+            408: components["responses"]["RequestTimeout"];
+            413: components["responses"]["PayloadTooLarge"];
+            415: components["responses"]["UnsupportedMediaType"];
+            422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
+        };
+    };
+    evaluateDistanceSensorBatch: {
+        parameters: {
+            query?: {
+                /** @description Units of all answers; as-asked takes for each those of its question. */
+                units?: "as-asked" | "metric" | "us";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Questions, one a line. The runs, and what the controller holds. */
+        requestBody: {
+            content: {
+                "application/x-ndjson": components["schemas"]["DistanceSensorRequest"];
+            };
+        };
+        responses: {
+            /** @description An answer for each question, in the order of the questions. It is sent before all questions are read, so what goes wrong later shows in its lines or cuts the connection. */
+            200: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/x-ndjson": components["schemas"]["DistanceSensorAnswerBatchLine"];
+                };
+            };
+            400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
+            406: components["responses"]["NotAcceptable"];
+            /** @description The body is of none of the media types listed in Accept-Post, or not in UTF-8. */
+            415: {
+                headers: {
+                    /**
+                     * @description The media types that can be sent.
+                     * @example application/x-ndjson, text/csv
+                     */
+                    "Accept-Post": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    /**
+                     * @description With a compressed body: that bodies are taken only as they are.
+                     * @example identity
+                     */
+                    "Accept-Encoding"?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
+        };
+    };
+    evaluateDriveWheelTurns: {
+        parameters: {
+            query?: {
+                /** @description Units of the answer; as-asked takes those of the question. */
+                units?: "as-asked" | "metric" | "us";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description The wheel, the width, and what is known beside them. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["DriveWheelTurnsRequest"];
+            };
+        };
+        responses: {
+            /** @description Turns, catches, and the rate of the tests. */
+            200: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DriveWheelTurnsAnswer"];
+                };
+            };
+            400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
+            408: components["responses"]["RequestTimeout"];
+            413: components["responses"]["PayloadTooLarge"];
+            415: components["responses"]["UnsupportedMediaType"];
+            422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
+        };
+    };
+    evaluateDriveWheelTurnsBatch: {
+        parameters: {
+            query?: {
+                /** @description Units of all answers; as-asked takes for each those of its question. */
+                units?: "as-asked" | "metric" | "us";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Questions, one a line. The wheel, the width, and what is known beside them. */
+        requestBody: {
+            content: {
+                "application/x-ndjson": components["schemas"]["DriveWheelTurnsRequest"];
+            };
+        };
+        responses: {
+            /** @description An answer for each question, in the order of the questions. It is sent before all questions are read, so what goes wrong later shows in its lines or cuts the connection. */
+            200: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/x-ndjson": components["schemas"]["DriveWheelTurnsAnswerBatchLine"];
+                };
+            };
+            400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
+            406: components["responses"]["NotAcceptable"];
+            /** @description The body is of none of the media types listed in Accept-Post, or not in UTF-8. */
+            415: {
+                headers: {
+                    /**
+                     * @description The media types that can be sent.
+                     * @example application/x-ndjson, text/csv
+                     */
+                    "Accept-Post": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    /**
+                     * @description With a compressed body: that bodies are taken only as they are.
+                     * @example identity
+                     */
+                    "Accept-Encoding"?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            422: components["responses"]["UnprocessableEntity"];
             429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
@@ -6373,6 +10404,105 @@ export interface operations {
             503: components["responses"]["ServiceUnavailable"];
         };
     };
+    evaluateNewLot: {
+        parameters: {
+            query?: {
+                /** @description Units of the answer; as-asked takes those of the question. */
+                units?: "as-asked" | "metric" | "us";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description The value in force and the two lots. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewLotRequest"];
+            };
+        };
+        responses: {
+            /** @description Verdict, predicted mass per revolution, rate and effects. */
+            200: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["NewLotAnswer"];
+                };
+            };
+            400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
+            408: components["responses"]["RequestTimeout"];
+            413: components["responses"]["PayloadTooLarge"];
+            415: components["responses"]["UnsupportedMediaType"];
+            422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
+        };
+    };
+    evaluateNewLotBatch: {
+        parameters: {
+            query?: {
+                /** @description Units of all answers; as-asked takes for each those of its question. */
+                units?: "as-asked" | "metric" | "us";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Questions, one a line. The value in force and the two lots. */
+        requestBody: {
+            content: {
+                "application/x-ndjson": components["schemas"]["NewLotRequest"];
+            };
+        };
+        responses: {
+            /** @description An answer for each question, in the order of the questions. It is sent before all questions are read, so what goes wrong later shows in its lines or cuts the connection. */
+            200: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/x-ndjson": components["schemas"]["NewLotAnswerBatchLine"];
+                };
+            };
+            400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
+            406: components["responses"]["NotAcceptable"];
+            /** @description The body is of none of the media types listed in Accept-Post, or not in UTF-8. */
+            415: {
+                headers: {
+                    /**
+                     * @description The media types that can be sent.
+                     * @example application/x-ndjson, text/csv
+                     */
+                    "Accept-Post": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    /**
+                     * @description With a compressed body: that bodies are taken only as they are.
+                     * @example identity
+                     */
+                    "Accept-Encoding"?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
+        };
+    };
     planCatchOfPlan: {
         parameters: {
             query?: {
@@ -6400,6 +10530,45 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["CatchPlanAnswer"];
+                };
+            };
+            400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
+            404: components["responses"]["NotFound"];
+            422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
+        };
+    };
+    setUpOfPlan: {
+        parameters: {
+            query?: {
+                /** @description Units of the answer; as-asked takes those of the plan and its records. */
+                units?: "as-asked" | "metric" | "us";
+            };
+            header?: never;
+            path: {
+                /**
+                 * @description Id of the plan.
+                 * @example 019a0000-0000-7000-8000-000000000000
+                 */
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Rates and set-up, and what is still open. */
+            200: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PlanSetUpAnswer"];
                 };
             };
             400: components["responses"]["BadRequest"];
@@ -6705,6 +10874,105 @@ export interface operations {
             415: components["responses"]["UnsupportedMediaType"];
             422: components["responses"]["UnprocessableEntity"];
             428: components["responses"]["PreconditionRequired"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
+        };
+    };
+    evaluateProductRate: {
+        parameters: {
+            query?: {
+                /** @description Units of the answer; as-asked takes those of the question. */
+                units?: "as-asked" | "metric" | "us";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description The nutrients wanted, the products at hand, credits. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ProductRateRequest"];
+            };
+        };
+        responses: {
+            /** @description Rates, supply, surplus and cost. */
+            200: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ProductRateAnswer"];
+                };
+            };
+            400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
+            408: components["responses"]["RequestTimeout"];
+            413: components["responses"]["PayloadTooLarge"];
+            415: components["responses"]["UnsupportedMediaType"];
+            422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
+        };
+    };
+    evaluateProductRateBatch: {
+        parameters: {
+            query?: {
+                /** @description Units of all answers; as-asked takes for each those of its question. */
+                units?: "as-asked" | "metric" | "us";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Questions, one a line. The nutrients wanted, the products at hand, credits. */
+        requestBody: {
+            content: {
+                "application/x-ndjson": components["schemas"]["ProductRateRequest"];
+            };
+        };
+        responses: {
+            /** @description An answer for each question, in the order of the questions. It is sent before all questions are read, so what goes wrong later shows in its lines or cuts the connection. */
+            200: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/x-ndjson": components["schemas"]["ProductRateAnswerBatchLine"];
+                };
+            };
+            400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
+            406: components["responses"]["NotAcceptable"];
+            /** @description The body is of none of the media types listed in Accept-Post, or not in UTF-8. */
+            415: {
+                headers: {
+                    /**
+                     * @description The media types that can be sent.
+                     * @example application/x-ndjson, text/csv
+                     */
+                    "Accept-Post": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    /**
+                     * @description With a compressed body: that bodies are taken only as they are.
+                     * @example identity
+                     */
+                    "Accept-Encoding"?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            422: components["responses"]["UnprocessableEntity"];
             429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
@@ -7584,6 +11852,402 @@ export interface operations {
             503: components["responses"]["ServiceUnavailable"];
         };
     };
+    evaluateSeedRowLimit: {
+        parameters: {
+            query?: {
+                /** @description Units of the answer; as-asked takes those of the question. Printed numbers keep the unit of their source. */
+                units?: "as-asked" | "metric" | "us";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Crop, soil, opener and what is placed with the seed. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SeedRowLimitRequest"];
+            };
+        };
+        responses: {
+            /** @description Loads, limits and their verdicts. */
+            200: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SeedRowLimitAnswer"];
+                };
+            };
+            400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
+            408: components["responses"]["RequestTimeout"];
+            413: components["responses"]["PayloadTooLarge"];
+            415: components["responses"]["UnsupportedMediaType"];
+            422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
+        };
+    };
+    evaluateSeedRowLimitBatch: {
+        parameters: {
+            query?: {
+                /** @description Units of all answers; as-asked takes for each those of its question. */
+                units?: "as-asked" | "metric" | "us";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Questions, one a line. Crop, soil, opener and what is placed with the seed. */
+        requestBody: {
+            content: {
+                "application/x-ndjson": components["schemas"]["SeedRowLimitRequest"];
+            };
+        };
+        responses: {
+            /** @description An answer for each question, in the order of the questions. It is sent before all questions are read, so what goes wrong later shows in its lines or cuts the connection. */
+            200: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/x-ndjson": components["schemas"]["SeedRowLimitAnswerBatchLine"];
+                };
+            };
+            400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
+            406: components["responses"]["NotAcceptable"];
+            /** @description The body is of none of the media types listed in Accept-Post, or not in UTF-8. */
+            415: {
+                headers: {
+                    /**
+                     * @description The media types that can be sent.
+                     * @example application/x-ndjson, text/csv
+                     */
+                    "Accept-Post": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    /**
+                     * @description With a compressed body: that bodies are taken only as they are.
+                     * @example identity
+                     */
+                    "Accept-Encoding"?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
+        };
+    };
+    evaluateSeedingRate: {
+        parameters: {
+            query?: {
+                /** @description Units of the answer; as-asked takes those of the question. */
+                units?: "as-asked" | "metric" | "us";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description What is fixed, and what is known of the seed. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SeedingRateRequest"];
+            };
+        };
+        responses: {
+            /** @description Rate, seeds, plants, packages and cost. */
+            200: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SeedingRateAnswer"];
+                };
+            };
+            400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
+            408: components["responses"]["RequestTimeout"];
+            413: components["responses"]["PayloadTooLarge"];
+            415: components["responses"]["UnsupportedMediaType"];
+            422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
+        };
+    };
+    evaluateSeedingRateBatch: {
+        parameters: {
+            query?: {
+                /** @description Units of all answers; as-asked takes for each those of its question. */
+                units?: "as-asked" | "metric" | "us";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Questions, one a line. What is fixed, and what is known of the seed. */
+        requestBody: {
+            content: {
+                "application/x-ndjson": components["schemas"]["SeedingRateRequest"];
+            };
+        };
+        responses: {
+            /** @description An answer for each question, in the order of the questions. It is sent before all questions are read, so what goes wrong later shows in its lines or cuts the connection. */
+            200: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/x-ndjson": components["schemas"]["SeedingRateAnswerBatchLine"];
+                };
+            };
+            400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
+            406: components["responses"]["NotAcceptable"];
+            /** @description The body is of none of the media types listed in Accept-Post, or not in UTF-8. */
+            415: {
+                headers: {
+                    /**
+                     * @description The media types that can be sent.
+                     * @example application/x-ndjson, text/csv
+                     */
+                    "Accept-Post": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    /**
+                     * @description With a compressed body: that bodies are taken only as they are.
+                     * @example identity
+                     */
+                    "Accept-Encoding"?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
+        };
+    };
+    evaluateStandCount: {
+        parameters: {
+            query?: {
+                /** @description Units of the answer; as-asked takes those of the question. */
+                units?: "as-asked" | "metric" | "us";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description The counts, their ground, and what is known about what was sown. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["StandCountRequest"];
+            };
+        };
+        responses: {
+            /** @description Stand, survival and emergence. */
+            200: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["StandCountAnswer"];
+                };
+            };
+            400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
+            408: components["responses"]["RequestTimeout"];
+            413: components["responses"]["PayloadTooLarge"];
+            415: components["responses"]["UnsupportedMediaType"];
+            422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
+        };
+    };
+    evaluateStandCountBatch: {
+        parameters: {
+            query?: {
+                /** @description Units of all answers; as-asked takes for each those of its question. */
+                units?: "as-asked" | "metric" | "us";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Questions, one a line. The counts, their ground, and what is known about what was sown. */
+        requestBody: {
+            content: {
+                "application/x-ndjson": components["schemas"]["StandCountRequest"];
+            };
+        };
+        responses: {
+            /** @description An answer for each question, in the order of the questions. It is sent before all questions are read, so what goes wrong later shows in its lines or cuts the connection. */
+            200: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/x-ndjson": components["schemas"]["StandCountAnswerBatchLine"];
+                };
+            };
+            400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
+            406: components["responses"]["NotAcceptable"];
+            /** @description The body is of none of the media types listed in Accept-Post, or not in UTF-8. */
+            415: {
+                headers: {
+                    /**
+                     * @description The media types that can be sent.
+                     * @example application/x-ndjson, text/csv
+                     */
+                    "Accept-Post": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    /**
+                     * @description With a compressed body: that bodies are taken only as they are.
+                     * @example identity
+                     */
+                    "Accept-Encoding"?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
+        };
+    };
+    evaluateStandRisk: {
+        parameters: {
+            query?: {
+                /** @description Units of the answer; as-asked takes those of the question. */
+                units?: "as-asked" | "metric" | "us";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description The minimum stand, the share of seeds that come up, and how much it differs. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["StandRiskRequest"];
+            };
+        };
+        responses: {
+            /** @description Rates, probabilities and the cost of the margin. */
+            200: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["StandRiskAnswer"];
+                };
+            };
+            400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
+            408: components["responses"]["RequestTimeout"];
+            413: components["responses"]["PayloadTooLarge"];
+            415: components["responses"]["UnsupportedMediaType"];
+            422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
+        };
+    };
+    evaluateStandRiskBatch: {
+        parameters: {
+            query?: {
+                /** @description Units of all answers; as-asked takes for each those of its question. */
+                units?: "as-asked" | "metric" | "us";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Questions, one a line. The minimum stand, the share of seeds that come up, and how much it differs. */
+        requestBody: {
+            content: {
+                "application/x-ndjson": components["schemas"]["StandRiskRequest"];
+            };
+        };
+        responses: {
+            /** @description An answer for each question, in the order of the questions. It is sent before all questions are read, so what goes wrong later shows in its lines or cuts the connection. */
+            200: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/x-ndjson": components["schemas"]["StandRiskAnswerBatchLine"];
+                };
+            };
+            400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
+            406: components["responses"]["NotAcceptable"];
+            /** @description The body is of none of the media types listed in Accept-Post, or not in UTF-8. */
+            415: {
+                headers: {
+                    /**
+                     * @description The media types that can be sent.
+                     * @example application/x-ndjson, text/csv
+                     */
+                    "Accept-Post": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    /**
+                     * @description With a compressed body: that bodies are taken only as they are.
+                     * @example identity
+                     */
+                    "Accept-Encoding"?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
+        };
+    };
     listUnits: {
         parameters: {
             query?: never;
@@ -7961,6 +12625,105 @@ export interface operations {
             401: components["responses"]["Unauthorized"];
             403: components["responses"]["Forbidden"];
             404: components["responses"]["NotFound"];
+            422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
+        };
+    };
+    evaluateVolumeCheck: {
+        parameters: {
+            query?: {
+                /** @description Units of the answer; as-asked takes those of the question. */
+                units?: "as-asked" | "metric" | "us";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description The element, the density, and a value to check. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["VolumeCheckRequest"];
+            };
+        };
+        responses: {
+            /** @description The expected value and the comparison. */
+            200: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["VolumeCheckAnswer"];
+                };
+            };
+            400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
+            408: components["responses"]["RequestTimeout"];
+            413: components["responses"]["PayloadTooLarge"];
+            415: components["responses"]["UnsupportedMediaType"];
+            422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
+        };
+    };
+    evaluateVolumeCheckBatch: {
+        parameters: {
+            query?: {
+                /** @description Units of all answers; as-asked takes for each those of its question. */
+                units?: "as-asked" | "metric" | "us";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Questions, one a line. The element, the density, and a value to check. */
+        requestBody: {
+            content: {
+                "application/x-ndjson": components["schemas"]["VolumeCheckRequest"];
+            };
+        };
+        responses: {
+            /** @description An answer for each question, in the order of the questions. It is sent before all questions are read, so what goes wrong later shows in its lines or cuts the connection. */
+            200: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/x-ndjson": components["schemas"]["VolumeCheckAnswerBatchLine"];
+                };
+            };
+            400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
+            406: components["responses"]["NotAcceptable"];
+            /** @description The body is of none of the media types listed in Accept-Post, or not in UTF-8. */
+            415: {
+                headers: {
+                    /**
+                     * @description The media types that can be sent.
+                     * @example application/x-ndjson, text/csv
+                     */
+                    "Accept-Post": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    /**
+                     * @description With a compressed body: that bodies are taken only as they are.
+                     * @example identity
+                     */
+                    "Accept-Encoding"?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             422: components["responses"]["UnprocessableEntity"];
             429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];

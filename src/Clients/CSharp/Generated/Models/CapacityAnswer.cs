@@ -15,6 +15,14 @@ namespace CalibrationApi.Client.Models
     {
         /// <summary>Stores additional data not described in the OpenAPI description found when deserializing. Can be used for serialization as well.</summary>
         public IDictionary<string, object> AdditionalData { get; set; }
+        /// <summary>Area worked in a day of the stated time; absent without one.</summary>
+#if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
+#nullable enable
+        public global::CalibrationApi.Client.Models.AreaQuantity? AreaPerDay { get; set; }
+#nullable restore
+#else
+        public global::CalibrationApi.Client.Models.AreaQuantity AreaPerDay { get; set; }
+#endif
         /// <summary>Area worked in one hour.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
@@ -23,6 +31,14 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.AreaQuantity AreaPerHour { get; set; }
 #endif
+        /// <summary>Share of the time in the field that is spent working.</summary>
+#if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
+#nullable enable
+        public global::CalibrationApi.Client.Models.RatioQuantity? FieldEfficiency { get; set; }
+#nullable restore
+#else
+        public global::CalibrationApi.Client.Models.RatioQuantity FieldEfficiency { get; set; }
+#endif
         /// <summary>The ground speed.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
@@ -30,6 +46,14 @@ namespace CalibrationApi.Client.Models
 #nullable restore
 #else
         public global::CalibrationApi.Client.Models.SpeedQuantity GroundSpeed { get; set; }
+#endif
+        /// <summary>Time in the field for the stated area; absent without one.</summary>
+#if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
+#nullable enable
+        public global::CalibrationApi.Client.Models.TimeQuantity? TimeForArea { get; set; }
+#nullable restore
+#else
+        public global::CalibrationApi.Client.Models.TimeQuantity TimeForArea { get; set; }
 #endif
         /// <summary>
         /// Instantiates a new <see cref="global::CalibrationApi.Client.Models.CapacityAnswer"/> and sets the default values.
@@ -56,8 +80,11 @@ namespace CalibrationApi.Client.Models
         {
             return new Dictionary<string, Action<IParseNode>>
             {
+                { "areaPerDay", n => { AreaPerDay = n.GetObjectValue<global::CalibrationApi.Client.Models.AreaQuantity>(global::CalibrationApi.Client.Models.AreaQuantity.CreateFromDiscriminatorValue); } },
                 { "areaPerHour", n => { AreaPerHour = n.GetObjectValue<global::CalibrationApi.Client.Models.AreaQuantity>(global::CalibrationApi.Client.Models.AreaQuantity.CreateFromDiscriminatorValue); } },
+                { "fieldEfficiency", n => { FieldEfficiency = n.GetObjectValue<global::CalibrationApi.Client.Models.RatioQuantity>(global::CalibrationApi.Client.Models.RatioQuantity.CreateFromDiscriminatorValue); } },
                 { "groundSpeed", n => { GroundSpeed = n.GetObjectValue<global::CalibrationApi.Client.Models.SpeedQuantity>(global::CalibrationApi.Client.Models.SpeedQuantity.CreateFromDiscriminatorValue); } },
+                { "timeForArea", n => { TimeForArea = n.GetObjectValue<global::CalibrationApi.Client.Models.TimeQuantity>(global::CalibrationApi.Client.Models.TimeQuantity.CreateFromDiscriminatorValue); } },
             };
         }
         /// <summary>
@@ -67,8 +94,11 @@ namespace CalibrationApi.Client.Models
         public virtual void Serialize(ISerializationWriter writer)
         {
             if(ReferenceEquals(writer, null)) throw new ArgumentNullException(nameof(writer));
+            writer.WriteObjectValue<global::CalibrationApi.Client.Models.AreaQuantity>("areaPerDay", AreaPerDay);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.AreaQuantity>("areaPerHour", AreaPerHour);
+            writer.WriteObjectValue<global::CalibrationApi.Client.Models.RatioQuantity>("fieldEfficiency", FieldEfficiency);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.SpeedQuantity>("groundSpeed", GroundSpeed);
+            writer.WriteObjectValue<global::CalibrationApi.Client.Models.TimeQuantity>("timeForArea", TimeForArea);
             writer.WriteAdditionalData(AdditionalData);
         }
     }

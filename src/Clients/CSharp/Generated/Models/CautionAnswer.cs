@@ -15,7 +15,7 @@ namespace CalibrationApi.Client.Models
     {
         /// <summary>Stores additional data not described in the OpenAPI description found when deserializing. Can be used for serialization as well.</summary>
         public IDictionary<string, object> AdditionalData { get; set; }
-        /// <summary>Stable code. Known today: `manual-first`, `unexpected-start`, `rotating-parts`, `stored-pressure`, `product-dust`, `tank-entry`, `heavy-container`.</summary>
+        /// <summary>Stable code. Known today: `manual-first`, `unexpected-start`, `rotating-parts`, `stored-pressure`, `product-dust`, `tank-entry`, `heavy-container`, `moving-machine`, `jacked-machine`, `local-guidance-first`, `limit-is-no-promise`, `spread-to-be-measured`, `soil-test-first`, `seed-row-has-its-own-limit`, `not-all-products-mix`, `treated-seed`.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public string? Code { get; set; }

@@ -57,6 +57,22 @@ namespace CalibrationApi.Client.Models
 #else
         public string Note { get; set; }
 #endif
+        /// <summary>Its openers.</summary>
+#if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
+#nullable enable
+        public string? Opener { get; set; }
+#nullable restore
+#else
+        public string Opener { get; set; }
+#endif
+        /// <summary>Width over which an opener spreads seed and fertilizer, measured in the field; at most the row spacing.</summary>
+#if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
+#nullable enable
+        public global::CalibrationApi.Client.Models.LengthQuantity? OpenerSpread { get; set; }
+#nullable restore
+#else
+        public global::CalibrationApi.Client.Models.LengthQuantity OpenerSpread { get; set; }
+#endif
         /// <summary>What a test disturbs on this machine and has to be put back, in the owner&apos;s words.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
@@ -69,6 +85,14 @@ namespace CalibrationApi.Client.Models
         public bool? Retired { get; set; }
         /// <summary>1 when created, one more with each change.</summary>
         public long? Revision { get; set; }
+        /// <summary>Distance between two rows.</summary>
+#if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
+#nullable enable
+        public global::CalibrationApi.Client.Models.LengthQuantity? RowSpacing { get; set; }
+#nullable restore
+#else
+        public global::CalibrationApi.Client.Models.LengthQuantity RowSpacing { get; set; }
+#endif
         /// <summary>Its tanks.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
@@ -126,9 +150,12 @@ namespace CalibrationApi.Client.Models
                 { "meters", n => { Meters = n.GetCollectionOfObjectValues<global::CalibrationApi.Client.Models.MeterOfMachine>(global::CalibrationApi.Client.Models.MeterOfMachine.CreateFromDiscriminatorValue)?.AsList(); } },
                 { "name", n => { Name = n.GetStringValue(); } },
                 { "note", n => { Note = n.GetStringValue(); } },
+                { "opener", n => { Opener = n.GetStringValue(); } },
+                { "openerSpread", n => { OpenerSpread = n.GetObjectValue<global::CalibrationApi.Client.Models.LengthQuantity>(global::CalibrationApi.Client.Models.LengthQuantity.CreateFromDiscriminatorValue); } },
                 { "restorePoints", n => { RestorePoints = n.GetCollectionOfObjectValues<global::CalibrationApi.Client.Models.DisturbedPointOfPlan>(global::CalibrationApi.Client.Models.DisturbedPointOfPlan.CreateFromDiscriminatorValue)?.AsList(); } },
                 { "retired", n => { Retired = n.GetBoolValue(); } },
                 { "revision", n => { Revision = n.GetLongValue(); } },
+                { "rowSpacing", n => { RowSpacing = n.GetObjectValue<global::CalibrationApi.Client.Models.LengthQuantity>(global::CalibrationApi.Client.Models.LengthQuantity.CreateFromDiscriminatorValue); } },
                 { "tanks", n => { Tanks = n.GetCollectionOfObjectValues<global::CalibrationApi.Client.Models.TankOfMachine>(global::CalibrationApi.Client.Models.TankOfMachine.CreateFromDiscriminatorValue)?.AsList(); } },
                 { "timeZone", n => { TimeZone = n.GetStringValue(); } },
                 { "updatedAt", n => { UpdatedAt = n.GetDateTimeOffsetValue(); } },
@@ -148,9 +175,12 @@ namespace CalibrationApi.Client.Models
             writer.WriteCollectionOfObjectValues<global::CalibrationApi.Client.Models.MeterOfMachine>("meters", Meters);
             writer.WriteStringValue("name", Name);
             writer.WriteStringValue("note", Note);
+            writer.WriteStringValue("opener", Opener);
+            writer.WriteObjectValue<global::CalibrationApi.Client.Models.LengthQuantity>("openerSpread", OpenerSpread);
             writer.WriteCollectionOfObjectValues<global::CalibrationApi.Client.Models.DisturbedPointOfPlan>("restorePoints", RestorePoints);
             writer.WriteBoolValue("retired", Retired);
             writer.WriteLongValue("revision", Revision);
+            writer.WriteObjectValue<global::CalibrationApi.Client.Models.LengthQuantity>("rowSpacing", RowSpacing);
             writer.WriteCollectionOfObjectValues<global::CalibrationApi.Client.Models.TankOfMachine>("tanks", Tanks);
             writer.WriteStringValue("timeZone", TimeZone);
             writer.WriteDateTimeOffsetValue("updatedAt", UpdatedAt);

@@ -47,6 +47,16 @@ namespace CalibrationApi.Client.Models
 #else
         public string Note { get; set; }
 #endif
+        /// <summary>Its openers.</summary>
+        public global::CalibrationApi.Client.Models.MachineRequest_opener? Opener { get; set; }
+        /// <summary>Width over which an opener spreads seed and fertilizer, measured in the field; at most the row spacing. No default. Range: above 0 and up to 5 m.</summary>
+#if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
+#nullable enable
+        public global::CalibrationApi.Client.Models.LengthQuantity? OpenerSpread { get; set; }
+#nullable restore
+#else
+        public global::CalibrationApi.Client.Models.LengthQuantity OpenerSpread { get; set; }
+#endif
         /// <summary>What a test disturbs on this machine and has to be put back, in the owner&apos;s words.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
@@ -57,6 +67,14 @@ namespace CalibrationApi.Client.Models
 #endif
         /// <summary>No longer in use: takes no new evidence, and lists leave it out unless asked. Default false.</summary>
         public bool? Retired { get; set; }
+        /// <summary>Distance between two rows. No default. Range: above 0 and up to 5 m.</summary>
+#if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
+#nullable enable
+        public global::CalibrationApi.Client.Models.LengthQuantity? RowSpacing { get; set; }
+#nullable restore
+#else
+        public global::CalibrationApi.Client.Models.LengthQuantity RowSpacing { get; set; }
+#endif
         /// <summary>Its tanks.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
@@ -104,8 +122,11 @@ namespace CalibrationApi.Client.Models
                 { "meters", n => { Meters = n.GetCollectionOfObjectValues<global::CalibrationApi.Client.Models.MeterOfMachine>(global::CalibrationApi.Client.Models.MeterOfMachine.CreateFromDiscriminatorValue)?.AsList(); } },
                 { "name", n => { Name = n.GetStringValue(); } },
                 { "note", n => { Note = n.GetStringValue(); } },
+                { "opener", n => { Opener = n.GetEnumValue<global::CalibrationApi.Client.Models.MachineRequest_opener>(); } },
+                { "openerSpread", n => { OpenerSpread = n.GetObjectValue<global::CalibrationApi.Client.Models.LengthQuantity>(global::CalibrationApi.Client.Models.LengthQuantity.CreateFromDiscriminatorValue); } },
                 { "restorePoints", n => { RestorePoints = n.GetCollectionOfObjectValues<global::CalibrationApi.Client.Models.DisturbedPointOfPlan>(global::CalibrationApi.Client.Models.DisturbedPointOfPlan.CreateFromDiscriminatorValue)?.AsList(); } },
                 { "retired", n => { Retired = n.GetBoolValue(); } },
+                { "rowSpacing", n => { RowSpacing = n.GetObjectValue<global::CalibrationApi.Client.Models.LengthQuantity>(global::CalibrationApi.Client.Models.LengthQuantity.CreateFromDiscriminatorValue); } },
                 { "tanks", n => { Tanks = n.GetCollectionOfObjectValues<global::CalibrationApi.Client.Models.TankOfMachine>(global::CalibrationApi.Client.Models.TankOfMachine.CreateFromDiscriminatorValue)?.AsList(); } },
                 { "timeZone", n => { TimeZone = n.GetStringValue(); } },
                 { "workingWidth", n => { WorkingWidth = n.GetObjectValue<global::CalibrationApi.Client.Models.LengthQuantity>(global::CalibrationApi.Client.Models.LengthQuantity.CreateFromDiscriminatorValue); } },
@@ -123,8 +144,11 @@ namespace CalibrationApi.Client.Models
             writer.WriteCollectionOfObjectValues<global::CalibrationApi.Client.Models.MeterOfMachine>("meters", Meters);
             writer.WriteStringValue("name", Name);
             writer.WriteStringValue("note", Note);
+            writer.WriteEnumValue<global::CalibrationApi.Client.Models.MachineRequest_opener>("opener", Opener);
+            writer.WriteObjectValue<global::CalibrationApi.Client.Models.LengthQuantity>("openerSpread", OpenerSpread);
             writer.WriteCollectionOfObjectValues<global::CalibrationApi.Client.Models.DisturbedPointOfPlan>("restorePoints", RestorePoints);
             writer.WriteBoolValue("retired", Retired);
+            writer.WriteObjectValue<global::CalibrationApi.Client.Models.LengthQuantity>("rowSpacing", RowSpacing);
             writer.WriteCollectionOfObjectValues<global::CalibrationApi.Client.Models.TankOfMachine>("tanks", Tanks);
             writer.WriteStringValue("timeZone", TimeZone);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.LengthQuantity>("workingWidth", WorkingWidth);

@@ -53,6 +53,14 @@ namespace CalibrationApi.Client.Models
 #else
         public string Setting { get; set; }
 #endif
+        /// <summary>The stand that is wanted; with the lot, the target rate follows from it.</summary>
+#if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
+#nullable enable
+        public global::CalibrationApi.Client.Models.StandOfPlan? Stand { get; set; }
+#nullable restore
+#else
+        public global::CalibrationApi.Client.Models.StandOfPlan Stand { get; set; }
+#endif
         /// <summary>A predicted mass per revolution, used while no value is in force. No default. Range: above 0 and up to 1000 kg/rev.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
@@ -61,7 +69,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.ReferenceOfTest StartValue { get; set; }
 #endif
-        /// <summary>Target rate; for a variable rate, the one to be tested at. Range: above 0 and up to 100000 kg/ha.</summary>
+        /// <summary>Target rate; for a variable rate, the one to be tested at. Leave it out where the rate follows from stand, or from the nutrients of the plan. No default. Range: above 0 and up to 100000 kg/ha.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.MassPerAreaQuantity? TargetRate { get; set; }
@@ -69,6 +77,8 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.MassPerAreaQuantity TargetRate { get; set; }
 #endif
+        /// <summary>The product is laid in the seed row, with the seed. Default false.</summary>
+        public bool? WithSeed { get; set; }
         /// <summary>
         /// Creates a new instance of the appropriate class based on discriminator value
         /// </summary>
@@ -92,8 +102,10 @@ namespace CalibrationApi.Client.Models
                 { "meter", n => { Meter = n.GetStringValue(); } },
                 { "product", n => { Product = n.GetStringValue(); } },
                 { "setting", n => { Setting = n.GetStringValue(); } },
+                { "stand", n => { Stand = n.GetObjectValue<global::CalibrationApi.Client.Models.StandOfPlan>(global::CalibrationApi.Client.Models.StandOfPlan.CreateFromDiscriminatorValue); } },
                 { "startValue", n => { StartValue = n.GetObjectValue<global::CalibrationApi.Client.Models.ReferenceOfTest>(global::CalibrationApi.Client.Models.ReferenceOfTest.CreateFromDiscriminatorValue); } },
                 { "targetRate", n => { TargetRate = n.GetObjectValue<global::CalibrationApi.Client.Models.MassPerAreaQuantity>(global::CalibrationApi.Client.Models.MassPerAreaQuantity.CreateFromDiscriminatorValue); } },
+                { "withSeed", n => { WithSeed = n.GetBoolValue(); } },
             };
         }
         /// <summary>
@@ -108,8 +120,10 @@ namespace CalibrationApi.Client.Models
             writer.WriteStringValue("meter", Meter);
             writer.WriteStringValue("product", Product);
             writer.WriteStringValue("setting", Setting);
+            writer.WriteObjectValue<global::CalibrationApi.Client.Models.StandOfPlan>("stand", Stand);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.ReferenceOfTest>("startValue", StartValue);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.MassPerAreaQuantity>("targetRate", TargetRate);
+            writer.WriteBoolValue("withSeed", WithSeed);
         }
     }
 }

@@ -23,13 +23,21 @@ namespace CalibrationApi.Client.Models
 #else
         public List<global::CalibrationApi.Client.Models.AssumptionAnswer> Assumptions { get; set; }
 #endif
-        /// <summary>Area worked in one hour at each ground speed.</summary>
+        /// <summary>Field capacity at each ground speed.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public List<global::CalibrationApi.Client.Models.CapacityAnswer>? Capacity { get; set; }
 #nullable restore
 #else
         public List<global::CalibrationApi.Client.Models.CapacityAnswer> Capacity { get; set; }
+#endif
+        /// <summary>What can hurt somebody who sets the fan; empty without one.</summary>
+#if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
+#nullable enable
+        public List<global::CalibrationApi.Client.Models.CautionAnswer>? Cautions { get; set; }
+#nullable restore
+#else
+        public List<global::CalibrationApi.Client.Models.CautionAnswer> Cautions { get; set; }
 #endif
         /// <summary>The elements, best first.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
@@ -46,6 +54,14 @@ namespace CalibrationApi.Client.Models
 #nullable restore
 #else
         public string EngineVersion { get; set; }
+#endif
+        /// <summary>The air stream; absent when none was asked about.</summary>
+#if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
+#nullable enable
+        public global::CalibrationApi.Client.Models.FanAnswer? Fan { get; set; }
+#nullable restore
+#else
+        public global::CalibrationApi.Client.Models.FanAnswer Fan { get; set; }
 #endif
         /// <summary>What was noticed.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
@@ -90,8 +106,10 @@ namespace CalibrationApi.Client.Models
             {
                 { "assumptions", n => { Assumptions = n.GetCollectionOfObjectValues<global::CalibrationApi.Client.Models.AssumptionAnswer>(global::CalibrationApi.Client.Models.AssumptionAnswer.CreateFromDiscriminatorValue)?.AsList(); } },
                 { "capacity", n => { Capacity = n.GetCollectionOfObjectValues<global::CalibrationApi.Client.Models.CapacityAnswer>(global::CalibrationApi.Client.Models.CapacityAnswer.CreateFromDiscriminatorValue)?.AsList(); } },
+                { "cautions", n => { Cautions = n.GetCollectionOfObjectValues<global::CalibrationApi.Client.Models.CautionAnswer>(global::CalibrationApi.Client.Models.CautionAnswer.CreateFromDiscriminatorValue)?.AsList(); } },
                 { "elements", n => { Elements = n.GetCollectionOfObjectValues<global::CalibrationApi.Client.Models.ElementAnswer>(global::CalibrationApi.Client.Models.ElementAnswer.CreateFromDiscriminatorValue)?.AsList(); } },
                 { "engineVersion", n => { EngineVersion = n.GetStringValue(); } },
+                { "fan", n => { Fan = n.GetObjectValue<global::CalibrationApi.Client.Models.FanAnswer>(global::CalibrationApi.Client.Models.FanAnswer.CreateFromDiscriminatorValue); } },
                 { "findings", n => { Findings = n.GetCollectionOfObjectValues<global::CalibrationApi.Client.Models.FindingAnswer>(global::CalibrationApi.Client.Models.FindingAnswer.CreateFromDiscriminatorValue)?.AsList(); } },
                 { "headline", n => { Headline = n.GetStringValue(); } },
             };
@@ -105,8 +123,10 @@ namespace CalibrationApi.Client.Models
             if(ReferenceEquals(writer, null)) throw new ArgumentNullException(nameof(writer));
             writer.WriteCollectionOfObjectValues<global::CalibrationApi.Client.Models.AssumptionAnswer>("assumptions", Assumptions);
             writer.WriteCollectionOfObjectValues<global::CalibrationApi.Client.Models.CapacityAnswer>("capacity", Capacity);
+            writer.WriteCollectionOfObjectValues<global::CalibrationApi.Client.Models.CautionAnswer>("cautions", Cautions);
             writer.WriteCollectionOfObjectValues<global::CalibrationApi.Client.Models.ElementAnswer>("elements", Elements);
             writer.WriteStringValue("engineVersion", EngineVersion);
+            writer.WriteObjectValue<global::CalibrationApi.Client.Models.FanAnswer>("fan", Fan);
             writer.WriteCollectionOfObjectValues<global::CalibrationApi.Client.Models.FindingAnswer>("findings", Findings);
             writer.WriteStringValue("headline", Headline);
             writer.WriteAdditionalData(AdditionalData);

@@ -13,6 +13,14 @@ namespace CalibrationApi.Client.Models
     [global::System.CodeDom.Compiler.GeneratedCode("Kiota", "1.0.0")]
     public partial class MeterSpeedRequest : IParsable
     {
+        /// <summary>Area to be worked; gives the time in the field. No default. Range: above 0 and up to 1000000 ha.</summary>
+#if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
+#nullable enable
+        public global::CalibrationApi.Client.Models.AreaQuantity? Area { get; set; }
+#nullable restore
+#else
+        public global::CalibrationApi.Client.Models.AreaQuantity Area { get; set; }
+#endif
         /// <summary>Width that the meter covers. Range: above 0 and up to 200 m.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
@@ -28,6 +36,14 @@ namespace CalibrationApi.Client.Models
 #nullable restore
 #else
         public List<global::CalibrationApi.Client.Models.ElementOfMeter> Elements { get; set; }
+#endif
+        /// <summary>The air stream that carries this product and others.</summary>
+#if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
+#nullable enable
+        public global::CalibrationApi.Client.Models.FanOfMachine? Fan { get; set; }
+#nullable restore
+#else
+        public global::CalibrationApi.Client.Models.FanOfMachine Fan { get; set; }
 #endif
         /// <summary>Share of the time spent working at that width and speed. Default 70 %: from memory: ASAE D497 lists grain drills at 55 to 80 %, typically 70 %. Range: 1 to 100 %.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
@@ -61,6 +77,22 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.RotationLimits SpeedLimits { get; set; }
 #endif
+        /// <summary>Turns and refills, from which the field efficiency follows at each ground speed. Give this or fieldEfficiency.</summary>
+#if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
+#nullable enable
+        public global::CalibrationApi.Client.Models.StopsInField? Stops { get; set; }
+#nullable restore
+#else
+        public global::CalibrationApi.Client.Models.StopsInField Stops { get; set; }
+#endif
+        /// <summary>Time in the field on one day; gives the area of a day. No default. Range: above 0 and up to 24 h.</summary>
+#if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
+#nullable enable
+        public global::CalibrationApi.Client.Models.TimeQuantity? TimePerDay { get; set; }
+#nullable restore
+#else
+        public global::CalibrationApi.Client.Models.TimeQuantity TimePerDay { get; set; }
+#endif
         /// <summary>Width that the machine works, for the area per hour. Default the covered width: judgement, no overlap between passes. Range: above 0 and up to 200 m.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
@@ -87,12 +119,16 @@ namespace CalibrationApi.Client.Models
         {
             return new Dictionary<string, Action<IParseNode>>
             {
+                { "area", n => { Area = n.GetObjectValue<global::CalibrationApi.Client.Models.AreaQuantity>(global::CalibrationApi.Client.Models.AreaQuantity.CreateFromDiscriminatorValue); } },
                 { "coveredWidth", n => { CoveredWidth = n.GetObjectValue<global::CalibrationApi.Client.Models.LengthQuantity>(global::CalibrationApi.Client.Models.LengthQuantity.CreateFromDiscriminatorValue); } },
                 { "elements", n => { Elements = n.GetCollectionOfObjectValues<global::CalibrationApi.Client.Models.ElementOfMeter>(global::CalibrationApi.Client.Models.ElementOfMeter.CreateFromDiscriminatorValue)?.AsList(); } },
+                { "fan", n => { Fan = n.GetObjectValue<global::CalibrationApi.Client.Models.FanOfMachine>(global::CalibrationApi.Client.Models.FanOfMachine.CreateFromDiscriminatorValue); } },
                 { "fieldEfficiency", n => { FieldEfficiency = n.GetObjectValue<global::CalibrationApi.Client.Models.RatioQuantity>(global::CalibrationApi.Client.Models.RatioQuantity.CreateFromDiscriminatorValue); } },
                 { "groundSpeeds", n => { GroundSpeeds = n.GetCollectionOfObjectValues<global::CalibrationApi.Client.Models.SpeedQuantity>(global::CalibrationApi.Client.Models.SpeedQuantity.CreateFromDiscriminatorValue)?.AsList(); } },
                 { "rates", n => { Rates = n.GetCollectionOfObjectValues<global::CalibrationApi.Client.Models.MassPerAreaQuantity>(global::CalibrationApi.Client.Models.MassPerAreaQuantity.CreateFromDiscriminatorValue)?.AsList(); } },
                 { "speedLimits", n => { SpeedLimits = n.GetObjectValue<global::CalibrationApi.Client.Models.RotationLimits>(global::CalibrationApi.Client.Models.RotationLimits.CreateFromDiscriminatorValue); } },
+                { "stops", n => { Stops = n.GetObjectValue<global::CalibrationApi.Client.Models.StopsInField>(global::CalibrationApi.Client.Models.StopsInField.CreateFromDiscriminatorValue); } },
+                { "timePerDay", n => { TimePerDay = n.GetObjectValue<global::CalibrationApi.Client.Models.TimeQuantity>(global::CalibrationApi.Client.Models.TimeQuantity.CreateFromDiscriminatorValue); } },
                 { "workingWidth", n => { WorkingWidth = n.GetObjectValue<global::CalibrationApi.Client.Models.LengthQuantity>(global::CalibrationApi.Client.Models.LengthQuantity.CreateFromDiscriminatorValue); } },
             };
         }
@@ -103,12 +139,16 @@ namespace CalibrationApi.Client.Models
         public virtual void Serialize(ISerializationWriter writer)
         {
             if(ReferenceEquals(writer, null)) throw new ArgumentNullException(nameof(writer));
+            writer.WriteObjectValue<global::CalibrationApi.Client.Models.AreaQuantity>("area", Area);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.LengthQuantity>("coveredWidth", CoveredWidth);
             writer.WriteCollectionOfObjectValues<global::CalibrationApi.Client.Models.ElementOfMeter>("elements", Elements);
+            writer.WriteObjectValue<global::CalibrationApi.Client.Models.FanOfMachine>("fan", Fan);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.RatioQuantity>("fieldEfficiency", FieldEfficiency);
             writer.WriteCollectionOfObjectValues<global::CalibrationApi.Client.Models.SpeedQuantity>("groundSpeeds", GroundSpeeds);
             writer.WriteCollectionOfObjectValues<global::CalibrationApi.Client.Models.MassPerAreaQuantity>("rates", Rates);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.RotationLimits>("speedLimits", SpeedLimits);
+            writer.WriteObjectValue<global::CalibrationApi.Client.Models.StopsInField>("stops", Stops);
+            writer.WriteObjectValue<global::CalibrationApi.Client.Models.TimeQuantity>("timePerDay", TimePerDay);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.LengthQuantity>("workingWidth", WorkingWidth);
         }
     }

@@ -29,6 +29,14 @@ namespace CalibrationApi.Client.Models
 #else
         public string Container { get; set; }
 #endif
+        /// <summary>Share of the time spent working, for the area per hour. Default 70 %: from memory: ASAE D497 lists grain drills at 55 to 80 %, typically 70 %. Range: above 0 and up to 100 %.</summary>
+#if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
+#nullable enable
+        public global::CalibrationApi.Client.Models.RatioQuantity? FieldEfficiency { get; set; }
+#nullable restore
+#else
+        public global::CalibrationApi.Client.Models.RatioQuantity FieldEfficiency { get; set; }
+#endif
         /// <summary>Planned ground speed. Range: above 0 and up to 100 km/h.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
@@ -93,6 +101,22 @@ namespace CalibrationApi.Client.Models
 #else
         public string Note { get; set; }
 #endif
+        /// <summary>Nutrients that are there already: applied earlier, or supplied by the soil.</summary>
+#if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
+#nullable enable
+        public List<global::CalibrationApi.Client.Models.CreditedNutrient>? NutrientCredits { get; set; }
+#nullable restore
+#else
+        public List<global::CalibrationApi.Client.Models.CreditedNutrient> NutrientCredits { get; set; }
+#endif
+        /// <summary>Nutrients wanted on this field. Products of known analysis that have no rate of their own get it from here, at least cost.</summary>
+#if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
+#nullable enable
+        public List<global::CalibrationApi.Client.Models.WantedNutrient>? Nutrients { get; set; }
+#nullable restore
+#else
+        public List<global::CalibrationApi.Client.Models.WantedNutrient> Nutrients { get; set; }
+#endif
         /// <summary>No longer in use: takes no new evidence, and lists leave it out unless asked. Default false.</summary>
         public bool? Retired { get; set; }
         /// <summary>Id of the scale that will weigh the catches.</summary>
@@ -102,6 +126,14 @@ namespace CalibrationApi.Client.Models
 #nullable restore
 #else
         public string Scale { get; set; }
+#endif
+        /// <summary>The seed row of this field; with it, what is placed with the seed is compared with published limits.</summary>
+#if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
+#nullable enable
+        public global::CalibrationApi.Client.Models.SeedRowOfPlan? SeedRow { get; set; }
+#nullable restore
+#else
+        public global::CalibrationApi.Client.Models.SeedRowOfPlan SeedRow { get; set; }
 #endif
         /// <summary>Conditions expected while seeding; tests under others get a finding.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
@@ -147,6 +179,7 @@ namespace CalibrationApi.Client.Models
             {
                 { "area", n => { Area = n.GetObjectValue<global::CalibrationApi.Client.Models.AreaQuantity>(global::CalibrationApi.Client.Models.AreaQuantity.CreateFromDiscriminatorValue); } },
                 { "container", n => { Container = n.GetStringValue(); } },
+                { "fieldEfficiency", n => { FieldEfficiency = n.GetObjectValue<global::CalibrationApi.Client.Models.RatioQuantity>(global::CalibrationApi.Client.Models.RatioQuantity.CreateFromDiscriminatorValue); } },
                 { "groundSpeed", n => { GroundSpeed = n.GetObjectValue<global::CalibrationApi.Client.Models.SpeedQuantity>(global::CalibrationApi.Client.Models.SpeedQuantity.CreateFromDiscriminatorValue); } },
                 { "id", n => { Id = n.GetStringValue(); } },
                 { "liftLimit", n => { LiftLimit = n.GetObjectValue<global::CalibrationApi.Client.Models.MassQuantity>(global::CalibrationApi.Client.Models.MassQuantity.CreateFromDiscriminatorValue); } },
@@ -155,8 +188,11 @@ namespace CalibrationApi.Client.Models
                 { "meters", n => { Meters = n.GetCollectionOfObjectValues<global::CalibrationApi.Client.Models.MeterOfFieldPlan>(global::CalibrationApi.Client.Models.MeterOfFieldPlan.CreateFromDiscriminatorValue)?.AsList(); } },
                 { "name", n => { Name = n.GetStringValue(); } },
                 { "note", n => { Note = n.GetStringValue(); } },
+                { "nutrientCredits", n => { NutrientCredits = n.GetCollectionOfObjectValues<global::CalibrationApi.Client.Models.CreditedNutrient>(global::CalibrationApi.Client.Models.CreditedNutrient.CreateFromDiscriminatorValue)?.AsList(); } },
+                { "nutrients", n => { Nutrients = n.GetCollectionOfObjectValues<global::CalibrationApi.Client.Models.WantedNutrient>(global::CalibrationApi.Client.Models.WantedNutrient.CreateFromDiscriminatorValue)?.AsList(); } },
                 { "retired", n => { Retired = n.GetBoolValue(); } },
                 { "scale", n => { Scale = n.GetStringValue(); } },
+                { "seedRow", n => { SeedRow = n.GetObjectValue<global::CalibrationApi.Client.Models.SeedRowOfPlan>(global::CalibrationApi.Client.Models.SeedRowOfPlan.CreateFromDiscriminatorValue); } },
                 { "sowingConditions", n => { SowingConditions = n.GetObjectValue<global::CalibrationApi.Client.Models.Conditions>(global::CalibrationApi.Client.Models.Conditions.CreateFromDiscriminatorValue); } },
                 { "wantedPrecision", n => { WantedPrecision = n.GetObjectValue<global::CalibrationApi.Client.Models.RatioQuantity>(global::CalibrationApi.Client.Models.RatioQuantity.CreateFromDiscriminatorValue); } },
                 { "workingSpeeds", n => { WorkingSpeeds = n.GetObjectValue<global::CalibrationApi.Client.Models.SpeedRange>(global::CalibrationApi.Client.Models.SpeedRange.CreateFromDiscriminatorValue); } },
@@ -171,6 +207,7 @@ namespace CalibrationApi.Client.Models
             if(ReferenceEquals(writer, null)) throw new ArgumentNullException(nameof(writer));
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.AreaQuantity>("area", Area);
             writer.WriteStringValue("container", Container);
+            writer.WriteObjectValue<global::CalibrationApi.Client.Models.RatioQuantity>("fieldEfficiency", FieldEfficiency);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.SpeedQuantity>("groundSpeed", GroundSpeed);
             writer.WriteStringValue("id", Id);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.MassQuantity>("liftLimit", LiftLimit);
@@ -179,8 +216,11 @@ namespace CalibrationApi.Client.Models
             writer.WriteCollectionOfObjectValues<global::CalibrationApi.Client.Models.MeterOfFieldPlan>("meters", Meters);
             writer.WriteStringValue("name", Name);
             writer.WriteStringValue("note", Note);
+            writer.WriteCollectionOfObjectValues<global::CalibrationApi.Client.Models.CreditedNutrient>("nutrientCredits", NutrientCredits);
+            writer.WriteCollectionOfObjectValues<global::CalibrationApi.Client.Models.WantedNutrient>("nutrients", Nutrients);
             writer.WriteBoolValue("retired", Retired);
             writer.WriteStringValue("scale", Scale);
+            writer.WriteObjectValue<global::CalibrationApi.Client.Models.SeedRowOfPlan>("seedRow", SeedRow);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.Conditions>("sowingConditions", SowingConditions);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.RatioQuantity>("wantedPrecision", WantedPrecision);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.SpeedRange>("workingSpeeds", WorkingSpeeds);

@@ -15,6 +15,14 @@ namespace CalibrationApi.Client.Models
     {
         /// <summary>Stores additional data not described in the OpenAPI description found when deserializing. Can be used for serialization as well.</summary>
         public IDictionary<string, object> AdditionalData { get; set; }
+        /// <summary>Its nutrients, each as a share of its mass in a stated form; for a fertilizer.</summary>
+#if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
+#nullable enable
+        public List<global::CalibrationApi.Client.Models.ShareOfNutrient>? Analysis { get; set; }
+#nullable restore
+#else
+        public List<global::CalibrationApi.Client.Models.ShareOfNutrient> Analysis { get; set; }
+#endif
         /// <summary>Usual bulk density; a lot may have its own.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
@@ -48,6 +56,14 @@ namespace CalibrationApi.Client.Models
 #nullable restore
 #else
         public string Name { get; set; }
+#endif
+        /// <summary>Form of its nitrogen. When it is not stated, all nitrogen beside the seed counts as urea.</summary>
+#if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
+#nullable enable
+        public string? NitrogenForm { get; set; }
+#nullable restore
+#else
+        public string NitrogenForm { get; set; }
 #endif
         /// <summary>A remark in the owner&apos;s words.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
@@ -96,11 +112,13 @@ namespace CalibrationApi.Client.Models
         {
             return new Dictionary<string, Action<IParseNode>>
             {
+                { "analysis", n => { Analysis = n.GetCollectionOfObjectValues<global::CalibrationApi.Client.Models.ShareOfNutrient>(global::CalibrationApi.Client.Models.ShareOfNutrient.CreateFromDiscriminatorValue)?.AsList(); } },
                 { "bulkDensity", n => { BulkDensity = n.GetObjectValue<global::CalibrationApi.Client.Models.BulkDensityQuantity>(global::CalibrationApi.Client.Models.BulkDensityQuantity.CreateFromDiscriminatorValue); } },
                 { "createdAt", n => { CreatedAt = n.GetDateTimeOffsetValue(); } },
                 { "id", n => { Id = n.GetStringValue(); } },
                 { "material", n => { Material = n.GetStringValue(); } },
                 { "name", n => { Name = n.GetStringValue(); } },
+                { "nitrogenForm", n => { NitrogenForm = n.GetStringValue(); } },
                 { "note", n => { Note = n.GetStringValue(); } },
                 { "price", n => { Price = n.GetObjectValue<global::CalibrationApi.Client.Models.Price>(global::CalibrationApi.Client.Models.Price.CreateFromDiscriminatorValue); } },
                 { "retired", n => { Retired = n.GetBoolValue(); } },
@@ -115,11 +133,13 @@ namespace CalibrationApi.Client.Models
         public virtual void Serialize(ISerializationWriter writer)
         {
             if(ReferenceEquals(writer, null)) throw new ArgumentNullException(nameof(writer));
+            writer.WriteCollectionOfObjectValues<global::CalibrationApi.Client.Models.ShareOfNutrient>("analysis", Analysis);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.BulkDensityQuantity>("bulkDensity", BulkDensity);
             writer.WriteDateTimeOffsetValue("createdAt", CreatedAt);
             writer.WriteStringValue("id", Id);
             writer.WriteStringValue("material", Material);
             writer.WriteStringValue("name", Name);
+            writer.WriteStringValue("nitrogenForm", NitrogenForm);
             writer.WriteStringValue("note", Note);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.Price>("price", Price);
             writer.WriteBoolValue("retired", Retired);

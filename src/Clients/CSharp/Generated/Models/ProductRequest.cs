@@ -13,6 +13,14 @@ namespace CalibrationApi.Client.Models
     [global::System.CodeDom.Compiler.GeneratedCode("Kiota", "1.0.0")]
     public partial class ProductRequest : IParsable
     {
+        /// <summary>Its nutrients, each as a share of its mass in a stated form; for a fertilizer.</summary>
+#if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
+#nullable enable
+        public List<global::CalibrationApi.Client.Models.ShareOfNutrient>? Analysis { get; set; }
+#nullable restore
+#else
+        public List<global::CalibrationApi.Client.Models.ShareOfNutrient> Analysis { get; set; }
+#endif
         /// <summary>Usual bulk density; a lot may have its own. No default. Range: 10 to 10000 kg/m3.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
@@ -39,6 +47,8 @@ namespace CalibrationApi.Client.Models
 #else
         public string Name { get; set; }
 #endif
+        /// <summary>Form of its nitrogen. When it is not stated, all nitrogen beside the seed counts as urea.</summary>
+        public global::CalibrationApi.Client.Models.ProductRequest_nitrogenForm? NitrogenForm { get; set; }
         /// <summary>A remark in the owner&apos;s words.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
@@ -75,10 +85,12 @@ namespace CalibrationApi.Client.Models
         {
             return new Dictionary<string, Action<IParseNode>>
             {
+                { "analysis", n => { Analysis = n.GetCollectionOfObjectValues<global::CalibrationApi.Client.Models.ShareOfNutrient>(global::CalibrationApi.Client.Models.ShareOfNutrient.CreateFromDiscriminatorValue)?.AsList(); } },
                 { "bulkDensity", n => { BulkDensity = n.GetObjectValue<global::CalibrationApi.Client.Models.BulkDensityQuantity>(global::CalibrationApi.Client.Models.BulkDensityQuantity.CreateFromDiscriminatorValue); } },
                 { "id", n => { Id = n.GetStringValue(); } },
                 { "material", n => { Material = n.GetEnumValue<global::CalibrationApi.Client.Models.ProductRequest_material>(); } },
                 { "name", n => { Name = n.GetStringValue(); } },
+                { "nitrogenForm", n => { NitrogenForm = n.GetEnumValue<global::CalibrationApi.Client.Models.ProductRequest_nitrogenForm>(); } },
                 { "note", n => { Note = n.GetStringValue(); } },
                 { "price", n => { Price = n.GetObjectValue<global::CalibrationApi.Client.Models.Price>(global::CalibrationApi.Client.Models.Price.CreateFromDiscriminatorValue); } },
                 { "retired", n => { Retired = n.GetBoolValue(); } },
@@ -91,10 +103,12 @@ namespace CalibrationApi.Client.Models
         public virtual void Serialize(ISerializationWriter writer)
         {
             if(ReferenceEquals(writer, null)) throw new ArgumentNullException(nameof(writer));
+            writer.WriteCollectionOfObjectValues<global::CalibrationApi.Client.Models.ShareOfNutrient>("analysis", Analysis);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.BulkDensityQuantity>("bulkDensity", BulkDensity);
             writer.WriteStringValue("id", Id);
             writer.WriteEnumValue<global::CalibrationApi.Client.Models.ProductRequest_material>("material", Material);
             writer.WriteStringValue("name", Name);
+            writer.WriteEnumValue<global::CalibrationApi.Client.Models.ProductRequest_nitrogenForm>("nitrogenForm", NitrogenForm);
             writer.WriteStringValue("note", Note);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.Price>("price", Price);
             writer.WriteBoolValue("retired", Retired);

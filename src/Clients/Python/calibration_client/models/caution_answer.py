@@ -12,7 +12,7 @@ class CautionAnswer(AdditionalDataHolder, Parsable):
     # Stores additional data not described in the OpenAPI description found when deserializing. Can be used for serialization as well.
     additional_data: dict[str, Any] = field(default_factory=dict)
 
-    # Stable code. Known today: `manual-first`, `unexpected-start`, `rotating-parts`, `stored-pressure`, `product-dust`, `tank-entry`, `heavy-container`.
+    # Stable code. Known today: `manual-first`, `unexpected-start`, `rotating-parts`, `stored-pressure`, `product-dust`, `tank-entry`, `heavy-container`, `moving-machine`, `jacked-machine`, `local-guidance-first`, `limit-is-no-promise`, `spread-to-be-measured`, `soil-test-first`, `seed-row-has-its-own-limit`, `not-all-products-mix`, `treated-seed`.
     code: Optional[str] = None
     # A sentence that should be shown as it is.
     detail: Optional[str] = None

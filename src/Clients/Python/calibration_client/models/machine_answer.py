@@ -31,12 +31,18 @@ class MachineAnswer(AdditionalDataHolder, Parsable):
     name: Optional[str] = None
     # A remark in the owner's words.
     note: Optional[str] = None
+    # Its openers.
+    opener: Optional[str] = None
+    # Width over which an opener spreads seed and fertilizer, measured in the field; at most the row spacing.
+    opener_spread: Optional[LengthQuantity] = None
     # What a test disturbs on this machine and has to be put back, in the owner's words.
     restore_points: Optional[list[DisturbedPointOfPlan]] = None
     # No longer in use: takes no new evidence, and lists leave it out unless asked. Default false.
     retired: Optional[bool] = None
     # 1 when created, one more with each change.
     revision: Optional[int] = None
+    # Distance between two rows.
+    row_spacing: Optional[LengthQuantity] = None
     # Its tanks.
     tanks: Optional[list[TankOfMachine]] = None
     # Time zone by its IANA name, for example Europe/Vienna: days and months in answers are those of this zone. Default Etc/UTC.
@@ -79,9 +85,12 @@ class MachineAnswer(AdditionalDataHolder, Parsable):
             "meters": lambda n : setattr(self, 'meters', n.get_collection_of_object_values(MeterOfMachine)),
             "name": lambda n : setattr(self, 'name', n.get_str_value()),
             "note": lambda n : setattr(self, 'note', n.get_str_value()),
+            "opener": lambda n : setattr(self, 'opener', n.get_str_value()),
+            "openerSpread": lambda n : setattr(self, 'opener_spread', n.get_object_value(LengthQuantity)),
             "restorePoints": lambda n : setattr(self, 'restore_points', n.get_collection_of_object_values(DisturbedPointOfPlan)),
             "retired": lambda n : setattr(self, 'retired', n.get_bool_value()),
             "revision": lambda n : setattr(self, 'revision', n.get_int_value()),
+            "rowSpacing": lambda n : setattr(self, 'row_spacing', n.get_object_value(LengthQuantity)),
             "tanks": lambda n : setattr(self, 'tanks', n.get_collection_of_object_values(TankOfMachine)),
             "timeZone": lambda n : setattr(self, 'time_zone', n.get_str_value()),
             "updatedAt": lambda n : setattr(self, 'updated_at', n.get_datetime_value()),
@@ -103,9 +112,12 @@ class MachineAnswer(AdditionalDataHolder, Parsable):
         writer.write_collection_of_object_values("meters", self.meters)
         writer.write_str_value("name", self.name)
         writer.write_str_value("note", self.note)
+        writer.write_str_value("opener", self.opener)
+        writer.write_object_value("openerSpread", self.opener_spread)
         writer.write_collection_of_object_values("restorePoints", self.restore_points)
         writer.write_bool_value("retired", self.retired)
         writer.write_int_value("revision", self.revision)
+        writer.write_object_value("rowSpacing", self.row_spacing)
         writer.write_collection_of_object_values("tanks", self.tanks)
         writer.write_str_value("timeZone", self.time_zone)
         writer.write_datetime_value("updatedAt", self.updated_at)

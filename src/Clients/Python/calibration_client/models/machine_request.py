@@ -8,6 +8,7 @@ if TYPE_CHECKING:
     from .disturbed_point_of_plan import DisturbedPointOfPlan
     from .length_quantity import LengthQuantity
     from .machine_request_drive import MachineRequest_drive
+    from .machine_request_opener import MachineRequest_opener
     from .meter_of_machine import MeterOfMachine
     from .tank_of_machine import TankOfMachine
 
@@ -26,10 +27,16 @@ class MachineRequest(Parsable):
     name: Optional[str] = None
     # A remark in the owner's words.
     note: Optional[str] = None
+    # Its openers.
+    opener: Optional[MachineRequest_opener] = None
+    # Width over which an opener spreads seed and fertilizer, measured in the field; at most the row spacing. No default. Range: above 0 and up to 5 m.
+    opener_spread: Optional[LengthQuantity] = None
     # What a test disturbs on this machine and has to be put back, in the owner's words.
     restore_points: Optional[list[DisturbedPointOfPlan]] = None
     # No longer in use: takes no new evidence, and lists leave it out unless asked. Default false.
     retired: Optional[bool] = None
+    # Distance between two rows. No default. Range: above 0 and up to 5 m.
+    row_spacing: Optional[LengthQuantity] = None
     # Its tanks.
     tanks: Optional[list[TankOfMachine]] = None
     # Time zone by its IANA name, for example Europe/Vienna: days and months in answers are those of this zone. Default Etc/UTC.
@@ -56,12 +63,14 @@ class MachineRequest(Parsable):
         from .disturbed_point_of_plan import DisturbedPointOfPlan
         from .length_quantity import LengthQuantity
         from .machine_request_drive import MachineRequest_drive
+        from .machine_request_opener import MachineRequest_opener
         from .meter_of_machine import MeterOfMachine
         from .tank_of_machine import TankOfMachine
 
         from .disturbed_point_of_plan import DisturbedPointOfPlan
         from .length_quantity import LengthQuantity
         from .machine_request_drive import MachineRequest_drive
+        from .machine_request_opener import MachineRequest_opener
         from .meter_of_machine import MeterOfMachine
         from .tank_of_machine import TankOfMachine
 
@@ -71,8 +80,11 @@ class MachineRequest(Parsable):
             "meters": lambda n : setattr(self, 'meters', n.get_collection_of_object_values(MeterOfMachine)),
             "name": lambda n : setattr(self, 'name', n.get_str_value()),
             "note": lambda n : setattr(self, 'note', n.get_str_value()),
+            "opener": lambda n : setattr(self, 'opener', n.get_enum_value(MachineRequest_opener)),
+            "openerSpread": lambda n : setattr(self, 'opener_spread', n.get_object_value(LengthQuantity)),
             "restorePoints": lambda n : setattr(self, 'restore_points', n.get_collection_of_object_values(DisturbedPointOfPlan)),
             "retired": lambda n : setattr(self, 'retired', n.get_bool_value()),
+            "rowSpacing": lambda n : setattr(self, 'row_spacing', n.get_object_value(LengthQuantity)),
             "tanks": lambda n : setattr(self, 'tanks', n.get_collection_of_object_values(TankOfMachine)),
             "timeZone": lambda n : setattr(self, 'time_zone', n.get_str_value()),
             "workingWidth": lambda n : setattr(self, 'working_width', n.get_object_value(LengthQuantity)),
@@ -92,8 +104,11 @@ class MachineRequest(Parsable):
         writer.write_collection_of_object_values("meters", self.meters)
         writer.write_str_value("name", self.name)
         writer.write_str_value("note", self.note)
+        writer.write_enum_value("opener", self.opener)
+        writer.write_object_value("openerSpread", self.opener_spread)
         writer.write_collection_of_object_values("restorePoints", self.restore_points)
         writer.write_bool_value("retired", self.retired)
+        writer.write_object_value("rowSpacing", self.row_spacing)
         writer.write_collection_of_object_values("tanks", self.tanks)
         writer.write_str_value("timeZone", self.time_zone)
         writer.write_object_value("workingWidth", self.working_width)

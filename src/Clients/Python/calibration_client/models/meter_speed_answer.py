@@ -7,7 +7,9 @@ from typing import Any, Optional, TYPE_CHECKING, Union
 if TYPE_CHECKING:
     from .assumption_answer import AssumptionAnswer
     from .capacity_answer import CapacityAnswer
+    from .caution_answer import CautionAnswer
     from .element_answer import ElementAnswer
+    from .fan_answer import FanAnswer
     from .finding_answer import FindingAnswer
 
 @dataclass
@@ -20,12 +22,16 @@ class MeterSpeedAnswer(AdditionalDataHolder, Parsable):
 
     # Values used that the question did not state.
     assumptions: Optional[list[AssumptionAnswer]] = None
-    # Area worked in one hour at each ground speed.
+    # Field capacity at each ground speed.
     capacity: Optional[list[CapacityAnswer]] = None
+    # What can hurt somebody who sets the fan; empty without one.
+    cautions: Optional[list[CautionAnswer]] = None
     # The elements, best first.
     elements: Optional[list[ElementAnswer]] = None
     # Version of the engine that answered.
     engine_version: Optional[str] = None
+    # The air stream; absent when none was asked about.
+    fan: Optional[FanAnswer] = None
     # What was noticed.
     findings: Optional[list[FindingAnswer]] = None
     # The outcome in one or two sentences that can be shown as they are.
@@ -49,19 +55,25 @@ class MeterSpeedAnswer(AdditionalDataHolder, Parsable):
         """
         from .assumption_answer import AssumptionAnswer
         from .capacity_answer import CapacityAnswer
+        from .caution_answer import CautionAnswer
         from .element_answer import ElementAnswer
+        from .fan_answer import FanAnswer
         from .finding_answer import FindingAnswer
 
         from .assumption_answer import AssumptionAnswer
         from .capacity_answer import CapacityAnswer
+        from .caution_answer import CautionAnswer
         from .element_answer import ElementAnswer
+        from .fan_answer import FanAnswer
         from .finding_answer import FindingAnswer
 
         fields: dict[str, Callable[[Any], None]] = {
             "assumptions": lambda n : setattr(self, 'assumptions', n.get_collection_of_object_values(AssumptionAnswer)),
             "capacity": lambda n : setattr(self, 'capacity', n.get_collection_of_object_values(CapacityAnswer)),
+            "cautions": lambda n : setattr(self, 'cautions', n.get_collection_of_object_values(CautionAnswer)),
             "elements": lambda n : setattr(self, 'elements', n.get_collection_of_object_values(ElementAnswer)),
             "engineVersion": lambda n : setattr(self, 'engine_version', n.get_str_value()),
+            "fan": lambda n : setattr(self, 'fan', n.get_object_value(FanAnswer)),
             "findings": lambda n : setattr(self, 'findings', n.get_collection_of_object_values(FindingAnswer)),
             "headline": lambda n : setattr(self, 'headline', n.get_str_value()),
         }
@@ -77,8 +89,10 @@ class MeterSpeedAnswer(AdditionalDataHolder, Parsable):
             raise TypeError("writer cannot be null.")
         writer.write_collection_of_object_values("assumptions", self.assumptions)
         writer.write_collection_of_object_values("capacity", self.capacity)
+        writer.write_collection_of_object_values("cautions", self.cautions)
         writer.write_collection_of_object_values("elements", self.elements)
         writer.write_str_value("engineVersion", self.engine_version)
+        writer.write_object_value("fan", self.fan)
         writer.write_collection_of_object_values("findings", self.findings)
         writer.write_str_value("headline", self.headline)
         writer.write_additional_data_value(self.additional_data)

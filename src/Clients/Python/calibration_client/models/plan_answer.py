@@ -8,12 +8,15 @@ from typing import Any, Optional, TYPE_CHECKING, Union
 if TYPE_CHECKING:
     from .area_quantity import AreaQuantity
     from .conditions import Conditions
+    from .credited_nutrient import CreditedNutrient
     from .mass_quantity import MassQuantity
     from .meter_of_field_plan import MeterOfFieldPlan
     from .ratio_quantity import RatioQuantity
+    from .seed_row_of_plan import SeedRowOfPlan
     from .speed_quantity import SpeedQuantity
     from .speed_range import SpeedRange
     from .time_quantity import TimeQuantity
+    from .wanted_nutrient import WantedNutrient
 
 @dataclass
 class PlanAnswer(AdditionalDataHolder, Parsable):
@@ -29,6 +32,8 @@ class PlanAnswer(AdditionalDataHolder, Parsable):
     container: Optional[str] = None
     # When it was created (UTC).
     created_at: Optional[datetime.datetime] = None
+    # Share of the time spent working, for the area per hour. Default 70 %: from memory: ASAE D497 lists grain drills at 55 to 80 %, typically 70 %.
+    field_efficiency: Optional[RatioQuantity] = None
     # Planned ground speed.
     ground_speed: Optional[SpeedQuantity] = None
     # Id, a UUID of version 7.
@@ -45,12 +50,18 @@ class PlanAnswer(AdditionalDataHolder, Parsable):
     name: Optional[str] = None
     # A remark in the owner's words.
     note: Optional[str] = None
+    # Nutrients that are there already: applied earlier, or supplied by the soil.
+    nutrient_credits: Optional[list[CreditedNutrient]] = None
+    # Nutrients wanted on this field. Products of known analysis that have no rate of their own get it from here, at least cost.
+    nutrients: Optional[list[WantedNutrient]] = None
     # No longer in use: takes no new evidence, and lists leave it out unless asked. Default false.
     retired: Optional[bool] = None
     # 1 when created, one more with each change.
     revision: Optional[int] = None
     # Id of the scale that will weigh the catches.
     scale: Optional[str] = None
+    # The seed row of this field; with it, what is placed with the seed is compared with published limits.
+    seed_row: Optional[SeedRowOfPlan] = None
     # Conditions expected while seeding; tests under others get a finding.
     sowing_conditions: Optional[Conditions] = None
     # When it was changed last (UTC).
@@ -78,26 +89,33 @@ class PlanAnswer(AdditionalDataHolder, Parsable):
         """
         from .area_quantity import AreaQuantity
         from .conditions import Conditions
+        from .credited_nutrient import CreditedNutrient
         from .mass_quantity import MassQuantity
         from .meter_of_field_plan import MeterOfFieldPlan
         from .ratio_quantity import RatioQuantity
+        from .seed_row_of_plan import SeedRowOfPlan
         from .speed_quantity import SpeedQuantity
         from .speed_range import SpeedRange
         from .time_quantity import TimeQuantity
+        from .wanted_nutrient import WantedNutrient
 
         from .area_quantity import AreaQuantity
         from .conditions import Conditions
+        from .credited_nutrient import CreditedNutrient
         from .mass_quantity import MassQuantity
         from .meter_of_field_plan import MeterOfFieldPlan
         from .ratio_quantity import RatioQuantity
+        from .seed_row_of_plan import SeedRowOfPlan
         from .speed_quantity import SpeedQuantity
         from .speed_range import SpeedRange
         from .time_quantity import TimeQuantity
+        from .wanted_nutrient import WantedNutrient
 
         fields: dict[str, Callable[[Any], None]] = {
             "area": lambda n : setattr(self, 'area', n.get_object_value(AreaQuantity)),
             "container": lambda n : setattr(self, 'container', n.get_str_value()),
             "createdAt": lambda n : setattr(self, 'created_at', n.get_datetime_value()),
+            "fieldEfficiency": lambda n : setattr(self, 'field_efficiency', n.get_object_value(RatioQuantity)),
             "groundSpeed": lambda n : setattr(self, 'ground_speed', n.get_object_value(SpeedQuantity)),
             "id": lambda n : setattr(self, 'id', n.get_str_value()),
             "liftLimit": lambda n : setattr(self, 'lift_limit', n.get_object_value(MassQuantity)),
@@ -106,9 +124,12 @@ class PlanAnswer(AdditionalDataHolder, Parsable):
             "meters": lambda n : setattr(self, 'meters', n.get_collection_of_object_values(MeterOfFieldPlan)),
             "name": lambda n : setattr(self, 'name', n.get_str_value()),
             "note": lambda n : setattr(self, 'note', n.get_str_value()),
+            "nutrientCredits": lambda n : setattr(self, 'nutrient_credits', n.get_collection_of_object_values(CreditedNutrient)),
+            "nutrients": lambda n : setattr(self, 'nutrients', n.get_collection_of_object_values(WantedNutrient)),
             "retired": lambda n : setattr(self, 'retired', n.get_bool_value()),
             "revision": lambda n : setattr(self, 'revision', n.get_int_value()),
             "scale": lambda n : setattr(self, 'scale', n.get_str_value()),
+            "seedRow": lambda n : setattr(self, 'seed_row', n.get_object_value(SeedRowOfPlan)),
             "sowingConditions": lambda n : setattr(self, 'sowing_conditions', n.get_object_value(Conditions)),
             "updatedAt": lambda n : setattr(self, 'updated_at', n.get_datetime_value()),
             "wantedPrecision": lambda n : setattr(self, 'wanted_precision', n.get_object_value(RatioQuantity)),
@@ -127,6 +148,7 @@ class PlanAnswer(AdditionalDataHolder, Parsable):
         writer.write_object_value("area", self.area)
         writer.write_str_value("container", self.container)
         writer.write_datetime_value("createdAt", self.created_at)
+        writer.write_object_value("fieldEfficiency", self.field_efficiency)
         writer.write_object_value("groundSpeed", self.ground_speed)
         writer.write_str_value("id", self.id)
         writer.write_object_value("liftLimit", self.lift_limit)
@@ -135,9 +157,12 @@ class PlanAnswer(AdditionalDataHolder, Parsable):
         writer.write_collection_of_object_values("meters", self.meters)
         writer.write_str_value("name", self.name)
         writer.write_str_value("note", self.note)
+        writer.write_collection_of_object_values("nutrientCredits", self.nutrient_credits)
+        writer.write_collection_of_object_values("nutrients", self.nutrients)
         writer.write_bool_value("retired", self.retired)
         writer.write_int_value("revision", self.revision)
         writer.write_str_value("scale", self.scale)
+        writer.write_object_value("seedRow", self.seed_row)
         writer.write_object_value("sowingConditions", self.sowing_conditions)
         writer.write_datetime_value("updatedAt", self.updated_at)
         writer.write_object_value("wantedPrecision", self.wanted_precision)

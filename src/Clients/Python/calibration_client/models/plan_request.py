@@ -7,12 +7,15 @@ from typing import Any, Optional, TYPE_CHECKING, Union
 if TYPE_CHECKING:
     from .area_quantity import AreaQuantity
     from .conditions import Conditions
+    from .credited_nutrient import CreditedNutrient
     from .mass_quantity import MassQuantity
     from .meter_of_field_plan import MeterOfFieldPlan
     from .ratio_quantity import RatioQuantity
+    from .seed_row_of_plan import SeedRowOfPlan
     from .speed_quantity import SpeedQuantity
     from .speed_range import SpeedRange
     from .time_quantity import TimeQuantity
+    from .wanted_nutrient import WantedNutrient
 
 @dataclass
 class PlanRequest(Parsable):
@@ -23,6 +26,8 @@ class PlanRequest(Parsable):
     area: Optional[AreaQuantity] = None
     # Id of the container for the catches.
     container: Optional[str] = None
+    # Share of the time spent working, for the area per hour. Default 70 %: from memory: ASAE D497 lists grain drills at 55 to 80 %, typically 70 %. Range: above 0 and up to 100 %.
+    field_efficiency: Optional[RatioQuantity] = None
     # Planned ground speed. Range: above 0 and up to 100 km/h.
     ground_speed: Optional[SpeedQuantity] = None
     # The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default: the service makes one. May be repeated, unchanged, when replacing.
@@ -39,10 +44,16 @@ class PlanRequest(Parsable):
     name: Optional[str] = None
     # A remark in the owner's words.
     note: Optional[str] = None
+    # Nutrients that are there already: applied earlier, or supplied by the soil.
+    nutrient_credits: Optional[list[CreditedNutrient]] = None
+    # Nutrients wanted on this field. Products of known analysis that have no rate of their own get it from here, at least cost.
+    nutrients: Optional[list[WantedNutrient]] = None
     # No longer in use: takes no new evidence, and lists leave it out unless asked. Default false.
     retired: Optional[bool] = None
     # Id of the scale that will weigh the catches.
     scale: Optional[str] = None
+    # The seed row of this field; with it, what is placed with the seed is compared with published limits.
+    seed_row: Optional[SeedRowOfPlan] = None
     # Conditions expected while seeding; tests under others get a finding.
     sowing_conditions: Optional[Conditions] = None
     # Largest acceptable expanded uncertainty of a catch test. Default 3 %: default; judgement, no published source. Range: 0.1 to 50 %.
@@ -68,25 +79,32 @@ class PlanRequest(Parsable):
         """
         from .area_quantity import AreaQuantity
         from .conditions import Conditions
+        from .credited_nutrient import CreditedNutrient
         from .mass_quantity import MassQuantity
         from .meter_of_field_plan import MeterOfFieldPlan
         from .ratio_quantity import RatioQuantity
+        from .seed_row_of_plan import SeedRowOfPlan
         from .speed_quantity import SpeedQuantity
         from .speed_range import SpeedRange
         from .time_quantity import TimeQuantity
+        from .wanted_nutrient import WantedNutrient
 
         from .area_quantity import AreaQuantity
         from .conditions import Conditions
+        from .credited_nutrient import CreditedNutrient
         from .mass_quantity import MassQuantity
         from .meter_of_field_plan import MeterOfFieldPlan
         from .ratio_quantity import RatioQuantity
+        from .seed_row_of_plan import SeedRowOfPlan
         from .speed_quantity import SpeedQuantity
         from .speed_range import SpeedRange
         from .time_quantity import TimeQuantity
+        from .wanted_nutrient import WantedNutrient
 
         fields: dict[str, Callable[[Any], None]] = {
             "area": lambda n : setattr(self, 'area', n.get_object_value(AreaQuantity)),
             "container": lambda n : setattr(self, 'container', n.get_str_value()),
+            "fieldEfficiency": lambda n : setattr(self, 'field_efficiency', n.get_object_value(RatioQuantity)),
             "groundSpeed": lambda n : setattr(self, 'ground_speed', n.get_object_value(SpeedQuantity)),
             "id": lambda n : setattr(self, 'id', n.get_str_value()),
             "liftLimit": lambda n : setattr(self, 'lift_limit', n.get_object_value(MassQuantity)),
@@ -95,8 +113,11 @@ class PlanRequest(Parsable):
             "meters": lambda n : setattr(self, 'meters', n.get_collection_of_object_values(MeterOfFieldPlan)),
             "name": lambda n : setattr(self, 'name', n.get_str_value()),
             "note": lambda n : setattr(self, 'note', n.get_str_value()),
+            "nutrientCredits": lambda n : setattr(self, 'nutrient_credits', n.get_collection_of_object_values(CreditedNutrient)),
+            "nutrients": lambda n : setattr(self, 'nutrients', n.get_collection_of_object_values(WantedNutrient)),
             "retired": lambda n : setattr(self, 'retired', n.get_bool_value()),
             "scale": lambda n : setattr(self, 'scale', n.get_str_value()),
+            "seedRow": lambda n : setattr(self, 'seed_row', n.get_object_value(SeedRowOfPlan)),
             "sowingConditions": lambda n : setattr(self, 'sowing_conditions', n.get_object_value(Conditions)),
             "wantedPrecision": lambda n : setattr(self, 'wanted_precision', n.get_object_value(RatioQuantity)),
             "workingSpeeds": lambda n : setattr(self, 'working_speeds', n.get_object_value(SpeedRange)),
@@ -113,6 +134,7 @@ class PlanRequest(Parsable):
             raise TypeError("writer cannot be null.")
         writer.write_object_value("area", self.area)
         writer.write_str_value("container", self.container)
+        writer.write_object_value("fieldEfficiency", self.field_efficiency)
         writer.write_object_value("groundSpeed", self.ground_speed)
         writer.write_str_value("id", self.id)
         writer.write_object_value("liftLimit", self.lift_limit)
@@ -121,8 +143,11 @@ class PlanRequest(Parsable):
         writer.write_collection_of_object_values("meters", self.meters)
         writer.write_str_value("name", self.name)
         writer.write_str_value("note", self.note)
+        writer.write_collection_of_object_values("nutrientCredits", self.nutrient_credits)
+        writer.write_collection_of_object_values("nutrients", self.nutrients)
         writer.write_bool_value("retired", self.retired)
         writer.write_str_value("scale", self.scale)
+        writer.write_object_value("seedRow", self.seed_row)
         writer.write_object_value("sowingConditions", self.sowing_conditions)
         writer.write_object_value("wantedPrecision", self.wanted_precision)
         writer.write_object_value("workingSpeeds", self.working_speeds)

@@ -8,6 +8,7 @@ from typing import Any, Optional, TYPE_CHECKING, Union
 if TYPE_CHECKING:
     from .bulk_density_quantity import BulkDensityQuantity
     from .price import Price
+    from .share_of_nutrient import ShareOfNutrient
 
 @dataclass
 class ProductAnswer(AdditionalDataHolder, Parsable):
@@ -17,6 +18,8 @@ class ProductAnswer(AdditionalDataHolder, Parsable):
     # Stores additional data not described in the OpenAPI description found when deserializing. Can be used for serialization as well.
     additional_data: dict[str, Any] = field(default_factory=dict)
 
+    # Its nutrients, each as a share of its mass in a stated form; for a fertilizer.
+    analysis: Optional[list[ShareOfNutrient]] = None
     # Usual bulk density; a lot may have its own.
     bulk_density: Optional[BulkDensityQuantity] = None
     # When it was created (UTC).
@@ -27,6 +30,8 @@ class ProductAnswer(AdditionalDataHolder, Parsable):
     material: Optional[str] = None
     # What the owner calls it.
     name: Optional[str] = None
+    # Form of its nitrogen. When it is not stated, all nitrogen beside the seed counts as urea.
+    nitrogen_form: Optional[str] = None
     # A remark in the owner's words.
     note: Optional[str] = None
     # Price.
@@ -56,16 +61,20 @@ class ProductAnswer(AdditionalDataHolder, Parsable):
         """
         from .bulk_density_quantity import BulkDensityQuantity
         from .price import Price
+        from .share_of_nutrient import ShareOfNutrient
 
         from .bulk_density_quantity import BulkDensityQuantity
         from .price import Price
+        from .share_of_nutrient import ShareOfNutrient
 
         fields: dict[str, Callable[[Any], None]] = {
+            "analysis": lambda n : setattr(self, 'analysis', n.get_collection_of_object_values(ShareOfNutrient)),
             "bulkDensity": lambda n : setattr(self, 'bulk_density', n.get_object_value(BulkDensityQuantity)),
             "createdAt": lambda n : setattr(self, 'created_at', n.get_datetime_value()),
             "id": lambda n : setattr(self, 'id', n.get_str_value()),
             "material": lambda n : setattr(self, 'material', n.get_str_value()),
             "name": lambda n : setattr(self, 'name', n.get_str_value()),
+            "nitrogenForm": lambda n : setattr(self, 'nitrogen_form', n.get_str_value()),
             "note": lambda n : setattr(self, 'note', n.get_str_value()),
             "price": lambda n : setattr(self, 'price', n.get_object_value(Price)),
             "retired": lambda n : setattr(self, 'retired', n.get_bool_value()),
@@ -82,11 +91,13 @@ class ProductAnswer(AdditionalDataHolder, Parsable):
         """
         if writer is None:
             raise TypeError("writer cannot be null.")
+        writer.write_collection_of_object_values("analysis", self.analysis)
         writer.write_object_value("bulkDensity", self.bulk_density)
         writer.write_datetime_value("createdAt", self.created_at)
         writer.write_str_value("id", self.id)
         writer.write_str_value("material", self.material)
         writer.write_str_value("name", self.name)
+        writer.write_str_value("nitrogenForm", self.nitrogen_form)
         writer.write_str_value("note", self.note)
         writer.write_object_value("price", self.price)
         writer.write_bool_value("retired", self.retired)

@@ -2,6 +2,7 @@
 #pragma warning disable CS0618
 using CalibrationApi.Client.Models;
 using CalibrationApi.Client.V1.Plans.Item.CatchPlan;
+using CalibrationApi.Client.V1.Plans.Item.SetUp;
 using Microsoft.Kiota.Abstractions.Extensions;
 using Microsoft.Kiota.Abstractions.Serialization;
 using Microsoft.Kiota.Abstractions;
@@ -22,6 +23,11 @@ namespace CalibrationApi.Client.V1.Plans.Item
         public global::CalibrationApi.Client.V1.Plans.Item.CatchPlan.CatchPlanRequestBuilder CatchPlan
         {
             get => new global::CalibrationApi.Client.V1.Plans.Item.CatchPlan.CatchPlanRequestBuilder(PathParameters, RequestAdapter);
+        }
+        /// <summary>The setUp property</summary>
+        public global::CalibrationApi.Client.V1.Plans.Item.SetUp.SetUpRequestBuilder SetUp
+        {
+            get => new global::CalibrationApi.Client.V1.Plans.Item.SetUp.SetUpRequestBuilder(PathParameters, RequestAdapter);
         }
         /// <summary>
         /// Instantiates a new <see cref="global::CalibrationApi.Client.V1.Plans.Item.PlansItemRequestBuilder"/> and sets the default values.

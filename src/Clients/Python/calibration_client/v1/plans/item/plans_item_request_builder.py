@@ -19,6 +19,7 @@ if TYPE_CHECKING:
     from ....models.problem import Problem
     from .catch_plan.catch_plan_request_builder import CatchPlanRequestBuilder
     from .get_units_query_parameter_type import GetUnitsQueryParameterType
+    from .set_up.set_up_request_builder import SetUpRequestBuilder
 
 class PlansItemRequestBuilder(BaseRequestBuilder):
     """
@@ -139,6 +140,15 @@ class PlansItemRequestBuilder(BaseRequestBuilder):
         from .catch_plan.catch_plan_request_builder import CatchPlanRequestBuilder
 
         return CatchPlanRequestBuilder(self.request_adapter, self.path_parameters)
+    
+    @property
+    def set_up(self) -> SetUpRequestBuilder:
+        """
+        The setUp property
+        """
+        from .set_up.set_up_request_builder import SetUpRequestBuilder
+
+        return SetUpRequestBuilder(self.request_adapter, self.path_parameters)
     
     @dataclass
     class PlansItemRequestBuilderGetQueryParameters():

@@ -1,0 +1,6 @@
+from enum import Enum
+
+class CountPerMassQuantity_unit(str, Enum):
+    Kg = "/kg",
+    Lb = "/lb",
+

@@ -1,0 +1,10 @@
+from enum import Enum
+
+class ProductRequest_nitrogenForm(str, Enum):
+    Urea = "urea",
+    UreaAmmoniumNitrate = "urea-ammonium-nitrate",
+    AmmoniumSulfate = "ammonium-sulfate",
+    AmmoniumPhosphate = "ammonium-phosphate",
+    AmmoniumNitrate = "ammonium-nitrate",
+    Other = "other",
+

@@ -1,0 +1,6 @@
+from enum import Enum
+
+class RunOfSensor_direction(str, Enum):
+    There = "there",
+    Back = "back",
+

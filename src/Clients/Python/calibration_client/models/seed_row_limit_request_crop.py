@@ -1,0 +1,17 @@
+from enum import Enum
+
+class SeedRowLimitRequest_crop(str, Enum):
+    Wheat = "wheat",
+    Barley = "barley",
+    Oat = "oat",
+    Canola = "canola",
+    Corn = "corn",
+    Sunflower = "sunflower",
+    Soybean = "soybean",
+    DryBean = "dry-bean",
+    Flax = "flax",
+    Pea = "pea",
+    Lentil = "lentil",
+    Chickpea = "chickpea",
+    Other = "other",
+

@@ -1,0 +1,6 @@
+from enum import Enum
+
+class SeedRowLimitRequest_moisture(str, Enum):
+    Good = "good",
+    Dry = "dry",
+

@@ -1,0 +1,74 @@
+from __future__ import annotations
+from collections.abc import Callable
+from dataclasses import dataclass, field
+from kiota_abstractions.serialization import Parsable, ParseNode, SerializationWriter
+from typing import Any, Optional, TYPE_CHECKING, Union
+
+if TYPE_CHECKING:
+    from .seed_row_of_plan_crop import SeedRowOfPlan_crop
+    from .seed_row_of_plan_moisture import SeedRowOfPlan_moisture
+    from .seed_row_of_plan_region import SeedRowOfPlan_region
+    from .seed_row_of_plan_soil import SeedRowOfPlan_soil
+
+@dataclass
+class SeedRowOfPlan(Parsable):
+    """
+    What decides how much may be placed with the seed on a field; row spacing and opener are those of the machine.
+    """
+    # The crop.
+    crop: Optional[SeedRowOfPlan_crop] = None
+    # Moisture of the seedbed; in doubt `dry`.
+    moisture: Optional[SeedRowOfPlan_moisture] = None
+    # Where the field lies; without it limits of all regions are shown.
+    region: Optional[SeedRowOfPlan_region] = None
+    # Texture of the soil; the lightest one of the field.
+    soil: Optional[SeedRowOfPlan_soil] = None
+    
+    @staticmethod
+    def create_from_discriminator_value(parse_node: ParseNode) -> SeedRowOfPlan:
+        """
+        Creates a new instance of the appropriate class based on discriminator value
+        param parse_node: The parse node to use to read the discriminator value and create the object
+        Returns: SeedRowOfPlan
+        """
+        if parse_node is None:
+            raise TypeError("parse_node cannot be null.")
+        return SeedRowOfPlan()
+    
+    def get_field_deserializers(self,) -> dict[str, Callable[[ParseNode], None]]:
+        """
+        The deserialization information for the current model
+        Returns: dict[str, Callable[[ParseNode], None]]
+        """
+        from .seed_row_of_plan_crop import SeedRowOfPlan_crop
+        from .seed_row_of_plan_moisture import SeedRowOfPlan_moisture
+        from .seed_row_of_plan_region import SeedRowOfPlan_region
+        from .seed_row_of_plan_soil import SeedRowOfPlan_soil
+
+        from .seed_row_of_plan_crop import SeedRowOfPlan_crop
+        from .seed_row_of_plan_moisture import SeedRowOfPlan_moisture
+        from .seed_row_of_plan_region import SeedRowOfPlan_region
+        from .seed_row_of_plan_soil import SeedRowOfPlan_soil
+
+        fields: dict[str, Callable[[Any], None]] = {
+            "crop": lambda n : setattr(self, 'crop', n.get_enum_value(SeedRowOfPlan_crop)),
+            "moisture": lambda n : setattr(self, 'moisture', n.get_enum_value(SeedRowOfPlan_moisture)),
+            "region": lambda n : setattr(self, 'region', n.get_enum_value(SeedRowOfPlan_region)),
+            "soil": lambda n : setattr(self, 'soil', n.get_enum_value(SeedRowOfPlan_soil)),
+        }
+        return fields
+    
+    def serialize(self,writer: SerializationWriter) -> None:
+        """
+        Serializes information the current object
+        param writer: Serialization writer to use to serialize this model
+        Returns: None
+        """
+        if writer is None:
+            raise TypeError("writer cannot be null.")
+        writer.write_enum_value("crop", self.crop)
+        writer.write_enum_value("moisture", self.moisture)
+        writer.write_enum_value("region", self.region)
+        writer.write_enum_value("soil", self.soil)
+    
+

@@ -1,0 +1,69 @@
+from __future__ import annotations
+from collections.abc import Callable
+from dataclasses import dataclass, field
+from kiota_abstractions.serialization import AdditionalDataHolder, Parsable, ParseNode, SerializationWriter
+from typing import Any, Optional, TYPE_CHECKING, Union
+
+if TYPE_CHECKING:
+    from .count_per_area_quantity import CountPerAreaQuantity
+
+@dataclass
+class StandEstimate(AdditionalDataHolder, Parsable):
+    """
+    Plants per area with their interval.
+    """
+    # Stores additional data not described in the OpenAPI description found when deserializing. Can be used for serialization as well.
+    additional_data: dict[str, Any] = field(default_factory=dict)
+
+    # Probability that the interval covers the true value.
+    coverage_probability: Optional[float] = None
+    # The estimate.
+    estimate: Optional[CountPerAreaQuantity] = None
+    # Lower end of the interval.
+    lower: Optional[CountPerAreaQuantity] = None
+    # Upper end of the interval.
+    upper: Optional[CountPerAreaQuantity] = None
+    
+    @staticmethod
+    def create_from_discriminator_value(parse_node: ParseNode) -> StandEstimate:
+        """
+        Creates a new instance of the appropriate class based on discriminator value
+        param parse_node: The parse node to use to read the discriminator value and create the object
+        Returns: StandEstimate
+        """
+        if parse_node is None:
+            raise TypeError("parse_node cannot be null.")
+        return StandEstimate()
+    
+    def get_field_deserializers(self,) -> dict[str, Callable[[ParseNode], None]]:
+        """
+        The deserialization information for the current model
+        Returns: dict[str, Callable[[ParseNode], None]]
+        """
+        from .count_per_area_quantity import CountPerAreaQuantity
+
+        from .count_per_area_quantity import CountPerAreaQuantity
+
+        fields: dict[str, Callable[[Any], None]] = {
+            "coverageProbability": lambda n : setattr(self, 'coverage_probability', n.get_float_value()),
+            "estimate": lambda n : setattr(self, 'estimate', n.get_object_value(CountPerAreaQuantity)),
+            "lower": lambda n : setattr(self, 'lower', n.get_object_value(CountPerAreaQuantity)),
+            "upper": lambda n : setattr(self, 'upper', n.get_object_value(CountPerAreaQuantity)),
+        }
+        return fields
+    
+    def serialize(self,writer: SerializationWriter) -> None:
+        """
+        Serializes information the current object
+        param writer: Serialization writer to use to serialize this model
+        Returns: None
+        """
+        if writer is None:
+            raise TypeError("writer cannot be null.")
+        writer.write_float_value("coverageProbability", self.coverage_probability)
+        writer.write_object_value("estimate", self.estimate)
+        writer.write_object_value("lower", self.lower)
+        writer.write_object_value("upper", self.upper)
+        writer.write_additional_data_value(self.additional_data)
+    
+

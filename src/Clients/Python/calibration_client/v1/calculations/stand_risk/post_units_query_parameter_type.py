@@ -1,0 +1,7 @@
+from enum import Enum
+
+class PostUnitsQueryParameterType(str, Enum):
+    AsAsked = "as-asked",
+    Metric = "metric",
+    Us = "us",
+
