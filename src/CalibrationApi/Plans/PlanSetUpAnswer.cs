@@ -14,7 +14,7 @@ public sealed class PlanSetUpAnswer
     /// <summary>The outcome in a few sentences that can be shown as they are.</summary>
     public required string Headline { get; init; }
 
-    /// <summary>True when every meter has a rate and a mass per revolution, its element serves that rate at the planned ground speeds, no published limit for the seed row is exceeded, the nutrients are met, and nothing is open.</summary>
+    /// <summary>True when every meter has a rate and a mass per revolution, its element serves that rate at the planned ground speeds, what lies with the seed is within published limits, the nutrients are met, no lot asks for a test first, and nothing is open.</summary>
     public required bool NothingInTheWay { get; init; }
 
     /// <summary>The meters, in the order of the plan.</summary>

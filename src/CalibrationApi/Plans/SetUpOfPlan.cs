@@ -93,7 +93,8 @@ internal static class SetUpOfPlan
     // What harms the crop comes first.
     private static IEnumerable<string> Obstacles(MeterSetUpAnswer[] meters, PlannedField field, SeedRowLimitAnswer? seedRow)
     {
-        if (seedRow?.Verdict == Words.Of(Engine.SeedRowLimits.LimitVerdict.Above))
+        // Where no source has a number, somebody has to be asked before anything is placed with the seed.
+        if (seedRow is not null && seedRow.Verdict != Words.Of(Engine.SeedRowLimits.LimitVerdict.Within))
             yield return seedRow.Headline;
         foreach (var meter in meters.Where(meter => meter.MeterSpeed?.Elements.FirstOrDefault(element => element.Name == meter.Element) is { Fits: false }))
             yield return $"{meter.Meter}: {meter.MeterSpeed!.Findings.FirstOrDefault(finding => finding.Detail.StartsWith(meter.Element, StringComparison.Ordinal))?.Detail ?? meter.MeterSpeed.Headline}";

@@ -4824,7 +4824,7 @@ export interface components {
         PlanSetUpAnswer: {
             /** @description The outcome in a few sentences that can be shown as they are. */
             headline: string;
-            /** @description True when every meter has a rate and a mass per revolution, its element serves that rate at the planned ground speeds, no published limit for the seed row is exceeded, the nutrients are met, and nothing is open. */
+            /** @description True when every meter has a rate and a mass per revolution, its element serves that rate at the planned ground speeds, what lies with the seed is within published limits, the nutrients are met, no lot asks for a test first, and nothing is open. */
             nothingInTheWay: boolean;
             /** @description The meters, in the order of the plan. */
             meters: components["schemas"]["MeterSetUpAnswer"][];

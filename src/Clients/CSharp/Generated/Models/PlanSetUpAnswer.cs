@@ -47,7 +47,7 @@ namespace CalibrationApi.Client.Models
 #else
         public List<global::CalibrationApi.Client.Models.MeterSetUpAnswer> Meters { get; set; }
 #endif
-        /// <summary>True when every meter has a rate and a mass per revolution, its element serves that rate at the planned ground speeds, no published limit for the seed row is exceeded, the nutrients are met, and nothing is open.</summary>
+        /// <summary>True when every meter has a rate and a mass per revolution, its element serves that rate at the planned ground speeds, what lies with the seed is within published limits, the nutrients are met, no lot asks for a test first, and nothing is open.</summary>
         public bool? NothingInTheWay { get; set; }
         /// <summary>How the products supply the nutrients that are wanted; absent when the plan wants none.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER

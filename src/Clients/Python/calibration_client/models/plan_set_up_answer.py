@@ -27,7 +27,7 @@ class PlanSetUpAnswer(AdditionalDataHolder, Parsable):
     headline: Optional[str] = None
     # The meters, in the order of the plan.
     meters: Optional[list[MeterSetUpAnswer]] = None
-    # True when every meter has a rate and a mass per revolution, its element serves that rate at the planned ground speeds, no published limit for the seed row is exceeded, the nutrients are met, and nothing is open.
+    # True when every meter has a rate and a mass per revolution, its element serves that rate at the planned ground speeds, what lies with the seed is within published limits, the nutrients are met, no lot asks for a test first, and nothing is open.
     nothing_in_the_way: Optional[bool] = None
     # How the products supply the nutrients that are wanted; absent when the plan wants none.
     nutrients: Optional[ProductRateAnswer] = None
