@@ -6,7 +6,7 @@ namespace CalibrationApi.Architecture.Tests;
 public sealed partial class CapabilityDependenciesTests
 {
     // What every capability may use. They are no capabilities themselves, with the exceptions below.
-    private static readonly string[] Foundation = ["Access", "Batch", "Contract", "Http", "Limits", "Observability", "Quantities", "Records", "Settings", "Storing"];
+    private static readonly string[] Foundation = ["Access", "Batch", "Contract", "Http", "Limits", "Nutrients", "Observability", "Quantities", "Records", "Settings", "Storing"];
 
     // The demonstration and the list of everything that crosses the border know all capabilities by their nature.
     private static readonly string[] KnowEverything = ["Demo", "Http/ContractJson.cs"];
@@ -25,7 +25,14 @@ public sealed partial class CapabilityDependenciesTests
         ["Machines -> CatchTests"] = "A machine keeps what a test states of its controller.",
         ["Plans -> CatchPlans"] = "A kept plan is evaluated as a stated one.",
         ["Plans -> CatchTests"] = "A kept plan names conditions and starting values as a test does.",
-        ["Plans -> Containers"] = "A kept plan names a container.",
+        ["Plans -> Lots"] = "A kept plan names lots.",
+        ["Plans -> MeterSpeeds"] = "The set-up of a plan asks whether the meters reach its rates.",
+        ["Plans -> NewLots"] = "The set-up of a plan asks what another lot means.",
+        ["Plans -> ProductRates"] = "The rates of a plan follow from its nutrients.",
+        ["Plans -> Products"] = "A kept plan names products.",
+        ["Plans -> SeedingRates"] = "The rates of a plan follow from its stand.",
+        ["Plans -> SeedRowLimits"] = "The set-up of a plan asks what may lie with the seed.",
+        ["Plans -> VolumeChecks"] = "The set-up of a plan predicts a value by volume.",
         ["Plans -> Machines"] = "A kept plan names a machine.",
         ["ScaleChecks -> CatchTests"] = "A check finds the error that a test corrects.",
         ["ScaleChecks -> Scales"] = "A check is of a scale.",

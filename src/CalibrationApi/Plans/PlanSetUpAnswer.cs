@@ -88,12 +88,25 @@ public sealed class OpenPointOfPlan
     /// <summary>The member of the plan that it is about.</summary>
     public required string Pointer { get; init; }
 
-    /// <summary>Stable code, as in problems.</summary>
-    [KnownWords(typeof(Http.ErrorCode))]
-    public required string Code { get; init; }
+    /// <summary>What it is: a <c>missing-value</c> of the plan or of a record that it names, a <c>record-at-odds</c> with the plan by now, or a question that a calculation <c>refused</c>.</summary>
+    [KnownWords(typeof(OpenKind))]
+    public required string Kind { get; init; }
 
     /// <summary>What is missing or wrong, and what to do.</summary>
     public required string Detail { get; init; }
+}
+
+/// <summary>What keeps a part of a set-up open.</summary>
+internal enum OpenKind
+{
+    /// <summary>A value is missing.</summary>
+    MissingValue,
+
+    /// <summary>A record that the plan names was retired or changed since.</summary>
+    RecordAtOdds,
+
+    /// <summary>A calculation refused what plan and records say.</summary>
+    Refused,
 }
 
 /// <summary>Where a mass per revolution comes from.</summary>

@@ -48,7 +48,7 @@ internal static class SetUpOfPlan
             Meters = meters,
             Nutrients = field.Nutrients,
             SeedRow = seedRow,
-            Open = [.. open.Select(one => new OpenPointOfPlan { Pointer = one.Pointer!, Code = one.Code, Detail = one.Detail })],
+            Open = [.. open.Select(one => new OpenPointOfPlan { Pointer = one.Pointer!, Kind = Words.Of(KindOf(one.Code)), Detail = one.Detail })],
             Cautions = Cautions(meters, field, seedRow),
             EngineVersion = EngineVersion.Current,
         });
@@ -86,6 +86,13 @@ internal static class SetUpOfPlan
             Add(open, nameof(PlanRequest.SeedRow), error.Detail, error.Code);
         return answer;
     }
+
+    private static OpenKind KindOf(string code) => code switch
+    {
+        ErrorCode.ValueMissing => OpenKind.MissingValue,
+        ErrorCode.IdUnknown or ErrorCode.RecordRetired or ErrorCode.RecordsAtOdds or ErrorCode.MeterNotOnMachine or ErrorCode.ElementNotInMeter => OpenKind.RecordAtOdds,
+        _ => OpenKind.Refused,
+    };
 
     private static void Add(List<ProblemError> open, string member, string detail, string code = ErrorCode.ValueMissing) =>
         open.Add(new ProblemError { Pointer = RequestFilter.Pointer(member), Code = code, Detail = detail });

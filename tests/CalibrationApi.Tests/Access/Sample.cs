@@ -26,6 +26,7 @@ internal sealed record Sample(string Path, JsonNode? Body = null, string Media =
             .. Described("Container", "containers", _ => Farm.ContainerDraft, site => site.Farm.Container),
             .. Described("Plan", "plans", site => site.Plan, site => site.Ids["plans"]),
             Row("planCatchOfPlan", site => new($"/v1/plans/{site.Ids["plans"]}/catch-plan")),
+            Row("setUpOfPlan", site => new($"/v1/plans/{site.Ids["plans"]}/set-up")),
             Row("listValuesInForce", site => new($"/v1/machines/{site.Farm.Machine}/values-in-force")),
             Row("listHistory", _ => new("/v1/history")),
             Row("listCatchTests", _ => new("/v1/catch-tests")),

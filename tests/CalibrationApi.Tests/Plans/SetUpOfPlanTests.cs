@@ -96,7 +96,7 @@ public sealed class SetUpOfPlanTests(RecordService service) : IClassFixture<Reco
         var setUp = (await service.GetAsync($"/v1/plans/{plan}/set-up")).Expect(200).Body;
 
         Assert.False(setUp.Flag("/nothingInTheWay"));
-        Assert.Equal(("#/meters/0/lot", ErrorCode.ValueMissing), (setUp.Word("/open/0/pointer"), setUp.Word("/open/0/code")));
+        Assert.Equal(("#/meters/0/lot", "missing-value"), (setUp.Word("/open/0/pointer"), setUp.Word("/open/0/kind")));
         Assert.Contains(named, setUp.Word("/open/0/detail"), StringComparison.Ordinal);
         Assert.Equal(0.342, setUp.Number("/meters/0/values/0/value"));
         Assert.False(setUp.Has("/meters/0/rate"));
@@ -127,7 +127,7 @@ public sealed class SetUpOfPlanTests(RecordService service) : IClassFixture<Reco
 
         var setUp = (await service.GetAsync($"/v1/plans/{plan}/set-up")).Expect(200).Body;
 
-        Assert.Equal(("#/meters/0/startValue", ErrorCode.ValueMissing), (setUp.Word("/open/0/pointer"), setUp.Word("/open/0/code")));
+        Assert.Equal(("#/meters/0/startValue", "missing-value"), (setUp.Word("/open/0/pointer"), setUp.Word("/open/0/kind")));
         Assert.Contains("still open", setUp.Word("/headline"), StringComparison.Ordinal);
     }
 
@@ -224,6 +224,34 @@ public sealed class SetUpOfPlanTests(RecordService service) : IClassFixture<Reco
         Assert.False(before.Has("/meters/0/newLot"));
         Assert.Equal("test-now", after.Word("/meters/0/newLot/verdict"));
         Assert.False(after.Flag("/nothingInTheWay"));
+    }
+
+    [Fact]
+    public async Task SetUp_LotRetiredSince_IsOpenAndTheRestIsAnswered()
+    {
+        var farm = await Farm.CreateAsync(service);
+        await farm.AdoptAsync();
+        var lot = (await service.PostAsync("/v1/lots", Farm.LotDraft(farm.Product))).Expect(201);
+        var plan = await service.CreateAsync("/v1/plans", farm.PlanDraft.With("/meters/0/lot", lot.Id));
+        (await service.PutAsync($"/v1/lots/{lot.Id}", Farm.LotDraft(farm.Product).With("/retired", true), lot.ETag)).Expect(200);
+
+        var setUp = (await service.GetAsync($"/v1/plans/{plan}/set-up")).Expect(200).Body;
+
+        Assert.Equal(("#/meters/0/lot", "record-at-odds"), (setUp.Word("/open/0/pointer"), setUp.Word("/open/0/kind")));
+        Assert.True(setUp.Has("/meters/0/meterSpeed"));
+    }
+
+    [Fact]
+    public async Task SetUp_NoPublishedLimitForThePlace_LeadsTheHeadline()
+    {
+        var (farm, urea) = await WithFertilizerAsync();
+        var plan = await service.CreateAsync("/v1/plans", Nourished(farm, urea).With("/meters/1/withSeed", true)
+            .With("/seedRow", Draft.Json("""{ "crop": "barley", "soil": "medium", "moisture": "good", "region": "elsewhere" }""")));
+
+        var setUp = (await service.GetAsync($"/v1/plans/{plan}/set-up")).Expect(200).Body;
+
+        Assert.StartsWith("No published limit", setUp.Word("/headline"), StringComparison.Ordinal);
+        Assert.False(setUp.Flag("/nothingInTheWay"));
     }
 
     [Fact]

@@ -34,7 +34,7 @@ public sealed class EvaluateSeedRowLimitTests
         Assert.Equal(23, loads["urea-nitrogen"], 1e-9);
         Assert.Equal(20.8, loads["phosphate"], 1e-9);
         Assert.Equal(0, loads["potash"]);
-        Assert.Equal(0, loads["sulphur"]);
+        Assert.Equal(0, loads["sulfur"]);
     }
 
     // The limit is printed in lb/ac and stays so beside the answer's own unit.

@@ -151,3 +151,9 @@ public partial class VolumePerTimeQuantity
     /// <summary>Number and unit, as in the contract.</summary>
     public override string ToString() => Written.As(Value, Unit);
 }
+
+public partial class MassPerTimeQuantity
+{
+    /// <summary>Number and unit, as in the contract.</summary>
+    public override string ToString() => Written.As(Value, Unit);
+}

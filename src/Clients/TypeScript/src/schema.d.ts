@@ -3087,7 +3087,7 @@ export interface components {
         /** @description Something the engine noticed. */
         FindingAnswer: {
             /**
-             * @description Stable code. Known today: `change-detected`, `no-practical-change`, `within-tolerance`, `within-tolerance-not-shown`, `no-value-in-force`, `large-change`, `precision-not-reached`, `precision-out-of-reach`, `catches-scatter-more-than-expected`, `likely-mistake`, `cannot-be-told-apart`, `stray-catch`, `first-catch-low`, `trend-over-catches`, `additive-offset`, `small-catch`, `coarse-scale`, `load-beyond-class`, `scale-dominates`, `default-repeatability-used`, `catch-excluded`, `mixed-mass-units`, `entry-resolution-matters`, `outside-meter-window`, `near-meter-limit`, `container-nearly-full`, `bounds-cross`, `wide-speed-range`, `outside-measured-speeds`, `stops-close-together`, `conditions-differ`, `varies-from-day-to-day`, `scale-check-overdue`, `scale-check-failed`, `scale-check-failed-later`, `scale-check-changed`, `value-in-force-changed`, `basis-superseded`, `other-lot`, `adopted-otherwise`, `density-unlike-reference`, `published-density-only`, `weighings-scatter`, `small-volume`, `other-bushel`, `test-weight-settled`, `more-than-the-element-holds`, `fill-unlike-expected`, `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`, `fan-limit-not-checked`, `distance-changed`, `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`, `runs-scatter-more-than-expected`, `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`, `wheel-slips`, `width-differs`, `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-off-mean`, `large-correction`, `circumference-from-diameter`, `skid-counted-twice`, `above-published-limit`, `no-published-limit`, `nutrient-without-limit`, `sources-disagree`, `region-not-stated`, `nitrogen-form-not-stated`, `between-published-limits`, `limit-reduced`, `spread-unusual`, `nutrient-without-source`, `credits-above-target`, `most-rate-binds`, `least-rate-binds`, `targets-conflict`, `large-surplus`, `unusual-product-rate`, `element-or-oxide`, `shortcut-reads-high`, `stated-rate-differs`, `small-sample`, `kernel-mass-unusual`, `germination-low`, `emergence-unusual`, `seeds-above-published`, `density-unknown`, `density-differs`, `densities-far-apart`, `treatment-changed`, `nothing-changed`, `germination-changed`, `rate-not-recomputed`, `sample-area-miscalled`, `divide-by-ten-shortcut`, `stated-stand-differs`, `no-plants-found`, `single-count`, `few-counts`, `more-counts-needed`, `strongly-clumped`, `counts-in-same-row`, `more-plants-than-seeds`, `prior-outweighs-counts`, `stand-below-minimum`, `stand-at-risk`, `rate-above-maximum`, `probability-out-of-reach`, `season-spread-missing`, `unusual-share-of-seeds`.
+             * @description Stable code. Known today: `change-detected`, `no-practical-change`, `within-tolerance`, `within-tolerance-not-shown`, `no-value-in-force`, `large-change`, `precision-not-reached`, `precision-out-of-reach`, `catches-scatter-more-than-expected`, `likely-mistake`, `cannot-be-told-apart`, `stray-catch`, `first-catch-low`, `trend-over-catches`, `additive-offset`, `small-catch`, `coarse-scale`, `load-beyond-class`, `scale-dominates`, `default-repeatability-used`, `catch-excluded`, `mixed-mass-units`, `entry-resolution-matters`, `outside-meter-window`, `near-meter-limit`, `container-nearly-full`, `bounds-cross`, `wide-speed-range`, `outside-measured-speeds`, `stops-close-together`, `conditions-differ`, `varies-from-day-to-day`, `scale-check-overdue`, `scale-check-failed`, `scale-check-failed-later`, `scale-check-changed`, `value-in-force-changed`, `basis-superseded`, `other-lot`, `adopted-otherwise`, `above-published-limit`, `no-published-limit`, `nutrient-without-limit`, `sources-disagree`, `region-not-stated`, `nitrogen-form-not-stated`, `between-published-limits`, `limit-reduced`, `spread-unusual`, `nutrient-without-source`, `credits-above-target`, `most-rate-binds`, `least-rate-binds`, `targets-conflict`, `large-surplus`, `unusual-product-rate`, `element-or-oxide`, `shortcut-reads-high`, `stated-rate-differs`, `small-sample`, `kernel-mass-unusual`, `germination-low`, `emergence-unusual`, `seeds-above-published`, `density-unknown`, `density-differs`, `densities-far-apart`, `treatment-changed`, `nothing-changed`, `germination-changed`, `rate-not-recomputed`, `sample-area-miscalled`, `divide-by-ten-shortcut`, `stated-stand-differs`, `no-plants-found`, `single-count`, `few-counts`, `more-counts-needed`, `strongly-clumped`, `counts-in-same-row`, `more-plants-than-seeds`, `prior-outweighs-counts`, `stand-below-minimum`, `stand-at-risk`, `rate-above-maximum`, `probability-out-of-reach`, `season-spread-missing`, `unusual-share-of-seeds`, `density-unlike-reference`, `published-density-only`, `weighings-scatter`, `small-volume`, `other-bushel`, `test-weight-settled`, `more-than-the-element-holds`, `fill-unlike-expected`, `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`, `fan-limit-not-checked`, `distance-changed`, `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`, `runs-scatter-more-than-expected`, `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`, `wheel-slips`, `width-differs`, `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-off-mean`, `large-correction`, `circumference-from-diameter`, `skid-counted-twice`.
              * @example change-detected
              * @example no-practical-change
              * @example within-tolerance
@@ -3128,37 +3128,6 @@ export interface components {
              * @example basis-superseded
              * @example other-lot
              * @example adopted-otherwise
-             * @example density-unlike-reference
-             * @example published-density-only
-             * @example weighings-scatter
-             * @example small-volume
-             * @example other-bushel
-             * @example test-weight-settled
-             * @example more-than-the-element-holds
-             * @example fill-unlike-expected
-             * @example unusual-field-efficiency
-             * @example outside-fan-window
-             * @example near-fan-limit
-             * @example no-common-fan-window
-             * @example fan-limit-not-checked
-             * @example distance-changed
-             * @example large-distance-change
-             * @example more-runs-needed
-             * @example runs-out-of-reach
-             * @example runs-scatter-more-than-expected
-             * @example directions-differ
-             * @example short-course
-             * @example one-run-only
-             * @example tape-dominates
-             * @example wheel-slips
-             * @example width-differs
-             * @example rate-implausible
-             * @example rate-off-target
-             * @example rate-not-shown
-             * @example outlet-off-mean
-             * @example large-correction
-             * @example circumference-from-diameter
-             * @example skid-counted-twice
              * @example above-published-limit
              * @example no-published-limit
              * @example nutrient-without-limit
@@ -3207,6 +3176,37 @@ export interface components {
              * @example probability-out-of-reach
              * @example season-spread-missing
              * @example unusual-share-of-seeds
+             * @example density-unlike-reference
+             * @example published-density-only
+             * @example weighings-scatter
+             * @example small-volume
+             * @example other-bushel
+             * @example test-weight-settled
+             * @example more-than-the-element-holds
+             * @example fill-unlike-expected
+             * @example unusual-field-efficiency
+             * @example outside-fan-window
+             * @example near-fan-limit
+             * @example no-common-fan-window
+             * @example fan-limit-not-checked
+             * @example distance-changed
+             * @example large-distance-change
+             * @example more-runs-needed
+             * @example runs-out-of-reach
+             * @example runs-scatter-more-than-expected
+             * @example directions-differ
+             * @example short-course
+             * @example one-run-only
+             * @example tape-dominates
+             * @example wheel-slips
+             * @example width-differs
+             * @example rate-implausible
+             * @example rate-off-target
+             * @example rate-not-shown
+             * @example outlet-off-mean
+             * @example large-correction
+             * @example circumference-from-diameter
+             * @example skid-counted-twice
              */
             code: string;
             /**
@@ -3599,7 +3599,7 @@ export interface components {
         /** @description A reason for when to test. */
         LotReason: {
             /**
-             * @description Stable code. Known today: `change-detected`, `no-practical-change`, `within-tolerance`, `within-tolerance-not-shown`, `no-value-in-force`, `large-change`, `precision-not-reached`, `precision-out-of-reach`, `catches-scatter-more-than-expected`, `likely-mistake`, `cannot-be-told-apart`, `stray-catch`, `first-catch-low`, `trend-over-catches`, `additive-offset`, `small-catch`, `coarse-scale`, `load-beyond-class`, `scale-dominates`, `default-repeatability-used`, `catch-excluded`, `mixed-mass-units`, `entry-resolution-matters`, `outside-meter-window`, `near-meter-limit`, `container-nearly-full`, `bounds-cross`, `wide-speed-range`, `outside-measured-speeds`, `stops-close-together`, `conditions-differ`, `varies-from-day-to-day`, `scale-check-overdue`, `scale-check-failed`, `scale-check-failed-later`, `scale-check-changed`, `value-in-force-changed`, `basis-superseded`, `other-lot`, `adopted-otherwise`, `density-unlike-reference`, `published-density-only`, `weighings-scatter`, `small-volume`, `other-bushel`, `test-weight-settled`, `more-than-the-element-holds`, `fill-unlike-expected`, `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`, `fan-limit-not-checked`, `distance-changed`, `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`, `runs-scatter-more-than-expected`, `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`, `wheel-slips`, `width-differs`, `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-off-mean`, `large-correction`, `circumference-from-diameter`, `skid-counted-twice`, `above-published-limit`, `no-published-limit`, `nutrient-without-limit`, `sources-disagree`, `region-not-stated`, `nitrogen-form-not-stated`, `between-published-limits`, `limit-reduced`, `spread-unusual`, `nutrient-without-source`, `credits-above-target`, `most-rate-binds`, `least-rate-binds`, `targets-conflict`, `large-surplus`, `unusual-product-rate`, `element-or-oxide`, `shortcut-reads-high`, `stated-rate-differs`, `small-sample`, `kernel-mass-unusual`, `germination-low`, `emergence-unusual`, `seeds-above-published`, `density-unknown`, `density-differs`, `densities-far-apart`, `treatment-changed`, `nothing-changed`, `germination-changed`, `rate-not-recomputed`, `sample-area-miscalled`, `divide-by-ten-shortcut`, `stated-stand-differs`, `no-plants-found`, `single-count`, `few-counts`, `more-counts-needed`, `strongly-clumped`, `counts-in-same-row`, `more-plants-than-seeds`, `prior-outweighs-counts`, `stand-below-minimum`, `stand-at-risk`, `rate-above-maximum`, `probability-out-of-reach`, `season-spread-missing`, `unusual-share-of-seeds`.
+             * @description Stable code. Known today: `change-detected`, `no-practical-change`, `within-tolerance`, `within-tolerance-not-shown`, `no-value-in-force`, `large-change`, `precision-not-reached`, `precision-out-of-reach`, `catches-scatter-more-than-expected`, `likely-mistake`, `cannot-be-told-apart`, `stray-catch`, `first-catch-low`, `trend-over-catches`, `additive-offset`, `small-catch`, `coarse-scale`, `load-beyond-class`, `scale-dominates`, `default-repeatability-used`, `catch-excluded`, `mixed-mass-units`, `entry-resolution-matters`, `outside-meter-window`, `near-meter-limit`, `container-nearly-full`, `bounds-cross`, `wide-speed-range`, `outside-measured-speeds`, `stops-close-together`, `conditions-differ`, `varies-from-day-to-day`, `scale-check-overdue`, `scale-check-failed`, `scale-check-failed-later`, `scale-check-changed`, `value-in-force-changed`, `basis-superseded`, `other-lot`, `adopted-otherwise`, `above-published-limit`, `no-published-limit`, `nutrient-without-limit`, `sources-disagree`, `region-not-stated`, `nitrogen-form-not-stated`, `between-published-limits`, `limit-reduced`, `spread-unusual`, `nutrient-without-source`, `credits-above-target`, `most-rate-binds`, `least-rate-binds`, `targets-conflict`, `large-surplus`, `unusual-product-rate`, `element-or-oxide`, `shortcut-reads-high`, `stated-rate-differs`, `small-sample`, `kernel-mass-unusual`, `germination-low`, `emergence-unusual`, `seeds-above-published`, `density-unknown`, `density-differs`, `densities-far-apart`, `treatment-changed`, `nothing-changed`, `germination-changed`, `rate-not-recomputed`, `sample-area-miscalled`, `divide-by-ten-shortcut`, `stated-stand-differs`, `no-plants-found`, `single-count`, `few-counts`, `more-counts-needed`, `strongly-clumped`, `counts-in-same-row`, `more-plants-than-seeds`, `prior-outweighs-counts`, `stand-below-minimum`, `stand-at-risk`, `rate-above-maximum`, `probability-out-of-reach`, `season-spread-missing`, `unusual-share-of-seeds`, `density-unlike-reference`, `published-density-only`, `weighings-scatter`, `small-volume`, `other-bushel`, `test-weight-settled`, `more-than-the-element-holds`, `fill-unlike-expected`, `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`, `fan-limit-not-checked`, `distance-changed`, `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`, `runs-scatter-more-than-expected`, `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`, `wheel-slips`, `width-differs`, `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-off-mean`, `large-correction`, `circumference-from-diameter`, `skid-counted-twice`.
              * @example change-detected
              * @example no-practical-change
              * @example within-tolerance
@@ -3640,37 +3640,6 @@ export interface components {
              * @example basis-superseded
              * @example other-lot
              * @example adopted-otherwise
-             * @example density-unlike-reference
-             * @example published-density-only
-             * @example weighings-scatter
-             * @example small-volume
-             * @example other-bushel
-             * @example test-weight-settled
-             * @example more-than-the-element-holds
-             * @example fill-unlike-expected
-             * @example unusual-field-efficiency
-             * @example outside-fan-window
-             * @example near-fan-limit
-             * @example no-common-fan-window
-             * @example fan-limit-not-checked
-             * @example distance-changed
-             * @example large-distance-change
-             * @example more-runs-needed
-             * @example runs-out-of-reach
-             * @example runs-scatter-more-than-expected
-             * @example directions-differ
-             * @example short-course
-             * @example one-run-only
-             * @example tape-dominates
-             * @example wheel-slips
-             * @example width-differs
-             * @example rate-implausible
-             * @example rate-off-target
-             * @example rate-not-shown
-             * @example outlet-off-mean
-             * @example large-correction
-             * @example circumference-from-diameter
-             * @example skid-counted-twice
              * @example above-published-limit
              * @example no-published-limit
              * @example nutrient-without-limit
@@ -3719,6 +3688,37 @@ export interface components {
              * @example probability-out-of-reach
              * @example season-spread-missing
              * @example unusual-share-of-seeds
+             * @example density-unlike-reference
+             * @example published-density-only
+             * @example weighings-scatter
+             * @example small-volume
+             * @example other-bushel
+             * @example test-weight-settled
+             * @example more-than-the-element-holds
+             * @example fill-unlike-expected
+             * @example unusual-field-efficiency
+             * @example outside-fan-window
+             * @example near-fan-limit
+             * @example no-common-fan-window
+             * @example fan-limit-not-checked
+             * @example distance-changed
+             * @example large-distance-change
+             * @example more-runs-needed
+             * @example runs-out-of-reach
+             * @example runs-scatter-more-than-expected
+             * @example directions-differ
+             * @example short-course
+             * @example one-run-only
+             * @example tape-dominates
+             * @example wheel-slips
+             * @example width-differs
+             * @example rate-implausible
+             * @example rate-off-target
+             * @example rate-not-shown
+             * @example outlet-off-mean
+             * @example large-correction
+             * @example circumference-from-diameter
+             * @example skid-counted-twice
              */
             code: string;
             /** @description A sentence that can be shown as it is. */
@@ -4586,66 +4586,12 @@ export interface components {
             /** @description The member of the plan that it is about. */
             pointer: string;
             /**
-             * @description Stable code, as in problems. Known today: `json-broken`, `type-wrong`, `member-unknown`, `member-duplicate`, `member-missing`, `unit-missing`, `unit-unknown`, `unit-wrong-dimension`, `unit-ambiguous`, `number-out-of-range`, `number-ambiguous`, `rows-apart`, `text-too-long`, `text-wrong`, `word-unknown`, `too-few`, `too-many`, `net-negative`, `tare-above-gross`, `revolutions-not-positive`, `catches-all-excluded`, `density-missing`, `settings-at-odds`, `not-found`, `method-not-allowed`, `not-acceptable`, `media-type-unsupported`, `body-too-large`, `body-too-slow`, `encoding-unsupported`, `rate-exceeded`, `service-busy`, `request-broken`, `line-too-long`, `element-not-in-meter`, `meter-not-on-machine`, `id-unknown`, `id-taken`, `cursor-invalid`, `time-wrong`, `record-retired`, `records-at-odds`, `value-missing`, `already-superseded`, `precondition-required`, `precondition-failed`, `idempotency-key-reused`, `idempotency-in-flight`, `key-missing`, `key-invalid`, `key-expired`, `key-revoked`, `workspace-retired`, `scope-missing`, `credentials-broken`, `storage-unavailable`, `internal-error`.
-             * @example json-broken
-             * @example type-wrong
-             * @example member-unknown
-             * @example member-duplicate
-             * @example member-missing
-             * @example unit-missing
-             * @example unit-unknown
-             * @example unit-wrong-dimension
-             * @example unit-ambiguous
-             * @example number-out-of-range
-             * @example number-ambiguous
-             * @example rows-apart
-             * @example text-too-long
-             * @example text-wrong
-             * @example word-unknown
-             * @example too-few
-             * @example too-many
-             * @example net-negative
-             * @example tare-above-gross
-             * @example revolutions-not-positive
-             * @example catches-all-excluded
-             * @example density-missing
-             * @example settings-at-odds
-             * @example not-found
-             * @example method-not-allowed
-             * @example not-acceptable
-             * @example media-type-unsupported
-             * @example body-too-large
-             * @example body-too-slow
-             * @example encoding-unsupported
-             * @example rate-exceeded
-             * @example service-busy
-             * @example request-broken
-             * @example line-too-long
-             * @example element-not-in-meter
-             * @example meter-not-on-machine
-             * @example id-unknown
-             * @example id-taken
-             * @example cursor-invalid
-             * @example time-wrong
-             * @example record-retired
-             * @example records-at-odds
-             * @example value-missing
-             * @example already-superseded
-             * @example precondition-required
-             * @example precondition-failed
-             * @example idempotency-key-reused
-             * @example idempotency-in-flight
-             * @example key-missing
-             * @example key-invalid
-             * @example key-expired
-             * @example key-revoked
-             * @example workspace-retired
-             * @example scope-missing
-             * @example credentials-broken
-             * @example storage-unavailable
-             * @example internal-error
+             * @description What it is: a `missing-value` of the plan or of a record that it names, a `record-at-odds` with the plan by now, or a question that a calculation `refused`.
+             * @example missing-value
+             * @example record-at-odds
+             * @example refused
              */
-            code: string;
+            kind: string;
             /** @description What is missing or wrong, and what to do. */
             detail: string;
         };
@@ -5326,7 +5272,7 @@ export interface components {
         /** @description A reason for a verdict. */
         ReasonAnswer: {
             /**
-             * @description Stable code. Known today: `change-detected`, `no-practical-change`, `within-tolerance`, `within-tolerance-not-shown`, `no-value-in-force`, `large-change`, `precision-not-reached`, `precision-out-of-reach`, `catches-scatter-more-than-expected`, `likely-mistake`, `cannot-be-told-apart`, `stray-catch`, `first-catch-low`, `trend-over-catches`, `additive-offset`, `small-catch`, `coarse-scale`, `load-beyond-class`, `scale-dominates`, `default-repeatability-used`, `catch-excluded`, `mixed-mass-units`, `entry-resolution-matters`, `outside-meter-window`, `near-meter-limit`, `container-nearly-full`, `bounds-cross`, `wide-speed-range`, `outside-measured-speeds`, `stops-close-together`, `conditions-differ`, `varies-from-day-to-day`, `scale-check-overdue`, `scale-check-failed`, `scale-check-failed-later`, `scale-check-changed`, `value-in-force-changed`, `basis-superseded`, `other-lot`, `adopted-otherwise`, `density-unlike-reference`, `published-density-only`, `weighings-scatter`, `small-volume`, `other-bushel`, `test-weight-settled`, `more-than-the-element-holds`, `fill-unlike-expected`, `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`, `fan-limit-not-checked`, `distance-changed`, `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`, `runs-scatter-more-than-expected`, `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`, `wheel-slips`, `width-differs`, `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-off-mean`, `large-correction`, `circumference-from-diameter`, `skid-counted-twice`, `above-published-limit`, `no-published-limit`, `nutrient-without-limit`, `sources-disagree`, `region-not-stated`, `nitrogen-form-not-stated`, `between-published-limits`, `limit-reduced`, `spread-unusual`, `nutrient-without-source`, `credits-above-target`, `most-rate-binds`, `least-rate-binds`, `targets-conflict`, `large-surplus`, `unusual-product-rate`, `element-or-oxide`, `shortcut-reads-high`, `stated-rate-differs`, `small-sample`, `kernel-mass-unusual`, `germination-low`, `emergence-unusual`, `seeds-above-published`, `density-unknown`, `density-differs`, `densities-far-apart`, `treatment-changed`, `nothing-changed`, `germination-changed`, `rate-not-recomputed`, `sample-area-miscalled`, `divide-by-ten-shortcut`, `stated-stand-differs`, `no-plants-found`, `single-count`, `few-counts`, `more-counts-needed`, `strongly-clumped`, `counts-in-same-row`, `more-plants-than-seeds`, `prior-outweighs-counts`, `stand-below-minimum`, `stand-at-risk`, `rate-above-maximum`, `probability-out-of-reach`, `season-spread-missing`, `unusual-share-of-seeds`.
+             * @description Stable code. Known today: `change-detected`, `no-practical-change`, `within-tolerance`, `within-tolerance-not-shown`, `no-value-in-force`, `large-change`, `precision-not-reached`, `precision-out-of-reach`, `catches-scatter-more-than-expected`, `likely-mistake`, `cannot-be-told-apart`, `stray-catch`, `first-catch-low`, `trend-over-catches`, `additive-offset`, `small-catch`, `coarse-scale`, `load-beyond-class`, `scale-dominates`, `default-repeatability-used`, `catch-excluded`, `mixed-mass-units`, `entry-resolution-matters`, `outside-meter-window`, `near-meter-limit`, `container-nearly-full`, `bounds-cross`, `wide-speed-range`, `outside-measured-speeds`, `stops-close-together`, `conditions-differ`, `varies-from-day-to-day`, `scale-check-overdue`, `scale-check-failed`, `scale-check-failed-later`, `scale-check-changed`, `value-in-force-changed`, `basis-superseded`, `other-lot`, `adopted-otherwise`, `above-published-limit`, `no-published-limit`, `nutrient-without-limit`, `sources-disagree`, `region-not-stated`, `nitrogen-form-not-stated`, `between-published-limits`, `limit-reduced`, `spread-unusual`, `nutrient-without-source`, `credits-above-target`, `most-rate-binds`, `least-rate-binds`, `targets-conflict`, `large-surplus`, `unusual-product-rate`, `element-or-oxide`, `shortcut-reads-high`, `stated-rate-differs`, `small-sample`, `kernel-mass-unusual`, `germination-low`, `emergence-unusual`, `seeds-above-published`, `density-unknown`, `density-differs`, `densities-far-apart`, `treatment-changed`, `nothing-changed`, `germination-changed`, `rate-not-recomputed`, `sample-area-miscalled`, `divide-by-ten-shortcut`, `stated-stand-differs`, `no-plants-found`, `single-count`, `few-counts`, `more-counts-needed`, `strongly-clumped`, `counts-in-same-row`, `more-plants-than-seeds`, `prior-outweighs-counts`, `stand-below-minimum`, `stand-at-risk`, `rate-above-maximum`, `probability-out-of-reach`, `season-spread-missing`, `unusual-share-of-seeds`, `density-unlike-reference`, `published-density-only`, `weighings-scatter`, `small-volume`, `other-bushel`, `test-weight-settled`, `more-than-the-element-holds`, `fill-unlike-expected`, `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`, `fan-limit-not-checked`, `distance-changed`, `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`, `runs-scatter-more-than-expected`, `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`, `wheel-slips`, `width-differs`, `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-off-mean`, `large-correction`, `circumference-from-diameter`, `skid-counted-twice`.
              * @example change-detected
              * @example no-practical-change
              * @example within-tolerance
@@ -5367,37 +5313,6 @@ export interface components {
              * @example basis-superseded
              * @example other-lot
              * @example adopted-otherwise
-             * @example density-unlike-reference
-             * @example published-density-only
-             * @example weighings-scatter
-             * @example small-volume
-             * @example other-bushel
-             * @example test-weight-settled
-             * @example more-than-the-element-holds
-             * @example fill-unlike-expected
-             * @example unusual-field-efficiency
-             * @example outside-fan-window
-             * @example near-fan-limit
-             * @example no-common-fan-window
-             * @example fan-limit-not-checked
-             * @example distance-changed
-             * @example large-distance-change
-             * @example more-runs-needed
-             * @example runs-out-of-reach
-             * @example runs-scatter-more-than-expected
-             * @example directions-differ
-             * @example short-course
-             * @example one-run-only
-             * @example tape-dominates
-             * @example wheel-slips
-             * @example width-differs
-             * @example rate-implausible
-             * @example rate-off-target
-             * @example rate-not-shown
-             * @example outlet-off-mean
-             * @example large-correction
-             * @example circumference-from-diameter
-             * @example skid-counted-twice
              * @example above-published-limit
              * @example no-published-limit
              * @example nutrient-without-limit
@@ -5446,6 +5361,37 @@ export interface components {
              * @example probability-out-of-reach
              * @example season-spread-missing
              * @example unusual-share-of-seeds
+             * @example density-unlike-reference
+             * @example published-density-only
+             * @example weighings-scatter
+             * @example small-volume
+             * @example other-bushel
+             * @example test-weight-settled
+             * @example more-than-the-element-holds
+             * @example fill-unlike-expected
+             * @example unusual-field-efficiency
+             * @example outside-fan-window
+             * @example near-fan-limit
+             * @example no-common-fan-window
+             * @example fan-limit-not-checked
+             * @example distance-changed
+             * @example large-distance-change
+             * @example more-runs-needed
+             * @example runs-out-of-reach
+             * @example runs-scatter-more-than-expected
+             * @example directions-differ
+             * @example short-course
+             * @example one-run-only
+             * @example tape-dominates
+             * @example wheel-slips
+             * @example width-differs
+             * @example rate-implausible
+             * @example rate-off-target
+             * @example rate-not-shown
+             * @example outlet-off-mean
+             * @example large-correction
+             * @example circumference-from-diameter
+             * @example skid-counted-twice
              */
             code: string;
             /** @description A sentence that can be shown as it is. */

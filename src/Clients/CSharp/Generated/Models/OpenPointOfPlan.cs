@@ -15,14 +15,6 @@ namespace CalibrationApi.Client.Models
     {
         /// <summary>Stores additional data not described in the OpenAPI description found when deserializing. Can be used for serialization as well.</summary>
         public IDictionary<string, object> AdditionalData { get; set; }
-        /// <summary>Stable code, as in problems. Known today: `json-broken`, `type-wrong`, `member-unknown`, `member-duplicate`, `member-missing`, `unit-missing`, `unit-unknown`, `unit-wrong-dimension`, `unit-ambiguous`, `number-out-of-range`, `number-ambiguous`, `rows-apart`, `text-too-long`, `text-wrong`, `word-unknown`, `too-few`, `too-many`, `net-negative`, `tare-above-gross`, `revolutions-not-positive`, `catches-all-excluded`, `density-missing`, `settings-at-odds`, `not-found`, `method-not-allowed`, `not-acceptable`, `media-type-unsupported`, `body-too-large`, `body-too-slow`, `encoding-unsupported`, `rate-exceeded`, `service-busy`, `request-broken`, `line-too-long`, `element-not-in-meter`, `meter-not-on-machine`, `id-unknown`, `id-taken`, `cursor-invalid`, `time-wrong`, `record-retired`, `records-at-odds`, `value-missing`, `already-superseded`, `precondition-required`, `precondition-failed`, `idempotency-key-reused`, `idempotency-in-flight`, `key-missing`, `key-invalid`, `key-expired`, `key-revoked`, `workspace-retired`, `scope-missing`, `credentials-broken`, `storage-unavailable`, `internal-error`.</summary>
-#if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
-#nullable enable
-        public string? Code { get; set; }
-#nullable restore
-#else
-        public string Code { get; set; }
-#endif
         /// <summary>What is missing or wrong, and what to do.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
@@ -30,6 +22,14 @@ namespace CalibrationApi.Client.Models
 #nullable restore
 #else
         public string Detail { get; set; }
+#endif
+        /// <summary>What it is: a `missing-value` of the plan or of a record that it names, a `record-at-odds` with the plan by now, or a question that a calculation `refused`.</summary>
+#if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
+#nullable enable
+        public string? Kind { get; set; }
+#nullable restore
+#else
+        public string Kind { get; set; }
 #endif
         /// <summary>The member of the plan that it is about.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
@@ -64,8 +64,8 @@ namespace CalibrationApi.Client.Models
         {
             return new Dictionary<string, Action<IParseNode>>
             {
-                { "code", n => { Code = n.GetStringValue(); } },
                 { "detail", n => { Detail = n.GetStringValue(); } },
+                { "kind", n => { Kind = n.GetStringValue(); } },
                 { "pointer", n => { Pointer = n.GetStringValue(); } },
             };
         }
@@ -76,8 +76,8 @@ namespace CalibrationApi.Client.Models
         public virtual void Serialize(ISerializationWriter writer)
         {
             if(ReferenceEquals(writer, null)) throw new ArgumentNullException(nameof(writer));
-            writer.WriteStringValue("code", Code);
             writer.WriteStringValue("detail", Detail);
+            writer.WriteStringValue("kind", Kind);
             writer.WriteStringValue("pointer", Pointer);
             writer.WriteAdditionalData(AdditionalData);
         }

@@ -12,10 +12,10 @@ class OpenPointOfPlan(AdditionalDataHolder, Parsable):
     # Stores additional data not described in the OpenAPI description found when deserializing. Can be used for serialization as well.
     additional_data: dict[str, Any] = field(default_factory=dict)
 
-    # Stable code, as in problems. Known today: `json-broken`, `type-wrong`, `member-unknown`, `member-duplicate`, `member-missing`, `unit-missing`, `unit-unknown`, `unit-wrong-dimension`, `unit-ambiguous`, `number-out-of-range`, `number-ambiguous`, `rows-apart`, `text-too-long`, `text-wrong`, `word-unknown`, `too-few`, `too-many`, `net-negative`, `tare-above-gross`, `revolutions-not-positive`, `catches-all-excluded`, `density-missing`, `settings-at-odds`, `not-found`, `method-not-allowed`, `not-acceptable`, `media-type-unsupported`, `body-too-large`, `body-too-slow`, `encoding-unsupported`, `rate-exceeded`, `service-busy`, `request-broken`, `line-too-long`, `element-not-in-meter`, `meter-not-on-machine`, `id-unknown`, `id-taken`, `cursor-invalid`, `time-wrong`, `record-retired`, `records-at-odds`, `value-missing`, `already-superseded`, `precondition-required`, `precondition-failed`, `idempotency-key-reused`, `idempotency-in-flight`, `key-missing`, `key-invalid`, `key-expired`, `key-revoked`, `workspace-retired`, `scope-missing`, `credentials-broken`, `storage-unavailable`, `internal-error`.
-    code: Optional[str] = None
     # What is missing or wrong, and what to do.
     detail: Optional[str] = None
+    # What it is: a `missing-value` of the plan or of a record that it names, a `record-at-odds` with the plan by now, or a question that a calculation `refused`.
+    kind: Optional[str] = None
     # The member of the plan that it is about.
     pointer: Optional[str] = None
     
@@ -36,8 +36,8 @@ class OpenPointOfPlan(AdditionalDataHolder, Parsable):
         Returns: dict[str, Callable[[ParseNode], None]]
         """
         fields: dict[str, Callable[[Any], None]] = {
-            "code": lambda n : setattr(self, 'code', n.get_str_value()),
             "detail": lambda n : setattr(self, 'detail', n.get_str_value()),
+            "kind": lambda n : setattr(self, 'kind', n.get_str_value()),
             "pointer": lambda n : setattr(self, 'pointer', n.get_str_value()),
         }
         return fields
@@ -50,8 +50,8 @@ class OpenPointOfPlan(AdditionalDataHolder, Parsable):
         """
         if writer is None:
             raise TypeError("writer cannot be null.")
-        writer.write_str_value("code", self.code)
         writer.write_str_value("detail", self.detail)
+        writer.write_str_value("kind", self.kind)
         writer.write_str_value("pointer", self.pointer)
         writer.write_additional_data_value(self.additional_data)
     
