@@ -63,7 +63,7 @@ internal static class BulkDensityMapping
                 Area = tank.Area is { } area ? units.Area(area) : null,
             }
             : null,
-        Cautions = [.. result.Cautions.Select(caution => new CautionAnswer { Code = caution.Code, Detail = units.Display.Write(caution.Detail) })],
+        Cautions = units.Cautions(result.Cautions),
         Assumptions = units.Assumptions(result.Assumptions),
         Findings = units.Findings(result.Findings),
         EngineVersion = EngineVersion.Current,

@@ -60,7 +60,7 @@ internal static class CatchPlanMapping
             Group = group + 1,
         }))],
         Steps = [.. result.Steps.Select(step => new StepAnswer { Id = step.Id, After = step.After, Detail = units.Display.Write(step.Detail), Meter = step.Meter })],
-        Cautions = [.. result.Cautions.Select(caution => new CautionAnswer { Code = caution.Code, Detail = units.Display.Write(caution.Detail) })],
+        Cautions = units.Cautions(result.Cautions),
         Assumptions = units.Assumptions(result.Assumptions),
         Findings = units.Findings(result.Findings),
         EngineVersion = EngineVersion.Current,

@@ -86,7 +86,7 @@ internal static class DistanceSensorMapping
             EffectIfNumbersStay = result.Effect is { } effect ? ToAnswer(effect, request, units) : null,
             Assumptions = units.Assumptions(result.Assumptions),
             Findings = units.Findings(result.Findings),
-            Cautions = [.. Caution.OnAMeasuredCourse.Select(caution => new CautionAnswer { Code = caution.Code, Detail = units.Display.Write(caution.Detail) })],
+            Cautions = units.Cautions(Caution.OnAMeasuredCourse),
             EngineVersion = EngineVersion.Current,
         };
     }

@@ -93,7 +93,7 @@ internal static class DriveWheelTurnsMapping
         })],
         Assumptions = units.Assumptions(result.Assumptions),
         Findings = units.Findings(result.Findings),
-        Cautions = [.. Caution.AtAJackedMachine.Select(caution => new CautionAnswer { Code = caution.Code, Detail = units.Display.Write(caution.Detail) })],
+        Cautions = units.Cautions(Caution.AtAJackedMachine),
         EngineVersion = EngineVersion.Current,
     };
 

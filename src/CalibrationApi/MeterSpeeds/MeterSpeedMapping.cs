@@ -58,7 +58,7 @@ internal static class MeterSpeedMapping
             TimeForArea = at.TimeForArea is { } time ? units.Time(time) : null,
         })],
         Fan = result.Fan is { } fan ? FanMapping.ToAnswer(fan, units) : null,
-        Cautions = [.. result.Cautions.Select(caution => new CautionAnswer { Code = caution.Code, Detail = units.Display.Write(caution.Detail) })],
+        Cautions = units.Cautions(result.Cautions),
         Assumptions = units.Assumptions(result.Assumptions),
         Findings = units.Findings(result.Findings),
         EngineVersion = EngineVersion.Current,

@@ -55,7 +55,7 @@ internal static class NewLotMapping
             EffectIfNothingIsChanged = result.IfNothingIsChanged is { } nothing ? ToAnswer(nothing, request, units) : null,
             Assumptions = units.Assumptions(result.Assumptions),
             Findings = units.Findings(result.Findings),
-            Cautions = [.. result.Cautions.Select(caution => new CautionAnswer { Code = caution.Code, Detail = units.Display.Write(caution.Detail) })],
+            Cautions = units.Cautions(result.Cautions),
             EngineVersion = EngineVersion.Current,
         };
     }

@@ -48,7 +48,7 @@ internal static class ProductRateMapping
             TotalCost = money.Total(result.TotalCost),
             Assumptions = units.Assumptions(result.Assumptions),
             Findings = units.Findings(result.Findings),
-            Cautions = [.. result.Cautions.Select(caution => new CautionAnswer { Code = caution.Code, Detail = units.Display.Write(caution.Detail) })],
+            Cautions = units.Cautions(result.Cautions),
             EngineVersion = EngineVersion.Current,
         };
     }

@@ -120,6 +120,9 @@ internal sealed class AnswerUnits
         }),
     ];
 
+    public CautionAnswer[] Cautions(IReadOnlyList<Caution> cautions) =>
+        [.. cautions.Select(caution => new CautionAnswer { Code = caution.Code, Detail = Display.Write(caution.Detail) })];
+
     public AssumptionAnswer[] Assumptions(IReadOnlyList<Assumption> assumptions) =>
     [
         .. assumptions.Select(assumption => new AssumptionAnswer

@@ -49,7 +49,7 @@ internal static class SeedRowLimitMapping
         })],
         Assumptions = units.Assumptions(result.Assumptions),
         Findings = units.Findings(result.Findings),
-        Cautions = [.. result.Cautions.Select(caution => new CautionAnswer { Code = caution.Code, Detail = units.Display.Write(caution.Detail) })],
+        Cautions = units.Cautions(result.Cautions),
         EngineVersion = EngineVersion.Current,
     };
 

@@ -61,7 +61,7 @@ internal static class SeedingRateMapping
         UncertaintyParts = [.. result.UncertaintyParts.Select(part => new StandUncertainty { Source = Words.Of(part.Source), Relative = units.Ratio(part.Relative) })],
         Assumptions = units.Assumptions(result.Assumptions),
         Findings = units.Findings(result.Findings),
-        Cautions = [.. result.Cautions.Select(caution => new CautionAnswer { Code = caution.Code, Detail = units.Display.Write(caution.Detail) })],
+        Cautions = units.Cautions(result.Cautions),
         EngineVersion = EngineVersion.Current,
     };
 
