@@ -11,7 +11,7 @@ internal sealed class MeterSpeedRequestValidator : AbstractValidator<MeterSpeedR
     public MeterSpeedRequestValidator()
     {
         RuleFor(question => question.CoveredWidth).Needed();
-        RuleFor(question => question.CoveredWidth).Measured(new(0, 200, "m", ExcludesLeast: true));
+        RuleFor(question => question.CoveredWidth).Measured(new(0.01, 200, "m"));
         RuleFor(question => question.Rates).Needed();
         RuleFor(question => question.Rates).Items(1, 100);
         RuleForEach(question => question.Rates).Measured(new(0, 100_000, "kg/ha"));
@@ -22,7 +22,7 @@ internal sealed class MeterSpeedRequestValidator : AbstractValidator<MeterSpeedR
         RuleFor(question => question.Elements).Items(1, 50);
         RuleForEach(question => question.Elements!).SetValidator(new ElementOfMeterValidator()!);
         RuleFor(question => question.SpeedLimits!).SetValidator(new RotationLimitsValidator());
-        RuleFor(question => question.WorkingWidth).Measured(new(0, 200, "m", ExcludesLeast: true));
+        RuleFor(question => question.WorkingWidth).Measured(new(0.01, 200, "m"));
         RuleFor(question => question.FieldEfficiency).Measured(new(1, 100, "%"));
         RuleFor(question => question.Stops!).SetValidator(new StopsInFieldValidator());
         RuleFor(question => question.Area).Measured();

@@ -8,6 +8,8 @@ public sealed class MeterSpeedRequestValidatorTests
     [Theory]
     [InlineData("/coveredWidth/value", "0", "#/coveredWidth", ErrorCode.NumberOutOfRange)]
     [InlineData("/coveredWidth/value", "1e309", "#/coveredWidth", ErrorCode.NumberOutOfRange)]
+    [InlineData("/coveredWidth/value", "1e-12", "#/coveredWidth", ErrorCode.NumberOutOfRange)]
+    [InlineData("/workingWidth", """{ "value": 1e-12, "unit": "m" }""", "#/workingWidth", ErrorCode.NumberOutOfRange)]
     [InlineData("/coveredWidth/value", "1e-300", "#/coveredWidth", ErrorCode.NumberOutOfRange)]
     [InlineData("/coveredWidth/unit", "\"yd\"", "#/coveredWidth", ErrorCode.UnitUnknown)]
     [InlineData("/coveredWidth/unit", "\"m2\"", "#/coveredWidth", ErrorCode.UnitWrongDimension)]
