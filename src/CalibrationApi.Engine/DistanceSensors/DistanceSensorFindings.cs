@@ -83,9 +83,12 @@ internal static class DistanceSensorFindings
             return;
         }
 
+        var remedy = Math.Abs(width.OverlapShare) <= DistanceSensorDefaults.NoticeableWidth
+            ? "Correct the width in the controller."
+            : "Correct the spacing of the passes, or the width in the controller.";
         findings.Add(Finding.Warning(FindingCode.WidthDiffers, change > 0
-            ? (FormattableString)$"The controller reckons with {width.Used}, but each pass covers {width.Effective} anew: that alone gives the field {new Ratio(change):F1} too much. Correct the spacing of the passes, or the width in the controller."
-            : $"The controller reckons with {width.Used}, but each pass covers {width.Effective}: that alone gives the field {new Ratio(-change):F1} too little, and strips may be left. Correct the spacing of the passes, or the width in the controller."));
+            ? (FormattableString)$"The controller reckons with {width.Used}, but each pass covers {width.Effective} anew: that alone gives the field {new Ratio(change):F1} too much. {remedy}"
+            : $"The controller reckons with {width.Used}, but each pass covers {width.Effective}: that alone gives the field {new Ratio(-change):F1} too little{(width.Overlap.Metres < 0 ? ", and strips may be left" : "")}. {remedy}"));
     }
 
     private static void Entry(DistanceSensorQuestion question, DistanceSensorResult result, List<Finding> findings)

@@ -17,7 +17,7 @@ internal sealed class MeterSpeedRequestValidator : AbstractValidator<MeterSpeedR
         RuleForEach(question => question.Rates).Measured(new(0, 100_000, "kg/ha"));
         RuleFor(question => question.GroundSpeeds).Needed();
         RuleFor(question => question.GroundSpeeds).Items(1, 20);
-        RuleForEach(question => question.GroundSpeeds).Measured();
+        RuleForEach(question => question.GroundSpeeds).Measured(new(0.01, 100, "km/h"));
         RuleFor(question => question.Elements).Needed();
         RuleFor(question => question.Elements).Items(1, 50);
         RuleForEach(question => question.Elements!).SetValidator(new ElementOfMeterValidator()!);

@@ -105,6 +105,18 @@ public sealed class DistanceSensorFindingsTests
         Assert.Contains(which, Assert.Single(result.Findings, finding => finding.Code == FindingCode.WidthDiffers).Detail.InMetric(), StringComparison.Ordinal);
     }
 
+    // Passes as wide as the machine leave no strips, and need no correcting: only the number typed in is wrong.
+    [Theory]
+    [InlineData(9, 8.7, "3.3 % too little. Correct the width in the controller.")]
+    [InlineData(9, 9.3, "3.3 % too much. Correct the width in the controller.")]
+    [InlineData(9.3, 9, "3.2 % too little, and strips may be left. Correct the spacing of the passes, or the width in the controller.")]
+    public void Width_FindingNamesWhatIsWrong(double passToPass, double inForce, string expected)
+    {
+        var result = (Driven.Runs(1300) with { Width = new WorkingWidth(new Length(9), new Length(passToPass), new Length(inForce)) }).Evaluated();
+
+        Assert.EndsWith(expected, Assert.Single(result.Findings, finding => finding.Code == FindingCode.WidthDiffers).Detail.InMetric(), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Entry_OfFewDigits_IsWarnedOfAndZeroForbidden()
     {

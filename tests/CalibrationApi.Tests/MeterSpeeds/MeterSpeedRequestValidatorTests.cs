@@ -19,6 +19,7 @@ public sealed class MeterSpeedRequestValidatorTests
     [InlineData("/rates", """[{ "value": 0, "unit": "kg/ha" }]""", "#/rates", ErrorCode.NumberOutOfRange)]
     [InlineData("/groundSpeeds", "[]", "#/groundSpeeds", ErrorCode.TooFew)]
     [InlineData("/groundSpeeds/1/value", "0", "#/groundSpeeds/1", ErrorCode.NumberOutOfRange)]
+    [InlineData("/groundSpeeds/1/value", "1e-12", "#/groundSpeeds/1", ErrorCode.NumberOutOfRange)]
     [InlineData("/speedLimits/minimum/value", "91", "#/speedLimits/minimum", ErrorCode.SettingsAtOdds)]
     [InlineData("/speedLimits/maximum/value", "1e-300", "#/speedLimits/maximum", ErrorCode.NumberOutOfRange)]
     [InlineData("/fieldEfficiency/value", "0", "#/fieldEfficiency", ErrorCode.NumberOutOfRange)]
