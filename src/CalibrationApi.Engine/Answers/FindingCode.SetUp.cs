@@ -7,6 +7,10 @@ public static partial class FindingCode
     [Remedy("Weigh a known volume again, and check mass, volume and their units. On a severity of note nothing needs to be done: lots differ, and a measured density goes before a published one."), Severities(Severity.Note, Severity.Warning)]
     public const string DensityUnlikeReference = "density-unlike-reference";
 
+    /// <summary>A stated bulk density was not compared with published ones, because no reference was named.</summary>
+    [Remedy("Name the reference that the product is nearest to, or weigh a known volume."), Severities(Severity.Note)]
+    public const string DensityNotCompared = "density-not-compared";
+
     /// <summary>A bulk density rests on published values alone.</summary>
     [Remedy("Weigh a known volume of the lot."), Severities(Severity.Note)]
     public const string PublishedDensityOnly = "published-density-only";
@@ -60,7 +64,7 @@ public static partial class FindingCode
     public const string DistanceChanged = "distance-changed";
 
     /// <summary>A change of the pulses per distance so large that a second run has to confirm it.</summary>
-    [Remedy("Drive one more run before typing anything in. If it agrees, look for a cause: tyre pressure, another tyre, a new sensor."), Severities(Severity.Warning)]
+    [Remedy("Where one more run is asked for, drive it before typing anything in. If the runs agree, find the cause first: length of the course, units, how the controller counts, another tyre, a new sensor."), Severities(Severity.Warning)]
     public const string LargeDistanceChange = "large-distance-change";
 
     /// <summary>The interval of the pulses per distance is wider than wanted.</summary>
@@ -103,13 +107,17 @@ public static partial class FindingCode
     [Remedy("Check units, turns, width and circumference: one of them is wrong by a factor."), Severities(Severity.Warning, Severity.Stop)]
     public const string RateImplausible = "rate-implausible";
 
-    /// <summary>The rate of a turn test is outside the tolerance of the target.</summary>
-    [Remedy("Correct the setting as the answer says, and make another turn test: settings are seldom proportional."), Severities(Severity.Warning)]
+    /// <summary>The rate of a turn test, or the one reckoned from the meter, is outside the tolerance of the target.</summary>
+    [Remedy("Correct the setting as the answer says, and make another turn test: settings are seldom proportional. Of a reckoned rate check gearing and mass per revolution first."), Severities(Severity.Warning)]
     public const string RateOffTarget = "rate-off-target";
 
     /// <summary>Neither that a rate is within tolerance nor that it is outside is sure enough.</summary>
-    [Remedy("Make another turn test with the same setting, and send all of them together."), Severities(Severity.Warning)]
+    [Remedy("Do what the headline says: make another turn test with the same setting and send all of them together, or catch more outlets, or measure wheel or mass better."), Severities(Severity.Warning)]
     public const string RateNotShown = "rate-not-shown";
+
+    /// <summary>Nothing fell from an outlet during turn tests.</summary>
+    [Remedy("Clear the way from meter to outlet: shutter, hose, boot. Test again before the setting is changed."), Severities(Severity.Warning, Severity.Stop)]
+    public const string OutletGaveNothing = "outlet-gave-nothing";
 
     /// <summary>An outlet delivers more or less than the others by more than the limit.</summary>
     [Remedy("Look at its meter and hose: worn parts, blockage, a flute that is set differently."), Severities(Severity.Warning)]

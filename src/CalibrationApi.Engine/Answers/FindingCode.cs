@@ -96,7 +96,7 @@ public static partial class FindingCode
     public const string EntryResolutionMatters = "entry-resolution-matters";
 
     /// <summary>A meter would have to turn slower or faster than it may.</summary>
-    [Remedy("Choose another metering element, another ground speed, or another rate."), Severities(Severity.Warning)]
+    [Remedy("Choose another metering element, another ground speed, or another rate. On a severity of note nothing needs to be done: another element of the machine serves."), Severities(Severity.Note, Severity.Warning)]
     public const string OutsideMeterWindow = "outside-meter-window";
 
     /// <summary>A meter turns close to one of its limits.</summary>

@@ -27,6 +27,8 @@ internal static class DensityFindings
         else if (Math.Abs(ReferenceComparison.Outside(density, ReferenceDensities.Extremes.Lightest, ReferenceDensities.Extremes.Densest)) > BulkDensityDefaults.FarOutside)
             yield return Finding.Warning(FindingCode.DensityUnlikeReference,
                 $"{new BulkDensity(density)} is {(density > ReferenceDensities.Extremes.Densest.KilogramsPerCubicMetre ? "denser" : "lighter")} than any seed or fertilizer in the list of references ({ReferenceDensities.Extremes.Lightest} to {ReferenceDensities.Extremes.Densest}). Check mass, volume and units.");
+        else if (evidence is ReadDensity { IsTestWeight: false })
+            yield return Finding.Note(FindingCode.DensityNotCompared, $"This density was taken as stated: no reference is named to compare it with. Name one, or weigh a known volume.");
         foreach (var finding in TestWeight(evidence, loose))
             yield return finding;
     }

@@ -64,7 +64,7 @@ public static class DistanceSensorEvaluation
         };
         return result with
         {
-            Headline = DistanceSensorSentences.Headline(result),
+            Headline = DistanceSensorSentences.Headline(question, result),
             Reasons = [DistanceSensorSentences.Reason(result)],
             Findings = DistanceSensorFindings.Of(question, result),
         };
@@ -118,13 +118,15 @@ public static class DistanceSensorEvaluation
         if (inForce is null && question.Width is null)
             return null;
         var counted = estimate.CountsPerMetre.Value;
-        var factor = DistanceEffect.RateFactor(counted, inForce ?? counted, question.Width);
-        // Without a number in force the distance counts as right, and nothing of its uncertainty enters.
-        var uncertainty = inForce is null ? TwoPartUncertainty.Of(0, double.PositiveInfinity) : estimate.Relative.Times(factor);
+        var drive = question.MeterDrive ?? MeterDrive.RateControlled;
+        var factor = DistanceEffect.RateFactor(counted, inForce ?? counted, question.Width, drive);
+        // Without a number in force the distance counts as right, and nothing of its uncertainty enters; nor where a wheel turns the meters.
+        var uncertainty = inForce is null || drive == MeterDrive.GroundDriven ? TwoPartUncertainty.Of(0, double.PositiveInfinity) : estimate.Relative.Times(factor);
         return new DistanceEffect(
             MeasuredValue.Create(factor - 1, uncertainty, DistanceSensorDefaults.Coverage),
             inForce is { } known ? counted / known : null,
             question.Width?.RateFactor,
+            DistanceEffect.AreaCounted(counted, inForce ?? counted, question.Width),
             question.TargetRate is { } rate ? EffectOnApplication.Of(rate, factor - 1, question.Area, question.PricePerKilogram) : null);
     }
 
@@ -147,6 +149,8 @@ public static class DistanceSensorEvaluation
             assumptions.Add(DistanceSensorDefaults.WantedPrecision.Assumed("wantedPrecision"));
         if (question.SecondRunChange is null && question.ValueInForce is not null)
             assumptions.Add(DistanceSensorDefaults.SecondRunChange.Assumed("secondRunChange"));
+        if (question.MeterDrive is null && (question.ValueInForce is not null || question.Width is not null))
+            assumptions.Add(new("meterDrive", null, "rate-controlled: the meters follow this sensor; common practice. Where a wheel turns them, a wrong value only spoils the count of distance and area"));
         if (question.ControllerEntry is { DistanceIsAssumed: true })
             assumptions.Add(DistanceSensorDefaults.EntryDistance.Assumed("controllerEntry/distance"));
         if (question.Width is { PassToPass: null })

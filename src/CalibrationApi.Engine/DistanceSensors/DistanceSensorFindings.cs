@@ -15,10 +15,11 @@ internal static class DistanceSensorFindings
     {
         var findings = new List<Finding>();
         Pattern(result, findings);
+        LargeChange(question, result, findings);
         Runs(question, result, findings);
         Slip(result, findings);
         if (result.Width is { } width)
-            Width(width, findings);
+            Width(width, question.MeterDrive ?? MeterDrive.RateControlled, findings);
         Entry(question, result, findings);
         return findings;
     }
@@ -32,6 +33,15 @@ internal static class DistanceSensorFindings
         if (agreement.DirectionsDiffer)
             findings.Add(Finding.Warning(FindingCode.DirectionsDiffer,
                 $"There and back differ by {new Ratio(Math.Abs(agreement.DirectionDifference!.Value)):F1}: a slope, or slip that differs with it. Drive as many runs one way as the other."));
+    }
+
+    // Runs that agree confirm their mean, not what they were compared with.
+    private static void LargeChange(DistanceSensorQuestion question, DistanceSensorResult result, List<Finding> findings)
+    {
+        if (result is { Decision.Verdict: Verdict.Adopt, Change: { } change }
+            && Math.Abs(change.Delta.Value) >= (question.SecondRunChange ?? DistanceSensorDefaults.SecondRunChange.Value.Canonical))
+            findings.Add(Finding.Warning(FindingCode.LargeDistanceChange,
+                $"A change of {new Ratio(Math.Abs(change.Delta.Value)):F1} seldom comes of the tyre, the load or the ground. Before you type anything in, check the length of the course, the units, and the form and distance in which the controller counts."));
     }
 
     private static void Runs(DistanceSensorQuestion question, DistanceSensorResult result, List<Finding> findings)
@@ -54,20 +64,31 @@ internal static class DistanceSensorFindings
             return;
         FormattableString seen = slip.Value > 0
             ? (FormattableString)$"At work the wheel turns more often for the same distance than on the reference: it slips by {new Ratio(slip.Value):F1}."
-            : $"At work the wheel turns less often for the same distance than on the reference: it skids by {new Ratio(-slip.Value):F1}, or the tyre is larger there.";
+            : $"At work the wheel turns less often for the same distance than on the reference: it skids by {new Ratio(RollingWheel.SkidOf(slip.Value)):F1}, or the tyre is larger there.";
         findings.Add(Math.Abs(slip.Value) > DistanceSensorDefaults.LargeSlip
             ? Finding.Warning(FindingCode.WheelSlips, $"{seen} That much changes with every patch of soil. A sensor on a wheel that neither drives nor is driven is steadier.")
             : Finding.Note(FindingCode.WheelSlips, $"{seen} The value of the runs at work holds it already."));
     }
 
-    private static void Width(WorkingWidth width, List<Finding> findings)
+    private static void Width(WorkingWidth width, MeterDrive drive, List<Finding> findings)
     {
-        var change = width.RateFactor - 1;
+        var change = DistanceEffect.OfWidth(width, drive) - 1;
         if (Math.Abs(change) <= DistanceSensorDefaults.NoticeableWidth)
             return;
+        if (drive == MeterDrive.GroundDriven)
+        {
+            findings.Add(Finding.Warning(FindingCode.WidthDiffers, change > 0
+                ? (FormattableString)$"The machine is {width.Nominal} wide, but each pass covers {width.Effective} anew: the field gets {new Ratio(change):F1} too much. Correct the spacing of the passes."
+                : $"The machine is {width.Nominal} wide, but each pass covers {width.Effective}: the field gets {new Ratio(-change):F1} too little, and strips may be left. Correct the spacing of the passes."));
+            return;
+        }
+
+        var remedy = Math.Abs(width.OverlapShare) <= DistanceSensorDefaults.NoticeableWidth
+            ? "Correct the width in the controller."
+            : "Correct the spacing of the passes, or the width in the controller.";
         findings.Add(Finding.Warning(FindingCode.WidthDiffers, change > 0
-            ? (FormattableString)$"The controller reckons with {width.Used}, but each pass covers {width.Effective} anew: the field gets {new Ratio(change):F1} too much. Correct the spacing of the passes, or the width in the controller."
-            : $"The controller reckons with {width.Used}, but each pass covers {width.Effective}: the field gets {new Ratio(-change):F1} too little, and strips may be left. Correct the spacing of the passes, or the width in the controller."));
+            ? (FormattableString)$"The controller reckons with {width.Used}, but each pass covers {width.Effective} anew: that alone gives the field {new Ratio(change):F1} too much. {remedy}"
+            : $"The controller reckons with {width.Used}, but each pass covers {width.Effective}: that alone gives the field {new Ratio(-change):F1} too little{(width.Overlap.Metres < 0 ? ", and strips may be left" : "")}. {remedy}"));
     }
 
     private static void Entry(DistanceSensorQuestion question, DistanceSensorResult result, List<Finding> findings)

@@ -42,6 +42,9 @@ public sealed record DistanceSensorQuestion
     /// <summary>Width of the machine; null when not stated.</summary>
     public WorkingWidth? Width { get; init; }
 
+    /// <summary>What turns the meters; null takes <see cref="MeterDrive.RateControlled"/>.</summary>
+    public MeterDrive? MeterDrive { get; init; }
+
     /// <summary>The rate to be applied; gives the effect of wrong numbers.</summary>
     public MassPerArea? TargetRate { get; init; }
 
@@ -59,4 +62,14 @@ public sealed record DistanceSensorQuestion
 
     /// <summary>Change from which a second run has to confirm, relative; null takes the default.</summary>
     public double? SecondRunChange { get; init; }
+}
+
+/// <summary>What turns the meters of a machine.</summary>
+public enum MeterDrive
+{
+    /// <summary>A drive that a controller sets by this sensor.</summary>
+    RateControlled,
+
+    /// <summary>A wheel on the ground; the sensor counts distance and area only.</summary>
+    GroundDriven,
 }

@@ -97,18 +97,34 @@ public sealed record SensorChange(MeasuredValue Delta, double ProbabilityWithinT
 /// <param name="RateChange">Rate applied over rate set, less 1, with the interval of the runs.</param>
 /// <param name="DistanceFactor">Distance counted over distance driven, K / K_set; null when no number in force is known.</param>
 /// <param name="WidthFactor">Width typed in over width covered; null without a width.</param>
+/// <param name="AreaFactor">Area counted over area covered: the product of the two.</param>
 /// <param name="Application">Rate, mass and money; null without a target rate.</param>
-public sealed record DistanceEffect(MeasuredValue RateChange, double? DistanceFactor, double? WidthFactor, EffectOnApplication? Application)
+public sealed record DistanceEffect(MeasuredValue RateChange, double? DistanceFactor, double? WidthFactor, double AreaFactor, EffectOnApplication? Application)
 {
-    /// <summary>Rate applied over rate set: (K / K_set) (W_set / W_effective).</summary>
+    /// <summary>
+    /// Rate applied over rate set: (K / K_set) (W_set / W_effective) under a controller, W_nominal / W_effective where a wheel
+    /// turns the meters.
+    /// </summary>
     /// <param name="countsPerMetre">Counts per metre that the sensor gives K.</param>
     /// <param name="inForce">Counts per metre that the controller believes in K_set.</param>
     /// <param name="width">Width of the machine; null leaves it out.</param>
+    /// <param name="drive">What turns the meters.</param>
     /// <remarks>
-    /// The controller takes counts / K_set for the distance and meters for that distance times W_set. With more counts in
+    /// A controller takes counts / K_set for the distance and meters for that distance times W_set. With more counts in
     /// force than the sensor gives, it counts too little distance and too little speed, and applies too little.
-    /// The count of the area is off by the same factor. Source: our own identity, as in the error budget of a rate; no published source.
+    /// Meters that a wheel turns follow the ground whatever is typed in: only the overlap of passes changes what a field gets.
+    /// Source: our own identity, as in the error budget of a rate; no published source.
     /// </remarks>
-    public static double RateFactor(double countsPerMetre, double inForce, WorkingWidth? width = null) =>
+    public static double RateFactor(double countsPerMetre, double inForce, WorkingWidth? width = null, MeterDrive drive = MeterDrive.RateControlled) =>
+        drive == MeterDrive.GroundDriven ? OfWidth(width, drive) : AreaCounted(countsPerMetre, inForce, width);
+
+    /// <summary>Area counted over area covered: (K / K_set) (W_set / W_effective).</summary>
+    /// <inheritdoc cref="RateFactor"/>
+    public static double AreaCounted(double countsPerMetre, double inForce, WorkingWidth? width = null) =>
         countsPerMetre / inForce * (width?.RateFactor ?? 1);
+
+    /// <summary>What the width alone does to the rate: the factor of <see cref="RateFactor"/> where the distance is right.</summary>
+    internal static double OfWidth(WorkingWidth? width, MeterDrive drive) => width is null ? 1
+        : drive == MeterDrive.GroundDriven ? width.Nominal.Metres / width.Effective.Metres
+        : width.RateFactor;
 }

@@ -10,7 +10,7 @@ internal static class DistanceSensorSentences
 {
     private const double RoundsToNothing = 0.0005;
 
-    public static FormattableString Headline(DistanceSensorResult result)
+    public static FormattableString Headline(DistanceSensorQuestion question, DistanceSensorResult result)
     {
         var precision = new Ratio(result.Estimate.RelativeExpanded);
         var wanted = new Ratio(result.WantedPrecision);
@@ -27,9 +27,9 @@ internal static class DistanceSensorSentences
             case DistanceSensorVerdict.Rule.WithinTolerance:
                 return $"The value in force holds: the sensor gives {AsManyOrNot(result)}, inside the tolerance of {new Ratio(result.Tolerance):0.##}. Keep it.";
             case DistanceSensorVerdict.Rule.NothingInForce:
-                return $"The sensor gives {Value(result)}, known within {precision:F1}. {Adopt(result)}";
+                return $"The sensor gives {Value(result)}, known within {precision:F1}. {(result.Enter is null ? $"Adopt that value." : Adopt(result))}";
             case DistanceSensorVerdict.Rule.Changed:
-                return $"The sensor gives {MoreOrFewer(result)} than the value in force says, so the machine counts too {MuchOrLittle(result)} distance{OnTheField(result)}. {Adopt(result)}";
+                return $"The sensor gives {MoreOrFewer(result)} than the value in force says, so the machine counts too {MuchOrLittle(result)} distance{OnTheField(question, result)}. {Adopt(result)}";
             default:
                 return $"It is not shown that the value in force is good enough: the sensor gives {AsManyOrNot(result)}. {Adopt(result)}";
         }
@@ -53,7 +53,7 @@ internal static class DistanceSensorSentences
                     $"No practical number of such runs tells the value within {wanted:0.##}. {OutOfReachRemedy(result)}");
             case DistanceSensorVerdict.Rule.LargeChangeUnconfirmed:
                 return Finding.Warning(FindingCode.LargeDistanceChange,
-                    $"A change of {new Ratio(result.Change!.Delta.Value):F1} is so large that a second, agreeing run is asked for.");
+                    $"{MoreOrFewer(result)} are so large a change that a second, agreeing run is asked for.");
             case DistanceSensorVerdict.Rule.WithinTolerance:
                 return result.Change!.IsDetected
                     ? Finding.Note(FindingCode.WithinTolerance, $"The sensor has changed a little, but the value in force is still within {tolerance:0.##} of the truth with a probability of {ProbabilityWords.Likely(probability)}.")
@@ -73,9 +73,10 @@ internal static class DistanceSensorSentences
     public static bool TapeIsTooWide(DistanceSensorResult result) =>
         CatchCount.OutOfReach(result.WantedPrecision, result.Estimate.Tape, DistanceSensorDefaults.Coverage);
 
-    // Where the pulses of a turn are unknown, what is told is the distance of a turn.
+    // Where the pulses of a turn are unknown, what is told is the distance of a turn. Pulses are told by the metre or foot, too:
+    // their own unit is of 100 m.
     private static FormattableString Value(DistanceSensorResult result) => result.Counts.IsPulses
-        ? (FormattableString)$"{new PulsesPerDistance(result.Estimate.CountsPerMetre.Value)}"
+        ? (FormattableString)$"{new PulsesPerDistance(result.Estimate.CountsPerMetre.Value)} ({new CountPerLength(result.Estimate.CountsPerMetre.Value):pulses})"
         : $"{new Length(1 / result.Estimate.CountsPerMetre.Value)} per turn of the wheel";
 
     private static FormattableString Adopt(DistanceSensorResult result) => result.Enter is { } number
@@ -93,8 +94,10 @@ internal static class DistanceSensorSentences
     private static string Things(DistanceSensorResult result) => result.Counts.IsPulses ? "pulses" : "turns";
 
     // A wrong width can outweigh a wrong distance; then the two are told together.
-    private static FormattableString OnTheField(DistanceSensorResult result)
+    private static FormattableString OnTheField(DistanceSensorQuestion question, DistanceSensorResult result)
     {
+        if (question.MeterDrive == MeterDrive.GroundDriven)
+            return $" and area; the rate does not follow it, because a wheel turns the meters";
         var change = result.Effect!.RateChange.Value;
         if (Math.Abs((result.Effect.WidthFactor ?? 1) - 1) <= DistanceSensorDefaults.NoticeableWidth)
             return $" and applies too {MuchOrLittle(result)}";

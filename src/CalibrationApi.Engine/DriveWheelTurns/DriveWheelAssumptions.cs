@@ -40,7 +40,7 @@ internal static class DriveWheelAssumptions
             assumptions.Add(question.Tests.All(test => test.PerOutlet.Count >= 3)
                 ? new("outletSpread", null, "taken from the outlets that were weighed one by one")
                 : DriveWheelDefaults.Spread.Assumed("outletSpread"));
-        var heaviest = new Mass(question.Tests.Max(test => test.Caught.Kilograms));
+        var heaviest = new Mass(question.Tests.Max(test => test.PerOutlet.Count > 0 ? test.PerOutlet.Max(mass => mass.Kilograms) : test.Caught.Kilograms));
         assumptions.Add(question.Scale is { } scale
             ? scale.SpanAssumption(heaviest)
             : new("scale", null, "not stated: 0.5 % of the load for its error, and nothing for its rounding; judgement, no published source"));

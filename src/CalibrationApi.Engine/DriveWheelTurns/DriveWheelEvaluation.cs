@@ -1,6 +1,7 @@
 using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.Repeatability;
+using CalibrationApi.Engine.Statistics;
 using CalibrationApi.Engine.Uncertainty;
 using CalibrationApi.Engine.Weighing;
 using CalibrationApi.Engine.Wheels;
@@ -22,8 +23,9 @@ public static class DriveWheelEvaluation
     /// A turn test is a catch test of the wheel: its masses over turns are pooled as catches are
     /// (<see cref="MassPerRevolutionEstimate"/>), and the rate is that mass per turn over the ground of a turn
     /// (<see cref="DriveWheel"/>), with the uncertainty of the circumference added. Verdict: investigate when the rate is
-    /// implausible; keep from a probability of 0.95 of being within tolerance of the target; adopt the corrected setting
-    /// below 0.5; otherwise repeat. Accuracy: reproduces the published turn tests in DriveWheelTradeTests and CatchDistanceTradeTests.
+    /// implausible or an outlet gave nothing; keep from a probability of 0.95 of being within tolerance of the target; adopt the
+    /// corrected setting below 0.5 if the deviation is larger than its expanded uncertainty, because a correction by less would
+    /// follow chance; otherwise repeat. Accuracy: reproduces the published turn tests in DriveWheelTradeTests and CatchDistanceTradeTests.
     /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException">Circumference or width not above 0, or a skid of 1 or more.</exception>
     public static DriveWheelResult Evaluate(DriveWheelQuestion question)
@@ -45,7 +47,7 @@ public static class DriveWheelEvaluation
         var result = new DriveWheelResult
         {
             Headline = $"",
-            Verdict = acceptance is null ? null : Decide(found!.Value, acceptance),
+            Verdict = acceptance is null ? null : Decide(found!.Value, acceptance, outlets),
             Reasons = [],
             Wheel = wheel,
             Origin = question.Wheel.Origin,
@@ -56,6 +58,7 @@ public static class DriveWheelEvaluation
             Rate = found is { } value ? MeasuredValue.Create(value.KilogramsPerSquareMetre, uncertainty.Times(value.KilogramsPerSquareMetre), DriveWheelDefaults.Coverage) : null,
             Tests = [.. question.Tests.Select(test => Evaluated(test, wheel, question))],
             Acceptance = acceptance,
+            Obstacle = measured is null ? null : ObstacleOf(question, measured, tolerance),
             Correction = found is { } measuredRate && question.TargetRate is { } aim ? SettingCorrection.Of(aim, measuredRate, question.Setting, question.MeterRevolutionsPerTurn) : null,
             Outlets = outlets,
             Tolerance = tolerance,
@@ -79,13 +82,24 @@ public static class DriveWheelEvaluation
         question.Repeatability, question.RepeatabilityDegreesOfFreedom,
         () => RepeatabilityPrior.Default(null, question.Tests.Min(test => test.Caught.Kilograms), question.Tests.Min(test => test.Turns)));
 
-    private static Verdict Decide(MassPerArea rate, RateAcceptance acceptance)
+    private static Verdict Decide(MassPerArea rate, RateAcceptance acceptance, IReadOnlyList<OutletCatch> outlets)
     {
-        if (!IsPlausible(rate))
+        if (!IsPlausible(rate) || outlets.Any(outlet => outlet.GaveNothing))
             return Verdict.Investigate;
         if (acceptance.Probability >= CatchTestVerdict.KeepProbability)
             return Verdict.Keep;
-        return acceptance.Probability < CorrectProbability ? Verdict.Adopt : Verdict.Repeat;
+        var isShown = Math.Abs(acceptance.Deviation.Value) > acceptance.Deviation.ExpandedUncertainty;
+        return acceptance.Probability < CorrectProbability && isShown ? Verdict.Adopt : Verdict.Repeat;
+    }
+
+    // Even a rate found right on its target could not be kept: what all tests have in common alone leaves too much doubt.
+    private static TestObstacle? ObstacleOf(DriveWheelQuestion question, MassPerRevolutionEstimate estimate, double tolerance)
+    {
+        var wheel = CircumferenceUncertainty(question);
+        var scale = Math.Sqrt(estimate.Span * estimate.Span + estimate.SharedTare * estimate.SharedTare);
+        (TestObstacle Obstacle, double Relative)[] common = [(TestObstacle.Outlets, estimate.Points), (TestObstacle.Wheel, wheel), (TestObstacle.Scale, scale)];
+        var least = StudentT.CoverageFactor(CatchTestVerdict.KeepProbability, double.PositiveInfinity) * Math.Sqrt(common.Sum(part => part.Relative * part.Relative));
+        return least > tolerance ? common.MaxBy(part => part.Relative).Obstacle : null;
     }
 
     private static TurnsForArea TurnsFor(Area area, DriveWheel wheel, DriveWheelQuestion question)
@@ -113,8 +127,24 @@ public static class DriveWheelEvaluation
         return new CatchTest
         {
             Catches = [.. question.Tests.Select(test => Catch.Net(test.Caught, new CountedRevolutions(test.Turns, step)))],
-            Scale = question.Scale ?? UnstatedScale,
+            Scale = WeighedApart(question.Scale ?? UnstatedScale, question.Tests),
             CaughtPoints = Points(question, outlets),
+        };
+    }
+
+    // Outlets weighed one by one are so many readings: their roundings add at random, the error of the scale at the load of one
+    // outlet adds in full.
+    private static Scale WeighedApart(Scale scale, IReadOnlyList<TurnTest> tests)
+    {
+        var readings = tests.Min(test => test.PerOutlet.Count);
+        if (readings < 2)
+            return scale;
+        var atRandom = Math.Sqrt(readings);
+        return scale with
+        {
+            Division = new Mass(atRandom * scale.Division.Kilograms),
+            ReadingScatter = scale.ReadingScatter is { } scatter ? new Mass(atRandom * scatter.Kilograms) : null,
+            StatedAccuracy = new Mass(readings * scale.LimitAt(new Mass(tests.Average(test => test.Caught.Kilograms) / readings)).Limit.Kilograms),
         };
     }
 
@@ -133,10 +163,12 @@ public static class DriveWheelEvaluation
 
     private static TwoPartUncertainty Relative(DriveWheelQuestion question, MassPerRevolutionEstimate estimate)
     {
-        var circumference = question.Wheel.RelativeUncertainty
-            ?? (question.Wheel.Origin == WheelOrigin.Diameter ? DriveWheelDefaults.UncertaintyFromDiameter : DriveWheelDefaults.CircumferenceUncertainty.Value.Canonical);
+        var circumference = CircumferenceUncertainty(question);
         return estimate.UncertaintyOf(estimate.RelativeVariance + circumference * circumference);
     }
+
+    private static double CircumferenceUncertainty(DriveWheelQuestion question) => question.Wheel.RelativeUncertainty
+        ?? (question.Wheel.Origin == WheelOrigin.Diameter ? DriveWheelDefaults.UncertaintyFromDiameter : DriveWheelDefaults.CircumferenceUncertainty.Value.Canonical);
 
     private static RateAcceptance Accept(MassPerArea rate, MassPerArea target, TwoPartUncertainty relative, double tolerance)
     {

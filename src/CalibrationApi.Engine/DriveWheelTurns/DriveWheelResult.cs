@@ -44,6 +44,9 @@ public sealed record DriveWheelResult
     /// <summary>The rate against its target; null without a test or a target.</summary>
     public RateAcceptance? Acceptance { get; init; }
 
+    /// <summary>What keeps any number of such tests from showing that the rate is within tolerance; null when nothing does.</summary>
+    public TestObstacle? Obstacle { get; init; }
+
     /// <summary>What would bring the rate to its target; null without a test or a target.</summary>
     public SettingCorrection? Correction { get; init; }
 
@@ -80,6 +83,19 @@ public sealed record TurnsForArea(
 /// <param name="Rate">Mass over area.</param>
 public sealed record EvaluatedTurnTest(double Turns, Area Area, Mass Metered, MassPerArea Rate);
 
+/// <summary>What all turn tests have in common and do not average out.</summary>
+public enum TestObstacle
+{
+    /// <summary>Outlets that were not caught.</summary>
+    Outlets,
+
+    /// <summary>The circumference of the wheel.</summary>
+    Wheel,
+
+    /// <summary>The error of the scale.</summary>
+    Scale,
+}
+
 /// <summary>The rate against its target.</summary>
 /// <param name="Deviation">Rate over target, less 1, with its interval.</param>
 /// <param name="Within">The rate found is within the tolerance of the target.</param>
@@ -114,6 +130,9 @@ public sealed record SettingCorrection(double Factor, double? Setting, double? M
 /// <param name="Within">The deviation is within the limit.</param>
 public sealed record OutletCatch(Mass Caught, double Deviation, bool Within)
 {
+    /// <summary>Nothing fell from it.</summary>
+    public bool GaveNothing => Caught.Kilograms == 0;
+
     /// <summary>Compares outlets with their mean.</summary>
     /// <param name="outlets">Net mass of each, the sum above 0.</param>
     /// <param name="limit">Largest acceptable deviation, relative.</param>

@@ -1,3 +1,4 @@
+using System.Globalization;
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.Quantities;
@@ -9,17 +10,23 @@ internal static class DriveWheelSentences
 {
     private const double RoundsToNothing = 0.0005;
 
+    // A gearing turned round is suggested where the rate is then about right; judgement.
+    private const double AboutRight = 0.2;
+
     public static FormattableString Headline(DriveWheelQuestion question, DriveWheelResult result)
     {
         if (result.Rate is { } rate)
             return Tested(question, result, new MassPerArea(rate.Value), new Ratio(rate.ExpandedUncertainty / rate.Value));
         if (result.RateOfStatedMeter is { } reckoned && result.Turns.Count == 0)
-            return $"Reckoned from the meter, the machine puts down {reckoned}. A turn test shows whether it does.";
+            return question.TargetRate is { } target && Off(reckoned, target) is { } off
+                ? (FormattableString)$"Reckoned from the meter, the machine puts down {reckoned}, {off} the target. A turn test shows whether it does."
+                : $"Reckoned from the meter, the machine puts down {reckoned}. A turn test shows whether it does.";
         if (result.Turns is not [var first, ..])
             return $"One turn of the drive wheel covers {result.Wheel.AreaPerTurn}.";
+        var turns = first.Turns.ToString(first.Turns < 10 ? "0.00" : "0.0", CultureInfo.InvariantCulture);
         return first.Total is { } total
-            ? (FormattableString)$"Turn the drive wheel {first.Turns:0.0} times for {first.Area} and expect {total}{Each(first.PerOutlet)}."
-            : $"Turn the drive wheel {first.Turns:0.0} times for {first.Area}.";
+            ? (FormattableString)$"Turn the drive wheel {turns} times for {first.Area} and expect {total}{Each(first.PerOutlet)}."
+            : $"Turn the drive wheel {turns} times for {first.Area}.";
     }
 
     public static List<Finding> Reasons(DriveWheelResult result)
@@ -30,16 +37,21 @@ internal static class DriveWheelSentences
         var probability = new Ratio(acceptance.Probability);
         return verdict switch
         {
-            Verdict.Investigate => [Finding.Stop(FindingCode.RateImplausible,
-                $"A rate of {new MassPerArea(rate.Value):0.##} is outside of what seeding machines put down, {Least:0.##} to {Most:0}. Check units, turns, width and circumference.")],
+            Verdict.Investigate => Investigated(result, new MassPerArea(rate.Value)),
             Verdict.Keep => [Finding.Note(FindingCode.WithinTolerance,
                 $"The rate is within {tolerance:0.##} of the target with a probability of {ProbabilityWords.Likely(acceptance.Probability)}.")],
             Verdict.Adopt => [Finding.Warning(FindingCode.RateOffTarget,
                 $"The rate is within {tolerance:0.##} of the target with a probability of {ProbabilityWords.OnlyLikely(acceptance.Probability)}.")],
             _ => [Finding.Warning(FindingCode.RateNotShown,
-                $"The rate is within {tolerance:0.##} of the target with a probability of {probability:F0}: not enough to keep the setting, and too much to change it.")],
+                $"The rate is known within {new Ratio(acceptance.Deviation.ExpandedUncertainty):F1}, and it is within {tolerance:0.##} of the target with a probability of {probability:F0}: not sure enough to keep the setting, nor to change it.")],
         };
     }
+
+    private static List<Finding> Investigated(DriveWheelResult result, MassPerArea rate) =>
+        !DriveWheelEvaluation.IsPlausible(rate)
+            ? [Finding.Stop(FindingCode.RateImplausible,
+                $"A rate of {rate:0.##} is outside of what seeding machines put down, {Least:0.##} to {Most:0}. Check units, turns, width and circumference.")]
+            : [Finding.Stop(FindingCode.OutletGaveNothing, $"{Empty(result)} gave nothing, so the turns say nothing about the setting.")];
 
     public static List<Finding> Findings(DriveWheelQuestion question, DriveWheelResult result, bool testsAgree)
     {
@@ -48,6 +60,7 @@ internal static class DriveWheelSentences
             findings.Add(Finding.Warning(FindingCode.CatchesScatterMoreThanExpected,
                 $"The turn tests differ by more than is expected of them. The interval has been widened for it."));
         Implausible(question, result, findings);
+        Reckoned(question, result, findings);
         if (result.Origin == WheelOrigin.Diameter)
             findings.Add(Finding.Warning(FindingCode.CircumferenceFromDiameter,
                 $"The circumference of {result.Wheel.Circumference} was reckoned from the diameter. A loaded tyre rolls shorter: it turns more often over an area than said here, and puts down more."));
@@ -69,6 +82,8 @@ internal static class DriveWheelSentences
     {
         if (!DriveWheelEvaluation.IsPlausible(rate))
             return $"Do not use this test: {rate:0.##} is no rate that a seeding machine puts down. Check units, turns, width and circumference.";
+        if (Empty(result) is { } empty)
+            return $"{empty} gave nothing. Clear the way from meter to outlet, then test again before you change the setting.";
         if (result is not { Acceptance: { } acceptance, Correction: { } correction })
             return $"The turn test gives {rate}, known within {precision:F1}.";
         FormattableString found = Math.Abs(acceptance.Deviation.Value) < RoundsToNothing
@@ -78,9 +93,53 @@ internal static class DriveWheelSentences
         {
             Verdict.Keep => $"{found}, inside the tolerance of {new Ratio(result.Tolerance):0.##}. Keep the setting.",
             Verdict.Adopt => $"{found}. {Correct(question, correction)} Then test again.",
-            _ => $"{found}. That is not sure enough: make another turn test with the same setting.",
+            _ => $"{found}. That is not sure enough: {Again(result.Obstacle)}",
         };
     }
+
+    private static string Again(TestObstacle? obstacle) => obstacle switch
+    {
+        TestObstacle.Outlets => "catch from more outlets, because more turns of these cannot tell the others.",
+        TestObstacle.Wheel => "measure on the ground how far the wheel rolls in a turn, because more turn tests cannot tell.",
+        TestObstacle.Scale => "use a better scale or catch more, because more tests like this cannot tell.",
+        _ => "make another turn test with the same setting.",
+    };
+
+    // The outlets that gave nothing, by their place in the list; null when all gave something.
+    private static string? Empty(DriveWheelResult result)
+    {
+        string[] places = [.. result.Outlets.Index().Where(one => one.Item.GaveNothing).Select(one => (one.Index + 1).ToString(CultureInfo.InvariantCulture))];
+        return places.Length switch
+        {
+            0 => null,
+            1 => $"Outlet {places[0]} of those caught",
+            _ => $"Outlets {string.Join(", ", places[..^1])} and {places[^1]} of those caught",
+        };
+    }
+
+    // Null where the two are as good as equal.
+    private static FormattableString? Off(MassPerArea rate, MassPerArea target)
+    {
+        var ratio = rate.KilogramsPerSquareMetre / target.KilogramsPerSquareMetre;
+        return Math.Abs(ratio - 1) < RoundsToNothing ? null
+            : ratio >= 2 ? (FormattableString)$"{ratio:0.#} times"
+            : $"{new Ratio(Math.Abs(ratio - 1)):F1} {(ratio > 1 ? "above" : "below")}";
+    }
+
+    // A gearing is easily stated the other way round.
+    private static void Reckoned(DriveWheelQuestion question, DriveWheelResult result, List<Finding> findings)
+    {
+        if (result.RateOfStatedMeter is not { } rate || question is not { TargetRate: { } target, MassPerRevolution: { } perRevolution, MeterRevolutionsPerTurn: { } gearing }
+            || IsNear(rate, target, result.Tolerance) || Off(rate, target) is not { } off)
+            return;
+        var turned = result.Wheel.Rate(perRevolution, 1 / gearing);
+        findings.Add(Finding.Warning(FindingCode.RateOffTarget, !IsNear(rate, target, DriveWheelDefaults.LargeCorrection - 1) && IsNear(turned, target, AboutRight)
+            ? (FormattableString)$"Reckoned from the meter, the rate is {rate}, {off} the target. With {1 / gearing:0.###} meter revolutions per turn of the wheel it would be {turned}: is the gearing stated the wrong way round?"
+            : $"Reckoned from the meter, the rate is {rate}, {off} the target. {result.NeededPerMeterRevolution} would be needed in place of {perRevolution}, or {gearing * target.KilogramsPerSquareMetre / rate.KilogramsPerSquareMetre:0.###} meter revolutions per turn of the wheel in place of {gearing:0.###}."));
+    }
+
+    private static bool IsNear(MassPerArea rate, MassPerArea target, double tolerance) =>
+        !Threshold.IsAbove(Math.Abs(rate.KilogramsPerSquareMetre / target.KilogramsPerSquareMetre - 1), tolerance);
 
     private static FormattableString Correct(DriveWheelQuestion question, SettingCorrection correction) => correction.Setting is { } setting
         ? (FormattableString)$"As a first step, move the setting from {question.Setting:0.##} to {setting:0.##}."
@@ -101,12 +160,20 @@ internal static class DriveWheelSentences
 
     private static void Outlets(DriveWheelResult result, List<Finding> findings)
     {
-        for (var i = 0; i < result.Outlets.Count; i++)
+        // An outlet without any catch shifts the mean, so that the others are not to blame.
+        if (Empty(result) is { } empty)
         {
-            var outlet = result.Outlets[i];
-            if (!outlet.Within)
-                findings.Add(Finding.Warning(FindingCode.OutletOffMean,
-                    $"Outlet {i + 1} of those caught gives {new Ratio(Math.Abs(outlet.Deviation)):F1} {(outlet.Deviation > 0 ? "more" : "less")} than their mean; {new Ratio(result.Tolerance):0.##} is the limit."));
+            if (result.Verdict != Verdict.Investigate)
+                findings.Add(Finding.Warning(FindingCode.OutletGaveNothing, $"{empty} gave nothing. Clear the way from meter to outlet, and test again."));
+            return;
         }
+
+        (int Index, OutletCatch Item)[] off = [.. result.Outlets.Index().Where(one => !one.Item.Within).OrderByDescending(one => Math.Abs(one.Item.Deviation))];
+        if (off is not [var worst, ..])
+            return;
+        FormattableString gives = $"outlet {worst.Index + 1} of those caught gives {new Ratio(Math.Abs(worst.Item.Deviation)):F1} {(worst.Item.Deviation > 0 ? "more" : "less")} than their mean";
+        findings.Add(Finding.Warning(FindingCode.OutletOffMean, off.Length == 1
+            ? (FormattableString)$"One outlet is beyond the limit of {new Ratio(result.Tolerance):0.##}: {gives}."
+            : $"{off.Length} of {result.Outlets.Count} outlets are beyond the limit of {new Ratio(result.Tolerance):0.##}; furthest off, {gives}."));
     }
 }

@@ -21,6 +21,9 @@ public sealed record FanResult
     /// <summary>At least one setting suits all products, as far as limits are stated.</summary>
     public bool Fits => FanSpeeds is not { Exists: false } && AirFlows is not { Exists: false };
 
+    /// <summary>No setting suits all products, or the planned one does not.</summary>
+    public bool NeedsChange => !Fits || Findings.Any(finding => finding.Code == FindingCode.OutsideFanWindow);
+
     /// <summary>What was noticed.</summary>
     public required IReadOnlyList<Finding> Findings { get; init; }
 }

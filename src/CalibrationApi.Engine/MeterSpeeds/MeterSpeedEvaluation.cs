@@ -35,7 +35,7 @@ public static class MeterSpeedEvaluation
         var fan = question.Fan is { } asked ? FanEvaluation.Evaluate(asked, speeds) : null;
         return new MeterSpeedResult
         {
-            Headline = fan is { Fits: false } ? $"{Headline(elements)} {fan.Headline}" : Headline(elements),
+            Headline = fan is { NeedsChange: true } ? $"{Headline(elements)} {fan.Headline}" : Headline(elements),
             Elements = elements,
             Capacity = capacity,
             Fan = fan,
@@ -45,7 +45,7 @@ public static class MeterSpeedEvaluation
                 : [],
             Findings =
             [
-                .. elements.SelectMany(Findings),
+                .. elements.SelectMany(element => Findings(element, elements[0].Fits)),
                 .. capacity.Select(at => at.FieldEfficiency).Distinct().Select(FieldCapacity.Unusual).OfType<Finding>(),
                 .. fan?.Findings ?? [],
             ],
@@ -127,17 +127,24 @@ public static class MeterSpeedEvaluation
             : $"with it the lowest rate needs at least {slowest:F1}.";
     }
 
-    private static IEnumerable<Finding> Findings(ElementResult result)
+    private static Finding Outside(bool anotherFits, FormattableString detail) => anotherFits
+        ? Finding.Note(FindingCode.OutsideMeterWindow, detail)
+        : Finding.Warning(FindingCode.OutsideMeterWindow, detail);
+
+    private static string Others(int corners) => corners == 1 ? "" : $", the worst of {CountWords.Of(corners)} such combinations";
+
+    private static IEnumerable<Finding> Findings(ElementResult result, bool anotherFits)
     {
         var element = result.Element;
-        foreach (var corner in result.Corners.Where(corner => !corner.Within))
-        {
-            yield return corner.MeterSpeed.RevolutionsPerSecond < (element.Limits.Minimum?.RevolutionsPerSecond ?? 0)
-                ? Finding.Warning(FindingCode.OutsideMeterWindow,
-                    $"{element.Name}: {corner.Rate} at {corner.GroundSpeed} takes {corner.MeterSpeed:F1}, under the least {element.Limits.Minimum:F1}, where it turns unevenly. Drive faster or use an element that delivers less per revolution.")
-                : Finding.Warning(FindingCode.OutsideMeterWindow,
-                    $"{element.Name}: {corner.Rate} at {corner.GroundSpeed} takes {corner.MeterSpeed:F1}, above the highest {element.Limits.Maximum:F1}: the rate will not be reached. Drive slower or use an element that delivers more per revolution.");
-        }
+        // Of each side the worst corner; the others stand in the answer.
+        Corner[] outside = [.. result.Corners.Where(corner => !corner.Within).OrderBy(corner => corner.MeterSpeed.RevolutionsPerSecond)];
+        Corner[] slow = [.. outside.Where(corner => corner.MeterSpeed.RevolutionsPerSecond < (element.Limits.Minimum?.RevolutionsPerSecond ?? 0))];
+        if (slow is [var slowestCorner, ..])
+            yield return Outside(anotherFits,
+                $"{element.Name}: {slowestCorner.Rate} at {slowestCorner.GroundSpeed} takes {slowestCorner.MeterSpeed:F1}, under the least {element.Limits.Minimum:F1}, where it turns unevenly{Others(slow.Length)}. Drive faster or use an element that delivers less per revolution.");
+        if (outside.Length > slow.Length && outside[^1] is var fastestCorner)
+            yield return Outside(anotherFits,
+                $"{element.Name}: {fastestCorner.Rate} at {fastestCorner.GroundSpeed} takes {fastestCorner.MeterSpeed:F1}, above the highest {element.Limits.Maximum:F1}, so that the rate will not be reached{Others(outside.Length - slow.Length)}. Drive slower or use an element that delivers more per revolution.");
 
         if (result.Fits && result.Margin < NearLimit)
             yield return Finding.Note(FindingCode.NearMeterLimit,

@@ -48,10 +48,12 @@ internal static class VolumeCheckSentences
 
     private static FormattableString Reason(VolumeCheckQuestion question, CheckedValue compared, LogInterval<MassPerRevolution> expected)
     {
-        // A slip is named when it leaves a difference that the spread explains easily; of many, the two that fit best.
+        // A slip is named when it explains most of the difference and leaves one that the spread explains easily; of many, the two
+        // that fit best.
+        var difference = Math.Abs(Math.Log(compared.Ratio));
         string[] words = [.. Slips(question.DensityUnit)
             .Select(slip => (slip.Words, Left: Math.Abs(Math.Log(compared.Ratio / slip.Ratio))))
-            .Where(slip => slip.Left <= expected.Spread)
+            .Where(slip => slip.Left <= Math.Min(expected.Spread, difference / 3))
             .OrderBy(slip => slip.Left)
             .Select(slip => slip.Words)
             .Take(2)];
@@ -67,6 +69,8 @@ internal static class VolumeCheckSentences
         var pound = UnitTable.Get("lb").ToSi.Value;
         yield return (1 / pound, "a value in pounds taken as kilograms");
         yield return (pound, "a value in kilograms taken as pounds");
+        yield return (1000, "a value in grams taken as kilograms");
+        yield return (0.001, "a value in kilograms taken as grams");
         yield return (10, "a slip of the decimal point");
         yield return (0.1, "a slip of the decimal point");
         if (densityUnit is not { } stated)

@@ -37,6 +37,10 @@ public static class RollingWheel
     /// <param name="free">Rolling circumference C without slip.</param>
     public static double Slip(Length distance, double turns, Length free) => 1 - distance.Metres / (turns * free.Metres);
 
+    /// <summary>The skid behind a slip below 0: 1 - 1 / (1 - slip), because slip is a share of the turns made and skid one of the turns due.</summary>
+    /// <param name="slip">Slip, below 1.</param>
+    public static double SkidOf(double slip) => 1 - 1 / (1 - slip);
+
     /// <summary>Skid of a towed wheel: 1 - N C / L. Positive when it turns less often than the distance asks for.</summary>
     /// <param name="distance">Distance driven L, above 0.</param>
     /// <param name="turns">Turns counted N.</param>

@@ -18,11 +18,14 @@ internal static class BulkDensityMapping
         var first = request.Weighed?.Weighings![0];
         var mass = Quantity.UnitOf(first?.Net ?? first?.Gross ?? request.FilledTank?.Mass);
         var rate = Quantity.UnitOf(request.Tank?.TargetRate);
+        var read = Quantity.UnitOf(request.TestWeight ?? (Quantity?)request.StatedDensity);
+        // A tank is told in pounds where the rate is, or the density.
+        mass ??= rate?.Symbol == "lb/ac" || (rate is null && read?.Symbol is "lb/ft3" or "lb/bu-us" or "lb/bu-imp") ? UnitTable.Get("lb") : null;
         var units = AnswerUnits.For(
             choice,
-            mass?.Symbol is "lb" or "oz" or "ton-us" ? UnitTable.Get("lb/ft3") : null,
+            Quantity.UnitOf(first?.Net ?? first?.Gross ?? request.FilledTank?.Mass)?.Symbol is "lb" or "oz" or "ton-us" ? UnitTable.Get("lb/ft3") : null,
             mass,
-            Quantity.UnitOf(request.TestWeight ?? (Quantity?)request.StatedDensity),
+            read,
             Quantity.UnitOf(request.Tank?.Volume),
             Quantity.UnitOf(request.Weighed?.Volume ?? request.FilledTank?.Volume),
             rate,

@@ -171,7 +171,7 @@ public sealed class SensorEntryAnswer
 /// <summary>The effect of wrong numbers.</summary>
 public sealed class DistanceEffectAnswer
 {
-    /// <summary>Rate applied over rate set, less 1, with the interval of the runs: positive when the field gets too much. The machine's count of the area is off by as much.</summary>
+    /// <summary>Rate applied over rate set, less 1, with the interval of the runs: positive when the field gets too much.</summary>
     public required MeasuredRatio RateChange { get; init; }
 
     /// <summary>Distance counted over distance driven; absent without a value in force.</summary>
@@ -179,6 +179,9 @@ public sealed class DistanceEffectAnswer
 
     /// <summary>Width in the controller over width covered anew; absent without a width.</summary>
     public RatioQuantity? WidthCounted { get; init; }
+
+    /// <summary>Area counted over area covered: the product of the two. Without a value in force the distance counts as right.</summary>
+    public required RatioQuantity AreaCounted { get; init; }
 
     /// <summary>The rate that is really applied; absent without a target rate.</summary>
     public MassPerAreaQuantity? AppliedRate { get; init; }

@@ -41,6 +41,7 @@ internal static class DistanceSensorMapping
         Width = request.Width is { } width
             ? new WorkingWidth(WorkingWidth.OfOpeners(width.Openers!.Value, width.Spacing!.Read()), LengthQuantity.Read(width.PassToPass), LengthQuantity.Read(width.InForce))
             : null,
+        MeterDrive = Words.Read<MeterDrive>(request.MeterDrive),
         TargetRate = MassPerAreaQuantity.Read(request.TargetRate),
         Area = AreaQuantity.Read(request.Area),
         PricePerKilogram = request.Price?.PerKilogram(),
@@ -153,6 +154,7 @@ internal static class DistanceSensorMapping
         RateChange = units.MeasuredRatio(effect.RateChange),
         DistanceCounted = effect.DistanceFactor is { } distance ? units.Ratio(distance) : null,
         WidthCounted = effect.WidthFactor is { } width ? units.Ratio(width) : null,
+        AreaCounted = units.Ratio(effect.AreaFactor),
         AppliedRate = effect.Application is { } application ? units.Rate(application.AppliedRate) : null,
         MassOverArea = effect.Application?.MassOverArea is { } mass ? units.Mass(mass) : null,
         Cost = effect.Application?.Cost is { } cost ? new Money { Value = AnswerUnits.Shown(cost), Currency = request.Price!.Currency! } : null,

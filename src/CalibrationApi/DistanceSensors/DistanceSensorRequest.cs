@@ -44,6 +44,9 @@ public sealed class DistanceSensorRequest
     /// <summary>The width of the machine; gives overlap, and what a wrong width does to the rate.</summary>
     public WidthOfMachine? Width { get; init; }
 
+    /// <summary>What turns the meters: <c>rate-controlled</c>, a drive that a controller sets by this sensor, or <c>ground-driven</c>, a wheel on the ground, so that a wrong value spoils the count of distance and area but not the rate. Default rate-controlled: common practice.</summary>
+    public string? MeterDrive { get; init; }
+
     /// <summary>The rate to be applied; gives the effect of wrong numbers.</summary>
     public MassPerAreaQuantity? TargetRate { get; init; }
 

@@ -28,6 +28,7 @@ internal sealed class DistanceSensorRequestValidator : AbstractValidator<Distanc
         RuleFor(question => question.ValueInForce!).SetValidator(new ValueOfSensorValidator());
         RuleFor(question => question.ControllerEntry!).SetValidator(new EntryOfSensorValidator());
         RuleFor(question => question.Width!).SetValidator(new WidthOfMachineValidator());
+        RuleFor(question => question.MeterDrive).Word(Words.All<MeterDrive>());
         RuleFor(question => question.TargetRate).Measured();
         RuleFor(question => question.Area).Measured();
         RuleFor(question => question.Price!).SetValidator(new PriceValidator());

@@ -27,7 +27,7 @@ internal sealed class ProductInAirValidator : AbstractValidator<ProductInAir>
         RuleFor(product => product.Name).Text(Rules.LongestName);
         RuleFor(product => product.Rates).Items(1, 100);
         RuleForEach(product => product.Rates).Measured(new(0, 100_000, "kg/ha"));
-        RuleFor(product => product.CoveredWidth).Measured(new(0, 200, "m", ExcludesLeast: true));
+        RuleFor(product => product.CoveredWidth).Measured(new(0.01, 200, "m"));
         RuleFor(product => product.FanSpeedLimits!).SetValidator(new RotationLimitsValidator());
         RuleFor(product => product.AirFlowLimits!).SetValidator(new AirFlowLimitsValidator());
         RuleFor(product => product).Custom((product, context) =>

@@ -11,18 +11,18 @@ internal sealed class MeterSpeedRequestValidator : AbstractValidator<MeterSpeedR
     public MeterSpeedRequestValidator()
     {
         RuleFor(question => question.CoveredWidth).Needed();
-        RuleFor(question => question.CoveredWidth).Measured(new(0, 200, "m", ExcludesLeast: true));
+        RuleFor(question => question.CoveredWidth).Measured(new(0.01, 200, "m"));
         RuleFor(question => question.Rates).Needed();
         RuleFor(question => question.Rates).Items(1, 100);
         RuleForEach(question => question.Rates).Measured(new(0, 100_000, "kg/ha"));
         RuleFor(question => question.GroundSpeeds).Needed();
         RuleFor(question => question.GroundSpeeds).Items(1, 20);
-        RuleForEach(question => question.GroundSpeeds).Measured();
+        RuleForEach(question => question.GroundSpeeds).Measured(new(0.01, 100, "km/h"));
         RuleFor(question => question.Elements).Needed();
         RuleFor(question => question.Elements).Items(1, 50);
         RuleForEach(question => question.Elements!).SetValidator(new ElementOfMeterValidator()!);
         RuleFor(question => question.SpeedLimits!).SetValidator(new RotationLimitsValidator());
-        RuleFor(question => question.WorkingWidth).Measured(new(0, 200, "m", ExcludesLeast: true));
+        RuleFor(question => question.WorkingWidth).Measured(new(0.01, 200, "m"));
         RuleFor(question => question.FieldEfficiency).Measured(new(1, 100, "%"));
         RuleFor(question => question.Stops!).SetValidator(new StopsInFieldValidator());
         RuleFor(question => question.Area).Measured();

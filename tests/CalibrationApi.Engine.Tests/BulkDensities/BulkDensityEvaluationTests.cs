@@ -97,6 +97,14 @@ public sealed class BulkDensityEvaluationTests
         Assert.Equal(expected, Of(Read(density, "kg/m3")).Findings.Any(finding => finding.Code == FindingCode.DensityUnlikeReference));
 
     [Fact]
+    public void Findings_StatedWithoutAReference_SaysThatNothingWasCompared()
+    {
+        Assert.Equal(FindingCode.DensityNotCompared, Assert.Single(Of(Read(1320, "kg/m3")).Findings).Code);
+        Assert.DoesNotContain(Of(Read(740, "kg/m3"), ReferenceMaterial.UreaGranular).Findings, finding => finding.Code == FindingCode.DensityNotCompared);
+        Assert.DoesNotContain(Of(new FilledTank(new Mass(1240), new Volume(2))).Findings, finding => finding.Code == FindingCode.DensityNotCompared);
+    }
+
+    [Fact]
     public void Findings_PoundsPerBushel_TellTheOtherBushel()
     {
         var finding = Assert.Single(Of(Read(60, "lb/bu-us", isTestWeight: true)).Findings, finding => finding.Code == FindingCode.OtherBushel);

@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.DistanceSensors;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.Wheels;
@@ -27,6 +28,41 @@ public sealed class DistanceEffectTests
         var applied = metered / (covered * Driven);
 
         NearlyEqual.Assert(applied / Rate, DistanceEffect.RateFactor(gives, inForce, new WorkingWidth(new Length(9), new Length(covered), new Length(typed))));
+    }
+
+    // A wheel turns the meters: what is typed in moves neither, and each pass puts the rate of the whole machine on what it covers.
+    [Theory]
+    [InlineData(12.7, 13.1, 9.0, 9.0, 1)]
+    [InlineData(13.1, 12.7, 9.3, 9.0, 1)]
+    [InlineData(13.1, 12.7, 8.7, 8.7, 9 / 8.7)]
+    public void RateFactor_OfGroundDrivenMeters_FollowsTheGround(double gives, double inForce, double typed, double covered, double expected)
+    {
+        var width = new WorkingWidth(new Length(9), new Length(covered), new Length(typed));
+
+        NearlyEqual.Assert(expected, DistanceEffect.RateFactor(gives, inForce, width, MeterDrive.GroundDriven));
+        NearlyEqual.Assert(gives / inForce * typed / covered, DistanceEffect.AreaCounted(gives, inForce, width));
+    }
+
+    [Fact]
+    public void Effect_OnGroundDrivenMeters_IsOnTheCountOfTheAreaOnly()
+    {
+        var result = (Driven.Pure(1260, 1260).InForce(1300e6) with { MeterDrive = MeterDrive.GroundDriven, TargetRate = new MassPerArea(0.017), Area = new Area(480_000) }).Evaluated();
+
+        Assert.Equal(0, result.Effect!.RateChange.Value);
+        Assert.Equal(0, result.Effect.RateChange.ExpandedUncertainty);
+        Assert.Equal(0, result.Effect.Application!.MassOverArea!.Value.Kilograms);
+        NearlyEqual.Assert(1260 / 1300.0, result.Effect.AreaFactor, 1e-9);
+        Assert.Contains("the rate does not follow it", result.Headline.InMetric(), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(8.7, "3.4 % too much")]
+    [InlineData(9.3, "3.2 % too little")]
+    public void Width_OfGroundDrivenPasses_IsAgainstThatOfTheMachine(double passToPass, string which)
+    {
+        var result = (Driven.Runs(1300) with { MeterDrive = MeterDrive.GroundDriven, Width = new WorkingWidth(new Length(9), new Length(passToPass), new Length(passToPass)) }).Evaluated();
+
+        Assert.Contains(which, Assert.Single(result.Findings, finding => finding.Code == FindingCode.WidthDiffers).Detail.InMetric(), StringComparison.Ordinal);
     }
 
     [Fact]

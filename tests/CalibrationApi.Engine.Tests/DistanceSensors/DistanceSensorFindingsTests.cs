@@ -1,4 +1,5 @@
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.DistanceSensors;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.Wheels;
@@ -39,6 +40,35 @@ public sealed class DistanceSensorFindingsTests
         Assert.Contains("skids by", Assert.Single(result.Findings, finding => finding.Code == FindingCode.WheelSlips).Detail.InMetric(), StringComparison.Ordinal);
     }
 
+    // 1170 counts where 1300 are due are a skid of 10 %; against the counts made they would be 11.1 %.
+    [Fact]
+    public void Skid_IsAShareOfTheTurnsDue()
+    {
+        var result = (Driven.Runs(1170, 1170) with { ReferenceRuns = [Driven.Run(1300), Driven.Run(1300)] }).Evaluated();
+
+        Assert.Contains("skids by 10.0 %", Assert.Single(result.Findings, finding => finding.Code == FindingCode.WheelSlips).Detail.InMetric(), StringComparison.Ordinal);
+    }
+
+    // Two runs that agree, against a number of half the size: a count of both edges, or a distance of 50 m, not a tyre.
+    [Fact]
+    public void Change_ThatIsLargeAndConfirmed_AsksForItsCause()
+    {
+        var result = Driven.Runs(2600, 2602).InForce(1300).Evaluated();
+
+        Assert.Equal(Verdict.Adopt, result.Decision.Verdict);
+        Assert.Contains("100.1 %", Assert.Single(result.Findings, finding => finding.Code == FindingCode.LargeDistanceChange).Detail.InMetric(), StringComparison.Ordinal);
+        Assert.DoesNotContain(Driven.Runs(1340, 1341).InForce(1300).Evaluated().Findings, finding => finding.Code == FindingCode.LargeDistanceChange);
+    }
+
+    [Fact]
+    public void Headline_OfPulses_TellsThemByTheFootToThoseWhoMeasureInFeet()
+    {
+        var headline = Driven.Runs(1300, 1300).Evaluated().Headline;
+
+        Assert.StartsWith("The sensor gives 1300 pulses/100m (13 pulses/m), known", headline.InMetric(), StringComparison.Ordinal);
+        Assert.Contains("(3.962 pulses/ft)", DisplayUnits.UnitedStates.Write(headline), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Slip_WithinItsUncertainty_IsNotTalkedOf()
     {
@@ -73,6 +103,18 @@ public sealed class DistanceSensorFindingsTests
         var result = (Driven.Runs(1300) with { Width = new WorkingWidth(new Length(9), new Length(passToPass)) }).Evaluated();
 
         Assert.Contains(which, Assert.Single(result.Findings, finding => finding.Code == FindingCode.WidthDiffers).Detail.InMetric(), StringComparison.Ordinal);
+    }
+
+    // Passes as wide as the machine leave no strips, and need no correcting: only the number typed in is wrong.
+    [Theory]
+    [InlineData(9, 8.7, "3.3 % too little. Correct the width in the controller.")]
+    [InlineData(9, 9.3, "3.3 % too much. Correct the width in the controller.")]
+    [InlineData(9.3, 9, "3.2 % too little, and strips may be left. Correct the spacing of the passes, or the width in the controller.")]
+    public void Width_FindingNamesWhatIsWrong(double passToPass, double inForce, string expected)
+    {
+        var result = (Driven.Runs(1300) with { Width = new WorkingWidth(new Length(9), new Length(passToPass), new Length(inForce)) }).Evaluated();
+
+        Assert.EndsWith(expected, Assert.Single(result.Findings, finding => finding.Code == FindingCode.WidthDiffers).Detail.InMetric(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -111,9 +153,10 @@ public sealed class DistanceSensorFindingsTests
             WantedPrecision = 0.02,
             SecondRunChange = 0.1,
             Width = new WorkingWidth(new Length(9), new Length(9), new Length(9)),
+            MeterDrive = MeterDrive.RateControlled,
         };
 
         Assert.Empty(question.Evaluated().Assumptions);
-        Assert.Equal(9, Driven.Runs(1300).InForce(1300) is var bare ? (bare with { Width = new WorkingWidth(new Length(9)), Counted = CountedThing.Turns, PulsesPerTurn = new PulsesPerRevolution(1) }).Evaluated().Assumptions.Count : 0);
+        Assert.Equal(10, Driven.Runs(1300).InForce(1300) is var bare ? (bare with { Width = new WorkingWidth(new Length(9)), Counted = CountedThing.Turns, PulsesPerTurn = new PulsesPerRevolution(1) }).Evaluated().Assumptions.Count : 0);
     }
 }

@@ -2,6 +2,7 @@ using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.DriveWheelTurns;
 using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.Weighing;
 
 namespace CalibrationApi.Engine.Tests.DriveWheelTurns;
 
@@ -136,7 +137,108 @@ public sealed class DriveWheelEvaluationTests
 
         Assert.Equal([true, true, true, false], result.Outlets.Select(outlet => outlet.Within));
         NearlyEqual.Assert(0.57 / 0.6225 - 1, result.Outlets[3].Deviation, 1e-9);
-        Assert.Contains("Outlet 4", Assert.Single(result.Findings, finding => finding.Code == FindingCode.OutletOffMean).Detail.InMetric(), StringComparison.Ordinal);
+        Assert.Contains("outlet 4", Assert.Single(result.Findings, finding => finding.Code == FindingCode.OutletOffMean).Detail.InMetric(), StringComparison.Ordinal);
+    }
+
+    // 19 of 20 outlets were not caught and are said to differ by 20 %: the rate found is right on target, and nobody knows.
+    [Fact]
+    public void TurnTest_OfOneOutletThatMayNotStandForTheOthers_ChangesNothingAndAsksForMoreOutlets()
+    {
+        var result = DriveWheelEvaluation.Evaluate(Drill(OnTarget / 20) with { OutletsCaught = 1, OutletSpread = 0.2 });
+
+        Assert.True(result.Acceptance!.Probability < 0.5);
+        Assert.Equal(Verdict.Repeat, result.Verdict);
+        Assert.Equal(TestObstacle.Outlets, result.Obstacle);
+        Assert.Contains("catch from more outlets", result.Headline.InMetric(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void TurnTests_ThatDoNotShowADeviation_DoNotMoveTheSetting()
+    {
+        var result = DriveWheelEvaluation.Evaluate(Drill(OnTarget * 1.13, OnTarget * 0.99));
+
+        Assert.True(result.Acceptance!.Probability < 0.5);
+        Assert.True(Math.Abs(result.Acceptance.Deviation.Value) < result.Acceptance.Deviation.ExpandedUncertainty);
+        Assert.Equal(Verdict.Repeat, result.Verdict);
+        Assert.Null(result.Obstacle);
+        Assert.Contains("make another turn test", result.Headline.InMetric(), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(0.03, 0.001, TestObstacle.Wheel)]
+    [InlineData(0.001, 0.4, TestObstacle.Scale)]
+    public void Obstacle_IsWhatAllTestsHaveInCommon(double wheel, double accuracy, TestObstacle obstacle)
+    {
+        var question = Drill(OnTarget, OnTarget) with
+        {
+            Wheel = new WheelMeasure(new Length(2.315), WheelOrigin.Circumference, wheel),
+            Scale = new Scale { Division = new Mass(0.001), StatedAccuracy = new Mass(accuracy) },
+        };
+
+        Assert.Equal(obstacle, DriveWheelEvaluation.Evaluate(question).Obstacle);
+    }
+
+    [Fact]
+    public void Outlet_ThatGaveNothing_IsToBeClearedBeforeTheSettingIsChanged()
+    {
+        var question = Drill() with { OutletsCaught = 4, Tests = [TurnTest.Apart(58, [new Mass(0.32), new Mass(0), new Mass(0.32), new Mass(0.32)])] };
+        var result = DriveWheelEvaluation.Evaluate(question);
+
+        Assert.Equal(Verdict.Investigate, result.Verdict);
+        Assert.Equal(FindingCode.OutletGaveNothing, Assert.Single(result.Reasons).Code);
+        Assert.StartsWith("Outlet 2 of those caught gave nothing.", result.Headline.InMetric(), StringComparison.Ordinal);
+        // The mean is that of three; the others are not to blame.
+        Assert.DoesNotContain(result.Findings, finding => finding.Code == FindingCode.OutletOffMean);
+        var bare = DriveWheelEvaluation.Evaluate(question with { TargetRate = null });
+        Assert.Contains(bare.Findings, finding => finding.Code == FindingCode.OutletGaveNothing);
+    }
+
+    [Fact]
+    public void Outlets_OfWhichManyAreOff_AreToldInOneSentence()
+    {
+        var question = Drill() with { OutletsCaught = 4, Tests = [TurnTest.Apart(58, [new Mass(0.30), new Mass(0.36), new Mass(0.32), new Mass(0.32)])] };
+        var finding = Assert.Single(DriveWheelEvaluation.Evaluate(question).Findings, one => one.Code == FindingCode.OutletOffMean);
+
+        Assert.StartsWith("2 of 4 outlets are beyond the limit of 5 %; furthest off, outlet 2 of those caught gives 10.8 % more", finding.Detail.InMetric(), StringComparison.Ordinal);
+    }
+
+    // 20 readings of a division of 20 g: their roundings add to sqrt(20) 20 g sqrt(1/6), one of the sum would be 20 g sqrt(1/6).
+    [Fact]
+    public void Outlets_WeighedApart_CarryTheRoundingOfEveryReading()
+    {
+        var question = Drill() with
+        {
+            Wheel = new WheelMeasure(new Length(2.315), WheelOrigin.Circumference, 0),
+            Scale = new Scale { Division = new Mass(0.02), StatedAccuracy = new Mass(1e-9), },
+            TurnResolution = new Revolutions(0),
+            Repeatability = 1e-6,
+        };
+        var apart = DriveWheelEvaluation.Evaluate(question with { Tests = [TurnTest.Apart(58, [.. Enumerable.Repeat(new Mass(OnTarget / 20), 20)])] }).Rate!;
+        var together = DriveWheelEvaluation.Evaluate(question with { Tests = [TurnTest.Together(58, new Mass(OnTarget))] }).Rate!;
+
+        NearlyEqual.Assert(together.ExpandedUncertainty * Math.Sqrt(20), apart.ExpandedUncertainty, 1e-6);
+        NearlyEqual.Assert(1.959963984540054 * Math.Sqrt(20.0 / 6) * 0.02 / OnTarget, apart.ExpandedUncertainty / apart.Value, 1e-6);
+    }
+
+    [Fact]
+    public void RateOfStatedMeter_FarFromTheTarget_SaysWhatWouldBeNeeded()
+    {
+        var question = Drill() with { MeterRevolutionsPerTurn = 0.5, MassPerRevolution = new MassPerRevolution(0.15) };
+        var finding = Assert.Single(DriveWheelEvaluation.Evaluate(question).Findings, one => one.Code == FindingCode.RateOffTarget).Detail.InMetric();
+
+        Assert.Contains("0.2222 kg/rev would be needed in place of 0.15 kg/rev", finding, StringComparison.Ordinal);
+        Assert.DoesNotContain("wrong way round", finding, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void RateOfStatedMeter_WithAGearingTurnedRound_IsAskedAbout()
+    {
+        var question = Drill() with { MeterRevolutionsPerTurn = 2, MassPerRevolution = new MassPerRevolution(0.21) };
+        var result = DriveWheelEvaluation.Evaluate(question with { Areas = [] });
+
+        Assert.Contains("With 0.5 meter revolutions per turn of the wheel it would be 151.2 kg/ha", Assert.Single(result.Findings, one => one.Code == FindingCode.RateOffTarget).Detail.InMetric(), StringComparison.Ordinal);
+        Assert.Contains("3.8 times the target", result.Headline.InMetric(), StringComparison.Ordinal);
+        Assert.DoesNotContain(DriveWheelEvaluation.Evaluate(question with { MeterRevolutionsPerTurn = 0.52 }).Findings, one => one.Code == FindingCode.RateOffTarget);
     }
 
     [Fact]

@@ -123,6 +123,13 @@ public sealed class FanEvaluationTests
         Assert.Empty(MeterSpeedEvaluation.Evaluate(Asked.Question([90], [9])).Cautions);
     }
 
+    // Product that blocks the lines is worth more than the element: whoever reads the first sentence only has to know.
+    [Fact]
+    public void Evaluate_MeterSpeedWithAFanPlannedOutsideItsWindow_SaysInTheHeadlineWhereToKeepIt() => Assert.EndsWith(
+        "Keep the fan at 3000 rpm to 4000 rpm.",
+        MeterSpeedEvaluation.Evaluate(Asked.Question([90], [9]) with { Fan = new FanQuestion { FanSpeed = Planned.Rpm(2800), Products = [Product("clover", 3000, 4000)] } }).Headline.InMetric(),
+        StringComparison.Ordinal);
+
     [Fact]
     public void Evaluate_MeterSpeedWithoutACommonWindow_SaysSoInTheHeadline()
     {

@@ -77,6 +77,28 @@ public sealed class MeterSpeedTests
         Assert.StartsWith("No element serves all rates at all ground speeds.", result.Headline.InMetric(), StringComparison.Ordinal);
     }
 
+    // Four corners, two of them too slow and one too fast: one sentence for each side, of the worst.
+    [Fact]
+    public void Findings_ManyCornersOutside_AreToldOnceForEachSide()
+    {
+        string[] details = [.. MeterSpeedEvaluation.Evaluate(Asked.Question([3, 300], [5, 9])).Findings.Where(each => each.Code == FindingCode.OutsideMeterWindow).Select(each => each.Detail.InMetric())];
+
+        Assert.Equal(2, details.Length);
+        Assert.Contains("3 kg/ha at 5 km/h", details[0], StringComparison.Ordinal);
+        Assert.Contains("the worst of two such combinations", details[0], StringComparison.Ordinal);
+        Assert.Contains("300 kg/ha at 9 km/h", details[1], StringComparison.Ordinal);
+        Assert.DoesNotContain("worst of", details[1], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Findings_ElementThatDoesNotServeBesideOneThatDoes_IsNoWarning()
+    {
+        var result = MeterSpeedEvaluation.Evaluate(Asked.Question([6], [9]) with { Elements = [Asked.Element("coarse", 0.342), Asked.Element("fine", 0.03)] });
+
+        Assert.Equal("fine", result.Elements[0].Element.Name);
+        Assert.Equal(Severity.Note, Assert.Single(result.Findings, each => each.Code == FindingCode.OutsideMeterWindow).Severity);
+    }
+
     [Fact]
     public void Findings_LessThanTenPercentOfRoom_AreNoted()
     {

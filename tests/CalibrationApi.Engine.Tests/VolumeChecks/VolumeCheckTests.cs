@@ -99,6 +99,22 @@ public sealed class VolumeCheckTests
     }
 
     // A density given in lb/ft3 cannot have been meant in kg/hL and stated as kg/hL.
+    // 106 % of the volume is a sixth above what is expected: that is no unit of the density.
+    [Fact]
+    public void Findings_LittleMoreThanTheElementHolds_NameNoSlip()
+    {
+        var finding = Assert.Single(Of(Question() with { Checked = new(new MassPerRevolution(0.4)), DensityUnit = UnitTable.Get("kg/hL") }).Findings);
+
+        Assert.Equal(FindingCode.MoreThanTheElementHolds, finding.Code);
+        Assert.DoesNotContain("would fit", finding.Detail.InMetric(), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(342, "grams taken as kilograms")]
+    [InlineData(0.000342, "kilograms taken as grams")]
+    public void Findings_GramsAndKilogramsMixedUp_AreNamed(double value, string expected) =>
+        Assert.Contains(expected, Assert.Single(Of(Question() with { Checked = new(new MassPerRevolution(value)) }).Findings).Detail.InMetric(), StringComparison.Ordinal);
+
     [Fact]
     public void Findings_SlipOfTheDensity_StartsFromTheUnitThatWasStated()
     {

@@ -101,6 +101,18 @@ public sealed class EvaluateBulkDensityTests
         Assert.False(answer.Has("/weighings"));
     }
 
+    [Theory]
+    [InlineData("""{ "volume": { "value": 250, "unit": "bu-us" } }""", "lb")]
+    [InlineData("""{ "volume": { "value": 250, "unit": "bu-us" }, "targetRate": { "value": 90, "unit": "lb/ac" } }""", "lb")]
+    [InlineData("""{ "volume": { "value": 9000, "unit": "L" }, "targetRate": { "value": 100, "unit": "kg/ha" } }""", "kg")]
+    public async Task Tank_BesideADensityInPounds_IsToldInThemUnlessTheRateIsMetric(string tank, string unit)
+    {
+        var answer = await Without("/weighed").With("/testWeight", """{ "value": 60, "unit": "lb/bu-us" }""").With("/tank", tank).AnswerAsync();
+
+        Assert.Equal(unit, answer.Word("/tank/mass/unit"));
+        Assert.Equal((60, "lb/bu-us"), answer.Quantity("/bulkDensity"));
+    }
+
     [Fact]
     public async Task Query_UnitsUs_WritesSentencesInThemToo()
     {

@@ -34,6 +34,7 @@ public sealed class DistanceSensorRequestValidatorTests
     [InlineData("/width/openers", "0", "#/width/openers", ErrorCode.NumberOutOfRange)]
     [InlineData("/width/spacing/unit", "\"m\"", "#/width/passToPass", ErrorCode.SettingsAtOdds)]
     [InlineData("/width/inForce/value", "30", "#/width/inForce", ErrorCode.SettingsAtOdds)]
+    [InlineData("/meterDrive", "\"wheel\"", "#/meterDrive", ErrorCode.WordUnknown)]
     [InlineData("/price/value", "-420", "#/price/value", ErrorCode.NumberOutOfRange)]
     [InlineData("/tolerance", """{ "value": 0.5, "unit": "%" }""", "#/wantedPrecision", ErrorCode.SettingsAtOdds)]
     public async Task Member_ThatBreaksARule_IsRefusedAtItsPlace(string pointer, string json, string at, string code)

@@ -64,6 +64,19 @@ public sealed class EvaluateDistanceSensorTests
     }
 
     [Fact]
+    public async Task Effect_OnGroundDrivenMeters_IsOverlapAndAreaCountOnly()
+    {
+        var controlled = await Question.Of(Question.DistanceSensor).AnswerAsync();
+        var ground = await Question.Of(Question.DistanceSensor).With("/meterDrive", "\"ground-driven\"").AnswerAsync();
+
+        Assert.Equal((9 / 8.97 - 1) * 100, ground.Number("/effectIfNumbersStay/rateChange/value"), 1e-9);
+        Assert.Equal(controlled.Number("/effectIfNumbersStay/areaCounted/value"), ground.Number("/effectIfNumbersStay/areaCounted/value"), 1e-9);
+        Assert.Equal(controlled.Number("/enter/value"), ground.Number("/enter/value"));
+        Assert.Contains("meterDrive", controlled.List("/assumptions").Select(one => one!["name"]!.GetValue<string>()));
+        Assert.DoesNotContain("meterDrive", ground.List("/assumptions").Select(one => one!["name"]!.GetValue<string>()));
+    }
+
+    [Fact]
     public async Task Width_ShowsTheOverlapOfThePasses()
     {
         var answer = await Question.Of(Question.DistanceSensor).AnswerAsync();
