@@ -6,6 +6,7 @@ using CalibrationApi.Http;
 using CalibrationApi.Nutrients;
 using CalibrationApi.ProductRates;
 using CalibrationApi.Records;
+using CalibrationApi.SeedRowLimits;
 using FluentValidation;
 
 namespace CalibrationApi.Plans;
@@ -106,5 +107,7 @@ internal sealed class SeedRowOfPlanValidator : AbstractValidator<SeedRowOfPlan>
         RuleFor(row => row.Moisture).Needed();
         RuleFor(row => row.Moisture).Word(Words.All<SeedbedMoisture>());
         RuleFor(row => row.Region).Word(Words.All<Region>());
+        RuleFor(row => row.LocalLimits).Items(1, 20);
+        RuleForEach(row => row.LocalLimits!).SetValidator(new LocalLimitWithSeedValidator()!);
     }
 }
