@@ -67,7 +67,7 @@ internal sealed class MeterSetUp(PlannedField field, SqliteConnection connection
             EvaluateMeterSpeed.Evaluate,
             units);
         foreach (var error in errors)
-            Add(meter.Path(nameof(meter.Planned.Meter)), error.Detail, error.Code);
+            Add(meter.Path(meter.RateFrom == RateOrigin.Stand ? nameof(meter.Planned.Stand) : nameof(meter.Planned.TargetRate)), error.Detail, error.Code);
         return answer;
     }
 
