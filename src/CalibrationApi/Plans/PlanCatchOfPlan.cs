@@ -30,7 +30,7 @@ internal static class PlanCatchOfPlan
         if (new DescribedRecordStore(RecordKind.Plans).Find(connection, workspace, id) is not { } record)
             return Pages.NotFound();
         var plan = (PlanRequest)JsonSerializer.Deserialize(record.Body, JsonSettings.Contract.GetTypeInfo(typeof(PlanRequest)))!;
-        var predicted = new List<AssumptionAnswer>();
+        var predicted = new List<(PlannedMeter Meter, KnownValue Known)>();
         var (question, errors) = Resolve(connection, workspace, plan, predicted);
         if (question is null)
             return ProblemResult.Invalid(errors);
@@ -39,12 +39,12 @@ internal static class PlanCatchOfPlan
         var answerUnits = CatchPlanMapping.UnitsFor(question, units);
         var outcome = CatchPlanEvaluation.Evaluate(CatchPlanMapping.ToEngine(question));
         return outcome.IsAnswered
-            ? JsonAnswer.Of(CatchPlanMapping.ToAnswer(outcome.Result, answerUnits, predicted))
+            ? JsonAnswer.Of(CatchPlanMapping.ToAnswer(outcome.Result, answerUnits, [.. predicted.Select(one => Predicted(one.Meter, one.Known, answerUnits))]))
             : ProblemResult.Refused(outcome.Refusals, answerUnits.Display);
     }
 
     private static (CatchPlanRequest? Question, IReadOnlyList<ProblemError> Errors) Resolve(
-        SqliteConnection connection, Workspace workspace, PlanRequest plan, List<AssumptionAnswer> predicted)
+        SqliteConnection connection, Workspace workspace, PlanRequest plan, List<(PlannedMeter Meter, KnownValue Known)> predicted)
     {
         var records = new ReferredRecords(connection, workspace);
         var scale = records.Scale(plan.Scale!, nameof(plan.Scale));
@@ -62,7 +62,7 @@ internal static class PlanCatchOfPlan
 
             meters.Add(Meter(meter, known));
             if (known.From == ValueOrigin.Displacement)
-                predicted.Add(Predicted(meter, known));
+                predicted.Add((meter, known));
         }
 
         if (records.Errors.Count + field.RateErrors.Count > 0)
@@ -103,10 +103,10 @@ internal static class PlanCatchOfPlan
         PocketsPerRevolution = meter.Element.PocketsPerRevolution,
     };
 
-    private static AssumptionAnswer Predicted(PlannedMeter meter, KnownValue known) => new()
+    private static AssumptionAnswer Predicted(PlannedMeter meter, KnownValue known, AnswerUnits units) => new()
     {
         Name = "startValue",
-        Value = new AnyQuantity { Value = known.Value.Value!.Value, Unit = known.Value.Unit! },
+        Value = units.Any(known.Value.Read()),
         Origin = "the volume of the element times the bulk density times a usual fill efficiency: nothing was measured yet",
         Meter = meter.Planned.Meter,
     };

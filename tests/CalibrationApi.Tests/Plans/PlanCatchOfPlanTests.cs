@@ -68,6 +68,8 @@ public sealed class PlanCatchOfPlanTests(RecordService service) : IClassFixture<
         var assumption = Assert.Single(planned.List("/assumptions"), one => one!["name"]!.GetValue<string>() == "startValue")!;
         Assert.Equal(setUp.Number("/meters/0/values/0/value"), assumption["value"]!["value"]!.GetValue<double>());
         Assert.Equal("front", assumption["meter"]!.GetValue<string>());
+        var us = (await service.GetAsync($"/v1/plans/{plan}/catch-plan?units=us")).Expect(200).Body;
+        Assert.Contains(us.List("/assumptions"), one => one!["name"]!.GetValue<string>() == "startValue" && one["value"]!["unit"]!.GetValue<string>() == "lb/rev");
     }
 
     [Fact]
