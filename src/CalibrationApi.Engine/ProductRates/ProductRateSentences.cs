@@ -34,7 +34,9 @@ internal sealed class ProductRateSentences(ProductRateQuestion question, IReadOn
         if (conflict.IsAlone)
         {
             return conflict.IsShort
-                ? Finding.Warning(FindingCode.NutrientWithoutSource, $"{missed}, because none of the products whose rates are open holds any.")
+                ? Finding.Warning(FindingCode.NutrientWithoutSource, free.Length == 0
+                    ? (FormattableString)$"{missed}, because every rate is fixed."
+                    : $"{missed}, because none of the products whose rates are open holds any.")
                 : Finding.Warning(FindingCode.CreditsAboveTarget, $"{missed}, because credits and fixed rates alone bring more.");
         }
 

@@ -51,6 +51,12 @@ public sealed record LimitJudgement
     /// <summary>Limit less load: negative when the load is above it; null without a number.</summary>
     public MassPerArea? Margin => Allowed is { } allowed ? new MassPerArea(allowed.KilogramsPerSquareMetre - Load.KilogramsPerSquareMetre) : null;
 
+    /// <summary>The limit is nothing at all.</summary>
+    internal bool AllowsNone => Allowed is { KilogramsPerSquareMetre: 0 };
+
+    /// <summary>Load less limit, above 0 when the load is above it.</summary>
+    internal MassPerArea Excess => new(-Margin!.Value.KilogramsPerSquareMetre);
+
     /// <summary>The verdict. A load on the limit is not above it.</summary>
     public LimitVerdict Verdict => Allowed switch
     {

@@ -12,6 +12,9 @@ public sealed record PublishedLimit
     /// <summary>What it counts.</summary>
     public required LimitedNutrient Nutrient { get; init; }
 
+    /// <summary>What a source that limits fertilizer as a whole does not count: it is limited by what comes with it.</summary>
+    public IReadOnlyList<LimitedNutrient> LeavesOut { get; init; } = [];
+
     /// <summary>The numbers, for each soil and moisture that the source tells apart; the first that fits holds.</summary>
     public required IReadOnlyList<SoilLimit> Soils { get; init; }
 

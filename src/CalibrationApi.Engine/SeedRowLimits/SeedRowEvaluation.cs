@@ -28,10 +28,11 @@ public static class SeedRowEvaluation
             .OrderBy(one => Rank(one.Verdict))
             .ThenByDescending(one => one.Used)
             .ThenByDescending(one => one.Load.KilogramsPerSquareMetre)];
-        var verdict = judged.Any(one => one.Verdict == LimitVerdict.Above) ? LimitVerdict.Above
+        var verdict = load.IsNothing ? LimitVerdict.Within
+            : judged.Any(one => one.Verdict == LimitVerdict.Above) ? LimitVerdict.Above
             : judged.Any(one => one.Verdict == LimitVerdict.Within && one.Load.KilogramsPerSquareMetre > 0) ? LimitVerdict.Within
             : LimitVerdict.NoPublishedLimit;
-        var unjudged = load.NotCountedBy([.. judged.Where(one => one.Allowed is not null).Select(one => one.Limit.Nutrient).Distinct()]);
+        var unjudged = load.NotCountedBy([.. judged.Where(one => one.Allowed is not null).SelectMany(one => one.Limit.LeavesOut.Append(one.Limit.Nutrient)).Distinct()]);
         return new SeedRowResult
         {
             Headline = SeedRowSentences.Headline(row, verdict, judged, unjudged),

@@ -17,9 +17,10 @@ internal static class SeedRowFindings
             yield return Finding.Warning(FindingCode.NoPublishedLimit, $"No source held here has a number for this case. That says nothing about whether the seed stands it.");
         else if (unjudged.Count > 0)
             yield return Finding.Warning(FindingCode.NutrientWithoutLimit, $"No limit held here has a number for these in this case, though they lie with the seed: {SeedRowWords.List(unjudged)}.");
-        foreach (var sources in judged.Where(one => one.Allowed is not null).GroupBy(one => Kind(one.Limit.Nutrient)).Select(group => group.ToArray()).Where(Disagree))
+        // What is not placed with the seed is nothing to disagree about.
+        foreach (var sources in judged.Where(one => one.Allowed is not null && one.Load.KilogramsPerSquareMetre > 0).GroupBy(one => Kind(one.Limit.Nutrient)).Select(group => group.ToArray()).Where(Disagree))
             yield return Finding.Warning(FindingCode.SourcesDisagree, Differing(sources));
-        if (row.Region is null && judged.Any(one => one.Limit.Source.Key != LimitSource.StatedKey))
+        if (row.Region is null && judged.Any(one => one.Limit.Source.Key != LimitSource.StatedKey && one.Load.KilogramsPerSquareMetre > 0))
             yield return Finding.Warning(FindingCode.RegionNotStated, $"No region is stated, so limits of all regions are shown. Only one of your own region counts for you.");
         foreach (var product in SeedRowEvaluation.Unstated(row))
             yield return Finding.Warning(FindingCode.NitrogenFormNotStated, $"The form of the nitrogen in {product.Name} is not stated, so all of it counts as urea.");
@@ -34,7 +35,10 @@ internal static class SeedRowFindings
     // A limit of a place that the caller did not name may not be theirs, so it warns and does not forbid.
     private static Finding Above(SeedRow row, LimitJudgement one)
     {
-        FormattableString detail = $"{one.Limit.Source.Publisher} ({one.Limit.Source.Place}, {one.Limit.Source.Edition}) allows {one.Allowed!.Value} of {SeedRowWords.Of(one.Limit.Nutrient)} with the seed of {SeedRowWords.Of(row.Crop)} here; {one.Load} would lie there, {new MassPerArea(-one.Margin!.Value.KilogramsPerSquareMetre)} too much.";
+        FormattableString source = $"{one.Limit.Source.Publisher} ({one.Limit.Source.Place}, {one.Limit.Source.Edition})";
+        FormattableString detail = one.AllowsNone
+            ? (FormattableString)$"{source} allows no {SeedRowWords.Of(one.Limit.Nutrient)} with the seed of {SeedRowWords.Of(row.Crop)} here; {one.Load} would lie there."
+            : $"{source} allows {one.Allowed!.Value} of {SeedRowWords.Of(one.Limit.Nutrient)} with the seed of {SeedRowWords.Of(row.Crop)} here; {one.Load} would lie there, {one.Excess} too much.";
         return row.Region is null && one.Limit.Source.Key != LimitSource.StatedKey
             ? Finding.Warning(FindingCode.AbovePublishedLimit, detail)
             : Finding.Stop(FindingCode.AbovePublishedLimit, detail);

@@ -33,6 +33,9 @@ public sealed class SeedRowLoad
         return (new MassPerArea(loads[worst]), worst + 1);
     }
 
+    /// <summary>No nutrient lies with the seed in any zone.</summary>
+    internal bool IsNothing => Array.TrueForAll(zones, zone => zone.Of(LimitedNutrient.AllNutrients) == 0);
+
     /// <summary>What is placed with the seed in some zone without being counted by any of <paramref name="judged"/>, in words.</summary>
     internal IReadOnlyList<string> NotCountedBy(IReadOnlyCollection<LimitedNutrient> judged) =>
         [.. zones.SelectMany(zone => zone.Parts()).Where(part => part.Mass > 0 && !part.CountedBy.Any(judged.Contains)).Select(part => part.Name).Distinct()];
@@ -67,7 +70,8 @@ public sealed class SeedRowLoad
         [
             ("urea nitrogen", Urea, [.. AllNitrogen, LimitedNutrient.UreaNitrogen, LimitedNutrient.UreaAndSulfateNitrogen, LimitedNutrient.NitrogenBesidePhosphates]),
             ("nitrogen of ammonium sulfate", Sulfate, [.. AllNitrogen, LimitedNutrient.UreaAndSulfateNitrogen, LimitedNutrient.NitrogenBesidePhosphates]),
-            ("nitrogen of ammonium phosphate", Phosphates, AllNitrogen),
+            // A source that limits all nitrogen beside it lets it be with the phosphate that it allows.
+            ("nitrogen of ammonium phosphate", Phosphates, [.. AllNitrogen, LimitedNutrient.NitrogenBesidePhosphates]),
             ("other nitrogen", OtherNitrogen, [.. AllNitrogen, LimitedNutrient.NitrogenBesidePhosphates]),
             ("P2O5", P2O5, [LimitedNutrient.Phosphate, LimitedNutrient.AllNutrients]),
             ("K2O", K2O, [LimitedNutrient.Potash, LimitedNutrient.NitrogenPlusPotash, LimitedNutrient.AllNutrients]),

@@ -1,5 +1,4 @@
 using CalibrationApi.Engine.Answers;
-using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Engine.SeedRowLimits;
 
@@ -17,12 +16,21 @@ internal static class SeedRowSentences
     {
         if (verdict == LimitVerdict.NoPublishedLimit)
             return $"No published limit is held for what lies with the seed of {SeedRowWords.Of(row.Crop)} on {SeedRowWords.Of(row.Soil)}, {SeedRowWords.Of(row.Moisture)}, in {SeedRowWords.Of(row.Region)}, so there is no number. Ask local guidance before you place fertilizer with the seed.";
+        if (!judged.Any(one => one.Verdict == verdict && one.Load.KilogramsPerSquareMetre > 0))
+            return $"None of these products lays a nutrient with the seed, so there is nothing to compare.";
         var lead = judged.First(one => one.Verdict == verdict && one.Load.KilogramsPerSquareMetre > 0);
         var nutrient = SeedRowWords.Of(lead.Limit.Nutrient);
-        return verdict == LimitVerdict.Above
-            ? $"Above {Whose(lead, row)}: {lead.Load} of {nutrient} with the seed{Zone(lead, row)} against {lead.Allowed!.Value}. Place at least {new MassPerArea(-lead.Margin!.Value.KilogramsPerSquareMetre)} less of that nutrient with the seed, or put it away from the seed row."
-            : (FormattableString)$"Not above {Whose(lead, row)}: {lead.Load} of {nutrient} with the seed{Zone(lead, row)} against {lead.Allowed!.Value}. {Rest(unjudged)}";
+        FormattableString found = lead.AllowsNone
+            ? (FormattableString)$"{lead.Load} of {nutrient} with the seed{Zone(lead, row)}, where none is allowed. Put it away from the seed row."
+            : verdict == LimitVerdict.Above
+                ? (FormattableString)$"{lead.Load} of {nutrient} with the seed{Zone(lead, row)} against {lead.Allowed!.Value}. Place at least {lead.Excess} less of it with the seed, or put it away from the seed row."
+                : $"{lead.Load} of {nutrient} with the seed{Zone(lead, row)} against {lead.Allowed!.Value}. {Rest(unjudged)}";
+        return $"{(verdict == LimitVerdict.Above ? "Above" : "Not above")} {Whose(lead, row)}: {found}{Elsewhere(lead, row)}";
     }
+
+    // The headline is shown alone, and the limit may be that of another place.
+    private static string Elsewhere(LimitJudgement lead, SeedRow row) =>
+        row.Region is null && lead.Limit.Source.Key != LimitSource.StatedKey ? " You name no region, so this may not be the limit for yours." : "";
 
     private static string Whose(LimitJudgement lead, SeedRow row) => lead.Limit.Source.Key == LimitSource.StatedKey
         ? $"the limit that you state for {SeedRowWords.Of(row.Crop)} from {lead.Limit.Source.Publisher}"

@@ -38,7 +38,7 @@ internal static class SeedRowWords
         LimitedNutrient.Potash => "K2O",
         LimitedNutrient.NitrogenPlusPotash => "nitrogen plus K2O",
         LimitedNutrient.Sulfur => "sulfur",
-        LimitedNutrient.AllNutrients => "nutrients in all",
+        LimitedNutrient.AllNutrients => "fertilizer nutrients",
         _ => throw new ArgumentOutOfRangeException(nameof(nutrient), nutrient, null),
     };
 

@@ -49,7 +49,10 @@ internal static class CatchPlanMapping
         DisturbedPoints = [.. (request.DisturbedPoints ?? []).Select(point => new DisturbedPoint(point!.Name!, point.ToOpen, point.ToRestore))],
     };
 
-    public static CatchPlanAnswer ToAnswer(CatchPlanResult result, AnswerUnits units) => new()
+    /// <param name="result">The plan.</param>
+    /// <param name="units">Units of the answer.</param>
+    /// <param name="further">Assumptions that were made before the question.</param>
+    public static CatchPlanAnswer ToAnswer(CatchPlanResult result, AnswerUnits units, params IReadOnlyList<AssumptionAnswer> further) => new()
     {
         Headline = units.Display.Write(result.Headline),
         Meters = [.. result.Meters.Select(meter => ToAnswer(meter, units))],
@@ -61,7 +64,7 @@ internal static class CatchPlanMapping
         }))],
         Steps = [.. result.Steps.Select(step => new StepAnswer { Id = step.Id, After = step.After, Detail = units.Display.Write(step.Detail), Meter = step.Meter })],
         Cautions = units.Cautions(result.Cautions),
-        Assumptions = units.Assumptions(result.Assumptions),
+        Assumptions = [.. units.Assumptions(result.Assumptions), .. further],
         Findings = units.Findings(result.Findings),
         EngineVersion = EngineVersion.Current,
     };

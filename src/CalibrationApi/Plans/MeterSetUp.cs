@@ -6,7 +6,6 @@ using CalibrationApi.NewLots;
 using CalibrationApi.Quantities;
 using CalibrationApi.Storage.Records;
 using CalibrationApi.Storing;
-using CalibrationApi.VolumeChecks;
 using Microsoft.Data.Sqlite;
 
 namespace CalibrationApi.Plans;
@@ -16,65 +15,50 @@ internal sealed class MeterSetUp(PlannedField field, SqliteConnection connection
 {
     private static readonly MeterSpeedRequestValidator SpeedRules = new();
     private static readonly NewLotRequestValidator LotRules = new();
-    private static readonly VolumeCheckRequestValidator VolumeRules = new();
 
     public MeterSetUpAnswer Of(PlannedMeter meter)
     {
-        var values = meter.Meter.Elements!.Select(element => Value(meter, element!)).OfType<ValueOfElement>().ToArray();
-        if (!Array.Exists(values, value => value.Element == meter.Planned.Element))
-            Add(meter.Path(nameof(meter.Planned.StartValue)), "No value is in force for this meter, element, setting and product, and none can be predicted. Adopt a value, add a startValue to the plan, or give the element its displacement and the lot or product its bulk density.");
+        var values = meter.Meter.Elements!
+            .Select(element => (Element: element!, Known: meter.ValueOf(element!, connection, workspace, field.Plan.Machine!)))
+            .Where(value => value.Known is not null)
+            .Select(value => (value.Element, Known: value.Known!))
+            .ToArray();
+        if (!meter.IsOff && !Array.Exists(values, value => value.Element == meter.Element))
+            open.Add(meter.WithoutValue());
         return new MeterSetUpAnswer
         {
             Meter = meter.Planned.Meter!,
             Element = meter.Planned.Element!,
             Product = meter.Product.Name!,
             Lot = meter.Lot?.Name,
-            Rate = meter.Rate,
+            Rate = meter.Rate is { } rate ? AnswerUnits.For(units, Quantity.UnitOf(rate)).Rate(rate.Read()) : null,
             RateFrom = Words.Of(meter.RateFrom),
             SeedingRate = meter.SeedingRate,
-            Values = values,
+            Values = [.. values.Select(value => Write(value.Element, value.Known))],
             MeterSpeed = Speed(meter, values),
-            NewLot = NewLot(meter),
+            NewLot = meter.IsOff ? null : NewLot(meter),
         };
     }
 
-    private ValueOfElement? Value(PlannedMeter meter, ElementOfMachine element)
+    private ValueOfElement Write(ElementOfMachine element, KnownValue known)
     {
-        if (meter.InForce(connection, workspace, field.Plan.Machine!, element.Name!) is { } adoption)
-            return Write(element, PlannedMeter.Reference(connection, workspace, adoption), ValueOrigin.ValueInForce);
-        if (element.Name == meter.Planned.Element && meter.Planned.StartValue is { } start)
-            return Write(element, start, ValueOrigin.StartValue);
-        if (element.DisplacementPerRevolution is not { } volume || meter.BulkDensity is not { } density)
-            return null;
-        var (expected, _) = Calculation.Ask(
-            new VolumeCheckRequest
-            {
-                Element = element.Name,
-                Displacement = new DisplacementOfElement { Value = volume.Value, Unit = volume.Unit },
-                BulkDensity = new DensityOfProduct { Value = density.Value, Unit = density.Unit },
-            },
-            VolumeRules,
-            EvaluateVolumeCheck.Evaluate,
-            units);
-        return expected is null ? null : Write(element, expected.Expected, ValueOrigin.Displacement);
+        var value = AnswerUnits.For(units, Quantity.UnitOf(known.Value)).MassPerRevolution(known.Value.Read());
+        return new() { Value = value.Value, Unit = value.Unit, Element = element.Name!, From = Words.Of(known.From) };
     }
 
-    private static ValueOfElement Write(ElementOfMachine element, MassPerRevolutionQuantity value, ValueOrigin from) =>
-        new() { Value = value.Value, Unit = value.Unit, Element = element.Name!, From = Words.Of(from) };
-
-    private MeterSpeedAnswer? Speed(PlannedMeter meter, ValueOfElement[] values)
+    private MeterSpeedAnswer? Speed(PlannedMeter meter, (ElementOfMachine Element, KnownValue Known)[] values)
     {
-        if (meter.Rate is not { Value: > 0 } rate || values.Length == 0)
+        if (meter.Rate is null || meter.IsOff || values.Length == 0)
             return null;
-        var slowest = field.Plan.WorkingSpeeds;
+        var working = field.Plan.WorkingSpeeds;
         var (answer, errors) = Calculation.Ask(
             new MeterSpeedRequest
             {
                 CoveredWidth = meter.Meter.CoveredWidth,
                 WorkingWidth = field.Machine!.WorkingWidth,
-                Rates = [rate],
-                GroundSpeeds = slowest is null ? [field.Plan.GroundSpeed] : [field.Plan.GroundSpeed, slowest.Minimum, slowest.Maximum],
-                Elements = [.. values.Select(value => Element(meter.Meter.Elements!.First(one => one!.Name == value.Element)!, value))],
+                Rates = [meter.Rate],
+                GroundSpeeds = working is null ? [field.Plan.GroundSpeed] : [field.Plan.GroundSpeed, working.Minimum, working.Maximum],
+                Elements = [.. values.Select(value => Element(value.Element, value.Known))],
                 SpeedLimits = meter.Meter.SpeedLimits,
                 FieldEfficiency = field.Plan.FieldEfficiency,
                 Area = field.Plan.Area,
@@ -83,14 +67,14 @@ internal sealed class MeterSetUp(PlannedField field, SqliteConnection connection
             EvaluateMeterSpeed.Evaluate,
             units);
         foreach (var error in errors)
-            Add(meter.Path(nameof(meter.Planned.Meter)), error.Detail, error.Code);
+            Add(meter.Path(meter.RateFrom == RateOrigin.Stand ? nameof(meter.Planned.Stand) : nameof(meter.Planned.TargetRate)), error.Detail, error.Code);
         return answer;
     }
 
-    private static ElementOfMeter Element(ElementOfMachine element, ValueOfElement value) => new()
+    private static ElementOfMeter Element(ElementOfMachine element, KnownValue known) => new()
     {
         Name = element.Name,
-        MassPerRevolution = new MassPerRevolutionQuantity { Value = value.Value, Unit = value.Unit },
+        MassPerRevolution = new MassPerRevolutionQuantity { Value = known.Value.Value, Unit = known.Value.Unit },
         SpeedLimits = element.SpeedLimits,
         PocketsPerRevolution = element.PocketsPerRevolution,
     };
@@ -110,7 +94,8 @@ internal sealed class MeterSetUp(PlannedField field, SqliteConnection connection
                 NewLot = Described(meter.Lot),
                 SeedsPerArea = meter.SeedingRate?.SeedsPerArea,
                 Area = field.Plan.Area,
-                Price = meter.Product.Price,
+                // Without an area no price says what a wrong rate costs.
+                Price = field.Plan.Area is null ? null : meter.Product.Price,
             },
             LotRules,
             EvaluateNewLot.Evaluate,
@@ -135,6 +120,6 @@ internal sealed class MeterSetUp(PlannedField field, SqliteConnection connection
         Treatment = lot.Treatment,
     };
 
-    private void Add(string member, string detail, string code = ErrorCode.ValueMissing) =>
+    private void Add(string member, string detail, string code) =>
         open.Add(new ProblemError { Pointer = RequestFilter.Pointer(member), Code = code, Detail = detail });
 }

@@ -3,6 +3,7 @@ using CalibrationApi.CatchPlans;
 using CalibrationApi.CatchTests;
 using CalibrationApi.Engine.CatchPlans;
 using CalibrationApi.Http;
+using CalibrationApi.Quantities;
 using CalibrationApi.Records;
 using CalibrationApi.Storage;
 using CalibrationApi.Storage.Records;
@@ -18,7 +19,7 @@ namespace CalibrationApi.Plans;
 internal static class PlanCatchOfPlan
 {
     /// <summary>Computes the catch plan of a stored plan.</summary>
-    /// <remarks>Machine, products, lots, scale and container come from their records, the mass per revolution from the value in force, or from the plan's start value where none is. Computed anew with each call; nothing is stored.</remarks>
+    /// <remarks>Machine, products, lots, scale and container come from their records, the mass per revolution from the value in force, from the plan's start value where none is, else from the volume of the element and the bulk density. Computed anew with each call; nothing is stored.</remarks>
     /// <param name="id">Id of the plan.</param>
     /// <param name="units">Units of the answer; as-asked takes those of the plan.</param>
     /// <response code="200">The catch plan.</response>
@@ -29,7 +30,8 @@ internal static class PlanCatchOfPlan
         if (new DescribedRecordStore(RecordKind.Plans).Find(connection, workspace, id) is not { } record)
             return Pages.NotFound();
         var plan = (PlanRequest)JsonSerializer.Deserialize(record.Body, JsonSettings.Contract.GetTypeInfo(typeof(PlanRequest)))!;
-        var (question, errors) = Resolve(connection, workspace, plan);
+        var predicted = new List<(PlannedMeter Meter, KnownValue Known)>();
+        var (question, errors) = Resolve(connection, workspace, plan, predicted);
         if (question is null)
             return ProblemResult.Invalid(errors);
         if (questions.Validate(question) is { IsValid: false } broken)
@@ -37,11 +39,12 @@ internal static class PlanCatchOfPlan
         var answerUnits = CatchPlanMapping.UnitsFor(question, units);
         var outcome = CatchPlanEvaluation.Evaluate(CatchPlanMapping.ToEngine(question));
         return outcome.IsAnswered
-            ? JsonAnswer.Of(CatchPlanMapping.ToAnswer(outcome.Result, answerUnits))
+            ? JsonAnswer.Of(CatchPlanMapping.ToAnswer(outcome.Result, answerUnits, [.. predicted.Select(one => Predicted(one.Meter, one.Known, answerUnits))]))
             : ProblemResult.Refused(outcome.Refusals, answerUnits.Display);
     }
 
-    private static (CatchPlanRequest? Question, IReadOnlyList<ProblemError> Errors) Resolve(SqliteConnection connection, Workspace workspace, PlanRequest plan)
+    private static (CatchPlanRequest? Question, IReadOnlyList<ProblemError> Errors) Resolve(
+        SqliteConnection connection, Workspace workspace, PlanRequest plan, List<(PlannedMeter Meter, KnownValue Known)> predicted)
     {
         var records = new ReferredRecords(connection, workspace);
         var scale = records.Scale(plan.Scale!, nameof(plan.Scale));
@@ -49,10 +52,17 @@ internal static class PlanCatchOfPlan
         var field = PlannedField.Read(plan, records);
         var meters = new List<MeterOfPlan>();
         // A product that the nutrients do not need is not put down.
-        foreach (var meter in field.Meters.Where(meter => meter.Rate is not { Value: 0 }))
+        foreach (var meter in field.Meters.Where(meter => !meter.IsOff))
         {
-            if (Meter(connection, workspace, records, plan, meter) is { } question)
-                meters.Add(question);
+            if (meter.ValueOf(meter.Element, connection, workspace, plan.Machine!) is not { } known)
+            {
+                records.Errors.Add(meter.WithoutValue());
+                continue;
+            }
+
+            meters.Add(Meter(meter, known));
+            if (known.From == ValueOrigin.Displacement)
+                predicted.Add((meter, known));
         }
 
         if (records.Errors.Count + field.RateErrors.Count > 0)
@@ -79,32 +89,25 @@ internal static class PlanCatchOfPlan
         }, []);
     }
 
-    private static MeterOfPlan? Meter(SqliteConnection connection, Workspace workspace, ReferredRecords records, PlanRequest plan, PlannedMeter meter)
+    private static MeterOfPlan Meter(PlannedMeter meter, KnownValue known) => new()
     {
-        var adoption = meter.InForce(connection, workspace, plan.Machine!, meter.Planned.Element!);
-        if (adoption is null && meter.Planned.StartValue is null)
-        {
-            records.Errors.Add(new ProblemError
-            {
-                Pointer = RequestFilter.Pointer(meter.Path(nameof(meter.Planned.StartValue))),
-                Code = ErrorCode.ValueMissing,
-                Detail = "No value is in force for this meter, element, setting and product, and the plan has no start value. Adopt a value, or add a startValue to the plan.",
-            });
-            return null;
-        }
+        Meter = meter.Planned.Meter,
+        Product = meter.Product.Name,
+        Material = meter.Product.Material,
+        CoveredWidth = meter.Meter.CoveredWidth,
+        TargetRate = meter.Rate,
+        BulkDensity = meter.BulkDensity,
+        ValueInForce = known.From == ValueOrigin.ValueInForce ? known.Value : null,
+        StartValue = known.From == ValueOrigin.ValueInForce ? null : known.Value,
+        SpeedLimits = meter.Element.SpeedLimits ?? meter.Meter.SpeedLimits,
+        PocketsPerRevolution = meter.Element.PocketsPerRevolution,
+    };
 
-        return new MeterOfPlan
-        {
-            Meter = meter.Planned.Meter,
-            Product = meter.Product.Name,
-            Material = meter.Product.Material,
-            CoveredWidth = meter.Meter.CoveredWidth,
-            TargetRate = meter.Rate,
-            BulkDensity = meter.BulkDensity,
-            ValueInForce = adoption is null ? null : PlannedMeter.Reference(connection, workspace, adoption),
-            StartValue = adoption is null ? meter.Planned.StartValue : null,
-            SpeedLimits = meter.Element.SpeedLimits ?? meter.Meter.SpeedLimits,
-            PocketsPerRevolution = meter.Element.PocketsPerRevolution,
-        };
-    }
+    private static AssumptionAnswer Predicted(PlannedMeter meter, KnownValue known, AnswerUnits units) => new()
+    {
+        Name = "startValue",
+        Value = units.Any(known.Value.Read()),
+        Origin = "the volume of the element times the bulk density times a usual fill efficiency: nothing was measured yet",
+        Meter = meter.Planned.Meter,
+    };
 }

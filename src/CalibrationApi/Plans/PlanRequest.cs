@@ -7,6 +7,7 @@ using CalibrationApi.Engine.MeterSpeeds;
 using CalibrationApi.ProductRates;
 using CalibrationApi.Quantities;
 using CalibrationApi.Records;
+using CalibrationApi.SeedRowLimits;
 using CalibrationApi.Storage.Records;
 
 namespace CalibrationApi.Plans;
@@ -54,7 +55,7 @@ public class PlanRequest : DescribedRequest
     /// <summary>Nutrients that are there already: applied earlier, or supplied by the soil.</summary>
     public IReadOnlyList<CreditedNutrient?>? NutrientCredits { get; init; }
 
-    /// <summary>The seed row of this field; with it, what is placed with the seed is compared with published limits.</summary>
+    /// <summary>The seed row of this field; what is placed with the seed is compared with published limits and your own.</summary>
     public SeedRowOfPlan? SeedRow { get; init; }
 
     /// <summary>Conditions expected while seeding; tests under others get a finding.</summary>
@@ -102,7 +103,7 @@ public sealed class MeterOfFieldPlan
     /// <summary>The stand that is wanted; with the lot, the target rate follows from it.</summary>
     public StandOfPlan? Stand { get; init; }
 
-    /// <summary>The product is laid in the seed row, with the seed. Default false.</summary>
+    /// <summary>The product is laid in the seed row, with the seed; needs the seedRow of the plan. Default false.</summary>
     public bool? WithSeed { get; init; }
 
     /// <summary>A predicted mass per revolution, used while no value is in force.</summary>
@@ -136,6 +137,9 @@ public sealed class SeedRowOfPlan
 
     /// <summary>Where the field lies; without it limits of all regions are shown.</summary>
     public string? Region { get; init; }
+
+    /// <summary>Limits from your own guidance, for this very crop, soil, moisture and opener. They are judged beside the published ones.</summary>
+    public IReadOnlyList<LocalLimitWithSeed?>? LocalLimits { get; init; }
 }
 
 /// <summary>A plan as stored.</summary>

@@ -6,6 +6,7 @@ using CalibrationApi.Http;
 using CalibrationApi.Nutrients;
 using CalibrationApi.ProductRates;
 using CalibrationApi.Records;
+using CalibrationApi.SeedRowLimits;
 using FluentValidation;
 
 namespace CalibrationApi.Plans;
@@ -43,11 +44,14 @@ internal sealed class PlanRequestValidator : DescribedRequestValidator<PlanReque
     private static void CheckTogether(PlanRequest plan, ValidationContext<PlanRequest> context)
     {
         NutrientRules.EachOnce(plan.Nutrients, target => target.Nutrient, nameof(plan.Nutrients), "target", context);
+        var named = new HashSet<string>(StringComparer.Ordinal);
         for (var i = 0; i < (plan.Meters?.Count ?? 0); i++)
         {
             if (plan.Meters![i] is not { } meter)
                 continue;
             var path = string.Create(CultureInfo.InvariantCulture, $"{nameof(plan.Meters)}[{i}]");
+            if (meter.Meter is { } position && !named.Add(position))
+                context.Report($"{path}.{nameof(meter.Meter)}", ErrorCode.SettingsAtOdds, "This meter stands in the plan before, and it can put down one product only. Give each meter once.");
             if (meter is { TargetRate: not null, Stand: not null })
                 context.Report($"{path}.{nameof(meter.Stand)}", ErrorCode.SettingsAtOdds, "The rate follows from the stand. Give the target rate or the stand, not both.");
             if (meter is { TargetRate: null, Stand: null } && plan.Nutrients is null)
@@ -106,5 +110,7 @@ internal sealed class SeedRowOfPlanValidator : AbstractValidator<SeedRowOfPlan>
         RuleFor(row => row.Moisture).Needed();
         RuleFor(row => row.Moisture).Word(Words.All<SeedbedMoisture>());
         RuleFor(row => row.Region).Word(Words.All<Region>());
+        RuleFor(row => row.LocalLimits).Items(1, 20);
+        RuleForEach(row => row.LocalLimits!).SetValidator(new LocalLimitWithSeedValidator()!);
     }
 }

@@ -14,16 +14,19 @@ public sealed class PlanSetUpAnswer
     /// <summary>The outcome in a few sentences that can be shown as they are.</summary>
     public required string Headline { get; init; }
 
-    /// <summary>True when every meter has a rate and a mass per revolution, its element serves that rate at the planned ground speeds, what lies with the seed is within published limits, the nutrients are met, no lot asks for a test first, and nothing is open.</summary>
+    /// <summary>True when every meter has a rate and a mass per revolution, its element serves that rate at the planned ground speeds, all that lies with the seed has a limit and is within it, the nutrients are met, no lot asks for a test first, and nothing is open.</summary>
     public required bool NothingInTheWay { get; init; }
+
+    /// <summary>What stands against going on, in the order of harm; empty when nothing is. What is not known yet is under open.</summary>
+    public required IReadOnlyList<ObstacleOfPlan> InTheWay { get; init; }
 
     /// <summary>The meters, in the order of the plan.</summary>
     public required IReadOnlyList<MeterSetUpAnswer> Meters { get; init; }
 
-    /// <summary>How the products supply the nutrients that are wanted; absent when the plan wants none.</summary>
+    /// <summary>How the products supply the nutrients that are wanted; absent when the plan wants none, or a rate or an analysis is open. Where several meters share a product, its line is for all of them together, on the whole field.</summary>
     public ProductRateAnswer? Nutrients { get; init; }
 
-    /// <summary>What lies with the seed against published limits; absent when the plan describes no seed row or nothing is placed with the seed.</summary>
+    /// <summary>What lies with the seed against published limits; absent when nothing is placed with the seed, or something that it needs is open.</summary>
     public SeedRowLimitAnswer? SeedRow { get; init; }
 
     /// <summary>What could not be computed, and what to add.</summary>
@@ -34,6 +37,16 @@ public sealed class PlanSetUpAnswer
 
     /// <summary>Version of the engine that answered.</summary>
     public required string EngineVersion { get; init; }
+}
+
+/// <summary>Something that stands against going on.</summary>
+public sealed class ObstacleOfPlan
+{
+    /// <summary>Position of the meter; absent when it is about the field.</summary>
+    public string? Meter { get; init; }
+
+    /// <summary>What it is, and what to do.</summary>
+    public required string Detail { get; init; }
 }
 
 /// <summary>Rates and set-up of one meter.</summary>
@@ -64,10 +77,10 @@ public sealed class MeterSetUpAnswer
     /// <summary>The masses per revolution behind meterSpeed, one for each element of which something is known.</summary>
     public required IReadOnlyList<ValueOfElement> Values { get; init; }
 
-    /// <summary>Meter speeds, windows and the best element; absent without a rate or a mass per revolution.</summary>
+    /// <summary>Meter speeds, windows and the best element; absent without a rate or a mass per revolution, and at a rate of zero.</summary>
     public MeterSpeedAnswer? MeterSpeed { get; init; }
 
-    /// <summary>What it means that the lot is another one than when the value in force was adopted; absent when it is the same.</summary>
+    /// <summary>What it means that the lot is another one than when the value in force was adopted; absent when it is the same, when one of the two is not known, and at a rate of zero.</summary>
     public NewLotAnswer? NewLot { get; init; }
 }
 

@@ -95,26 +95,21 @@ internal sealed class PlannedField
 
     private void FindFromNutrients(string? units)
     {
-        var open = Meters.Where(meter => meter.RateFrom == RateOrigin.Nutrients).ToArray();
-        foreach (var meter in open.Where(meter => meter.Product.Analysis is null))
+        foreach (var meter in Meters.Where(meter => meter.RateFrom == RateOrigin.Nutrients && meter.Product.Analysis is null))
             Missing(meter, nameof(meter.Planned.Product), "The rate should follow from the nutrients of the plan, but the analysis of this product is not known. Add it to the product, or give a target rate.");
-        var bringing = Meters.Where(meter => meter.Product.Analysis is not null && (meter.Rate is not null || meter.RateFrom == RateOrigin.Nutrients)).ToArray();
-        if (Plan.Nutrients is null || bringing.Length == 0)
+        var bringing = Meters.Where(meter => meter.Product.Analysis is not null).ToArray();
+        // What a meter brings that is open for another reason is not known, and the others would have to make up for it.
+        var isKnown = Meters.Count == Plan.Meters!.Count && Meters.All(meter => meter.Rate is not null || meter is { RateFrom: RateOrigin.Nutrients, Product.Analysis: not null });
+        if (Plan.Nutrients is null || bringing.Length == 0 || !isKnown)
             return;
-        // One price missing would leave the others without use.
-        var priced = bringing.All(meter => meter.Product.Price is not null) && bringing.Select(meter => meter.Product.Price!.Currency).Distinct().Count() == 1;
+        PlannedProduct[] products = [.. bringing.GroupBy(meter => (meter.Planned.Product, IsFixed: meter.Rate is not null)).Select(meters => new PlannedProduct([.. meters], Machine!.WorkingWidth))];
         var question = new ProductRateRequest
         {
             Targets = Plan.Nutrients,
             Credits = Plan.NutrientCredits,
             Area = Plan.Area,
-            Products = [.. bringing.Select(meter => new ProductOffer
-            {
-                Name = meter.Product.Name,
-                Analysis = meter.Product.Analysis,
-                Price = priced ? meter.Product.Price : null,
-                FixedRate = meter.Rate,
-            })],
+            // One price missing would leave the others without use.
+            Products = [.. products.Select(product => product.Offer(PricesCompare(bringing)))],
         };
         var (answer, errors) = Calculation.Ask(question, NutrientRules, EvaluateProductRate.Evaluate, units);
         Take(errors, nameof(Plan.Nutrients));
@@ -122,8 +117,13 @@ internal sealed class PlannedField
         if (answer is null)
             return;
         // The lines of the answer stand in the order of the question.
-        Meters = [.. Meters.Select(meter => meter.RateFrom == RateOrigin.Nutrients && Array.IndexOf(bringing, meter) is >= 0 and var line ? meter with { Rate = answer.Products[line].Rate } : meter)];
+        var found = products.Zip(answer.Products).SelectMany(pair => pair.First.Rates(pair.Second.Rate)).ToDictionary(one => one.Meter, one => one.Rate);
+        Meters = [.. Meters.Select(meter => found.TryGetValue(meter.Index, out var rate) ? meter with { Rate = rate } : meter)];
     }
+
+    /// <summary>True when every one of these products has a price, all in one currency.</summary>
+    public static bool PricesCompare(IEnumerable<PlannedMeter> meters) =>
+        meters.Select(meter => meter.Product.Price?.Currency).Distinct().ToArray() is [not null];
 
     private PlannedMeter Missing(PlannedMeter meter, string member, string detail)
     {

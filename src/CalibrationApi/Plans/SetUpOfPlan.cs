@@ -16,8 +16,6 @@ namespace CalibrationApi.Plans;
 /// <summary>Works out rates and set-up of a stored plan with the records and the values in force of this moment.</summary>
 internal static class SetUpOfPlan
 {
-    private static readonly SeedRowLimitRequestValidator SeedRowRules = new();
-
     /// <summary>Computes rates and set-up of a stored plan.</summary>
     /// <remarks>
     /// One view of the field before the first catch: rates from the stand, the lot and the nutrients wanted; whether each element
@@ -39,12 +37,14 @@ internal static class SetUpOfPlan
         var open = new List<ProblemError>([.. records.Errors, .. field.RateErrors]);
         var setUp = new MeterSetUp(field, connection, workspace, units, open);
         MeterSetUpAnswer[] meters = [.. field.Meters.Select(setUp.Of)];
-        var seedRow = SeedRow(field, units, open);
+        var seedRow = SeedRowSetUp.Of(field, units, open);
+        AddNutrients(field, open);
         var obstacles = Obstacles(meters, field, seedRow).ToArray();
         return JsonAnswer.Of(new PlanSetUpAnswer
         {
-            Headline = Headline(obstacles, open.Count),
+            Headline = Headline(obstacles, open),
             NothingInTheWay = obstacles.Length == 0 && open.Count == 0,
+            InTheWay = obstacles,
             Meters = meters,
             Nutrients = field.Nutrients,
             SeedRow = seedRow,
@@ -54,39 +54,6 @@ internal static class SetUpOfPlan
         });
     }
 
-    private static SeedRowLimitAnswer? SeedRow(PlannedField field, string? units, List<ProblemError> open)
-    {
-        PlannedMeter[] beside = [.. field.Meters.Where(meter => meter.Planned.WithSeed is true && meter.Product.Analysis is not null)];
-        if (field.Plan.SeedRow is not { } row || field.Machine is not { } machine || beside.Length == 0)
-            return null;
-        var before = open.Count;
-        if (machine.RowSpacing is null || machine.OpenerSpread is null)
-            Add(open, nameof(PlanRequest.Machine), "What may lie with the seed depends on row spacing and on the spread of the opener. Add rowSpacing and openerSpread to the machine.");
-        // Without the rate of one product the sum would look smaller than it is.
-        foreach (var meter in beside.Where(meter => meter.Rate is null))
-            Add(open, meter.Path(nameof(meter.Planned.TargetRate)), "What lies with the seed cannot be added up as long as this rate is open.");
-        if (open.Count > before)
-            return null;
-        var (answer, errors) = Calculation.Ask(
-            new SeedRowLimitRequest
-            {
-                Crop = row.Crop,
-                Soil = row.Soil,
-                Moisture = row.Moisture,
-                Region = row.Region,
-                RowSpacing = machine.RowSpacing,
-                Spread = machine.OpenerSpread,
-                Opener = machine.Opener,
-                Products = [.. beside.Select(meter => new ProductWithSeed { Name = meter.Product.Name, Analysis = meter.Product.Analysis, NitrogenForm = meter.Product.NitrogenForm, Rates = [meter.Rate] })],
-            },
-            SeedRowRules,
-            EvaluateSeedRowLimit.Evaluate,
-            units);
-        foreach (var error in errors)
-            Add(open, nameof(PlanRequest.SeedRow), error.Detail, error.Code);
-        return answer;
-    }
-
     private static OpenKind KindOf(string code) => code switch
     {
         ErrorCode.ValueMissing => OpenKind.MissingValue,
@@ -94,32 +61,61 @@ internal static class SetUpOfPlan
         _ => OpenKind.Refused,
     };
 
-    private static void Add(List<ProblemError> open, string member, string detail, string code = ErrorCode.ValueMissing) =>
-        open.Add(new ProblemError { Pointer = RequestFilter.Pointer(member), Code = code, Detail = detail });
-
-    // What harms the crop comes first.
-    private static IEnumerable<string> Obstacles(MeterSetUpAnswer[] meters, PlannedField field, SeedRowLimitAnswer? seedRow)
+    private static void AddNutrients(PlannedField field, List<ProblemError> open)
     {
-        // Where no source has a number, somebody has to be asked before anything is placed with the seed.
-        if (seedRow is not null && seedRow.Verdict != Words.Of(Engine.SeedRowLimits.LimitVerdict.Within))
-            yield return seedRow.Headline;
-        foreach (var meter in meters.Where(meter => meter.MeterSpeed?.Elements.FirstOrDefault(element => element.Name == meter.Element) is { Fits: false }))
-            yield return $"{meter.Meter}: {meter.MeterSpeed!.Findings.FirstOrDefault(finding => finding.Detail.StartsWith(meter.Element, StringComparison.Ordinal))?.Detail ?? meter.MeterSpeed.Headline}";
-        if (field.Nutrients is { MeetsTargets: false } nutrients)
-            yield return nutrients.Headline;
-        foreach (var meter in meters.Where(meter => meter.NewLot?.Verdict == Words.Of(Engine.NewLots.LotVerdict.TestNow)))
-            yield return $"{meter.Meter}: {meter.NewLot!.Headline}";
+        if (field.Plan.Nutrients is null)
+            return;
+        PlannedMeter[] bringing = [.. field.Meters.Where(meter => meter.Product.Analysis is not null)];
+        if (bringing.Length == 0 && field.Meters.All(meter => meter.RateFrom != RateOrigin.Nutrients))
+            Add("No product of this plan has a known analysis, so nothing supplies these nutrients. Add the analysis to a product, or leave the nutrients out.");
+        // With one product to choose, or without any price, nothing is dearer than it has to be.
+        if (bringing.Where(meter => meter.RateFrom == RateOrigin.Nutrients).DistinctBy(meter => meter.Planned.Product).Count() > 1
+            && bringing.Any(meter => meter.Product.Price is not null) && !PlannedField.PricesCompare(bringing))
+            Add("The rates are those of least total mass, not of least cost, because not all products have a price in one currency. Give each product of known analysis such a price.");
+
+        void Add(string detail) => open.Add(new ProblemError { Pointer = RequestFilter.Pointer(nameof(PlanRequest.Nutrients)), Code = ErrorCode.ValueMissing, Detail = detail });
     }
 
-    private static string Headline(string[] obstacles, int open) => (obstacles.Length, open) switch
+    // What harms the crop comes first.
+    private static IEnumerable<ObstacleOfPlan> Obstacles(MeterSetUpAnswer[] meters, PlannedField field, SeedRowLimitAnswer? seedRow)
     {
-        (0, 0) => "Every meter has its rate, its value and room for its speed. Go on with the catch plan.",
-        (0, 1) => "One thing is still open; see open.",
-        (0, _) => $"{open} things are still open; see open.",
-        (1, 0) => obstacles[0],
-        (_, 0) => $"{obstacles[0]} There is more to look at in the answer.",
-        _ => $"{obstacles[0]} Besides, {(open == 1 ? "one thing is" : $"{open} things are")} still open; see open.",
-    };
+        if (seedRow is not null && !SeedRowSetUp.IsWithin(seedRow))
+            yield return new ObstacleOfPlan { Detail = seedRow.Headline };
+        foreach (var meter in meters.Where(meter => meter.MeterSpeed?.Elements.FirstOrDefault(element => element.Name == meter.Element) is { Fits: false }))
+        {
+            var why = meter.MeterSpeed!.Findings.FirstOrDefault(finding => finding.Code == FindingCode.OutsideMeterWindow && finding.Detail.StartsWith($"{meter.Element}: ", StringComparison.Ordinal));
+            yield return new ObstacleOfPlan { Meter = meter.Meter, Detail = why?.Detail ?? meter.MeterSpeed.Headline };
+        }
+
+        if (field.Nutrients is { MeetsTargets: false } nutrients)
+            yield return new ObstacleOfPlan { Detail = nutrients.Headline };
+        foreach (var meter in meters.Where(meter => meter.NewLot?.Verdict == Words.Of(Engine.NewLots.LotVerdict.TestNow)))
+            yield return new ObstacleOfPlan { Meter = meter.Meter, Detail = meter.NewLot!.Headline };
+    }
+
+    private static string Headline(ObstacleOfPlan[] obstacles, List<ProblemError> open)
+    {
+        if (obstacles.Length == 0)
+        {
+            return open switch
+            {
+                [] => "Every meter has its rate, its value and room for its speed. Go on with the catch plan.",
+                [var only] => $"One thing is still open: {only.Detail}",
+                [var first, ..] => $"{open.Count} things are still open. The first: {first.Detail}",
+            };
+        }
+
+        var lead = obstacles[0] is { Meter: { } meter } ? $"{meter}: {obstacles[0].Detail}" : obstacles[0].Detail;
+        return (obstacles.Length - 1, open.Count) switch
+        {
+            (0, 0) => lead,
+            (var more, 0) => $"{lead} {Things(more)} more in the way; see inTheWay.",
+            (0, var still) => $"{lead} Besides, {Things(still)} still open; see open.",
+            (var more, var still) => $"{lead} {Things(more)} more in the way, and {Things(still)} still open; see inTheWay and open.",
+        };
+    }
+
+    private static string Things(int count) => count == 1 ? "1 thing is" : $"{count} things are";
 
     private static CautionAnswer[] Cautions(MeterSetUpAnswer[] meters, PlannedField field, SeedRowLimitAnswer? seedRow) =>
     [

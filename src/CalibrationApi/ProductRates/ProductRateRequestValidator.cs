@@ -9,13 +9,16 @@ namespace CalibrationApi.ProductRates;
 /// <summary>Rules of a question about product rates.</summary>
 internal sealed class ProductRateRequestValidator : AbstractValidator<ProductRateRequest>
 {
+    // As many as a plan has meters.
+    private const int MostProducts = 64;
+
     public ProductRateRequestValidator()
     {
         RuleFor(question => question.Targets).Needed();
         RuleFor(question => question.Targets).Items(1, 4);
         RuleForEach(question => question.Targets!).SetValidator(new WantedNutrientValidator()!);
         RuleFor(question => question.Products).Needed();
-        RuleFor(question => question.Products).Items(1, 20);
+        RuleFor(question => question.Products).Items(1, MostProducts);
         RuleForEach(question => question.Products!).SetValidator(new ProductOfferValidator()!);
         RuleFor(question => question.Credits).Items(0, 20);
         RuleForEach(question => question.Credits!).SetValidator(new CreditedNutrientValidator()!);

@@ -10,6 +10,9 @@ namespace CalibrationApi.SeedRowLimits;
 /// <summary>Rules of a question about fertilizer with the seed.</summary>
 internal sealed class SeedRowLimitRequestValidator : AbstractValidator<SeedRowLimitRequest>
 {
+    // As many as a plan has meters.
+    private const int MostProducts = 64;
+
     public SeedRowLimitRequestValidator()
     {
         RuleFor(question => question.Crop).Needed();
@@ -25,7 +28,7 @@ internal sealed class SeedRowLimitRequestValidator : AbstractValidator<SeedRowLi
         RuleFor(question => question.Spread).Measured(new(0, 5, "m", ExcludesLeast: true));
         RuleFor(question => question.Opener).Word(Words.All<Opener>());
         RuleFor(question => question.Products).Needed();
-        RuleFor(question => question.Products).Items(1, 20);
+        RuleFor(question => question.Products).Items(1, MostProducts);
         RuleForEach(question => question.Products!).SetValidator(new ProductWithSeedValidator()!);
         RuleFor(question => question.Sources).Items(1, PublishedLimits.Keys.Count);
         RuleForEach(question => question.Sources).Word(PublishedLimits.Keys);

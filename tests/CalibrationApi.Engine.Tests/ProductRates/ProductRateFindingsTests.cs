@@ -22,6 +22,14 @@ public sealed class ProductRateFindingsTests
     }
 
     [Fact]
+    public void EveryRateIsFixed_IsGivenAsTheReason()
+    {
+        var result = Of(NutrientForm.N, 30).From(Urea with { FixedRate = Rate(50) }).Evaluated();
+
+        Assert.Equal("N stays 7 kg/ha short of 30 kg/ha, because every rate is fixed.", Only(result, FindingCode.NutrientWithoutSource));
+    }
+
+    [Fact]
     public void MostRate_ThatBinds_IsNamed()
     {
         var result = Of(NutrientForm.N, 92).From(Urea with { MostRate = Rate(150) }).Evaluated();

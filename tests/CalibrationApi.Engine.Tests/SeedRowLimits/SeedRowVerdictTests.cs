@@ -50,7 +50,7 @@ public sealed class SeedRowVerdictTests
 
         Assert.StartsWith("Not above the published limit for wheat on medium soil, moist seedbed, in Manitoba (Manitoba Agriculture, year not shown)", within, StringComparison.Ordinal);
         Assert.StartsWith("Above the published limit for wheat on medium soil, moist seedbed, in Manitoba (Manitoba Agriculture, year not shown)", above, StringComparison.Ordinal);
-        Assert.Contains("Place at least 5 lb/ac less of that nutrient", above, StringComparison.Ordinal);
+        Assert.Contains("Place at least 5 lb/ac less of it with the seed", above, StringComparison.Ordinal);
     }
 
     // What a source does not tell apart is not said of its limit.
@@ -185,6 +185,61 @@ public sealed class SeedRowVerdictTests
         Assert.Equal(LimitVerdict.Within, result.Verdict);
         Assert.Equal(new PrintedRate(12, "kg/ha"), Assert.Single(result.Limits).AsPrinted);
         Assert.DoesNotContain(FindingCode.RegionNotStated, result.Codes());
+    }
+
+    [Theory]
+    [InlineData(Crop.Wheat, Region.Manitoba)]
+    [InlineData(Crop.Other, null)]
+    public void Evaluate_NothingPlaced_IsWithinAndCallsForNobody(Crop crop, Region? region)
+    {
+        var result = SeedRowEvaluation.Evaluate(Sown.Wheat(Sown.Phosphate(0)) with { Crop = crop, Region = region });
+
+        Assert.Equal(LimitVerdict.Within, result.Verdict);
+        Assert.StartsWith("None of these products lays a nutrient with the seed", result.Text(), StringComparison.Ordinal);
+        Assert.Empty(result.Findings);
+    }
+
+    [Fact]
+    public void Evaluate_LimitOfNothing_SaysThatNoneIsAllowed()
+    {
+        var result = SeedRowEvaluation.Evaluate(Sown.Wheat(Sown.Urea(10)) with { Region = Region.Kansas });
+
+        Assert.EndsWith("10 lb/ac of urea nitrogen with the seed, where none is allowed. Put it away from the seed row.", result.Text(), StringComparison.Ordinal);
+        Assert.Contains("allows no urea nitrogen with the seed of wheat here; 10 lb/ac would lie there.", DisplayUnits.UnitedStates.Write(result.Findings[0].Detail), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Headline_RegionNotStated_SaysThatTheLimitMayBeOfAnotherPlace()
+    {
+        var row = Sown.Wheat(Sown.Urea(10));
+
+        Assert.EndsWith("You name no region, so this may not be the limit for yours.", SeedRowEvaluation.Evaluate(row with { Region = null }).Text(), StringComparison.Ordinal);
+        Assert.DoesNotContain("You name no region", SeedRowEvaluation.Evaluate(row).Text(), StringComparison.Ordinal);
+    }
+
+    // Ammonium sulfate is no urea: the source of urea has nothing to say of it, and so nothing to disagree about.
+    [Fact]
+    public void Evaluate_SourcesOfWhatIsNotPlaced_DoNotDisagree()
+    {
+        var sulfate = SeedRowEvaluation.Evaluate(Sown.Wheat(Sown.Nitrogen("sulfate", 4, NitrogenForm.AmmoniumSulfate)) with { Crop = Crop.Canola, Region = Region.Saskatchewan });
+        var urea = SeedRowEvaluation.Evaluate(Sown.Wheat(Sown.Urea(4)) with { Crop = Crop.Canola, Region = Region.Saskatchewan });
+
+        Assert.DoesNotContain(FindingCode.SourcesDisagree, sulfate.Codes());
+        Assert.Contains(FindingCode.SourcesDisagree, urea.Codes());
+    }
+
+    // CCC-20 wants all but phosphate away from the seed: the nitrogen that comes with ammonium phosphate is let be. KSU-WHEAT limits
+    // fertilizer as a whole by nitrogen and potash. MB-SBU speaks of urea alone.
+    [Theory]
+    [InlineData(Crop.Canola, Region.Saskatchewan, false)]
+    [InlineData(Crop.Wheat, Region.Kansas, false)]
+    [InlineData(Crop.Wheat, Region.Manitoba, true)]
+    public void Evaluate_AmmoniumPhosphate_WarnsOnlyWhereNoSourceSpeaksOfIt(Crop crop, Region region, bool warns)
+    {
+        var result = SeedRowEvaluation.Evaluate(Sown.Wheat(Sown.Phosphate(20), Sown.Urea(region == Region.Manitoba ? 5 : 0)) with { Crop = crop, Region = region, RowSpacing = Sown.Inches(8) });
+
+        Assert.Equal(LimitVerdict.Within, result.Verdict);
+        Assert.Equal(warns, result.Codes().Contains(FindingCode.NutrientWithoutLimit));
     }
 
     [Fact]

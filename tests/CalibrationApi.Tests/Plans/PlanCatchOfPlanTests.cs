@@ -43,7 +43,8 @@ public sealed class PlanCatchOfPlanTests(RecordService service) : IClassFixture<
         var without = await service.CreateAsync("/v1/plans", farm.PlanDraft);
         var with = await service.CreateAsync("/v1/plans", farm.PlanDraft.With("/meters/0/startValue", Draft.Quantity(0.30, "kg/rev")));
 
-        await (await service.GetAsync($"/v1/plans/{without}/catch-plan")).RefusedAsync(422, "#/meters/0/startValue", ErrorCode.ValueMissing);
+        var unknown = await service.CreateAsync("/v1/plans", farm.PlanDraft.With("/meters/0/element", "fine"));
+        await (await service.GetAsync($"/v1/plans/{unknown}/catch-plan")).RefusedAsync(422, "#/meters/0/startValue", ErrorCode.ValueMissing);
         var start = (await service.GetAsync($"/v1/plans/{with}/catch-plan")).Expect(200).Body;
         await farm.AdoptAsync();
         var inForce = (await service.GetAsync($"/v1/plans/{with}/catch-plan")).Expect(200).Body;
@@ -51,6 +52,24 @@ public sealed class PlanCatchOfPlanTests(RecordService service) : IClassFixture<
         // Less per revolution, and the meter has to turn faster for the same rate.
         Assert.Equal(0.342 / 0.30, start.Number("/meters/0/meterSpeed/value") / inForce.Number("/meters/0/meterSpeed/value"), 1e-9);
         Assert.Equal(inForce.Number("/meters/0/revolutions/value"), (await service.GetAsync($"/v1/plans/{without}/catch-plan")).Expect(200).Body.Number("/meters/0/revolutions/value"));
+    }
+
+    // The set-up says to go on with the catch plan, so the catch plan has to take the same value.
+    [Fact]
+    public async Task CatchPlan_NothingMeasuredYet_TakesTheValueOfTheSetUpAndSaysSo()
+    {
+        var farm = await Farm.CreateAsync(service);
+        var plan = await service.CreateAsync("/v1/plans", farm.PlanDraft);
+        var setUp = (await service.GetAsync($"/v1/plans/{plan}/set-up")).Expect(200).Body;
+
+        var planned = (await service.GetAsync($"/v1/plans/{plan}/catch-plan")).Expect(200).Body;
+
+        Assert.True(setUp.Flag("/nothingInTheWay"));
+        var assumption = Assert.Single(planned.List("/assumptions"), one => one!["name"]!.GetValue<string>() == "startValue")!;
+        Assert.Equal(setUp.Number("/meters/0/values/0/value"), assumption["value"]!["value"]!.GetValue<double>());
+        Assert.Equal("front", assumption["meter"]!.GetValue<string>());
+        var us = (await service.GetAsync($"/v1/plans/{plan}/catch-plan?units=us")).Expect(200).Body;
+        Assert.Contains(us.List("/assumptions"), one => one!["name"]!.GetValue<string>() == "startValue" && one["value"]!["unit"]!.GetValue<string>() == "lb/rev");
     }
 
     [Fact]

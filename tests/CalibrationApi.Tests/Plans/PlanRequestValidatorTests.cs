@@ -82,4 +82,25 @@ public sealed class PlanRequestValidatorTests(RecordService service) : IClassFix
 
         await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/plans", draft))).RefusedAsync(422, "#/meters/0/lot", ErrorCode.MemberMissing);
     }
+
+    [Fact]
+    public async Task Meters_OneOfThemTwice_AreRefused()
+    {
+        var farm = await Farm.CreateAsync(service);
+        var draft = farm.PlanDraft;
+        draft.Add("/meters", draft.At("/meters/0")!.DeepClone());
+
+        await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/plans", draft))).RefusedAsync(422, "#/meters/1/meter", ErrorCode.SettingsAtOdds);
+    }
+
+    [Theory]
+    [InlineData("""[]""", "#/seedRow/localLimits", ErrorCode.TooFew)]
+    [InlineData("""[ { "source": "adviser", "nutrient": "potassium", "rate": { "value": 15, "unit": "kg/ha" } } ]""", "#/seedRow/localLimits/0/nutrient", ErrorCode.WordUnknown)]
+    public async Task LocalLimits_ThatBreakARule_AreRefusedThere(string json, string at, string code)
+    {
+        var farm = await Farm.CreateAsync(service);
+        var draft = farm.PlanDraft.With("/seedRow", Draft.Json("""{ "crop": "wheat", "soil": "medium", "moisture": "good" }""")).With("/seedRow/localLimits", Draft.Json(json));
+
+        await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/plans", draft))).RefusedAsync(422, at, code);
+    }
 }

@@ -98,7 +98,7 @@ public sealed class ProductRateRequestValidatorTests
     public async Task Lists_LongerThanAllowed_AreTooMany()
     {
         var question = Question.Of(Question.ProductRate);
-        for (var i = 0; i < 20; i++)
+        for (var i = 0; i < 64; i++)
         {
             question.Add("/targets", """{ "nutrient": "N", "amount": { "value": 5, "unit": "kg/ha" } }""");
             question.Add("/products", """{ "name": "spare", "analysis": [{ "nutrient": "N", "share": { "value": 5, "unit": "%" } }], "price": { "value": 1, "currency": "EUR", "per": "t" } }""");

@@ -48,13 +48,14 @@ internal static class PlainsLimits
             Source = Wheat,
             Crops = [Crop.Wheat],
             Nutrient = LimitedNutrient.NitrogenPlusPotash,
+            LeavesOut = [LimitedNutrient.Phosphate],
             Soils =
             [
                 new(MediumToFine, [SeedbedMoisture.Good], Rows((6, 8, 30), (10, 10, 24), (15, 15, 16))),
                 new([SoilTexture.Light], AnyMoisture, Rows((6, 8, 21), (10, 10, 17), (15, 15, 11))),
                 new(AnySoil, [SeedbedMoisture.Dry], Rows((6, 8, 21), (10, 10, 17), (15, 15, 11))),
             ],
-            Conditions = $"Coarse textures and dry soils have numbers of their own. {NoUrea} A band of 1 to 2 in gives some margin over a narrow slot.",
+            Conditions = $"Fertilizer is limited by its nitrogen and potash; phosphate is not counted. Coarse textures and dry soils have numbers of their own. {NoUrea} A band of 1 to 2 in gives some margin over a narrow slot.",
         },
         Urea(Wheat, Crop.Wheat),
         new()
