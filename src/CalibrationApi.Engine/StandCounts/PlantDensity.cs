@@ -117,11 +117,11 @@ public sealed class PlantDensity
     /// <summary>Smallest number of counts like these whose interval is expected to be no wider than the estimate +- <paramref name="precision"/>.</summary>
     /// <param name="precision">Half width over the estimate, above 0.</param>
     /// <param name="coverage">Coverage probability of that interval.</param>
-    /// <returns>At least 2; null when no plant was found or more than 10 000 would be needed.</returns>
+    /// <returns>At least 2; null for one count, which does not show how counts scatter, when no plant was found, or when more than 10 000 would be needed.</returns>
     /// <remarks>The smallest c with t(c - 1) sqrt((1 / m + phi) / c) &lt;= precision, m plants at a spot of mean size. Source: Stein's two-stage rule with the negative binomial variance, from memory.</remarks>
     public int? CountsFor(double precision, double coverage)
     {
-        if (Plants == 0)
+        if (Plants == 0 || Counts < 2)
             return null;
         var variance = (double)Counts / Plants + SpotVariance;
         var z = StudentT.CoverageFactor(coverage, double.PositiveInfinity);
