@@ -57,6 +57,9 @@ public static class NewLotEvaluation
         question.SameLot && question.SameTreatment && question.Before.Kernel is { } before && question.After.Kernel is { } after
         && Math.Abs(Math.Log(after.KilogramsPerKernel / before.KilogramsPerKernel)) > NewLotDefaults.KernelsOfOneLot;
 
+    private static bool DensitiesFarApart(LotPrediction prediction) =>
+        prediction.DensitiesKnown && Math.Abs(Math.Log(prediction.Ratio)) > NewLotDefaults.DensitiesFarApart;
+
     private static FormattableString Headline(NewLotQuestion question, LotVerdict verdict, LotPrediction prediction, double probability, double tolerance, LotRate? rate)
     {
         var within = new Ratio(tolerance);
@@ -71,7 +74,12 @@ public static class NewLotEvaluation
                 $"Test at the next fill: the value in force holds within {within} with a probability of {chance}. Plan the catch with {prediction.Value}.",
             _ => $"No test is needed for this lot: nothing has changed that changes the flow, and the value in force holds within {within} with a probability of {chance}.",
         };
-        return rate?.SameSeeds is { } same ? $"{test} Set the rate to {same} for the same seeds per area." : test;
+        var checkedFirst = DensitiesFarApart(prediction)
+            ? (FormattableString)$"Check the bulk densities first: {question.After.Density} is far from {question.Before.Density}. {test}"
+            : test;
+        return rate?.SameSeeds is not { } same ? checkedFirst
+            : KernelsContradict(question) ? (FormattableString)$"{checkedFirst} Check the kernel masses before you change the rate."
+            : $"{checkedFirst} Set the rate to {same} for the same seeds per area.";
     }
 
     private static IEnumerable<Finding> Reasons(NewLotQuestion question, LotPrediction prediction, double probability, double tolerance)
@@ -82,7 +90,7 @@ public static class NewLotEvaluation
                 $"The bulk density of {Missing(question)} is not known. The prediction stays at the value in force and is {(NobodyKnows(question, prediction) ? "wide" : "wider for it")}. Weigh a known volume of {(question.SameLot ? "both deliveries" : "each lot")}.");
         else if (prediction.DensityDiffers)
             yield return Finding.Warning(FindingCode.DensityDiffers,
-                $"The new lot weighs {question.After.Density} against {question.Before.Density} before. An element that displaces a volume then delivers {new Ratio(Math.Abs(prediction.Ratio - 1)):F1} {(prediction.Ratio > 1 ? "more" : "less")} per revolution.");
+                $"The bulk density is {question.After.Density} now against {question.Before.Density} before. An element that displaces a volume then delivers {new Ratio(Math.Abs(prediction.Ratio - 1)):F1} {(prediction.Ratio > 1 ? "more" : "less")} per revolution.");
         if (!question.SameLot)
             yield return Finding.Note(FindingCode.OtherLot, $"It is another lot: kernels or granules of another size and shape fill the element differently, even at the same density.");
         if (!question.SameTreatment)
@@ -112,7 +120,7 @@ public static class NewLotEvaluation
         if (kernelsMayDiffer && (question.Rate is not null || question.Seeds is not null) && rate?.SameSeeds is null)
             yield return Finding.Note(FindingCode.RateNotRecomputed,
                 $"If this is seed, the rate for the same seeds takes the kernel mass of {(rate is null ? "both lots" : "the new lot")}: count and weigh a sample.");
-        if (prediction.DensitiesKnown && Math.Abs(Math.Log(prediction.Ratio)) > NewLotDefaults.DensitiesFarApart)
+        if (DensitiesFarApart(prediction))
             yield return Finding.Warning(FindingCode.DensitiesFarApart,
                 $"{question.After.Density} is far from {question.Before.Density} for two lots of one product. Check both numbers and their units.");
         if (rate?.SameStand is { } stand && rate.SameSeeds is { } seeds && stand != seeds)

@@ -96,6 +96,17 @@ public sealed class NewLotDecisionTests
     public void Densities_HardToBelieve_AreChallenged(double before, double after, bool challenged) => Assert.Equal(
         challenged, NewLotEvaluation.Evaluate(Changed.Lot(before, after)).Findings.Any(finding => finding.Code == FindingCode.DensitiesFarApart));
 
+    // A value to type in or to plan with must not stand alone where the number behind it is doubted.
+    [Fact]
+    public void Headline_NumbersInDoubt_AsksToCheckThemFirst()
+    {
+        var slip = NewLotEvaluation.Evaluate(Changed.Lot(660, 66));
+        var kernels = NewLotEvaluation.Evaluate(Changed.Lot(660, 660) with { SameLot = true, Rate = new(0.015) });
+
+        Assert.StartsWith("Check the bulk densities first: 66 kg/m3 is far from 660 kg/m3. Test now", DisplayUnits.Metric.Write(slip.Headline).Replace("6.6 kg/hL", "66 kg/m3", StringComparison.Ordinal).Replace("66 kg/hL", "660 kg/m3", StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.EndsWith("Check the kernel masses before you change the rate.", DisplayUnits.Metric.Write(kernels.Headline), StringComparison.Ordinal);
+    }
+
     // 94.8 % must not read as the 95 % that are asked.
     [Theory]
     [InlineData(660, 0.0525, "with a probability of 94 %")]

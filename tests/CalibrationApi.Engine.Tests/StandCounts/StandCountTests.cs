@@ -179,6 +179,16 @@ public sealed class StandCountTests
         Assert.DoesNotContain(FindingCode.CountsAtOddsWithPrior, Codes(Question with { Prior = new PriorShare(SeedReading.Survival, 0.75, 0.08) }));
     }
 
+    [Theory]
+    [InlineData(true, 0, 90, 2, 0, 60, 0)]
+    [InlineData(false, 90, 20, 60, 10, 70, 44)]
+    public void Findings_VeryPatchyStand_SaysThatTheIntervalIsTooNarrow(bool said, params int[] plants)
+    {
+        var finding = Assert.Single(StandCountEvaluation.Evaluate(Question with { Samples = Sampled.Quadrats(0.25, plants) }).Findings, one => one.Code == FindingCode.StronglyClumped);
+
+        Assert.Equal(said, DisplayUnits.Metric.Write(finding.Detail).EndsWith("the interval is too narrow.", StringComparison.Ordinal));
+    }
+
     // A target says nothing where nothing came up, and an upper limit is no certainty.
     [Fact]
     public void Headline_NoPlants_SaysHowSure()
