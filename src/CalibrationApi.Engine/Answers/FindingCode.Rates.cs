@@ -115,6 +115,10 @@ public static partial class FindingCode
     [Remedy("Make a catch test with the treated seed; a coating changes how it flows and what a kernel weighs."), Severities(Severity.Warning)]
     public const string TreatmentChanged = "treatment-changed";
 
+    /// <summary>The kernel masses of what is said to be one lot in one treatment differ.</summary>
+    [Remedy("Count and weigh a sample of each again, and check whether it is the same lot."), Severities(Severity.Warning)]
+    public const string KernelsOfOneLotDiffer = "kernels-of-one-lot-differ";
+
     /// <summary>Nothing that changes the flow has changed.</summary>
     [Remedy("Nothing to do."), Severities(Severity.Note)]
     public const string NothingChanged = "nothing-changed";
@@ -134,6 +138,10 @@ public static partial class FindingCode
     /// <summary>A stated stand fits plants per m2 divided by 10 and called plants per ft2.</summary>
     [Remedy("Divide by 10.764 instead, or send the number with its own unit."), Severities(Severity.Warning)]
     public const string DivideByTenShortcut = "divide-by-ten-shortcut";
+
+    /// <summary>The share counted lies far from the one believed before.</summary>
+    [Remedy("Check what was sown and counted. If both are right, find the cause before you learn from this field."), Severities(Severity.Warning)]
+    public const string CountsAtOddsWithPrior = "counts-at-odds-with-prior";
 
     /// <summary>A stated stand is not what the counts give.</summary>
     [Remedy("Check the factor it was made with and the size of the samples."), Severities(Severity.Note)]

@@ -45,11 +45,11 @@ internal sealed class LotSowing
         this.prediction = prediction;
         var (before, after) = (question.Before, question.After);
         var seeds = question.Seeds
-            ?? (question.Rate is { } rate && before.Kernel is { } kernel ? SeedingRate.SeedsIn(rate, kernel, before.Purity ?? 1) : (CountPerArea?)null);
-        rateBefore = question.Rate ?? (seeds is { } sown && before.Kernel is { } old ? SeedingRate.Mass(sown, old, before.Purity ?? 1) : null);
+            ?? (question.Rate is { } rate && before.Kernel is { } kernel ? SeedingRate.SeedsIn(rate, kernel, PurityOf(before)) : (CountPerArea?)null);
+        rateBefore = question.Rate ?? (seeds is { } sown && before.Kernel is { } old ? SeedingRate.Mass(sown, old, PurityOf(before)) : null);
         if (seeds is not { } kept)
             return;
-        MassPerArea? sameSeeds = after.Kernel is { } now ? SeedingRate.Mass(kept, now, after.Purity ?? 1) : null;
+        MassPerArea? sameSeeds = after.Kernel is { } now ? SeedingRate.Mass(kept, now, PurityOf(after)) : null;
         MassPerArea? sameStand = sameSeeds is { } mass && before.Germination is { } was && after.Germination is { } becomes
             ? new(mass.KilogramsPerSquareMetre * was / becomes)
             : null;
@@ -65,13 +65,15 @@ internal sealed class LotSowing
     /// <summary>Neither rate nor value is touched; null where that is the same, or the rate before is unknown.</summary>
     public LotEffect? IfNothingIsChanged => Rate?.SameSeeds is not null && rateBefore is { } set ? Effect(set) : null;
 
+    private static double PurityOf(SeedLot lot) => lot.Purity ?? SownSeedDefaults.Purity.Value.Canonical;
+
     private LotEffect Effect(MassPerArea set)
     {
         var applied = new MassPerArea(set.KilogramsPerSquareMetre * prediction.Ratio);
         var wanted = Rate?.SameSeeds ?? set;
         var share = applied.KilogramsPerSquareMetre / wanted.KilogramsPerSquareMetre;
         var (before, after) = (question.Before, question.After);
-        CountPerArea? seeds = Rate is not null && after.Kernel is { } kernel ? SeedingRate.SeedsIn(applied, kernel, after.Purity ?? 1) : null;
+        CountPerArea? seeds = Rate is not null && after.Kernel is { } kernel ? SeedingRate.SeedsIn(applied, kernel, PurityOf(after)) : null;
         var seedsRatio = seeds?.PerSquareMetre / Rate?.Seeds.PerSquareMetre;
         var excess = (applied.KilogramsPerSquareMetre - wanted.KilogramsPerSquareMetre) * question.Area?.SquareMetres;
         return new(

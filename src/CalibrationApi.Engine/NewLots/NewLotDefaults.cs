@@ -2,7 +2,6 @@ using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.CatchPlans;
 using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.Quantities;
-using CalibrationApi.Engine.SeedingRates;
 
 namespace CalibrationApi.Engine.NewLots;
 
@@ -11,7 +10,8 @@ namespace CalibrationApi.Engine.NewLots;
 /// The search for mistakes takes 4 % as the scale of an ordinary change with the same lot and 8 % with a new one. Here the larger
 /// is taken apart: 8 % is about 4 % and 7 % in quadrature. Once both densities are known their ratio accounts for the 7 %, and the
 /// 4 % that remain are how the kernels of another lot slide into the element: size, shape, dust. A treatment changes friction, so it
-/// counts as much as another lot. All of these are judgement; no published source was found.
+/// counts as much as another lot. A lot is mixed to be even, so another delivery of it differs in moisture and packing only: of
+/// its 4 %, 2 % are density, and the rest is day and value in force, which count by themselves here. All of these are judgement; no published source was found.
 /// </remarks>
 public static class NewLotDefaults
 {
@@ -19,10 +19,13 @@ public static class NewLotDefaults
     public const double UnknownDensityOfNewLot = 0.07;
 
     /// <summary>The same with another delivery of the same lot.</summary>
-    public const double UnknownDensityOfSameLot = 0.04;
+    public const double UnknownDensityOfSameLot = 0.02;
 
     /// <summary>Degrees of freedom of the scales of an unknown change: their tails are long.</summary>
     public const double DegreesOfFreedom = 3;
+
+    /// <summary>Change of kernel mass, relative, beyond which two samples are hardly of one lot in one coat; judgement.</summary>
+    public const double KernelsOfOneLot = 0.05;
 
     /// <summary>Probability from which a value counts as good enough.</summary>
     public const double SureEnough = 0.95;
@@ -46,17 +49,14 @@ public static class NewLotDefaults
     public static DefaultValue DayToDay => CatchTestDefaults.DayToDay;
 
     /// <summary>Default of the change of fill from lot to lot.</summary>
-    public static DefaultValue FillOfLots { get; } = new(new Ratio(0.04), "kernels of another lot fill the element otherwise even at the same density; judgement, 3 degrees of freedom, no published source");
+    public static DefaultValue FillOfLots { get; } = new(new Ratio(0.04), "another lot fills the element differently even at the same density; judgement, 3 degrees of freedom, no published source");
 
     /// <summary>Default of the change of fill with another treatment.</summary>
     public static DefaultValue FillOfTreatments { get; } = new(new Ratio(0.04), "a coating changes friction; judgement, 3 degrees of freedom, no published source");
-
-    /// <summary>Default of purity.</summary>
-    public static DefaultValue Purity => SeedingRateEvaluation.Purity;
 
     /// <summary>Default of an unknown change of density.</summary>
     /// <param name="sameLot">Both are the same lot.</param>
     public static DefaultValue UnknownDensity(bool sameLot) => new(
         new Ratio(sameLot ? UnknownDensityOfSameLot : UnknownDensityOfNewLot),
-        sameLot ? "4 % with another delivery of the same lot; judgement, 3 degrees of freedom, no published source" : "7 % with a new lot; judgement, 3 degrees of freedom, no published source");
+        sameLot ? "2 % with another delivery of the same lot; judgement, 3 degrees of freedom, no published source" : "7 % with a new lot; judgement, 3 degrees of freedom, no published source");
 }

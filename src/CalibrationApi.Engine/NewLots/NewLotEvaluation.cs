@@ -1,5 +1,6 @@
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.SeedingRates;
 
 namespace CalibrationApi.Engine.NewLots;
 
@@ -9,9 +10,9 @@ public static class NewLotEvaluation
     /// <summary>Evaluates <paramref name="question"/>.</summary>
     /// <remarks>
     /// The rule, with p the probability that the value in force is within the tolerance of the truth (<see cref="LotPrediction"/>):
-    /// a density that is unknown: test now. Otherwise p under 0.80: test now; p from 0.80, or from 0.95 although lot, treatment or density
-    /// changed: test at the next fill; p from 0.95 with the same lot, the same treatment and the same density within its uncertainty: no
-    /// test needed. The two probabilities are judgement. Published advice is to calibrate again for each lot (SOURCES.md, keys UKY-81
+    /// a density that is unknown while lot or treatment changes: test now. Otherwise p under 0.80: test now; p from 0.80, or from 0.95
+    /// although lot, treatment, kernel or density changed or a density is unknown: test at the next fill; p from 0.95 with the same lot, the
+    /// same treatment, the same kernel and the same density within their uncertainty: no test needed. The two probabilities are judgement. Published advice is to calibrate again for each lot (SOURCES.md, keys UKY-81
     /// and CCC-LOTS). Decisions in NewLotDecisionTests.
     /// </remarks>
     public static NewLotResult Evaluate(NewLotQuestion question)
@@ -23,7 +24,7 @@ public static class NewLotEvaluation
         var verdict = Decide(question, prediction, probability);
         return new NewLotResult
         {
-            Headline = Headline(verdict, prediction, probability, tolerance, sowing.Rate),
+            Headline = Headline(question, verdict, prediction, probability, tolerance, sowing.Rate),
             Verdict = verdict,
             Reasons = [.. Reasons(question, prediction, probability, tolerance)],
             Prediction = prediction,
@@ -40,21 +41,32 @@ public static class NewLotEvaluation
 
     private static LotVerdict Decide(NewLotQuestion question, LotPrediction prediction, double probability)
     {
-        if (!prediction.DensitiesKnown || probability < NewLotDefaults.GoodEnoughForOneFill)
+        if (NobodyKnows(question, prediction) || probability < NewLotDefaults.GoodEnoughForOneFill)
             return LotVerdict.TestNow;
         return probability >= NewLotDefaults.SureEnough && NothingChanged(question, prediction) ? LotVerdict.NoTestNeeded : LotVerdict.TestAtNextFill;
     }
 
-    private static bool NothingChanged(NewLotQuestion question, LotPrediction prediction) =>
-        question.SameLot && question.SameTreatment && prediction is { DensitiesKnown: true, DensityDiffers: false };
+    // A lot is even, so another delivery of it in the same coat flows much as before also where nobody weighed it.
+    private static bool NobodyKnows(NewLotQuestion question, LotPrediction prediction) =>
+        !prediction.DensitiesKnown && !(question.SameLot && question.SameTreatment);
 
-    private static FormattableString Headline(LotVerdict verdict, LotPrediction prediction, double probability, double tolerance, LotRate? rate)
+    private static bool NothingChanged(NewLotQuestion question, LotPrediction prediction) =>
+        question.SameLot && question.SameTreatment && prediction is { DensitiesKnown: true, DensityDiffers: false } && !KernelsContradict(question);
+
+    private static bool KernelsContradict(NewLotQuestion question) =>
+        question.SameLot && question.SameTreatment && question.Before.Kernel is { } before && question.After.Kernel is { } after
+        && Math.Abs(Math.Log(after.KilogramsPerKernel / before.KilogramsPerKernel)) > NewLotDefaults.KernelsOfOneLot;
+
+    private static bool DensitiesFarApart(LotPrediction prediction) =>
+        prediction.DensitiesKnown && Math.Abs(Math.Log(prediction.Ratio)) > NewLotDefaults.DensitiesFarApart;
+
+    private static FormattableString Headline(NewLotQuestion question, LotVerdict verdict, LotPrediction prediction, double probability, double tolerance, LotRate? rate)
     {
         var within = new Ratio(tolerance);
-        var chance = Chance(probability);
+        var chance = Chance.Of(probability);
         FormattableString test = verdict switch
         {
-            LotVerdict.TestNow when !prediction.DensitiesKnown =>
+            LotVerdict.TestNow when NobodyKnows(question, prediction) =>
                 $"Test now, before sowing: without the bulk density of both lots nobody can say what the meter delivers. Plan the catch with {prediction.Value}, and expect it to be off.",
             LotVerdict.TestNow =>
                 $"Test now, before sowing: the value in force holds within {within} with a probability of {chance}. Plan the catch with {prediction.Value}.",
@@ -62,22 +74,30 @@ public static class NewLotEvaluation
                 $"Test at the next fill: the value in force holds within {within} with a probability of {chance}. Plan the catch with {prediction.Value}.",
             _ => $"No test is needed for this lot: nothing has changed that changes the flow, and the value in force holds within {within} with a probability of {chance}.",
         };
-        return rate?.SameSeeds is { } same ? $"{test} Set the rate to {same} for the same seeds per area." : test;
+        var checkedFirst = DensitiesFarApart(prediction)
+            ? (FormattableString)$"Check the bulk densities first: {question.After.Density} is far from {question.Before.Density}. {test}"
+            : test;
+        return rate?.SameSeeds is not { } same ? checkedFirst
+            : KernelsContradict(question) ? (FormattableString)$"{checkedFirst} Check the kernel masses before you change the rate."
+            : $"{checkedFirst} Set the rate to {same} for the same seeds per area.";
     }
 
     private static IEnumerable<Finding> Reasons(NewLotQuestion question, LotPrediction prediction, double probability, double tolerance)
     {
-        var (within, chance) = (new Ratio(tolerance), Chance(probability));
+        var (within, chance) = (new Ratio(tolerance), Chance.Of(probability));
         if (!prediction.DensitiesKnown)
             yield return Finding.Warning(FindingCode.DensityUnknown,
-                $"The bulk density of {Missing(question)} is not known. The prediction stays at the value in force and is wide. Weigh a known volume of each lot.");
+                $"The bulk density of {Missing(question)} is not known. The prediction stays at the value in force and is {(NobodyKnows(question, prediction) ? "wide" : "wider for it")}. Weigh a known volume of {(question.SameLot ? "both deliveries" : "each lot")}.");
         else if (prediction.DensityDiffers)
             yield return Finding.Warning(FindingCode.DensityDiffers,
-                $"The new lot weighs {question.After.Density} against {question.Before.Density} before. An element that displaces a volume then delivers {new Ratio(Math.Abs(prediction.Ratio - 1)):F1} {(prediction.Ratio > 1 ? "more" : "less")} per revolution.");
+                $"The bulk density is {question.After.Density} now against {question.Before.Density} before. An element that displaces a volume then delivers {new Ratio(Math.Abs(prediction.Ratio - 1)):F1} {(prediction.Ratio > 1 ? "more" : "less")} per revolution.");
         if (!question.SameLot)
-            yield return Finding.Note(FindingCode.OtherLot, $"It is another lot: kernels of another size and shape fill the element otherwise, even at the same density.");
+            yield return Finding.Note(FindingCode.OtherLot, $"It is another lot: kernels or granules of another size and shape fill the element differently, even at the same density.");
         if (!question.SameTreatment)
             yield return Finding.Warning(FindingCode.TreatmentChanged, $"The treatment is another one: a coating changes friction and kernel mass.");
+        if (KernelsContradict(question))
+            yield return Finding.Warning(FindingCode.KernelsOfOneLotDiffer,
+                $"It is said to be the same lot in the same treatment, yet the kernel mass is {question.After.Kernel} against {question.Before.Kernel} before. Either it is another lot, or one sample is off: count and weigh again before the rate is changed.");
         if (NothingChanged(question, prediction))
             yield return Finding.Note(FindingCode.NothingChanged, $"Lot and treatment are the same, and so is the density within its uncertainty.");
         yield return probability >= NewLotDefaults.SureEnough
@@ -86,19 +106,11 @@ public static class NewLotEvaluation
                 $"The value in force is within {within} of the truth with a probability of {chance}; {new Ratio(NewLotDefaults.SureEnough)} is asked to go without a test, {new Ratio(NewLotDefaults.GoodEnoughForOneFill)} to wait for the next fill.");
     }
 
-    // Rounded down, so that a probability that falls short of what is asked never reads as if it met it.
-    private static FormattableString Chance(double probability) => probability switch
-    {
-        < 0.01 => $"under {new Ratio(0.01)}",
-        > 0.99 => $"over {new Ratio(0.99)}",
-        _ => $"{new Ratio(Math.Floor(100 * probability) / 100)}",
-    };
-
     private static string Missing(NewLotQuestion question) => (question.Before.Density, question.After.Density) switch
     {
-        (null, null) => "both lots",
-        (null, _) => "the lot before",
-        _ => "the new lot",
+        (null, null) => question.SameLot ? "both deliveries" : "both lots",
+        (null, _) => question.SameLot ? "the delivery before" : "the lot before",
+        _ => question.SameLot ? "the new delivery" : "the new lot",
     };
 
     private static IEnumerable<Finding> Findings(NewLotQuestion question, LotPrediction prediction, LotRate? rate)
@@ -107,8 +119,8 @@ public static class NewLotEvaluation
         var kernelsMayDiffer = !question.SameLot || !question.SameTreatment;
         if (kernelsMayDiffer && (question.Rate is not null || question.Seeds is not null) && rate?.SameSeeds is null)
             yield return Finding.Note(FindingCode.RateNotRecomputed,
-                $"The rate for the same seeds cannot be computed without the kernel mass of {(rate is null ? "both lots" : "the new lot")}. For seed, count and weigh a sample.");
-        if (prediction.DensitiesKnown && Math.Abs(Math.Log(prediction.Ratio)) > NewLotDefaults.DensitiesFarApart)
+                $"If this is seed, the rate for the same seeds takes the kernel mass of {(rate is null ? "both lots" : "the new lot")}: count and weigh a sample.");
+        if (DensitiesFarApart(prediction))
             yield return Finding.Warning(FindingCode.DensitiesFarApart,
                 $"{question.After.Density} is far from {question.Before.Density} for two lots of one product. Check both numbers and their units.");
         if (rate?.SameStand is { } stand && rate.SameSeeds is { } seeds && stand != seeds)
@@ -135,8 +147,8 @@ public static class NewLotEvaluation
         if (question.Tolerance is null)
             yield return NewLotDefaults.Tolerance.Assumed("tolerance");
         if (rate is not null && question.Seeds is null && question.Before.Purity is null)
-            yield return NewLotDefaults.Purity.Assumed("lotBefore/purity");
+            yield return SownSeedDefaults.Purity.Assumed("lotBefore/purity");
         if (rate?.SameSeeds is not null && question.After.Purity is null)
-            yield return NewLotDefaults.Purity.Assumed("newLot/purity");
+            yield return SownSeedDefaults.Purity.Assumed("newLot/purity");
     }
 }

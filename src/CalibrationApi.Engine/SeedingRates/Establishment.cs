@@ -53,7 +53,7 @@ public sealed record Establishment
             Germination = germination,
             Emergence = emergence,
             Survival = emergence is { } share ? germination * Check(share) : null,
-            GerminationUncertainty = seedsTested is { } n ? Binomial(germination, n) : null,
+            GerminationUncertainty = seedsTested is { } n ? UncertaintyOfTest(germination, n) : null,
             EmergenceUncertainty = emergence is { } e ? Rectangular(e, range) : null,
         };
     }
@@ -68,7 +68,8 @@ public sealed record Establishment
         EmergenceUncertainty = Rectangular(survival, range),
     };
 
-    private static double Binomial(double germination, int tested)
+    /// <summary>Relative standard uncertainty of a germination that a test of so many seeds found; above 0 also where all of them germinated.</summary>
+    internal static double UncertaintyOfTest(double germination, int tested)
     {
         var leastVariance = (tested - 1.0) / tested / tested;
         return Math.Sqrt(Math.Max(germination * (1 - germination), leastVariance) / tested) / germination;

@@ -42,7 +42,7 @@ public sealed record EstablishmentRange(IReadOnlyList<Crop> Crops, Establishment
 }
 
 /// <summary>Every published range that a seed lot is compared with; what lies outside gets a finding, never a refusal.</summary>
-/// <remarks>Source: SOURCES.md, keys UKY-SR, UNL-SIZE, DAFM-TGW, ABAG-CANOLA, ISU-212, NDSU-B, MBAG-MORTALITY, MBAG-TKW, SASKPULSE, GRAINEWS-TKW, WV-SEED.</remarks>
+/// <remarks>Source: SOURCES.md, keys UKY-SR, UNL-SIZE, DAFM-TGW, ABAG-CANOLA, ISU-212, NDSU-B, MBAG-MORTALITY, AB-HARTMAN, MBAG-TKW, SASKPULSE, GRAINEWS-TKW, WV-SEED.</remarks>
 public static class PublishedSeedRanges
 {
     private static readonly Crop[] Cereals = [Crop.Wheat, Crop.Barley, Crop.Oat, Crop.Rye];
@@ -66,11 +66,11 @@ public static class PublishedSeedRanges
         new([Crop.Barley], EstablishmentBasis.OfViableSeeds, 0.80, 0.90, "North Dakota State University"),
         new([Crop.Wheat, Crop.Barley, Crop.Oat, Crop.Corn], EstablishmentBasis.OfViableSeeds, 0.85, 0.90, "Manitoba Agriculture"),
         new([Crop.Canola], EstablishmentBasis.OfViableSeeds, 0.40, 0.80, "Manitoba Agriculture"),
-        new([Crop.Sunflower], EstablishmentBasis.OfViableSeeds, 0.90, 0.90, "Manitoba Agriculture"),
         new([Crop.Flax], EstablishmentBasis.OfViableSeeds, 0.50, 0.60, "Manitoba Agriculture"),
         new([Crop.Pea], EstablishmentBasis.OfViableSeeds, 0.85, 0.95, "Manitoba Agriculture"),
         new([Crop.Soybean, Crop.DryBean], EstablishmentBasis.OfViableSeeds, 0.90, 0.95, "Manitoba Agriculture"),
         new([Crop.Canola], EstablishmentBasis.OfPureSeeds, 0.50, 0.75, "Manitoba Agriculture"),
+        new([Crop.Canola], EstablishmentBasis.OfPureSeeds, 0.20, 0.80, "Alberta Agriculture, from year to year"),
         new(Cereals, EstablishmentBasis.PointsUnderGermination, 0.05, 0.20, "an agronomist in Grainews"),
         new(Pulses, EstablishmentBasis.PointsUnderGermination, 0.05, 0.15, "Saskatchewan Pulse Growers"),
     ];

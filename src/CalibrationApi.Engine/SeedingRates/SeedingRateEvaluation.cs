@@ -10,9 +10,6 @@ public static class SeedingRateEvaluation
     /// <summary>Coverage probability of the interval of a stand.</summary>
     public const double Coverage = 0.95;
 
-    /// <summary>Default of the share of the mass that is pure seed.</summary>
-    public static DefaultValue Purity { get; } = new(new Ratio(1), "nothing but seed; judgement, no published source; the seed tag says it");
-
     /// <summary>Evaluates <paramref name="question"/>.</summary>
     /// <remarks>
     /// Stand to seeds to mass, or back, by <see cref="SeedingRate"/>; there and back agree within 1e-12 (SeedingRatePropertyTests). The
@@ -23,7 +20,7 @@ public static class SeedingRateEvaluation
     /// <exception cref="InvalidOperationException">Not exactly one of stand, seeds and rate is given.</exception>
     public static SeedingRateResult Evaluate(SeedingRateQuestion question)
     {
-        var purity = question.Purity ?? 1;
+        var purity = question.Purity ?? SownSeedDefaults.Purity.Value.Canonical;
         var survival = question.Establishment.Survival;
         var seeds = SeedsOf(question, purity);
         var rate = question.Rate ?? SeedingRate.Mass(seeds, question.Kernel, purity);
@@ -50,7 +47,7 @@ public static class SeedingRateEvaluation
             Cost = question.Price is { } price ? CostOf(price, rate, packages, question.Area) : null,
             StatedRate = stated,
             UncertaintyParts = parts,
-            Assumptions = question.Purity is null ? [Purity.Assumed("purity")] : [],
+            Assumptions = question.Purity is null ? [SownSeedDefaults.Purity.Assumed("purity")] : [],
             Findings = [.. SeedingRateFindings.Of(question, rate, seeds, stated)],
             Cautions = question.SeedsCounted is null ? [] : [Caution.TreatedSeed],
         };
@@ -102,16 +99,16 @@ public static class SeedingRateEvaluation
             ratio - 1,
             seeds,
             question.Establishment.Survival is { } survival ? SeedingRate.Plants(seeds, survival) : null,
-            question.StatedRateIsShortcut || DivideByTen.Explains(ratio));
+            question.StatedRateIsShortcut ?? DivideByTen.Explains(ratio));
     }
 
     private static FormattableString Sown(SowingTarget target, MassPerArea rate, CountPerArea seeds, CountPerArea? plants) => (target, plants) switch
     {
-        (SowingTarget.Stand, { } stand) => $"Sow {rate} for a stand of {stand}; it puts down seed at {seeds}.",
-        (SowingTarget.Seeds, { } stand) => $"Sow {rate} to put down seed at {seeds}; a stand of {stand} can be expected.",
-        (SowingTarget.Rate, { } stand) => $"A rate of {rate} puts down seed at {seeds}; a stand of {stand} can be expected.",
-        (SowingTarget.Rate, null) => $"A rate of {rate} puts down seed at {seeds}.",
-        _ => $"Sow {rate} to put down seed at {seeds}.",
+        (SowingTarget.Stand, { } stand) => $"Sow {rate} for a stand of {stand:plants}. That puts down {seeds:seeds}.",
+        (SowingTarget.Seeds, { } stand) => $"Sow {rate} to put down {seeds:seeds}. Expect a stand of {stand:plants}.",
+        (SowingTarget.Rate, { } stand) => $"A rate of {rate} puts down {seeds:seeds}. Expect a stand of {stand:plants}.",
+        (SowingTarget.Rate, null) => $"A rate of {rate} puts down {seeds:seeds}.",
+        _ => $"Sow {rate} to put down {seeds:seeds}.",
     };
 
     private static FormattableString Headline(SeedingRateQuestion question, FormattableString sown, Mass? mass, SeedPackages? packages)
@@ -119,7 +116,7 @@ public static class SeedingRateEvaluation
         if (mass is null)
             return sown;
         return packages is { Whole: { } whole, LeftOver: { } rest }
-            ? $"{sown} For {question.Area}: {mass}, which is {(whole == 1 ? (FormattableString)$"1 package" : $"{whole:F0} packages")} with {rest} left over."
-            : (FormattableString)$"{sown} For {question.Area}: {mass}.";
+            ? $"{sown} For {question.Area} that takes {mass}, which is {(whole == 1 ? (FormattableString)$"1 package" : $"{whole:F0} packages")} with {rest} left over."
+            : (FormattableString)$"{sown} For {question.Area} that takes {mass}.";
     }
 }

@@ -21,9 +21,10 @@ internal static class SeedingRateFindings
     private static IEnumerable<Finding> OfStatedRate(SeedingRateQuestion question, MassPerArea rate, StatedRateComparison stated)
     {
         var difference = new Ratio(Math.Abs(stated.Difference));
-        if (question.StatedRateIsShortcut)
+        var corrected = DivideByTen.Corrected(stated.Stated);
+        if (question.StatedRateIsShortcut == true)
             yield return Finding.Warning(FindingCode.ShortcutReadsHigh,
-                $"Dividing by 10 makes a rate {new Ratio(DivideByTen.Factor - 1):F2} too high; exact units divide by {DivideByTen.ExactDivisor:F3}. {stated.Stated} becomes {DivideByTen.Corrected(stated.Stated)} that way; the numbers given here make it {rate}.");
+                $"Dividing by 10 makes a rate {new Ratio(DivideByTen.Factor - 1):F2} too high; exact units divide by {DivideByTen.ExactDivisor:F3}. {stated.Stated} becomes {corrected} that way.{Unexplained(corrected, rate)}");
         else if (stated.IsShortcut)
             yield return Finding.Warning(FindingCode.ShortcutReadsHigh,
                 $"{stated.Stated} is {difference:F1} more than {rate}, as it is when somebody divides by 10 where exact units divide by {DivideByTen.ExactDivisor:F3}. Sow {rate} if that is where it comes from; otherwise compare kernel mass, germination and emergence behind both.");
@@ -31,6 +32,11 @@ internal static class SeedingRateFindings
             yield return Finding.Warning(FindingCode.StatedRateDiffers,
                 $"{stated.Stated} is {difference:F1} {(stated.Difference > 0 ? "more" : "less")} than {rate}. Check kernel mass, germination and emergence behind both.");
     }
+
+    private static FormattableString Unexplained(MassPerArea corrected, MassPerArea rate) =>
+        Math.Abs(corrected.KilogramsPerSquareMetre / rate.KilogramsPerSquareMetre - 1) > NoticedDifference
+            ? $" The numbers given here make it {rate}: check kernel mass, germination and emergence behind both."
+            : (FormattableString)$"";
 
     private static IEnumerable<Finding> OfKernel(SeedingRateQuestion question)
     {
@@ -41,7 +47,7 @@ internal static class SeedingRateFindings
             || Outside(PublishedSeedRanges.KernelMass, crop, question.Kernel.KilogramsPerKernel) is not var (low, high, source))
             yield break;
         yield return Finding.Note(FindingCode.KernelMassUnusual,
-            $"{question.Kernel} is {(question.Kernel.KilogramsPerKernel < low ? "lighter" : "heavier")} than is published for {CropNames.Of(crop)}: {new MassPerThousand(low)} to {new MassPerThousand(high)} ({source}). Check count, mass and unit.");
+            $"{question.Kernel} is {(question.Kernel.KilogramsPerKernel < low ? "lighter" : "heavier")} than the range published for {CropNames.Of(crop)}, {new MassPerThousand(low)} to {new MassPerThousand(high)} ({source}). Check count, mass and unit; if they are right, use them.");
     }
 
     private static IEnumerable<Finding> OfGermination(SeedingRateQuestion question)
@@ -70,18 +76,15 @@ internal static class SeedingRateFindings
         if (Outside(ranges, crop, survival) is not var (low, high, source))
             yield break;
         yield return Finding.Note(FindingCode.EmergenceUnusual,
-            $"{new Ratio(survival)} of the pure seeds are to become plants. Published for {CropNames.Of(crop)} {(question.Establishment.Germination is null ? "" : "of this germination ")}{Span(low, high)} ({source}). Counts from your own fields go first.");
+            $"{new Ratio(survival)} of the pure seeds are to become plants. For {CropNames.Of(crop)}{(question.Establishment.Germination is null ? "" : " of this germination")} {new Ratio(low)} to {new Ratio(high)} is published ({source}). Counts from your own fields go first.");
     }
 
     private static IEnumerable<Finding> OfSeeds(SeedingRateQuestion question, CountPerArea seeds)
     {
         if (question.Crop is { } crop && Outside(PublishedSeedRanges.SeedsPerArea, crop, seeds.PerSquareMetre) is var (_, most, source))
             yield return Finding.Note(FindingCode.SeedsAbovePublished,
-                $"Seed at {seeds} is more than the most published for {CropNames.Of(crop)}, {new CountPerArea(most)} ({source}).");
+                $"{seeds:seeds} are more than the most published for {CropNames.Of(crop)}, {new CountPerArea(most):seeds} ({source}).");
     }
-
-    private static FormattableString Span(double low, double high) =>
-        low == high ? $"is {new Ratio(low)}" : (FormattableString)$"are {new Ratio(low)} to {new Ratio(high)}";
 
     // The hull of all ranges for a crop, where the value lies outside it; null where it lies inside or nothing is published.
     private static (double Low, double High, string Source)? Outside(IEnumerable<PublishedRange> ranges, Crop crop, double value)

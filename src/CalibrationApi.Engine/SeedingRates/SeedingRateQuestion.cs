@@ -60,8 +60,8 @@ public sealed record SeedingRateQuestion
     /// <summary>A rate that the asker has from elsewhere, to be compared.</summary>
     public MassPerArea? StatedRate { get; init; }
 
-    /// <summary>That rate was made by dividing by ten.</summary>
-    public bool StatedRateIsShortcut { get; init; }
+    /// <summary>That rate was made by dividing by ten; false when it cannot have been, null when nobody said, so that only its size can tell.</summary>
+    public bool? StatedRateIsShortcut { get; init; }
 
     /// <summary>Which one is fixed.</summary>
     /// <exception cref="InvalidOperationException">Not exactly one is.</exception>

@@ -96,7 +96,7 @@ public sealed record SeedCost(double PerSquareMetre, double? OverArea, double? I
 /// <param name="Difference">Stated over computed, less 1.</param>
 /// <param name="Seeds">Pure seeds per area that it puts down.</param>
 /// <param name="Plants">Plants that it brings up; null when the establishment is unknown.</param>
-/// <param name="IsShortcut">It was made by dividing by ten, as stated or as the difference says.</param>
+/// <param name="IsShortcut">It was made by dividing by ten, as stated, or as the difference suggests.</param>
 public sealed record StatedRateComparison(MassPerArea Stated, double Difference, CountPerArea Seeds, CountPerArea? Plants, bool IsShortcut);
 
 /// <summary>One part of the uncertainty of a stand.</summary>

@@ -8,7 +8,7 @@ namespace CalibrationApi.Engine.SeedingRates;
 public static class SownSeedDefaults
 {
     /// <summary>Share of the mass sown that is pure seed.</summary>
-    public static DefaultValue Purity { get; } = new(new Ratio(1), "not stated, so all of the mass is taken as pure seed; judgement");
+    public static DefaultValue Purity { get; } = new(new Ratio(1), "not stated, so all of the mass is taken as pure seed; judgement, no published source; the seed tag says it");
 
     /// <summary>Relative standard uncertainty of the seed that a meter puts down.</summary>
     public static DefaultValue MeteringUncertainty { get; } = new(new Ratio(CatchTestLimits.DefaultTolerance / Math.Sqrt(3)),

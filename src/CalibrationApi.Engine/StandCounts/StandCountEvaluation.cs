@@ -63,7 +63,7 @@ public static class StandCountEvaluation
     {
         var counts = result.Density.Counts == 1 ? "one count" : $"{CountWords.Of(result.Density.Counts)} counts";
         FormattableString stand = result.Density.Plants == 0
-            ? (FormattableString)$"No plant was found in {counts}: there are at most {result.Upper:plants}."
+            ? (FormattableString)$"No plant was found in {counts}: with {new Ratio(result.CoverageProbability):0.##} confidence there are fewer than {result.Upper:plants}."
             : $"The stand is {result.Stand:plants}, between {result.Lower:plants} and {result.Upper:plants} with {new Ratio(result.CoverageProbability):0.##} confidence, from {counts}.";
         return $"{stand}{Seeds(result)}{Target(result)}";
     }
@@ -76,7 +76,7 @@ public static class StandCountEvaluation
 
     private static FormattableString Target(StandCountResult result) => result.Deviation switch
     {
-        null => $"",
+        null or -1 => $"",
         < -0.005 and var off => $" That is {new Ratio(-off):F0} below the target.",
         > 0.005 and var off => $" That is {new Ratio(off):F0} above the target.",
         _ => $" That is the target.",

@@ -42,6 +42,9 @@ public sealed record StandCountQuestion
     /// <summary>The stand that somebody else made of these counts.</summary>
     public CountPerArea? StatedStand { get; init; }
 
+    /// <summary>It was stated in plants per square foot, so it may come from plants per m2 divided by 10.</summary>
+    public bool StatedPerSquareFoot { get; init; }
+
     /// <summary>Half width of the interval over the estimate that is wanted; null takes the default.</summary>
     public double? WantedPrecision { get; init; }
 
@@ -52,5 +55,5 @@ public sealed record StandCountQuestion
 /// <summary>What was believed of a share of seeds before it was counted.</summary>
 /// <param name="Reading">Which share.</param>
 /// <param name="Mean">Its mean, strictly between 0 and 1.</param>
-/// <param name="Spread">Its standard deviation, above 0.</param>
+/// <param name="Spread">Its standard deviation s, above 0, with s^2 below m (1 - m).</param>
 public sealed record PriorShare(SeedReading Reading, double Mean, double Spread);

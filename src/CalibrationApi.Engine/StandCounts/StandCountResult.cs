@@ -24,7 +24,7 @@ public sealed record StandCountResult
     /// <summary>Upper end of its interval; finite when no plant was found.</summary>
     public CountPerArea Upper => new(Density.Interval(CoverageProbability).Upper);
 
-    /// <summary>Counts like these that the wanted precision takes; null when no practical number does.</summary>
+    /// <summary>Counts like these that the wanted precision takes; null for one count and when no practical number does.</summary>
     public required int? CountsNeeded { get; init; }
 
     /// <summary>Pure seeds sown; null when unknown.</summary>

@@ -1,3 +1,5 @@
+using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.Statistics;
 using MathNet.Numerics;
 using MathNet.Numerics.Distributions;
 
@@ -12,8 +14,8 @@ namespace CalibrationApi.Engine.StandRisks;
 /// </para>
 /// <para>
 /// P(X &lt;= x) is integrated by the trapezoidal rule on a fixed grid, which converges exponentially for such integrands: over the
-/// normal variable of F where E is the wider of the two, over the logit of E where F is. Where E is narrower than a tenth of F, it
-/// is taken as log-normal too. Accuracy: 1e-3 for a share so spread that its density ends in a spike (a shape below 1), else 1e-6, against the library's beta and log-normal distributions at the limits u = 0 and
+/// normal variable of F where E is the wider of the two, over the logit of E where F is. Where E is narrower than a tenth of F, or
+/// than a ten-thousandth of its mean, it is taken as log-normal too. Accuracy: 1e-3 for a share so spread that its density ends in a spike (a shape below 1), else 1e-6, against the library's beta and log-normal distributions at the limits u = 0 and
 /// s = 0, within the noise of a seeded simulation of 400 000 seasons between (SeedSurvivalTests).
 /// </para>
 /// <para>Source: our own choice; JCGM 101 for the propagation (from memory); published spread in SOURCES.md, key AB-HARTMAN.</para>
@@ -22,6 +24,8 @@ public sealed class SeedSurvival
 {
     private const double Reach = 8;
     private const double NarrowShare = 0.1;
+    private const double NarrowSpread = 1e-4;
+    private const double NoSpread = 1e-6;
     private const int HalfOfNodes = 40;
     private const int MostSteps = 200;
 
@@ -44,30 +48,28 @@ public sealed class SeedSurvival
             throw new ArgumentOutOfRangeException(nameof(spread), spread, "No share of seeds has this mean and spread.");
         if (!(relative >= 0) || !double.IsFinite(relative))
             throw new ArgumentOutOfRangeException(nameof(relative), relative, "An uncertainty of at least 0 is needed.");
-        (this.mean, this.spread, this.relative) = (mean, spread, relative);
-        if (spread == 0)
+        // A spread that no count of seeds could ever show is none; its shapes would overflow.
+        (this.mean, this.spread, this.relative) = (mean, spread < NoSpread * mean ? 0 : spread, relative);
+        if (this.spread == 0)
             return;
-        var size = mean * (1 - mean) / (spread * spread) - 1;
-        (alpha, beta) = (mean * size, (1 - mean) * size);
+        (alpha, beta) = BetaShape.Of(mean, spread);
         if (!IsNarrow && relative > spread / mean && Math.Min(alpha, beta) >= 1)
             (shares, weights) = Grid();
     }
 
     /// <summary>Whether a share between 0 and 1 can have such a mean and standard deviation: s^2 &lt; m (1 - m), or s = 0.</summary>
-    public static bool IsPossible(double mean, double spread) => mean > 0 && mean <= 1 && (spread == 0 || (spread > 0 && spread * spread < mean * (1 - mean)));
+    public static bool IsPossible(double mean, double spread) => mean > 0 && mean <= 1 && (spread == 0 || BetaShape.IsPossible(mean, spread));
 
-    /// <summary>P(X &lt;= <paramref name="x"/>).</summary>
+    /// <summary>P(X &lt; <paramref name="x"/>). Where X is certain, the mean itself is not below the mean.</summary>
     /// <param name="x">Plants per seed meant to be sown, at least 0.</param>
     public double Cdf(double x)
     {
         if (x <= 0)
             return 0;
         if (spread == 0 && relative == 0)
-            return x < mean ? 0 : 1;
+            return Threshold.IsAbove(x, mean) ? 1 : 0;
         if (spread == 0)
             return Normal.CDF(0, 1, Math.Log(x / mean) / relative);
-        if (relative == 0)
-            return BetaCdf(x);
         if (IsNarrow)
         {
             // The log-normal distribution of the same mean and standard deviation.
@@ -75,6 +77,8 @@ public sealed class SeedSurvival
             return Normal.CDF(0, 1, (Math.Log(x / mean) + variance / 2) / Math.Sqrt(variance + relative * relative));
         }
 
+        if (relative == 0)
+            return BetaCdf(x);
         return shares.Length > 0 ? OverShares(x) : OverErrors(x);
     }
 
@@ -100,7 +104,7 @@ public sealed class SeedSurvival
         return Math.Exp((lower + upper) / 2);
     }
 
-    private bool IsNarrow => spread > 0 && relative > 0 && spread / mean < NarrowShare * relative;
+    private bool IsNarrow => spread > 0 && spread / mean < Math.Max(NarrowShare * relative, NarrowSpread);
 
     private double BetaCdf(double x) => x >= 1 ? 1 : SpecialFunctions.BetaRegularized(alpha, beta, x);
 

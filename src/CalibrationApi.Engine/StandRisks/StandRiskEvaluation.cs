@@ -49,9 +49,8 @@ public static class StandRiskEvaluation
     private static (RiskSource Source, double Relative)[] Parts(StandRiskQuestion question)
     {
         var parts = new List<(RiskSource, double)> { (RiskSource.ShareOfSeeds, question.Share.Spread / question.Share.Mean) };
-        // The standard deviation of a share of so many seeds, as in a binomial test.
         if (question.Germination is { } germination)
-            parts.Add((RiskSource.Germination, Math.Sqrt((1 - germination) / (germination * (question.SeedsTested ?? StandRiskDefaults.SeedsTested)))));
+            parts.Add((RiskSource.GerminationTest, Establishment.UncertaintyOfTest(germination, question.SeedsTested ?? StandRiskDefaults.SeedsTested)));
         if (question.KernelMass is not null || question.KernelMassUncertainty is not null)
             parts.Add((RiskSource.KernelMass, question.KernelMassUncertainty ?? StandRiskDefaults.KernelMassUncertainty.Value.Canonical));
         parts.Add((RiskSource.Metering, question.MeteringUncertainty ?? SownSeedDefaults.MeteringUncertainty.Value.Canonical));
@@ -77,7 +76,7 @@ public static class StandRiskEvaluation
         if (question.Probability is null)
             yield return new Assumption("probability", null, StandRiskDefaults.ProbabilityOrigin);
         if (question.Germination is not null && question.SeedsTested is null)
-            yield return new Assumption("seedsTested", null, StandRiskDefaults.SeedsTestedOrigin);
+            yield return new Assumption("germinationSeedsTested", null, StandRiskDefaults.SeedsTestedOrigin);
         if (question.KernelMass is not null && question.KernelMassUncertainty is null)
             yield return StandRiskDefaults.KernelMassUncertainty.Assumed("kernelMassUncertainty");
         if (question.MeteringUncertainty is null)
@@ -91,9 +90,13 @@ public static class StandRiskEvaluation
         var probability = new Ratio(result.Probability);
         var needed = result.Needed is null
             ? (FormattableString)$"No sensible rate reaches {question.MinimumStand:plants} with a probability of {probability:0.##}: too much survival is in doubt."
-            : $"Sow {Written(result.Needed)} to reach {question.MinimumStand:plants} with a probability of {probability:0.##}. That is {new Ratio(Math.Abs(result.Margin!.Relative)):F0} {(result.Margin.Relative < 0 ? "less" : "more")} than an average season takes.";
-        return result.Given is null ? needed : $"{needed} The stated rate reaches it with a probability of {new Ratio(result.Given.ProbabilityReached):F0}.";
+            : $"Sow {Written(result.Needed)} to reach {question.MinimumStand:plants} with a probability of {probability:0.##}. {Margin(result.Margin!.Relative)}";
+        return result.Given is null ? needed : $"{needed} The stated rate reaches it with a probability of {Chance.Of(result.Given.ProbabilityReached)}.";
     }
+
+    private static FormattableString Margin(double relative) => Math.Abs(relative) < 0.005
+        ? $"That is what an average season takes."
+        : (FormattableString)$"That is {new Ratio(Math.Abs(relative)):F0} {(relative < 0 ? "less" : "more")} than an average season takes.";
 
     private static FormattableString Written(SownRate rate) => rate.Mass is { } mass ? (FormattableString)$"{rate.Seeds:seeds}, {mass}," : $"{rate.Seeds:seeds}";
 
@@ -108,8 +111,8 @@ public static class StandRiskEvaluation
                 $"The rate needed is {needed.Seeds:seeds}, above the stated maximum of {maximum:seeds}. Accept a lower probability or a lower minimum stand.");
         if (result.Given is { } given && Threshold.IsBelow(given.ProbabilityReached, result.Probability))
             yield return Finding.Warning(FindingCode.StandAtRisk, result.Needed is null
-                ? (FormattableString)$"The stated rate reaches {question.MinimumStand:plants} with a probability of {new Ratio(given.ProbabilityReached):F0} instead of {probability:0.##}."
-                : $"The stated rate reaches {question.MinimumStand:plants} with a probability of {new Ratio(given.ProbabilityReached):F0} instead of {probability:0.##}. With {probability:0.##} it reaches {given.StandReached:plants}.");
+                ? (FormattableString)$"The stated rate reaches {question.MinimumStand:plants} with a probability of {Chance.Of(given.ProbabilityReached)} instead of {probability:0.##}."
+                : $"The stated rate reaches {question.MinimumStand:plants} with a probability of {Chance.Of(given.ProbabilityReached)} instead of {probability:0.##}. With {probability:0.##} it reaches {given.StandReached:plants}.");
         if (question.Share.FromOneStand)
             yield return Finding.Warning(FindingCode.SeasonSpreadMissing,
                 $"The spread comes from the counts of one stand. Seasons and fields differ by more, so the margin is too small. Add seasonSpread.");

@@ -74,7 +74,7 @@ public enum RiskSource
     ShareOfSeeds,
 
     /// <summary>The germination test, which counts some seeds only.</summary>
-    Germination,
+    GerminationTest,
 
     /// <summary>The mass of a kernel.</summary>
     KernelMass,

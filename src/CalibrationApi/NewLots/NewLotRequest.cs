@@ -1,5 +1,6 @@
 using CalibrationApi.Contract;
 using CalibrationApi.Engine.NewLots;
+using CalibrationApi.Engine.SeedingRates;
 using CalibrationApi.Quantities;
 
 namespace CalibrationApi.NewLots;
@@ -50,7 +51,7 @@ public sealed class NewLotRequest
     [Default(typeof(NewLotDefaults), nameof(NewLotDefaults.FillOfTreatments))]
     public RatioQuantity? FillChangeOfTreatment { get; init; }
 
-    /// <summary>How far bulk density changes where it is not known of both lots, as the scale of a t distribution. Default 7 % with a new lot; judgement, 3 degrees of freedom, no published source. Default 4 % with another delivery of the same lot; judgement, 3 degrees of freedom, no published source.</summary>
+    /// <summary>How far bulk density changes where it is not known of both lots, as the scale of a t distribution. Default 7 % with a new lot; judgement, 3 degrees of freedom, no published source. Default 2 % with another delivery of the same lot; judgement, 3 degrees of freedom, no published source.</summary>
     public RatioQuantity? UnknownDensityChange { get; init; }
 }
 
@@ -78,10 +79,10 @@ public sealed class LotOfChange
     public RatioQuantity? Germination { get; init; }
 
     /// <summary>Share of the mass that is pure seed.</summary>
-    [Default(typeof(NewLotDefaults), nameof(NewLotDefaults.Purity))]
+    [Default(typeof(SownSeedDefaults), nameof(SownSeedDefaults.Purity))]
     public RatioQuantity? Purity { get; init; }
 
-    /// <summary>Treatment in the owner's words; none when absent. Two lots have the same treatment when the words are the same.</summary>
+    /// <summary>Treatment in the owner's words; leave it out for untreated seed. Two lots have the same treatment when the words are the same, or both have none.</summary>
     public string? Treatment { get; init; }
 }
 

@@ -139,6 +139,6 @@ public sealed class StatedRateAnswer
     /// <summary>Plants that it brings up; absent when the establishment is unknown.</summary>
     public CountPerAreaQuantity? Plants { get; init; }
 
-    /// <summary>It comes from dividing by 10, as you said or as the difference of 4.13 % shows.</summary>
+    /// <summary>It comes from dividing by 10: you said so, or it is in lb/ac, nobody said how it was made, and it is 4.13 % high.</summary>
     public required bool FromDivideByTen { get; init; }
 }

@@ -38,7 +38,7 @@ internal static class SeedingRateMapping
             : SeedPackage.Of(package.Seeds!.Value),
         Price = request.Price is null && request.Package?.Price is null ? null : new SeedPrice(request.Price?.PerKilogram(), request.Package?.Price?.Value),
         StatedRate = MassPerAreaQuantity.Read(request.StatedRate),
-        StatedRateIsShortcut = Words.Read(request.StatedRate?.MadeBy, RateOrigin.ExactUnits) == RateOrigin.DivideByTen,
+        StatedRateIsShortcut = IsShortcut(request.StatedRate),
     };
 
     public static SeedingRateAnswer ToAnswer(SeedingRateRequest request, SeedingRateResult result, AnswerUnits units) => new()
@@ -63,6 +63,13 @@ internal static class SeedingRateMapping
         Findings = units.Findings(result.Findings),
         Cautions = units.Cautions(result.Cautions),
         EngineVersion = EngineVersion.Current,
+    };
+
+    // The shortcut makes pounds per acre; a rate in another unit that is as much higher is so for another reason.
+    private static bool? IsShortcut(RateFromElsewhere? rate) => Words.Read<RateOrigin>(rate?.MadeBy) switch
+    {
+        { } origin => origin == RateOrigin.DivideByTen,
+        null => rate?.Unit == "lb/ac" ? null : false,
     };
 
     private static Establishment ReadEstablishment(SeedingRateRequest request)

@@ -50,7 +50,7 @@ public sealed class SeedingRateRequest
     public ShareRange? SurvivalRange { get; init; }
 
     /// <summary>Share of the mass that is pure seed.</summary>
-    [Default(typeof(SeedingRateEvaluation), nameof(SeedingRateEvaluation.Purity))]
+    [Default(typeof(SownSeedDefaults), nameof(SownSeedDefaults.Purity))]
     public RatioQuantity? Purity { get; init; }
 
     /// <summary>The crop; kernel mass, germination and emergence are compared with what is published for it.</summary>
@@ -118,6 +118,6 @@ public sealed class PackagePrice
 /// <summary>A rate from a table, a label or a sum on paper.</summary>
 public sealed class RateFromElsewhere : MassPerAreaQuantity
 {
-    /// <summary>How it was made, where known: <c>divide-by-ten</c> is the trade's shortcut for lb/ac (plants per square foot times grams per thousand over survival over 10), <c>exact-units</c> has no such shortcut in it.</summary>
+    /// <summary>How it was made, where known: <c>divide-by-ten</c> is the trade's shortcut for lb/ac (plants per square foot times grams per thousand over survival over 10), <c>exact-units</c> has no such shortcut in it. Left out, a rate in lb/ac is judged by how far it is off.</summary>
     public string? MadeBy { get; init; }
 }

@@ -25,7 +25,7 @@ public sealed class StandCountAnswer
     /// <summary>How the counts scatter; absent for one count and when no plant was found.</summary>
     public ScatterAnswer? Scatter { get; init; }
 
-    /// <summary>Number of counts like these that the wanted precision takes; absent when no practical number does.</summary>
+    /// <summary>Number of counts like these that the wanted precision takes; absent for one count, which does not show how counts scatter, and when no practical number does.</summary>
     public int? CountsNeeded { get; init; }
 
     /// <summary>Pure seeds sown; absent when nothing is known of them.</summary>
@@ -107,7 +107,7 @@ public sealed class LearnedAnswer
     /// <summary>Upper end of its interval.</summary>
     public required RatioQuantity Upper { get; init; }
 
-    /// <summary>How much of it the counts carried; the prior carried the rest.</summary>
+    /// <summary>How much of it the counts carried, as seeds looked at; the prior carried the rest.</summary>
     public required RatioQuantity WeightOfCounts { get; init; }
 }
 

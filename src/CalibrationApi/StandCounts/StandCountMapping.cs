@@ -20,7 +20,7 @@ internal static class StandCountMapping
             choice,
             length,
             UnitTable.Get(american ? "/ft2" : "/m2"),
-            Quantity.UnitOf(request.Sown?.Seeds),
+            Quantity.UnitOf(request.Sown?.SeedsPerArea),
             Quantity.UnitOf(request.MinimumStand),
             Quantity.UnitOf(request.TargetStand));
     }
@@ -38,6 +38,7 @@ internal static class StandCountMapping
         TargetStand = CountPerAreaQuantity.Read(request.TargetStand),
         MinimumStand = CountPerAreaQuantity.Read(request.MinimumStand),
         StatedStand = CountPerAreaQuantity.Read(request.StatedStand),
+        StatedPerSquareFoot = request.StatedStand?.Unit == "/ft2",
         WantedPrecision = request.WantedPrecision?.Canonical(),
         CoverageProbability = request.CoverageProbability,
     };
@@ -102,7 +103,7 @@ internal static class StandCountMapping
         : PlantSample.InRectangle(plants, ground.Length!.Read(), ground.Width!.Read());
 
     private static CountPerArea SeedsOf(SownSeed sown) =>
-        sown.Seeds?.Read() ?? SeedingRate.SeedsIn(sown.Rate!.Read(), sown.KernelMass!.Read(), sown.Purity?.Canonical() ?? SownSeedDefaults.Purity.Value.Canonical);
+        sown.SeedsPerArea?.Read() ?? SeedingRate.SeedsIn(sown.Rate!.Read(), sown.ThousandKernelMass!.Read(), sown.Purity?.Canonical() ?? SownSeedDefaults.Purity.Value.Canonical);
 
     private static ScatterAnswer? Scatter(PlantDensity density, AnswerUnits units) => density.IndexOfDispersion is { } index ? new ScatterAnswer
     {

@@ -81,14 +81,14 @@ public sealed class GroundOfCount
 /// <summary>What was sown, as seeds per area or as a mass per area with the mass of a kernel.</summary>
 public sealed class SownSeed
 {
-    /// <summary>Pure seeds sown per area. Give this, or rate with kernelMass.</summary>
-    public CountPerAreaQuantity? Seeds { get; init; }
+    /// <summary>Pure seeds sown per area. Give this, or rate with thousandKernelMass.</summary>
+    public CountPerAreaQuantity? SeedsPerArea { get; init; }
 
     /// <summary>Mass sown per area.</summary>
     public MassPerAreaQuantity? Rate { get; init; }
 
     /// <summary>Thousand-kernel mass of the seed as sown; goes with rate.</summary>
-    public MassPerThousandQuantity? KernelMass { get; init; }
+    public MassPerThousandQuantity? ThousandKernelMass { get; init; }
 
     /// <summary>Share of the mass that is pure seed; goes with rate.</summary>
     [Default(typeof(SownSeedDefaults), nameof(SownSeedDefaults.Purity))]

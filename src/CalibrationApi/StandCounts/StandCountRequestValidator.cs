@@ -1,5 +1,6 @@
 using System.Globalization;
 using CalibrationApi.Engine.StandCounts;
+using CalibrationApi.Engine.Statistics;
 using CalibrationApi.Http;
 using CalibrationApi.Quantities;
 using FluentValidation;
@@ -110,20 +111,20 @@ internal sealed class SownSeedValidator : AbstractValidator<SownSeed>
 {
     public SownSeedValidator()
     {
-        RuleFor(sown => sown.Seeds).Measured();
+        RuleFor(sown => sown.SeedsPerArea).Measured();
         RuleFor(sown => sown.Rate).Measured();
-        RuleFor(sown => sown.KernelMass).Measured();
+        RuleFor(sown => sown.ThousandKernelMass).Measured();
         RuleFor(sown => sown.Purity).Measured(new(0, 100, "%", ExcludesLeast: true));
         RuleFor(sown => sown.Germination).Measured(new(0, 100, "%", ExcludesLeast: true));
         RuleFor(sown => sown.Uncertainty).Measured(new(0, 50, "%"));
         RuleFor(sown => sown).Custom((sown, context) =>
         {
-            if (sown.Seeds is null && sown.Rate is null)
-                context.Report(nameof(sown.Seeds), ErrorCode.MemberMissing, "Add the seeds sown per area, or the rate with the kernel mass.");
-            if (sown.Seeds is not null && (sown.Rate is not null || sown.KernelMass is not null || sown.Purity is not null))
-                context.Report(nameof(sown.Seeds), ErrorCode.SettingsAtOdds, "Give either the pure seeds sown per area, or rate with kernelMass and purity, not both.");
-            if (sown.Rate is not null && sown.KernelMass is null)
-                context.Report(nameof(sown.KernelMass), ErrorCode.MemberMissing, "Add the kernel mass; without it the rate does not say how many seeds were sown.");
+            if (sown.SeedsPerArea is null && sown.Rate is null)
+                context.Report(nameof(sown.SeedsPerArea), ErrorCode.MemberMissing, "Add the seeds sown per area, or the rate with the kernel mass.");
+            if (sown.SeedsPerArea is not null && (sown.Rate is not null || sown.ThousandKernelMass is not null || sown.Purity is not null))
+                context.Report(nameof(sown.SeedsPerArea), ErrorCode.SettingsAtOdds, "Give either the pure seeds sown per area, or rate with thousandKernelMass and purity, not both.");
+            if (sown.Rate is not null && sown.ThousandKernelMass is null)
+                context.Report(nameof(sown.ThousandKernelMass), ErrorCode.MemberMissing, "Add the kernel mass; without it the rate does not say how many seeds were sown.");
         });
     }
 }
@@ -138,5 +139,10 @@ internal sealed class PriorOfShareValidator : AbstractValidator<PriorOfShare>
         RuleFor(prior => prior.Mean).Measured(new(1, 99.9, "%"));
         RuleFor(prior => prior.Spread).Needed();
         RuleFor(prior => prior.Spread).Measured(new(0.1, 50, "%"));
+        RuleFor(prior => prior).Custom((prior, context) =>
+        {
+            if (Rules.Canonical(prior.Mean) is { } mean and > 0 and < 1 && Rules.Canonical(prior.Spread) is { } spread and > 0 and <= 0.5 && !BetaShape.IsPossible(mean, spread))
+                context.Report(nameof(prior.Spread), ErrorCode.SettingsAtOdds, SpreadOfShare.Impossible);
+        });
     }
 }

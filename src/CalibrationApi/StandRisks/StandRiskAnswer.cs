@@ -26,7 +26,7 @@ public sealed class StandRiskAnswer
     public RateAnswer? Given { get; init; }
 
     /// <summary>What makes the stand uncertain before it is sown: relative standard deviations.</summary>
-    public required IReadOnlyList<RiskPart> RiskParts { get; init; }
+    public required IReadOnlyList<RiskPart> UncertaintyParts { get; init; }
 
     /// <summary>Values used that the question did not state.</summary>
     public required IReadOnlyList<AssumptionAnswer> Assumptions { get; init; }
@@ -42,7 +42,7 @@ public sealed class StandRiskAnswer
 public sealed class RateAnswer
 {
     /// <summary>Pure seeds per area.</summary>
-    public required CountPerAreaQuantity Seeds { get; init; }
+    public required CountPerAreaQuantity SeedsPerArea { get; init; }
 
     /// <summary>Mass per area; absent without a kernel mass.</summary>
     public MassPerAreaQuantity? Rate { get; init; }
@@ -64,7 +64,7 @@ public sealed class MarginAnswer
     public required RatioQuantity Relative { get; init; }
 
     /// <summary>Extra seeds per area.</summary>
-    public required CountPerAreaQuantity Seeds { get; init; }
+    public required CountPerAreaQuantity SeedsPerArea { get; init; }
 
     /// <summary>Extra mass per area; absent without a kernel mass.</summary>
     public MassPerAreaQuantity? Rate { get; init; }
@@ -79,7 +79,7 @@ public sealed class MarginAnswer
 /// <summary>One part of the risk.</summary>
 public sealed class RiskPart
 {
-    /// <summary>Where it comes from: <c>share-of-seeds</c> (emergence or survival), <c>germination</c>, <c>kernel-mass</c> or <c>metering</c>.</summary>
+    /// <summary>Where it comes from: <c>share-of-seeds</c> (emergence or survival), <c>germination-test</c>, <c>kernel-mass</c> or <c>metering</c>.</summary>
     [KnownWords(typeof(RiskSource))]
     public required string Source { get; init; }
 

@@ -24,13 +24,13 @@ internal static class StandRiskMapping
         Probability = request.Probability,
         Share = Read(request.Emergence ?? request.Survival!),
         Germination = request.Germination?.Canonical(),
-        SeedsTested = request.SeedsTested,
-        KernelMass = MassPerThousandQuantity.Read(request.KernelMass),
+        SeedsTested = request.GerminationSeedsTested,
+        KernelMass = MassPerThousandQuantity.Read(request.ThousandKernelMass),
         KernelMassUncertainty = request.KernelMassUncertainty?.Canonical(),
         Purity = request.Purity?.Canonical(),
         MeteringUncertainty = request.MeteringUncertainty?.Canonical(),
-        SeedsSown = CountPerAreaQuantity.Read(request.Seeds) ?? SeedsIn(request.Rate, request),
-        MaximumSeeds = CountPerAreaQuantity.Read(request.MaximumSeeds) ?? SeedsIn(request.MaximumRate, request),
+        SeedsSown = CountPerAreaQuantity.Read(request.SeedsPerArea) ?? SeedsIn(request.Rate, request),
+        MaximumSeeds = CountPerAreaQuantity.Read(request.MaximumSeedsPerArea) ?? SeedsIn(request.MaximumRate, request),
         PricePerKilogram = request.Price?.PerKilogram(),
         Area = AreaQuantity.Read(request.Area),
     };
@@ -49,18 +49,18 @@ internal static class StandRiskMapping
         AtMean = Rate(result.AtMean, units)!,
         Margin = Margin(request, result, units),
         Given = Rate(result.Given, units),
-        RiskParts = [.. result.Parts.Select(part => new RiskPart { Source = Words.Of(part.Source), Relative = units.Ratio(part.Relative) })],
+        UncertaintyParts = [.. result.Parts.Select(part => new RiskPart { Source = Words.Of(part.Source), Relative = units.Ratio(part.Relative) })],
         Assumptions = units.Assumptions(result.Assumptions),
         Findings = units.Findings(result.Findings),
         EngineVersion = EngineVersion.Current,
     };
 
     private static CountPerArea? SeedsIn(MassPerAreaQuantity? rate, StandRiskRequest request) => rate is null ? null
-        : SeedingRate.SeedsIn(rate.Read(), request.KernelMass!.Read(), request.Purity?.Canonical() ?? SownSeedDefaults.Purity.Value.Canonical);
+        : SeedingRate.SeedsIn(rate.Read(), request.ThousandKernelMass!.Read(), request.Purity?.Canonical() ?? SownSeedDefaults.Purity.Value.Canonical);
 
     private static RateAnswer? Rate(SownRate? rate, AnswerUnits units) => rate is null ? null : new RateAnswer
     {
-        Seeds = units.CountPerArea(rate.Seeds),
+        SeedsPerArea = units.CountPerArea(rate.Seeds),
         Rate = rate.Mass is { } mass ? units.Rate(mass) : null,
         ExpectedStand = units.CountPerArea(rate.ExpectedStand),
         StandReached = units.CountPerArea(rate.StandReached),
@@ -75,7 +75,7 @@ internal static class StandRiskMapping
         return new MarginAnswer
         {
             Relative = units.Ratio(margin.Relative),
-            Seeds = units.CountPerArea(margin.Seeds),
+            SeedsPerArea = units.CountPerArea(margin.Seeds),
             Rate = margin.Mass is { } mass ? units.Rate(mass) : null,
             Cost = margin.CostPerSquareMetre is { } cost
                 ? new CostPerUnit { Value = cost * area.Canonical(1), Currency = request.Price!.Currency!, Per = area.Symbol }

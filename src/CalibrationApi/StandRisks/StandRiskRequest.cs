@@ -24,16 +24,16 @@ public sealed class StandRiskRequest
     public RatioQuantity? Germination { get; init; }
 
     /// <summary>Seeds that the germination test counted. Default 400 seeds, as the international rules for seed testing count; from memory.</summary>
-    public int? SeedsTested { get; init; }
+    public int? GerminationSeedsTested { get; init; }
 
     /// <summary>Thousand-kernel mass of the seed as sown; gives rates by mass.</summary>
-    public MassPerThousandQuantity? KernelMass { get; init; }
+    public MassPerThousandQuantity? ThousandKernelMass { get; init; }
 
     /// <summary>Relative standard uncertainty of the kernel mass.</summary>
     [Default(typeof(StandRiskDefaults), nameof(StandRiskDefaults.KernelMassUncertainty))]
     public RatioQuantity? KernelMassUncertainty { get; init; }
 
-    /// <summary>Share of the mass that is pure seed; goes with kernelMass.</summary>
+    /// <summary>Share of the mass that is pure seed; goes with thousandKernelMass.</summary>
     [Default(typeof(SownSeedDefaults), nameof(SownSeedDefaults.Purity))]
     public RatioQuantity? Purity { get; init; }
 
@@ -42,18 +42,18 @@ public sealed class StandRiskRequest
     public RatioQuantity? MeteringUncertainty { get; init; }
 
     /// <summary>A rate of your own, in pure seeds per area. Give this or rate; the answer has its probability.</summary>
-    public CountPerAreaQuantity? Seeds { get; init; }
+    public CountPerAreaQuantity? SeedsPerArea { get; init; }
 
-    /// <summary>A rate of your own by mass; needs kernelMass.</summary>
+    /// <summary>A rate of your own by mass; needs thousandKernelMass.</summary>
     public MassPerAreaQuantity? Rate { get; init; }
 
     /// <summary>The highest rate that may be sown, in pure seeds per area. Give this or maximumRate.</summary>
-    public CountPerAreaQuantity? MaximumSeeds { get; init; }
+    public CountPerAreaQuantity? MaximumSeedsPerArea { get; init; }
 
-    /// <summary>The highest rate that may be sown by mass; needs kernelMass.</summary>
+    /// <summary>The highest rate that may be sown by mass; needs thousandKernelMass.</summary>
     public MassPerAreaQuantity? MaximumRate { get; init; }
 
-    /// <summary>Price of the seed; with kernelMass the answer has what the margin costs.</summary>
+    /// <summary>Price of the seed; with thousandKernelMass the answer has what the margin costs.</summary>
     public Price? Price { get; init; }
 
     /// <summary>Area to be sown, for the cost of the margin on all of it; goes with price.</summary>

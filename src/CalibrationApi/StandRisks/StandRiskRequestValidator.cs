@@ -16,14 +16,14 @@ internal sealed class StandRiskRequestValidator : AbstractValidator<StandRiskReq
         RuleFor(question => question.Emergence!).SetValidator(new ShareToComeValidator());
         RuleFor(question => question.Survival!).SetValidator(new ShareToComeValidator());
         RuleFor(question => question.Germination).Measured(new(0, 100, "%", ExcludesLeast: true));
-        RuleFor(question => question.SeedsTested).Whole(10, 1_000_000);
-        RuleFor(question => question.KernelMass).Measured();
+        RuleFor(question => question.GerminationSeedsTested).Whole(10, 1_000_000);
+        RuleFor(question => question.ThousandKernelMass).Measured();
         RuleFor(question => question.KernelMassUncertainty).Measured(new(0, 50, "%"));
         RuleFor(question => question.Purity).Measured(new(0, 100, "%", ExcludesLeast: true));
         RuleFor(question => question.MeteringUncertainty).Measured(new(0, 50, "%"));
-        RuleFor(question => question.Seeds).Measured();
+        RuleFor(question => question.SeedsPerArea).Measured();
         RuleFor(question => question.Rate).Measured();
-        RuleFor(question => question.MaximumSeeds).Measured();
+        RuleFor(question => question.MaximumSeedsPerArea).Measured();
         RuleFor(question => question.MaximumRate).Measured();
         RuleFor(question => question.Price!).SetValidator(new PriceValidator());
         RuleFor(question => question.Area).Measured();
@@ -41,20 +41,20 @@ internal sealed class StandRiskRequestValidator : AbstractValidator<StandRiskReq
             context.Report(nameof(question.Germination), ErrorCode.SettingsAtOdds, "Survival already holds the germination. Leave germination out, or give emergence in place of survival.");
         if (question.Emergence is not null && question.Germination is null)
             context.Report(nameof(question.Germination), ErrorCode.MemberMissing, "Emergence is a share of viable seeds. Add the germination, or give survival.");
-        if (question.SeedsTested is not null && question.Germination is null)
-            context.Report(nameof(question.SeedsTested), ErrorCode.SettingsAtOdds, "The seeds tested go with a germination. Add it, or leave them out.");
+        if (question.GerminationSeedsTested is not null && question.Germination is null)
+            context.Report(nameof(question.GerminationSeedsTested), ErrorCode.SettingsAtOdds, "The seeds tested go with a germination. Add it, or leave them out.");
     }
 
     private static void CheckRates(StandRiskRequest question, ValidationContext<StandRiskRequest> context)
     {
-        if (question.Seeds is not null && question.Rate is not null)
+        if (question.SeedsPerArea is not null && question.Rate is not null)
             context.Report(nameof(question.Rate), ErrorCode.SettingsAtOdds, "Give the rate either as seeds per area or as mass per area.");
-        if (question.MaximumSeeds is not null && question.MaximumRate is not null)
+        if (question.MaximumSeedsPerArea is not null && question.MaximumRate is not null)
             context.Report(nameof(question.MaximumRate), ErrorCode.SettingsAtOdds, "Give the maximum either as seeds per area or as mass per area.");
-        if (question.KernelMass is null && (question.Rate ?? question.MaximumRate ?? question.Purity as Quantity) is not null)
-            context.Report(nameof(question.KernelMass), ErrorCode.MemberMissing, "Add the kernel mass; without it a mass does not say how many seeds it holds.");
-        else if (question.KernelMass is null && question.Price is not null)
-            context.Report(nameof(question.KernelMass), ErrorCode.MemberMissing, "Add the kernel mass; without it the seed of the margin has no mass to price.");
+        if (question.ThousandKernelMass is null && (question.Rate ?? question.MaximumRate ?? question.Purity as Quantity) is not null)
+            context.Report(nameof(question.ThousandKernelMass), ErrorCode.MemberMissing, "Add the kernel mass; without it a mass does not say how many seeds it holds.");
+        else if (question.ThousandKernelMass is null && question.Price is not null)
+            context.Report(nameof(question.ThousandKernelMass), ErrorCode.MemberMissing, "Add the kernel mass; without it the seed of the margin has no mass to price.");
         if (question.Area is not null && question.Price is null)
             context.Report(nameof(question.Price), ErrorCode.MemberMissing, "The area is for the cost of the margin. Add the price, or leave the area out.");
     }
@@ -94,12 +94,11 @@ internal sealed class ShareToComeValidator : AbstractValidator<ShareToCome>
     // A share between 0 and 100 % cannot spread without bounds.
     private static void CheckSpread(ShareToCome share, ValidationContext<ShareToCome> context)
     {
-        const string Advice = "No share between 0 and 100 % has this mean and this spread: near the ends it can only differ a little. Check both, or lower the spread.";
         if (Rules.Canonical(share.Mean) is { } mean and > 0 and <= 1 && Rules.Canonical(share.Spread) is { } spread and >= 0 and <= 0.5 && !SeedSurvival.IsPossible(mean, spread))
-            context.Report(nameof(share.Spread), ErrorCode.SettingsAtOdds, Advice);
+            context.Report(nameof(share.Spread), ErrorCode.SettingsAtOdds, SpreadOfShare.Impossible);
         if (share.Counted is { } counted && CountedShareValidator.IsOrdered(counted)
             && StandRiskMapping.Read(share) is var expected && !SeedSurvival.IsPossible(expected.Mean, expected.Spread))
-            context.Report(share.SeasonSpread is null ? nameof(share.Counted) : nameof(share.SeasonSpread), ErrorCode.SettingsAtOdds, Advice);
+            context.Report(share.SeasonSpread is null ? nameof(share.Counted) : nameof(share.SeasonSpread), ErrorCode.SettingsAtOdds, SpreadOfShare.Impossible);
     }
 }
 

@@ -16,8 +16,11 @@ public sealed class NewLotDecisionTests
     [InlineData("the same, a very narrow tolerance", true, false, 660.0, 660.0, 0.02, LotVerdict.TestNow)]
     [InlineData("the same lot got moist and light", true, false, 660.0, 630.0, 0.05, LotVerdict.TestNow)]
     [InlineData("the same lot got lighter, wide tolerance", true, false, 660.0, 640.0, 0.10, LotVerdict.TestAtNextFill)]
-    [InlineData("the same lot, density not weighed", true, false, 660.0, null, 0.05, LotVerdict.TestNow)]
-    [InlineData("the same lot, density not weighed, wide tolerance", true, false, null, null, 0.30, LotVerdict.TestNow)]
+    [InlineData("the same lot, density not weighed", true, false, 660.0, null, 0.05, LotVerdict.TestAtNextFill)]
+    [InlineData("the same lot, neither density weighed", true, false, null, null, 0.05, LotVerdict.TestAtNextFill)]
+    [InlineData("the same lot, density not weighed, narrow tolerance", true, false, null, null, 0.03, LotVerdict.TestNow)]
+    [InlineData("the same lot, density not weighed, wide tolerance", true, false, null, null, 0.30, LotVerdict.TestAtNextFill)]
+    [InlineData("the same lot, treated meanwhile, density not weighed, any tolerance", true, true, null, null, 0.50, LotVerdict.TestNow)]
     [InlineData("the same lot, treated meanwhile", true, true, 660.0, 660.0, 0.05, LotVerdict.TestNow)]
     [InlineData("the same lot, treated meanwhile, wide tolerance", true, true, 660.0, 660.0, 0.10, LotVerdict.TestAtNextFill)]
     [InlineData("the same lot, treated meanwhile, any tolerance", true, true, 660.0, 660.0, 0.50, LotVerdict.TestAtNextFill)]
@@ -30,7 +33,7 @@ public sealed class NewLotDecisionTests
     [InlineData("new lot, densities not weighed, any tolerance", false, false, null, null, 0.50, LotVerdict.TestNow)]
     public void Evaluate_Case_HasItsVerdict(string name, bool sameLot, bool treated, double? before, double? after, double tolerance, LotVerdict verdict)
     {
-        var question = Changed.Lot(before, after) with { SameLot = sameLot, Tolerance = tolerance };
+        var question = (sameLot ? Changed.Delivery(before, after) : Changed.Lot(before, after)) with { Tolerance = tolerance };
 
         var result = NewLotEvaluation.Evaluate(treated ? Changed.Treated(question) : question);
 
@@ -40,7 +43,21 @@ public sealed class NewLotDecisionTests
 
     [Fact]
     public void Evaluate_ValueOfUnknownUncertainty_IsTestedAtTheNextFillRatherThanNever() =>
-        Assert.Equal(LotVerdict.TestAtNextFill, NewLotEvaluation.Evaluate(Changed.Lot(660, 660) with { SameLot = true, ValueUncertainty = null }).Verdict);
+        Assert.Equal(LotVerdict.TestAtNextFill, NewLotEvaluation.Evaluate(Changed.Delivery(660, 660) with { ValueUncertainty = null }).Verdict);
+
+    // 47 and 43 g: not one lot in one coat, whatever the density says.
+    [Fact]
+    public void Evaluate_SameLotWithOtherKernels_IsChallenged()
+    {
+        var question = Changed.Lot(660, 660) with { SameLot = true };
+
+        var result = NewLotEvaluation.Evaluate(question);
+
+        Assert.Equal(LotVerdict.TestAtNextFill, result.Verdict);
+        Assert.Equal([FindingCode.KernelsOfOneLotDiffer, FindingCode.WithinTolerance], result.Reasons.Select(reason => reason.Code));
+        Assert.DoesNotContain(FindingCode.KernelsOfOneLotDiffer, NewLotEvaluation.Evaluate(Changed.Lot(660, 660)).Reasons.Select(reason => reason.Code));
+        Assert.DoesNotContain(FindingCode.KernelsOfOneLotDiffer, NewLotEvaluation.Evaluate(Changed.Treated(question)).Reasons.Select(reason => reason.Code));
+    }
 
     [Theory]
     [InlineData("coat", " Coat ", true)]
@@ -65,7 +82,7 @@ public sealed class NewLotDecisionTests
         Assert.Contains(result.Cautions, caution => caution.Code == CautionCode.TreatedSeed);
         var unknown = NewLotEvaluation.Evaluate(Changed.Lot(660, null));
         Assert.Contains("The bulk density of the new lot is not known.", DisplayUnits.Metric.Write(unknown.Reasons[0].Detail), StringComparison.Ordinal);
-        var same = NewLotEvaluation.Evaluate(Changed.Lot(660, 660) with { SameLot = true });
+        var same = NewLotEvaluation.Evaluate(Changed.Delivery(660, 660));
         Assert.Equal([FindingCode.NothingChanged, FindingCode.WithinTolerance], same.Reasons.Select(reason => reason.Code));
         Assert.Empty(same.Cautions);
     }
@@ -79,6 +96,17 @@ public sealed class NewLotDecisionTests
     public void Densities_HardToBelieve_AreChallenged(double before, double after, bool challenged) => Assert.Equal(
         challenged, NewLotEvaluation.Evaluate(Changed.Lot(before, after)).Findings.Any(finding => finding.Code == FindingCode.DensitiesFarApart));
 
+    // A value to type in or to plan with must not stand alone where the number behind it is doubted.
+    [Fact]
+    public void Headline_NumbersInDoubt_AsksToCheckThemFirst()
+    {
+        var slip = NewLotEvaluation.Evaluate(Changed.Lot(660, 66));
+        var kernels = NewLotEvaluation.Evaluate(Changed.Lot(660, 660) with { SameLot = true, Rate = new(0.015) });
+
+        Assert.StartsWith("Check the bulk densities first: 66 kg/m3 is far from 660 kg/m3. Test now", DisplayUnits.Metric.Write(slip.Headline).Replace("6.6 kg/hL", "66 kg/m3", StringComparison.Ordinal).Replace("66 kg/hL", "660 kg/m3", StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.EndsWith("Check the kernel masses before you change the rate.", DisplayUnits.Metric.Write(kernels.Headline), StringComparison.Ordinal);
+    }
+
     // 94.8 % must not read as the 95 % that are asked.
     [Theory]
     [InlineData(660, 0.0525, "with a probability of 94 %")]
@@ -86,7 +114,7 @@ public sealed class NewLotDecisionTests
     [InlineData(66, 0.05, "with a probability of under 1 %")]
     public void Headline_Probability_IsRoundedDown(double after, double tolerance, string words)
     {
-        var result = NewLotEvaluation.Evaluate(Changed.Lot(660, after) with { SameLot = true, ValueUncertainty = 0.0205, Tolerance = tolerance });
+        var result = NewLotEvaluation.Evaluate(Changed.Delivery(660, after) with { ValueUncertainty = 0.0205, Tolerance = tolerance });
 
         Assert.Contains(words, DisplayUnits.Metric.Write(result.Headline), StringComparison.Ordinal);
     }

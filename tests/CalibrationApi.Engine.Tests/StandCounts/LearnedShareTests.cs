@@ -59,10 +59,62 @@ public sealed class LearnedShareTests
         Assert.InRange(learned.Weight, 0, 1);
     }
 
+    // Counts that say nothing leave the prior as it was stated.
+    [Theory]
+    [InlineData(0.5, 0.2)]
+    [InlineData(0.8, 0.08)]
+    [InlineData(0.9, 0.1)]
+    [InlineData(0.95, 0.15)]
+    public void Of_CountsThatSayNothing_LeaveThePrior(double mean, double spread)
+    {
+        var learned = LearnedShare.Of(Share(mean, 1000), mean, spread, 0.95);
+
+        Assert.Equal(mean, learned.Value, 1e-4);
+        Assert.Equal(spread, learned.StandardDeviation, 1e-3);
+        Assert.Equal(0, learned.Weight, 0.01);
+    }
+
+    // No plant: the beta distribution of alpha and beta becomes about that of alpha and beta + n for shares far below 1.
+    [Theory]
+    [InlineData(0.5, 0.2, 100)]
+    [InlineData(0.8, 0.08, 2700)]
+    public void Of_NoPlants_IsTheBetaDistributionOfThatManyMoreSeeds(double mean, double spread, double seeds)
+    {
+        var (alpha, beta) = BetaShape.Of(mean, spread);
+
+        var learned = LearnedShare.Of(new ShareOfSeeds(0, 0, 3.688879 / seeds), mean, spread, 0.95);
+
+        Assert.Equal(alpha / (alpha + beta + seeds), learned.Value, 0.06 * learned.Value);
+        Assert.Equal(seeds / (alpha + beta + seeds), learned.Weight, 0.1);
+    }
+
+    // A hundred seeds looked at, 70 up: log-normal in place of binomial, but close to the beta distribution of alpha + 70 and beta + 30.
+    [Fact]
+    public void Of_SeedsLookedAt_IsNearlyTheBetaDistributionOfBoth()
+    {
+        var (alpha, beta) = BetaShape.Of(0.8, 0.1);
+        var learned = LearnedShare.Of(Share(0.7, Math.Sqrt(0.7 * 0.3 / 100)), 0.8, 0.1, 0.95);
+
+        Assert.Equal((alpha + 70) / (alpha + beta + 100), learned.Value, 0.01);
+        Assert.Equal(100 / (alpha + beta + 100), learned.Weight, 0.05);
+    }
+
+    [Fact]
+    public void Of_CountsOfAbsurdPrecision_StayBetweenNoneAndAll()
+    {
+        var learned = LearnedShare.Of(Share(0.3, 1e-5), 0.5, 0.4999, 0.95);
+
+        Assert.Equal(0.3, learned.Value, 1e-4);
+        Assert.InRange(learned.Upper - learned.Lower, 1e-5, 1e-4);
+        Assert.InRange(LearnedShare.Of(Share(1600, 0.1), 0.5, 0.2, 0.9999).Value, 0.99, 1);
+    }
+
     [Theory]
     [InlineData(0, 0.1)]
     [InlineData(1, 0.1)]
     [InlineData(0.5, 0)]
+    [InlineData(0.5, 0.5)]
+    [InlineData(0.99, 0.11)]
     public void Of_ImpossiblePrior_Throws(double mean, double spread) =>
         Assert.Throws<ArgumentOutOfRangeException>(() => LearnedShare.Of(Share(0.5, 0.1), mean, spread, 0.95));
 

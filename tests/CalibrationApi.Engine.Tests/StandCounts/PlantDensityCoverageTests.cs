@@ -19,7 +19,7 @@ public sealed class PlantDensityCoverageTests
         get
         {
             var data = new TheoryData<int, double, double>();
-            foreach (var counts in (int[])[3, 4, 6, 10, 20])
+            foreach (var counts in (int[])[2, 3, 4, 6, 10, 20])
             {
                 foreach (var mean in (double[])[3, 10, 40])
                 {

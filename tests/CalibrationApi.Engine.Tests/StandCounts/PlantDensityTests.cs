@@ -146,6 +146,10 @@ public sealed class PlantDensityTests
         double Width(int c) => StudentT.CoverageFactor(0.95, c - 1) * Math.Sqrt((1 / 24.0 + density.SpotVariance) / c);
     }
 
+    // One count says nothing of how the next ones scatter, however many plants it has.
+    [Fact]
+    public void CountsFor_OneCount_IsNone() => Assert.Null(Sampled.Density(1, 480).CountsFor(0.15, 0.95));
+
     [Fact]
     public void CountsFor_OutOfReach_IsNone() => Assert.Null(Sampled.Density(1, 1, 0, 0, 0).CountsFor(0.01, 0.95));
 

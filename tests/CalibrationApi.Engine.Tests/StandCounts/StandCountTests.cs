@@ -112,6 +112,7 @@ public sealed class StandCountTests
         {
             Samples = [.. Enumerable.Repeat(PlantSample.InHoop(50, new Length(0.56)), 6)],
             StatedStand = new CountPerArea(UnitTable.Get("/ft2").Canonical(20)),
+            StatedPerSquareFoot = true,
         };
 
         Assert.Contains(FindingCode.DivideByTenShortcut, Codes(hoops));
@@ -124,9 +125,11 @@ public sealed class StandCountTests
     [InlineData(21, FindingCode.StatedStandDiffers)]
     public void Findings_StatedStandPerSquareFoot_IsCompared(double perSquareFoot, string? code)
     {
-        var stated = Question with { StatedStand = new CountPerArea(UnitTable.Get("/ft2").Canonical(perSquareFoot)) };
+        var stated = Question with { StatedStand = new CountPerArea(UnitTable.Get("/ft2").Canonical(perSquareFoot)), StatedPerSquareFoot = true };
 
         Assert.Equal(code is null ? [] : [code], Codes(stated));
+        // The shortcut makes plants per square foot; in plants per m2 as much is off for another reason.
+        Assert.DoesNotContain(FindingCode.DivideByTenShortcut, Codes(stated with { StatedPerSquareFoot = false }));
     }
 
     [Fact]
@@ -135,7 +138,8 @@ public sealed class StandCountTests
         Assert.Equal([FindingCode.SingleCount], Codes(Question with { Samples = Sampled.Quadrats(0.25, 50), SeedsSown = null }));
         Assert.Contains(FindingCode.FewCounts, Codes(Question with { Samples = Sampled.Quadrats(0.25, 50, 47, 52) }));
         Assert.Contains(FindingCode.StronglyClumped, Codes(Question with { Samples = Sampled.Quadrats(0.25, 90, 20, 60, 10, 70, 44) }));
-        Assert.Contains(FindingCode.MoreCountsNeeded, Codes(Question with { Samples = Sampled.Quadrats(0.25, 90, 20, 60, 10, 70, 44) }));
+        Assert.DoesNotContain(FindingCode.MoreCountsNeeded, Codes(Question with { Samples = Sampled.Quadrats(0.25, 90, 20, 60, 10, 70, 44) }));
+        Assert.Contains(FindingCode.MoreCountsNeeded, Codes(Question with { Samples = Sampled.Quadrats(0.25, 20, 24, 22, 25, 18, 21), WantedPrecision = 0.05 }));
         Assert.Contains(FindingCode.CountsInSameRow, Codes(Question with { Samples = [.. Question.Samples.Select(sample => sample with { Row = "4" })] }));
         Assert.DoesNotContain(FindingCode.CountsInSameRow, Codes(Question with { Samples = [.. Question.Samples.Select((sample, i) => sample with { Row = $"{i}" })] }));
         Assert.Contains(FindingCode.NoPlantsFound, Codes(Question with { Samples = Sampled.Quadrats(0.25, 0, 0, 0, 0, 0, 0) }));
@@ -165,6 +169,36 @@ public sealed class StandCountTests
     [Fact]
     public void Findings_StrongPrior_SayThatItCarries() =>
         Assert.Contains(FindingCode.PriorOutweighsCounts, Codes(Question with { Prior = new PriorShare(SeedReading.Survival, 0.6, 0.01) }));
+
+    [Fact]
+    public void Findings_CountsFarFromThePrior_AskForTheCause()
+    {
+        var none = Question with { Samples = Sampled.Quadrats(0.25, 0, 0, 0, 0, 0), Prior = new PriorShare(SeedReading.Survival, 0.8, 0.08) };
+
+        Assert.Contains(FindingCode.CountsAtOddsWithPrior, Codes(none));
+        Assert.DoesNotContain(FindingCode.CountsAtOddsWithPrior, Codes(Question with { Prior = new PriorShare(SeedReading.Survival, 0.75, 0.08) }));
+    }
+
+    [Theory]
+    [InlineData(true, 0, 90, 2, 0, 60, 0)]
+    [InlineData(false, 90, 20, 60, 10, 70, 44)]
+    public void Findings_VeryPatchyStand_SaysThatTheIntervalIsTooNarrow(bool said, params int[] plants)
+    {
+        var finding = Assert.Single(StandCountEvaluation.Evaluate(Question with { Samples = Sampled.Quadrats(0.25, plants) }).Findings, one => one.Code == FindingCode.StronglyClumped);
+
+        Assert.Equal(said, DisplayUnits.Metric.Write(finding.Detail).EndsWith("the interval is too narrow.", StringComparison.Ordinal));
+    }
+
+    // A target says nothing where nothing came up, and an upper limit is no certainty.
+    [Fact]
+    public void Headline_NoPlants_SaysHowSure()
+    {
+        var none = StandCountEvaluation.Evaluate(Question with { Samples = Sampled.Quadrats(0.2, 0, 0, 0, 0, 0), TargetStand = new(240), MinimumStand = new(100) });
+
+        Assert.Equal("No plant was found in five counts: with 95 % confidence there are fewer than 3.689 plants/m2.", DisplayUnits.Metric.Write(none.Headline));
+        var below = Assert.Single(none.Findings, one => one.Code == FindingCode.StandBelowMinimum);
+        Assert.Contains("with a probability of over 99 %", DisplayUnits.Metric.Write(below.Detail), StringComparison.Ordinal);
+    }
 
     private static string[] Codes(StandCountQuestion question) => [.. StandCountEvaluation.Evaluate(question).Findings.Select(finding => finding.Code)];
 }

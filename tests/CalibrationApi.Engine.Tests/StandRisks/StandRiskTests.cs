@@ -1,5 +1,6 @@
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.SeedingRates;
 using CalibrationApi.Engine.StandRisks;
 using MathNet.Numerics.Distributions;
 
@@ -63,8 +64,79 @@ public sealed class StandRiskTests
     {
         var sure = Question with { Share = new ExpectedShare(0.8, 0), Germination = 1, KernelMassUncertainty = 0, MeteringUncertainty = 0 };
 
-        Assert.Equal(0, StandRiskEvaluation.Evaluate(sure).Margin!.Relative, 1e-12);
+        Assert.Equal(Math.Exp(Normal.InvCDF(0, 1, 0.9) * Math.Sqrt(399.0 / 400 / 400 / 400)) - 1, StandRiskEvaluation.Evaluate(sure).Margin!.Relative, 1e-12);
+        Assert.Equal(0, StandRiskEvaluation.Evaluate(sure with { Germination = null }).Margin!.Relative, 1e-12);
     }
+
+    // With every spread zero the usual seeding rate is the answer for any probability, and it is reached for certain.
+    [Theory]
+    [InlineData(0.31, 200)]
+    [InlineData(0.8, 200)]
+    [InlineData(0.9, 53.3)]
+    [InlineData(1.0, 137)]
+    public void Needed_NothingUncertain_IsTheSeedingRateAndIsReached(double share, double minimum)
+    {
+        var sure = Question with { MinimumStand = new(minimum), Share = new ExpectedShare(share, 0), Germination = null, SeedsTested = null, KernelMassUncertainty = 0, MeteringUncertainty = 0 };
+        var usual = SeedingRate.Seeds(new(minimum), share);
+
+        var result = StandRiskEvaluation.Evaluate(sure with { SeedsSown = usual });
+
+        NearlyEqual.Assert(usual.PerSquareMetre, result.Needed!.Seeds.PerSquareMetre);
+        Assert.Equal([1, 1, 1], [result.Needed.ProbabilityReached, result.AtMean.ProbabilityReached, result.Given!.ProbabilityReached]);
+        Assert.Empty(result.Findings);
+        Assert.Contains("That is what an average season takes.", DisplayUnits.Metric.Write(result.Headline), StringComparison.Ordinal);
+        Assert.Equal(0, StandRiskEvaluation.Evaluate(sure with { SeedsSown = new(0.999 * usual.PerSquareMetre) }).Given!.ProbabilityReached);
+    }
+
+    // Half of the seasons: errors of the rate alone do not move it off the usual seeding rate.
+    [Fact]
+    public void Needed_HalfOfTheSeasons_IsTheSeedingRateWhereOnlyTheRateErrs() =>
+        Assert.Equal(0, StandRiskEvaluation.Evaluate(Question with { Probability = 0.5, Share = new ExpectedShare(0.8, 0) }).Margin!.Relative, 1e-12);
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(0.03)]
+    public void Needed_MoreSpreadOrMoreProbability_IsNeverLess(double metering)
+    {
+        double[] spreads = [0, 1e-7, 1e-5, 7.9e-5, 8.1e-5, 0.001, 0.0025, 0.0035, 0.01, 0.03, 0.08, 0.15, 0.2];
+        double[] probabilities = [0.8, 0.9, 0.95, 0.99];
+        double Needed(double spread, double probability) => StandRiskEvaluation.Evaluate(
+            Question with { Share = new ExpectedShare(0.8, spread), Probability = probability, MeteringUncertainty = metering }).Needed!.Seeds.PerSquareMetre;
+
+        Assert.All(probabilities, probability => Assert.All(spreads.Zip(spreads.Skip(1)), pair =>
+            Assert.True(Needed(pair.First, probability) <= Needed(pair.Second, probability) * (1 + 1e-4), $"{pair} at {probability}")));
+        Assert.All(spreads, spread => Assert.All(probabilities.Zip(probabilities.Skip(1)), pair =>
+            Assert.True(Needed(spread, pair.First) <= Needed(spread, pair.Second), $"{pair} at {spread}")));
+    }
+
+    // Shapes of the beta distribution as large as this overflowed.
+    [Theory]
+    [InlineData(1e-11)]
+    [InlineData(1e-8)]
+    [InlineData(1e-6)]
+    [InlineData(1e-4)]
+    public void Needed_SpreadNextToNothing_IsAFiniteProbability(double spread)
+    {
+        var result = StandRiskEvaluation.Evaluate(Question with
+        {
+            Share = new ExpectedShare(0.8, spread), Germination = null, SeedsTested = null, KernelMassUncertainty = 0, MeteringUncertainty = 0, SeedsSown = new(251),
+        });
+
+        Assert.Equal(1, result.Given!.ProbabilityReached, 1e-9);
+        NearlyEqual.Assert(250 * Math.Exp(1.2815515655446 * spread / 0.8), result.Needed!.Seeds.PerSquareMetre, 1e-6);
+    }
+
+    [Fact]
+    public void Germination_OfAHundredPercent_IsNotTakenForCertain() =>
+        Assert.Equal(
+            Establishment.Tested(1, 50).GerminationUncertainty!.Value,
+            StandRiskEvaluation.Evaluate(Question with { Germination = 1, SeedsTested = 50 }).Parts.Single(part => part.Source == RiskSource.GerminationTest).Relative);
+
+    [Theory]
+    [InlineData(900, "reaches it with a probability of over 99 %.")]
+    [InlineData(100, "reaches it with a probability of under 1 %.")]
+    public void Headline_NearlyCertain_IsNotCalledCertain(double seeds, string words) =>
+        Assert.EndsWith(words, DisplayUnits.Metric.Write(StandRiskEvaluation.Evaluate(Question with { SeedsSown = new(seeds) }).Headline), StringComparison.Ordinal);
 
     // Share known exactly: all is log-normal, and the margin is exp(z u).
     [Fact]
@@ -75,7 +147,7 @@ public sealed class StandRiskTests
         var germination = 0.05 / (0.95 * 400);
         var u = Math.Sqrt(germination + 0.02 * 0.02 + 0.03 * 0.03);
         NearlyEqual.Assert(Math.Exp(Normal.InvCDF(0, 1, 0.9) * u) - 1, result.Margin!.Relative, 1e-9);
-        NearlyEqual.Assert(Math.Sqrt(germination), result.Parts.Single(part => part.Source == RiskSource.Germination).Relative);
+        NearlyEqual.Assert(Math.Sqrt(germination), result.Parts.Single(part => part.Source == RiskSource.GerminationTest).Relative);
     }
 
     // The whole question against 300 000 simulated seasons.
@@ -117,7 +189,7 @@ public sealed class StandRiskTests
 
         var result = StandRiskEvaluation.Evaluate(bare);
 
-        Assert.Equal(["probability", "seedsTested", "kernelMassUncertainty", "meteringUncertainty", "purity"], result.Assumptions.Select(assumption => assumption.Name));
+        Assert.Equal(["probability", "germinationSeedsTested", "kernelMassUncertainty", "meteringUncertainty", "purity"], result.Assumptions.Select(assumption => assumption.Name));
         Assert.Equal(0.9, result.Probability);
         Assert.Empty(StandRiskEvaluation.Evaluate(Question).Assumptions);
     }

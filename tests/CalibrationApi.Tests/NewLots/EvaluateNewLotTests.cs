@@ -50,7 +50,7 @@ public sealed class EvaluateNewLotTests
     [Fact]
     public async Task SameLotTreatmentAndDensity_NeedNoTest()
     {
-        var answer = await Question.Of(Question.NewLot).With("/sameLot", "true").With("/newLot/bulkDensity/value", "66").AnswerAsync();
+        var answer = await Question.Of(Question.NewLot).With("/sameLot", "true").With("/newLot/bulkDensity/value", "66").With("/newLot/thousandKernelMass/value", "47").AnswerAsync();
 
         Assert.Equal("no-test-needed", answer.Word("/verdict"));
         Assert.Equal(["nothing-changed", "within-tolerance"], answer.Codes("/reasons"));

@@ -33,7 +33,7 @@ public sealed class EvaluateSeedingRateTests
         Assert.Equal("ha", answer.Word("/cost/perArea/per"));
         Assert.Equal(15 * 500 * 0.56, answer.Number("/cost/inWholePackages/value"), 1e-6);
         Assert.Equal(["stated-rate-differs"], answer.Codes("/findings"));
-        Assert.StartsWith("Sow 153.3 kg/ha for a stand of 260 /m2", answer.Word("/headline"), StringComparison.Ordinal);
+        Assert.StartsWith("Sow 153.3 kg/ha for a stand of 260 plants/m2. That puts down 321.6 seeds/m2. For 48 ha that takes ", answer.Word("/headline"), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -116,6 +116,18 @@ public sealed class EvaluateSeedingRateTests
         Assert.Equal(needed, answer.Number("/packages/needed"), 1e-6);
         Assert.Equal(30 * Math.Ceiling(needed), answer.Number("/cost/inWholePackages/value"), 1e-6);
         Assert.Equal("CAD", answer.Word("/cost/overArea/currency"));
+    }
+
+    // 4.13 % more, but not by the shortcut: it makes pounds per acre, and here the asker knows better.
+    [Theory]
+    [InlineData("""{ "value": 159.67, "unit": "kg/ha" }""")]
+    [InlineData("""{ "value": 142.46, "unit": "lb/ac", "madeBy": "exact-units" }""")]
+    public async Task StatedRate_ThatTheShortcutCannotHaveMade_OnlyDiffers(string stated)
+    {
+        var answer = await Question.Of(Question.SeedingRate).With("/statedRate", stated).AnswerAsync();
+
+        Assert.Equal(["stated-rate-differs"], answer.Codes("/findings"));
+        Assert.False(answer.Flag("/statedRate/fromDivideByTen"));
     }
 
     [Fact]

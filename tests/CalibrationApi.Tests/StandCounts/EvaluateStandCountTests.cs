@@ -51,7 +51,7 @@ public sealed class EvaluateStandCountTests
     [Fact]
     public async Task Sown_AsSeeds_NeedsNoKernelMass()
     {
-        var answer = await Question.Of(Question.StandCount).With("/sown", """{ "seeds": { "value": 350.625, "unit": "/m2" } }""").Without("/prior").AnswerAsync();
+        var answer = await Question.Of(Question.StandCount).With("/sown", """{ "seedsPerArea": { "value": 350.625, "unit": "/m2" } }""").Without("/prior").AnswerAsync();
 
         Assert.Equal(100 * 308 / 1.2 / 350.625, answer.Number("/survival/estimate/value"), 1e-9);
         Assert.False(answer.Has("/emergence"));
@@ -109,6 +109,15 @@ public sealed class EvaluateStandCountTests
 
         Assert.Contains(FindingCode.SampleAreaMiscalled, answer.Codes("/findings"));
         Assert.Contains(FindingCode.DivideByTenShortcut, answer.Codes("/findings"));
+    }
+
+    // As much too high, but in plants per m2, which the shortcut does not make.
+    [Fact]
+    public async Task StatedStand_PerSquareMetre_IsNoShortcut()
+    {
+        var answer = await Question.Of(Question.StandCount).With("/statedStand", """{ "value": 276.28, "unit": "/m2" }""").AnswerAsync();
+
+        Assert.Equal(["stated-stand-differs"], answer.Codes("/findings"));
     }
 
     [Fact]

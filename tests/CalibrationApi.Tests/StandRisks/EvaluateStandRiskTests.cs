@@ -11,12 +11,28 @@ public sealed class EvaluateStandRiskTests
     {
         var answer = await Question.Of(Question.StandRisk).AnswerAsync();
 
-        Assert.Equal(240 / (0.95 * 0.79), answer.Number("/atMean/seeds/value"), 1e-9);
+        Assert.Equal(240 / (0.95 * 0.79), answer.Number("/atMean/seedsPerArea/value"), 1e-9);
         Assert.Equal(240 / (0.95 * 0.79) * 48e-6 / 0.99 * 1e4, answer.Number("/atMean/rate/value"), 1e-9);
         Assert.Equal(0.9, answer.Number("/needed/probabilityReached"), 1e-9);
         Assert.Equal((240, "/m2"), answer.Quantity("/needed/standReached"));
         Assert.Equal(170, answer.Number("/given/rate/value"), 1e-9);
         Assert.Equal([FindingCode.StandAtRisk], answer.Codes("/findings"));
+    }
+
+    // A spread that no one could see made an answer that is no number.
+    [Theory]
+    [InlineData("0")]
+    [InlineData("1e-9")]
+    public async Task Spread_NextToNothing_IsAnswered(string spread)
+    {
+        var answer = await Question.Of(Question.StandRisk).Without("/emergence").Without("/germination").Without("/thousandKernelMass").Without("/purity").Without("/rate")
+            .Without("/maximumRate").Without("/price").Without("/area").With("/meteringUncertainty", """{ "value": 0, "unit": "%" }""")
+            .With("/survival", $$"""{ "mean": { "value": 80, "unit": "%" }, "spread": { "value": {{spread}}, "unit": "%" } }""")
+            .With("/seedsPerArea", """{ "value": 301, "unit": "/m2" }""").AnswerAsync();
+
+        Assert.Equal(300, answer.Number("/needed/seedsPerArea/value"), 1e-6);
+        Assert.Equal(1, answer.Number("/given/probabilityReached"));
+        Assert.Equal(1, answer.Number("/needed/probabilityReached"));
     }
 
     [Fact]
@@ -59,19 +75,19 @@ public sealed class EvaluateStandRiskTests
         var answer = await Question.Of(Question.StandRisk).Without("/germination").Without("/emergence")
             .With("/survival", """{ "mean": { "value": 75, "unit": "%" }, "spread": { "value": 7, "unit": "%" } }""").AnswerAsync();
 
-        Assert.Equal(240 / 0.75, answer.Number("/atMean/seeds/value"), 1e-9);
-        Assert.DoesNotContain("germination", answer.List("/riskParts").Select(part => part!["source"]!.GetValue<string>()));
+        Assert.Equal(240 / 0.75, answer.Number("/atMean/seedsPerArea/value"), 1e-9);
+        Assert.DoesNotContain("germination", answer.List("/uncertaintyParts").Select(part => part!["source"]!.GetValue<string>()));
     }
 
     [Fact]
     public async Task Answer_SeedsOnly_HasNoMassAndNoMoney()
     {
-        var answer = await Question.Of(Question.StandRisk).Without("/kernelMass").Without("/purity").Without("/price").Without("/area").Without("/rate").Without("/maximumRate")
-            .With("/seeds", """{ "value": 340, "unit": "/m2" }""").With("/maximumSeeds", """{ "value": 345, "unit": "/m2" }""").AnswerAsync();
+        var answer = await Question.Of(Question.StandRisk).Without("/thousandKernelMass").Without("/purity").Without("/price").Without("/area").Without("/rate").Without("/maximumRate")
+            .With("/seedsPerArea", """{ "value": 340, "unit": "/m2" }""").With("/maximumSeedsPerArea", """{ "value": 345, "unit": "/m2" }""").AnswerAsync();
 
         Assert.False(answer.Has("/needed/rate"));
         Assert.False(answer.Has("/margin/cost"));
-        Assert.Equal(340, answer.Number("/given/seeds/value"));
+        Assert.Equal(340, answer.Number("/given/seedsPerArea/value"));
         Assert.Contains(FindingCode.RateAboveMaximum, answer.Codes("/findings"));
     }
 
@@ -104,7 +120,7 @@ public sealed class EvaluateStandRiskTests
             .With("/minimumStand", """{ "value": 22, "unit": "/ft2" }""").AnswerAsync();
 
         Assert.Equal("lb/ac", answer.Word("/needed/rate/unit"));
-        Assert.Equal("/ft2", answer.Word("/needed/seeds/unit"));
+        Assert.Equal("/ft2", answer.Word("/needed/seedsPerArea/unit"));
         Assert.Equal("ac", answer.Word("/margin/cost/per"));
     }
 }

@@ -14,8 +14,8 @@ public sealed class StandRiskRequestValidatorTests
     [InlineData("/germination/value", "0", "#/germination", ErrorCode.NumberOutOfRange)]
     [InlineData("/germination/value", "100.5", "#/germination", ErrorCode.NumberOutOfRange)]
     [InlineData("/purity/value", "0", "#/purity", ErrorCode.NumberOutOfRange)]
-    [InlineData("/seedsTested", "9", "#/seedsTested", ErrorCode.NumberOutOfRange)]
-    [InlineData("/kernelMass/unit", "\"g\"", "#/kernelMass", ErrorCode.UnitWrongDimension)]
+    [InlineData("/germinationSeedsTested", "9", "#/germinationSeedsTested", ErrorCode.NumberOutOfRange)]
+    [InlineData("/thousandKernelMass/unit", "\"g\"", "#/thousandKernelMass", ErrorCode.UnitWrongDimension)]
     [InlineData("/meteringUncertainty", """{ "value": 51, "unit": "%" }""", "#/meteringUncertainty", ErrorCode.NumberOutOfRange)]
     [InlineData("/emergence/mean/value", "0", "#/emergence/mean", ErrorCode.NumberOutOfRange)]
     [InlineData("/emergence/spread/value", "41", "#/emergence/spread", ErrorCode.SettingsAtOdds)]
@@ -28,8 +28,8 @@ public sealed class StandRiskRequestValidatorTests
     [InlineData("/emergence", "{ \"counted\": " + Counted + ", \"seasonSpread\": { \"value\": 50, \"unit\": \"%\" } }", "#/emergence/seasonSpread", ErrorCode.SettingsAtOdds)]
     [InlineData("/emergence", "{}", "#/emergence/mean", ErrorCode.MemberMissing)]
     [InlineData("/survival", """{ "mean": { "value": 70, "unit": "%" }, "spread": { "value": 5, "unit": "%" } }""", "#/survival", ErrorCode.SettingsAtOdds)]
-    [InlineData("/seeds", """{ "value": 300, "unit": "/m2" }""", "#/rate", ErrorCode.SettingsAtOdds)]
-    [InlineData("/maximumSeeds", """{ "value": 400, "unit": "/m2" }""", "#/maximumRate", ErrorCode.SettingsAtOdds)]
+    [InlineData("/seedsPerArea", """{ "value": 300, "unit": "/m2" }""", "#/rate", ErrorCode.SettingsAtOdds)]
+    [InlineData("/maximumSeedsPerArea", """{ "value": 400, "unit": "/m2" }""", "#/maximumRate", ErrorCode.SettingsAtOdds)]
     [InlineData("/price/value", "-1", "#/price/value", ErrorCode.NumberOutOfRange)]
     [InlineData("/price/per", "\"ha\"", "#/price/per", ErrorCode.WordUnknown)]
     public async Task Member_ThatBreaksARule_IsRefusedAtItsPlace(string pointer, string json, string at, string code)
@@ -45,7 +45,7 @@ public sealed class StandRiskRequestValidatorTests
     [InlineData("/emergence", "#/emergence")]
     [InlineData("/emergence/spread", "#/emergence/spread")]
     [InlineData("/germination", "#/germination")]
-    [InlineData("/kernelMass", "#/kernelMass")]
+    [InlineData("/thousandKernelMass", "#/thousandKernelMass")]
     [InlineData("/price", "#/price")]
     public async Task Member_ThatIsNeeded_IsAskedForAtItsPlace(string pointer, string at)
     {
@@ -57,10 +57,10 @@ public sealed class StandRiskRequestValidatorTests
 
     [Theory]
     [InlineData("/germination", "#/germination")]
-    [InlineData("/seedsTested", "#/seedsTested")]
+    [InlineData("/germinationSeedsTested", "#/germinationSeedsTested")]
     public async Task Survival_BesideGermination_IsAtOdds(string kept, string at)
     {
-        var question = Question.Of(Question.StandRisk).Without("/emergence").With("/seedsTested", "200")
+        var question = Question.Of(Question.StandRisk).Without("/emergence").With("/germinationSeedsTested", "200")
             .With("/survival", """{ "mean": { "value": 70, "unit": "%" }, "spread": { "value": 5, "unit": "%" } }""");
         if (kept != "/germination")
             question.Without("/germination");
@@ -74,9 +74,9 @@ public sealed class StandRiskRequestValidatorTests
     [Fact]
     public async Task Price_WithoutKernelMass_AsksForIt()
     {
-        using var response = await Question.Of(Question.StandRisk).Without("/kernelMass").Without("/rate").Without("/maximumRate").Without("/purity").AskAsync();
+        using var response = await Question.Of(Question.StandRisk).Without("/thousandKernelMass").Without("/rate").Without("/maximumRate").Without("/purity").AskAsync();
 
         var problem = await ProblemBody.ReadAsync(response, 422);
-        Assert.Contains(problem.Faults, fault => fault.Pointer == "#/kernelMass" && fault.Code == ErrorCode.MemberMissing);
+        Assert.Contains(problem.Faults, fault => fault.Pointer == "#/thousandKernelMass" && fault.Code == ErrorCode.MemberMissing);
     }
 }
