@@ -225,7 +225,7 @@ export interface Calls {
   /**
    * Computes the catch plan of a stored plan.
    *
-   * Machine, products, lots, scale and container come from their records, the mass per revolution from the value in force, or from the plan's start value where none is. Computed anew with each call; nothing is stored.
+   * Machine, products, lots, scale and container come from their records, the mass per revolution from the value in force, from the plan's start value where none is, else from the volume of the element and the bulk density. Computed anew with each call; nothing is stored.
    */
   planCatchOfPlan: Call<"planCatchOfPlan">;
   /**

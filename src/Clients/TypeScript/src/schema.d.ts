@@ -738,7 +738,7 @@ export interface paths {
         };
         /**
          * Computes the catch plan of a stored plan.
-         * @description Machine, products, lots, scale and container come from their records, the mass per revolution from the value in force, or from the plan's start value where none is. Computed anew with each call; nothing is stored.
+         * @description Machine, products, lots, scale and container come from their records, the mass per revolution from the value in force, from the plan's start value where none is, else from the volume of the element and the bulk density. Computed anew with each call; nothing is stored.
          */
         get: operations["planCatchOfPlan"];
         put?: never;
@@ -2538,12 +2538,14 @@ export interface components {
         };
         /** @description The effect of wrong numbers. */
         DistanceEffectAnswer: {
-            /** @description Rate applied over rate set, less 1, with the interval of the runs: positive when the field gets too much. The machine's count of the area is off by as much. */
+            /** @description Rate applied over rate set, less 1, with the interval of the runs: positive when the field gets too much. */
             rateChange: components["schemas"]["MeasuredRatio"];
             /** @description Distance counted over distance driven; absent without a value in force. */
             distanceCounted?: components["schemas"]["RatioQuantity"];
             /** @description Width in the controller over width covered anew; absent without a width. */
             widthCounted?: components["schemas"]["RatioQuantity"];
+            /** @description Area counted over area covered: the product of the two. Without a value in force the distance counts as right. */
+            areaCounted: components["schemas"]["RatioQuantity"];
             /** @description The rate that is really applied; absent without a target rate. */
             appliedRate?: components["schemas"]["MassPerAreaQuantity"];
             /** @description Product too much over the stated area; negative when too little. */
@@ -2656,6 +2658,11 @@ export interface components {
             controllerEntry?: components["schemas"]["EntryOfSensor"];
             /** @description The width of the machine; gives overlap, and what a wrong width does to the rate. */
             width?: components["schemas"]["WidthOfMachine"];
+            /**
+             * @description What turns the meters: `rate-controlled`, a drive that a controller sets by this sensor, or `ground-driven`, a wheel on the ground, so that a wrong value spoils the count of distance and area but not the rate. Default rate-controlled: common practice.
+             * @enum {string}
+             */
+            meterDrive?: "rate-controlled" | "ground-driven";
             /** @description The rate to be applied; gives the effect of wrong numbers. No default. Range: above 0 and up to 100000 kg/ha. */
             targetRate?: components["schemas"]["MassPerAreaQuantity"];
             /** @description The area still to be seeded; gives mass and cost. No default. Range: above 0 and up to 1000000 ha. */
@@ -3087,7 +3094,7 @@ export interface components {
         /** @description Something the engine noticed. */
         FindingAnswer: {
             /**
-             * @description Stable code. Known today: `change-detected`, `no-practical-change`, `within-tolerance`, `within-tolerance-not-shown`, `no-value-in-force`, `large-change`, `precision-not-reached`, `precision-out-of-reach`, `catches-scatter-more-than-expected`, `likely-mistake`, `cannot-be-told-apart`, `stray-catch`, `first-catch-low`, `trend-over-catches`, `additive-offset`, `small-catch`, `coarse-scale`, `load-beyond-class`, `scale-dominates`, `default-repeatability-used`, `catch-excluded`, `mixed-mass-units`, `entry-resolution-matters`, `outside-meter-window`, `near-meter-limit`, `container-nearly-full`, `bounds-cross`, `wide-speed-range`, `outside-measured-speeds`, `stops-close-together`, `conditions-differ`, `varies-from-day-to-day`, `scale-check-overdue`, `scale-check-failed`, `scale-check-failed-later`, `scale-check-changed`, `value-in-force-changed`, `basis-superseded`, `other-lot`, `adopted-otherwise`, `above-published-limit`, `no-published-limit`, `nutrient-without-limit`, `sources-disagree`, `region-not-stated`, `nitrogen-form-not-stated`, `between-published-limits`, `limit-reduced`, `spread-unusual`, `nutrient-without-source`, `credits-above-target`, `most-rate-binds`, `least-rate-binds`, `targets-conflict`, `large-surplus`, `unusual-product-rate`, `element-or-oxide`, `shortcut-reads-high`, `stated-rate-differs`, `small-sample`, `kernel-mass-unusual`, `germination-low`, `emergence-unusual`, `seeds-above-published`, `density-unknown`, `density-differs`, `densities-far-apart`, `treatment-changed`, `nothing-changed`, `germination-changed`, `rate-not-recomputed`, `sample-area-miscalled`, `divide-by-ten-shortcut`, `stated-stand-differs`, `no-plants-found`, `single-count`, `few-counts`, `more-counts-needed`, `strongly-clumped`, `counts-in-same-row`, `more-plants-than-seeds`, `prior-outweighs-counts`, `stand-below-minimum`, `stand-at-risk`, `rate-above-maximum`, `probability-out-of-reach`, `season-spread-missing`, `unusual-share-of-seeds`, `density-unlike-reference`, `published-density-only`, `weighings-scatter`, `small-volume`, `other-bushel`, `test-weight-settled`, `more-than-the-element-holds`, `fill-unlike-expected`, `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`, `fan-limit-not-checked`, `distance-changed`, `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`, `runs-scatter-more-than-expected`, `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`, `wheel-slips`, `width-differs`, `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-off-mean`, `large-correction`, `circumference-from-diameter`, `skid-counted-twice`.
+             * @description Stable code. Known today: `change-detected`, `no-practical-change`, `within-tolerance`, `within-tolerance-not-shown`, `no-value-in-force`, `large-change`, `precision-not-reached`, `precision-out-of-reach`, `catches-scatter-more-than-expected`, `likely-mistake`, `cannot-be-told-apart`, `stray-catch`, `first-catch-low`, `trend-over-catches`, `additive-offset`, `small-catch`, `coarse-scale`, `load-beyond-class`, `scale-dominates`, `default-repeatability-used`, `catch-excluded`, `mixed-mass-units`, `entry-resolution-matters`, `outside-meter-window`, `near-meter-limit`, `container-nearly-full`, `bounds-cross`, `wide-speed-range`, `outside-measured-speeds`, `stops-close-together`, `conditions-differ`, `varies-from-day-to-day`, `scale-check-overdue`, `scale-check-failed`, `scale-check-failed-later`, `scale-check-changed`, `value-in-force-changed`, `basis-superseded`, `other-lot`, `adopted-otherwise`, `above-published-limit`, `no-published-limit`, `nutrient-without-limit`, `sources-disagree`, `region-not-stated`, `nitrogen-form-not-stated`, `between-published-limits`, `limit-reduced`, `spread-unusual`, `nutrient-without-source`, `credits-above-target`, `most-rate-binds`, `least-rate-binds`, `targets-conflict`, `large-surplus`, `unusual-product-rate`, `element-or-oxide`, `shortcut-reads-high`, `stated-rate-differs`, `small-sample`, `kernel-mass-unusual`, `germination-low`, `emergence-unusual`, `seeds-above-published`, `density-unknown`, `density-differs`, `densities-far-apart`, `treatment-changed`, `kernels-of-one-lot-differ`, `nothing-changed`, `germination-changed`, `rate-not-recomputed`, `sample-area-miscalled`, `divide-by-ten-shortcut`, `counts-at-odds-with-prior`, `stated-stand-differs`, `no-plants-found`, `single-count`, `few-counts`, `more-counts-needed`, `strongly-clumped`, `counts-in-same-row`, `more-plants-than-seeds`, `prior-outweighs-counts`, `stand-below-minimum`, `stand-at-risk`, `rate-above-maximum`, `probability-out-of-reach`, `season-spread-missing`, `unusual-share-of-seeds`, `density-unlike-reference`, `density-not-compared`, `published-density-only`, `weighings-scatter`, `small-volume`, `other-bushel`, `test-weight-settled`, `more-than-the-element-holds`, `fill-unlike-expected`, `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`, `fan-limit-not-checked`, `distance-changed`, `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`, `runs-scatter-more-than-expected`, `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`, `wheel-slips`, `width-differs`, `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-gave-nothing`, `outlet-off-mean`, `large-correction`, `circumference-from-diameter`, `skid-counted-twice`.
              * @example change-detected
              * @example no-practical-change
              * @example within-tolerance
@@ -3156,11 +3163,13 @@ export interface components {
              * @example density-differs
              * @example densities-far-apart
              * @example treatment-changed
+             * @example kernels-of-one-lot-differ
              * @example nothing-changed
              * @example germination-changed
              * @example rate-not-recomputed
              * @example sample-area-miscalled
              * @example divide-by-ten-shortcut
+             * @example counts-at-odds-with-prior
              * @example stated-stand-differs
              * @example no-plants-found
              * @example single-count
@@ -3177,6 +3186,7 @@ export interface components {
              * @example season-spread-missing
              * @example unusual-share-of-seeds
              * @example density-unlike-reference
+             * @example density-not-compared
              * @example published-density-only
              * @example weighings-scatter
              * @example small-volume
@@ -3203,6 +3213,7 @@ export interface components {
              * @example rate-implausible
              * @example rate-off-target
              * @example rate-not-shown
+             * @example outlet-gave-nothing
              * @example outlet-off-mean
              * @example large-correction
              * @example circumference-from-diameter
@@ -3442,7 +3453,7 @@ export interface components {
             lower: components["schemas"]["RatioQuantity"];
             /** @description Upper end of its interval. */
             upper: components["schemas"]["RatioQuantity"];
-            /** @description How much of it the counts carried; the prior carried the rest. */
+            /** @description How much of it the counts carried, as seeds looked at; the prior carried the rest. */
             weightOfCounts: components["schemas"]["RatioQuantity"];
         };
         /** @description A length. */
@@ -3591,15 +3602,15 @@ export interface components {
             bulkDensity?: components["schemas"]["DensityOfLot"];
             /** @description Share of the pure seeds that germinate. No default. Range: above 0 and up to 100 %. */
             germination?: components["schemas"]["RatioQuantity"];
-            /** @description Share of the mass that is pure seed. Default 100 %: nothing but seed; judgement, no published source; the seed tag says it. Range: above 0 and up to 100 %. */
+            /** @description Share of the mass that is pure seed. Default 100 %: not stated, so all of the mass is taken as pure seed; judgement, no published source; the seed tag says it. Range: above 0 and up to 100 %. */
             purity?: components["schemas"]["RatioQuantity"];
-            /** @description Treatment in the owner's words; none when absent. Two lots have the same treatment when the words are the same. */
+            /** @description Treatment in the owner's words; leave it out for untreated seed. Two lots have the same treatment when the words are the same, or both have none. */
             treatment?: string;
         };
         /** @description A reason for when to test. */
         LotReason: {
             /**
-             * @description Stable code. Known today: `change-detected`, `no-practical-change`, `within-tolerance`, `within-tolerance-not-shown`, `no-value-in-force`, `large-change`, `precision-not-reached`, `precision-out-of-reach`, `catches-scatter-more-than-expected`, `likely-mistake`, `cannot-be-told-apart`, `stray-catch`, `first-catch-low`, `trend-over-catches`, `additive-offset`, `small-catch`, `coarse-scale`, `load-beyond-class`, `scale-dominates`, `default-repeatability-used`, `catch-excluded`, `mixed-mass-units`, `entry-resolution-matters`, `outside-meter-window`, `near-meter-limit`, `container-nearly-full`, `bounds-cross`, `wide-speed-range`, `outside-measured-speeds`, `stops-close-together`, `conditions-differ`, `varies-from-day-to-day`, `scale-check-overdue`, `scale-check-failed`, `scale-check-failed-later`, `scale-check-changed`, `value-in-force-changed`, `basis-superseded`, `other-lot`, `adopted-otherwise`, `above-published-limit`, `no-published-limit`, `nutrient-without-limit`, `sources-disagree`, `region-not-stated`, `nitrogen-form-not-stated`, `between-published-limits`, `limit-reduced`, `spread-unusual`, `nutrient-without-source`, `credits-above-target`, `most-rate-binds`, `least-rate-binds`, `targets-conflict`, `large-surplus`, `unusual-product-rate`, `element-or-oxide`, `shortcut-reads-high`, `stated-rate-differs`, `small-sample`, `kernel-mass-unusual`, `germination-low`, `emergence-unusual`, `seeds-above-published`, `density-unknown`, `density-differs`, `densities-far-apart`, `treatment-changed`, `nothing-changed`, `germination-changed`, `rate-not-recomputed`, `sample-area-miscalled`, `divide-by-ten-shortcut`, `stated-stand-differs`, `no-plants-found`, `single-count`, `few-counts`, `more-counts-needed`, `strongly-clumped`, `counts-in-same-row`, `more-plants-than-seeds`, `prior-outweighs-counts`, `stand-below-minimum`, `stand-at-risk`, `rate-above-maximum`, `probability-out-of-reach`, `season-spread-missing`, `unusual-share-of-seeds`, `density-unlike-reference`, `published-density-only`, `weighings-scatter`, `small-volume`, `other-bushel`, `test-weight-settled`, `more-than-the-element-holds`, `fill-unlike-expected`, `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`, `fan-limit-not-checked`, `distance-changed`, `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`, `runs-scatter-more-than-expected`, `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`, `wheel-slips`, `width-differs`, `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-off-mean`, `large-correction`, `circumference-from-diameter`, `skid-counted-twice`.
+             * @description Stable code. Known today: `change-detected`, `no-practical-change`, `within-tolerance`, `within-tolerance-not-shown`, `no-value-in-force`, `large-change`, `precision-not-reached`, `precision-out-of-reach`, `catches-scatter-more-than-expected`, `likely-mistake`, `cannot-be-told-apart`, `stray-catch`, `first-catch-low`, `trend-over-catches`, `additive-offset`, `small-catch`, `coarse-scale`, `load-beyond-class`, `scale-dominates`, `default-repeatability-used`, `catch-excluded`, `mixed-mass-units`, `entry-resolution-matters`, `outside-meter-window`, `near-meter-limit`, `container-nearly-full`, `bounds-cross`, `wide-speed-range`, `outside-measured-speeds`, `stops-close-together`, `conditions-differ`, `varies-from-day-to-day`, `scale-check-overdue`, `scale-check-failed`, `scale-check-failed-later`, `scale-check-changed`, `value-in-force-changed`, `basis-superseded`, `other-lot`, `adopted-otherwise`, `above-published-limit`, `no-published-limit`, `nutrient-without-limit`, `sources-disagree`, `region-not-stated`, `nitrogen-form-not-stated`, `between-published-limits`, `limit-reduced`, `spread-unusual`, `nutrient-without-source`, `credits-above-target`, `most-rate-binds`, `least-rate-binds`, `targets-conflict`, `large-surplus`, `unusual-product-rate`, `element-or-oxide`, `shortcut-reads-high`, `stated-rate-differs`, `small-sample`, `kernel-mass-unusual`, `germination-low`, `emergence-unusual`, `seeds-above-published`, `density-unknown`, `density-differs`, `densities-far-apart`, `treatment-changed`, `kernels-of-one-lot-differ`, `nothing-changed`, `germination-changed`, `rate-not-recomputed`, `sample-area-miscalled`, `divide-by-ten-shortcut`, `counts-at-odds-with-prior`, `stated-stand-differs`, `no-plants-found`, `single-count`, `few-counts`, `more-counts-needed`, `strongly-clumped`, `counts-in-same-row`, `more-plants-than-seeds`, `prior-outweighs-counts`, `stand-below-minimum`, `stand-at-risk`, `rate-above-maximum`, `probability-out-of-reach`, `season-spread-missing`, `unusual-share-of-seeds`, `density-unlike-reference`, `density-not-compared`, `published-density-only`, `weighings-scatter`, `small-volume`, `other-bushel`, `test-weight-settled`, `more-than-the-element-holds`, `fill-unlike-expected`, `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`, `fan-limit-not-checked`, `distance-changed`, `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`, `runs-scatter-more-than-expected`, `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`, `wheel-slips`, `width-differs`, `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-gave-nothing`, `outlet-off-mean`, `large-correction`, `circumference-from-diameter`, `skid-counted-twice`.
              * @example change-detected
              * @example no-practical-change
              * @example within-tolerance
@@ -3668,11 +3679,13 @@ export interface components {
              * @example density-differs
              * @example densities-far-apart
              * @example treatment-changed
+             * @example kernels-of-one-lot-differ
              * @example nothing-changed
              * @example germination-changed
              * @example rate-not-recomputed
              * @example sample-area-miscalled
              * @example divide-by-ten-shortcut
+             * @example counts-at-odds-with-prior
              * @example stated-stand-differs
              * @example no-plants-found
              * @example single-count
@@ -3689,6 +3702,7 @@ export interface components {
              * @example season-spread-missing
              * @example unusual-share-of-seeds
              * @example density-unlike-reference
+             * @example density-not-compared
              * @example published-density-only
              * @example weighings-scatter
              * @example small-volume
@@ -3715,6 +3729,7 @@ export interface components {
              * @example rate-implausible
              * @example rate-off-target
              * @example rate-not-shown
+             * @example outlet-gave-nothing
              * @example outlet-off-mean
              * @example large-correction
              * @example circumference-from-diameter
@@ -3859,7 +3874,7 @@ export interface components {
             /** @description The margin over the rate at the mean. */
             relative: components["schemas"]["RatioQuantity"];
             /** @description Extra seeds per area. */
-            seeds: components["schemas"]["CountPerAreaQuantity"];
+            seedsPerArea: components["schemas"]["CountPerAreaQuantity"];
             /** @description Extra mass per area; absent without a kernel mass. */
             rate?: components["schemas"]["MassPerAreaQuantity"];
             /** @description What the extra seed costs on one unit of area; absent without price and kernel mass. */
@@ -4163,7 +4178,7 @@ export interface components {
             targetRate?: components["schemas"]["MassPerAreaQuantity"];
             /** @description The stand that is wanted; with the lot, the target rate follows from it. */
             stand?: components["schemas"]["StandOfPlan"];
-            /** @description The product is laid in the seed row, with the seed. Default false. */
+            /** @description The product is laid in the seed row, with the seed; needs the seedRow of the plan. Default false. */
             withSeed?: boolean;
             /** @description A predicted mass per revolution, used while no value is in force. No default. Range: above 0 and up to 1000 kg/rev. */
             startValue?: components["schemas"]["ReferenceOfTest"];
@@ -4284,9 +4299,9 @@ export interface components {
             seedingRate?: components["schemas"]["SeedingRateAnswer"];
             /** @description The masses per revolution behind meterSpeed, one for each element of which something is known. */
             values: components["schemas"]["ValueOfElement"][];
-            /** @description Meter speeds, windows and the best element; absent without a rate or a mass per revolution. */
+            /** @description Meter speeds, windows and the best element; absent without a rate or a mass per revolution, and at a rate of zero. */
             meterSpeed?: components["schemas"]["MeterSpeedAnswer"];
-            /** @description What it means that the lot is another one than when the value in force was adopted; absent when it is the same. */
+            /** @description What it means that the lot is another one than when the value in force was adopted; absent when it is the same, when one of the two is not known, and at a rate of zero. */
             newLot?: components["schemas"]["NewLotAnswer"];
         };
         /** @description Meter speeds, windows and the order of the elements. */
@@ -4324,17 +4339,17 @@ export interface components {
         };
         /** @description What is asked of a meter, and the metering elements it can be fitted with. */
         MeterSpeedRequest: {
-            /** @description Width that the meter covers. Range: above 0 and up to 200 m. */
+            /** @description Width that the meter covers. Range: 0.01 to 200 m. */
             coveredWidth: components["schemas"]["LengthQuantity"];
             /** @description Rates to be put down: one, or those of all zones of a variable-rate field. Zero means off and is allowed beside others. Range: 0 to 100000 kg/ha. */
             rates: components["schemas"]["MassPerAreaQuantity"][];
-            /** @description Ground speeds: one, or the slowest and the fastest of the field. Range: above 0 and up to 100 km/h. */
+            /** @description Ground speeds: one, or the slowest and the fastest of the field. Range: 0.01 to 100 km/h. */
             groundSpeeds: components["schemas"]["SpeedQuantity"][];
             /** @description The metering elements that the machine has for this meter. */
             elements: components["schemas"]["ElementOfMeter"][];
             /** @description Limits of the meter speed for elements that do not name their own. */
             speedLimits?: components["schemas"]["RotationLimits"];
-            /** @description Width that the machine works, for the area per hour. Default the covered width: judgement, no overlap between passes. Range: above 0 and up to 200 m. */
+            /** @description Width that the machine works, for the area per hour. Default the covered width: judgement, no overlap between passes. Range: 0.01 to 200 m. */
             workingWidth?: components["schemas"]["LengthQuantity"];
             /** @description Share of the time spent working at that width and speed. Default 70 %: from memory: ASAE D497 lists grain drills at 55 to 80 %, typically 70 %. Range: 1 to 100 %. */
             fieldEfficiency?: components["schemas"]["RatioQuantity"];
@@ -4512,11 +4527,11 @@ export interface components {
             tolerance?: components["schemas"]["RatioQuantity"];
             /** @description Standard deviation of the mass per revolution from day to day. Default 1 %: default until the series has five tests; judgement, no published source. Range: above 0 and up to 50 %. */
             dayToDay?: components["schemas"]["RatioQuantity"];
-            /** @description How far the fill of the element changes from lot to lot beyond density, as the scale of a t distribution. Default 4 %: kernels of another lot fill the element otherwise even at the same density; judgement, 3 degrees of freedom, no published source. Range: above 0 and up to 50 %. */
+            /** @description How far the fill of the element changes from lot to lot beyond density, as the scale of a t distribution. Default 4 %: another lot fills the element differently even at the same density; judgement, 3 degrees of freedom, no published source. Range: above 0 and up to 50 %. */
             fillChangeOfLot?: components["schemas"]["RatioQuantity"];
             /** @description The same with another treatment. Default 4 %: a coating changes friction; judgement, 3 degrees of freedom, no published source. Range: above 0 and up to 50 %. */
             fillChangeOfTreatment?: components["schemas"]["RatioQuantity"];
-            /** @description How far bulk density changes where it is not known of both lots, as the scale of a t distribution. Default 7 % with a new lot; judgement, 3 degrees of freedom, no published source. Default 4 % with another delivery of the same lot; judgement, 3 degrees of freedom, no published source. Range: above 0 and up to 50 %. */
+            /** @description How far bulk density changes where it is not known of both lots, as the scale of a t distribution. Default 7 % with a new lot; judgement, 3 degrees of freedom, no published source. Default 2 % with another delivery of the same lot; judgement, 3 degrees of freedom, no published source. Range: above 0 and up to 50 %. */
             unknownDensityChange?: components["schemas"]["RatioQuantity"];
         };
         /** @description One nutrient: asked for, there already, brought, left over. */
@@ -4580,6 +4595,13 @@ export interface components {
              * @description The zone with that load, counted from 1.
              */
             zone: number;
+        };
+        /** @description Something that stands against going on. */
+        ObstacleOfPlan: {
+            /** @description Position of the meter; absent when it is about the field. */
+            meter?: string;
+            /** @description What it is, and what to do. */
+            detail: string;
         };
         /** @description Something that keeps a part of the set-up from being computed. */
         OpenPointOfPlan: {
@@ -4691,7 +4713,7 @@ export interface components {
             nutrients?: components["schemas"]["WantedNutrient"][];
             /** @description Nutrients that are there already: applied earlier, or supplied by the soil. */
             nutrientCredits?: components["schemas"]["CreditedNutrient"][];
-            /** @description The seed row of this field; with it, what is placed with the seed is compared with published limits. */
+            /** @description The seed row of this field; what is placed with the seed is compared with published limits and your own. */
             seedRow?: components["schemas"]["SeedRowOfPlan"];
             /** @description Conditions expected while seeding; tests under others get a finding. */
             sowingConditions?: components["schemas"]["Conditions"];
@@ -4759,7 +4781,7 @@ export interface components {
             nutrients?: components["schemas"]["WantedNutrient"][];
             /** @description Nutrients that are there already: applied earlier, or supplied by the soil. */
             nutrientCredits?: components["schemas"]["CreditedNutrient"][];
-            /** @description The seed row of this field; with it, what is placed with the seed is compared with published limits. */
+            /** @description The seed row of this field; what is placed with the seed is compared with published limits and your own. */
             seedRow?: components["schemas"]["SeedRowOfPlan"];
             /** @description Conditions expected while seeding; tests under others get a finding. */
             sowingConditions?: components["schemas"]["Conditions"];
@@ -4770,13 +4792,15 @@ export interface components {
         PlanSetUpAnswer: {
             /** @description The outcome in a few sentences that can be shown as they are. */
             headline: string;
-            /** @description True when every meter has a rate and a mass per revolution, its element serves that rate at the planned ground speeds, what lies with the seed is within published limits, the nutrients are met, no lot asks for a test first, and nothing is open. */
+            /** @description True when every meter has a rate and a mass per revolution, its element serves that rate at the planned ground speeds, all that lies with the seed has a limit and is within it, the nutrients are met, no lot asks for a test first, and nothing is open. */
             nothingInTheWay: boolean;
+            /** @description What stands against going on, in the order of harm; empty when nothing is. What is not known yet is under open. */
+            inTheWay: components["schemas"]["ObstacleOfPlan"][];
             /** @description The meters, in the order of the plan. */
             meters: components["schemas"]["MeterSetUpAnswer"][];
-            /** @description How the products supply the nutrients that are wanted; absent when the plan wants none. */
+            /** @description How the products supply the nutrients that are wanted; absent when the plan wants none, or a rate or an analysis is open. Where several meters share a product, its line is for all of them together, on the whole field. */
             nutrients?: components["schemas"]["ProductRateAnswer"];
-            /** @description What lies with the seed against published limits; absent when the plan describes no seed row or nothing is placed with the seed. */
+            /** @description What lies with the seed against published limits; absent when nothing is placed with the seed, or something that it needs is open. */
             seedRow?: components["schemas"]["SeedRowLimitAnswer"];
             /** @description What could not be computed, and what to add. */
             open: components["schemas"]["OpenPointOfPlan"][];
@@ -4983,7 +5007,7 @@ export interface components {
             name: string;
             /** @description Its rates; those of the question when left out. Range: 0 to 100000 kg/ha. */
             rates?: components["schemas"]["MassPerAreaQuantity"][];
-            /** @description Width that its meter covers; that of the question when left out. No default. Range: above 0 and up to 200 m. */
+            /** @description Width that its meter covers; that of the question when left out. No default. Range: 0.01 to 200 m. */
             coveredWidth?: components["schemas"]["LengthQuantity"];
             /** @description Fan speeds that this product may have. */
             fanSpeedLimits?: components["schemas"]["RotationLimits"];
@@ -5207,7 +5231,7 @@ export interface components {
         /** @description A rate and the stand that comes of it. */
         RateAnswer: {
             /** @description Pure seeds per area. */
-            seeds: components["schemas"]["CountPerAreaQuantity"];
+            seedsPerArea: components["schemas"]["CountPerAreaQuantity"];
             /** @description Mass per area; absent without a kernel mass. */
             rate?: components["schemas"]["MassPerAreaQuantity"];
             /** @description The stand in the mean of all seasons. */
@@ -5233,7 +5257,7 @@ export interface components {
              */
             unit: "kg/ha" | "g/m2" | "lb/ac";
             /**
-             * @description How it was made, where known: `divide-by-ten` is the trade's shortcut for lb/ac (plants per square foot times grams per thousand over survival over 10), `exact-units` has no such shortcut in it.
+             * @description How it was made, where known: `divide-by-ten` is the trade's shortcut for lb/ac (plants per square foot times grams per thousand over survival over 10), `exact-units` has no such shortcut in it. Left out, a rate in lb/ac is judged by how far it is off.
              * @enum {string}
              */
             madeBy?: "exact-units" | "divide-by-ten";
@@ -5272,7 +5296,7 @@ export interface components {
         /** @description A reason for a verdict. */
         ReasonAnswer: {
             /**
-             * @description Stable code. Known today: `change-detected`, `no-practical-change`, `within-tolerance`, `within-tolerance-not-shown`, `no-value-in-force`, `large-change`, `precision-not-reached`, `precision-out-of-reach`, `catches-scatter-more-than-expected`, `likely-mistake`, `cannot-be-told-apart`, `stray-catch`, `first-catch-low`, `trend-over-catches`, `additive-offset`, `small-catch`, `coarse-scale`, `load-beyond-class`, `scale-dominates`, `default-repeatability-used`, `catch-excluded`, `mixed-mass-units`, `entry-resolution-matters`, `outside-meter-window`, `near-meter-limit`, `container-nearly-full`, `bounds-cross`, `wide-speed-range`, `outside-measured-speeds`, `stops-close-together`, `conditions-differ`, `varies-from-day-to-day`, `scale-check-overdue`, `scale-check-failed`, `scale-check-failed-later`, `scale-check-changed`, `value-in-force-changed`, `basis-superseded`, `other-lot`, `adopted-otherwise`, `above-published-limit`, `no-published-limit`, `nutrient-without-limit`, `sources-disagree`, `region-not-stated`, `nitrogen-form-not-stated`, `between-published-limits`, `limit-reduced`, `spread-unusual`, `nutrient-without-source`, `credits-above-target`, `most-rate-binds`, `least-rate-binds`, `targets-conflict`, `large-surplus`, `unusual-product-rate`, `element-or-oxide`, `shortcut-reads-high`, `stated-rate-differs`, `small-sample`, `kernel-mass-unusual`, `germination-low`, `emergence-unusual`, `seeds-above-published`, `density-unknown`, `density-differs`, `densities-far-apart`, `treatment-changed`, `nothing-changed`, `germination-changed`, `rate-not-recomputed`, `sample-area-miscalled`, `divide-by-ten-shortcut`, `stated-stand-differs`, `no-plants-found`, `single-count`, `few-counts`, `more-counts-needed`, `strongly-clumped`, `counts-in-same-row`, `more-plants-than-seeds`, `prior-outweighs-counts`, `stand-below-minimum`, `stand-at-risk`, `rate-above-maximum`, `probability-out-of-reach`, `season-spread-missing`, `unusual-share-of-seeds`, `density-unlike-reference`, `published-density-only`, `weighings-scatter`, `small-volume`, `other-bushel`, `test-weight-settled`, `more-than-the-element-holds`, `fill-unlike-expected`, `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`, `fan-limit-not-checked`, `distance-changed`, `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`, `runs-scatter-more-than-expected`, `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`, `wheel-slips`, `width-differs`, `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-off-mean`, `large-correction`, `circumference-from-diameter`, `skid-counted-twice`.
+             * @description Stable code. Known today: `change-detected`, `no-practical-change`, `within-tolerance`, `within-tolerance-not-shown`, `no-value-in-force`, `large-change`, `precision-not-reached`, `precision-out-of-reach`, `catches-scatter-more-than-expected`, `likely-mistake`, `cannot-be-told-apart`, `stray-catch`, `first-catch-low`, `trend-over-catches`, `additive-offset`, `small-catch`, `coarse-scale`, `load-beyond-class`, `scale-dominates`, `default-repeatability-used`, `catch-excluded`, `mixed-mass-units`, `entry-resolution-matters`, `outside-meter-window`, `near-meter-limit`, `container-nearly-full`, `bounds-cross`, `wide-speed-range`, `outside-measured-speeds`, `stops-close-together`, `conditions-differ`, `varies-from-day-to-day`, `scale-check-overdue`, `scale-check-failed`, `scale-check-failed-later`, `scale-check-changed`, `value-in-force-changed`, `basis-superseded`, `other-lot`, `adopted-otherwise`, `above-published-limit`, `no-published-limit`, `nutrient-without-limit`, `sources-disagree`, `region-not-stated`, `nitrogen-form-not-stated`, `between-published-limits`, `limit-reduced`, `spread-unusual`, `nutrient-without-source`, `credits-above-target`, `most-rate-binds`, `least-rate-binds`, `targets-conflict`, `large-surplus`, `unusual-product-rate`, `element-or-oxide`, `shortcut-reads-high`, `stated-rate-differs`, `small-sample`, `kernel-mass-unusual`, `germination-low`, `emergence-unusual`, `seeds-above-published`, `density-unknown`, `density-differs`, `densities-far-apart`, `treatment-changed`, `kernels-of-one-lot-differ`, `nothing-changed`, `germination-changed`, `rate-not-recomputed`, `sample-area-miscalled`, `divide-by-ten-shortcut`, `counts-at-odds-with-prior`, `stated-stand-differs`, `no-plants-found`, `single-count`, `few-counts`, `more-counts-needed`, `strongly-clumped`, `counts-in-same-row`, `more-plants-than-seeds`, `prior-outweighs-counts`, `stand-below-minimum`, `stand-at-risk`, `rate-above-maximum`, `probability-out-of-reach`, `season-spread-missing`, `unusual-share-of-seeds`, `density-unlike-reference`, `density-not-compared`, `published-density-only`, `weighings-scatter`, `small-volume`, `other-bushel`, `test-weight-settled`, `more-than-the-element-holds`, `fill-unlike-expected`, `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`, `fan-limit-not-checked`, `distance-changed`, `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`, `runs-scatter-more-than-expected`, `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`, `wheel-slips`, `width-differs`, `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-gave-nothing`, `outlet-off-mean`, `large-correction`, `circumference-from-diameter`, `skid-counted-twice`.
              * @example change-detected
              * @example no-practical-change
              * @example within-tolerance
@@ -5341,11 +5365,13 @@ export interface components {
              * @example density-differs
              * @example densities-far-apart
              * @example treatment-changed
+             * @example kernels-of-one-lot-differ
              * @example nothing-changed
              * @example germination-changed
              * @example rate-not-recomputed
              * @example sample-area-miscalled
              * @example divide-by-ten-shortcut
+             * @example counts-at-odds-with-prior
              * @example stated-stand-differs
              * @example no-plants-found
              * @example single-count
@@ -5362,6 +5388,7 @@ export interface components {
              * @example season-spread-missing
              * @example unusual-share-of-seeds
              * @example density-unlike-reference
+             * @example density-not-compared
              * @example published-density-only
              * @example weighings-scatter
              * @example small-volume
@@ -5388,6 +5415,7 @@ export interface components {
              * @example rate-implausible
              * @example rate-off-target
              * @example rate-not-shown
+             * @example outlet-gave-nothing
              * @example outlet-off-mean
              * @example large-correction
              * @example circumference-from-diameter
@@ -5642,9 +5670,9 @@ export interface components {
         /** @description One part of the risk. */
         RiskPart: {
             /**
-             * @description Where it comes from: `share-of-seeds` (emergence or survival), `germination`, `kernel-mass` or `metering`.
+             * @description Where it comes from: `share-of-seeds` (emergence or survival), `germination-test`, `kernel-mass` or `metering`.
              * @example share-of-seeds
-             * @example germination
+             * @example germination-test
              * @example kernel-mass
              * @example metering
              */
@@ -6100,6 +6128,8 @@ export interface components {
              * @enum {string}
              */
             region?: "manitoba" | "saskatchewan" | "alberta" | "kansas" | "north-dakota" | "south-dakota" | "elsewhere";
+            /** @description Limits from your own guidance, for this very crop, soil, moisture and opener. They are judged beside the published ones. */
+            localLimits?: components["schemas"]["LocalLimitWithSeed"][];
         };
         /** @description A seeding rate with what it holds, brings up and costs. */
         SeedingRateAnswer: {
@@ -6191,7 +6221,7 @@ export interface components {
             survival?: components["schemas"]["RatioQuantity"];
             /** @description Lowest and highest survival that you think possible, around the survival; gives its uncertainty. */
             survivalRange?: components["schemas"]["ShareRange"];
-            /** @description Share of the mass that is pure seed. Default 100 %: nothing but seed; judgement, no published source; the seed tag says it. Range: above 0 and up to 100 %. */
+            /** @description Share of the mass that is pure seed. Default 100 %: not stated, so all of the mass is taken as pure seed; judgement, no published source; the seed tag says it. Range: above 0 and up to 100 %. */
             purity?: components["schemas"]["RatioQuantity"];
             /**
              * @description The crop; kernel mass, germination and emergence are compared with what is published for it.
@@ -6274,13 +6304,13 @@ export interface components {
         };
         /** @description What was sown, as seeds per area or as a mass per area with the mass of a kernel. */
         SownSeed: {
-            /** @description Pure seeds sown per area. Give this, or rate with kernelMass. No default. Range: above 0 and up to 100000 /m2. */
-            seeds?: components["schemas"]["CountPerAreaQuantity"];
+            /** @description Pure seeds sown per area. Give this, or rate with thousandKernelMass. No default. Range: above 0 and up to 100000 /m2. */
+            seedsPerArea?: components["schemas"]["CountPerAreaQuantity"];
             /** @description Mass sown per area. No default. Range: above 0 and up to 100000 kg/ha. */
             rate?: components["schemas"]["MassPerAreaQuantity"];
             /** @description Thousand-kernel mass of the seed as sown; goes with rate. No default. Range: above 0 and up to 5000 g/1000. */
-            kernelMass?: components["schemas"]["MassPerThousandQuantity"];
-            /** @description Share of the mass that is pure seed; goes with rate. Default 100 %: not stated, so all of the mass is taken as pure seed; judgement. Range: above 0 and up to 100 %. */
+            thousandKernelMass?: components["schemas"]["MassPerThousandQuantity"];
+            /** @description Share of the mass that is pure seed; goes with rate. Default 100 %: not stated, so all of the mass is taken as pure seed; judgement, no published source; the seed tag says it. Range: above 0 and up to 100 %. */
             purity?: components["schemas"]["RatioQuantity"];
             /** @description Germination; with it emergence is told beside survival. No default. Range: above 0 and up to 100 %. */
             germination?: components["schemas"]["RatioQuantity"];
@@ -6359,7 +6389,7 @@ export interface components {
             scatter?: components["schemas"]["ScatterAnswer"];
             /**
              * Format: int32
-             * @description Number of counts like these that the wanted precision takes; absent when no practical number does.
+             * @description Number of counts like these that the wanted precision takes; absent for one count, which does not show how counts scatter, and when no practical number does.
              */
             countsNeeded?: number;
             /** @description Pure seeds sown; absent when nothing is known of them. */
@@ -6463,7 +6493,7 @@ export interface components {
             /** @description The rate of the question; absent without one. */
             given?: components["schemas"]["RateAnswer"];
             /** @description What makes the stand uncertain before it is sown: relative standard deviations. */
-            riskParts: components["schemas"]["RiskPart"][];
+            uncertaintyParts: components["schemas"]["RiskPart"][];
             /** @description Values used that the question did not state. */
             assumptions: components["schemas"]["AssumptionAnswer"][];
             /** @description What was noticed. */
@@ -6504,24 +6534,24 @@ export interface components {
              * Format: int32
              * @description Seeds that the germination test counted. Default 400 seeds, as the international rules for seed testing count; from memory.
              */
-            seedsTested?: number;
+            germinationSeedsTested?: number;
             /** @description Thousand-kernel mass of the seed as sown; gives rates by mass. No default. Range: above 0 and up to 5000 g/1000. */
-            kernelMass?: components["schemas"]["MassPerThousandQuantity"];
+            thousandKernelMass?: components["schemas"]["MassPerThousandQuantity"];
             /** @description Relative standard uncertainty of the kernel mass. Default 2 %: judgement, no published source: a thousand kernels counted and weighed twice. Range: 0 to 50 %. */
             kernelMassUncertainty?: components["schemas"]["RatioQuantity"];
-            /** @description Share of the mass that is pure seed; goes with kernelMass. Default 100 %: not stated, so all of the mass is taken as pure seed; judgement. Range: above 0 and up to 100 %. */
+            /** @description Share of the mass that is pure seed; goes with thousandKernelMass. Default 100 %: not stated, so all of the mass is taken as pure seed; judgement, no published source; the seed tag says it. Range: above 0 and up to 100 %. */
             purity?: components["schemas"]["RatioQuantity"];
             /** @description Relative standard uncertainty of what the meter puts down. Default 2.887 %: published acceptance limit of 5 % of the rate (Field and Solie 2007), taken as rectangular. Range: 0 to 50 %. */
             meteringUncertainty?: components["schemas"]["RatioQuantity"];
             /** @description A rate of your own, in pure seeds per area. Give this or rate; the answer has its probability. No default. Range: above 0 and up to 100000 /m2. */
-            seeds?: components["schemas"]["CountPerAreaQuantity"];
-            /** @description A rate of your own by mass; needs kernelMass. No default. Range: above 0 and up to 100000 kg/ha. */
+            seedsPerArea?: components["schemas"]["CountPerAreaQuantity"];
+            /** @description A rate of your own by mass; needs thousandKernelMass. No default. Range: above 0 and up to 100000 kg/ha. */
             rate?: components["schemas"]["MassPerAreaQuantity"];
             /** @description The highest rate that may be sown, in pure seeds per area. Give this or maximumRate. No default. Range: above 0 and up to 100000 /m2. */
-            maximumSeeds?: components["schemas"]["CountPerAreaQuantity"];
-            /** @description The highest rate that may be sown by mass; needs kernelMass. No default. Range: above 0 and up to 100000 kg/ha. */
+            maximumSeedsPerArea?: components["schemas"]["CountPerAreaQuantity"];
+            /** @description The highest rate that may be sown by mass; needs thousandKernelMass. No default. Range: above 0 and up to 100000 kg/ha. */
             maximumRate?: components["schemas"]["MassPerAreaQuantity"];
-            /** @description Price of the seed; with kernelMass the answer has what the margin costs. */
+            /** @description Price of the seed; with thousandKernelMass the answer has what the margin costs. */
             price?: components["schemas"]["Price"];
             /** @description Area to be sown, for the cost of the margin on all of it; goes with price. No default. Range: above 0 and up to 1000000 ha. */
             area?: components["schemas"]["AreaQuantity"];
@@ -6578,7 +6608,7 @@ export interface components {
             seedsPerArea: components["schemas"]["CountPerAreaQuantity"];
             /** @description Plants that it brings up; absent when the establishment is unknown. */
             plants?: components["schemas"]["CountPerAreaQuantity"];
-            /** @description It comes from dividing by 10, as you said or as the difference of 4.13 % shows. */
+            /** @description It comes from dividing by 10: you said so, or it is in lb/ac, nobody said how it was made, and it is 4.13 % high. */
             fromDivideByTen: boolean;
         };
         /** @description A reduction that a source states for its own limits. */
@@ -7626,6 +7656,7 @@ export type NewLotAnswerBatchLine = components['schemas']['NewLotAnswerBatchLine
 export type NewLotRequest = components['schemas']['NewLotRequest'];
 export type NutrientLine = components['schemas']['NutrientLine'];
 export type NutrientLoadAnswer = components['schemas']['NutrientLoadAnswer'];
+export type ObstacleOfPlan = components['schemas']['ObstacleOfPlan'];
 export type OpenPointOfPlan = components['schemas']['OpenPointOfPlan'];
 export type OtherContainerOfTest = components['schemas']['OtherContainerOfTest'];
 export type OtherDeliveryOfTest = components['schemas']['OtherDeliveryOfTest'];

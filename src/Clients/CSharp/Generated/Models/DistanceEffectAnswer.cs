@@ -23,6 +23,14 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.MassPerAreaQuantity AppliedRate { get; set; }
 #endif
+        /// <summary>Area counted over area covered: the product of the two. Without a value in force the distance counts as right.</summary>
+#if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
+#nullable enable
+        public global::CalibrationApi.Client.Models.RatioQuantity? AreaCounted { get; set; }
+#nullable restore
+#else
+        public global::CalibrationApi.Client.Models.RatioQuantity AreaCounted { get; set; }
+#endif
         /// <summary>Money for that product; negative when the crop gets too little.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
@@ -47,7 +55,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.MassQuantity MassOverArea { get; set; }
 #endif
-        /// <summary>Rate applied over rate set, less 1, with the interval of the runs: positive when the field gets too much. The machine&apos;s count of the area is off by as much.</summary>
+        /// <summary>Rate applied over rate set, less 1, with the interval of the runs: positive when the field gets too much.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.MeasuredRatio? RateChange { get; set; }
@@ -89,6 +97,7 @@ namespace CalibrationApi.Client.Models
             return new Dictionary<string, Action<IParseNode>>
             {
                 { "appliedRate", n => { AppliedRate = n.GetObjectValue<global::CalibrationApi.Client.Models.MassPerAreaQuantity>(global::CalibrationApi.Client.Models.MassPerAreaQuantity.CreateFromDiscriminatorValue); } },
+                { "areaCounted", n => { AreaCounted = n.GetObjectValue<global::CalibrationApi.Client.Models.RatioQuantity>(global::CalibrationApi.Client.Models.RatioQuantity.CreateFromDiscriminatorValue); } },
                 { "cost", n => { Cost = n.GetObjectValue<global::CalibrationApi.Client.Models.Money>(global::CalibrationApi.Client.Models.Money.CreateFromDiscriminatorValue); } },
                 { "distanceCounted", n => { DistanceCounted = n.GetObjectValue<global::CalibrationApi.Client.Models.RatioQuantity>(global::CalibrationApi.Client.Models.RatioQuantity.CreateFromDiscriminatorValue); } },
                 { "massOverArea", n => { MassOverArea = n.GetObjectValue<global::CalibrationApi.Client.Models.MassQuantity>(global::CalibrationApi.Client.Models.MassQuantity.CreateFromDiscriminatorValue); } },
@@ -104,6 +113,7 @@ namespace CalibrationApi.Client.Models
         {
             if(ReferenceEquals(writer, null)) throw new ArgumentNullException(nameof(writer));
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.MassPerAreaQuantity>("appliedRate", AppliedRate);
+            writer.WriteObjectValue<global::CalibrationApi.Client.Models.RatioQuantity>("areaCounted", AreaCounted);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.Money>("cost", Cost);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.RatioQuantity>("distanceCounted", DistanceCounted);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.MassQuantity>("massOverArea", MassOverArea);

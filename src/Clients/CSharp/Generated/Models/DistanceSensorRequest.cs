@@ -37,6 +37,8 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.LengthQuantity DistanceResolution { get; set; }
 #endif
+        /// <summary>What turns the meters: `rate-controlled`, a drive that a controller sets by this sensor, or `ground-driven`, a wheel on the ground, so that a wrong value spoils the count of distance and area but not the rate. Default rate-controlled: common practice.</summary>
+        public global::CalibrationApi.Client.Models.DistanceSensorRequest_meterDrive? MeterDrive { get; set; }
         /// <summary>Price of the product; gives the cost of wrong numbers.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
@@ -164,6 +166,7 @@ namespace CalibrationApi.Client.Models
                 { "area", n => { Area = n.GetObjectValue<global::CalibrationApi.Client.Models.AreaQuantity>(global::CalibrationApi.Client.Models.AreaQuantity.CreateFromDiscriminatorValue); } },
                 { "controllerEntry", n => { ControllerEntry = n.GetObjectValue<global::CalibrationApi.Client.Models.EntryOfSensor>(global::CalibrationApi.Client.Models.EntryOfSensor.CreateFromDiscriminatorValue); } },
                 { "distanceResolution", n => { DistanceResolution = n.GetObjectValue<global::CalibrationApi.Client.Models.LengthQuantity>(global::CalibrationApi.Client.Models.LengthQuantity.CreateFromDiscriminatorValue); } },
+                { "meterDrive", n => { MeterDrive = n.GetEnumValue<global::CalibrationApi.Client.Models.DistanceSensorRequest_meterDrive>(); } },
                 { "price", n => { Price = n.GetObjectValue<global::CalibrationApi.Client.Models.Price>(global::CalibrationApi.Client.Models.Price.CreateFromDiscriminatorValue); } },
                 { "pulsesPerTurn", n => { PulsesPerTurn = n.GetObjectValue<global::CalibrationApi.Client.Models.PulsesPerRevolutionQuantity>(global::CalibrationApi.Client.Models.PulsesPerRevolutionQuantity.CreateFromDiscriminatorValue); } },
                 { "referenceRuns", n => { ReferenceRuns = n.GetCollectionOfObjectValues<global::CalibrationApi.Client.Models.RunOfSensor>(global::CalibrationApi.Client.Models.RunOfSensor.CreateFromDiscriminatorValue)?.AsList(); } },
@@ -190,6 +193,7 @@ namespace CalibrationApi.Client.Models
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.AreaQuantity>("area", Area);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.EntryOfSensor>("controllerEntry", ControllerEntry);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.LengthQuantity>("distanceResolution", DistanceResolution);
+            writer.WriteEnumValue<global::CalibrationApi.Client.Models.DistanceSensorRequest_meterDrive>("meterDrive", MeterDrive);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.Price>("price", Price);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.PulsesPerRevolutionQuantity>("pulsesPerTurn", PulsesPerTurn);
             writer.WriteCollectionOfObjectValues<global::CalibrationApi.Client.Models.RunOfSensor>("referenceRuns", ReferenceRuns);

@@ -55,7 +55,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.RatioQuantity Upper { get; set; }
 #endif
-        /// <summary>How much of it the counts carried; the prior carried the rest.</summary>
+        /// <summary>How much of it the counts carried, as seeds looked at; the prior carried the rest.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.RatioQuantity? WeightOfCounts { get; set; }

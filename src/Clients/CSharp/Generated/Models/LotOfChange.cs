@@ -37,7 +37,7 @@ namespace CalibrationApi.Client.Models
 #else
         public string Name { get; set; }
 #endif
-        /// <summary>Share of the mass that is pure seed. Default 100 %: nothing but seed; judgement, no published source; the seed tag says it. Range: above 0 and up to 100 %.</summary>
+        /// <summary>Share of the mass that is pure seed. Default 100 %: not stated, so all of the mass is taken as pure seed; judgement, no published source; the seed tag says it. Range: above 0 and up to 100 %.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.RatioQuantity? Purity { get; set; }
@@ -53,7 +53,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.MassPerThousandQuantity ThousandKernelMass { get; set; }
 #endif
-        /// <summary>Treatment in the owner&apos;s words; none when absent. Two lots have the same treatment when the words are the same.</summary>
+        /// <summary>Treatment in the owner&apos;s words; leave it out for untreated seed. Two lots have the same treatment when the words are the same, or both have none.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public string? Treatment { get; set; }

@@ -42,10 +42,10 @@ namespace CalibrationApi.Client.Models
         /// <summary>Extra seeds per area.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
-        public global::CalibrationApi.Client.Models.CountPerAreaQuantity? Seeds { get; set; }
+        public global::CalibrationApi.Client.Models.CountPerAreaQuantity? SeedsPerArea { get; set; }
 #nullable restore
 #else
-        public global::CalibrationApi.Client.Models.CountPerAreaQuantity Seeds { get; set; }
+        public global::CalibrationApi.Client.Models.CountPerAreaQuantity SeedsPerArea { get; set; }
 #endif
         /// <summary>What the extra seed costs on the whole area; absent without it.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
@@ -83,7 +83,7 @@ namespace CalibrationApi.Client.Models
                 { "cost", n => { Cost = n.GetObjectValue<global::CalibrationApi.Client.Models.CostPerUnit>(global::CalibrationApi.Client.Models.CostPerUnit.CreateFromDiscriminatorValue); } },
                 { "rate", n => { Rate = n.GetObjectValue<global::CalibrationApi.Client.Models.MassPerAreaQuantity>(global::CalibrationApi.Client.Models.MassPerAreaQuantity.CreateFromDiscriminatorValue); } },
                 { "relative", n => { Relative = n.GetObjectValue<global::CalibrationApi.Client.Models.RatioQuantity>(global::CalibrationApi.Client.Models.RatioQuantity.CreateFromDiscriminatorValue); } },
-                { "seeds", n => { Seeds = n.GetObjectValue<global::CalibrationApi.Client.Models.CountPerAreaQuantity>(global::CalibrationApi.Client.Models.CountPerAreaQuantity.CreateFromDiscriminatorValue); } },
+                { "seedsPerArea", n => { SeedsPerArea = n.GetObjectValue<global::CalibrationApi.Client.Models.CountPerAreaQuantity>(global::CalibrationApi.Client.Models.CountPerAreaQuantity.CreateFromDiscriminatorValue); } },
                 { "totalCost", n => { TotalCost = n.GetObjectValue<global::CalibrationApi.Client.Models.Money>(global::CalibrationApi.Client.Models.Money.CreateFromDiscriminatorValue); } },
             };
         }
@@ -97,7 +97,7 @@ namespace CalibrationApi.Client.Models
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.CostPerUnit>("cost", Cost);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.MassPerAreaQuantity>("rate", Rate);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.RatioQuantity>("relative", Relative);
-            writer.WriteObjectValue<global::CalibrationApi.Client.Models.CountPerAreaQuantity>("seeds", Seeds);
+            writer.WriteObjectValue<global::CalibrationApi.Client.Models.CountPerAreaQuantity>("seedsPerArea", SeedsPerArea);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.Money>("totalCost", TotalCost);
             writer.WriteAdditionalData(AdditionalData);
         }

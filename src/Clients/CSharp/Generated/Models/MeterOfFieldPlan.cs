@@ -77,7 +77,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.MassPerAreaQuantity TargetRate { get; set; }
 #endif
-        /// <summary>The product is laid in the seed row, with the seed. Default false.</summary>
+        /// <summary>The product is laid in the seed row, with the seed; needs the seedRow of the plan. Default false.</summary>
         public bool? WithSeed { get; set; }
         /// <summary>
         /// Creates a new instance of the appropriate class based on discriminator value

@@ -39,7 +39,7 @@ namespace CalibrationApi.Client.Models
 #else
         public string Meter { get; set; }
 #endif
-        /// <summary>Meter speeds, windows and the best element; absent without a rate or a mass per revolution.</summary>
+        /// <summary>Meter speeds, windows and the best element; absent without a rate or a mass per revolution, and at a rate of zero.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.MeterSpeedAnswer? MeterSpeed { get; set; }
@@ -47,7 +47,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.MeterSpeedAnswer MeterSpeed { get; set; }
 #endif
-        /// <summary>What it means that the lot is another one than when the value in force was adopted; absent when it is the same.</summary>
+        /// <summary>What it means that the lot is another one than when the value in force was adopted; absent when it is the same, when one of the two is not known, and at a rate of zero.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.NewLotAnswer? NewLot { get; set; }

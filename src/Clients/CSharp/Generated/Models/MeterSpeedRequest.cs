@@ -21,7 +21,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.AreaQuantity Area { get; set; }
 #endif
-        /// <summary>Width that the meter covers. Range: above 0 and up to 200 m.</summary>
+        /// <summary>Width that the meter covers. Range: 0.01 to 200 m.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.LengthQuantity? CoveredWidth { get; set; }
@@ -53,7 +53,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.RatioQuantity FieldEfficiency { get; set; }
 #endif
-        /// <summary>Ground speeds: one, or the slowest and the fastest of the field. Range: above 0 and up to 100 km/h.</summary>
+        /// <summary>Ground speeds: one, or the slowest and the fastest of the field. Range: 0.01 to 100 km/h.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public List<global::CalibrationApi.Client.Models.SpeedQuantity>? GroundSpeeds { get; set; }
@@ -93,7 +93,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.TimeQuantity TimePerDay { get; set; }
 #endif
-        /// <summary>Width that the machine works, for the area per hour. Default the covered width: judgement, no overlap between passes. Range: above 0 and up to 200 m.</summary>
+        /// <summary>Width that the machine works, for the area per hour. Default the covered width: judgement, no overlap between passes. Range: 0.01 to 200 m.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.LengthQuantity? WorkingWidth { get; set; }

@@ -37,7 +37,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.RatioQuantity Emergence { get; set; }
 #endif
-        /// <summary>How far the fill of the element changes from lot to lot beyond density, as the scale of a t distribution. Default 4 %: kernels of another lot fill the element otherwise even at the same density; judgement, 3 degrees of freedom, no published source. Range: above 0 and up to 50 %.</summary>
+        /// <summary>How far the fill of the element changes from lot to lot beyond density, as the scale of a t distribution. Default 4 %: another lot fills the element differently even at the same density; judgement, 3 degrees of freedom, no published source. Range: above 0 and up to 50 %.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.RatioQuantity? FillChangeOfLot { get; set; }
@@ -103,7 +103,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.RatioQuantity Tolerance { get; set; }
 #endif
-        /// <summary>How far bulk density changes where it is not known of both lots, as the scale of a t distribution. Default 7 % with a new lot; judgement, 3 degrees of freedom, no published source. Default 4 % with another delivery of the same lot; judgement, 3 degrees of freedom, no published source. Range: above 0 and up to 50 %.</summary>
+        /// <summary>How far bulk density changes where it is not known of both lots, as the scale of a t distribution. Default 7 % with a new lot; judgement, 3 degrees of freedom, no published source. Default 2 % with another delivery of the same lot; judgement, 3 degrees of freedom, no published source. Range: above 0 and up to 50 %.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.RatioQuantity? UnknownDensityChange { get; set; }

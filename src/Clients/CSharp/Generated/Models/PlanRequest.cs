@@ -127,7 +127,7 @@ namespace CalibrationApi.Client.Models
 #else
         public string Scale { get; set; }
 #endif
-        /// <summary>The seed row of this field; with it, what is placed with the seed is compared with published limits.</summary>
+        /// <summary>The seed row of this field; what is placed with the seed is compared with published limits and your own.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.SeedRowOfPlan? SeedRow { get; set; }

@@ -39,6 +39,14 @@ namespace CalibrationApi.Client.Models
 #else
         public string Headline { get; set; }
 #endif
+        /// <summary>What stands against going on, in the order of harm; empty when nothing is. What is not known yet is under open.</summary>
+#if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
+#nullable enable
+        public List<global::CalibrationApi.Client.Models.ObstacleOfPlan>? InTheWay { get; set; }
+#nullable restore
+#else
+        public List<global::CalibrationApi.Client.Models.ObstacleOfPlan> InTheWay { get; set; }
+#endif
         /// <summary>The meters, in the order of the plan.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
@@ -47,9 +55,9 @@ namespace CalibrationApi.Client.Models
 #else
         public List<global::CalibrationApi.Client.Models.MeterSetUpAnswer> Meters { get; set; }
 #endif
-        /// <summary>True when every meter has a rate and a mass per revolution, its element serves that rate at the planned ground speeds, what lies with the seed is within published limits, the nutrients are met, no lot asks for a test first, and nothing is open.</summary>
+        /// <summary>True when every meter has a rate and a mass per revolution, its element serves that rate at the planned ground speeds, all that lies with the seed has a limit and is within it, the nutrients are met, no lot asks for a test first, and nothing is open.</summary>
         public bool? NothingInTheWay { get; set; }
-        /// <summary>How the products supply the nutrients that are wanted; absent when the plan wants none.</summary>
+        /// <summary>How the products supply the nutrients that are wanted; absent when the plan wants none, or a rate or an analysis is open. Where several meters share a product, its line is for all of them together, on the whole field.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.ProductRateAnswer? Nutrients { get; set; }
@@ -65,7 +73,7 @@ namespace CalibrationApi.Client.Models
 #else
         public List<global::CalibrationApi.Client.Models.OpenPointOfPlan> Open { get; set; }
 #endif
-        /// <summary>What lies with the seed against published limits; absent when the plan describes no seed row or nothing is placed with the seed.</summary>
+        /// <summary>What lies with the seed against published limits; absent when nothing is placed with the seed, or something that it needs is open.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.SeedRowLimitAnswer? SeedRow { get; set; }
@@ -101,6 +109,7 @@ namespace CalibrationApi.Client.Models
                 { "cautions", n => { Cautions = n.GetCollectionOfObjectValues<global::CalibrationApi.Client.Models.CautionAnswer>(global::CalibrationApi.Client.Models.CautionAnswer.CreateFromDiscriminatorValue)?.AsList(); } },
                 { "engineVersion", n => { EngineVersion = n.GetStringValue(); } },
                 { "headline", n => { Headline = n.GetStringValue(); } },
+                { "inTheWay", n => { InTheWay = n.GetCollectionOfObjectValues<global::CalibrationApi.Client.Models.ObstacleOfPlan>(global::CalibrationApi.Client.Models.ObstacleOfPlan.CreateFromDiscriminatorValue)?.AsList(); } },
                 { "meters", n => { Meters = n.GetCollectionOfObjectValues<global::CalibrationApi.Client.Models.MeterSetUpAnswer>(global::CalibrationApi.Client.Models.MeterSetUpAnswer.CreateFromDiscriminatorValue)?.AsList(); } },
                 { "nothingInTheWay", n => { NothingInTheWay = n.GetBoolValue(); } },
                 { "nutrients", n => { Nutrients = n.GetObjectValue<global::CalibrationApi.Client.Models.ProductRateAnswer>(global::CalibrationApi.Client.Models.ProductRateAnswer.CreateFromDiscriminatorValue); } },
@@ -118,6 +127,7 @@ namespace CalibrationApi.Client.Models
             writer.WriteCollectionOfObjectValues<global::CalibrationApi.Client.Models.CautionAnswer>("cautions", Cautions);
             writer.WriteStringValue("engineVersion", EngineVersion);
             writer.WriteStringValue("headline", Headline);
+            writer.WriteCollectionOfObjectValues<global::CalibrationApi.Client.Models.ObstacleOfPlan>("inTheWay", InTheWay);
             writer.WriteCollectionOfObjectValues<global::CalibrationApi.Client.Models.MeterSetUpAnswer>("meters", Meters);
             writer.WriteBoolValue("nothingInTheWay", NothingInTheWay);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.ProductRateAnswer>("nutrients", Nutrients);

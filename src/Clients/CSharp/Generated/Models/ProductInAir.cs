@@ -21,7 +21,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.AirFlowLimits AirFlowLimits { get; set; }
 #endif
-        /// <summary>Width that its meter covers; that of the question when left out. No default. Range: above 0 and up to 200 m.</summary>
+        /// <summary>Width that its meter covers; that of the question when left out. No default. Range: 0.01 to 200 m.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.LengthQuantity? CoveredWidth { get; set; }

@@ -36,10 +36,10 @@ namespace CalibrationApi.Client.Models
         /// <summary>Pure seeds per area.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
-        public global::CalibrationApi.Client.Models.CountPerAreaQuantity? Seeds { get; set; }
+        public global::CalibrationApi.Client.Models.CountPerAreaQuantity? SeedsPerArea { get; set; }
 #nullable restore
 #else
-        public global::CalibrationApi.Client.Models.CountPerAreaQuantity Seeds { get; set; }
+        public global::CalibrationApi.Client.Models.CountPerAreaQuantity SeedsPerArea { get; set; }
 #endif
         /// <summary>The stand that is reached with the wanted probability.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
@@ -77,7 +77,7 @@ namespace CalibrationApi.Client.Models
                 { "expectedStand", n => { ExpectedStand = n.GetObjectValue<global::CalibrationApi.Client.Models.CountPerAreaQuantity>(global::CalibrationApi.Client.Models.CountPerAreaQuantity.CreateFromDiscriminatorValue); } },
                 { "probabilityReached", n => { ProbabilityReached = n.GetDoubleValue(); } },
                 { "rate", n => { Rate = n.GetObjectValue<global::CalibrationApi.Client.Models.MassPerAreaQuantity>(global::CalibrationApi.Client.Models.MassPerAreaQuantity.CreateFromDiscriminatorValue); } },
-                { "seeds", n => { Seeds = n.GetObjectValue<global::CalibrationApi.Client.Models.CountPerAreaQuantity>(global::CalibrationApi.Client.Models.CountPerAreaQuantity.CreateFromDiscriminatorValue); } },
+                { "seedsPerArea", n => { SeedsPerArea = n.GetObjectValue<global::CalibrationApi.Client.Models.CountPerAreaQuantity>(global::CalibrationApi.Client.Models.CountPerAreaQuantity.CreateFromDiscriminatorValue); } },
                 { "standReached", n => { StandReached = n.GetObjectValue<global::CalibrationApi.Client.Models.CountPerAreaQuantity>(global::CalibrationApi.Client.Models.CountPerAreaQuantity.CreateFromDiscriminatorValue); } },
             };
         }
@@ -91,7 +91,7 @@ namespace CalibrationApi.Client.Models
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.CountPerAreaQuantity>("expectedStand", ExpectedStand);
             writer.WriteDoubleValue("probabilityReached", ProbabilityReached);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.MassPerAreaQuantity>("rate", Rate);
-            writer.WriteObjectValue<global::CalibrationApi.Client.Models.CountPerAreaQuantity>("seeds", Seeds);
+            writer.WriteObjectValue<global::CalibrationApi.Client.Models.CountPerAreaQuantity>("seedsPerArea", SeedsPerArea);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.CountPerAreaQuantity>("standReached", StandReached);
             writer.WriteAdditionalData(AdditionalData);
         }

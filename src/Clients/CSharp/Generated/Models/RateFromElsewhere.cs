@@ -13,7 +13,7 @@ namespace CalibrationApi.Client.Models
     [global::System.CodeDom.Compiler.GeneratedCode("Kiota", "1.0.0")]
     public partial class RateFromElsewhere : IParsable
     {
-        /// <summary>How it was made, where known: `divide-by-ten` is the trade&apos;s shortcut for lb/ac (plants per square foot times grams per thousand over survival over 10), `exact-units` has no such shortcut in it.</summary>
+        /// <summary>How it was made, where known: `divide-by-ten` is the trade&apos;s shortcut for lb/ac (plants per square foot times grams per thousand over survival over 10), `exact-units` has no such shortcut in it. Left out, a rate in lb/ac is judged by how far it is off.</summary>
         public global::CalibrationApi.Client.Models.RateFromElsewhere_madeBy? MadeBy { get; set; }
         /// <summary>The unit, written exactly as in `GET /v1/units`.</summary>
         public global::CalibrationApi.Client.Models.RateFromElsewhere_unit? Unit { get; set; }

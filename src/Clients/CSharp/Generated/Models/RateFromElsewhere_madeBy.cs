@@ -3,7 +3,7 @@ using System.Runtime.Serialization;
 using System;
 namespace CalibrationApi.Client.Models
 {
-    /// <summary>How it was made, where known: `divide-by-ten` is the trade&apos;s shortcut for lb/ac (plants per square foot times grams per thousand over survival over 10), `exact-units` has no such shortcut in it.</summary>
+    /// <summary>How it was made, where known: `divide-by-ten` is the trade&apos;s shortcut for lb/ac (plants per square foot times grams per thousand over survival over 10), `exact-units` has no such shortcut in it. Left out, a rate in lb/ac is judged by how far it is off.</summary>
     [global::System.CodeDom.Compiler.GeneratedCode("Kiota", "1.0.0")]
     public enum RateFromElsewhere_madeBy
     {

@@ -23,7 +23,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.RatioQuantity Relative { get; set; }
 #endif
-        /// <summary>Where it comes from: `share-of-seeds` (emergence or survival), `germination`, `kernel-mass` or `metering`.</summary>
+        /// <summary>Where it comes from: `share-of-seeds` (emergence or survival), `germination-test`, `kernel-mass` or `metering`.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public string? Source { get; set; }

@@ -15,6 +15,14 @@ namespace CalibrationApi.Client.Models
     {
         /// <summary>The crop.</summary>
         public global::CalibrationApi.Client.Models.SeedRowOfPlan_crop? Crop { get; set; }
+        /// <summary>Limits from your own guidance, for this very crop, soil, moisture and opener. They are judged beside the published ones.</summary>
+#if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
+#nullable enable
+        public List<global::CalibrationApi.Client.Models.LocalLimitWithSeed>? LocalLimits { get; set; }
+#nullable restore
+#else
+        public List<global::CalibrationApi.Client.Models.LocalLimitWithSeed> LocalLimits { get; set; }
+#endif
         /// <summary>Moisture of the seedbed; in doubt `dry`.</summary>
         public global::CalibrationApi.Client.Models.SeedRowOfPlan_moisture? Moisture { get; set; }
         /// <summary>Where the field lies; without it limits of all regions are shown.</summary>
@@ -40,6 +48,7 @@ namespace CalibrationApi.Client.Models
             return new Dictionary<string, Action<IParseNode>>
             {
                 { "crop", n => { Crop = n.GetEnumValue<global::CalibrationApi.Client.Models.SeedRowOfPlan_crop>(); } },
+                { "localLimits", n => { LocalLimits = n.GetCollectionOfObjectValues<global::CalibrationApi.Client.Models.LocalLimitWithSeed>(global::CalibrationApi.Client.Models.LocalLimitWithSeed.CreateFromDiscriminatorValue)?.AsList(); } },
                 { "moisture", n => { Moisture = n.GetEnumValue<global::CalibrationApi.Client.Models.SeedRowOfPlan_moisture>(); } },
                 { "region", n => { Region = n.GetEnumValue<global::CalibrationApi.Client.Models.SeedRowOfPlan_region>(); } },
                 { "soil", n => { Soil = n.GetEnumValue<global::CalibrationApi.Client.Models.SeedRowOfPlan_soil>(); } },
@@ -53,6 +62,7 @@ namespace CalibrationApi.Client.Models
         {
             if(ReferenceEquals(writer, null)) throw new ArgumentNullException(nameof(writer));
             writer.WriteEnumValue<global::CalibrationApi.Client.Models.SeedRowOfPlan_crop>("crop", Crop);
+            writer.WriteCollectionOfObjectValues<global::CalibrationApi.Client.Models.LocalLimitWithSeed>("localLimits", LocalLimits);
             writer.WriteEnumValue<global::CalibrationApi.Client.Models.SeedRowOfPlan_moisture>("moisture", Moisture);
             writer.WriteEnumValue<global::CalibrationApi.Client.Models.SeedRowOfPlan_region>("region", Region);
             writer.WriteEnumValue<global::CalibrationApi.Client.Models.SeedRowOfPlan_soil>("soil", Soil);

@@ -73,7 +73,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.Price Price { get; set; }
 #endif
-        /// <summary>Share of the mass that is pure seed. Default 100 %: nothing but seed; judgement, no published source; the seed tag says it. Range: above 0 and up to 100 %.</summary>
+        /// <summary>Share of the mass that is pure seed. Default 100 %: not stated, so all of the mass is taken as pure seed; judgement, no published source; the seed tag says it. Range: above 0 and up to 100 %.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.RatioQuantity? Purity { get; set; }

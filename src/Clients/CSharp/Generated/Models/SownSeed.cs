@@ -21,15 +21,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.RatioQuantity Germination { get; set; }
 #endif
-        /// <summary>Thousand-kernel mass of the seed as sown; goes with rate. No default. Range: above 0 and up to 5000 g/1000.</summary>
-#if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
-#nullable enable
-        public global::CalibrationApi.Client.Models.MassPerThousandQuantity? KernelMass { get; set; }
-#nullable restore
-#else
-        public global::CalibrationApi.Client.Models.MassPerThousandQuantity KernelMass { get; set; }
-#endif
-        /// <summary>Share of the mass that is pure seed; goes with rate. Default 100 %: not stated, so all of the mass is taken as pure seed; judgement. Range: above 0 and up to 100 %.</summary>
+        /// <summary>Share of the mass that is pure seed; goes with rate. Default 100 %: not stated, so all of the mass is taken as pure seed; judgement, no published source; the seed tag says it. Range: above 0 and up to 100 %.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.RatioQuantity? Purity { get; set; }
@@ -45,13 +37,21 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.MassPerAreaQuantity Rate { get; set; }
 #endif
-        /// <summary>Pure seeds sown per area. Give this, or rate with kernelMass. No default. Range: above 0 and up to 100000 /m2.</summary>
+        /// <summary>Pure seeds sown per area. Give this, or rate with thousandKernelMass. No default. Range: above 0 and up to 100000 /m2.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
-        public global::CalibrationApi.Client.Models.CountPerAreaQuantity? Seeds { get; set; }
+        public global::CalibrationApi.Client.Models.CountPerAreaQuantity? SeedsPerArea { get; set; }
 #nullable restore
 #else
-        public global::CalibrationApi.Client.Models.CountPerAreaQuantity Seeds { get; set; }
+        public global::CalibrationApi.Client.Models.CountPerAreaQuantity SeedsPerArea { get; set; }
+#endif
+        /// <summary>Thousand-kernel mass of the seed as sown; goes with rate. No default. Range: above 0 and up to 5000 g/1000.</summary>
+#if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
+#nullable enable
+        public global::CalibrationApi.Client.Models.MassPerThousandQuantity? ThousandKernelMass { get; set; }
+#nullable restore
+#else
+        public global::CalibrationApi.Client.Models.MassPerThousandQuantity ThousandKernelMass { get; set; }
 #endif
         /// <summary>Relative standard uncertainty of the seeds that were put down. Default 2.887 %: published acceptance limit of 5 % of the rate (Field and Solie 2007), taken as rectangular. Range: 0 to 50 %.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
@@ -80,10 +80,10 @@ namespace CalibrationApi.Client.Models
             return new Dictionary<string, Action<IParseNode>>
             {
                 { "germination", n => { Germination = n.GetObjectValue<global::CalibrationApi.Client.Models.RatioQuantity>(global::CalibrationApi.Client.Models.RatioQuantity.CreateFromDiscriminatorValue); } },
-                { "kernelMass", n => { KernelMass = n.GetObjectValue<global::CalibrationApi.Client.Models.MassPerThousandQuantity>(global::CalibrationApi.Client.Models.MassPerThousandQuantity.CreateFromDiscriminatorValue); } },
                 { "purity", n => { Purity = n.GetObjectValue<global::CalibrationApi.Client.Models.RatioQuantity>(global::CalibrationApi.Client.Models.RatioQuantity.CreateFromDiscriminatorValue); } },
                 { "rate", n => { Rate = n.GetObjectValue<global::CalibrationApi.Client.Models.MassPerAreaQuantity>(global::CalibrationApi.Client.Models.MassPerAreaQuantity.CreateFromDiscriminatorValue); } },
-                { "seeds", n => { Seeds = n.GetObjectValue<global::CalibrationApi.Client.Models.CountPerAreaQuantity>(global::CalibrationApi.Client.Models.CountPerAreaQuantity.CreateFromDiscriminatorValue); } },
+                { "seedsPerArea", n => { SeedsPerArea = n.GetObjectValue<global::CalibrationApi.Client.Models.CountPerAreaQuantity>(global::CalibrationApi.Client.Models.CountPerAreaQuantity.CreateFromDiscriminatorValue); } },
+                { "thousandKernelMass", n => { ThousandKernelMass = n.GetObjectValue<global::CalibrationApi.Client.Models.MassPerThousandQuantity>(global::CalibrationApi.Client.Models.MassPerThousandQuantity.CreateFromDiscriminatorValue); } },
                 { "uncertainty", n => { Uncertainty = n.GetObjectValue<global::CalibrationApi.Client.Models.RatioQuantity>(global::CalibrationApi.Client.Models.RatioQuantity.CreateFromDiscriminatorValue); } },
             };
         }
@@ -95,10 +95,10 @@ namespace CalibrationApi.Client.Models
         {
             if(ReferenceEquals(writer, null)) throw new ArgumentNullException(nameof(writer));
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.RatioQuantity>("germination", Germination);
-            writer.WriteObjectValue<global::CalibrationApi.Client.Models.MassPerThousandQuantity>("kernelMass", KernelMass);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.RatioQuantity>("purity", Purity);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.MassPerAreaQuantity>("rate", Rate);
-            writer.WriteObjectValue<global::CalibrationApi.Client.Models.CountPerAreaQuantity>("seeds", Seeds);
+            writer.WriteObjectValue<global::CalibrationApi.Client.Models.CountPerAreaQuantity>("seedsPerArea", SeedsPerArea);
+            writer.WriteObjectValue<global::CalibrationApi.Client.Models.MassPerThousandQuantity>("thousandKernelMass", ThousandKernelMass);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.RatioQuantity>("uncertainty", Uncertainty);
         }
     }

@@ -39,7 +39,7 @@ namespace CalibrationApi.Client.Models
 #else
         public List<global::CalibrationApi.Client.Models.CountAnswer> Counts { get; set; }
 #endif
-        /// <summary>Number of counts like these that the wanted precision takes; absent when no practical number does.</summary>
+        /// <summary>Number of counts like these that the wanted precision takes; absent for one count, which does not show how counts scatter, and when no practical number does.</summary>
         public int? CountsNeeded { get; set; }
         /// <summary>Stand over target less 1; absent without a target.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER

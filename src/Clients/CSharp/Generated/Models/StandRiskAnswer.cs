@@ -84,10 +84,10 @@ namespace CalibrationApi.Client.Models
         /// <summary>What makes the stand uncertain before it is sown: relative standard deviations.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
-        public List<global::CalibrationApi.Client.Models.RiskPart>? RiskParts { get; set; }
+        public List<global::CalibrationApi.Client.Models.RiskPart>? UncertaintyParts { get; set; }
 #nullable restore
 #else
-        public List<global::CalibrationApi.Client.Models.RiskPart> RiskParts { get; set; }
+        public List<global::CalibrationApi.Client.Models.RiskPart> UncertaintyParts { get; set; }
 #endif
         /// <summary>
         /// Instantiates a new <see cref="global::CalibrationApi.Client.Models.StandRiskAnswer"/> and sets the default values.
@@ -123,7 +123,7 @@ namespace CalibrationApi.Client.Models
                 { "margin", n => { Margin = n.GetObjectValue<global::CalibrationApi.Client.Models.MarginAnswer>(global::CalibrationApi.Client.Models.MarginAnswer.CreateFromDiscriminatorValue); } },
                 { "needed", n => { Needed = n.GetObjectValue<global::CalibrationApi.Client.Models.RateAnswer>(global::CalibrationApi.Client.Models.RateAnswer.CreateFromDiscriminatorValue); } },
                 { "probability", n => { Probability = n.GetDoubleValue(); } },
-                { "riskParts", n => { RiskParts = n.GetCollectionOfObjectValues<global::CalibrationApi.Client.Models.RiskPart>(global::CalibrationApi.Client.Models.RiskPart.CreateFromDiscriminatorValue)?.AsList(); } },
+                { "uncertaintyParts", n => { UncertaintyParts = n.GetCollectionOfObjectValues<global::CalibrationApi.Client.Models.RiskPart>(global::CalibrationApi.Client.Models.RiskPart.CreateFromDiscriminatorValue)?.AsList(); } },
             };
         }
         /// <summary>
@@ -142,7 +142,7 @@ namespace CalibrationApi.Client.Models
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.MarginAnswer>("margin", Margin);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.RateAnswer>("needed", Needed);
             writer.WriteDoubleValue("probability", Probability);
-            writer.WriteCollectionOfObjectValues<global::CalibrationApi.Client.Models.RiskPart>("riskParts", RiskParts);
+            writer.WriteCollectionOfObjectValues<global::CalibrationApi.Client.Models.RiskPart>("uncertaintyParts", UncertaintyParts);
             writer.WriteAdditionalData(AdditionalData);
         }
     }

@@ -37,14 +37,8 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.RatioQuantity Germination { get; set; }
 #endif
-        /// <summary>Thousand-kernel mass of the seed as sown; gives rates by mass. No default. Range: above 0 and up to 5000 g/1000.</summary>
-#if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
-#nullable enable
-        public global::CalibrationApi.Client.Models.MassPerThousandQuantity? KernelMass { get; set; }
-#nullable restore
-#else
-        public global::CalibrationApi.Client.Models.MassPerThousandQuantity KernelMass { get; set; }
-#endif
+        /// <summary>Seeds that the germination test counted. Default 400 seeds, as the international rules for seed testing count; from memory.</summary>
+        public int? GerminationSeedsTested { get; set; }
         /// <summary>Relative standard uncertainty of the kernel mass. Default 2 %: judgement, no published source: a thousand kernels counted and weighed twice. Range: 0 to 50 %.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
@@ -53,7 +47,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.RatioQuantity KernelMassUncertainty { get; set; }
 #endif
-        /// <summary>The highest rate that may be sown by mass; needs kernelMass. No default. Range: above 0 and up to 100000 kg/ha.</summary>
+        /// <summary>The highest rate that may be sown by mass; needs thousandKernelMass. No default. Range: above 0 and up to 100000 kg/ha.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.MassPerAreaQuantity? MaximumRate { get; set; }
@@ -64,10 +58,10 @@ namespace CalibrationApi.Client.Models
         /// <summary>The highest rate that may be sown, in pure seeds per area. Give this or maximumRate. No default. Range: above 0 and up to 100000 /m2.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
-        public global::CalibrationApi.Client.Models.CountPerAreaQuantity? MaximumSeeds { get; set; }
+        public global::CalibrationApi.Client.Models.CountPerAreaQuantity? MaximumSeedsPerArea { get; set; }
 #nullable restore
 #else
-        public global::CalibrationApi.Client.Models.CountPerAreaQuantity MaximumSeeds { get; set; }
+        public global::CalibrationApi.Client.Models.CountPerAreaQuantity MaximumSeedsPerArea { get; set; }
 #endif
         /// <summary>Relative standard uncertainty of what the meter puts down. Default 2.887 %: published acceptance limit of 5 % of the rate (Field and Solie 2007), taken as rectangular. Range: 0 to 50 %.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
@@ -85,7 +79,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.CountPerAreaQuantity MinimumStand { get; set; }
 #endif
-        /// <summary>Price of the seed; with kernelMass the answer has what the margin costs.</summary>
+        /// <summary>Price of the seed; with thousandKernelMass the answer has what the margin costs.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.Price? Price { get; set; }
@@ -95,7 +89,7 @@ namespace CalibrationApi.Client.Models
 #endif
         /// <summary>Probability with which it has to be reached. Default 0.9, nine seasons of ten; judgement, no published source.</summary>
         public double? Probability { get; set; }
-        /// <summary>Share of the mass that is pure seed; goes with kernelMass. Default 100 %: not stated, so all of the mass is taken as pure seed; judgement. Range: above 0 and up to 100 %.</summary>
+        /// <summary>Share of the mass that is pure seed; goes with thousandKernelMass. Default 100 %: not stated, so all of the mass is taken as pure seed; judgement, no published source; the seed tag says it. Range: above 0 and up to 100 %.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.RatioQuantity? Purity { get; set; }
@@ -103,7 +97,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.RatioQuantity Purity { get; set; }
 #endif
-        /// <summary>A rate of your own by mass; needs kernelMass. No default. Range: above 0 and up to 100000 kg/ha.</summary>
+        /// <summary>A rate of your own by mass; needs thousandKernelMass. No default. Range: above 0 and up to 100000 kg/ha.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
         public global::CalibrationApi.Client.Models.MassPerAreaQuantity? Rate { get; set; }
@@ -114,13 +108,11 @@ namespace CalibrationApi.Client.Models
         /// <summary>A rate of your own, in pure seeds per area. Give this or rate; the answer has its probability. No default. Range: above 0 and up to 100000 /m2.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
-        public global::CalibrationApi.Client.Models.CountPerAreaQuantity? Seeds { get; set; }
+        public global::CalibrationApi.Client.Models.CountPerAreaQuantity? SeedsPerArea { get; set; }
 #nullable restore
 #else
-        public global::CalibrationApi.Client.Models.CountPerAreaQuantity Seeds { get; set; }
+        public global::CalibrationApi.Client.Models.CountPerAreaQuantity SeedsPerArea { get; set; }
 #endif
-        /// <summary>Seeds that the germination test counted. Default 400 seeds, as the international rules for seed testing count; from memory.</summary>
-        public int? SeedsTested { get; set; }
         /// <summary>Plants per pure seed, germination being part of it. Give this or emergence.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
@@ -128,6 +120,14 @@ namespace CalibrationApi.Client.Models
 #nullable restore
 #else
         public global::CalibrationApi.Client.Models.ShareToCome Survival { get; set; }
+#endif
+        /// <summary>Thousand-kernel mass of the seed as sown; gives rates by mass. No default. Range: above 0 and up to 5000 g/1000.</summary>
+#if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
+#nullable enable
+        public global::CalibrationApi.Client.Models.MassPerThousandQuantity? ThousandKernelMass { get; set; }
+#nullable restore
+#else
+        public global::CalibrationApi.Client.Models.MassPerThousandQuantity ThousandKernelMass { get; set; }
 #endif
         /// <summary>
         /// Creates a new instance of the appropriate class based on discriminator value
@@ -150,19 +150,19 @@ namespace CalibrationApi.Client.Models
                 { "area", n => { Area = n.GetObjectValue<global::CalibrationApi.Client.Models.AreaQuantity>(global::CalibrationApi.Client.Models.AreaQuantity.CreateFromDiscriminatorValue); } },
                 { "emergence", n => { Emergence = n.GetObjectValue<global::CalibrationApi.Client.Models.ShareToCome>(global::CalibrationApi.Client.Models.ShareToCome.CreateFromDiscriminatorValue); } },
                 { "germination", n => { Germination = n.GetObjectValue<global::CalibrationApi.Client.Models.RatioQuantity>(global::CalibrationApi.Client.Models.RatioQuantity.CreateFromDiscriminatorValue); } },
-                { "kernelMass", n => { KernelMass = n.GetObjectValue<global::CalibrationApi.Client.Models.MassPerThousandQuantity>(global::CalibrationApi.Client.Models.MassPerThousandQuantity.CreateFromDiscriminatorValue); } },
+                { "germinationSeedsTested", n => { GerminationSeedsTested = n.GetIntValue(); } },
                 { "kernelMassUncertainty", n => { KernelMassUncertainty = n.GetObjectValue<global::CalibrationApi.Client.Models.RatioQuantity>(global::CalibrationApi.Client.Models.RatioQuantity.CreateFromDiscriminatorValue); } },
                 { "maximumRate", n => { MaximumRate = n.GetObjectValue<global::CalibrationApi.Client.Models.MassPerAreaQuantity>(global::CalibrationApi.Client.Models.MassPerAreaQuantity.CreateFromDiscriminatorValue); } },
-                { "maximumSeeds", n => { MaximumSeeds = n.GetObjectValue<global::CalibrationApi.Client.Models.CountPerAreaQuantity>(global::CalibrationApi.Client.Models.CountPerAreaQuantity.CreateFromDiscriminatorValue); } },
+                { "maximumSeedsPerArea", n => { MaximumSeedsPerArea = n.GetObjectValue<global::CalibrationApi.Client.Models.CountPerAreaQuantity>(global::CalibrationApi.Client.Models.CountPerAreaQuantity.CreateFromDiscriminatorValue); } },
                 { "meteringUncertainty", n => { MeteringUncertainty = n.GetObjectValue<global::CalibrationApi.Client.Models.RatioQuantity>(global::CalibrationApi.Client.Models.RatioQuantity.CreateFromDiscriminatorValue); } },
                 { "minimumStand", n => { MinimumStand = n.GetObjectValue<global::CalibrationApi.Client.Models.CountPerAreaQuantity>(global::CalibrationApi.Client.Models.CountPerAreaQuantity.CreateFromDiscriminatorValue); } },
                 { "price", n => { Price = n.GetObjectValue<global::CalibrationApi.Client.Models.Price>(global::CalibrationApi.Client.Models.Price.CreateFromDiscriminatorValue); } },
                 { "probability", n => { Probability = n.GetDoubleValue(); } },
                 { "purity", n => { Purity = n.GetObjectValue<global::CalibrationApi.Client.Models.RatioQuantity>(global::CalibrationApi.Client.Models.RatioQuantity.CreateFromDiscriminatorValue); } },
                 { "rate", n => { Rate = n.GetObjectValue<global::CalibrationApi.Client.Models.MassPerAreaQuantity>(global::CalibrationApi.Client.Models.MassPerAreaQuantity.CreateFromDiscriminatorValue); } },
-                { "seeds", n => { Seeds = n.GetObjectValue<global::CalibrationApi.Client.Models.CountPerAreaQuantity>(global::CalibrationApi.Client.Models.CountPerAreaQuantity.CreateFromDiscriminatorValue); } },
-                { "seedsTested", n => { SeedsTested = n.GetIntValue(); } },
+                { "seedsPerArea", n => { SeedsPerArea = n.GetObjectValue<global::CalibrationApi.Client.Models.CountPerAreaQuantity>(global::CalibrationApi.Client.Models.CountPerAreaQuantity.CreateFromDiscriminatorValue); } },
                 { "survival", n => { Survival = n.GetObjectValue<global::CalibrationApi.Client.Models.ShareToCome>(global::CalibrationApi.Client.Models.ShareToCome.CreateFromDiscriminatorValue); } },
+                { "thousandKernelMass", n => { ThousandKernelMass = n.GetObjectValue<global::CalibrationApi.Client.Models.MassPerThousandQuantity>(global::CalibrationApi.Client.Models.MassPerThousandQuantity.CreateFromDiscriminatorValue); } },
             };
         }
         /// <summary>
@@ -175,19 +175,19 @@ namespace CalibrationApi.Client.Models
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.AreaQuantity>("area", Area);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.ShareToCome>("emergence", Emergence);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.RatioQuantity>("germination", Germination);
-            writer.WriteObjectValue<global::CalibrationApi.Client.Models.MassPerThousandQuantity>("kernelMass", KernelMass);
+            writer.WriteIntValue("germinationSeedsTested", GerminationSeedsTested);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.RatioQuantity>("kernelMassUncertainty", KernelMassUncertainty);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.MassPerAreaQuantity>("maximumRate", MaximumRate);
-            writer.WriteObjectValue<global::CalibrationApi.Client.Models.CountPerAreaQuantity>("maximumSeeds", MaximumSeeds);
+            writer.WriteObjectValue<global::CalibrationApi.Client.Models.CountPerAreaQuantity>("maximumSeedsPerArea", MaximumSeedsPerArea);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.RatioQuantity>("meteringUncertainty", MeteringUncertainty);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.CountPerAreaQuantity>("minimumStand", MinimumStand);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.Price>("price", Price);
             writer.WriteDoubleValue("probability", Probability);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.RatioQuantity>("purity", Purity);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.MassPerAreaQuantity>("rate", Rate);
-            writer.WriteObjectValue<global::CalibrationApi.Client.Models.CountPerAreaQuantity>("seeds", Seeds);
-            writer.WriteIntValue("seedsTested", SeedsTested);
+            writer.WriteObjectValue<global::CalibrationApi.Client.Models.CountPerAreaQuantity>("seedsPerArea", SeedsPerArea);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.ShareToCome>("survival", Survival);
+            writer.WriteObjectValue<global::CalibrationApi.Client.Models.MassPerThousandQuantity>("thousandKernelMass", ThousandKernelMass);
         }
     }
 }

@@ -23,7 +23,7 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.RatioQuantity Difference { get; set; }
 #endif
-        /// <summary>It comes from dividing by 10, as you said or as the difference of 4.13 % shows.</summary>
+        /// <summary>It comes from dividing by 10: you said so, or it is in lb/ac, nobody said how it was made, and it is 4.13 % high.</summary>
         public bool? FromDivideByTen { get; set; }
         /// <summary>Plants that it brings up; absent when the establishment is unknown.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER

@@ -21,13 +21,15 @@ class DistanceEffectAnswer(AdditionalDataHolder, Parsable):
 
     # The rate that is really applied; absent without a target rate.
     applied_rate: Optional[MassPerAreaQuantity] = None
+    # Area counted over area covered: the product of the two. Without a value in force the distance counts as right.
+    area_counted: Optional[RatioQuantity] = None
     # Money for that product; negative when the crop gets too little.
     cost: Optional[Money] = None
     # Distance counted over distance driven; absent without a value in force.
     distance_counted: Optional[RatioQuantity] = None
     # Product too much over the stated area; negative when too little.
     mass_over_area: Optional[MassQuantity] = None
-    # Rate applied over rate set, less 1, with the interval of the runs: positive when the field gets too much. The machine's count of the area is off by as much.
+    # Rate applied over rate set, less 1, with the interval of the runs: positive when the field gets too much.
     rate_change: Optional[MeasuredRatio] = None
     # Width in the controller over width covered anew; absent without a width.
     width_counted: Optional[RatioQuantity] = None
@@ -62,6 +64,7 @@ class DistanceEffectAnswer(AdditionalDataHolder, Parsable):
 
         fields: dict[str, Callable[[Any], None]] = {
             "appliedRate": lambda n : setattr(self, 'applied_rate', n.get_object_value(MassPerAreaQuantity)),
+            "areaCounted": lambda n : setattr(self, 'area_counted', n.get_object_value(RatioQuantity)),
             "cost": lambda n : setattr(self, 'cost', n.get_object_value(Money)),
             "distanceCounted": lambda n : setattr(self, 'distance_counted', n.get_object_value(RatioQuantity)),
             "massOverArea": lambda n : setattr(self, 'mass_over_area', n.get_object_value(MassQuantity)),
@@ -79,6 +82,7 @@ class DistanceEffectAnswer(AdditionalDataHolder, Parsable):
         if writer is None:
             raise TypeError("writer cannot be null.")
         writer.write_object_value("appliedRate", self.applied_rate)
+        writer.write_object_value("areaCounted", self.area_counted)
         writer.write_object_value("cost", self.cost)
         writer.write_object_value("distanceCounted", self.distance_counted)
         writer.write_object_value("massOverArea", self.mass_over_area)

@@ -6,6 +6,7 @@ from typing import Any, Optional, TYPE_CHECKING, Union
 
 if TYPE_CHECKING:
     from .area_quantity import AreaQuantity
+    from .distance_sensor_request_meter_drive import DistanceSensorRequest_meterDrive
     from .entry_of_sensor import EntryOfSensor
     from .length_quantity import LengthQuantity
     from .mass_per_area_quantity import MassPerAreaQuantity
@@ -28,6 +29,8 @@ class DistanceSensorRequest(Parsable):
     controller_entry: Optional[EntryOfSensor] = None
     # Smallest step to which a distance between two marks is known: how closely the machine is lined up with each of them. Default 0.1 m: the machine is lined up with each mark to 5 cm either way; judgement, no published source. Range: 0 to 10 m.
     distance_resolution: Optional[LengthQuantity] = None
+    # What turns the meters: `rate-controlled`, a drive that a controller sets by this sensor, or `ground-driven`, a wheel on the ground, so that a wrong value spoils the count of distance and area but not the rate. Default rate-controlled: common practice.
+    meter_drive: Optional[DistanceSensorRequest_meterDrive] = None
     # Price of the product; gives the cost of wrong numbers.
     price: Optional[Price] = None
     # Sensor pulses in one turn of the wheel. With it, pulses and the rolling circumference follow from one another. No default. Range: above 0 and up to 1000000 pulses/rev.
@@ -74,6 +77,7 @@ class DistanceSensorRequest(Parsable):
         Returns: dict[str, Callable[[ParseNode], None]]
         """
         from .area_quantity import AreaQuantity
+        from .distance_sensor_request_meter_drive import DistanceSensorRequest_meterDrive
         from .entry_of_sensor import EntryOfSensor
         from .length_quantity import LengthQuantity
         from .mass_per_area_quantity import MassPerAreaQuantity
@@ -86,6 +90,7 @@ class DistanceSensorRequest(Parsable):
         from .width_of_machine import WidthOfMachine
 
         from .area_quantity import AreaQuantity
+        from .distance_sensor_request_meter_drive import DistanceSensorRequest_meterDrive
         from .entry_of_sensor import EntryOfSensor
         from .length_quantity import LengthQuantity
         from .mass_per_area_quantity import MassPerAreaQuantity
@@ -101,6 +106,7 @@ class DistanceSensorRequest(Parsable):
             "area": lambda n : setattr(self, 'area', n.get_object_value(AreaQuantity)),
             "controllerEntry": lambda n : setattr(self, 'controller_entry', n.get_object_value(EntryOfSensor)),
             "distanceResolution": lambda n : setattr(self, 'distance_resolution', n.get_object_value(LengthQuantity)),
+            "meterDrive": lambda n : setattr(self, 'meter_drive', n.get_enum_value(DistanceSensorRequest_meterDrive)),
             "price": lambda n : setattr(self, 'price', n.get_object_value(Price)),
             "pulsesPerTurn": lambda n : setattr(self, 'pulses_per_turn', n.get_object_value(PulsesPerRevolutionQuantity)),
             "referenceRuns": lambda n : setattr(self, 'reference_runs', n.get_collection_of_object_values(RunOfSensor)),
@@ -129,6 +135,7 @@ class DistanceSensorRequest(Parsable):
         writer.write_object_value("area", self.area)
         writer.write_object_value("controllerEntry", self.controller_entry)
         writer.write_object_value("distanceResolution", self.distance_resolution)
+        writer.write_enum_value("meterDrive", self.meter_drive)
         writer.write_object_value("price", self.price)
         writer.write_object_value("pulsesPerTurn", self.pulses_per_turn)
         writer.write_collection_of_object_values("referenceRuns", self.reference_runs)

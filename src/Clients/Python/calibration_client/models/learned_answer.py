@@ -25,7 +25,7 @@ class LearnedAnswer(AdditionalDataHolder, Parsable):
     standard_deviation: Optional[RatioQuantity] = None
     # Upper end of its interval.
     upper: Optional[RatioQuantity] = None
-    # How much of it the counts carried; the prior carried the rest.
+    # How much of it the counts carried, as seeds looked at; the prior carried the rest.
     weight_of_counts: Optional[RatioQuantity] = None
     
     @staticmethod

@@ -20,11 +20,11 @@ class LotOfChange(Parsable):
     germination: Optional[RatioQuantity] = None
     # What the owner calls it.
     name: Optional[str] = None
-    # Share of the mass that is pure seed. Default 100 %: nothing but seed; judgement, no published source; the seed tag says it. Range: above 0 and up to 100 %.
+    # Share of the mass that is pure seed. Default 100 %: not stated, so all of the mass is taken as pure seed; judgement, no published source; the seed tag says it. Range: above 0 and up to 100 %.
     purity: Optional[RatioQuantity] = None
     # Mass of a thousand kernels as sown, treatment included. No default. Range: above 0 and up to 5000 g/1000.
     thousand_kernel_mass: Optional[MassPerThousandQuantity] = None
-    # Treatment in the owner's words; none when absent. Two lots have the same treatment when the words are the same.
+    # Treatment in the owner's words; leave it out for untreated seed. Two lots have the same treatment when the words are the same, or both have none.
     treatment: Optional[str] = None
     
     @staticmethod

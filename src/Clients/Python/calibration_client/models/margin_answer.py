@@ -26,7 +26,7 @@ class MarginAnswer(AdditionalDataHolder, Parsable):
     # The margin over the rate at the mean.
     relative: Optional[RatioQuantity] = None
     # Extra seeds per area.
-    seeds: Optional[CountPerAreaQuantity] = None
+    seeds_per_area: Optional[CountPerAreaQuantity] = None
     # What the extra seed costs on the whole area; absent without it.
     total_cost: Optional[Money] = None
     
@@ -62,7 +62,7 @@ class MarginAnswer(AdditionalDataHolder, Parsable):
             "cost": lambda n : setattr(self, 'cost', n.get_object_value(CostPerUnit)),
             "rate": lambda n : setattr(self, 'rate', n.get_object_value(MassPerAreaQuantity)),
             "relative": lambda n : setattr(self, 'relative', n.get_object_value(RatioQuantity)),
-            "seeds": lambda n : setattr(self, 'seeds', n.get_object_value(CountPerAreaQuantity)),
+            "seedsPerArea": lambda n : setattr(self, 'seeds_per_area', n.get_object_value(CountPerAreaQuantity)),
             "totalCost": lambda n : setattr(self, 'total_cost', n.get_object_value(Money)),
         }
         return fields
@@ -78,7 +78,7 @@ class MarginAnswer(AdditionalDataHolder, Parsable):
         writer.write_object_value("cost", self.cost)
         writer.write_object_value("rate", self.rate)
         writer.write_object_value("relative", self.relative)
-        writer.write_object_value("seeds", self.seeds)
+        writer.write_object_value("seedsPerArea", self.seeds_per_area)
         writer.write_object_value("totalCost", self.total_cost)
         writer.write_additional_data_value(self.additional_data)
     

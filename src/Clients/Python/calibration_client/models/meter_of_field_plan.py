@@ -30,7 +30,7 @@ class MeterOfFieldPlan(Parsable):
     start_value: Optional[ReferenceOfTest] = None
     # Target rate; for a variable rate, the one to be tested at. Leave it out where the rate follows from stand, or from the nutrients of the plan. No default. Range: above 0 and up to 100000 kg/ha.
     target_rate: Optional[MassPerAreaQuantity] = None
-    # The product is laid in the seed row, with the seed. Default false.
+    # The product is laid in the seed row, with the seed; needs the seedRow of the plan. Default false.
     with_seed: Optional[bool] = None
     
     @staticmethod

@@ -25,9 +25,9 @@ class MeterSetUpAnswer(AdditionalDataHolder, Parsable):
     lot: Optional[str] = None
     # Position of the meter.
     meter: Optional[str] = None
-    # Meter speeds, windows and the best element; absent without a rate or a mass per revolution.
+    # Meter speeds, windows and the best element; absent without a rate or a mass per revolution, and at a rate of zero.
     meter_speed: Optional[MeterSpeedAnswer] = None
-    # What it means that the lot is another one than when the value in force was adopted; absent when it is the same.
+    # What it means that the lot is another one than when the value in force was adopted; absent when it is the same, when one of the two is not known, and at a rate of zero.
     new_lot: Optional[NewLotAnswer] = None
     # Name of the product.
     product: Optional[str] = None

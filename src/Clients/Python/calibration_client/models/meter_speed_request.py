@@ -23,7 +23,7 @@ class MeterSpeedRequest(Parsable):
     """
     # Area to be worked; gives the time in the field. No default. Range: above 0 and up to 1000000 ha.
     area: Optional[AreaQuantity] = None
-    # Width that the meter covers. Range: above 0 and up to 200 m.
+    # Width that the meter covers. Range: 0.01 to 200 m.
     covered_width: Optional[LengthQuantity] = None
     # The metering elements that the machine has for this meter.
     elements: Optional[list[ElementOfMeter]] = None
@@ -31,7 +31,7 @@ class MeterSpeedRequest(Parsable):
     fan: Optional[FanOfMachine] = None
     # Share of the time spent working at that width and speed. Default 70 %: from memory: ASAE D497 lists grain drills at 55 to 80 %, typically 70 %. Range: 1 to 100 %.
     field_efficiency: Optional[RatioQuantity] = None
-    # Ground speeds: one, or the slowest and the fastest of the field. Range: above 0 and up to 100 km/h.
+    # Ground speeds: one, or the slowest and the fastest of the field. Range: 0.01 to 100 km/h.
     ground_speeds: Optional[list[SpeedQuantity]] = None
     # Rates to be put down: one, or those of all zones of a variable-rate field. Zero means off and is allowed beside others. Range: 0 to 100000 kg/ha.
     rates: Optional[list[MassPerAreaQuantity]] = None
@@ -41,7 +41,7 @@ class MeterSpeedRequest(Parsable):
     stops: Optional[StopsInField] = None
     # Time in the field on one day; gives the area of a day. No default. Range: above 0 and up to 24 h.
     time_per_day: Optional[TimeQuantity] = None
-    # Width that the machine works, for the area per hour. Default the covered width: judgement, no overlap between passes. Range: above 0 and up to 200 m.
+    # Width that the machine works, for the area per hour. Default the covered width: judgement, no overlap between passes. Range: 0.01 to 200 m.
     working_width: Optional[LengthQuantity] = None
     
     @staticmethod

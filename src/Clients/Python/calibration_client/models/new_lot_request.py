@@ -24,7 +24,7 @@ class NewLotRequest(Parsable):
     day_to_day: Optional[RatioQuantity] = None
     # Field emergence: plants per seed that can germinate. With the germination of the new lot it gives plants. No default. Range: above 0 and up to 100 %.
     emergence: Optional[RatioQuantity] = None
-    # How far the fill of the element changes from lot to lot beyond density, as the scale of a t distribution. Default 4 %: kernels of another lot fill the element otherwise even at the same density; judgement, 3 degrees of freedom, no published source. Range: above 0 and up to 50 %.
+    # How far the fill of the element changes from lot to lot beyond density, as the scale of a t distribution. Default 4 %: another lot fills the element differently even at the same density; judgement, 3 degrees of freedom, no published source. Range: above 0 and up to 50 %.
     fill_change_of_lot: Optional[RatioQuantity] = None
     # The same with another treatment. Default 4 %: a coating changes friction; judgement, 3 degrees of freedom, no published source. Range: above 0 and up to 50 %.
     fill_change_of_treatment: Optional[RatioQuantity] = None
@@ -42,7 +42,7 @@ class NewLotRequest(Parsable):
     seeds_per_area: Optional[CountPerAreaQuantity] = None
     # Largest acceptable deviation of the value in force from the truth. Default 5 %: published acceptance limit: within 5 % of the target rate (Field and Solie 2007; University of Georgia Extension). Range: 0.1 to 50 %.
     tolerance: Optional[RatioQuantity] = None
-    # How far bulk density changes where it is not known of both lots, as the scale of a t distribution. Default 7 % with a new lot; judgement, 3 degrees of freedom, no published source. Default 4 % with another delivery of the same lot; judgement, 3 degrees of freedom, no published source. Range: above 0 and up to 50 %.
+    # How far bulk density changes where it is not known of both lots, as the scale of a t distribution. Default 7 % with a new lot; judgement, 3 degrees of freedom, no published source. Default 2 % with another delivery of the same lot; judgement, 3 degrees of freedom, no published source. Range: above 0 and up to 50 %.
     unknown_density_change: Optional[RatioQuantity] = None
     # The mass per revolution that the controller uses now. Range: above 0 and up to 1000 kg/rev.
     value_in_force: Optional[ValueOfLotBefore] = None

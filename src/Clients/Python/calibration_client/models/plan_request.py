@@ -52,7 +52,7 @@ class PlanRequest(Parsable):
     retired: Optional[bool] = None
     # Id of the scale that will weigh the catches.
     scale: Optional[str] = None
-    # The seed row of this field; with it, what is placed with the seed is compared with published limits.
+    # The seed row of this field; what is placed with the seed is compared with published limits and your own.
     seed_row: Optional[SeedRowOfPlan] = None
     # Conditions expected while seeding; tests under others get a finding.
     sowing_conditions: Optional[Conditions] = None

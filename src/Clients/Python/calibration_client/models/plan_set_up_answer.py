@@ -7,6 +7,7 @@ from typing import Any, Optional, TYPE_CHECKING, Union
 if TYPE_CHECKING:
     from .caution_answer import CautionAnswer
     from .meter_set_up_answer import MeterSetUpAnswer
+    from .obstacle_of_plan import ObstacleOfPlan
     from .open_point_of_plan import OpenPointOfPlan
     from .product_rate_answer import ProductRateAnswer
     from .seed_row_limit_answer import SeedRowLimitAnswer
@@ -25,15 +26,17 @@ class PlanSetUpAnswer(AdditionalDataHolder, Parsable):
     engine_version: Optional[str] = None
     # The outcome in a few sentences that can be shown as they are.
     headline: Optional[str] = None
+    # What stands against going on, in the order of harm; empty when nothing is. What is not known yet is under open.
+    in_the_way: Optional[list[ObstacleOfPlan]] = None
     # The meters, in the order of the plan.
     meters: Optional[list[MeterSetUpAnswer]] = None
-    # True when every meter has a rate and a mass per revolution, its element serves that rate at the planned ground speeds, what lies with the seed is within published limits, the nutrients are met, no lot asks for a test first, and nothing is open.
+    # True when every meter has a rate and a mass per revolution, its element serves that rate at the planned ground speeds, all that lies with the seed has a limit and is within it, the nutrients are met, no lot asks for a test first, and nothing is open.
     nothing_in_the_way: Optional[bool] = None
-    # How the products supply the nutrients that are wanted; absent when the plan wants none.
+    # How the products supply the nutrients that are wanted; absent when the plan wants none, or a rate or an analysis is open. Where several meters share a product, its line is for all of them together, on the whole field.
     nutrients: Optional[ProductRateAnswer] = None
     # What could not be computed, and what to add.
     open: Optional[list[OpenPointOfPlan]] = None
-    # What lies with the seed against published limits; absent when the plan describes no seed row or nothing is placed with the seed.
+    # What lies with the seed against published limits; absent when nothing is placed with the seed, or something that it needs is open.
     seed_row: Optional[SeedRowLimitAnswer] = None
     
     @staticmethod
@@ -54,12 +57,14 @@ class PlanSetUpAnswer(AdditionalDataHolder, Parsable):
         """
         from .caution_answer import CautionAnswer
         from .meter_set_up_answer import MeterSetUpAnswer
+        from .obstacle_of_plan import ObstacleOfPlan
         from .open_point_of_plan import OpenPointOfPlan
         from .product_rate_answer import ProductRateAnswer
         from .seed_row_limit_answer import SeedRowLimitAnswer
 
         from .caution_answer import CautionAnswer
         from .meter_set_up_answer import MeterSetUpAnswer
+        from .obstacle_of_plan import ObstacleOfPlan
         from .open_point_of_plan import OpenPointOfPlan
         from .product_rate_answer import ProductRateAnswer
         from .seed_row_limit_answer import SeedRowLimitAnswer
@@ -68,6 +73,7 @@ class PlanSetUpAnswer(AdditionalDataHolder, Parsable):
             "cautions": lambda n : setattr(self, 'cautions', n.get_collection_of_object_values(CautionAnswer)),
             "engineVersion": lambda n : setattr(self, 'engine_version', n.get_str_value()),
             "headline": lambda n : setattr(self, 'headline', n.get_str_value()),
+            "inTheWay": lambda n : setattr(self, 'in_the_way', n.get_collection_of_object_values(ObstacleOfPlan)),
             "meters": lambda n : setattr(self, 'meters', n.get_collection_of_object_values(MeterSetUpAnswer)),
             "nothingInTheWay": lambda n : setattr(self, 'nothing_in_the_way', n.get_bool_value()),
             "nutrients": lambda n : setattr(self, 'nutrients', n.get_object_value(ProductRateAnswer)),
@@ -87,6 +93,7 @@ class PlanSetUpAnswer(AdditionalDataHolder, Parsable):
         writer.write_collection_of_object_values("cautions", self.cautions)
         writer.write_str_value("engineVersion", self.engine_version)
         writer.write_str_value("headline", self.headline)
+        writer.write_collection_of_object_values("inTheWay", self.in_the_way)
         writer.write_collection_of_object_values("meters", self.meters)
         writer.write_bool_value("nothingInTheWay", self.nothing_in_the_way)
         writer.write_object_value("nutrients", self.nutrients)

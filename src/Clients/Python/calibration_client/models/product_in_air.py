@@ -17,7 +17,7 @@ class ProductInAir(Parsable):
     """
     # Air flows that this product may have.
     air_flow_limits: Optional[AirFlowLimits] = None
-    # Width that its meter covers; that of the question when left out. No default. Range: above 0 and up to 200 m.
+    # Width that its meter covers; that of the question when left out. No default. Range: 0.01 to 200 m.
     covered_width: Optional[LengthQuantity] = None
     # Fan speeds that this product may have.
     fan_speed_limits: Optional[RotationLimits] = None

@@ -23,7 +23,7 @@ class RateAnswer(AdditionalDataHolder, Parsable):
     # Mass per area; absent without a kernel mass.
     rate: Optional[MassPerAreaQuantity] = None
     # Pure seeds per area.
-    seeds: Optional[CountPerAreaQuantity] = None
+    seeds_per_area: Optional[CountPerAreaQuantity] = None
     # The stand that is reached with the wanted probability.
     stand_reached: Optional[CountPerAreaQuantity] = None
     
@@ -53,7 +53,7 @@ class RateAnswer(AdditionalDataHolder, Parsable):
             "expectedStand": lambda n : setattr(self, 'expected_stand', n.get_object_value(CountPerAreaQuantity)),
             "probabilityReached": lambda n : setattr(self, 'probability_reached', n.get_float_value()),
             "rate": lambda n : setattr(self, 'rate', n.get_object_value(MassPerAreaQuantity)),
-            "seeds": lambda n : setattr(self, 'seeds', n.get_object_value(CountPerAreaQuantity)),
+            "seedsPerArea": lambda n : setattr(self, 'seeds_per_area', n.get_object_value(CountPerAreaQuantity)),
             "standReached": lambda n : setattr(self, 'stand_reached', n.get_object_value(CountPerAreaQuantity)),
         }
         return fields
@@ -69,7 +69,7 @@ class RateAnswer(AdditionalDataHolder, Parsable):
         writer.write_object_value("expectedStand", self.expected_stand)
         writer.write_float_value("probabilityReached", self.probability_reached)
         writer.write_object_value("rate", self.rate)
-        writer.write_object_value("seeds", self.seeds)
+        writer.write_object_value("seedsPerArea", self.seeds_per_area)
         writer.write_object_value("standReached", self.stand_reached)
         writer.write_additional_data_value(self.additional_data)
     

@@ -13,7 +13,7 @@ class RateFromElsewhere(Parsable):
     """
     A rate from a table, a label or a sum on paper.
     """
-    # How it was made, where known: `divide-by-ten` is the trade's shortcut for lb/ac (plants per square foot times grams per thousand over survival over 10), `exact-units` has no such shortcut in it.
+    # How it was made, where known: `divide-by-ten` is the trade's shortcut for lb/ac (plants per square foot times grams per thousand over survival over 10), `exact-units` has no such shortcut in it. Left out, a rate in lb/ac is judged by how far it is off.
     made_by: Optional[RateFromElsewhere_madeBy] = None
     # The unit, written exactly as in `GET /v1/units`.
     unit: Optional[RateFromElsewhere_unit] = None

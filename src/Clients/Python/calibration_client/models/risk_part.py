@@ -17,7 +17,7 @@ class RiskPart(AdditionalDataHolder, Parsable):
 
     # Standard deviation, relative.
     relative: Optional[RatioQuantity] = None
-    # Where it comes from: `share-of-seeds` (emergence or survival), `germination`, `kernel-mass` or `metering`.
+    # Where it comes from: `share-of-seeds` (emergence or survival), `germination-test`, `kernel-mass` or `metering`.
     source: Optional[str] = None
     
     @staticmethod

@@ -5,6 +5,7 @@ from kiota_abstractions.serialization import Parsable, ParseNode, SerializationW
 from typing import Any, Optional, TYPE_CHECKING, Union
 
 if TYPE_CHECKING:
+    from .local_limit_with_seed import LocalLimitWithSeed
     from .seed_row_of_plan_crop import SeedRowOfPlan_crop
     from .seed_row_of_plan_moisture import SeedRowOfPlan_moisture
     from .seed_row_of_plan_region import SeedRowOfPlan_region
@@ -17,6 +18,8 @@ class SeedRowOfPlan(Parsable):
     """
     # The crop.
     crop: Optional[SeedRowOfPlan_crop] = None
+    # Limits from your own guidance, for this very crop, soil, moisture and opener. They are judged beside the published ones.
+    local_limits: Optional[list[LocalLimitWithSeed]] = None
     # Moisture of the seedbed; in doubt `dry`.
     moisture: Optional[SeedRowOfPlan_moisture] = None
     # Where the field lies; without it limits of all regions are shown.
@@ -40,11 +43,13 @@ class SeedRowOfPlan(Parsable):
         The deserialization information for the current model
         Returns: dict[str, Callable[[ParseNode], None]]
         """
+        from .local_limit_with_seed import LocalLimitWithSeed
         from .seed_row_of_plan_crop import SeedRowOfPlan_crop
         from .seed_row_of_plan_moisture import SeedRowOfPlan_moisture
         from .seed_row_of_plan_region import SeedRowOfPlan_region
         from .seed_row_of_plan_soil import SeedRowOfPlan_soil
 
+        from .local_limit_with_seed import LocalLimitWithSeed
         from .seed_row_of_plan_crop import SeedRowOfPlan_crop
         from .seed_row_of_plan_moisture import SeedRowOfPlan_moisture
         from .seed_row_of_plan_region import SeedRowOfPlan_region
@@ -52,6 +57,7 @@ class SeedRowOfPlan(Parsable):
 
         fields: dict[str, Callable[[Any], None]] = {
             "crop": lambda n : setattr(self, 'crop', n.get_enum_value(SeedRowOfPlan_crop)),
+            "localLimits": lambda n : setattr(self, 'local_limits', n.get_collection_of_object_values(LocalLimitWithSeed)),
             "moisture": lambda n : setattr(self, 'moisture', n.get_enum_value(SeedRowOfPlan_moisture)),
             "region": lambda n : setattr(self, 'region', n.get_enum_value(SeedRowOfPlan_region)),
             "soil": lambda n : setattr(self, 'soil', n.get_enum_value(SeedRowOfPlan_soil)),
@@ -67,6 +73,7 @@ class SeedRowOfPlan(Parsable):
         if writer is None:
             raise TypeError("writer cannot be null.")
         writer.write_enum_value("crop", self.crop)
+        writer.write_collection_of_object_values("localLimits", self.local_limits)
         writer.write_enum_value("moisture", self.moisture)
         writer.write_enum_value("region", self.region)
         writer.write_enum_value("soil", self.soil)

@@ -43,7 +43,7 @@ class SeedingRateRequest(Parsable):
     package: Optional[PackageOfSeed] = None
     # Price of the seed by mass. Give this or the price of a package.
     price: Optional[Price] = None
-    # Share of the mass that is pure seed. Default 100 %: nothing but seed; judgement, no published source; the seed tag says it. Range: above 0 and up to 100 %.
+    # Share of the mass that is pure seed. Default 100 %: not stated, so all of the mass is taken as pure seed; judgement, no published source; the seed tag says it. Range: above 0 and up to 100 %.
     purity: Optional[RatioQuantity] = None
     # Mass per area that is sown: the answer tells what it puts down and what stand it gives. No default. Range: above 0 and up to 100000 kg/ha.
     rate: Optional[MassPerAreaQuantity] = None

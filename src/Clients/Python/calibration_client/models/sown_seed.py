@@ -17,14 +17,14 @@ class SownSeed(Parsable):
     """
     # Germination; with it emergence is told beside survival. No default. Range: above 0 and up to 100 %.
     germination: Optional[RatioQuantity] = None
-    # Thousand-kernel mass of the seed as sown; goes with rate. No default. Range: above 0 and up to 5000 g/1000.
-    kernel_mass: Optional[MassPerThousandQuantity] = None
-    # Share of the mass that is pure seed; goes with rate. Default 100 %: not stated, so all of the mass is taken as pure seed; judgement. Range: above 0 and up to 100 %.
+    # Share of the mass that is pure seed; goes with rate. Default 100 %: not stated, so all of the mass is taken as pure seed; judgement, no published source; the seed tag says it. Range: above 0 and up to 100 %.
     purity: Optional[RatioQuantity] = None
     # Mass sown per area. No default. Range: above 0 and up to 100000 kg/ha.
     rate: Optional[MassPerAreaQuantity] = None
-    # Pure seeds sown per area. Give this, or rate with kernelMass. No default. Range: above 0 and up to 100000 /m2.
-    seeds: Optional[CountPerAreaQuantity] = None
+    # Pure seeds sown per area. Give this, or rate with thousandKernelMass. No default. Range: above 0 and up to 100000 /m2.
+    seeds_per_area: Optional[CountPerAreaQuantity] = None
+    # Thousand-kernel mass of the seed as sown; goes with rate. No default. Range: above 0 and up to 5000 g/1000.
+    thousand_kernel_mass: Optional[MassPerThousandQuantity] = None
     # Relative standard uncertainty of the seeds that were put down. Default 2.887 %: published acceptance limit of 5 % of the rate (Field and Solie 2007), taken as rectangular. Range: 0 to 50 %.
     uncertainty: Optional[RatioQuantity] = None
     
@@ -56,10 +56,10 @@ class SownSeed(Parsable):
 
         fields: dict[str, Callable[[Any], None]] = {
             "germination": lambda n : setattr(self, 'germination', n.get_object_value(RatioQuantity)),
-            "kernelMass": lambda n : setattr(self, 'kernel_mass', n.get_object_value(MassPerThousandQuantity)),
             "purity": lambda n : setattr(self, 'purity', n.get_object_value(RatioQuantity)),
             "rate": lambda n : setattr(self, 'rate', n.get_object_value(MassPerAreaQuantity)),
-            "seeds": lambda n : setattr(self, 'seeds', n.get_object_value(CountPerAreaQuantity)),
+            "seedsPerArea": lambda n : setattr(self, 'seeds_per_area', n.get_object_value(CountPerAreaQuantity)),
+            "thousandKernelMass": lambda n : setattr(self, 'thousand_kernel_mass', n.get_object_value(MassPerThousandQuantity)),
             "uncertainty": lambda n : setattr(self, 'uncertainty', n.get_object_value(RatioQuantity)),
         }
         return fields
@@ -73,10 +73,10 @@ class SownSeed(Parsable):
         if writer is None:
             raise TypeError("writer cannot be null.")
         writer.write_object_value("germination", self.germination)
-        writer.write_object_value("kernelMass", self.kernel_mass)
         writer.write_object_value("purity", self.purity)
         writer.write_object_value("rate", self.rate)
-        writer.write_object_value("seeds", self.seeds)
+        writer.write_object_value("seedsPerArea", self.seeds_per_area)
+        writer.write_object_value("thousandKernelMass", self.thousand_kernel_mass)
         writer.write_object_value("uncertainty", self.uncertainty)
     
 

@@ -30,7 +30,7 @@ class StandCountAnswer(AdditionalDataHolder, Parsable):
     assumptions: Optional[list[AssumptionAnswer]] = None
     # Every count in the order given.
     counts: Optional[list[CountAnswer]] = None
-    # Number of counts like these that the wanted precision takes; absent when no practical number does.
+    # Number of counts like these that the wanted precision takes; absent for one count, which does not show how counts scatter, and when no practical number does.
     counts_needed: Optional[int] = None
     # Stand over target less 1; absent without a target.
     deviation: Optional[RatioQuantity] = None

@@ -38,7 +38,7 @@ class StandRiskAnswer(AdditionalDataHolder, Parsable):
     # Probability with which the minimum stand has to be reached.
     probability: Optional[float] = None
     # What makes the stand uncertain before it is sown: relative standard deviations.
-    risk_parts: Optional[list[RiskPart]] = None
+    uncertainty_parts: Optional[list[RiskPart]] = None
     
     @staticmethod
     def create_from_discriminator_value(parse_node: ParseNode) -> StandRiskAnswer:
@@ -78,7 +78,7 @@ class StandRiskAnswer(AdditionalDataHolder, Parsable):
             "margin": lambda n : setattr(self, 'margin', n.get_object_value(MarginAnswer)),
             "needed": lambda n : setattr(self, 'needed', n.get_object_value(RateAnswer)),
             "probability": lambda n : setattr(self, 'probability', n.get_float_value()),
-            "riskParts": lambda n : setattr(self, 'risk_parts', n.get_collection_of_object_values(RiskPart)),
+            "uncertaintyParts": lambda n : setattr(self, 'uncertainty_parts', n.get_collection_of_object_values(RiskPart)),
         }
         return fields
     
@@ -99,7 +99,7 @@ class StandRiskAnswer(AdditionalDataHolder, Parsable):
         writer.write_object_value("margin", self.margin)
         writer.write_object_value("needed", self.needed)
         writer.write_float_value("probability", self.probability)
-        writer.write_collection_of_object_values("riskParts", self.risk_parts)
+        writer.write_collection_of_object_values("uncertaintyParts", self.uncertainty_parts)
         writer.write_additional_data_value(self.additional_data)
     
 

@@ -19,7 +19,7 @@ class StatedRateAnswer(AdditionalDataHolder, Parsable):
 
     # How much it is above the rate of this answer; negative when below.
     difference: Optional[RatioQuantity] = None
-    # It comes from dividing by 10, as you said or as the difference of 4.13 % shows.
+    # It comes from dividing by 10: you said so, or it is in lb/ac, nobody said how it was made, and it is 4.13 % high.
     from_divide_by_ten: Optional[bool] = None
     # Plants that it brings up; absent when the establishment is unknown.
     plants: Optional[CountPerAreaQuantity] = None

@@ -34,7 +34,7 @@ namespace CalibrationApi.Client.V1.Plans.Item.CatchPlan
         {
         }
         /// <summary>
-        /// Machine, products, lots, scale and container come from their records, the mass per revolution from the value in force, or from the plan&apos;s start value where none is. Computed anew with each call; nothing is stored.
+        /// Machine, products, lots, scale and container come from their records, the mass per revolution from the value in force, from the plan&apos;s start value where none is, else from the volume of the element and the bulk density. Computed anew with each call; nothing is stored.
         /// </summary>
         /// <returns>A <see cref="global::CalibrationApi.Client.Models.CatchPlanAnswer"/></returns>
         /// <param name="cancellationToken">Cancellation token to use when cancelling requests</param>
@@ -71,7 +71,7 @@ namespace CalibrationApi.Client.V1.Plans.Item.CatchPlan
             return await RequestAdapter.SendAsync<global::CalibrationApi.Client.Models.CatchPlanAnswer>(requestInfo, global::CalibrationApi.Client.Models.CatchPlanAnswer.CreateFromDiscriminatorValue, errorMapping, cancellationToken).ConfigureAwait(false);
         }
         /// <summary>
-        /// Machine, products, lots, scale and container come from their records, the mass per revolution from the value in force, or from the plan&apos;s start value where none is. Computed anew with each call; nothing is stored.
+        /// Machine, products, lots, scale and container come from their records, the mass per revolution from the value in force, from the plan&apos;s start value where none is, else from the volume of the element and the bulk density. Computed anew with each call; nothing is stored.
         /// </summary>
         /// <returns>A <see cref="RequestInformation"/></returns>
         /// <param name="requestConfiguration">Configuration for the request such as headers, query parameters, and middleware options.</param>
@@ -99,7 +99,7 @@ namespace CalibrationApi.Client.V1.Plans.Item.CatchPlan
             return new global::CalibrationApi.Client.V1.Plans.Item.CatchPlan.CatchPlanRequestBuilder(rawUrl, RequestAdapter);
         }
         /// <summary>
-        /// Machine, products, lots, scale and container come from their records, the mass per revolution from the value in force, or from the plan&apos;s start value where none is. Computed anew with each call; nothing is stored.
+        /// Machine, products, lots, scale and container come from their records, the mass per revolution from the value in force, from the plan&apos;s start value where none is, else from the volume of the element and the bulk density. Computed anew with each call; nothing is stored.
         /// </summary>
         [global::System.CodeDom.Compiler.GeneratedCode("Kiota", "1.0.0")]
         public partial class CatchPlanRequestBuilderGetQueryParameters 

@@ -33,7 +33,7 @@ class CatchPlanRequestBuilder(BaseRequestBuilder):
     
     async def get(self,request_configuration: Optional[RequestConfiguration[CatchPlanRequestBuilderGetQueryParameters]] = None) -> Optional[CatchPlanAnswer]:
         """
-        Machine, products, lots, scale and container come from their records, the mass per revolution from the value in force, or from the plan's start value where none is. Computed anew with each call; nothing is stored.
+        Machine, products, lots, scale and container come from their records, the mass per revolution from the value in force, from the plan's start value where none is, else from the volume of the element and the bulk density. Computed anew with each call; nothing is stored.
         param request_configuration: Configuration for the request such as headers, query parameters, and middleware options.
         Returns: Optional[CatchPlanAnswer]
         """
@@ -60,7 +60,7 @@ class CatchPlanRequestBuilder(BaseRequestBuilder):
     
     def to_get_request_information(self,request_configuration: Optional[RequestConfiguration[CatchPlanRequestBuilderGetQueryParameters]] = None) -> RequestInformation:
         """
-        Machine, products, lots, scale and container come from their records, the mass per revolution from the value in force, or from the plan's start value where none is. Computed anew with each call; nothing is stored.
+        Machine, products, lots, scale and container come from their records, the mass per revolution from the value in force, from the plan's start value where none is, else from the volume of the element and the bulk density. Computed anew with each call; nothing is stored.
         param request_configuration: Configuration for the request such as headers, query parameters, and middleware options.
         Returns: RequestInformation
         """
@@ -82,7 +82,7 @@ class CatchPlanRequestBuilder(BaseRequestBuilder):
     @dataclass
     class CatchPlanRequestBuilderGetQueryParameters():
         """
-        Machine, products, lots, scale and container come from their records, the mass per revolution from the value in force, or from the plan's start value where none is. Computed anew with each call; nothing is stored.
+        Machine, products, lots, scale and container come from their records, the mass per revolution from the value in force, from the plan's start value where none is, else from the volume of the element and the bulk density. Computed anew with each call; nothing is stored.
         """
         # Units of the answer; as-asked takes those of the plan.
         units: Optional[GetUnitsQueryParameterType] = None
