@@ -50,7 +50,6 @@ public sealed record LearnedShare(double Value, double StandardDeviation, double
 
     private static (double[] Logits, double[] Weights) Posterior(BetaShape prior, Func<double, double> logLikelihood)
     {
-        var (alpha, beta) = prior;
         var (lowest, highest) = (-FarthestLogit, FarthestLogit);
         var (logits, weights) = (new double[Nodes], new double[Nodes]);
         for (var round = 0; round < Rounds; round++)
@@ -59,8 +58,7 @@ public sealed record LearnedShare(double Value, double StandardDeviation, double
             for (var i = 0; i < Nodes; i++)
             {
                 logits[i] = lowest + i * step;
-                var logShare = -LogOnePlusExp(-logits[i]);
-                weights[i] = alpha * logShare - beta * LogOnePlusExp(logits[i]) + logLikelihood(logShare);
+                weights[i] = prior.LogDensityOfLogit(logits[i]) + logLikelihood(BetaShape.LogShare(logits[i]));
             }
 
             var most = weights.Max();
@@ -84,8 +82,6 @@ public sealed record LearnedShare(double Value, double StandardDeviation, double
         var uncertainty = Math.Log(counted.Upper / counted.Lower) / (2 * StudentT.CoverageFactor(coverage, double.PositiveInfinity));
         return logShare => -Math.Pow((logShare - centre) / uncertainty, 2) / 2;
     }
-
-    private static double LogOnePlusExp(double y) => y > 0 ? y + Math.Log(1 + Math.Exp(-y)) : Math.Log(1 + Math.Exp(y));
 
     // Half of each node's weight lies on either side of it.
     private static double Quantile(double[] values, double[] weights, double probability)

@@ -138,12 +138,10 @@ public sealed class SeedSurvival
     {
         var scale = Math.Sqrt(1 / alpha + 1 / (alpha * alpha) + 1 / beta + 1 / (beta * beta));
         double[] logits = [.. Enumerable.Range(-HalfOfNodes, 2 * HalfOfNodes + 1).Select(i => Math.Log(mean / (1 - mean)) + Reach * i / HalfOfNodes * scale)];
-        double[] logs = [.. logits.Select(y => -alpha * LogOnePlusExp(-y) - beta * LogOnePlusExp(y))];
+        double[] logs = [.. logits.Select(new BetaShape(alpha, beta).LogDensityOfLogit)];
         var most = logs.Max();
         double[] densities = [.. logs.Select(log => Math.Exp(log - most))];
         var sum = densities.Sum();
         return ([.. logits.Select(y => 1 / (1 + Math.Exp(-y)))], [.. densities.Select(density => density / sum)]);
     }
-
-    private static double LogOnePlusExp(double y) => y > 0 ? y + Math.Log(1 + Math.Exp(-y)) : Math.Log(1 + Math.Exp(y));
 }

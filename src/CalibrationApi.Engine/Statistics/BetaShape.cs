@@ -24,4 +24,12 @@ public sealed record BetaShape(double Alpha, double Beta)
 
     /// <summary>The size of the beta distribution of a mean and a standard deviation: m (1 - m) / s^2 - 1.</summary>
     public static double SizeOf(double mean, double spread) => mean * (1 - mean) / (spread * spread) - 1;
+
+    /// <summary>Logarithm of the density of the logit of the share, up to a constant: alpha ln e + beta ln(1 - e).</summary>
+    /// <param name="logit">y = ln(e / (1 - e)).</param>
+    public double LogDensityOfLogit(double logit) => Alpha * LogShare(logit) + Beta * LogShare(-logit);
+
+    /// <summary>ln e of the share e with this logit; that of 1 - e for the opposite logit. Exact for shares next to 0 and 1 too.</summary>
+    /// <param name="logit">y = ln(e / (1 - e)).</param>
+    public static double LogShare(double logit) => logit < 0 ? logit - Math.Log(1 + Math.Exp(logit)) : -Math.Log(1 + Math.Exp(-logit));
 }
