@@ -67,8 +67,8 @@ function describeThings() {
   const product = (number, name, material, density, price, more) =>
     post('products', { id: id('product', number), name, material, bulkDensity: q(density, 'kg/hL'), ...more, price: { value: price, currency: 'EUR', per: 't' } });
   const share = (nutrient, percent) => ({ nutrient, share: q(percent, '%') });
-  product(1, 'spring barley', 'free-flowing', 64, 420);
-  product(2, 'compound fertilizer 15-15-15', 'free-flowing', 104, 520, { analysis: [share('N', 15), share('P2O5', 15), share('K2O', 15)], nitrogenForm: 'other' });
+  product(1, 'spring barley', 'free-flowing', 64, 420, { fanSpeedLimits: limits(3000, 4000) });
+  product(2, 'compound fertilizer 15-15-15', 'free-flowing', 104, 520, { analysis: [share('N', 15), share('P2O5', 15), share('K2O', 15)], nitrogenForm: 'other', fanSpeedLimits: limits(3300, 4400) });
   product(3, 'red clover', 'small-seed', 78, 6200);
   product(4, 'field peas', 'free-flowing', 80, 480);
   product(5, 'ammonium sulphate', 'dusty', 96, 340, { analysis: [share('N', 21), share('S', 24)], nitrogenForm: 'ammonium-sulfate', note: 'Crystals. Cakes when the air is damp.' });

@@ -25,6 +25,7 @@ public sealed partial class CapabilityDependenciesTests
         ["Machines -> CatchTests"] = "A machine keeps what a test states of its controller.",
         ["Plans -> CatchPlans"] = "A kept plan is evaluated as a stated one.",
         ["Plans -> CatchTests"] = "A kept plan names conditions and starting values as a test does.",
+        ["Products -> CatchPlans"] = "A product keeps limits of the fan's speed as a meter does of its own.",
         ["Plans -> Lots"] = "A kept plan names lots.",
         ["Plans -> MeterSpeeds"] = "The set-up of a plan asks whether the meters reach its rates.",
         ["Plans -> NewLots"] = "The set-up of a plan asks what another lot means.",

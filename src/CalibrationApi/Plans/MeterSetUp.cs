@@ -50,14 +50,13 @@ internal sealed class MeterSetUp(PlannedField field, SqliteConnection connection
     {
         if (meter.Rate is null || meter.IsOff || values.Length == 0)
             return null;
-        var working = field.Plan.WorkingSpeeds;
         var (answer, errors) = Calculation.Ask(
             new MeterSpeedRequest
             {
                 CoveredWidth = meter.Meter.CoveredWidth,
                 WorkingWidth = field.Machine!.WorkingWidth,
                 Rates = [meter.Rate],
-                GroundSpeeds = working is null ? [field.Plan.GroundSpeed] : [field.Plan.GroundSpeed, working.Minimum, working.Maximum],
+                GroundSpeeds = field.GroundSpeeds,
                 Elements = [.. values.Select(value => Element(value.Element, value.Known))],
                 SpeedLimits = meter.Meter.SpeedLimits,
                 FieldEfficiency = field.Plan.FieldEfficiency,

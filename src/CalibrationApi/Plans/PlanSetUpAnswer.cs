@@ -14,7 +14,7 @@ public sealed class PlanSetUpAnswer
     /// <summary>The outcome in a few sentences that can be shown as they are.</summary>
     public required string Headline { get; init; }
 
-    /// <summary>True when every meter has a rate and a mass per revolution, its element serves that rate at the planned ground speeds, all that lies with the seed has a limit and is within it, the nutrients are met, no lot asks for a test first, and nothing is open.</summary>
+    /// <summary>True when every meter has a rate and a mass per revolution, its element serves that rate at the planned ground speeds, all that lies with the seed has a limit and is within it, the fan suits all products, the nutrients are met, no lot asks for a test first, and nothing is open.</summary>
     public required bool NothingInTheWay { get; init; }
 
     /// <summary>What stands against going on, in the order of harm; empty when nothing is. What is not known yet is under open.</summary>
@@ -28,6 +28,9 @@ public sealed class PlanSetUpAnswer
 
     /// <summary>What lies with the seed against published limits; absent when nothing is placed with the seed, or something that it needs is open.</summary>
     public SeedRowLimitAnswer? SeedRow { get; init; }
+
+    /// <summary>Where the fan may stand for all products, and what the air carries; absent when no product states its fan speeds. Compared with the fan speed of the sowing conditions.</summary>
+    public FanAnswer? Fan { get; init; }
 
     /// <summary>What could not be computed, and what to add.</summary>
     public required IReadOnlyList<OpenPointOfPlan> Open { get; init; }

@@ -2,6 +2,7 @@ using CalibrationApi.CatchTests;
 using CalibrationApi.Http;
 using CalibrationApi.Machines;
 using CalibrationApi.ProductRates;
+using CalibrationApi.Quantities;
 using CalibrationApi.SeedingRates;
 using FluentValidation;
 
@@ -28,6 +29,10 @@ internal sealed class PlannedField
 
     /// <summary>Its meters, those whose records are there.</summary>
     public IReadOnlyList<PlannedMeter> Meters { get; private set; }
+
+    /// <summary>The planned ground speed, and those between which the field is worked.</summary>
+    public IReadOnlyList<SpeedQuantity?> GroundSpeeds =>
+        Plan.WorkingSpeeds is { } working ? [Plan.GroundSpeed, working.Minimum, working.Maximum] : [Plan.GroundSpeed];
 
     /// <summary>How rates follow from the nutrients; null when none are wanted or it cannot be told.</summary>
     public ProductRateAnswer? Nutrients { get; private set; }

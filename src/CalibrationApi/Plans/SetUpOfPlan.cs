@@ -19,7 +19,7 @@ internal static class SetUpOfPlan
     /// <summary>Computes rates and set-up of a stored plan.</summary>
     /// <remarks>
     /// One view of the field before the first catch: rates from the stand, the lot and the nutrients wanted; whether each element
-    /// reaches its rate at the planned ground speeds; area per hour; what is placed with the seed against published limits; and what
+    /// reaches its rate at the planned ground speeds; area per hour; where the fan may stand; what is placed with the seed against published limits; and what
     /// a new lot means for the value in force. What cannot be computed yet is listed under open, with what to add; the rest is
     /// answered all the same. Computed anew with each call; nothing is stored.
     /// </remarks>
@@ -39,7 +39,8 @@ internal static class SetUpOfPlan
         MeterSetUpAnswer[] meters = [.. field.Meters.Select(setUp.Of)];
         var seedRow = SeedRowSetUp.Of(field, units, open);
         AddNutrients(field, open);
-        var obstacles = Obstacles(meters, field, seedRow).ToArray();
+        var (fan, airInTheWay) = FanSetUp.Of(field, meters, units);
+        var obstacles = Obstacles(meters, field, seedRow, airInTheWay).ToArray();
         return JsonAnswer.Of(new PlanSetUpAnswer
         {
             Headline = Headline(obstacles, open),
@@ -48,6 +49,7 @@ internal static class SetUpOfPlan
             Meters = meters,
             Nutrients = field.Nutrients,
             SeedRow = seedRow,
+            Fan = fan,
             Open = [.. open.Select(one => new OpenPointOfPlan { Pointer = one.Pointer!, Kind = Words.Of(KindOf(one.Code)), Detail = one.Detail })],
             Cautions = Cautions(meters, field, seedRow),
             EngineVersion = EngineVersion.Current,
@@ -77,7 +79,7 @@ internal static class SetUpOfPlan
     }
 
     // What harms the crop comes first.
-    private static IEnumerable<ObstacleOfPlan> Obstacles(MeterSetUpAnswer[] meters, PlannedField field, SeedRowLimitAnswer? seedRow)
+    private static IEnumerable<ObstacleOfPlan> Obstacles(MeterSetUpAnswer[] meters, PlannedField field, SeedRowLimitAnswer? seedRow, ObstacleOfPlan? airInTheWay)
     {
         if (seedRow is not null && !SeedRowSetUp.IsWithin(seedRow))
             yield return new ObstacleOfPlan { Detail = seedRow.Headline };
@@ -87,6 +89,8 @@ internal static class SetUpOfPlan
             yield return new ObstacleOfPlan { Meter = meter.Meter, Detail = why?.Detail ?? meter.MeterSpeed.Headline };
         }
 
+        if (airInTheWay is not null)
+            yield return airInTheWay;
         if (field.Nutrients is { MeetsTargets: false } nutrients)
             yield return new ObstacleOfPlan { Detail = nutrients.Headline };
         foreach (var meter in meters.Where(meter => meter.NewLot?.Verdict == Words.Of(Engine.NewLots.LotVerdict.TestNow)))

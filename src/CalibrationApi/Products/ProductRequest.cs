@@ -1,3 +1,4 @@
+using CalibrationApi.CatchPlans;
 using CalibrationApi.Nutrients;
 using CalibrationApi.Quantities;
 using CalibrationApi.Records;
@@ -18,6 +19,9 @@ public class ProductRequest : DescribedRequest
 
     /// <summary>Form of its nitrogen. When it is not stated, all nitrogen beside the seed counts as urea.</summary>
     public string? NitrogenForm { get; init; }
+
+    /// <summary>Fan speeds that the product may have on this machine; yours, from the machine's manual.</summary>
+    public RotationLimits? FanSpeedLimits { get; init; }
 
     /// <summary>Price.</summary>
     public Price? Price { get; init; }

@@ -1,3 +1,4 @@
+using CalibrationApi.CatchPlans;
 using CalibrationApi.Quantities;
 using CalibrationApi.Engine.Repeatability;
 using CalibrationApi.Engine.SeedRowLimits;
@@ -19,6 +20,7 @@ internal sealed class ProductRequestValidator : DescribedRequestValidator<Produc
         RuleForEach(product => product.Analysis!).SetValidator(new ShareOfNutrientValidator()!);
         RuleFor(product => product.NitrogenForm).Word(Words.All<NitrogenForm>());
         RuleFor(product => product).Custom((product, context) => NutrientRules.CheckAnalysis(product.Analysis, nameof(product.Analysis), context));
+        RuleFor(product => product.FanSpeedLimits!).SetValidator(new RotationLimitsValidator());
         RuleFor(product => product.Price!).SetValidator(new PriceValidator());
     }
 }

@@ -759,7 +759,7 @@ export interface paths {
         /**
          * Computes rates and set-up of a stored plan.
          * @description One view of the field before the first catch: rates from the stand, the lot and the nutrients wanted; whether each element
-         *     reaches its rate at the planned ground speeds; area per hour; what is placed with the seed against published limits; and what
+         *     reaches its rate at the planned ground speeds; area per hour; where the fan may stand; what is placed with the seed against published limits; and what
          *     a new lot means for the value in force. What cannot be computed yet is listed under open, with what to add; the rest is
          *     answered all the same. Computed anew with each call; nothing is stored.
          */
@@ -4792,7 +4792,7 @@ export interface components {
         PlanSetUpAnswer: {
             /** @description The outcome in a few sentences that can be shown as they are. */
             headline: string;
-            /** @description True when every meter has a rate and a mass per revolution, its element serves that rate at the planned ground speeds, all that lies with the seed has a limit and is within it, the nutrients are met, no lot asks for a test first, and nothing is open. */
+            /** @description True when every meter has a rate and a mass per revolution, its element serves that rate at the planned ground speeds, all that lies with the seed has a limit and is within it, the fan suits all products, the nutrients are met, no lot asks for a test first, and nothing is open. */
             nothingInTheWay: boolean;
             /** @description What stands against going on, in the order of harm; empty when nothing is. What is not known yet is under open. */
             inTheWay: components["schemas"]["ObstacleOfPlan"][];
@@ -4802,6 +4802,8 @@ export interface components {
             nutrients?: components["schemas"]["ProductRateAnswer"];
             /** @description What lies with the seed against published limits; absent when nothing is placed with the seed, or something that it needs is open. */
             seedRow?: components["schemas"]["SeedRowLimitAnswer"];
+            /** @description Where the fan may stand for all products, and what the air carries; absent when no product states its fan speeds. Compared with the fan speed of the sowing conditions. */
+            fan?: components["schemas"]["FanAnswer"];
             /** @description What could not be computed, and what to add. */
             open: components["schemas"]["OpenPointOfPlan"][];
             /** @description What can hurt people or the crop. */
@@ -4971,6 +4973,8 @@ export interface components {
             analysis?: components["schemas"]["ShareOfNutrient"][];
             /** @description Form of its nitrogen. When it is not stated, all nitrogen beside the seed counts as urea. */
             nitrogenForm?: string;
+            /** @description Fan speeds that the product may have on this machine; yours, from the machine's manual. */
+            fanSpeedLimits?: components["schemas"]["RotationLimits"];
             /** @description Price. */
             price?: components["schemas"]["Price"];
             /** @description Id, a UUID of version 7. */
@@ -5154,6 +5158,8 @@ export interface components {
              * @enum {string}
              */
             nitrogenForm?: "urea" | "urea-ammonium-nitrate" | "ammonium-sulfate" | "ammonium-phosphate" | "ammonium-nitrate" | "other";
+            /** @description Fan speeds that the product may have on this machine; yours, from the machine's manual. */
+            fanSpeedLimits?: components["schemas"]["RotationLimits"];
             /** @description Price. */
             price?: components["schemas"]["Price"];
         };

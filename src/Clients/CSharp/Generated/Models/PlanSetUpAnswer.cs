@@ -31,6 +31,14 @@ namespace CalibrationApi.Client.Models
 #else
         public string EngineVersion { get; set; }
 #endif
+        /// <summary>Where the fan may stand for all products, and what the air carries; absent when no product states its fan speeds. Compared with the fan speed of the sowing conditions.</summary>
+#if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
+#nullable enable
+        public global::CalibrationApi.Client.Models.FanAnswer? Fan { get; set; }
+#nullable restore
+#else
+        public global::CalibrationApi.Client.Models.FanAnswer Fan { get; set; }
+#endif
         /// <summary>The outcome in a few sentences that can be shown as they are.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
@@ -55,7 +63,7 @@ namespace CalibrationApi.Client.Models
 #else
         public List<global::CalibrationApi.Client.Models.MeterSetUpAnswer> Meters { get; set; }
 #endif
-        /// <summary>True when every meter has a rate and a mass per revolution, its element serves that rate at the planned ground speeds, all that lies with the seed has a limit and is within it, the nutrients are met, no lot asks for a test first, and nothing is open.</summary>
+        /// <summary>True when every meter has a rate and a mass per revolution, its element serves that rate at the planned ground speeds, all that lies with the seed has a limit and is within it, the fan suits all products, the nutrients are met, no lot asks for a test first, and nothing is open.</summary>
         public bool? NothingInTheWay { get; set; }
         /// <summary>How the products supply the nutrients that are wanted; absent when the plan wants none, or a rate or an analysis is open. Where several meters share a product, its line is for all of them together, on the whole field.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
@@ -108,6 +116,7 @@ namespace CalibrationApi.Client.Models
             {
                 { "cautions", n => { Cautions = n.GetCollectionOfObjectValues<global::CalibrationApi.Client.Models.CautionAnswer>(global::CalibrationApi.Client.Models.CautionAnswer.CreateFromDiscriminatorValue)?.AsList(); } },
                 { "engineVersion", n => { EngineVersion = n.GetStringValue(); } },
+                { "fan", n => { Fan = n.GetObjectValue<global::CalibrationApi.Client.Models.FanAnswer>(global::CalibrationApi.Client.Models.FanAnswer.CreateFromDiscriminatorValue); } },
                 { "headline", n => { Headline = n.GetStringValue(); } },
                 { "inTheWay", n => { InTheWay = n.GetCollectionOfObjectValues<global::CalibrationApi.Client.Models.ObstacleOfPlan>(global::CalibrationApi.Client.Models.ObstacleOfPlan.CreateFromDiscriminatorValue)?.AsList(); } },
                 { "meters", n => { Meters = n.GetCollectionOfObjectValues<global::CalibrationApi.Client.Models.MeterSetUpAnswer>(global::CalibrationApi.Client.Models.MeterSetUpAnswer.CreateFromDiscriminatorValue)?.AsList(); } },
@@ -126,6 +135,7 @@ namespace CalibrationApi.Client.Models
             if(ReferenceEquals(writer, null)) throw new ArgumentNullException(nameof(writer));
             writer.WriteCollectionOfObjectValues<global::CalibrationApi.Client.Models.CautionAnswer>("cautions", Cautions);
             writer.WriteStringValue("engineVersion", EngineVersion);
+            writer.WriteObjectValue<global::CalibrationApi.Client.Models.FanAnswer>("fan", Fan);
             writer.WriteStringValue("headline", Headline);
             writer.WriteCollectionOfObjectValues<global::CalibrationApi.Client.Models.ObstacleOfPlan>("inTheWay", InTheWay);
             writer.WriteCollectionOfObjectValues<global::CalibrationApi.Client.Models.MeterSetUpAnswer>("meters", Meters);

@@ -33,6 +33,14 @@ namespace CalibrationApi.Client.Models
 #endif
         /// <summary>When it was created (UTC).</summary>
         public DateTimeOffset? CreatedAt { get; set; }
+        /// <summary>Fan speeds that the product may have on this machine; yours, from the machine&apos;s manual.</summary>
+#if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
+#nullable enable
+        public global::CalibrationApi.Client.Models.RotationLimits? FanSpeedLimits { get; set; }
+#nullable restore
+#else
+        public global::CalibrationApi.Client.Models.RotationLimits FanSpeedLimits { get; set; }
+#endif
         /// <summary>Id, a UUID of version 7.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
@@ -115,6 +123,7 @@ namespace CalibrationApi.Client.Models
                 { "analysis", n => { Analysis = n.GetCollectionOfObjectValues<global::CalibrationApi.Client.Models.ShareOfNutrient>(global::CalibrationApi.Client.Models.ShareOfNutrient.CreateFromDiscriminatorValue)?.AsList(); } },
                 { "bulkDensity", n => { BulkDensity = n.GetObjectValue<global::CalibrationApi.Client.Models.BulkDensityQuantity>(global::CalibrationApi.Client.Models.BulkDensityQuantity.CreateFromDiscriminatorValue); } },
                 { "createdAt", n => { CreatedAt = n.GetDateTimeOffsetValue(); } },
+                { "fanSpeedLimits", n => { FanSpeedLimits = n.GetObjectValue<global::CalibrationApi.Client.Models.RotationLimits>(global::CalibrationApi.Client.Models.RotationLimits.CreateFromDiscriminatorValue); } },
                 { "id", n => { Id = n.GetStringValue(); } },
                 { "material", n => { Material = n.GetStringValue(); } },
                 { "name", n => { Name = n.GetStringValue(); } },
@@ -136,6 +145,7 @@ namespace CalibrationApi.Client.Models
             writer.WriteCollectionOfObjectValues<global::CalibrationApi.Client.Models.ShareOfNutrient>("analysis", Analysis);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.BulkDensityQuantity>("bulkDensity", BulkDensity);
             writer.WriteDateTimeOffsetValue("createdAt", CreatedAt);
+            writer.WriteObjectValue<global::CalibrationApi.Client.Models.RotationLimits>("fanSpeedLimits", FanSpeedLimits);
             writer.WriteStringValue("id", Id);
             writer.WriteStringValue("material", Material);
             writer.WriteStringValue("name", Name);

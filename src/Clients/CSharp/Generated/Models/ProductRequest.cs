@@ -29,6 +29,14 @@ namespace CalibrationApi.Client.Models
 #else
         public global::CalibrationApi.Client.Models.BulkDensityQuantity BulkDensity { get; set; }
 #endif
+        /// <summary>Fan speeds that the product may have on this machine; yours, from the machine&apos;s manual.</summary>
+#if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
+#nullable enable
+        public global::CalibrationApi.Client.Models.RotationLimits? FanSpeedLimits { get; set; }
+#nullable restore
+#else
+        public global::CalibrationApi.Client.Models.RotationLimits FanSpeedLimits { get; set; }
+#endif
         /// <summary>The sender&apos;s own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default: the service makes one. May be repeated, unchanged, when replacing.</summary>
 #if NETSTANDARD2_1_OR_GREATER || NETCOREAPP3_1_OR_GREATER
 #nullable enable
@@ -87,6 +95,7 @@ namespace CalibrationApi.Client.Models
             {
                 { "analysis", n => { Analysis = n.GetCollectionOfObjectValues<global::CalibrationApi.Client.Models.ShareOfNutrient>(global::CalibrationApi.Client.Models.ShareOfNutrient.CreateFromDiscriminatorValue)?.AsList(); } },
                 { "bulkDensity", n => { BulkDensity = n.GetObjectValue<global::CalibrationApi.Client.Models.BulkDensityQuantity>(global::CalibrationApi.Client.Models.BulkDensityQuantity.CreateFromDiscriminatorValue); } },
+                { "fanSpeedLimits", n => { FanSpeedLimits = n.GetObjectValue<global::CalibrationApi.Client.Models.RotationLimits>(global::CalibrationApi.Client.Models.RotationLimits.CreateFromDiscriminatorValue); } },
                 { "id", n => { Id = n.GetStringValue(); } },
                 { "material", n => { Material = n.GetEnumValue<global::CalibrationApi.Client.Models.ProductRequest_material>(); } },
                 { "name", n => { Name = n.GetStringValue(); } },
@@ -105,6 +114,7 @@ namespace CalibrationApi.Client.Models
             if(ReferenceEquals(writer, null)) throw new ArgumentNullException(nameof(writer));
             writer.WriteCollectionOfObjectValues<global::CalibrationApi.Client.Models.ShareOfNutrient>("analysis", Analysis);
             writer.WriteObjectValue<global::CalibrationApi.Client.Models.BulkDensityQuantity>("bulkDensity", BulkDensity);
+            writer.WriteObjectValue<global::CalibrationApi.Client.Models.RotationLimits>("fanSpeedLimits", FanSpeedLimits);
             writer.WriteStringValue("id", Id);
             writer.WriteEnumValue<global::CalibrationApi.Client.Models.ProductRequest_material>("material", Material);
             writer.WriteStringValue("name", Name);

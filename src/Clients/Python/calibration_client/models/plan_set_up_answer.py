@@ -6,6 +6,7 @@ from typing import Any, Optional, TYPE_CHECKING, Union
 
 if TYPE_CHECKING:
     from .caution_answer import CautionAnswer
+    from .fan_answer import FanAnswer
     from .meter_set_up_answer import MeterSetUpAnswer
     from .obstacle_of_plan import ObstacleOfPlan
     from .open_point_of_plan import OpenPointOfPlan
@@ -24,13 +25,15 @@ class PlanSetUpAnswer(AdditionalDataHolder, Parsable):
     cautions: Optional[list[CautionAnswer]] = None
     # Version of the engine that answered.
     engine_version: Optional[str] = None
+    # Where the fan may stand for all products, and what the air carries; absent when no product states its fan speeds. Compared with the fan speed of the sowing conditions.
+    fan: Optional[FanAnswer] = None
     # The outcome in a few sentences that can be shown as they are.
     headline: Optional[str] = None
     # What stands against going on, in the order of harm; empty when nothing is. What is not known yet is under open.
     in_the_way: Optional[list[ObstacleOfPlan]] = None
     # The meters, in the order of the plan.
     meters: Optional[list[MeterSetUpAnswer]] = None
-    # True when every meter has a rate and a mass per revolution, its element serves that rate at the planned ground speeds, all that lies with the seed has a limit and is within it, the nutrients are met, no lot asks for a test first, and nothing is open.
+    # True when every meter has a rate and a mass per revolution, its element serves that rate at the planned ground speeds, all that lies with the seed has a limit and is within it, the fan suits all products, the nutrients are met, no lot asks for a test first, and nothing is open.
     nothing_in_the_way: Optional[bool] = None
     # How the products supply the nutrients that are wanted; absent when the plan wants none, or a rate or an analysis is open. Where several meters share a product, its line is for all of them together, on the whole field.
     nutrients: Optional[ProductRateAnswer] = None
@@ -56,6 +59,7 @@ class PlanSetUpAnswer(AdditionalDataHolder, Parsable):
         Returns: dict[str, Callable[[ParseNode], None]]
         """
         from .caution_answer import CautionAnswer
+        from .fan_answer import FanAnswer
         from .meter_set_up_answer import MeterSetUpAnswer
         from .obstacle_of_plan import ObstacleOfPlan
         from .open_point_of_plan import OpenPointOfPlan
@@ -63,6 +67,7 @@ class PlanSetUpAnswer(AdditionalDataHolder, Parsable):
         from .seed_row_limit_answer import SeedRowLimitAnswer
 
         from .caution_answer import CautionAnswer
+        from .fan_answer import FanAnswer
         from .meter_set_up_answer import MeterSetUpAnswer
         from .obstacle_of_plan import ObstacleOfPlan
         from .open_point_of_plan import OpenPointOfPlan
@@ -72,6 +77,7 @@ class PlanSetUpAnswer(AdditionalDataHolder, Parsable):
         fields: dict[str, Callable[[Any], None]] = {
             "cautions": lambda n : setattr(self, 'cautions', n.get_collection_of_object_values(CautionAnswer)),
             "engineVersion": lambda n : setattr(self, 'engine_version', n.get_str_value()),
+            "fan": lambda n : setattr(self, 'fan', n.get_object_value(FanAnswer)),
             "headline": lambda n : setattr(self, 'headline', n.get_str_value()),
             "inTheWay": lambda n : setattr(self, 'in_the_way', n.get_collection_of_object_values(ObstacleOfPlan)),
             "meters": lambda n : setattr(self, 'meters', n.get_collection_of_object_values(MeterSetUpAnswer)),
@@ -92,6 +98,7 @@ class PlanSetUpAnswer(AdditionalDataHolder, Parsable):
             raise TypeError("writer cannot be null.")
         writer.write_collection_of_object_values("cautions", self.cautions)
         writer.write_str_value("engineVersion", self.engine_version)
+        writer.write_object_value("fan", self.fan)
         writer.write_str_value("headline", self.headline)
         writer.write_collection_of_object_values("inTheWay", self.in_the_way)
         writer.write_collection_of_object_values("meters", self.meters)

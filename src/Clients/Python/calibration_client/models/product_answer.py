@@ -8,6 +8,7 @@ from typing import Any, Optional, TYPE_CHECKING, Union
 if TYPE_CHECKING:
     from .bulk_density_quantity import BulkDensityQuantity
     from .price import Price
+    from .rotation_limits import RotationLimits
     from .share_of_nutrient import ShareOfNutrient
 
 @dataclass
@@ -24,6 +25,8 @@ class ProductAnswer(AdditionalDataHolder, Parsable):
     bulk_density: Optional[BulkDensityQuantity] = None
     # When it was created (UTC).
     created_at: Optional[datetime.datetime] = None
+    # Fan speeds that the product may have on this machine; yours, from the machine's manual.
+    fan_speed_limits: Optional[RotationLimits] = None
     # Id, a UUID of version 7.
     id: Optional[str] = None
     # How it flows: `free-flowing`, `small-seed` or `dusty` (also sticky or caking).
@@ -61,16 +64,19 @@ class ProductAnswer(AdditionalDataHolder, Parsable):
         """
         from .bulk_density_quantity import BulkDensityQuantity
         from .price import Price
+        from .rotation_limits import RotationLimits
         from .share_of_nutrient import ShareOfNutrient
 
         from .bulk_density_quantity import BulkDensityQuantity
         from .price import Price
+        from .rotation_limits import RotationLimits
         from .share_of_nutrient import ShareOfNutrient
 
         fields: dict[str, Callable[[Any], None]] = {
             "analysis": lambda n : setattr(self, 'analysis', n.get_collection_of_object_values(ShareOfNutrient)),
             "bulkDensity": lambda n : setattr(self, 'bulk_density', n.get_object_value(BulkDensityQuantity)),
             "createdAt": lambda n : setattr(self, 'created_at', n.get_datetime_value()),
+            "fanSpeedLimits": lambda n : setattr(self, 'fan_speed_limits', n.get_object_value(RotationLimits)),
             "id": lambda n : setattr(self, 'id', n.get_str_value()),
             "material": lambda n : setattr(self, 'material', n.get_str_value()),
             "name": lambda n : setattr(self, 'name', n.get_str_value()),
@@ -94,6 +100,7 @@ class ProductAnswer(AdditionalDataHolder, Parsable):
         writer.write_collection_of_object_values("analysis", self.analysis)
         writer.write_object_value("bulkDensity", self.bulk_density)
         writer.write_datetime_value("createdAt", self.created_at)
+        writer.write_object_value("fanSpeedLimits", self.fan_speed_limits)
         writer.write_str_value("id", self.id)
         writer.write_str_value("material", self.material)
         writer.write_str_value("name", self.name)

@@ -9,6 +9,7 @@ if TYPE_CHECKING:
     from .price import Price
     from .product_request_material import ProductRequest_material
     from .product_request_nitrogen_form import ProductRequest_nitrogenForm
+    from .rotation_limits import RotationLimits
     from .share_of_nutrient import ShareOfNutrient
 
 @dataclass
@@ -20,6 +21,8 @@ class ProductRequest(Parsable):
     analysis: Optional[list[ShareOfNutrient]] = None
     # Usual bulk density; a lot may have its own. No default. Range: 10 to 10000 kg/m3.
     bulk_density: Optional[BulkDensityQuantity] = None
+    # Fan speeds that the product may have on this machine; yours, from the machine's manual.
+    fan_speed_limits: Optional[RotationLimits] = None
     # The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default: the service makes one. May be repeated, unchanged, when replacing.
     id: Optional[str] = None
     # How it flows: `free-flowing`, `small-seed` or `dusty` (also sticky or caking).
@@ -55,17 +58,20 @@ class ProductRequest(Parsable):
         from .price import Price
         from .product_request_material import ProductRequest_material
         from .product_request_nitrogen_form import ProductRequest_nitrogenForm
+        from .rotation_limits import RotationLimits
         from .share_of_nutrient import ShareOfNutrient
 
         from .bulk_density_quantity import BulkDensityQuantity
         from .price import Price
         from .product_request_material import ProductRequest_material
         from .product_request_nitrogen_form import ProductRequest_nitrogenForm
+        from .rotation_limits import RotationLimits
         from .share_of_nutrient import ShareOfNutrient
 
         fields: dict[str, Callable[[Any], None]] = {
             "analysis": lambda n : setattr(self, 'analysis', n.get_collection_of_object_values(ShareOfNutrient)),
             "bulkDensity": lambda n : setattr(self, 'bulk_density', n.get_object_value(BulkDensityQuantity)),
+            "fanSpeedLimits": lambda n : setattr(self, 'fan_speed_limits', n.get_object_value(RotationLimits)),
             "id": lambda n : setattr(self, 'id', n.get_str_value()),
             "material": lambda n : setattr(self, 'material', n.get_enum_value(ProductRequest_material)),
             "name": lambda n : setattr(self, 'name', n.get_str_value()),
@@ -86,6 +92,7 @@ class ProductRequest(Parsable):
             raise TypeError("writer cannot be null.")
         writer.write_collection_of_object_values("analysis", self.analysis)
         writer.write_object_value("bulkDensity", self.bulk_density)
+        writer.write_object_value("fanSpeedLimits", self.fan_speed_limits)
         writer.write_str_value("id", self.id)
         writer.write_enum_value("material", self.material)
         writer.write_str_value("name", self.name)

@@ -34,7 +34,7 @@ namespace CalibrationApi.Client.V1.Plans.Item.SetUp
         {
         }
         /// <summary>
-        /// One view of the field before the first catch: rates from the stand, the lot and the nutrients wanted; whether each elementreaches its rate at the planned ground speeds; area per hour; what is placed with the seed against published limits; and whata new lot means for the value in force. What cannot be computed yet is listed under open, with what to add; the rest isanswered all the same. Computed anew with each call; nothing is stored.
+        /// One view of the field before the first catch: rates from the stand, the lot and the nutrients wanted; whether each elementreaches its rate at the planned ground speeds; area per hour; where the fan may stand; what is placed with the seed against published limits; and whata new lot means for the value in force. What cannot be computed yet is listed under open, with what to add; the rest isanswered all the same. Computed anew with each call; nothing is stored.
         /// </summary>
         /// <returns>A <see cref="global::CalibrationApi.Client.Models.PlanSetUpAnswer"/></returns>
         /// <param name="cancellationToken">Cancellation token to use when cancelling requests</param>
@@ -71,7 +71,7 @@ namespace CalibrationApi.Client.V1.Plans.Item.SetUp
             return await RequestAdapter.SendAsync<global::CalibrationApi.Client.Models.PlanSetUpAnswer>(requestInfo, global::CalibrationApi.Client.Models.PlanSetUpAnswer.CreateFromDiscriminatorValue, errorMapping, cancellationToken).ConfigureAwait(false);
         }
         /// <summary>
-        /// One view of the field before the first catch: rates from the stand, the lot and the nutrients wanted; whether each elementreaches its rate at the planned ground speeds; area per hour; what is placed with the seed against published limits; and whata new lot means for the value in force. What cannot be computed yet is listed under open, with what to add; the rest isanswered all the same. Computed anew with each call; nothing is stored.
+        /// One view of the field before the first catch: rates from the stand, the lot and the nutrients wanted; whether each elementreaches its rate at the planned ground speeds; area per hour; where the fan may stand; what is placed with the seed against published limits; and whata new lot means for the value in force. What cannot be computed yet is listed under open, with what to add; the rest isanswered all the same. Computed anew with each call; nothing is stored.
         /// </summary>
         /// <returns>A <see cref="RequestInformation"/></returns>
         /// <param name="requestConfiguration">Configuration for the request such as headers, query parameters, and middleware options.</param>
@@ -99,7 +99,7 @@ namespace CalibrationApi.Client.V1.Plans.Item.SetUp
             return new global::CalibrationApi.Client.V1.Plans.Item.SetUp.SetUpRequestBuilder(rawUrl, RequestAdapter);
         }
         /// <summary>
-        /// One view of the field before the first catch: rates from the stand, the lot and the nutrients wanted; whether each elementreaches its rate at the planned ground speeds; area per hour; what is placed with the seed against published limits; and whata new lot means for the value in force. What cannot be computed yet is listed under open, with what to add; the rest isanswered all the same. Computed anew with each call; nothing is stored.
+        /// One view of the field before the first catch: rates from the stand, the lot and the nutrients wanted; whether each elementreaches its rate at the planned ground speeds; area per hour; where the fan may stand; what is placed with the seed against published limits; and whata new lot means for the value in force. What cannot be computed yet is listed under open, with what to add; the rest isanswered all the same. Computed anew with each call; nothing is stored.
         /// </summary>
         [global::System.CodeDom.Compiler.GeneratedCode("Kiota", "1.0.0")]
         public partial class SetUpRequestBuilderGetQueryParameters 

@@ -33,7 +33,7 @@ class SetUpRequestBuilder(BaseRequestBuilder):
     
     async def get(self,request_configuration: Optional[RequestConfiguration[SetUpRequestBuilderGetQueryParameters]] = None) -> Optional[PlanSetUpAnswer]:
         """
-        One view of the field before the first catch: rates from the stand, the lot and the nutrients wanted; whether each elementreaches its rate at the planned ground speeds; area per hour; what is placed with the seed against published limits; and whata new lot means for the value in force. What cannot be computed yet is listed under open, with what to add; the rest isanswered all the same. Computed anew with each call; nothing is stored.
+        One view of the field before the first catch: rates from the stand, the lot and the nutrients wanted; whether each elementreaches its rate at the planned ground speeds; area per hour; where the fan may stand; what is placed with the seed against published limits; and whata new lot means for the value in force. What cannot be computed yet is listed under open, with what to add; the rest isanswered all the same. Computed anew with each call; nothing is stored.
         param request_configuration: Configuration for the request such as headers, query parameters, and middleware options.
         Returns: Optional[PlanSetUpAnswer]
         """
@@ -60,7 +60,7 @@ class SetUpRequestBuilder(BaseRequestBuilder):
     
     def to_get_request_information(self,request_configuration: Optional[RequestConfiguration[SetUpRequestBuilderGetQueryParameters]] = None) -> RequestInformation:
         """
-        One view of the field before the first catch: rates from the stand, the lot and the nutrients wanted; whether each elementreaches its rate at the planned ground speeds; area per hour; what is placed with the seed against published limits; and whata new lot means for the value in force. What cannot be computed yet is listed under open, with what to add; the rest isanswered all the same. Computed anew with each call; nothing is stored.
+        One view of the field before the first catch: rates from the stand, the lot and the nutrients wanted; whether each elementreaches its rate at the planned ground speeds; area per hour; where the fan may stand; what is placed with the seed against published limits; and whata new lot means for the value in force. What cannot be computed yet is listed under open, with what to add; the rest isanswered all the same. Computed anew with each call; nothing is stored.
         param request_configuration: Configuration for the request such as headers, query parameters, and middleware options.
         Returns: RequestInformation
         """
@@ -82,7 +82,7 @@ class SetUpRequestBuilder(BaseRequestBuilder):
     @dataclass
     class SetUpRequestBuilderGetQueryParameters():
         """
-        One view of the field before the first catch: rates from the stand, the lot and the nutrients wanted; whether each elementreaches its rate at the planned ground speeds; area per hour; what is placed with the seed against published limits; and whata new lot means for the value in force. What cannot be computed yet is listed under open, with what to add; the rest isanswered all the same. Computed anew with each call; nothing is stored.
+        One view of the field before the first catch: rates from the stand, the lot and the nutrients wanted; whether each elementreaches its rate at the planned ground speeds; area per hour; where the fan may stand; what is placed with the seed against published limits; and whata new lot means for the value in force. What cannot be computed yet is listed under open, with what to add; the rest isanswered all the same. Computed anew with each call; nothing is stored.
         """
         # Units of the answer; as-asked takes those of the plan and its records.
         units: Optional[GetUnitsQueryParameterType] = None
