@@ -20,8 +20,6 @@ internal static class Batches
     public static async Task<HttpResponseMessage> SendAsync(HttpClient client, string operation, byte[] body, string query = "", string? mediaType = Ndjson, string? accept = null)
     {
         using var request = new HttpRequestMessage(HttpMethod.Post, At(operation, query)) { Content = new ByteArrayContent(body) };
-        // Otherwise this client reads nothing before it has sent everything, and both sides wait once all buffers are full.
-        request.Headers.ExpectContinue = true;
         request.Content.Headers.ContentType = mediaType is null ? null : MediaTypeHeaderValue.Parse(mediaType);
         if (accept is not null)
             request.Headers.Add("Accept", accept);
