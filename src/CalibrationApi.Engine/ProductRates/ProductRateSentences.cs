@@ -94,7 +94,7 @@ internal sealed class ProductRateSentences(ProductRateQuestion question, IReadOn
     {
         var limit = Most(balance.Target!);
         if (balance.Total.KilogramsPerSquareMetre == 0)
-            return $"nothing of {balance.Target!.Amount} of {balance.Form} is there";
+            return $"{balance.Form} stays at nothing in place of {balance.Target!.Amount}";
         return balance.Total.KilogramsPerSquareMetre < balance.Target!.Amount.KilogramsPerSquareMetre && balance.Target.Kind is not TargetKind.AtMost
             ? (FormattableString)$"{balance.Form} stays {Apart(balance.Target.Amount, balance.Total)} short of {balance.Target.Amount}"
             : $"{balance.Form} goes {Apart(balance.Total, limit)} over {limit}";

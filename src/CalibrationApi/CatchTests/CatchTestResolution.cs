@@ -133,6 +133,9 @@ internal sealed record CatchTestResolution
     // A rate that follows from the stand or the nutrients of the plan; null when it cannot be told.
     private static MassPerAreaQuantity? PlannedRate(SqliteConnection connection, Workspace workspace, PlanRequest plan, RecordCatchTestRequest data)
     {
+        // A test beside the plan has no rate in it; the records behind the plan need not be read.
+        if (!plan.Meters!.Any(one => one!.Meter == data.Meter && one.Product == data.Product))
+            return null;
         var rate = PlannedField.Read(plan, new ReferredRecords(connection, workspace))
             .Meters.FirstOrDefault(one => one.Planned.Meter == data.Meter && one.Planned.Product == data.Product)?.Rate;
         return rate is { Value: > 0 } ? rate : null;

@@ -18,7 +18,7 @@ public sealed class ProductRateFindingsTests
         Assert.False(result.MeetsTargets);
         Assert.True(result.Nutrient(NutrientForm.N).Met);
         Assert.False(result.Nutrient(NutrientForm.K2O).Met);
-        Assert.Equal("nothing of 30 kg/ha of K2O is there, because none of the products whose rates are open holds any.", Only(result, FindingCode.NutrientWithoutSource));
+        Assert.Equal("K2O stays at nothing in place of 30 kg/ha, because none of the products whose rates are open holds any.", Only(result, FindingCode.NutrientWithoutSource));
     }
 
     [Fact]
