@@ -1,4 +1,5 @@
 using CalibrationApi.Engine.StandRisks;
+using MathNet.Numerics;
 using MathNet.Numerics.Distributions;
 
 namespace CalibrationApi.Engine.Tests.StandRisks;
@@ -61,6 +62,59 @@ public sealed class SeedSurvivalTests
         Assert.All((double[])[0.55, 0.6, 0.65, 0.7], x =>
             Assert.Equal(new SeedSurvival(mean, spread, relative).Cdf(x), new SeedSurvival(mean, spread, relativeAfter).Cdf(x), 1e-3));
 
+    // With beta = 1, 2 or 3 the distribution of the share is a polynomial in powers of it, and each power has its expectation over the
+    // part of the normal distribution above the edge: E[(x exp(-u z))^p; z > ln(x) / u] = x^p exp(p^2 u^2 / 2) P(Z > ln(x) / u + p u).
+    [Theory]
+    [InlineData(1, 1, 0.05)]
+    [InlineData(1.5, 1, 0.2)]
+    [InlineData(0.4, 1, 0.1)]
+    [InlineData(1, 2, 0.02)]
+    [InlineData(1.2, 2, 0.3)]
+    [InlineData(4, 2, 0.1)]
+    [InlineData(2, 3, 0.15)]
+    public void Cdf_ShapesWithAClosedForm_IsThat(double alpha, int beta, double relative)
+    {
+        var (mean, spread) = MomentsOf(alpha, beta);
+        var survival = new SeedSurvival(mean, spread, relative);
+
+        for (var x = 0.02; x < 1.6; x += 0.034)
+        {
+            var edge = Math.Log(x) / relative;
+            double Above(double power) => Math.Pow(x, power) * Math.Exp(power * power * relative * relative / 2) * Normal.CDF(0, 1, -(edge + power * relative));
+            var expected = Normal.CDF(0, 1, edge) + beta switch
+            {
+                1 => Above(alpha),
+                2 => (1 + alpha) * Above(alpha) - alpha * Above(alpha + 1),
+                _ => (alpha + 1) * (alpha + 2) / 2 * Above(alpha) - alpha * (alpha + 2) * Above(alpha + 1) + alpha * (alpha + 1) / 2 * Above(alpha + 2),
+            };
+            Assert.Equal(expected, survival.Cdf(x), 1e-6);
+        }
+    }
+
+    // Other shapes: adaptive quadrature of the library, in pieces, so that it sees the edge.
+    [Theory]
+    [InlineData(1.3, 1.1, 0.05)]
+    [InlineData(1.05, 1.8, 0.25)]
+    [InlineData(3, 0.5, 0.1)]
+    [InlineData(0.3, 0.3, 0.2)]
+    [InlineData(8, 1.4, 0.08)]
+    public void Cdf_OtherShapes_IsThatOfAdaptiveQuadrature(double alpha, double beta, double relative)
+    {
+        var (mean, spread) = MomentsOf(alpha, beta);
+        var survival = new SeedSurvival(mean, spread, relative);
+
+        for (var x = 0.05; x < 1.5; x += 0.09)
+        {
+            var edge = Math.Log(x) / relative;
+            double Density(double z) => Normal.PDF(0, 1, z) * Beta.CDF(alpha, beta, Math.Min(1, x * Math.Exp(-relative * z)));
+            var (from, expected) = (Math.Clamp(edge, -8, 8), Normal.CDF(0, 1, edge));
+            const int Pieces = 8;
+            for (var i = 0; i < Pieces; i++)
+                expected += Integrate.GaussKronrod(Density, from + (8 - from) * i / Pieces, from + (8 - from) * (i + 1) / Pieces, 1e-8, 12);
+            Assert.Equal(expected, survival.Cdf(x), 1e-6);
+        }
+    }
+
     // 400 000 seasons, so that a share has a standard deviation of 0.0008 at most.
     [Theory]
     [InlineData(0.6, 0.12, 0.05)]
@@ -86,6 +140,12 @@ public sealed class SeedSurvivalTests
             Assert.Equal(probability, (double)shares.Count(share => share <= at) / Seasons, 0.0035);
             Assert.Equal(probability, survival.Cdf(at), 1e-9);
         });
+    }
+
+    private static (double Mean, double Spread) MomentsOf(double alpha, double beta)
+    {
+        var size = alpha + beta;
+        return (alpha / size, Math.Sqrt(alpha * beta / (size + 1)) / size);
     }
 
     [Theory]
