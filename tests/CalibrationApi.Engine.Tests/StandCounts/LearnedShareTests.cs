@@ -65,12 +65,16 @@ public sealed class LearnedShareTests
     [InlineData(0.8, 0.08)]
     [InlineData(0.9, 0.1)]
     [InlineData(0.95, 0.15)]
+    [InlineData(0.5, 0.49)]
+    [InlineData(0.5, 0.4999)]
+    [InlineData(0.99, 0.0994)]
+    [InlineData(0.02, 0.139)]
     public void Of_CountsThatSayNothing_LeaveThePrior(double mean, double spread)
     {
-        var learned = LearnedShare.Of(Share(mean, 1000), mean, spread, 0.95);
+        var learned = LearnedShare.Of(Share(mean, 1e9), mean, spread, 0.95);
 
-        Assert.Equal(mean, learned.Value, 1e-4);
-        Assert.Equal(spread, learned.StandardDeviation, 1e-3);
+        Assert.Equal(mean, learned.Value, 1e-6);
+        Assert.Equal(spread, learned.StandardDeviation, 1e-6);
         Assert.Equal(0, learned.Weight, 0.01);
     }
 
@@ -86,6 +90,26 @@ public sealed class LearnedShareTests
 
         Assert.Equal(alpha / (alpha + beta + seeds), learned.Value, 0.06 * learned.Value);
         Assert.Equal(seeds / (alpha + beta + seeds), learned.Weight, 0.1);
+    }
+
+    // Exactly, for P(no plant) = exp(-n share): moments of beta(a, b) times exp(-n e) are ratios of Kummer's function, here by its
+    // series after Kummer's transformation (DLMF 13.2.2 and 13.2.39, from memory).
+    [Theory]
+    [InlineData(0.5, 0.2, 40)]
+    [InlineData(0.8, 0.399, 5)]
+    [InlineData(0.5, 0.4999, 3)]
+    [InlineData(0.9, 0.29, 25)]
+    public void Of_NoPlants_HasTheMomentsOfKummersFunction(double mean, double spread, double seeds)
+    {
+        var (alpha, beta) = BetaShape.Of(mean, spread);
+        double Kummer(double a) => Series(beta, a + beta, seeds);
+        var first = alpha / (alpha + beta) * Kummer(alpha + 1) / Kummer(alpha);
+        var second = alpha * (alpha + 1) / ((alpha + beta) * (alpha + beta + 1)) * Kummer(alpha + 2) / Kummer(alpha);
+
+        var learned = LearnedShare.Of(new ShareOfSeeds(0, 0, -Math.Log(0.025) / seeds), mean, spread, 0.95);
+
+        Assert.Equal(first, learned.Value, 1e-6);
+        Assert.Equal(Math.Sqrt(second - first * first), learned.StandardDeviation, 1e-6);
     }
 
     // A hundred seeds looked at, 70 up: log-normal in place of binomial, but close to the beta distribution of alpha + 70 and beta + 30.
@@ -117,6 +141,15 @@ public sealed class LearnedShareTests
     [InlineData(0.99, 0.11)]
     public void Of_ImpossiblePrior_Throws(double mean, double spread) =>
         Assert.Throws<ArgumentOutOfRangeException>(() => LearnedShare.Of(Share(0.5, 0.1), mean, spread, 0.95));
+
+    // 1F1(a; b; z) for z > 0, every term positive.
+    private static double Series(double a, double b, double z)
+    {
+        var (sum, term) = (1.0, 1.0);
+        for (var k = 0; term > 1e-18 * sum; k++)
+            sum += term *= (a + k) / (b + k) * z / (k + 1);
+        return sum;
+    }
 
     private static ShareOfSeeds Share(double value, double uncertainty) =>
         new(value, value * Math.Exp(-Z * uncertainty / value), value * Math.Exp(Z * uncertainty / value));
