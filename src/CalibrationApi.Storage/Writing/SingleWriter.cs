@@ -32,19 +32,31 @@ public sealed class SingleWriter : IAsyncDisposable
     public SingleWriter(CalibrationDatabase database)
     {
         connection = database.OpenPreparing();
-        metrics = new WriterMetrics(this, () => queue.Reader.Count);
-        loop = Task.Factory.StartNew(Run, CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default);
+        metrics = new WriterMetrics(this, () => Waiting);
+        // The thread serves everybody; it keeps nothing of whoever happened to be the first.
+        using (ExecutionContext.SuppressFlow())
+            loop = Task.Factory.StartNew(Run, CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default);
     }
 
+    /// <summary>How many requests wait for their turn.</summary>
+    public int Waiting => queue.Reader.Count;
+
     /// <summary>Runs <paramref name="work"/> in a transaction and returns its result once it is durable.</summary>
-    /// <param name="work">Reads and writes through the connection it is given; throwing undoes what it wrote and nothing else.</param>
+    /// <param name="work">
+    /// Reads and writes through the connection it is given; throwing undoes what it wrote and nothing else. It sees what is ambient
+    /// where this method is called, such as the trace of the request, whichever thread runs it.
+    /// </param>
     /// <param name="keep">Says of the result whether what was written stands; null keeps every result.</param>
-    public async Task<T> WriteAsync<T>(Func<SqliteConnection, T> work, Func<T, bool>? keep = null)
+    /// <param name="timeIsUp">Gives the work up while it waits for its turn: it is never begun then. Once begun it is finished, so that whoever asked hears what became of it.</param>
+    /// <exception cref="OperationCanceledException">The time was up before the turn came; nothing was written.</exception>
+    public async Task<T> WriteAsync<T>(Func<SqliteConnection, T> work, Func<T, bool>? keep = null, CancellationToken timeIsUp = default)
     {
         var start = Stopwatch.GetTimestamp();
         var job = new Job<T>(work, keep);
-        await queue.Writer.WriteAsync(job);
-        var result = await job.Done;
+        await queue.Writer.WriteAsync(job, timeIsUp);
+        T result;
+        using (timeIsUp.UnsafeRegister(static (job, token) => ((Job)job!).GiveUp(token), job))
+            result = await job.Done;
         metrics.Written(start);
         return result;
     }
@@ -86,6 +98,8 @@ public sealed class SingleWriter : IAsyncDisposable
         using var transaction = connection.BeginTransaction();
         foreach (var job in batch)
         {
+            if (!job.TryBegin())
+                continue;
             connection.Execute("savepoint request");
             var stands = job.Try(connection);
             // After some failures, such as a full disk, SQLite has given up the whole transaction and not only the statement.
@@ -104,19 +118,37 @@ public sealed class SingleWriter : IAsyncDisposable
 
     private abstract class Job
     {
+        private const int Waiting = 0;
+        private const int Begun = 1;
+        private const int GivenUp = 2;
+
+        private int state = Waiting;
+
         public Exception? Failure { get; protected set; }
+
+        /// <summary>False when it was given up; it must not run then.</summary>
+        public bool TryBegin() => Interlocked.CompareExchange(ref state, Begun, Waiting) == Waiting;
+
+        public void GiveUp(CancellationToken token)
+        {
+            if (Interlocked.CompareExchange(ref state, GivenUp, Waiting) == Waiting)
+                Cancel(token);
+        }
 
         public abstract bool Try(SqliteConnection connection);
 
         public abstract void Acknowledge();
 
         public abstract void Fail(Exception failure);
+
+        protected abstract void Cancel(CancellationToken token);
     }
 
     private sealed class Job<T>(Func<SqliteConnection, T> work, Func<T, bool>? keep) : Job
     {
         // Continuations run elsewhere: the writer thread goes on with the next batch.
         private readonly TaskCompletionSource<T> completion = new(TaskCreationOptions.RunContinuationsAsynchronously);
+        private readonly ExecutionContext? ambient = ExecutionContext.Capture();
         private T result = default!;
 
         public Task<T> Done => completion.Task;
@@ -125,7 +157,10 @@ public sealed class SingleWriter : IAsyncDisposable
         {
             try
             {
-                result = work(connection);
+                if (ambient is null)
+                    result = work(connection);
+                else
+                    ExecutionContext.Run(ambient, _ => result = work(connection), null);
                 return keep?.Invoke(result) ?? true;
             }
             catch (Exception exception)
@@ -138,11 +173,13 @@ public sealed class SingleWriter : IAsyncDisposable
         public override void Acknowledge()
         {
             if (Failure is null)
-                completion.SetResult(result);
+                completion.TrySetResult(result);
             else
-                completion.SetException(Failure);
+                completion.TrySetException(Failure);
         }
 
         public override void Fail(Exception exception) => completion.TrySetException(exception);
+
+        protected override void Cancel(CancellationToken token) => completion.TrySetCanceled(token);
     }
 }

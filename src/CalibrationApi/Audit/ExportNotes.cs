@@ -27,7 +27,7 @@ internal sealed class ExportNotes(SingleWriter writer, TimeProvider clock)
             {
                 AuditStore.Append(connection, caller.Workspace, entry);
                 return true;
-            });
+            }, timeIsUp: context.RequestAborted);
         }
         catch
         {

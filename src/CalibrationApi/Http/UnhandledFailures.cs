@@ -1,6 +1,5 @@
-using System.Threading.Channels;
+using CalibrationApi.Storage;
 using Microsoft.AspNetCore.Diagnostics;
-using Microsoft.Data.Sqlite;
 
 namespace CalibrationApi.Http;
 
@@ -16,7 +15,7 @@ internal static class UnhandledFailures
             StatusCodeSelector = failure => failure switch
             {
                 BadHttpRequestException bad => bad.StatusCode,
-                SqliteException or ChannelClosedException => StatusCodes.Status503ServiceUnavailable,
+                _ when DatabaseOutage.Is(failure) => StatusCodes.Status503ServiceUnavailable,
                 _ => StatusCodes.Status500InternalServerError,
             },
             // A client's mistake is not an error of ours and fills no log.
@@ -33,7 +32,7 @@ internal static class UnhandledFailures
         {
             case BadHttpRequestException bad:
                 return ForStatus(context, bad.StatusCode);
-            case SqliteException or ChannelClosedException:
+            case { } failure when DatabaseOutage.Is(failure):
                 context.Response.Headers.RetryAfter = "5";
                 return ProblemResult.Of(StatusCodes.Status503ServiceUnavailable, ErrorCode.StorageUnavailable,
                     "The database cannot be used right now. Nothing was stored by this request. Try again in a few seconds.");

@@ -42,7 +42,7 @@ internal sealed class StoringRequest(HttpContext context)
         if (!TryReadKey(out var key, out var wrong))
             return wrong!;
         if (key is null)
-            return Answer(await writer.WriteAsync(connection => Noted(connection, store(connection)), Keep), first);
+            return Answer(await writer.WriteAsync(connection => Noted(connection, store(connection)), Keep, context.RequestAborted), first);
 
         using var held = inFlight.Take($"{caller.Workspace}\n{Route}\n{key}");
         if (held is null)
@@ -51,13 +51,13 @@ internal sealed class StoringRequest(HttpContext context)
             return ProblemResult.Of(StatusCodes.Status409Conflict, ErrorCode.IdempotencyInFlight, "A request with this Idempotency-Key is being worked on. Wait a second and send it again to get its answer.");
         }
 
-        return Answer(await writer.WriteAsync(connection => Once(connection, key, fingerprint, store), Keep), first);
+        return Answer(await writer.WriteAsync(connection => Once(connection, key, fingerprint, store), Keep, context.RequestAborted), first);
     }
 
     /// <summary>Replaces what is there already, which no key has to make safe to repeat, and answers.</summary>
     /// <param name="replace">Writes inside the transaction and gives the answer, or a problem that undoes what it wrote.</param>
     public async Task<IResult> ReplaceAsync(Func<SqliteConnection, StoreOutcome> replace) =>
-        Answer(await writer.WriteAsync(connection => Noted(connection, replace(connection)), Keep));
+        Answer(await writer.WriteAsync(connection => Noted(connection, replace(connection)), Keep, context.RequestAborted));
 
     private string Route => $"{context.Request.Method} {context.Request.Path}";
 

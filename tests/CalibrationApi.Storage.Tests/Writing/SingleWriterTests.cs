@@ -205,6 +205,78 @@ public sealed class SingleWriterTests
     }
 
     [Fact]
+    public async Task WriteAsync_OfManyAtOnce_SeesWhatIsAmbientWhereItWasAsked()
+    {
+        using var database = TestDatabase.Empty();
+        var ambient = new AsyncLocal<int> { Value = -1 };
+        await using var writer = new SingleWriter(database.Database);
+        var hold = await Hold.StartAsync(writer);
+        var requests = Enumerable.Range(0, 10).Select(i =>
+        {
+            ambient.Value = i;
+            return writer.WriteAsync(_ => ambient.Value);
+        }).ToArray();
+
+        hold.Release();
+
+        Assert.Equal(Enumerable.Range(0, 10), await Task.WhenAll(requests));
+    }
+
+    [Fact]
+    public async Task WriteAsync_WhoseTimeIsUpWhileItWaits_IsNeverBegun()
+    {
+        using var database = TestDatabase.Empty();
+        await using var writer = new SingleWriter(database.Database);
+        using var time = new CancellationTokenSource();
+        var hold = await Hold.StartAsync(writer);
+        var late = writer.WriteAsync(connection => Insert(connection, 1), timeIsUp: time.Token);
+        var other = writer.WriteAsync(connection => Insert(connection, 2));
+
+        time.Cancel();
+        await Assert.ThrowsAnyAsync<OperationCanceledException>(() => late);
+        hold.Release();
+
+        Assert.True(await other);
+        Assert.Equal([Given.Id(2)], Ids(database));
+    }
+
+    [Fact]
+    public async Task WriteAsync_WhoseTimeIsUpOnceItHasBegun_IsFinishedAndTold()
+    {
+        using var database = TestDatabase.Empty();
+        await using var writer = new SingleWriter(database.Database);
+        using var time = new CancellationTokenSource();
+
+        var stored = await writer.WriteAsync(
+            connection =>
+            {
+                time.Cancel();
+                return Insert(connection, 1);
+            },
+            timeIsUp: time.Token);
+
+        Assert.True(stored);
+        Assert.Equal([Given.Id(1)], Ids(database));
+    }
+
+    // Another program holds the lock that every write needs, for longer than anybody waits.
+    [Fact]
+    public async Task WriteAsync_WhoseTimeIsUpWhileAnotherProgramWrites_IsNeverBegun()
+    {
+        using var database = TestDatabase.Empty();
+        await using var writer = new SingleWriter(database.Database);
+        using var time = new CancellationTokenSource(TimeSpan.FromMilliseconds(200));
+        using var program = database.Open();
+        using (program.BeginTransaction())
+        {
+            await Assert.ThrowsAnyAsync<OperationCanceledException>(() => writer.WriteAsync(connection => Insert(connection, 1), timeIsUp: time.Token));
+        }
+
+        Assert.True(await writer.WriteAsync(connection => Insert(connection, 2)));
+        Assert.Equal([Given.Id(2)], Ids(database));
+    }
+
+    [Fact]
     public async Task DisposeAsync_WithAQueue_FinishesItAndTakesNoMore()
     {
         using var database = TestDatabase.Empty();
@@ -238,7 +310,7 @@ public sealed class SingleWriterTests
         await using var writer = new SingleWriter(database.Database);
         var commits = await CommitCount.StartAsync(writer);
 
-        await Parallel.ForAsync(0, 2000, new ParallelOptions { MaxDegreeOfParallelism = 32 }, async (i, _) => await writer.WriteAsync(connection => Insert(connection, i)));
+        await Parallel.ForAsync(0, 2000, new ParallelOptions { MaxDegreeOfParallelism = 32 }, async (i, stop) => await writer.WriteAsync(connection => Insert(connection, i), timeIsUp: stop));
 
         Assert.Equal(Enumerable.Range(0, 2000).Select(Given.Id), Ids(database));
         Assert.InRange(commits.Value, 1, 2000);

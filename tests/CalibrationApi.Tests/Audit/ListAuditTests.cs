@@ -1,5 +1,6 @@
 using CalibrationApi.Access;
 using CalibrationApi.Storage.Audit;
+using CalibrationApi.Storage.Writing;
 using CalibrationApi.Tests.Access;
 using CalibrationApi.Tests.Records;
 using Microsoft.Data.Sqlite;
@@ -38,6 +39,32 @@ public sealed class ListAuditTests : IDisposable
         Assert.All(lines, line => Assert.Equal(("key", writer.Id, $"/v1/machines/{created.Id}"), (line.Word("/actor"), line.Word("/key"), line.Word("/target"))));
         Assert.Equal(["2026-05-04T10:01:00.000Z", "2026-05-04T10:00:00.000Z"], lines.Select(line => line.Word("/at")));
         Assert.All(lines, line => Assert.NotEmpty(line.Word("/traceId")));
+    }
+
+    [Fact]
+    public async Task Writes_ThatShareACommit_EachKeepTheTraceOfTheirOwnRequest()
+    {
+        service.Key = writer.Text;
+        string[] traces = ["4bf92f3577b34da6a3ce929d0e0e4736", "0af7651916cd43dd8448eb211c80319c"];
+        using var gate = new ManualResetEventSlim();
+        var held = service.Service<SingleWriter>().WriteAsync(_ => gate.Wait(TimeSpan.FromSeconds(60)));
+        var requests = traces.Select(trace => service.SendAsync(Traced(trace))).ToArray();
+        await service.QueuedAsync(requests.Length);
+
+        gate.Set();
+        Assert.True(await held);
+        var made = await Task.WhenAll(requests);
+
+        var lines = await LinesAsync("/v1/audit?action=createMachine");
+        Assert.Equal(
+            made.Select((reply, i) => ($"/v1/machines/{reply.Expect(201).Id}", traces[i])).Order(),
+            lines.Select(line => (line.Word("/target"), line.Word("/traceId"))).Order());
+
+        static HttpRequestMessage Traced(string trace) => new(HttpMethod.Post, new Uri("/v1/machines", UriKind.Relative))
+        {
+            Headers = { { "traceparent", $"00-{trace}-00f067aa0ba902b7-01" } },
+            Content = new StringContent(Farm.MachineDraft.Text, System.Text.Encoding.UTF8, "application/json"),
+        };
     }
 
     [Fact]

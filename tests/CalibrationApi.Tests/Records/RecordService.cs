@@ -2,6 +2,7 @@ using System.Net.Http.Headers;
 using System.Text;
 using System.Text.Json.Nodes;
 using CalibrationApi.Storage;
+using CalibrationApi.Storage.Writing;
 using Dapper;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.TestHost;
@@ -106,6 +107,14 @@ public sealed class RecordService : IDisposable
     {
         using var connection = Database.Open();
         return connection.QuerySingle<T>(sql, parameters);
+    }
+
+    /// <summary>Returns once so many writes wait for their turn.</summary>
+    internal async Task QueuedAsync(int writes)
+    {
+        var queue = Service<SingleWriter>();
+        while (queue.Waiting < writes)
+            await Task.Delay(5);
     }
 
     public void Dispose()

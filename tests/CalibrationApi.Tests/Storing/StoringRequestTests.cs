@@ -271,9 +271,8 @@ public sealed class StoringRequestTests(RecordService service) : IClassFixture<R
             service.Execute("drop trigger broken");
         }
 
-        await failed.RefusedAsync(503, null, ErrorCode.StorageUnavailable);
-        Assert.NotNull(failed.Header("Retry-After"));
-        // The same request goes through once the database is well again.
+        await failed.RefusedAsync(500, null, ErrorCode.InternalError);
+        // The same request goes through once that is mended.
         (await service.PostAsync($"/v1/{path}", draft, key)).Expect(201);
     }
 
