@@ -146,7 +146,8 @@ public sealed class PlantDensity
         return Math.Min(estimated, Normal.CDF(0, 1, -distance / LargestUncertainty));
     }
 
-    // The sum falls with phi and curves upwards, so Newton steps from 0 come up to the root from below and never pass it.
+    // The sum falls with phi and curves upwards, so Newton steps from 0 come up to the root from below and never pass it. Where
+    // rounding says that it is passed, it is reached: counts that scatter exactly as chance expects start there.
     private double MomentEstimate(double[] expected, double[] squares)
     {
         var phi = 0.0;
@@ -160,6 +161,8 @@ public sealed class PlantDensity
                 slope -= squares[i] / variance * expected[i] / (1 + phi * expected[i]);
             }
 
+            if (off <= 0)
+                break;
             var change = -off / slope;
             phi += change;
             if (change <= 1e-14 * phi)
