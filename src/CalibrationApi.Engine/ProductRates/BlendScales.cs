@@ -41,8 +41,8 @@ internal sealed class BlendScales
     /// <param name="there">What is there without them, kg/m2.</param>
     public BlendRow Row(NutrientTarget target, double there)
     {
-        var scale = amounts[question.Targets.ToList().IndexOf(target)];
-        var left = (target.Amount.KilogramsPerSquareMetre - there) / scale;
+        var at = question.Targets.ToList().IndexOf(target);
+        var (scale, left) = (amounts[at], Left(at, there));
         return (target.Kind ?? ProductRateDefaults.Kind) switch
         {
             TargetKind.AtLeast => new BlendRow(
@@ -57,17 +57,45 @@ internal sealed class BlendScales
     /// <summary>A rate in units.</summary>
     public MassPerArea Rate(double relative) => new(relative * rate);
 
-    /// <summary>What the next kilogram of a target would cost; null without prices, or when no more can be had.</summary>
-    public double? NextKilogram(BlendProgram program, BlendRow[] rows, BlendSolution best, int target)
+    /// <summary>What one more kilogram of a target would cost while every limit stays, its own too; null without prices, for a target that is only a limit, or when no more can be had.</summary>
+    /// <param name="program">The blend.</param>
+    /// <param name="rows">What is asked of each nutrient.</param>
+    /// <param name="best">The best rates.</param>
+    /// <param name="target">Which target.</param>
+    /// <param name="there">What is there without the computed rates, kg/m2.</param>
+    public double? NextKilogram(BlendProgram program, BlendRow[] rows, BlendSolution best, int target, double there)
     {
-        if (program.Costs.Length == 0 || !best.MeetsAll)
-            return null;
-        var isLeast = (question.Targets[target].Kind ?? ProductRateDefaults.Kind) == TargetKind.AtLeast;
-        if (isLeast && double.IsNegativeInfinity(rows[target].Least))
-            return 0;
         var row = rows[target];
-        var above = row with { Least = row.Least + Step, Most = isLeast ? Math.Max(row.Most, row.Least + Step) : row.Most + Step };
-        var solution = program.Solve([.. rows.Select((one, j) => j == target ? above : one)]);
-        return solution.MeetsAll ? solution.Prices[target] * highestPrice * rate / amounts[target] : null;
+        if (program.Costs.Length == 0 || !best.MeetsAll || KindOf(target) == TargetKind.AtMost)
+            return null;
+        if (KindOf(target) == TargetKind.Exactly)
+            return Price(program, rows, target, row with { Least = row.Least + Step, Most = row.Most + Step }, (_, _) => true);
+        var wanted = Left(target, there) + Step;
+        return wanted <= 0 ? 0
+            : wanted + Step > row.Most ? null
+            : Price(program, rows, target, row with { Least = wanted }, (amount, asked) => amount - asked.Least < Step / 2);
+    }
+
+    /// <summary>What the limit of a target costs: what one kilogram more allowed would save; 0 where it does not bind, null without prices, without a limit, or where the targets cannot be met.</summary>
+    public double? KilogramOfLimit(BlendProgram program, BlendRow[] rows, BlendSolution best, int target)
+    {
+        var row = rows[target];
+        if (program.Costs.Length == 0 || !best.MeetsAll || KindOf(target) == TargetKind.Exactly || double.IsPositiveInfinity(row.Most))
+            return null;
+        var saved = Price(program, rows, target, row with { Most = row.Most + Step }, (amount, asked) => asked.Most - amount < Step / 2);
+        return saved is { } known ? Math.Max(0, -known) : null;
+    }
+
+    private double Left(int target, double there) => (question.Targets[target].Amount.KilogramsPerSquareMetre - there) / amounts[target];
+
+    private TargetKind KindOf(int target) => question.Targets[target].Kind ?? ProductRateDefaults.Kind;
+
+    // The price of the programme belongs to the bound on which the amount stands; where it stands on another, this one costs nothing.
+    private double? Price(BlendProgram program, BlendRow[] rows, int target, BlendRow moved, Func<double, BlendRow, bool> standsOnIt)
+    {
+        var solution = program.Solve([.. rows.Select((one, j) => j == target ? moved : one)]);
+        return !solution.MeetsAll ? null
+            : standsOnIt(solution.Amounts[target], moved) ? solution.Prices[target] * highestPrice * rate / amounts[target]
+            : 0;
     }
 }

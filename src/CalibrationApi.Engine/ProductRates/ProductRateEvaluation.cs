@@ -18,8 +18,9 @@ public static class ProductRateEvaluation
     /// the cost. A finding says for each target missed what stands against it.
     /// </para>
     /// <para>
-    /// The cost of the next kilogram of a target is the shadow price of the programme just above the target. For products that
-    /// each bring one more nutrient it is what published sheets compute: price less the value of the other nutrients. Source:
+    /// The cost of the next kilogram of a target is the shadow price of the programme just above the target, all limits kept; what
+    /// a limit costs is the shadow price just above the limit, all targets kept. For products that each bring one more nutrient
+    /// the first is what published sheets compute: price less the value of the other nutrients. Source:
     /// SOURCES.md, keys MB-FERT, NMSU-A133. Accuracy: 1e-9 of the cost, shown in BlendSolverTests; a change of units changes
     /// nothing beyond 1e-12.
     /// </para>
@@ -37,8 +38,12 @@ public static class ProductRateEvaluation
         var rates = best.Rates.Select(scales.Rate).ToArray();
         var lines = Lines(question, rates, forms);
         var meetsTargets = best.MeetsAll;
-        var nextKilograms = question.Targets.Select((_, j) => scales.NextKilogram(program, rows, best, j)).ToArray();
-        NutrientBalance[] balances = [.. forms.Select(form => Balance(question, lines, form, best, nextKilograms))];
+        TargetPrice[] prices =
+        [
+            .. question.Targets.Select((target, j) => new TargetPrice(
+                scales.NextKilogram(program, rows, best, j, There(question, target.Form)), scales.KilogramOfLimit(program, rows, best, j))),
+        ];
+        NutrientBalance[] balances = [.. forms.Select(form => Balance(question, lines, form, best, prices))];
         var sentences = new ProductRateSentences(question, lines, balances);
         var total = lines.Sum(line => line.Rate.KilogramsPerSquareMetre);
         return new ProductRateResult
@@ -120,7 +125,7 @@ public static class ProductRateEvaluation
         return (long)(Threshold.IsAbove(packages, nearest) ? Math.Ceiling(packages) : nearest);
     }
 
-    private static NutrientBalance Balance(ProductRateQuestion question, ProductLine[] lines, NutrientForm form, BlendSolution best, double?[] nextKilograms)
+    private static NutrientBalance Balance(ProductRateQuestion question, ProductLine[] lines, NutrientForm form, BlendSolution best, TargetPrice[] prices)
     {
         var at = question.Targets.Select(target => target.Form.Nutrient).ToList().IndexOf(form.Nutrient);
         double Brought(bool isFixed) => lines.Where(line => line.Product.FixedRate is not null == isFixed).Sum(line => line.Rate.KilogramsPerSquareMetre * line.Product.Share(form));
@@ -131,7 +136,8 @@ public static class ProductRateEvaluation
             new MassPerArea(Brought(isFixed: true)),
             new MassPerArea(Brought(isFixed: false)),
             at < 0 || best.Met[at],
-            at < 0 ? null : nextKilograms[at]);
+            at < 0 ? null : prices[at].NextKilogram,
+            at < 0 ? null : prices[at].KilogramOfLimit);
     }
 
     private static NutrientShare[] Blend(ProductLine[] lines, NutrientForm[] forms)
@@ -170,4 +176,6 @@ public static class ProductRateEvaluation
             cautions.Add(new Caution(CautionCode.NotAllProductsMix, $"Not all products may share a tank or a heap: some draw water and cake, some give off gas or feed a fire. Read their labels and safety data sheets, and ask the supplier, before mixing."));
         return cautions;
     }
+
+    private readonly record struct TargetPrice(double? NextKilogram, double? KilogramOfLimit);
 }

@@ -71,9 +71,10 @@ public sealed record NutrientCost(NutrientForm Form, double PerKilogram);
 /// <param name="FromFixed">What products of fixed rate bring.</param>
 /// <param name="FromProducts">What the products whose rates were computed bring.</param>
 /// <param name="Met">The target is met; true without one.</param>
-/// <param name="NextKilogram">What the next kilogram of the target would cost in these products, negative where a limit one kilogram higher would save; null without prices, without a target, or when no more can be had.</param>
+/// <param name="NextKilogram">What the next kilogram of the target would cost in these products while every limit stays, below 0 where it would save; null without prices, without a target, for an at-most target, or when no more can be had.</param>
+/// <param name="KilogramOfLimit">What its limit costs: what one kilogram more allowed would save, 0 where the limit does not bind; null without prices, without a limit, or when not all targets are met.</param>
 public sealed record NutrientBalance(
-    NutrientForm Form, NutrientTarget? Target, MassPerArea Credits, MassPerArea FromFixed, MassPerArea FromProducts, bool Met, double? NextKilogram)
+    NutrientForm Form, NutrientTarget? Target, MassPerArea Credits, MassPerArea FromFixed, MassPerArea FromProducts, bool Met, double? NextKilogram, double? KilogramOfLimit)
 {
     /// <summary>Credits and products together.</summary>
     public MassPerArea Total => new(Credits.KilogramsPerSquareMetre + FromFixed.KilogramsPerSquareMetre + FromProducts.KilogramsPerSquareMetre);

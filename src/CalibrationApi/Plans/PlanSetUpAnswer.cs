@@ -17,7 +17,7 @@ public sealed class PlanSetUpAnswer
     /// <summary>True when every meter has a rate and a mass per revolution, its element serves that rate at the planned ground speeds, all that lies with the seed has a limit and is within it, the fan suits all products, the nutrients are met, no lot asks for a test first, and nothing is open.</summary>
     public required bool NothingInTheWay { get; init; }
 
-    /// <summary>What stands against going on, in the order of harm; empty when nothing is. What is not known yet is under open.</summary>
+    /// <summary>What stands against going on, the worst first: a rate that a meter cannot reach, then too much with the seed, then a meter that turns too slowly, the air, nutrients, a lot to be tested. Empty when nothing is. What is not known yet is under open.</summary>
     public required IReadOnlyList<ObstacleOfPlan> InTheWay { get; init; }
 
     /// <summary>The meters, in the order of the plan.</summary>

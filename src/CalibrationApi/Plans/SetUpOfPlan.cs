@@ -2,6 +2,7 @@ using System.Text.Json;
 using CalibrationApi.CatchTests;
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Http;
+using CalibrationApi.MeterSpeeds;
 using CalibrationApi.Quantities;
 using CalibrationApi.Records;
 using CalibrationApi.SeedRowLimits;
@@ -78,23 +79,38 @@ internal static class SetUpOfPlan
         void Add(string detail) => open.Add(new ProblemError { Pointer = RequestFilter.Pointer(nameof(PlanRequest.Nutrients)), Code = ErrorCode.ValueMissing, Detail = detail });
     }
 
-    // What harms the crop comes first.
+    // A rate that no meter can reach comes first, because the field cannot be sown so at all; then what kills seed, then what only makes it uneven.
     private static IEnumerable<ObstacleOfPlan> Obstacles(MeterSetUpAnswer[] meters, PlannedField field, SeedRowLimitAnswer? seedRow, ObstacleOfPlan? airInTheWay)
     {
+        var outside = meters
+            .Select(meter => (Meter: meter, Element: meter.MeterSpeed?.Elements.FirstOrDefault(element => element.Name == meter.Element)!))
+            .Where(one => one.Element is { Fits: false })
+            .OrderBy(one => one.Element.Room?.Value)
+            .ToLookup(one => FallsShort(one.Element), one => one.Meter);
+        foreach (var meter in outside[true])
+            yield return OutsideWindow(meter, ofSide => ofSide[^1]);
         if (seedRow is not null && !SeedRowSetUp.IsWithin(seedRow))
             yield return new ObstacleOfPlan { Detail = seedRow.Headline };
-        foreach (var meter in meters.Where(meter => meter.MeterSpeed?.Elements.FirstOrDefault(element => element.Name == meter.Element) is { Fits: false }))
-        {
-            var why = meter.MeterSpeed!.Findings.FirstOrDefault(finding => finding.Code == FindingCode.OutsideMeterWindow && finding.Detail.StartsWith($"{meter.Element}: ", StringComparison.Ordinal));
-            yield return new ObstacleOfPlan { Meter = meter.Meter, Detail = why?.Detail ?? meter.MeterSpeed.Headline };
-        }
-
+        foreach (var meter in outside[false])
+            yield return OutsideWindow(meter, ofSide => ofSide[0]);
         if (airInTheWay is not null)
             yield return airInTheWay;
         if (field.Nutrients is { MeetsTargets: false } nutrients)
             yield return new ObstacleOfPlan { Detail = nutrients.Headline };
         foreach (var meter in meters.Where(meter => meter.NewLot?.Verdict == Words.Of(Engine.NewLots.LotVerdict.TestNow)))
             yield return new ObstacleOfPlan { Meter = meter.Meter, Detail = meter.NewLot!.Headline };
+    }
+
+    // Above the highest rate of a window somewhere; otherwise it only turns too slowly.
+    private static bool FallsShort(ElementAnswer element) => element.Corners.Any(corner => !corner.WithinLimits
+        && element.RateWindows.Any(window => window.GroundSpeed.Value == corner.GroundSpeed.Value && window.Maximum?.Value < corner.Rate.Value));
+
+    // The finding of the slow side stands before that of the fast one.
+    private static ObstacleOfPlan OutsideWindow(MeterSetUpAnswer meter, Func<FindingAnswer[], FindingAnswer> chosen)
+    {
+        FindingAnswer[] found = [.. meter.MeterSpeed!.Findings
+            .Where(finding => finding.Code == FindingCode.OutsideMeterWindow && finding.Detail.StartsWith($"{meter.Element}: ", StringComparison.Ordinal))];
+        return new ObstacleOfPlan { Meter = meter.Meter, Detail = found.Length == 0 ? meter.MeterSpeed.Headline : chosen(found).Detail };
     }
 
     private static string Headline(ObstacleOfPlan[] obstacles, List<ProblemError> open)

@@ -129,8 +129,11 @@ public sealed class NutrientLine
     /// <summary>The target is met; true without one.</summary>
     public required bool Met { get; init; }
 
-    /// <summary>What one more mass unit of the target would cost with these products: the price of this nutrient here. Zero where enough is there anyway, below zero where a limit one unit higher would save money. Absent without prices, without a target, or when no more can be had.</summary>
+    /// <summary>What one more mass unit of the target would cost with these products while every limit stays: the price of this nutrient here. Zero where enough is there anyway, below zero where more of it would save money. Absent without prices, without a target, for an at-most target, or when no more can be had.</summary>
     public CostPerUnit? CostOfNextUnit { get; init; }
+
+    /// <summary>What the limit of this nutrient (most, or an at-most target) costs: what one more mass unit allowed would save. Zero where the limit does not bind. Absent without prices, without a limit, or when not all targets are met.</summary>
+    public CostPerUnit? CostOfLimit { get; init; }
 }
 
 /// <summary>An amount of money for one mass unit of a nutrient.</summary>

@@ -91,6 +91,7 @@ internal static class ProductRateMapping
         Surplus = nutrient.Surplus is { } surplus ? units.Rate(surplus) : null,
         Met = nutrient.Met,
         CostOfNextUnit = money.PerMass(nutrient.NextKilogram),
+        CostOfLimit = money.PerMass(nutrient.KilogramOfLimit),
     };
 
     /// <summary>Writes amounts of money for the units of the answer.</summary>

@@ -41,7 +41,7 @@ public sealed class ProductRateTests
     [Fact]
     public void Evaluate_CreditsThatCoverTheTarget_NothingIsApplied()
     {
-        var result = Of(NutrientForm.N, 50).From(Urea.At(480)).Less(NutrientForm.N, 50).Evaluated();
+        var result = Of(NutrientForm.N, 50).From(Urea.At(480)).Less(NutrientForm.N, 51).Evaluated();
 
         AreNear([0], result.Rates());
         Assert.True(result.MeetsTargets);
@@ -157,14 +157,49 @@ public sealed class ProductRateTests
         OfferedProduct[] products = [Urea.At(480), Phosphate.At(700), Sulfate.At(200), Potash.At(410)];
         var result = targets.From(products).Evaluated();
 
-        for (var j = 0; j < targets.Length; j++)
-        {
-            NutrientTarget[] raised = [.. targets.Select((target, k) => k == j ? target with { Amount = new MassPerArea(target.Amount.KilogramsPerSquareMetre + 1e-4) } : target)];
-            var difference = (raised.From(products).Evaluated().CostPerSquareMetre - result.CostPerSquareMetre) * 10_000;
-            Assert.Equal(difference!.Value, result.Nutrient(targets[j].Form).NextKilogram!.Value, 1e-9);
-        }
+        foreach (var j in (int[])[0, 1, 3])
+            Assert.Equal(CostOfOneMore(targets, j, target => target with { Amount = OneMore(target.Amount) }, products), result.Nutrient(targets[j].Form).NextKilogram!.Value, 1e-9);
+        var sulfur = result.Nutrient(NutrientForm.S);
+        Assert.Null(sulfur.NextKilogram);
+        Assert.Equal(-CostOfOneMore(targets, 2, target => target with { Amount = OneMore(target.Amount) }, products), sulfur.KilogramOfLimit!.Value, 1e-9);
+        Assert.True(sulfur.KilogramOfLimit > 0, "More sulfur allowed would save urea.");
+    }
 
-        Assert.True(result.Nutrient(NutrientForm.S).NextKilogram < 0, "More sulfur allowed would save urea.");
+    // Sulfate brings the cheap nitrogen until its sulfur reaches the most; the least of sulfur is then far below what is given.
+    [Fact]
+    public void NextKilogram_LimitOfTheSameNutrientBinds_IsApartFromWhatTheLimitCosts()
+    {
+        NutrientTarget[] targets = [Of(NutrientForm.N, 80), Of(NutrientForm.S, 5, most: 15)];
+        OfferedProduct[] products = [Urea.At(480), Sulfate.At(200)];
+        var sulfur = targets.From(products).Evaluated().Nutrient(NutrientForm.S);
+
+        Assert.Equal(15, KilogramsPerHectare(sulfur.Total), 1e-9);
+        Assert.Equal(0, sulfur.NextKilogram);
+        // A kilogram of sulfur brings 21/24 kg of nitrogen for 200/240 of money, in place of urea.
+        Assert.Equal(21.0 / 24 * 0.480 / 0.46 - 0.200 / 0.24, sulfur.KilogramOfLimit!.Value, 1e-9);
+    }
+
+    [Fact]
+    public void NextKilogram_TargetOnItsOwnMost_CannotBeRaisedAndTheLimitHasItsPrice()
+    {
+        NutrientTarget[] targets = [Of(NutrientForm.N, 80), Of(NutrientForm.S, 15, most: 15)];
+        var sulfur = targets.From(Urea.At(480), Sulfate.At(200)).Evaluated().Nutrient(NutrientForm.S);
+
+        Assert.Null(sulfur.NextKilogram);
+        Assert.Equal(21.0 / 24 * 0.480 / 0.46 - 0.200 / 0.24, sulfur.KilogramOfLimit!.Value, 1e-9);
+    }
+
+    [Fact]
+    public void NextKilogram_CreditsThatJustCoverTheTarget_IsThatOfTheProduct() => Assert.Equal(
+        0.480 / 0.46, Of(NutrientForm.N, 50).From(Urea.At(480)).Less(NutrientForm.N, 50).Evaluated().Nutrients[0].NextKilogram!.Value, 1e-9);
+
+    [Fact]
+    public void KilogramOfLimit_LimitThatDoesNotBindOrIsNotThere_IsNothingOrAbsent()
+    {
+        var result = new[] { Of(NutrientForm.N, 80, most: 90), Of(NutrientForm.K2O, 20) }.From(Urea.At(480), Potash.At(410)).Evaluated();
+
+        Assert.Equal(0, result.Nutrient(NutrientForm.N).KilogramOfLimit);
+        Assert.Null(result.Nutrient(NutrientForm.K2O).KilogramOfLimit);
     }
 
     [Fact]
@@ -211,4 +246,12 @@ public sealed class ProductRateTests
         Assert.False(NutrientShare.IsMoreThanAWhole([new NutrientShare(NutrientForm.SO3, NutrientForm.S.To(NutrientForm.SO3))]));
         Assert.True(NutrientShare.IsMoreThanAWhole([new NutrientShare(NutrientForm.P, 0.5)]));
     }
+
+    private static double CostOfOneMore(NutrientTarget[] targets, int at, Func<NutrientTarget, NutrientTarget> more, OfferedProduct[] products)
+    {
+        NutrientTarget[] raised = [.. targets.Select((target, k) => k == at ? more(target) : target)];
+        return (raised.From(products).Evaluated().CostPerSquareMetre - targets.From(products).Evaluated().CostPerSquareMetre)!.Value * 10_000;
+    }
+
+    private static MassPerArea OneMore(MassPerArea amount) => new(amount.KilogramsPerSquareMetre + 1e-4);
 }

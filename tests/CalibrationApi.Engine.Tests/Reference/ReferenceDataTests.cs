@@ -1,7 +1,7 @@
 namespace CalibrationApi.Engine.Tests.Reference;
 
 /// <summary>Every file of figures says where it comes from, in itself and in the README.</summary>
-[Trait("Category", "Reference")]
+[Trait("Category", "Transcription")]
 public sealed class ReferenceDataTests
 {
     private static readonly string Readme = File.ReadAllText(Path.Combine(ReferenceTable.Folder, "README.md"));

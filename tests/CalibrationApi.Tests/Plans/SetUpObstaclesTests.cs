@@ -204,17 +204,20 @@ public sealed class SetUpObstaclesTests(RecordService service) : IClassFixture<R
         Assert.StartsWith("coarse: 400 kg/ha at 9 km/h takes", setUp.Word("/inTheWay/0/detail"), StringComparison.Ordinal);
     }
 
-    [Fact]
-    public async Task SetUp_SeveralThingsWrong_LeadsWithTheSeedRowAndCountsTheOthers()
+    // At 400 kg/ha the meter cannot deliver; at 1 kg/ha it only turns unevenly, and seed that is killed is worse.
+    [Theory]
+    [InlineData(400, "front: coarse: 400 kg/ha at 9 km/h takes")]
+    [InlineData(1, "Above the published limit for wheat")]
+    public async Task SetUp_SeveralThingsWrong_LeadsWithTheWorstAndCountsTheOthers(double rate, string worst)
     {
         var farm = await FieldAsync();
         var draft = Fed(farm, await ProductAsync("urea", "N", 46), 46).With("/meters/1/withSeed", true).Without("/meters/1/startValue").With("/seedRow", Draft.Json(Wheat))
-            .With("/meters/0/targetRate", Draft.Quantity(400, "kg/ha"));
+            .With("/meters/0/targetRate", Draft.Quantity(rate, "kg/ha")).With("/groundSpeed", Draft.Quantity(9, "km/h"));
 
         var setUp = await SetUpAsync(await service.CreateAsync("/v1/plans", draft));
 
         Assert.Equal(2, setUp.List("/inTheWay").Count);
-        Assert.StartsWith("Above the published limit for wheat", setUp.Word("/headline"), StringComparison.Ordinal);
+        Assert.StartsWith(worst, setUp.Word("/headline"), StringComparison.Ordinal);
         Assert.EndsWith("1 thing is more in the way, and 1 thing is still open; see inTheWay and open.", setUp.Word("/headline"), StringComparison.Ordinal);
     }
 

@@ -45,6 +45,7 @@ public sealed class EvaluateProductRateTests
         Assert.False(answer.Has("/products/2/nutrientCost"));
         // A tonne of phosphate less the value of its nitrogen, over 520 kg.
         Assert.Equal((700 - 110 * 0.480 / 0.46) / 520, answer.Number("/nutrients/1/costOfNextUnit/value"), 1e-12);
+        Assert.False(answer.Has("/nutrients/1/costOfLimit"));
     }
 
     [Fact]
@@ -60,6 +61,20 @@ public sealed class EvaluateProductRateTests
         var without = await Question.Of(Question.ProductRate).Without("/area").AnswerAsync();
         Assert.False(without.Has("/products/2/totalMass") || without.Has("/products/2/packages") || without.Has("/totalCost"));
         Assert.True(without.Has("/costPerArea"));
+    }
+
+    // With a limit in place of its target, sulfur has no price, and what the limit costs stands beside it.
+    [Fact]
+    public async Task Limit_ThatBinds_HasItsOwnCost()
+    {
+        var question = Question.Of(Question.ProductRate).With("/targets/3", """{ "nutrient": "S", "kind": "at-most", "amount": { "value": 5, "unit": "kg/ha" } }""")
+            .With("/products/2/price/value", "100");
+        var answer = await question.AnswerAsync();
+
+        var sulfur = answer.List("/nutrients").Select((one, i) => (Symbol: one!["nutrient"]!.GetValue<string>(), At: i)).Single(one => one.Symbol == "S").At;
+        Assert.False(answer.Has($"/nutrients/{sulfur}/costOfNextUnit"));
+        Assert.True(answer.Number($"/nutrients/{sulfur}/costOfLimit/value") > 0);
+        Assert.Equal("kg", answer.Word($"/nutrients/{sulfur}/costOfLimit/per"));
     }
 
     [Fact]

@@ -87,11 +87,13 @@ public sealed class BulkDensityTradeTests : TradeCases<BulkDensityTradeTests>, I
 
     // The two bushels differ by 3.21 % (Canadian Grain Commission, 36.37 L and 35.24 L).
     [Fact]
+    [Trait("Category", "Transcription")]
     public void Bushels_AveryAndWinchester_DifferByThreePercent() =>
         new PrintedNumber("3.21").AssertReproducedBy(100 * (36.37 / 35.24 - 1));
 
     // The question-and-answer page that prints 1 220 to 1 320 kg/m3 for urea is not kept: it is over 60 % above the table.
     [Fact]
+    [Trait("Category", "Transcription")]
     public void Urea_DensityOfSingleGranules_IsFarAboveEveryPublishedBulkDensity() =>
         Assert.True(1220 / ReferenceDensities.RangeOf(ReferenceMaterial.UreaGranular).Densest.KilogramsPerCubicMetre > 1.5);
 

@@ -3,6 +3,7 @@ using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.DriveWheelTurns;
 using CalibrationApi.Engine.MeterSpeeds;
 using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.SeedingRates;
 using CalibrationApi.Engine.Wheels;
 
 namespace CalibrationApi.Engine.Tests.Reference.Trade;
@@ -23,7 +24,7 @@ public sealed class CatchDistanceTradeTests : TradeCases<CatchDistanceTradeTests
         ["CD-02 rolling circumference of 19 turns / ft"] = () => In("ft", RollingWheel.Circumference(LengthOf(145.2, "ft"), 19).Metres),
         ["CD-03 area / ft2"] = () => In("ft2", OneRow.AreaPerTurn.SquareMetres * 20),
         ["CD-03 grams for 25 lb/ac / g"] = () => In("g", OneRow.MassPerTurn(new MassPerArea(Si(25, "lb/ac"))).KilogramsPerRevolution * 20),
-        ["CD-04 rate / (lb/ac)"] = () => In("lb/ac", Si(18.75, "g") / (5 * Si(9, "in") * Si(100, "ft"))),
+        ["CD-04 rate / (lb/ac)"] = () => In("lb/ac", OverCourse("ft", 100, "in", 9).Rate(new MassPerRevolution(Si(18.75, "g") / 5)).KilogramsPerSquareMetre),
         ["CD-05 distance for 19 in / ft"] = () => CourseFeet(1.0 / 128, LengthOf(19, "in")),
         ["CD-05 distance for 12 in / ft"] = () => CourseFeet(1.0 / 128, LengthOf(12, "in")),
         ["CD-05 ounces to lb/ac"] = () => In("lb/ac", Si(1, "oz") / Si(1.0 / 128, "ac")),
@@ -32,17 +33,17 @@ public sealed class CatchDistanceTradeTests : TradeCases<CatchDistanceTradeTests
         ["CD-09 rate / (kg/ha)"] = () => In("kg/ha", new DriveWheel(RollingWheel.OfDiameter(LengthOf(400, "mm")), LengthOf(200, "mm"))
             .Rate(new MassPerRevolution(6500e-9 * 850), 0.5).KilogramsPerSquareMetre),
         ["CD-10 area of 1/25 ha / m2"] = () => Convert(1.0 / 25, "ha", "m2"),
-        ["CD-11 grams over 10 m per metre of row spacing in kg/ha"] = () => In("kg/ha", Si(1, "g") / (Si(10, "m") * Si(1, "m"))),
+        ["CD-11 grams over 10 m per metre of row spacing in kg/ha"] = () => In("kg/ha", OverCourse("m", 10, "m", 1).Rate(new MassPerRevolution(Si(1, "g"))).KilogramsPerSquareMetre),
         ["CD-12 distance / in"] = () => Convert(50, "ft", "in"),
         ["CD-12 turns in 50 ft"] = () => RollingWheel.Turns(LengthOf(50, "ft"), LengthOf(60, "in")),
-        ["CD-13 seeds / (1/ha)"] = () => In("/ha", Si(6000, "/ha") / 0.75),
+        ["CD-13 seeds / (1/ha)"] = () => In("/ha", SeedingRate.Seeds(new CountPerArea(Si(6000, "/ha")), 0.75).PerSquareMetre),
         // Four rows of 100 cm from one meter of ten cells; 6000 plants per ha with 75 % emergence; ground wheel of 50 cm.
         ["CD-13 turns of the wheel per turn of the meter"] = () => 10 / (Si(6000, "/ha") / 0.75 * new DriveWheel(RollingWheel.OfDiameter(LengthOf(50, "cm")), new Length(4)).AreaPerTurn.SquareMetres),
         ["FC-02 area rate / (ft2/h)"] = () => In("ft2", PerHour("ft", 30, "mi/h", 5)),
         ["FC-02 theoretical capacity / (ac/h)"] = () => In("ac", PerHour("ft", 30, "mi/h", 5)),
         ["FC-02 capacity at 80 % / (ac/h)"] = () => In("ac", PerHour("ft", 30, "mi/h", 5, 0.80)),
         ["FC-02 capacity at 60 % / (ac/h)"] = () => In("ac", PerHour("ft", 30, "mi/h", 5, 0.60)),
-        ["FC-03 width / m"] = () => 5 * Convert(22, "cm", "m"),
+        ["FC-03 width / m"] = () => WorkingWidth.OfOpeners(5, LengthOf(22, "cm")).Metres,
         ["FC-03 capacity / (ha/h)"] = () => In("ha", PerHour("m", 1.1, "km/h", 3)),
         ["FC-03 time / (h/ha)"] = () => 1 / In("ha", PerHour("m", 1.1, "km/h", 3)),
         ["FC-03 cost per ha"] = () => 250.0 / 8 / In("ha", PerHour("m", 1.1, "km/h", 3)),
@@ -85,6 +86,8 @@ public sealed class CatchDistanceTradeTests : TradeCases<CatchDistanceTradeTests
 
     // The printed rule is grams / runs / row spacing in inches x 12, where exact units take 43560 x 12 / (100 x 453.59237).
     [Fact]
+    [Trait("Category", "Trade")]
+    [Trait("Category", "Reference")]
     public void ShortcutShown_GramsOverHundredFeet_IsFourPercentHigh()
     {
         var shortcut = 18.75 / 5 / 9 * 12;
@@ -95,6 +98,8 @@ public sealed class CatchDistanceTradeTests : TradeCases<CatchDistanceTradeTests
 
     // Field and Solie accept the drill: the rate within 5 % of 9.0 kg/ha, every unit within 5 % of their mean.
     [Fact]
+    [Trait("Category", "Trade")]
+    [Trait("Category", "Reference")]
     public void Field84_AcceptanceRule_IsMet()
     {
         var test = FieldTest;
@@ -105,6 +110,8 @@ public sealed class CatchDistanceTradeTests : TradeCases<CatchDistanceTradeTests
     }
 
     [Fact]
+    [Trait("Category", "Trade")]
+    [Trait("Category", "Reference")]
     public void CD07_RateOfManyTonsPerHectare_IsWarnedOf() =>
         Assert.Contains(Absurd.Findings, finding => finding is { Code: FindingCode.RateImplausible, Severity: Severity.Warning });
 
@@ -117,5 +124,9 @@ public sealed class CatchDistanceTradeTests : TradeCases<CatchDistanceTradeTests
 
     // Grams caught from one row over 150 ft for one pound per acre.
     private static double GramsPerRow(double rowInches) =>
-        In("g", Si(1, "lb/ac") * Si(rowInches, "in") * Si(150, "ft"));
+        In("g", OverCourse("ft", 150, "in", rowInches).MassPerTurn(new MassPerArea(Si(1, "lb/ac"))).KilogramsPerRevolution);
+
+    // A course is one turn of a wheel of its length.
+    private static DriveWheel OverCourse(string lengthUnit, double length, string widthUnit, double width) =>
+        new(LengthOf(length, lengthUnit), LengthOf(width, widthUnit));
 }

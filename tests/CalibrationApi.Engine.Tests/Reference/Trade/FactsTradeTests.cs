@@ -1,7 +1,7 @@
 namespace CalibrationApi.Engine.Tests.Reference.Trade;
 
 /// <summary>Published facts on what moves a meter's output, on even outlets and on safety.</summary>
-public sealed class FactsTradeTests : TradeCases<FactsTradeTests>, ITradeTopic
+public sealed class FactsTradeTests : TradeFigures<FactsTradeTests>, ITradeTopic
 {
     public static string File => "trade-facts.csv";
 

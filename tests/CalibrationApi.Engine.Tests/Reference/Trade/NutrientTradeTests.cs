@@ -79,10 +79,13 @@ public sealed class NutrientTradeTests : TradeCases<NutrientTradeTests>, ITradeT
 
     // The lecture rounds the nitrogen of 18-46-0 down to 23 kg before it goes on; as a credit of 23 kg that is its figure.
     [Fact]
+    [Trait("Category", "Trade")]
+    [Trait("Category", "Reference")]
     public void ShortcutShown_NitrogenRoundedOnTheWay_GivesTheFigureOfTheLecture() =>
         new PrintedNumber("210.87").AssertReproducedBy(Straight("kg/ha", NutrientForm.N, 120 - 23, 46));
 
     [Fact]
+    [Trait("Category", "Transcription")]
     public void ShortcutShown_RoundedFactor_GivesTheFigureOfTheLecture() => new PrintedNumber("260.4").AssertReproducedBy(120 * 2.17);
 
     private static double Straight(string unit, NutrientForm form, double amount, double percent) =>

@@ -77,6 +77,7 @@ public sealed class SeedRowTradeTests : TradeCases<SeedRowTradeTests>, ITradeTop
 
     // Geometries of one utilisation have one number: that is what lets the table be read by utilisation.
     [Fact]
+    [Trait("Category", "Transcription")]
     public void Sp02AndSp03_CellsOfEqualUtilisation_Agree()
     {
         var tables = PublishedLimits.All.SelectMany(limit => limit.Soils).Select(soil => soil.Geometry).OfType<ByUtilisation>().ToArray();
@@ -86,6 +87,8 @@ public sealed class SeedRowTradeTests : TradeCases<SeedRowTradeTests>, ITradeTop
     }
 
     [Fact]
+    [Trait("Category", "Trade")]
+    [Trait("Category", "Reference")]
     public void Sp03_CellsThatWereNotSeen_HaveNoNumber()
     {
         Assert.Null(Judged("MB-SBU2", Crop.Canola, LimitedNutrient.UreaAndSulfateNitrogen, SoilTexture.Medium, 3, 9).Allowed);

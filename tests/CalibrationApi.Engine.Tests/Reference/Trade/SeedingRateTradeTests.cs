@@ -82,6 +82,8 @@ public sealed class SeedingRateTradeTests : TradeCases<SeedingRateTradeTests>, I
 
     // The rules of thumb for lb/ac, against exact units: divide by 10, by 10.4, or multiply by 9.6 with survival in per cent.
     [Theory]
+    [Trait("Category", "Trade")]
+    [Trait("Category", "Reference")]
     [InlineData(1 / 10.0, 0.0413)]
     [InlineData(1 / 10.4, 0.0013)]
     [InlineData(9.6 / 100, -0.00035)]
@@ -96,6 +98,8 @@ public sealed class SeedingRateTradeTests : TradeCases<SeedingRateTradeTests>, I
     // Teagasc takes 10 points of loss from a germination of 95 % and divides by 85. Read as a share of the seeds that germinate, the
     // same loss leaves 85.5 %. The two readings differ in the printed digits, so a figure has to say which one it is.
     [Fact]
+    [Trait("Category", "Trade")]
+    [Trait("Category", "Reference")]
     public void Establishment_BothReadingsOfOneLoss_DifferAndOnlyTheFoldedOneIsPrinted()
     {
         var folded = In("kg/ha", Rate(280, Grams(50.9), Establishment.Folded(0.95 - 0.10)));
@@ -107,6 +111,8 @@ public sealed class SeedingRateTradeTests : TradeCases<SeedingRateTradeTests>, I
 
     // Iowa State, Agronomy 212: 50 ac at that rate in bags of 50 lb. 54.545 bags are needed; nobody sells them so.
     [Fact]
+    [Trait("Category", "Trade")]
+    [Trait("Category", "Reference")]
     public void IowaSoybean_InBagsOverTheField_AreRoundedUp()
     {
         var packages = Evaluated(new()
@@ -124,6 +130,7 @@ public sealed class SeedingRateTradeTests : TradeCases<SeedingRateTradeTests>, I
 
     // Penn State's bulk masses are printed to a tenth; rounding the bulk mass of lot A up to 2 makes its cost two per cent higher.
     [Fact]
+    [Trait("Category", "Transcription")]
     public void PennState_CostOfLotA_FollowsFromTheRoundedBulkMass() => new PrintedNumber("3.90").AssertReproducedBy(1.95 * Math.Round(Bulk(85, 60)));
 
     private static SeedingRateResult Evaluated(SeedingRateQuestion question) => SeedingRateEvaluation.Evaluate(question);

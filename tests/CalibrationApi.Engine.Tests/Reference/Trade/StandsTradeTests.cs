@@ -1,6 +1,7 @@
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.SeedingRates;
 using CalibrationApi.Engine.StandCounts;
+using CalibrationApi.Engine.Wheels;
 
 namespace CalibrationApi.Engine.Tests.Reference.Trade;
 
@@ -11,7 +12,7 @@ public sealed class StandsTradeTests : TradeCases<StandsTradeTests>, ITradeTopic
 
     public static IReadOnlyDictionary<string, Func<double>> Computed { get; } = new Dictionary<string, Func<double>>(StringComparer.Ordinal)
     {
-        ["RC-06 row length per acre / ft"] = () => In("ft", Si(1, "ac") / Si(30, "in")),
+        ["RC-06 row length per acre / ft"] = () => In("ft", RowOf(1, "ac", 30)),
         // 17 plants in 10 ft, 1.7 in each.
         ["RC-06 stand / (1/ac)"] = () => In("/ac", Stand(PlantSample.AlongRows(17, Of(10, "ft"), Of(30, "in")))),
         ["RC-07 stand / (1/m2)"] = () => Stand(MetreStick),
@@ -19,7 +20,7 @@ public sealed class StandsTradeTests : TradeCases<StandsTradeTests>, ITradeTopic
         ["RC-08 hoop / m2"] = () => Hoop(56, "cm"),
         ["RC-08 multiplier"] = () => 1 / Hoop(56, "cm"),
         ["RC-09 stand / (1/m2)"] = () => Stand(PlantSample.InRectangle(375, Of(3, "ft"), Of(3, "ft"))),
-        ["RC-10 row length for 1/100 ac / ft"] = () => In("ft", Si(1.0 / 100, "ac") / Si(7.5, "in")),
+        ["RC-10 row length for 1/100 ac / ft"] = () => In("ft", RowOf(1.0 / 100, "ac", 7.5)),
         ["NDSU-16 hoop of 30 in / ft2"] = () => In("ft2", Hoop(30, "in")),
         ["NDSU-16 stand / (1/ft2)"] = () => In("/ft2", Stand(PlantSample.InHoop(36, Of(30, "in")))),
         ["NDSU-16 stand / (1/ac)"] = () => In("/ac", Stand(PlantSample.InHoop(36, Of(30, "in")))),
@@ -52,6 +53,8 @@ public sealed class StandsTradeTests : TradeCases<StandsTradeTests>, ITradeTopic
 
     // Plants per m2 divided by 10 read 7.64 % high; four times the count in a hoop of 56 cm reads 1.5 % low.
     [Fact]
+    [Trait("Category", "Trade")]
+    [Trait("Category", "Reference")]
     public void ShortcutShown_DivideByTenAndQuarterHoop_AreOffAsStated()
     {
         Assert.Equal(0.0764, Stand(MetreStick) / 10 / In("/ft2", Stand(MetreStick)) - 1, 0.00005);
@@ -60,6 +63,8 @@ public sealed class StandsTradeTests : TradeCases<StandsTradeTests>, ITradeTopic
 
     // The printed factors of the hoops rest on 3.14.
     [Theory]
+    [Trait("Category", "Trade")]
+    [Trait("Category", "Reference")]
     [InlineData(18, "24662")]
     [InlineData(24, "13872")]
     [InlineData(36, "6165")]
@@ -78,7 +83,9 @@ public sealed class StandsTradeTests : TradeCases<StandsTradeTests>, ITradeTopic
     private static double Hoop(double diameter, string unit) => PlantSample.InHoop(0, Of(diameter, unit)).Area.SquareMetres;
 
     // Printed as feet and inches: 34 ft 10 in, 26 ft 2 in, 17 ft 5 in, 14 ft 6 in, 13 ft 9 in.
-    private static double ThousandthOfAnAcre(double rowInches) => In("in", Si(1.0 / 1000, "ac") / Si(rowInches, "in"));
+    private static double ThousandthOfAnAcre(double rowInches) => In("in", RowOf(1.0 / 1000, "ac", rowInches));
+
+    private static double RowOf(double area, string unit, double rowInches) => MeasuredCourse.For(new Area(Si(area, unit)), Of(rowInches, "in")).Metres;
 
     private static Length Of(double value, string unit) => new(Si(value, unit));
 }

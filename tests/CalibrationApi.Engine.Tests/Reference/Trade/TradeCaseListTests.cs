@@ -3,7 +3,7 @@ using System.Text.RegularExpressions;
 namespace CalibrationApi.Engine.Tests.Reference.Trade;
 
 /// <summary>No published case of the collection is missing: each stands in a file of its topic, with what became of it.</summary>
-[Trait("Category", "Trade")]
+[Trait("Category", "Transcription")]
 public sealed partial class TradeCaseListTests
 {
     private static readonly string[] Ids =
