@@ -1,5 +1,5 @@
 #!/usr/bin/env bash
-# Makes the generated parts of the clients anew from openapi/v1.json. With a folder as argument, from and into that folder,
+# Makes the generated part of the C# client anew from openapi/v1.json. With a folder as argument, from and into that folder,
 # which has to be laid out like the repository.
 set -euo pipefail
 cd "$(dirname "$0")/../.."
@@ -22,5 +22,3 @@ generate --language CSharp --namespace-name CalibrationApi.Client --class-name C
   --serializer Microsoft.Kiota.Serialization.Json.JsonSerializationWriterFactory \
   --deserializer Microsoft.Kiota.Serialization.Json.JsonParseNodeFactory \
   --output "$root/src/Clients/CSharp/Generated"
-generate --language Python --namespace-name calibration_client --class-name CalibrationClient \
-  --output "$root/src/Clients/Python/calibration_client"

@@ -2,17 +2,15 @@ using CalibrationApi.Testing;
 
 namespace CalibrationApi.Clients.Tests;
 
-/// <summary>The generated parts of the clients are what the generator makes of the committed contract.</summary>
+/// <summary>The generated part of the C# client is what the generator makes of the committed contract.</summary>
 public sealed class GeneratedCodeTests(GeneratedCodeTests.MadeAnew made) : IClassFixture<GeneratedCodeTests.MadeAnew>
 {
     public const string Switch = "CALIBRATION_UPDATE_CLIENTS";
 
     private const string CSharp = "src/Clients/CSharp/Generated";
-    private const string Python = "src/Clients/Python/calibration_client";
 
     [Theory]
     [InlineData(CSharp, "CalibrationCore.cs")]
-    [InlineData(Python, "calibration_client.py")]
     public async Task GeneratedFiles_ComparedWithTheCommittedOnes_AreEqualByteForByte(string folder, string landmark)
     {
         var (fresh, committed) = (Files(made.Root, folder), Files(Repository.Root, folder));
@@ -27,22 +25,9 @@ public sealed class GeneratedCodeTests(GeneratedCodeTests.MadeAnew made) : IClas
         }
     }
 
-    [Fact]
-    public async Task PythonSource_Compiled_HasNoFault()
-    {
-        // Compiled in the copy, so that the repository stays clean.
-        var compiled = await Command.RunAsync(made.Root, "python3", "-m", "compileall", "-q", Python);
-
-        Assert.True(compiled.ExitCode == 0, $"{compiled.Everything} The compiler comes with Debian's package python3.");
-        var sources = Files(made.Root, Python).Count(file => file.EndsWith(".py", StringComparison.Ordinal));
-        Assert.True(sources > 100);
-        Assert.Equal(sources, Directory.EnumerateFiles(Path.Combine(made.Root, Python), "*.pyc", SearchOption.AllDirectories).Count());
-    }
-
     private static string[] Files(string root, string folder) =>
     [
         .. Directory.EnumerateFiles(Path.Combine(root, folder), "*", SearchOption.AllDirectories)
-            .Where(file => !file.Contains("__pycache__", StringComparison.Ordinal))
             .Select(file => Path.GetRelativePath(Path.Combine(root, folder), file))
             .Order(StringComparer.Ordinal),
     ];

@@ -1,7 +1,0 @@
-from enum import Enum
-
-class CatchPlanRequest_tareReading(str, Enum):
-    Each = "each",
-    Shared = "shared",
-    Zeroed = "zeroed",
-

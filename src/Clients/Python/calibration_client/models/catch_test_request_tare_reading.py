@@ -1,7 +1,0 @@
-from enum import Enum
-
-class CatchTestRequest_tareReading(str, Enum):
-    Each = "each",
-    Shared = "shared",
-    Zeroed = "zeroed",
-

@@ -1,6 +1,0 @@
-from enum import Enum
-
-class CountPerLengthQuantity_unit(str, Enum):
-    M = "/m",
-    Ft = "/ft",
-

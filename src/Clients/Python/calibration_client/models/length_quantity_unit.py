@@ -1,9 +1,0 @@
-from enum import Enum
-
-class LengthQuantity_unit(str, Enum):
-    M = "m",
-    Cm = "cm",
-    Mm = "mm",
-    Ft = "ft",
-    In_ = "in",
-

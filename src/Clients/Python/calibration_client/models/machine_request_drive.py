@@ -1,6 +1,0 @@
-from enum import Enum
-
-class MachineRequest_drive(str, Enum):
-    Separate = "separate",
-    SharedShaft = "shared-shaft",
-

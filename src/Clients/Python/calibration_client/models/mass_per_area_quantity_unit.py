@@ -1,7 +1,0 @@
-from enum import Enum
-
-class MassPerAreaQuantity_unit(str, Enum):
-    KgHa = "kg/ha",
-    GM2 = "g/m2",
-    LbAc = "lb/ac",
-

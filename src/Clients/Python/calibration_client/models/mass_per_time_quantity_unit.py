@@ -1,7 +1,0 @@
-from enum import Enum
-
-class MassPerTimeQuantity_unit(str, Enum):
-    KgMin = "kg/min",
-    GS = "g/s",
-    LbMin = "lb/min",
-

@@ -1,5 +1,0 @@
-from enum import Enum
-
-class PulsesPerRevolutionQuantity_unit(str, Enum):
-    PulsesRev = "pulses/rev",
-

@@ -1,7 +1,0 @@
-from enum import Enum
-
-class RatioQuantity_unit(str, Enum):
-    Percent = "%",
-    One = "1",
-    Ppm = "ppm",
-

@@ -1,6 +1,0 @@
-from enum import Enum
-
-class RecordCatchTestRequest_countStart(str, Enum):
-    Free = "free",
-    OnEdge = "on-edge",
-

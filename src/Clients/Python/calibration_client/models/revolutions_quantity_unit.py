@@ -1,5 +1,0 @@
-from enum import Enum
-
-class RevolutionsQuantity_unit(str, Enum):
-    Rev = "rev",
-

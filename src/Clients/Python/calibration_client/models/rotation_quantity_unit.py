@@ -1,6 +1,0 @@
-from enum import Enum
-
-class RotationQuantity_unit(str, Enum):
-    Rpm = "rpm",
-    RevS = "rev/s",
-

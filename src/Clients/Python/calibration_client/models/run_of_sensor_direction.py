@@ -1,6 +1,0 @@
-from enum import Enum
-
-class RunOfSensor_direction(str, Enum):
-    There = "there",
-    Back = "back",
-

@@ -1,8 +1,0 @@
-from enum import Enum
-
-class ScaleOfTest_accuracyClass(str, Enum):
-    I = "I",
-    II = "II",
-    III = "III",
-    IIII = "IIII",
-

@@ -1,8 +1,0 @@
-from enum import Enum
-
-class ValueOfLotBefore_unit(str, Enum):
-    KgRev = "kg/rev",
-    GRev = "g/rev",
-    LbRev = "lb/rev",
-    OzRev = "oz/rev",
-

@@ -1,6 +1,0 @@
-from enum import Enum
-
-class GetOrderQueryParameterType(str, Enum):
-    NewestFirst = "newest-first",
-    OldestFirst = "oldest-first",
-
