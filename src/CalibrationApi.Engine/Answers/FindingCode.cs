@@ -119,6 +119,22 @@ public static partial class FindingCode
     [Remedy("Catch at that meter speed too, and add it to the points measured."), Severities(Severity.Note)]
     public const string OutsideMeasuredSpeeds = "outside-measured-speeds";
 
+    /// <summary>A catch is full before its drive has settled, and no simulated speed mends that.</summary>
+    [Remedy("Use the container that the answer names, or make as many catches as it says."), Severities(Severity.Warning)]
+    public const string ShortRun = "short-run";
+
+    /// <summary>The planned ground speed takes a meter beyond its limits, or leaves too short a run or too small a catch, so that another one is simulated.</summary>
+    [Remedy("Simulate the speed that the answer gives. Where the meter can turn at the planned speed too, make a short check catch there."), Severities(Severity.Note)]
+    public const string SimulatedSpeedMoved = "simulated-speed-moved";
+
+    /// <summary>No simulated speed keeps all meters of a run within their limits.</summary>
+    [Remedy("Run the meters one after the other, and look for elements that can turn together in the field."), Severities(Severity.Warning)]
+    public const string MetersRunApart = "meters-run-apart";
+
+    /// <summary>More containers are needed at the same time than are at hand.</summary>
+    [Remedy("Get more containers, or plan the meters in several runs."), Severities(Severity.Warning)]
+    public const string TooFewContainers = "too-few-containers";
+
     /// <summary>Two meters have to be stopped within a few seconds of each other.</summary>
     [Remedy("Have somebody at each of these meters, or run them one after the other."), Severities(Severity.Note)]
     public const string StopsCloseTogether = "stops-close-together";

@@ -49,7 +49,7 @@ public sealed record CatchBound(CatchBoundKind Kind, Mass Mass)
             bounds.Add(new(CatchBoundKind.ScaleCapacity, new Mass(capacity.Kilograms - tare)));
         bounds.Add(new(CatchBoundKind.LiftLimit, new Mass((plan.LiftLimit?.Kilograms ?? CatchPlanDefaults.LiftLimitKilograms) - tare)));
         var flow = meter.TargetRate.KilogramsPerSquareMetre * meter.CoveredWidth.Metres * plan.GroundSpeed.MetresPerSecond;
-        bounds.Add(new(CatchBoundKind.LongestRun, new Mass(flow * (plan.LongestRun?.Seconds ?? CatchPlanDefaults.LongestRunSeconds))));
+        bounds.Add(new(CatchBoundKind.LongestRun, new Mass(flow * plan.LongestRunSeconds)));
         return bounds;
     }
 }

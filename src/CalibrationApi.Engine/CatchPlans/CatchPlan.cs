@@ -19,7 +19,7 @@ public enum MeterDrive
 /// <summary>A catch test to be planned: several meters in one run.</summary>
 public sealed record CatchPlan
 {
-    /// <summary>Ground speed the machine is made to believe in during the run.</summary>
+    /// <summary>Ground speed the machine is to be made to believe in during the run; another one is planned with where it does not do (<see cref="RunSpeed"/>).</summary>
     public required Speed GroundSpeed { get; init; }
 
     /// <summary>Lowest ground speed in the field; null when the range is not stated.</summary>
@@ -52,6 +52,12 @@ public sealed record CatchPlan
     /// <summary>Longest run of one catch; null takes the default.</summary>
     public Duration? LongestRun { get; init; }
 
+    /// <summary>Shortest run of one catch, not above the longest; null takes the default, or the longest run where that is shorter.</summary>
+    public Duration? ShortestRun { get; init; }
+
+    /// <summary>Containers at hand that several meters share; null when unknown.</summary>
+    public int? ContainersAtHand { get; init; }
+
     /// <summary>Wanted expanded uncertainty, relative; null takes the default.</summary>
     public double? WantedPrecision { get; init; }
 
@@ -63,6 +69,10 @@ public sealed record CatchPlan
 
     /// <summary>What the test disturbs on this machine, in the owner's words.</summary>
     public IReadOnlyList<DisturbedPoint> DisturbedPoints { get; init; } = [];
+
+    internal double LongestRunSeconds => LongestRun?.Seconds ?? CatchPlanDefaults.LongestRunSeconds;
+
+    internal double ShortestRunSeconds => ShortestRun?.Seconds ?? Math.Min(CatchPlanDefaults.ShortestRunSeconds, LongestRunSeconds);
 }
 
 /// <summary>A container for one catch.</summary>

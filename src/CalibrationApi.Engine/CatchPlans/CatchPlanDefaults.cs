@@ -15,6 +15,12 @@ public static class CatchPlanDefaults
     /// <summary>Longest run of one catch, s; judgement, no published source.</summary>
     public const double LongestRunSeconds = 300;
 
+    /// <summary>Shortest run of one catch, s: a drive takes some seconds to settle, and what it delivers meanwhile has to be a small part; judgement, no published source.</summary>
+    public const double ShortestRunSeconds = 20;
+
+    /// <summary>A simulated speed that is moved keeps this factor away from the limits of a meter; judgement.</summary>
+    public const double ClearOfLimits = 1.05;
+
     /// <summary>Relative standard uncertainty of a value in force that states none; judgement, no published source.</summary>
     public const double ValueInForceUncertainty = 0.02;
 
@@ -38,6 +44,9 @@ public static class CatchPlanDefaults
 
     /// <summary>Default of the longest run of one catch.</summary>
     public static DefaultValue LongestRun { get; } = new(new Duration(LongestRunSeconds), "default; judgement, no published source");
+
+    /// <summary>Default of the shortest run of one catch.</summary>
+    public static DefaultValue ShortestRun { get; } = new(new Duration(ShortestRunSeconds), "a drive takes some seconds to settle; judgement, no published source");
 
     /// <summary>Default of the uncertainty of a value in force.</summary>
     public static DefaultValue UncertaintyOfValueInForce { get; } = new(new Ratio(ValueInForceUncertainty), "default for a value in force; judgement, no published source");

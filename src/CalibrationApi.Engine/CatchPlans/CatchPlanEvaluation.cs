@@ -16,14 +16,18 @@ public static class CatchPlanEvaluation
     /// <remarks>
     /// Each catch is the largest that container, scale capacity less tare, lift limit and longest run allow, in whole
     /// revolutions. N = m / k, t = N / n with n = R W v / k, so t = m / (R W v): k cancels, a good cross-check.
-    /// On a shared shaft all meters stop with the one that is full first.
+    /// On a shared shaft all meters stop with the one that is full first. Where the planned speed takes a meter beyond its limits,
+    /// or leaves too short a run or too small a catch, another speed is simulated (<see cref="RunSpeed"/>).
     /// </remarks>
     /// <exception cref="ArgumentException">No meter.</exception>
     public static Outcome<CatchPlanResult> Evaluate(CatchPlan plan)
     {
         if (plan.Meters.Count == 0)
             throw new ArgumentException("At least one meter is needed.", nameof(plan));
-        MeterPlanning[] planned = [.. plan.Meters.Select(meter => new MeterPlanning(plan, meter))];
+        MeterPlanning[] asked = [.. plan.Meters.Select(meter => new MeterPlanning(plan, meter))];
+        var common = RunSpeed.For(plan.GroundSpeed, asked, plan.ShortestRunSeconds, plan.LongestRunSeconds);
+        MeterPlanning[] planned = [.. asked.Select(meter => meter.At(
+            common ?? RunSpeed.For(plan.GroundSpeed, [meter], plan.ShortestRunSeconds, plan.LongestRunSeconds) ?? plan.GroundSpeed))];
         var refusals = new List<Refusal>();
         for (var i = 0; i < planned.Length; i++)
         {
@@ -35,7 +39,7 @@ public static class CatchPlanEvaluation
 
         if (refusals.Count > 0)
             return refusals;
-        if (plan.Drive == MeterDrive.SharedShaft)
+        if (plan.Drive == MeterDrive.SharedShaft && common is not null)
         {
             var first = planned.Min(meter => meter.RunTime);
             foreach (var meter in planned)
@@ -43,16 +47,18 @@ public static class CatchPlanEvaluation
         }
 
         MeterPlan[] meters = [.. planned.Select(meter => meter.Result())];
-        var stops = StopOrder(plan, meters);
+        var stops = StopOrder(plan, meters, common is null);
         return new CatchPlanResult
         {
-            Headline = Headline(plan, meters),
+            Headline = Headline(plan, meters, common),
             Meters = meters,
+            OneAfterTheOther = common is null,
+            ContainersNeeded = meters.Length,
             StopOrder = stops,
-            Steps = PlanSteps.Of(plan, meters),
+            Steps = PlanSteps.Of(plan, meters, common),
             Cautions = [.. Caution.AtTheMachine, HeavyContainer(planned)],
             Assumptions = [.. Assumptions(plan), .. planned.SelectMany(meter => meter.Assumptions())],
-            Findings = [.. planned.SelectMany(meter => meter.Findings()), .. RunFindings(plan, stops)],
+            Findings = [.. planned.SelectMany(meter => meter.Findings()), .. RunFindings.Of(plan, asked, planned, common, stops)],
         };
     }
 
@@ -65,8 +71,10 @@ public static class CatchPlanEvaluation
     };
 
     // Stops that follow each other more closely than a person can be at two meters share an entry.
-    private static List<Stop> StopOrder(CatchPlan plan, MeterPlan[] meters)
+    private static List<Stop> StopOrder(CatchPlan plan, MeterPlan[] meters, bool oneAfterTheOther)
     {
+        if (oneAfterTheOther)
+            return [.. meters.Select(meter => new Stop([meter.Meter.Name], [meter.RunTime]))];
         var ordered = meters.OrderBy(meter => meter.RunTime.Seconds).ToArray();
         if (plan.Drive == MeterDrive.SharedShaft)
             return [new Stop([.. ordered.Select(meter => meter.Meter.Name)], [.. ordered.Select(meter => meter.RunTime)])];
@@ -82,18 +90,24 @@ public static class CatchPlanEvaluation
         return stops;
     }
 
-    private static FormattableString Headline(CatchPlan plan, MeterPlan[] meters)
+    private static FormattableString Headline(CatchPlan plan, MeterPlan[] meters, Speed? common)
     {
+        if (common is not { } speed)
+            return $"No simulated speed suits all these meters, so run them one after the other. Catch {Those(meters, meter => $"{Each(meter)} at a simulated {meter.SimulatedSpeed}")}.";
+        FormattableString lead = speed == plan.GroundSpeed ? (FormattableString)$"At {speed}" : (FormattableString)$"Simulate {speed} in place of {plan.GroundSpeed}:";
         if (meters.Length == 1)
-            return $"At {plan.GroundSpeed} catch {Each(meters[0])}.";
-        var together = plan.Drive == MeterDrive.Separate ? "start all together" : "all stop together";
-        return meters.Length switch
-        {
-            2 => $"At {plan.GroundSpeed} {together} and catch {Each(meters[0])}; {Each(meters[1])}.",
-            3 => $"At {plan.GroundSpeed} {together} and catch {Each(meters[0])}; {Each(meters[1])}; {Each(meters[2])}.",
-            _ => $"At {plan.GroundSpeed} {together} and catch {Each(meters[0])}; {Each(meters[1])}; {Each(meters[2])}; and {CountWords.Of(meters.Length - 3)} more.",
-        };
+            return $"{lead} catch {Each(meters[0])}.";
+        return $"{lead} {(plan.Drive == MeterDrive.Separate ? "start all together" : "all stop together")} and catch {Those(meters, Each)}.";
     }
+
+    // The headline is read in the yard: beyond three meters the list below it is.
+    private static FormattableString Those(MeterPlan[] meters, Func<MeterPlan, FormattableString> each) => meters.Length switch
+    {
+        1 => each(meters[0]),
+        2 => $"{each(meters[0])}; {each(meters[1])}",
+        3 => $"{each(meters[0])}; {each(meters[1])}; {each(meters[2])}",
+        _ => $"{each(meters[0])}; {each(meters[1])}; {each(meters[2])}; and {CountWords.Of(meters.Length - 3)} more",
+    };
 
     private static FormattableString Each(MeterPlan meter)
     {
@@ -113,6 +127,8 @@ public static class CatchPlanEvaluation
             yield return CatchTestDefaults.WantedPrecision.Assumed("wantedPrecision");
         if (plan.LongestRun is null)
             yield return CatchPlanDefaults.LongestRun.Assumed("longestRun");
+        if (plan.ShortestRun is null)
+            yield return CatchPlanDefaults.ShortestRun.Assumed("shortestRun") with { Value = new Duration(plan.ShortestRunSeconds) };
         if (plan.LiftLimit is null)
             yield return CatchPlanDefaults.LiftLimit.Assumed("liftLimit");
         if (plan.CounterResolution is null)
@@ -124,20 +140,5 @@ public static class CatchPlanEvaluation
             yield return new("container", new Mass(0), "no container stated: its own mass is taken as zero and its volume bounds nothing");
         if (plan.Meters.Any(meter => meter.Material != ProductMaterial.SmallSeed))
             yield return new("leastCatch", new Mass(CatchSize.LeastBulkCatch), "common practice for a bulk product, 15 lb; no published source");
-    }
-
-    private static IEnumerable<Finding> RunFindings(CatchPlan plan, List<Stop> stops)
-    {
-        if (plan.Drive == MeterDrive.Separate)
-        {
-            foreach (var stop in stops.Where(stop => stop.Meters.Count > 1))
-                yield return Finding.Note(FindingCode.StopsCloseTogether,
-                    $"{string.Join(", ", stop.Meters)} stop within {new Duration(CatchPlanDefaults.CloseStopsSeconds):F0} of each other: have somebody at each, or run them one after the other.");
-        }
-
-        if (plan is { LowestWorkingSpeed: { } lowest, HighestWorkingSpeed: { } highest }
-            && highest.MetresPerSecond >= CatchPlanDefaults.WideSpeedRange * lowest.MetresPerSecond)
-            yield return Finding.Note(FindingCode.WideSpeedRange,
-                $"Between {lowest} and {highest} the meters may deliver differently per revolution: make a check catch at both ends as well.");
     }
 }

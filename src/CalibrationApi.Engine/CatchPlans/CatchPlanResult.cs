@@ -12,6 +12,12 @@ public sealed record CatchPlanResult
     /// <summary>The meters in the order given.</summary>
     public required IReadOnlyList<MeterPlan> Meters { get; init; }
 
+    /// <summary>No simulated speed suits all meters, so they run one after the other, each at its own.</summary>
+    public required bool OneAfterTheOther { get; init; }
+
+    /// <summary>Containers that stand under the meters at the same time.</summary>
+    public required int ContainersNeeded { get; init; }
+
     /// <summary>When to stop which meter, first stop first; on a shared shaft all at once.</summary>
     public required IReadOnlyList<Stop> StopOrder { get; init; }
 
@@ -40,6 +46,9 @@ public sealed record MeterPlan
     /// <summary>Revolutions to turn: whole, except on a shared shaft.</summary>
     public required Revolutions Revolutions { get; init; }
 
+    /// <summary>Ground speed that the controller is made to believe in: the planned one where it does, else the nearest that does.</summary>
+    public required Speed SimulatedSpeed { get; init; }
+
     /// <summary>Run time at the simulated ground speed.</summary>
     public required Duration RunTime { get; init; }
 
@@ -63,6 +72,12 @@ public sealed record MeterPlan
 
     /// <summary>Relative expanded uncertainty to expect of that many catches; of one catch when none reach it.</summary>
     public required Ratio ExpectedPrecision { get; init; }
+
+    /// <summary>Volume of a container that would allow a run long enough; null where another bound acts, or the run is long enough.</summary>
+    public Volume? ContainerForLongRun { get; init; }
+
+    /// <summary>Catches that run as long together as one should; null where one is long enough.</summary>
+    public int? CatchesForLongRun { get; init; }
 
     /// <summary>The bound that acts.</summary>
     public required CatchBound LimitedBy { get; init; }

@@ -1,5 +1,6 @@
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.CatchTests;
+using CalibrationApi.Engine.MeterSpeeds;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.Repeatability;
 using CalibrationApi.Engine.Weighing;
@@ -11,12 +12,21 @@ internal sealed class MeterPlanning
 {
     private readonly CatchPlan plan;
     private readonly PlannedMeter meter;
+    private readonly Speed planned;
     private readonly double flow;
 
+    /// <param name="plan">The plan, whose ground speed is the one simulated.</param>
+    /// <param name="meter">The meter.</param>
     public MeterPlanning(CatchPlan plan, PlannedMeter meter)
+        : this(plan, meter, plan.GroundSpeed, null)
+    {
+    }
+
+    private MeterPlanning(CatchPlan plan, PlannedMeter meter, Speed planned, bool? isSmallSeed)
     {
         this.plan = plan;
         this.meter = meter;
+        this.planned = planned;
         Container = meter.Container ?? plan.Container;
         Uncertainty = meter.Value.RelativeUncertainty ?? (meter.Value.Kind == ReferenceKind.StartValue
             ? CatchPlanDefaults.StartValueUncertainty
@@ -24,9 +34,31 @@ internal sealed class MeterPlanning
         flow = FlowAt(plan.GroundSpeed);
         Bounds = CatchBound.Of(meter, Container, Uncertainty, plan);
         LimitedBy = Bounds.MinBy(bound => bound.Mass.Kilograms)!;
-        // Whole revolutions are what a person can stop at. The tiny allowance keeps 47.999999999 from becoming 47.
-        Revolutions = Math.Floor(LimitedBy.Mass.Kilograms / DeliveredPerRevolution + 1e-9);
+        Revolutions = WholeRevolutions(LimitedBy.Mass.Kilograms);
+        IsSmallSeed = isSmallSeed ?? (meter.Material == ProductMaterial.SmallSeed || (meter.Material is null && TooSlowForBulk));
     }
+
+    /// <summary>The same meter at another simulated speed.</summary>
+    public MeterPlanning At(Speed speed) => speed == plan.GroundSpeed ? this : new(plan with { GroundSpeed = speed }, meter, planned, IsSmallSeed);
+
+    /// <summary>The speed simulated.</summary>
+    public Speed Simulated => plan.GroundSpeed;
+
+    public MeterSpeedLimits Limits => meter.SpeedLimits;
+
+    /// <summary>R W, kg/m.</summary>
+    public double MassPerMetre => meter.TargetRate.KilogramsPerSquareMetre * meter.CoveredWidth.Metres;
+
+    /// <summary>k / (R W), m.</summary>
+    public double MetresPerRevolution => DeliveredPerRevolution / MassPerMetre;
+
+    /// <summary>The catch that container, scale and lifting allow, however long it runs, kg.</summary>
+    public double LargestMass => DeliveredPerRevolution * WholeRevolutions(
+        Bounds.Where(bound => bound.Kind is not (CatchBoundKind.LongestRun or CatchBoundKind.SharedShaft)).Min(bound => bound.Mass.Kilograms));
+
+    /// <summary>The catch from which start and stop hardly matter and a bulk product has its usual least mass, as far as container, scale and lifting allow, kg.</summary>
+    public double WorthwhileMass => Math.Min(LargestMass, DeliveredPerRevolution * Math.Max(
+        CatchSize.UsualRevolutions, IsSmallSeed ? 0 : Math.Ceiling(CatchSize.LeastBulkCatch / DeliveredPerRevolution - 1e-9)));
 
     public Container? Container { get; }
 
@@ -49,9 +81,9 @@ internal sealed class MeterPlanning
     public double RunTime => Revolutions / MeterSpeed;
 
     /// <summary>
-    /// Small seed, stated or recognised by this: even the longest run does not bring the least bulk catch.
+    /// Small seed, stated or recognised by this: at the planned speed even the longest run does not bring the least bulk catch.
     /// </summary>
-    public bool IsSmallSeed => meter.Material == ProductMaterial.SmallSeed || (meter.Material is null && TooSlowForBulk);
+    public bool IsSmallSeed { get; }
 
     private bool TooSlowForBulk =>
         Threshold.IsBelow(Bounds.Single(bound => bound.Kind == CatchBoundKind.LongestRun).Mass.Kilograms, CatchSize.LeastBulkCatch);
@@ -82,6 +114,7 @@ internal sealed class MeterPlanning
             CatchMass = new Mass(Mass),
             Revolutions = new Revolutions(Revolutions),
             RunTime = new Duration(RunTime),
+            SimulatedSpeed = Simulated,
             MeterSpeed = new RotationalSpeed(MeterSpeed),
             SpeedChecks = [.. WorkingSpeeds().Select(Check)],
             WithinLimits = meter.SpeedLimits.Allow(MeterSpeed),
@@ -89,6 +122,8 @@ internal sealed class MeterPlanning
             SimulatedArea = new Area(Mass / meter.TargetRate.KilogramsPerSquareMetre),
             Catches = catches,
             ExpectedPrecision = new Ratio(precision),
+            ContainerForLongRun = IsTooShort ? ContainerFor(MassOfShortestRun) : null,
+            CatchesForLongRun = IsTooShort ? CatchesForShortestRun : null,
             LimitedBy = LimitedBy,
             Bounds = Bounds,
         };
@@ -102,7 +137,7 @@ internal sealed class MeterPlanning
                 : CatchPlanDefaults.UncertaintyOfValueInForce.Origin, meter.Name);
         if (meter.Repeatability is null)
             yield return new("repeatability", new Ratio(Prior.Relative), Prior.Origin, meter.Name);
-        if (meter.Material is null && TooSlowForBulk)
+        if (meter.Material is null && IsSmallSeed)
             yield return new("material", null, "taken as small seed, because the longest run does not bring the least catch of a bulk product", meter.Name);
         yield return plan.Scale.SpanAssumption(new Mass(Mass)) with { Meter = meter.Name };
     }
@@ -116,10 +151,13 @@ internal sealed class MeterPlanning
                 $"{meter.Name}: a catch of {new Mass(Mass)} covers only {Math.Floor(divisions):F0} divisions of {division}; {CatchSize.FineDivisions:F0} or more are better.", meter.Name);
         if (!IsSmallSeed && Threshold.IsBelow(LimitedBy.Mass.Kilograms, CatchSize.LeastBulkCatch))
             yield return Finding.Warning(FindingCode.BoundsCross,
-                $"{meter.Name}: at least {new Mass(CatchSize.LeastBulkCatch)} are common practice for a bulk product, but {BoundWords(LimitedBy.Kind)} allows only {LimitedBy.Mass}. {BoundRemedy(LimitedBy.Kind)}", meter.Name);
+                $"{meter.Name}: at least {new Mass(CatchSize.LeastBulkCatch)} are common practice for a bulk product, but {BoundWords(LimitedBy.Kind)} allows only {LimitedBy.Mass}. {Remedy(CatchSize.LeastBulkCatch)}", meter.Name);
+        if (IsTooShort)
+            yield return Finding.Warning(FindingCode.ShortRun,
+                $"{meter.Name}: the catch takes only {new Duration(RunTime):F0}, and a drive takes some seconds to settle; at least {new Duration(plan.ShortestRunSeconds):F0} are wanted. {Remedy(MassOfShortestRun)} Otherwise make at least {CountWords.Of(CatchesForShortestRun)} catches, which run that long together.", meter.Name);
         if (Threshold.IsBelow(Revolutions, CatchSize.UsualRevolutions))
             yield return Finding.Warning(FindingCode.SmallCatch,
-                $"{meter.Name}: {Revolutions:0.#} revolutions are few; from {CatchSize.UsualRevolutions:F0} on, start and stop hardly matter. {BoundRemedy(LimitedBy.Kind)}", meter.Name);
+                $"{meter.Name}: {Revolutions:0.#} revolutions are few; from {CatchSize.UsualRevolutions:F0} on, start and stop hardly matter. {Remedy(CatchSize.UsualRevolutions * DeliveredPerRevolution)}", meter.Name);
         if (Precision().Catches is null)
             yield return Finding.Warning(FindingCode.PrecisionOutOfReach,
                 CatchCount.OutOfReach(Wanted, Common(), Coverage)
@@ -143,15 +181,38 @@ internal sealed class MeterPlanning
         _ => throw new ArgumentOutOfRangeException(nameof(kind)),
     };
 
-    private static string BoundRemedy(CatchBoundKind kind) => kind switch
+    private bool IsTooShort => Threshold.IsBelow(RunTime, plan.ShortestRunSeconds);
+
+    private double MassOfShortestRun => flow * plan.ShortestRunSeconds;
+
+    private int CatchesForShortestRun => (int)Math.Ceiling(plan.ShortestRunSeconds / RunTime - 1e-9);
+
+    // What makes room for a catch of that mass. The simulated speed is as high as the limits of the meter allow already.
+    private FormattableString Remedy(double mass) => LimitedBy.Kind switch
     {
-        CatchBoundKind.Container => "Use a larger container.",
-        CatchBoundKind.ScaleCapacity => "Use a scale with more capacity or a lighter container.",
-        CatchBoundKind.LiftLimit => "Lift with two persons or a hoist and state that as liftLimit.",
-        CatchBoundKind.LongestRun => "Allow a longer run, simulate a higher ground speed, or use an element that delivers more per revolution.",
-        CatchBoundKind.SharedShaft => "Catch this meter in a run of its own.",
-        _ => throw new ArgumentOutOfRangeException(nameof(kind)),
+        CatchBoundKind.Container => ContainerFor(mass) is { } volume
+            ? (FormattableString)$"Use a container of at least {volume:G3}."
+            : $"Use a larger container, with a scale and a lift that carry it.",
+        CatchBoundKind.ScaleCapacity => $"Use a scale with more capacity or a lighter container.",
+        CatchBoundKind.LiftLimit => $"Lift with two persons or a hoist and state that as liftLimit.",
+        CatchBoundKind.LongestRun => meter.SpeedLimits.Maximum is null
+            ? (FormattableString)$"Allow a run of {new Duration(mass / flow):F0}, or state the highest speed of the meter, so that a higher ground speed can be simulated."
+            : $"Allow a run of {new Duration(mass / flow):F0}, or use an element that delivers more per revolution.",
+        CatchBoundKind.SharedShaft => $"Catch this meter in a run of its own.",
+        _ => throw new InvalidOperationException($"{LimitedBy.Kind} is no bound."),
     };
+
+    // Null where the container does not act, or scale and lifting would not carry such a catch.
+    private Volume? ContainerFor(double mass)
+    {
+        if (LimitedBy.Kind != CatchBoundKind.Container || meter.BulkDensity is not { } density
+            || Bounds.Any(bound => bound.Kind is CatchBoundKind.ScaleCapacity or CatchBoundKind.LiftLimit && Threshold.IsBelow(bound.Mass.Kilograms, mass)))
+            return null;
+        return new Volume(mass * (1 + 2 * Uncertainty) / (density.KilogramsPerCubicMetre * (Container!.Fill ?? CatchPlanDefaults.ContainerFill)));
+    }
+
+    // Whole revolutions are what a person can stop at. The tiny allowance keeps 47.999999999 from becoming 47.
+    private double WholeRevolutions(double mass) => Math.Floor(mass / DeliveredPerRevolution + 1e-9);
 
     private double FlowAt(Speed groundSpeed) =>
         meter.TargetRate.KilogramsPerSquareMetre * meter.CoveredWidth.Metres * groundSpeed.MetresPerSecond;
@@ -200,7 +261,7 @@ internal sealed class MeterPlanning
 
     private IEnumerable<Finding> SpeedFindings()
     {
-        foreach (var speed in WorkingSpeeds().Prepend(plan.GroundSpeed).Distinct())
+        foreach (var speed in WorkingSpeeds().Prepend(planned).Distinct())
         {
             var n = FlowAt(speed) / DeliveredPerRevolution;
             if (meter.SpeedLimits.Minimum is { } minimum && Threshold.IsBelow(n, minimum.RevolutionsPerSecond))

@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.Weighing;
 
 namespace CalibrationApi.Engine.CatchPlans;
@@ -14,13 +15,18 @@ internal static class PlanSteps
     private const string SafeAfterPriming = "make-safe-after-priming";
     private const string ClearToRun = "stand-clear-to-run";
     private const string Simulate = "set-simulated-speed";
+    private const string ZeroCounts = "zero-counts";
     private const string Run = "run";
     private const string StopAll = "stop-all";
     private const string SafeAfterRun = "make-safe-after-run";
     private const string Evaluate = "evaluate";
     private const string CheckReady = "check-ready";
 
-    public static List<PlanStep> Of(CatchPlan plan, IReadOnlyList<MeterPlan> meters)
+    /// <summary>The steps.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="meters">Its meters as they will be run.</param>
+    /// <param name="common">The speed simulated for all of them; null when they run one after the other.</param>
+    public static List<PlanStep> Of(CatchPlan plan, IReadOnlyList<MeterPlan> meters, Speed? common)
     {
         var steps = new List<PlanStep>
         {
@@ -31,15 +37,16 @@ internal static class PlanSteps
             steps.Add(new(Open(i), [MakeSafe], $"{points[i].Name}: {points[i].ToOpen ?? "open or isolate it for the test, and note that you did."}"));
         string[] opened = points.Count == 0 ? [MakeSafe] : [.. Enumerable.Range(0, points.Count).Select(Open)];
 
-        AddPreparation(steps, plan, meters, opened);
+        AddPreparation(steps, plan, meters, opened, common);
         steps.Add(new(ClearToRun, Each(meters, Tare), $"Refit the guards and see that nobody has hands under a tank. Only then switch the drives on."));
-        steps.Add(new(Simulate, [ClearToRun], $"Set the controller to a simulated ground speed of {plan.GroundSpeed} and to the target rates."));
-        steps.Add(new(Run, [Simulate], Start(plan, meters.Count)));
-        if (plan.Drive == MeterDrive.SharedShaft)
+        steps.Add(new(ZeroCounts, [ClearToRun], $"Set the counts of revolutions to zero now, so that what was turned while priming is not counted."));
+        steps.Add(new(Run, [ZeroCounts], Start(plan, meters, common)));
+        var stopTogether = plan.Drive == MeterDrive.SharedShaft && common is not null;
+        if (stopTogether)
             steps.Add(new(StopAll, [Run], $"Stop the shaft after {meters[0].RunTime:F1}; all meters stop together."));
-        for (var i = 0; i < meters.Count && plan.Drive == MeterDrive.Separate; i++)
+        for (var i = 0; i < meters.Count && !stopTogether; i++)
             steps.Add(new(Stop(i), [Run], $"Stop {meters[i].Meter.Name} after {meters[i].Revolutions:0.#} ({meters[i].RunTime:F1}).", meters[i].Meter.Name));
-        steps.Add(new(SafeAfterRun, plan.Drive == MeterDrive.Separate ? Each(meters, Stop) : [StopAll], $"Stop the machine and take the key before anybody reaches for a container."));
+        steps.Add(new(SafeAfterRun, stopTogether ? [StopAll] : Each(meters, Stop), $"Stop the machine and take the key before anybody reaches for a container."));
         for (var i = 0; i < meters.Count; i++)
             steps.Add(WeighStep(meters[i], i));
 
@@ -53,20 +60,33 @@ internal static class PlanSteps
 
     private static string[] Each(IReadOnlyList<MeterPlan> meters, Func<int, string> id) => [.. Enumerable.Range(0, meters.Count).Select(id)];
 
-    private static FormattableString Start(CatchPlan plan, int meters) => meters == 1
-        ? (FormattableString)$"Start the meter and the count of revolutions."
+    private static FormattableString Start(CatchPlan plan, IReadOnlyList<MeterPlan> meters, Speed? common) =>
+        common is null ? (FormattableString)$"Run the meters one after the other, each at its own simulated ground speed: {Speeds(meters)}. Count the revolutions of each."
+        : meters.Count == 1 ? (FormattableString)$"Start the meter and the count of revolutions."
         : plan.Drive == MeterDrive.Separate
             ? (FormattableString)$"Start all meters together, which only holds if every one of them is primed. Count the revolutions of each."
             : $"Start the shaft. Count the revolutions.";
 
-    private static void AddPreparation(List<PlanStep> steps, CatchPlan plan, IReadOnlyList<MeterPlan> meters, string[] opened)
+    private static FormattableString Speeds(IReadOnlyList<MeterPlan> meters) => meters
+        .Select(meter => (FormattableString)$"{meter.Meter.Name} {meter.SimulatedSpeed}")
+        .Aggregate((one, next) => $"{one}; {next}");
+
+    private static void AddPreparation(List<PlanStep> steps, CatchPlan plan, IReadOnlyList<MeterPlan> meters, string[] opened, Speed? common)
     {
         for (var i = 0; i < meters.Count; i++)
             steps.Add(new(Place(i), opened, $"Place the container under {meters[i].Meter.Name} ({meters[i].Meter.Product}), so that nothing falls beside it.", meters[i].Meter.Name));
         steps.Add(new(ClearToPrime, Each(meters, Place), $"Refit the guards and see that nobody has hands under a tank. Only then switch the drives on."));
+        steps.Add(new(Simulate, [ClearToPrime], common is { } speed
+            ? (FormattableString)$"Set the controller to the target rates and to a simulated ground speed of {speed}."
+            : $"Set the controller to the target rates, and before each meter turns to its own simulated ground speed: {Speeds(meters)}."));
         for (var i = 0; i < meters.Count; i++)
-            steps.Add(new(Prime(i), [ClearToPrime], $"Turn {meters[i].Meter.Name} until the flow is steady.", meters[i].Meter.Name));
-        steps.Add(new(SafeAfterPriming, Each(meters, Prime), $"Stop the machine and take the key before anybody reaches for a container."));
+        {
+            var name = meters[i].Meter.Name;
+            steps.Add(new(Prime(i), [Simulate], $"Turn {name} until the flow is steady.", name));
+            steps.Add(new(CheckDrive(i), [Prime(i)], $"While {name} still turns, see how fast: {meters[i].MeterSpeed:F1} are planned. Where the test drive turns it at another speed and cannot be set, note that speed with the test: a meter can deliver differently then.", name));
+        }
+
+        steps.Add(new(SafeAfterPriming, Each(meters, CheckDrive), $"Stop the machine and take the key before anybody reaches for a container."));
         for (var i = 0; i < meters.Count; i++)
         {
             var name = meters[i].Meter.Name;
@@ -90,6 +110,8 @@ internal static class PlanSteps
     private static string Place(int i) => $"place-container-{i + 1}";
 
     private static string Prime(int i) => $"prime-meter-{i + 1}";
+
+    private static string CheckDrive(int i) => $"check-drive-{i + 1}";
 
     private static string Tare(int i) => $"tare-{i + 1}";
 

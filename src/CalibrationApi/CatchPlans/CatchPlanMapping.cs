@@ -43,6 +43,8 @@ internal static class CatchPlanMapping
         Container = Read(request.Container),
         LiftLimit = MassQuantity.Read(request.LiftLimit),
         LongestRun = TimeQuantity.Read(request.LongestRun),
+        ShortestRun = TimeQuantity.Read(request.ShortestRun),
+        ContainersAtHand = request.ContainersAtHand,
         WantedPrecision = request.WantedPrecision?.Canonical(),
         CoverageProbability = request.CoverageProbability,
         Meters = [.. request.Meters!.Select(meter => Read(meter!))],
@@ -56,6 +58,8 @@ internal static class CatchPlanMapping
     {
         Headline = units.Display.Write(result.Headline),
         Meters = [.. result.Meters.Select(meter => ToAnswer(meter, units))],
+        OneAfterTheOther = result.OneAfterTheOther,
+        ContainersNeeded = result.ContainersNeeded,
         StopOrder = [.. result.StopOrder.SelectMany((stop, group) => stop.Meters.Select((meter, i) => new StopAnswer
         {
             Meter = meter,
@@ -100,6 +104,7 @@ internal static class CatchPlanMapping
         Product = meter.Meter.Product,
         CatchMass = units.Mass(meter.CatchMass),
         Revolutions = units.Revolutions(meter.Revolutions),
+        SimulatedSpeed = units.Speed(meter.SimulatedSpeed),
         RunTime = units.Time(meter.RunTime),
         MeterSpeed = units.Rotation(meter.MeterSpeed),
         WithinLimits = meter.WithinLimits,
@@ -113,6 +118,8 @@ internal static class CatchPlanMapping
         SimulatedArea = units.Area(meter.SimulatedArea),
         Catches = meter.Catches,
         ExpectedPrecision = units.Ratio(meter.ExpectedPrecision.Fraction),
+        ContainerForLongRun = meter.ContainerForLongRun is { } volume ? units.Volume(volume) : null,
+        CatchesForLongRun = meter.CatchesForLongRun,
         LimitedBy = ToAnswer(meter.LimitedBy, units),
         Bounds = [.. meter.Bounds.Select(bound => ToAnswer(bound, units))],
     };

@@ -9,7 +9,7 @@ namespace CalibrationApi.CatchPlans;
 /// <summary>A catch test to be planned: one or several meters in one run.</summary>
 public sealed class CatchPlanRequest
 {
-    /// <summary>Ground speed that the controller is made to believe in during the run; usually the planned one.</summary>
+    /// <summary>Ground speed that the controller is to be made to believe in during the run; usually the planned one. Where it takes a meter beyond its limits or leaves too short a run, the answer plans with another.</summary>
     public SpeedQuantity? GroundSpeed { get; init; }
 
     /// <summary>Ground speeds between which the field will be worked; the meter speeds at both ends are checked.</summary>
@@ -28,6 +28,13 @@ public sealed class CatchPlanRequest
     /// <summary>Longest run of one catch.</summary>
     [Default(typeof(CatchPlanDefaults), nameof(CatchPlanDefaults.LongestRun))]
     public TimeQuantity? LongestRun { get; init; }
+
+    /// <summary>Shortest run of one catch, not above the longest. A drive takes some seconds to settle.</summary>
+    [Default(typeof(CatchPlanDefaults), nameof(CatchPlanDefaults.ShortestRun))]
+    public TimeQuantity? ShortestRun { get; init; }
+
+    /// <summary>How many of the container are at hand. With fewer than meters that share it, the answer says so.</summary>
+    public int? ContainersAtHand { get; init; }
 
     /// <summary>Mass that one person lifts, container included.</summary>
     [Default(typeof(CatchPlanDefaults), nameof(CatchPlanDefaults.LiftLimit))]

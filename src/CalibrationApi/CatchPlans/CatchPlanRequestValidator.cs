@@ -5,6 +5,7 @@ using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.Repeatability;
 using CalibrationApi.Engine.Weighing;
 using CalibrationApi.Http;
+using CalibrationApi.Quantities;
 using FluentValidation;
 
 namespace CalibrationApi.CatchPlans;
@@ -23,6 +24,9 @@ internal sealed class CatchPlanRequestValidator : AbstractValidator<CatchPlanReq
         RuleFor(plan => plan.WantedPrecision).Measured(new(0.1, 50, "%"));
         RuleFor(plan => plan.CoverageProbability).Number(0.5, 0.9999);
         RuleFor(plan => plan.LongestRun).Measured();
+        RuleFor(plan => plan.ShortestRun).Measured();
+        RuleFor(plan => plan).Custom((plan, context) => CheckRuns(plan.ShortestRun, plan.LongestRun, context));
+        RuleFor(plan => plan.ContainersAtHand).Whole(1, 1000);
         RuleFor(plan => plan.LiftLimit).Measured();
         RuleFor(plan => plan.Scale).Needed();
         RuleFor(plan => plan.Scale!).SetValidator(new ScaleOfTestValidator());
@@ -36,6 +40,13 @@ internal sealed class CatchPlanRequestValidator : AbstractValidator<CatchPlanReq
         RuleFor(plan => plan.DisturbedPoints).Items(0, 200);
         RuleForEach(plan => plan.DisturbedPoints!).SetValidator(new DisturbedPointOfPlanValidator()!);
         RuleFor(plan => plan).Custom(CheckTogether);
+    }
+
+    /// <summary>The shortest run is not above the longest.</summary>
+    public static void CheckRuns<T>(TimeQuantity? shortest, TimeQuantity? longest, ValidationContext<T> context)
+    {
+        if (Rules.Canonical(shortest) > (Rules.Canonical(longest) ?? CatchPlanDefaults.LongestRunSeconds))
+            context.Report(nameof(CatchPlanRequest.ShortestRun), ErrorCode.SettingsAtOdds, "The shortest run is above the longest. Check whether they were swapped and whether both units are right.");
     }
 
     private static void CheckTogether(CatchPlanRequest plan, ValidationContext<CatchPlanRequest> context)

@@ -74,6 +74,8 @@ internal static class PlanCatchOfPlan
             Drive = field.Machine!.Drive,
             WantedPrecision = plan.WantedPrecision,
             LongestRun = plan.LongestRun,
+            ShortestRun = plan.ShortestRun,
+            ContainersAtHand = plan.ContainersAtHand,
             LiftLimit = plan.LiftLimit,
             Scale = new ScaleOfTest
             {

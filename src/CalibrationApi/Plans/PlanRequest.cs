@@ -41,6 +41,13 @@ public class PlanRequest : DescribedRequest
     [Default(typeof(CatchPlanDefaults), nameof(CatchPlanDefaults.LongestRun))]
     public TimeQuantity? LongestRun { get; init; }
 
+    /// <summary>Shortest run of one catch, not above the longest. A drive takes some seconds to settle.</summary>
+    [Default(typeof(CatchPlanDefaults), nameof(CatchPlanDefaults.ShortestRun))]
+    public TimeQuantity? ShortestRun { get; init; }
+
+    /// <summary>How many of the container are at hand. With fewer than meters, the catch plan says so.</summary>
+    public int? ContainersAtHand { get; init; }
+
     /// <summary>Mass that one person lifts, container included.</summary>
     [Default(typeof(CatchPlanDefaults), nameof(CatchPlanDefaults.LiftLimit))]
     public MassQuantity? LiftLimit { get; init; }

@@ -27,6 +27,9 @@ internal sealed class PlanRequestValidator : DescribedRequestValidator<PlanReque
         RuleFor(plan => plan.Area).Measured();
         RuleFor(plan => plan.WantedPrecision).Measured(new(0.1, 50, "%"));
         RuleFor(plan => plan.LongestRun).Measured();
+        RuleFor(plan => plan.ShortestRun).Measured();
+        RuleFor(plan => plan).Custom((plan, context) => CatchPlanRequestValidator.CheckRuns(plan.ShortestRun, plan.LongestRun, context));
+        RuleFor(plan => plan.ContainersAtHand).Whole(1, 1000);
         RuleFor(plan => plan.LiftLimit).Measured();
         RuleFor(plan => plan.FieldEfficiency).Measured(new(0, 100, "%", ExcludesLeast: true));
         RuleFor(plan => plan.Nutrients).Items(1, 4);

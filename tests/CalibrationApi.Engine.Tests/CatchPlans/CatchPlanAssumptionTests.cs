@@ -19,6 +19,7 @@ public sealed class CatchPlanAssumptionTests
     [Theory]
     [InlineData("wantedPrecision", 0.03, "judgement")]
     [InlineData("longestRun", 300, "judgement")]
+    [InlineData("shortestRun", 20, "judgement")]
     [InlineData("liftLimit", 25, "judgement")]
     [InlineData("counterResolution", 0.1, "judgement")]
     [InlineData("container", 0, "no container stated")]
@@ -37,11 +38,15 @@ public sealed class CatchPlanAssumptionTests
     [Fact]
     public void Assumptions_PlanStatedInFull_ListOnlyWhatBelongsToTheMeters()
     {
-        var names = (Planned.Plan(Planned.Front) with { LiftLimit = new Mass(25), Container = Planned.ThirtyLitres with { Fill = 0.9 } })
+        var names = (Planned.Plan(Planned.Front) with { ShortestRun = new Duration(20), LiftLimit = new Mass(25), Container = Planned.ThirtyLitres with { Fill = 0.9 } })
             .Evaluated().Assumptions.Select(assumption => assumption.Name);
 
         Assert.Equal(["leastCatch", "repeatability", "scaleLimit"], names.Order());
     }
+
+    [Fact]
+    public void Assumptions_LongestRunUnderTheUsualShortest_TakesItsPlace() =>
+        Assert.Equal(new Duration(12), Single(Planned.Plan(Planned.Front) with { LongestRun = new Duration(12) }, "shortestRun").Value);
 
     [Fact]
     public void Assumptions_ContainerWithoutFill_ListTheDefaultFill() =>

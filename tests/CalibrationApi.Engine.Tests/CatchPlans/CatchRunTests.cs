@@ -1,5 +1,6 @@
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.CatchPlans;
+using CalibrationApi.Engine.MeterSpeeds;
 using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Engine.Tests.CatchPlans;
@@ -88,7 +89,8 @@ public sealed class CatchRunTests
     [Fact]
     public void Findings_FewRevolutions_AreWarnedOf()
     {
-        var plan = Planned.Plan(Planned.Middle) with { LongestRun = new Duration(100) };
+        // Without a highest meter speed the simulated speed is not raised.
+        var plan = Planned.Plan(Planned.Middle with { SpeedLimits = MeterSpeedLimits.None }) with { LongestRun = new Duration(100) };
 
         Assert.Equal(17, Assert.Single(plan.Evaluated().Meters).Revolutions.Count);
         Assert.Contains(plan.Evaluated().Findings, finding => finding.Code == FindingCode.SmallCatch);

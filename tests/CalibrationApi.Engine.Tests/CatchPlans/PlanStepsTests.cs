@@ -85,10 +85,22 @@ public sealed class PlanStepsTests
     {
         for (var i = 1; i <= 2; i++)
         {
-            string[] order = [$"place-container-{i}", $"prime-meter-{i}", $"tare-{i}", "run", $"stop-meter-{i}", $"weigh-{i}", "evaluate"];
+            string[] order =
+            [
+                $"place-container-{i}", "set-simulated-speed", $"prime-meter-{i}", $"check-drive-{i}", $"tare-{i}", "zero-counts", "run", $"stop-meter-{i}", $"weigh-{i}", "evaluate",
+            ];
             foreach (var (before, after) in order.Zip(order.Skip(1)))
                 Assert.Contains(before, AllBefore(Steps, after));
         }
+    }
+
+    // A test drive that turns at another speed than in the field is seen while priming, and turns made then must not be counted.
+    [Fact]
+    public void Steps_SpeedOfTheTestDriveAndCounts_AreCheckedBeforeTheRun()
+    {
+        Assert.Contains("35.5 rpm", Detail("check-drive-1"), StringComparison.Ordinal);
+        Assert.Contains("to zero", Detail("zero-counts"), StringComparison.Ordinal);
+        Assert.Contains("9 km/h", Detail("set-simulated-speed"), StringComparison.Ordinal);
     }
 
     [Fact]
