@@ -9,6 +9,8 @@ internal sealed class MeterNotPrimed : Mistake
 
     protected override double WholeTestShare => 0;
 
+    protected override bool IsAlikeInAllCatches => false;
+
     public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) => [new RatioRange(MistakeJudgement.Range.NotPrimed)];
 
     public override FormattableString Fit(Prediction prediction) => $"a meter that was not yet full explains that";
@@ -25,6 +27,8 @@ internal sealed class ContainerOverflowed : Mistake
     protected override string Code => MistakeCode.ContainerOverflowed;
 
     protected override double WholeTestShare => MistakeJudgement.WholeTest.Overflowed;
+
+    protected override bool IsAlikeInAllCatches => false;
 
     public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) => [new RatioRange(MistakeJudgement.Range.Overflowed)];
 

@@ -18,26 +18,35 @@ internal abstract class Mistake
     /// <summary>How much of its weight lies on the whole test; the rest is shared by the single catches.</summary>
     protected abstract double WholeTestShare { get; }
 
+    /// <summary>No catch of a test is likelier to hold it than another.</summary>
+    protected virtual bool IsAlikeInAllCatches => true;
+
     /// <summary>The code for this test.</summary>
     public virtual string CodeFor(TestAtHand test) => Code;
 
     /// <summary>Relative weight before the masses are looked at; 0 where it cannot have happened.</summary>
     /// <param name="test">The test.</param>
-    /// <param name="at">A counted catch; null for the whole test, which is every catch alike.</param>
-    public double Weight(TestAtHand test, int? at)
+    /// <param name="ofCatches">Receives the weight of each counted catch.</param>
+    /// <returns>The weight of the whole test, which is every catch alike.</returns>
+    public double Weigh(TestAtHand test, Span<double> ofCatches)
     {
-        if (at is { } one)
-            return test.Count == 1 ? 0 : (1 - WholeTestShare) * WeightOf(test, one) / test.Count;
+        ofCatches.Fill(WeightOf(test, 0));
+        for (var i = 1; i < ofCatches.Length && !IsAlikeInAllCatches; i++)
+            ofCatches[i] = WeightOf(test, i);
+
         var sum = 0.0;
-        for (var i = 0; i < test.Count; i++)
+        var everywhere = true;
+        foreach (var weight in ofCatches)
         {
-            // What cannot have happened in one catch has not happened in all of them.
-            if (WeightOf(test, i) is not (> 0 and var weight))
-                return 0;
             sum += weight;
+            everywhere &= weight > 0;
         }
 
-        return (test.Count == 1 ? 1 : WholeTestShare) * sum / test.Count;
+        var single = ofCatches.Length == 1;
+        for (var i = 0; i < ofCatches.Length; i++)
+            ofCatches[i] = single ? 0 : (1 - WholeTestShare) * ofCatches[i] / ofCatches.Length;
+        // What cannot have happened in one catch has not happened in all of them.
+        return everywhere ? (single ? 1 : WholeTestShare) * sum / ofCatches.Length : 0;
     }
 
     /// <summary>What it would make of the numbers; more than one where it has variants, whose shares add up to 1.</summary>

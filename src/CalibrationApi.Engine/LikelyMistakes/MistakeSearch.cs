@@ -35,11 +35,12 @@ internal static class MistakeSearch
             OrdinaryChange = change,
             PredictiveDeviation = test.Reference is null ? 0 : Math.Sqrt(likelihood.NormalDeviation * likelihood.NormalDeviation + change * change),
         };
-        if (LargestGain(likelihood, readings.Count) < Limit - Math.Log(MistakeJudgement.PriorOfAnyMistake * MostShare))
+        var gains = new double[readings.Count];
+        if (LargestGain(likelihood, gains) < Limit - Math.Log(MistakeJudgement.PriorOfAnyMistake * MostShare))
             return result;
         var hand = new TestAtHand(test, readings);
         var hypotheses = Hypotheses(hand);
-        if (NothingCanBeShown(hand, likelihood, hypotheses))
+        if (NothingCanBeShown(hand, likelihood, hypotheses, gains))
             return result;
 
         var posteriors = Posteriors(hand, likelihood, hypotheses);
@@ -53,23 +54,34 @@ internal static class MistakeSearch
     /// <summary>Every mistake at every place where it can have happened, with its prior probability; ruled out ones have none.</summary>
     public static List<Hypothesis> Hypotheses(TestAtHand test)
     {
-        var hypotheses = new List<Hypothesis>(MistakeCatalog.All.Length * (test.Count + 1));
+        var kinds = MistakeCatalog.All;
+        var first = test.Reference is null ? 0 : -1;
+        var end = test.Count == 1 ? 0 : test.Count;
+        // Row 0 is the whole test, row i + 1 the counted catch i.
+        var weights = new double[(test.Count + 1) * kinds.Length];
+        Span<double> ofCatches = stackalloc double[test.Count];
+        for (var kind = 0; kind < kinds.Length; kind++)
+        {
+            weights[kind] = kinds[kind].Weigh(test, ofCatches);
+            for (var at = 0; at < test.Count; at++)
+                weights[(at + 1) * kinds.Length + kind] = ofCatches[at];
+        }
+
         var total = 0.0;
-        for (var at = test.Reference is null ? 0 : -1; at < (test.Count == 1 ? 0 : test.Count); at++)
+        foreach (var weight in weights.AsSpan((first + 1) * kinds.Length, (end - first) * kinds.Length))
+            total += weight;
+        var hypotheses = new List<Hypothesis>(weights.Length);
+        var ruledOut = Array.ConvertAll(kinds, test.IsRuledOut);
+        for (var at = first; at < end; at++)
         {
             int? place = at < 0 ? null : at;
-            foreach (var mistake in MistakeCatalog.All)
+            for (var kind = 0; kind < kinds.Length; kind++)
             {
-                var weight = mistake.Weight(test, place);
-                total += weight;
-                if (weight > 0 && !test.Context.RuledOut.Contains(mistake.CodeFor(test)))
-                    hypotheses.Add(new Hypothesis(mistake, place, weight));
+                if (weights[(at + 1) * kinds.Length + kind] is > 0 and var weight && !ruledOut[kind])
+                    hypotheses.Add(new Hypothesis(kinds[kind], place, MistakeJudgement.PriorOfAnyMistake * weight / total));
             }
         }
 
-        var each = CollectionsMarshal.AsSpan(hypotheses);
-        for (var i = 0; i < each.Length; i++)
-            each[i] = each[i] with { Prior = MistakeJudgement.PriorOfAnyMistake * each[i].Prior / total };
         return hypotheses;
     }
 
@@ -121,26 +133,40 @@ internal static class MistakeSearch
 
     // Most tests hold nothing unusual. No mistake can gain more than the ordinary density has lost, so that often one look
     // is enough to know that none of them reaches the limit for being shown.
-    private static double LargestGain(TestLikelihood likelihood, int count)
+    private static double LargestGain(TestLikelihood likelihood, double[] gains)
     {
-        var gain = count > 1 ? likelihood.LargestGainOfScatter : 0;
-        for (var at = 0; at < count && count > 1; at++)
-            gain = Math.Max(gain, likelihood.LargestGainOf(at));
+        var gain = 0.0;
+        if (gains.Length > 1)
+        {
+            gain = likelihood.LargestGainOfScatter;
+            for (var at = 0; at < gains.Length; at++)
+                gain = Math.Max(gain, gains[at] = likelihood.LargestGainOf(at));
+        }
+
         return likelihood.LargestGainOfLevel + gain + Slack;
     }
 
-    // The same with the prior of each.
-    private static bool NothingCanBeShown(TestAtHand test, TestLikelihood likelihood, List<Hypothesis> hypotheses)
+    // The same with the prior of each, and with what a mistake really gains where the bound alone does not settle it: one that
+    // changes the shape of the whole test could gain all of its scatter, which grows with the number of catches.
+    private static bool NothingCanBeShown(TestAtHand test, TestLikelihood likelihood, List<Hypothesis> hypotheses, double[] gains)
     {
-        var limit = Limit - likelihood.LargestGainOfLevel - Slack;
-        var reshaped = test.Count > 1 ? likelihood.LargestGainOfScatter : 0;
-        int? place = null;
-        var gain = 0.0;
-        foreach (var (mistake, at, prior) in hypotheses)
+        var ofLevel = likelihood.LargestGainOfLevel + Slack;
+        var reshaped = test.Count > 1 ? Math.Exp(likelihood.LargestGainOfScatter) : 1;
+        var most = Math.Exp(Limit);
+        var sum = 0.0;
+        int? place = -1;
+        var factor = 0.0;
+        foreach (var hypothesis in hypotheses)
         {
+            var (mistake, at, prior) = hypothesis;
             if (at != place)
-                (place, gain) = (at, at is { } one ? likelihood.LargestGainOf(one) : 0);
-            if (prior > Math.Exp(limit - gain - (at is null && mistake.ReshapesTest ? reshaped : 0)))
+                (place, factor) = (at, Math.Exp(ofLevel + (at is { } one ? gains[one] : 0)));
+            var bound = prior * factor * (at is null && mistake.ReshapesTest ? reshaped : 1);
+            if (bound > most)
+                bound = prior * Math.Exp(Weigh(hypothesis, test, likelihood).LogLikelihood - likelihood.Ordinary);
+            sum += bound;
+            // Together they must not be likelier than the ordinary change either.
+            if (bound > most || sum > MistakeJudgement.NamedFrom)
                 return false;
         }
 

@@ -11,6 +11,8 @@ internal sealed class TareNotTakenOff : Mistake
 
     protected override double WholeTestShare => MistakeJudgement.WholeTest.TareNotTakenOff;
 
+    protected override bool IsAlikeInAllCatches => false;
+
     public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) => test.ContainerTare(at ?? 0) is null
         ? [new RatioRange(MistakeJudgement.Range.TareInside)]
         : [new CorrectedMass(i => test.Mass(i) - test.ContainerTare(i)!.Value)];
@@ -34,6 +36,8 @@ internal sealed class TareTakenOffTwice : Mistake
 
     protected override double WholeTestShare => MistakeJudgement.WholeTest.TareTakenOffTwice;
 
+    protected override bool IsAlikeInAllCatches => false;
+
     public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) => [new CorrectedMass(i => test.Mass(i) + (test.ContainerTare(i) ?? 0))];
 
     public override FormattableString Fit(Prediction prediction) => $"taking the empty container off twice explains that";
@@ -51,6 +55,8 @@ internal sealed class TareOfAnotherContainer : Mistake
     protected override string Code => MistakeCode.TareOfAnotherContainer;
 
     protected override double WholeTestShare => MistakeJudgement.WholeTest.TareOfAnotherContainer;
+
+    protected override bool IsAlikeInAllCatches => false;
 
     public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at)
     {

@@ -4,15 +4,46 @@ using CalibrationApi.Engine.Quantities;
 namespace CalibrationApi.Engine.LikelyMistakes;
 
 /// <summary>A test as the kinds of mistake look at it; catches are those that count.</summary>
-internal sealed class TestAtHand(CatchTest test, CatchReadings readings)
+internal sealed class TestAtHand
 {
-    public CatchTest Test => test;
+    private readonly CatchReadings readings;
+    private readonly double[] nets;
+    private readonly double[] tares;
+    private readonly double? meanTare;
 
-    public MistakeContext Context => test.Context;
+    public TestAtHand(CatchTest test, CatchReadings readings)
+    {
+        Test = test;
+        this.readings = readings;
+        nets = new double[readings.Count];
+        tares = new double[readings.Count];
+        double sum = 0;
+        var known = 0;
+        for (var i = 0; i < nets.Length; i++)
+        {
+            var one = test.Catches[readings.Positions[i]];
+            nets[i] = one.IndicatedNet.Kilograms;
+            tares[i] = one.Tare?.Kilograms ?? 0;
+            sum += tares[i] > 0 ? tares[i] : 0;
+            known += tares[i] > 0 ? 1 : 0;
+        }
+
+        meanTare = known > 0 ? sum / known : null;
+    }
+
+    public CatchTest Test { get; }
+
+    public MistakeContext Context => Test.Context;
 
     public int Count => readings.Count;
 
-    public ReferenceValue? Reference => test.Reference;
+    public ReferenceValue? Reference => Test.Reference;
+
+    /// <summary>True when an empty mass above zero was taken off at least one catch.</summary>
+    public bool HasAnyTare => meanTare is not null;
+
+    /// <summary>Somebody has looked and found that it did not happen.</summary>
+    public bool IsRuledOut(Mistake mistake) => Context.RuledOut.Count > 0 && Context.RuledOut.Contains(mistake.CodeFor(this));
 
     /// <summary>Mass metered as entered, kg.</summary>
     public double Mass(int at) => readings.Masses[at];
@@ -21,28 +52,13 @@ internal sealed class TestAtHand(CatchTest test, CatchReadings readings)
     public int Position(int at) => readings.Positions[at];
 
     /// <summary>Mass in the container as entered, kg: one part of the points only, scale as read.</summary>
-    public double InContainer(int at) => CatchAt(at).IndicatedNet.Kilograms;
+    public double InContainer(int at) => nets[at];
 
     /// <summary>True when an empty mass above zero was taken off.</summary>
-    public bool HasTare(int at) => CatchAt(at).Tare is { Kilograms: > 0 };
-
-    /// <summary>True when an empty mass above zero was taken off at least one catch.</summary>
-    public bool HasAnyTare
-    {
-        get
-        {
-            for (var i = 0; i < Count; i++)
-            {
-                if (HasTare(i))
-                    return true;
-            }
-
-            return false;
-        }
-    }
+    public bool HasTare(int at) => tares[at] > 0;
 
     /// <summary>The tare that was taken off, as metered mass, kg; 0 when none was.</summary>
-    public double TareTakenOff(int at) => AsMetered(at, CatchAt(at).Tare ?? default);
+    public double TareTakenOff(int at) => AsMetered(at, tares[at]);
 
     /// <summary>The gross mass entered, as metered mass, kg.</summary>
     public double Gross(int at) => Mass(at) + TareTakenOff(at);
@@ -52,23 +68,11 @@ internal sealed class TestAtHand(CatchTest test, CatchReadings readings)
     {
         if (HasTare(at))
             return TareTakenOff(at);
-        if (Context.ContainerTare is { } stated)
-            return AsMetered(at, stated);
-        double sum = 0;
-        var known = 0;
-        for (var i = 0; i < Count; i++)
-        {
-            if (!HasTare(i))
-                continue;
-            sum += CatchAt(i).Tare!.Value.Kilograms;
-            known++;
-        }
-
-        return known > 0 ? AsMetered(at, new Mass(sum / known)) : null;
+        return (Context.ContainerTare?.Kilograms ?? meanTare) is { } tare ? AsMetered(at, tare) : null;
     }
 
     /// <summary>A mass on the scale as it would enter the metered mass, kg.</summary>
-    public double AsMetered(int at, Mass mass) => mass.Kilograms * readings.Masses[at] / CatchAt(at).IndicatedNet.Kilograms;
+    public double AsMetered(int at, Mass mass) => AsMetered(at, mass.Kilograms);
 
-    private Catch CatchAt(int at) => test.Catches[readings.Positions[at]];
+    private double AsMetered(int at, double kilograms) => kilograms * readings.Masses[at] / nets[at];
 }

@@ -34,7 +34,9 @@ internal sealed class TestLikelihood
     private readonly double scale;
     private readonly double logReference;
     private readonly double heightOfAll;
+    private readonly double sumOfWeights;
     private BlurredStudentT? vagueLevel;
+    private LevelOfOthers? others;
 
     public TestLikelihood(CatchReadings readings, RepeatabilityPrior prior, double? reference, double ordinaryChange, double commonVariance)
     {
@@ -45,19 +47,20 @@ internal sealed class TestLikelihood
         known = new double[readings.Count];
         observed = new double[readings.Count];
         corrected = new double[readings.Count];
-        var weights = 0.0;
         for (var i = 0; i < known.Length; i++)
         {
             known[i] = prior.Relative * prior.Relative + readings.Variances[i];
             observed[i] = Math.Log(readings.Values[i]) - logReference;
-            weights += 1 / known[i];
+            sumOfWeights += 1 / known[i];
         }
 
-        NormalDeviation = Math.Sqrt(1 / weights + commonVariance);
+        NormalDeviation = Math.Sqrt(1 / sumOfWeights + commonVariance);
         level = reference is null ? null : new BlurredStudentT(ordinaryChange, NormalDeviation);
         heightOfAll = known.Length > 1 ? LogScatterHeight(-1) : 0;
         (Mean, Scatter) = MeanAndScatter(observed, -1);
-        Ordinary = LogJoint(Mean, Scatter, -1, level);
+        var ofMean = level?.LogDensity(Mean) ?? 0;
+        Ordinary = LogScatter(Scatter, known.Length - 1, heightOfAll) + ofMean;
+        LargestGainOfLevel = (level?.LogDensity(0) ?? 0) - ofMean;
     }
 
     /// <summary>Of the whole test, without the ordinary change.</summary>
@@ -76,7 +79,7 @@ internal sealed class TestLikelihood
         scale, Math.Sqrt(NormalDeviation * NormalDeviation + MistakeJudgement.OtherDeliveryUncertainty * MistakeJudgement.OtherDeliveryUncertainty));
 
     /// <summary>How much the level could gain at most if a mistake were taken back.</summary>
-    public double LargestGainOfLevel => level is null ? 0 : level.LogDensity(0) - level.LogDensity(Mean);
+    public double LargestGainOfLevel { get; }
 
     /// <summary>How much the scatter could gain at most if every catch were changed.</summary>
     public double LargestGainOfScatter => (priorDegreesOfFreedom + known.Length - 1) / 2 * Math.Log(1 + Scatter / priorDegreesOfFreedom);
@@ -87,19 +90,24 @@ internal sealed class TestLikelihood
     /// <summary>ln of one catch over what was expected.</summary>
     public double Observed(int at) => observed[at];
 
-    /// <summary>How much the scatter could gain at most if one catch were changed.</summary>
+    /// <summary>How much the scatter could gain at most if one catch were changed, to rounding: enough for a first look.</summary>
     public double LargestGainOf(int at)
     {
-        var (centre, spread, degreesOfFreedom, _, _) = Others(at);
-        var t = (observed[at] - centre) / spread;
-        return (degreesOfFreedom + 1) / 2 * Math.Log(1 + t * t / degreesOfFreedom);
+        // Mean and scatter without one catch follow from those of all.
+        var weight = 1 / known[at];
+        var rest = sumOfWeights - weight;
+        var deviation = (observed[at] - Mean) * sumOfWeights / rest;
+        var scatter = Math.Max(0, Scatter - deviation * deviation * weight * rest / sumOfWeights);
+        var degreesOfFreedom = priorDegreesOfFreedom + known.Length - 2;
+        var variance = (priorDegreesOfFreedom + scatter) / degreesOfFreedom * (known[at] + 1 / rest);
+        return (degreesOfFreedom + 1) / 2 * Math.Log(1 + deviation * deviation / (variance * degreesOfFreedom));
     }
 
     public double WithRatio(int? at, double shift, bool isUncertain)
     {
         var used = isUncertain && level is not null ? VagueLevel : level;
         if (at is not { } one)
-            return LogJoint(Mean - shift, Scatter, -1, used);
+            return LogScatter(Scatter, known.Length - 1, heightOfAll) + (used?.LogDensity(Mean - shift) ?? 0);
         observed.CopyTo(corrected, 0);
         corrected[one] -= shift;
         return OfCorrected(0, used);
@@ -126,21 +134,21 @@ internal sealed class TestLikelihood
         if (at is not { } one)
         {
             return level is null ? double.NegativeInfinity
-                : LogScatter(Scatter, -1) + level.LogProbabilityBetween(Mean - high, Mean - low) - Math.Log(high - low);
+                : LogScatter(Scatter, known.Length - 1, heightOfAll) + level.LogProbabilityBetween(Mean - high, Mean - low) - Math.Log(high - low);
         }
 
-        var (centre, spread, degreesOfFreedom, mean, scatter) = Others(one);
-        var deviation = observed[one] - centre;
-        return LogJoint(mean, scatter, one, level)
-            + LogBetween((deviation - high) / spread, (deviation - low) / spread, degreesOfFreedom) - Math.Log(high - low);
+        var rest = Others(one);
+        var deviation = observed[one] - rest.Mean;
+        return rest.LogDensity
+            + LogBetween((deviation - high) / rest.Spread, (deviation - low) / rest.Spread, rest.DegreesOfFreedom) - Math.Log(high - low);
     }
 
     public double WithAnyRatio(int? at, double halfWidth)
     {
         if (at is not { } one)
-            return level is null ? double.NegativeInfinity : LogScatter(Scatter, -1) + LogCauchy(Mean, halfWidth);
-        var (centre, _, _, mean, scatter) = Others(one);
-        return LogJoint(mean, scatter, one, level) + LogCauchy(observed[one] - centre, halfWidth);
+            return level is null ? double.NegativeInfinity : LogScatter(Scatter, known.Length - 1, heightOfAll) + LogCauchy(Mean, halfWidth);
+        var rest = Others(one);
+        return rest.LogDensity + LogCauchy(observed[one] - rest.Mean, halfWidth);
     }
 
     private static double LogCauchy(double x, double halfWidth) =>
@@ -161,19 +169,24 @@ internal sealed class TestLikelihood
     private double OfCorrected(double derivatives, BlurredStudentT? used)
     {
         var (mean, scatter) = MeanAndScatter(corrected, -1);
-        return LogJoint(mean, scatter, -1, used) + derivatives;
+        return LogScatter(scatter, known.Length - 1, heightOfAll) + (used?.LogDensity(mean) ?? 0) + derivatives;
     }
 
-    // The level that the others leave for one catch: its centre, its spread and its degrees of freedom.
-    private (double Centre, double Spread, double DegreesOfFreedom, double Mean, double Scatter) Others(int at)
+    // The level that the others leave for one catch; kept, because every mistake in that catch asks for it.
+    private LevelOfOthers Others(int at)
     {
+        if (others is { } before && before.At == at)
+            return before;
         var (mean, scatter) = MeanAndScatter(observed, at);
-        var weights = 0.0;
+        var rest = 0.0;
         for (var i = 0; i < known.Length; i++)
-            weights += i == at ? 0 : 1 / known[i];
+            rest += i == at ? 0 : 1 / known[i];
         var degreesOfFreedom = priorDegreesOfFreedom + known.Length - 2;
         var factor = (priorDegreesOfFreedom + scatter) / degreesOfFreedom;
-        return (mean, Math.Sqrt(factor * (known[at] + 1 / weights)), degreesOfFreedom, mean, scatter);
+        var density = LogScatter(scatter, known.Length - 2, known.Length > 2 ? LogScatterHeight(at) : 0) + (level?.LogDensity(mean) ?? 0);
+        var found = new LevelOfOthers(at, mean, Math.Sqrt(factor * (known[at] + 1 / rest)), degreesOfFreedom, density);
+        others = found;
+        return found;
     }
 
     private (double Mean, double Scatter) MeanAndScatter(double[] values, int leftOut)
@@ -193,14 +206,8 @@ internal sealed class TestLikelihood
         return (mean, squares);
     }
 
-    private double LogJoint(double mean, double scatter, int leftOut, BlurredStudentT? used) =>
-        LogScatter(scatter, leftOut) + (used?.LogDensity(mean) ?? 0);
-
-    private double LogScatter(double scatter, int leftOut)
-    {
-        var (height, others) = leftOut < 0 ? (heightOfAll, known.Length - 1) : (LogScatterHeight(leftOut), known.Length - 2);
-        return others == 0 ? 0 : height - (priorDegreesOfFreedom + others) / 2 * Math.Log(1 + scatter / priorDegreesOfFreedom);
-    }
+    private double LogScatter(double scatter, int others, double height) =>
+        others == 0 ? 0 : height - (priorDegreesOfFreedom + others) / 2 * Math.Log(1 + scatter / priorDegreesOfFreedom);
 
     // ln of Gamma((nu0 + c - 1) / 2) / (Gamma(nu0 / 2) (nu0 pi)^((c - 1) / 2) sqrt(prod(a_i) sum(1 / a_i))).
     private double LogScatterHeight(int leftOut)
@@ -216,4 +223,12 @@ internal sealed class TestLikelihood
         return SpecialFunctions.GammaLn((priorDegreesOfFreedom + others) / 2) - SpecialFunctions.GammaLn(priorDegreesOfFreedom / 2)
             - (others * Math.Log(priorDegreesOfFreedom * Math.PI) + logs + Math.Log(weights)) / 2;
     }
+
+    /// <summary>What all catches but one say.</summary>
+    /// <param name="At">The one.</param>
+    /// <param name="Mean">ln of their level over what was expected.</param>
+    /// <param name="Spread">Scale of the t distribution that they predict for the one.</param>
+    /// <param name="DegreesOfFreedom">Its degrees of freedom.</param>
+    /// <param name="LogDensity">Natural logarithm of their own density.</param>
+    private readonly record struct LevelOfOthers(int At, double Mean, double Spread, double DegreesOfFreedom, double LogDensity);
 }
