@@ -47,6 +47,10 @@ internal static class Given
     public static CatchTest StartingFrom(this CatchTest test, double perRevolution) =>
         test with { Reference = new ReferenceValue(new MassPerRevolution(perRevolution), ReferenceKind.StartValue) };
 
+    /// <summary>The same with an earlier test of two catches whose scatter was that of the default repeatability.</summary>
+    public static CatchTest After(this CatchTest test, double perRevolution, bool? fromAnotherScale = false) =>
+        test with { Earlier = new EarlierTest { Value = new MassPerRevolution(perRevolution), Catches = 2, FromAnotherScale = fromAnotherScale } };
+
     public static CatchTestResult Evaluated(this CatchTest test)
     {
         var outcome = CatchTestEvaluation.Evaluate(test);

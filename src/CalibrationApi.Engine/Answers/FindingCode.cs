@@ -23,10 +23,6 @@ public static partial class FindingCode
     [Remedy("Type in the number that the answer gives, then adopt it. If the controller already holds a number, state it as valueInForce."), Severities(Severity.Note)]
     public const string NoValueInForce = "no-value-in-force";
 
-    /// <summary>A change so large that a second catch has to confirm it.</summary>
-    [Remedy("Make a second catch before typing anything in. If it agrees, the change is real."), Severities(Severity.Warning)]
-    public const string LargeChange = "large-change";
-
     /// <summary>The interval is wider than wanted.</summary>
     [Remedy("Make as many more catches as the answer says, and send all of them together."), Severities(Severity.Warning)]
     public const string PrecisionNotReached = "precision-not-reached";

@@ -63,6 +63,12 @@ public sealed record CatchTest
     /// <summary>What the result is compared with; null when there is nothing yet.</summary>
     public ReferenceValue? Reference { get; init; }
 
+    /// <summary>What another lot is expected to give where that is not the reference; null for the same lot or when it is not known.</summary>
+    public PredictedValue? Predicted { get; init; }
+
+    /// <summary>An earlier test of the same kind, set up apart, that may bear this one out; null when there is none.</summary>
+    public EarlierTest? Earlier { get; init; }
+
     /// <summary>The form in which the controller takes a value; null when not stated.</summary>
     public ControllerEntry? ControllerEntry { get; init; }
 

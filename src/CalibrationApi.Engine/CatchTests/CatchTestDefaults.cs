@@ -13,9 +13,9 @@ public static class CatchTestDefaults
     /// <summary>Default of <see cref="CatchTestLimits.WantedPrecision"/>.</summary>
     public static DefaultValue WantedPrecision { get; } = new(new Ratio(CatchTestLimits.DefaultWantedPrecision), CountDefaults.Origin);
 
-    /// <summary>Default of <see cref="CatchTestLimits.SecondCatchChange"/>.</summary>
-    public static DefaultValue SecondCatchChange { get; } = new(new Ratio(CatchTestLimits.DefaultSecondCatchChange),
-        "common practice: 10 to 15 %; no published source");
+    /// <summary>Default of <see cref="CatchTestLimits.SecondTestChange"/>, with the default tolerance.</summary>
+    public static DefaultValue SecondTestChange { get; } = new(new Ratio(CatchTestLimits.SecondTestTolerances * CatchTestLimits.DefaultTolerance),
+        "twice the tolerance; common practice asks for a second test at a change of 10 to 15 %, no published source");
 
     /// <summary>Default of <see cref="CatchTestLimits.DayToDay"/>.</summary>
     public static DefaultValue DayToDay { get; } = new(new Ratio(CatchTestLimits.DefaultDayToDay),

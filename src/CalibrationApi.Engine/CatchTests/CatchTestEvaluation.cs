@@ -17,7 +17,7 @@ public static class CatchTestEvaluation
     /// <remarks>
     /// <para>Net masses, pooled mass per revolution (<see cref="PooledCatches"/>), uncertainty
     /// (<see cref="MassPerRevolutionEstimate"/>), agreement (<see cref="CatchAgreement"/>), change
-    /// (<see cref="ChangeAgainstReference"/>), likely mistakes (<see cref="LikelyMistakesResult"/>), verdict (<see cref="CatchTestVerdict"/>), in that order.</para>
+    /// (<see cref="ChangeAgainstReference"/>), a second test (<see cref="SecondTest"/>), likely mistakes (<see cref="LikelyMistakesResult"/>), verdict (<see cref="CatchTestVerdict"/>), in that order.</para>
     /// <para>Accuracy: reproduces the published pooling, weighing and conformance examples in the Reference tests; a change of
     /// units changes nothing beyond 1e-12 relative (CatchTestPropertyTests).</para>
     /// </remarks>
@@ -35,8 +35,13 @@ public static class CatchTestEvaluation
         var change = test.Reference is { } reference
             ? ChangeAgainstReference.Of(estimate, reference, settings.DayToDay, settings.Tolerance, settings.CoverageProbability)
             : null;
+        var expected = test.Reference is null ? null
+            : ExpectedChange.Of(estimate.Value.Value, test.Reference, test.Predicted, settings.SecondTestChange);
+        var secondTest = expected is not null && test.Earlier is { } earlier
+            ? SecondTest.Of(estimate, earlier, expected, test.Reference!.FromAnotherScale is true, prior, settings.DayToDay, settings.CoverageProbability)
+            : null;
         var mistakes = MistakeSearch.Of(test, readings, estimate, prior, settings.DayToDay);
-        var decision = CatchTestVerdict.Decide(estimate, agreement, change, mistakes, readings.Count, readings.Variances.Average(), settings);
+        var decision = CatchTestVerdict.Decide(estimate, agreement, change, expected, secondTest, mistakes, readings.Count, readings.Variances.Average(), settings);
 
         var result = new CatchTestResult
         {
@@ -49,8 +54,10 @@ public static class CatchTestEvaluation
             Catches = [.. test.Catches.Select(one => Reading(test, one))],
             Agreement = agreement,
             Change = change,
+            FromExpected = expected,
+            SecondTest = secondTest,
             LikelyMistakes = mistakes,
-            Enter = decision.Verdict == Verdict.Adopt ? Enter(test, estimate) : null,
+            Enter = decision.Verdict == Verdict.Adopt ? Enter(test, secondTest is { Confirms: true } ? secondTest.Combined.Value : estimate.Value.Value) : null,
             InForce = InForce(test),
             EffectIfValueInForceStays = Effect(test, change),
             Settings = settings,
@@ -75,8 +82,8 @@ public static class CatchTestEvaluation
         test.Scale.SharedTareUncertainty(test.TareRounding) * (test.CaughtPoints?.Scale ?? 1);
 
     // A controller with too few decimals would be told zero; then there is nothing to type in, and a finding says why.
-    private static ControllerNumber? Enter(CatchTest test, MassPerRevolutionEstimate estimate) =>
-        test.ControllerEntry?.For(estimate.Value.Value) is { Typed: > 0 } number ? number : null;
+    private static ControllerNumber? Enter(CatchTest test, double massPerRevolution) =>
+        test.ControllerEntry?.For(massPerRevolution) is { Typed: > 0 } number ? number : null;
 
     // A value that was stated more finely than the controller takes it is not what the controller shows.
     private static ControllerNumber? InForce(CatchTest test) =>
@@ -107,6 +114,10 @@ public static class CatchTestEvaluation
         assumptions.Insert(Math.Min(1, assumptions.Count), test.Scale.SpanAssumption(new Mass(heaviest)));
         if (test.Reference is { FromAnotherScale: null } reference)
             assumptions.Add(new(reference.Kind == ReferenceKind.ValueInForce ? "valueInForce/fromAnotherScale" : "startValue/fromAnotherScale", null, "not stated: taken as the same scale with the same check, so that its span error cancels in the change"));
+        if (test.Earlier is { FromAnotherScale: null })
+            assumptions.Add(new("earlierTest/fromAnotherScale", null, "not stated: taken as the same scale with the same check, so that its span error cancels between the two tests"));
+        if (test.Predicted is { RelativeUncertainty: null })
+            assumptions.Add(new("predictedValue/relativeUncertainty", new Ratio(PredictedValue.DefaultUncertainty), "default for a value predicted for another lot; judgement, no published source"));
         assumptions.AddRange(test.ReadingAssumptions);
         if (mistakes.Shown.Count > 0)
         {

@@ -9,8 +9,8 @@ public sealed record CatchTestLimits
     /// <summary>Judgement; no published source.</summary>
     public const double DefaultWantedPrecision = 0.03;
 
-    /// <summary>Common practice asks for a second test at a change of 10 to 15 %; no published source.</summary>
-    public const double DefaultSecondCatchChange = 0.10;
+    /// <summary>Change that asks for a second test, in tolerances: 10 % with the default one. Common practice asks at 10 to 15 %; no published source.</summary>
+    public const double SecondTestTolerances = 2;
 
     /// <summary>Judgement until a series has five tests; no published source.</summary>
     public const double DefaultDayToDay = 0.01;
@@ -24,8 +24,8 @@ public sealed record CatchTestLimits
     /// <summary>Largest acceptable expanded uncertainty of the result, relative, at the coverage probability.</summary>
     public double? WantedPrecision { get; init; }
 
-    /// <summary>Change from which a second catch has to confirm, relative.</summary>
-    public double? SecondCatchChange { get; init; }
+    /// <summary>Change from what was expected, from which a second test, set up anew, has to agree; relative.</summary>
+    public double? SecondTestChange { get; init; }
 
     /// <summary>Standard deviation between days beyond the scatter of catches, relative (sigma_d).</summary>
     public double? DayToDay { get; init; }

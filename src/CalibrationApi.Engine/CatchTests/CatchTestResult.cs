@@ -34,6 +34,12 @@ public sealed record CatchTestResult
     /// <summary>Comparison with the value in force or the start value; null without either.</summary>
     public ChangeAgainstReference? Change { get; init; }
 
+    /// <summary>How far the test lies from what was expected of it; null without a value in force or a start value.</summary>
+    public ExpectedChange? FromExpected { get; init; }
+
+    /// <summary>How an earlier test, set up apart, bears this one out; null without one, or without anything to compare with.</summary>
+    public SecondTest? SecondTest { get; init; }
+
     /// <summary>Mistakes that would explain the test.</summary>
     public required LikelyMistakesResult LikelyMistakes { get; init; }
 

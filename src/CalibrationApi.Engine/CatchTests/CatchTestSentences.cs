@@ -28,8 +28,10 @@ internal static class CatchTestSentences
                 return $"Not sure enough yet: {value} within {precision:F1}, wanted within {wanted:0.##}. {More(result.Decision.MoreCatches!.Value)}";
             case CatchTestVerdict.Rule.PrecisionOutOfReach:
                 return $"Not sure enough, and more catches like these will not help: {value} within {precision:F1}, wanted within {wanted:0.##}. {OutOfReachRemedy(result)}";
-            case CatchTestVerdict.Rule.LargeChangeUnconfirmed:
-                return $"The meter delivers {MoreOrLess(result.Change!)} than {Reference(result.Change!)} says. That is a large change: confirm it with a second catch before seeding.";
+            case CatchTestVerdict.Rule.SecondTestNeeded:
+                return SecondTestSentences.Needed(result);
+            case CatchTestVerdict.Rule.ChangeConfirmed:
+                return SecondTestSentences.Confirmed(result, Adopt(result));
             case CatchTestVerdict.Rule.WithinTolerance:
                 return $"The value in force holds: the meter delivers {AsMuchOrNot(result.Change!)}, inside the tolerance of {new Ratio(result.Settings.Tolerance):0.##}. {Keep(result)}";
             case CatchTestVerdict.Rule.NothingInForce:
@@ -70,9 +72,10 @@ internal static class CatchTestSentences
                         $"One catch like these has a standard uncertainty of {new Ratio(OfOneCatch(result)):F1}: it takes more than {CatchCount.Most} catches to know the value within {new Ratio(settings.WantedPrecision):0.##}.");
                 return Finding.Warning(FindingCode.PrecisionOutOfReach,
                     $"What all catches have in common alone leaves {new Ratio(Common(result)):F1} of doubt; within {new Ratio(settings.WantedPrecision):0.##} is wanted. {OutOfReachRemedy(result)}");
-            case CatchTestVerdict.Rule.LargeChangeUnconfirmed:
-                return Finding.Warning(FindingCode.LargeChange,
-                    $"A change of {new Ratio(result.Change!.Delta.Value):F1} reaches the {new Ratio(settings.SecondCatchChange):0.##} from which a second, agreeing catch is asked for.");
+            case CatchTestVerdict.Rule.SecondTestNeeded:
+                return SecondTestSentences.WhyNeeded(result);
+            case CatchTestVerdict.Rule.ChangeConfirmed:
+                return SecondTestSentences.WhyConfirmed(result);
             case CatchTestVerdict.Rule.WithinTolerance:
                 var likely = ProbabilityWords.Likely(result.Change!.ProbabilityWithinTolerance);
                 return result.Change.IsDetected
@@ -95,7 +98,7 @@ internal static class CatchTestSentences
 
     private static FormattableString Adopt(CatchTestResult result) => result.Enter is { } number
         ? (FormattableString)$"Adopt {number.InWords}."
-        : $"Adopt {new MassPerRevolution(result.Estimate.Value.Value)}.";
+        : $"Adopt {new MassPerRevolution(result.SecondTest is { Confirms: true } second ? second.Combined.Value : result.Estimate.Value.Value)}.";
 
     private static FormattableString Keep(CatchTestResult result) => result.InForce is { } number
         ? (FormattableString)$"Keep {number.InWords}."
@@ -108,9 +111,6 @@ internal static class CatchTestSentences
             ? "it rests on one catch"
             : result.Agreement.Agree ? $"the {CountWords.Of(counted)} catches agree" : $"the {CountWords.Of(counted)} catches do not agree well";
     }
-
-    private static string Reference(ChangeAgainstReference change) =>
-        change.Reference.Kind == ReferenceKind.ValueInForce ? "the value in force" : "the start value";
 
     private static FormattableString AsMuchOrNot(ChangeAgainstReference change) => Math.Abs(change.Delta.Value) < RoundsToNothing
         ? (FormattableString)$"as much per revolution as it says"

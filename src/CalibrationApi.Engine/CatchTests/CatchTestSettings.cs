@@ -14,8 +14,8 @@ public sealed record CatchTestSettings
     /// <inheritdoc cref="CatchTestLimits.WantedPrecision"/>
     public required double WantedPrecision { get; init; }
 
-    /// <inheritdoc cref="CatchTestLimits.SecondCatchChange"/>
-    public required double SecondCatchChange { get; init; }
+    /// <inheritdoc cref="CatchTestLimits.SecondTestChange"/>
+    public required double SecondTestChange { get; init; }
 
     /// <inheritdoc cref="CatchTestLimits.DayToDay"/>
     public required double DayToDay { get; init; }
@@ -43,14 +43,14 @@ public sealed record CatchTestSettings
             DayToDay = limits.DayToDay ?? CatchTestLimits.DefaultDayToDay,
             Tolerance = limits.Tolerance ?? CatchTestLimits.DefaultTolerance,
             WantedPrecision = limits.WantedPrecision ?? CatchTestLimits.DefaultWantedPrecision,
-            SecondCatchChange = limits.SecondCatchChange ?? CatchTestLimits.DefaultSecondCatchChange,
+            SecondTestChange = limits.SecondTestChange ?? CatchTestLimits.SecondTestTolerances * (limits.Tolerance ?? CatchTestLimits.DefaultTolerance),
             CoverageProbability = limits.CoverageProbability ?? CatchTestLimits.DefaultCoverage,
             Assumptions = assumptions,
         };
         if (compares)
         {
             AddIfMissing(assumptions, limits.DayToDay, "dayToDay", CatchTestDefaults.DayToDay);
-            AddIfMissing(assumptions, limits.SecondCatchChange, "secondCatchChange", CatchTestDefaults.SecondCatchChange);
+            AddIfMissing(assumptions, limits.SecondTestChange, "secondTestChange", CatchTestDefaults.SecondTestChange with { Value = new Ratio(settings.SecondTestChange) });
         }
 
         AddIfMissing(assumptions, limits.Tolerance, "tolerance", CatchTestDefaults.Tolerance);

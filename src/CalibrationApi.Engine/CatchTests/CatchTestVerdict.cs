@@ -1,5 +1,4 @@
 using CalibrationApi.Engine.LikelyMistakes;
-using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Engine.CatchTests;
 
@@ -39,8 +38,8 @@ public static class CatchTestVerdict
         /// <summary>What is common to all catches is wider than wanted; more catches will not help.</summary>
         PrecisionOutOfReach,
 
-        /// <summary>A large change rests on a single catch, or on catches that do not agree.</summary>
-        LargeChangeUnconfirmed,
+        /// <summary>A large change rests on one set-up, whose catches share its mistakes, or on two that do not agree.</summary>
+        SecondTestNeeded,
 
         /// <summary>The number in force is within tolerance of the truth, probably enough.</summary>
         WithinTolerance,
@@ -51,6 +50,9 @@ public static class CatchTestVerdict
         /// <summary>No change was detected, but it was not shown either that the number in force is good enough.</summary>
         NotShownWithinTolerance,
 
+        /// <summary>A large change that a second test, set up apart, bears out.</summary>
+        ChangeConfirmed,
+
         /// <summary>There is no value in force.</summary>
         NothingInForce,
     }
@@ -59,16 +61,19 @@ public static class CatchTestVerdict
     /// <param name="estimate">The value of the test.</param>
     /// <param name="agreement">How its catches agree.</param>
     /// <param name="change">The comparison with a value in force or a start value; null without either.</param>
+    /// <param name="expected">How far the test lies from what was expected of it; null without a value in force or a start value.</param>
+    /// <param name="secondTest">How an earlier test bears this one out; null without one.</param>
     /// <param name="mistakes">The mistakes that would explain the test.</param>
     /// <param name="counted">Catches that count.</param>
     /// <param name="meanVariance">Mean of their known random variances, relative.</param>
-    /// <param name="limits">Tolerance, wanted precision, second-catch change and coverage in use.</param>
+    /// <param name="limits">Tolerance, wanted precision, second-test change and coverage in use.</param>
     /// <remarks>
     /// 1 investigate: one mistake has a probability of at least 0.5 and a Bayes factor of at least 10 against an ordinary
     /// change, and no other explains the test almost as well; or a stray catch, or Q below 1 %, with a spread above the
     /// tolerance. 2 repeat: some mistake is likelier than an ordinary change, although the masses do not say which (catches
     /// that share a mistake agree, so that a second one confirms nothing); expanded uncertainty above the wanted precision;
-    /// or a change at the second-catch threshold that no second, agreeing catch confirms.
+    /// or a change at the second-test limit that no test of another set-up bears out, however many catches this one has:
+    /// catches of one set-up share its tare, points, element, unit and product, and confirm the scatter only.
     /// 3 keep: the number in force is within tolerance of the truth with a probability of at least 0.95. 4 adopt.
     /// Absence of evidence is not keep: a wide interval ends in row 2 before row 3 is asked.
     /// </remarks>
@@ -76,6 +81,8 @@ public static class CatchTestVerdict
         MassPerRevolutionEstimate estimate,
         CatchAgreement agreement,
         ChangeAgainstReference? change,
+        ExpectedChange? expected,
+        SecondTest? secondTest,
         LikelyMistakesResult mistakes,
         int counted,
         double meanVariance,
@@ -92,10 +99,8 @@ public static class CatchTestVerdict
             return new(Verdict.Repeat, Rule.MistakeNotToldApart, 1);
         if (estimate.RelativeExpanded > limits.WantedPrecision)
             return MoreCatches(estimate, counted, meanVariance, limits);
-        if (change is not null
-            && !Threshold.IsBelow(Math.Abs(change.Delta.Value), limits.SecondCatchChange)
-            && !(counted >= 2 && agreement.Agree))
-            return new(Verdict.Repeat, Rule.LargeChangeUnconfirmed, 1);
+        if (expected is { IsLarge: true })
+            return secondTest is { Confirms: true } ? new(Verdict.Adopt, Rule.ChangeConfirmed) : new(Verdict.Repeat, Rule.SecondTestNeeded);
 
         if (change is null || change.Reference.Kind == ReferenceKind.StartValue)
             return new(Verdict.Adopt, Rule.NothingInForce);

@@ -11,7 +11,18 @@ public sealed record ReferenceValue(
     MassPerRevolution Value,
     ReferenceKind Kind,
     double? RelativeUncertainty = null,
-    bool? FromAnotherScale = null);
+    bool? FromAnotherScale = null)
+{
+    /// <summary>Standard uncertainty of a value in force that states none, relative; judgement, no published source.</summary>
+    public const double DefaultUncertaintyInForce = 0.02;
+
+    /// <summary>Standard uncertainty of a start value that states none, relative: it may be 20 % off; judgement, no published source.</summary>
+    public const double DefaultUncertaintyOfStartValue = 0.10;
+
+    /// <summary>The stated standard uncertainty, relative, or the default of its kind: the same one wherever the value is used.</summary>
+    public double StandardUncertainty => RelativeUncertainty
+        ?? (Kind == ReferenceKind.StartValue ? DefaultUncertaintyOfStartValue : DefaultUncertaintyInForce);
+}
 
 /// <summary>What a test is compared with.</summary>
 public enum ReferenceKind

@@ -44,5 +44,5 @@ public static class DistanceSensorDefaults
     public static DefaultValue WantedPrecision { get; } = new(new Ratio(0.01), "two good runs reach it; judgement, no published source");
 
     /// <summary>Change from which a second run has to confirm.</summary>
-    public static DefaultValue SecondRunChange => CatchTestDefaults.SecondCatchChange;
+    public static DefaultValue SecondRunChange { get; } = new(new Ratio(0.10), "common practice: 10 to 15 %; no published source");
 }

@@ -53,6 +53,9 @@ public sealed class CatchTestAnswer
     /// <summary>Old and new value combined; offered when the uncertainty of the old one is known and no change was detected.</summary>
     public MeasuredMassPerRevolution? CombinedWithPrevious { get; init; }
 
+    /// <summary>How the earlierTest of the question bears this one out; absent without one, or without a value to compare both with.</summary>
+    public SecondTestAnswer? SecondTest { get; init; }
+
     /// <summary>Mistakes that would explain the test, the most probable first; those under a probability of 10 % are left out. Empty when none stands out.</summary>
     public required IReadOnlyList<LikelyMistakeAnswer> LikelyMistakes { get; init; }
 
@@ -130,6 +133,34 @@ public sealed class AgreementAnswer
 
     /// <summary>Grubbs' statistic of the farthest catch, for information from six catches on.</summary>
     public double? Grubbs { get; init; }
+}
+
+/// <summary>An earlier test beside this one.</summary>
+public sealed class SecondTestAnswer
+{
+    /// <summary>What the earlier test is called.</summary>
+    public string? Test { get; init; }
+
+    /// <summary>When it was made, as the question said it.</summary>
+    public string? OccurredAt { get; init; }
+
+    /// <summary>The mass per revolution that it found.</summary>
+    public required MassPerRevolutionQuantity MassPerRevolution { get; init; }
+
+    /// <summary>This test over the earlier one, less 1.</summary>
+    public required RatioQuantity Difference { get; init; }
+
+    /// <summary>The largest difference, on the natural logarithm, of two honest tests like these, at the coverage probability.</summary>
+    public required RatioQuantity LargestHonestDifference { get; init; }
+
+    /// <summary>The two differ by no more than honest tests do.</summary>
+    public required bool Agrees { get; init; }
+
+    /// <summary>They agree, and each alone shows a change on the same side: the change is confirmed.</summary>
+    public required bool Confirms { get; init; }
+
+    /// <summary>Both values together; what is adopted when the change is confirmed.</summary>
+    public required MeasuredMassPerRevolution Combined { get; init; }
 }
 
 /// <summary>A mistake that would explain a test.</summary>

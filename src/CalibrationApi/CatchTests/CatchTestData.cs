@@ -45,6 +45,12 @@ public abstract class CatchTestData
     /// <summary>A predicted value to compare with where none is in force yet.</summary>
     public ReferenceOfTest? StartValue { get; set; }
 
+    /// <summary>What another lot is expected to give where that is not the value in force, for example the prediction for a new lot: the limit secondTestChange then counts from it.</summary>
+    public PredictedValueOfTest? PredictedValue { get; set; }
+
+    /// <summary>An earlier test of the same meter, element, setting, product and lot, set up apart from this one since the value in force was adopted. A change of at least secondTestChange is adopted when the two agree.</summary>
+    public EarlierTestOfTest? EarlierTest { get; set; }
+
     /// <summary>The rate to be applied; gives the effect of a wrong value.</summary>
     public MassPerAreaQuantity? TargetRate { get; set; }
 
@@ -81,9 +87,9 @@ public abstract class CatchTestData
     [Default(typeof(CatchTestDefaults), nameof(CatchTestDefaults.WantedPrecision))]
     public RatioQuantity? WantedPrecision { get; set; }
 
-    /// <summary>Change from which a second catch has to confirm.</summary>
-    [Default(typeof(CatchTestDefaults), nameof(CatchTestDefaults.SecondCatchChange))]
-    public RatioQuantity? SecondCatchChange { get; set; }
+    /// <summary>Change from what was expected, from which a second test, set up anew, has to agree before anything is adopted. Default twice the tolerance.</summary>
+    [Default(typeof(CatchTestDefaults), nameof(CatchTestDefaults.SecondTestChange))]
+    public RatioQuantity? SecondTestChange { get; set; }
 
     /// <summary>Coverage probability of expanded uncertainties. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM 100:2008.</summary>
     public double? CoverageProbability { get; set; }

@@ -120,6 +120,41 @@ public sealed class ReferenceOfTest : MassPerRevolutionQuantity
     public bool? FromAnotherScale { get; set; }
 }
 
+/// <summary>What another lot is expected to give.</summary>
+public sealed class PredictedValueOfTest : MassPerRevolutionQuantity
+{
+    /// <summary>Its own standard uncertainty, relative. Default 5 %: judgement, no published source.</summary>
+    public RatioQuantity? RelativeUncertainty { get; set; }
+}
+
+/// <summary>An earlier test: the mass per revolution that it found, and how sure it was. Set up apart means that the container was weighed again, the points were counted, element and product were looked at, and the meter was primed again.</summary>
+public sealed class EarlierTestOfTest : MassPerRevolutionQuantity
+{
+    /// <summary>Catches that counted in it.</summary>
+    public int? Catches { get; set; }
+
+    /// <summary>Relative standard uncertainty from its catches: the part <c>catches</c> of its uncertaintyParts. Default the repeatability of this test over the root of its number of catches.</summary>
+    public RatioQuantity? CatchesUncertainty { get; set; }
+
+    /// <summary>Degrees of freedom of that part. Default those of the repeatability of this test, and one for each catch but the first.</summary>
+    public double? DegreesOfFreedom { get; set; }
+
+    /// <summary>Relative standard uncertainty of a tare that its catches shared: the part <c>shared-tare</c> of its uncertaintyParts. Default none.</summary>
+    public RatioQuantity? SharedTareUncertainty { get; set; }
+
+    /// <summary>Relative standard uncertainty of its scale: the part <c>scale</c> of its uncertaintyParts. Default that of this test.</summary>
+    public RatioQuantity? ScaleUncertainty { get; set; }
+
+    /// <summary>True when another scale weighed it, or the same one after another check: then no scale error cancels between the two. Default false.</summary>
+    public bool? FromAnotherScale { get; set; }
+
+    /// <summary>When it was made; the answer calls it by that day.</summary>
+    public string? OccurredAt { get; set; }
+
+    /// <summary>What it is called: the id of its record, or the owner's own name for it.</summary>
+    public string? Test { get; set; }
+}
+
 /// <summary>How a controller takes the value.</summary>
 public sealed class ControllerEntryOfTest
 {

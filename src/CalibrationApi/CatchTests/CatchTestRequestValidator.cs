@@ -5,6 +5,7 @@ using CalibrationApi.Engine.Repeatability;
 using CalibrationApi.Engine.Weighing;
 using CalibrationApi.Http;
 using CalibrationApi.Quantities;
+using CalibrationApi.Storing;
 using FluentValidation;
 
 namespace CalibrationApi.CatchTests;
@@ -33,6 +34,10 @@ internal abstract class CatchTestDataValidator<T> : AbstractValidator<T>
         RuleFor(test => test.ValueInForce!).SetValidator(new ReferenceOfTestValidator());
         RuleFor(test => test.StartValue).Measured();
         RuleFor(test => test.StartValue!).SetValidator(new ReferenceOfTestValidator());
+        RuleFor(test => test.PredictedValue).Measured();
+        RuleFor(test => test.PredictedValue!).SetValidator(new PredictedValueOfTestValidator());
+        RuleFor(test => test.EarlierTest).Measured();
+        RuleFor(test => test.EarlierTest!).SetValidator(new EarlierTestOfTestValidator());
         RuleFor(test => test.TargetRate).Measured();
         RuleFor(test => test.Area).Measured();
         RuleFor(test => test.Catches).Needed();
@@ -46,7 +51,7 @@ internal abstract class CatchTestDataValidator<T> : AbstractValidator<T>
         RuleFor(test => test.DayToDay).Measured(new(0, MostDayToDay, "%"));
         RuleFor(test => test.Tolerance).Measured(new(0.1, 50, "%"));
         RuleFor(test => test.WantedPrecision).Measured(new(0.1, 50, "%"));
-        RuleFor(test => test.SecondCatchChange).Measured(new(0.1, 100, "%"));
+        RuleFor(test => test.SecondTestChange).Measured(new(0.1, 100, "%"));
         RuleFor(test => test.CoverageProbability).Number(0.5, 0.9999);
         RuleFor(test => test).Custom(CatchTestRules.CheckReadings);
     }
@@ -134,6 +139,26 @@ internal sealed class CaughtPointsOfTestValidator : AbstractValidator<CaughtPoin
 internal sealed class ReferenceOfTestValidator : AbstractValidator<ReferenceOfTest>
 {
     public ReferenceOfTestValidator() => RuleFor(reference => reference.RelativeUncertainty).Measured(new(0, 100, "%"));
+}
+
+internal sealed class PredictedValueOfTestValidator : AbstractValidator<PredictedValueOfTest>
+{
+    public PredictedValueOfTestValidator() => RuleFor(predicted => predicted.RelativeUncertainty).Measured(new(0, 100, "%"));
+}
+
+internal sealed class EarlierTestOfTestValidator : AbstractValidator<EarlierTestOfTest>
+{
+    public EarlierTestOfTestValidator()
+    {
+        RuleFor(earlier => earlier.Catches).Needed();
+        RuleFor(earlier => earlier.Catches).Whole(1, CatchTestRequestValidator.MostCatches);
+        RuleFor(earlier => earlier.CatchesUncertainty).Measured(new(0, 100, "%", ExcludesLeast: true));
+        RuleFor(earlier => earlier.DegreesOfFreedom).Number(1, 1000 + CatchTestRequestValidator.MostCatches);
+        RuleFor(earlier => earlier.SharedTareUncertainty).Measured(new(0, 100, "%"));
+        RuleFor(earlier => earlier.ScaleUncertainty).Measured(new(0, 100, "%"));
+        RuleFor(earlier => earlier.OccurredAt).Instant();
+        RuleFor(earlier => earlier.Test).Text(Rules.LongestName);
+    }
 }
 
 internal sealed class ControllerEntryOfTestValidator : AbstractValidator<ControllerEntryOfTest>

@@ -50,6 +50,9 @@ internal static class EnteredInstant
 
     public static IRuleBuilderOptions<T, string?> Instant<T>(this IRuleBuilder<T, string?> rule, TimeProvider clock) => rule.SetValidator(new InstantRule<T>(clock));
 
+    /// <summary>An instant in a calculation, whose answer does not depend on the time of the day.</summary>
+    public static IRuleBuilderOptions<T, string?> Instant<T>(this IRuleBuilder<T, string?> rule) => rule.SetValidator(new InstantRule<T>(null));
+
     /// <summary>An instant that lies ahead: now at the earliest.</summary>
     public static IRuleBuilderOptions<T, string?> InstantAhead<T>(this IRuleBuilder<T, string?> rule, TimeProvider clock) => rule.SetValidator(new AheadRule<T>(clock));
 
@@ -69,7 +72,7 @@ internal static class EnteredInstant
         }
     }
 
-    internal sealed class InstantRule<T>(TimeProvider clock) : PropertyValidator<T, string?>, Rules.IInstantRule
+    internal sealed class InstantRule<T>(TimeProvider? clock) : PropertyValidator<T, string?>, Rules.IInstantRule
     {
         public override string Name => nameof(InstantRule<T>);
 
@@ -79,7 +82,7 @@ internal static class EnteredInstant
                 return true;
             if (!TryRead(text, out var instant))
                 Fail(context, HowToWrite);
-            else if (instant > clock.GetUtcNow() + ClocksMayDiffer)
+            else if (instant > clock?.GetUtcNow() + ClocksMayDiffer)
                 Fail(context, "This time is in the future. Check date, time and offset.");
             else if (instant < Earliest)
                 Fail(context, "This time is before 1990. Check the date.");

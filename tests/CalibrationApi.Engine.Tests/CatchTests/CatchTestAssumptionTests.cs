@@ -16,7 +16,7 @@ public sealed class CatchTestAssumptionTests
         var assumptions = TwoCatches.InForce(0.342).Evaluated().Assumptions;
 
         Assert.Equal(
-            ["repeatability", "scaleLimit", "dayToDay", "secondCatchChange", "tolerance", "wantedPrecision"],
+            ["repeatability", "scaleLimit", "dayToDay", "secondTestChange", "tolerance", "wantedPrecision"],
             assumptions.Select(assumption => assumption.Name));
         Assert.All(assumptions, assumption => Assert.False(string.IsNullOrWhiteSpace(assumption.Origin)));
     }
@@ -24,7 +24,7 @@ public sealed class CatchTestAssumptionTests
     [Theory]
     [InlineData("repeatability", 0.01, "judgement")]
     [InlineData("dayToDay", 0.01, "judgement")]
-    [InlineData("secondCatchChange", 0.10, "common practice")]
+    [InlineData("secondTestChange", 0.10, "common practice")]
     [InlineData("tolerance", 0.05, "published acceptance limit")]
     [InlineData("wantedPrecision", 0.03, "judgement")]
     public void Evaluate_Default_ComesWithItsValueAndOrigin(string name, double value, string origin)
@@ -41,7 +41,7 @@ public sealed class CatchTestAssumptionTests
         var names = TwoCatches.Evaluated().Assumptions.Select(assumption => assumption.Name).ToArray();
 
         Assert.DoesNotContain("dayToDay", names);
-        Assert.DoesNotContain("secondCatchChange", names);
+        Assert.DoesNotContain("secondTestChange", names);
     }
 
     [Fact]
@@ -53,7 +53,7 @@ public sealed class CatchTestAssumptionTests
             {
                 Tolerance = 0.06,
                 WantedPrecision = 0.03,
-                SecondCatchChange = 0.12,
+                SecondTestChange = 0.12,
                 DayToDay = 0.005,
                 Repeatability = 0.008,
                 RepeatabilityDegreesOfFreedom = 9,

@@ -103,14 +103,14 @@ public sealed class CatchTestFindingsTests
     [Fact]
     public void EntryResolutionMatters_RoundingCostsAFifthOfTheTolerance_Warns()
     {
-        var test = TwoCatches.InForce(0.30) with { ControllerEntry = ControllerEntry.PerRevolutionOf(UnitTable.Get("kg/rev"), 1) };
+        var test = TwoCatches.InForce(0.342) with { ControllerEntry = ControllerEntry.PerRevolutionOf(UnitTable.Get("kg/rev"), 1) };
 
         Assert.Contains("0.4 kg/rev, which is 10.3 % above", Detail(test, FindingCode.EntryResolutionMatters), StringComparison.Ordinal);
     }
 
     [Fact]
     public void EntryResolutionMatters_FineEntry_IsQuiet() => AssertQuiet(
-        TwoCatches.InForce(0.30) with { ControllerEntry = ControllerEntry.PerRevolutionOf(UnitTable.Get("kg/rev"), 3) },
+        TwoCatches.InForce(0.342) with { ControllerEntry = ControllerEntry.PerRevolutionOf(UnitTable.Get("kg/rev"), 3) },
         FindingCode.EntryResolutionMatters);
 
     // A controller with too few decimals would be told zero and apply nothing, so nothing is offered for typing in.

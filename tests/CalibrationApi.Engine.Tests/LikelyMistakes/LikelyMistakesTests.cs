@@ -73,7 +73,7 @@ public sealed class LikelyMistakesTests
         var result = Suspected.Net(2.1, 2.11).Knowing(known => known with { RuledOut = MistakeCode.All }).Evaluated();
 
         Assert.Empty(result.LikelyMistakes.Shown);
-        Assert.Equal(Verdict.Adopt, result.Decision.Verdict);
+        Assert.Equal(CatchTestVerdict.Rule.SecondTestNeeded, result.Decision.Rule);
     }
 
     [Fact]

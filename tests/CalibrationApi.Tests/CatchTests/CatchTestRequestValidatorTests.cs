@@ -154,7 +154,7 @@ public sealed class CatchTestRequestValidatorTests
     [InlineData("/tolerance", """{ "value": 51, "unit": "%" }""")]
     [InlineData("/wantedPrecision", """{ "value": 0, "unit": "1" }""")]
     [InlineData("/dayToDay", """{ "value": -1, "unit": "%" }""")]
-    [InlineData("/secondCatchChange", """{ "value": 101, "unit": "%" }""")]
+    [InlineData("/secondTestChange", """{ "value": 101, "unit": "%" }""")]
     [InlineData("/valueInForce/relativeUncertainty", """{ "value": 101, "unit": "%" }""")]
     public async Task Setting_OutOfRange_IsRefused(string pointer, string json) =>
         await RefusesAsync(Question.Of(Question.CatchTest).With(pointer, json), "#" + pointer, ErrorCode.NumberOutOfRange);

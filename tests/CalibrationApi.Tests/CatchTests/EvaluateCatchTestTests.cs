@@ -71,7 +71,7 @@ public sealed class EvaluateCatchTestTests
         var answer = await Question.Of(Question.CatchTest).AnswerAsync();
 
         var names = answer.List("/assumptions").Select(item => item!["name"]!.GetValue<string>()).ToHashSet();
-        Assert.Superset(new HashSet<string> { "repeatability", "scaleLimit", "dayToDay", "tolerance", "wantedPrecision", "secondCatchChange" }, names);
+        Assert.Superset(new HashSet<string> { "repeatability", "scaleLimit", "dayToDay", "tolerance", "wantedPrecision", "secondTestChange" }, names);
         Assert.All(answer.List("/assumptions"), item => Assert.False(string.IsNullOrWhiteSpace(item!["origin"]!.GetValue<string>())));
     }
 
@@ -93,15 +93,50 @@ public sealed class EvaluateCatchTestTests
     }
 
     [Fact]
-    public async Task Answer_OneCatchWithALargeChange_AsksForASecond()
+    public async Task Answer_LargeChange_AsksForASecondTest()
     {
-        var answer = await Question.Of(Question.CatchTest).Without("/catches/1")
-            .With("/valueInForce/value", "0.300").With("/wantedPrecision", """{ "value": 10, "unit": "%" }""")
-            .With("/tolerance", """{ "value": 12, "unit": "%" }""").AnswerAsync();
+        var answer = await Question.Of(Question.CatchTest).With("/valueInForce/value", "0.300").AnswerAsync();
 
         Assert.Equal("repeat", answer.Word("/verdict"));
-        Assert.Equal(["large-change"], answer.Codes("/reasons"));
-        Assert.Equal(1, answer.Number("/moreCatches"));
+        Assert.Equal(["second-test-needed"], answer.Codes("/reasons"));
+        Assert.False(answer.Has("/moreCatches"));
+        Assert.False(answer.Has("/secondTest"));
+    }
+
+    [Fact]
+    public async Task Answer_EarlierTestThatAgrees_AdoptsTheValueOfBothAndSaysWhichConfirmed()
+    {
+        var answer = await Question.Of(Question.CatchTest).With("/valueInForce/value", "0.300")
+            .With("/earlierTest", """{ "value": 0.365, "unit": "kg/rev", "catches": 2, "catchesUncertainty": { "value": 0.7, "unit": "%" }, "occurredAt": "2026-04-02T09:30:00+02:00" }""").AnswerAsync();
+
+        Assert.Equal("adopt", answer.Word("/verdict"));
+        Assert.Equal(["change-confirmed"], answer.Codes("/reasons"));
+        Assert.Contains("the test of 2026-04-02 agrees", answer.Word("/headline"), StringComparison.Ordinal);
+        Assert.True(answer.Flag("/secondTest/agrees"));
+        Assert.True(answer.Flag("/secondTest/confirms"));
+        Assert.InRange(answer.Number("/secondTest/combined/value"), answer.Number("/massPerRevolution/value"), 0.365);
+        Assert.Contains(answer.List("/assumptions"), item => item!["name"]!.GetValue<string>() == "earlierTest/fromAnotherScale");
+    }
+
+    [Fact]
+    public async Task Answer_EarlierTestThatDoesNotAgree_SaysHowFarApartTheyAre()
+    {
+        var answer = await Question.Of(Question.CatchTest).With("/valueInForce/value", "0.300")
+            .With("/earlierTest", """{ "value": 0.302, "unit": "kg/rev", "catches": 2 }""").AnswerAsync();
+
+        Assert.Equal("repeat", answer.Word("/verdict"));
+        Assert.Equal(["tests-disagree"], answer.Codes("/reasons"));
+        Assert.False(answer.Flag("/secondTest/agrees"));
+    }
+
+    [Fact]
+    public async Task Answer_PredictionForAnotherLot_CountsALargeChangeFromIt()
+    {
+        var answer = await Question.Of(Question.CatchTest).With("/valueInForce/value", "0.300")
+            .With("/predictedValue", """{ "value": 0.360, "unit": "kg/rev" }""").AnswerAsync();
+
+        Assert.Equal("adopt", answer.Word("/verdict"));
+        Assert.Contains(answer.List("/assumptions"), item => item!["name"]!.GetValue<string>() == "predictedValue/relativeUncertainty");
     }
 
     [Fact]
