@@ -32,7 +32,7 @@ public static partial class FindingCode
     public const string TestWeightSettled = "test-weight-settled";
 
     /// <summary>A mass per revolution would need more product than the element holds.</summary>
-    [Remedy("Check the unit of the value, the element that is fitted, its displacement, and the bulk density."), Severities(Severity.Warning)]
+    [Remedy("Check the unit of the value, the element that is fitted, its displacement, and the bulk density. On a severity of stop the value cannot be: use none of it before the reason is found."), Severities(Severity.Warning, Severity.Stop)]
     public const string MoreThanTheElementHolds = "more-than-the-element-holds";
 
     /// <summary>A mass per revolution is far from what displacement, density and fill efficiency let expect.</summary>

@@ -174,4 +174,8 @@ public static partial class FindingCode
     /// <summary>The number adopted is not the one that the test gave.</summary>
     [Remedy("Check the number in the controller. If it was typed in wrongly, correct it and adopt again, superseding this record."), Severities(Severity.Warning)]
     public const string AdoptedOtherwise = "adopted-otherwise";
+
+    /// <summary>A number was adopted although something spoke against it, with a reason.</summary>
+    [Remedy("Read the reason. If it does not hold, test again and adopt the right number, superseding this record."), Severities(Severity.Warning, Severity.Stop)]
+    public const string AdoptedDespite = "adopted-despite";
 }

@@ -52,15 +52,20 @@ public static class AdoptionStore
         $"select {Columns} from adoptions where workspace = @workspace and id = @id", new { workspace, id })?.ToRecord();
 
     /// <summary>The adoption in force for a series at an instant; null when none is.</summary>
-    public static AdoptionRecord? InForce(SqliteConnection connection, string workspace, Series series, DateTimeOffset at) => connection.QueryFirstOrDefault<Row>(
+    /// <param name="connection">A connection.</param>
+    /// <param name="workspace">The workspace.</param>
+    /// <param name="series">The series.</param>
+    /// <param name="at">The instant.</param>
+    /// <param name="except">Id of an adoption that is about to be superseded and no longer counts; null when none is.</param>
+    public static AdoptionRecord? InForce(SqliteConnection connection, string workspace, Series series, DateTimeOffset at, string? except = null) => connection.QueryFirstOrDefault<Row>(
         $"""
         select {Columns} from adoptions a
         where a.workspace = @workspace and a.machine = @Machine and a.meter = @Meter and a.element = @Element and a.setting = @Setting
-          and a.product = @Product and a.occurred_at <= @at
+          and a.product = @Product and a.occurred_at <= @at and (@except is null or a.id <> @except)
           and not exists (select 1 from supersessions s where s.workspace = a.workspace and s.kind = 'adoption' and s.superseded = a.id)
         order by a.occurred_at desc, a.seq desc limit 1
         """,
-        new { workspace, series.Machine, series.Meter, series.Element, series.Setting, series.Product, at = Instants.Text(at) })?.ToRecord();
+        new { workspace, series.Machine, series.Meter, series.Element, series.Setting, series.Product, at = Instants.Text(at), except })?.ToRecord();
 
     /// <summary>The adoptions in force on a machine at an instant, one for each series that has any.</summary>
     public static IReadOnlyList<AdoptionRecord> InForceOnMachine(SqliteConnection connection, string workspace, string machine, DateTimeOffset at)

@@ -63,6 +63,12 @@ public sealed record HistoryEntry
     /// <summary>Why it does.</summary>
     public string? Reason { get; init; }
 
+    /// <summary>Code of what spoke against an adopted number; found by the store.</summary>
+    public string? DespiteCode { get; init; }
+
+    /// <summary>Why it was adopted all the same; found by the store.</summary>
+    public string? DespiteReason { get; init; }
+
     /// <summary>Position in the order of arrival; set by the store.</summary>
     public long Sequence { get; init; }
 

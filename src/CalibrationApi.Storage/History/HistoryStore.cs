@@ -78,8 +78,10 @@ public static class HistoryStore
             """
             select h.seq, h.kind, h.record, h.machine, h.meter, h.element, h.setting, h.product, h.lot, h.scale, h.plan, h.verdict, h.value, h.expanded,
                    h.change, h.entered_unit as enteredUnit, h.recorded_by as recordedBy, h.occurred_at as occurredAt, h.offset_minutes as offsetMinutes,
-                   h.received_at as receivedAt, h.supersedes, h.reason, s.replacement as supersededBy
+                   h.received_at as receivedAt, h.supersedes, h.reason, s.replacement as supersededBy,
+                   json_extract(a.body, '$.despite.code') as despiteCode, json_extract(a.body, '$.despite.reason') as despiteReason
             from history h left join supersessions s on s.workspace = h.workspace and s.kind = h.kind and s.superseded = h.record
+            left join adoptions a on h.kind = 'adoption' and a.workspace = h.workspace and a.id = h.record
             where h.workspace = @workspace
             """);
         void Where(object? wanted, string condition)
@@ -153,6 +155,10 @@ public static class HistoryStore
 
         public string? SupersededBy { get; set; }
 
+        public string? DespiteCode { get; set; }
+
+        public string? DespiteReason { get; set; }
+
         public HistoryEntry ToEntry() => new()
         {
             Kind = Kind,
@@ -177,6 +183,8 @@ public static class HistoryStore
             Reason = Reason,
             Sequence = Seq,
             SupersededBy = SupersededBy,
+            DespiteCode = DespiteCode,
+            DespiteReason = DespiteReason,
         };
     }
 }

@@ -1,10 +1,7 @@
 using CalibrationApi.CatchTests;
-using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Http;
-using CalibrationApi.Lots;
 using CalibrationApi.Machines;
-using CalibrationApi.Products;
 using CalibrationApi.Quantities;
 using CalibrationApi.Records;
 using CalibrationApi.Storage;
@@ -43,15 +40,19 @@ internal static class AdoptValue
         var product = records.Product(request.Product!, nameof(request.Product));
         var lot = request.Lot is { } lotId ? records.Lot(lotId, request.Product!, nameof(request.Lot)) : null;
         var meter = machine is null ? null : records.Meter(machine, request.Meter!, nameof(request.Meter));
-        if (meter is not null)
-            records.Element(meter, request.Element!, nameof(request.Element));
+        var element = meter is null ? null : records.Element(meter, request.Element!, nameof(request.Element));
         var series = new Series(request.Machine!, request.Meter!, request.Element!, request.Setting ?? "", request.Product!);
-        CheckTest(reading, workspace, request, series, records.Errors);
-        var value = meter is null || product is null ? null : ReadTyped(request, meter, product, lot, records.Errors);
+        var test = FindTest(reading, workspace, request, series, records.Errors);
+        var typing = meter is null || product is null ? null : new TypedNumberReading(request, meter, lot?.BulkDensity ?? product.BulkDensity);
+        var value = typing?.Read(records.Errors);
         if (value is { } found && !QuantityLimits.Of(Dimension.MassPerRevolution).Allows(found))
             records.Errors.Add(new ProblemError { Pointer = "#/typedIn/value", Code = ErrorCode.NumberOutOfRange, Detail = DisplayUnits.Metric.Write($"This comes to {new MassPerRevolution(found)}, which no meter delivers. Check the number and its unit.") });
         if (records.Errors.Count > 0)
             return ProblemResult.Invalid(records.Errors);
+        var content = element is null ? null : ElementOfMachine.Content(element, lot?.BulkDensity ?? product!.BulkDensity);
+        var before = AdoptionStore.InForce(reading, workspace, series, EnteredInstant.Read(request.OccurredAt!), request.Supersedes?.Record);
+        if (TypedValueGuard.Refuse(request, typing!, value!.Value, test, before, content) is { } refused)
+            return refused;
 
         var adoption = new AdoptionRecord
         {
@@ -115,44 +116,17 @@ internal static class AdoptValue
         return new StoredAnswer(status, $"/v1/adoptions/{adoption.Id}", RecordResult.Tag(body), body);
     }
 
-    private static void CheckTest(SqliteConnection connection, Workspace workspace, AdoptionRequest request, Series series, List<ProblemError> errors)
+    private static CatchTestRecord? FindTest(SqliteConnection connection, Workspace workspace, AdoptionRequest request, Series series, List<ProblemError> errors)
     {
         if (request.Test is not { } id)
-            return;
-        if (CatchTestStore.Find(connection, workspace, id) is not { } test)
+            return null;
+        var test = CatchTestStore.Find(connection, workspace, id);
+        if (test is null)
             errors.Add(new ProblemError { Pointer = "#/test", Code = ErrorCode.IdUnknown, Detail = "There is no catch test with this id. Check the id, or leave it out for a value stated by hand." });
         else if (test.Series != series)
             errors.Add(new ProblemError { Pointer = "#/test", Code = ErrorCode.RecordsAtOdds, Detail = "That test is of another meter, element, setting or product. Adopt the value for what was tested." });
         else if (SupersessionStore.Find(connection, workspace, RecordCatchTest.Kind, id) is not null)
             errors.Add(new ProblemError { Pointer = "#/test", Code = ErrorCode.AlreadySuperseded, Detail = "That test was superseded. Adopt the value of the test that took its place." });
-    }
-
-    // The mass per revolution behind the number: directly, or through the form in which the controller takes it.
-    private static double? ReadTyped(AdoptionRequest request, MeterOfMachine meter, ProductRequest product, LotRequest? lot, List<ProblemError> errors)
-    {
-        var unit = UnitTable.Get(request.TypedIn!.Unit!);
-        var typed = unit.Canonical(request.TypedIn.Value!.Value);
-        if (unit.Dimension == Dimension.MassPerRevolution)
-            return typed;
-        var form = Words.Read(meter.ControllerEntry?.Form, ControllerForm.MassPerRevolution);
-        var density = BulkDensityQuantity.Read(lot?.BulkDensity ?? product.BulkDensity);
-        double? perRevolution = form switch
-        {
-            _ when unit.Dimension != ControllerEntry.DimensionOf(form) => Wrong("#/typedIn", ErrorCode.UnitWrongDimension, $"The controller of this meter takes its value as {Words.Of(form)}. Give the number in a unit of that form, or as a mass per revolution."),
-            ControllerForm.MassPerTenRevolutions => typed / 10,
-            ControllerForm.MassPerPulse => typed * meter.PulsesPerRevolution!.Read().Count,
-            ControllerForm.VolumePerRevolution when density is { } known => typed * known.KilogramsPerCubicMetre,
-            ControllerForm.VolumePerRevolution => Wrong("#/product", ErrorCode.DensityMissing, "A volume per revolution takes the bulk density of the product or the lot. Add it to the record of one of them."),
-            ControllerForm.MassPerTime when request.MeterSpeed is { } speed => typed / speed.Read().RevolutionsPerSecond,
-            ControllerForm.MassPerTime => Wrong("#/meterSpeed", ErrorCode.MemberMissing, "A mass per time takes the meter speed at which it applies. Add it."),
-            _ => typed,
-        };
-        return perRevolution;
-
-        double? Wrong(string pointer, string code, string detail)
-        {
-            errors.Add(new ProblemError { Pointer = pointer, Code = code, Detail = detail });
-            return null;
-        }
+        return test;
     }
 }

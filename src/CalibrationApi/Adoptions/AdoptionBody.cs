@@ -2,6 +2,7 @@ using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using CalibrationApi.CatchTests;
+using CalibrationApi.Engine.Adoptions;
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Http;
@@ -59,6 +60,7 @@ internal static class AdoptionBody
             SinceLocalDate = LocalDate.Of(adoption.OccurredAt, timeZone),
             RecordedBy = entered.RecordedBy!,
             Why = entered.Why!,
+            Despite = entered.Despite,
             Lot = adoption.Lot,
             Treatment = adoption.Lot is { } lot ? Treatment(connection, workspace, lot) : null,
             Test = adoption.Test,
@@ -72,6 +74,8 @@ internal static class AdoptionBody
     // The number in the controller stays what it is until somebody types another; what it rests on may turn out wrong.
     private static IEnumerable<Finding> FindingsOf(SqliteConnection connection, Workspace workspace, AdoptionRecord adoption, CatchTestRecord? basis)
     {
+        if (Entered(adoption).Despite is { } despite)
+            yield return TypedValueCheck.Despite(despite.Code!, despite.Reason!);
         if (basis is null)
             yield break;
         if (SupersededBy(connection, workspace, basis.Id) is { } superseded)
@@ -96,18 +100,15 @@ internal static class AdoptionBody
             var (value, unit) = (enter["value"]!.GetValue<double>(), enter["unit"]!.GetValue<string>());
             var isSame = unit == adoption.EnteredUnit
                 ? value == adoption.EnteredValue
-                : Math.Abs(adoption.Value - Canonical(enter["resultingMassPerRevolution"]!, "value")) <= 1e-9 * adoption.Value;
+                : Math.Abs(adoption.Value - TypedValueGuard.Canonical(enter["resultingMassPerRevolution"]!, "value")) <= 1e-9 * adoption.Value;
             return isSame ? null : (FormattableString)$"The number typed in, {adoption.EnteredValue} {adoption.EnteredUnit}, is not the {value} {unit} that the test gave.";
         }
 
         var measured = answer["massPerRevolution"]!;
-        return Math.Abs(adoption.Value - Canonical(measured, "value")) <= Canonical(measured, "expandedUncertainty")
+        return Math.Abs(adoption.Value - TypedValueGuard.Canonical(measured, "value")) <= TypedValueGuard.Canonical(measured, "expandedUncertainty")
             ? null
-            : (FormattableString)$"The number typed in, {adoption.EnteredValue} {adoption.EnteredUnit}, lies outside what the test measured, {new MassPerRevolution(Canonical(measured, "value"))}.";
+            : (FormattableString)$"The number typed in, {adoption.EnteredValue} {adoption.EnteredUnit}, lies outside what the test measured, {new MassPerRevolution(TypedValueGuard.Canonical(measured, "value"))}.";
     }
-
-    private static double Canonical(JsonNode quantity, string member) =>
-        UnitTable.Get(quantity["unit"]!.GetValue<string>()).Canonical(quantity[member]!.GetValue<double>());
 
     // Only a test that stands can be adopted, so the end of a chain is named, with what was wrong at its beginning.
     private static Supersedes? SupersededBy(SqliteConnection connection, Workspace workspace, string test)

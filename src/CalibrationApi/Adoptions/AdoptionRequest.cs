@@ -40,6 +40,9 @@ public sealed class AdoptionRequest : IStoredRequest
     /// <summary>Why it was adopted.</summary>
     public string? Why { get; init; }
 
+    /// <summary>Why the number is right although something speaks against it. Only after a request without it was refused with that code; the record and every later answer show it.</summary>
+    public Despite? Despite { get; init; }
+
     /// <summary>When it was typed in, RFC 3339 with offset.</summary>
     public string? OccurredAt { get; init; }
 
@@ -48,6 +51,16 @@ public sealed class AdoptionRequest : IStoredRequest
 
     /// <summary>The wrong adoption that this one takes the place of.</summary>
     public Supersedes? Supersedes { get; init; }
+}
+
+/// <summary>What spoke against a typed number, and why it is right all the same.</summary>
+public sealed class Despite
+{
+    /// <summary>The code that the refusal gave.</summary>
+    public string? Code { get; init; }
+
+    /// <summary>Why the number is right, in the words of the person who typed it in.</summary>
+    public string? Reason { get; init; }
 }
 
 /// <summary>A number as typed into a controller.</summary>

@@ -1,4 +1,5 @@
 using CalibrationApi.CatchTests;
+using CalibrationApi.Engine.Adoptions;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Http;
 using CalibrationApi.Storing;
@@ -28,11 +29,23 @@ internal sealed class AdoptionRequestValidator : AbstractValidator<AdoptionReque
         RuleFor(adoption => adoption.MeterSpeed).Measured();
         RuleFor(adoption => adoption.Why).Needed();
         RuleFor(adoption => adoption.Why).Text(500);
+        RuleFor(adoption => adoption.Despite!).SetValidator(new DespiteValidator());
         RuleFor(adoption => adoption.OccurredAt).Needed();
         RuleFor(adoption => adoption.OccurredAt).Instant(clock);
         RuleFor(adoption => adoption.RecordedBy).Needed();
         RuleFor(adoption => adoption.RecordedBy).Text(Rules.LongestName);
         RuleFor(adoption => adoption.Supersedes!).SetValidator(new SupersedesValidator());
+    }
+}
+
+internal sealed class DespiteValidator : AbstractValidator<Despite>
+{
+    public DespiteValidator()
+    {
+        RuleFor(despite => despite.Code).Needed();
+        RuleFor(despite => despite.Code).Word(TypedValueCheck.Codes);
+        RuleFor(despite => despite.Reason).Needed();
+        RuleFor(despite => despite.Reason).Text(500);
     }
 }
 

@@ -68,6 +68,12 @@ public sealed class HistoryItem
     /// <summary>Why it was adopted, or why it supersedes another.</summary>
     public string? Reason { get; init; }
 
+    /// <summary>Code of what spoke against an adopted number when it was typed in; absent when nothing did.</summary>
+    public string? DespiteCode { get; init; }
+
+    /// <summary>Why the number was adopted all the same.</summary>
+    public string? DespiteReason { get; init; }
+
     /// <summary>The record that took its place; absent while it stands.</summary>
     public string? SupersededBy { get; init; }
 }

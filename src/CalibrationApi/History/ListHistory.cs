@@ -73,6 +73,8 @@ internal sealed class ListHistory(string? kind)
             RecordedBy = entry.RecordedBy,
             Supersedes = entry.Supersedes,
             Reason = entry.Reason,
+            DespiteCode = entry.DespiteCode,
+            DespiteReason = entry.DespiteReason,
             SupersededBy = entry.SupersededBy,
         };
         return JsonSerializer.SerializeToNode(item, JsonSettings.Contract.GetTypeInfo(typeof(HistoryItem)))!.AsObject();

@@ -2,6 +2,8 @@ using CalibrationApi.CatchPlans;
 using CalibrationApi.CatchTests;
 using CalibrationApi.Contract;
 using CalibrationApi.Engine.CatchTests;
+using CalibrationApi.Engine.VolumeChecks;
+using CalibrationApi.Http;
 using CalibrationApi.Quantities;
 using CalibrationApi.Records;
 
@@ -89,6 +91,9 @@ public sealed class ElementOfMachine
     /// <summary>What the owner calls it.</summary>
     public string? Name { get; init; }
 
+    /// <summary>How it carries product, and with it which volume its displacement means: <c>closed-pockets</c> that are struck off (their volume; no more can come out), <c>open-flutes</c> (their volume; a layer beyond them is dragged along) or an <c>auger</c> (the volume between shaft and edge of the flight over one turn). Default not known.</summary>
+    public string? Kind { get; init; }
+
     /// <summary>Volume that one revolution displaces.</summary>
     public VolumeQuantity? DisplacementPerRevolution { get; init; }
 
@@ -97,6 +102,12 @@ public sealed class ElementOfMachine
 
     /// <summary>Pockets or flutes that discharge one after the other in one revolution.</summary>
     public int? PocketsPerRevolution { get; init; }
+
+    /// <summary>What one revolution can hold of a product; null when displacement or density is not known.</summary>
+    internal static ElementContent? Content(ElementOfMachine element, BulkDensityQuantity? density) =>
+        element.DisplacementPerRevolution is { } displacement && density is not null
+            ? new ElementContent(new(displacement.Read()), new(density.Read()), Words.Read<ElementKind>(element.Kind), element.Name)
+            : null;
 }
 
 /// <summary>A machine as stored.</summary>

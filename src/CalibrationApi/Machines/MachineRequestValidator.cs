@@ -4,6 +4,7 @@ using CalibrationApi.CatchTests;
 using CalibrationApi.Engine.CatchPlans;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.SeedRowLimits;
+using CalibrationApi.Engine.VolumeChecks;
 using CalibrationApi.Http;
 using CalibrationApi.Records;
 using FluentValidation;
@@ -103,6 +104,7 @@ internal sealed class ElementOfMachineValidator : AbstractValidator<ElementOfMac
     {
         RuleFor(element => element.Name).Needed();
         RuleFor(element => element.Name).Text(Rules.LongestName);
+        RuleFor(element => element.Kind).Word(Words.All<ElementKind>());
         RuleFor(element => element.DisplacementPerRevolution).Measured(new(0, 1, "m3", ExcludesLeast: true));
         RuleFor(element => element.SpeedLimits!).SetValidator(new RotationLimitsValidator());
         RuleFor(element => element.PocketsPerRevolution).Whole(1, 10_000);

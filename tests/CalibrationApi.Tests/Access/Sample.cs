@@ -37,7 +37,7 @@ internal sealed record Sample(string Path, JsonNode? Body = null, string Media =
             Row("getAdoption", site => new($"/v1/adoptions/{site.Ids["adoptions"]}")),
             Row("getScaleCheck", site => new($"/v1/scale-checks/{site.Ids["scale-checks"]}")),
             Row("recordCatchTest", async site => new("/v1/catch-tests", site.Farm.CatchTest.With("/plan", site.Ids["plans"]).With("/container", site.Farm.Container).With("/supersedes", Farm.Supersedes(await site.TestAsync())).Body)),
-            Row("adoptValue", async site => new("/v1/adoptions", site.Farm.Adoption.With("/test", site.Ids["catch-tests"]).With("/supersedes", Farm.Supersedes(await site.AdoptionAsync())).Body)),
+            Row("adoptValue", async site => new("/v1/adoptions", site.Farm.Adoption.With("/test", site.Ids["catch-tests"]).With("/typedIn", Draft.Quantity(0.363, "kg/rev")).With("/supersedes", Farm.Supersedes(await site.AdoptionAsync())).Body)),
             Row("recordScaleCheck", async site => new("/v1/scale-checks", site.Farm.ScaleCheck.With("/supersedes", Farm.Supersedes(await site.ScaleCheckAsync())).Body)),
             Row("createKey", _ => new("/v1/keys", NewKey())),
             Row("listKeys", _ => new("/v1/keys")),

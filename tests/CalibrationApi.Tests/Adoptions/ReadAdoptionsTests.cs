@@ -147,12 +147,12 @@ public sealed class ReadAdoptionsTests(RecordService service) : IClassFixture<Re
     public async Task InForce_SupersededAdoption_MakesWayForItsReplacement()
     {
         var farm = await Farm.CreateAsync(service);
-        await farm.AdoptAsync(adoption => adoption.With("/typedIn", Draft.Quantity(0.30, "kg/rev")).With("/occurredAt", "2026-02-01T08:00:00Z"));
-        var wrong = await farm.AdoptAsync(adoption => adoption.With("/typedIn", Draft.Quantity(0.432, "kg/rev")));
+        await farm.AdoptAsync(adoption => adoption.With("/typedIn", Draft.Quantity(0.33, "kg/rev")).With("/occurredAt", "2026-02-01T08:00:00Z"));
+        var wrong = await farm.AdoptAsync(adoption => adoption.With("/typedIn", Draft.Quantity(0.324, "kg/rev")));
         await farm.AdoptAsync(adoption => adoption.With("/supersedes", Farm.Supersedes(wrong.Id, "digits swapped while noting it")));
 
         Assert.Equal([0.342], Values(await farm.InForceAsync()));
-        Assert.Equal([0.30], Values(await farm.InForceAsync("?at=2026-03-02T06:59:59Z")));
+        Assert.Equal([0.33], Values(await farm.InForceAsync("?at=2026-03-02T06:59:59Z")));
     }
 
     // It was another meter's value all along: the earlier one of this meter is in force again.
@@ -160,11 +160,11 @@ public sealed class ReadAdoptionsTests(RecordService service) : IClassFixture<Re
     public async Task InForce_AdoptionSupersededByOneOfAnotherMeter_FallsBackToTheEarlierValue()
     {
         var farm = await Farm.CreateAsync(service);
-        await farm.AdoptAsync(adoption => adoption.With("/typedIn", Draft.Quantity(0.30, "kg/rev")).With("/occurredAt", "2026-02-01T08:00:00Z"));
+        await farm.AdoptAsync(adoption => adoption.With("/typedIn", Draft.Quantity(0.33, "kg/rev")).With("/occurredAt", "2026-02-01T08:00:00Z"));
         var wrong = await farm.AdoptAsync();
         await farm.AdoptAsync(adoption => adoption.With("/meter", "rear").With("/element", "small seed").With("/supersedes", Farm.Supersedes(wrong.Id, "noted for the wrong meter")));
 
-        Assert.Equal([0.30], Values(await farm.InForceAsync("?meter=front")));
+        Assert.Equal([0.33], Values(await farm.InForceAsync("?meter=front")));
         Assert.Equal([0.342], Values(await farm.InForceAsync("?meter=rear")));
     }
 

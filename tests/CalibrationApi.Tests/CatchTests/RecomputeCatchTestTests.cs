@@ -29,7 +29,7 @@ public sealed class RecomputeCatchTestTests(RecordService service) : IClassFixtu
         await farm.CheckScaleAsync();
         await farm.AdoptAsync();
         var id = (await farm.TestAsync()).Id;
-        await farm.AdoptAsync(adoption => adoption.With("/typedIn", Draft.Quantity(0.5, "kg/rev")).With("/occurredAt", "2026-04-01T00:00:00Z"));
+        await farm.AdoptAsync(adoption => adoption.With("/typedIn", Draft.Quantity(0.37, "kg/rev")).With("/occurredAt", "2026-04-01T00:00:00Z"));
         await farm.CheckScaleAsync(check => check.With("/readings/0", Farm.Reading(20, 19.98)).With("/occurredAt", "2026-04-01T00:00:00Z"));
         await farm.RetireAsync("machines", farm.Machine);
         await farm.RetireAsync("scales", farm.Scale);

@@ -111,7 +111,7 @@ public sealed class EvidenceTests(RecordService service) : IClassFixture<RecordS
         var farm = await Farm.CreateAsync(service);
         var id = Guid.CreateVersion7(service.Clock.Now).ToString();
         await farm.TestAsync(test => test.With("/id", id));
-        await farm.AdoptAsync(adoption => adoption.With("/id", id).With("/test", id));
+        await farm.AdoptAsync(adoption => adoption.With("/id", id).With("/test", id).With("/typedIn", Draft.Quantity(0.363, "kg/rev")));
 
         await farm.TestAsync(test => test.With("/supersedes", Farm.Supersedes(id)));
 
