@@ -17,12 +17,18 @@ internal static class Migrator
 
     public static int Newest => Migrations[^1].Number;
 
-    /// <summary>The number of the file's schema.</summary>
-    /// <exception cref="NewerSchemaException">It is newer than the newest known here.</exception>
+    /// <summary>The number of the file's schema; 0 for a new file.</summary>
+    /// <exception cref="UnusableDatabaseException">It is newer than the newest known here, or no schema of this service.</exception>
     public static int KnownVersion(SqliteConnection connection)
     {
-        var version = connection.QuerySingle<int>("pragma user_version");
-        return version <= Newest ? version : throw new NewerSchemaException(version, Newest);
+        // One statement, so that nobody migrates the file between the number and the tables.
+        var (version, tables, own) = connection.QuerySingle<(int, int, int)>(
+            "select user_version, (select count(*) from sqlite_schema), (select count(*) from sqlite_schema where name in ('machines', 'history', 'secrets')) from pragma_user_version");
+        if (version > Newest)
+            throw new UnusableDatabaseException($"It has schema {version}, this service knows schemas up to {Newest}. Start the newer service, or restore a backup from before its upgrade.");
+        if (version == 0 ? tables > 0 : own < 3)
+            throw new UnusableDatabaseException("It belongs to another program. It was left as it is. Name another file.");
+        return version;
     }
 
     public static void Apply(SqliteConnection connection)

@@ -25,7 +25,7 @@ builder.Services.AddHealth();
 builder.Services.AddCapabilities();
 
 var app = builder.Build();
-if (LocalMode.StartRefusal(app) is { } refusal)
+if ((StorageSetup.StartRefusal(app) ?? LocalMode.StartRefusal(app)) is { } refusal)
 {
     Console.Error.WriteLine(refusal);
     return 1;

@@ -47,10 +47,10 @@ public sealed class MigratorTests
     {
         using var database = WithSchema(Migrator.Newest + 1);
 
-        var refusal = Assert.Throws<NewerSchemaException>(database.Database.Prepare);
+        var refusal = Assert.Throws<UnusableDatabaseException>(database.Database.Prepare);
 
         Assert.Equal(
-            $"The database has schema {Migrator.Newest + 1}, this service knows schemas up to {Migrator.Newest}. Start the newer service, or restore a backup from before its upgrade.",
+            $"It has schema {Migrator.Newest + 1}, this service knows schemas up to {Migrator.Newest}. Start the newer service, or restore a backup from before its upgrade.",
             refusal.Message);
     }
 
@@ -60,7 +60,7 @@ public sealed class MigratorTests
         using var database = WithSchema(Migrator.Newest + 1);
         var before = database.Close();
 
-        Assert.Throws<NewerSchemaException>(database.Database.Prepare);
+        Assert.Throws<UnusableDatabaseException>(database.Database.Prepare);
 
         Assert.Equal(before, database.Close());
     }
@@ -71,9 +71,68 @@ public sealed class MigratorTests
         var text = "Not a database, but somebody's notes about the harvest, long enough to hold a header."u8.ToArray();
         using var database = TestDatabase.Of(text);
 
-        Assert.Throws<SqliteException>(database.Database.Prepare);
+        var refusal = Assert.Throws<UnusableDatabaseException>(database.Database.Prepare);
 
+        Assert.Equal("The file is no database. It was left as it is. Name another file, or restore the last backup.", refusal.Message);
         Assert.Equal(text, database.Close());
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(1)]
+    public void Prepare_DatabaseOfAnotherProgram_RefusesAndLeavesIt(int version)
+    {
+        using var database = TestDatabase.Unprepared();
+        using (var other = new SqliteConnection($"Data Source={database.Path};Pooling=False"))
+        {
+            other.Open();
+            other.Execute($"create table machines (number); pragma user_version = {version}");
+        }
+
+        var before = File.ReadAllBytes(database.Path);
+
+        Assert.StartsWith("It belongs to another program.", Assert.Throws<UnusableDatabaseException>(database.Database.Prepare).Message, StringComparison.Ordinal);
+        Assert.Equal(before, database.Close());
+    }
+
+    // The first page stays whole, so that the file opens; what it leads to is gone.
+    [Fact]
+    public void Prepare_DamagedFile_Refuses()
+    {
+        using var database = TestDatabase.WithDescribedRecords();
+        var content = database.Close();
+        content.AsSpan(8 * 4096, 16 * 4096).Fill(0x5a);
+        File.WriteAllBytes(database.Path, content);
+
+        Assert.StartsWith("It is damaged.", Assert.Throws<UnusableDatabaseException>(database.Database.Prepare).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Prepare_FileCutShort_Refuses()
+    {
+        using var database = TestDatabase.WithDescribedRecords();
+        var content = database.Close();
+        File.WriteAllBytes(database.Path, content[..(content.Length / 2)]);
+
+        Assert.StartsWith("It is damaged.", Assert.Throws<UnusableDatabaseException>(database.Database.Prepare).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Prepare_PathOfAFolder_Refuses()
+    {
+        using var database = TestDatabase.Unprepared();
+        Directory.CreateDirectory(database.Path);
+
+        Assert.Equal("It is a folder. Name a file.", Assert.Throws<UnusableDatabaseException>(database.Database.Prepare).Message);
+    }
+
+    [Fact]
+    public void Prepare_FolderThatCannotBeMade_Refuses()
+    {
+        using var database = TestDatabase.Of("A file where a folder should be."u8.ToArray());
+        using var below = new CalibrationDatabase(Path.Combine(database.Path, "calibration.db"));
+
+        Assert.StartsWith("Its folder does not exist and cannot be made.", Assert.Throws<UnusableDatabaseException>(below.Prepare).Message, StringComparison.Ordinal);
     }
 
     // As a newer version might leave it, with a journal of its own choice.

@@ -24,10 +24,26 @@ internal sealed partial class ServiceProcess : IAsyncDisposable
     /// <summary>Its database.</summary>
     public string Database => DatabaseIn(folder);
 
-    public static ServiceProcess Start(params string[] arguments)
+    /// <summary>What a line of the log says, once it is written.</summary>
+    public async Task<string> LoggedAsync(string words)
+    {
+        using var patience = new CancellationTokenSource(Patience);
+        while (await process.StandardOutput.ReadLineAsync(patience.Token) is { } line)
+        {
+            if (line.Contains(words, StringComparison.Ordinal))
+                return line;
+        }
+
+        throw new InvalidOperationException($"The service ended without saying '{words}': {await errors}");
+    }
+
+    public static ServiceProcess Start(params string[] arguments) => StartBy([], arguments);
+
+    /// <summary>Starts the service by a command that takes the service and its arguments as its last ones.</summary>
+    public static ServiceProcess StartBy(IReadOnlyList<string> command, params string[] arguments)
     {
         var folder = Directory.CreateTempSubdirectory("calibration-tests-").FullName;
-        return new ServiceProcess(Run(folder, arguments), folder, isOwner: true);
+        return new ServiceProcess(Run(folder, arguments, command), folder, isOwner: true);
     }
 
     /// <summary>Another process on the same database.</summary>
@@ -44,18 +60,17 @@ internal sealed partial class ServiceProcess : IAsyncDisposable
 
     private static string DatabaseIn(string folder) => Path.Combine(folder, "calibration.db");
 
-    private static Process Run(string folder, string[] arguments)
+    private static Process Run(string folder, string[] arguments, IReadOnlyList<string>? command = null)
     {
-        var start = new ProcessStartInfo(Environment.ProcessPath is { } host && Path.GetFileNameWithoutExtension(host) == "dotnet" ? host : "dotnet")
+        var dotnet = Environment.ProcessPath is { } host && Path.GetFileNameWithoutExtension(host) == "dotnet" ? host : "dotnet";
+        string[] all = [.. command ?? [], dotnet, Path.Combine(AppContext.BaseDirectory, "CalibrationApi.dll"), .. arguments];
+        var start = new ProcessStartInfo(all[0], all.Skip(1))
         {
             RedirectStandardOutput = true,
             RedirectStandardError = true,
             UseShellExecute = false,
             WorkingDirectory = AppContext.BaseDirectory,
         };
-        start.ArgumentList.Add(Path.Combine(AppContext.BaseDirectory, "CalibrationApi.dll"));
-        foreach (var argument in arguments)
-            start.ArgumentList.Add(argument);
         start.Environment.Remove("ASPNETCORE_URLS");
         start.Environment.Remove("ASPNETCORE_HTTP_PORTS");
         start.Environment["ASPNETCORE_ENVIRONMENT"] = "Production";

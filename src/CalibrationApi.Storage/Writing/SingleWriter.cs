@@ -24,6 +24,7 @@ public sealed class SingleWriter : IAsyncDisposable
         FullMode = BoundedChannelFullMode.Wait,
     });
 
+    private readonly CalibrationDatabase database;
     private readonly PreparingConnection connection;
     private readonly WriterMetrics metrics;
     private readonly Task loop;
@@ -31,6 +32,7 @@ public sealed class SingleWriter : IAsyncDisposable
     /// <summary>Starts the writer of a prepared database.</summary>
     public SingleWriter(CalibrationDatabase database)
     {
+        this.database = database;
         connection = database.OpenPreparing();
         metrics = new WriterMetrics(this, () => Waiting);
         // The thread serves everybody; it keeps nothing of whoever happened to be the first.
@@ -95,6 +97,7 @@ public sealed class SingleWriter : IAsyncDisposable
     private void Commit(List<Job> batch)
     {
         var start = Stopwatch.GetTimestamp();
+        database.ConfirmFile(isLogNeeded: false);
         using var transaction = connection.BeginTransaction();
         foreach (var job in batch)
         {
@@ -111,6 +114,7 @@ public sealed class SingleWriter : IAsyncDisposable
         }
 
         transaction.Commit();
+        database.ConfirmFile(isLogNeeded: true);
         metrics.Committed(batch.Count, start);
         foreach (var job in batch)
             job.Acknowledge();

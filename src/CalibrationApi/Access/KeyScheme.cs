@@ -62,6 +62,7 @@ internal sealed class KeyScheme(
         var found = database.Read(connection => KeyStore.OfAnyWorkspace(connection, shown.Id)).Where(one => shown.Fits(one.Key.SecretHash)).ToArray();
         if (found is not [var (workspace, isRetired, key)])
             return Fail(AccessRefusal.Unknown);
+        localMode.End();
         var now = clock.GetUtcNow();
         var why = key.RevokedAt is not null ? AccessRefusal.Revoked
             : !key.IsLive(now) ? AccessRefusal.Expired

@@ -19,20 +19,40 @@ internal sealed class LocalMode(CalibrationDatabase database, TimeProvider clock
         ["Forwarded", "Via", "X-Forwarded-For", "X-Forwarded-Host", "X-Forwarded-Proto", "X-Real-IP", "X-Original-For", "X-Original-Host", "X-Original-Proto"];
 
     // Keys are never deleted, so what was once seen stays true.
-    private volatile bool hasKeys;
+    private volatile bool hasKeys = database.Read(KeyStore.AnyExists);
 
     /// <summary>Why a request without a key may not pass; null when it may.</summary>
     public AccessRefusal? Refusal(HttpContext context)
     {
-        if (hasKeys || (hasKeys = database.Read(KeyStore.AnyExists)))
+        if (HasKeys(context))
             return AccessRefusal.NoKey;
         return IsFromThisMachine(context) ? null : AccessRefusal.FromElsewhere;
     }
 
+    /// <summary>A key was met, so that nobody works without one any more, whether the database can be asked or not.</summary>
+    public void End() => hasKeys = true;
+
+    // Calculations read and store nothing. Where there were no keys when last looked, they go on without the database.
+    private bool HasKeys(HttpContext context)
+    {
+        try
+        {
+            hasKeys = hasKeys || database.Read(KeyStore.AnyExists);
+        }
+        catch (Exception failure) when (DatabaseOutage.Is(failure) && context.GetEndpoint()?.Metadata.GetMetadata<NeededScope>() is { Scope: Scope.Calculate })
+        {
+        }
+
+        return hasKeys;
+    }
+
     /// <summary>Why the service must not start on the addresses that are configured; null when it may. With a key that can make others it may be reached from elsewhere.</summary>
-    public static string? StartRefusal(WebApplication app) =>
-        // The database is only asked where it matters.
-        LoopbackOnly.Refusal(app.Configuration) is { } refusal && !app.Services.GetRequiredService<LocalMode>().HasLiveAdmin() ? refusal : null;
+    public static string? StartRefusal(WebApplication app)
+    {
+        // Looks once for keys while the database is known to be well.
+        var mode = app.Services.GetRequiredService<LocalMode>();
+        return LoopbackOnly.Refusal(app.Configuration) is { } refusal && !mode.HasLiveAdmin() ? refusal : null;
+    }
 
     private bool HasLiveAdmin() => database.Read(connection => KeyStore.AnyLive(connection, Scope.Admin, clock.GetUtcNow()));
 

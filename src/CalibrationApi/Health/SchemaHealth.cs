@@ -15,6 +15,10 @@ internal sealed class SchemaHealth(CalibrationDatabase database) : IHealthCheck
                 ? HealthCheckResult.Healthy()
                 : HealthCheckResult.Unhealthy("The database has the schema of another version of this service. Start the version that wrote it."));
         }
+        catch (UnusableDatabaseException failure)
+        {
+            return Task.FromResult(HealthCheckResult.Unhealthy(failure.Message, failure));
+        }
         catch (SqliteException failure)
         {
             return Task.FromResult(HealthCheckResult.Unhealthy("The schema of the database cannot be read.", failure));

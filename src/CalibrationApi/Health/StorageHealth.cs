@@ -1,3 +1,4 @@
+using CalibrationApi.Storage;
 using CalibrationApi.Storage.Writing;
 using Dapper;
 using Microsoft.Extensions.Diagnostics.HealthChecks;
@@ -23,6 +24,10 @@ internal sealed class StorageHealth(SingleWriter writer) : IHealthCheck
         catch (Exception failure) when (failure is TimeoutException || (failure is OperationCanceledException && !cancellationToken.IsCancellationRequested))
         {
             return HealthCheckResult.Unhealthy("The database is too busy to be written within five seconds.");
+        }
+        catch (UnusableDatabaseException failure)
+        {
+            return HealthCheckResult.Unhealthy(failure.Message, failure);
         }
         catch (Exception failure) when (failure is not OperationCanceledException)
         {

@@ -224,8 +224,8 @@ internal static class ErrorCode
     [Remedy("Send one header, Authorization: Bearer, one space, and the key. Revoke a key that stood in an address."), Statuses(400)]
     public const string CredentialsBroken = "credentials-broken";
 
-    /// <summary>The database cannot be used right now. Nothing was stored.</summary>
-    [Remedy("Try again when Retry-After is over. If it goes on, tell the operator."), Statuses(503)]
+    /// <summary>The database cannot be used right now. What was sent is not safely stored.</summary>
+    [Remedy("Try again when Retry-After is over, with the same Idempotency-Key or id. If it goes on, tell the operator."), Statuses(503)]
     public const string StorageUnavailable = "storage-unavailable";
 
     /// <summary>The service failed. Nothing was stored.</summary>

@@ -18,8 +18,8 @@ internal static class UnhandledFailures
                 _ when DatabaseOutage.Is(failure) => StatusCodes.Status503ServiceUnavailable,
                 _ => StatusCodes.Status500InternalServerError,
             },
-            // A client's mistake is not an error of ours and fills no log.
-            SuppressDiagnosticsCallback = context => context.Exception is BadHttpRequestException or OperationCanceledException,
+            // A client's mistake is not an error of ours and fills no log; a file that is gone is told once and not with every request.
+            SuppressDiagnosticsCallback = context => context.Exception is BadHttpRequestException or OperationCanceledException or UnusableDatabaseException,
         });
         app.UseStatusCodePages(context => ReadingMethods.AnswersOptions(context.HttpContext)
             ? Task.CompletedTask
@@ -32,6 +32,10 @@ internal static class UnhandledFailures
         {
             case BadHttpRequestException bad:
                 return ForStatus(context, bad.StatusCode);
+            case UnusableDatabaseException:
+                context.Response.Headers.RetryAfter = "60";
+                return ProblemResult.Of(StatusCodes.Status503ServiceUnavailable, ErrorCode.StorageUnavailable,
+                    "The database cannot be used until the operator of the service has put it right, and what this request sent is not safely stored. Tell the operator. Send it again then, with the same Idempotency-Key or id.");
             case { } failure when DatabaseOutage.Is(failure):
                 context.Response.Headers.RetryAfter = "5";
                 return ProblemResult.Of(StatusCodes.Status503ServiceUnavailable, ErrorCode.StorageUnavailable,

@@ -55,7 +55,7 @@ internal static class KeysCommand
             done();
             return 0;
         }
-        catch (Exception failure) when (failure is ArgumentException or NewerSchemaException or SqliteException)
+        catch (Exception failure) when (failure is ArgumentException or UnusableDatabaseException or SqliteException)
         {
             errors.WriteLine(failure.Message);
             errors.WriteLine(Usage);

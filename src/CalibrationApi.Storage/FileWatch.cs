@@ -1,0 +1,141 @@
+using System.Runtime.InteropServices;
+using Dapper;
+using Microsoft.Data.Sqlite;
+using SQLitePCL;
+
+namespace CalibrationApi.Storage;
+
+/// <summary>Notices when the file of a database is deleted, moved or replaced while connections still write to what it was.</summary>
+/// <remarks>
+/// A file that is open lives on without its name: what is written to it then is lost with the process. And what somebody
+/// copies over it is mixed with what is still to go into it. SQLite itself looks at neither while it works with a log.
+/// </remarks>
+internal sealed class FileWatch : IDisposable
+{
+    private const string Moved =
+        "Its file was deleted, moved or replaced while the service ran, so nothing can be stored. Put the same file back, or restart the service to work with the file that is there then.";
+
+    private const string Overwritten =
+        "Its file was overwritten while the service ran, so nothing can be stored. Stop the service, remove the files beside it that end in -wal and -shm, restore the last backup in its place, and start.";
+
+    private const string WithoutLog =
+        "The file beside it that ends in -wal was deleted while the service ran, so nothing can be stored. Stop the service in the usual way, which saves what was stored before, and start it again.";
+
+    private const int HasMovedOperation = 20;
+
+    private readonly string path;
+    private readonly byte[] identity;
+    private readonly Action<string?> tell;
+    private readonly SqliteConnection opened;
+    private readonly Lock looking = new();
+    private (long Length, DateTime ChangedAt) known;
+    private long newestEntry;
+    private volatile string? fault;
+    private string? told;
+
+    /// <summary>Watches a file from now on.</summary>
+    /// <param name="path">The file, whole.</param>
+    /// <param name="identity">What no other database has.</param>
+    /// <param name="tell">Takes a sentence when the file cannot be used any more, and null when it can be again.</param>
+    public FileWatch(string path, byte[] identity, Action<string?> tell)
+    {
+        (this.path, this.identity, this.tell) = (path, identity, tell);
+        opened = new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = path, Mode = SqliteOpenMode.ReadWrite, Pooling = false }.ToString());
+        opened.Open();
+        known = Look();
+        // Another process may hold the file open, so that all of a new database still stands in the log.
+        newestEntry = NewestEntryInFile() ?? 0;
+    }
+
+    /// <summary>Confirms that the file stands where it stood. Costs one look at its name.</summary>
+    /// <exception cref="UnusableDatabaseException">It does not, or was found overwritten.</exception>
+    public void ConfirmPlace()
+    {
+        var isMoved = HasMoved();
+        // While it is at fault nobody writes, so that whoever comes may look whether it is mended.
+        if (!isMoved && fault is not null)
+            LookAtFile(isLogNeeded: false);
+        Judge(isMoved);
+    }
+
+    /// <summary>Confirms also that nobody but SQLite changed the file. For the writer alone, outside of a transaction, whose own work changes it too.</summary>
+    /// <param name="isLogNeeded">A transaction has just ended, so that a log is there.</param>
+    /// <exception cref="UnusableDatabaseException">The file is not what it was.</exception>
+    public void ConfirmFile(bool isLogNeeded)
+    {
+        var isMoved = HasMoved();
+        if (!isMoved)
+            LookAtFile(isLogNeeded);
+        Judge(isMoved);
+    }
+
+    /// <inheritdoc/>
+    public void Dispose() => opened.Dispose();
+
+    private void Judge(bool isMoved)
+    {
+        var now = isMoved ? Moved : fault;
+        if (!ReferenceEquals(now, Volatile.Read(ref told)) && !ReferenceEquals(now, Interlocked.Exchange(ref told, now)))
+            tell(now);
+        if (now is not null)
+            throw new UnusableDatabaseException(now);
+    }
+
+    private void LookAtFile(bool isLogNeeded)
+    {
+        lock (looking)
+        {
+            var now = Look();
+            if (now != known)
+                (fault, known) = HoldsWhatItHeld() ? (null, now) : (Overwritten, known);
+            else if (isLogNeeded && !File.Exists(path + "-wal"))
+                fault = WithoutLog;
+            else if (fault is Overwritten)
+                fault = null;
+        }
+    }
+
+    private (long Length, DateTime ChangedAt) Look()
+    {
+        var file = new FileInfo(path);
+        return file.Exists ? (file.Length, file.LastWriteTimeUtc) : default;
+    }
+
+    // The file itself changes only when SQLite moves into it what stands in the log. That never makes entries of the audit fewer.
+    private bool HoldsWhatItHeld()
+    {
+        if (NewestEntryInFile() is not { } newest || newest < newestEntry)
+            return false;
+        newestEntry = newest;
+        return true;
+    }
+
+    /// <summary>Number of the newest entry of the audit in the file itself, whatever stands in the log; null where the file is not this database.</summary>
+    private long? NewestEntryInFile()
+    {
+        var address = $"file:{Uri.EscapeDataString(path)}?immutable=1";
+        using var direct = new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = address, Mode = SqliteOpenMode.ReadOnly, Pooling = false }.ToString());
+        try
+        {
+            direct.Open();
+            var found = direct.QuerySingle<byte[]>("select value from secrets where name = 'cursor'");
+            return found.AsSpan().SequenceEqual(identity) ? direct.QuerySingle<long>("select coalesce(max(seq), 0) from audit") : null;
+        }
+        catch (Exception failure) when (failure is SqliteException or InvalidOperationException)
+        {
+            return null;
+        }
+    }
+
+    // Where a system lets nobody move an open file, SQLite does not know the question, and the answer stays no.
+    private bool HasMoved()
+    {
+        var answer = 0;
+        _ = Ask(opened.Handle!, IntPtr.Zero, HasMovedOperation, ref answer);
+        return answer != 0;
+    }
+
+    [DllImport("e_sqlite3", EntryPoint = "sqlite3_file_control")]
+    [DefaultDllImportSearchPaths(DllImportSearchPath.AssemblyDirectory)]
+    private static extern int Ask(sqlite3 database, IntPtr schema, int operation, ref int answer);
+}
