@@ -91,6 +91,10 @@ public static partial class FindingCode
     [Remedy("Have the lot tested again, or take another one."), Severities(Severity.Warning)]
     public const string GerminationLow = "germination-low";
 
+    /// <summary>A germination is given that the rate for pure seeds does not depend on.</summary>
+    [Remedy("If seeds that can germinate are meant, give them as germinableSeedsPerArea. For a stand add the emergence."), Severities(Severity.Note)]
+    public const string GerminationNotUsed = "germination-not-used";
+
     /// <summary>Emergence or survival lies outside what is published for the crop.</summary>
     [Remedy("Check whether the figure already holds germination. Counts from your own fields go before any range."), Severities(Severity.Note)]
     public const string EmergenceUnusual = "emergence-unusual";
@@ -202,4 +206,8 @@ public static partial class FindingCode
     /// <summary>A share of seeds is outside what published surveys report.</summary>
     [Remedy("Check the number. If it is right, nothing is to be done."), Severities(Severity.Note)]
     public const string UnusualShareOfSeeds = "unusual-share-of-seeds";
+
+    /// <summary>A published model lets expect a larger loss of stand from fertilizer with the seed than is accepted.</summary>
+    [Remedy("Place less with the seed, or put it away from the seed row. The answer tells how much of each product alone the model allows."), Severities(Severity.Stop)]
+    public const string StandLossAboveAccepted = "stand-loss-above-accepted";
 }

@@ -56,6 +56,8 @@ public static class BulkDensityEvaluation
     private static BulkDensity? Loose(DensityEvidence evidence, ReferenceMaterial? material) =>
         evidence is ReadDensity { IsTestWeight: true, Unit.Symbol: "lb/bu-imp" or "kg/hL" } read && material is { } grain && CanadianTestWeight.Grains.Contains(grain)
             && CanadianTestWeight.Loose(grain, read.Density) is { KilogramsPerCubicMetre: > 0 } loose
+            // Settled grain is never lighter than loose grain: where the equation says so, it compares two ways of weighing only.
+            && Threshold.IsBelow(loose.KilogramsPerCubicMetre, read.Density.KilogramsPerCubicMetre)
             ? loose
             : null;
 

@@ -56,8 +56,8 @@ public sealed record TankLoad(Mass Mass, Mass Least, Mass Most, Area? Area);
 /// <summary>A density beside the published ones.</summary>
 /// <param name="Material">The material.</param>
 /// <param name="Published">The published values, each with its source.</param>
-/// <param name="Lightest">The lightest of them.</param>
-/// <param name="Densest">The densest of them.</param>
+/// <param name="Lightest">The lightest that they let expect, single figures widened.</param>
+/// <param name="Densest">The densest that they let expect.</param>
 /// <param name="Beyond">How far the density is outside, relative to the nearer end: above 0 denser, below 0 lighter, 0 inside.</param>
 /// <param name="Moisture">Studies of how the density of the material changes with moisture; information only.</param>
 public sealed record ReferenceComparison(

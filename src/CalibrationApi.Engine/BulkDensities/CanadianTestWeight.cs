@@ -9,6 +9,11 @@ namespace CalibrationApi.Engine.BulkDensities;
 /// settling method would give it, g the grams in half a litre. Pounds per imperial bushel (Avery) are T / 1.247, so they allow
 /// for settling too; pounds per US bushel (Winchester) are the loose weight. Source: SOURCES.md, key CGC-TW.
 /// </para>
+/// <para>
+/// The equations are regressions between two ways of weighing, funnel and half a litre against a settling method. For heavy
+/// soybeans (above 46 kg/hL) and corn (above 52 kg/hL) they put the half litre above the test weight, which no settling does;
+/// there they tell nothing of loose grain, and nothing is said of it.
+/// </para>
 /// <para>Range of validity: usual test weights of each grain. Accuracy: inverse within 1e-12, checked in CanadianTestWeightTests.</para>
 /// </remarks>
 public static class CanadianTestWeight

@@ -42,7 +42,8 @@ internal static class DensityFindings
         var name = ReferenceDensities.NameOf(comparison.Material);
         FormattableString published = comparison.Lightest == comparison.Densest ? (FormattableString)$"{comparison.Lightest}" : $"{comparison.Lightest} to {comparison.Densest}";
         var direction = comparison.Beyond > 0 ? "denser" : "lighter";
-        if (Math.Abs(comparison.Beyond) <= BulkDensityDefaults.FarOutside)
+        // A number that is right in another unit is a slip also where lots could just be so.
+        if (Math.Abs(comparison.Beyond) <= BulkDensityDefaults.FarOutside && !Slips(evidence, density, comparison).Any())
         {
             yield return Finding.Note(FindingCode.DensityUnlikeReference,
                 $"{new BulkDensity(density)} is {new Ratio(Math.Abs(comparison.Beyond)):0.#} {direction} than what is published for {name} ({published}). Lots differ; a measured density goes before a published one.");

@@ -29,4 +29,7 @@ public enum LimitedNutrient
 
     /// <summary>Nitrogen, P2O5, K2O and sulfur together: what is limited to nothing at all.</summary>
     AllNutrients,
+
+    /// <summary>The nitrogen of ammonium phosphates, which goes with the phosphate that a source allows in that form.</summary>
+    PhosphateNitrogen,
 }

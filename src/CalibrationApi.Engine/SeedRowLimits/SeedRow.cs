@@ -32,6 +32,9 @@ public sealed record SeedRow
     /// <summary>The opener; null when not stated.</summary>
     public Opener? Opener { get; init; }
 
+    /// <summary>Loss of stand from fertilizer with the seed that is accepted, a fraction above 0; null takes the default.</summary>
+    public double? AcceptableStandLoss { get; init; }
+
     /// <summary>Limits that the caller holds, for example from local guidance.</summary>
     public IReadOnlyList<LocalLimit> LocalLimits { get; init; } = [];
 }

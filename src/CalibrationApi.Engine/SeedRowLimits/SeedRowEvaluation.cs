@@ -16,7 +16,8 @@ public static class SeedRowEvaluation
     /// <remarks>
     /// The sum over products counts, and the zone with the heaviest load. A limit is used for its own crop, place, soil,
     /// moisture and geometry only; what a source does not print has no number here. Where a source makes its limit a
-    /// function of seedbed utilisation, the stricter of the two nearest printed numbers is taken. Sources are in SOURCES.md.
+    /// function of seedbed utilisation, the stricter of the two nearest printed numbers is taken. Beside the tables stands the
+    /// stand-loss model of South Dakota, judged there and shown elsewhere (<see cref="StandLoss"/>). Sources are in SOURCES.md.
     /// </remarks>
     /// <exception cref="ArgumentException">No product, products with different zones, or a spread wider than the row spacing.</exception>
     public static SeedRowResult Evaluate(SeedRow row)
@@ -28,22 +29,24 @@ public static class SeedRowEvaluation
             .OrderBy(one => Rank(one.Verdict))
             .ThenByDescending(one => one.Used)
             .ThenByDescending(one => one.Load.KilogramsPerSquareMetre)];
+        var loss = StandLoss.Of(row);
         var verdict = load.IsNothing ? LimitVerdict.Within
-            : judged.Any(one => one.Verdict == LimitVerdict.Above) ? LimitVerdict.Above
-            : judged.Any(one => one.Verdict == LimitVerdict.Within && one.Load.KilogramsPerSquareMetre > 0) ? LimitVerdict.Within
+            : judged.Any(one => one.Verdict == LimitVerdict.Above) || loss?.Verdict == LimitVerdict.Above ? LimitVerdict.Above
+            : judged.Any(one => one.Verdict == LimitVerdict.Within && one.Load.KilogramsPerSquareMetre > 0) || loss?.Verdict == LimitVerdict.Within ? LimitVerdict.Within
             : LimitVerdict.NoPublishedLimit;
-        var unjudged = load.NotCountedBy([.. judged.Where(one => one.Allowed is not null).SelectMany(one => one.Limit.LeavesOut.Append(one.Limit.Nutrient)).Distinct()]);
+        var unjudged = loss?.Verdict == LimitVerdict.Within ? [] : load.NotCountedBy([.. judged.Where(one => one.Allowed is not null).SelectMany(one => one.Limit.LeavesOut.Append(one.Limit.Nutrient)).Distinct()]);
         return new SeedRowResult
         {
-            Headline = SeedRowSentences.Headline(row, verdict, judged, unjudged),
+            Headline = SeedRowSentences.Headline(row, verdict, judged, unjudged, loss),
             Verdict = verdict,
             SeedbedUtilisation = utilisation,
             Loads = [.. Told.Select(nutrient => (nutrient, worst: load.Worst(nutrient))).Select(each => new NutrientLoad(each.nutrient, each.worst.Load, each.worst.Zone))],
             Limits = judged,
+            StandLoss = loss,
             Reductions = [.. PublishedLimits.Reductions.Where(reduction => IsOf(reduction.Source, row) && reduction.IsFor(row))],
-            Assumptions = [.. Unstated(row).Select(product => new Assumption(
+            Assumptions = [.. StandLoss.Assumptions(row, loss), .. Unstated(row).Select(product => new Assumption(
                 "nitrogenForm", null, $"The form of the nitrogen in {product.Name} is not stated. It is counted as urea, which harms most: judgement."))],
-            Findings = [.. SeedRowFindings.Of(row, judged, verdict, unjudged)],
+            Findings = [.. SeedRowFindings.Of(row, judged, verdict, unjudged, loss)],
             Cautions = SeedRowSentences.Cautions,
         };
     }

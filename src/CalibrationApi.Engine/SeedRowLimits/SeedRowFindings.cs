@@ -9,14 +9,17 @@ internal static class SeedRowFindings
     // Manitoba Agriculture pairs openers with these spreads (SOURCES.md, key MB-SBU); half as much again is worth a word, judgement.
     private const double WideSpread = 1.5;
 
-    public static IEnumerable<Finding> Of(SeedRow row, IReadOnlyList<LimitJudgement> judged, LimitVerdict verdict, IReadOnlyList<string> unjudged)
+    public static IEnumerable<Finding> Of(SeedRow row, IReadOnlyList<LimitJudgement> judged, LimitVerdict verdict, IReadOnlyList<string> unjudged, StandLoss? loss)
     {
+        if (loss is { Verdict: LimitVerdict.Above, Expected: { } expected })
+            yield return Finding.Stop(FindingCode.StandLossAboveAccepted,
+                $"The stand-loss model of {loss.Source.Publisher} lets expect {new Ratio(expected):F1} of the {SeedRowWords.Of(row.Crop)} to be lost, where {new Ratio(loss.Accepted):0.##} are accepted.");
         foreach (var one in judged.Where(one => one.Verdict == LimitVerdict.Above))
             yield return Above(row, one);
         if (verdict == LimitVerdict.NoPublishedLimit)
-            yield return Finding.Warning(FindingCode.NoPublishedLimit, $"No source held here has a number for this case. That says nothing about whether the seed stands it.");
+            yield return Finding.Warning(FindingCode.NoPublishedLimit, $"No source held here has a number for this case. That says nothing about whether the seed stands it. {Ask(row)}");
         else if (unjudged.Count > 0)
-            yield return Finding.Warning(FindingCode.NutrientWithoutLimit, $"No limit held here has a number for these in this case, though they lie with the seed: {SeedRowWords.List(unjudged)}.");
+            yield return Finding.Warning(FindingCode.NutrientWithoutLimit, $"No limit held here has a number for these in this case, though they lie with the seed: {SeedRowWords.List(unjudged)}. {Ask(row)}");
         // What is not placed with the seed is nothing to disagree about.
         foreach (var sources in judged.Where(one => one.Allowed is not null && one.Load.KilogramsPerSquareMetre > 0).GroupBy(one => Kind(one.Limit.Nutrient)).Select(group => group.ToArray()).Where(Disagree))
             yield return Finding.Warning(FindingCode.SourcesDisagree, Differing(sources));
@@ -31,6 +34,9 @@ internal static class SeedRowFindings
         if (row.Opener is { } opener && Threshold.IsAbove(row.Spread.Metres, Usual(opener).Metres * WideSpread))
             yield return Finding.Note(FindingCode.SpreadUnusual, $"Manitoba Agriculture pairs a {SeedRowWords.Of(opener)} with a spread of {Usual(opener)}; you state {row.Spread}. Measure it in the field: a wider spread lets limits look higher.");
     }
+
+    private static string Ask(SeedRow row) =>
+        $"Ask {SeedRowWords.WhomToAsk(row.Region)}, the supplier of the product or a licensed adviser, and state what they allow as a limit of your own.";
 
     // A limit of a place that the caller did not name may not be theirs, so it warns and does not forbid.
     private static Finding Above(SeedRow row, LimitJudgement one)

@@ -44,7 +44,7 @@ public sealed class SeedRowLoad
     private sealed record Zone(double Urea, double Sulfate, double Phosphates, double OtherNitrogen, double P2O5, double K2O, double S)
     {
         public static Zone Of(IReadOnlyList<PlacedProduct> products, int zone) => new(
-            Nitrogen(products, zone, NitrogenForm.Urea, NitrogenForm.UreaAmmoniumNitrate),
+            Nitrogen(products, zone, NitrogenForm.Urea, NitrogenForm.UreaWithInhibitor, NitrogenForm.UreaAmmoniumNitrate),
             Nitrogen(products, zone, NitrogenForm.AmmoniumSulfate),
             Nitrogen(products, zone, NitrogenForm.AmmoniumPhosphate),
             Nitrogen(products, zone, NitrogenForm.AmmoniumNitrate, NitrogenForm.Other),
@@ -58,6 +58,7 @@ public sealed class SeedRowLoad
             LimitedNutrient.UreaNitrogen => Urea,
             LimitedNutrient.UreaAndSulfateNitrogen => Urea + Sulfate,
             LimitedNutrient.NitrogenBesidePhosphates => Urea + Sulfate + OtherNitrogen,
+            LimitedNutrient.PhosphateNitrogen => Phosphates,
             LimitedNutrient.Phosphate => P2O5,
             LimitedNutrient.Potash => K2O,
             LimitedNutrient.NitrogenPlusPotash => Of(LimitedNutrient.Nitrogen) + K2O,
@@ -71,7 +72,7 @@ public sealed class SeedRowLoad
             ("urea nitrogen", Urea, [.. AllNitrogen, LimitedNutrient.UreaNitrogen, LimitedNutrient.UreaAndSulfateNitrogen, LimitedNutrient.NitrogenBesidePhosphates]),
             ("nitrogen of ammonium sulfate", Sulfate, [.. AllNitrogen, LimitedNutrient.UreaAndSulfateNitrogen, LimitedNutrient.NitrogenBesidePhosphates]),
             // A source that limits all nitrogen beside it lets it be with the phosphate that it allows.
-            ("nitrogen of ammonium phosphate", Phosphates, [.. AllNitrogen, LimitedNutrient.NitrogenBesidePhosphates]),
+            ("nitrogen of ammonium phosphate", Phosphates, [.. AllNitrogen, LimitedNutrient.NitrogenBesidePhosphates, LimitedNutrient.PhosphateNitrogen]),
             ("other nitrogen", OtherNitrogen, [.. AllNitrogen, LimitedNutrient.NitrogenBesidePhosphates]),
             ("P2O5", P2O5, [LimitedNutrient.Phosphate, LimitedNutrient.AllNutrients]),
             ("K2O", K2O, [LimitedNutrient.Potash, LimitedNutrient.NitrogenPlusPotash, LimitedNutrient.AllNutrients]),

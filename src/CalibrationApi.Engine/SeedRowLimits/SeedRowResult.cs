@@ -21,6 +21,9 @@ public sealed record SeedRowResult
     /// <summary>The limits: those exceeded first, the worst at the head; those without a number last.</summary>
     public required IReadOnlyList<LimitJudgement> Limits { get; init; }
 
+    /// <summary>The loss of stand that a published model lets expect; null for a crop that it has no slope for.</summary>
+    public StandLoss? StandLoss { get; init; }
+
     /// <summary>Reductions that sources state for such a case.</summary>
     public required IReadOnlyList<StatedReduction> Reductions { get; init; }
 

@@ -1,4 +1,5 @@
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Engine.SeedRowLimits;
 
@@ -12,10 +13,13 @@ internal static class SeedRowSentences
         new(CautionCode.SpreadToBeMeasured, $"Measure the spread of seed and fertilizer in the field: it changes with air flow, soil, moisture, residue and wear of the opener."),
     ];
 
-    public static FormattableString Headline(SeedRow row, LimitVerdict verdict, IReadOnlyList<LimitJudgement> judged, IReadOnlyList<string> unjudged)
+    public static FormattableString Headline(SeedRow row, LimitVerdict verdict, IReadOnlyList<LimitJudgement> judged, IReadOnlyList<string> unjudged, StandLoss? loss)
     {
         if (verdict == LimitVerdict.NoPublishedLimit)
-            return $"No published limit is held for what lies with the seed of {SeedRowWords.Of(row.Crop)} on {SeedRowWords.Of(row.Soil)}, {SeedRowWords.Of(row.Moisture)}, in {SeedRowWords.Of(row.Region)}, so there is no number. Ask local guidance before you place fertilizer with the seed.";
+            return $"No published limit is held for what lies with the seed of {SeedRowWords.Of(row.Crop)} on {SeedRowWords.Of(row.Soil)}, {SeedRowWords.Of(row.Moisture)}, in {SeedRowWords.Of(row.Region)}, so there is no number. Before you place fertilizer with the seed, ask {SeedRowWords.WhomToAsk(row.Region)}, the supplier of the product or a licensed adviser.";
+        // A table that says the same goes first; the model speaks where it alone does.
+        if (loss?.Verdict == verdict && loss.Expected is { } expected && !judged.Any(one => one.Verdict == verdict && one.Load.KilogramsPerSquareMetre > 0))
+            return ByModel(row, loss, expected);
         if (!judged.Any(one => one.Verdict == verdict && one.Load.KilogramsPerSquareMetre > 0))
             return $"None of these products lays a nutrient with the seed, so there is nothing to compare.";
         var lead = judged.First(one => one.Verdict == verdict && one.Load.KilogramsPerSquareMetre > 0);
@@ -26,6 +30,14 @@ internal static class SeedRowSentences
                 ? (FormattableString)$"{lead.Load} of {nutrient} with the seed{Zone(lead, row)} against {lead.Allowed!.Value}. Place at least {lead.Excess} less of it with the seed, or put it away from the seed row."
                 : $"{lead.Load} of {nutrient} with the seed{Zone(lead, row)} against {lead.Allowed!.Value}. {Rest(unjudged)}";
         return $"{(verdict == LimitVerdict.Above ? "Above" : "Not above")} {Whose(lead, row)}: {found}{Elsewhere(lead, row)}";
+    }
+
+    private static FormattableString ByModel(SeedRow row, StandLoss loss, double expected)
+    {
+        FormattableString found = $"the stand-loss model of {loss.Source.Publisher} lets expect a loss of {new Ratio(expected):F0} of the {SeedRowWords.Of(row.Crop)}{(row.Products.Any(product => product.Rates.Count > 1) ? FormattableString.Invariant($" in zone {loss.Zone}") : "")}, {new Ratio(loss.Accepted):0.##} being accepted";
+        return loss.Verdict == LimitVerdict.Above
+            ? (FormattableString)$"Above the loss of stand that is accepted: {found}. Place less with the seed, or put it away from the seed row."
+            : $"Not above the loss of stand that is accepted: {found}. That is no promise for your field.";
     }
 
     // The headline is shown alone, and the limit may be that of another place.

@@ -24,6 +24,18 @@ internal static class SeedRowWords
         { } named => named.ToString(),
     };
 
+    /// <summary>Who publishes limits for a region, or will know who does.</summary>
+    public static string WhomToAsk(Region? region) => region switch
+    {
+        Region.Manitoba => "Manitoba Agriculture",
+        Region.Saskatchewan => "the Saskatchewan Ministry of Agriculture",
+        Region.Kansas => "Kansas State University Extension",
+        Region.NorthDakota => "North Dakota State University Extension",
+        Region.SouthDakota => "South Dakota State University Extension",
+        Region.Alberta => "the agriculture department of Alberta",
+        _ => "the agriculture department or the extension service of your region",
+    };
+
     public static string Of(SoilTexture soil) => $"{soil.ToString().ToLowerInvariant()} soil";
 
     public static string Of(SeedbedMoisture moisture) => moisture == SeedbedMoisture.Good ? "moist seedbed" : "dry seedbed";
@@ -39,6 +51,7 @@ internal static class SeedRowWords
         LimitedNutrient.NitrogenPlusPotash => "nitrogen plus K2O",
         LimitedNutrient.Sulfur => "sulfur",
         LimitedNutrient.AllNutrients => "fertilizer nutrients",
+        LimitedNutrient.PhosphateNitrogen => "nitrogen of ammonium phosphate",
         _ => throw new ArgumentOutOfRangeException(nameof(nutrient), nutrient, null),
     };
 

@@ -16,8 +16,8 @@ public static class SeedingRateEvaluation
     /// rate is a number that is typed in, so the uncertainties of kernel mass, germination and emergence all fall on the stand:
     /// u^2 = u_kernel^2 + u_germination^2 + u_emergence^2, relative (JCGM 100:2008, 5.1.6, for a product).
     /// </remarks>
-    /// <exception cref="ArgumentException">A stand without a survival, or a price of packages without a package.</exception>
-    /// <exception cref="InvalidOperationException">Not exactly one of stand, seeds and rate is given.</exception>
+    /// <exception cref="ArgumentException">A stand without a survival, germinable seeds without a germination, or a price of packages without a package.</exception>
+    /// <exception cref="InvalidOperationException">Not exactly one of stand, seeds, germinable seeds and rate is given.</exception>
     public static SeedingRateResult Evaluate(SeedingRateQuestion question)
     {
         var purity = question.Purity ?? SownSeedDefaults.Purity.Value.Canonical;
@@ -31,9 +31,10 @@ public static class SeedingRateEvaluation
         var stated = question.StatedRate is { } other ? Compare(question, other, rate, purity) : null;
         return new SeedingRateResult
         {
-            Headline = Headline(question, Sown(question.Target, rate, seeds, plants), mass, packages),
+            Headline = Headline(question, Sown(question, rate, seeds, plants), mass, packages),
             Rate = rate,
             Seeds = seeds,
+            GerminableSeeds = question.Establishment.Germination is { } viable ? new CountPerArea(seeds.PerSquareMetre * viable) : null,
             Plants = plants,
             PlantsWithUncertainty = plants is { } stand && parts.Length > 0 ? Interval(stand, parts) : null,
             SeedsPerRow = question.RowSpacing is { } spacing ? SeedingRate.PerRow(seeds, spacing) : null,
@@ -59,6 +60,10 @@ public static class SeedingRateEvaluation
             question.Stand!.Value,
             question.Establishment.Survival ?? throw new ArgumentException("A stand takes germination and emergence, or survival.", nameof(question))),
         SowingTarget.Seeds => question.Seeds!.Value,
+        // The share that germinates takes the place of the share that becomes a plant.
+        SowingTarget.GerminableSeeds => SeedingRate.Seeds(
+            question.GerminableSeeds!.Value,
+            question.Establishment.Germination ?? throw new ArgumentException("Germinable seeds take the germination.", nameof(question))),
         _ => SeedingRate.SeedsIn(question.Rate!.Value, question.Kernel, purity),
     };
 
@@ -102,8 +107,10 @@ public static class SeedingRateEvaluation
             question.StatedRateIsShortcut ?? DivideByTen.Explains(ratio));
     }
 
-    private static FormattableString Sown(SowingTarget target, MassPerArea rate, CountPerArea seeds, CountPerArea? plants) => (target, plants) switch
+    private static FormattableString Sown(SeedingRateQuestion question, MassPerArea rate, CountPerArea seeds, CountPerArea? plants) => (question.Target, plants) switch
     {
+        (SowingTarget.GerminableSeeds, { } stand) => $"Sow {rate} to put down {question.GerminableSeeds!.Value:germinable seeds}, {seeds:seeds} in all. Expect a stand of {stand:plants}.",
+        (SowingTarget.GerminableSeeds, null) => $"Sow {rate} to put down {question.GerminableSeeds!.Value:germinable seeds}, {seeds:seeds} in all.",
         (SowingTarget.Stand, { } stand) => $"Sow {rate} for a stand of {stand:plants}. That puts down {seeds:seeds}.",
         (SowingTarget.Seeds, { } stand) => $"Sow {rate} to put down {seeds:seeds}. Expect a stand of {stand:plants}.",
         (SowingTarget.Rate, { } stand) => $"A rate of {rate} puts down {seeds:seeds}. Expect a stand of {stand:plants}.",

@@ -54,6 +54,9 @@ internal static class SeedingRateFindings
     {
         if (question.Establishment.Germination is not { } germination)
             yield break;
+        if (question is { Target: SowingTarget.Seeds, Establishment.Emergence: null })
+            yield return Finding.Note(FindingCode.GerminationNotUsed,
+                $"The germination of {new Ratio(germination)} changes nothing of this rate, which puts down pure seeds whether they germinate or not. If seeds that can germinate are meant, ask for those; for a stand add the emergence.");
         var standard = PublishedSeedRanges.Germination.FirstOrDefault(range => question.Crop is { } crop && range.Crops.Contains(crop))
             ?? PublishedSeedRanges.GerminationOfOtherCrops;
         if (!Threshold.IsBelow(germination, standard.Low))

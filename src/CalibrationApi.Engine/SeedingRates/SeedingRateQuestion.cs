@@ -13,16 +13,22 @@ public enum SowingTarget
 
     /// <summary>Mass per area that is sown: the inverse, what stand does it give?</summary>
     Rate,
+
+    /// <summary>Pure seeds per area that can germinate.</summary>
+    GerminableSeeds,
 }
 
 /// <summary>How much to sow for a stand, or what stand a rate gives.</summary>
 public sealed record SeedingRateQuestion
 {
-    /// <summary>Plants wanted D, above 0; exactly one of this, <see cref="Seeds"/> and <see cref="Rate"/>.</summary>
+    /// <summary>Plants wanted D, above 0; exactly one of this, <see cref="Seeds"/>, <see cref="GerminableSeeds"/> and <see cref="Rate"/>.</summary>
     public CountPerArea? Stand { get; init; }
 
     /// <summary>Pure seeds to be sown, above 0.</summary>
     public CountPerArea? Seeds { get; init; }
+
+    /// <summary>Pure seeds that can germinate, above 0; needs the germination.</summary>
+    public CountPerArea? GerminableSeeds { get; init; }
 
     /// <summary>Mass sown R, above 0.</summary>
     public MassPerArea? Rate { get; init; }
@@ -65,11 +71,12 @@ public sealed record SeedingRateQuestion
 
     /// <summary>Which one is fixed.</summary>
     /// <exception cref="InvalidOperationException">Not exactly one is.</exception>
-    public SowingTarget Target => (Stand, Seeds, Rate) switch
+    public SowingTarget Target => (Stand, Seeds, GerminableSeeds, Rate) switch
     {
-        ({ }, null, null) => SowingTarget.Stand,
-        (null, { }, null) => SowingTarget.Seeds,
-        (null, null, { }) => SowingTarget.Rate,
-        _ => throw new InvalidOperationException("Exactly one of stand, seeds and rate is needed."),
+        ({ }, null, null, null) => SowingTarget.Stand,
+        (null, { }, null, null) => SowingTarget.Seeds,
+        (null, null, { }, null) => SowingTarget.GerminableSeeds,
+        (null, null, null, { }) => SowingTarget.Rate,
+        _ => throw new InvalidOperationException("Exactly one of stand, seeds, germinable seeds and rate is needed."),
     };
 }

@@ -16,6 +16,9 @@ public sealed record SeedingRateResult
     /// <summary>Pure seeds per area.</summary>
     public required CountPerArea Seeds { get; init; }
 
+    /// <summary>Pure seeds per area that can germinate; null when germination is unknown.</summary>
+    public CountPerArea? GerminableSeeds { get; init; }
+
     /// <summary>Plants expected per area; null when the establishment is unknown.</summary>
     public CountPerArea? Plants { get; init; }
 

@@ -145,6 +145,9 @@ public sealed class SeedRowOfPlan
     /// <summary>Where the field lies; without it limits of all regions are shown.</summary>
     public string? Region { get; init; }
 
+    /// <summary>Loss of stand from fertilizer with the seed that you accept, for the stand-loss model. Default 10 %: the loss for which South Dakota State University prints its tables; its worksheet is preset to 15 %.</summary>
+    public RatioQuantity? AcceptableStandLoss { get; init; }
+
     /// <summary>Limits from your own guidance, for this very crop, soil, moisture and opener. They are judged beside the published ones.</summary>
     public IReadOnlyList<LocalLimitWithSeed?>? LocalLimits { get; init; }
 }

@@ -113,6 +113,7 @@ internal sealed class SeedRowOfPlanValidator : AbstractValidator<SeedRowOfPlan>
         RuleFor(row => row.Moisture).Needed();
         RuleFor(row => row.Moisture).Word(Words.All<SeedbedMoisture>());
         RuleFor(row => row.Region).Word(Words.All<Region>());
+        RuleFor(row => row.AcceptableStandLoss).Measured(SeedRowLimitRequestValidator.AcceptableLoss);
         RuleFor(row => row.LocalLimits).Items(1, 20);
         RuleForEach(row => row.LocalLimits!).SetValidator(new LocalLimitWithSeedValidator()!);
     }

@@ -104,7 +104,7 @@ public sealed class OpenPointOfPlan
     /// <summary>The member of the plan that it is about.</summary>
     public required string Pointer { get; init; }
 
-    /// <summary>What it is: a <c>missing-value</c> of the plan or of a record that it names, a <c>record-at-odds</c> with the plan by now, or a question that a calculation <c>refused</c>.</summary>
+    /// <summary>What it is: a <c>missing-value</c> of the plan or of a record that it names, a <c>record-at-odds</c> with the plan by now, a question that a calculation <c>refused</c>, or something that <c>no-published-number</c> settles, so that somebody has to be asked.</summary>
     [KnownWords(typeof(OpenKind))]
     public required string Kind { get; init; }
 
@@ -123,6 +123,9 @@ internal enum OpenKind
 
     /// <summary>A calculation refused what plan and records say.</summary>
     Refused,
+
+    /// <summary>Nothing published settles it.</summary>
+    NoPublishedNumber,
 }
 
 /// <summary>Where a mass per revolution comes from.</summary>

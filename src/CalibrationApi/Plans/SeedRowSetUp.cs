@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.SeedRowLimits;
 using CalibrationApi.Http;
 using CalibrationApi.SeedRowLimits;
@@ -41,6 +42,7 @@ internal static class SeedRowSetUp
                 RowSpacing = field.Machine.RowSpacing,
                 Spread = field.Machine.OpenerSpread,
                 Opener = field.Machine.Opener,
+                AcceptableStandLoss = row.AcceptableStandLoss,
                 LocalLimits = row.LocalLimits,
                 Products = [.. beside.GroupBy(meter => meter.Planned.Product).SelectMany(meters => new PlannedProduct([.. meters], field.Machine.WorkingWidth).InOneRow()).Select(Placed)],
             },
@@ -49,12 +51,22 @@ internal static class SeedRowSetUp
             units);
         foreach (var error in errors)
             Add(open, nameof(PlanRequest.SeedRow), error.Detail, error.Code);
+        // Where nothing published speaks, nothing is forbidden either: somebody has to be asked, and the plan goes on meanwhile.
+        foreach (var finding in answer?.Findings.Where(finding => IsUnpublished(finding.Code)) ?? [])
+        {
+            // The headline names the crop and the place.
+            var detail = finding.Code == FindingCode.NoPublishedLimit ? $"{answer!.Headline} Add what they allow as localLimits." : finding.Detail;
+            Add(open, $"{nameof(PlanRequest.SeedRow)}.{nameof(row.LocalLimits)}", detail, finding.Code);
+        }
+
         return answer;
     }
 
-    /// <summary>True when everything that lies with the seed has a limit and keeps it; elsewhere somebody has to be asked first.</summary>
-    public static bool IsWithin(SeedRowLimitAnswer answer) =>
-        answer.Verdict == Words.Of(LimitVerdict.Within) && !answer.Findings.Any(finding => finding.Code == Engine.Answers.FindingCode.NutrientWithoutLimit);
+    /// <summary>More lies with the seed than a limit allows.</summary>
+    public static bool IsAbove(SeedRowLimitAnswer answer) => answer.Verdict == Words.Of(LimitVerdict.Above);
+
+    /// <summary>True of what no published number settles.</summary>
+    public static bool IsUnpublished(string code) => code is FindingCode.NoPublishedLimit or FindingCode.NutrientWithoutLimit;
 
     // Seed is laid with the seed by nature; nobody needs its analysis.
     private static bool IsSeed(PlannedMeter meter) => meter.Product.Analysis is null && (meter.Planned.Stand is not null || meter.Lot?.ThousandKernelMass is not null);

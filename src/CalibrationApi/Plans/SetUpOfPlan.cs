@@ -61,6 +61,7 @@ internal static class SetUpOfPlan
     {
         ErrorCode.ValueMissing => OpenKind.MissingValue,
         ErrorCode.IdUnknown or ErrorCode.RecordRetired or ErrorCode.RecordsAtOdds or ErrorCode.MeterNotOnMachine or ErrorCode.ElementNotInMeter => OpenKind.RecordAtOdds,
+        _ when SeedRowSetUp.IsUnpublished(code) => OpenKind.NoPublishedNumber,
         _ => OpenKind.Refused,
     };
 
@@ -89,7 +90,7 @@ internal static class SetUpOfPlan
             .ToLookup(one => FallsShort(one.Element), one => one.Meter);
         foreach (var meter in outside[true])
             yield return OutsideWindow(meter, ofSide => ofSide[^1]);
-        if (seedRow is not null && !SeedRowSetUp.IsWithin(seedRow))
+        if (seedRow is not null && SeedRowSetUp.IsAbove(seedRow))
             yield return new ObstacleOfPlan { Detail = seedRow.Headline };
         foreach (var meter in outside[false])
             yield return OutsideWindow(meter, ofSide => ofSide[0]);

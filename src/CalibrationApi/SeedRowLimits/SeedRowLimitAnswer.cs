@@ -23,6 +23,9 @@ public sealed class SeedRowLimitAnswer
     /// <summary>Every limit for this crop and region: those exceeded first, the worst at the head; those without a number last.</summary>
     public required IReadOnlyList<SeedRowLimitOfSource> Limits { get; init; }
 
+    /// <summary>The loss of stand that the linear model of South Dakota State University lets expect; absent for crops that it has no slope for. Judged in South Dakota, shown elsewhere.</summary>
+    public StandLossAnswer? StandLoss { get; init; }
+
     /// <summary>Reductions that sources state for such a seedbed or such products. They hold for the limits of their own source only.</summary>
     public required IReadOnlyList<StatedReductionAnswer> Reductions { get; init; }
 
@@ -94,6 +97,53 @@ public sealed class SeedRowLimitOfSource
 
     /// <summary>The publication.</summary>
     public required LimitSourceAnswer Source { get; init; }
+}
+
+/// <summary>Expected loss of stand: slope of crop and material times rate times row spacing over the width of the furrow.</summary>
+public sealed class StandLossAnswer
+{
+    /// <summary>Loss of stand that is accepted.</summary>
+    public required RatioQuantity Accepted { get; init; }
+
+    /// <summary>Loss that the products with a slope let expect together, in the zone where it is largest; absent when none has a number.</summary>
+    public RatioQuantity? Expected { get; init; }
+
+    /// <summary>Every product with nutrients has a slope; otherwise more may be lost than expected.</summary>
+    public required bool IsWhole { get; init; }
+
+    /// <summary>The zone with that loss, counted from 1.</summary>
+    public required int Zone { get; init; }
+
+    /// <summary>The verdict counts it, because the field lies where the model is for.</summary>
+    public required bool Judged { get; init; }
+
+    /// <summary>The products, in the order given.</summary>
+    public required IReadOnlyList<StandLossOfProduct> Products { get; init; }
+
+    /// <summary>Why there is no number; absent with one.</summary>
+    public string? Reason { get; init; }
+
+    /// <summary>Conditions of the model.</summary>
+    public required string Conditions { get; init; }
+
+    /// <summary>The publication.</summary>
+    public required LimitSourceAnswer Source { get; init; }
+}
+
+/// <summary>A product in the stand-loss model.</summary>
+public sealed class StandLossOfProduct
+{
+    /// <summary>Name of the product.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>The material whose slope was taken; absent when none that was read fits it.</summary>
+    public string? Material { get; init; }
+
+    /// <summary>Loss that it lets expect by itself; absent without a number.</summary>
+    public RatioQuantity? Expected { get; init; }
+
+    /// <summary>The most of it that alone keeps to the accepted loss; absent without a number.</summary>
+    public MassPerAreaQuantity? Most { get; init; }
 }
 
 /// <summary>A number as a source prints it.</summary>

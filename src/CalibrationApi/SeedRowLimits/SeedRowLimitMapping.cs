@@ -29,6 +29,7 @@ internal static class SeedRowLimitMapping
         Spread = request.Spread!.Read(),
         Opener = Words.Read<Opener>(request.Opener),
         Products = [.. request.Products!.Select(product => Read(product!))],
+        AcceptableStandLoss = request.AcceptableStandLoss?.Canonical(),
         Sources = request.Sources is { } keys ? [.. keys.Select(key => key!)] : null,
         LocalLimits = [.. (request.LocalLimits ?? []).Select(limit => new LocalLimit(limit!.Source!, Words.Read<LimitedNutrient>(limit.Nutrient)!.Value, new PrintedRate(limit.Rate!.Value!.Value, limit.Rate.Unit!)))],
     };
@@ -40,11 +41,12 @@ internal static class SeedRowLimitMapping
         SeedbedUtilisation = units.Ratio(result.SeedbedUtilisation),
         Loads = [.. result.Loads.Select(load => new NutrientLoadAnswer { Nutrient = Words.Of(load.Nutrient), Rate = units.Rate(load.Rate), Zone = load.Zone })],
         Limits = [.. result.Limits.Select(limit => ToAnswer(limit, units))],
+        StandLoss = result.StandLoss is { } loss ? ToAnswer(loss, units) : null,
         Reductions = [.. result.Reductions.Select(reduction => new StatedReductionAnswer
         {
             Detail = reduction.Statement,
             Left = reduction.Left is { } left ? units.Ratio(left) : null,
-            Applied = result.Limits.Any(limit => limit.Reduction == reduction),
+            Applied = result.Limits.Any(limit => limit.Reduction == reduction) || result.StandLoss?.Reduction == reduction,
             Source = ToAnswer(reduction.Source),
         })],
         Assumptions = units.Assumptions(result.Assumptions),
@@ -81,6 +83,25 @@ internal static class SeedRowLimitMapping
         Reason = one.Reason,
         Conditions = one.Limit.Conditions,
         Source = ToAnswer(one.Limit.Source),
+    };
+
+    private static StandLossAnswer ToAnswer(StandLoss loss, AnswerUnits units) => new()
+    {
+        Accepted = units.Ratio(loss.Accepted),
+        Expected = loss.Expected is { } expected ? units.Ratio(expected) : null,
+        IsWhole = loss.IsWhole,
+        Zone = loss.Zone,
+        Judged = loss.IsJudged,
+        Products = [.. loss.Products.Select(one => new StandLossOfProduct
+        {
+            Name = one.Product.Name,
+            Material = one.Material,
+            Expected = one.Expected is { } lost ? units.Ratio(lost) : null,
+            Most = one.Most is { } most ? units.Rate(most) : null,
+        })],
+        Reason = loss.Reason,
+        Conditions = StandLoss.Conditions,
+        Source = ToAnswer(loss.Source),
     };
 
     private static MassPerAreaQuantity Printed(PrintedRate rate) => new() { Value = AnswerUnits.Shown(rate.Value), Unit = rate.Unit };

@@ -33,6 +33,9 @@ public sealed class SeedRowLimitRequest
     /// <summary>Keys of the sources to look at, as answers name them. Without it all are looked at.</summary>
     public IReadOnlyList<string?>? Sources { get; init; }
 
+    /// <summary>Loss of stand from fertilizer with the seed that you accept, for the stand-loss model. Default 10 %: the loss for which South Dakota State University prints its tables; its worksheet is preset to 15 %.</summary>
+    public RatioQuantity? AcceptableStandLoss { get; init; }
+
     /// <summary>Limits from your own guidance, for this very crop, soil, moisture and opener. They are judged beside the published ones.</summary>
     public IReadOnlyList<LocalLimitWithSeed?>? LocalLimits { get; init; }
 }
@@ -53,7 +56,7 @@ public sealed class ProductWithSeed
     public IReadOnlyList<AmountOfNutrient?>? Nutrients { get; init; }
 
     /// <summary>
-    /// Form of its nitrogen. Coated or treated urea is <c>urea</c>: no source has a number for it. Default urea, the form that harms most: judgement.
+    /// Form of its nitrogen. Coated or treated urea is <c>urea</c>, for no source has a number for it, but <c>urea-with-inhibitor</c> where the treatment is a urease inhibitor: published limits count that as urea, and the stand-loss model has its own slope. Default urea, the form that harms most: judgement.
     /// </summary>
     public string? NitrogenForm { get; init; }
 }

@@ -3,6 +3,7 @@ using CalibrationApi.Engine.SeedRowLimits;
 using CalibrationApi.Engine.SeedRowLimits.Published;
 using CalibrationApi.Http;
 using CalibrationApi.Nutrients;
+using CalibrationApi.Quantities;
 using FluentValidation;
 
 namespace CalibrationApi.SeedRowLimits;
@@ -10,6 +11,9 @@ namespace CalibrationApi.SeedRowLimits;
 /// <summary>Rules of a question about fertilizer with the seed.</summary>
 internal sealed class SeedRowLimitRequestValidator : AbstractValidator<SeedRowLimitRequest>
 {
+    /// <summary>What may be accepted of a stand.</summary>
+    public static readonly QuantityLimits AcceptableLoss = new(0, 50, "%", ExcludesLeast: true);
+
     // As many as a plan has meters.
     private const int MostProducts = 64;
 
@@ -32,6 +36,7 @@ internal sealed class SeedRowLimitRequestValidator : AbstractValidator<SeedRowLi
         RuleForEach(question => question.Products!).SetValidator(new ProductWithSeedValidator()!);
         RuleFor(question => question.Sources).Items(1, PublishedLimits.Keys.Count);
         RuleForEach(question => question.Sources).Word(PublishedLimits.Keys);
+        RuleFor(question => question.AcceptableStandLoss).Measured(AcceptableLoss);
         RuleFor(question => question.LocalLimits).Items(1, 20);
         RuleForEach(question => question.LocalLimits!).SetValidator(new LocalLimitWithSeedValidator()!);
         RuleFor(question => question).Custom((question, context) =>

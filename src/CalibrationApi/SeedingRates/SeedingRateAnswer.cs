@@ -16,6 +16,9 @@ public sealed class SeedingRateAnswer
     /// <summary>Pure seeds per area.</summary>
     public required CountPerAreaQuantity SeedsPerArea { get; init; }
 
+    /// <summary>Pure seeds per area that can germinate; absent without germination.</summary>
+    public CountPerAreaQuantity? GerminableSeedsPerArea { get; init; }
+
     /// <summary>Plants expected per area; absent when germination and emergence, or survival, are not given.</summary>
     public ExpectedStand? Plants { get; init; }
 

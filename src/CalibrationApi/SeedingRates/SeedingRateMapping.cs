@@ -11,7 +11,7 @@ namespace CalibrationApi.SeedingRates;
 internal static class SeedingRateMapping
 {
     public static AnswerUnits UnitsFor(SeedingRateRequest request, string? choice) => AnswerUnits.For(choice, UsualUnits.With(
-        Quantity.UnitOf(request.TargetStand ?? request.SeedsPerArea),
+        Quantity.UnitOf(request.TargetStand ?? request.SeedsPerArea ?? request.GerminableSeedsPerArea),
         Quantity.UnitOf(request.Rate ?? request.StatedRate),
         Quantity.UnitOf(request.Area),
         Quantity.UnitOf(request.SeedsPerRow),
@@ -22,6 +22,7 @@ internal static class SeedingRateMapping
     {
         Stand = CountPerAreaQuantity.Read(request.TargetStand),
         Seeds = request.SeedsPerRow is { } perRow ? EngineRate.PerArea(perRow.Read(), request.RowSpacing!.Read()) : CountPerAreaQuantity.Read(request.SeedsPerArea),
+        GerminableSeeds = CountPerAreaQuantity.Read(request.GerminableSeedsPerArea),
         Rate = MassPerAreaQuantity.Read(request.Rate),
         Kernel = request.ThousandKernelMass is { } kernel ? kernel.Read()
             : request.SeedsPerMass is { } count ? EngineRate.Kernel(count.Read())
@@ -46,6 +47,7 @@ internal static class SeedingRateMapping
         Headline = units.Display.Write(result.Headline),
         Rate = units.Rate(result.Rate),
         SeedsPerArea = units.CountPerArea(result.Seeds),
+        GerminableSeedsPerArea = result.GerminableSeeds is { } viable ? units.CountPerArea(viable) : null,
         Plants = result.Plants is { } plants ? ToAnswer(plants, result, units) : null,
         SeedsPerRow = result.SeedsPerRow is { } seeds ? units.CountPerLength(seeds) : null,
         PlantsPerRow = result.PlantsPerRow is { } inRow ? units.CountPerLength(inRow) : null,

@@ -4,7 +4,7 @@ using CalibrationApi.Quantities;
 
 namespace CalibrationApi.SeedingRates;
 
-/// <summary>What is fixed of a seeding rate (exactly one of targetStand, seedsPerArea, seedsPerRow and rate), and what is known of the seed.</summary>
+/// <summary>What is fixed of a seeding rate (exactly one of targetStand, seedsPerArea, germinableSeedsPerArea, seedsPerRow and rate), and what is known of the seed.</summary>
 public sealed class SeedingRateRequest
 {
     /// <summary>Plants per area that are to stand. Needs germination and emergence, or survival.</summary>
@@ -12,6 +12,9 @@ public sealed class SeedingRateRequest
 
     /// <summary>Pure seeds per area that are to be sown.</summary>
     public CountPerAreaQuantity? SeedsPerArea { get; init; }
+
+    /// <summary>Pure seeds per area that can germinate and are to be sown: seeds times germination. Needs germination.</summary>
+    public CountPerAreaQuantity? GerminableSeedsPerArea { get; init; }
 
     /// <summary>Pure seeds per length of row that are to be sown. Needs rowSpacing.</summary>
     public CountPerLengthQuantity? SeedsPerRow { get; init; }

@@ -12,6 +12,7 @@ internal sealed class SeedingRateRequestValidator : AbstractValidator<SeedingRat
     {
         RuleFor(question => question.TargetStand).Measured();
         RuleFor(question => question.SeedsPerArea).Measured();
+        RuleFor(question => question.GerminableSeedsPerArea).Measured();
         RuleFor(question => question.SeedsPerRow).Measured();
         RuleFor(question => question.Rate).Measured();
         RuleFor(question => question.ThousandKernelMass).Measured();

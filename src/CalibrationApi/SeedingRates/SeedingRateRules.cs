@@ -13,13 +13,13 @@ internal static class SeedingRateRules
         (string Name, Quantity? Value)[] targets =
         [
             (nameof(question.TargetStand), question.TargetStand), (nameof(question.SeedsPerArea), question.SeedsPerArea),
-            (nameof(question.SeedsPerRow), question.SeedsPerRow), (nameof(question.Rate), question.Rate),
+            (nameof(question.GerminableSeedsPerArea), question.GerminableSeedsPerArea), (nameof(question.SeedsPerRow), question.SeedsPerRow), (nameof(question.Rate), question.Rate),
         ];
         var given = targets.Where(target => target.Value is not null).ToArray();
         if (given.Length == 0)
-            context.Report(nameof(question.TargetStand), ErrorCode.MemberMissing, "Say what is fixed. Give one of: targetStand, seedsPerArea, seedsPerRow, rate.");
+            context.Report(nameof(question.TargetStand), ErrorCode.MemberMissing, "Say what is fixed. Give one of: targetStand, seedsPerArea, germinableSeedsPerArea, seedsPerRow, rate.");
         foreach (var (name, _) in given.Skip(1))
-            context.Report(name, ErrorCode.SettingsAtOdds, "The rest follows from one of targetStand, seedsPerArea, seedsPerRow and rate. Keep one and leave the others out.");
+            context.Report(name, ErrorCode.SettingsAtOdds, "The rest follows from one of targetStand, seedsPerArea, germinableSeedsPerArea, seedsPerRow and rate. Keep one and leave the others out.");
         if (question.SeedsPerRow is not null && question.RowSpacing is null)
             context.Report(nameof(question.RowSpacing), ErrorCode.MemberMissing, "Seeds per length of row say nothing without the distance between rows. Add the row spacing.");
         if (question.StatedRate is not null && question.Rate is not null)
@@ -47,6 +47,8 @@ internal static class SeedingRateRules
 
     public static void CheckEstablishment(SeedingRateRequest question, ValidationContext<SeedingRateRequest> context)
     {
+        if (question is { GerminableSeedsPerArea: not null, Survival: not null })
+            context.Report(nameof(question.Survival), ErrorCode.SettingsAtOdds, "Survival holds germination without telling it, so it cannot say how many seeds germinate. Give germination, with emergence where a stand is wanted.");
         const string Folded = "Survival already holds germination and emergence. Leave this out, or leave survival out and give germination and emergence.";
         if (question.Survival is not null)
         {
@@ -54,6 +56,10 @@ internal static class SeedingRateRules
                 context.Report(nameof(question.Germination), ErrorCode.SettingsAtOdds, Folded);
             if (question.Emergence is not null)
                 context.Report(nameof(question.Emergence), ErrorCode.SettingsAtOdds, Folded);
+        }
+        else if (question.Germination is null && question.GerminableSeedsPerArea is not null)
+        {
+            context.Report(nameof(question.Germination), ErrorCode.MemberMissing, "How many seeds can germinate depends on the germination. Add it.");
         }
         else if (question.Germination is null && (question.Emergence is not null || question.TargetStand is not null))
         {

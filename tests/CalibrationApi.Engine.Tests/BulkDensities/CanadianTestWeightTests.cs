@@ -16,6 +16,18 @@ public sealed class CanadianTestWeightTests
     public void Settled_GramsInHalfALitre_FollowThePrintedEquation(ReferenceMaterial grain, double expected) =>
         NearlyEqual.Assert(expected, CanadianTestWeight.Settled(grain, new BulkDensity(800)).KilogramsPerCubicMetre / 10);
 
+    // The coefficients as the commission prints them for its calculators (grainscanada.gc.ca, test-weight-calculator.html), for 360 g.
+    [Theory]
+    [Trait("Category", "Transcription")]
+    [InlineData(ReferenceMaterial.Soybean, 2.3696, 0.1896)]
+    [InlineData(ReferenceMaterial.Corn, 2.1025, 0.192)]
+    [InlineData(ReferenceMaterial.Oat, 4.3122, 0.1986)]
+    [InlineData(ReferenceMaterial.Rye, 2.2266, 0.1995)]
+    [InlineData(ReferenceMaterial.Flax, 6.3164, 0.192)]
+    [InlineData(ReferenceMaterial.Sunflower, 2.2156, 0.194)]
+    public void Settled_PrintedCoefficients_AreThoseHeld(ReferenceMaterial grain, double a, double b) =>
+        NearlyEqual.Assert(a + b * 360, CanadianTestWeight.Settled(grain, new BulkDensity(720)).KilogramsPerCubicMetre / 10);
+
     [Theory]
     [MemberData(nameof(Grains))]
     public void Loose_AfterSettled_GivesTheDensityBack(ReferenceMaterial grain)

@@ -102,7 +102,7 @@ public sealed class SeedRowVerdictTests
     [InlineData(Crop.Sunflower, Region.Manitoba)]
     [InlineData(Crop.Wheat, Region.Elsewhere)]
     [InlineData(Crop.Wheat, Region.Alberta)]
-    [InlineData(Crop.Wheat, Region.SouthDakota)]
+    [InlineData(Crop.Oat, Region.SouthDakota)]
     public void Verdict_NothingHeldForIt_GivesNoNumber(Crop crop, Region region)
     {
         var result = SeedRowEvaluation.Evaluate(Sown.Wheat(Sown.Urea(1)) with { Crop = crop, Region = region });
@@ -110,7 +110,23 @@ public sealed class SeedRowVerdictTests
         Assert.Equal(LimitVerdict.NoPublishedLimit, result.Verdict);
         Assert.DoesNotContain(result.Limits, limit => limit.Allowed is not null);
         Assert.StartsWith("No published limit is held", result.Text(), StringComparison.Ordinal);
+        Assert.Contains("Before you place fertilizer with the seed, ask ", result.Text(), StringComparison.Ordinal);
         Assert.Contains(FindingCode.NoPublishedLimit, result.Codes());
+    }
+
+    // Manitoba Agriculture, safe rates of phosphorus, table 1: 50 lb/ac of P2O5 as monoammonium phosphate in rows of 6 to 7 in.
+    [Theory]
+    [InlineData(Crop.Wheat, 96, LimitVerdict.Within)]
+    [InlineData(Crop.Oat, 97, LimitVerdict.Above)]
+    [InlineData(Crop.Canola, 39, LimitVerdict.Above)]
+    public void Verdict_AmmoniumPhosphateInNarrowRows_HasItsLimitWithItsNitrogen(Crop crop, double pounds, LimitVerdict verdict)
+    {
+        var row = Sown.Wheat(Sown.Phosphate(pounds)) with { Crop = crop, RowSpacing = Sown.Inches(6), Sources = ["MB-SAFE-P"] };
+        var result = SeedRowEvaluation.Evaluate(row);
+
+        Assert.Equal(verdict, result.Verdict);
+        Assert.DoesNotContain(FindingCode.NutrientWithoutLimit, result.Codes());
+        Assert.Equal(LimitVerdict.NoPublishedLimit, SeedRowEvaluation.Evaluate(row with { RowSpacing = Sown.Inches(9) }).Verdict);
     }
 
     // Manitoba limits urea only: potash alone is not judged by it, whatever the amount.

@@ -95,7 +95,7 @@ public sealed class SeedbedConditionTests
 
         Assert.Equal(LimitVerdict.Above, result.Verdict);
         Assert.Contains(FindingCode.NitrogenFormNotStated, result.Codes());
-        Assert.Contains("blend", Assert.Single(result.Assumptions).Origin, StringComparison.Ordinal);
+        Assert.Contains("blend", Assert.Single(result.Assumptions, one => one.Name == "nitrogenForm").Origin, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -50,6 +50,41 @@ public sealed class SeedingRateEvaluationTests
         Assert.Null(result.PureLiveSeed);
     }
 
+    // 300 that germinate at 95 % are 315.8 pure seeds; 85 % of the 300 come up.
+    [Fact]
+    public void Evaluate_GerminableSeeds_AreDividedByTheGermination()
+    {
+        var result = SeedingRateEvaluation.Evaluate(Barley with { Stand = null, GerminableSeeds = new(300) });
+        var withoutEmergence = SeedingRateEvaluation.Evaluate(Barley with { Stand = null, GerminableSeeds = new(300), Establishment = Establishment.Tested(0.95) });
+
+        Assert.Equal(300 / 0.95, result.Seeds.PerSquareMetre, 1e-9);
+        Assert.Equal(300 * 45e-6 / 0.95, result.Rate.KilogramsPerSquareMetre, 1e-12);
+        Assert.Equal(300, result.GerminableSeeds!.Value.PerSquareMetre, 1e-9);
+        Assert.Equal(300 * 0.85, result.Plants!.Value.PerSquareMetre, 1e-9);
+        Assert.Contains("300 germinable seeds/m2, 315.8 seeds/m2 in all. Expect a stand of 255 plants/m2", result.Headline.InMetric(), StringComparison.Ordinal);
+        Assert.Null(withoutEmergence.Plants);
+        Assert.Equal(result.Rate, withoutEmergence.Rate);
+    }
+
+    [Fact]
+    public void Evaluate_GerminableSeedsWithoutGermination_IsAMistakeOfTheCaller()
+    {
+        Assert.Throws<ArgumentException>(() => SeedingRateEvaluation.Evaluate(Barley with { Stand = null, GerminableSeeds = new(300), Establishment = Establishment.Folded(0.8) }));
+        Assert.Throws<InvalidOperationException>(() => SeedingRateEvaluation.Evaluate(Barley with { GerminableSeeds = new(300) }));
+    }
+
+    // Pure seeds are counted whether they germinate or not, so a germination without an emergence has no say.
+    [Fact]
+    public void Findings_GerminationThatSaysNothingOfTheRate_IsTold()
+    {
+        string[] Codes(Establishment establishment) =>
+            [.. SeedingRateEvaluation.Evaluate(Barley with { Stand = null, Seeds = new(300), Establishment = establishment }).Findings.Select(finding => finding.Code)];
+
+        Assert.Equal([FindingCode.GerminationNotUsed], Codes(Establishment.Tested(0.95)));
+        Assert.Empty(Codes(Establishment.Tested(0.95, emergence: 0.85)));
+        Assert.Empty(Codes(Establishment.Unknown));
+    }
+
     [Fact]
     public void Evaluate_StandWithoutSurvival_IsAMistakeOfTheCaller()
     {

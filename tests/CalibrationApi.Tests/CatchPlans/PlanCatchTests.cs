@@ -103,6 +103,21 @@ public sealed class PlanCatchTests
         Assert.All(answer.List("/stopOrder"), stop => Assert.Equal(1, stop!["group"]!.GetValue<int>()));
     }
 
+    // 47 revolutions take 79.4 s at 9 km/h, so a shortest run of 100 s is simulated at 9 x 79.4 / 100 km/h.
+    [Fact]
+    public async Task ShortestRun_LongerThanTheRun_MovesTheSimulatedSpeed()
+    {
+        var answer = await Question.Of(Question.CatchPlan).With("/shortestRun", """{ "value": 100, "unit": "s" }""").With("/containersAtHand", "2").AnswerAsync();
+
+        Assert.Equal(9 * 79.3777777777778 / 100, answer.Number("/meters/0/simulatedSpeed/value"), 1e-9);
+        Assert.Equal("km/h", answer.Word("/meters/0/simulatedSpeed/unit"));
+        Assert.Equal(100, answer.Number("/meters/0/runTime/value"), 1e-9);
+        Assert.Equal(3, answer.Number("/containersNeeded"));
+        Assert.False(answer.Flag("/oneAfterTheOther"));
+        Assert.Contains("simulated-speed-moved", answer.Codes("/findings"));
+        Assert.Contains("too-few-containers", answer.Codes("/findings"));
+    }
+
     [Fact]
     public async Task WorkingSpeeds_BothEnds_AreChecked()
     {

@@ -83,9 +83,10 @@ public sealed class SetUpObstaclesTests(RecordService service) : IClassFixture<R
         Assert.Equal((pointer, "missing-value"), (setUp.Word("/open/0/pointer"), setUp.Word("/open/0/kind")));
     }
 
-    // The published limit is for urea; nothing is held for potash, so somebody has to be asked. A limit of one's own settles it.
+    // The published limit is for urea; nothing is held for potash, so somebody has to be asked. That forbids nothing, and a limit of
+    // one's own settles it.
     [Fact]
-    public async Task SetUp_NutrientWithTheSeedThatNoLimitJudges_IsInTheWayUntilALocalLimitDoes()
+    public async Task SetUp_NutrientWithTheSeedThatNoLimitJudges_IsOpenWithWhomToAskUntilALocalLimitDoes()
     {
         var farm = await FieldAsync();
         var draft = Fed(farm, await ProductAsync("blend", "N", 20, "K2O", 20), 5).With("/meters/1/withSeed", true).With("/seedRow", Draft.Json(Wheat));
@@ -98,7 +99,9 @@ public sealed class SetUpObstaclesTests(RecordService service) : IClassFixture<R
 
         Assert.Equal("within", open.Word("/seedRow/verdict"));
         Assert.False(open.Flag("/nothingInTheWay"));
-        Assert.Equal(open.Word("/seedRow/headline"), open.Word("/inTheWay/0/detail"));
+        Assert.Empty(open.List("/inTheWay"));
+        Assert.Equal(("#/seedRow/localLimits", "no-published-number"), (open.Word("/open/0/pointer"), open.Word("/open/0/kind")));
+        Assert.Contains("Ask Manitoba Agriculture", open.Word("/open/0/detail"), StringComparison.Ordinal);
         Assert.True(settled.Flag("/nothingInTheWay"));
         Assert.Empty(settled.List("/inTheWay"));
     }

@@ -242,7 +242,7 @@ public sealed class SetUpOfPlanTests(RecordService service) : IClassFixture<Reco
     }
 
     [Fact]
-    public async Task SetUp_NoPublishedLimitForThePlace_LeadsTheHeadline()
+    public async Task SetUp_NoPublishedLimitForThePlace_IsOpenAndBlocksNothing()
     {
         var (farm, urea) = await WithFertilizerAsync();
         var plan = await service.CreateAsync("/v1/plans", Nourished(farm, urea).With("/meters/1/withSeed", true)
@@ -250,8 +250,10 @@ public sealed class SetUpOfPlanTests(RecordService service) : IClassFixture<Reco
 
         var setUp = (await service.GetAsync($"/v1/plans/{plan}/set-up")).Expect(200).Body;
 
-        Assert.StartsWith("No published limit", setUp.Word("/headline"), StringComparison.Ordinal);
-        Assert.False(setUp.Flag("/nothingInTheWay"));
+        Assert.StartsWith("One thing is still open: No published limit is held for what lies with the seed of barley", setUp.Word("/headline"), StringComparison.Ordinal);
+        Assert.Contains("ask the agriculture department or the extension service of your region", setUp.Word("/headline"), StringComparison.Ordinal);
+        Assert.Empty(setUp.List("/inTheWay"));
+        Assert.Equal("no-published-number", setUp.Word("/open/0/kind"));
     }
 
     [Fact]

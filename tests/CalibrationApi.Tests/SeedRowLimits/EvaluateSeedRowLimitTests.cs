@@ -24,6 +24,26 @@ public sealed class EvaluateSeedRowLimitTests
         Assert.Equal(["local-guidance-first", "limit-is-no-promise", "spread-to-be-measured"], answer.Codes("/cautions"));
     }
 
+    // 1.468 % for each lb/ac of urea in furrows of 1 in and rows of 30 in; here 50 lb/ac, 2 in and 10 in. The phosphate has no slope.
+    [Fact]
+    public async Task StandLoss_BesideTheTables_IsShownWithItsSourceAndJudgedInItsOwnPlace()
+    {
+        var answer = await Demo.With("/acceptableStandLoss", """{ "value": 12, "unit": "%" }""").AnswerAsync();
+        var there = await Demo.With("/region", "\"south-dakota\"").AnswerAsync();
+
+        Assert.Equal(1.468 * 50 * 10 / 60, answer.Number("/standLoss/expected/value"), 1e-9);
+        Assert.Equal((12, "%"), answer.Quantity("/standLoss/accepted"));
+        Assert.Equal(30 * 2 * 12 / (1.468 * 10), answer.Number("/standLoss/products/0/most/value"), 1e-9);
+        Assert.Equal("urea", answer.Word("/standLoss/products/0/material"));
+        Assert.False(answer.Has("/standLoss/products/1/material"));
+        Assert.False(answer.Flag("/standLoss/isWhole"));
+        Assert.False(answer.Flag("/standLoss/judged"));
+        Assert.Equal("SDSU-MODEL", answer.Word("/standLoss/source/key"));
+        Assert.Equal("above", there.Word("/verdict"));
+        Assert.True(there.Flag("/standLoss/judged"));
+        Assert.Contains("stand-loss-above-accepted", there.Codes("/findings"));
+    }
+
     [Fact]
     public async Task Loads_DemoQuestion_AreTheSumOverProducts()
     {

@@ -50,6 +50,24 @@ public sealed class EvaluateSeedingRateTests
     }
 
     [Fact]
+    public async Task GerminableSeedsPerArea_InPlaceOfAStand_AreSeedsTimesGermination()
+    {
+        var question = Question.Of(Question.SeedingRate).Without("/targetStand").With("/germinableSeedsPerArea", """{ "value": 300, "unit": "/m2" }""");
+        var answer = await question.AnswerAsync();
+
+        Assert.Equal(300 / 0.94, answer.Number("/seedsPerArea/value"), 1e-9);
+        Assert.Equal(300, answer.Number("/germinableSeedsPerArea/value"), 1e-9);
+        Assert.Equal(300 * 0.86, answer.Number("/plants/value"), 1e-9);
+
+        question.Without("/germination").Without("/germinationSeedsTested").Without("/emergence").Without("/emergenceRange");
+        using var without = await question.AskAsync();
+        Assert.Equal("#/germination", (await ProblemBody.ReadAsync(without, 422)).Only().Pointer);
+        question.With("/survival", """{ "value": 80, "unit": "%" }""");
+        using var folded = await question.AskAsync();
+        Assert.Equal("#/survival", (await ProblemBody.ReadAsync(folded, 422)).Only().Pointer);
+    }
+
+    [Fact]
     public async Task SeedsPerRow_WithRowSpacing_AreSeedsPerArea()
     {
         var answer = await Question.Of(Question.SeedingRate).Without("/targetStand").Without("/germination").Without("/germinationSeedsTested").Without("/emergence")

@@ -27,6 +27,7 @@ public sealed class SeedingRateRequestValidatorTests
     [InlineData("/package/price", """{ "value": 3, "currency": "€" }""", "#/package/price/currency", ErrorCode.TextWrong)]
     [InlineData("/statedRate/madeBy", "\"guess\"", "#/statedRate/madeBy", ErrorCode.WordUnknown)]
     [InlineData("/seedsPerArea", """{ "value": 300, "unit": "/m2" }""", "#/seedsPerArea", ErrorCode.SettingsAtOdds)]
+    [InlineData("/germinableSeedsPerArea", """{ "value": 300, "unit": "/m2" }""", "#/germinableSeedsPerArea", ErrorCode.SettingsAtOdds)]
     [InlineData("/rate", """{ "value": 150, "unit": "kg/ha" }""", "#/rate", ErrorCode.SettingsAtOdds)]
     [InlineData("/rate", """{ "value": 150, "unit": "kg/ha" }""", "#/statedRate", ErrorCode.SettingsAtOdds)]
     [InlineData("/seedsPerMass", """{ "value": 20000, "unit": "/kg" }""", "#/seedsPerMass", ErrorCode.SettingsAtOdds)]

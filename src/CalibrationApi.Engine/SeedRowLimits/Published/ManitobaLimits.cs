@@ -1,6 +1,9 @@
 namespace CalibrationApi.Engine.SeedRowLimits.Published;
 
-/// <summary>Manitoba: urea with cereals and canola (SOURCES.md, keys MB-SBU, MB-SBU2, MB-DRY), soybeans (MB-SOY) and peas (MPSG-PEA).</summary>
+/// <summary>
+/// Manitoba: urea with cereals and canola (SOURCES.md, keys MB-SBU, MB-SBU2, MB-DRY), soybeans (MB-SOY) and peas (MPSG-PEA); phosphate
+/// with narrow-row crops beside Saskatchewan's (MB-SAFE-P, SK-SAFE-P).
+/// </summary>
 /// <remarks>
 /// Cells of equal utilisation agree in all that was read, so the tables are functions of utilisation and texture. Of canola
 /// on medium soil only the cells of 1 in spread in rows of 6 and 9 in were read, of canola on heavy soil none.
@@ -26,6 +29,14 @@ internal static class ManitobaLimits
     private static readonly LimitSource PeaGrowers = new(
         "MPSG-PEA", "Manitoba Pulse and Soybean Growers", "Field peas, crop nutrition", null, "Manitoba", [Region.Manitoba],
         "mpsg.interplay.design/production/field-pea-production/crop-nutrition");
+
+    private static readonly LimitSource SafePhosphate = new(
+        "MB-SAFE-P", "Manitoba Agriculture", "Safe rates of seed-placed phosphorus, table 1", null, "Manitoba", [Region.Manitoba],
+        "petroleum.gov.mb.ca/agriculture/crops/soil-fertility/print,safe-rates-of-seed-placed-phosphorus-for-manitoba--narrow-row-and-row-crops.html");
+
+    private static readonly LimitSource SaskatchewanPhosphate = new(
+        "SK-SAFE-P", "Saskatchewan's guideline, set beside its own by Manitoba Agriculture", "Safe rates of seed-placed phosphorus, table 1", null, "Saskatchewan", [Region.Saskatchewan],
+        "petroleum.gov.mb.ca/agriculture/crops/soil-fertility/print,safe-rates-of-seed-placed-phosphorus-for-manitoba--narrow-row-and-row-crops.html");
 
     // Rows of the printed table: 1, 2, 3 in spread, each in rows of 6, 9, 12 in.
     private static readonly (double Spread, double Row)[] Openers = [(1, 6), (1, 9), (1, 12), (2, 6), (2, 9), (2, 12), (3, 6), (3, 9), (3, 12)];
@@ -88,7 +99,22 @@ internal static class ManitobaLimits
             Conditions = "Moisture is not stated. Up to a seedbed utilisation of 15 % phosphate belongs away from the seed row.",
         },
         .. PeasAwayFromSeed(LimitedNutrient.Potash, LimitedNutrient.Sulfur),
+        .. AsAmmoniumPhosphate(SafePhosphate, "Stated for monoammonium phosphate with disc or knife openers of 1 in spread in rows of 6 to 7 in, and good to excellent moisture.",
+            ([Crop.Wheat, Crop.Barley, Crop.Oat], 50), ([Crop.Canola], 20), ([Crop.Pea, Crop.Flax], 20), ([Crop.DryBean], 10), ([Crop.Soybean], 10)),
+        .. AsAmmoniumPhosphate(SaskatchewanPhosphate, "Stated for monoammonium phosphate. Its own conditions were not read; it is taken for the opener and the rows of the table that it stands in.",
+            ([Crop.Wheat, Crop.Barley, Crop.Oat], 50), ([Crop.Canola], 25), ([Crop.Pea, Crop.Flax], 15), ([Crop.DryBean], 30)),
     ];
+
+    // What ammonium phosphate brings of nitrogen goes with the phosphate that is allowed in that form.
+    private static IEnumerable<PublishedLimit> AsAmmoniumPhosphate(LimitSource source, string conditions, params (Crop[] Crops, double Pounds)[] rows) => rows.Select(row => new PublishedLimit
+    {
+        Source = source,
+        Crops = row.Crops,
+        Nutrient = LimitedNutrient.Phosphate,
+        LeavesOut = [LimitedNutrient.PhosphateNitrogen],
+        Soils = [new SoilLimit(Enum.GetValues<SoilTexture>(), [SeedbedMoisture.Good], new OneOpener(1, 6, 7, new(row.Pounds)))],
+        Conditions = conditions,
+    });
 
     private static IEnumerable<PublishedLimit> PeasAwayFromSeed(params LimitedNutrient[] nutrients) => nutrients.Select(nutrient => new PublishedLimit
     {

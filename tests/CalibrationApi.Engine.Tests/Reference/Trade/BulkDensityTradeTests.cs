@@ -79,6 +79,22 @@ public sealed class BulkDensityTradeTests : TradeCases<BulkDensityTradeTests>, I
         ["KARIMI porosity at 18 %"] = () => 1 - 0.66 / 1.19,
         ["WHEAT-03 density at 0 % / (kg/m3)"] = () => Wheat(dryBasis: true).Dry.KilogramsPerCubicMetre,
         ["WHEAT-03 density at 22 % / (kg/m3)"] = () => Wheat(dryBasis: true).Moist.KilogramsPerCubicMetre,
+        ["BARLEY-11 least / (kg/m3)"] = () => Measured(ReferenceMaterial.Barley, "Iran").Low,
+        ["BARLEY-11 most / (kg/m3)"] = () => Measured(ReferenceMaterial.Barley, "Iran").High,
+        ["BARLEY-08 least / (kg/m3)"] = () => Measured(ReferenceMaterial.Barley, "2008").Low,
+        ["BARLEY-08 most / (kg/m3)"] = () => Measured(ReferenceMaterial.Barley, "2008").High,
+        ["CHICKPEA-24 least / (kg/m3)"] = () => Measured(ReferenceMaterial.Chickpea, "2024").Low,
+        ["CHICKPEA-24 most / (kg/m3)"] = () => Measured(ReferenceMaterial.Chickpea, "2024").High,
+        ["CORN-22 least / (kg/m3)"] = () => Measured(ReferenceMaterial.Corn, "2022").Low,
+        ["CORN-22 most / (kg/m3)"] = () => Measured(ReferenceMaterial.Corn, "2022").High,
+        ["SOYBEAN-08 least / (kg/m3)"] = () => Measured(ReferenceMaterial.Soybean, "2008").Low,
+        ["SOYBEAN-08 most / (kg/m3)"] = () => Measured(ReferenceMaterial.Soybean, "2008").High,
+        ["SOYBEAN-12 least / (kg/m3)"] = () => Measured(ReferenceMaterial.Soybean, "2012").Low,
+        ["SOYBEAN-12 most / (kg/m3)"] = () => Measured(ReferenceMaterial.Soybean, "2012").High,
+        ["SUNFLOWER-07 least / (kg/m3)"] = () => Measured(ReferenceMaterial.Sunflower, "2007").Low,
+        ["SUNFLOWER-07 most / (kg/m3)"] = () => Measured(ReferenceMaterial.Sunflower, "2007").High,
+        ["SUNFLOWER-10 least / (kg/m3)"] = () => Measured(ReferenceMaterial.Sunflower, "2010").Low,
+        ["SUNFLOWER-10 most / (kg/m3)"] = () => Measured(ReferenceMaterial.Sunflower, "2010").High,
         ["CANOLA-09 least / (kg/m3)"] = () => Measured(ReferenceMaterial.Canola).Low,
         ["CANOLA-09 most / (kg/m3)"] = () => Measured(ReferenceMaterial.Canola).High,
     };
@@ -111,6 +127,10 @@ public sealed class BulkDensityTradeTests : TradeCases<BulkDensityTradeTests>, I
     private static double Factor(ReferenceMaterial material) => Of(material, "kg/L").Low;
 
     private static ReferenceDensity Measured(ReferenceMaterial material) => Of(material, "kg/m3");
+
+    // Several studies of one material are told apart by a word of their source.
+    private static ReferenceDensity Measured(ReferenceMaterial material, string word) =>
+        ReferenceDensities.Of(material).Single(one => one.Unit.Symbol == "kg/m3" && one.Source.Contains(word, StringComparison.Ordinal));
 
     private static ReferenceDensity Of(ReferenceMaterial material, string unit) => ReferenceDensities.Of(material).Single(one => one.Unit.Symbol == unit);
 

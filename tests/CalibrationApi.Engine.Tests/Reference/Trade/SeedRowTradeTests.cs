@@ -70,6 +70,15 @@ public sealed class SeedRowTradeTests : TradeCases<SeedRowTradeTests>, ITradeTop
             computed[$"KSU-C1 N plus K2O with corn, sandy, {row} in rows / (lb/ac)"] = () => Limit("KSU-CORN", Crop.Corn, LimitedNutrient.NitrogenPlusPotash, SoilTexture.Light, row: row);
         }
 
+        computed["SDSU-F urea with corn, 15 % loss, 1 in furrow in 30 in rows / (lb/ac)"] = MostUrea;
+        computed["SDSU-F N in it / (lb/ac)"] = () => 0.46 * MostUrea();
+        foreach (var crop in (Crop[])[Crop.Wheat, Crop.Barley, Crop.Oat, Crop.Canola, Crop.Pea, Crop.Flax, Crop.DryBean, Crop.Soybean])
+        {
+            computed[$"MB-SAFE-P P2O5 with {crop.ToString().ToLowerInvariant()} / (lb/ac)"] = () => Limit("MB-SAFE-P", crop, LimitedNutrient.Phosphate, row: 7);
+            if (crop != Crop.Soybean)
+                computed[$"SK-SAFE-P P2O5 with {crop.ToString().ToLowerInvariant()} / (lb/ac)"] = () => Limit("SK-SAFE-P", crop, LimitedNutrient.Phosphate, row: 6);
+        }
+
         foreach (var rate in (double[])[10, 20, 30])
             computed[$"CA-28 {rate} kg N per ha / (lb/ac)"] = () => Convert(rate, "kg/ha", "lb/ac");
         return computed;
@@ -116,6 +125,17 @@ public sealed class SeedRowTradeTests : TradeCases<SeedRowTradeTests>, ITradeTop
             Products = [new PlacedProduct { Name = "urea", Analysis = new NutrientAnalysis(N: 0.46), Rates = [new MassPerArea(0.001)] }],
             Sources = [source],
         }).Limits.Single(limit => limit.Limit.Nutrient == nutrient);
+
+    private static double MostUrea() => In("lb/ac", SeedRowEvaluation.Evaluate(new SeedRow
+    {
+        Crop = Crop.Corn,
+        Soil = SoilTexture.Medium,
+        Moisture = SeedbedMoisture.Good,
+        RowSpacing = new Length(Si(30, "in")),
+        Spread = new Length(Si(1, "in")),
+        AcceptableStandLoss = 0.15,
+        Products = [new PlacedProduct { Name = "urea", Analysis = new NutrientAnalysis(N: 0.46), Rates = [new MassPerArea(0.001)], NitrogenForm = NitrogenForm.Urea }],
+    }).StandLoss!.Products.Single().Most!.Value.KilogramsPerSquareMetre);
 
     private static double TakenOff(ReductionCause cause) =>
         (1 - PublishedLimits.Reductions.Single(reduction => reduction.Source.Key == "SDSU-DRY" && reduction.Cause == cause).Left!.Value) * 100;
