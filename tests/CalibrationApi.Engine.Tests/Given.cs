@@ -39,7 +39,11 @@ internal static class Given
     {
         Catches = [.. perRevolution.Select(value => Delivering(value, 50, NoResolution))],
         Scale = Perfect,
+        Limits = OnePercent,
     };
+
+    /// <summary>A repeatability of 1 %, with the degrees of freedom of the default.</summary>
+    public static CatchTestLimits OnePercent { get; } = new() { Repeatability = 0.01, RepeatabilityDegreesOfFreedom = 4 };
 
     public static CatchTest InForce(this CatchTest test, double perRevolution, double? relativeUncertainty = null, bool? fromAnotherScale = false) =>
         test with { Reference = new ReferenceValue(new MassPerRevolution(perRevolution), ReferenceKind.ValueInForce, relativeUncertainty, fromAnotherScale) };

@@ -1,5 +1,7 @@
 // Runs every study in full and writes its tables into DEVELOPERS.md. Fails when a figure is outside its bounds.
-// With the argument "demo-data" it only writes the table of planted mistakes.
+// With the argument "demo-data" it only writes the table of planted mistakes; with "try", a study's title and a number it only
+// prints that study with so many tests for each figure.
+using System.Globalization;
 using System.Diagnostics;
 using System.Text;
 using CalibrationApi.Simulation;
@@ -12,14 +14,19 @@ if (args is ["demo-data"])
     return 0;
 }
 
+if (args is ["try", var title, var few])
+{
+    var study = Study.All.Single(each => each.Title == title) with { Trials = int.Parse(few, CultureInfo.InvariantCulture) };
+    Console.WriteLine(StudyTables.Of(study, Rates(study)));
+    return 0;
+}
+
 var clock = Stopwatch.StartNew();
 var tables = new StringBuilder();
 var broken = 0;
 foreach (var study in Study.All)
 {
-    var rates = study.Cases
-        .SelectMany(one => one.Catches.Select(catches => (one, catches)))
-        .ToDictionary(cell => cell, cell => cell.one.Run(Study.Seed, study.Trials, cell.catches));
+    var rates = Rates(study);
     broken += rates.Values.Count(rate => !rate.Holds);
     var table = StudyTables.Of(study, rates);
     Console.WriteLine(table);
@@ -30,3 +37,7 @@ var document = Repository.PathOf("DEVELOPERS.md");
 await File.WriteAllTextAsync(document, StudyTables.Into(await File.ReadAllTextAsync(document), tables.Append('\n').ToString()));
 Console.WriteLine($"{broken} figures outside their bounds; {clock.Elapsed.TotalSeconds:0} s. The tables are in DEVELOPERS.md.");
 return broken == 0 ? 0 : 1;
+
+static Dictionary<(StudyCase Case, int Catches), Rate> Rates(Study study) => study.Cases
+    .SelectMany(one => one.Catches.Select(catches => (one, catches)))
+    .ToDictionary(cell => cell, cell => cell.one.Run(Study.Seed, study.Trials, cell.catches));

@@ -1,5 +1,4 @@
 using CalibrationApi.Engine.Quantities;
-using CalibrationApi.Engine.Repeatability;
 using CalibrationApi.Engine.Statistics;
 
 namespace CalibrationApi.Engine.CatchTests;
@@ -32,10 +31,10 @@ public sealed record CatchAgreement
     /// <summary>Standard deviation of the mass per revolution of the catches, relative; 0 for one catch.</summary>
     public required double Spread { get; init; }
 
-    /// <summary>Sum of squared deviations over their known variances s0^2 + v_i.</summary>
+    /// <summary>Sum of squared deviations over the variances believed of them, s0_i^2 + v_i.</summary>
     public required double Q { get; init; }
 
-    /// <summary>How often chance alone gives at least this Q; 1 for one catch.</summary>
+    /// <summary>How often honest catches give at least this Q, averaged over what is believed of their scatter (<see cref="ScatterPrior"/>); 1 for one catch.</summary>
     public required double QProbability { get; init; }
 
     /// <summary>Error allowed for each of the tests other than the stray-catch test.</summary>
@@ -89,7 +88,7 @@ public sealed record CatchAgreement
     /// <summary>No test speaks against the catches.</summary>
     public bool Agree => !(HasStray || ScatterTooMuch || FirstIsLow || HasTrend || HasOffset);
 
-    internal static CatchAgreement Of(CatchReadings readings, MassPerRevolutionEstimate estimate, RepeatabilityPrior prior, double sharedTareKilograms)
+    internal static CatchAgreement Of(CatchReadings readings, MassPerRevolutionEstimate estimate, double sharedTareKilograms)
     {
         var count = readings.Count;
         if (count == 1)
@@ -99,31 +98,30 @@ public sealed record CatchAgreement
         var canStray = count >= FewestForStray;
         var canTrend = count >= FewestForTrend;
         var others = 1 + (canStray ? 1 : 0) + (canTrend ? 1 : 0) + (canOffset ? 1 : 0);
-        var (q, spread) = Scatter(readings, prior);
+        var (q, spread) = Scatter(readings);
         var agreement = new CatchAgreement
         {
             Spread = spread,
             Q = q,
-            QProbability = ChiSquared.UpperTail(q, count - 1),
+            QProbability = ScatterPrior.Of(readings.Prior.DegreesOfFreedom).UpperTail(q, ScatterShares.Of(readings.Believed, readings.Variances)),
             ErrorEach = (FamilyError - (canStray ? StrayError : 0)) / others,
             Grubbs = count >= FewestForGrubbs ? GrubbsStatistic(readings.Values) : null,
         };
         if (canStray)
-            agreement = WithStray(agreement, readings, prior);
+            agreement = WithStray(agreement, readings);
         if (canTrend)
-            agreement = WithTrend(agreement, readings, estimate, prior);
+            agreement = WithTrend(agreement, readings, estimate);
         if (canOffset)
-            agreement = WithOffset(agreement, readings, prior, sharedTareKilograms);
+            agreement = WithOffset(agreement, readings, sharedTareKilograms);
         return agreement;
     }
 
-    private static (double Q, double Spread) Scatter(CatchReadings readings, RepeatabilityPrior prior)
+    private static (double Q, double Spread) Scatter(CatchReadings readings)
     {
-        var known = prior.Relative * prior.Relative;
         double weights = 0, weighted = 0, sum = 0;
         for (var i = 0; i < readings.Count; i++)
         {
-            var weight = 1 / (known + readings.Variances[i]);
+            var weight = 1 / (readings.Believed[i] + readings.Variances[i]);
             weights += weight;
             weighted += weight * readings.Values[i];
             sum += readings.Values[i];
@@ -135,7 +133,7 @@ public sealed record CatchAgreement
         for (var i = 0; i < readings.Count; i++)
         {
             var deviation = readings.Values[i] / mean - 1;
-            q += deviation * deviation / (known + readings.Variances[i]);
+            q += deviation * deviation / (readings.Believed[i] + readings.Variances[i]);
             squares += (readings.Values[i] / plain - 1) * (readings.Values[i] / plain - 1);
         }
 
@@ -143,17 +141,17 @@ public sealed record CatchAgreement
     }
 
     // Deleted residual: each catch against the value of the others, whose scatter it has not helped to widen.
-    private static CatchAgreement WithStray(CatchAgreement agreement, CatchReadings readings, RepeatabilityPrior prior)
+    private static CatchAgreement WithStray(CatchAgreement agreement, CatchReadings readings)
     {
         var count = readings.Count;
-        var degreesOfFreedom = prior.DegreesOfFreedom + count - 2;
+        var degreesOfFreedom = readings.Prior.DegreesOfFreedom + count - 2;
         double farthest = -1, farthestDeviation = 0, first = 0, firstDeviation = 0;
         var which = 0;
         for (var i = 0; i < count; i++)
         {
-            var rest = PooledCatches.Pool(readings.Values, readings.Variances, prior, leftOut: i);
+            var rest = PooledCatches.Pool(readings.Values, readings.Variances, readings.Believed, readings.Prior.DegreesOfFreedom, leftOut: i);
             var deviation = readings.Values[i] / rest.MassPerRevolution - 1;
-            var t = deviation / Math.Sqrt(rest.BetweenVariance + readings.Variances[i] + rest.RelativeVariance);
+            var t = deviation / Math.Sqrt(rest.Scatter * readings.Believed[i] + readings.Variances[i] + rest.RelativeVariance);
             if (i == 0)
                 (first, firstDeviation) = (t, deviation);
             if (Math.Abs(t) > farthest)
@@ -170,12 +168,12 @@ public sealed record CatchAgreement
         };
     }
 
-    private static CatchAgreement WithTrend(CatchAgreement agreement, CatchReadings readings, MassPerRevolutionEstimate estimate, RepeatabilityPrior prior)
+    private static CatchAgreement WithTrend(CatchAgreement agreement, CatchReadings readings, MassPerRevolutionEstimate estimate)
     {
         Span<double> order = stackalloc double[readings.Count];
         for (var i = 0; i < order.Length; i++)
             order[i] = i;
-        var line = CatchLine.Fit(readings.Values, readings.Variances, order, prior);
+        var line = CatchLine.Fit(readings, order);
         return agreement with
         {
             TrendPerCatch = line.Slope / estimate.Value.Value,
@@ -183,12 +181,12 @@ public sealed record CatchAgreement
         };
     }
 
-    private static CatchAgreement WithOffset(CatchAgreement agreement, CatchReadings readings, RepeatabilityPrior prior, double sharedTare)
+    private static CatchAgreement WithOffset(CatchAgreement agreement, CatchReadings readings, double sharedTare)
     {
         Span<double> inverse = stackalloc double[readings.Count];
         for (var i = 0; i < inverse.Length; i++)
             inverse[i] = 1 / readings.Revolutions[i];
-        var line = CatchLine.Fit(readings.Values, readings.Variances, inverse, prior);
+        var line = CatchLine.Fit(readings, inverse);
         // A shared tare that was read wrong is itself an offset, so its rounding widens the interval of the offset.
         var uncertainty = Math.Sqrt(line.StandardUncertainty * line.StandardUncertainty + sharedTare * sharedTare);
         return agreement with

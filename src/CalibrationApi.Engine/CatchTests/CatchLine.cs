@@ -1,5 +1,3 @@
-using CalibrationApi.Engine.Repeatability;
-
 namespace CalibrationApi.Engine.CatchTests;
 
 /// <summary>A straight line through the catches: against their order it is a trend, against 1/N it is an additive offset.</summary>
@@ -11,24 +9,21 @@ internal readonly record struct CatchLine(double Slope, double StandardUncertain
     private const int MostSteps = 60;
 
     /// <summary>Weighted least squares of k on x with the between-catch variance taken from the residuals and the prior.</summary>
-    /// <param name="values">Mass per revolution of each catch, kg per revolution; at least two.</param>
-    /// <param name="variances">Known random variance of each catch, relative.</param>
+    /// <param name="readings">The catches, at least two.</param>
     /// <param name="abscissa">x of each catch; not all equal.</param>
-    /// <param name="prior">What is believed about the scatter.</param>
     /// <remarks>Because m = a + k N divided by N is k_i = k + a / N_i, the intercept a is the slope against 1/N.</remarks>
-    public static CatchLine Fit(ReadOnlySpan<double> values, ReadOnlySpan<double> variances, ReadOnlySpan<double> abscissa, RepeatabilityPrior prior)
+    public static CatchLine Fit(CatchReadings readings, ReadOnlySpan<double> abscissa)
     {
-        var priorSum = prior.DegreesOfFreedom * prior.Relative * prior.Relative;
-        var degreesOfFreedom = prior.DegreesOfFreedom + values.Length - 2;
-        var variance = prior.Relative * prior.Relative;
+        var degreesOfFreedom = readings.Prior.DegreesOfFreedom + readings.Count - 2;
+        var scatter = 1.0;
         var line = default((double Slope, double Mean, double Sxx, double Residuals));
         for (var step = 0; step < MostSteps; step++)
         {
-            line = Solve(values, variances, abscissa, variance);
+            line = Solve(readings, abscissa, scatter);
             // Fixed point of the same estimating equation as in PooledCatches, with one more parameter fitted.
-            var next = (priorSum + line.Residuals * variance) / degreesOfFreedom;
-            var settled = Math.Abs(next - variance) <= 1e-12 * variance;
-            variance = next;
+            var next = (readings.Prior.DegreesOfFreedom + line.Residuals * scatter) / degreesOfFreedom;
+            var settled = Math.Abs(next - scatter) <= 1e-12 * scatter;
+            scatter = next;
             if (settled)
                 break;
         }
@@ -37,12 +32,13 @@ internal readonly record struct CatchLine(double Slope, double StandardUncertain
     }
 
     private static (double Slope, double Mean, double Sxx, double Residuals) Solve(
-        ReadOnlySpan<double> values, ReadOnlySpan<double> variances, ReadOnlySpan<double> abscissa, double between)
+        CatchReadings readings, ReadOnlySpan<double> abscissa, double scatter)
     {
+        var (values, variances, believed) = (readings.Values, readings.Variances, readings.Believed);
         double sw = 0, sx = 0, sy = 0;
         for (var i = 0; i < values.Length; i++)
         {
-            var w = 1 / (between + variances[i]);
+            var w = 1 / (scatter * believed[i] + variances[i]);
             sw += w;
             sx += w * abscissa[i];
             sy += w * values[i];
@@ -52,7 +48,7 @@ internal readonly record struct CatchLine(double Slope, double StandardUncertain
         double sxx = 0, sxy = 0;
         for (var i = 0; i < values.Length; i++)
         {
-            var w = 1 / (between + variances[i]);
+            var w = 1 / (scatter * believed[i] + variances[i]);
             sxx += w * (abscissa[i] - meanX) * (abscissa[i] - meanX);
             sxy += w * (abscissa[i] - meanX) * (values[i] - meanY);
         }
@@ -62,7 +58,7 @@ internal readonly record struct CatchLine(double Slope, double StandardUncertain
         for (var i = 0; i < values.Length; i++)
         {
             var residual = (values[i] - meanY - slope * (abscissa[i] - meanX)) / meanY;
-            residuals += residual * residual / (between + variances[i]);
+            residuals += residual * residual / (scatter * believed[i] + variances[i]);
         }
 
         return (slope, meanY, sxx, residuals);

@@ -1,12 +1,15 @@
 using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.Repeatability;
 
 namespace CalibrationApi.Engine.CatchTests;
 
 /// <summary>The catches of a test reduced to numbers: masses, ratios, variances. Only those that count enter the arrays.</summary>
 internal sealed class CatchReadings
 {
-    private CatchReadings(int count)
+    private CatchReadings(int count, RepeatabilityPrior prior)
     {
+        Prior = prior;
+        Believed = new double[count];
         Masses = new double[count];
         Revolutions = new double[count];
         Values = new double[count];
@@ -15,6 +18,12 @@ internal sealed class CatchReadings
         TareUncertainties = new double[count];
         Positions = new int[count];
     }
+
+    /// <summary>What is believed about the scatter of a catch: of one size for all, the root of the mean variance.</summary>
+    public RepeatabilityPrior Prior { get; private set; }
+
+    /// <summary>Variance believed of the scatter of each catch, relative: s0_i^2, by its own mass and turns where nothing is stated.</summary>
+    public double[] Believed { get; }
 
     /// <summary>Mass metered in each catch, kg: corrected for the scale, scaled to all points.</summary>
     public double[] Masses { get; }
@@ -50,7 +59,8 @@ internal sealed class CatchReadings
         if (counted == 0)
             throw new ArgumentException("At least one catch has to count.", nameof(test));
 
-        var readings = new CatchReadings(counted);
+        var stated = test.Limits.Repeatability;
+        var readings = new CatchReadings(counted, RepeatabilityPrior.From(stated, test.Limits.RepeatabilityDegreesOfFreedom, () => RepeatabilityPrior.Default(test.Material, 1, 1)));
         var tareUncertainty = test.Scale.SharedTareUncertainty(test.TareRounding);
         var at = 0;
         for (var position = 0; position < test.Catches.Count; position++)
@@ -61,6 +71,8 @@ internal sealed class CatchReadings
             var weighed = test.Scale.Corrected(one.IndicatedNet.Kilograms);
             var metered = MeteredMass(test, one);
             var revolutions = one.Revolutions.Count;
+            var believed = stated ?? RepeatabilityPrior.Default(test.Material, weighed, revolutions).Relative;
+            readings.Believed[at] = believed * believed;
             readings.Positions[at] = position;
             readings.Masses[at] = metered;
             readings.Revolutions[at] = revolutions;
@@ -71,6 +83,8 @@ internal sealed class CatchReadings
             at++;
         }
 
+        if (stated is null)
+            readings.Prior = readings.Prior with { Relative = Math.Sqrt(readings.Believed.Average()) };
         return readings;
     }
 }

@@ -1,7 +1,6 @@
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.LikelyMistakes;
 using CalibrationApi.Engine.Quantities;
-using CalibrationApi.Engine.Repeatability;
 
 namespace CalibrationApi.Engine.CatchTests;
 
@@ -25,13 +24,13 @@ public static class CatchTestEvaluation
     public static Outcome<CatchTestResult> Evaluate(CatchTest test)
     {
         var readings = CatchReadings.From(test);
-        var prior = Prior(test, readings);
+        var prior = readings.Prior;
         var settings = CatchTestSettings.From(test.Limits, prior, test.Reference is not null);
         if (test.Reference is { Kind: ReferenceKind.ValueInForce } && settings.AtOdds() is { } refusal)
             return refusal;
 
-        var estimate = MassPerRevolutionEstimate.From(readings, prior, test.CaughtPoints, settings.CoverageProbability);
-        var agreement = CatchAgreement.Of(readings, estimate, prior, SharedTareOfAllPoints(test));
+        var estimate = MassPerRevolutionEstimate.From(readings, test.CaughtPoints, settings.CoverageProbability);
+        var agreement = CatchAgreement.Of(readings, estimate, SharedTareOfAllPoints(test));
         var change = test.Reference is { } reference
             ? ChangeAgainstReference.Of(estimate, reference, settings.DayToDay, settings.Tolerance, settings.CoverageProbability)
             : null;
@@ -40,7 +39,7 @@ public static class CatchTestEvaluation
         var secondTest = expected is not null && test.Earlier is { } earlier
             ? SecondTest.Of(estimate, earlier, expected, test.Reference!.FromAnotherScale is true, prior, settings.DayToDay, settings.CoverageProbability)
             : null;
-        var mistakes = MistakeSearch.Of(test, readings, estimate, prior, settings.DayToDay);
+        var mistakes = MistakeSearch.Of(test, readings, estimate, settings.DayToDay);
         var decision = CatchTestVerdict.Decide(estimate, agreement, change, expected, secondTest, mistakes, readings.Count, readings.Variances.Average(), settings);
 
         var result = new CatchTestResult
@@ -71,12 +70,6 @@ public static class CatchTestEvaluation
             Findings = CatchTestFindings.Of(test, readings, result),
         };
     }
-
-    // One prior serves all catches, so the smallest catch decides which default applies.
-    private static RepeatabilityPrior Prior(CatchTest test, CatchReadings readings) => RepeatabilityPrior.From(
-        test.Limits.Repeatability,
-        test.Limits.RepeatabilityDegreesOfFreedom,
-        () => RepeatabilityPrior.Default(test.Material, readings.Masses.Min() / (test.CaughtPoints?.Scale ?? 1), readings.Revolutions.Min()));
 
     private static double SharedTareOfAllPoints(CatchTest test) =>
         test.Scale.SharedTareUncertainty(test.TareRounding) * (test.CaughtPoints?.Scale ?? 1);

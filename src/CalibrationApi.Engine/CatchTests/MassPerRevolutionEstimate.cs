@@ -42,16 +42,16 @@ public sealed record MassPerRevolutionEstimate
     /// <summary>Pools the readings and adds what is common to all catches.</summary>
     /// <remarks>
     /// u_rel^2 = 1 / sum(w) + u_s^2. A part common to all catches is averaged with the same weights as the masses but
-    /// does not shrink: u_s = sum(w_i a_i / (sqrt(3) m_i)) / sum(w). Only the tau^2 share carries nu0 + c - 1 degrees of
+    /// does not shrink: u_s = sum(w_i a_i / (sqrt(3) m_i)) / sum(w). Only the share of the scatter carries nu0 + c - 1 degrees of
     /// freedom, the rest is known: <see cref="TwoPartUncertainty"/>.
     /// </remarks>
-    internal static MassPerRevolutionEstimate From(CatchReadings readings, Repeatability.RepeatabilityPrior prior, CaughtPoints? points, double coverage)
+    internal static MassPerRevolutionEstimate From(CatchReadings readings, CaughtPoints? points, double coverage)
     {
-        var pooled = PooledCatches.Pool(readings.Values, readings.Variances, prior);
+        var pooled = PooledCatches.Pool(readings.Values, readings.Variances, readings.Believed, readings.Prior.DegreesOfFreedom);
         double span = 0, tare = 0;
         for (var i = 0; i < readings.Count; i++)
         {
-            var share = 1 / (pooled.BetweenVariance + readings.Variances[i]) / pooled.SumOfWeights;
+            var share = 1 / (pooled.Scatter * readings.Believed[i] + readings.Variances[i]) / pooled.SumOfWeights;
             span += share * readings.SpanUncertainties[i];
             tare += share * readings.TareUncertainties[i];
         }

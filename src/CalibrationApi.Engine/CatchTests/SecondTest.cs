@@ -54,10 +54,9 @@ public sealed record SecondTest
         RepeatabilityPrior prior, double dayToDay, double coverage)
     {
         var day = dayToDay * dayToDay;
-        var priorVariance = prior.Relative * prior.Relative;
         var first = Part.Of(earlier, estimate, prior);
         var second = new Part(
-            Math.Log(estimate.Value.Value), estimate.Pooled.BetweenShare, estimate.Pooled.BetweenVariance / priorVariance, estimate.Pooled.DegreesOfFreedom,
+            Math.Log(estimate.Value.Value), estimate.Pooled.BetweenShare, estimate.Pooled.Scatter, estimate.Pooled.DegreesOfFreedom,
             estimate.Pooled.RelativeVariance - estimate.Pooled.BetweenShare + estimate.SharedTare * estimate.SharedTare, estimate.Span);
 
         // The scatter of both over that of the prior: each holds the prior's own part once, both together as well.

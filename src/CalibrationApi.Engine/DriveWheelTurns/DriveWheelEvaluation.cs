@@ -39,7 +39,7 @@ public static class DriveWheelEvaluation
         var tolerance = question.Tolerance ?? DriveWheelDefaults.Tolerance.Value.Canonical;
         var outlets = Outlets(question, tolerance);
         var tested = question.Tests.Count > 0 ? AsCatchTest(question, outlets) : null;
-        var measured = tested is null ? null : MassPerRevolutionEstimate.From(CatchReadings.From(tested), Prior(question), tested.CaughtPoints, DriveWheelDefaults.Coverage);
+        var measured = tested is null ? null : MassPerRevolutionEstimate.From(CatchReadings.From(tested), tested.CaughtPoints, DriveWheelDefaults.Coverage);
         var found = measured is { } estimate ? wheel.Rate(new MassPerRevolution(estimate.Value.Value)) : (MassPerArea?)null;
         var uncertainty = measured is { } known ? Relative(question, known) : default;
         var acceptance = found is { } rate && question.TargetRate is { } target ? Accept(rate, target, uncertainty, tolerance) : null;
@@ -77,10 +77,13 @@ public static class DriveWheelEvaluation
     internal static bool IsPlausible(MassPerArea rate) =>
         rate.KilogramsPerSquareMetre is >= DriveWheelDefaults.LeastRate and <= DriveWheelDefaults.MostRate;
 
-    /// <summary>The repeatability in use: the default of the smallest catch, or what was stated.</summary>
+    /// <summary>The repeatability in use: the root of the mean variance by the size of each catch, or what was stated.</summary>
     internal static RepeatabilityPrior Prior(DriveWheelQuestion question) => RepeatabilityPrior.From(
         question.Repeatability, question.RepeatabilityDegreesOfFreedom,
-        () => RepeatabilityPrior.Default(null, question.Tests.Min(test => test.Caught.Kilograms), question.Tests.Min(test => test.Turns)));
+        () => RepeatabilityPrior.Default(null, 1, 1) with
+        {
+            Relative = Math.Sqrt(question.Tests.Average(test => Math.Pow(RepeatabilityPrior.Default(null, test.Caught.Kilograms, test.Turns).Relative, 2))),
+        });
 
     private static Verdict Decide(MassPerArea rate, RateAcceptance acceptance, IReadOnlyList<OutletCatch> outlets)
     {
@@ -129,6 +132,7 @@ public static class DriveWheelEvaluation
             Catches = [.. question.Tests.Select(test => Catch.Net(test.Caught, new CountedRevolutions(test.Turns, step)))],
             Scale = WeighedApart(question.Scale ?? UnstatedScale, question.Tests),
             CaughtPoints = Points(question, outlets),
+            Limits = new CatchTestLimits { Repeatability = question.Repeatability, RepeatabilityDegreesOfFreedom = question.RepeatabilityDegreesOfFreedom },
         };
     }
 
@@ -149,7 +153,7 @@ public static class DriveWheelEvaluation
     }
 
     private static bool Agree(DriveWheelQuestion question, CatchTest test, MassPerRevolutionEstimate estimate) => CatchAgreement.Of(
-        CatchReadings.From(test), estimate, Prior(question), test.Scale.SharedTareUncertainty(test.TareRounding) * (test.CaughtPoints?.Scale ?? 1)).Agree;
+        CatchReadings.From(test), estimate, test.Scale.SharedTareUncertainty(test.TareRounding) * (test.CaughtPoints?.Scale ?? 1)).Agree;
 
     // Three outlets or more tell their own spread.
     private static CaughtPoints? Points(DriveWheelQuestion question, IReadOnlyList<OutletCatch> outlets)

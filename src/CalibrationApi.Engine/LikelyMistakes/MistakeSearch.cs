@@ -1,7 +1,6 @@
 using System.Runtime.InteropServices;
 using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.Quantities;
-using CalibrationApi.Engine.Repeatability;
 
 namespace CalibrationApi.Engine.LikelyMistakes;
 
@@ -24,12 +23,12 @@ internal static class MistakeSearch
     private static readonly double Limit = Math.Log(MistakeJudgement.ShownFrom * (1 - MistakeJudgement.PriorOfAnyMistake));
 
     /// <summary>Searches.</summary>
-    public static LikelyMistakesResult Of(CatchTest test, CatchReadings readings, MassPerRevolutionEstimate estimate, RepeatabilityPrior prior, double dayToDay)
+    public static LikelyMistakesResult Of(CatchTest test, CatchReadings readings, MassPerRevolutionEstimate estimate, double dayToDay)
     {
         if (test.Reference is null && readings.Count < FewestWithoutReference)
             return LikelyMistakesResult.None;
         var change = test.Context.NewLot is true ? MistakeJudgement.OrdinaryChangeWithNewLot : MistakeJudgement.OrdinaryChange;
-        var likelihood = new TestLikelihood(readings, prior, test.Reference?.Value.KilogramsPerRevolution, change, CommonVariance(test, estimate, dayToDay));
+        var likelihood = new TestLikelihood(readings, test.Reference?.Value.KilogramsPerRevolution, change, CommonVariance(test, estimate, dayToDay));
         var result = new LikelyMistakesResult
         {
             OrdinaryChange = change,

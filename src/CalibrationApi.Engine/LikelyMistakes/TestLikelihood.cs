@@ -1,5 +1,4 @@
 using CalibrationApi.Engine.CatchTests;
-using CalibrationApi.Engine.Repeatability;
 using CalibrationApi.Engine.Statistics;
 using MathNet.Numerics;
 
@@ -13,7 +12,7 @@ namespace CalibrationApi.Engine.LikelyMistakes;
 /// <para>
 /// Ordinary: y_i = level + e_i. The level is the ordinary change (Student t, three degrees of freedom) plus normal parts:
 /// the mean of the test, what is common to its catches, the value compared with, the day. The e_i scatter with variances
-/// proportional to a_i = s0^2 + v_i; their common factor is known with nu0 degrees of freedom, so that the scatter about the weighted
+/// proportional to a_i = s0_i^2 + v_i; their common factor is known with nu0 degrees of freedom, so that the scatter about the weighted
 /// mean has a multivariate t density. Without a value to compare with, the level is unknown (flat), and catches are judged
 /// against each other.
 /// </para>
@@ -38,10 +37,10 @@ internal sealed class TestLikelihood
     private BlurredStudentT? vagueLevel;
     private LevelOfOthers? others;
 
-    public TestLikelihood(CatchReadings readings, RepeatabilityPrior prior, double? reference, double ordinaryChange, double commonVariance)
+    public TestLikelihood(CatchReadings readings, double? reference, double ordinaryChange, double commonVariance)
     {
         this.readings = readings;
-        priorDegreesOfFreedom = prior.DegreesOfFreedom;
+        priorDegreesOfFreedom = readings.Prior.DegreesOfFreedom;
         scale = ordinaryChange;
         logReference = Math.Log(reference ?? readings.Values[0]);
         known = new double[readings.Count];
@@ -49,7 +48,7 @@ internal sealed class TestLikelihood
         corrected = new double[readings.Count];
         for (var i = 0; i < known.Length; i++)
         {
-            known[i] = prior.Relative * prior.Relative + readings.Variances[i];
+            known[i] = readings.Believed[i] + readings.Variances[i];
             observed[i] = Math.Log(readings.Values[i]) - logReference;
             sumOfWeights += 1 / known[i];
         }

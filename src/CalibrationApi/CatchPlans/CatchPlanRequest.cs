@@ -120,7 +120,7 @@ public sealed class MeterOfPlan
     /// <summary>Its own container.</summary>
     public ContainerOfPlan? Container { get; init; }
 
-    /// <summary>Repeatability of one catch (standard deviation). Default 1 % for a catch of at least 5 kg and 20 rev, 2 % below, 3 % for dusty or caking products or under 5 rev: judgement, 4 degrees of freedom, no published source.</summary>
+    /// <summary>Repeatability of one catch (standard deviation). Default by the size of the catch, s^2 = (0.93 %)^2 + (14.3 % rev / turns)^2 + (0.49 % kg / mass)^2: 1 % at 14 kg and 40 rev, 2 % at 0.3 kg and 20 rev, 3 % at 5 rev; with 2.9 % in place of 0.93 % for dusty or caking products: judgement, 4 degrees of freedom, no published source.</summary>
     public RatioQuantity? Repeatability { get; init; }
 
     /// <summary>Pockets or flutes that discharge one after the other in one revolution, where known.</summary>

@@ -69,7 +69,7 @@ public abstract class CatchTestData
     /// <summary>Codes of likely mistakes that somebody has checked and that did not happen; they are left out of the judgement.</summary>
     public IReadOnlyList<string?>? RuledOutMistakes { get; set; }
 
-    /// <summary>Repeatability of one catch (standard deviation), scale and counter parts removed. Default 1 % for a catch of at least 5 kg and 20 rev, 2 % below, 3 % for dusty or caking products or under 5 rev: judgement, 4 degrees of freedom, no published source.</summary>
+    /// <summary>Repeatability of one catch (standard deviation), scale and counter parts removed. Default by the size of the catch, s^2 = (0.93 %)^2 + (14.3 % rev / turns)^2 + (0.49 % kg / mass)^2: 1 % at 14 kg and 40 rev, 2 % at 0.3 kg and 20 rev, 3 % at 5 rev; with 2.9 % in place of 0.93 % for dusty or caking products: judgement, 4 degrees of freedom, no published source.</summary>
     public RatioQuantity? Repeatability { get; set; }
 
     /// <summary>Degrees of freedom of the repeatability. Default 4: judgement, no published source; the stated deviation is then uncertain by about 35 % (JCGM 100:2008, G.4.2).</summary>

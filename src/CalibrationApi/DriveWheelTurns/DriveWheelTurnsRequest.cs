@@ -57,7 +57,7 @@ public sealed class DriveWheelTurnsRequest
     [Default(typeof(DriveWheelDefaults), nameof(DriveWheelDefaults.Tolerance))]
     public RatioQuantity? Tolerance { get; init; }
 
-    /// <summary>Repeatability of one test (standard deviation), scale and count removed. Default 1 % for a catch of at least 5 kg and 20 rev, 2 % below, 3 % under 5 rev: judgement, 4 degrees of freedom, no published source.</summary>
+    /// <summary>Repeatability of one test (standard deviation), scale and count removed. Default by the size of the catch, s^2 = (0.93 %)^2 + (14.3 % rev / turns)^2 + (0.49 % kg / mass)^2: 1 % at 14 kg and 40 rev, 2 % at 0.3 kg and 20 rev, 3 % at 5 rev: judgement, 4 degrees of freedom, no published source.</summary>
     public RatioQuantity? Repeatability { get; init; }
 
     /// <summary>Degrees of freedom of the repeatability. Default 4: judgement, no published source; the stated deviation is then uncertain by about 35 % (JCGM 100:2008, G.4.2).</summary>

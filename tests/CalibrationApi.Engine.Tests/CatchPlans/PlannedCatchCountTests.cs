@@ -13,7 +13,7 @@ public sealed class PlannedCatchCountTests
     [Fact]
     public void ExpectedPrecision_FrontMeter_IsThatOfItsPlannedCatch()
     {
-        var meter = Only(Planned.Plan(Planned.Front));
+        var meter = Only(Planned.Plan(Planned.Front with { Repeatability = 0.01 }));
 
         var variance = 0.0004 / 6 / (16.074 * 16.074) + 0.01 / 6 / (47 * 47);
         var span = 0.04 / Math.Sqrt(3) / 16.074;
@@ -63,7 +63,7 @@ public sealed class PlannedCatchCountTests
     [Fact]
     public void Catches_SharedTare_CountsAsCommonToAll()
     {
-        var each = Planned.Plan(Planned.Front) with { Scale = Given.Platform with { Division = new Mass(0.2), StatedAccuracy = new Mass(0.05) } };
+        var each = Planned.Plan(Planned.Front with { Repeatability = 0.01 }) with { Scale = Given.Platform with { Division = new Mass(0.2), StatedAccuracy = new Mass(0.05) } };
         var shared = each with { TareReading = TareReading.Shared };
 
         NearlyEqual.Assert(

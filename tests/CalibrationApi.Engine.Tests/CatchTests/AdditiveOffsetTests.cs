@@ -53,5 +53,6 @@ public sealed class AdditiveOffsetTests
     {
         Catches = [.. revolutions.Select(n => Given.Net(offset + 0.36 * n, n, Given.NoResolution))],
         Scale = Given.Perfect,
+        Limits = Given.OnePercent,
     };
 }

@@ -1,4 +1,5 @@
-using CalibrationApi.Engine.Statistics;
+using CalibrationApi.Engine.Repeatability;
+using MathNet.Numerics.Distributions;
 
 namespace CalibrationApi.Engine.Tests.CatchTests;
 
@@ -17,13 +18,14 @@ public sealed class CatchAgreementTests
     }
 
     // By hand for two catches with v = 0: both weigh the same, so Q = (d/2)^2 * 2 / s0^2 with d the relative difference.
+    // The scatter is only known with nu0 degrees of freedom, so that Q over its own is F, not chi-squared.
     [Fact]
     public void Q_TwoCatchesThatDifferByTwoPercent_IsTwiceTheHalfDifferenceSquaredOverThePrior()
     {
-        var agreement = Given.PureTest(0.99, 1.01).Evaluated().Agreement;
+        var agreement = (Given.PureTest(0.99, 1.01) with { Limits = new() { Repeatability = 0.01 } }).Evaluated().Agreement;
 
         Assert.Equal(2, agreement.Q, 1e-6);
-        Assert.Equal(ChiSquared.UpperTail(agreement.Q, 1), agreement.QProbability);
+        NearlyEqual.Assert(1 - FisherSnedecor.CDF(1, 4, agreement.Q), agreement.QProbability, 1e-5);
         Assert.Equal(0.01 * Math.Sqrt(2), agreement.Spread, 1e-9);
     }
 
@@ -33,11 +35,26 @@ public sealed class CatchAgreementTests
         var test = Given.Test(Given.Net(18, 50), Given.Net(3.5, 10));
         var agreement = test.Evaluated().Agreement;
 
-        // Under 5 kg and 20 revolutions the prior is 2 %; the rounding of the tare is common to both and no scatter.
+        // Each catch has the scatter of its own size; the rounding of the tare is common to both and no scatter.
         double[] k = [0.36, 0.35];
-        double[] v = [4e-4 + 0.0004 / 12 / (18 * 18) + 0.01 / 6 / 2500, 4e-4 + 0.0004 / 12 / (3.5 * 3.5) + 0.01 / 6 / 100];
+        double[] v = [S0(18, 50) + 0.0004 / 12 / (18 * 18) + 0.01 / 6 / 2500, S0(3.5, 10) + 0.0004 / 12 / (3.5 * 3.5) + 0.01 / 6 / 100];
+        static double S0(double kilograms, double turns) => Math.Pow(RepeatabilityPrior.Default(null, kilograms, turns).Relative, 2);
         var mean = (k[0] / v[0] + k[1] / v[1]) / (1 / v[0] + 1 / v[1]);
         NearlyEqual.Assert(Math.Pow(k[0] / mean - 1, 2) / v[0] + Math.Pow(k[1] / mean - 1, 2) / v[1], agreement.Q, 1e-10);
+    }
+
+    // The more catches, the surer an honest test once was to be stopped: Q took the repeatability as known without doubt.
+    [Theory]
+    [InlineData(2)]
+    [InlineData(20)]
+    [InlineData(50)]
+    public void QProbability_ScatterOfAnyNumberOfCatchesThatThePriorAllows_StaysOrdinary(int catches)
+    {
+        // Catches with exactly 1.6 times the repeatability believed: 1 in 7 of the priors with 4 degrees of freedom allows more.
+        var spread = 0.016 * Math.Sqrt((catches - 1.0) / catches);
+        var values = Enumerable.Range(0, catches).Select(i => 0.36 * (1 + (i % 2 == 0 ? spread : -spread))).ToArray();
+
+        Assert.InRange((Given.PureTest(values) with { Limits = new() { Repeatability = 0.01 } }).Evaluated().Agreement.QProbability, 0.05, 0.3);
     }
 
     [Fact]

@@ -22,7 +22,7 @@ public sealed class CatchTestAssumptionTests
     }
 
     [Theory]
-    [InlineData("repeatability", 0.01, "judgement")]
+    [InlineData("repeatability", 0.0097913, "judgement")]
     [InlineData("dayToDay", 0.01, "judgement")]
     [InlineData("secondTestChange", 0.10, "common practice")]
     [InlineData("tolerance", 0.05, "published acceptance limit")]
@@ -31,7 +31,7 @@ public sealed class CatchTestAssumptionTests
     {
         var assumption = Single(TwoCatches.InForce(0.342), name);
 
-        Assert.Equal(new Ratio(value), assumption.Value);
+        Assert.Equal(value, assumption.Value!.Canonical, 1e-7);
         Assert.Contains(origin, assumption.Origin, StringComparison.Ordinal);
     }
 
@@ -74,15 +74,26 @@ public sealed class CatchTestAssumptionTests
     }
 
     [Theory]
-    [InlineData(ProductMaterial.Dusty, 0.03)]
-    [InlineData(null, 0.01)]
+    [InlineData(ProductMaterial.Dusty, 0.0291613)]
+    [InlineData(null, 0.0097913)]
     public void Evaluate_Material_DecidesTheAssumedRepeatability(ProductMaterial? material, double expected) =>
-        Assert.Equal(new Ratio(expected), Single(TwoCatches with { Material = material }, "repeatability").Value);
+        Assert.Equal(expected, Single(TwoCatches with { Material = material }, "repeatability").Value!.Canonical, 1e-7);
 
-    // One prior serves all catches, so the smallest one decides.
+    // Each catch has its own; said is the root of their mean square.
     [Fact]
-    public void Evaluate_OneSmallCatch_DecidesTheAssumedRepeatability() => Assert.Equal(
-        new Ratio(0.02), Single(Given.Test(Given.Net(17, 47), Given.Net(4, 11)), "repeatability").Value);
+    public void Evaluate_OneSmallCatch_CountsWithItsOwnRepeatability()
+    {
+        double Of(double kilograms, double turns) => Math.Pow(RepeatabilityPrior.Default(null, kilograms, turns).Relative, 2);
+
+        NearlyEqual.Assert(
+            Math.Sqrt((Of(17, 47) + Of(4, 11)) / 2), Single(Given.Test(Given.Net(17, 47), Given.Net(4, 11)), "repeatability").Value!.Canonical, 1e-9);
+    }
+
+    // One small catch beside good ones once made the whole test less sure than the good ones alone.
+    [Fact]
+    public void Evaluate_SmallCatchBesideGoodOnes_NarrowsTheInterval() => Assert.True(
+        Given.Test(Given.Delivering(0.36), Given.Delivering(0.362), Given.Delivering(0.361, 10)).Evaluated().Estimate.RelativeExpanded
+        < Given.Test(Given.Delivering(0.36), Given.Delivering(0.362)).Evaluated().Estimate.RelativeExpanded);
 
     [Fact]
     public void Evaluate_ClassedScale_ListsItsLimitAtTheLoad()

@@ -146,7 +146,7 @@ public sealed class CatchTestFindingsTests
     [Fact]
     public void CatchesScatterMoreThanExpected_WideCatches_Warns() => Assert.Contains(
         "more than a repeatability of 1 % explains",
-        Detail(Given.PureTest(0.985, 1.015), FindingCode.CatchesScatterMoreThanExpected),
+        Detail(Given.PureTest(0.98, 1.02), FindingCode.CatchesScatterMoreThanExpected),
         StringComparison.Ordinal);
 
     [Fact]
@@ -163,6 +163,7 @@ public sealed class CatchTestFindingsTests
         {
             Catches = [.. ((double[])[20, 40, 60]).Select(n => Given.Net(0.36 * n - 0.5, n, Given.NoResolution))],
             Scale = Given.Perfect,
+            Limits = Given.OnePercent,
         };
 
         Assert.Contains("0.5 kg missing in each", Detail(test, FindingCode.AdditiveOffset), StringComparison.Ordinal);

@@ -30,7 +30,7 @@ public sealed class NothingInForceTests
     {
         var result = First.Evaluated();
 
-        Assert.Equal("The meter delivers 0.3627 kg/rev, known within 1.7 %. Adopt 0.363 kg/rev.", result.Headline.InMetric());
+        Assert.Equal("The meter delivers 0.3627 kg/rev, known within 1.6 %. Adopt 0.363 kg/rev.", result.Headline.InMetric());
         Assert.Equal(FindingCode.NoValueInForce, Assert.Single(result.Reasons).Code);
     }
 

@@ -28,7 +28,7 @@ internal static class Suspected
     {
         var readings = CatchReadings.From(test);
         var settings = test.Evaluated().Settings;
-        var likelihood = new TestLikelihood(readings, settings.Repeatability, test.Reference?.Value.KilogramsPerRevolution, MistakeJudgement.OrdinaryChange, 0.0005);
+        var likelihood = new TestLikelihood(readings, test.Reference?.Value.KilogramsPerRevolution, MistakeJudgement.OrdinaryChange, 0.0005);
         var hand = new TestAtHand(test, readings);
         return MistakeSearch.Posteriors(hand, likelihood, MistakeSearch.Hypotheses(hand));
     }

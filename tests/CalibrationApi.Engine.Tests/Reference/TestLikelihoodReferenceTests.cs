@@ -128,7 +128,7 @@ public sealed class TestLikelihoodReferenceTests
         Of(compared ? Suspected.InForce : null, [.. ratios.Select(ratio => ratio * Suspected.InForce)]);
 
     private static TestLikelihood Of(double? reference, params double[] values) =>
-        new(CatchReadings.From(Given.PureTest(values)), Prior, reference, Change, 4e-4);
+        new(CatchReadings.From(Given.PureTest(values)), reference, Change, 4e-4);
 
     private static double Pieces(double lower, double upper, Func<double, double> density)
     {

@@ -5,38 +5,32 @@ namespace CalibrationApi.Engine.Tests.Repeatability;
 /// <summary>The defaults are judgement; no published source was found, so the tests check the rule, not the numbers' truth.</summary>
 public sealed class RepeatabilityPriorTests
 {
+    // The points that were judged.
     [Theory]
-    [InlineData(null, 17.08, 47, 0.01)]
-    [InlineData(ProductMaterial.FreeFlowing, 5, 20, 0.01)]
-    [InlineData(ProductMaterial.FreeFlowing, 4.99, 47, 0.02)]
-    [InlineData(ProductMaterial.FreeFlowing, 17, 19.9, 0.02)]
-    [InlineData(ProductMaterial.SmallSeed, 4, 130, 0.02)]
-    [InlineData(ProductMaterial.FreeFlowing, 17, 4.9, 0.03)]
-    [InlineData(ProductMaterial.SmallSeed, 0.3, 4.9, 0.03)]
-    [InlineData(ProductMaterial.Dusty, 17, 47, 0.03)]
-    [InlineData(ProductMaterial.Dusty, 1, 2, 0.03)]
-    public void Default_MaterialAndSize_GiveTheStatedRepeatability(ProductMaterial? material, double kilograms, double revolutions, double expected)
+    [InlineData(null, 14, 40, 0.01)]
+    [InlineData(ProductMaterial.FreeFlowing, 14, 5, 0.03)]
+    [InlineData(ProductMaterial.SmallSeed, 0.3, 20, 0.02)]
+    [InlineData(ProductMaterial.Dusty, 17, 47, 0.0292)]
+    public void Default_PointsThatWereJudged_AreMet(ProductMaterial? material, double kilograms, double revolutions, double expected)
     {
         var prior = RepeatabilityPrior.Default(material, kilograms, revolutions);
 
-        Assert.Equal(expected, prior.Relative);
+        Assert.Equal(expected, prior.Relative, 0.0002);
         Assert.Equal(4, prior.DegreesOfFreedom);
         Assert.Contains("judgement", prior.Origin, StringComparison.Ordinal);
     }
 
-    // 8.04 kg - 3.04 kg is 4.999999999999999 kg in binary: a catch of five kilograms all the same.
+    // 4.98 kg and 5.00 kg once differed by a factor of two.
     [Fact]
-    public void Default_FiveKilogramsFromTwoReadings_CountsAsFive()
+    public void Default_CatchGrowing_FallsWithoutAStep()
     {
-        var net = 8.04 - 3.04;
+        for (var kilograms = 0.05; kilograms < 30; kilograms *= 1.01)
+            AssertSmooth(RepeatabilityPrior.Default(null, kilograms, 40).Relative, RepeatabilityPrior.Default(null, kilograms * 1.01, 40).Relative);
+        for (var revolutions = 1.0; revolutions < 500; revolutions *= 1.01)
+            AssertSmooth(RepeatabilityPrior.Default(null, 14, revolutions).Relative, RepeatabilityPrior.Default(null, 14, revolutions * 1.01).Relative);
 
-        Assert.True(net < 5);
-        Assert.Equal(0.01, RepeatabilityPrior.Default(null, net, 47).Relative);
+        static void AssertSmooth(double smaller, double larger) => Assert.InRange(larger / smaller, 1 / 1.0101, 1);
     }
-
-    [Fact]
-    public void Default_TwentyRevolutionsFromPulses_CountAsTwenty() =>
-        Assert.Equal(0.01, RepeatabilityPrior.Default(null, 17, 20 * (1 - 1e-15)).Relative);
 
     [Fact]
     public void From_NothingStated_TakesTheFallback()
@@ -65,7 +59,7 @@ public sealed class RepeatabilityPriorTests
     {
         var prior = RepeatabilityPrior.From(null, 9, () => RepeatabilityPrior.Default(ProductMaterial.Dusty, 17, 47));
 
-        Assert.Equal(0.03, prior.Relative);
+        Assert.Equal(RepeatabilityPrior.Default(ProductMaterial.Dusty, 17, 47).Relative, prior.Relative);
         Assert.Equal(9, prior.DegreesOfFreedom);
         Assert.Contains("stated degrees of freedom", prior.Origin, StringComparison.Ordinal);
         Assert.DoesNotContain("4 degrees", prior.Origin, StringComparison.Ordinal);

@@ -57,6 +57,32 @@ public sealed class StrayTests : StudyTests
     public void Run_FewTrials_StaysWithinItsBounds(string name, int catches) => AssertWithinBounds(name, catches);
 }
 
+[Trait("Category", "Coverage")]
+public sealed class AgreementTests : StudyTests
+{
+    // Up to twenty catches a test.
+    private const int Trials = 2_000;
+
+    public static TheoryData<string, int> All => Cells(AgreementStudy.Study);
+
+    [Theory]
+    [MemberData(nameof(All))]
+    public void Run_FewTrials_StaysWithinItsBounds(string name, int catches) => AssertWithinBounds(name, catches, Trials);
+}
+
+[Trait("Category", "Decisions")]
+public sealed class SimulatedSecondTestTests : StudyTests
+{
+    // Each trial draws tests until one is precise enough, and most weigh mistakes as well.
+    private const int Trials = 500;
+
+    public static TheoryData<string, int> All => Cells(SecondTestStudy.Study);
+
+    [Theory]
+    [MemberData(nameof(All))]
+    public void Run_FewTrials_StaysWithinItsBounds(string name, int catches) => AssertWithinBounds(name, catches, Trials);
+}
+
 [Trait("Category", "Decisions")]
 public sealed class SimulatedDecisionTests : StudyTests
 {

@@ -17,8 +17,21 @@ internal sealed record Scene
     /// <summary>Catches of 8.5 kg on a coarse class III scale: 170 divisions of 50 g.</summary>
     public static Scene Coarse { get; } = new(0.36, 23.6, Classed(0.05));
 
-    /// <summary>Small seed: catches of 4 kg in 130 turns on 200 divisions of 20 g, repeatability 2 %.</summary>
+    /// <summary>Small seed: catches of 4 kg in 130 turns on 200 divisions of 20 g, more turns than most.</summary>
     public static Scene SmallSeed { get; } = new(0.031, 130, Classed(0.02));
+
+    /// <summary>Small seed on a kitchen scale of unknown accuracy: catches of 0.6 kg in 130 turns on 600 divisions of 1 g.</summary>
+    public static Scene KitchenScale { get; } = new(0.0046, 130, new Scale { Division = new Mass(0.001) });
+
+    /// <summary>A dusty product in catches of 17 kg.</summary>
+    public static Scene Dusty { get; } = new(0.36, 47, Classed(0.02), ProductMaterial.Dusty);
+
+    /// <summary>Granular fertilizer: catches of 23 kg in 32 turns.</summary>
+    public static Scene Fertilizer { get; } = new(0.71, 32, Classed(0.02));
+
+    /// <summary>The four by which every rule is tried, with what they are called.</summary>
+    public static IReadOnlyList<(string Name, Scene Scene)> Four { get; } =
+        [("bulk", Usual), ("small seed, kitchen scale", KitchenScale), ("dusty", Dusty), ("fertilizer", Fertilizer)];
 
     /// <summary>A scale of which only the division is known: the engine takes 0.5 % of the load.</summary>
     public static Scene Unverified { get; } = new(0.36, 47, new Scale { Division = new Mass(0.02) });
@@ -29,12 +42,13 @@ internal sealed record Scene
     /// <summary>A scale known to no more than 5 % of the load: with it no result is ever precise enough.</summary>
     public static Scene Useless { get; } = new(0.36, 47, new Scale { Division = new Mass(0.02), StatedAccuracy = new Mass(0.85) });
 
-    private Scene(double perRevolution, double turns, Scale scale)
+    private Scene(double perRevolution, double turns, Scale scale, ProductMaterial? material = null)
     {
+        Material = material;
         PerRevolution = perRevolution;
         Turns = turns;
         Scale = scale;
-        Prior = RepeatabilityPrior.Default(null, perRevolution * turns, turns);
+        Prior = RepeatabilityPrior.Default(material, perRevolution * turns, turns);
     }
 
     public double PerRevolution { get; }
@@ -42,6 +56,8 @@ internal sealed record Scene
     public double Turns { get; }
 
     public Scale Scale { get; }
+
+    public ProductMaterial? Material { get; }
 
     public RepeatabilityPrior Prior { get; }
 
@@ -74,6 +90,7 @@ internal sealed record Scene
             // Another container each time, so that its rounding is not always the same.
             Container = new Mass(random.Between(1.4, 1.9)),
             Taring = Taring,
+            Asked = test => test with { Material = Material },
         };
     }
 
@@ -89,7 +106,7 @@ internal static class Asking
     /// <summary>Compares with a number in force.</summary>
     public static CatchTestSetup InForce(this CatchTestSetup setup, double perRevolution, double? relativeUncertainty = null, bool fromAnotherScale = true) => setup with
     {
-        Asked = test => test with
+        Asked = test => setup.Asked(test) with
         {
             Reference = new ReferenceValue(new MassPerRevolution(perRevolution), ReferenceKind.ValueInForce, relativeUncertainty, fromAnotherScale),
         },
