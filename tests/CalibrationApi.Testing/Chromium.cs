@@ -1,3 +1,5 @@
+using Xunit;
+
 namespace CalibrationApi.Testing;
 
 /// <summary>The browser for tests of pages.</summary>
@@ -15,9 +17,15 @@ public static class Chromium
         Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.ProgramFiles), "Google", "Chrome", "Application", "chrome.exe"),
     ];
 
-    /// <summary>Where it is installed; an exception says how to install it when it is not.</summary>
-    public static string Executable => Candidates().FirstOrDefault(File.Exists) ?? throw new InvalidOperationException(
-        $"Tests of pages need Chromium, and none was found. Install it (Debian and Ubuntu: 'sudo apt-get update && sudo apt-get install chromium'; elsewhere Chromium or Chrome), or name its executable in {Setting}.");
+    /// <summary>Where it is installed.</summary>
+    public static string Executable => Found ?? throw new InvalidOperationException(Missing);
+
+    /// <summary>Why tests that need it cannot run, and the command that brings it; null when it is there.</summary>
+    public static string? Missing => Found is null
+        ? $"This test needs Chromium, and none was found. Install it (Debian and Ubuntu: 'sudo apt-get install chromium'; elsewhere Chromium or Chrome), or name its executable in {Setting}."
+        : null;
+
+    private static string? Found => Candidates().FirstOrDefault(File.Exists);
 
     private static IEnumerable<string> Candidates()
     {
@@ -26,4 +34,12 @@ public static class Chromium
         var folders = (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator, StringSplitOptions.RemoveEmptyEntries);
         return Names.SelectMany(name => folders.Select(folder => Path.Combine(folder, name))).Concat(Places);
     }
+}
+
+/// <summary>A test that needs <see cref="Chromium"/>; where that is missing it is skipped and says how to bring it.</summary>
+[AttributeUsage(AttributeTargets.Method)]
+public sealed class ChromiumFactAttribute : FactAttribute
+{
+    /// <summary>Looks for it.</summary>
+    public ChromiumFactAttribute() => Skip = Chromium.Missing;
 }

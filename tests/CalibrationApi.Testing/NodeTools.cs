@@ -7,6 +7,9 @@ public static class NodeTools
 
     private static readonly Lazy<Task> Installed = new(() => NpmInstallation.EnsureAsync(Folder));
 
+    /// <summary>Installs them, for whoever runs them in another way.</summary>
+    public static Task ReadyAsync() => Installed.Value;
+
     /// <summary>Runs a script of package.json.</summary>
     public static Task<Command> ScriptAsync(string script) => RunInAsync(Folder, "npm", "run", "--silent", script);
 

@@ -7,7 +7,7 @@ namespace CalibrationApi.TypeScriptClient.Tests;
 [Collection(OnePackage.Name)]
 public sealed class BrowserTests(InstalledPackage package)
 {
-    [Fact]
+    [ChromiumFact]
     public async Task Page_OfAnAllowedOrigin_DoesTheWholeJob()
     {
         await using var pages = await PageServer.StartAsync(package.Folder);
@@ -20,7 +20,7 @@ public sealed class BrowserTests(InstalledPackage package)
         Assert.Equal("[]", seen["outside"].GetRawText());
     }
 
-    [Fact]
+    [ChromiumFact]
     public async Task Page_OfAnyOtherOrigin_ReadsNothing()
     {
         await using var pages = await PageServer.StartAsync(package.Folder);
