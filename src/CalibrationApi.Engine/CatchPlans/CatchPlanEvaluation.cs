@@ -25,19 +25,13 @@ public static class CatchPlanEvaluation
         if (plan.Meters.Count == 0)
             throw new ArgumentException("At least one meter is needed.", nameof(plan));
         MeterPlanning[] asked = [.. plan.Meters.Select(meter => new MeterPlanning(plan, meter))];
+        // No speed mends a container that is too heavy or too small for one revolution.
+        if (Refusals(plan, asked, meter => meter.LargestRevolutions, meter => meter.LargestBound) is { Count: > 0 } hopeless)
+            return hopeless;
         var common = RunSpeed.For(plan.GroundSpeed, asked, plan.ShortestRunSeconds, plan.LongestRunSeconds);
         MeterPlanning[] planned = [.. asked.Select(meter => meter.At(
             common ?? RunSpeed.For(plan.GroundSpeed, [meter], plan.ShortestRunSeconds, plan.LongestRunSeconds) ?? plan.GroundSpeed))];
-        var refusals = new List<Refusal>();
-        for (var i = 0; i < planned.Length; i++)
-        {
-            if (planned[i].Revolutions < 1)
-                refusals.Add(new Refusal(RefusalCode.SettingsAtOdds, $"meters/{i}", planned[i].LimitedBy.Mass.Kilograms <= 0
-                    ? $"The empty container already weighs as much as {MeterPlanning.BoundWords(planned[i].LimitedBy.Kind)} allows. Use a lighter container, or state what really limits it."
-                    : (FormattableString)$"One revolution delivers {plan.Meters[i].Value.Value}, but {MeterPlanning.BoundWords(planned[i].LimitedBy.Kind)} allows only {planned[i].LimitedBy.Mass}. Check the units of the value and of the {BoundMember(planned[i].LimitedBy.Kind)}."));
-        }
-
-        if (refusals.Count > 0)
+        if (Refusals(plan, planned, meter => meter.Revolutions, meter => meter.LimitedBy) is { Count: > 0 } refusals)
             return refusals;
         if (plan.Drive == MeterDrive.SharedShaft && common is not null)
         {
@@ -60,6 +54,21 @@ public static class CatchPlanEvaluation
             Assumptions = [.. Assumptions(plan), .. planned.SelectMany(meter => meter.Assumptions())],
             Findings = [.. planned.SelectMany(meter => meter.Findings()), .. RunFindings.Of(plan, asked, planned, common, stops)],
         };
+    }
+
+    private static List<Refusal> Refusals(CatchPlan plan, MeterPlanning[] meters, Func<MeterPlanning, double> revolutions, Func<MeterPlanning, CatchBound> limitedBy)
+    {
+        var refusals = new List<Refusal>();
+        for (var i = 0; i < meters.Length; i++)
+        {
+            var bound = limitedBy(meters[i]);
+            if (revolutions(meters[i]) < 1)
+                refusals.Add(new Refusal(RefusalCode.SettingsAtOdds, $"meters/{i}", bound.Mass.Kilograms <= 0
+                    ? $"The empty container already weighs as much as {MeterPlanning.BoundWords(bound.Kind)} allows. Use a lighter container, or state what really limits it."
+                    : (FormattableString)$"One revolution delivers {plan.Meters[i].Value.Value}, but {MeterPlanning.BoundWords(bound.Kind)} allows only {bound.Mass}. Check the units of the value and of the {BoundMember(bound.Kind)}."));
+        }
+
+        return refusals;
     }
 
     private static string BoundMember(CatchBoundKind kind) => kind switch

@@ -53,8 +53,13 @@ internal sealed class MeterPlanning
     public double MetresPerRevolution => DeliveredPerRevolution / MassPerMetre;
 
     /// <summary>The catch that container, scale and lifting allow, however long it runs, kg.</summary>
-    public double LargestMass => DeliveredPerRevolution * WholeRevolutions(
-        Bounds.Where(bound => bound.Kind is not (CatchBoundKind.LongestRun or CatchBoundKind.SharedShaft)).Min(bound => bound.Mass.Kilograms));
+    public double LargestMass => DeliveredPerRevolution * LargestRevolutions;
+
+    /// <summary>Its revolutions.</summary>
+    public double LargestRevolutions => WholeRevolutions(LargestBound.Mass.Kilograms);
+
+    /// <summary>Which of container, scale and lifting acts first.</summary>
+    public CatchBound LargestBound => Bounds.Where(bound => bound.Kind is not (CatchBoundKind.LongestRun or CatchBoundKind.SharedShaft)).MinBy(bound => bound.Mass.Kilograms)!;
 
     /// <summary>The catch from which start and stop hardly matter and a bulk product has its usual least mass, as far as container, scale and lifting allow, kg.</summary>
     public double WorthwhileMass => Math.Min(LargestMass, DeliveredPerRevolution * Math.Max(
@@ -154,7 +159,7 @@ internal sealed class MeterPlanning
                 $"{meter.Name}: at least {new Mass(CatchSize.LeastBulkCatch)} are common practice for a bulk product, but {BoundWords(LimitedBy.Kind)} allows only {LimitedBy.Mass}. {Remedy(CatchSize.LeastBulkCatch)}", meter.Name);
         if (IsTooShort)
             yield return Finding.Warning(FindingCode.ShortRun,
-                $"{meter.Name}: the catch takes only {new Duration(RunTime):F0}, and a drive takes some seconds to settle; at least {new Duration(plan.ShortestRunSeconds):F0} are wanted. {Remedy(MassOfShortestRun)} Otherwise make at least {CountWords.Of(CatchesForShortestRun)} catches, which run that long together.", meter.Name);
+                $"{meter.Name}: the catch takes only {new Duration(RunTime):F0}, and a drive takes some seconds to settle; at least {new Duration(plan.ShortestRunSeconds):F0} are wanted. {Remedy(MassOfShortestRun)}{OrMoreCatches()}", meter.Name);
         if (Threshold.IsBelow(Revolutions, CatchSize.UsualRevolutions))
             yield return Finding.Warning(FindingCode.SmallCatch,
                 $"{meter.Name}: {Revolutions:0.#} revolutions are few; from {CatchSize.UsualRevolutions:F0} on, start and stop hardly matter. {Remedy(CatchSize.UsualRevolutions * DeliveredPerRevolution)}", meter.Name);
@@ -185,7 +190,12 @@ internal sealed class MeterPlanning
 
     private double MassOfShortestRun => flow * plan.ShortestRunSeconds;
 
-    private int CatchesForShortestRun => (int)Math.Ceiling(plan.ShortestRunSeconds / RunTime - 1e-9);
+    // Beyond what anybody would make it is no remedy.
+    private int? CatchesForShortestRun => Math.Ceiling(plan.ShortestRunSeconds / RunTime - 1e-9) is var catches && catches <= CatchCount.Most ? (int)catches : null;
+
+    private FormattableString OrMoreCatches() => CatchesForShortestRun is { } catches
+        ? (FormattableString)$" Otherwise make at least {CountWords.Of(catches)} catches, which run that long together."
+        : $"";
 
     // What makes room for a catch of that mass. The simulated speed is as high as the limits of the meter allow already.
     private FormattableString Remedy(double mass) => LimitedBy.Kind switch

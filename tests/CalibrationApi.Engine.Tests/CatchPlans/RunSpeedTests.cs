@@ -159,5 +159,31 @@ public sealed class RunSpeedTests
             (Planned.Plan(Planned.Front, own) with { ContainersAtHand = 1 }).Evaluated().Findings, finding => finding.Code == FindingCode.TooFewContainers);
     }
 
+    // No speed mends it, and the other meter has nothing to do with it.
+    [Fact]
+    public void Evaluate_ContainerThatHoldsNoRevolution_IsRefusedForItsMeterOnlyAndByItsName()
+    {
+        var free = Planned.Front with { SpeedLimits = MeterSpeedLimits.None };
+        var small = free with { Name = "small", Container = new Container(new Volume(0.0003), new Mass(0.1)) };
+        var heavy = free with { Name = "heavy", Container = new Container(new Volume(0.03), new Mass(30)) };
+
+        var refusals = CatchPlanEvaluation.Evaluate(Planned.Plan(free, small, heavy)).Refusals;
+
+        Assert.Equal(["meters/1", "meters/2"], refusals.Select(refusal => refusal.Member));
+        Assert.Contains("the container allows only", refusals[0].Detail.InMetric(), StringComparison.Ordinal);
+        Assert.Contains("what one person lifts allows", refusals[1].Detail.InMetric(), StringComparison.Ordinal);
+    }
+
+    // A thousandth of a second at the least speed of the meter: thousands of catches are no remedy.
+    [Fact]
+    public void ShortRun_BeyondAnyNumberOfCatches_NamesNone()
+    {
+        var flood = Planned.Meter("front", "wheat", 5000, 780, 0.375) with { SpeedLimits = Between(40_000, 90_000), Container = Fast.Container };
+        var result = Planned.Plan(flood).Evaluated();
+
+        Assert.Null(Assert.Single(result.Meters).CatchesForLongRun);
+        Assert.DoesNotContain("Otherwise", Assert.Single(result.Findings, finding => finding.Code == FindingCode.ShortRun).Detail.InMetric(), StringComparison.Ordinal);
+    }
+
     private static MeterSpeedLimits Between(double lowest, double highest) => new(Planned.Rpm(lowest), Planned.Rpm(highest));
 }
