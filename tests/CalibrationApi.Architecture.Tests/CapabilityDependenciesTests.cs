@@ -16,6 +16,7 @@ public sealed partial class CapabilityDependenciesTests
         ["CatchPlans -> CatchTests"] = "A plan speaks of the scale and of the value in force as a test does.",
         ["BulkDensities -> CatchTests"] = "A known volume is weighed on a scale as a catch is.",
         ["VolumeChecks -> CatchTests"] = "A start value is handed on in the form in which a test and a plan take it.",
+        ["MeterSpeeds -> CatchTests"] = "An element can hold as much in both.",
         ["MeterSpeeds -> CatchPlans"] = "Limits of a meter's speed are the same in both.",
         ["DistanceSensors -> CatchTests"] = "Runs are judged with reasons as catches are.",
         ["DriveWheelTurns -> CatchTests"] = "A turn test speaks of scales and reasons as a catch test does.",

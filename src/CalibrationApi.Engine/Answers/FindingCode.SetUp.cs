@@ -39,6 +39,10 @@ public static partial class FindingCode
     [Remedy("Check the element, its displacement, the density and the units. If all are right, the value stands: learn the fill efficiency from it."), Severities(Severity.Warning)]
     public const string FillUnlikeExpected = "fill-unlike-expected";
 
+    /// <summary>A mass per revolution does not fit what the same element delivers of other products.</summary>
+    [Remedy("Check which product and which element it was, the bulk densities and the count. If all are right, the value stands."), Severities(Severity.Warning)]
+    public const string UnlikeOtherProducts = "unlike-other-products";
+
     /// <summary>A field efficiency is outside what was published for drills and planters.</summary>
     [Remedy("Check it against the area and the hours of an earlier day. If they agree, the number is yours."), Severities(Severity.Note)]
     public const string UnusualFieldEfficiency = "unusual-field-efficiency";

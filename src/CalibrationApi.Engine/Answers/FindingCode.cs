@@ -71,6 +71,14 @@ public static partial class FindingCode
     [Remedy("Read the class and the verification interval from the data plate of the scale again."), Severities(Severity.Warning)]
     public const string LoadBeyondClass = "load-beyond-class";
 
+    /// <summary>A catch is more than its container can hold.</summary>
+    [Remedy("Check gross and its unit, which container it was, its volume, and the bulk density. A container that was emptied in the course of a catch cannot be named as its container."), Severities(Severity.Stop)]
+    public const string MoreThanTheContainerHolds = "more-than-the-container-holds";
+
+    /// <summary>A load is more than its scale can show.</summary>
+    [Remedy("Check gross and its unit, which scale it was, and its capacity on the data plate."), Severities(Severity.Stop)]
+    public const string LoadBeyondCapacity = "load-beyond-capacity";
+
     /// <summary>The scale, not the catches, makes most of the uncertainty.</summary>
     [Remedy("Check the scale against known masses. That helps more than another catch."), Severities(Severity.Note)]
     public const string ScaleDominates = "scale-dominates";

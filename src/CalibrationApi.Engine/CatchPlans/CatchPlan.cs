@@ -2,6 +2,7 @@ using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.MeterSpeeds;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.Repeatability;
+using CalibrationApi.Engine.VolumeChecks;
 using CalibrationApi.Engine.Weighing;
 
 namespace CalibrationApi.Engine.CatchPlans;
@@ -98,6 +99,9 @@ public sealed record PlannedMeter
 
     /// <summary>Bulk density; needed where a container of known volume bounds the catch.</summary>
     public BulkDensity? BulkDensity { get; init; }
+
+    /// <summary>What the fitted element can hold of the product; null when it is not known.</summary>
+    public ElementContent? Element { get; init; }
 
     /// <summary>Mass per revolution to plan with, and how sure it is.</summary>
     public required ReferenceValue Value { get; init; }

@@ -149,6 +149,8 @@ internal sealed class MeterPlanning
 
     public IEnumerable<Finding> Findings()
     {
+        if (meter.Element?.FindingOf($"{meter.Name}: the {(meter.Value.Kind == ReferenceKind.ValueInForce ? "value in force" : "start value")}", meter.Value.Value, Uncertainty) is { } beyond)
+            yield return beyond with { Meter = meter.Name };
         var division = plan.Scale.Division;
         var divisions = Mass / division.Kilograms;
         if (Threshold.IsBelow(divisions, CatchSize.FineDivisions))

@@ -2,6 +2,7 @@ using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.LikelyMistakes;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.Repeatability;
+using CalibrationApi.Engine.VolumeChecks;
 using CalibrationApi.Engine.Weighing;
 
 namespace CalibrationApi.Engine.CatchTests;
@@ -60,7 +61,13 @@ public sealed record CatchTest
     /// <summary>Bulk density of the product; needed for a volume per revolution.</summary>
     public BulkDensity? BulkDensity { get; init; }
 
-    /// <summary>What the result is compared with; null when there is nothing yet.</summary>
+    /// <summary>What the fitted element can hold of the product; null when it is not known.</summary>
+    public ElementContent? Element { get; init; }
+
+    /// <summary>What the fitted element delivers of other products; null when it is not known.</summary>
+    public OtherProductsOfElement? OtherProducts { get; init; }
+
+    /// <summary>What the result is compared with; null takes a start value from the content of the element, where that is known.</summary>
     public ReferenceValue? Reference { get; init; }
 
     /// <summary>What another lot is expected to give where that is not the reference; null for the same lot or when it is not known.</summary>
@@ -89,6 +96,12 @@ public sealed record CatchTest
 
     /// <summary>Masses that come from one scale were given in units of more than one system; worth a word in the answer.</summary>
     public bool MixesMassUnits { get; init; }
+
+    /// <summary>Conditions of the test; null when not stated.</summary>
+    public TestConditions? Conditions { get; init; }
+
+    /// <summary>Conditions stated for sowing; null when not stated.</summary>
+    public TestConditions? SowingConditions { get; init; }
 
     /// <summary>What the caller set about judging.</summary>
     public CatchTestLimits Limits { get; init; } = new();

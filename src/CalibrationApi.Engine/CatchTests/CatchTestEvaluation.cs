@@ -23,6 +23,9 @@ public static class CatchTestEvaluation
     /// <exception cref="ArgumentException">No catch counts.</exception>
     public static Outcome<CatchTestResult> Evaluate(CatchTest test)
     {
+        var startsFromVolume = test is { Reference: null, Element: not null };
+        if (startsFromVolume)
+            test = test with { Reference = test.Element!.StartValue };
         var readings = CatchReadings.From(test);
         var prior = readings.Prior;
         var settings = CatchTestSettings.From(test.Limits, prior, test.Reference is not null);
@@ -40,7 +43,10 @@ public static class CatchTestEvaluation
             ? SecondTest.Of(estimate, earlier, expected, test.Reference!.FromAnotherScale is true, prior, settings.DayToDay, settings.CoverageProbability)
             : null;
         var mistakes = MistakeSearch.Of(test, readings, estimate, settings.DayToDay);
-        var decision = CatchTestVerdict.Decide(estimate, agreement, change, expected, secondTest, mistakes, readings.Count, readings.Variances.Average(), settings);
+        var limits = PhysicalLimits.Of(test, estimate);
+        var decision = CatchTestVerdict.Decide(
+            estimate, agreement, change, expected, secondTest, mistakes, limits.Impossible.Count > 0, test.Scale.KnownError is { CheckFailed: true },
+            readings.Count, readings.Variances.Average(), settings);
 
         var result = new CatchTestResult
         {
@@ -60,14 +66,16 @@ public static class CatchTestEvaluation
             InForce = InForce(test),
             EffectIfValueInForceStays = Effect(test, change),
             Settings = settings,
-            Assumptions = Assumptions(test, readings, settings, mistakes),
+            Impossible = limits.Impossible,
+            Assumptions = [.. Assumptions(test, readings, settings, mistakes), .. PhysicalLimits.Assumptions(test, startsFromVolume)],
             Findings = [],
         };
+        var headline = CatchTestSentences.Headline(result);
         return result with
         {
-            Headline = CatchTestSentences.Headline(result),
+            Headline = HeadlineQualification.Of(test, result) is { } qualification ? $"{headline} {qualification}" : headline,
             Reasons = [CatchTestSentences.Reason(result)],
-            Findings = CatchTestFindings.Of(test, readings, result),
+            Findings = [.. limits.Impossible, .. CatchTestFindings.Of(test, readings, result), .. limits.Unusual],
         };
     }
 

@@ -11,9 +11,16 @@ internal static class CatchTestFindings
     /// <summary>Share of the tolerance that a rounding at the controller may cost before it is worth a word; judgement.</summary>
     private const double NoticeableShareOfTolerance = 0.2;
 
+    public static Finding ScaleFailed { get; } = Finding.Stop(FindingCode.ScaleCheckFailed,
+        $"This scale failed its last check before the test. Its error was corrected, but repair or replace the scale before relying on it.");
+
     public static List<Finding> Of(CatchTest test, CatchReadings readings, CatchTestResult result)
     {
         var findings = new List<Finding>();
+        if (test.Scale.KnownError is { CheckFailed: true } failed)
+            findings.Add(ScaleFailed with { Detail = $"This scale failed its last check before the test: it was {new Ratio(failed.Relative):F2} off. Its error was corrected, but repair or replace the scale before relying on it." });
+        if (test.Conditions is { } conditions)
+            findings.AddRange(conditions.DifferingFrom(test.SowingConditions));
         Mistakes(result, findings);
         Pattern(result, findings);
         Size(test, readings, findings);
@@ -105,9 +112,13 @@ internal static class CatchTestFindings
                 $"{Capital(CountWords.Of(readings.Count))} catch{(readings.Count == 1 ? " says nothing" : "es say little")} about scatter; the default repeatability of {new Ratio(prior.Relative):0.##} carries most of the uncertainty."));
     }
 
+    /// <summary>The rounding of a number for the controller costs a noticeable part of the tolerance.</summary>
+    public static bool RoundingMatters(ControllerNumber enter, CatchTestSettings settings) =>
+        Math.Abs(enter.RoundingError) > NoticeableShareOfTolerance * settings.Tolerance;
+
     private static void Entry(ControllerNumber enter, CatchTestResult result, List<Finding> findings)
     {
-        if (Math.Abs(enter.RoundingError) > NoticeableShareOfTolerance * result.Settings.Tolerance)
+        if (RoundingMatters(enter, result.Settings))
             findings.Add(Finding.Warning(FindingCode.EntryResolutionMatters,
                 $"With {enter.Entry.Decimals} decimals the controller can only take {enter.InWords}, which is {new Ratio(Math.Abs(enter.RoundingError)):F1} {(enter.RoundingError > 0 ? "above" : "below")} the value found. Use a form or a unit with more digits if the controller has one."));
     }

@@ -52,6 +52,9 @@ public sealed record CatchTestResult
     /// <summary>What happens if the value in force stays; null without value in force or target rate.</summary>
     public EffectOnApplication? EffectIfValueInForceStays { get; init; }
 
+    /// <summary>What cannot be about the test: container, scale or element; empty when all can.</summary>
+    public IReadOnlyList<Finding> Impossible { get; init; } = [];
+
     /// <summary>Limits in use.</summary>
     public required CatchTestSettings Settings { get; init; }
 

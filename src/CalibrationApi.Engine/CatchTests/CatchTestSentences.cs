@@ -18,6 +18,10 @@ internal static class CatchTestSentences
         {
             case CatchTestVerdict.Rule.LikelyMistake:
                 return $"Do not use this test yet. {result.LikelyMistakes.Named!.Detail} {result.LikelyMistakes.Named.Check}";
+            case CatchTestVerdict.Rule.Impossible:
+                return $"Do not use this test. {result.Impossible[0].Detail}";
+            case CatchTestVerdict.Rule.ScaleFailed:
+                return $"Catch again on a good scale: this one failed its last check. The catches come to {value}, but nobody knows whether its error stayed the same.";
             case CatchTestVerdict.Rule.MistakeNotToldApart:
                 return $"Do not use this test yet: a mistake is likelier than a change of the meter. {FirstCheck(result)} Then make one more catch.";
             case CatchTestVerdict.Rule.StrayCatch:
@@ -54,6 +58,10 @@ internal static class CatchTestSentences
                 return Finding.Stop(FindingCode.LikelyMistake, named.Probability >= ProbabilityWords.AlmostCertain
                     ? (FormattableString)$"{named.Detail} It is almost certain."
                     : $"{named.Detail} Its probability is {new Ratio(named.Probability):F0}.");
+            case CatchTestVerdict.Rule.Impossible:
+                return result.Impossible[0];
+            case CatchTestVerdict.Rule.ScaleFailed:
+                return CatchTestFindings.ScaleFailed;
             case CatchTestVerdict.Rule.MistakeNotToldApart:
                 return Finding.Stop(FindingCode.CannotBeToldApart,
                     $"The probability of some mistake is {new Ratio(result.LikelyMistakes.AnyProbability):F0}, but the masses alone do not say which.");

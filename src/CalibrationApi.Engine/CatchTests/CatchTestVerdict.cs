@@ -23,11 +23,17 @@ public static class CatchTestVerdict
         /// <summary>One mistake explains the test far better than an ordinary change does.</summary>
         LikelyMistake,
 
+        /// <summary>A catch is more than its container or its scale takes, or the value more than the element can deliver.</summary>
+        Impossible,
+
         /// <summary>One catch stands apart by more than the tolerance.</summary>
         StrayCatch,
 
         /// <summary>The catches scatter improbably and by more than the tolerance.</summary>
         WildScatter,
+
+        /// <summary>The scale failed its last check before the test.</summary>
+        ScaleFailed,
 
         /// <summary>A mistake is likelier than an ordinary change, but the masses do not say which.</summary>
         MistakeNotToldApart,
@@ -64,13 +70,15 @@ public static class CatchTestVerdict
     /// <param name="expected">How far the test lies from what was expected of it; null without a value in force or a start value.</param>
     /// <param name="secondTest">How an earlier test bears this one out; null without one.</param>
     /// <param name="mistakes">The mistakes that would explain the test.</param>
+    /// <param name="isImpossible">Something about the test cannot be (<see cref="PhysicalLimits"/>).</param>
+    /// <param name="scaleFailed">The scale failed its last check before the test.</param>
     /// <param name="counted">Catches that count.</param>
     /// <param name="meanVariance">Mean of their known random variances, relative.</param>
     /// <param name="limits">Tolerance, wanted precision, second-test change and coverage in use.</param>
     /// <remarks>
     /// 1 investigate: one mistake has a probability of at least 0.5 and a Bayes factor of at least 10 against an ordinary
-    /// change, and no other explains the test almost as well; or a stray catch, or Q below 1 %, with a spread above the
-    /// tolerance. 2 repeat: some mistake is likelier than an ordinary change, although the masses do not say which (catches
+    /// change, and no other explains the test almost as well; or something is physically impossible; or a stray catch, or Q below 1 %, with a spread above the
+    /// tolerance. 2 repeat: the scale failed its last check, so that nothing weighed on it is to be relied on; some mistake is likelier than an ordinary change, although the masses do not say which (catches
     /// that share a mistake agree, so that a second one confirms nothing); expanded uncertainty above the wanted precision;
     /// or a change at the second-test limit that no test of another set-up bears out, however many catches this one has:
     /// catches of one set-up share its tare, points, element, unit and product, and confirm the scatter only.
@@ -84,17 +92,23 @@ public static class CatchTestVerdict
         ExpectedChange? expected,
         SecondTest? secondTest,
         LikelyMistakesResult mistakes,
+        bool isImpossible,
+        bool scaleFailed,
         int counted,
         double meanVariance,
         CatchTestSettings limits)
     {
         if (mistakes.Named is not null)
             return new(Verdict.Investigate, Rule.LikelyMistake);
+        if (isImpossible)
+            return new(Verdict.Investigate, Rule.Impossible);
         if (agreement.HasStray && Math.Abs(agreement.FarthestDeviation) > limits.Tolerance)
             return new(Verdict.Investigate, Rule.StrayCatch);
         if (agreement.QProbability < InvestigateProbability && agreement.Spread > limits.Tolerance)
             return new(Verdict.Investigate, Rule.WildScatter);
 
+        if (scaleFailed)
+            return new(Verdict.Repeat, Rule.ScaleFailed);
         if (mistakes.LikelierThanChange)
             return new(Verdict.Repeat, Rule.MistakeNotToldApart, 1);
         if (estimate.RelativeExpanded > limits.WantedPrecision)

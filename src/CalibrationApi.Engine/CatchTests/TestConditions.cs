@@ -28,25 +28,44 @@ public sealed record TestConditions
     /// <summary>Speed of the fan.</summary>
     public RotationalSpeed? FanSpeed { get; init; }
 
-    /// <summary>A finding for every condition that differs from sowing by more than is worth a word.</summary>
-    public IEnumerable<Finding> DifferingFrom(TestConditions sowing)
+    /// <summary>Fill of a tank below which it counts as nearly empty where nothing was said about sowing; judgement, no published source.</summary>
+    public static Ratio NearlyEmpty { get; } = new(0.10);
+
+    /// <summary>The tank was nearly empty, and it was not said that sowing would be so too.</summary>
+    /// <param name="sowing">Conditions of sowing; null when not stated.</param>
+    public bool IsNearlyEmpty(TestConditions? sowing) => sowing?.TankLevel is null && TankLevel is { } level && Threshold.IsBelow(level.Fraction, NearlyEmpty.Fraction);
+
+    /// <summary>A finding for every condition that differs from sowing by more than is worth a word, or that no sowing has.</summary>
+    /// <param name="sowing">Conditions of sowing; null when not stated.</param>
+    public IEnumerable<Finding> DifferingFrom(TestConditions? sowing)
     {
-        if (Apart(TankLevel?.Fraction, sowing.TankLevel?.Fraction, 0.30))
-            yield return Differs("tank level", TankLevel!, sowing.TankLevel!);
-        if (ApartRelative(TankPressure?.Pascals, sowing.TankPressure?.Pascals, 0.20))
-            yield return Differs("tank pressure", TankPressure!, sowing.TankPressure!);
-        if (Apart(Slope?.Fraction, sowing.Slope?.Fraction, 0.03))
-            yield return Differs("slope", Slope!, sowing.Slope!);
-        if (Apart(ProductMoisture?.Fraction, sowing.ProductMoisture?.Fraction, 0.02))
-            yield return Differs("moisture of the product", ProductMoisture!, sowing.ProductMoisture!);
-        if (Apart(AirTemperature?.Kelvin, sowing.AirTemperature?.Kelvin, 10))
-            yield return Differs("air temperature", AirTemperature!, sowing.AirTemperature!);
-        if (ApartRelative(FanSpeed?.RevolutionsPerSecond, sowing.FanSpeed?.RevolutionsPerSecond, 0.10))
-            yield return Differs("fan speed", FanSpeed!, sowing.FanSpeed!);
+        if (IsNearlyEmpty(sowing))
+            yield return Finding.Warning(FindingCode.ConditionsDiffer,
+                $"The tank was nearly empty in the test ({TankLevel}): the meter may deliver differently from a filled one. Test again with more product in it.");
+        foreach (var (what, here, there) in Differences(sowing))
+            yield return Finding.Warning(FindingCode.ConditionsDiffer,
+                $"The {what} in the test ({here}) differs from that stated for sowing ({there}): the meter may deliver differently. Test again near the conditions of sowing, or check in the field.");
     }
 
-    private static Finding Differs(string what, IQuantity test, IQuantity sowing) => Finding.Warning(FindingCode.ConditionsDiffer,
-        $"The {what} in the test ({test}) differs from that stated for sowing ({sowing}): the meter may deliver differently. Test again near the conditions of sowing, or check in the field.");
+    /// <summary>Names of the conditions that differ from sowing by more than is worth a word.</summary>
+    /// <param name="sowing">Conditions of sowing; null when not stated.</param>
+    public IEnumerable<string> NamesDifferingFrom(TestConditions? sowing) => Differences(sowing).Select(one => one.What);
+
+    private IEnumerable<(string What, IQuantity Test, IQuantity Sowing)> Differences(TestConditions? sowing)
+    {
+        if (Apart(TankLevel?.Fraction, sowing?.TankLevel?.Fraction, 0.30))
+            yield return ("tank level", TankLevel!, sowing!.TankLevel!);
+        if (ApartRelative(TankPressure?.Pascals, sowing?.TankPressure?.Pascals, 0.20))
+            yield return ("tank pressure", TankPressure!, sowing!.TankPressure!);
+        if (Apart(Slope?.Fraction, sowing?.Slope?.Fraction, 0.03))
+            yield return ("slope", Slope!, sowing!.Slope!);
+        if (Apart(ProductMoisture?.Fraction, sowing?.ProductMoisture?.Fraction, 0.02))
+            yield return ("moisture of the product", ProductMoisture!, sowing!.ProductMoisture!);
+        if (Apart(AirTemperature?.Kelvin, sowing?.AirTemperature?.Kelvin, 10))
+            yield return ("air temperature", AirTemperature!, sowing!.AirTemperature!);
+        if (ApartRelative(FanSpeed?.RevolutionsPerSecond, sowing?.FanSpeed?.RevolutionsPerSecond, 0.10))
+            yield return ("fan speed", FanSpeed!, sowing!.FanSpeed!);
+    }
 
     private static bool Apart(double? test, double? sowing, double limit) => test is { } a && sowing is { } b && Math.Abs(a - b) > limit;
 

@@ -53,6 +53,9 @@ public sealed class DeliveryCurve
         return new DeliveryCurve(speeds, values);
     }
 
+    /// <summary>The largest mass per revolution of the curve.</summary>
+    public MassPerRevolution Largest => new(values.Max());
+
     /// <summary>Mass per revolution at a meter speed, kg per revolution.</summary>
     /// <param name="speed">rev/s, &gt;= 0.</param>
     public double At(double speed)

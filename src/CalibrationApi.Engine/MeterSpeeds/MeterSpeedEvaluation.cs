@@ -1,5 +1,6 @@
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.VolumeChecks;
 
 namespace CalibrationApi.Engine.MeterSpeeds;
 
@@ -45,12 +46,17 @@ public static class MeterSpeedEvaluation
                 : [],
             Findings =
             [
+                .. elements.Select(element => element.Element).Select(Beyond).OfType<Finding>(),
                 .. elements.SelectMany(element => Findings(element, elements[0].Fits)),
                 .. capacity.Select(at => at.FieldEfficiency).Distinct().Select(FieldCapacity.Unusual).OfType<Finding>(),
                 .. fan?.Findings ?? [],
             ],
         };
     }
+
+    // The largest value of the curve is the one that an element may be unable to hold.
+    private static Finding? Beyond(MeteringElement element) => element.Content?.FindingOf(
+        $"{element.Name}: the mass per revolution stated", element.Delivery.Largest, VolumeCheckDefaults.MassPerRevolution.Value.Canonical);
 
     private static CapacityAt Capacity(MeterSpeedQuestion question, Speed speed)
     {

@@ -1,4 +1,5 @@
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Engine.VolumeChecks;
@@ -60,15 +61,23 @@ public sealed record ElementContent(Uncertain<Volume> Displacement, Uncertain<Bu
         };
     }
 
+    /// <summary>What to expect where nothing was measured yet: the content at the usual fill efficiency.</summary>
+    /// <remarks>k = 0.9 rho V with u^2 = 0.15^2 + u_rho^2 + u_V^2, as in a volume check; no scale stands behind it.</remarks>
+    public ReferenceValue StartValue => new(
+        new MassPerRevolution(VolumeCheckDefaults.FillEfficiency.Value.Canonical * Full.KilogramsPerRevolution),
+        ReferenceKind.StartValue,
+        Root(VolumeCheckDefaults.Spread.Value.Canonical, RelativeUncertainty),
+        FromAnotherScale: true);
+
     /// <summary>The values that were used and not stated.</summary>
     public IEnumerable<Assumption> Assumptions()
     {
         if (Density.RelativeUncertainty is null)
-            yield return VolumeCheckDefaults.Density.Assumed("product/bulkDensity/relativeUncertainty");
+            yield return VolumeCheckDefaults.Density.Assumed("bulkDensity/relativeUncertainty");
         if (Displacement.RelativeUncertainty is null)
-            yield return VolumeCheckDefaults.Displacement.Assumed("element/displacement/relativeUncertainty");
+            yield return VolumeCheckDefaults.Displacement.Assumed("displacement/relativeUncertainty");
         if (Kind is null)
-            yield return new("element/kind", new Ratio(MostFillOfOpenElement), "not stated: the most that an open element delivers is taken, so that less is called impossible; judgement, no published source");
+            yield return new("fittedElement/kind", new Ratio(MostFillOfOpenElement), "not stated: the most that an open element delivers is taken, so that less is called impossible; judgement, no published source");
     }
 
     /// <summary>What a fill beyond the possible means, as the end of a sentence.</summary>

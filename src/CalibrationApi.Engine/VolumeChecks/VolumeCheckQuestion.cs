@@ -14,6 +14,9 @@ public sealed record VolumeCheckQuestion
     /// <summary>Bulk density of the product rho, above 0.</summary>
     public required Uncertain<BulkDensity> Density { get; init; }
 
+    /// <summary>How the element carries product; null when it is not known.</summary>
+    public ElementKind? Kind { get; init; }
+
     /// <summary>The unit in which the density was given; a slip is looked for with it.</summary>
     public Unit? DensityUnit { get; init; }
 

@@ -16,29 +16,49 @@ internal static class VolumeCheckSentences
         if (compared is null || question.Checked is not { } value)
             return $"{first} Use it to plan a catch, not to seed.";
         FormattableString who = question.CheckedIsInForce ? $"The value in force, {value.Value}," : (FormattableString)$"The measured {value.Value}";
-        return IsTooFull(compared)
+        return IsTooFull(question)
             ? $"{first} {who} would fill it to {compared.FillEfficiency.Median:F0}, more than it holds."
-            : (FormattableString)$"{first} {who} is {Against(compared.Ratio)} and fills it to {compared.FillEfficiency.Median:F0}{(IsUnusual(compared) ? ", which is unusual" : "")}.";
+            : (FormattableString)$"{first} {who} is {Against(compared.Ratio)} and fills it to {compared.FillEfficiency.Median:F0}{(IsUnusual(question, compared) ? ", which is unusual" : "")}.";
     }
 
     public static IEnumerable<Finding> Findings(VolumeCheckQuestion question, double fill, LogInterval<MassPerRevolution> expected, CheckedValue? compared)
     {
-        if (fill > VolumeCheckDefaults.MostFillEfficiency)
+        var most = ElementContent.MostFillOf(question.Kind);
+        if (Threshold.IsAbove(fill, most))
             yield return Finding.Warning(FindingCode.MoreThanTheElementHolds,
-                $"The fill efficiency that this rests on is {new Ratio(fill):F0}. More than {new Ratio(VolumeCheckDefaults.MostFillEfficiency):F0} is more than an element holds. Check the numbers that it comes from.");
+                $"The fill efficiency that this rests on is {new Ratio(fill):F0}. More than {new Ratio(most):F0} is more than {Such(question)} delivers. Check the numbers that it comes from.");
+        else if (Threshold.IsAbove(fill, VolumeCheckDefaults.MostFillEfficiency))
+            yield return Finding.Warning(FindingCode.FillUnlikeExpected,
+                $"The fill efficiency that this rests on is {new Ratio(fill):F0}. More than {new Ratio(VolumeCheckDefaults.MostFillEfficiency):F0} is unusual. Check the numbers that it comes from.");
         if (compared is null)
             yield break;
-        if (IsTooFull(compared))
-            yield return Finding.Warning(FindingCode.MoreThanTheElementHolds,
-                $"{question.Checked!.Value.Value} would need a fill efficiency of {compared.FillEfficiency.Median:F0}; more than {new Ratio(VolumeCheckDefaults.MostFillEfficiency):F0} is more than the element holds. {Reason(question, compared, expected)}");
-        else if (IsUnusual(compared))
-            yield return Finding.Warning(FindingCode.FillUnlikeExpected,
-                $"{question.Checked!.Value.Value} against {expected.Median} expected is {Against(compared.Ratio)}, {Math.Abs(compared.Deviations!.Value):0.0} standard deviations away. {Reason(question, compared, expected)}");
+        if (IsTooFull(question))
+            yield return Finding.Stop(FindingCode.MoreThanTheElementHolds,
+                $"{question.Checked!.Value.Value} would need a fill efficiency of {compared.FillEfficiency.Median:F0}; more than {new Ratio(most):F0} is more than {Such(question)} delivers. {Reason(question, compared, expected)}");
+        else if (IsUnusual(question, compared))
+            yield return Finding.Warning(FindingCode.FillUnlikeExpected, compared.Deviations is { } deviations && Math.Abs(deviations) >= VolumeCheckDefaults.Unusual
+                ? (FormattableString)$"{question.Checked!.Value.Value} against {expected.Median} expected is {Against(compared.Ratio)}, {Math.Abs(deviations):0.0} standard deviations away. {Reason(question, compared, expected)}"
+                : $"{question.Checked!.Value.Value} fills the element to {compared.FillEfficiency.Median:F0}; more than {new Ratio(VolumeCheckDefaults.MostFillEfficiency):F0} is unusual. {Reason(question, compared, expected)}");
     }
 
-    private static bool IsTooFull(CheckedValue compared) => Threshold.IsAbove(compared.FillEfficiency.Median.Fraction, VolumeCheckDefaults.MostFillEfficiency);
+    private static bool IsTooFull(VolumeCheckQuestion question) => Plausibility(question) == VolumeChecks.Plausibility.Impossible;
 
-    private static bool IsUnusual(CheckedValue compared) => Math.Abs(compared.Deviations ?? 0) >= VolumeCheckDefaults.Unusual;
+    // Far from what is expected here, or fuller than elements usually are.
+    private static bool IsUnusual(VolumeCheckQuestion question, CheckedValue compared) =>
+        Math.Abs(compared.Deviations ?? 0) >= VolumeCheckDefaults.Unusual
+        || (Plausibility(question) == VolumeChecks.Plausibility.Unusual && compared.FillEfficiency.Median.Fraction > 1);
+
+    private static Plausibility Plausibility(VolumeCheckQuestion question) => question.Checked is { } value
+        ? new ElementContent(question.Displacement, question.Density, question.Kind).Judge(value.Value, value.RelativeUncertainty ?? VolumeCheckDefaults.MassPerRevolution.Value.Canonical).Plausibility
+        : VolumeChecks.Plausibility.Usual;
+
+    private static string Such(VolumeCheckQuestion question) => question.Kind switch
+    {
+        ElementKind.ClosedPockets => "an element of closed pockets",
+        ElementKind.OpenFlutes => "an open roller",
+        ElementKind.Auger => "an auger",
+        _ => "any element",
+    };
 
     private static FormattableString Against(double ratio) => Math.Abs(ratio - 1) < 0.0005
         ? (FormattableString)$"just that"

@@ -5,6 +5,9 @@ namespace CalibrationApi.Engine.Weighing;
 /// <param name="StandardUncertainty">Standard uncertainty of that error, relative, 0 to 0.5; all that remains once the error is corrected.</param>
 public sealed record KnownScaleError(double Relative, double StandardUncertainty)
 {
+    /// <summary>The check that found it failed: nobody knows whether the error stayed what it was then.</summary>
+    public bool CheckFailed { get; init; }
+
     /// <inheritdoc cref="KnownScaleError(double, double)"/>
     public double Relative { get; } =
         Math.Abs(Relative) < 0.5 ? Relative : throw new ArgumentOutOfRangeException(nameof(Relative), Relative, "A scale error of half the load is no scale.");

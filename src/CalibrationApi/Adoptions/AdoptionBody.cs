@@ -7,6 +7,8 @@ using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Http;
 using CalibrationApi.Lots;
+using CalibrationApi.Machines;
+using CalibrationApi.Products;
 using CalibrationApi.Quantities;
 using CalibrationApi.Records;
 using CalibrationApi.Storage.Adoptions;
@@ -76,6 +78,8 @@ internal static class AdoptionBody
     {
         if (Entered(adoption).Despite is { } despite)
             yield return TypedValueCheck.Despite(despite.Code!, despite.Reason!);
+        if (PhysicalFinding(connection, workspace, adoption) is { } physical)
+            yield return physical;
         if (basis is null)
             yield break;
         if (SupersededBy(connection, workspace, basis.Id) is { } superseded)
@@ -110,6 +114,25 @@ internal static class AdoptionBody
             : (FormattableString)$"The number typed in, {adoption.EnteredValue} {adoption.EnteredUnit}, lies outside what the test measured, {new MassPerRevolution(TypedValueGuard.Canonical(measured, "value"))}.";
     }
 
+    // Displacement and density may have become known, or been corrected, after the value was adopted.
+    private static Finding? PhysicalFinding(SqliteConnection connection, Workspace workspace, AdoptionRecord adoption)
+    {
+        var element = Described<MachineRequest>(connection, workspace, RecordKind.Machines, adoption.Series.Machine)?
+            .Meters!.FirstOrDefault(meter => meter!.Position == adoption.Series.Meter)?
+            .Elements!.FirstOrDefault(one => one!.Name == adoption.Series.Element);
+        if (element?.DisplacementPerRevolution is null)
+            return null;
+        var density = (adoption.Lot is { } lot ? Described<LotRequest>(connection, workspace, RecordKind.Lots, lot)?.BulkDensity : null)
+            ?? Described<ProductRequest>(connection, workspace, RecordKind.Products, adoption.Series.Product)?.BulkDensity;
+        return ElementOfMachine.Content(element, density)?.FindingOf("The value adopted", new MassPerRevolution(adoption.Value), 0);
+    }
+
+    private static T? Described<T>(SqliteConnection connection, Workspace workspace, RecordKind kind, string id)
+        where T : DescribedRequest =>
+        new DescribedRecordStore(kind).Find(connection, workspace, id) is { } record
+            ? (T)JsonSerializer.Deserialize(record.Body, JsonSettings.Contract.GetTypeInfo(typeof(T)))!
+            : null;
+
     // Only a test that stands can be adopted, so the end of a chain is named, with what was wrong at its beginning.
     private static Supersedes? SupersededBy(SqliteConnection connection, Workspace workspace, string test)
     {
@@ -133,9 +156,7 @@ internal static class AdoptionBody
         adoption.Test is { } test ? CatchTestStore.Find(connection, workspace, test) : null;
 
     private static string? Treatment(SqliteConnection connection, Workspace workspace, string lot) =>
-        new DescribedRecordStore(RecordKind.Lots).Find(connection, workspace, lot) is { } record
-            ? ((LotRequest)JsonSerializer.Deserialize(record.Body, JsonSettings.Contract.GetTypeInfo(typeof(LotRequest)))!).Treatment
-            : null;
+        Described<LotRequest>(connection, workspace, RecordKind.Lots, lot)?.Treatment;
 
     private static MeasuredMassPerRevolution Measured(CatchTestRecord basis, string? units)
     {

@@ -87,6 +87,7 @@ internal static class CatchPlanMapping
         CoveredWidth = meter.CoveredWidth!.Read(),
         TargetRate = meter.TargetRate!.Read(),
         BulkDensity = BulkDensityQuantity.Read(meter.BulkDensity),
+        Element = meter.FittedElement?.Content(meter.BulkDensity),
         Value = new ReferenceValue(
             (meter.ValueInForce ?? meter.StartValue)!.Read(),
             meter.ValueInForce is null ? ReferenceKind.StartValue : ReferenceKind.ValueInForce,

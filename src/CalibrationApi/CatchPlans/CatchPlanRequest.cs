@@ -108,6 +108,9 @@ public sealed class MeterOfPlan
     /// <summary>Bulk density of the product; needed where a container of known volume bounds the catch.</summary>
     public BulkDensityQuantity? BulkDensity { get; init; }
 
+    /// <summary>The metering element that is fitted; with the bulk density it says what the value to plan with can be.</summary>
+    public FittedElement? FittedElement { get; init; }
+
     /// <summary>The mass per revolution that the controller uses now. Default of its <c>relativeUncertainty</c> 2 %: default for a value in force; judgement, no published source.</summary>
     public ReferenceOfTest? ValueInForce { get; init; }
 

@@ -81,6 +81,7 @@ internal sealed class MeterOfPlanValidator : AbstractValidator<MeterOfPlan>
         RuleFor(meter => meter.TargetRate).Needed();
         RuleFor(meter => meter.TargetRate).Measured();
         RuleFor(meter => meter.BulkDensity).Measured();
+        RuleFor(meter => meter.FittedElement!).SetValidator(new FittedElementValidator());
         RuleFor(meter => meter.ValueInForce).Measured();
         RuleFor(meter => meter.ValueInForce!).SetValidator(new ReferenceOfTestValidator());
         RuleFor(meter => meter.StartValue).Measured();

@@ -17,7 +17,9 @@ internal static class CatchTestMapping
         var first = request.Catches![0]!;
         var mass = Quantity.UnitOf(first.Net ?? first.Gross)!;
         var value = Quantity.UnitOf(request.ValueInForce) ?? Quantity.UnitOf(request.StartValue) ?? EnteredPerRevolution(request) ?? PerRevolutionLike(mass);
-        return AnswerUnits.For(choice, mass, value, Quantity.UnitOf(request.TargetRate), Quantity.UnitOf(request.Area), Quantity.UnitOf(request.Product?.BulkDensity));
+        return AnswerUnits.For(
+            choice,
+            [.. request.Conditions?.Units() ?? [], mass, value, Quantity.UnitOf(request.TargetRate), Quantity.UnitOf(request.Area), Quantity.UnitOf(request.Product?.BulkDensity)]);
     }
 
     public static CatchTest ToEngine(CatchTestRequest request)
@@ -35,6 +37,10 @@ internal static class CatchTestMapping
                 : null,
             Material = Words.Read<ProductMaterial>(request.Product?.Material),
             BulkDensity = BulkDensityQuantity.Read(request.Product?.BulkDensity),
+            Element = request.FittedElement?.Content(request.Product?.BulkDensity),
+            OtherProducts = MistakeContextMapping.ReadKnownDeliveries(request),
+            Conditions = request.Conditions?.Read(),
+            SowingConditions = request.SowingConditions?.Read(),
             Reference = ReadReference(request),
             Predicted = request.PredictedValue is { } predicted ? new PredictedValue(predicted.Read(), predicted.RelativeUncertainty?.Canonical()) : null,
             Earlier = request.EarlierTest is { } earlier ? SecondTestMapping.Read(earlier) : null,

@@ -20,6 +20,15 @@ public sealed class CatchTestRequest : CatchTestData
     [Default(typeof(CatchTestDefaults), nameof(CatchTestDefaults.CounterResolution))]
     public RevolutionsQuantity? CounterResolution { get; set; }
 
+    /// <summary>The metering element that is fitted. With the bulk density of the product it says what a value can be; where neither valueInForce nor startValue is given, the start value comes from both.</summary>
+    public FittedElement? FittedElement { get; set; }
+
+    /// <summary>Conditions during the test.</summary>
+    public Conditions? Conditions { get; set; }
+
+    /// <summary>Conditions that are expected in sowing; conditions far from them are said in the headline.</summary>
+    public Conditions? SowingConditions { get; set; }
+
     /// <summary>Pockets or flutes of the metering element that discharge one after the other in one revolution, where known.</summary>
     public int? PocketsPerRevolution { get; set; }
 
@@ -54,7 +63,7 @@ public sealed class ProductOfTest
     /// <summary>How it flows: <c>free-flowing</c>, <c>small-seed</c> or <c>dusty</c> (also sticky or caking).</summary>
     public string? Material { get; set; }
 
-    /// <summary>Bulk density; needed when the controller takes a volume per revolution.</summary>
+    /// <summary>Bulk density; needed when the controller takes a volume per revolution. With it the container and the element say what a catch can be.</summary>
     public BulkDensityQuantity? BulkDensity { get; set; }
 
     /// <summary>Price; gives the cost of a wrong value.</summary>
@@ -94,6 +103,9 @@ public sealed class KnownScaleErrorOfTest
 
     /// <summary>Standard uncertainty of that error, relative.</summary>
     public RatioQuantity? StandardUncertainty { get; set; }
+
+    /// <summary>True when the scale failed that check: then nothing that it weighed is to be relied on. Default false.</summary>
+    public bool? CheckFailed { get; set; }
 }
 
 /// <summary>A partial catch.</summary>

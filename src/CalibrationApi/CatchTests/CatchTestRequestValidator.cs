@@ -67,6 +67,9 @@ internal sealed class CatchTestRequestValidator : CatchTestDataValidator<CatchTe
         RuleFor(test => test.Scale).Needed();
         RuleFor(test => test.Scale!).SetValidator(new ScaleOfTestValidator());
         RuleFor(test => test.CounterResolution).Measured(new(0, 10, "rev"));
+        RuleFor(test => test.FittedElement!).SetValidator(new FittedElementValidator());
+        RuleFor(test => test.Conditions!).SetValidator(new ConditionsValidator());
+        RuleFor(test => test.SowingConditions!).SetValidator(new ConditionsValidator());
         RuleFor(test => test.PocketsPerRevolution).Whole(1, 10_000);
         RuleFor(test => test.PulsesPerRevolution).Measured();
         RuleFor(test => test.MeterRevolutionsPerTurn).Measured(new(0.0001, 10_000, "1"));

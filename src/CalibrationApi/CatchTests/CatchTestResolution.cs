@@ -65,8 +65,6 @@ internal sealed record CatchTestResolution
             ScaleCheck = UsedScaleCheck(connection, workspace, request.Scale!, scale!, occurredAt, findings),
             ValueInForce = request.ValueInForce is null && request.StartValue is null ? UsedValue(connection, workspace, series, request, occurredAt, findings) : null,
         };
-        if (plan?.SowingConditions is { } sowing && request.Conditions is { } conditions)
-            findings.AddRange(conditions.Read().DifferingFrom(sowing.Read()));
         var question = Join(request, machine!, meter!, element!, product!, lot, scale!, plan, used);
         if (question.TargetRate is null && plan is not null)
             question.TargetRate = PlannedRate(connection, workspace, plan, request);
@@ -122,9 +120,14 @@ internal sealed record CatchTestResolution
                 VerificationInterval = scale.VerificationInterval,
                 StatedAccuracy = scale.StatedAccuracy,
                 Capacity = scale.Capacity,
-                KnownError = used.ScaleCheck is { } check ? new KnownScaleErrorOfTest { Error = check.Error, StandardUncertainty = check.StandardUncertainty } : null,
+                KnownError = used.ScaleCheck is { } check ? new KnownScaleErrorOfTest { Error = check.Error, StandardUncertainty = check.StandardUncertainty, CheckFailed = check.Failed } : null,
             },
             CounterResolution = meter.CounterResolution,
+            FittedElement = element.DisplacementPerRevolution is { } displacement
+                ? new FittedElement { Name = element.Name, Kind = element.Kind, DisplacementPerRevolution = displacement }
+                : null,
+            Conditions = data.Conditions,
+            SowingConditions = plan?.SowingConditions,
             PocketsPerRevolution = element.PocketsPerRevolution,
             PulsesPerRevolution = meter.PulsesPerRevolution,
             MeterRevolutionsPerTurn = meter.MeterRevolutionsPerTurn,
@@ -207,14 +210,13 @@ internal sealed record CatchTestResolution
         var age = (at - check.OccurredAt).TotalDays;
         if (age > days)
             findings.Add(Finding.Warning(FindingCode.ScaleCheckOverdue, $"The last check of this scale was {age:F0} days before the test; after {days} days it is overdue."));
-        if (!check.Passed)
-            findings.Add(Finding.Stop(FindingCode.ScaleCheckFailed, $"This scale failed its last check before the test: it was {new Ratio(check.Error):F2} off. Its error was corrected, but repair or replace the scale before relying on it."));
         return new UsedScaleCheck
         {
             Check = check.Id,
             OccurredAt = EnteredInstant.Write(check.OccurredAt),
             Error = AnswerUnits.Percent(check.Error),
             StandardUncertainty = AnswerUnits.Percent(check.Uncertainty),
+            Failed = check.Passed ? null : true,
         };
     }
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using CalibrationApi.Engine.LikelyMistakes;
 using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.VolumeChecks;
 using CalibrationApi.Quantities;
 
 namespace CalibrationApi.CatchTests;
@@ -38,6 +39,14 @@ internal static class MistakeContextMapping
         Detail = units.Display.Write(mistake.Detail),
         Check = mistake.Check,
     };
+
+    /// <summary>What the fitted element is known to deliver of other products; null when that says nothing about this one.</summary>
+    public static OtherProductsOfElement? ReadKnownDeliveries(CatchTestRequest request)
+    {
+        KnownDelivery[] known = [.. (request.OtherProducts ?? []).Where(other => other!.BulkDensity is not null)
+            .Select(other => new KnownDelivery(other!.Name, new(other.MassPerRevolution!.Read()), new(other.BulkDensity!.Read())))];
+        return request.Product?.BulkDensity is { } density && known.Length > 0 ? new OtherProductsOfElement(new(density.Read()), known) : null;
+    }
 
     private static OtherDelivery[] Read(IReadOnlyList<OtherDeliveryOfTest?>? others) =>
         [.. (others ?? []).Select(other => new OtherDelivery(other!.Name, other.MassPerRevolution!.Read()))];

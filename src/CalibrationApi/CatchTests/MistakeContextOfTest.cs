@@ -30,4 +30,7 @@ public sealed class OtherDeliveryOfTest
 
     /// <summary>The mass per revolution to expect of it.</summary>
     public MassPerRevolutionQuantity? MassPerRevolution { get; set; }
+
+    /// <summary>Of another product: its bulk density, where the mass per revolution was found by tests. With that of the product tested the two are compared.</summary>
+    public BulkDensityQuantity? BulkDensity { get; set; }
 }

@@ -2,6 +2,7 @@ using System.Text.Json;
 using CalibrationApi.Containers;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Http;
+using CalibrationApi.Lots;
 using CalibrationApi.Machines;
 using CalibrationApi.Products;
 using CalibrationApi.Quantities;
@@ -39,14 +40,14 @@ internal sealed record MistakeContextRecords
     public static MistakeContextRecords Of(
         SqliteConnection connection, Workspace workspace, RecordCatchTestRequest request, Series series, MeterOfMachine meter, BulkDensityQuantity? density, ReferenceOfTest? compared, bool usesValueInForce, DateTimeOffset at)
     {
-        // Without a value to compare with, nothing can be mistaken for it.
-        var inForce = compared is null ? [] : AdoptionStore.InForceOnMachine(connection, workspace, series.Machine, at);
+        var inForce = AdoptionStore.InForceOnMachine(connection, workspace, series.Machine, at);
         return new MistakeContextRecords
         {
             NewLot = request.NewLot ?? (usesValueInForce && inForce.FirstOrDefault(one => one.Series == series)?.Lot is { } lot && request.Lot is not null ? lot != request.Lot : null),
             OtherContainers = NullIfNone(Containers(connection, workspace, request.Container)),
+            // Without a value to compare with, nothing can be mistaken for it.
             OtherElements = compared is null ? null : NullIfNone(Elements(series, meter, inForce, compared)),
-            OtherProducts = compared is null ? null : NullIfNone(Products(connection, workspace, series, density, inForce, compared)),
+            OtherProducts = NullIfNone(Products(connection, workspace, series, density, inForce, compared)),
         };
     }
 
@@ -73,27 +74,35 @@ internal sealed record MistakeContextRecords
     }
 
     // What is in force for another product on this meter and element; otherwise its bulk density says what to expect.
-    private static IEnumerable<OtherDeliveryOfTest> Products(SqliteConnection connection, Workspace workspace, Series series, BulkDensityQuantity? density, IReadOnlyList<AdoptionRecord> inForce, ReferenceOfTest compared)
+    private static IEnumerable<OtherDeliveryOfTest> Products(SqliteConnection connection, Workspace workspace, Series series, BulkDensityQuantity? density, IReadOnlyList<AdoptionRecord> inForce, ReferenceOfTest? compared)
     {
         foreach (var product in inForce.Select(one => one.Series.Product).Where(product => product != series.Product).Distinct().Take(MostOthers))
         {
             if (new DescribedRecordStore(RecordKind.Products).Find(connection, workspace, product) is not { } record)
                 continue;
+            var described = (ProductRequest)JsonSerializer.Deserialize(record.Body, JsonSettings.Contract.GetTypeInfo(typeof(ProductRequest)))!;
             if (inForce.FirstOrDefault(one => one.Series == series with { Product = product }) is { } known)
             {
-                yield return Delivery(record.Name, known.Value, compared);
+                var delivery = Delivery(record.Name, known.Value, compared);
+                delivery.BulkDensity = Density(connection, workspace, known.Lot) ?? described.BulkDensity;
+                yield return delivery;
                 continue;
             }
 
-            var described = (ProductRequest)JsonSerializer.Deserialize(record.Body, JsonSettings.Contract.GetTypeInfo(typeof(ProductRequest)))!;
-            if (density is not null && described.BulkDensity is { } theirs)
+            if (compared is not null && density is not null && described.BulkDensity is { } theirs)
                 yield return Delivery(record.Name, compared.Canonical() * theirs.Canonical() / density.Canonical(), compared);
         }
     }
 
-    private static OtherDeliveryOfTest Delivery(string name, double kilogramsPerRevolution, ReferenceOfTest compared)
+    // The lot that the value was found with has a density of its own, or none.
+    private static BulkDensityQuantity? Density(SqliteConnection connection, Workspace workspace, string? lot) =>
+        lot is not null && new DescribedRecordStore(RecordKind.Lots).Find(connection, workspace, lot) is { } record
+            ? ((LotRequest)JsonSerializer.Deserialize(record.Body, JsonSettings.Contract.GetTypeInfo(typeof(LotRequest)))!).BulkDensity
+            : null;
+
+    private static OtherDeliveryOfTest Delivery(string name, double kilogramsPerRevolution, ReferenceOfTest? compared)
     {
-        var unit = UnitTable.Get(compared.Unit!);
+        var unit = UnitTable.Get(compared?.Unit ?? "kg/rev");
         var shown = name.EnumerateRunes().Count() <= Rules.LongestName ? name : null;
         return new OtherDeliveryOfTest { Name = shown, MassPerRevolution = new MassPerRevolutionQuantity { Value = AnswerUnits.Shown(unit.FromCanonical(kilogramsPerRevolution)), Unit = unit.Symbol } };
     }

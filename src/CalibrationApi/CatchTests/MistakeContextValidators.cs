@@ -29,5 +29,6 @@ internal sealed class OtherDeliveryOfTestValidator : AbstractValidator<OtherDeli
         RuleFor(other => other.Name).Text(Rules.LongestName);
         RuleFor(other => other.MassPerRevolution).Needed();
         RuleFor(other => other.MassPerRevolution).Measured();
+        RuleFor(other => other.BulkDensity).Measured();
     }
 }

@@ -13,7 +13,7 @@ internal static class ScaleMapping
         AccuracyClass = Words.Read<AccuracyClass>(scale.AccuracyClass),
         VerificationInterval = MassQuantity.Read(scale.VerificationInterval),
         StatedAccuracy = MassQuantity.Read(scale.StatedAccuracy),
-        KnownError = scale.KnownError is { } known ? new KnownScaleError(known.Error!.Canonical(), known.StandardUncertainty!.Canonical()) : null,
+        KnownError = scale.KnownError is { } known ? new KnownScaleError(known.Error!.Canonical(), known.StandardUncertainty!.Canonical()) { CheckFailed = known.CheckFailed ?? false } : null,
         Capacity = MassQuantity.Read(scale.Capacity),
         ReadingScatter = MassQuantity.Read(scale.ReadingScatter),
     };

@@ -58,6 +58,9 @@ public sealed class UsedScaleCheck
 
     /// <summary>Its standard uncertainty.</summary>
     public required RatioQuantity StandardUncertainty { get; init; }
+
+    /// <summary>True when the scale failed it; absent when it passed.</summary>
+    public bool? Failed { get; init; }
 }
 
 /// <summary>A value in force that was used.</summary>

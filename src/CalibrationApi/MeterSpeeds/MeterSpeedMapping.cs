@@ -1,4 +1,5 @@
 using CalibrationApi.CatchPlans;
+using CalibrationApi.CatchTests;
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.MeterSpeeds;
 using CalibrationApi.Engine.Quantities;
@@ -70,7 +71,8 @@ internal static class MeterSpeedMapping
             ? DeliveryCurve.Constant(constant.Read())
             : DeliveryCurve.Through(element.MeasuredAt!.Select(point => (point!.MeterSpeed!.Read(), point.MassPerRevolution!.Read())))!,
         CatchPlanMapping.Read(element.SpeedLimits ?? request.SpeedLimits),
-        element.PocketsPerRevolution);
+        element.PocketsPerRevolution,
+        new FittedElement { Name = element.Name, Kind = element.Kind, DisplacementPerRevolution = element.DisplacementPerRevolution }.Content(request.BulkDensity));
 
     private static ElementAnswer ToAnswer(ElementResult element, AnswerUnits units) => new()
     {

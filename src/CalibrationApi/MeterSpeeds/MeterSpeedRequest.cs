@@ -17,6 +17,9 @@ public sealed class MeterSpeedRequest
     /// <summary>Ground speeds: one, or the slowest and the fastest of the field.</summary>
     public IReadOnlyList<SpeedQuantity?>? GroundSpeeds { get; init; }
 
+    /// <summary>Bulk density of the product; with the displacement of an element it says what its mass per revolution can be.</summary>
+    public BulkDensityQuantity? BulkDensity { get; init; }
+
     /// <summary>The metering elements that the machine has for this meter.</summary>
     public IReadOnlyList<ElementOfMeter?>? Elements { get; init; }
 
@@ -115,6 +118,12 @@ public sealed class ElementOfMeter
 
     /// <summary>Limits of its speed.</summary>
     public RotationLimits? SpeedLimits { get; init; }
+
+    /// <summary>How it carries product, and with it which volume its displacement means: <c>closed-pockets</c> (their volume; no more can come out), <c>open-flutes</c> (their volume; a layer beyond them is dragged along) or an <c>auger</c> (the volume between shaft and edge of the flight over one turn). Default not known.</summary>
+    public string? Kind { get; init; }
+
+    /// <summary>Volume that one revolution displaces; with the bulkDensity of the question it says what the mass per revolution can be.</summary>
+    public VolumeQuantity? DisplacementPerRevolution { get; init; }
 
     /// <summary>Pockets or flutes that discharge one after the other in one revolution; gives the spacing of discharges on the ground.</summary>
     public int? PocketsPerRevolution { get; init; }

@@ -1,5 +1,6 @@
 using CalibrationApi.CatchPlans;
 using CalibrationApi.Engine.MeterSpeeds;
+using CalibrationApi.Engine.VolumeChecks;
 using CalibrationApi.Http;
 using FluentValidation;
 
@@ -21,6 +22,7 @@ internal sealed class MeterSpeedRequestValidator : AbstractValidator<MeterSpeedR
         RuleFor(question => question.Elements).Needed();
         RuleFor(question => question.Elements).Items(1, 50);
         RuleForEach(question => question.Elements!).SetValidator(new ElementOfMeterValidator()!);
+        RuleFor(question => question.BulkDensity).Measured();
         RuleFor(question => question.SpeedLimits!).SetValidator(new RotationLimitsValidator());
         RuleFor(question => question.WorkingWidth).Measured(new(0.01, 200, "m"));
         RuleFor(question => question.FieldEfficiency).Measured(new(1, 100, "%"));
@@ -48,6 +50,8 @@ internal sealed class ElementOfMeterValidator : AbstractValidator<ElementOfMeter
         RuleFor(element => element.MeasuredAt).Items(1, 50);
         RuleForEach(element => element.MeasuredAt!).SetValidator(new DeliveryPointValidator()!);
         RuleFor(element => element.SpeedLimits!).SetValidator(new RotationLimitsValidator());
+        RuleFor(element => element.Kind).Word(Words.All<ElementKind>());
+        RuleFor(element => element.DisplacementPerRevolution).Measured(new(0, 1, "m3", ExcludesLeast: true));
         RuleFor(element => element.PocketsPerRevolution).Whole(1, 10_000);
         RuleFor(element => element).Custom((element, context) =>
         {

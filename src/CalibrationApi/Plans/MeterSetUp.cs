@@ -56,6 +56,7 @@ internal sealed class MeterSetUp(PlannedField field, SqliteConnection connection
                 CoveredWidth = meter.Meter.CoveredWidth,
                 WorkingWidth = field.Machine!.WorkingWidth,
                 Rates = [meter.Rate],
+                BulkDensity = meter.BulkDensity,
                 GroundSpeeds = field.GroundSpeeds,
                 Elements = [.. values.Select(value => Element(value.Element, value.Known))],
                 SpeedLimits = meter.Meter.SpeedLimits,
@@ -74,6 +75,8 @@ internal sealed class MeterSetUp(PlannedField field, SqliteConnection connection
     {
         Name = element.Name,
         MassPerRevolution = new MassPerRevolutionQuantity { Value = known.Value.Value, Unit = known.Value.Unit },
+        Kind = element.Kind,
+        DisplacementPerRevolution = element.DisplacementPerRevolution,
         SpeedLimits = element.SpeedLimits,
         PocketsPerRevolution = element.PocketsPerRevolution,
     };

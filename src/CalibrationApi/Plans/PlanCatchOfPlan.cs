@@ -99,6 +99,9 @@ internal static class PlanCatchOfPlan
         CoveredWidth = meter.Meter.CoveredWidth,
         TargetRate = meter.Rate,
         BulkDensity = meter.BulkDensity,
+        FittedElement = meter.Element.DisplacementPerRevolution is { } displacement
+            ? new FittedElement { Name = meter.Element.Name, Kind = meter.Element.Kind, DisplacementPerRevolution = displacement }
+            : null,
         ValueInForce = known.From == ValueOrigin.ValueInForce ? known.Value : null,
         StartValue = known.From == ValueOrigin.ValueInForce ? null : known.Value,
         SpeedLimits = meter.Element.SpeedLimits ?? meter.Meter.SpeedLimits,

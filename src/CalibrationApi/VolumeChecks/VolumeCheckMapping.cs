@@ -3,6 +3,7 @@ using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.VolumeChecks;
+using CalibrationApi.Http;
 using CalibrationApi.Quantities;
 
 namespace CalibrationApi.VolumeChecks;
@@ -25,6 +26,7 @@ internal static class VolumeCheckMapping
     public static VolumeCheckQuestion ToEngine(VolumeCheckRequest request) => new()
     {
         Element = request.Element,
+        Kind = Words.Read<ElementKind>(request.ElementKind),
         Displacement = new(request.Displacement!.Read(), request.Displacement.RelativeUncertainty?.Canonical()),
         Density = Read(request.BulkDensity!),
         DensityUnit = Quantity.UnitOf(request.BulkDensity),

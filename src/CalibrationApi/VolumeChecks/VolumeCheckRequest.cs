@@ -10,6 +10,9 @@ public sealed class VolumeCheckRequest
     /// <summary>What the owner calls the element.</summary>
     public string? Element { get; init; }
 
+    /// <summary>How the element carries product: <c>closed-pockets</c> that are struck off (no more than 105 % of them can come out), <c>open-flutes</c> or an <c>auger</c> (up to 160 %, because a layer beyond them is dragged along; judgement). Default not known, which allows as much as open flutes.</summary>
+    public string? ElementKind { get; init; }
+
     /// <summary>Volume that one revolution of the element sweeps.</summary>
     public DisplacementOfElement? Displacement { get; init; }
 

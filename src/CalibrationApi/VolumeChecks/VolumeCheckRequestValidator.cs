@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.VolumeChecks;
 using CalibrationApi.Http;
 using CalibrationApi.Quantities;
 using FluentValidation;
@@ -13,6 +14,7 @@ internal sealed class VolumeCheckRequestValidator : AbstractValidator<VolumeChec
     public VolumeCheckRequestValidator()
     {
         RuleFor(check => check.Element).Text(Rules.LongestName);
+        RuleFor(check => check.ElementKind).Word(Words.All<ElementKind>());
         RuleFor(check => check.Displacement).Needed();
         RuleFor(check => check.Displacement).Measured(new(0, 1000, "L", ExcludesLeast: true));
         RuleFor(check => check.Displacement!).SetValidator(new DisplacementOfElementValidator());

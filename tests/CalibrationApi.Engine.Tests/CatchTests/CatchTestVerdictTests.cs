@@ -16,6 +16,8 @@ public sealed class CatchTestVerdictTests
         { FindingCode.CannotBeToldApart, Given.Test(Given.Net(36, 47)).InForce(0.36), Rule.MistakeNotToldApart, Severity.Stop, "a mistake is likelier than a change of the meter" },
         { FindingCode.StrayCatch, Given.PureTest(0.36, 0.361, 0.41), Rule.StrayCatch, Severity.Stop, "Do not use this test yet." },
         { FindingCode.CatchesScatterMoreThanExpected, Given.PureTest(0.30, 0.42), Rule.WildScatter, Severity.Stop, "Do not use this test yet." },
+        { FindingCode.LoadBeyondCapacity, Given.Test(Honest) with { Scale = Given.Platform with { Capacity = new Mass(5) } }, Rule.Impossible, Severity.Stop, "Do not use this test. Catch 1 is a load of" },
+        { FindingCode.ScaleCheckFailed, Given.Test(Honest).InForce(0.342) with { Scale = Given.Platform with { KnownError = new(0.02, 0.001) { CheckFailed = true } } }, Rule.ScaleFailed, Severity.Stop, "Catch again on a good scale: this one failed its last check." },
         { FindingCode.PrecisionNotReached, Small(1), Rule.PrecisionNotReached, Severity.Warning, "Not sure enough yet" },
         { FindingCode.PrecisionOutOfReach, CoarseScale, Rule.PrecisionOutOfReach, Severity.Warning, "Not sure enough, and more catches like these will not help" },
         { FindingCode.SecondTestNeeded, Given.Test(Honest).InForce(0.30), Rule.SecondTestNeeded, Severity.Warning, "One set-up does not show such a change. Set the test up anew: weigh the empty container again" },

@@ -1,6 +1,7 @@
 using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.Repeatability;
+using CalibrationApi.Engine.VolumeChecks;
 using CalibrationApi.Engine.Weighing;
 using Rule = CalibrationApi.Engine.CatchTests.CatchTestVerdict.Rule;
 
@@ -16,6 +17,10 @@ public sealed class CatchTestDecisionTests
     private const string Refused = "refused";
 
     private static readonly Catch[] Two = [Given.Net(17.08, 47), Given.Net(16.94, 46.8)];
+
+    private static readonly Catch Canola = Given.Net(0.132 * 0.45359237 * 150, 150);
+
+    private static readonly Scale FailedScale = Given.Platform with { KnownError = new KnownScaleError(0.021, 0.0005) { CheckFailed = true } };
 
     private static readonly List<Case> Table =
     [
@@ -91,6 +96,26 @@ public sealed class CatchTestDecisionTests
         new("wild scatter comes before an interval that is too wide", Given.Test(Given.Delivering(0.30), Given.Delivering(0.42)).InForce(0.36), "Investigate", Rule.WildScatter, "the first row that applies wins"),
         new("stray comes before a large change", Given.Test(Given.Delivering(0.36), Given.Delivering(0.361), Given.Delivering(0.41)).InForce(0.25), "Investigate", Rule.StrayCatch, "the first row that applies wins"),
 
+        // Physically impossible: whatever the catches agree on.
+        new("canola on an element of 0.03 L, three times what it holds", Given.Test(Canola, Canola) with { Element = Roller(0.03e-3, 660) }, "Investigate", Rule.Impossible, "0.132 lb per revolution from an element that holds 0.044"),
+        new("the same, in force before", Given.Test(Canola, Canola).InForce(0.132 * 0.45359237) with { Element = Roller(0.03e-3, 660) }, "Investigate", Rule.Impossible, "an old number does not make it possible"),
+        new("the same with the right element", Given.Test(Canola, Canola) with { Element = Roller(0.1e-3, 660) }, "Adopt", Rule.NothingInForce, "90 % of 0.1 L is what such an element gives"),
+        new("130 % of closed pockets", Given.Test(Two) with { Element = Roller(0.3627 / 620 / 1.3, 620, ElementKind.ClosedPockets) }, "Investigate", Rule.Impossible, "pockets that are struck off give no more than they hold"),
+        new("130 % of open flutes, 6 % more than in force", Given.Test(Two).InForce(0.342) with { Element = Roller(0.3627 / 620 / 1.3, 620, ElementKind.OpenFlutes) }, "Adopt", Rule.Changed, "a layer beyond the flutes is dragged along: a finding, no more"),
+        new("130 % of open flutes, nothing in force", Given.Test(Two) with { Element = Roller(0.3627 / 620 / 1.3, 620, ElementKind.OpenFlutes) }, "Repeat", Rule.SecondTestNeeded, "44 % more than such an element usually gives: a second test has to agree"),
+        new("20 kg of wheat in a container of 10 L", Given.Test(Given.Net(20, 55), Given.Net(20.1, 55)).InForce(0.3627) with { Context = new() { ContainerCapacity = new Mass(7.7) } }, "Investigate", Rule.Impossible, "heaped up it holds 9.2 kg"),
+        new("a heap on a container of 22 L", Given.Test(Two).InForce(0.3627) with { Context = new() { ContainerCapacity = new Mass(16.9) } }, "Keep", Rule.WithinTolerance, "17 kg on 16.9 kg of room is a small heap"),
+        new("13 kg on a scale of 5 kg", Given.Test(Given.Net(13, 36), Given.Net(13, 36)).InForce(0.3627) with { Scale = Given.Platform with { Capacity = new Mass(5) } }, "Investigate", Rule.Impossible, "a scale shows nothing so far beyond its capacity"),
+        new("20 kg gross on a scale of 15 kg", Given.Test(Given.Weighed(20, 6, 38.6), Given.Weighed(20, 6, 38.6)).InForce(0.3627) with { Scale = Given.Platform with { Capacity = new Mass(15) } }, "Investigate", Rule.Impossible, "the net mass alone would fit"),
+        new("15.1 kg gross on a scale of 15 kg", Given.Test(Given.Weighed(15.1, 0.6, 40), Given.Weighed(15.1, 0.6, 40)).InForce(0.3625) with { Scale = Given.Platform with { Capacity = new Mass(15) } }, "Keep", Rule.WithinTolerance, "nine divisions beyond the capacity are still shown"),
+        new("impossible only in a catch that does not count", Given.Test([.. Two, Given.Net(60, 165, excludedBecause: "typed wrongly")]).InForce(0.3627) with { Scale = Given.Platform with { Capacity = new Mass(50) } }, "Keep", Rule.WithinTolerance, "it was left out with a reason"),
+
+        // A scale that failed its check.
+        new("no change, on a scale that failed its last check", Given.Test(Two).InForce(0.3627) with { Scale = FailedScale }, "Repeat", Rule.ScaleFailed, "nobody knows whether its error stayed the same: catch again on a good scale"),
+        new("6 % change, on a scale that failed its last check", Given.Test(Two).InForce(0.342) with { Scale = FailedScale }, "Repeat", Rule.ScaleFailed, "never adopt what it weighed"),
+        new("no value in force, on a scale that failed its last check", Given.Test(Two) with { Scale = FailedScale }, "Repeat", Rule.ScaleFailed, "a first value neither"),
+        new("a stray on a scale that failed its last check", Given.Test(Given.Delivering(0.36), Given.Delivering(0.361), Given.Delivering(0.41)).InForce(0.36) with { Scale = FailedScale }, "Investigate", Rule.StrayCatch, "what went wrong in the test has to be found first"),
+
         // Not to be mistaken for a stray.
         new("three equal readings", Given.Test(Given.Delivering(0.36), Given.Delivering(0.36), Given.Delivering(0.36)).InForce(0.36), "Keep", Rule.WithinTolerance, "a scatter of nothing is luck, and no reason for doubt"),
         new("two equal readings and a low third, no value in force", Given.Test(Given.Delivering(0.36), Given.Delivering(0.36), Given.Delivering(0.3546)), "Adopt", Rule.NothingInForce, "the third lies 1.5 % low, not stray"),
@@ -152,6 +177,9 @@ public sealed class CatchTestDecisionTests
         Assert.True(outcome.Result.Estimate.RelativeExpanded > 0.03);
         Assert.Equal(Verdict.Repeat, outcome.Result.Decision.Verdict);
     }
+
+    private static ElementContent Roller(double cubicMetres, double density, ElementKind? kind = null) =>
+        new(new(new Volume(cubicMetres)), new(new BulkDensity(density)), kind, "roller");
 
     private sealed record Case(string Name, CatchTest Test, string Verdict, Rule? Rule, string Why);
 }

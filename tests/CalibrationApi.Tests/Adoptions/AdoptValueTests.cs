@@ -211,7 +211,7 @@ public sealed class AdoptValueTests(RecordService service) : IClassFixture<Recor
     [Fact]
     public async Task Adopt_TestThatDidNotSayAdopt_IsWarnedOf()
     {
-        var farm = await Farm.CreateAsync(service);
+        var farm = await Farm.CreateAsync(service, machine => machine.Without("/meters/0/elements/0/displacementPerRevolution"));
         var test = await farm.TestAsync(test => test.With("/catches", Farm.Catches(0.30, 0.40, 0.50)));
         Assert.Equal("investigate", test.Body.Word("/evaluation/verdict"));
 

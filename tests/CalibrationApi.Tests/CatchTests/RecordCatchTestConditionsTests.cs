@@ -39,7 +39,7 @@ public sealed class RecordCatchTestConditionsTests(RecordService service) : ICla
             """;
 
         foreach (var conditions in (string[])[Sowing, us])
-            Assert.DoesNotContain(FindingCode.ConditionsDiffer, (await farm.TestAsync(test => test.With("/plan", plan).With("/conditions", Draft.Json(conditions)))).Body.Codes("/findings"));
+            Assert.DoesNotContain(FindingCode.ConditionsDiffer, (await farm.TestAsync(test => test.With("/plan", plan).With("/conditions", Draft.Json(conditions)))).Body.Codes("/evaluation/findings"));
     }
 
     [Theory]
@@ -55,8 +55,9 @@ public sealed class RecordCatchTestConditionsTests(RecordService service) : ICla
 
         var test = (await farm.TestAsync(test => test.With("/plan", plan).With("/conditions", Draft.Json(Sowing)).With($"/conditions/{member}", Draft.Quantity(value, unit)))).Body;
 
-        var finding = Assert.Single(test.List("/findings"), one => one!["code"]!.GetValue<string>() == FindingCode.ConditionsDiffer)!;
+        var finding = Assert.Single(test.List("/evaluation/findings"), one => one!["code"]!.GetValue<string>() == FindingCode.ConditionsDiffer)!;
         Assert.Equal("warning", finding["severity"]!.GetValue<string>());
+        Assert.Contains($"But the {finding["detail"]!.GetValue<string>()["The ".Length..].Split(" in the test", 2)[0]} was not as in sowing", test.Word("/evaluation/headline"), StringComparison.Ordinal);
         Assert.Contains(name, finding["detail"]!.GetValue<string>(), StringComparison.Ordinal);
         Assert.Contains($"({value.ToString(System.Globalization.CultureInfo.InvariantCulture)} {unit})", finding["detail"]!.GetValue<string>(), StringComparison.Ordinal);
     }
@@ -67,9 +68,9 @@ public sealed class RecordCatchTestConditionsTests(RecordService service) : ICla
         var (farm, plan) = await PrepareAsync();
         var bare = await service.CreateAsync("/v1/plans", farm.PlanDraft);
 
-        Assert.DoesNotContain(FindingCode.ConditionsDiffer, (await farm.TestAsync(test => test.With("/plan", plan))).Body.Codes("/findings"));
-        Assert.DoesNotContain(FindingCode.ConditionsDiffer, (await farm.TestAsync(test => test.With("/plan", bare).With("/conditions", Draft.Json(Sowing)))).Body.Codes("/findings"));
-        Assert.DoesNotContain(FindingCode.ConditionsDiffer, (await farm.TestAsync(test => test.With("/conditions", Draft.Json(Sowing)))).Body.Codes("/findings"));
+        Assert.DoesNotContain(FindingCode.ConditionsDiffer, (await farm.TestAsync(test => test.With("/plan", plan))).Body.Codes("/evaluation/findings"));
+        Assert.DoesNotContain(FindingCode.ConditionsDiffer, (await farm.TestAsync(test => test.With("/plan", bare).With("/conditions", Draft.Json(Sowing)))).Body.Codes("/evaluation/findings"));
+        Assert.DoesNotContain(FindingCode.ConditionsDiffer, (await farm.TestAsync(test => test.With("/conditions", Draft.Json(Sowing)))).Body.Codes("/evaluation/findings"));
     }
 
     [Fact]

@@ -17,7 +17,6 @@ public sealed class DemoSeasonTests(LoadedSeason season) : IClassFixture<LoadedS
 
     public static TheoryData<int, string> RecordFindings => new()
     {
-        { 10, "conditions-differ" },
         { 19, "other-lot" },
         { 19, "varies-from-day-to-day" },
         { 30, "scale-check-overdue" },
@@ -80,6 +79,15 @@ public sealed class DemoSeasonTests(LoadedSeason season) : IClassFixture<LoadedS
     [MemberData(nameof(RecordFindings))]
     public async Task Test_UnderItsCircumstances_HasItsFinding(int number, string code) =>
         Assert.Contains(code, (await season.CatchTestAsync(number)).Codes("/findings"));
+
+    [Fact]
+    public async Task Test_UnderOtherConditions_SaysSoInItsHeadline()
+    {
+        var test = await season.CatchTestAsync(10);
+
+        Assert.Contains("conditions-differ", test.Codes("/evaluation/findings"));
+        Assert.Contains("But the tank level was not as in sowing", test.Word("/evaluation/headline"), StringComparison.Ordinal);
+    }
 
     [Fact]
     public async Task Test_BeforeTheScaleFailed_SaysSoSinceThen()

@@ -161,9 +161,10 @@ public sealed class RecordScaleCheckTests(RecordService service) : IClassFixture
 
         Assert.False((await service.GetAsync($"/v1/catch-tests/{beforeGood}")).Body.Has("/sinceThen"));
         Assert.Contains(FindingCode.ScaleCheckFailedLater, (await service.GetAsync($"/v1/catch-tests/{sinceGood}")).Body.Codes("/sinceThen"));
-        var stop = Assert.Single(afterFailed.Body.List("/findings"), one => one!["code"]!.GetValue<string>() == FindingCode.ScaleCheckFailed)!;
+        var stop = Assert.Single(afterFailed.Body.List("/evaluation/findings"), one => one!["code"]!.GetValue<string>() == FindingCode.ScaleCheckFailed)!;
         Assert.Equal("stop", stop["severity"]!.GetValue<string>());
-        Assert.DoesNotContain(FindingCode.ScaleCheckFailed, afterRepair.Body.Codes("/findings"));
+        Assert.Contains("1.00 % off", stop["detail"]!.GetValue<string>(), StringComparison.Ordinal);
+        Assert.DoesNotContain(FindingCode.ScaleCheckFailed, afterRepair.Body.Codes("/evaluation/findings"));
         Assert.False((await service.GetAsync($"/v1/catch-tests/{afterRepair.Id}")).Body.Has("/sinceThen"));
     }
 

@@ -1,0 +1,56 @@
+using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.Quantities;
+
+namespace CalibrationApi.Engine.VolumeChecks;
+
+/// <summary>What the fitted element is known to deliver of other products, by which a value of this one can be judged.</summary>
+/// <param name="Density">Bulk density of the product at hand rho, above 0.</param>
+/// <param name="Known">Other products on the same element with their bulk densities; at least one.</param>
+public sealed record OtherProductsOfElement(Uncertain<BulkDensity> Density, IReadOnlyList<KnownDelivery> Known)
+{
+    /// <summary>The mass per revolution that the others let expect, with the standard deviation of its logarithm.</summary>
+    /// <remarks>
+    /// <para>
+    /// Fill efficiency is that of the element and changes a little from product to product, so that k / rho is about the same for
+    /// all: ln k = ln rho + mean(ln k_i - ln rho_i) over the n others, with
+    /// sd^2 = u_rho^2 + s^2 (1 + 1 / n) + mean(u_rho_i^2 + u_k_i^2) / n; s from product to product. The displacement cancels.
+    /// </para>
+    /// <para>Source: our own derivation; s and the default uncertainties are judgement (<see cref="VolumeCheckDefaults"/>). Accuracy: OtherProductsOfElementTests.</para>
+    /// </remarks>
+    public (MassPerRevolution Median, double Spread) Expected
+    {
+        get
+        {
+            var product = VolumeCheckDefaults.ProductToProduct.Value.Canonical;
+            var own = Density.RelativeUncertainty ?? VolumeCheckDefaults.Density.Value.Canonical;
+            var perDensity = Known.Average(one => Math.Log(one.Value.Value.KilogramsPerRevolution / one.Density.Value.KilogramsPerCubicMetre));
+            var doubt = Known.Average(one => Square(one.Density.RelativeUncertainty ?? VolumeCheckDefaults.Density.Value.Canonical)
+                + Square(one.Value.RelativeUncertainty ?? VolumeCheckDefaults.MassPerRevolution.Value.Canonical));
+            return (
+                new MassPerRevolution(Density.Value.KilogramsPerCubicMetre * Math.Exp(perDensity)),
+                Math.Sqrt(own * own + product * product * (1 + 1.0 / Known.Count) + doubt / Known.Count));
+        }
+    }
+
+    /// <summary>A finding about a value two standard deviations or more from what the others let expect; null when it is usual.</summary>
+    /// <param name="value">The value, above 0.</param>
+    /// <param name="relativeUncertainty">Its standard uncertainty, relative.</param>
+    public Finding? FindingOf(MassPerRevolution value, double relativeUncertainty)
+    {
+        var (median, spread) = Expected;
+        var deviations = Math.Log(value.KilogramsPerRevolution / median.KilogramsPerRevolution) / Math.Sqrt(spread * spread + relativeUncertainty * relativeUncertainty);
+        if (Math.Abs(deviations) < VolumeCheckDefaults.Unusual)
+            return null;
+        var names = Known.Select(one => one.Name).OfType<string>().ToArray();
+        return Finding.Warning(FindingCode.UnlikeOtherProducts,
+            $"By their bulk densities, {(names.Length > 0 ? string.Join(", ", names) : "the other products")} on this element let {median} be expected; {value} is {Math.Abs(deviations):0.0} standard deviations away. Check product, element, density and count.");
+    }
+
+    private static double Square(double x) => x * x;
+}
+
+/// <summary>What the element delivers of another product.</summary>
+/// <param name="Name">What the owner calls the product; null when it has no name.</param>
+/// <param name="Value">Its mass per revolution.</param>
+/// <param name="Density">Its bulk density.</param>
+public sealed record KnownDelivery(string? Name, Uncertain<MassPerRevolution> Value, Uncertain<BulkDensity> Density);
