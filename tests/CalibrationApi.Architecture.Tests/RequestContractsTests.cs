@@ -37,6 +37,22 @@ public sealed class RequestContractsTests(RunningHost host) : IClassFixture<Runn
         Assert.All(Bodies, body => Assert.Single(host.Services.GetServices(typeof(IValidator<>).MakeGenericType(body))));
     }
 
+    // Whatever stops looking at a request that is wrong in a hundred places has to be in each of its parts.
+    [Fact]
+    public void Validators_Each_AreRequestValidators()
+    {
+        var validators = HostTypes.Where(type => !type.IsAbstract && type.IsAssignableTo(typeof(IValidator))).ToArray();
+
+        Assert.True(validators.Length > 50);
+        Assert.All(validators, type => Assert.Contains(Ancestors(type), one => one.IsGenericType && one.GetGenericTypeDefinition() == typeof(RequestValidator<>)));
+    }
+
+    private static IEnumerable<Type> Ancestors(Type type)
+    {
+        for (var one = type.BaseType; one is not null; one = one.BaseType)
+            yield return one;
+    }
+
     // A request member that is not nullable would read as zero or empty when it is missing.
     [Fact]
     public void Bodies_TheirMembers_CanAllBeAbsent()

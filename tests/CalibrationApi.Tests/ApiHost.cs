@@ -26,6 +26,12 @@ internal class ApiHost : WebApplicationFactory<Program>
 
     public static HttpClient Client => SharedClient.Value;
 
+    /// <summary>What the service says of itself.</summary>
+    public static ContractDocument Contract => Shared.Value.Contract;
+
+    /// <summary>The services of the shared host.</summary>
+    public static IServiceProvider SharedServices => Shared.Value.Host.Services;
+
     /// <summary>A client that fails on every answer that is not what the contract says.</summary>
     /// <param name="further">Handlers between the check and the service.</param>
     public HttpClient CreateCheckedClient(params DelegatingHandler[] further) => CreateDefaultClient([new ContractCheckingHandler(Shared.Value.Contract), .. further]);

@@ -22,6 +22,9 @@ internal sealed record AccessRefusal(int Status, string Code, string? Error, str
     public static AccessRefusal FromElsewhere { get; } =
         new(401, ErrorCode.KeyMissing, null, "There are no keys yet, so only this machine itself may use the service, and this request came from elsewhere or through a proxy. " + HowToMakeOne);
 
+    public static AccessRefusal FromAPage { get; } =
+        new(401, ErrorCode.KeyMissing, null, "There are no keys yet, and this request came from a page of another origin. Name that origin in Calibration__AllowedOrigins, or give the page a key. " + HowToMakeOne);
+
     public static AccessRefusal Malformed { get; } = new(400, ErrorCode.CredentialsBroken, InvalidRequest, "The header Authorization cannot be read. Write Bearer, one space, and the key.");
 
     public static AccessRefusal TwoCredentials { get; } = new(400, ErrorCode.CredentialsBroken, InvalidRequest, "The header Authorization came twice. Send one key, once.");

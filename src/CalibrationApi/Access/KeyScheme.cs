@@ -76,7 +76,7 @@ internal sealed class KeyScheme(
 
     // Addresses end up in logs and histories. Also where a key in the header would do.
     private bool HasKeyInAddress() => Request.QueryString.HasValue
-        && Request.Query.Any(parameter => parameter.Key == "access_token" || parameter.Value.Any(value => value?.StartsWith(KeyText.Prefix, StringComparison.Ordinal) == true));
+        && Request.Query.Any(parameter => parameter.Key == "access_token" || KeyText.IsIn(parameter.Key) || parameter.Value.Any(KeyText.IsIn));
 
     private static AuthenticateResult Success(string workspace, string? key, IEnumerable<string> scopes) =>
         AuthenticateResult.Success(new AuthenticationTicket(Caller.Principal(Name, workspace, key, scopes), Name));

@@ -1,5 +1,6 @@
 using System.Security.Cryptography;
 using System.Text;
+using System.Text.RegularExpressions;
 
 namespace CalibrationApi.Access;
 
@@ -10,7 +11,7 @@ namespace CalibrationApi.Access;
 /// </remarks>
 /// <param name="Id">Id of the key.</param>
 /// <param name="SecretHash">SHA-256 of the secret.</param>
-internal sealed record KeyText(string Id, byte[] SecretHash)
+internal sealed partial record KeyText(string Id, byte[] SecretHash)
 {
     /// <summary>What every key begins with.</summary>
     public const string Prefix = "calk_";
@@ -52,8 +53,17 @@ internal sealed record KeyText(string Id, byte[] SecretHash)
         return new KeyText(new Guid(id, bigEndian: true).ToString(), SHA256.HashData(secret));
     }
 
+    /// <summary>Whether a text holds something that begins as a key does.</summary>
+    public static bool IsIn(string? text) => text?.Contains(Prefix, StringComparison.OrdinalIgnoreCase) == true;
+
+    /// <summary>A text without what may be a key in it, be it cut or mistyped; only its beginning is left.</summary>
+    public static string? Hidden(string? text) => IsIn(text) ? AnyKey().Replace(text!, "$1") : text;
+
     /// <summary>Whether a stored hash is that of this key's secret. Takes as long whatever it finds.</summary>
     public bool Fits(byte[] storedHash) => CryptographicOperations.FixedTimeEquals(storedHash, SecretHash);
+
+    [GeneratedRegex("(calk_)[0-9a-z_-]+", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    private static partial Regex AnyKey();
 
     private static string Checksum(string text) => Base32(SHA256.HashData(Encoding.ASCII.GetBytes(text)).AsSpan(0, ChecksumBytes));
 

@@ -1,5 +1,7 @@
+using System.Collections.Frozen;
 using System.Net;
 using CalibrationApi.Http;
+using CalibrationApi.Settings;
 using CalibrationApi.Storage;
 using CalibrationApi.Storage.Access;
 
@@ -8,15 +10,23 @@ namespace CalibrationApi.Access;
 /// <summary>Working without keys: only while there are none, and only for the machine itself.</summary>
 /// <remarks>
 /// A proxy on the same machine would let the whole world pass as this machine, and a page in a browser can make a name of
-/// its own lead here. So a request has to come from a loopback address, straight, and by a name of this machine.
+/// its own lead here, or send to a name of this machine. So a request has to come from a loopback address, straight, by a name of
+/// this machine, and from no page but our own and those that the operator named.
 /// </remarks>
-internal sealed class LocalMode(CalibrationDatabase database, TimeProvider clock)
+internal sealed class LocalMode(CalibrationDatabase database, CalibrationSettings settings, TimeProvider clock)
 {
     /// <summary>Keys and workspaces are left to whoever has a key.</summary>
     public static IReadOnlyList<string> Scopes { get; } = [Scope.Calculate, Scope.Read, Scope.Write];
 
-    private static readonly string[] SignsOfAProxy =
-        ["Forwarded", "Via", "X-Forwarded-For", "X-Forwarded-Host", "X-Forwarded-Proto", "X-Real-IP", "X-Original-For", "X-Original-Host", "X-Original-Proto"];
+    // RFC 7239, RFC 9110 section 7.6.3, and what proxies, balancers and networks in front of a service write (common practice, no published source).
+    private static readonly FrozenSet<string> SignsOfAProxy = new[]
+    {
+        "Forwarded", "Via", "Proxy-Connection", "X-Real-IP", "X-Client-IP", "X-Cluster-Client-IP", "X-ProxyUser-IP", "X-Envoy-External-Address",
+        "True-Client-IP", "CF-Connecting-IP", "Fastly-Client-IP", "Client-IP",
+    }.ToFrozenSet(StringComparer.OrdinalIgnoreCase);
+
+    // The latter is what the framework leaves of the former where it believed it.
+    private static readonly string[] SignsOfAProxyBegin = ["X-Forwarded", "X-Original-"];
 
     // Keys are never deleted, so what was once seen stays true.
     private volatile bool hasKeys = database.Read(KeyStore.AnyExists);
@@ -26,7 +36,9 @@ internal sealed class LocalMode(CalibrationDatabase database, TimeProvider clock
     {
         if (HasKeys(context))
             return AccessRefusal.NoKey;
-        return IsFromThisMachine(context) ? null : AccessRefusal.FromElsewhere;
+        if (!IsFromThisMachine(context))
+            return AccessRefusal.FromElsewhere;
+        return IsFromAPageElsewhere(context.Request) ? AccessRefusal.FromAPage : null;
     }
 
     /// <summary>A key was met, so that nobody works without one any more, whether the database can be asked or not.</summary>
@@ -60,7 +72,14 @@ internal sealed class LocalMode(CalibrationDatabase database, TimeProvider clock
         // No address at all: not from a network.
         (context.Connection.RemoteIpAddress is not { } address || IPAddress.IsLoopback(address))
         && IsLoopbackName(context.Request.Host.Host)
-        && !SignsOfAProxy.Any(context.Request.Headers.ContainsKey);
+        && !context.Request.Headers.Any(header => IsSignOfAProxy(header.Key));
+
+    private static bool IsSignOfAProxy(string header) =>
+        SignsOfAProxy.Contains(header) || SignsOfAProxyBegin.Any(begin => header.StartsWith(begin, StringComparison.OrdinalIgnoreCase));
+
+    // Whether a browser then lets the page read the answer comes too late for a request that stores.
+    private bool IsFromAPageElsewhere(HttpRequest request) => request.Headers.Origin is { Count: > 0 } origin
+        && origin != $"{request.Scheme}://{request.Host.Value}" && !settings.AllowedOrigins.Contains(origin.ToString());
 
     private static bool IsLoopbackName(string host) =>
         host.Equals("localhost", StringComparison.OrdinalIgnoreCase) || (IPAddress.TryParse(host.Trim('[', ']'), out var ip) && IPAddress.IsLoopback(ip));

@@ -8,7 +8,7 @@ using FluentValidation;
 namespace CalibrationApi.Adoptions;
 
 /// <summary>Rules of an adoption.</summary>
-internal sealed class AdoptionRequestValidator : AbstractValidator<AdoptionRequest>
+internal sealed class AdoptionRequestValidator : RequestValidator<AdoptionRequest>
 {
     public AdoptionRequestValidator(TimeProvider clock)
     {
@@ -38,7 +38,7 @@ internal sealed class AdoptionRequestValidator : AbstractValidator<AdoptionReque
     }
 }
 
-internal sealed class DespiteValidator : AbstractValidator<Despite>
+internal sealed class DespiteValidator : RequestValidator<Despite>
 {
     public DespiteValidator()
     {
@@ -49,7 +49,7 @@ internal sealed class DespiteValidator : AbstractValidator<Despite>
     }
 }
 
-internal sealed class TypedNumberValidator : AbstractValidator<TypedNumber>
+internal sealed class TypedNumberValidator : RequestValidator<TypedNumber>
 {
     public TypedNumberValidator()
     {

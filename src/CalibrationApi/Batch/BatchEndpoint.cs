@@ -1,5 +1,6 @@
 using System.Text.Json.Serialization.Metadata;
 using CalibrationApi.Http;
+using CalibrationApi.Observability;
 using CalibrationApi.Records;
 using CalibrationApi.Settings;
 using FluentValidation;
@@ -22,8 +23,9 @@ internal sealed class BatchEndpoint<TRequest, TAnswer>(Func<TRequest, string?, R
     /// <param name="json">How questions are read.</param>
     /// <param name="settings">How long a line may be.</param>
     /// <param name="log">Where failures of ours go.</param>
+    /// <param name="told">Which of them.</param>
     /// <param name="units">Units of all answers; as-asked takes for each those of its question.</param>
-    public async Task<IResult> HandleAsync(HttpContext context, IValidator<TRequest> validator, IOptions<JsonOptions> json, CalibrationSettings settings, ILogger<BatchAnswer> log, [FromQuery] string? units = null)
+    public async Task<IResult> HandleAsync(HttpContext context, IValidator<TRequest> validator, IOptions<JsonOptions> json, CalibrationSettings settings, ILogger<BatchAnswer> log, FailureLines told, [FromQuery] string? units = null)
     {
         var sent = context.Request.ContentType;
         var isTable = table is not null && MediaTypes.IsUtf8(sent, PageFormats.Csv);
@@ -68,7 +70,8 @@ internal sealed class BatchEndpoint<TRequest, TAnswer>(Func<TRequest, string?, R
             catch (Exception failure) when (failure is not OutOfMemoryException)
             {
                 // Alone, this question would have got the same; the others must not suffer from it.
-                BatchLog.NotAnswered(log, traceId, failure);
+                if (told.Take())
+                    BatchLog.NotAnswered(log, traceId, failure);
                 return UnhandledFailures.OfOurs();
             }
         }

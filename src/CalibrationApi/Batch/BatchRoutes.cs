@@ -35,6 +35,6 @@ internal static class BatchRoutes
         routes.MapPost(path + Suffix, new BatchEndpoint<TRequest, TAnswer>(calculation, table).HandleAsync)
             // Lines are limited one by one; the body may be as long as it takes.
             .WithMetadata(new DisableRequestSizeLimitAttribute())
-            .WithMetadata(table is null ? Declared.Batch : [.. Declared.Batch, table])
+            .WithMetadata(table is null ? Declared.Batch : [.. Declared.BatchOfTables, table])
             .Produces<BatchLine<TAnswer>>(StatusCodes.Status200OK, PageFormats.Ndjson, table is null ? [] : [PageFormats.Csv]);
 }

@@ -10,6 +10,7 @@ internal sealed partial class TableHeader
 
     private readonly List<ProblemError> errors = [];
     private readonly List<Entry> entries = [];
+    private bool isListTold;
 
     private TableHeader(QuestionTable table) => Table = table;
 
@@ -115,12 +116,24 @@ internal sealed partial class TableHeader
     {
         var near = Table.ByName.Keys.Concat([QuestionTable.TestColumn, QuestionTable.NoteColumn]).FirstOrDefault(known => string.Equals(known, name, StringComparison.OrdinalIgnoreCase));
         return near is null
-            ? $"There is no column '{Excerpt.Of(name, 60)}'. Leave it out, name it '{QuestionTable.NoteColumn}', or use one of: {string.Join(", ", Table.ByName.Keys)}."
+            ? $"There is no column '{Excerpt.Of(name, 60)}'. {Known()}"
             : $"There is no column '{Excerpt.Of(name, 60)}'. Write '{near}'; case counts.";
     }
 
-    private void Fail(string column, string code, string detail) =>
-        errors.Add(new ProblemError { Row = 1, Column = Excerpt.Of(column, 100), Code = code, Detail = detail });
+    // They are many, so they are listed once.
+    private string Known()
+    {
+        if (isListTold)
+            return $"Leave it out or name it '{QuestionTable.NoteColumn}'.";
+        isListTold = true;
+        return $"Leave it out, name it '{QuestionTable.NoteColumn}', or use one of: {string.Join(", ", Table.ByName.Keys)}.";
+    }
+
+    private void Fail(string column, string code, string detail)
+    {
+        if (errors.Count < ProblemResult.MostErrors)
+            errors.Add(new ProblemError { Row = 1, Column = Excerpt.Of(column, 100), Code = code, Detail = detail });
+    }
 
     [GeneratedRegex(@"^(?<name>[^\[\]]*?)\s*\[(?<unit>[^\[\]]*)\]\z")]
     private static partial Regex WithUnit();

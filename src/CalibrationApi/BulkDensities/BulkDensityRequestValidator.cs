@@ -9,7 +9,7 @@ using FluentValidation;
 namespace CalibrationApi.BulkDensities;
 
 /// <summary>Rules of a question about a bulk density.</summary>
-internal sealed class BulkDensityRequestValidator : AbstractValidator<BulkDensityRequest>
+internal sealed class BulkDensityRequestValidator : RequestValidator<BulkDensityRequest>
 {
     public BulkDensityRequestValidator()
     {
@@ -54,17 +54,17 @@ internal sealed class BulkDensityRequestValidator : AbstractValidator<BulkDensit
     }
 }
 
-internal sealed class TestWeightOfProductValidator : AbstractValidator<TestWeightOfProduct>
+internal sealed class TestWeightOfProductValidator : RequestValidator<TestWeightOfProduct>
 {
     public TestWeightOfProductValidator() => RuleFor(weight => weight.RelativeUncertainty).Measured(new(0, 50, "%"));
 }
 
-internal sealed class StatedDensityOfProductValidator : AbstractValidator<StatedDensityOfProduct>
+internal sealed class StatedDensityOfProductValidator : RequestValidator<StatedDensityOfProduct>
 {
     public StatedDensityOfProductValidator() => RuleFor(density => density.RelativeUncertainty).Measured(new(0, 50, "%"));
 }
 
-internal sealed class WeighedVolumeOfProductValidator : AbstractValidator<WeighedVolumeOfProduct>
+internal sealed class WeighedVolumeOfProductValidator : RequestValidator<WeighedVolumeOfProduct>
 {
     private const int MostWeighings = 50;
 
@@ -123,7 +123,7 @@ internal sealed class WeighedVolumeOfProductValidator : AbstractValidator<Weighe
     }
 }
 
-internal sealed class WeighingOfProductValidator : AbstractValidator<WeighingOfProduct>
+internal sealed class WeighingOfProductValidator : RequestValidator<WeighingOfProduct>
 {
     public WeighingOfProductValidator()
     {
@@ -133,7 +133,7 @@ internal sealed class WeighingOfProductValidator : AbstractValidator<WeighingOfP
     }
 }
 
-internal sealed class FilledTankOfProductValidator : AbstractValidator<FilledTankOfProduct>
+internal sealed class FilledTankOfProductValidator : RequestValidator<FilledTankOfProduct>
 {
     public FilledTankOfProductValidator()
     {
@@ -148,7 +148,7 @@ internal sealed class FilledTankOfProductValidator : AbstractValidator<FilledTan
     }
 }
 
-internal sealed class TankOfProductValidator : AbstractValidator<TankOfProduct>
+internal sealed class TankOfProductValidator : RequestValidator<TankOfProduct>
 {
     public TankOfProductValidator()
     {

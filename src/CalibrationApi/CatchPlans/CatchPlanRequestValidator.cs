@@ -11,7 +11,7 @@ using FluentValidation;
 namespace CalibrationApi.CatchPlans;
 
 /// <summary>Rules of a catch plan.</summary>
-internal sealed class CatchPlanRequestValidator : AbstractValidator<CatchPlanRequest>
+internal sealed class CatchPlanRequestValidator : RequestValidator<CatchPlanRequest>
 {
     public const int MostMeters = 64;
 
@@ -67,7 +67,7 @@ internal sealed class CatchPlanRequestValidator : AbstractValidator<CatchPlanReq
     }
 }
 
-internal sealed class MeterOfPlanValidator : AbstractValidator<MeterOfPlan>
+internal sealed class MeterOfPlanValidator : RequestValidator<MeterOfPlan>
 {
     public MeterOfPlanValidator()
     {
@@ -100,7 +100,7 @@ internal sealed class MeterOfPlanValidator : AbstractValidator<MeterOfPlan>
     }
 }
 
-internal sealed class ContainerOfPlanValidator : AbstractValidator<ContainerOfPlan>
+internal sealed class ContainerOfPlanValidator : RequestValidator<ContainerOfPlan>
 {
     public ContainerOfPlanValidator()
     {
@@ -111,7 +111,7 @@ internal sealed class ContainerOfPlanValidator : AbstractValidator<ContainerOfPl
     }
 }
 
-internal sealed class SpeedRangeValidator : AbstractValidator<SpeedRange>
+internal sealed class SpeedRangeValidator : RequestValidator<SpeedRange>
 {
     public SpeedRangeValidator()
     {
@@ -127,7 +127,7 @@ internal sealed class SpeedRangeValidator : AbstractValidator<SpeedRange>
     }
 }
 
-internal sealed class RotationLimitsValidator : AbstractValidator<RotationLimits>
+internal sealed class RotationLimitsValidator : RequestValidator<RotationLimits>
 {
     public RotationLimitsValidator()
     {
@@ -141,7 +141,7 @@ internal sealed class RotationLimitsValidator : AbstractValidator<RotationLimits
     }
 }
 
-internal sealed class DisturbedPointOfPlanValidator : AbstractValidator<DisturbedPointOfPlan>
+internal sealed class DisturbedPointOfPlanValidator : RequestValidator<DisturbedPointOfPlan>
 {
     public DisturbedPointOfPlanValidator()
     {

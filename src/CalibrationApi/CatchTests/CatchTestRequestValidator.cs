@@ -11,7 +11,7 @@ using FluentValidation;
 namespace CalibrationApi.CatchTests;
 
 /// <summary>Rules of what is read at the machine, for every request that carries it.</summary>
-internal abstract class CatchTestDataValidator<T> : AbstractValidator<T>
+internal abstract class CatchTestDataValidator<T> : RequestValidator<T>
     where T : CatchTestData
 {
     public const int MostCatches = 50;
@@ -85,7 +85,7 @@ internal sealed class CatchTestRequestValidator : CatchTestDataValidator<CatchTe
     }
 }
 
-internal sealed class ProductOfTestValidator : AbstractValidator<ProductOfTest>
+internal sealed class ProductOfTestValidator : RequestValidator<ProductOfTest>
 {
     public ProductOfTestValidator()
     {
@@ -96,7 +96,7 @@ internal sealed class ProductOfTestValidator : AbstractValidator<ProductOfTest>
     }
 }
 
-internal sealed class ScaleOfTestValidator : AbstractValidator<ScaleOfTest>
+internal sealed class ScaleOfTestValidator : RequestValidator<ScaleOfTest>
 {
     public ScaleOfTestValidator()
     {
@@ -111,7 +111,7 @@ internal sealed class ScaleOfTestValidator : AbstractValidator<ScaleOfTest>
     }
 }
 
-internal sealed class KnownScaleErrorOfTestValidator : AbstractValidator<KnownScaleErrorOfTest>
+internal sealed class KnownScaleErrorOfTestValidator : RequestValidator<KnownScaleErrorOfTest>
 {
     public KnownScaleErrorOfTestValidator()
     {
@@ -122,7 +122,7 @@ internal sealed class KnownScaleErrorOfTestValidator : AbstractValidator<KnownSc
     }
 }
 
-internal sealed class CaughtPointsOfTestValidator : AbstractValidator<CaughtPointsOfTest>
+internal sealed class CaughtPointsOfTestValidator : RequestValidator<CaughtPointsOfTest>
 {
     public CaughtPointsOfTestValidator()
     {
@@ -139,17 +139,17 @@ internal sealed class CaughtPointsOfTestValidator : AbstractValidator<CaughtPoin
     }
 }
 
-internal sealed class ReferenceOfTestValidator : AbstractValidator<ReferenceOfTest>
+internal sealed class ReferenceOfTestValidator : RequestValidator<ReferenceOfTest>
 {
     public ReferenceOfTestValidator() => RuleFor(reference => reference.RelativeUncertainty).Measured(new(0, 100, "%"));
 }
 
-internal sealed class PredictedValueOfTestValidator : AbstractValidator<PredictedValueOfTest>
+internal sealed class PredictedValueOfTestValidator : RequestValidator<PredictedValueOfTest>
 {
     public PredictedValueOfTestValidator() => RuleFor(predicted => predicted.RelativeUncertainty).Measured(new(0, 100, "%"));
 }
 
-internal sealed class EarlierTestOfTestValidator : AbstractValidator<EarlierTestOfTest>
+internal sealed class EarlierTestOfTestValidator : RequestValidator<EarlierTestOfTest>
 {
     public EarlierTestOfTestValidator()
     {
@@ -164,7 +164,7 @@ internal sealed class EarlierTestOfTestValidator : AbstractValidator<EarlierTest
     }
 }
 
-internal sealed class ControllerEntryOfTestValidator : AbstractValidator<ControllerEntryOfTest>
+internal sealed class ControllerEntryOfTestValidator : RequestValidator<ControllerEntryOfTest>
 {
     public ControllerEntryOfTestValidator()
     {
@@ -188,7 +188,7 @@ internal sealed class ControllerEntryOfTestValidator : AbstractValidator<Control
     }
 }
 
-internal sealed class CatchOfTestValidator : AbstractValidator<CatchOfTest>
+internal sealed class CatchOfTestValidator : RequestValidator<CatchOfTest>
 {
     public CatchOfTestValidator()
     {
@@ -205,7 +205,7 @@ internal sealed class CatchOfTestValidator : AbstractValidator<CatchOfTest>
     }
 }
 
-internal sealed class ExclusionValidator : AbstractValidator<Exclusion>
+internal sealed class ExclusionValidator : RequestValidator<Exclusion>
 {
     public ExclusionValidator()
     {

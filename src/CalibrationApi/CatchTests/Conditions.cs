@@ -2,7 +2,6 @@ using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Http;
 using CalibrationApi.Quantities;
-using FluentValidation;
 
 namespace CalibrationApi.CatchTests;
 
@@ -41,7 +40,7 @@ public sealed class Conditions
     };
 }
 
-internal sealed class ConditionsValidator : AbstractValidator<Conditions>
+internal sealed class ConditionsValidator : RequestValidator<Conditions>
 {
     public ConditionsValidator()
     {

@@ -1,9 +1,8 @@
 using CalibrationApi.Http;
-using FluentValidation;
 
 namespace CalibrationApi.CatchTests;
 
-internal sealed class ContainerOfTestValidator : AbstractValidator<ContainerOfTest>
+internal sealed class ContainerOfTestValidator : RequestValidator<ContainerOfTest>
 {
     public ContainerOfTestValidator()
     {
@@ -12,7 +11,7 @@ internal sealed class ContainerOfTestValidator : AbstractValidator<ContainerOfTe
     }
 }
 
-internal sealed class OtherContainerOfTestValidator : AbstractValidator<OtherContainerOfTest>
+internal sealed class OtherContainerOfTestValidator : RequestValidator<OtherContainerOfTest>
 {
     public OtherContainerOfTestValidator()
     {
@@ -22,7 +21,7 @@ internal sealed class OtherContainerOfTestValidator : AbstractValidator<OtherCon
     }
 }
 
-internal sealed class OtherDeliveryOfTestValidator : AbstractValidator<OtherDeliveryOfTest>
+internal sealed class OtherDeliveryOfTestValidator : RequestValidator<OtherDeliveryOfTest>
 {
     public OtherDeliveryOfTestValidator()
     {

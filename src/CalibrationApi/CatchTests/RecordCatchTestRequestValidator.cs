@@ -1,6 +1,5 @@
 using CalibrationApi.Http;
 using CalibrationApi.Storing;
-using FluentValidation;
 
 namespace CalibrationApi.CatchTests;
 
@@ -34,7 +33,7 @@ internal sealed class RecordCatchTestRequestValidator : CatchTestDataValidator<R
     }
 }
 
-internal sealed class SupersedesValidator : AbstractValidator<Supersedes>
+internal sealed class SupersedesValidator : RequestValidator<Supersedes>
 {
     public SupersedesValidator()
     {

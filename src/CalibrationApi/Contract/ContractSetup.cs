@@ -20,7 +20,8 @@ internal static class ContractSetup
         Errors are problems (RFC 9457) with a stable code and a JSON pointer for each: 400 when the request cannot be read as
         this contract, 422 when it can but breaks a rule. The [page of codes](/reference/codes) tells the cause of every code
         of errors, findings and cautions, and what to do; `GET /v1/codes` gives the same as data. Within v1 members, codes and words are only ever added: ignore
-        those you do not know.
+        those you do not know. What is not HTTP, or has an address or headers that are too long, is answered 400, 408, 414 or 431
+        without a body before it is looked at, and the connection is closed.
 
         Answers do not replace the machine's manual, the product label, local rules, or licensed or certified advice.
         """;

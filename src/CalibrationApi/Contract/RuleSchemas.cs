@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Reflection;
 using System.Text.Json.Nodes;
 using CalibrationApi.Http;
 using CalibrationApi.Quantities;
@@ -20,21 +19,15 @@ internal sealed class RuleSchemas : ISchemaFilter
     /// <summary>The same, or the workspace that every database begins with.</summary>
     public const string WorkspaceIdPattern = "^(local|[0-9a-f]{8}-[0-9a-f]{4}-7[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12})$";
 
-    private static readonly Dictionary<Type, IValidator> Validators = Assembly.GetExecutingAssembly().GetTypes()
-        .Where(type => !type.IsAbstract && type.IsAssignableTo(typeof(IValidator)))
-        .ToDictionary(
-            type => type.GetInterfaces().Single(one => one.IsGenericType && one.GetGenericTypeDefinition() == typeof(IValidator<>)).GenericTypeArguments[0],
-            type => (IValidator)Activator.CreateInstance(type, type.GetConstructor([]) is null ? [TimeProvider.System] : [])!);
-
     public void Apply(IOpenApiSchema schema, SchemaFilterContext context)
     {
         if (schema is not OpenApiSchema { Properties: { } properties } concrete)
             return;
-        if (Validators.TryGetValue(context.Type, out var validator))
+        if (RequestRules.Of(context.Type) is { } validator)
         {
             foreach (var (name, property) in properties.ToArray())
             {
-                var rules = RulesOf(validator, name);
+                var rules = RequestRules.Of(validator, name);
                 if (rules.OfType<INotNullValidator>().Any())
                     Require(concrete, name);
                 else if (IsMeasured(context.Type, name) && property.Description?.Contains("efault", StringComparison.Ordinal) != true)
@@ -43,19 +36,19 @@ internal sealed class RuleSchemas : ISchemaFilter
                     properties[name] = Describe(properties[name], property as OpenApiSchema, rule);
             }
         }
-        else if (context.Type.IsAssignableTo(typeof(IRecordAnswer)) && Validators.TryGetValue(context.Type.BaseType!, out var sent))
+        else if (context.Type.IsAssignableTo(typeof(IRecordAnswer)) && RequestRules.Of(context.Type.BaseType!) is { } sent)
         {
             // A stored record gives back whatever had to be sent, and says whether it is retired. Its lists stay open.
-            foreach (var name in properties.Keys.Where(name => RulesOf(sent, name).OfType<INotNullValidator>().Any()).Append("retired"))
+            foreach (var name in properties.Keys.Where(name => RequestRules.Of(sent, name).OfType<INotNullValidator>().Any()).Append("retired"))
                 Require(concrete, name);
             foreach (var (name, property) in properties.Where(property => property.Value is OpenApiSchema))
-                Bound((OpenApiSchema)property, RulesOf(sent, name));
+                Bound((OpenApiSchema)property, RequestRules.Of(sent, name));
         }
     }
 
     // A number or a quantity, for which a reader has to know what is used in its place.
     private static bool IsMeasured(Type type, string member) =>
-        type.GetProperty(Pascal(member))?.PropertyType is { } kind && (kind.IsAssignableTo(typeof(Quantity)) || kind == typeof(double?) || kind == typeof(int?));
+        type.GetProperty(RequestRules.Pascal(member))?.PropertyType is { } kind && (kind.IsAssignableTo(typeof(Quantity)) || kind == typeof(double?) || kind == typeof(int?));
 
     // What could be sent at most is what can be answered at most.
     private static void Bound(OpenApiSchema answered, IPropertyValidator[] rules)
@@ -68,11 +61,6 @@ internal sealed class RuleSchemas : ISchemaFilter
                 answered.MaxItems = items.Most;
         }
     }
-
-    private static IPropertyValidator[] RulesOf(IValidator validator, string member) =>
-        [.. validator.CreateDescriptor().GetRulesForMember(Pascal(member)).SelectMany(rule => rule.Components.Select(component => component.Validator))];
-
-    private static string Pascal(string member) => char.ToUpperInvariant(member[0]) + member[1..];
 
     private static void Require(OpenApiSchema schema, string member) => (schema.Required ??= new HashSet<string>(StringComparer.Ordinal)).Add(member);
 

@@ -8,7 +8,7 @@ using FluentValidation;
 namespace CalibrationApi.DistanceSensors;
 
 /// <summary>Rules of a question about a distance sensor.</summary>
-internal sealed class DistanceSensorRequestValidator : AbstractValidator<DistanceSensorRequest>
+internal sealed class DistanceSensorRequestValidator : RequestValidator<DistanceSensorRequest>
 {
     private const int MostRuns = 50;
 
@@ -89,7 +89,7 @@ internal sealed class DistanceSensorRequestValidator : AbstractValidator<Distanc
     private static bool CountsTurns(DistanceSensorRequest question) => question.Runs?.FirstOrDefault(run => run is not null) is { Pulses: null, Turns: not null };
 }
 
-internal sealed class RunOfSensorValidator : AbstractValidator<RunOfSensor>
+internal sealed class RunOfSensorValidator : RequestValidator<RunOfSensor>
 {
     public RunOfSensorValidator()
     {
@@ -103,7 +103,7 @@ internal sealed class RunOfSensorValidator : AbstractValidator<RunOfSensor>
     }
 }
 
-internal sealed class ValueOfSensorValidator : AbstractValidator<ValueOfSensor>
+internal sealed class ValueOfSensorValidator : RequestValidator<ValueOfSensor>
 {
     public ValueOfSensorValidator()
     {
@@ -127,7 +127,7 @@ internal sealed class ValueOfSensorValidator : AbstractValidator<ValueOfSensor>
     }
 }
 
-internal sealed class EntryOfSensorValidator : AbstractValidator<EntryOfSensor>
+internal sealed class EntryOfSensorValidator : RequestValidator<EntryOfSensor>
 {
     public EntryOfSensorValidator()
     {
@@ -152,7 +152,7 @@ internal sealed class EntryOfSensorValidator : AbstractValidator<EntryOfSensor>
     }
 }
 
-internal sealed class WidthOfMachineValidator : AbstractValidator<WidthOfMachine>
+internal sealed class WidthOfMachineValidator : RequestValidator<WidthOfMachine>
 {
     // A pass-to-pass width of another size than the machine is a slip, not an overlap.
     private const double MostRatio = 2;

@@ -6,7 +6,7 @@ using FluentValidation;
 namespace CalibrationApi.DriveWheelTurns;
 
 /// <summary>Rules of a question about turns of a drive wheel.</summary>
-internal sealed class DriveWheelTurnsRequestValidator : AbstractValidator<DriveWheelTurnsRequest>
+internal sealed class DriveWheelTurnsRequestValidator : RequestValidator<DriveWheelTurnsRequest>
 {
     private const int MostTests = 50;
 
@@ -74,7 +74,7 @@ internal sealed class DriveWheelTurnsRequestValidator : AbstractValidator<DriveW
     }
 }
 
-internal sealed class DriveWheelOfMachineValidator : AbstractValidator<DriveWheelOfMachine>
+internal sealed class DriveWheelOfMachineValidator : RequestValidator<DriveWheelOfMachine>
 {
     public DriveWheelOfMachineValidator()
     {
@@ -93,7 +93,7 @@ internal sealed class DriveWheelOfMachineValidator : AbstractValidator<DriveWhee
     }
 }
 
-internal sealed class RollingRunValidator : AbstractValidator<RollingRun>
+internal sealed class RollingRunValidator : RequestValidator<RollingRun>
 {
     public RollingRunValidator()
     {
@@ -109,7 +109,7 @@ internal sealed class RollingRunValidator : AbstractValidator<RollingRun>
     }
 }
 
-internal sealed class TurnTestOfWheelValidator : AbstractValidator<TurnTestOfWheel>
+internal sealed class TurnTestOfWheelValidator : RequestValidator<TurnTestOfWheel>
 {
     public TurnTestOfWheelValidator()
     {

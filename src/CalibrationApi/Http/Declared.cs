@@ -85,6 +85,9 @@ internal static class Declared
         MuchWork.Metadata,
     ];
 
+    /// <summary>The same where questions come as a table: one with a header that is too long is refused as a whole.</summary>
+    public static object[] BatchOfTables { get; } = [.. Batch, .. Problems([StatusCodes.Status413PayloadTooLarge])];
+
     private static AnswerHeader Cache(int status) => new("Cache-Control", "A copy may be kept by its owner but has to be checked before each use.", status);
 
     private static AnswerHeader Replay(int status) => new("Idempotent-Replayed", "true when this is the answer to an earlier, equal request.", status, IsAlwaysSent: false);

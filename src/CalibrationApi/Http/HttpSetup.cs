@@ -35,8 +35,9 @@ internal static class HttpSetup
         app.UseHeadAsGet();
         app.UseProblemBodies();
         app.UseForwardedRequests();
-        app.UseHsts();
         app.UseAddressLimit();
+        app.UseAskedHost();
+        app.UseHsts();
         app.UseOneAddress();
         app.UseRouting();
         app.UseAccess();

@@ -85,6 +85,9 @@ public sealed class JsonBody<T> : IEndpointParameterMetadataProvider
 /// <summary>Reading that does not depend on the type of the body.</summary>
 internal static class JsonBody
 {
+    // Fewer values than that cannot cost much, whatever they are.
+    private const int MostUncounted = 2000;
+
     /// <summary>What is told of a body that is too large.</summary>
     public static string TooLarge(HttpContext context) => $"The body is larger than {MostBytes(context) / 1024} KiB. Split the request.";
 
@@ -99,6 +102,9 @@ internal static class JsonBody
             body = body[3..];
         if (!Utf8.IsValid(body))
             return (null, ProblemResult.Unreadable(new ProblemError { Code = ErrorCode.JsonBroken, Detail = "The body is not valid UTF-8. Save or send it as UTF-8." }));
+        // Lists are counted before anything is made of their items. Every item but one has a comma beside it.
+        if (body.Count((byte)',') > MostUncounted && JsonFault.Find(body, type) is { } fault)
+            return (null, Refused(fault));
         try
         {
             return JsonSerializer.Deserialize(body, type) is { } value
@@ -107,9 +113,12 @@ internal static class JsonBody
         }
         catch (JsonException)
         {
-            return (null, ProblemResult.Unreadable(JsonFault.Find(body, type)));
+            return (null, Refused(JsonFault.Find(body, type) ?? JsonFault.Unclear));
         }
     }
+
+    // A list that is too long can be read; it breaks a rule.
+    private static ProblemResult Refused(ProblemError fault) => fault.Code == ErrorCode.TooMany ? ProblemResult.Invalid([fault]) : ProblemResult.Unreadable(fault);
 
     /// <summary>The whole body in a rented array, or no array when it is too large.</summary>
     public static async ValueTask<(byte[]? Bytes, int Length)> ReadAsync(HttpRequest request)

@@ -1,9 +1,8 @@
 using Microsoft.AspNetCore.Routing.Patterns;
-using Microsoft.Net.Http.Headers;
 
 namespace CalibrationApi.Http;
 
-/// <summary>Takes each address only as the contract writes it: in lower case, without a slash at the end; knows a method in capitals, and refuses a host that is none.</summary>
+/// <summary>Takes each address only as the contract writes it: in lower case, without a slash at the end; knows a method in capitals.</summary>
 /// <remarks>
 /// Routes by themselves take further spellings. Whatever goes by the address would then be told apart where it is the
 /// same: an Idempotency-Key would not hold for a repetition that is spelled differently, and rules of a proxy for a path
@@ -19,9 +18,6 @@ internal static class OneAddress
         var words = new Lazy<HashSet<string>>(() => Words(app.Services.GetRequiredService<EndpointDataSource>()));
         app.Use((context, next) =>
         {
-            // Links of an answer begin with the host that was asked; one that no address can have would make them useless.
-            if (!Uri.TryCreate($"{Uri.UriSchemeHttp}://{context.Request.Host.Value}", UriKind.Absolute, out _))
-                return HostWrong.ExecuteAsync(context);
             context.Request.Method = HttpMethods.GetCanonicalizedValue(context.Request.Method);
             var path = context.Request.Path.Value!;
             if (!path.StartsWith(Versions, StringComparison.OrdinalIgnoreCase) || !(path.EndsWith('/') || IsMisspelled(path, words)))
@@ -30,8 +26,6 @@ internal static class OneAddress
             return Task.CompletedTask;
         });
     }
-
-    private static ProblemResult HostWrong => ProblemResult.Unreadable(new ProblemError { Header = HeaderNames.Host, Code = ErrorCode.TextWrong, Detail = "Give the host as in an address: its name, and after a colon a port up to 65535 where one is needed." });
 
     private static bool IsMisspelled(string path, Lazy<HashSet<string>> words) =>
         path.Any(char.IsAsciiLetterUpper) && path.Split('/').Any(segment => words.Value.TryGetValue(segment, out var word) && word != segment);

@@ -1,5 +1,7 @@
+using System.Globalization;
 using System.Reflection;
 using System.Text.Json;
+using CalibrationApi.Access;
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.Quantities;
 using Microsoft.AspNetCore.Http.Json;
@@ -15,6 +17,9 @@ public sealed class ProblemResult : IResult, IEndpointMetadataProvider, IStatusC
 
     /// <summary>Most errors that one answer tells; whoever makes more of them makes the same one again and again.</summary>
     public const int MostErrors = 100;
+
+    // About four times what a hundred ordinary errors take; whoever gets more has enough to do.
+    private const int MostText = 16 * 1024;
 
     private readonly int status;
     private readonly string detail;
@@ -39,11 +44,16 @@ public sealed class ProblemResult : IResult, IEndpointMetadataProvider, IStatusC
     public static ProblemResult Unreadable(ProblemError error) =>
         new(StatusCodes.Status400BadRequest, error.Detail, error);
 
-    /// <summary>Readable, but rules are broken: 422 with every error, up to <see cref="MostErrors"/>.</summary>
-    public static ProblemResult Invalid(IReadOnlyList<ProblemError> errors) =>
-        new(StatusCodes.Status422UnprocessableEntity,
-            errors.Count == 1 ? errors[0].Detail : $"The request was read, but {errors.Count} things in it have to be put right.",
-            errors.Count > MostErrors ? [.. errors.Take(MostErrors)] : errors);
+    /// <summary>Readable, but rules are broken: 422 with every error, up to <see cref="MostErrors"/> and as many as a person reads.</summary>
+    public static ProblemResult Invalid(IReadOnlyList<ProblemError> errors)
+    {
+        if (errors.Count == 1)
+            return new(StatusCodes.Status422UnprocessableEntity, errors[0].Detail, errors);
+        var told = Told(errors);
+        var count = errors.Count >= MostErrors ? string.Create(CultureInfo.InvariantCulture, $"at least {MostErrors}") : errors.Count.ToString(CultureInfo.InvariantCulture);
+        var rest = told.Length < errors.Count ? string.Create(CultureInfo.InvariantCulture, $" The first {told.Length} are told here.") : "";
+        return new(StatusCodes.Status422UnprocessableEntity, $"The request was read, but {count} things in it have to be put right.{rest}", told);
+    }
 
     /// <summary>The engine refuses: 422 with its reasons.</summary>
     internal static ProblemResult Refused(IReadOnlyList<Refusal> refusals, DisplayUnits units) =>
@@ -66,8 +76,29 @@ public sealed class ProblemResult : IResult, IEndpointMetadataProvider, IStatusC
     internal static ProblemResult Busy(string detail) =>
         new(StatusCodes.Status503ServiceUnavailable, detail, new ProblemError { Code = ErrorCode.ServiceBusy, Detail = detail }) { Kind = ProblemKind.ReducedCapacity };
 
+    private static ProblemError[] Told(IReadOnlyList<ProblemError> errors)
+    {
+        var left = MostText;
+        return [.. errors.Take(MostErrors).TakeWhile(error => (left -= error.Detail.Length + (error.Pointer?.Length ?? 0)) >= 0)];
+    }
+
     /// <summary>What is sent.</summary>
-    internal Problem ToProblem(string traceId) => Problem.For(traceId, status, Kind, detail, errors);
+    /// <remarks>A key that stands in the wrong place is not repeated: answers are kept and passed on more freely than keys.</remarks>
+    internal Problem ToProblem(string traceId) =>
+        Problem.For(traceId, status, Kind, KeyText.Hidden(detail)!, errors.Any(HoldsKey) ? [.. errors.Select(WithoutKey)] : errors);
+
+    private static bool HoldsKey(ProblemError error) => KeyText.IsIn(error.Detail) || KeyText.IsIn(error.Pointer) || KeyText.IsIn(error.Parameter) || KeyText.IsIn(error.Column);
+
+    private static ProblemError WithoutKey(ProblemError error) => new()
+    {
+        Pointer = KeyText.Hidden(error.Pointer),
+        Parameter = KeyText.Hidden(error.Parameter),
+        Header = error.Header,
+        Row = error.Row,
+        Column = KeyText.Hidden(error.Column),
+        Code = error.Code,
+        Detail = KeyText.Hidden(error.Detail)!,
+    };
 
     /// <summary>The same problem with its errors told by other places.</summary>
     internal ProblemResult With(Func<ProblemError, ProblemError> place) => new(status, detail, [.. errors.Select(place)]) { Kind = Kind };

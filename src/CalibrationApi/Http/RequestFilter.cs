@@ -71,10 +71,11 @@ internal static class RequestFilter
         var errors = new List<ProblemError>();
         foreach (var (name, values) in request.Query)
         {
+            // The first that cannot be read is told alone.
             if (!allowed.Contains(name))
-                errors.Add(new ProblemError { Parameter = name, Code = ErrorCode.MemberUnknown, Detail = allowed.Count == 0 ? "This operation takes no query parameters. Leave it out." : $"There is no such query parameter. Use: {string.Join(", ", allowed)}." });
+                return ProblemResult.Unreadable(new ProblemError { Parameter = name, Code = ErrorCode.MemberUnknown, Detail = allowed.Count == 0 ? "This operation takes no query parameters. Leave it out." : $"There is no such query parameter. Use: {string.Join(", ", allowed)}." });
             else if (values.Count > 1)
-                errors.Add(new ProblemError { Parameter = name, Code = ErrorCode.MemberDuplicate, Detail = "This query parameter is given twice. Give it once." });
+                return ProblemResult.Unreadable(new ProblemError { Parameter = name, Code = ErrorCode.MemberDuplicate, Detail = "This query parameter is given twice. Give it once." });
             else if (name == UnitsParameter && !UnitsWord.All.Contains(values[0]))
                 errors.Add(new ProblemError { Parameter = name, Code = ErrorCode.WordUnknown, Detail = $"Use one of: {string.Join(", ", UnitsWord.All)}." });
             // A cursor that is too long is no cursor, and told so by its list.
@@ -82,12 +83,8 @@ internal static class RequestFilter
                 errors.Add(new ProblemError { Parameter = name, Code = ErrorCode.TextTooLong, Detail = $"This parameter is longer than {LongestParameter} characters. Shorten it." });
         }
 
-        if (errors.Count == 0)
-            return null;
-        return errors.All(error => !IsUnreadable(error)) ? ProblemResult.Invalid(errors) : ProblemResult.Unreadable(errors.First(IsUnreadable));
+        return errors.Count == 0 ? null : ProblemResult.Invalid(errors);
     }
-
-    private static bool IsUnreadable(ProblemError error) => error.Code is ErrorCode.MemberUnknown or ErrorCode.MemberDuplicate;
 
     /// <summary>Most characters of a query parameter.</summary>
     public const int LongestParameter = 500;

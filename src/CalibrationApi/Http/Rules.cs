@@ -174,7 +174,7 @@ internal static class Rules
             if (text is null)
                 return true;
             // The contract counts characters as JSON Schema does, by code points; a char of C# is half of some.
-            if (text.Length > most && text.EnumerateRunes().Count() > most)
+            if (text.Length > most && (text.Length > 2 * most || text.EnumerateRunes().Count() > most))
                 return Fail(context, ErrorCode.TextTooLong, $"This text is longer than {most} characters. Shorten it.");
             // Where a text is handed on, many a reader ends it here; the database counts its length so.
             if (text.Contains('\0', StringComparison.Ordinal))
@@ -255,7 +255,7 @@ internal static class Rules
             if (items.Count < least)
                 return Fail(context, ErrorCode.TooFew, $"At least {least} {(least == 1 ? "item is" : "items are")} needed here.");
             if (items.Count > most)
-                return Fail(context, ErrorCode.TooMany, $"No more than {most} items are taken here. Split the request.");
+                return Fail(context, ErrorCode.TooMany, TooManyItems(most));
             for (var i = 0; i < items.Count; i++)
             {
                 if (items[i] is null)
@@ -279,6 +279,9 @@ internal static class Rules
 
         int Most { get; }
     }
+
+    /// <summary>What is told of a list that is too long.</summary>
+    public static string TooManyItems(int most) => string.Create(CultureInfo.InvariantCulture, $"No more than {most} items are taken here. Split the request.");
 
     private static string Shown(string text) => Excerpt.Of(text, 40);
 }

@@ -1,3 +1,4 @@
+using CalibrationApi.Observability;
 using CalibrationApi.Storage;
 using Microsoft.AspNetCore.Diagnostics;
 
@@ -9,6 +10,7 @@ internal static class UnhandledFailures
     /// <summary>Comes first in the pipeline.</summary>
     public static void UseProblemBodies(this WebApplication app)
     {
+        var told = app.Services.GetRequiredService<FailureLines>();
         app.UseExceptionHandler(new ExceptionHandlerOptions
         {
             ExceptionHandler = context => Failed(context).ExecuteAsync(context),
@@ -18,8 +20,9 @@ internal static class UnhandledFailures
                 _ when DatabaseOutage.Is(failure) => StatusCodes.Status503ServiceUnavailable,
                 _ => StatusCodes.Status500InternalServerError,
             },
-            // A client's mistake is not an error of ours and fills no log; a file that is gone is told once and not with every request.
-            SuppressDiagnosticsCallback = context => context.Exception is BadHttpRequestException or OperationCanceledException or UnusableDatabaseException,
+            // A client's mistake is not an error of ours and fills no log; a file that is gone is told once and not with every request. Of ours only so many a minute are told.
+            SuppressDiagnosticsCallback = context => context.Exception is BadHttpRequestException or OperationCanceledException or UnusableDatabaseException
+                || !told.Tells(context.HttpContext),
         });
         app.UseStatusCodePages(context => ReadingMethods.AnswersOptions(context.HttpContext)
             ? Task.CompletedTask

@@ -1,9 +1,11 @@
 using CalibrationApi.Access;
 using CalibrationApi.Http;
 using CalibrationApi.Records;
+using CalibrationApi.Storage;
 using CalibrationApi.Storage.Access;
 using CalibrationApi.Storage.Audit;
 using CalibrationApi.Storing;
+using Microsoft.Data.Sqlite;
 
 namespace CalibrationApi.Keys;
 
@@ -49,6 +51,8 @@ internal static class CreateKey
                 return Pages.NotFound();
             if (KeyStore.Find(connection, workspace, key.Id) is { } earlier)
                 return earlier.Fingerprint == key.Fingerprint ? StoreOutcome.Replayed(KeyBody.Stored(workspace, earlier, now, StatusCodes.Status200OK)) : IdTaken();
+            if (Outlived(connection, caller, key.ExpiresAt) is { } outlived)
+                return outlived;
             if (found.Retired)
                 return ProblemResult.Of(StatusCodes.Status422UnprocessableEntity, ErrorCode.RecordRetired, "This workspace is retired and takes no new keys. Use another, or bring this one back first.");
             KeyStore.Insert(connection, workspace, key);
@@ -57,6 +61,12 @@ internal static class CreateKey
             return StoreOutcome.Stored(KeyBody.Stored(workspace, key, now, StatusCodes.Status201Created));
         }, answer => KeyBody.WithText(answer, text));
     }
+
+    /// <summary>Why a key may not make one with that expiry: whoever was let in for a time would stay for good. Null when it may.</summary>
+    public static ProblemResult? Outlived(SqliteConnection connection, Caller maker, DateTimeOffset? expiresAt) =>
+        maker.Key is { } id && KeyStore.Find(connection, maker.Workspace, id)?.ExpiresAt is { } own && !(expiresAt <= own)
+            ? ProblemResult.Invalid([new ProblemError { Pointer = "#/expiresAt", Code = ErrorCode.TimeWrong, Detail = $"A key makes none that outlives it, and yours expires at {Instants.Text(own)}. Give expiresAt, no later than that, or use a key that does not expire." }])
+            : null;
 
     public static ProblemResult IdTaken() => ProblemResult.Invalid([new ProblemError { Pointer = "#/id", Code = ErrorCode.IdTaken, Detail = "This id already belongs to another key. Use a new id." }]);
 }

@@ -62,6 +62,8 @@ internal static class EndKey
                 Replaces = id,
                 LastUsedAt = null,
             };
+            if (CreateKey.Outlived(connection, Caller.Of(context), successor.ExpiresAt) is { } outlived)
+                return outlived;
             var until = EnteredInstant.Read(request.Until!);
             KeyStore.Insert(connection, workspace, successor);
             KeyStore.ReplaceBy(connection, workspace, id, successor.Id, old.ExpiresAt < until ? old.ExpiresAt.Value : until);

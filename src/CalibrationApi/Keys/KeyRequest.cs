@@ -17,7 +17,7 @@ public sealed class KeyRequest : IStoredRequest
     /// <summary>What the key may do; none implies another. <c>calculate</c>: calculations, which store nothing. <c>read</c>: records and what follows from them. <c>write</c>: storing records. <c>admin</c>: keys and audit of the workspace.</summary>
     public IReadOnlyList<string?>? Scopes { get; init; }
 
-    /// <summary>From when on it opens nothing, RFC 3339. Default never.</summary>
+    /// <summary>From when on it opens nothing, RFC 3339. Default never. A key that expires makes none that outlives it, so it has to give this.</summary>
     public string? ExpiresAt { get; init; }
 }
 
@@ -30,7 +30,7 @@ public sealed class RotationRequest : IStoredRequest
     /// <summary>Until when the old key goes on, RFC 3339; it does not outlive its own expiry. Now ends it at once.</summary>
     public string? Until { get; init; }
 
-    /// <summary>From when on the new key opens nothing, RFC 3339. Default: it gets as long a life as the old one was given.</summary>
+    /// <summary>From when on the new key opens nothing, RFC 3339. Default: it gets as long a life as the old one was given. It cannot outlive the key that makes it.</summary>
     public string? ExpiresAt { get; init; }
 }
 

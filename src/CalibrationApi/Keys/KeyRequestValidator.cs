@@ -1,12 +1,11 @@
 using CalibrationApi.Access;
 using CalibrationApi.Http;
 using CalibrationApi.Storing;
-using FluentValidation;
 
 namespace CalibrationApi.Keys;
 
 /// <summary>Rules of a new key.</summary>
-internal sealed class KeyRequestValidator : AbstractValidator<KeyRequest>
+internal sealed class KeyRequestValidator : RequestValidator<KeyRequest>
 {
     public KeyRequestValidator(TimeProvider clock)
     {
@@ -21,7 +20,7 @@ internal sealed class KeyRequestValidator : AbstractValidator<KeyRequest>
 }
 
 /// <summary>Rules of a rotation.</summary>
-internal sealed class RotationRequestValidator : AbstractValidator<RotationRequest>
+internal sealed class RotationRequestValidator : RequestValidator<RotationRequest>
 {
     public RotationRequestValidator(TimeProvider clock)
     {
@@ -33,7 +32,7 @@ internal sealed class RotationRequestValidator : AbstractValidator<RotationReque
 }
 
 /// <summary>Rules of a revocation.</summary>
-internal sealed class RevocationRequestValidator : AbstractValidator<RevocationRequest>
+internal sealed class RevocationRequestValidator : RequestValidator<RevocationRequest>
 {
     public RevocationRequestValidator()
     {

@@ -67,7 +67,7 @@ internal sealed class MachineRequestValidator : DescribedRequestValidator<Machin
     }
 }
 
-internal sealed class TankOfMachineValidator : AbstractValidator<TankOfMachine>
+internal sealed class TankOfMachineValidator : RequestValidator<TankOfMachine>
 {
     public TankOfMachineValidator()
     {
@@ -77,7 +77,7 @@ internal sealed class TankOfMachineValidator : AbstractValidator<TankOfMachine>
     }
 }
 
-internal sealed class MeterOfMachineValidator : AbstractValidator<MeterOfMachine>
+internal sealed class MeterOfMachineValidator : RequestValidator<MeterOfMachine>
 {
     public MeterOfMachineValidator()
     {
@@ -98,7 +98,7 @@ internal sealed class MeterOfMachineValidator : AbstractValidator<MeterOfMachine
     }
 }
 
-internal sealed class ElementOfMachineValidator : AbstractValidator<ElementOfMachine>
+internal sealed class ElementOfMachineValidator : RequestValidator<ElementOfMachine>
 {
     public ElementOfMachineValidator()
     {

@@ -5,7 +5,7 @@ using FluentValidation;
 namespace CalibrationApi.MeterSpeeds;
 
 /// <summary>Rules of an air stream.</summary>
-internal sealed class FanOfMachineValidator : AbstractValidator<FanOfMachine>
+internal sealed class FanOfMachineValidator : RequestValidator<FanOfMachine>
 {
     private const int MostProducts = 20;
 
@@ -19,7 +19,7 @@ internal sealed class FanOfMachineValidator : AbstractValidator<FanOfMachine>
     }
 }
 
-internal sealed class ProductInAirValidator : AbstractValidator<ProductInAir>
+internal sealed class ProductInAirValidator : RequestValidator<ProductInAir>
 {
     public ProductInAirValidator()
     {
@@ -38,7 +38,7 @@ internal sealed class ProductInAirValidator : AbstractValidator<ProductInAir>
     }
 }
 
-internal sealed class AirFlowLimitsValidator : AbstractValidator<AirFlowLimits>
+internal sealed class AirFlowLimitsValidator : RequestValidator<AirFlowLimits>
 {
     public AirFlowLimitsValidator()
     {
@@ -52,7 +52,7 @@ internal sealed class AirFlowLimitsValidator : AbstractValidator<AirFlowLimits>
     }
 }
 
-internal sealed class StopsInFieldValidator : AbstractValidator<StopsInField>
+internal sealed class StopsInFieldValidator : RequestValidator<StopsInField>
 {
     public StopsInFieldValidator()
     {

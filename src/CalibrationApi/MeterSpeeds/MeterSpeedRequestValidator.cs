@@ -7,7 +7,7 @@ using FluentValidation;
 namespace CalibrationApi.MeterSpeeds;
 
 /// <summary>Rules of a question about meter speeds.</summary>
-internal sealed class MeterSpeedRequestValidator : AbstractValidator<MeterSpeedRequest>
+internal sealed class MeterSpeedRequestValidator : RequestValidator<MeterSpeedRequest>
 {
     public MeterSpeedRequestValidator()
     {
@@ -40,7 +40,7 @@ internal sealed class MeterSpeedRequestValidator : AbstractValidator<MeterSpeedR
     }
 }
 
-internal sealed class ElementOfMeterValidator : AbstractValidator<ElementOfMeter>
+internal sealed class ElementOfMeterValidator : RequestValidator<ElementOfMeter>
 {
     public ElementOfMeterValidator()
     {
@@ -77,7 +77,7 @@ internal sealed class ElementOfMeterValidator : AbstractValidator<ElementOfMeter
     }
 }
 
-internal sealed class DeliveryPointValidator : AbstractValidator<DeliveryPoint>
+internal sealed class DeliveryPointValidator : RequestValidator<DeliveryPoint>
 {
     public DeliveryPointValidator()
     {

@@ -5,7 +5,7 @@ using FluentValidation;
 namespace CalibrationApi.NewLots;
 
 /// <summary>Rules of a question about a new lot.</summary>
-internal sealed class NewLotRequestValidator : AbstractValidator<NewLotRequest>
+internal sealed class NewLotRequestValidator : RequestValidator<NewLotRequest>
 {
     /// <summary>A relative uncertainty: something, at most half.</summary>
     internal static readonly QuantityLimits Uncertainty = new(0, 50, "%", ExcludesLeast: true);
@@ -39,12 +39,12 @@ internal sealed class NewLotRequestValidator : AbstractValidator<NewLotRequest>
     }
 }
 
-internal sealed class ValueOfLotBeforeValidator : AbstractValidator<ValueOfLotBefore>
+internal sealed class ValueOfLotBeforeValidator : RequestValidator<ValueOfLotBefore>
 {
     public ValueOfLotBeforeValidator() => RuleFor(value => value.RelativeUncertainty).Measured(NewLotRequestValidator.Uncertainty);
 }
 
-internal sealed class LotOfChangeValidator : AbstractValidator<LotOfChange>
+internal sealed class LotOfChangeValidator : RequestValidator<LotOfChange>
 {
     public LotOfChangeValidator()
     {
@@ -58,7 +58,7 @@ internal sealed class LotOfChangeValidator : AbstractValidator<LotOfChange>
     }
 }
 
-internal sealed class DensityOfLotValidator : AbstractValidator<DensityOfLot>
+internal sealed class DensityOfLotValidator : RequestValidator<DensityOfLot>
 {
     public DensityOfLotValidator() => RuleFor(density => density.RelativeUncertainty).Measured(NewLotRequestValidator.Uncertainty);
 }

@@ -14,7 +14,7 @@ public class AmountOfNutrient
     public MassPerAreaQuantity? Amount { get; init; }
 }
 
-internal abstract class AmountValidator<T> : AbstractValidator<T>
+internal abstract class AmountValidator<T> : RequestValidator<T>
     where T : AmountOfNutrient
 {
     protected AmountValidator()

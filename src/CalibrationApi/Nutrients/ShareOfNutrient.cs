@@ -19,7 +19,7 @@ public sealed class ShareOfNutrient
         [.. analysis.Select(one => new NutrientShare(NutrientForm.Find(one!.Nutrient)!, one.Share!.Canonical()))];
 }
 
-internal sealed class ShareOfNutrientValidator : AbstractValidator<ShareOfNutrient>
+internal sealed class ShareOfNutrientValidator : RequestValidator<ShareOfNutrient>
 {
     // Rates from smaller shares would be beyond any machine.
     private const double LeastShare = 0.0001;

@@ -30,6 +30,7 @@ internal static class ObservabilitySetup
             ],
         });
         builder.Logging.AddConsoleFormatter<JsonLogFormatter, ConsoleFormatterOptions>();
+        builder.Services.AddSingleton<FailureLines>();
         builder.Services.AddSingleton<RequestLog>();
     }
 

@@ -7,19 +7,15 @@ namespace CalibrationApi.Observability;
 /// <summary>One line for each request: what was asked by its route, how it ended, how long it took, by which key. Nothing of what was sent.</summary>
 /// <remarks>
 /// Addresses are written as route templates: whatever a client puts into a path or a query, be it a key, does not get into the
-/// log. Refused requests cost their sender nothing, so only so many a minute get a line; the others are counted.
+/// log. Refused requests cost their sender nothing, so only so many a minute get a line, and so many that failed; the others are counted.
 /// </remarks>
-internal sealed partial class RequestLog(CalibrationSettings settings, TimeProvider clock, ILoggerFactory loggers)
+internal sealed partial class RequestLog(CalibrationSettings settings, TimeProvider clock, FailureLines failures, ILoggerFactory loggers)
 {
-    public const string Category = "CalibrationApi.Requests";
-
-    private static readonly TimeSpan Window = TimeSpan.FromMinutes(1);
+    // A name without a point: a shell exports no variable with one, and the name is part of Logging__LogLevel__….
+    public const string Category = "CalibrationRequests";
 
     private readonly ILogger log = loggers.CreateLogger(Category);
-    private readonly Lock counting = new();
-    private long windowStart = clock.GetTimestamp();
-    private int told;
-    private int untold;
+    private readonly LineBudget refused = new(settings.RefusedRequestsLoggedPerMinute, clock);
 
     public async Task LogAsync(HttpContext context, RequestDelegate next)
     {
@@ -43,7 +39,7 @@ internal sealed partial class RequestLog(CalibrationSettings settings, TimeProvi
     private void Write(HttpContext context, TimeSpan duration)
     {
         var status = context.Response.StatusCode;
-        if (status is >= 400 and < 500 && !IsToBeTold())
+        if (!IsToBeTold(context, status))
             return;
         var level = status >= 500 ? LogLevel.Warning : LogLevel.Information;
         var method = KnownMethod(context.Request.Method);
@@ -67,29 +63,16 @@ internal sealed partial class RequestLog(CalibrationSettings settings, TimeProvi
         return (endpoint as RouteEndpoint)?.RoutePattern.RawText;
     }
 
-    private bool IsToBeTold()
+    private bool IsToBeTold(HttpContext context, int status)
     {
-        int before;
-        bool isTold;
-        lock (counting)
-        {
-            before = 0;
-            if (clock.GetElapsedTime(windowStart) >= Window)
-            {
-                before = untold;
-                (windowStart, told, untold) = (clock.GetTimestamp(), 0, 0);
-            }
-
-            isTold = told < settings.RefusedRequestsLoggedPerMinute;
-            if (isTold)
-                told++;
-            else
-                untold++;
-        }
-
-        if (before > 0)
-            NotTold(log, before);
-        return isTold;
+        if (status < 400)
+            return true;
+        if (status >= 500)
+            return failures.Tells(context);
+        var (isToBeTold, untoldBefore) = refused.Take();
+        if (untoldBefore > 0)
+            NotTold(log, untoldBefore);
+        return isToBeTold;
     }
 
     [LoggerMessage(Message = "{Method} {Route} {Status} {Milliseconds} ms, key {Key}, request {RequestId}")]

@@ -65,7 +65,7 @@ internal sealed class PlanRequestValidator : DescribedRequestValidator<PlanReque
     }
 }
 
-internal sealed class MeterOfFieldPlanValidator : AbstractValidator<MeterOfFieldPlan>
+internal sealed class MeterOfFieldPlanValidator : RequestValidator<MeterOfFieldPlan>
 {
     public MeterOfFieldPlanValidator()
     {
@@ -84,7 +84,7 @@ internal sealed class MeterOfFieldPlanValidator : AbstractValidator<MeterOfField
     }
 }
 
-internal sealed class StandOfPlanValidator : AbstractValidator<StandOfPlan>
+internal sealed class StandOfPlanValidator : RequestValidator<StandOfPlan>
 {
     public StandOfPlanValidator()
     {
@@ -102,7 +102,7 @@ internal sealed class StandOfPlanValidator : AbstractValidator<StandOfPlan>
     }
 }
 
-internal sealed class SeedRowOfPlanValidator : AbstractValidator<SeedRowOfPlan>
+internal sealed class SeedRowOfPlanValidator : RequestValidator<SeedRowOfPlan>
 {
     public SeedRowOfPlanValidator()
     {

@@ -7,7 +7,7 @@ using FluentValidation;
 namespace CalibrationApi.ProductRates;
 
 /// <summary>Rules of a question about product rates.</summary>
-internal sealed class ProductRateRequestValidator : AbstractValidator<ProductRateRequest>
+internal sealed class ProductRateRequestValidator : RequestValidator<ProductRateRequest>
 {
     // As many as a plan has meters.
     private const int MostProducts = 64;
@@ -45,7 +45,7 @@ internal sealed class ProductRateRequestValidator : AbstractValidator<ProductRat
     }
 }
 
-internal sealed class WantedNutrientValidator : AbstractValidator<WantedNutrient>
+internal sealed class WantedNutrientValidator : RequestValidator<WantedNutrient>
 {
     public WantedNutrientValidator()
     {
@@ -75,7 +75,7 @@ internal sealed class CreditedNutrientValidator : AmountValidator<CreditedNutrie
     public CreditedNutrientValidator() => RuleFor(credit => credit.Origin).Text(Rules.LongestName);
 }
 
-internal sealed class ProductOfferValidator : AbstractValidator<ProductOffer>
+internal sealed class ProductOfferValidator : RequestValidator<ProductOffer>
 {
     private static readonly QuantityLimits Rates = new(0, 100_000, "kg/ha");
 

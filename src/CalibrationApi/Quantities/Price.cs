@@ -43,7 +43,7 @@ public class CostPerUnit
     public required string Per { get; init; }
 }
 
-internal sealed class PriceValidator : AbstractValidator<Price>
+internal sealed class PriceValidator : RequestValidator<Price>
 {
     public PriceValidator()
     {

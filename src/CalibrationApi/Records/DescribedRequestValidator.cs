@@ -1,11 +1,10 @@
 using CalibrationApi.Http;
 using CalibrationApi.Storing;
-using FluentValidation;
 
 namespace CalibrationApi.Records;
 
 /// <summary>Rules that every described record shares.</summary>
-internal abstract class DescribedRequestValidator<T> : AbstractValidator<T>
+internal abstract class DescribedRequestValidator<T> : RequestValidator<T>
     where T : DescribedRequest
 {
     protected DescribedRequestValidator()

@@ -7,7 +7,7 @@ using FluentValidation;
 namespace CalibrationApi.ScaleChecks;
 
 /// <summary>Rules of a scale check.</summary>
-internal sealed class ScaleCheckRequestValidator : AbstractValidator<ScaleCheckRequest>
+internal sealed class ScaleCheckRequestValidator : RequestValidator<ScaleCheckRequest>
 {
     // A scale that is half off is not measured but misread: most often pounds as kilograms.
     private const double MostError = 0.2;
@@ -38,7 +38,7 @@ internal sealed class ScaleCheckRequestValidator : AbstractValidator<ScaleCheckR
     }
 }
 
-internal sealed class KnownMassReadingOfCheckValidator : AbstractValidator<KnownMassReadingOfCheck>
+internal sealed class KnownMassReadingOfCheckValidator : RequestValidator<KnownMassReadingOfCheck>
 {
     public KnownMassReadingOfCheckValidator()
     {

@@ -9,7 +9,7 @@ using FluentValidation;
 namespace CalibrationApi.SeedRowLimits;
 
 /// <summary>Rules of a question about fertilizer with the seed.</summary>
-internal sealed class SeedRowLimitRequestValidator : AbstractValidator<SeedRowLimitRequest>
+internal sealed class SeedRowLimitRequestValidator : RequestValidator<SeedRowLimitRequest>
 {
     /// <summary>What may be accepted of a stand.</summary>
     public static readonly QuantityLimits AcceptableLoss = new(0, 50, "%", ExcludesLeast: true);
@@ -61,7 +61,7 @@ internal sealed class SeedRowLimitRequestValidator : AbstractValidator<SeedRowLi
     }
 }
 
-internal sealed class ProductWithSeedValidator : AbstractValidator<ProductWithSeed>
+internal sealed class ProductWithSeedValidator : RequestValidator<ProductWithSeed>
 {
     public ProductWithSeedValidator()
     {
@@ -93,7 +93,7 @@ internal sealed class ProductWithSeedValidator : AbstractValidator<ProductWithSe
     }
 }
 
-internal sealed class LocalLimitWithSeedValidator : AbstractValidator<LocalLimitWithSeed>
+internal sealed class LocalLimitWithSeedValidator : RequestValidator<LocalLimitWithSeed>
 {
     public LocalLimitWithSeedValidator()
     {

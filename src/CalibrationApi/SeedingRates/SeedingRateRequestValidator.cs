@@ -6,7 +6,7 @@ using FluentValidation;
 namespace CalibrationApi.SeedingRates;
 
 /// <summary>Rules of a question about a seeding rate.</summary>
-internal sealed class SeedingRateRequestValidator : AbstractValidator<SeedingRateRequest>
+internal sealed class SeedingRateRequestValidator : RequestValidator<SeedingRateRequest>
 {
     public SeedingRateRequestValidator()
     {
@@ -54,7 +54,7 @@ internal enum RateOrigin
     DivideByTen,
 }
 
-internal sealed class SampleOfSeedValidator : AbstractValidator<SampleOfSeed>
+internal sealed class SampleOfSeedValidator : RequestValidator<SampleOfSeed>
 {
     public SampleOfSeedValidator()
     {
@@ -65,7 +65,7 @@ internal sealed class SampleOfSeedValidator : AbstractValidator<SampleOfSeed>
     }
 }
 
-internal sealed class ShareRangeValidator : AbstractValidator<ShareRange>
+internal sealed class ShareRangeValidator : RequestValidator<ShareRange>
 {
     public ShareRangeValidator()
     {
@@ -81,7 +81,7 @@ internal sealed class ShareRangeValidator : AbstractValidator<ShareRange>
     }
 }
 
-internal sealed class PackageOfSeedValidator : AbstractValidator<PackageOfSeed>
+internal sealed class PackageOfSeedValidator : RequestValidator<PackageOfSeed>
 {
     public PackageOfSeedValidator()
     {
@@ -98,7 +98,7 @@ internal sealed class PackageOfSeedValidator : AbstractValidator<PackageOfSeed>
     }
 }
 
-internal sealed class PackagePriceValidator : AbstractValidator<PackagePrice>
+internal sealed class PackagePriceValidator : RequestValidator<PackagePrice>
 {
     public PackagePriceValidator()
     {
@@ -109,7 +109,7 @@ internal sealed class PackagePriceValidator : AbstractValidator<PackagePrice>
     }
 }
 
-internal sealed class RateFromElsewhereValidator : AbstractValidator<RateFromElsewhere>
+internal sealed class RateFromElsewhereValidator : RequestValidator<RateFromElsewhere>
 {
     public RateFromElsewhereValidator() => RuleFor(rate => rate.MadeBy).Word(Words.All<RateOrigin>());
 }

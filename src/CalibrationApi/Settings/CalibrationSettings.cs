@@ -12,7 +12,7 @@ internal sealed record CalibrationSettings
     private static readonly ListSetting<IPNetwork> ProxyNetworks = new("Proxies", "addresses or networks", "10.0.0.5;10.1.0.0/16", "proxies whose X-Forwarded-For and X-Forwarded-Proto are believed; those of anybody else are ignored", TryReadNetwork);
     private static readonly ListSetting<string> Origins = new("AllowedOrigins", "origins as browsers write them (scheme, host and port only, in lower case)", "https://app.example;http://localhost:8080", "origins whose pages may call the service from a browser (CORS)", TryReadOrigin);
     private static readonly WordSetting LogFormat = new("Log", "`json`; `text` with `--demo` and in development", [Json, Text], "json: one object a line, one line a request; text: for people");
-    private static readonly WholeSetting RefusedLines = new("RefusedRequestsLoggedPerMinute", 120, 0, 100_000, "lines a minute for requests answered 4xx; more are only counted, in one line");
+    private static readonly WholeSetting RefusedLines = new("RefusedRequestsLoggedPerMinute", 120, 0, 100_000, "lines a minute for requests answered 4xx, and as many for those that failed (5xx); more are only counted, in one line");
     private static readonly WholeSetting LeastDisk = new("LeastFreeDiskMiB", 256, 0, 1_000_000, "free space beside the database below which the service is not ready");
 
     /// <summary>All settings of the section, in the order of the guide.</summary>

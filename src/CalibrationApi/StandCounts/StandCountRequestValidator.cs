@@ -8,7 +8,7 @@ using FluentValidation;
 namespace CalibrationApi.StandCounts;
 
 /// <summary>Rules of a stand count.</summary>
-internal sealed class StandCountRequestValidator : AbstractValidator<StandCountRequest>
+internal sealed class StandCountRequestValidator : RequestValidator<StandCountRequest>
 {
     private const int MostCounts = 200;
 
@@ -51,7 +51,7 @@ internal sealed class StandCountRequestValidator : AbstractValidator<StandCountR
     }
 }
 
-internal sealed class CountOfPlantsValidator : AbstractValidator<CountOfPlants>
+internal sealed class CountOfPlantsValidator : RequestValidator<CountOfPlants>
 {
     public CountOfPlantsValidator()
     {
@@ -62,7 +62,7 @@ internal sealed class CountOfPlantsValidator : AbstractValidator<CountOfPlants>
     }
 }
 
-internal sealed class GroundOfCountValidator : AbstractValidator<GroundOfCount>
+internal sealed class GroundOfCountValidator : RequestValidator<GroundOfCount>
 {
     public GroundOfCountValidator()
     {
@@ -107,7 +107,7 @@ internal sealed class GroundOfCountValidator : AbstractValidator<GroundOfCount>
     }
 }
 
-internal sealed class SownSeedValidator : AbstractValidator<SownSeed>
+internal sealed class SownSeedValidator : RequestValidator<SownSeed>
 {
     public SownSeedValidator()
     {
@@ -129,7 +129,7 @@ internal sealed class SownSeedValidator : AbstractValidator<SownSeed>
     }
 }
 
-internal sealed class PriorOfShareValidator : AbstractValidator<PriorOfShare>
+internal sealed class PriorOfShareValidator : RequestValidator<PriorOfShare>
 {
     public PriorOfShareValidator()
     {

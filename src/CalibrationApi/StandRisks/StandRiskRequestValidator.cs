@@ -6,7 +6,7 @@ using FluentValidation;
 namespace CalibrationApi.StandRisks;
 
 /// <summary>Rules of a question about the risk of a stand.</summary>
-internal sealed class StandRiskRequestValidator : AbstractValidator<StandRiskRequest>
+internal sealed class StandRiskRequestValidator : RequestValidator<StandRiskRequest>
 {
     public StandRiskRequestValidator()
     {
@@ -60,7 +60,7 @@ internal sealed class StandRiskRequestValidator : AbstractValidator<StandRiskReq
     }
 }
 
-internal sealed class ShareToComeValidator : AbstractValidator<ShareToCome>
+internal sealed class ShareToComeValidator : RequestValidator<ShareToCome>
 {
     private const double Most = 100;
 
@@ -102,7 +102,7 @@ internal sealed class ShareToComeValidator : AbstractValidator<ShareToCome>
     }
 }
 
-internal sealed class CountedShareValidator : AbstractValidator<CountedShare>
+internal sealed class CountedShareValidator : RequestValidator<CountedShare>
 {
     private const double MostCounted = 10;
 

@@ -6,7 +6,7 @@ using FluentValidation;
 namespace CalibrationApi.VolumeChecks;
 
 /// <summary>Rules of a volume check.</summary>
-internal sealed class VolumeCheckRequestValidator : AbstractValidator<VolumeCheckRequest>
+internal sealed class VolumeCheckRequestValidator : RequestValidator<VolumeCheckRequest>
 {
     // Wide enough for any doubt, narrow enough for an interval that is still a number.
     internal static readonly QuantityLimits Uncertainty = new(0, 100, "%");
@@ -37,27 +37,27 @@ internal sealed class VolumeCheckRequestValidator : AbstractValidator<VolumeChec
     }
 }
 
-internal sealed class DisplacementOfElementValidator : AbstractValidator<DisplacementOfElement>
+internal sealed class DisplacementOfElementValidator : RequestValidator<DisplacementOfElement>
 {
     public DisplacementOfElementValidator() => RuleFor(displacement => displacement.RelativeUncertainty).Measured(VolumeCheckRequestValidator.Uncertainty);
 }
 
-internal sealed class MassPerRevolutionToCheckValidator : AbstractValidator<MassPerRevolutionToCheck>
+internal sealed class MassPerRevolutionToCheckValidator : RequestValidator<MassPerRevolutionToCheck>
 {
     public MassPerRevolutionToCheckValidator() => RuleFor(value => value.RelativeUncertainty).Measured(VolumeCheckRequestValidator.Uncertainty);
 }
 
-internal sealed class EarlierMassPerRevolutionValidator : AbstractValidator<EarlierMassPerRevolution>
+internal sealed class EarlierMassPerRevolutionValidator : RequestValidator<EarlierMassPerRevolution>
 {
     public EarlierMassPerRevolutionValidator() => RuleFor(value => value.RelativeUncertainty).Measured(VolumeCheckRequestValidator.Uncertainty);
 }
 
-internal sealed class DensityOfProductValidator : AbstractValidator<DensityOfProduct>
+internal sealed class DensityOfProductValidator : RequestValidator<DensityOfProduct>
 {
     public DensityOfProductValidator() => RuleFor(density => density.RelativeUncertainty).Measured(VolumeCheckRequestValidator.Uncertainty);
 }
 
-internal sealed class EarlierProductValidator : AbstractValidator<EarlierProduct>
+internal sealed class EarlierProductValidator : RequestValidator<EarlierProduct>
 {
     public EarlierProductValidator()
     {

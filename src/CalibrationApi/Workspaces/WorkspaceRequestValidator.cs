@@ -1,11 +1,10 @@
 using CalibrationApi.Http;
 using CalibrationApi.Storing;
-using FluentValidation;
 
 namespace CalibrationApi.Workspaces;
 
 /// <summary>Rules of a workspace.</summary>
-internal sealed class WorkspaceRequestValidator : AbstractValidator<WorkspaceRequest>
+internal sealed class WorkspaceRequestValidator : RequestValidator<WorkspaceRequest>
 {
     public WorkspaceRequestValidator()
     {

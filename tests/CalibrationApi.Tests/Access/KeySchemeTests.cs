@@ -64,6 +64,41 @@ public sealed class KeySchemeTests(TwoFarms farms) : IClassFixture<TwoFarms>
         Assert.DoesNotContain(key, reply.Text, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task Request_WithAKeyAsTheNameOfAParameter_IsInvalidAndDoesNotHearTheKey()
+    {
+        var key = farms.North.Full.Text;
+        var atAPublicOne = await AskAsync(null, path: $"/v1/units?{key}=1");
+
+        await InvalidRequestAsync(await AskAsync($"Bearer {key}", path: $"{Path}?{key}"));
+        Assert.Equal(400, atAPublicOne.Status);
+        Assert.DoesNotContain(key[10..], atAPublicOne.Text, StringComparison.OrdinalIgnoreCase);
+    }
+
+    [Theory]
+    [InlineData("application/json", "{{\"{0}\":1}}")]
+    [InlineData("application/json", "{{\"meter\":\"a\",\"scale\":{{\"{0}\":1}}}}")]
+    [InlineData("application/json", "{{\"meter\":\"a\",\"scale\":{{\"division\":{{\"value\":1,\"unit\":\"{0}\"}}}}}}")]
+    [InlineData("application/json", "{{\"meter\":\"a\",\"material\":\"{0}\",\"product\":{{\"material\":\"{0}\"}}}}")]
+    [InlineData("application/x-ndjson", "{{\"{0}\":1}}")]
+    [InlineData("text/csv", "test,{0}")]
+    [InlineData("text/csv", "test,net [{0}]")]
+    [InlineData("text/csv", "test,net [kg]\r\na,{0}")]
+    public async Task Answer_ToABodyWithAKeyInAWrongPlace_DoesNotHoldIt(string media, string body)
+    {
+        var key = farms.North.Full.Text;
+        using var request = new HttpRequestMessage(HttpMethod.Post, new Uri("/v1/calculations/catch-test" + (media == "application/json" ? "" : "/batch"), UriKind.Relative));
+        request.Content = new ByteArrayContent(System.Text.Encoding.UTF8.GetBytes(string.Format(System.Globalization.CultureInfo.InvariantCulture, body, key)));
+        request.Content.Headers.TryAddWithoutValidation("Content-Type", media);
+        request.Headers.TryAddWithoutValidation("Authorization", $"Bearer {key}");
+
+        var reply = await farms.Service.SendAsync(request);
+
+        Assert.Contains("\"code\"", reply.Text, StringComparison.Ordinal);
+        Assert.DoesNotContain(key[10..], reply.Text, StringComparison.OrdinalIgnoreCase);
+        Assert.DoesNotContain(key[40..], reply.Text, StringComparison.OrdinalIgnoreCase);
+    }
+
     [Theory]
     [InlineData("Bearer calk_")]
     [InlineData("Bearer ../../etc/passwd")]

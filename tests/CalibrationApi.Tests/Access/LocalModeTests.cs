@@ -8,7 +8,7 @@ namespace CalibrationApi.Tests.Access;
 /// <summary>Without keys only the machine itself may use the service, and it may not make keys.</summary>
 public sealed class LocalModeTests(RecordService service) : IClassFixture<RecordService>
 {
-    private static readonly string[] Signs = ["Forwarded", "Via", "X-Forwarded-For", "X-Forwarded-Host", "X-Forwarded-Proto", "X-Real-IP", "X-Original-For", "X-Original-Host", "X-Original-Proto"];
+    private static readonly string[] Signs = ["Forwarded", "Via", "X-Forwarded-For", "X-Forwarded-Host", "X-Forwarded-Proto", "X-Real-IP", "X-Original-For", "X-Original-Host", "X-Original-Proto", "x-forwarded-port", "X-Forwarded-Prefix", "X-Forwarded", "X-Client-IP", "true-client-ip"];
 
     [Theory]
     [InlineData("127.0.0.1", "localhost")]
@@ -43,6 +43,39 @@ public sealed class LocalModeTests(RecordService service) : IClassFixture<Record
     }
 
     [Theory]
+    [InlineData("https://pages.example")]
+    [InlineData("http://localhost:3000")]
+    [InlineData("http://localhost:5000.example")]
+    [InlineData("https://localhost:5000")]
+    [InlineData("null")]
+    [InlineData("")]
+    public void Refusal_FromAPageOfAnotherOrigin_SaysHowToLetItIn(string origin)
+    {
+        var refusal = Of("127.0.0.1", "localhost:5000", "Origin", origin)!;
+
+        Assert.Equal(401, refusal.Status);
+        Assert.Contains("Calibration__AllowedOrigins", refusal.Detail, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Refusal_FromAPageOfTheServiceItself_IsNone()
+    {
+        Assert.Null(Of("127.0.0.1", "localhost:5000", "Origin", "http://localhost:5000"));
+    }
+
+    [Fact]
+    public async Task Request_FromAPageOfAnotherOrigin_PassesOnlyWhereItIsAllowed()
+    {
+        const string Page = "https://pages.example";
+        await using var closed = new ArrangedHost();
+        await using var open = new ArrangedHost(("Calibration:AllowedOrigins", Page));
+
+        Assert.Equal(401, (int)(await closed.GetAsync("/v1/machines", headers: ("Origin", Page))).StatusCode);
+        Assert.Equal(200, (int)(await open.GetAsync("/v1/machines", headers: ("Origin", Page))).StatusCode);
+        Assert.Equal(401, (int)(await open.GetAsync("/v1/machines", headers: ("Origin", Page + ".example"))).StatusCode);
+    }
+
+    [Theory]
     [InlineData("/v1/keys", "admin")]
     [InlineData("/v1/audit", "admin")]
     [InlineData("/v1/workspaces", "operator")]
@@ -73,11 +106,11 @@ public sealed class LocalModeTests(RecordService service) : IClassFixture<Record
         Assert.Equal(200, (await other.GetAsync($"/v1/machines/{stored}")).Status);
     }
 
-    private AccessRefusal? Of(string address, string host, string? header = null)
+    private AccessRefusal? Of(string address, string host, string? header = null, string value = "x")
     {
-        var context = new DefaultHttpContext { Connection = { RemoteIpAddress = IPAddress.Parse(address) }, Request = { Host = new HostString(host) } };
+        var context = new DefaultHttpContext { Connection = { RemoteIpAddress = IPAddress.Parse(address) }, Request = { Scheme = "http", Host = new HostString(host) } };
         if (header is not null)
-            context.Request.Headers[header] = "x";
+            context.Request.Headers[header] = value;
         return service.Service<LocalMode>().Refusal(context);
     }
 }

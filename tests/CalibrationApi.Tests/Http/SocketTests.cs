@@ -106,9 +106,29 @@ public sealed class SocketTests(SocketTests.Host host) : IClassFixture<SocketTes
     [InlineData("GET /%00 HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n")]
     [InlineData("GET / HTTP/1.1\r\nConnection: close\r\n\r\n")]
     [InlineData("nonsense\r\n\r\n")]
-    public async Task Answer_BrokenHttp_IsABadRequest(string head)
+    public async Task Answer_BrokenHttp_IsABadRequestWithoutABodyAsTheContractTells(string head)
     {
-        Assert.StartsWith("HTTP/1.1 400 ", await SendAsync(head), StringComparison.Ordinal);
+        var answer = await SendAsync(head);
+
+        Assert.StartsWith("HTTP/1.1 400 ", answer, StringComparison.Ordinal);
+        Assert.Contains("\r\nContent-Length: 0\r\n", answer, StringComparison.Ordinal);
+        Assert.Contains("\r\nConnection: close\r\n", answer, StringComparison.Ordinal);
+        Assert.Contains("is not HTTP", ApiHost.Contract.Json["info"]!["description"]!.GetValue<string>(), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("xn--")]
+    [InlineData("xn--a")]
+    [InlineData("farm.xn--.example:5000")]
+    public async Task Answer_ToANameThatIsNone_IsABadRequestAtEveryAddress(string name)
+    {
+        foreach (var path in (string[])["/v1/units", "/v1/machines", "/healthz/live", "/openapi/v1.json", "/nothing"])
+        {
+            var answer = await SendAsync($"GET {path} HTTP/1.1\r\nHost: {name}\r\nConnection: close\r\n\r\n");
+
+            Assert.StartsWith("HTTP/1.1 400 ", answer, StringComparison.Ordinal);
+            Assert.Contains($"\"code\":\"{ErrorCode.TextWrong}\"", answer, StringComparison.Ordinal);
+        }
     }
 
     private async Task<string> SendAsync(string head)

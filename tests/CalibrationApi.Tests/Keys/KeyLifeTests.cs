@@ -132,6 +132,39 @@ public sealed class KeyLifeTests : IDisposable
         Assert.Equal((401, 200), ((await AskAsync(first)).Status, (await AskAsync(second)).Status));
     }
 
+    [Theory]
+    [InlineData(null, false)]
+    [InlineData("2026-06-01T10:00:00.001Z", false)]
+    [InlineData("2026-06-01T10:00:00Z", true)]
+    [InlineData("2026-05-05T10:00:00Z", true)]
+    public async Task KeyThatExpires_MakesNoneThatOutlivesIt(string? expiresAt, bool isTaken)
+    {
+        var old = (await service.PostAsync("/v1/keys", Draft().With("/expiresAt", "2026-08-01T10:00:00Z"))).Expect(201);
+        var until = new DateTimeOffset(2026, 6, 1, 10, 0, 0, TimeSpan.Zero);
+        var forATime = MadeKey.In(service, "local", until, Scope.Admin, Scope.Operator);
+        var asked = expiresAt is null ? Draft() : Draft().With("/expiresAt", expiresAt);
+        var rotation = expiresAt is null ? """{ "until": "2026-05-05T10:00:00Z" }""" : $$"""{ "until": "2026-05-05T10:00:00Z", "expiresAt": "{{expiresAt}}" }""";
+        service.Key = forATime.Text;
+        // So that as long a life again would be a longer one.
+        service.Clock.Now = service.Clock.Now.AddHours(1);
+
+        Reply[] replies =
+        [
+            await service.PostAsync("/v1/keys", asked),
+            await service.PostAsync("/v1/workspaces/local/keys", asked),
+            await service.PostAsync($"/v1/keys/{old.Id}/rotations", rotation),
+            await service.PostAsync($"/v1/keys/{forATime.Id}/rotations", rotation),
+        ];
+
+        foreach (var reply in replies)
+        {
+            if (isTaken)
+                reply.Expect(201);
+            else
+                await reply.RefusedAsync(422, "#/expiresAt", "time-wrong");
+        }
+    }
+
     [Fact]
     public async Task Rotation_OfAKeyThatExpiresEarlier_DoesNotLengthenItsLife()
     {

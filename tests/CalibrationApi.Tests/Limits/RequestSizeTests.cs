@@ -50,6 +50,19 @@ public sealed class RequestSizeTests
         Assert.Contains(ErrorCode.LineTooLong, text, StringComparison.Ordinal);
     }
 
+    // The client compares with the contract, which has to know this status.
+    [Fact]
+    public async Task Header_OfATable_LongerThanTheSettingAllows_RefusesTheWholeTable()
+    {
+        await using var host = new ArrangedHost(("Calibration:Limits:LineKiB", "1"));
+        using var content = new ByteArrayContent(Encoding.UTF8.GetBytes("test,note," + new string('x', 40_000)));
+        content.Headers.TryAddWithoutValidation("Content-Type", "text/csv");
+
+        using var response = await host.SendAsync(HttpMethod.Post, Path + "/batch", content: content);
+
+        Assert.Equal(ErrorCode.LineTooLong, (await ProblemBody.ReadAsync(response, 413)).Only().Code);
+    }
+
     // Whatever is deeper than the contract is refused for its type first, so the reader itself is looked at.
     [Fact]
     public async Task Body_IsReadToTheDepthOfTheSetting()

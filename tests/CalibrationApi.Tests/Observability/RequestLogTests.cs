@@ -64,6 +64,40 @@ public sealed class RequestLogTests : IDisposable
     }
 
     [Fact]
+    public async Task Requests_ThatTheServiceFailed_GetOnlySoManyLinesAMinuteWhateverElseIsRefused()
+    {
+        await using var host = Host(("Calibration:RefusedRequestsLoggedPerMinute", "2"));
+        host.Endpoints["/fails"] = new(_ => throw new InvalidOperationException("It fails."), null, "fails");
+        for (var i = 0; i < 5; i++)
+            (await host.GetAsync("/nothing")).Dispose();
+        for (var i = 0; i < 5; i++)
+            (await host.GetAsync("/fails")).Dispose();
+
+        Assert.Equal([404, 404, 500, 500], Statuses());
+        Assert.Equal(2, log.All.Count(one => one.Contains("It fails.", StringComparison.Ordinal)));
+        host.Clock.Advance(60);
+        (await host.GetAsync("/fails")).Dispose();
+
+        Assert.Equal([404, 404, 500, 500, 500], Statuses());
+        Assert.Equal(3, log.All.Count(one => one.Contains("It fails.", StringComparison.Ordinal)));
+        var untold = Assert.Single(log.All.Select(one => JsonNode.Parse(one)!), line => line["count"] is not null);
+        Assert.Equal(("warning", 3), (untold["level"]!.GetValue<string>(), untold["count"]!.GetValue<int>()));
+    }
+
+    // POSIX.1-2017, 8.1: a name in the environment is of letters, digits and underscores; a shell exports no other.
+    [Fact]
+    public async Task Lines_OfRequests_AreLeftOutByASettingThatAShellCanExport()
+    {
+        Assert.Matches("^[A-Za-z0-9_]+$", $"Logging__LogLevel__{CalibrationApi.Observability.RequestLog.Category}");
+        await using var host = Host(($"Logging:LogLevel:{CalibrationApi.Observability.RequestLog.Category}", "Warning"));
+
+        (await host.GetAsync("/v1/units")).Dispose();
+
+        Assert.NotEmpty(log.All);
+        Assert.Empty(log.Requests);
+    }
+
+    [Fact]
     public async Task Requests_ForAPersonAtATerminal_AreNotLogged()
     {
         await using var host = new ArrangedHost { Log = log };
