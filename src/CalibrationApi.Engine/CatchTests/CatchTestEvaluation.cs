@@ -42,7 +42,7 @@ public static class CatchTestEvaluation
         var secondTest = expected is not null && test.Earlier is { } earlier
             ? SecondTest.Of(estimate, earlier, expected, test.Reference!.FromAnotherScale is true, prior, settings.DayToDay, settings.CoverageProbability)
             : null;
-        var mistakes = MistakeSearch.Of(test, readings, estimate, settings.DayToDay);
+        var mistakes = MistakeSearch.Of(test, readings, estimate, settings.DayToDay, expected is { IsLarge: true }, secondTest is { Confirms: true });
         var limits = PhysicalLimits.Of(test, estimate);
         var decision = CatchTestVerdict.Decide(
             estimate, agreement, change, expected, secondTest, mistakes, limits.Impossible.Count > 0, test.Scale.KnownError is { CheckFailed: true },
@@ -71,13 +71,20 @@ public static class CatchTestEvaluation
             Findings = [],
         };
         var headline = CatchTestSentences.Headline(result);
+        if (OldScale(result) is { } oldScale)
+            headline = $"{oldScale.Detail} {headline}";
         return result with
         {
             Headline = HeadlineQualification.Of(test, result) is { } qualification ? $"{headline} {qualification}" : headline,
-            Reasons = [CatchTestSentences.Reason(result)],
+            Reasons = OldScale(result) is { } first ? [first, CatchTestSentences.Reason(result)] : [CatchTestSentences.Reason(result)],
             Findings = [.. limits.Impossible, .. CatchTestFindings.Of(test, readings, result), .. limits.Unusual],
         };
     }
+
+    // An old error of the scale goes before every sentence about a change that it explains; not before a mistake that stops the test.
+    private static Finding? OldScale(CatchTestResult result) =>
+        result.LikelyMistakes.Named is null && result.Change is { Reference.ScaleErrorFoundLater: { } error } change && error.Explains(change)
+            ? error.AsFinding(change) : null;
 
     private static double SharedTareOfAllPoints(CatchTest test) =>
         test.Scale.SharedTareUncertainty(test.TareRounding) * (test.CaughtPoints?.Scale ?? 1);

@@ -45,6 +45,8 @@ internal static class CatchTestFindings
     private static void Mistakes(CatchTestResult result, List<Finding> findings)
     {
         var mistakes = result.LikelyMistakes;
+        if (mistakes.AlsoPossible.Count > 0 && mistakes.Shown.Count == 0)
+            findings.Add(Finding.Note(FindingCode.PossibleMistakes, Possible(result)));
         if (mistakes.Group.Any())
             findings.Add(Finding.Warning(FindingCode.CannotBeToldApart,
                 $"These cannot be told apart by mass alone: {string.Join(", ", mistakes.Group.Select(mistake => mistake.InWords))}. Do the check of each that can have happened."));
@@ -52,6 +54,16 @@ internal static class CatchTestFindings
             findings.Add(Finding.Warning(FindingCode.LikelyMistake,
                 $"{first.Detail} Its probability is {new Ratio(first.Probability):F0}. {first.Check}"));
     }
+
+    private static FormattableString Possible(CatchTestResult result)
+    {
+        const int InOneSentence = 3;
+        var first = result.LikelyMistakes.AlsoPossible.Take(InOneSentence).Select(mistake => $"{mistake.InWords} ({AboutPercent(mistake.Probability)})");
+        return $"{(result.SecondTest is { Confirms: true } ? "Two tests agree, but what was done the same way in both could still explain the change" : "Besides a change of the meter, a mistake could explain this")}: {string.Join(", ", first)}. None is likely; each is looked at quickly.";
+    }
+
+    private static string AboutPercent(double probability) => probability < 0.005
+        ? "under 1 %" : string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{100 * probability:0} %");
 
     private static void Pattern(CatchTestResult result, List<Finding> findings)
     {

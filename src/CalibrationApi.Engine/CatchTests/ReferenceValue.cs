@@ -13,6 +13,9 @@ public sealed record ReferenceValue(
     double? RelativeUncertainty = null,
     bool? FromAnotherScale = null)
 {
+    /// <summary>An error of the scale behind it that was found only later; null when none is known.</summary>
+    public LaterScaleError? ScaleErrorFoundLater { get; init; }
+
     /// <summary>Standard uncertainty of a value in force that states none, relative; judgement, no published source.</summary>
     public const double DefaultUncertaintyInForce = 0.02;
 

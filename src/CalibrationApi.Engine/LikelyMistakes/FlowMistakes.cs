@@ -49,11 +49,13 @@ internal sealed class TankBridgedOrEmpty : Mistake
 {
     public override string Check => "Look into the tank from outside, whether there is product over the meter and whether it slides.";
 
+    public override bool ReshapesTest => true;
+
     protected override string Code => MistakeCode.TankBridgedOrEmpty;
 
     protected override double WholeTestShare => MistakeJudgement.WholeTest.BridgedOrEmpty;
 
-    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) => [new RatioRange(MistakeJudgement.Range.BridgedOrEmpty)];
+    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) => Uneven.Within(MistakeJudgement.Range.BridgedOrEmpty);
 
     public override FormattableString Fit(Prediction prediction) => $"product that hung in the tank, or a tank that ran empty, explains that";
 
@@ -65,41 +67,25 @@ internal sealed class MeterIsolated : Mistake
 {
     public override string Check => "See whether the drive of this meter was engaged all the time, and its shutter fully open.";
 
+    public override bool ReshapesTest => true;
+
     protected override string Code => MistakeCode.MeterIsolated;
 
     protected override double WholeTestShare => MistakeJudgement.WholeTest.Isolated;
 
-    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) => [new RatioRange(MistakeJudgement.Range.Isolated)];
+    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) => Uneven.Within(MistakeJudgement.Range.Isolated);
 
     public override FormattableString Fit(Prediction prediction) => $"a meter that was isolated part of the time explains that";
 
     protected override double WeightOf(TestAtHand test, int at) => MistakeJudgement.Weight.Isolated;
 }
 
-/// <summary>Product from one or two of the points was not caught.</summary>
-internal sealed class CatchPointMissed : Mistake
+internal static class Uneven
 {
-    public override string Check => "Count the points that fed into the container, and look for product on the ground.";
-
-    protected override string Code => MistakeCode.CatchPointMissed;
-
-    protected override double WholeTestShare => MistakeJudgement.WholeTest.PointMissed;
-
-    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) => Points(test) switch
-    {
-        null => [new RatioRange(MistakeJudgement.Range.PointMissed)],
-        2 => [new FixedRatio(0.5)],
-        { } points => [new FixedRatio((points - 1.0) / points, 0.8), new FixedRatio((points - 2.0) / points, 0.2)],
-    };
-
-    public override FormattableString Fit(Prediction prediction) => $"a point whose product was not caught explains that";
-
-    protected override double WeightOf(TestAtHand test, int at) => Points(test) switch
-    {
-        null => MistakeJudgement.Factor.Unsharp * MistakeJudgement.Weight.PointMissed,
-        1 => 0,
-        _ => MistakeJudgement.Weight.PointMissed,
-    };
-
-    private static int? Points(TestAtHand test) => test.Test.CaughtPoints?.Caught ?? test.Context.CatchPoints;
+    /// <summary>Product that hangs, or a meter that stands still now and then, seldom takes the same share of every catch.</summary>
+    public static IEnumerable<Prediction> Within((double Low, double High) range) =>
+    [
+        new UnevenRange(range.Low, range.High, MistakeJudgement.FlowScatter, 1 - MistakeJudgement.EvenFlow),
+        new RatioRange(range.Low, range.High, MistakeJudgement.EvenFlow),
+    ];
 }

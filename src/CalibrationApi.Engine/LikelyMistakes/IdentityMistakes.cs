@@ -7,6 +7,8 @@ internal sealed class AnotherElement : Mistake
 {
     public override string Check => "Read the mark on the metering element that is fitted.";
 
+    public override double RepeatChance => MistakeJudgement.Repeat.Installed;
+
     protected override string Code => MistakeCode.AnotherElement;
 
     protected override double WholeTestShare => 1;
@@ -25,6 +27,8 @@ internal sealed class AnotherElement : Mistake
 internal sealed class AnotherProduct : Mistake
 {
     public override string Check => "Look at the product in the container.";
+
+    public override double RepeatChance => MistakeJudgement.Repeat.Installed;
 
     protected override string Code => MistakeCode.AnotherProduct;
 
@@ -46,6 +50,8 @@ internal sealed class ReferenceWrong : Mistake
     public override IEnumerable<string> Codes => [MistakeCode.ValueInForceWrong, MistakeCode.StartValueWrong];
 
     public override string Check => "Compare the value that the test was judged against with what the controller shows and with where it came from.";
+
+    public override double RepeatChance => MistakeJudgement.Repeat.Installed;
 
     protected override string Code => MistakeCode.ValueInForceWrong;
 

@@ -28,6 +28,12 @@ public sealed record LikelyMistakesResult
     /// <summary>Those with a posterior probability of at least <see cref="MistakeJudgement.ShownFrom"/>.</summary>
     public IReadOnlyList<LikelyMistake> Shown { get; init; } = [];
 
+    /// <summary>
+    /// From a large change on: what else in the whole test could explain it, the most probable first, so that each can be looked at.
+    /// All of them are below <see cref="MistakeJudgement.ShownFrom"/>; none stops a test.
+    /// </summary>
+    public IReadOnlyList<LikelyMistake> AlsoPossible { get; init; } = [];
+
     /// <summary>Probability that the test holds any mistake, shown or not; 0 where no single one could reach the limit for showing.</summary>
     public double AnyProbability { get; init; }
 

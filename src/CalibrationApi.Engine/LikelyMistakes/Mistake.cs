@@ -13,6 +13,12 @@ internal abstract class Mistake
     /// <summary>The mistake can change unequal catches unequally.</summary>
     public virtual bool ReshapesTest => false;
 
+    /// <summary>The catches show it against each other, so that the whole test can be asked without a value to compare with.</summary>
+    public virtual bool ShowsWithoutReference => false;
+
+    /// <summary>How probable it is that whoever made it in one test makes it again in a second one, set up anew.</summary>
+    public virtual double RepeatChance => MistakeJudgement.Repeat.Slip;
+
     protected abstract string Code { get; }
 
     /// <summary>How much of its weight lies on the whole test; the rest is shared by the single catches.</summary>
@@ -28,7 +34,7 @@ internal abstract class Mistake
     /// <param name="test">The test.</param>
     /// <param name="ofCatches">Receives the weight of each counted catch.</param>
     /// <returns>The weight of the whole test, which is every catch alike.</returns>
-    public double Weigh(TestAtHand test, Span<double> ofCatches)
+    public virtual double Weigh(TestAtHand test, Span<double> ofCatches)
     {
         ofCatches.Fill(WeightOf(test, 0));
         for (var i = 1; i < ofCatches.Length && !IsAlikeInAllCatches; i++)
@@ -48,6 +54,9 @@ internal abstract class Mistake
         // What cannot have happened in one catch has not happened in all of them.
         return everywhere ? (single ? 1 : WholeTestShare) * sum / ofCatches.Length : 0;
     }
+
+    /// <summary>In the whole test: by how much its odds are greater than elsewhere because what was entered contradicts what is on record; 1 where it does not.</summary>
+    public virtual double RaisedBy(TestAtHand test) => 1;
 
     /// <summary>What it would make of the numbers; more than one where it has variants, whose shares add up to 1.</summary>
     public abstract IEnumerable<Prediction> Predictions(TestAtHand test, int? at);

@@ -48,6 +48,36 @@ public static class MistakeCode
     /// <summary>Product from one of the points was not caught.</summary>
     public const string CatchPointMissed = "catch-point-missed";
 
+    /// <summary>Half of the points were caught and sent as the whole meter.</summary>
+    public const string HalfOfPointsAsWhole = "half-of-points-as-whole";
+
+    /// <summary>The container was not emptied between catches.</summary>
+    public const string ContainerNotEmptied = "container-not-emptied";
+
+    /// <summary>The counter was not set to zero between catches.</summary>
+    public const string CounterNotReset = "counter-not-reset";
+
+    /// <summary>Product was left in the container.</summary>
+    public const string ResidueInContainer = "residue-in-container";
+
+    /// <summary>Wind or a hand carried part of the container while it was weighed.</summary>
+    public const string WindOrHand = "wind-or-hand";
+
+    /// <summary>Ounces were typed as decimals of a pound.</summary>
+    public const string OuncesAsDecimals = "ounces-as-decimals";
+
+    /// <summary>Digits changed places, or one is wrong.</summary>
+    public const string DigitWrong = "digit-wrong";
+
+    /// <summary>The pulses per revolution are not those of the sensor.</summary>
+    public const string PulsesPerRevolutionWrong = "pulses-per-revolution-wrong";
+
+    /// <summary>The turns of another shaft than the meter's were counted.</summary>
+    public const string TurnsOfAnotherShaft = "turns-of-another-shaft";
+
+    /// <summary>The value compared with is in the other unit, pounds or kilograms.</summary>
+    public const string ValueInAnotherUnit = "value-in-another-unit";
+
     /// <summary>The value in force is not the number that belongs to this meter and product.</summary>
     public const string ValueInForceWrong = "value-in-force-wrong";
 

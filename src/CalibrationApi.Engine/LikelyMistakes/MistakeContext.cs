@@ -30,11 +30,39 @@ public sealed record MistakeContext
     /// <summary>The masses of the catches were entered in pounds or ounces (true) or metric units (false).</summary>
     public bool? EnteredInPounds { get; init; }
 
+    /// <summary>The value compared with was given per pound (true) or per kilogram or gram (false).</summary>
+    public bool? ReferenceInPounds { get; init; }
+
+    /// <summary>What the revolutions of the catches were counted as.</summary>
+    public CountSource CountedAs { get; init; }
+
+    /// <summary>Revolutions of the meter for one turn of the crank, wheel or motor that drives it, where known; above 0.</summary>
+    public double? MeterRevolutionsPerTurn { get; init; }
+
     /// <summary>The scale is described in pounds or ounces (true) or metric units (false).</summary>
     public bool? ScaleInPounds { get; init; }
 
     /// <summary>Codes of mistakes that somebody has checked and ruled out; see <see cref="MistakeCode"/>.</summary>
     public IReadOnlyList<string> RuledOut { get; init; } = [];
+}
+
+/// <summary>Where the revolutions of a catch come from.</summary>
+public enum CountSource
+{
+    /// <summary>Not stated.</summary>
+    Unknown,
+
+    /// <summary>Revolutions of the meter were counted.</summary>
+    Revolutions,
+
+    /// <summary>Pulses of a sensor, divided by its pulses per revolution.</summary>
+    Pulses,
+
+    /// <summary>Turns of another shaft, times the revolutions of the meter per turn.</summary>
+    Turns,
+
+    /// <summary>Something else: a run time, or a mass that the machine believes to have metered.</summary>
+    Other,
 }
 
 /// <summary>A container with its empty mass.</summary>

@@ -52,6 +52,16 @@ public static class MistakeJudgement
         public const double PointMissed = 6;
         public const double ValueInForceWrong = 6;
         public const double StartValueWrong = 12;
+        public const double ValueInAnotherUnit = 3;
+        public const double HalfOfPoints = 3;
+        public const double NotEmptied = 6;
+        public const double NotReset = 6;
+        public const double Residue = 4;
+        public const double WindOrHand = 4;
+        public const double OuncesAsDecimals = 4;
+        public const double DigitWrong = 6;
+        public const double PulsesPerRevolution = 8;
+        public const double GearRatio = 4;
         public const double SomethingElse = 12;
     }
 
@@ -69,6 +79,22 @@ public static class MistakeJudgement
         public const double Isolated = 0.4;
         public const double PointMissed = 0.6;
         public const double SomethingElse = 0.5;
+        public const double Cumulative = 0.7;
+        public const double Residue = 0.3;
+        public const double WindOrHand = 0.3;
+    }
+
+    /// <summary>How probable it is that a mistake made in one test is made again in a second one, set up anew.</summary>
+    internal static class Repeat
+    {
+        /// <summary>A slip of the moment.</summary>
+        public const double Slip = 0.1;
+
+        /// <summary>What somebody does the same way each time: points, unit, pulses per revolution, gear ratio.</summary>
+        public const double Habit = 0.5;
+
+        /// <summary>What is fitted, filled in or in force stays as it is.</summary>
+        public const double Installed = 1;
     }
 
     /// <summary>How context changes a weight.</summary>
@@ -89,6 +115,9 @@ public static class MistakeJudgement
         /// <summary>A catch without a tare beside catches that have one.</summary>
         public const double OnlyOneWithoutTare = 5;
 
+        /// <summary>A tare of zero was typed although the empty mass of the container is on record.</summary>
+        public const double AgainstTheRecord = 400;
+
         /// <summary>Nothing is known that would sharpen the prediction.</summary>
         public const double Unsharp = 0.5;
     }
@@ -101,6 +130,8 @@ public static class MistakeJudgement
         public static readonly (double Low, double High) BridgedOrEmpty = (0.02, 0.9);
         public static readonly (double Low, double High) Isolated = (0.05, 0.95);
         public static readonly (double Low, double High) PointMissed = (0.5, 0.97);
+        public static readonly (double Low, double High) Residue = (1.01, 1.2);
+        public static readonly (double Low, double High) WindOrHand = (0.8, 0.99);
         public static readonly (double Low, double High) TareInside = (1.03, 1.4);
 
         /// <summary>An unknown other container weighs between these multiples of the tare that was used.</summary>
@@ -112,6 +143,8 @@ public static class MistakeJudgement
     {
         public const double ValueInForce = 0.35;
         public const double StartValue = 0.5;
+        public const double PulsesPerRevolution = 0.25;
+        public const double GearRatio = 0.7;
         public const double SomethingElse = 0.7;
     }
 
@@ -126,6 +159,18 @@ public static class MistakeJudgement
     /// repeats, and more than the rounding and the error of a scale move a reading.
     /// </summary>
     internal const double SameTare = 0.005;
+
+    /// <summary>Most mistakes that a list of what could explain a large change holds; the rest is rarer still.</summary>
+    internal const int MostListed = 10;
+
+    /// <summary>Two gear ratios this near on ln are one.</summary>
+    internal const double SameRatio = 0.005;
+
+    /// <summary>Standard deviation on ln from catch to catch that product which hangs, or a meter that stands still now and then, adds.</summary>
+    internal const double FlowScatter = 0.25;
+
+    /// <summary>Share of such tests in which every catch lacks the same share.</summary>
+    internal const double EvenFlow = 0.1;
 
     /// <summary>Share of the decimal slips that go two places.</summary>
     internal const double TwoPlaces = 0.1;

@@ -23,7 +23,13 @@ internal static class MistakeSearch
     private static readonly double Limit = Math.Log(MistakeJudgement.ShownFrom * (1 - MistakeJudgement.PriorOfAnyMistake));
 
     /// <summary>Searches.</summary>
-    public static LikelyMistakesResult Of(CatchTest test, CatchReadings readings, MassPerRevolutionEstimate estimate, double dayToDay)
+    /// <param name="test">The test.</param>
+    /// <param name="readings">Its readings.</param>
+    /// <param name="estimate">Its value.</param>
+    /// <param name="dayToDay">Standard deviation between days, relative.</param>
+    /// <param name="isLarge">The change is so large that everything that could explain it is listed.</param>
+    /// <param name="isBorneOut">A second test, set up apart, agrees.</param>
+    public static LikelyMistakesResult Of(CatchTest test, CatchReadings readings, MassPerRevolutionEstimate estimate, double dayToDay, bool isLarge = false, bool isBorneOut = false)
     {
         if (test.Reference is null && readings.Count < FewestWithoutReference)
             return LikelyMistakesResult.None;
@@ -34,54 +40,24 @@ internal static class MistakeSearch
             OrdinaryChange = change,
             PredictiveDeviation = test.Reference is null ? 0 : Math.Sqrt(likelihood.NormalDeviation * likelihood.NormalDeviation + change * change),
         };
-        var gains = new double[readings.Count];
-        if (LargestGain(likelihood, gains) < Limit - Math.Log(MistakeJudgement.PriorOfAnyMistake * MostShare))
-            return result;
         var hand = new TestAtHand(test, readings);
-        var hypotheses = Hypotheses(hand);
-        if (NothingCanBeShown(hand, likelihood, hypotheses, gains))
+        var gains = new double[readings.Count];
+        var gain = LargestGain(likelihood, gains);
+        if (!isLarge && !hand.TareIsZeroAgainstTheRecord && gain < Limit - Math.Log(MistakeJudgement.PriorOfAnyMistake * MostShare))
+            return result;
+        var hypotheses = MistakePriors.Of(hand, isBorneOut);
+        if (!isLarge && NothingCanBeShown(hand, likelihood, hypotheses, gains))
             return result;
 
         var posteriors = Posteriors(hand, likelihood, hypotheses);
+        var listing = new MistakeListing(hand, likelihood, posteriors);
+        var shown = listing.Shown();
         return result with
         {
             AnyProbability = posteriors.Where(each => each.Mistake is not null).Sum(each => each.Probability),
-            Shown = Shown(hand, likelihood, posteriors),
+            Shown = shown,
+            AlsoPossible = isLarge ? listing.AlsoPossible(shown) : [],
         };
-    }
-
-    /// <summary>Every mistake at every place where it can have happened, with its prior probability; ruled out ones have none.</summary>
-    public static List<Hypothesis> Hypotheses(TestAtHand test)
-    {
-        var kinds = MistakeCatalog.All;
-        var first = test.Reference is null ? 0 : -1;
-        var end = test.Count == 1 ? 0 : test.Count;
-        // Row 0 is the whole test, row i + 1 the counted catch i.
-        var weights = new double[(test.Count + 1) * kinds.Length];
-        Span<double> ofCatches = stackalloc double[test.Count];
-        for (var kind = 0; kind < kinds.Length; kind++)
-        {
-            weights[kind] = kinds[kind].Weigh(test, ofCatches);
-            for (var at = 0; at < test.Count; at++)
-                weights[(at + 1) * kinds.Length + kind] = ofCatches[at];
-        }
-
-        var total = 0.0;
-        foreach (var weight in weights.AsSpan((first + 1) * kinds.Length, (end - first) * kinds.Length))
-            total += weight;
-        var hypotheses = new List<Hypothesis>(weights.Length);
-        var ruledOut = Array.ConvertAll(kinds, test.IsRuledOut);
-        for (var at = first; at < end; at++)
-        {
-            int? place = at < 0 ? null : at;
-            for (var kind = 0; kind < kinds.Length; kind++)
-            {
-                if (weights[(at + 1) * kinds.Length + kind] is > 0 and var weight && !ruledOut[kind])
-                    hypotheses.Add(new Hypothesis(kinds[kind], place, MistakeJudgement.PriorOfAnyMistake * weight / total));
-            }
-        }
-
-        return hypotheses;
     }
 
     /// <summary>Every hypothesis with its posterior probability; the ordinary change, without a mistake, comes first.</summary>
@@ -179,55 +155,6 @@ internal static class MistakeSearch
                 ?? (compared.Kind == ReferenceKind.StartValue ? MistakeJudgement.StartValueUncertainty : MistakeJudgement.ValueInForceUncertainty);
         return estimate.SharedTare * estimate.SharedTare + estimate.Points * estimate.Points + dayToDay * dayToDay + reference * reference
             + (test.Reference?.FromAnotherScale is true ? estimate.Span * estimate.Span : 0);
-    }
-
-    private static List<LikelyMistake> Shown(TestAtHand test, TestLikelihood likelihood, List<Posterior> posteriors)
-    {
-        Posterior[] probable = [.. posteriors
-            .Where(each => each.Mistake is not null && each.Probability >= MistakeJudgement.ShownFrom)
-            .OrderByDescending(each => each.Probability)];
-        var shown = new List<LikelyMistake>(probable.Length);
-        var close = Math.Log(MistakeJudgement.ClearEvidence);
-        var rivals = probable.Skip(1).Any(each => probable[0].LogLikelihood - each.LogLikelihood < close);
-        for (var i = 0; i < probable.Length; i++)
-        {
-            var (mistake, prediction, at, _, log, probability) = probable[i];
-            shown.Add(new LikelyMistake(
-                mistake!.CodeFor(test),
-                at is { } one ? test.Position(one) : null,
-                probability,
-                Math.Min(LikelyMistake.MostBayesFactor, Math.Exp(log - likelihood.Ordinary)),
-                $"{Seen(test, likelihood, at)}: {mistake.Fit(prediction!)}.",
-                mistake.Check)
-            {
-                CannotBeToldApart = rivals && (i == 0 || probable[0].LogLikelihood - log < close),
-            });
-        }
-
-        return shown;
-    }
-
-    private static FormattableString Seen(TestAtHand test, TestLikelihood likelihood, int? at)
-    {
-        var againstOthers = at is not null && test.Count >= FewestWithoutReference;
-        var log = at is not { } one ? likelihood.Mean : againstOthers ? likelihood.AgainstOthers(one) : likelihood.Observed(one);
-        var subject = at is { } shown ? $"Catch {test.Position(shown) + 1} shows" : test.Count == 1 ? "The catch shows" : "The whole test shows";
-        var than = againstOthers ? "the other catches show"
-            : test.Reference!.Kind == ReferenceKind.StartValue ? "the start value says" : "the value in force says";
-        return $"{subject} {Amount(log)} {than}";
-    }
-
-    private static FormattableString Amount(double log)
-    {
-        const double Thrice = 1.0986, AThousandth = -6.9078;
-        return log switch
-        {
-            > Thrice => $"{Math.Exp(log):0.#} times what",
-            >= 0 => $"{new Ratio(Math.Exp(log) - 1):F0} more than",
-            >= -Thrice => $"{new Ratio(1 - Math.Exp(log)):F0} less than",
-            >= AThousandth => $"{Math.Exp(log):0.###} times what",
-            _ => $"less than a thousandth of what",
-        };
     }
 
     /// <summary>A mistake in one catch or in the whole test.</summary>

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace CalibrationApi.Engine.LikelyMistakes;
 
 /// <summary>A decimal point slipped by one place, rarely two, in a mass or in the count.</summary>
@@ -38,10 +40,75 @@ internal sealed class DecimalSlip : Mistake
     protected override double WeightOf(TestAtHand test, int at) => MistakeJudgement.Weight.DecimalSlip;
 }
 
+/// <summary>Two neighbouring digits of a mass or of the count changed places, or one of the first two was read or typed wrong.</summary>
+internal sealed class DigitWrong : Mistake
+{
+    private const int WrongDigits = 2;
+    private const int MostDecimals = 3;
+    private const double KilogramsPerPound = 0.45359237;
+
+    public override string Check => "Compare every digit of the masses and the counts that were entered with what was written down at the machine.";
+
+    protected override string Code => MistakeCode.DigitWrong;
+
+    protected override double WholeTestShare => 0;
+
+    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at)
+    {
+        var one = at ?? 0;
+        var unit = test.Context.EnteredInPounds is true ? KilogramsPerPound : 1;
+        var ofMass = Others(test.OnTheScale(one) / unit);
+        var ofCount = Others(test.Turns(one));
+        foreach (var (meant, share) in ofMass)
+            yield return new CorrectedMass(i => test.AsMetered(i, meant * unit - test.TareOnTheScale(i)), 1, (ofCount.Count == 0 ? 1 : 0.7) * share);
+        foreach (var (meant, share) in ofCount)
+            yield return new CorrectedTurns(_ => meant, (ofMass.Count == 0 ? 1 : 0.3) * share);
+    }
+
+    public override FormattableString Fit(Prediction prediction) => $"two digits that changed places, or one that is wrong, explain that";
+
+    protected override double WeightOf(TestAtHand test, int at) => MistakeJudgement.Weight.DigitWrong;
+
+    // What may have been meant: half of the weight on swapped neighbours, half on a wrong first or second digit.
+    private static List<(double Meant, double Share)> Others(double typed)
+    {
+        var digits = Math.Round(typed, MostDecimals).ToString("0.###", CultureInfo.InvariantCulture);
+        var swapped = new List<double>();
+        var wrong = new List<double>();
+        for (var (i, seen) = (0, 0); i < digits.Length; i++)
+        {
+            if (digits[i] == '.')
+                continue;
+            var next = i + 1 < digits.Length && digits[i + 1] == '.' ? i + 2 : i + 1;
+            if (next < digits.Length && digits[next] != digits[i])
+                swapped.Add(With(digits, i, digits[next], next, digits[i]));
+            for (var other = '0'; seen < WrongDigits && other <= '9'; other++)
+            {
+                if (other != digits[i])
+                    wrong.Add(With(digits, i, other, i, other));
+            }
+
+            seen++;
+        }
+
+        var half = swapped.Count == 0 ? 1 : 0.5;
+        return [.. swapped.Select(each => (each, 0.5 / swapped.Count)), .. wrong.Select(each => (each, half / wrong.Count))];
+    }
+
+    private static double With(string digits, int first, char one, int second, char other)
+    {
+        var changed = digits.ToCharArray();
+        (changed[first], changed[second]) = (one, other);
+        return double.Parse(changed, CultureInfo.InvariantCulture);
+    }
+}
+
 /// <summary>The count shows twice the revolutions, as when both edges of a sensor are counted.</summary>
 internal sealed class CountDoubled : Mistake
 {
     public override string Check => "Turn the meter by hand, say ten times, and compare with the count.";
+
+    public override double RepeatChance => MistakeJudgement.Repeat.Habit;
 
     protected override string Code => MistakeCode.CountDoubled;
 
@@ -58,6 +125,8 @@ internal sealed class CountDoubled : Mistake
 internal sealed class CountHalved : Mistake
 {
     public override string Check => "Turn the meter by hand, say ten times, and compare with the count.";
+
+    public override double RepeatChance => MistakeJudgement.Repeat.Habit;
 
     protected override string Code => MistakeCode.CountHalved;
 

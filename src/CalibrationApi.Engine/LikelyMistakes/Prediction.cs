@@ -33,12 +33,31 @@ internal sealed record RatioRange(double Low, double High, double Share = 1) : P
     public override double LogLikelihood(TestLikelihood likelihood, int? at) => likelihood.WithRange(at, Math.Log(Low), Math.Log(High));
 }
 
+/// <summary>A ratio somewhere in a range, another one in each catch: what flows badly does not flow evenly.</summary>
+/// <param name="Low">Smallest ratio, above 0.</param>
+/// <param name="High">Largest ratio.</param>
+/// <param name="Scatter">Standard deviation on ln from catch to catch that the mistake adds.</param>
+/// <param name="Share">Share of the mistake's prior that this variant has.</param>
+internal sealed record UnevenRange(double Low, double High, double Scatter, double Share = 1) : Prediction(Share)
+{
+    public override double LogLikelihood(TestLikelihood likelihood, int? at) =>
+        at is null ? likelihood.WithUnevenRange(Math.Log(Low), Math.Log(High), Scatter) : likelihood.WithRange(at, Math.Log(Low), Math.Log(High));
+}
+
 /// <summary>Any ratio: a Cauchy distribution on the logarithm, so wide that the ordinary change does not matter beside it.</summary>
 /// <param name="HalfWidth">Half of the probability lies within this on ln.</param>
 /// <param name="Share">Share of the mistake's prior that this variant has.</param>
 internal sealed record AnyRatio(double HalfWidth, double Share = 1) : Prediction(Share)
 {
     public override double LogLikelihood(TestLikelihood likelihood, int? at) => likelihood.WithAnyRatio(at, HalfWidth);
+}
+
+/// <summary>The true count of turns follows from the one entered. Counts are no random numbers, so that no derivative enters.</summary>
+/// <param name="TrueTurns">Revolutions in a counted catch had the mistake not happened; the prediction is impossible where they are not above 0.</param>
+/// <param name="Share">Share of the mistake's prior that this variant has.</param>
+internal sealed record CorrectedTurns(Func<int, double> TrueTurns, double Share = 1) : Prediction(Share)
+{
+    public override double LogLikelihood(TestLikelihood likelihood, int? at) => likelihood.WithCorrectedTurns(at, TrueTurns);
 }
 
 /// <summary>The true mass follows from the one entered.</summary>

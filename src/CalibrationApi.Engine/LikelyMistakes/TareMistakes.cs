@@ -19,6 +19,8 @@ internal sealed class TareNotTakenOff : Mistake
 
     public override FormattableString Fit(Prediction prediction) => $"the empty container left in the mass explains that";
 
+    public override double RaisedBy(TestAtHand test) => test.TareIsZeroAgainstTheRecord ? MistakeJudgement.Factor.AgainstTheRecord : 1;
+
     protected override double WeightOf(TestAtHand test, int at) => MistakeJudgement.Weight.TareNotTakenOff
         * (test.HasTare(at) ? MistakeJudgement.Factor.NearlyImpossible
             : test.ContainerTare(at) is null ? MistakeJudgement.Factor.Unsharp

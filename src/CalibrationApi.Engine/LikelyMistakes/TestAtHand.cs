@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.Weighing;
 using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.Quantities;
 
@@ -18,16 +19,18 @@ internal sealed class TestAtHand
         nets = new double[readings.Count];
         tares = new double[readings.Count];
         double sum = 0;
-        var known = 0;
+        var (known, zeros) = (0, 0);
         for (var i = 0; i < nets.Length; i++)
         {
             var one = test.Catches[readings.Positions[i]];
             nets[i] = one.IndicatedNet.Kilograms;
             tares[i] = one.Tare?.Kilograms ?? 0;
+            zeros += one.Tare is { Kilograms: 0 } ? 1 : 0;
             sum += tares[i] > 0 ? tares[i] : 0;
             known += tares[i] > 0 ? 1 : 0;
         }
 
+        TareIsZeroAgainstTheRecord = zeros == nets.Length && test.Context.ContainerTare is not null && test.TareReading != TareReading.Zeroed;
         meanTare = known > 0 ? sum / known : null;
     }
 
@@ -48,6 +51,9 @@ internal sealed class TestAtHand
     /// <summary>Mass metered as entered, kg.</summary>
     public double Mass(int at) => readings.Masses[at];
 
+    /// <summary>Revolutions as entered.</summary>
+    public double Turns(int at) => readings.Revolutions[at];
+
     /// <summary>Position among all catches of the test.</summary>
     public int Position(int at) => readings.Positions[at];
 
@@ -56,6 +62,12 @@ internal sealed class TestAtHand
 
     /// <summary>True when an empty mass above zero was taken off.</summary>
     public bool HasTare(int at) => tares[at] > 0;
+
+    /// <summary>True when the empty container was read anew before this catch, and its reading differs from that of the catch before.</summary>
+    public bool HasTareOfItsOwn(int at) => tares[at] > 0 && (at == 0 || tares[at] != tares[at - 1]);
+
+    /// <summary>Every catch gives a tare of zero although an empty mass is on record and nobody says that the scale was set to zero.</summary>
+    public bool TareIsZeroAgainstTheRecord { get; }
 
     /// <summary>The tare that was taken off, as metered mass, kg; 0 when none was.</summary>
     public double TareTakenOff(int at) => AsMetered(at, tares[at]);
@@ -71,8 +83,15 @@ internal sealed class TestAtHand
         return (Context.ContainerTare?.Kilograms ?? meanTare) is { } tare ? AsMetered(at, tare) : null;
     }
 
+    /// <summary>The gross mass as the scale showed it, kg.</summary>
+    public double OnTheScale(int at) => nets[at] + tares[at];
+
+    /// <summary>The tare as the scale showed it, kg; 0 when none was taken off.</summary>
+    public double TareOnTheScale(int at) => tares[at];
+
     /// <summary>A mass on the scale as it would enter the metered mass, kg.</summary>
     public double AsMetered(int at, Mass mass) => AsMetered(at, mass.Kilograms);
 
-    private double AsMetered(int at, double kilograms) => kilograms * readings.Masses[at] / nets[at];
+    /// <summary>A mass on the scale, kg, as it would enter the metered mass.</summary>
+    public double AsMetered(int at, double kilograms) => kilograms * readings.Masses[at] / nets[at];
 }

@@ -55,8 +55,8 @@ internal sealed class TestLikelihood
 
         NormalDeviation = Math.Sqrt(1 / sumOfWeights + commonVariance);
         level = reference is null ? null : new BlurredStudentT(ordinaryChange, NormalDeviation);
-        heightOfAll = known.Length > 1 ? LogScatterHeight(-1) : 0;
-        (Mean, Scatter) = MeanAndScatter(observed, -1);
+        heightOfAll = known.Length > 1 ? LogScatterHeight(known, -1) : 0;
+        (Mean, Scatter) = MeanAndScatter(observed, known, -1);
         var ofMean = level?.LogDensity(Mean) ?? 0;
         Ordinary = LogScatter(Scatter, known.Length - 1, heightOfAll) + ofMean;
         LargestGainOfLevel = (level?.LogDensity(0) ?? 0) - ofMean;
@@ -84,7 +84,7 @@ internal sealed class TestLikelihood
     public double LargestGainOfScatter => (priorDegreesOfFreedom + known.Length - 1) / 2 * Math.Log(1 + Scatter / priorDegreesOfFreedom);
 
     /// <summary>ln of one catch over the level of the others.</summary>
-    public double AgainstOthers(int at) => observed[at] - MeanAndScatter(observed, at).Mean;
+    public double AgainstOthers(int at) => observed[at] - MeanAndScatter(observed, known, at).Mean;
 
     /// <summary>ln of one catch over what was expected.</summary>
     public double Observed(int at) => observed[at];
@@ -128,6 +128,35 @@ internal sealed class TestLikelihood
         return OfCorrected(derivatives, level);
     }
 
+    public double WithCorrectedTurns(int? at, Func<int, double> trueTurns)
+    {
+        observed.CopyTo(corrected, 0);
+        for (var i = at ?? 0; i <= (at ?? known.Length - 1); i++)
+        {
+            var turns = trueTurns(i);
+            if (!(turns > 0))
+                return double.NegativeInfinity;
+            corrected[i] += Math.Log(readings.Revolutions[i] / turns);
+        }
+
+        return OfCorrected(0, level);
+    }
+
+    // The scatter that the mistake adds is known as little as that of honest catches; the level is blurred so little beside the
+    // range that it is taken as it is.
+    public double WithUnevenRange(double low, double high, double addedScatter)
+    {
+        if (level is null)
+            return double.NegativeInfinity;
+        if (known.Length == 1)
+            return WithRange(null, low, high);
+        Span<double> wider = known.Length <= 64 ? stackalloc double[known.Length] : new double[known.Length];
+        for (var i = 0; i < wider.Length; i++)
+            wider[i] = known[i] + addedScatter * addedScatter;
+        var (mean, scatter) = MeanAndScatter(observed, wider, -1);
+        return LogScatter(scatter, wider.Length - 1, LogScatterHeight(wider, -1)) + level.LogProbabilityBetween(mean - high, mean - low) - Math.Log(high - low);
+    }
+
     public double WithRange(int? at, double low, double high)
     {
         if (at is not { } one)
@@ -167,7 +196,7 @@ internal sealed class TestLikelihood
 
     private double OfCorrected(double derivatives, BlurredStudentT? used)
     {
-        var (mean, scatter) = MeanAndScatter(corrected, -1);
+        var (mean, scatter) = MeanAndScatter(corrected, known, -1);
         return LogScatter(scatter, known.Length - 1, heightOfAll) + (used?.LogDensity(mean) ?? 0) + derivatives;
     }
 
@@ -176,32 +205,32 @@ internal sealed class TestLikelihood
     {
         if (others is { } before && before.At == at)
             return before;
-        var (mean, scatter) = MeanAndScatter(observed, at);
+        var (mean, scatter) = MeanAndScatter(observed, known, at);
         var rest = 0.0;
         for (var i = 0; i < known.Length; i++)
             rest += i == at ? 0 : 1 / known[i];
         var degreesOfFreedom = priorDegreesOfFreedom + known.Length - 2;
         var factor = (priorDegreesOfFreedom + scatter) / degreesOfFreedom;
-        var density = LogScatter(scatter, known.Length - 2, known.Length > 2 ? LogScatterHeight(at) : 0) + (level?.LogDensity(mean) ?? 0);
+        var density = LogScatter(scatter, known.Length - 2, known.Length > 2 ? LogScatterHeight(known, at) : 0) + (level?.LogDensity(mean) ?? 0);
         var found = new LevelOfOthers(at, mean, Math.Sqrt(factor * (known[at] + 1 / rest)), degreesOfFreedom, density);
         others = found;
         return found;
     }
 
-    private (double Mean, double Scatter) MeanAndScatter(double[] values, int leftOut)
+    private static (double Mean, double Scatter) MeanAndScatter(double[] values, ReadOnlySpan<double> variances, int leftOut)
     {
         double weights = 0, sum = 0, squares = 0;
         for (var i = 0; i < values.Length; i++)
         {
             if (i == leftOut)
                 continue;
-            weights += 1 / known[i];
-            sum += values[i] / known[i];
+            weights += 1 / variances[i];
+            sum += values[i] / variances[i];
         }
 
         var mean = sum / weights;
         for (var i = 0; i < values.Length; i++)
-            squares += i == leftOut ? 0 : (values[i] - mean) * (values[i] - mean) / known[i];
+            squares += i == leftOut ? 0 : (values[i] - mean) * (values[i] - mean) / variances[i];
         return (mean, squares);
     }
 
@@ -209,16 +238,16 @@ internal sealed class TestLikelihood
         others == 0 ? 0 : height - (priorDegreesOfFreedom + others) / 2 * Math.Log(1 + scatter / priorDegreesOfFreedom);
 
     // ln of Gamma((nu0 + c - 1) / 2) / (Gamma(nu0 / 2) (nu0 pi)^((c - 1) / 2) sqrt(prod(a_i) sum(1 / a_i))).
-    private double LogScatterHeight(int leftOut)
+    private double LogScatterHeight(ReadOnlySpan<double> variances, int leftOut)
     {
         double weights = 0, logs = 0;
-        for (var i = 0; i < known.Length; i++)
+        for (var i = 0; i < variances.Length; i++)
         {
-            weights += i == leftOut ? 0 : 1 / known[i];
-            logs += i == leftOut ? 0 : Math.Log(known[i]);
+            weights += i == leftOut ? 0 : 1 / variances[i];
+            logs += i == leftOut ? 0 : Math.Log(variances[i]);
         }
 
-        var others = known.Length - (leftOut < 0 ? 1 : 2);
+        var others = variances.Length - (leftOut < 0 ? 1 : 2);
         return SpecialFunctions.GammaLn((priorDegreesOfFreedom + others) / 2) - SpecialFunctions.GammaLn(priorDegreesOfFreedom / 2)
             - (others * Math.Log(priorDegreesOfFreedom * Math.PI) + logs + Math.Log(weights)) / 2;
     }

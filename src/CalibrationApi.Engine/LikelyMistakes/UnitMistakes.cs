@@ -7,6 +7,8 @@ internal sealed class PoundsAsKilograms : Mistake
 
     public override string Check => "Compare the unit on the display of the scale with the unit that was entered.";
 
+    public override double RepeatChance => MistakeJudgement.Repeat.Habit;
+
     protected override string Code => MistakeCode.PoundsAsKilograms;
 
     protected override double WholeTestShare => MistakeJudgement.WholeTest.Unit;
@@ -30,6 +32,8 @@ internal sealed class KilogramsAsPounds : Mistake
 
     public override string Check => "Compare the unit on the display of the scale with the unit that was entered.";
 
+    public override double RepeatChance => MistakeJudgement.Repeat.Habit;
+
     protected override string Code => MistakeCode.KilogramsAsPounds;
 
     protected override double WholeTestShare => MistakeJudgement.WholeTest.Unit;
@@ -39,4 +43,27 @@ internal sealed class KilogramsAsPounds : Mistake
     public override FormattableString Fit(Prediction prediction) => $"kilograms entered as pounds give 0.45 times";
 
     protected override double WeightOf(TestAtHand test, int at) => test.Context.EnteredInPounds is false ? 0 : PoundsAsKilograms.Weight(test.Context, true);
+}
+
+/// <summary>The value compared with is a number per pound taken for one per kilogram, or the other way round.</summary>
+internal sealed class ValueInAnotherUnit : Mistake
+{
+    private const double KilogramsPerPound = 0.45359237;
+
+    public override string Check => "Look at the unit that the controller shows beside its number, and compare with the unit of the value that the test was judged against.";
+
+    public override double RepeatChance => MistakeJudgement.Repeat.Installed;
+
+    protected override string Code => MistakeCode.ValueInAnotherUnit;
+
+    protected override double WholeTestShare => 1;
+
+    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) =>
+        [new FixedRatio(test.Context.ReferenceInPounds is true ? 1 / KilogramsPerPound : KilogramsPerPound)];
+
+    public override FormattableString Fit(Prediction prediction) => $"a value to compare with that is in the other unit, pounds or kilograms, explains that";
+
+    protected override double WeightOf(TestAtHand test, int at) => test.Reference is null || test.Context.ReferenceInPounds is not { } value ? 0
+        : MistakeJudgement.Weight.ValueInAnotherUnit * (test.Context.EnteredInPounds is not { } masses ? 1
+            : value == masses ? MistakeJudgement.Factor.UnitOfTheScale : MistakeJudgement.Factor.UnitOtherThanTheScale);
 }

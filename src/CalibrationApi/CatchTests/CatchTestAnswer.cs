@@ -56,7 +56,7 @@ public sealed class CatchTestAnswer
     /// <summary>How the earlierTest of the question bears this one out; absent without one, or without a value to compare both with.</summary>
     public SecondTestAnswer? SecondTest { get; init; }
 
-    /// <summary>Mistakes that would explain the test, the most probable first; those under a probability of 10 % are left out. Empty when none stands out.</summary>
+    /// <summary>Mistakes that would explain the test, the most probable first, each with its one check. Those under a probability of 10 % are left out, except where the change is so large that a second test is asked for: then everything that could explain it is listed, however improbable. Empty when none stands out.</summary>
     public required IReadOnlyList<LikelyMistakeAnswer> LikelyMistakes { get; init; }
 
     /// <summary>What to type in; given with the verdict adopt when the controller's form is known.</summary>

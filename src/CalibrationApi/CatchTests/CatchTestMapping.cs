@@ -82,7 +82,7 @@ internal static class CatchTestMapping
             ProbabilityWithinTolerance = change?.ProbabilityWithinTolerance,
             CombinedWithPrevious = change?.Combined is { } combined ? units.Measured(combined) : null,
             SecondTest = result.SecondTest is { } second ? SecondTestMapping.ToAnswer(second, units) : null,
-            LikelyMistakes = [.. result.LikelyMistakes.Shown.Select(mistake => MistakeContextMapping.ToAnswer(mistake, units))],
+            LikelyMistakes = [.. result.LikelyMistakes.Shown.Concat(result.LikelyMistakes.AlsoPossible).Select(mistake => MistakeContextMapping.ToAnswer(mistake, units))],
             Enter = result.Enter is { } enter ? ToAnswer(enter, units) : null,
             EffectIfValueInForceStays = result.EffectIfValueInForceStays is { } effect ? ToAnswer(effect, request, units) : null,
             Assumptions = units.Assumptions(result.Assumptions),
@@ -107,7 +107,10 @@ internal static class CatchTestMapping
             reference.Read(),
             request.ValueInForce is null ? ReferenceKind.StartValue : ReferenceKind.ValueInForce,
             reference.RelativeUncertainty?.Canonical(),
-            reference.FromAnotherScale);
+            reference.FromAnotherScale)
+        {
+            ScaleErrorFoundLater = reference.ScaleErrorFoundLater is { } later ? new LaterScaleError(later.Error!.Canonical(), later.StandardUncertainty!.Canonical()) : null,
+        };
     }
 
     private static ControllerEntry? ReadEntry(CatchTestRequest request)

@@ -130,6 +130,9 @@ public sealed class ReferenceOfTest : MassPerRevolutionQuantity
 
     /// <summary>True when another scale, or the same one after another check, stands behind it: then no scale error cancels in the change. Default false.</summary>
     public bool? FromAnotherScale { get; set; }
+
+    /// <summary>Error of the scale behind it that was found only after it was adopted, beyond what was corrected then: where that alone explains a change, the answer says so first.</summary>
+    public KnownScaleErrorOfTest? ScaleErrorFoundLater { get; set; }
 }
 
 /// <summary>What another lot is expected to give.</summary>

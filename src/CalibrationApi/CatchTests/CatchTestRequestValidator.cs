@@ -113,12 +113,15 @@ internal sealed class ScaleOfTestValidator : RequestValidator<ScaleOfTest>
 
 internal sealed class KnownScaleErrorOfTestValidator : RequestValidator<KnownScaleErrorOfTest>
 {
+    /// <summary>Largest error, per cent.</summary>
+    public const double Most = 20;
+
     public KnownScaleErrorOfTestValidator()
     {
         RuleFor(known => known.Error).Needed();
-        RuleFor(known => known.Error).Measured(new(-20, 20, "%"));
+        RuleFor(known => known.Error).Measured(new(-Most, Most, "%"));
         RuleFor(known => known.StandardUncertainty).Needed();
-        RuleFor(known => known.StandardUncertainty).Measured(new(0, 20, "%"));
+        RuleFor(known => known.StandardUncertainty).Measured(new(0, Most, "%"));
     }
 }
 
@@ -141,7 +144,11 @@ internal sealed class CaughtPointsOfTestValidator : RequestValidator<CaughtPoint
 
 internal sealed class ReferenceOfTestValidator : RequestValidator<ReferenceOfTest>
 {
-    public ReferenceOfTestValidator() => RuleFor(reference => reference.RelativeUncertainty).Measured(new(0, 100, "%"));
+    public ReferenceOfTestValidator()
+    {
+        RuleFor(reference => reference.RelativeUncertainty).Measured(new(0, 100, "%"));
+        RuleFor(reference => reference.ScaleErrorFoundLater!).SetValidator(new KnownScaleErrorOfTestValidator());
+    }
 }
 
 internal sealed class PredictedValueOfTestValidator : RequestValidator<PredictedValueOfTest>

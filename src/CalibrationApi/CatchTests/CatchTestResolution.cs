@@ -243,8 +243,22 @@ internal sealed record CatchTestResolution
                 Unit = unit.Symbol,
                 // A test that turned out wrong says nothing of how well the number is known.
                 RelativeUncertainty = basis is null || isSuperseded ? null : AnswerUnits.Percent(basis.Random),
+                ScaleErrorFoundLater = basis is null ? null : FoundLater(connection, workspace, basis, at),
                 FromAnotherScale = basis is null ? null : basis.Scale != request.Scale || CheckedBetween(connection, workspace, request.Scale!, basis.OccurredAt, at),
             },
+        };
+    }
+
+    // Beyond what was corrected when the test behind the value was made.
+    private static KnownScaleErrorOfTest? FoundLater(SqliteConnection connection, Workspace workspace, CatchTestRecord basis, DateTimeOffset until)
+    {
+        if (ScaleCheckStore.FirstAfter(connection, workspace, basis.Scale, basis.OccurredAt) is not { } check || check.OccurredAt > until)
+            return null;
+        var corrected = ScaleCheckStore.LastBefore(connection, workspace, basis.Scale, basis.OccurredAt)?.Error ?? 0;
+        return new KnownScaleErrorOfTest
+        {
+            Error = AnswerUnits.Percent(Math.Clamp((1 + check.Error) / (1 + corrected) - 1, -KnownScaleErrorOfTestValidator.Most / 100, KnownScaleErrorOfTestValidator.Most / 100)),
+            StandardUncertainty = AnswerUnits.Percent(Math.Min(check.Uncertainty, KnownScaleErrorOfTestValidator.Most / 100)),
         };
     }
 

@@ -23,6 +23,9 @@ internal static class MistakeContextMapping
             OtherProducts = Read(request.OtherProducts),
             CatchPoints = request.CatchPoints,
             NewLot = request.NewLot,
+            CountedAs = CountedAs(first),
+            MeterRevolutionsPerTurn = request.MeterRevolutionsPerTurn?.Canonical(),
+            ReferenceInPounds = IsPounds(request.ValueInForce ?? request.StartValue),
             EnteredInPounds = IsPounds(first.Net ?? first.Gross),
             ScaleInPounds = IsPounds(request.Scale!.Division),
             RuledOut = [.. (request.RuledOutMistakes ?? []).OfType<string>()],
@@ -50,6 +53,21 @@ internal static class MistakeContextMapping
 
     private static OtherDelivery[] Read(IReadOnlyList<OtherDeliveryOfTest?>? others) =>
         [.. (others ?? []).Select(other => new OtherDelivery(other!.Name, other.MassPerRevolution!.Read()))];
+
+    private static CountSource CountedAs(CatchOfTest one) => one switch
+    {
+        { Revolutions: not null } => CountSource.Revolutions,
+        { Pulses: not null } => CountSource.Pulses,
+        { Turns: not null } => CountSource.Turns,
+        _ => CountSource.Other,
+    };
+
+    private static bool? IsPounds(ReferenceOfTest? reference) => reference?.Unit switch
+    {
+        "lb/rev" or "oz/rev" => true,
+        "kg/rev" or "g/rev" => false,
+        _ => null,
+    };
 
     private static bool? IsPounds(MassQuantity? mass) => mass?.Unit switch
     {

@@ -38,7 +38,29 @@ public sealed class PlantedMistakesTests
         new(MistakeCode.AnotherProduct, null, Suspected.Net(1.5, 1.51).Knowing(known => known with { OtherProducts = [Suspected.Other("lentils", 1.49)] })),
         new(MistakeCode.ValueInForceWrong, null, Suspected.Net(1.6, 1.61).Knowing(known => known with { RuledOut = [MistakeCode.SomethingElse, MistakeCode.TareNotTakenOff] })),
         new(MistakeCode.StartValueWrong, null, Suspected.Net(5, 5.05).StartingFrom(Suspected.InForce)),
-        new(MistakeCode.SomethingElse, 1, Suspected.Net(1, 1.6, 1.01)),
+        new(MistakeCode.SomethingElse, 1, Suspected.Net(1, 1.6, 1.01).RulingOut(MistakeCode.DigitWrong)),
+        new(MistakeCode.ContainerNotEmptied, null, Suspected.Net(1, 2.01, 2.99)),
+        new(MistakeCode.ContainerNotEmptied, null, Suspected.Net(1, 2.01)),
+        new(MistakeCode.ContainerNotEmptied, null, Suspected.Net(1, 2.01, 2.99, 4.02).WithoutReference()),
+        new(MistakeCode.ContainerNotEmptied, 2, Suspected.Net(1.03, 0.99, 2.01, 1.01).RulingOut(MistakeCode.CountHalved)),
+        new(MistakeCode.CounterNotReset, null, Given.Test(Given.Net(16.9, 47), Given.Net(17, 94.1), Given.Net(16.8, 141)).InForce(Suspected.InForce)),
+        new(MistakeCode.CounterNotReset, null, Given.Test(Given.Net(16.9, 47), Given.Net(17, 94.1)).InForce(Suspected.InForce)),
+        new(MistakeCode.ResidueInContainer, 1, Suspected.Net(1, 1.12, 1.01).RulingOut(MistakeCode.TareNotTakenOff, MistakeCode.DigitWrong, MistakeCode.SomethingElse)),
+        new(MistakeCode.WindOrHand, 2, Suspected.Net(1, 1.01, 0.86).RulingOut(
+            MistakeCode.ContainerOverflowed, MistakeCode.TankBridgedOrEmpty, MistakeCode.MeterIsolated, MistakeCode.CatchPointMissed, MistakeCode.DigitWrong, MistakeCode.SomethingElse)),
+        // 1 lb 9 oz, 2 lb 8 oz and 1 lb 15 oz.
+        new(MistakeCode.OuncesAsDecimals, null, Given.Test(Given.Net(1.9 * Pound, 1.97), Given.Net(2.8 * Pound, 3.15), Given.Net(1.15 * Pound, 2.44))
+            .InForce(Suspected.InForce).Knowing(_ => new() { EnteredInPounds = true })),
+        new(MistakeCode.DigitWrong, 1, Given.Test(Given.Net(16.95, 47), Given.Net(61.87, 47), Given.Net(17.02, 47)).InForce(Suspected.InForce)),
+        new(MistakeCode.DigitWrong, 2, Given.Test(Given.Net(16.95, 47), Given.Net(17.02, 47), Given.Net(16.87, 74)).InForce(Suspected.InForce)),
+        new(MistakeCode.PulsesPerRevolutionWrong, null, Suspected.Net(1.6, 1.61).Knowing(known => known with { CountedAs = CountSource.Pulses })
+            .RulingOut(MistakeCode.SomethingElse, MistakeCode.TareNotTakenOff, MistakeCode.ValueInForceWrong)),
+        new(MistakeCode.TurnsOfAnotherShaft, null, Suspected.Net(0.31, 0.312).Knowing(known => known with { MeterRevolutionsPerTurn = 0.31, CountedAs = CountSource.Revolutions })),
+        new(MistakeCode.TurnsOfAnotherShaft, null, Suspected.Net(1 / 0.31, 1.01 / 0.31).Knowing(known => known with { MeterRevolutionsPerTurn = 0.31, CountedAs = CountSource.Turns })),
+        new(MistakeCode.ValueInAnotherUnit, null, Suspected.Net(Pound, 1.01 * Pound).Knowing(known => known with { ReferenceInPounds = false })),
+        new(MistakeCode.ValueInAnotherUnit, null, Suspected.Net(1 / Pound, 1.01 / Pound).Knowing(known => known with { ReferenceInPounds = true })
+            .RulingOut(MistakeCode.PoundsAsKilograms, MistakeCode.CountHalved)),
+        new(MistakeCode.HalfOfPointsAsWhole, null, Suspected.Net(0.5, 0.505).Knowing(known => known with { CatchPoints = 8 }).RulingOut(MistakeCode.CountDoubled)),
     ];
 
     public static TheoryData<int> Numbers => [.. Enumerable.Range(0, Cases.Count)];

@@ -21,6 +21,8 @@ internal static class Suspected
 
     public static CatchTest Knowing(this CatchTest test, Func<MistakeContext, MistakeContext> context) => test with { Context = context(test.Context) };
 
+    public static CatchTest RulingOut(this CatchTest test, params string[] codes) => test.Knowing(known => known with { RuledOut = [.. known.RuledOut, .. codes] });
+
     public static CatchTest WithoutReference(this CatchTest test) => test with { Reference = null };
 
     /// <summary>Every hypothesis with prior and posterior, whether or not it is worth showing.</summary>
@@ -30,14 +32,14 @@ internal static class Suspected
         var settings = test.Evaluated().Settings;
         var likelihood = new TestLikelihood(readings, test.Reference?.Value.KilogramsPerRevolution, MistakeJudgement.OrdinaryChange, 0.0005);
         var hand = new TestAtHand(test, readings);
-        return MistakeSearch.Posteriors(hand, likelihood, MistakeSearch.Hypotheses(hand));
+        return MistakeSearch.Posteriors(hand, likelihood, MistakePriors.Of(hand));
     }
 
     /// <summary>Prior probability of a mistake at one place; 0 where it cannot have happened.</summary>
     public static double Prior(this CatchTest test, string code, int? at = null)
     {
         var hand = new TestAtHand(test, CatchReadings.From(test));
-        return MistakeSearch.Hypotheses(hand).Where(each => each.Mistake.CodeFor(hand) == code && each.At == at).Sum(each => each.Prior);
+        return MistakePriors.Of(hand).Where(each => each.Mistake.CodeFor(hand) == code && each.At == at).Sum(each => each.Prior);
     }
 
     public static OtherDelivery Other(string name, double ratio) => new(name, new MassPerRevolution(ratio * InForce));

@@ -48,6 +48,45 @@ public sealed class LikelyMistakeAnswerTests(RecordService service) : IClassFixt
         Assert.DoesNotContain(code, answer.Codes("/likelyMistakes"));
     }
 
+    // Five sixths of the mass at six points: nothing reaches 10 %, and still a missed point is the first thing to look for.
+    [Fact]
+    public async Task Answer_LargeChange_ListsWhatCouldExplainItHoweverImprobable()
+    {
+        var answer = await Question.Of(Question.CatchTest).With("/valueInForce/value", "0.4353").With("/catchPoints", "6").AnswerAsync();
+
+        Assert.Equal("repeat", answer.Word("/verdict"));
+        Assert.Equal("catch-point-missed", answer.Word("/likelyMistakes/0/code"));
+        Assert.InRange(answer.List("/likelyMistakes").Count, 3, 10);
+        Assert.All(answer.List("/likelyMistakes"), each => Assert.NotEmpty(each!["check"]!.GetValue<string>()));
+    }
+
+    [Fact]
+    public async Task Answer_TareOfZeroWithTheContainerOnRecord_IsNotAdopted()
+    {
+        Question Zero() => Question.Of(Question.CatchTest).With("/catches/0/tare/value", "0").With("/catches/1/tare/value", "0").With("/valueInForce/value", "0.363");
+
+        var known = await Zero().With("/container", """{ "tare": { "value": 1.62, "unit": "kg" } }""").AnswerAsync();
+
+        Assert.Equal("tare-not-taken-off", known.Word("/likelyMistakes/0/code"));
+        Assert.NotEqual("adopt", known.Word("/verdict"));
+        Assert.Empty((await Zero().AnswerAsync()).List("/likelyMistakes"));
+    }
+
+    [Fact]
+    public async Task Record_ScaleBehindTheValueInForceFoundOffLater_SaysSoFirst()
+    {
+        var farm = await Farm.CreateAsync(service);
+        var basis = (await farm.TestAsync(test => test.With("/occurredAt", "2026-03-01T08:00:00+01:00"))).Id;
+        await farm.AdoptAsync(adoption => adoption.With("/typedIn", Draft.Quantity(0.363, "kg/rev")).With("/test", basis));
+        await farm.CheckScaleAsync(check => check.With("/occurredAt", "2026-04-01T08:00:00+02:00").With("/readings/0", Farm.Reading(20, 21)));
+
+        var test = (await farm.TestAsync()).Body;
+
+        Assert.Equal(5, test.Number("/resolved/valueInForce/scaleErrorFoundLater/error/value"), 1e-9);
+        Assert.StartsWith("The scale behind the value in force showed 5.0 % too much, as was found later. That alone makes 4.8 % less per revolution;", test.Word("/evaluation/headline"), StringComparison.Ordinal);
+        Assert.Equal("old-scale-explains-change", test.Word("/evaluation/reasons/0/code"));
+    }
+
     [Theory]
     [InlineData("otherElements", "another-element")]
     [InlineData("otherProducts", "another-product")]

@@ -1,0 +1,54 @@
+namespace CalibrationApi.Engine.LikelyMistakes;
+
+/// <summary>Each reading, or one of them, holds the catch before it as well.</summary>
+internal abstract class CumulativeMistake : Mistake
+{
+    public override bool ReshapesTest => true;
+
+    public override bool ShowsWithoutReference => true;
+
+    protected override double WholeTestShare => MistakeJudgement.WholeTest.Cumulative;
+
+    // The first catch has none before it; with two catches, the second one is the whole test.
+    public override double Weigh(TestAtHand test, Span<double> ofCatches)
+    {
+        ofCatches.Clear();
+        if (ofCatches.Length == 1)
+            return 0;
+        var weight = WeightOf(test, 0);
+        if (ofCatches.Length == 2)
+            return weight;
+        ofCatches[1..].Fill((1 - WholeTestShare) * weight / (ofCatches.Length - 1));
+        return WholeTestShare * weight;
+    }
+}
+
+/// <summary>The container was not emptied between catches: each mass holds the ones before it.</summary>
+internal sealed class ContainerNotEmptied : CumulativeMistake
+{
+    public override string Check => "See whether the container was emptied before each catch: do the masses written down grow from catch to catch?";
+
+    protected override string Code => MistakeCode.ContainerNotEmptied;
+
+    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) =>
+        [new CorrectedMass(i => i == 0 ? test.Mass(0) : test.Mass(i) - test.Mass(i - 1))];
+
+    public override FormattableString Fit(Prediction prediction) => $"a container that still held the catch before explains that";
+
+    protected override double WeightOf(TestAtHand test, int at) => MistakeJudgement.Weight.NotEmptied;
+}
+
+/// <summary>The counter was not set to zero between catches: each count holds the ones before it.</summary>
+internal sealed class CounterNotReset : CumulativeMistake
+{
+    public override string Check => "See whether the counter was set to zero before each catch: do the counts written down grow from catch to catch?";
+
+    protected override string Code => MistakeCode.CounterNotReset;
+
+    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) =>
+        [new CorrectedTurns(i => i == 0 ? test.Turns(0) : test.Turns(i) - test.Turns(i - 1))];
+
+    public override FormattableString Fit(Prediction prediction) => $"a counter that went on from the catch before explains that";
+
+    protected override double WeightOf(TestAtHand test, int at) => MistakeJudgement.Weight.NotReset;
+}
