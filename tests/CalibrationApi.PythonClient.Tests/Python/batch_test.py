@@ -123,11 +123,12 @@ class Batches(unittest.TestCase):
         self.assertEqual(1, len(asked))
 
     def test_an_answer_that_ends_too_early_is_not_taken_for_the_whole(self):
-        with self.against(whole('{"line":1,"result":{}}\n')) as (api, _), self.assertRaises(IncompleteBatch) as raised:
-            list(api.evaluate_catch_test_batch([{}, {}, {}]))
+        for text in ('{"line":1,"result":{}}\n', '{"line":1,"result":{}}\n{"line":2,"res'):
+            with self.subTest(text), self.against(whole(text)) as (api, _), self.assertRaises(IncompleteBatch) as raised:
+                list(api.evaluate_catch_test_batch([{}, {}, {}]))
 
-        self.assertEqual(1, raised.exception.answered)
-        self.assertIn("1 of the 3", str(raised.exception))
+            self.assertEqual(1, raised.exception.answered)
+            self.assertIn("1 of the 3", str(raised.exception))
 
     def test_a_connection_that_breaks_off_says_how_far_it_came(self):
         def breaks(handler):
@@ -148,7 +149,7 @@ class Batches(unittest.TestCase):
             begin(handler)
             handler.rfile.read(1)
 
-        with self.against(silent, timeout=1) as (api, _), self.assertRaises(IncompleteBatch) as raised:
+        with self.against(silent, timeout=2) as (api, _), self.assertRaises(IncompleteBatch) as raised:
             list(api.evaluate_catch_test_batch([{}]))
 
         self.assertIsInstance(raised.exception.__cause__, TimeoutError)
@@ -156,10 +157,10 @@ class Batches(unittest.TestCase):
     def test_a_question_may_take_longer_than_the_service_may(self):
         def slow():
             yield {"number": 1}
-            time.sleep(1.5)
+            time.sleep(2.5)
             yield {"number": 2}
 
-        with self.against(line_by_line, timeout=1) as (api, _):
+        with self.against(line_by_line, timeout=2) as (api, _):
             self.assertEqual([2, 4], [line["result"]["twice"] for line in api.evaluate_catch_test_batch(slow())])
 
     def test_what_the_questions_themselves_raise_comes_out(self):

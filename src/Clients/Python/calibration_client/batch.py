@@ -26,9 +26,10 @@ def run_batch(questions: Iterable[Any], target: str, transport: Transport, retri
         if stream.status != 200:
             raise problem_of(stream.status, stream.headers, stream.read(), retries.longest_pause)
         for line in stream.lines():
+            answer = json.loads(line)
             stream.answered += 1
-            yield json.loads(line)
-    except (OSError, http.client.HTTPException) as failure:
+            yield answer
+    except (OSError, http.client.HTTPException, json.JSONDecodeError) as failure:
         raise stream.failure or IncompleteBatch(stream.answered, stream.taken) from failure
     finally:
         stream.discard()
