@@ -6,12 +6,14 @@ namespace CalibrationApi.Architecture.Tests;
 /// <summary>The solution builds every project, in two configurations and no more.</summary>
 public sealed partial class SolutionTests
 {
+    private static readonly string[] Folders = ["src", "tests"];
+
     private static readonly string Solution = File.ReadAllText(Repository.PathOf("CalibrationApi.sln"));
 
     [Fact]
     public void Solution_Projects_AreAllThatThereAre()
     {
-        var projects = new[] { "src", "tests" }
+        var projects = Folders
             .SelectMany(folder => Directory.EnumerateFiles(Repository.PathOf(folder), "*.csproj", new EnumerationOptions { RecurseSubdirectories = true, MaxRecursionDepth = 3 }))
             .Select(file => Path.GetRelativePath(Repository.Root, file).Replace('/', '\\'))
             .Where(file => !file.Contains("\\obj\\", StringComparison.Ordinal) && !file.Contains("\\bin\\", StringComparison.Ordinal));
