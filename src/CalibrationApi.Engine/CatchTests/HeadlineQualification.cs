@@ -1,4 +1,3 @@
-using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Engine.CatchTests;
