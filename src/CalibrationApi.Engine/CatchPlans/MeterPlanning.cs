@@ -207,12 +207,22 @@ internal sealed class MeterPlanning
             : $"Use a larger container, with a scale and a lift that carry it.",
         CatchBoundKind.ScaleCapacity => $"Use a scale with more capacity or a lighter container.",
         CatchBoundKind.LiftLimit => $"Lift with two persons or a hoist and state that as liftLimit.",
+        CatchBoundKind.LongestRun when OwnSpeedFor(mass) is { } own => $"Catch this meter in a run of its own, at a simulated {own}.",
         CatchBoundKind.LongestRun => meter.SpeedLimits.Maximum is null
             ? (FormattableString)$"Allow a run of {new Duration(mass / flow):F0}, or state the highest speed of the meter, so that a higher ground speed can be simulated."
             : $"Allow a run of {new Duration(mass / flow):F0}, or use an element that delivers more per revolution.",
         CatchBoundKind.SharedShaft => $"Catch this meter in a run of its own.",
         _ => throw new InvalidOperationException($"{LimitedBy.Kind} is no bound."),
     };
+
+    // The speed that suits this meter where the common one was slowed down for others; null where it would not bring that mass either.
+    private Speed? OwnSpeedFor(double mass) =>
+        plan.Meters.Count > 1
+        && RunSpeed.For(planned, [At(planned)], plan.ShortestRunSeconds, plan.LongestRunSeconds) is { } own
+        && Threshold.IsAbove(own.MetresPerSecond, Simulated.MetresPerSecond)
+        && !Threshold.IsBelow(At(own).Mass, mass)
+            ? own
+            : null;
 
     // Null where the container does not act, or scale and lifting would not carry such a catch.
     private Volume? ContainerFor(double mass)

@@ -120,6 +120,21 @@ public sealed class RunSpeedTests
         Assert.Contains("state the highest speed of the meter", Assert.Single(result.Findings, finding => finding.Code == FindingCode.BoundsCross).Detail.InMetric(), StringComparison.Ordinal);
     }
 
+    // The bucket of the one slows the run down, in which the other one brings too little; alone, 9 km/h bring enough of it.
+    [Fact]
+    public void Remedy_RunSlowedDownForAnotherMeter_IsARunOfItsOwn()
+    {
+        var slow = Planned.Meter("rear", "clover", 12, 780, 0.031) with { Material = ProductMaterial.FreeFlowing };
+        var together = (Planned.Plan(Fast, slow) with { GroundSpeed = new Speed(2.5) }).Evaluated();
+        var alone = (Planned.Plan(slow) with { GroundSpeed = new Speed(2.5) }).Evaluated();
+
+        Assert.Contains(
+            "Catch this meter in a run of its own, at a simulated 9 km/h.",
+            Assert.Single(together.Findings, finding => finding.Code == FindingCode.BoundsCross && finding.Meter == "rear").Detail.InMetric(),
+            StringComparison.Ordinal);
+        Assert.DoesNotContain(alone.Findings, finding => finding.Code == FindingCode.BoundsCross);
+    }
+
     // One meter turns 4 to 20 rpm at most, at 9 km/h 35.5; the other one needs 30 at least and turns 26.
     [Fact]
     public void Meters_WithoutACommonSpeed_RunOneAfterTheOtherEachAtItsOwn()
