@@ -33,9 +33,13 @@ internal sealed class LimitsComparison : IComparison
                 costs.Add(await CostAsync(client, operation, operation.Path + "/batch", $"a line, {what}", "application/x-ndjson", line));
         }
 
+        var names = string.Join('&', Enumerable.Range(0, 1500).Select(i => FormattableString.Invariant($"x{i}")));
+        foreach (var operation in contract.Operations.Where(operation => operation.Method == "GET"))
+            costs.Add(await CostAsync(client, operation, $"{operation.Path}?{names}", "many parameters", "application/json", []));
+
         var slowest = costs.MaxBy(cost => cost.Seconds)!;
         var largest = costs.MaxBy(cost => cost.Mebibytes)!;
-        foreach (var cost in costs.OrderByDescending(cost => cost.Seconds).Take(10).Concat(costs.OrderByDescending(cost => cost.Mebibytes).Take(10)))
+        foreach (var cost in costs.OrderByDescending(cost => cost.Seconds).Take(10).Concat(costs.OrderByDescending(cost => cost.Mebibytes).Take(10)).Concat(costs.Where(cost => cost.Status == 200).OrderByDescending(cost => cost.Seconds).Take(10)))
             Console.WriteLine($"  {cost}");
         return
         [
@@ -60,7 +64,7 @@ internal sealed class LimitsComparison : IComparison
             status = (int)response.StatusCode;
         }
 
-        return new Cost($"{operation.Method} {path}, {what}", status, seconds, mebibytes);
+        return new Cost($"{operation.Method} {path.Split('?')[0]}, {what}", status, seconds, mebibytes);
     }
 
     private sealed record Cost(string Request, int Status, double Seconds, double Mebibytes)

@@ -21,7 +21,7 @@ public sealed class FullBodies(ContractDocument contract, int bytes)
         var schema = contract.Resolve(operation.RequestSchema!);
         yield return ("all lists as long as the contract takes, of empty items", Cut(Empty(schema).ToJsonString()));
         if (operation.RequestExample is { } example)
-            yield return ("the example with all lists as long as the contract takes", Cut(Lengthened(example.DeepClone(), schema).ToJsonString()));
+            yield return ("the example with all lists as long as the contract takes", Cut(Lengthened(example.DeepClone(), schema)));
         foreach (var (name, value) in schema["properties"]!.AsObject())
         {
             if (contract.Resolve(value!)["type"]?.ToString() != "string")
@@ -84,23 +84,35 @@ public sealed class FullBodies(ContractDocument contract, int bytes)
         }
     }
 
-    private JsonNode Lengthened(JsonNode body, JsonObject schema)
+    // As long as the contract and the body take, so that as many as possible are in order and are computed.
+    private string Lengthened(JsonNode body, JsonObject schema)
+    {
+        var left = bytes - 1024;
+        Lengthen(body, schema, ref left);
+        return body.ToJsonString();
+    }
+
+    private void Lengthen(JsonNode body, JsonObject schema, ref int left)
     {
         foreach (var (name, value) in schema["properties"]?.AsObject() ?? [])
         {
             var member = contract.Resolve(value!);
             if (body[name] is JsonObject inner)
-                Lengthened(inner, member);
+                Lengthen(inner, member, ref left);
             if (body[name] is not JsonArray { Count: > 0 } list)
                 continue;
             var items = contract.Resolve(member["items"]!);
             foreach (var item in list.OfType<JsonObject>())
-                Lengthened(item, items);
+                Lengthen(item, items, ref left);
             for (var i = 0; list.Count < (member["maxItems"]?.GetValue<int>() ?? 0); i++)
-                list.Add(Renamed(list[i]!.DeepClone(), list.Count));
+            {
+                var further = Renamed(list[i]!.DeepClone(), list.Count);
+                left -= further.ToJsonString().Length + 1;
+                if (left < 0)
+                    break;
+                list.Add(further);
+            }
         }
-
-        return body;
     }
 
     // Many lists take each name once.

@@ -22,7 +22,7 @@ public sealed class FittedElement
         : null;
 }
 
-internal sealed class FittedElementValidator : AbstractValidator<FittedElement>
+internal sealed class FittedElementValidator : RequestValidator<FittedElement>
 {
     public FittedElementValidator()
     {
