@@ -14,6 +14,12 @@ if (args is ["demo-data"])
     return 0;
 }
 
+if (args is ["try", NumberInUseStudy.Title, var some])
+{
+    Console.WriteLine(NumberInUseStudy.Table(int.Parse(some, CultureInfo.InvariantCulture)).Table);
+    return 0;
+}
+
 if (args is ["try", var title, var few])
 {
     var study = Study.All.Single(each => each.Title == title) with { Trials = int.Parse(few, CultureInfo.InvariantCulture) };
@@ -33,6 +39,10 @@ foreach (var study in Study.All)
     tables.Append('\n').Append(table);
 }
 
+var (numbers, outside) = NumberInUseStudy.Table(NumberInUseStudy.Trials);
+Console.WriteLine(numbers);
+tables.Append('\n').Append(numbers);
+broken += outside;
 var document = Repository.PathOf("DEVELOPERS.md");
 await File.WriteAllTextAsync(document, StudyTables.Into(await File.ReadAllTextAsync(document), tables.Append('\n').ToString()));
 Console.WriteLine($"{broken} figures outside their bounds; {clock.Elapsed.TotalSeconds:0} s. The tables are in DEVELOPERS.md.");

@@ -62,6 +62,9 @@ public sealed record CatchPlan
     /// <summary>Wanted expanded uncertainty, relative; null takes the default.</summary>
     public double? WantedPrecision { get; init; }
 
+    /// <summary>Probability with which the number of catches reaches it; null takes the default.</summary>
+    public double? PrecisionProbability { get; init; }
+
     /// <summary>Coverage probability of that uncertainty; null takes the default.</summary>
     public double? CoverageProbability { get; init; }
 

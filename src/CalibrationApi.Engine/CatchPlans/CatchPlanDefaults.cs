@@ -21,12 +21,6 @@ public static class CatchPlanDefaults
     /// <summary>A simulated speed that is moved keeps this factor away from the limits of a meter; judgement.</summary>
     public const double ClearOfLimits = 1.05;
 
-    /// <summary>Relative standard uncertainty of a value in force that states none; judgement, no published source.</summary>
-    public const double ValueInForceUncertainty = 0.02;
-
-    /// <summary>Relative standard uncertainty of a predicted start value that states none: it may be 20 % off; judgement.</summary>
-    public const double StartValueUncertainty = 0.10;
-
     /// <summary>Stops closer than this are one group: nobody is at two meters at once; judgement, s.</summary>
     public const double CloseStopsSeconds = 10;
 
@@ -47,10 +41,4 @@ public static class CatchPlanDefaults
 
     /// <summary>Default of the shortest run of one catch.</summary>
     public static DefaultValue ShortestRun { get; } = new(new Duration(ShortestRunSeconds), "a drive takes some seconds to settle; judgement, no published source");
-
-    /// <summary>Default of the uncertainty of a value in force.</summary>
-    public static DefaultValue UncertaintyOfValueInForce { get; } = new(new Ratio(ValueInForceUncertainty), "default for a value in force; judgement, no published source");
-
-    /// <summary>Default of the uncertainty of a start value.</summary>
-    public static DefaultValue UncertaintyOfStartValue { get; } = new(new Ratio(StartValueUncertainty), "a predicted start value may be 20 % off; judgement, no published source");
 }

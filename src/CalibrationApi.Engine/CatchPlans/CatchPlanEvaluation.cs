@@ -134,6 +134,8 @@ public static class CatchPlanEvaluation
     {
         if (plan.WantedPrecision is null)
             yield return CatchTestDefaults.WantedPrecision.Assumed("wantedPrecision");
+        if (plan.PrecisionProbability is null)
+            yield return CatchTestDefaults.PrecisionProbability.Assumed("precisionProbability");
         if (plan.LongestRun is null)
             yield return CatchPlanDefaults.LongestRun.Assumed("longestRun");
         if (plan.ShortestRun is null)

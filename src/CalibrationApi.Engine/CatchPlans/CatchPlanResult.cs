@@ -67,7 +67,7 @@ public sealed record MeterPlan
     /// <summary>Area the catch would have covered: m / R.</summary>
     public required Area SimulatedArea { get; init; }
 
-    /// <summary>Catches for the wanted precision; null when no number of catches reaches it.</summary>
+    /// <summary>Catches that reach the wanted precision with the stated probability; null when no number of catches reaches it.</summary>
     public int? Catches { get; init; }
 
     /// <summary>Relative expanded uncertainty to expect of that many catches; of one catch when none reach it.</summary>

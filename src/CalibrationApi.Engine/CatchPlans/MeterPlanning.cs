@@ -28,9 +28,7 @@ internal sealed class MeterPlanning
         this.meter = meter;
         this.planned = planned;
         Container = meter.Container ?? plan.Container;
-        Uncertainty = meter.Value.RelativeUncertainty ?? (meter.Value.Kind == ReferenceKind.StartValue
-            ? CatchPlanDefaults.StartValueUncertainty
-            : CatchPlanDefaults.ValueInForceUncertainty);
+        Uncertainty = meter.Value.StandardUncertainty;
         flow = FlowAt(plan.GroundSpeed);
         Bounds = CatchBound.Of(meter, Container, Uncertainty, plan);
         LimitedBy = Bounds.MinBy(bound => bound.Mass.Kilograms)!;
@@ -137,9 +135,7 @@ internal sealed class MeterPlanning
     public IEnumerable<Assumption> Assumptions()
     {
         if (meter.Value.RelativeUncertainty is null)
-            yield return new("valueInForce/relativeUncertainty", new Ratio(Uncertainty), meter.Value.Kind == ReferenceKind.StartValue
-                ? CatchPlanDefaults.UncertaintyOfStartValue.Origin
-                : CatchPlanDefaults.UncertaintyOfValueInForce.Origin, meter.Name);
+            yield return new("valueInForce/relativeUncertainty", new Ratio(Uncertainty), ReferenceValue.UncertaintyOf(meter.Value.Kind).Origin, meter.Name);
         if (meter.Repeatability is null)
             yield return new("repeatability", new Ratio(Prior.Relative), Prior.Origin, meter.Name);
         if (meter.Material is null && IsSmallSeed)
@@ -248,8 +244,9 @@ internal sealed class MeterPlanning
         var variance = CatchVariance.Of(
             plan.Scale.RandomUncertainty(TareRounding) / Mass,
             CatchVariance.OfCount(resolution, plan.CountStart, meter.PocketsPerRevolution) / Revolutions);
-        var catches = CatchCount.Needed(Wanted, 1, between, prior.DegreesOfFreedom, variance, common, Coverage);
-        return (catches, CatchCount.ExpectedPrecision(catches ?? 1, between, prior.DegreesOfFreedom, variance, common, Coverage));
+        var scatter = new ExpectedScatter(between, prior.DegreesOfFreedom, 0, variance, common);
+        var catches = CatchCount.Promised(Wanted, 1, scatter, Coverage, plan.PrecisionProbability ?? CatchTestLimits.DefaultPrecisionProbability);
+        return (catches, scatter.Precision(catches ?? 1, Coverage));
     }
 
     // A plan has one container, whose reading is rounded the same way each time.

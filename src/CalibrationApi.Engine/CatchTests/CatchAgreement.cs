@@ -88,6 +88,15 @@ public sealed record CatchAgreement
     /// <summary>No test speaks against the catches.</summary>
     public bool Agree => !(HasStray || ScatterTooMuch || FirstIsLow || HasTrend || HasOffset);
 
+    /// <summary>
+    /// A catch stands apart beyond a tolerance, and honest catches do so in fewer than 5 of 100 tests: not sure enough to stop the test,
+    /// too much to adopt its number. Of two catches nobody can say which.
+    /// </summary>
+    /// <param name="tolerance">Largest deviation that does no harm, relative.</param>
+    public bool HasCatchApart(double tolerance) => FarthestCatch is null
+        ? QProbability < FamilyError && Spread * Math.Sqrt(2) > tolerance
+        : FarthestProbability < FamilyError && Math.Abs(FarthestDeviation) > tolerance;
+
     internal static CatchAgreement Of(CatchReadings readings, MassPerRevolutionEstimate estimate, double sharedTareKilograms)
     {
         var count = readings.Count;

@@ -41,6 +41,36 @@ public static class CatchCount
         return null;
     }
 
+    /// <summary>
+    /// The smallest number of catches in all, at least <paramref name="atLeast"/>, that reaches the wanted precision with a probability; null when none up to
+    /// <see cref="Most"/> does. A number by which it is only to be expected would be too small in every second test.
+    /// </summary>
+    /// <param name="wanted">Wanted relative expanded uncertainty.</param>
+    /// <param name="atLeast">Fewest catches in all that are proposed.</param>
+    /// <param name="scatter">What is believed about the catches.</param>
+    /// <param name="coverage">Coverage probability of the uncertainty.</param>
+    /// <param name="probability">Probability of the promise.</param>
+    public static int? Promised(double wanted, int atLeast, ExpectedScatter scatter, double coverage, double probability)
+    {
+        if (OutOfReach(wanted, scatter.Common, coverage) || atLeast > Most)
+            return null;
+        if (scatter.ProbabilityOf(wanted, atLeast, coverage) >= probability)
+            return atLeast;
+        var (tooFew, enough) = (atLeast, Most);
+        if (scatter.ProbabilityOf(wanted, enough, coverage) < probability)
+            return null;
+        while (enough - tooFew > 1)
+        {
+            var middle = (tooFew + enough) / 2;
+            if (scatter.ProbabilityOf(wanted, middle, coverage) >= probability)
+                enough = middle;
+            else
+                tooFew = middle;
+        }
+
+        return enough;
+    }
+
     /// <summary>What is common to all catches alone exceeds the wanted precision: no number of catches helps.</summary>
     public static bool OutOfReach(double wanted, double common, double coverage) =>
         StudentT.CoverageFactor(coverage, double.PositiveInfinity) * common > wanted;

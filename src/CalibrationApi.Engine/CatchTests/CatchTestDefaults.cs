@@ -13,6 +13,10 @@ public static class CatchTestDefaults
     /// <summary>Default of <see cref="CatchTestLimits.WantedPrecision"/>.</summary>
     public static DefaultValue WantedPrecision { get; } = new(new Ratio(CatchTestLimits.DefaultWantedPrecision), CountDefaults.Origin);
 
+    /// <summary>Default of <see cref="CatchTestLimits.PrecisionProbability"/>.</summary>
+    public static DefaultValue PrecisionProbability { get; } = new(new Ratio(CatchTestLimits.DefaultPrecisionProbability),
+        "probability with which the number of catches asked for is enough; judgement, no published source");
+
     /// <summary>Default of <see cref="CatchTestLimits.SecondTestChange"/>, with the default tolerance.</summary>
     public static DefaultValue SecondTestChange { get; } = new(new Ratio(CatchTestLimits.SecondTestTolerances * CatchTestLimits.DefaultTolerance),
         "twice the tolerance; common practice asks for a second test at a change of 10 to 15 %, no published source");

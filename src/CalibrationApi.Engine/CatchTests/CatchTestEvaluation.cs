@@ -44,10 +44,12 @@ public static class CatchTestEvaluation
             : null;
         var mistakes = MistakeSearch.Of(test, readings, estimate, settings.DayToDay, expected is { IsLarge: true }, secondTest is { Confirms: true });
         var limits = PhysicalLimits.Of(test, estimate);
+        var excluded = ExcludedCatches.Of(test, readings, estimate, expected, settings.Tolerance);
         var decision = CatchTestVerdict.Decide(
             estimate, agreement, change, expected, secondTest, mistakes, limits.Impossible.Count > 0, test.Scale.KnownError is { CheckFailed: true },
-            readings.Count, readings.Variances.Average(), settings);
+            excluded, readings.Count, readings.Variances.Average(), settings);
 
+        var toUse = decision.Verdict == Verdict.Adopt ? ValueToUse.Of(test, estimate, secondTest, settings.DayToDay) : null;
         var result = new CatchTestResult
         {
             Headline = $"",
@@ -62,12 +64,14 @@ public static class CatchTestEvaluation
             FromExpected = expected,
             SecondTest = secondTest,
             LikelyMistakes = mistakes,
-            Enter = decision.Verdict == Verdict.Adopt ? Enter(test, secondTest is { Confirms: true } ? secondTest.Combined.Value : estimate.Value.Value) : null,
+            ToUse = toUse,
+            Excluded = excluded,
+            Enter = toUse is { } used ? Enter(test, used.Value.KilogramsPerRevolution) : null,
             InForce = InForce(test),
             EffectIfValueInForceStays = Effect(test, change),
             Settings = settings,
             Impossible = limits.Impossible,
-            Assumptions = [.. Assumptions(test, readings, settings, mistakes), .. PhysicalLimits.Assumptions(test, startsFromVolume)],
+            Assumptions = [.. Assumptions(test, readings, settings, mistakes, decision), .. PhysicalLimits.Assumptions(test, startsFromVolume)],
             Findings = [],
         };
         var headline = CatchTestSentences.Headline(result);
@@ -115,13 +119,17 @@ public static class CatchTestEvaluation
             ? EffectOnApplication.Of(rate, change.Delta.Value, test.Area, test.PricePerKilogram)
             : null;
 
-    private static List<Assumption> Assumptions(CatchTest test, CatchReadings readings, CatchTestSettings settings, LikelyMistakesResult mistakes)
+    private static List<Assumption> Assumptions(CatchTest test, CatchReadings readings, CatchTestSettings settings, LikelyMistakesResult mistakes, CatchTestVerdict.Decision decision)
     {
         var assumptions = new List<Assumption>(settings.Assumptions);
         var heaviest = readings.Masses.Max() / (test.CaughtPoints?.Scale ?? 1);
         assumptions.Insert(Math.Min(1, assumptions.Count), test.Scale.SpanAssumption(new Mass(heaviest)));
         if (test.Reference is { FromAnotherScale: null } reference)
             assumptions.Add(new(reference.Kind == ReferenceKind.ValueInForce ? "valueInForce/fromAnotherScale" : "startValue/fromAnotherScale", null, "not stated: taken as the same scale with the same check, so that its span error cancels in the change"));
+        if (decision.Rule == CatchTestVerdict.Rule.PrecisionNotReached && test.Limits.PrecisionProbability is null)
+            assumptions.Add(CatchTestDefaults.PrecisionProbability.Assumed("precisionProbability"));
+        if (test.Reference is { RelativeUncertainty: null } unstated)
+            assumptions.Add(ReferenceValue.UncertaintyOf(unstated.Kind).Assumed(unstated.Kind == ReferenceKind.ValueInForce ? "valueInForce/relativeUncertainty" : "startValue/relativeUncertainty"));
         if (test.Earlier is { FromAnotherScale: null })
             assumptions.Add(new("earlierTest/fromAnotherScale", null, "not stated: taken as the same scale with the same check, so that its span error cancels between the two tests"));
         if (test.Predicted is { RelativeUncertainty: null })

@@ -25,6 +25,9 @@ internal static class CatchTestFindings
         Pattern(result, findings);
         Size(test, readings, findings);
         Precision(test, readings, result, findings);
+        if (result.ToUse is { Drawn: not 0 } used && Math.Abs(used.Drawn) > NoticeableShareOfTolerance / 4 * result.Settings.Tolerance)
+            findings.Add(Finding.Note(FindingCode.DrawnTowardsOldNumber,
+                $"This test alone found {new MassPerRevolution(result.Estimate.Value.Value)}. The number in force has tests behind it as well; {used.Value} is what serves best after both."));
         if (result.Enter is { } enter)
             Entry(enter, result, findings);
         else if (result.Decision.Verdict == Verdict.Adopt && test.ControllerEntry is { } entry)
@@ -33,6 +36,11 @@ internal static class CatchTestFindings
         if (test.MixesMassUnits)
             findings.Add(Finding.Warning(FindingCode.MixedMassUnits,
                 $"Masses of this test were given both in metric and in pound units although one scale shows one unit. Each was taken with its own unit; check that none was mislabelled."));
+        if (RepeatedRows.Of(test, readings) is { } rows)
+            findings.Add(Finding.Warning(FindingCode.CatchTypedTwice,
+                $"Catches {rows.First + 1} and {rows.Second + 1} have the same readings to the last digit. If one row was typed twice, take it out: it counts as a catch that was never made."));
+        foreach (var position in result.Excluded.Agreeing)
+            findings.Add(Finding.Note(FindingCode.ExcludedCatchAgrees, $"Catch {position + 1} was left out, but agrees with what counts. If nothing was wrong with it, let it count."));
         for (var i = 0; i < test.Catches.Count; i++)
         {
             if (test.Catches[i].ExcludedBecause is { } reason)

@@ -18,11 +18,17 @@ public sealed record CatchTestLimits
     /// <summary>The usual coverage of an expanded uncertainty.</summary>
     public const double DefaultCoverage = 0.95;
 
+    /// <summary>Probability with which the number of catches asked for has to be enough; judgement, no published source.</summary>
+    public const double DefaultPrecisionProbability = 0.80;
+
     /// <summary>Largest acceptable deviation of the number in force from the truth, relative (T).</summary>
     public double? Tolerance { get; init; }
 
     /// <summary>Largest acceptable expanded uncertainty of the result, relative, at the coverage probability.</summary>
     public double? WantedPrecision { get; init; }
+
+    /// <summary>Probability with which the number of further catches asked for reaches the wanted precision.</summary>
+    public double? PrecisionProbability { get; init; }
 
     /// <summary>Change from what was expected, from which a second test, set up anew, has to agree; relative.</summary>
     public double? SecondTestChange { get; init; }

@@ -43,6 +43,12 @@ public sealed record CatchTestResult
     /// <summary>Mistakes that would explain the test.</summary>
     public required LikelyMistakesResult LikelyMistakes { get; init; }
 
+    /// <summary>The number that serves best from now on; null unless the verdict is adopt.</summary>
+    public ValueToUse? ToUse { get; init; }
+
+    /// <summary>What the catches that were left out say.</summary>
+    public required ExcludedCatches Excluded { get; init; }
+
     /// <summary>What to type in; null unless the verdict is adopt and the form is known.</summary>
     public ControllerNumber? Enter { get; init; }
 

@@ -36,6 +36,12 @@ internal static class CatchTestSentences
                 return SecondTestSentences.Needed(result);
             case CatchTestVerdict.Rule.ChangeConfirmed:
                 return SecondTestSentences.Confirmed(result, Adopt(result));
+            case CatchTestVerdict.Rule.CatchApart:
+                return $"Not sure enough yet: {Apart(result)}. Weigh it again, or make one more catch, before you type anything in.";
+            case CatchTestVerdict.Rule.ExclusionDecides:
+                return $"Not sure enough yet: catch {result.Excluded.Contradicting[0] + 1}, which was left out, says otherwise than what counts. Make one more catch before you type anything in.";
+            case CatchTestVerdict.Rule.WithinTolerance when result.Agreement.HasCatchApart(result.Settings.Tolerance):
+                return $"The value in force seems to hold: the meter delivers {AsMuchOrNot(result.Change!)}, inside the tolerance of {new Ratio(result.Settings.Tolerance):0.##}. But {Apart(result)}: weigh it again, or make one more catch. Until then the number stays. {Keep(result)}";
             case CatchTestVerdict.Rule.WithinTolerance:
                 return $"The value in force holds: the meter delivers {AsMuchOrNot(result.Change!)}, inside the tolerance of {new Ratio(result.Settings.Tolerance):0.##}. {Keep(result)}";
             case CatchTestVerdict.Rule.NothingInForce:
@@ -73,7 +79,7 @@ internal static class CatchTestSentences
                     $"The catches spread by {new Ratio(result.Agreement.Spread):F1}; with a repeatability of {new Ratio(settings.Repeatability.Relative):0.##} that comes up in fewer than 1 test of 100.");
             case CatchTestVerdict.Rule.PrecisionNotReached:
                 return Finding.Warning(FindingCode.PrecisionNotReached,
-                    $"The value is known within {new Ratio(result.Estimate.RelativeExpanded):F1}; within {new Ratio(settings.WantedPrecision):0.##} is wanted. {More(result.Decision.MoreCatches!.Value)}");
+                    $"The value is known within {new Ratio(result.Estimate.RelativeExpanded):F1}; within {new Ratio(settings.WantedPrecision):0.##} is wanted. {More(result.Decision.MoreCatches!.Value)} With a probability of {new Ratio(settings.PrecisionProbability):0.##} that is enough; {new Ratio(result.Decision.ExpectedPrecision!.Value):F1} is to be expected then.");
             case CatchTestVerdict.Rule.PrecisionOutOfReach:
                 if (!CommonIsTooWide(result))
                     return Finding.Warning(FindingCode.PrecisionOutOfReach,
@@ -84,6 +90,13 @@ internal static class CatchTestSentences
                 return SecondTestSentences.WhyNeeded(result);
             case CatchTestVerdict.Rule.ChangeConfirmed:
                 return SecondTestSentences.WhyConfirmed(result);
+            case CatchTestVerdict.Rule.CatchApart:
+                return Finding.Warning(FindingCode.CatchApart, result.Agreement.FarthestCatch is { } catchApart
+                    ? (FormattableString)$"Catch {catchApart + 1} stands {new Ratio(Math.Abs(result.Agreement.FarthestDeviation)):F1} apart from the others; among honest catches that comes up in fewer than 5 tests of 100."
+                    : $"The two catches differ by {new Ratio(result.Agreement.Spread * Math.Sqrt(2)):F1}; two honest ones do so in fewer than 5 tests of 100.");
+            case CatchTestVerdict.Rule.ExclusionDecides:
+                return Finding.Warning(FindingCode.ExclusionDecides,
+                    $"Catch {result.Excluded.Contradicting[0] + 1} was left out, and {(result.Change is null ? "stands apart from what counts" : "fits what was expected")}. One of the two is wrong, and leaving out alone decides which.");
             case CatchTestVerdict.Rule.WithinTolerance:
                 var likely = ProbabilityWords.Likely(result.Change!.ProbabilityWithinTolerance);
                 return result.Change.IsDetected
@@ -106,11 +119,15 @@ internal static class CatchTestSentences
 
     private static FormattableString Adopt(CatchTestResult result) => result.Enter is { } number
         ? (FormattableString)$"Adopt {number.InWords}."
-        : $"Adopt {new MassPerRevolution(result.SecondTest is { Confirms: true } second ? second.Combined.Value : result.Estimate.Value.Value)}.";
+        : $"Adopt {result.ToUse!.Value}.";
 
     private static FormattableString Keep(CatchTestResult result) => result.InForce is { } number
         ? (FormattableString)$"Keep {number.InWords}."
         : $"Keep {result.Change!.Reference.Value}.";
+
+    private static FormattableString Apart(CatchTestResult result) => result.Agreement.FarthestCatch is { } one
+        ? (FormattableString)$"catch {one + 1} stands apart from the others by {new Ratio(Math.Abs(result.Agreement.FarthestDeviation)):F1}"
+        : $"the two catches differ by {new Ratio(result.Agreement.Spread * Math.Sqrt(2)):F1}";
 
     private static string Agreement(CatchTestResult result)
     {

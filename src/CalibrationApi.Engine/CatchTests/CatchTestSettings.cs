@@ -14,6 +14,9 @@ public sealed record CatchTestSettings
     /// <inheritdoc cref="CatchTestLimits.WantedPrecision"/>
     public required double WantedPrecision { get; init; }
 
+    /// <inheritdoc cref="CatchTestLimits.PrecisionProbability"/>
+    public required double PrecisionProbability { get; init; }
+
     /// <inheritdoc cref="CatchTestLimits.SecondTestChange"/>
     public required double SecondTestChange { get; init; }
 
@@ -43,6 +46,7 @@ public sealed record CatchTestSettings
             DayToDay = limits.DayToDay ?? CatchTestLimits.DefaultDayToDay,
             Tolerance = limits.Tolerance ?? CatchTestLimits.DefaultTolerance,
             WantedPrecision = limits.WantedPrecision ?? CatchTestLimits.DefaultWantedPrecision,
+            PrecisionProbability = limits.PrecisionProbability ?? CatchTestLimits.DefaultPrecisionProbability,
             SecondTestChange = limits.SecondTestChange ?? CatchTestLimits.SecondTestTolerances * (limits.Tolerance ?? CatchTestLimits.DefaultTolerance),
             CoverageProbability = limits.CoverageProbability ?? CatchTestLimits.DefaultCoverage,
             Assumptions = assumptions,

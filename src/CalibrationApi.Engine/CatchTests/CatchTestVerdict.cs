@@ -14,8 +14,9 @@ public static class CatchTestVerdict
     /// <summary>What the table decides and why.</summary>
     /// <param name="Verdict">What to do.</param>
     /// <param name="Rule">Which row of the table applied.</param>
-    /// <param name="MoreCatches">How many more catches a repeat takes; null when no number of catches helps or the verdict is another.</param>
-    public readonly record struct Decision(Verdict Verdict, Rule Rule, int? MoreCatches = null);
+    /// <param name="MoreCatches">How many more catches a repeat takes, with the stated probability; null when no number of catches helps or the verdict is another.</param>
+    /// <param name="ExpectedPrecision">Relative expanded uncertainty to expect then; null where precision is not what is missing.</param>
+    public readonly record struct Decision(Verdict Verdict, Rule Rule, int? MoreCatches = null, double? ExpectedPrecision = null);
 
     /// <summary>The rows of the table.</summary>
     public enum Rule
@@ -56,6 +57,12 @@ public static class CatchTestVerdict
         /// <summary>No change was detected, but it was not shown either that the number in force is good enough.</summary>
         NotShownWithinTolerance,
 
+        /// <summary>A catch stands apart beyond the tolerance, though not surely: it has to be weighed again, or another one made.</summary>
+        CatchApart,
+
+        /// <summary>A catch that was left out would have kept the value in force, and those that count do not outweigh it.</summary>
+        ExclusionDecides,
+
         /// <summary>A large change that a second test, set up apart, bears out.</summary>
         ChangeConfirmed,
 
@@ -72,6 +79,7 @@ public static class CatchTestVerdict
     /// <param name="mistakes">The mistakes that would explain the test.</param>
     /// <param name="isImpossible">Something about the test cannot be (<see cref="PhysicalLimits"/>).</param>
     /// <param name="scaleFailed">The scale failed its last check before the test.</param>
+    /// <param name="excluded">What the catches that were left out say.</param>
     /// <param name="counted">Catches that count.</param>
     /// <param name="meanVariance">Mean of their known random variances, relative.</param>
     /// <param name="limits">Tolerance, wanted precision, second-test change and coverage in use.</param>
@@ -81,11 +89,34 @@ public static class CatchTestVerdict
     /// tolerance. 2 repeat: the scale failed its last check, so that nothing weighed on it is to be relied on; some mistake is likelier than an ordinary change, although the masses do not say which (catches
     /// that share a mistake agree, so that a second one confirms nothing); expanded uncertainty above the wanted precision;
     /// or a change at the second-test limit that no test of another set-up bears out, however many catches this one has:
-    /// catches of one set-up share its tare, points, element, unit and product, and confirm the scatter only.
+    /// catches of one set-up share its tare, points, element, unit and product, and confirm the scatter only; or what would be
+    /// adopted rests on a catch that stands apart beyond the tolerance, or on a catch left out that contradicts it.
     /// 3 keep: the number in force is within tolerance of the truth with a probability of at least 0.95. 4 adopt.
     /// Absence of evidence is not keep: a wide interval ends in row 2 before row 3 is asked.
     /// </remarks>
     public static Decision Decide(
+        MassPerRevolutionEstimate estimate,
+        CatchAgreement agreement,
+        ChangeAgainstReference? change,
+        ExpectedChange? expected,
+        SecondTest? secondTest,
+        LikelyMistakesResult mistakes,
+        bool isImpossible,
+        bool scaleFailed,
+        ExcludedCatches excluded,
+        int counted,
+        double meanVariance,
+        CatchTestSettings limits)
+    {
+        var decision = DecideByCounted(estimate, agreement, change, expected, secondTest, mistakes, isImpossible, scaleFailed, counted, meanVariance, limits);
+        if (decision.Verdict != Verdict.Adopt)
+            return decision;
+        if (agreement.HasCatchApart(limits.Tolerance))
+            return new(Verdict.Repeat, Rule.CatchApart, 1);
+        return excluded.Decide(counted) ? new(Verdict.Repeat, Rule.ExclusionDecides, 1) : decision;
+    }
+
+    private static Decision DecideByCounted(
         MassPerRevolutionEstimate estimate,
         CatchAgreement agreement,
         ChangeAgainstReference? change,
@@ -126,11 +157,9 @@ public static class CatchTestVerdict
     private static Decision MoreCatches(MassPerRevolutionEstimate estimate, int counted, double meanVariance, CatchTestSettings limits)
     {
         var common = Math.Sqrt(estimate.RelativeVariance - estimate.Pooled.RelativeVariance);
-        var needed = CatchCount.Needed(
-            limits.WantedPrecision, counted + 1, estimate.Pooled.BetweenVariance,
-            estimate.Pooled.DegreesOfFreedom - counted + 1, meanVariance, common, limits.CoverageProbability);
-        return needed is { } catches
-            ? new(Verdict.Repeat, Rule.PrecisionNotReached, catches - counted)
+        var scatter = new ExpectedScatter(estimate.Pooled.BetweenVariance, estimate.Pooled.DegreesOfFreedom, counted, meanVariance, common);
+        return CatchCount.Promised(limits.WantedPrecision, counted + 1, scatter, limits.CoverageProbability, limits.PrecisionProbability) is { } catches
+            ? new(Verdict.Repeat, Rule.PrecisionNotReached, catches - counted, scatter.Precision(catches, limits.CoverageProbability))
             : new(Verdict.Repeat, Rule.PrecisionOutOfReach);
     }
 }

@@ -21,8 +21,8 @@ public sealed record ChangeAgainstReference
     public bool IsDetected => Math.Abs(Delta.Value) > Delta.ExpandedUncertainty;
 
     /// <remarks>
-    /// The change: on the same scale with the same check the span error cancels; on another scale it enters, and so does the
-    /// uncertainty of the old value where it is known. The tolerance: the number typed in is exact, so the span error enters
+    /// The change: on the same scale with the same check the span error cancels; on another scale it enters. The
+    /// uncertainty of the old value enters as stated, or as the default of its kind. The tolerance: the number typed in is exact, so the span error enters
     /// whole and the old uncertainty does not (JCGM 106:2012 with the distribution of the interval). The day-to-day component enters
     /// both, once for the test.
     /// </remarks>
@@ -30,7 +30,7 @@ public sealed record ChangeAgainstReference
     {
         var ratio = estimate.Value.Value / reference.Value.KilogramsPerRevolution;
         var day = dayToDay * dayToDay;
-        var old = reference.RelativeUncertainty is { } u ? u * u : 0;
+        var old = reference.StandardUncertainty * reference.StandardUncertainty;
         var changeVariance = estimate.VarianceWithoutSpan + day + old
             + (reference.FromAnotherScale is true ? estimate.Span * estimate.Span : 0);
         var delta = MeasuredValue.Create(ratio - 1, estimate.UncertaintyOf(changeVariance).Times(ratio), coverage);

@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Engine.CatchTests;
@@ -5,7 +6,7 @@ namespace CalibrationApi.Engine.CatchTests;
 /// <summary>The mass per revolution that a test is compared with.</summary>
 /// <param name="Value">kg per revolution, above 0; for a value in force, the number typed into the controller.</param>
 /// <param name="Kind">What the value is.</param>
-/// <param name="RelativeUncertainty">Its own standard uncertainty, relative; null when unknown.</param>
+/// <param name="RelativeUncertainty">Its own standard uncertainty, relative; null when unknown, then the default of its kind is used everywhere.</param>
 /// <param name="FromAnotherScale">True when another scale, or the same one after another check, stands behind it: then no scale error cancels. Null when not stated, which is taken as the same scale with the same check.</param>
 public sealed record ReferenceValue(
     MassPerRevolution Value,
@@ -16,15 +17,17 @@ public sealed record ReferenceValue(
     /// <summary>An error of the scale behind it that was found only later; null when none is known.</summary>
     public LaterScaleError? ScaleErrorFoundLater { get; init; }
 
-    /// <summary>Standard uncertainty of a value in force that states none, relative; judgement, no published source.</summary>
-    public const double DefaultUncertaintyInForce = 0.02;
+    /// <summary>Standard uncertainty of a value in force that states none, relative.</summary>
+    public static DefaultValue UncertaintyInForce { get; } = new(new Ratio(0.02), "default for a value in force; judgement, no published source");
 
-    /// <summary>Standard uncertainty of a start value that states none, relative: it may be 20 % off; judgement, no published source.</summary>
-    public const double DefaultUncertaintyOfStartValue = 0.10;
+    /// <summary>Standard uncertainty of a start value that states none, relative.</summary>
+    public static DefaultValue UncertaintyOfStartValue { get; } = new(new Ratio(0.10), "a predicted start value may be 20 % off; judgement, no published source");
 
     /// <summary>The stated standard uncertainty, relative, or the default of its kind: the same one wherever the value is used.</summary>
-    public double StandardUncertainty => RelativeUncertainty
-        ?? (Kind == ReferenceKind.StartValue ? DefaultUncertaintyOfStartValue : DefaultUncertaintyInForce);
+    public double StandardUncertainty => RelativeUncertainty ?? UncertaintyOf(Kind).Value.Canonical;
+
+    /// <summary>The default of a kind.</summary>
+    public static DefaultValue UncertaintyOf(ReferenceKind kind) => kind == ReferenceKind.StartValue ? UncertaintyOfStartValue : UncertaintyInForce;
 }
 
 /// <summary>What a test is compared with.</summary>

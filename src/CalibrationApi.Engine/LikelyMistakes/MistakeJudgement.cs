@@ -15,10 +15,10 @@ public static class MistakeJudgement
     /// <summary>The same with another lot of the product.</summary>
     public const double OrdinaryChangeWithNewLot = 0.08;
 
-    /// <summary>Standard uncertainty of a value in force that states none, relative.</summary>
-    public const double ValueInForceUncertainty = 0.02;
-
-    /// <summary>Standard uncertainty of a start value that states none, on ln: the fill of an element that was never tested.</summary>
+    /// <summary>
+    /// Least standard uncertainty of a start value that states none, on ln: the fill of an element that was never tested. Wider than that of the
+    /// plan, because too narrow a prediction would suspect a mistake where a prediction was wrong.
+    /// </summary>
     public const double StartValueUncertainty = 0.15;
 
     /// <summary>Standard uncertainty of what another element or product would deliver, on ln.</summary>

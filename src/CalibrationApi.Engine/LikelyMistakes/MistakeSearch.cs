@@ -150,9 +150,9 @@ internal static class MistakeSearch
 
     private static double CommonVariance(CatchTest test, MassPerRevolutionEstimate estimate, double dayToDay)
     {
-        var reference = test.Reference is not { } compared ? 0
-            : compared.RelativeUncertainty
-                ?? (compared.Kind == ReferenceKind.StartValue ? MistakeJudgement.StartValueUncertainty : MistakeJudgement.ValueInForceUncertainty);
+        var reference = test.Reference is { Kind: ReferenceKind.StartValue, RelativeUncertainty: null }
+            ? MistakeJudgement.StartValueUncertainty
+            : test.Reference?.StandardUncertainty ?? 0;
         return estimate.SharedTare * estimate.SharedTare + estimate.Points * estimate.Points + dayToDay * dayToDay + reference * reference
             + (test.Reference?.FromAnotherScale is true ? estimate.Span * estimate.Span : 0);
     }

@@ -37,7 +37,7 @@ public static class NewLotDefaults
     public static readonly double DensitiesFarApart = Math.Log(1.25);
 
     /// <summary>Default of the uncertainty of the value in force.</summary>
-    public static DefaultValue ValueUncertainty => CatchPlanDefaults.UncertaintyOfValueInForce;
+    public static DefaultValue ValueUncertainty => CatchTests.ReferenceValue.UncertaintyInForce;
 
     /// <summary>Default of the uncertainty of a bulk density.</summary>
     public static DefaultValue DensityUncertainty { get; } = new(new Ratio(0.01), "a weighed litre, or a test weight, repeats to about this; judgement, no published source");

@@ -11,7 +11,7 @@ namespace CalibrationApi.Engine.Statistics;
 /// </para>
 /// <para>
 /// Source: sums of chi-squared variables, Imhof 1961 (SOURCES.md, key IMHOF-1961); the expansion is our own derivation. Accuracy: without
-/// known variances the tail is that of the F distribution, within 1e-6 of the library's (2e-4 up to 50
+/// known variances the tail is that of the F distribution, within 1e-6 of the library's (5e-4 up to 50
 /// terms); with them within 1.5e-3 of the sum itself (ScatterPriorTests).
 /// </para>
 /// </remarks>

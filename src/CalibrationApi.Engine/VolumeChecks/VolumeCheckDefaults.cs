@@ -23,7 +23,7 @@ public static class VolumeCheckDefaults
     public static DefaultValue Density { get; } = new(new Ratio(0.03), "standard uncertainty of a bulk density; judgement, no published source");
 
     /// <summary>Standard uncertainty of a mass per revolution measured or in force, relative; the same as in a catch plan.</summary>
-    public static DefaultValue MassPerRevolution { get; } = CatchPlanDefaults.UncertaintyOfValueInForce;
+    public static DefaultValue MassPerRevolution { get; } = CatchTests.ReferenceValue.UncertaintyInForce;
 
     /// <summary>Above this fill efficiency more would come out than the element holds; a little above 1 because product settles in it. Judgement, no published source.</summary>
     public const double MostFillEfficiency = 1.05;

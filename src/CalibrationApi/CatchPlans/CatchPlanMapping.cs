@@ -46,6 +46,7 @@ internal static class CatchPlanMapping
         ShortestRun = TimeQuantity.Read(request.ShortestRun),
         ContainersAtHand = request.ContainersAtHand,
         WantedPrecision = request.WantedPrecision?.Canonical(),
+        PrecisionProbability = request.PrecisionProbability?.Canonical(),
         CoverageProbability = request.CoverageProbability,
         Meters = [.. request.Meters!.Select(meter => Read(meter!))],
         DisturbedPoints = [.. (request.DisturbedPoints ?? []).Select(point => new DisturbedPoint(point!.Name!, point.ToOpen, point.ToRestore))],

@@ -22,6 +22,10 @@ public sealed class CatchPlanRequest
     [Default(typeof(CatchTestDefaults), nameof(CatchTestDefaults.WantedPrecision))]
     public RatioQuantity? WantedPrecision { get; init; }
 
+    /// <summary>Probability with which the number of catches reaches it.</summary>
+    [Default(typeof(CatchTestDefaults), nameof(CatchTestDefaults.PrecisionProbability))]
+    public RatioQuantity? PrecisionProbability { get; init; }
+
     /// <summary>Coverage probability of expanded uncertainties. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM 100:2008.</summary>
     public double? CoverageProbability { get; init; }
 

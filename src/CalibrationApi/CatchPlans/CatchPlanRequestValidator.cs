@@ -22,6 +22,7 @@ internal sealed class CatchPlanRequestValidator : RequestValidator<CatchPlanRequ
         RuleFor(plan => plan.WorkingSpeeds!).SetValidator(new SpeedRangeValidator());
         RuleFor(plan => plan.Drive).Word(Words.All<MeterDrive>());
         RuleFor(plan => plan.WantedPrecision).Measured(new(0.1, 50, "%"));
+        RuleFor(plan => plan.PrecisionProbability).Measured(new(50, 99, "%"));
         RuleFor(plan => plan.CoverageProbability).Number(0.5, 0.9999);
         RuleFor(plan => plan.LongestRun).Measured();
         RuleFor(plan => plan.ShortestRun).Measured();

@@ -16,8 +16,11 @@ public sealed class CatchTestAnswer
     [KnownWords(typeof(Verdict))]
     public required string Verdict { get; init; }
 
-    /// <summary>How many more catches a repeat takes; absent for other verdicts and when no number of catches would help.</summary>
+    /// <summary>How many more catches a repeat takes; absent for other verdicts and when no number of catches would help. Where precision is missing, so many are enough with the probability precisionProbability.</summary>
     public int? MoreCatches { get; init; }
+
+    /// <summary>The relative expanded uncertainty to expect after moreCatches, where precision is what is missing.</summary>
+    public RatioQuantity? ExpectedPrecision { get; init; }
 
     /// <summary>Why.</summary>
     public required IReadOnlyList<ReasonAnswer> Reasons { get; init; }
@@ -59,7 +62,10 @@ public sealed class CatchTestAnswer
     /// <summary>Mistakes that would explain the test, the most probable first, each with its one check. Those under a probability of 10 % are left out, except where the change is so large that a second test is asked for: then everything that could explain it is listed, however improbable. Empty when none stands out.</summary>
     public required IReadOnlyList<LikelyMistakeAnswer> LikelyMistakes { get; init; }
 
-    /// <summary>What to type in; given with the verdict adopt when the controller's form is known.</summary>
+    /// <summary>The mass per revolution that serves best from now on, with the verdict adopt: what the test found, what it and an earlier test found together, or between it and a value in force whose relativeUncertainty is known. What the test alone found stays in massPerRevolution.</summary>
+    public MassPerRevolutionQuantity? ValueToUse { get; init; }
+
+    /// <summary>What to type in for valueToUse; given with the verdict adopt when the controller's form is known.</summary>
     public EntryAnswer? Enter { get; init; }
 
     /// <summary>What happens if the value in force stays although the meter delivers something else.</summary>

@@ -87,6 +87,10 @@ public abstract class CatchTestData
     [Default(typeof(CatchTestDefaults), nameof(CatchTestDefaults.WantedPrecision))]
     public RatioQuantity? WantedPrecision { get; set; }
 
+    /// <summary>Probability with which the number of further catches that a repeat asks for reaches the wanted precision.</summary>
+    [Default(typeof(CatchTestDefaults), nameof(CatchTestDefaults.PrecisionProbability))]
+    public RatioQuantity? PrecisionProbability { get; set; }
+
     /// <summary>Change from what was expected, from which a second test, set up anew, has to agree before anything is adopted. Default twice the tolerance.</summary>
     [Default(typeof(CatchTestDefaults), nameof(CatchTestDefaults.SecondTestChange))]
     public RatioQuantity? SecondTestChange { get; set; }

@@ -63,6 +63,7 @@ internal static class CatchTestMapping
             Headline = units.Display.Write(result.Headline),
             Verdict = Words.Of(result.Decision.Verdict),
             MoreCatches = result.Decision.MoreCatches,
+            ExpectedPrecision = result.Decision.ExpectedPrecision is { } precision ? units.Ratio(precision) : null,
             Reasons = [.. result.Reasons.Select(reason => new ReasonAnswer { Code = reason.Code, Detail = units.Display.Write(reason.Detail) })],
             MassPerRevolution = units.Measured(result.Estimate.Value),
             TotalMassOverTotalRevolutions = units.MassPerRevolution(result.TotalMassOverTotalRevolutions),
@@ -83,6 +84,7 @@ internal static class CatchTestMapping
             CombinedWithPrevious = change?.Combined is { } combined ? units.Measured(combined) : null,
             SecondTest = result.SecondTest is { } second ? SecondTestMapping.ToAnswer(second, units) : null,
             LikelyMistakes = [.. result.LikelyMistakes.Shown.Concat(result.LikelyMistakes.AlsoPossible).Select(mistake => MistakeContextMapping.ToAnswer(mistake, units))],
+            ValueToUse = result.ToUse is { } used ? units.MassPerRevolution(used.Value) : null,
             Enter = result.Enter is { } enter ? ToAnswer(enter, units) : null,
             EffectIfValueInForceStays = result.EffectIfValueInForceStays is { } effect ? ToAnswer(effect, request, units) : null,
             Assumptions = units.Assumptions(result.Assumptions),
@@ -132,6 +134,7 @@ internal static class CatchTestMapping
     {
         Tolerance = request.Tolerance?.Canonical(),
         WantedPrecision = request.WantedPrecision?.Canonical(),
+        PrecisionProbability = request.PrecisionProbability?.Canonical(),
         SecondTestChange = request.SecondTestChange?.Canonical(),
         DayToDay = request.DayToDay?.Canonical(),
         Repeatability = request.Repeatability?.Canonical(),

@@ -51,6 +51,7 @@ internal abstract class CatchTestDataValidator<T> : RequestValidator<T>
         RuleFor(test => test.DayToDay).Measured(new(0, MostDayToDay, "%"));
         RuleFor(test => test.Tolerance).Measured(new(0.1, 50, "%"));
         RuleFor(test => test.WantedPrecision).Measured(new(0.1, 50, "%"));
+        RuleFor(test => test.PrecisionProbability).Measured(new(50, 99, "%"));
         RuleFor(test => test.SecondTestChange).Measured(new(0.1, 100, "%"));
         RuleFor(test => test.CoverageProbability).Number(0.5, 0.9999);
         RuleFor(test => test).Custom(CatchTestRules.CheckReadings);

@@ -107,6 +107,7 @@ internal sealed record CatchTestResolution
             WantedPrecision = data.WantedPrecision ?? plan?.WantedPrecision,
             PredictedValue = data.PredictedValue,
             EarlierTest = data.EarlierTest,
+            PrecisionProbability = data.PrecisionProbability,
             SecondTestChange = data.SecondTestChange,
             CoverageProbability = data.CoverageProbability,
             CatchPoints = data.CatchPoints,

@@ -41,7 +41,7 @@ public sealed class CatchPlanAssumptionTests
         var names = (Planned.Plan(Planned.Front) with { ShortestRun = new Duration(20), LiftLimit = new Mass(25), Container = Planned.ThirtyLitres with { Fill = 0.9 } })
             .Evaluated().Assumptions.Select(assumption => assumption.Name);
 
-        Assert.Equal(["leastCatch", "repeatability", "scaleLimit"], names.Order());
+        Assert.Equal(["leastCatch", "precisionProbability", "repeatability", "scaleLimit"], names.Order());
     }
 
     [Fact]

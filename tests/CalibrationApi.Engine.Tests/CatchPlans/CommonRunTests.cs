@@ -99,7 +99,7 @@ public sealed class CommonRunTests
 
     [Fact]
     public void Headline_SeveralCatches_SaysHowOften() => Assert.Contains(
-        "three times", Planned.Plan(Planned.Rear with { Repeatability = 0.02 }).Evaluated().Headline.InMetric(), StringComparison.Ordinal);
+        "five times", Planned.Plan(Planned.Rear with { Repeatability = 0.02 }).Evaluated().Headline.InMetric(), StringComparison.Ordinal);
 
     [Fact]
     public void RunTime_StopTime_DoesNotDependOnTheValuePlannedWith()

@@ -16,7 +16,7 @@ public sealed class CatchTestAssumptionTests
         var assumptions = TwoCatches.InForce(0.342).Evaluated().Assumptions;
 
         Assert.Equal(
-            ["repeatability", "scaleLimit", "dayToDay", "secondTestChange", "tolerance", "wantedPrecision"],
+            ["repeatability", "scaleLimit", "dayToDay", "secondTestChange", "tolerance", "wantedPrecision", "valueInForce/relativeUncertainty"],
             assumptions.Select(assumption => assumption.Name));
         Assert.All(assumptions, assumption => Assert.False(string.IsNullOrWhiteSpace(assumption.Origin)));
     }
@@ -47,7 +47,7 @@ public sealed class CatchTestAssumptionTests
     [Fact]
     public void Evaluate_EverythingStated_ListsTheScaleOnly()
     {
-        var test = TwoCatches.InForce(0.342) with
+        var test = TwoCatches.InForce(0.342, 0.01) with
         {
             Limits = new CatchTestLimits
             {

@@ -22,6 +22,8 @@ public sealed class CatchTestVerdictTests
         { FindingCode.PrecisionOutOfReach, CoarseScale, Rule.PrecisionOutOfReach, Severity.Warning, "Not sure enough, and more catches like these will not help" },
         { FindingCode.SecondTestNeeded, Given.Test(Honest).InForce(0.30), Rule.SecondTestNeeded, Severity.Warning, "One set-up does not show such a change. Set the test up anew: weigh the empty container again" },
         { FindingCode.ChangeConfirmed, Given.Test(Honest).InForce(0.30).After(0.364), Rule.ChangeConfirmed, Severity.Warning, "20.9 % more per revolution than the value in force says, and the earlier test agrees. Adopt 0.363" },
+        { FindingCode.CatchApart, Given.PureTest(0.36, 0.3605, 0.3795), Rule.CatchApart, Severity.Warning, "catch 3 stands apart from the others by 5.3 %. Weigh it again, or make one more catch" },
+        { FindingCode.ExclusionDecides, Given.Test(Given.Delivering(0.385), Given.Delivering(0.361, excludedBecause: "It looked odd.")).InForce(0.36), Rule.ExclusionDecides, Severity.Warning, "catch 2, which was left out, says otherwise" },
         { FindingCode.NoPracticalChange, Given.Test(Honest).InForce(0.362), Rule.WithinTolerance, Severity.Note, "The value in force holds" },
         { FindingCode.NoValueInForce, Given.Test(Honest), Rule.NothingInForce, Severity.Note, "Adopt 0.3627 kg/rev." },
         { FindingCode.ChangeDetected, Given.Test(Honest).InForce(0.342), Rule.Changed, Severity.Warning, "6.0 % more per revolution than the value in force says" },
@@ -108,11 +110,11 @@ public sealed class CatchTestVerdictTests
 
         Assert.Equal(Rule.PrecisionNotReached, result.Decision.Rule);
         var pooled = result.Estimate.Pooled;
-        var known = pooled.RelativeVariance - pooled.BetweenVariance;
-        double Expected(int catches) => CatchCount.ExpectedPrecision(catches, pooled.BetweenVariance, 4, known, result.Estimate.Span, 0.95);
+        var scatter = new ExpectedScatter(pooled.BetweenVariance, 4, 1, pooled.RelativeVariance - pooled.BetweenVariance, result.Estimate.Span);
         var total = 1 + result.Decision.MoreCatches!.Value;
-        Assert.True(Expected(total) <= wanted);
-        Assert.True(total == 2 || Expected(total - 1) > wanted);
+        Assert.True(scatter.ProbabilityOf(wanted, total, 0.95) >= 0.8);
+        Assert.True(total == 2 || scatter.ProbabilityOf(wanted, total - 1, 0.95) < 0.8);
+        NearlyEqual.Assert(scatter.Precision(total, 0.95), result.Decision.ExpectedPrecision!.Value, 1e-9);
     }
 
     [Fact]
@@ -161,7 +163,7 @@ public sealed class CatchTestVerdictTests
     [Fact]
     public void Evaluate_SmallChangeDetectedButWithinTolerance_SaysSo()
     {
-        var result = (Given.PureTest([.. Enumerable.Repeat(0.3655, 8)]).InForce(0.36) with { Limits = new CatchTestLimits { DayToDay = 0.001 } }).Evaluated();
+        var result = (Given.PureTest([.. Enumerable.Repeat(0.3655, 8)]).InForce(0.36, 0.001) with { Limits = new CatchTestLimits { DayToDay = 0.001 } }).Evaluated();
 
         Assert.True(result.Change!.IsDetected);
         Assert.Equal(Verdict.Keep, result.Decision.Verdict);

@@ -25,7 +25,7 @@ public sealed class ChangeAgainstReferenceTests
     [Fact]
     public void Delta_SameScale_LeavesTheSpanOut()
     {
-        var result = TwoCatches.InForce(0.342).Evaluated();
+        var result = TwoCatches.InForce(0.342, 0).Evaluated();
 
         AssertDeltaVariance(result, result.Estimate.VarianceWithoutSpan + DayToDay * DayToDay);
     }
@@ -33,7 +33,7 @@ public sealed class ChangeAgainstReferenceTests
     [Fact]
     public void Delta_AnotherScale_TakesTheSpanIn()
     {
-        var result = TwoCatches.InForce(0.342, fromAnotherScale: true).Evaluated();
+        var result = TwoCatches.InForce(0.342, 0, fromAnotherScale: true).Evaluated();
 
         AssertDeltaVariance(result, result.Estimate.RelativeVariance + DayToDay * DayToDay);
     }
@@ -46,10 +46,20 @@ public sealed class ChangeAgainstReferenceTests
         AssertDeltaVariance(result, result.Estimate.VarianceWithoutSpan + DayToDay * DayToDay + 0.012 * 0.012);
     }
 
+    // An unstated uncertainty once was none in the change and 2 % in the search for mistakes and in the plan.
+    [Fact]
+    public void Delta_UncertaintyOfTheOldValueUnknown_TakesTheDefaultThatIsUsedEverywhere()
+    {
+        var result = TwoCatches.InForce(0.342).Evaluated();
+
+        AssertDeltaVariance(result, result.Estimate.VarianceWithoutSpan + DayToDay * DayToDay + 0.02 * 0.02);
+        Assert.Equal(0.02, Assert.Single(result.Assumptions, each => each.Name == "valueInForce/relativeUncertainty").Value!.Canonical);
+    }
+
     [Fact]
     public void Delta_DayToDayStated_ReplacesTheDefault()
     {
-        var result = (TwoCatches.InForce(0.342) with { Limits = new CatchTestLimits { DayToDay = 0 } }).Evaluated();
+        var result = (TwoCatches.InForce(0.342, 0) with { Limits = new CatchTestLimits { DayToDay = 0 } }).Evaluated();
 
         AssertDeltaVariance(result, result.Estimate.VarianceWithoutSpan);
     }

@@ -15,6 +15,7 @@ namespace CalibrationApi.Engine.Tests.Decisions;
 public sealed class CatchTestDecisionTests
 {
     private const string Refused = "refused";
+    private const double Pound = 0.45359237;
 
     private static readonly Catch[] Two = [Given.Net(17.08, 47), Given.Net(16.94, 46.8)];
 
@@ -42,7 +43,7 @@ public sealed class CatchTestDecisionTests
         // Keep.
         new("no change", Given.Test(Two).InForce(0.3627), "Keep", Rule.WithinTolerance, "within 5 % with a probability above 0.95"),
         new("small change, not detected", Given.Test(Two).InForce(0.358), "Keep", Rule.WithinTolerance, "1.3 % lies inside its own interval and well inside the tolerance"),
-        new("small change, detected", Given.PureTest([.. Enumerable.Repeat(0.3655, 8)]).InForce(0.36) with { Limits = new() { DayToDay = 0.001 } }, "Keep", Rule.WithinTolerance, "a real change of 1.5 % still leaves the number good enough"),
+        new("small change, detected", Given.PureTest([.. Enumerable.Repeat(0.3655, 8)]).InForce(0.36, 0.001) with { Limits = new() { DayToDay = 0.001 } }, "Keep", Rule.WithinTolerance, "a real change of 1.5 % still leaves the number good enough"),
         new("value in force from another scale, no change", Given.Test(Two).InForce(0.3627, 0.01, fromAnotherScale: true), "Keep", Rule.WithinTolerance, "whether the number is good enough does not ask where it came from"),
         new("value in force with unknown uncertainty, no change", Given.Test(Two).InForce(0.3627), "Keep", Rule.WithinTolerance, "the number typed in is exact"),
         new("wide tolerance keeps a 6 % change", Given.Test(Two).InForce(0.342) with { Limits = new() { Tolerance = 0.10 } }, "Keep", Rule.WithinTolerance, "the tolerance is the caller's"),
@@ -123,7 +124,19 @@ public sealed class CatchTestDecisionTests
         new("two equal readings and a third 1.5 % off", Given.Test(Given.Delivering(0.36), Given.Delivering(0.36), Given.Delivering(0.3654)).InForce(0.36), "Keep", Rule.WithinTolerance, "1.5 % is ordinary with a repeatability of 1 %"),
         new("stray inside the tolerance", Given.PureTest(0.36, 0.36, 0.36, 0.36, 0.3425).InForce(0.36), "Keep", Rule.WithinTolerance, "it is said in a finding and costs nothing"),
 
+        // A catch that stands apart, though not surely.
+        new("two equal readings and a third 5.3 % off", Given.PureTest(0.36, 0.3605, 0.3795).InForce(0.345), "Repeat", Rule.CatchApart, "beyond the tolerance, and honest catches do so in fewer than 5 tests of 100"),
+        new("the same, no value in force", Given.PureTest(0.36, 0.3605, 0.3795), "Repeat", Rule.CatchApart, "a first value is not adopted with it either"),
+        new("the same, the value in force holds", Given.PureTest(0.36, 0.3605, 0.3795).InForce(0.362), "Keep", Rule.WithinTolerance, "leaving the number costs nothing; the headline names the catch"),
+        new("two catches 6 % apart", Given.PureTest(0.35, 0.3715).InForce(0.338) with { Limits = Given.OnePercent with { WantedPrecision = 0.05, Tolerance = 0.055 } }, "Repeat", Rule.CatchApart, "nobody can say which of two is off"),
+        new("a stray as heavy as the container", Given.Test(Given.Net(42.3 * Pound, 51), Given.Net(44.75 * Pound, 51), Given.Net(42.35 * Pound, 51)).InForce(0.83 * Pound), "Investigate", Rule.StrayCatch, "the tare was left in one of three catches"),
+        new("dusty product, a catch 6 % off", Given.Test([.. ((double[])[0.36, 0.362, 0.384, 0.358, 0.361, 0.359, 0.36, 0.362]).Select(value => Given.Delivering(value))]).InForce(0.345) with { Material = ProductMaterial.Dusty }, "Adopt", Rule.Changed, "catches of a dusty product ordinarily differ so much"),
+
         // Left out by the caller.
+        new("the good catch left out, the bad one kept", Given.Test(Given.Delivering(0.385), Given.Delivering(0.361, excludedBecause: "it looked odd")).InForce(0.36), "Repeat", Rule.ExclusionDecides, "leaving out decides, not the test"),
+        new("first value, one of two catches left out that differ", Given.Test(Given.Delivering(0.385), Given.Delivering(0.361, excludedBecause: "it looked odd")), "Repeat", Rule.ExclusionDecides, "nothing says which of the two is right"),
+        new("two agreeing catches kept, a low one left out", Given.Test(Given.Delivering(0.382), Given.Delivering(0.3815), Given.Delivering(0.361, excludedBecause: "spilled")).InForce(0.36), "Adopt", Rule.Changed, "two outweigh one"),
+        new("a catch left out that agrees", Given.Test(Given.Delivering(0.382), Given.Delivering(0.381, excludedBecause: "spilled")).InForce(0.36), "Adopt", Rule.Changed, "it says the same"),
         new("stray excluded with a reason", Given.Test(Given.Delivering(0.36), Given.Delivering(0.361), Given.Delivering(0.41, excludedBecause: "overflowed")).InForce(0.36), "Keep", Rule.WithinTolerance, "it no longer counts"),
         new("second catch excluded, large change", Given.Test(Given.Net(17.08, 47), Given.Net(16.94, 46.8, excludedBecause: "spilled")).InForce(0.324), "Repeat", Rule.SecondTestNeeded, "an excluded catch confirms nothing"),
 

@@ -73,6 +73,7 @@ public sealed class StudyCaseTests
         var tables = document[document.IndexOf(StudyTables.Begin, StringComparison.Ordinal)..document.IndexOf(StudyTables.End, StringComparison.Ordinal)];
 
         Assert.All(Study.All.SelectMany(study => study.Cases), one => Assert.Contains($"| {one.Name} | {one.Bound} |", tables, StringComparison.Ordinal));
+        Assert.Contains($"### {NumberInUseStudy.Title}", tables, StringComparison.Ordinal);
         Assert.DoesNotContain("(!)", tables, StringComparison.Ordinal);
     }
 }

@@ -93,6 +93,39 @@ public sealed class SimulatedDecisionTests : StudyTests
     public void Run_FewTrials_StaysWithinItsBounds(string name, int catches) => AssertWithinBounds(name, catches);
 }
 
+[Trait("Category", "Decisions")]
+public sealed class NumberInUseTests
+{
+    // The errors are root mean squares of some thousand tests: known to 2 %.
+    private const double Allowance = 1.04;
+
+    public static TheoryData<double, int> All
+    {
+        get
+        {
+            var cells = new TheoryData<double, int>();
+            foreach (var deviation in NumberInUseStudy.Deviations)
+            {
+                foreach (var catches in NumberInUseStudy.Catches)
+                    cells.Add(deviation, catches);
+            }
+
+            return cells;
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(All))]
+    public void Run_FewTrials_FollowingPays(double deviation, int catches)
+    {
+        var errors = NumberInUseStudy.Run(deviation, catches, 2_000);
+
+        Assert.True(
+            NumberInUseStudy.Holds(deviation, catches, errors with { Followed = errors.Followed / Allowance }),
+            $"Old number off by {deviation}, {catches} catches: {errors}.");
+    }
+}
+
 [Trait("Category", "Mistakes")]
 public sealed class LikelyMistakeTests : StudyTests
 {

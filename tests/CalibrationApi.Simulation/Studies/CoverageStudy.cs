@@ -44,7 +44,7 @@ public static class CoverageStudy
         var setup = scene.Draw(catches, random);
         var change = random.Between(-0.1, 0.1);
         var before = scene.PerRevolution / (1 + change);
-        return Holds(setup.InForce(before * (1 + setup.Scale.SpanError), fromAnotherScale: false), change, random);
+        return Holds(setup.InForce(before * (1 + setup.Scale.SpanError), relativeUncertainty: 0, fromAnotherScale: false), change, random);
     }
 
     private static bool CoversChangeFromAnotherScale(int catches, SeededRandom random)

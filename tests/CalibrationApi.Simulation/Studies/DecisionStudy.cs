@@ -1,4 +1,5 @@
 using CalibrationApi.Engine.CatchTests;
+using CalibrationApi.Simulation.Mistakes;
 
 namespace CalibrationApi.Simulation.Studies;
 
@@ -22,6 +23,7 @@ public static class DecisionStudy
             Says("adopt: number right, 850 divisions", Usual, Verdict.Adopt, _ => 0) with { AtMost = 0.20 },
             Says("investigate: number right, 850 divisions", Usual, Verdict.Investigate, _ => 0) with { AtMost = 0.02 },
             Says("adopt: number off by 8 %, 850 divisions", Usual, Verdict.Adopt, random => Sign(random) * 0.08) with { AtLeast = 0.85 },
+            new StudyCase("adopt: number right, of two catches the one that is 8 % off kept, the good one left out", [2], KeepsTheBadOne) { AtMost = 0.03 },
             Says("keep: number right, scale known to 5 %, so that no interval is narrow enough", Scene.Useless, Verdict.Keep, _ => 0) with { AtMost = 0 },
         ]);
 
@@ -32,6 +34,16 @@ public static class DecisionStudy
         var inForce = scene.PerRevolution / (1 + off(random));
         return scene.Draw(catches, random).InForce(inForce).Run(random).Evaluated().Decision.Verdict == verdict;
     });
+
+    private static bool KeepsTheBadOne(int catches, SeededRandom random)
+    {
+        var factor = 1 + Sign(random) * 0.08;
+        var setup = Usual.Draw(catches, random).InForce(Usual.PerRevolution) with { Mistakes = [new AnotherElement(factor) { OnlyIn = 0 }] };
+        var test = setup.Run(random);
+        var left = test.Question.Catches[1];
+        var question = test.Question with { Catches = [test.Question.Catches[0], Catch.Net(left.IndicatedNet, left.Revolutions, "It looked odd.")] };
+        return CatchTestEvaluation.Evaluate(question).Result!.Decision.Verdict == Verdict.Adopt;
+    }
 
     private static double Sign(SeededRandom random) => random.NextDouble() < 0.5 ? -1 : 1;
 }
