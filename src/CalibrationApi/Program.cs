@@ -31,6 +31,7 @@ if ((StorageSetup.StartRefusal(app) ?? LocalMode.StartRefusal(app)) is { } refus
     return 1;
 }
 
+app.UseLoadedAhead();
 app.UseHttpRules();
 app.MapContract();
 app.MapHealth();

@@ -6,7 +6,7 @@ using Microsoft.AspNetCore.Server.Kestrel.Core;
 namespace CalibrationApi.Limits;
 
 /// <summary>Limits on what is asked of the service: how often, how large, for how long, how many at once.</summary>
-internal static class LimitsSetup
+internal static partial class LimitsSetup
 {
     /// <summary>Name of the time limit of operations that may take long.</summary>
     public const string LongTime = "long";
@@ -18,7 +18,7 @@ internal static class LimitsSetup
     {
         builder.WebHost.ConfigureKestrel(kestrel =>
         {
-            kestrel.Limits.MaxConcurrentConnections = limits.Connections;
+            kestrel.Limits.MaxConcurrentConnections = OpenFiles.Connections(limits.Connections);
             kestrel.Limits.MaxRequestBodySize = limits.BodyBytes;
             kestrel.Limits.MaxRequestHeadersTotalSize = limits.HeadersBytes;
             kestrel.Limits.MaxRequestHeaderCount = limits.Headers;
@@ -52,7 +52,19 @@ internal static class LimitsSetup
         var batches = app.Services.GetRequiredService<BatchLimit>();
         app.Use(batches.LimitAsync);
         app.UseRequestTimeouts();
+        TellOfFewerConnections(app);
     }
+
+    private static void TellOfFewerConnections(WebApplication app)
+    {
+        var wanted = app.Services.GetRequiredService<CalibrationSettings>().Limits.Connections;
+        var taken = OpenFiles.Connections(wanted);
+        if (taken < wanted)
+            LogFewerConnections(app.Logger, OpenFiles.Most, taken, wanted);
+    }
+
+    [LoggerMessage(Level = LogLevel.Warning, Message = "The system lets this process open {Files} files, so it takes {Taken} connections at once and not {Wanted}. Raise the limit of open files, or set Calibration__Limits__Connections lower.")]
+    private static partial void LogFewerConnections(ILogger log, long? files, int taken, int wanted);
 
     private static RequestTimeoutPolicy Policy(TimeSpan time) => new()
     {
