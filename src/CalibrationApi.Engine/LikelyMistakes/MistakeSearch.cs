@@ -1,6 +1,5 @@
 using System.Runtime.InteropServices;
 using CalibrationApi.Engine.CatchTests;
-using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Engine.LikelyMistakes;
 
