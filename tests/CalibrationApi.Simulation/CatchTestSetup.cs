@@ -64,7 +64,7 @@ public sealed record CatchTestSetup
         var sharedTare = Taring == TareReading.Shared ? Scale.Show(Container.Kilograms, random) : (double?)null;
         var catches = new OneCatch[PlannedTurns.Count];
         for (var position = 0; position < catches.Length; position++)
-            catches[position] = Make(position, ofTheDay, sharedTare, random);
+            catches[position] = Make(position, position == 0 ? null : catches[position - 1], ofTheDay, sharedTare, random);
 
         var question = Asked(new CatchTest
         {
@@ -80,11 +80,12 @@ public sealed record CatchTestSetup
         return new SimulatedTest(question, catches, new MassPerRevolution(longRun), new MassPerRevolution(ofTheDay));
     }
 
-    private OneCatch Make(int position, double ofTheDay, double? sharedTare, SeededRandom random)
+    private OneCatch Make(int position, OneCatch? before, double ofTheDay, double? sharedTare, SeededRandom random)
     {
         var one = new OneCatch
         {
             Position = position,
+            Before = before,
             Turns = PlannedTurns[position] * (1 + random.Between(-StoppingShare, StoppingShare)),
             Container = Container.Kilograms,
             Capacity = Capacity?.Kilograms,

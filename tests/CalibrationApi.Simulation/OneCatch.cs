@@ -6,6 +6,9 @@ public sealed class OneCatch
     /// <summary>Position in the test, from 0.</summary>
     public required int Position { get; init; }
 
+    /// <summary>The catch before it; null for the first one.</summary>
+    public OneCatch? Before { get; init; }
+
     /// <summary>Turns of the shaft.</summary>
     public required double Turns { get; init; }
 

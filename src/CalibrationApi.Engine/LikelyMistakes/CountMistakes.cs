@@ -34,8 +34,9 @@ internal sealed class TurnsOfAnotherShaft : Mistake
     public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) => (test.Context.CountedAs, test.Context.MeterRevolutionsPerTurn) switch
     {
         (CountSource.Turns, { } ratio) => [new FixedRatio(1 / ratio, 0.5), new AnyRatio(MistakeJudgement.Broad.GearRatio, 0.5)],
+        (CountSource.Turns, null) => [new AnyRatio(MistakeJudgement.Broad.GearRatio)],
         (_, { } ratio) => [new FixedRatio(ratio)],
-        _ => [new AnyRatio(MistakeJudgement.Broad.GearRatio)],
+        _ => [],
     };
 
     public override FormattableString Fit(Prediction prediction) => $"turns of another shaft than the meter's explain that";
@@ -43,6 +44,7 @@ internal sealed class TurnsOfAnotherShaft : Mistake
     protected override double WeightOf(TestAtHand test, int at) => test.Context switch
     {
         { CountedAs: CountSource.Pulses } => 0,
+        { CountedAs: not CountSource.Turns, MeterRevolutionsPerTurn: null } => 0,
         { MeterRevolutionsPerTurn: { } ratio } when Math.Abs(Math.Log(ratio)) < MistakeJudgement.SameRatio => 0,
         { MeterRevolutionsPerTurn: null } => MistakeJudgement.Factor.Unsharp * MistakeJudgement.Weight.GearRatio,
         _ => MistakeJudgement.Weight.GearRatio,

@@ -52,14 +52,14 @@ public static class MistakeJudgement
         public const double PointMissed = 6;
         public const double ValueInForceWrong = 6;
         public const double StartValueWrong = 12;
-        public const double ValueInAnotherUnit = 3;
+        public const double ValueInAnotherUnit = 4;
         public const double HalfOfPoints = 3;
         public const double NotEmptied = 6;
         public const double NotReset = 6;
         public const double Residue = 4;
         public const double WindOrHand = 4;
         public const double OuncesAsDecimals = 4;
-        public const double DigitWrong = 6;
+        public const double DigitWrong = 2;
         public const double PulsesPerRevolution = 8;
         public const double GearRatio = 4;
         public const double SomethingElse = 12;
@@ -171,6 +171,9 @@ public static class MistakeJudgement
 
     /// <summary>Share of such tests in which every catch lacks the same share.</summary>
     internal const double EvenFlow = 0.1;
+
+    /// <summary>Share of swapped digits among the wrong ones.</summary>
+    internal const double SwappedDigits = 0.6;
 
     /// <summary>Share of the decimal slips that go two places.</summary>
     internal const double TwoPlaces = 0.1;

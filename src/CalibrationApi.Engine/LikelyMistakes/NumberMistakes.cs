@@ -69,7 +69,7 @@ internal sealed class DigitWrong : Mistake
 
     protected override double WeightOf(TestAtHand test, int at) => MistakeJudgement.Weight.DigitWrong;
 
-    // What may have been meant: half of the weight on swapped neighbours, half on a wrong first or second digit.
+    // What may have been meant: most of the weight on swapped neighbours, the rest on a wrong first or second digit.
     private static List<(double Meant, double Share)> Others(double typed)
     {
         var digits = Math.Round(typed, MostDecimals).ToString("0.###", CultureInfo.InvariantCulture);
@@ -91,8 +91,8 @@ internal sealed class DigitWrong : Mistake
             seen++;
         }
 
-        var half = swapped.Count == 0 ? 1 : 0.5;
-        return [.. swapped.Select(each => (each, 0.5 / swapped.Count)), .. wrong.Select(each => (each, half / wrong.Count))];
+        var ofSwapped = swapped.Count == 0 ? 0 : MistakeJudgement.SwappedDigits;
+        return [.. swapped.Select(each => (each, ofSwapped / swapped.Count)), .. wrong.Select(each => (each, (1 - ofSwapped) / wrong.Count))];
     }
 
     private static double With(string digits, int first, char one, int second, char other)

@@ -1,4 +1,5 @@
 using CalibrationApi.Engine.CatchTests;
+using CalibrationApi.Engine.LikelyMistakes;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.Repeatability;
 using CalibrationApi.Engine.VolumeChecks;
@@ -56,6 +57,15 @@ public sealed class CatchTestDecisionTests
         new("2.8 % change, one catch", Given.Test(Given.Net(17.08, 47)).InForce(0.3535), "Adopt", Rule.NotShownWithinTolerance, "not detected, but the probability of being within 5 % is below 0.95"),
         new("change inside its interval, wide day to day", Given.Test(Two).InForce(0.35) with { Limits = new() { DayToDay = 0.019 } }, "Adopt", Rule.NotShownWithinTolerance, "absence of evidence is not keep"),
         new("detected change from another scale that is not detected on its own", Given.Test(Two).InForce(0.342, 0.05, fromAnotherScale: true), "Adopt", Rule.NotShownWithinTolerance, "the old value's doubt hides the change, yet the number is not shown to be good"),
+
+        // Mistakes that catches of one set-up share, or that build up over them.
+        new("5/6 of the mass at six points", Given.Test(Given.Delivering(0.3), Given.Delivering(0.301)).InForce(0.36) with { Context = new() { CatchPoints = 6 } }, "Repeat", Rule.SecondTestNeeded, "a missed point, adopted, would over-apply 20 % on every hectare"),
+        new("5/6 of the mass at six points, a second test agrees", Given.Test(Given.Delivering(0.3), Given.Delivering(0.301)).InForce(0.36).After(0.3005) with { Context = new() { CatchPoints = 6 } }, "Adopt", Rule.ChangeConfirmed, "a point missed twice is possible and listed, but less likely than the change"),
+        new("tare of 0 against the container's on record", Given.Test(Given.Weighed(18.52, 0, 47), Given.Weighed(18.56, 0, 47)).InForce(0.36) with { Context = new() { ContainerTare = new Mass(1.6) } }, "Repeat", Rule.MistakeNotToldApart, "9.8 % more is just what the container weighs"),
+        new("tare of 0 against the container's on record, no change", Given.Test(Given.Weighed(16.92, 0, 47), Given.Weighed(16.95, 0, 47)).InForce(0.36) with { Context = new() { ContainerTare = new Mass(1.6) } }, "Keep", Rule.WithinTolerance, "the scale was set to zero: the mass would show the container"),
+        new("container not emptied", Given.Test(Given.Net(16.95, 47), Given.Net(33.9, 47), Given.Net(50.7, 47)).InForce(0.36), "Investigate", Rule.LikelyMistake, "each mass holds the ones before it"),
+        new("counter not set to zero", Given.Test(Given.Net(16.95, 47), Given.Net(16.9, 94), Given.Net(17, 141)).InForce(0.36), "Investigate", Rule.LikelyMistake, "each count holds the ones before it"),
+        new("pulses per revolution a fifth too few", Given.Test(Given.Delivering(0.432), Given.Delivering(0.433)).InForce(0.36) with { Context = new() { CountedAs = CountSource.Pulses } }, "Repeat", Rule.SecondTestNeeded, "a wrong number of pulses per revolution is in every catch"),
 
         // A second test: catches of one set-up share its tare, points, element, unit and product.
         new("large change, one catch", Given.Test(Given.Net(17.08, 47)).InForce(0.324), "Repeat", Rule.SecondTestNeeded, "12 % needs a second test"),

@@ -27,24 +27,33 @@ public sealed record Overflowed(double? Kilograms = null) : Mistake
         Kilograms ?? one.Capacity ?? throw new InvalidOperationException("A container that runs over has a capacity.");
 }
 
-/// <summary>The tank bridged or ran empty: for a part of the turns nothing fell.</summary>
-/// <param name="ShareDelivered">Share of the turns in which the product flowed.</param>
+/// <summary>The tank bridged or ran empty: for a part of the turns nothing fell, in one catch more than in another.</summary>
+/// <param name="ShareDelivered">Share of the turns in which the product flowed, about.</param>
 public sealed record BridgedOrEmptyTank(double ShareDelivered) : Mistake
 {
     /// <inheritdoc/>
-    public override double Ratio(OneCatch honest) => ShareDelivered;
+    public override double Ratio(OneCatch honest) => Uneven.Share(ShareDelivered, honest.Position);
 
-    internal override void AtTheMachine(OneCatch one) => one.ShareDelivered *= ShareDelivered;
+    internal override void AtTheMachine(OneCatch one) => one.ShareDelivered *= Uneven.Share(ShareDelivered, one.Position);
 }
 
-/// <summary>The meter was isolated for a part of the time while the count ran on.</summary>
-/// <param name="ShareTurning">Share of the counted turns in which it turned.</param>
+/// <summary>The meter was isolated for a part of the time while the count ran on, in one catch longer than in another.</summary>
+/// <param name="ShareTurning">Share of the counted turns in which it turned, about.</param>
 public sealed record MeterIsolated(double ShareTurning) : Mistake
 {
     /// <inheritdoc/>
-    public override double Ratio(OneCatch honest) => ShareTurning;
+    public override double Ratio(OneCatch honest) => Uneven.Share(ShareTurning, honest.Position);
 
-    internal override void AtTheMachine(OneCatch one) => one.ShareDelivered *= ShareTurning;
+    internal override void AtTheMachine(OneCatch one) => one.ShareDelivered *= Uneven.Share(ShareTurning, one.Position);
+}
+
+/// <summary>What hangs or stands still does not do so evenly.</summary>
+internal static class Uneven
+{
+    // Drawn once: a mistake has no random numbers of its own.
+    private static readonly double[] Pattern = [1.05, 0.78, 1.3, 0.9, 1.15, 0.7];
+
+    public static double Share(double about, int position) => Math.Min(1, about * Pattern[position % Pattern.Length]);
 }
 
 /// <summary>Another element of the machine is fitted.</summary>
@@ -74,4 +83,13 @@ public sealed record CatchPointMissed : Mistake
     public override double Ratio(OneCatch honest) => (honest.PointsCaught - 1.0) / honest.PointsCaught;
 
     internal override void AtTheMachine(OneCatch one) => one.PointsCaught--;
+}
+
+/// <summary>Half of the points ran into the container, and their mass was taken for that of all.</summary>
+public sealed record HalfOfPointsCaught : Mistake
+{
+    /// <inheritdoc/>
+    public override double Ratio(OneCatch honest) => 0.5;
+
+    internal override void AtTheMachine(OneCatch one) => one.PointsCaught /= 2;
 }

@@ -15,3 +15,18 @@ public sealed record CountMultiplied(double Factor) : Mistake
 
     internal override void OnPaper(OneCatch one) => one.Counted *= Factor;
 }
+
+/// <summary>The counter was not set to zero: it goes on from the catch before.</summary>
+public sealed record CounterNotReset : Mistake
+{
+    /// <inheritdoc/>
+    public override double Ratio(OneCatch honest)
+    {
+        var shown = honest.Counted;
+        for (var before = honest.Before; before is not null; before = OnlyIn is null ? before.Before : null)
+            shown += before.Counted;
+        return honest.Counted / shown;
+    }
+
+    internal override void OnPaper(OneCatch one) => one.Counted += one.Before?.Counted ?? 0;
+}

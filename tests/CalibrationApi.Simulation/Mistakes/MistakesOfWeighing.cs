@@ -70,3 +70,82 @@ public sealed record DecimalSlip(int Places) : Mistake
 
     internal override void OnPaper(OneCatch one) => (one.Gross, one.Tare) = (one.Gross * Factor, one.Tare * Factor);
 }
+
+/// <summary>The empty container was not taken off: a tare of zero was written down beside the gross mass.</summary>
+public sealed record TareTypedAsZero : Mistake
+{
+    /// <inheritdoc/>
+    public override double Ratio(OneCatch honest) => 1 + honest.EmptyReading / honest.Net;
+
+    internal override void OnPaper(OneCatch one) => (one.Gross, one.Tare) = (one.Net + one.EmptyReading, 0);
+}
+
+/// <summary>The container was not emptied: it still holds the catch before.</summary>
+public sealed record ContainerNotEmptied : Mistake
+{
+    /// <inheritdoc/>
+    public override double Ratio(OneCatch honest)
+    {
+        var shown = honest.Net;
+        for (var before = honest.Before; before is not null; before = OnlyIn is null ? before.Before : null)
+            shown += before.Net;
+        return shown / honest.Net;
+    }
+
+    internal override void OnPaper(OneCatch one) => one.Gross += one.Before?.Net ?? 0;
+}
+
+/// <summary>Product was left in the container after the first catch.</summary>
+/// <param name="Kilograms">How much, kg.</param>
+public sealed record ResidueLeft(double Kilograms) : Mistake
+{
+    /// <inheritdoc/>
+    public override double Ratio(OneCatch honest) => honest.Before is null ? 1 : 1 + Kilograms / honest.Net;
+
+    internal override void OnPaper(OneCatch one) => one.Gross += one.Before is null ? 0 : Kilograms;
+}
+
+/// <summary>Wind or a hand carried part of the full container.</summary>
+/// <param name="Share">Share of the net mass that the scale did not see.</param>
+public sealed record WindOrHand(double Share) : Mistake
+{
+    /// <inheritdoc/>
+    public override double Ratio(OneCatch honest) => 1 - Share;
+
+    internal override void OnPaper(OneCatch one) => one.Gross -= Share * one.Net;
+}
+
+/// <summary>A scale that shows pounds and ounces was read: 12 lb 8 oz was written down as 12.8 lb.</summary>
+public sealed record OuncesTypedAsDecimals : Mistake
+{
+    private const int OuncesPerPound = 16;
+    private const int FirstOfTwoDigits = 10;
+
+    /// <inheritdoc/>
+    public override double Ratio(OneCatch honest) => (Typed(honest.Gross) - Typed(honest.Tare ?? 0)) / honest.Net;
+
+    internal override void OnPaper(OneCatch one) => (one.Gross, one.Tare) = (Typed(one.Gross), one.Tare is { } tare ? Typed(tare) : null);
+
+    private static double Typed(double kilograms)
+    {
+        var ounces = Math.Round(kilograms / Units.Pound * OuncesPerPound);
+        var (pounds, rest) = (Math.Floor(ounces / OuncesPerPound), ounces % OuncesPerPound);
+        return (pounds + (rest < FirstOfTwoDigits ? rest / 10 : rest / 100)) * Units.Pound;
+    }
+}
+
+/// <summary>The first two digits of the mass with the container changed places.</summary>
+public sealed record DigitsSwapped : Mistake
+{
+    /// <inheritdoc/>
+    public override double Ratio(OneCatch honest) => (Swapped(honest.Gross) - (honest.Tare ?? 0)) / honest.Net;
+
+    internal override void OnPaper(OneCatch one) => one.Gross = Swapped(one.Gross);
+
+    private static double Swapped(double kilograms)
+    {
+        var unit = Math.Pow(10, Math.Floor(Math.Log10(kilograms)));
+        var (first, second) = (Math.Floor(kilograms / unit), Math.Floor(kilograms / unit * 10) % 10);
+        return kilograms + (second - first) * unit + (first - second) * unit / 10;
+    }
+}

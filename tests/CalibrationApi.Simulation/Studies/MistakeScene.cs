@@ -39,6 +39,12 @@ internal sealed record MistakeScene
 
     public bool EnteredInPounds { get; init; }
 
+    public CountSource CountedAs { get; init; }
+
+    public double? MeterRevolutionsPerTurn { get; init; }
+
+    public bool? ReferenceInPounds { get; init; }
+
     public int Points { get; init; } = (int)Outlets;
 
     public IReadOnlyList<string> RuledOut { get; init; } = [];
@@ -80,6 +86,9 @@ internal sealed record MistakeScene
         CatchPoints = Points,
         NewLot = NewLot,
         EnteredInPounds = EnteredInPounds,
+        CountedAs = CountedAs,
+        MeterRevolutionsPerTurn = MeterRevolutionsPerTurn,
+        ReferenceInPounds = ReferenceInPounds,
         RuledOut = RuledOut,
     };
 

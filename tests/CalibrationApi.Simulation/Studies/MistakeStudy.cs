@@ -12,6 +12,8 @@ public static class MistakeStudy
     private static readonly int[] OneToSix = [1, 2, 3, 4, 5, 6];
     private static readonly int[] SomeCatches = [1, 2, 3, 5];
     private static readonly int[] ThreeAndFive = [3, 5];
+    private static readonly int[] SeveralCatches = [2, 3, 5];
+    private const double GearRatio = 0.31;
 
     /// <summary>The study.</summary>
     public static Study Study { get; } = new(
@@ -24,7 +26,11 @@ public static class MistakeStudy
             Names("honest: a mistake is named, nothing known of the machine", MistakeScene.Usual with { KnowsTheMachine = false }),
             Names("honest: a mistake is named, net masses only", MistakeScene.Usual with { NetOnly = true }),
             Names("honest: a mistake is named, heavy container", MistakeScene.HeavyContainer),
+            Names("honest: a mistake is named, counted by pulses", MistakeScene.Usual with { CountedAs = CountSource.Pulses, ReferenceInPounds = false }),
+            Names("honest: a mistake is named, turns of a crank", MistakeScene.Usual with { CountedAs = CountSource.Turns, MeterRevolutionsPerTurn = GearRatio }),
+            .. Scene.Four.Skip(1).Select(each => Names($"honest: a mistake is named: {each.Name}", MistakeScene.Usual with { Scene = each.Scene, Capacity = 40 })),
             .. Planted(),
+            .. PlantedBesideTheScale(),
         ])
     {
         // The search weighs some forty explanations of each test.
@@ -65,11 +71,44 @@ public static class MistakeStudy
         yield return Group("half of the points missed in one catch", usual with { Points = 2 }, MistakeCode.CatchPointMissed, new CatchPointMissed(), inOneCatch: true);
     }
 
+    private static IEnumerable<StudyCase> PlantedBesideTheScale()
+    {
+        var usual = MistakeScene.Usual;
+        var points = usual with { Points = 6 };
+        var pounds = usual with { EnteredInPounds = true };
+        yield return First("container not emptied", usual, MistakeCode.ContainerNotEmptied, new ContainerNotEmptied(), asked: SeveralCatches);
+        yield return First("counter not set to zero", usual, MistakeCode.CounterNotReset, new CounterNotReset(), asked: SeveralCatches);
+        yield return Group("half of the points sent as the whole", usual, MistakeCode.HalfOfPointsAsWhole, new HalfOfPointsCaught());
+        yield return Group("value in force in pounds taken for kilograms", pounds with { ReferenceInPounds = false }, MistakeCode.ValueInAnotherUnit, new WrongValueInForce(1 / Units.Pound));
+        yield return Group("turns of a motor counted as the meter's", usual with { MeterRevolutionsPerTurn = GearRatio }, MistakeCode.TurnsOfAnotherShaft, new CountMultiplied(1 / GearRatio));
+        yield return Group("two digits swapped in one catch", usual, MistakeCode.DigitWrong, new DigitsSwapped(), inOneCatch: true);
+        yield return Group("ounces as decimals, small seed", usual with { Scene = Scene.KitchenScale, Container = 0.4, EnteredInPounds = true }, MistakeCode.OuncesAsDecimals, new OuncesTypedAsDecimals(), asked: SeveralCatches);
+        yield return Lists("one point of six missed", points, MistakeCode.CatchPointMissed, new CatchPointMissed());
+        yield return Lists("pulses per revolution a fifth too few", usual with { CountedAs = CountSource.Pulses }, MistakeCode.PulsesPerRevolutionWrong, new CountMultiplied(1 / 1.2));
+        yield return Lists("a tenth of the load carried by wind or hand", usual, MistakeCode.WindOrHand, new WindOrHand(0.12));
+        yield return Lists("tare of 20 % typed as 0 with the container's on record", usual with { Container = 3.4 }, MistakeCode.TareNotTakenOff, new TareTypedAsZero());
+    }
+
+    // Where an ordinary change makes up for the mistake, there is no large change and nothing to list.
+    private static StudyCase Lists(string name, MistakeScene scene, string code, Mistake mistake) =>
+        new($"{name}: in the list of a large change", SomeCatches, (catches, random) =>
+        {
+            for (var attempt = 0; attempt < 1000; attempt++)
+            {
+                var result = (scene with { Mistake = mistake }).Draw(catches, random).Run(random).Evaluated();
+                if (result.FromExpected!.IsLarge)
+                    return result.LikelyMistakes.Shown.Concat(result.LikelyMistakes.AlsoPossible).Any(one => one.Code == code);
+            }
+
+            throw new InvalidOperationException("This mistake makes no large change.");
+        })
+        { AtLeast = InTheGroup };
+
     private static StudyCase Names(string name, MistakeScene scene) => new(name, OneToSix,
         (catches, random) => Search(scene, catches, random).Shown is [{ Probability: >= MistakeJudgement.NamedFrom }, ..]) { AtMost = 0.02 };
 
-    private static StudyCase First(string name, MistakeScene scene, string code, Mistake mistake, bool inOneCatch = false) =>
-        new($"{name}: found first", inOneCatch || mistake is NotPrimed ? ThreeAndFive : SomeCatches, (catches, random) =>
+    private static StudyCase First(string name, MistakeScene scene, string code, Mistake mistake, bool inOneCatch = false, int[]? asked = null) =>
+        new($"{name}: found first", asked ?? (inOneCatch || mistake is NotPrimed ? ThreeAndFive : SomeCatches), (catches, random) =>
         {
             var (found, at) = Plant(scene, mistake, inOneCatch, catches, random);
             return found.Shown is [var first, ..] && Is(first, code, at);

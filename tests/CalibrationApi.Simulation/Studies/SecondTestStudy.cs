@@ -43,6 +43,8 @@ public static class SecondTestStudy
         yield return NotAdopted($"not adopted: pulses per revolution a fifth too many: {name}", scene, new CountMultiplied(1 / 1.2)) with { AtLeast = 0.95 };
         yield return NotAdopted($"not adopted: pulses per revolution a fifth too few: {name}", scene, new CountMultiplied(1 / 0.8)) with { AtLeast = 0.95 };
         yield return NotAdopted($"not adopted: forgotten tare of 12 %: {name}", scene, new TareNotTakenOff(), twelvePercent) with { AtLeast = 0.80 };
+        var onRecord = new Mass(0.098 * scene.PerRevolution * scene.Turns);
+        yield return NotAdopted($"not adopted: tare of 9.8 % typed as 0 with the container's on record: {name}", scene, new TareTypedAsZero(), onRecord.Kilograms, onRecord) with { AtLeast = 0.95 };
     }
 
     private static StudyCase Asked(string name, Scene scene, double change, bool isNewLot) => new(name, Catches(scene), (catches, random) =>
@@ -58,11 +60,21 @@ public static class SecondTestStudy
     private static StudyCase WronglyConfirmed(string name, Scene scene) => new(name, Catches(scene), (catches, random) =>
         Precise(() => Twice(Setup(scene, catches, 1, isNewLot: false, random), [new AnotherElement(5 / 6.0)], random)).SecondTest!.Confirms);
 
-    private static StudyCase NotAdopted(string name, Scene scene, Mistake mistake, double? container = null) => new(name, Catches(scene), (catches, random) =>
+    private static StudyCase NotAdopted(string name, Scene scene, Mistake mistake, double? container = null, Mass? onRecord = null) => new(name, Catches(scene), (catches, random) =>
         Precise(() =>
         {
-            var setup = Setup(scene, catches, 1, isNewLot: false, random) with { Mistakes = [mistake], WritesNetOnly = container is not null };
-            return (container is { } kilograms ? setup with { Container = new Mass(kilograms) } : setup).Run(random).Evaluated();
+            var setup = Setup(scene, catches, 1, isNewLot: false, random);
+            return (setup with
+            {
+                Mistakes = [mistake],
+                WritesNetOnly = mistake is TareNotTakenOff,
+                Container = container is { } kilograms ? new Mass(kilograms) : setup.Container,
+                Asked = test =>
+                {
+                    var asked = setup.Asked(test);
+                    return asked with { Context = asked.Context with { ContainerTare = onRecord } };
+                },
+            }).Run(random).Evaluated();
         }).Decision.Verdict != Verdict.Adopt);
 
     // One device, one scale, two set-ups, the second perhaps with a mistake. A first test that is not precise enough is given back as it is.
