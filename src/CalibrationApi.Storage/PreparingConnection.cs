@@ -86,7 +86,13 @@ internal sealed class PreparingConnection(string connectionString) : SqliteConne
             taken.CommandTimeout = CommandTimeout;
             taken.Parameters.Clear();
             foreach (SqliteParameter parameter in Parameters)
+            {
+                // Without it the driver tries three prefixes for each value of each statement.
+                if (parameter.ParameterName is [not '@', ..])
+                    parameter.ParameterName = '@' + parameter.ParameterName;
                 taken.Parameters.Add(parameter);
+            }
+
             return taken;
         }
     }

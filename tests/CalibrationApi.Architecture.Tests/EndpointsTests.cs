@@ -1,11 +1,14 @@
 using System.Net;
+using System.Reflection;
 using System.Text;
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using CalibrationApi.Access;
 using Microsoft.AspNetCore.Authorization;
 using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Http.Metadata;
+using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Routing;
 using Microsoft.AspNetCore.Routing.Patterns;
 using Microsoft.Extensions.DependencyInjection;
@@ -44,6 +47,23 @@ public sealed partial class EndpointsTests(RunningHost host) : IClassFixture<Run
         Assert.All(Endpoints(), endpoint => Assert.Equal(
             endpoint.Metadata.GetMetadata<IAllowAnonymous>() is null,
             endpoint.Metadata.GetMetadata<NeededScope>() is { } needed && Scope.All.Contains(needed.Scope)));
+    }
+
+    // The binding that is written at build time leaves out what a base class declares, without a word.
+    [Fact]
+    public void Endpoints_WithAClassOfParameters_HaveThemAllDeclaredInThatClass()
+    {
+        var classes = Endpoints()
+            .SelectMany(endpoint => endpoint.Metadata.GetRequiredMetadata<MethodInfo>().GetParameters())
+            .Where(parameter => parameter.IsDefined(typeof(AsParametersAttribute)))
+            .Select(parameter => parameter.ParameterType)
+            .Distinct()
+            .ToArray();
+
+        Assert.NotEmpty(classes);
+        Assert.All(
+            classes.SelectMany(type => type.GetProperties().Where(property => property.IsDefined(typeof(FromQueryAttribute)))),
+            property => Assert.Equal(property.ReflectedType, property.DeclaringType));
     }
 
     // What is open to everybody is written here once more, so that nothing becomes so by a slip.

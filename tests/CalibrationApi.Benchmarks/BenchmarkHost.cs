@@ -15,12 +15,19 @@ internal sealed class BenchmarkHost : WebApplicationFactory<Program>
     public const string BarePath = "/bare";
 
     private readonly string folder = Directory.CreateTempSubdirectory("calibration-benchmarks-").FullName;
+    private readonly bool isLogged;
     private byte[] bareAnswer = [];
 
-    public BenchmarkHost()
+    /// <param name="isLogged">It writes its log, into a file, as a service does.</param>
+    public BenchmarkHost(bool isLogged = false)
     {
+        this.isLogged = isLogged;
         UseKestrel(0);
+        var terminal = Console.Out;
+        if (isLogged)
+            Console.SetOut(new StreamWriter(Path.Combine(folder, "log")) { AutoFlush = true });
         StartServer();
+        Console.SetOut(terminal);
         Address = ClientOptions.BaseAddress;
     }
 
@@ -40,7 +47,7 @@ internal sealed class BenchmarkHost : WebApplicationFactory<Program>
         .UseSetting("Calibration:Database", Path.Combine(folder, "calibration.db"))
         // Counted as always, but never refused: a load is what a benchmark makes.
         .UseSetting("Calibration:Limits:RequestsPerMinuteLocal", "100000000")
-        .UseSetting("Calibration:Log", "text")
+        .UseSetting("Calibration:Log", isLogged ? "json" : "text")
         .ConfigureServices(services => services.AddSingleton<IStartupFilter>(new BareAddress(this)));
 
     protected override void Dispose(bool disposing)

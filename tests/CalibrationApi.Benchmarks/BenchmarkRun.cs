@@ -8,6 +8,8 @@ internal static class BenchmarkRun
 {
     public static async Task<int> Main(string[] names)
     {
+        if (names is [BareHost.Word])
+            return await BareHost.RunAsync();
         IComparison[] all =
         [
             .. Assembly.GetExecutingAssembly().GetTypes()

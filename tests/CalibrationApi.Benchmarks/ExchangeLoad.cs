@@ -22,10 +22,10 @@ internal sealed class ExchangeLoad : IDisposable
         this.sockets = sockets;
     }
 
-    public static Task<ExchangeLoad> PostingAsync(IPEndPoint host, string path, byte[] body, int connections) => ConnectAsync(
+    public static Task<ExchangeLoad> PostingAsync(IPEndPoint host, string path, byte[] body, int connections, int status = 201) => ConnectAsync(
         host,
         [.. Encoding.ASCII.GetBytes($"POST {path} HTTP/1.1\r\nHost: {host}\r\nContent-Type: application/json\r\nContent-Length: {body.Length}\r\n\r\n"), .. body],
-        201,
+        status,
         connections);
 
     public static Task<ExchangeLoad> GettingAsync(IPEndPoint host, string path, int connections) =>

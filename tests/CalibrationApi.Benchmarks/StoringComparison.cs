@@ -13,6 +13,9 @@ internal sealed class StoringComparison : IComparison
 {
     private const int Clients = 32;
     private const int RoundCount = 7;
+
+    // Where the disk of the machine has a cache of its own or none, an fsync costs nothing, and what a commit shares is not seen.
+    private static readonly bool IsSlowed = SlowSync.IsOn;
     private static readonly TimeSpan WarmUp = TimeSpan.FromSeconds(8);
     private static readonly TimeSpan Round = TimeSpan.FromSeconds(2);
 
@@ -31,7 +34,7 @@ internal sealed class StoringComparison : IComparison
         await rows.RateAsync(Round, Clients);
 
         var tails = new List<double>();
-        var (rate, plainRate) = await Rounds.MediansAsync(
+        var (our, plain) = await Rounds.CostsAsync(
             RoundCount,
             async () =>
             {
@@ -41,17 +44,22 @@ internal sealed class StoringComparison : IComparison
                 return took.Length / Stopwatch.GetElapsedTime(start).TotalSeconds;
             },
             () => rows.RateAsync(Round, Clients));
-        tails.Sort();
+        var where = IsSlowed ? FormattableString.Invariant($", where an fsync takes {SlowSync.Milliseconds} ms") : "";
         return
         [
             new MeasuredRatio(
-                "catch tests stored per second over HTTP / durable inserts of as many bytes through the driver, a connection for each",
-                rate / plainRate,
-                Aim.AtLeast(1.5),
-                FormattableString.Invariant($"{rate:0}/s against {plainRate:0}/s, {Clients} clients, {body.Length} bytes in, {stored.Length} bytes kept")),
+                $"catch tests stored per second over HTTP / durable inserts of as many bytes through the driver, a connection for each{where}",
+                our.Rate / plain.Rate,
+                Aim.AtLeast(IsSlowed ? 5 : 1),
+                FormattableString.Invariant($"{our.Rate:0}/s against {plain.Rate:0}/s, {Clients} clients, {body.Length} bytes in, {stored.Length} bytes kept")),
             new MeasuredRatio(
-                "99th percentile / median of the time of a stored catch test",
-                tails[tails.Count / 2],
+                $"time of all cores for such an insert / for a stored catch test{where}",
+                plain.Microseconds / our.Microseconds,
+                Aim.AtLeast(1),
+                FormattableString.Invariant($"{plain.Microseconds:0} µs against {our.Microseconds:0} µs, client included")),
+            new MeasuredRatio(
+                $"99th percentile / median of the time of a stored catch test{where}",
+                Rounds.Median(tails),
                 Aim.AtMost(10),
                 FormattableString.Invariant($"medians of {RoundCount} rounds")),
         ];

@@ -27,7 +27,13 @@ public static class KeyStore
             new { id }).Select(row => (row.Workspace, row.WorkspaceRetired == 1, row.ToRecord()))];
 
     /// <summary>Whether any key was ever made, in whatever workspace.</summary>
-    public static bool AnyExists(SqliteConnection connection) => connection.QuerySingle<long>("select exists (select 1 from keys)") == 1;
+    /// <remarks>Asked before every request without a key, hence by the driver itself.</remarks>
+    public static bool AnyExists(SqliteConnection connection)
+    {
+        using var command = connection.CreateCommand();
+        command.CommandText = "select exists (select 1 from keys)";
+        return command.ExecuteScalar() is 1L;
+    }
 
     /// <summary>Whether a key with a scope opens anything at an instant, in whatever workspace.</summary>
     public static bool AnyLive(SqliteConnection connection, string scope, DateTimeOffset now) => connection.QuerySingle<long>(

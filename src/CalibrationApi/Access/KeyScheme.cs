@@ -17,6 +17,9 @@ internal sealed class KeyScheme(
 
     private const string Method = "Bearer";
 
+    // The same for every request without a key, and never changed.
+    private static readonly AuthenticateResult OfThisMachine = Success(Workspace.Local, null, LocalMode.Scopes);
+
     private AccessRefusal refusal = AccessRefusal.NoKey;
 
     protected override Task<AuthenticateResult> HandleAuthenticateAsync() => Task.FromResult(Authenticate());
@@ -54,7 +57,7 @@ internal sealed class KeyScheme(
     {
         if (localMode.Refusal(Context) is { } why)
             return Fail(why);
-        return Success(Workspace.Local, null, LocalMode.Scopes);
+        return OfThisMachine;
     }
 
     private AuthenticateResult Shown(KeyText shown)

@@ -31,6 +31,14 @@ internal sealed class AuditQuery : PageQuery
     [FromQuery(Name = "order")]
     public string? Order { get; init; }
 
+    /// <summary>Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.</summary>
+    [FromQuery(Name = "limit")]
+    public override string? Limit { get; init; }
+
+    /// <summary>Where to go on: the cursor of the previous page's next link.</summary>
+    [FromQuery(Name = "cursor")]
+    public override string? Cursor { get; init; }
+
     /// <summary>The filter; a problem when a parameter is wrong.</summary>
     public (AuditFilter Filter, ProblemResult? Problem) Read()
     {

@@ -12,21 +12,34 @@ using JsonOptions = Microsoft.AspNetCore.Http.Json.JsonOptions;
 namespace CalibrationApi.Batch;
 
 /// <summary>Answers many questions of one calculation in one request.</summary>
-internal sealed class BatchEndpoint<TRequest, TAnswer>(Func<TRequest, string?, Results<JsonAnswer<TAnswer>, ProblemResult>> calculation, QuestionTable? table)
+/// <remarks>No parameter has the type of a question: how a handler with such a one is called could not be written before the program runs.</remarks>
+internal abstract class BatchEndpoint
+{
+    /// <param name="context">The request, whose body is read while it is answered.</param>
+    /// <param name="json">How questions are read.</param>
+    /// <param name="settings">How long a line may be.</param>
+    /// <param name="log">Where failures of ours go.</param>
+    /// <param name="told">Which of them.</param>
+    /// <param name="units">Units of all answers; as-asked takes for each those of its question.</param>
+    public abstract Task<IResult> HandleAsync(HttpContext context, IOptions<JsonOptions> json, CalibrationSettings settings, ILogger<BatchAnswer> log, FailureLines told, [FromQuery] string? units = null);
+}
+
+/// <inheritdoc/>
+internal sealed class BatchEndpoint<TRequest, TAnswer>(Func<TRequest, string?, Results<JsonAnswer<TAnswer>, ProblemResult>> calculation, QuestionTable? table) : BatchEndpoint
     where TRequest : class
     where TAnswer : class
 {
     private readonly string[] offered = table is null ? [PageFormats.Ndjson] : [PageFormats.Ndjson, PageFormats.Csv];
 
     /// <param name="context">The request, whose body is read while it is answered.</param>
-    /// <param name="validator">Rules of a question.</param>
     /// <param name="json">How questions are read.</param>
     /// <param name="settings">How long a line may be.</param>
     /// <param name="log">Where failures of ours go.</param>
     /// <param name="told">Which of them.</param>
     /// <param name="units">Units of all answers; as-asked takes for each those of its question.</param>
-    public async Task<IResult> HandleAsync(HttpContext context, IValidator<TRequest> validator, IOptions<JsonOptions> json, CalibrationSettings settings, ILogger<BatchAnswer> log, FailureLines told, [FromQuery] string? units = null)
+    public override async Task<IResult> HandleAsync(HttpContext context, IOptions<JsonOptions> json, CalibrationSettings settings, ILogger<BatchAnswer> log, FailureLines told, [FromQuery] string? units = null)
     {
+        var validator = context.RequestServices.GetRequiredService<IValidator<TRequest>>();
         var sent = context.Request.ContentType;
         var isTable = table is not null && MediaTypes.IsUtf8(sent, PageFormats.Csv);
         if (!isTable && !MediaTypes.IsUtf8(sent, PageFormats.Ndjson))

@@ -31,10 +31,13 @@ internal static class BatchRoutes
         Func<TRequest, string?, Results<JsonAnswer<TAnswer>, ProblemResult>> calculation,
         QuestionTable? table = null)
         where TRequest : class
-        where TAnswer : class =>
-        routes.MapPost(path + Suffix, new BatchEndpoint<TRequest, TAnswer>(calculation, table).HandleAsync)
+        where TAnswer : class
+    {
+        BatchEndpoint endpoint = new BatchEndpoint<TRequest, TAnswer>(calculation, table);
+        return routes.MapPost(path + Suffix, endpoint.HandleAsync)
             // Lines are limited one by one; the body may be as long as it takes.
             .WithMetadata(new DisableRequestSizeLimitAttribute())
             .WithMetadata(table is null ? Declared.Batch : [.. Declared.BatchOfTables, table])
             .Produces<BatchLine<TAnswer>>(StatusCodes.Status200OK, PageFormats.Ndjson, table is null ? [] : [PageFormats.Csv]);
+    }
 }

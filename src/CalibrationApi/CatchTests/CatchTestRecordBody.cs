@@ -1,6 +1,7 @@
-using System.Text;
+using System.Buffers;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using System.Text.Json.Serialization.Metadata;
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Http;
@@ -18,57 +19,76 @@ namespace CalibrationApi.CatchTests;
 /// <summary>The representation of a stored catch test: what was entered, what was asked, what was answered, and what came to light since.</summary>
 internal static class CatchTestRecordBody
 {
+    private const int UsualLength = 8192;
+
+    /// <remarks>What is kept as JSON is written as it is, and only taken apart where its units are to change.</remarks>
     public static byte[] Write(CatchTestRecord test, string timeZone, Supersession? supersededBy, IReadOnlyList<Finding> sinceThen, DisplayUnits? units)
     {
-        var body = new JsonObject
+        var body = new ArrayBufferWriter<byte>(UsualLength);
+        using (var json = new Utf8JsonWriter(body, JsonAnswer.Writing))
         {
-            ["id"] = test.Id,
-            ["occurredAt"] = EnteredInstant.Write(test.OccurredAt),
-            ["localDate"] = LocalDate.Of(test.OccurredAt, timeZone),
-            ["receivedAt"] = EnteredInstant.Write(test.ReceivedAt),
-            ["engineVersion"] = test.EngineVersion,
-            ["entered"] = EnteredBody.Node(test.Entered),
-            ["resolved"] = JsonNode.Parse(test.Resolved),
-            ["evaluation"] = JsonNode.Parse(test.Answer),
-        };
-        foreach (var (name, value) in JsonNode.Parse(test.Context)!.AsObject())
-            body[name] = value?.DeepClone();
-        if (sinceThen.Count > 0)
-            body["sinceThen"] = new JsonArray([.. sinceThen.Select(Node)]);
-        if (supersededBy is not null)
-            body["supersededBy"] = new JsonObject { ["record"] = supersededBy.Replacement, ["reason"] = supersededBy.Reason };
-        if (units is not null)
-        {
-            QuantityConversion.Apply(body["resolved"], units);
-            QuantityConversion.Apply(body["evaluation"], units);
+            json.WriteStartObject();
+            json.WriteString("id", test.Id);
+            json.WriteString("occurredAt", EnteredInstant.Write(test.OccurredAt));
+            json.WriteString("localDate", LocalDate.Of(test.OccurredAt, timeZone));
+            json.WriteString("receivedAt", EnteredInstant.Write(test.ReceivedAt));
+            json.WriteString("engineVersion", test.EngineVersion);
+            json.WritePropertyName("entered");
+            EnteredBody.Node(test.Entered).WriteTo(json);
+            WriteKept(json, "resolved", test.Resolved, units);
+            WriteKept(json, "evaluation", test.Answer, units);
+            using (var context = JsonDocument.Parse(test.Context))
+            {
+                foreach (var member in context.RootElement.EnumerateObject())
+                    member.WriteTo(json);
+            }
+
+            if (sinceThen.Count > 0)
+                WriteFindings(json, "sinceThen", sinceThen, DisplayUnits.Metric);
+            if (supersededBy is not null)
+            {
+                json.WriteStartObject("supersededBy");
+                json.WriteString("record", supersededBy.Replacement);
+                json.WriteString("reason", supersededBy.Reason);
+                json.WriteEndObject();
+            }
+
+            json.WriteEndObject();
         }
 
-        return Encoding.UTF8.GetBytes(body.ToJsonString(JsonSettings.Writing));
+        return body.WrittenSpan.ToArray();
     }
 
     /// <summary>What other records say about a test by now.</summary>
-    public static IReadOnlyList<Finding> SinceThen(SqliteConnection connection, Workspace workspace, CatchTestRecord test) => [.. FindingsSinceThen(connection, workspace, test)];
+    public static IReadOnlyList<Finding> SinceThen(SqliteConnection connection, Workspace workspace, CatchTestRecord test)
+    {
+        using var context = JsonDocument.Parse(test.Context);
+        var used = context.RootElement.GetProperty("usedHistory").Deserialize((JsonTypeInfo<UsedHistory>)JsonSettings.Contract.GetTypeInfo(typeof(UsedHistory)))!;
+        var isBasisKnown = context.RootElement.GetProperty("findings").EnumerateArray().Any(finding => finding.GetProperty("code").ValueEquals(FindingCode.BasisSuperseded));
+        return SinceThen(connection, workspace, test, used, isBasisKnown);
+    }
+
+    /// <summary>The same for a test of which it is at hand what it used, and whether it was told that the basis of the value in force is superseded.</summary>
+    public static IReadOnlyList<Finding> SinceThen(SqliteConnection connection, Workspace workspace, CatchTestRecord test, UsedHistory used, bool isBasisKnown) =>
+        [.. FindingsSinceThen(connection, workspace, test, used, isBasisKnown)];
 
     /// <summary>The first check of its scale after a test, when it failed: then nobody knows whether the scale was good during the test.</summary>
     public static ScaleCheckRecord? FailedLater(SqliteConnection connection, Workspace workspace, CatchTestRecord test) =>
         ScaleCheckStore.FirstAfter(connection, workspace, test.Scale, test.OccurredAt) is { Passed: false } failed ? failed : null;
 
-    public static string Context(CatchTestResolution resolution, DisplayUnits units)
+    public static string Context(CatchTestResolution resolution, DisplayUnits units) => KeptJson.Write(json =>
     {
-        var context = new JsonObject
-        {
-            ["usedHistory"] = JsonNode.Parse(JsonSerializer.Serialize(resolution.Used, JsonSettings.Contract.GetTypeInfo(typeof(UsedHistory)))),
-            ["findings"] = new JsonArray([.. resolution.Findings.Select(finding => Node(finding, units))]),
-        };
-        return context.ToJsonString(JsonSettings.Writing);
-    }
+        json.WriteStartObject();
+        json.WritePropertyName("usedHistory");
+        KeptJson.Write(json, resolution.Used);
+        WriteFindings(json, "findings", resolution.Findings, units);
+        json.WriteEndObject();
+    });
 
-    private static IEnumerable<Finding> FindingsSinceThen(SqliteConnection connection, Workspace workspace, CatchTestRecord test)
+    private static IEnumerable<Finding> FindingsSinceThen(SqliteConnection connection, Workspace workspace, CatchTestRecord test, UsedHistory used, bool isBasisKnown)
     {
         if (FailedLater(connection, workspace, test) is { } failed)
             yield return Finding.Warning(FindingCode.ScaleCheckFailedLater, $"The scale failed its first check after this test: it was {new Ratio(failed.Error):F2} off. The masses of this test may be off by as much; test again with a good scale.");
-        var context = JsonNode.Parse(test.Context)!;
-        var used = (UsedHistory)context["usedHistory"].Deserialize(JsonSettings.Contract.GetTypeInfo(typeof(UsedHistory)))!;
         if (ScaleCheckStore.LastBefore(connection, workspace, test.Scale, test.OccurredAt)?.Id != used.ScaleCheck?.Check)
             yield return Finding.Warning(FindingCode.ScaleCheckChanged, $"A check of the scale from before this test was entered or corrected after it. Enter this test once more, superseding this record, to have its masses corrected by that check.");
         if (used.ValueInForce is not { } compared)
@@ -76,17 +96,36 @@ internal static class CatchTestRecordBody
         var inForce = AdoptionStore.InForce(connection, workspace, test.Series, test.OccurredAt);
         if (inForce?.Id != compared.Adoption && inForce?.Test != test.Id)
             yield return Finding.Warning(FindingCode.ValueInForceChanged, $"The value in force at the time of this test was entered or corrected after it: the change that this test found is from another number. Enter this test once more, superseding this record, to have it compared anew.");
-        var known = context["findings"]!.AsArray().Any(finding => finding!["code"]!.GetValue<string>() == FindingCode.BasisSuperseded);
-        if (!known && inForce?.Id == compared.Adoption && inForce.Test is { } basis && SupersessionStore.Find(connection, workspace, RecordCatchTest.Kind, basis) is not null)
+        if (!isBasisKnown && inForce?.Id == compared.Adoption && inForce.Test is { } basis && SupersessionStore.Find(connection, workspace, RecordCatchTest.Kind, basis) is not null)
             yield return Finding.Warning(FindingCode.BasisSuperseded, $"The value in force that this test was compared with rests on a test that has since been superseded.");
     }
 
-    private static JsonObject Node(Finding finding) => Node(finding, DisplayUnits.Metric);
-
-    private static JsonObject Node(Finding finding, DisplayUnits units) => new JsonObject
+    private static void WriteKept(Utf8JsonWriter json, string name, string kept, DisplayUnits? units)
     {
-        ["code"] = finding.Code,
-        ["severity"] = Words.Of(finding.Severity),
-        ["detail"] = units.Write(finding.Detail),
-    };
+        json.WritePropertyName(name);
+        if (units is null)
+        {
+            json.WriteRawValue(kept, skipInputValidation: true);
+            return;
+        }
+
+        var converted = JsonNode.Parse(kept);
+        QuantityConversion.Apply(converted, units);
+        converted!.WriteTo(json);
+    }
+
+    private static void WriteFindings(Utf8JsonWriter json, string name, IReadOnlyList<Finding> findings, DisplayUnits units)
+    {
+        json.WriteStartArray(name);
+        foreach (var finding in findings)
+        {
+            json.WriteStartObject();
+            json.WriteString("code", finding.Code);
+            json.WriteString("severity", Words.Of(finding.Severity));
+            json.WriteString("detail", units.Write(finding.Detail));
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
 }

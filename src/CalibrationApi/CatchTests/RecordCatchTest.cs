@@ -1,4 +1,3 @@
-using System.Text.Json;
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Http;
@@ -64,8 +63,8 @@ internal static class RecordCatchTest
             OccurredAt = EnteredInstant.Read(request.OccurredAt!),
             ReceivedAt = clock.GetUtcNow(),
             Entered = body.Entered,
-            Resolved = JsonSerializer.Serialize(resolution.Question, JsonSettings.Contract.GetTypeInfo(typeof(CatchTestRequest))),
-            Answer = JsonSerializer.Serialize(answer, JsonSettings.Contract.GetTypeInfo(typeof(CatchTestAnswer))),
+            Resolved = KeptJson.Of(resolution.Question),
+            Answer = KeptJson.Of(answer),
             Context = CatchTestRecordBody.Context(resolution, units.Display.With([.. request.Conditions?.Units() ?? []])),
             EngineVersion = EngineVersion.Current,
             Fingerprint = body.Fingerprint,
@@ -74,8 +73,12 @@ internal static class RecordCatchTest
         var history = Entry(request, record, outcome.Result, answer);
         // Written here, beside others, and not where everybody queues.
         var usual = CatchTestRecordBody.Write(record, resolution.TimeZone, null, [], null);
-        return await storing.RunAsync(body.Fingerprint, connection => Store(connection, workspace, request.Id, record, history, request.Supersedes, sinceThen =>
-            sinceThen.Count == 0 ? usual : CatchTestRecordBody.Write(record, resolution.TimeZone, null, sinceThen, null)));
+        var isBasisKnown = resolution.Findings.Any(finding => finding.Code == FindingCode.BasisSuperseded);
+        return await storing.RunAsync(body.Fingerprint, connection => Store(connection, workspace, request.Id, record, history, request.Supersedes, () =>
+        {
+            var sinceThen = CatchTestRecordBody.SinceThen(connection, workspace, record, resolution.Used, isBasisKnown);
+            return sinceThen.Count == 0 ? usual : CatchTestRecordBody.Write(record, resolution.TimeZone, null, sinceThen, null);
+        }));
     }
 
     private static (CatchTestResolution? Resolution, IResult? Answered) Resolve(SqliteConnection connection, Workspace workspace, StoringRequest storing, JsonBody<RecordCatchTestRequest> body)
@@ -101,7 +104,7 @@ internal static class RecordCatchTest
         return earlier.Fingerprint == fingerprint ? StoreOutcome.Replayed(GetCatchTest.Stored(connection, workspace, earlier)) : Evidence.IdTaken();
     }
 
-    private static StoreOutcome Store(SqliteConnection connection, Workspace workspace, string? ownId, CatchTestRecord record, HistoryEntry history, Supersedes? supersedes, Func<IReadOnlyList<Finding>, byte[]> write)
+    private static StoreOutcome Store(SqliteConnection connection, Workspace workspace, string? ownId, CatchTestRecord record, HistoryEntry history, Supersedes? supersedes, Func<byte[]> write)
     {
         if (Earlier(connection, workspace, ownId, record.Fingerprint) is { } earlier)
             return earlier;
@@ -109,7 +112,7 @@ internal static class RecordCatchTest
             return problem;
         CatchTestStore.Insert(connection, workspace, record);
         HistoryStore.Append(connection, workspace, history);
-        var body = write(CatchTestRecordBody.SinceThen(connection, workspace, record));
+        var body = write();
         return StoreOutcome.Stored(new StoredAnswer(StatusCodes.Status201Created, $"/v1/catch-tests/{record.Id}", RecordResult.Tag(body), body));
     }
 

@@ -105,13 +105,14 @@ internal static class RequestFilter
         private static Func<object, ProblemResult?> Make<T>(IServiceProvider services)
             where T : class
         {
-            var validator = services.GetRequiredService<IValidator<T>>();
+            if (!services.GetRequiredService<IServiceProviderIsService>().IsService(typeof(IValidator<T>)))
+                throw new InvalidOperationException($"The body {typeof(T).Name} has no validator.");
+            // Made when the first body comes: each rule is compiled by its library, and a start would wait for all of them.
+            var validator = new Lazy<IValidator<T>>(services.GetRequiredService<IValidator<T>>);
             return argument =>
             {
                 var body = (JsonBody<T>)argument;
-                if (body.Problem is { } problem)
-                    return problem;
-                return Broken(validator, body.Value);
+                return body.Problem ?? Broken(validator.Value, body.Value);
             };
         }
     }

@@ -1,31 +1,47 @@
-using System.Collections.Frozen;
+using System.Runtime.CompilerServices;
 using System.Text;
 
 namespace CalibrationApi.Http;
 
 /// <summary>Kebab-case words of the contract for the names of an enumeration, in both directions.</summary>
-/// <remarks>Words are bound as strings and checked by the validator, so that an unknown word is told apart from a wrong type.</remarks>
+/// <remarks>
+/// Words are bound as strings and checked by the validator, so that an unknown word is told apart from a wrong type.
+/// Enumerations count from zero. A dictionary with an enumeration as its key would be compiled anew for each of them, which
+/// is a good part of a start.
+/// </remarks>
 internal static class Words
 {
     public static string Of<T>(T value)
-        where T : struct, Enum => Table<T>.ToWord[value];
+        where T : struct, Enum => Table<T>.Words.InOrder[Unsafe.BitCast<T, int>(value)];
 
     /// <summary>The value behind a word that passed validation; the fallback for an absent one.</summary>
     public static T Read<T>(string? word, T fallback)
-        where T : struct, Enum => word is null ? fallback : Table<T>.FromWord[word];
+        where T : struct, Enum => Read<T>(word) ?? fallback;
 
     public static T? Read<T>(string? word)
-        where T : struct, Enum => word is null ? null : Table<T>.FromWord[word];
+        where T : struct, Enum => word is null ? null : Unsafe.BitCast<int, T>(Table<T>.Words.Positions[word]);
 
     public static IReadOnlyList<string> All<T>()
-        where T : struct, Enum => Table<T>.Words;
+        where T : struct, Enum => Table<T>.Words.InOrder;
 
     private static class Table<T>
         where T : struct, Enum
     {
-        public static readonly FrozenDictionary<T, string> ToWord = Enum.GetValues<T>().ToFrozenDictionary(value => value, value => Kebab(value.ToString()));
-        public static readonly FrozenDictionary<string, T> FromWord = ToWord.ToFrozenDictionary(pair => pair.Value, pair => pair.Key, StringComparer.Ordinal);
-        public static readonly string[] Words = [.. Enum.GetValues<T>().Select(value => ToWord[value])];
+        public static readonly WordList Words = new(typeof(T));
+    }
+
+    private sealed class WordList
+    {
+        public WordList(Type enumeration)
+        {
+            InOrder = Array.ConvertAll(Enum.GetNames(enumeration), Kebab);
+            for (var i = 0; i < InOrder.Length; i++)
+                Positions.Add(InOrder[i], i);
+        }
+
+        public string[] InOrder { get; }
+
+        public Dictionary<string, int> Positions { get; } = new(StringComparer.Ordinal);
     }
 
     // FreeFlowing becomes free-flowing; a roman numeral such as III, a name of its standard, stays.

@@ -23,6 +23,8 @@ internal static class DescribedRecordEndpoints
         var records = new DescribedRecords<TRequest>(kind, path);
         var tag = char.ToUpperInvariant(path[0]) + path[1..];
         var group = routes.MapGroup("/" + path).WithTags(tag);
+        // Their bodies are of a type that is only known where this is called, so these handlers are wrapped when the program runs.
+#pragma warning disable RDG011
         group.MapPost("", (JsonBody<TRequest> body, HttpContext context, Workspace workspace) => records.CreateAsync(body, context, workspace))
             .WithName($"create{name}").Needs(Scope.Write).WithSummary($"Creates a {what}.")
             .WithDescription("Send an Idempotency-Key, or your own id, to be able to repeat the request safely.")
@@ -43,5 +45,6 @@ internal static class DescribedRecordEndpoints
             .WithDescription("The whole description takes the place of the earlier one. Send the ETag of your last GET as If-Match.")
             .Produces<TAnswer>(StatusCodes.Status200OK)
             .WithMetadata(Declared.Replacing);
+#pragma warning restore RDG011
     }
 }

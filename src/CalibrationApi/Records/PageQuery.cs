@@ -5,6 +5,7 @@ using Microsoft.AspNetCore.Mvc;
 namespace CalibrationApi.Records;
 
 /// <summary>Which part of a list is wanted. Bound as text, so that a slip gets a sentence of ours.</summary>
+/// <remarks>A class of parameters declares all of them itself: the binding that is written at build time does not see those of a base class.</remarks>
 internal class PageQuery
 {
     /// <summary>Most items on one page of JSON or CSV.</summary>
@@ -15,11 +16,11 @@ internal class PageQuery
 
     /// <summary>Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.</summary>
     [FromQuery(Name = "limit")]
-    public string? Limit { get; init; }
+    public virtual string? Limit { get; init; }
 
     /// <summary>Where to go on: the cursor of the previous page's next link.</summary>
     [FromQuery(Name = "cursor")]
-    public string? Cursor { get; init; }
+    public virtual string? Cursor { get; init; }
 
     /// <summary>The number of items; a problem when the text is no such number.</summary>
     public (int Items, ProblemResult? Problem) ReadLimit(PageFormat format)
@@ -35,11 +36,11 @@ internal class PageQuery
 }
 
 /// <summary>Which part of a list of records is wanted, and in which units.</summary>
-internal class RecordPageQuery : PageQuery
+internal abstract class RecordPageQuery : PageQuery
 {
     /// <summary>Units of the answer; as-asked keeps what was entered.</summary>
     [FromQuery(Name = "units")]
-    public string? Units { get; init; }
+    public virtual string? Units { get; init; }
 }
 
 /// <summary>Which described records are wanted.</summary>
@@ -48,6 +49,18 @@ internal sealed class RecordQuery : RecordPageQuery
     /// <summary>Retired records too: true or false. Default false.</summary>
     [FromQuery(Name = "includeRetired")]
     public string? IncludeRetired { get; init; }
+
+    /// <summary>Units of the answer; as-asked keeps what was entered.</summary>
+    [FromQuery(Name = "units")]
+    public override string? Units { get; init; }
+
+    /// <summary>Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.</summary>
+    [FromQuery(Name = "limit")]
+    public override string? Limit { get; init; }
+
+    /// <summary>Where to go on: the cursor of the previous page's next link.</summary>
+    [FromQuery(Name = "cursor")]
+    public override string? Cursor { get; init; }
 
     public static ProblemError WrongIncludeRetired() => new() { Parameter = "includeRetired", Code = ErrorCode.WordUnknown, Detail = "Use true or false." };
 }

@@ -35,4 +35,12 @@ internal sealed class WorkspaceQuery : PageQuery
     /// <summary>Retired ones too: true or false. Default false.</summary>
     [FromQuery(Name = "includeRetired")]
     public string? IncludeRetired { get; init; }
+
+    /// <summary>Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.</summary>
+    [FromQuery(Name = "limit")]
+    public override string? Limit { get; init; }
+
+    /// <summary>Where to go on: the cursor of the previous page's next link.</summary>
+    [FromQuery(Name = "cursor")]
+    public override string? Cursor { get; init; }
 }
