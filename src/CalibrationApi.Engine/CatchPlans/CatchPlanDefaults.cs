@@ -21,6 +21,9 @@ public static class CatchPlanDefaults
     /// <summary>A simulated speed that is moved keeps this factor away from the limits of a meter; judgement.</summary>
     public const double ClearOfLimits = 1.05;
 
+    /// <summary>A simulated speed is raised by this factor at most to make a catch larger: far from the planned speed a meter may deliver otherwise; judgement.</summary>
+    public const double LargestRaise = 2;
+
     /// <summary>Stops closer than this are one group: nobody is at two meters at once; judgement, s.</summary>
     public const double CloseStopsSeconds = 10;
 

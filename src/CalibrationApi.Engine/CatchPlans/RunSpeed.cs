@@ -12,7 +12,7 @@ namespace CalibrationApi.Engine.CatchPlans;
 /// </para>
 /// <para>
 /// The planned speed stays where it keeps all of them. Otherwise the nearest speed that does is taken, some way inside the limits; it is
-/// raised only where the highest meter speed is known. Source: judgement, no published source. Accuracy: exact, checked in RunSpeedTests.
+/// raised only where the highest meter speed is known, and for a larger catch to twice the planned one at most. Source: judgement, no published source. Accuracy: exact, checked in RunSpeedTests.
 /// </para>
 /// </remarks>
 internal static class RunSpeed
@@ -30,6 +30,7 @@ internal static class RunSpeed
             return null;
         var speed = asked.MetresPerSecond;
         var wanted = Math.Max(speed, meters.Max(meter => meter.WorthwhileMass / (meter.MassPerMetre * longest)));
+        wanted = Math.Min(wanted, CatchPlanDefaults.LargestRaise * speed);
         wanted = Math.Min(wanted, meters.Min(meter => meter.LargestMass / (meter.MassPerMetre * shortest)));
         if (wanted > speed && double.IsPositiveInfinity(fastest))
             wanted = speed;

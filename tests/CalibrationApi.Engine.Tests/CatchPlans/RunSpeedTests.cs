@@ -111,6 +111,14 @@ public sealed class RunSpeedTests
     }
 
     [Fact]
+    public void SimulatedSpeed_ThatWouldBeFarFromThePlannedOne_IsRaisedToItsDoubleAtMost()
+    {
+        var trickle = Planned.Rear with { Material = ProductMaterial.FreeFlowing, TargetRate = new MassPerArea(0.0002), SpeedLimits = Between(1, 500) };
+
+        Assert.Equal(new Speed(5), Assert.Single(Planned.Plan(trickle).Evaluated().Meters).SimulatedSpeed);
+    }
+
+    [Fact]
     public void SimulatedSpeed_HighestMeterSpeedUnknown_IsNotRaised()
     {
         var slow = Planned.Rear with { Material = ProductMaterial.FreeFlowing, SpeedLimits = MeterSpeedLimits.None };

@@ -107,6 +107,51 @@ public sealed class CatchPlanPropertyTests
         }
     }
 
+    // Numbers as far out as the service takes them, limits and containers or none: a plan of finite numbers, or a refusal.
+    [Fact]
+    public void Evaluate_NumbersFarOut_AnswersFinitelyOrRefuses()
+    {
+        var random = new Random(20_260_301);
+        double Far(double low, double high) => low * Math.Pow(high / low, random.NextDouble());
+        var answered = 0;
+        for (var i = 0; i < 3000; i++)
+        {
+            PlannedMeter Meter(int number) => Planned.Meter($"meter {number}", "product", Far(0.01, 100_000), Far(1, 5000), Far(1e-6, 100)) with
+            {
+                CoveredWidth = new Length(Far(0.01, 200)),
+                SpeedLimits = random.Next(3) switch
+                {
+                    0 => MeterSpeedLimits.None,
+                    1 => new MeterSpeedLimits(Planned.Rpm(Far(0.01, 100)), null),
+                    _ => new MeterSpeedLimits(Planned.Rpm(Far(0.01, 50)), Planned.Rpm(Far(50, 100_000))),
+                },
+            };
+            var longest = Far(1, 86_400);
+            var plan = Planned.Plan([.. Enumerable.Range(1, random.Next(1, 4)).Select(Meter)]) with
+            {
+                GroundSpeed = new Speed(Far(1e-4, 27)),
+                Drive = random.Next(2) == 0 ? MeterDrive.Separate : MeterDrive.SharedShaft,
+                Container = random.Next(3) == 0 ? null : new Container(new Volume(Far(1e-5, 10)), new Mass(Far(0.01, 100))),
+                LongestRun = new Duration(longest),
+                ShortestRun = random.Next(2) == 0 ? null : new Duration(Far(0.01, 1) * longest),
+            };
+            var outcome = CatchPlanEvaluation.Evaluate(plan);
+            Assert.NotEqual(outcome.IsAnswered, outcome.Refusals.Count > 0);
+            if (!outcome.IsAnswered)
+                continue;
+            answered++;
+            Assert.All(outcome.Result.Meters, meter =>
+            {
+                Assert.True(meter.WithinLimits);
+                foreach (var number in (double[])[meter.SimulatedSpeed.MetresPerSecond, meter.RunTime.Seconds, meter.CatchMass.Kilograms, meter.ExpectedPrecision.Fraction, meter.MeterSpeed.RevolutionsPerSecond])
+                    Assert.True(double.IsFinite(number) && number > 0, $"{i}: {number}");
+            });
+            Assert.DoesNotContain("NaN", outcome.Result.Headline.InMetric(), StringComparison.Ordinal);
+        }
+
+        Assert.True(answered > 300, $"Only {answered} plans were answered.");
+    }
+
     [Property]
     public void StopOrder_AnyRun_NamesEveryMeterOnceInTheOrderOfTime(RandomPlan random)
     {
