@@ -175,6 +175,10 @@ public static partial class FindingCode
     [Remedy("Adopt the value of the test that took its place. If that one is of another meter, element, setting or product, test again."), Severities(Severity.Warning, Severity.Stop)]
     public const string BasisSuperseded = "basis-superseded";
 
+    /// <summary>Meter, product, element, setting or lot of a test are not those of its plan.</summary>
+    [Remedy("Check what was tested. If it was meant so, change the plan; otherwise test what the plan says, or enter the test once more with the right names, superseding this record."), Severities(Severity.Warning)]
+    public const string DiffersFromPlan = "differs-from-plan";
+
     /// <summary>The lot or its treatment is another than when the value in force was adopted.</summary>
     [Remedy("Make a catch test with the lot that is in the tank now."), Severities(Severity.Note)]
     public const string OtherLot = "other-lot";

@@ -33,6 +33,13 @@ public sealed record WeighedVolume : DensityEvidence
     /// <summary>How the empty container was taken into account.</summary>
     public TareReading TareReading { get; init; } = TareReading.Each;
 
+    /// <summary>Mass of the empty container beside each weighing; null where there is only one reading or none.</summary>
+    public IReadOnlyList<Mass>? Tares { get; init; }
+
+    /// <summary>How the rounding of the tare enters: equal readings are worth one, shared by all weighings, as in a catch test.</summary>
+    public TareReading TareRounding =>
+        TareReading == TareReading.Each && Tares is { Count: > 1 } tares && tares.All(tare => tare == tares[0]) ? TareReading.Shared : TareReading;
+
     /// <summary>Standard deviation of one filling, relative; null takes the default.</summary>
     public double? Repeatability { get; init; }
 
@@ -43,13 +50,13 @@ public sealed record WeighedVolume : DensityEvidence
     {
         double[] masses = [.. IndicatedNet.Select(net => Scale?.Corrected(net.Kilograms) ?? net.Kilograms)];
         double[] densities = [.. masses.Select(mass => mass / Volume.CubicMetres)];
-        double[] variances = [.. masses.Select(mass => Scale is null ? 0 : Square(Scale.RandomUncertainty(TareReading) / mass))];
+        double[] variances = [.. masses.Select(mass => Scale is null ? 0 : Square(Scale.RandomUncertainty(TareRounding) / mass))];
         var prior = BulkDensityDefaults.Prior(Repeatability);
         var pooled = PooledCatches.Pool(densities, variances, prior);
         var mean = pooled.MassPerRevolution;
         var load = new Mass(mean * Volume.CubicMetres);
         var span = Scale?.RelativeSpanUncertainty(load) ?? FromLargestError(BulkDensityDefaults.UnstatedScale.Value.Canonical);
-        var tare = (Scale?.SharedTareUncertainty(TareReading) ?? 0) / load.Kilograms;
+        var tare = (Scale?.SharedTareUncertainty(TareRounding) ?? 0) / load.Kilograms;
         var scale = Math.Sqrt(span * span + tare * tare);
         var volume = FromLargestError(VolumeTolerance ?? BulkDensityDefaults.ContainerVolume.Value.Canonical);
         var known = Math.Max(0, pooled.RelativeVariance - pooled.BetweenShare) + scale * scale + volume * volume;
@@ -68,6 +75,8 @@ public sealed record WeighedVolume : DensityEvidence
             yield return BulkDensityDefaults.Repeatability.Assumed("weighed/repeatability");
         if (VolumeTolerance is null)
             yield return BulkDensityDefaults.ContainerVolume.Assumed("weighed/volumeTolerance");
+        if (TareRounding != TareReading)
+            yield return TareAssumption.EqualTares("weighed/sharedTare");
         yield return Scale?.SpanAssumption(load) ?? BulkDensityDefaults.UnstatedScale.Assumed("weighed/scale");
     }
 

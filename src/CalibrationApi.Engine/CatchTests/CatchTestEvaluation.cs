@@ -1,6 +1,7 @@
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.LikelyMistakes;
 using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.Weighing;
 
 namespace CalibrationApi.Engine.CatchTests;
 
@@ -68,6 +69,8 @@ public static class CatchTestEvaluation
             Excluded = excluded,
             Enter = toUse is { } used ? Enter(test, used.Value.KilogramsPerRevolution) : null,
             InForce = InForce(test),
+            MeasuredEntry = ForController(test, decision, estimate.Value.Value),
+            InForceEntry = test.Reference is { Kind: ReferenceKind.ValueInForce } inForce ? ForController(test, decision, inForce.Value.KilogramsPerRevolution) : null,
             EffectIfValueInForceStays = Effect(test, change),
             Settings = settings,
             Impossible = limits.Impossible,
@@ -87,7 +90,7 @@ public static class CatchTestEvaluation
 
     // An old error of the scale goes before every sentence about a change that it explains; not before a mistake that stops the test.
     private static Finding? OldScale(CatchTestResult result) =>
-        result.LikelyMistakes.Named is null && result.Change is { Reference.ScaleErrorFoundLater: { } error } change && error.Explains(change)
+        result.LikelyMistakes.Named is null && result.Impossible.Count == 0 && result.Change is { Reference.ScaleErrorFoundLater: { } error } change && error.Explains(change)
             ? error.AsFinding(change) : null;
 
     private static double SharedTareOfAllPoints(CatchTest test) =>
@@ -96,6 +99,10 @@ public static class CatchTestEvaluation
     // A controller with too few decimals would be told zero; then there is nothing to type in, and a finding says why.
     private static ControllerNumber? Enter(CatchTest test, double massPerRevolution) =>
         test.ControllerEntry?.For(massPerRevolution) is { Typed: > 0 } number ? number : null;
+
+    // To be looked up on the controller beside a verdict that lets its number stand or takes a new one.
+    private static ControllerNumber? ForController(CatchTest test, CatchTestVerdict.Decision decision, double massPerRevolution) =>
+        decision.Verdict is Verdict.Keep or Verdict.Adopt ? Enter(test, massPerRevolution) : null;
 
     // A value that was stated more finely than the controller takes it is not what the controller shows.
     private static ControllerNumber? InForce(CatchTest test) =>
@@ -134,6 +141,8 @@ public static class CatchTestEvaluation
             assumptions.Add(new("earlierTest/fromAnotherScale", null, "not stated: taken as the same scale with the same check, so that its span error cancels between the two tests"));
         if (test.Predicted is { RelativeUncertainty: null })
             assumptions.Add(new("predictedValue/relativeUncertainty", new Ratio(PredictedValue.DefaultUncertainty), "default for a value predicted for another lot; judgement, no published source"));
+        if (test.TareRounding != test.TareReading)
+            assumptions.Add(TareAssumption.EqualTares("sharedTare"));
         assumptions.AddRange(test.ReadingAssumptions);
         if (mistakes.Shown.Count > 0)
         {

@@ -95,6 +95,7 @@ internal static class BulkDensityMapping
         VolumeTolerance = weighed.VolumeTolerance?.Canonical(),
         Scale = weighed.Scale is { } scale ? ScaleMapping.Read(scale) : null,
         TareReading = weighed.Weighings![0]!.Net is not null ? TareReading.Zeroed : weighed.SharedTare is not null ? TareReading.Shared : TareReading.Each,
+        Tares = weighed.Weighings!.All(one => one!.Tare is not null) ? [.. weighed.Weighings!.Select(one => one!.Tare!.Read())] : null,
         Repeatability = weighed.Repeatability?.Canonical(),
     };
 

@@ -68,6 +68,12 @@ public sealed class CatchTestAnswer
     /// <summary>What to type in for valueToUse; given with the verdict adopt when the controller's form is known.</summary>
     public EntryAnswer? Enter { get; init; }
 
+    /// <summary>The measured value in the controller's form; given with the verdicts keep and adopt when that form is known.</summary>
+    public EntryAnswer? MeasuredEntry { get; init; }
+
+    /// <summary>The value in force in the controller's form, with what its rounding makes of it; given with the verdicts keep and adopt when that form is known.</summary>
+    public EntryAnswer? ValueInForceEntry { get; init; }
+
     /// <summary>What happens if the value in force stays although the meter delivers something else.</summary>
     public EffectAnswer? EffectIfValueInForceStays { get; init; }
 

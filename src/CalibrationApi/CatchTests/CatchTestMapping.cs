@@ -86,6 +86,8 @@ internal static class CatchTestMapping
             LikelyMistakes = [.. result.LikelyMistakes.Shown.Concat(result.LikelyMistakes.AlsoPossible).Select(mistake => MistakeContextMapping.ToAnswer(mistake, units))],
             ValueToUse = result.ToUse is { } used ? units.MassPerRevolution(used.Value) : null,
             Enter = result.Enter is { } enter ? ToAnswer(enter, units) : null,
+            MeasuredEntry = result.MeasuredEntry is { } measured ? ToAnswer(measured, units) : null,
+            ValueInForceEntry = result.InForceEntry is { } inForce ? ToAnswer(inForce, units) : null,
             EffectIfValueInForceStays = result.EffectIfValueInForceStays is { } effect ? ToAnswer(effect, request, units) : null,
             Assumptions = units.Assumptions(result.Assumptions),
             Findings = units.Findings(result.Findings),

@@ -91,6 +91,8 @@ internal static class CatchTestRecordBody
             yield return Finding.Warning(FindingCode.ScaleCheckFailedLater, $"The scale failed its first check after this test: it was {new Ratio(failed.Error):F2} off. The masses of this test may be off by as much; test again with a good scale.");
         if (ScaleCheckStore.LastBefore(connection, workspace, test.Scale, test.OccurredAt)?.Id != used.ScaleCheck?.Check)
             yield return Finding.Warning(FindingCode.ScaleCheckChanged, $"A check of the scale from before this test was entered or corrected after it. Enter this test once more, superseding this record, to have its masses corrected by that check.");
+        if (used.EarlierTest is { } earlier && SupersessionStore.Find(connection, workspace, RecordCatchTest.Kind, earlier.Test) is not null)
+            yield return Finding.Warning(FindingCode.BasisSuperseded, $"The earlier test that was put beside this one has since been superseded. Enter this test once more, superseding this record, to have it judged anew.");
         if (used.ValueInForce is not { } compared)
             yield break;
         var inForce = AdoptionStore.InForce(connection, workspace, test.Series, test.OccurredAt);

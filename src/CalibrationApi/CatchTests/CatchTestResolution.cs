@@ -65,17 +65,21 @@ internal sealed record CatchTestResolution
             ScaleCheck = UsedScaleCheck(connection, workspace, request.Scale!, scale!, occurredAt, findings),
             ValueInForce = request.ValueInForce is null && request.StartValue is null ? UsedValue(connection, workspace, series, request, occurredAt, findings) : null,
         };
+        if (plan is not null)
+            findings.AddRange(PlanDifferences.Of(plan, request));
         var question = Join(request, machine!, meter!, element!, product!, lot, scale!, plan, used);
         if (question.TargetRate is null && plan is not null)
             question.TargetRate = PlannedRate(connection, workspace, plan, request);
         Surround(question, container, MistakeContextRecords.Of(
             connection, workspace, request, series, meter!, question.Product!.BulkDensity, question.ValueInForce ?? question.StartValue, used.ValueInForce is not null, occurredAt));
+        var earlier = question.EarlierTest is null ? EarlierTestRecords.Of(connection, workspace, question, request, series, AdoptionStore.InForce(connection, workspace, series, occurredAt)?.OccurredAt, occurredAt) : null;
+        question.EarlierTest ??= earlier;
         return (new CatchTestResolution
         {
             Question = question,
             Series = series,
             TimeZone = machine!.TimeZone ?? LocalDate.Utc,
-            Used = used,
+            Used = used with { EarlierTest = earlier is null ? null : new UsedEarlierTest { Test = earlier.Test!, OccurredAt = earlier.OccurredAt! } },
             Findings = findings,
         }, []);
     }
@@ -110,7 +114,7 @@ internal sealed record CatchTestResolution
             PrecisionProbability = data.PrecisionProbability,
             SecondTestChange = data.SecondTestChange,
             CoverageProbability = data.CoverageProbability,
-            CatchPoints = data.CatchPoints,
+            CatchPoints = data.CatchPoints ?? data.CaughtPoints?.Caught ?? meter.Outlets,
             RuledOutMistakes = data.RuledOutMistakes,
             Meter = NameOf(machine, meter),
             Product = new ProductOfTest { Name = product.Name, Material = product.Material, BulkDensity = lot?.BulkDensity ?? product.BulkDensity, Price = product.Price },

@@ -5,6 +5,8 @@ namespace CalibrationApi.CatchTests;
 
 /// <summary>A catch test to be kept as evidence. What is known of machine, product and scale comes from their records.</summary>
 [TakenFrom(nameof(ValueInForce), "Default the value adopted for this meter, element, setting and product, where there is one and no startValue is given.")]
+[TakenFrom(nameof(EarlierTest), "Default the stored test of the same meter, element, setting, product and lot since the value in force was adopted, not superseded, that bears this one out.")]
+[TakenFrom(nameof(CatchPoints), "Default the points caught, or the outlets of the meter.")]
 [TakenFrom(nameof(TargetRate), "Default that of the plan named.")]
 [TakenFrom(nameof(Area), "Default that of the plan named.")]
 [TakenFrom(nameof(WantedPrecision), "Default that of the plan named; without one:")]

@@ -3,7 +3,7 @@ using CalibrationApi.Quantities;
 namespace CalibrationApi.CatchTests;
 
 /// <summary>What a stored test took from the history instead of defaults; absent members took nothing from it.</summary>
-public sealed class UsedHistory
+public sealed record UsedHistory
 {
     /// <summary>Repeatability from earlier catches of the series (meter, element, setting and product).</summary>
     public UsedRepeatability? Repeatability { get; init; }
@@ -16,6 +16,9 @@ public sealed class UsedHistory
 
     /// <summary>The adopted value that the test was compared with.</summary>
     public UsedValueInForce? ValueInForce { get; init; }
+
+    /// <summary>The stored test of another set-up that was put beside this one; the evaluation says under secondTest whether it bears this one out.</summary>
+    public UsedEarlierTest? EarlierTest { get; init; }
 }
 
 /// <summary>Repeatability from history.</summary>
@@ -74,4 +77,14 @@ public sealed class UsedValueInForce
 
     /// <summary>The value.</summary>
     public required ReferenceOfTest Value { get; init; }
+}
+
+/// <summary>An earlier test that was used.</summary>
+public sealed class UsedEarlierTest
+{
+    /// <summary>Id of the test.</summary>
+    public required string Test { get; init; }
+
+    /// <summary>When it was made.</summary>
+    public required string OccurredAt { get; init; }
 }

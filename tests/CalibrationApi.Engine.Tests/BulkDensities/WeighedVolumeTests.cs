@@ -35,6 +35,22 @@ public sealed class WeighedVolumeTests
         NearlyEqual.Assert(Math.Sqrt(result.Parts.Sum(part => part.Relative * part.Relative)), result.Density.StandardUncertainty / result.Density.Value, 1e-12);
     }
 
+    // One container on one scale is rounded the same way each time: equal readings are worth one, as in a catch test.
+    [Fact]
+    public void Density_EqualTareReadings_AreWorthOneAndSaid()
+    {
+        var scale = new Scale { Division = new Mass(0.5), StatedAccuracy = new Mass(1e-9) };
+        var evidence = Evidence(6.1, 6.2, 6.3) with { Scale = scale };
+        var equal = BulkDensityEvaluation.Evaluate(new BulkDensityQuestion { Evidence = evidence with { Tares = [new(1), new(1), new(1)] } });
+        var shared = BulkDensityEvaluation.Evaluate(new BulkDensityQuestion { Evidence = evidence with { TareReading = TareReading.Shared } });
+        var differing = BulkDensityEvaluation.Evaluate(new BulkDensityQuestion { Evidence = evidence with { Tares = [new(1), new(1), new(1.5)] } });
+
+        Assert.Equal(shared.Density, equal.Density);
+        Assert.NotEqual(shared.Density, differing.Density);
+        Assert.Contains("equal tare readings", Assert.Single(equal.Assumptions, one => one.Name == "weighed/sharedTare").Origin, StringComparison.Ordinal);
+        Assert.DoesNotContain("weighed/sharedTare", shared.Assumptions.Concat(differing.Assumptions).Select(one => one.Name));
+    }
+
     [Fact]
     public void Density_MoreWeighings_NarrowTheInterval() =>
         Assert.True(Weighed(6.2, 6.2, 6.2).Density.ExpandedUncertainty < Weighed(6.2).Density.ExpandedUncertainty);

@@ -2,6 +2,7 @@ using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.Repeatability;
+using CalibrationApi.Engine.Weighing;
 
 namespace CalibrationApi.Engine.Tests.CatchTests;
 
@@ -16,7 +17,7 @@ public sealed class CatchTestAssumptionTests
         var assumptions = TwoCatches.InForce(0.342).Evaluated().Assumptions;
 
         Assert.Equal(
-            ["repeatability", "scaleLimit", "dayToDay", "secondTestChange", "tolerance", "wantedPrecision", "valueInForce/relativeUncertainty"],
+            ["repeatability", "scaleLimit", "dayToDay", "secondTestChange", "tolerance", "wantedPrecision", "valueInForce/relativeUncertainty", "sharedTare"],
             assumptions.Select(assumption => assumption.Name));
         Assert.All(assumptions, assumption => Assert.False(string.IsNullOrWhiteSpace(assumption.Origin)));
     }
@@ -60,7 +61,7 @@ public sealed class CatchTestAssumptionTests
             },
         };
 
-        Assert.Equal(["scaleLimit"], test.Evaluated().Assumptions.Select(assumption => assumption.Name));
+        Assert.Equal(["scaleLimit"], (test with { TareReading = TareReading.Zeroed }).Evaluated().Assumptions.Select(assumption => assumption.Name));
     }
 
     [Fact]

@@ -154,4 +154,20 @@ public sealed class ControllerEntryTests
         Assert.Equal(Verdict.Keep, result.Decision.Verdict);
         Assert.Null(result.Enter);
     }
+
+    // Both numbers to look at on the controller; one that is stated more finely than it can show comes with its rounding.
+    [Fact]
+    public void Evaluate_Keep_GivesBothValuesInTheFormOfTheController()
+    {
+        var kept = (Given.Test(Given.Net(17.08, 47), Given.Net(16.94, 46.8)).InForce(0.3604) with { ControllerEntry = ControllerEntry.PerTenRevolutions(UnitTable.Get("kg"), 2) }).Evaluated();
+
+        Assert.Equal(Verdict.Keep, kept.Decision.Verdict);
+        Assert.Equal((3.63, 3.6), (kept.MeasuredEntry!.Typed, kept.InForceEntry!.Typed));
+        NearlyEqual.Assert(3.6 / 3.604 - 1, kept.InForceEntry.RoundingError, 1e-9);
+        Assert.Null(kept.Enter);
+        var adopted = (Given.Test(Given.Net(17.08, 47), Given.Net(16.94, 46.8)).InForce(0.342) with { ControllerEntry = ControllerEntry.PerTenRevolutions(UnitTable.Get("kg"), 2) }).Evaluated();
+        Assert.Equal((3.63, 3.42), (adopted.MeasuredEntry!.Typed, adopted.InForceEntry!.Typed));
+        var none = (Given.Test(Given.Delivering(0.30), Given.Delivering(0.42)).InForce(0.36) with { ControllerEntry = kept.MeasuredEntry.Entry }).Evaluated();
+        Assert.Equal((null, null), (none.MeasuredEntry, none.InForceEntry));
+    }
 }

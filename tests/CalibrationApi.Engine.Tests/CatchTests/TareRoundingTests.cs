@@ -51,4 +51,14 @@ public sealed class TareRoundingTests
 
         NearlyEqual.Assert(each.ExpandedUncertainty, shared.ExpandedUncertainty, 1e-12);
     }
+
+    [Fact]
+    public void Assumptions_EqualTareReadings_AreSaid()
+    {
+        string[] Names(params double[] tares) => [.. Given.Test([.. tares.Select(tare => Given.Weighed(17 + tare, tare, 47))]).Evaluated().Assumptions.Select(one => one.Name)];
+
+        Assert.Contains("sharedTare", Names(1.62, 1.62));
+        Assert.DoesNotContain("sharedTare", Names(1.62, 1.64));
+        Assert.DoesNotContain("sharedTare", Names(1.62));
+    }
 }
