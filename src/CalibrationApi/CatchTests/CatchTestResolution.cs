@@ -72,16 +72,25 @@ internal sealed record CatchTestResolution
             question.TargetRate = PlannedRate(connection, workspace, plan, request);
         Surround(question, container, MistakeContextRecords.Of(
             connection, workspace, request, series, meter!, question.Product!.BulkDensity, question.ValueInForce ?? question.StartValue, used.ValueInForce is not null, occurredAt));
-        var earlier = question.EarlierTest is null ? EarlierTestRecords.Of(connection, workspace, question, request, series, AdoptionStore.InForce(connection, workspace, series, occurredAt)?.OccurredAt, occurredAt) : null;
-        question.EarlierTest ??= earlier;
         return (new CatchTestResolution
         {
             Question = question,
             Series = series,
             TimeZone = machine!.TimeZone ?? LocalDate.Utc,
-            Used = used with { EarlierTest = earlier is null ? null : new UsedEarlierTest { Test = earlier.Test!, OccurredAt = earlier.OccurredAt! } },
+            Used = used,
             Findings = findings,
         }, []);
+    }
+
+    /// <summary>The same beside the stored test that bears it out, where there is one. Its question has to be valid.</summary>
+    public CatchTestResolution WithEarlierTest(SqliteConnection connection, Workspace workspace, RecordCatchTestRequest request)
+    {
+        var at = EnteredInstant.Read(request.OccurredAt!);
+        var since = AdoptionStore.InForce(connection, workspace, Series, at)?.OccurredAt;
+        if (Question.EarlierTest is not null || EarlierTestRecords.Of(connection, workspace, Question, request, Series, since, at) is not { } earlier)
+            return this;
+        Question.EarlierTest = earlier;
+        return this with { Used = Used with { EarlierTest = new UsedEarlierTest { Test = earlier.Test!, OccurredAt = earlier.OccurredAt! } } };
     }
 
     private static CatchTestRequest Join(

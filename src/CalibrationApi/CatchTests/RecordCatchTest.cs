@@ -32,13 +32,10 @@ internal static class RecordCatchTest
     {
         var request = body.Value;
         var storing = new StoringRequest(context);
-        var (resolution, answered) = database.Read(connection => Resolve(connection, workspace, storing, body));
+        var (resolution, answered) = database.Read(connection => Resolve(connection, workspace, storing, body, questions));
         if (resolution is null)
             return answered!;
 
-        // The joined question may lack what only a record could give, such as the pulses per revolution of the meter.
-        if (questions.Validate(resolution.Question) is { IsValid: false } broken)
-            return ProblemResult.Invalid([.. RequestFilter.Errors(broken).Select(AtItsRecord)]);
         var units = CatchTestMapping.UnitsFor(resolution.Question, null);
         var test = CatchTestMapping.ToEngine(resolution.Question);
         var outcome = CatchTestEvaluation.Evaluate(test);
@@ -81,12 +78,19 @@ internal static class RecordCatchTest
         }));
     }
 
-    private static (CatchTestResolution? Resolution, IResult? Answered) Resolve(SqliteConnection connection, Workspace workspace, StoringRequest storing, JsonBody<RecordCatchTestRequest> body)
+    private static (CatchTestResolution? Resolution, IResult? Answered) Resolve(
+        SqliteConnection connection, Workspace workspace, StoringRequest storing, JsonBody<RecordCatchTestRequest> body, IValidator<CatchTestRequest> questions)
     {
         if (storing.Earlier(connection, body.Fingerprint, () => Earlier(connection, workspace, body.Value.Id, body.Fingerprint)) is { } earlier)
             return (null, earlier);
         var (resolution, errors) = CatchTestResolution.Of(connection, workspace, body.Value);
-        return (resolution, resolution is null ? ProblemResult.Invalid(errors) : null);
+        if (resolution is null)
+            return (null, ProblemResult.Invalid(errors));
+
+        // The joined question may lack what only a record could give, such as the pulses per revolution of the meter.
+        return questions.Validate(resolution.Question) is { IsValid: false } broken
+            ? (null, ProblemResult.Invalid([.. RequestFilter.Errors(broken).Select(AtItsRecord)]))
+            : (resolution.WithEarlierTest(connection, workspace, body.Value), null);
     }
 
     // What only a record can give is told at the member that names the record.
