@@ -13,15 +13,21 @@ namespace CalibrationApi.Storage;
 internal sealed class FileWatch : IDisposable
 {
     private const string Moved =
-        "Its file was deleted, moved or replaced while the service ran, so nothing can be stored. Put the same file back, or restart the service to work with the file that is there then.";
+        "Its file was deleted, moved or replaced while the service ran, so nothing can be stored. "
+        + "Put the same file back, or restart the service to work with the file that is there then.";
 
     private const string Overwritten =
-        "Its file was overwritten while the service ran, so nothing can be stored. Stop the service, remove the files beside it that end in -wal and -shm, restore the last backup in its place, and start.";
+        "Its file was overwritten while the service ran, so nothing can be stored. "
+        + "Stop the service, remove the files beside it that end in -wal and -shm, restore the last backup in its place, and start.";
 
     private const string WithoutLog =
-        "The file beside it that ends in -wal was deleted while the service ran, so nothing can be stored. Stop the service in the usual way, which saves what was stored before, and start it again.";
+        "The file beside it that ends in -wal was deleted while the service ran, so nothing can be stored. "
+        + "Stop the service in the usual way, which saves what was stored before, and start it again.";
 
     private const int HasMovedOperation = 20;
+
+    // A look at a file is not free, and reading acknowledges nothing.
+    private const long ReadersLookAgainAfterMilliseconds = 100;
 
     private readonly string path;
     private readonly byte[] identity;
@@ -32,6 +38,7 @@ internal sealed class FileWatch : IDisposable
     private long newestEntry;
     private volatile string? fault;
     private string? told;
+    private long lookedAt = long.MinValue / 2;
 
     /// <summary>Watches a file from now on.</summary>
     /// <param name="path">The file, whole.</param>
@@ -40,17 +47,19 @@ internal sealed class FileWatch : IDisposable
     public FileWatch(string path, byte[] identity, Action<string?> tell)
     {
         (this.path, this.identity, this.tell) = (path, identity, tell);
-        opened = new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = path, Mode = SqliteOpenMode.ReadWrite, Pooling = false }.ToString());
+        opened = Unpooled(path, SqliteOpenMode.ReadWrite);
         opened.Open();
         known = Look();
         // Another process may hold the file open, so that all of a new database still stands in the log.
         newestEntry = NewestEntryInFile() ?? 0;
     }
 
-    /// <summary>Confirms that the file stands where it stood. Costs one look at its name.</summary>
+    /// <summary>Confirms that the file stood where it stood a moment ago. For readers.</summary>
     /// <exception cref="UnusableDatabaseException">It does not, or was found overwritten.</exception>
     public void ConfirmPlace()
     {
+        if (Volatile.Read(ref told) is null && Environment.TickCount64 - Volatile.Read(ref lookedAt) < ReadersLookAgainAfterMilliseconds)
+            return;
         var isMoved = HasMoved();
         // While it is at fault nobody writes, so that whoever comes may look whether it is mended.
         if (!isMoved && fault is not null)
@@ -58,7 +67,8 @@ internal sealed class FileWatch : IDisposable
         Judge(isMoved);
     }
 
-    /// <summary>Confirms also that nobody but SQLite changed the file. For the writer alone, outside of a transaction, whose own work changes it too.</summary>
+    /// <summary>Confirms also that nobody but SQLite changed the file.</summary>
+    /// <remarks>For the writer alone and outside of a transaction, because its own work changes the file too.</remarks>
     /// <param name="isLogNeeded">A transaction has just ended, so that a log is there.</param>
     /// <exception cref="UnusableDatabaseException">The file is not what it was.</exception>
     public void ConfirmFile(bool isLogNeeded)
@@ -75,6 +85,7 @@ internal sealed class FileWatch : IDisposable
     private void Judge(bool isMoved)
     {
         var now = isMoved ? Moved : fault;
+        Volatile.Write(ref lookedAt, Environment.TickCount64);
         if (!ReferenceEquals(now, Volatile.Read(ref told)) && !ReferenceEquals(now, Interlocked.Exchange(ref told, now)))
             tell(now);
         if (now is not null)
@@ -110,11 +121,11 @@ internal sealed class FileWatch : IDisposable
         return true;
     }
 
-    /// <summary>Number of the newest entry of the audit in the file itself, whatever stands in the log; null where the file is not this database.</summary>
+    /// <summary>Number of the newest entry of the audit in the file itself, whatever stands in the log; null where it is not this database.</summary>
     private long? NewestEntryInFile()
     {
         var address = $"file:{Uri.EscapeDataString(path)}?immutable=1";
-        using var direct = new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = address, Mode = SqliteOpenMode.ReadOnly, Pooling = false }.ToString());
+        using var direct = Unpooled(address, SqliteOpenMode.ReadOnly);
         try
         {
             direct.Open();
@@ -126,6 +137,9 @@ internal sealed class FileWatch : IDisposable
             return null;
         }
     }
+
+    private static SqliteConnection Unpooled(string source, SqliteOpenMode mode) =>
+        new(new SqliteConnectionStringBuilder { DataSource = source, Mode = mode, Pooling = false }.ToString());
 
     // Where a system lets nobody move an open file, SQLite does not know the question, and the answer stays no.
     private bool HasMoved()
