@@ -87,7 +87,8 @@ public sealed class LikelyMistakePropertyTests
         foreach (var one in expected)
         {
             var same = Assert.Single(actual, each => each.Code == one.Code && each.Catch == one.Catch);
-            Assert.Equal(one.Probability, same.Probability, 1e-7);
+            // Sums over the others are taken by subtraction, which loses digits beside a catch a thousand times heavier.
+            Assert.Equal(one.Probability, same.Probability, 1e-6);
         }
     }
 }

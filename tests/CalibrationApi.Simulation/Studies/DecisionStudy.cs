@@ -24,6 +24,7 @@ public static class DecisionStudy
             Says("investigate: number right, 850 divisions", Usual, Verdict.Investigate, _ => 0) with { AtMost = 0.02 },
             Says("adopt: number off by 8 %, 850 divisions", Usual, Verdict.Adopt, random => Sign(random) * 0.08) with { AtLeast = 0.85 },
             new StudyCase("adopt: number right, of two catches the one that is 8 % off kept, the good one left out", [2], KeepsTheBadOne) { AtMost = 0.03 },
+            .. Scene.Four.Select(each => new StudyCase($"moreCatches are enough for 1.5 % (dusty 3 %), after so many catches: {each.Name}", [1, 2, 3], (catches, random) => MoreCatchesAreEnough(each.Scene, catches, random)) { AtLeast = 0.80 }),
             Says("keep: number right, scale known to 5 %, so that no interval is narrow enough", Scene.Useless, Verdict.Keep, _ => 0) with { AtMost = 0 },
         ]);
 
@@ -34,6 +35,20 @@ public static class DecisionStudy
         var inForce = scene.PerRevolution / (1 + off(random));
         return scene.Draw(catches, random).InForce(inForce).Run(random).Evaluated().Decision.Verdict == verdict;
     });
+
+    // Fifty catches are made; of those the answer sees the first few, and then as many more as it asked for.
+    private static bool MoreCatchesAreEnough(Scene scene, int catches, SeededRandom random)
+    {
+        while (true)
+        {
+            var wanted = scene == Scene.Dusty ? 0.03 : 0.015;
+            var question = scene.Draw(CatchCount.Most, random).Run(random).Question;
+            question = question with { Limits = new CatchTestLimits { WantedPrecision = wanted } };
+            CatchTestResult After(int made) => CatchTestEvaluation.Evaluate(question with { Catches = [.. question.Catches.Take(made)] }).Result!;
+            if (After(catches).Decision is { Rule: CatchTestVerdict.Rule.PrecisionNotReached, MoreCatches: { } more })
+                return After(catches + more).Estimate.RelativeExpanded <= wanted;
+        }
+    }
 
     private static bool KeepsTheBadOne(int catches, SeededRandom random)
     {

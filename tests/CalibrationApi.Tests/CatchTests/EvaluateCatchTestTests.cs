@@ -130,6 +130,30 @@ public sealed class EvaluateCatchTestTests
     }
 
     [Fact]
+    public async Task Answer_ValueInForceWithEvidence_DrawsTheNumberTowardsItAndShowsWhatWasMeasured()
+    {
+        var answer = await Question.Of(Question.CatchTest).With("/valueInForce/relativeUncertainty", """{ "value": 1, "unit": "%" }""").AnswerAsync();
+
+        Assert.Equal("adopt", answer.Word("/verdict"));
+        Assert.InRange(answer.Number("/valueToUse/value"), 0.342, answer.Number("/massPerRevolution/value"));
+        Assert.Contains("drawn-towards-old-number", answer.Codes("/findings"));
+    }
+
+    [Fact]
+    public async Task Answer_PrecisionNotReached_PromisesItsNumberOfCatches()
+    {
+        var wanted = Question.Of(Question.CatchTest).With("/wantedPrecision", """{ "value": 1.2, "unit": "%" }""");
+
+        var usual = await wanted.AnswerAsync();
+        var sure = await wanted.With("/precisionProbability", """{ "value": 95, "unit": "%" }""").AnswerAsync();
+
+        Assert.True(usual.Number("/expectedPrecision/value") <= 1.2);
+        Assert.True(sure.Number("/moreCatches") > usual.Number("/moreCatches"));
+        Assert.Contains(usual.List("/assumptions"), item => item!["name"]!.GetValue<string>() == "precisionProbability");
+        Assert.DoesNotContain(sure.List("/assumptions"), item => item!["name"]!.GetValue<string>() == "precisionProbability");
+    }
+
+    [Fact]
     public async Task Answer_PredictionForAnotherLot_CountsALargeChangeFromIt()
     {
         var answer = await Question.Of(Question.CatchTest).With("/valueInForce/value", "0.300")
