@@ -15,6 +15,9 @@ internal static class MistakeSearch
     private const double Slack = 0.5;
     private const int FewestWithoutReference = 3;
 
+    // The bounds of so many mistakes in the whole test add up.
+    private const int WholeTestKinds = 10;
+
     // No mistake at one place has more than this share of the prior of all, whatever the context (MistakePriorTests).
     private const double MostShare = 0.5;
 
@@ -136,7 +139,7 @@ internal static class MistakeSearch
             if (at != place)
                 (place, factor) = (at, Math.Exp(ofLevel + (at is { } one ? gains[one] : 0)));
             var bound = prior * factor * (at is null && mistake.ReshapesTest ? reshaped : 1);
-            if (bound > most)
+            if (bound > (at is null ? most / WholeTestKinds : most))
                 bound = prior * Math.Exp(Weigh(hypothesis, test, likelihood).LogLikelihood - likelihood.Ordinary);
             sum += bound;
             // Together they must not be likelier than the ordinary change either.

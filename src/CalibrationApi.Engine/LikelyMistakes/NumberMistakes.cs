@@ -45,6 +45,8 @@ internal sealed class DigitWrong : Mistake
 {
     private const int WrongDigits = 2;
     private const int MostDecimals = 3;
+    private const double LeastOff = 0.02;
+    private const double ShareOfMass = 0.7;
     private const double KilogramsPerPound = 0.45359237;
 
     public override string Check => "Compare every digit of the masses and the counts that were entered with what was written down at the machine.";
@@ -57,17 +59,28 @@ internal sealed class DigitWrong : Mistake
     {
         var one = at ?? 0;
         var unit = test.Context.EnteredInPounds is true ? KilogramsPerPound : 1;
-        var ofMass = Others(test.OnTheScale(one) / unit);
-        var ofCount = Others(test.Turns(one));
-        foreach (var (meant, share) in ofMass)
-            yield return new CorrectedMass(i => test.AsMetered(i, meant * unit - test.TareOnTheScale(i)), 1, (ofCount.Count == 0 ? 1 : 0.7) * share);
-        foreach (var (meant, share) in ofCount)
-            yield return new CorrectedTurns(_ => meant, (ofMass.Count == 0 ? 1 : 0.3) * share);
+        var off = test.Off(one);
+        if (Math.Abs(off) < LeastOff)
+            yield break;
+        foreach (var (meant, share) in Others(test.OnTheScale(one) / unit))
+        {
+            if (Helps(off, (meant * unit - test.TareOnTheScale(one)) / test.InContainer(one)))
+                yield return new CorrectedMass(i => test.AsMetered(i, meant * unit - test.TareOnTheScale(i)), 1, ShareOfMass * share);
+        }
+
+        foreach (var (meant, share) in Others(test.Turns(one)))
+        {
+            if (Helps(off, test.Turns(one) / meant))
+                yield return new CorrectedTurns(_ => meant, (1 - ShareOfMass) * share);
+        }
     }
 
     public override FormattableString Fit(Prediction prediction) => $"two digits that changed places, or one that is wrong, explain that";
 
     protected override double WeightOf(TestAtHand test, int at) => MistakeJudgement.Weight.DigitWrong;
+
+    // A number that would put the catch as far off as it is, or farther, explains nothing; most digits need not be weighed.
+    private static bool Helps(double off, double factor) => factor > 0 && Math.Abs(off + Math.Log(factor)) < Math.Abs(off);
 
     // What may have been meant: most of the weight on swapped neighbours, the rest on a wrong first or second digit.
     private static List<(double Meant, double Share)> Others(double typed)

@@ -54,6 +54,21 @@ internal sealed class TestAtHand
     /// <summary>Revolutions as entered.</summary>
     public double Turns(int at) => readings.Revolutions[at];
 
+    /// <summary>ln of the mass per revolution of a catch over that of the others; over the value compared with where there are no others.</summary>
+    public double Off(int at)
+    {
+        if (Count == 1)
+            return Reference is { } compared ? Math.Log(readings.Values[0] / compared.Value.KilogramsPerRevolution) : 0;
+        double mass = 0, turns = 0;
+        for (var i = 0; i < Count; i++)
+        {
+            mass += i == at ? 0 : Mass(i);
+            turns += i == at ? 0 : Turns(i);
+        }
+
+        return Math.Log(readings.Values[at] * turns / mass);
+    }
+
     /// <summary>Position among all catches of the test.</summary>
     public int Position(int at) => readings.Positions[at];
 
