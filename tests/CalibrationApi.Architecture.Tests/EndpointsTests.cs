@@ -4,6 +4,7 @@ using System.Text;
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using CalibrationApi.Access;
+using CalibrationApi.Http;
 using Microsoft.AspNetCore.Authorization;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
@@ -87,6 +88,19 @@ public sealed partial class EndpointsTests(RunningHost host) : IClassFixture<Run
         Assert.Contains("/v1/forgotten", failure.Message, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Group_WithABodyThatNothingValidates_FailsTheStart()
+    {
+        var app = WebApplication.CreateSlimBuilder().Build();
+        app.MapGroup("/v1").WithRequestChecks().MapPost("/unchecked", (JsonBody<BodyWithoutValidator> body) => body.Value.ToString());
+
+        void Build() => _ = ((IEndpointRouteBuilder)app).DataSources.SelectMany(source => source.Endpoints).ToArray();
+
+        var failure = Assert.Throws<InvalidOperationException>(Build);
+
+        Assert.Contains(nameof(BodyWithoutValidator), failure.Message, StringComparison.Ordinal);
+    }
+
     // Whether the checks stand on a route cannot be read from it, only tried: they turn away a query that nobody knows.
     [Fact]
     public async Task Endpoints_Each_TurnAwayAQueryThatNobodyKnows()
@@ -132,4 +146,6 @@ public sealed partial class EndpointsTests(RunningHost host) : IClassFixture<Run
 
     [GeneratedRegex(@"^/v1(/([a-z]+(-[a-z]+)*|\{[a-zA-Z]+(:[^}]*)?\}))+$")]
     private static partial Regex KebabCasePath();
+
+    private sealed class BodyWithoutValidator;
 }

@@ -100,7 +100,7 @@ internal static class RequestFilter
             (Func<object, ProblemResult?>)typeof(BodyCheck)
                 .GetMethod(nameof(Make), BindingFlags.NonPublic | BindingFlags.Static)!
                 .MakeGenericMethod(request)
-                .Invoke(null, [services])!;
+                .Invoke(null, BindingFlags.DoNotWrapExceptions, null, [services], null)!;
 
         private static Func<object, ProblemResult?> Make<T>(IServiceProvider services)
             where T : class
