@@ -49,7 +49,7 @@ internal sealed class TankBridgedOrEmpty : Mistake
 {
     public override string Check => "Look into the tank from outside, whether there is product over the meter and whether it slides.";
 
-    public override bool ReshapesTest => true;
+    public override double LargestGain(TestLikelihood likelihood) => Uneven.LargestGain(likelihood);
 
     protected override string Code => MistakeCode.TankBridgedOrEmpty;
 
@@ -67,7 +67,7 @@ internal sealed class MeterIsolated : Mistake
 {
     public override string Check => "See whether the drive of this meter was engaged all the time, and its shutter fully open.";
 
-    public override bool ReshapesTest => true;
+    public override double LargestGain(TestLikelihood likelihood) => Uneven.LargestGain(likelihood);
 
     protected override string Code => MistakeCode.MeterIsolated;
 
@@ -82,6 +82,9 @@ internal sealed class MeterIsolated : Mistake
 
 internal static class Uneven
 {
+    /// <summary>Catches that agree speak against it.</summary>
+    public static double LargestGain(TestLikelihood likelihood) => Math.Max(0, likelihood.GainOfAddedScatter(MistakeJudgement.FlowScatter));
+
     /// <summary>Product that hangs, or a meter that stands still now and then, seldom takes the same share of every catch.</summary>
     public static IEnumerable<Prediction> Within((double Low, double High) range) =>
     [

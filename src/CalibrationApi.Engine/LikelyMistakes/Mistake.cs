@@ -13,6 +13,9 @@ internal abstract class Mistake
     /// <summary>The mistake can change unequal catches unequally.</summary>
     public virtual bool ReshapesTest => false;
 
+    /// <summary>How much the scatter of the whole test could gain at most if it were taken back; natural logarithm.</summary>
+    public virtual double LargestGain(TestLikelihood likelihood) => ReshapesTest ? likelihood.LargestGainOfScatter : 0;
+
     /// <summary>The catches show it against each other, so that the whole test can be asked without a value to compare with.</summary>
     public virtual bool ShowsWithoutReference => false;
 

@@ -128,7 +128,6 @@ internal static class MistakeSearch
     private static bool NothingCanBeShown(TestAtHand test, TestLikelihood likelihood, List<Hypothesis> hypotheses, double[] gains)
     {
         var ofLevel = likelihood.LargestGainOfLevel + Slack;
-        var reshaped = test.Count > 1 ? Math.Exp(likelihood.LargestGainOfScatter) : 1;
         var most = Math.Exp(Limit);
         var sum = 0.0;
         int? place = -1;
@@ -138,7 +137,7 @@ internal static class MistakeSearch
             var (mistake, at, prior) = hypothesis;
             if (at != place)
                 (place, factor) = (at, Math.Exp(ofLevel + (at is { } one ? gains[one] : 0)));
-            var bound = prior * factor * (at is null && mistake.ReshapesTest ? reshaped : 1);
+            var bound = prior * factor * (at is null && test.Count > 1 ? Math.Exp(mistake.LargestGain(likelihood)) : 1);
             if (bound > (at is null ? most / WholeTestKinds : most))
                 bound = prior * Math.Exp(Weigh(hypothesis, test, likelihood).LogLikelihood - likelihood.Ordinary);
             sum += bound;

@@ -150,11 +150,21 @@ internal sealed class TestLikelihood
             return double.NegativeInfinity;
         if (known.Length == 1)
             return WithRange(null, low, high);
+        var (mean, density) = WithAddedScatter(addedScatter);
+        return density + level.LogProbabilityBetween(mean - high, mean - low) - Math.Log(high - low);
+    }
+
+    /// <summary>How much better the scatter of the catches is explained if a mistake adds to it; below 0 where they agree.</summary>
+    public double GainOfAddedScatter(double addedScatter) =>
+        WithAddedScatter(addedScatter).LogDensity - LogScatter(Scatter, known.Length - 1, heightOfAll);
+
+    private (double Mean, double LogDensity) WithAddedScatter(double addedScatter)
+    {
         Span<double> wider = known.Length <= 64 ? stackalloc double[known.Length] : new double[known.Length];
         for (var i = 0; i < wider.Length; i++)
             wider[i] = known[i] + addedScatter * addedScatter;
         var (mean, scatter) = MeanAndScatter(observed, wider, -1);
-        return LogScatter(scatter, wider.Length - 1, LogScatterHeight(wider, -1)) + level.LogProbabilityBetween(mean - high, mean - low) - Math.Log(high - low);
+        return (mean, LogScatter(scatter, wider.Length - 1, LogScatterHeight(wider, -1)));
     }
 
     public double WithRange(int? at, double low, double high)
