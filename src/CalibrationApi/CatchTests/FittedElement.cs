@@ -1,7 +1,6 @@
 using CalibrationApi.Engine.VolumeChecks;
 using CalibrationApi.Http;
 using CalibrationApi.Quantities;
-using FluentValidation;
 
 namespace CalibrationApi.CatchTests;
 

@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text;
 using CalibrationApi.Engine.CatchTests;
-using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Simulation.Studies;
 
