@@ -67,7 +67,8 @@ internal sealed record CatchTestResolution
         };
         if (plan is not null)
             findings.AddRange(PlanDifferences.Of(plan, request));
-        var question = Join(request, machine!, meter!, element!, product!, lot, scale!, plan, used);
+        var question = Join(request, machine!, meter!, element!, product!, lot, scale!, plan, used,
+            used.ValueInForce is { } inForce ? PredictedForLot.Of(connection, workspace, inForce, request.Lot, lot) : null);
         if (question.TargetRate is null && plan is not null)
             question.TargetRate = PlannedRate(connection, workspace, plan, request);
         Surround(question, container, MistakeContextRecords.Of(
@@ -94,7 +95,7 @@ internal sealed record CatchTestResolution
     }
 
     private static CatchTestRequest Join(
-        RecordCatchTestRequest data, MachineRequest machine, MeterOfMachine meter, ElementOfMachine element, ProductRequest product, LotRequest? lot, ScaleRequest scale, PlanRequest? plan, UsedHistory used)
+        RecordCatchTestRequest data, MachineRequest machine, MeterOfMachine meter, ElementOfMachine element, ProductRequest product, LotRequest? lot, ScaleRequest scale, PlanRequest? plan, UsedHistory used, PredictedValueOfTest? predicted)
     {
         var planned = plan?.Meters?.FirstOrDefault(one => one!.Meter == data.Meter && one.Product == data.Product);
         return new CatchTestRequest
@@ -118,7 +119,7 @@ internal sealed record CatchTestResolution
             DayToDay = data.DayToDay ?? used.DayToDay?.Value,
             Tolerance = data.Tolerance,
             WantedPrecision = data.WantedPrecision ?? plan?.WantedPrecision,
-            PredictedValue = data.PredictedValue,
+            PredictedValue = data.PredictedValue ?? predicted,
             EarlierTest = data.EarlierTest,
             PrecisionProbability = data.PrecisionProbability,
             SecondTestChange = data.SecondTestChange,

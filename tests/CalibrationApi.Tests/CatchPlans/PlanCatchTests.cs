@@ -7,9 +7,9 @@ public sealed class PlanCatchTests
 {
     // The invented worked plan of the demo data, with the numbers as the documentation prints them.
     [Theory]
-    [InlineData(0, "16.074", "47", "79.4", "35.53", "86.4", "0.1786", 1, "2.80", "container", "16.35")]
-    [InlineData(1, "22.72", "32", "183.6", "10.46", "78.9", "0.4131", 1, "2.80", "lift-limit", "23.38")]
-    [InlineData(2, "4.03", "130", "298.5", "26.13", "17.2", "0.6717", 3, "2.90", "longest-run", "4.05")]
+    [InlineData(0, "16.074", "47", "79.4", "35.53", "86.4", "0.1786", 1, "2.74", "container", "16.35")]
+    [InlineData(1, "22.72", "32", "183.6", "10.46", "78.9", "0.4131", 1, "2.88", "lift-limit", "23.38")]
+    [InlineData(2, "4.03", "130", "298.5", "26.13", "17.2", "0.6717", 1, "2.71", "longest-run", "4.05")]
     public async Task Answer_WorkedPlan_HasThePrintedNumbers(
         int meter, string mass, string revolutions, string time, string speed, string fill, string area, int catches, string precision, string bound, string limit)
     {

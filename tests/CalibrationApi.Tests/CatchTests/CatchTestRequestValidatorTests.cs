@@ -135,7 +135,7 @@ public sealed class CatchTestRequestValidatorTests
     {
         var answer = await Question.Of(Question.CatchTest).With("/targetRate/value", "90." + new string('0', 400)).AnswerAsync();
 
-        Assert.Equal(95.4434395024385, answer.Number("/effectIfValueInForceStays/appliedRate/value"), 1e-9);
+        Assert.Equal(95.44351864145131, answer.Number("/effectIfValueInForceStays/appliedRate/value"), 1e-9);
     }
 
     [Theory]

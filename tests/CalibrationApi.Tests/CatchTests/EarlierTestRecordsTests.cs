@@ -89,6 +89,20 @@ public sealed class EarlierTestRecordsTests(RecordService service) : IClassFixtu
         Assert.Contains(FindingCode.BasisSuperseded, (await service.GetAsync($"/v1/catch-tests/{second}")).Body.Codes("/sinceThen"));
     }
 
+    // 0.30 kg/rev with 62 kg/hL lets 0.363 be expected with 75 kg/hL: the change comes from the lot and needs no second test.
+    [Theory]
+    [InlineData(62, 75, "adopt")]
+    [InlineData(62, 62, "repeat")]
+    public async Task Record_NewLotOfKnownDensity_CountsALargeChangeFromItsPrediction(double before, double after, string verdict)
+    {
+        var farm = await PrepareAsync();
+        var old = await service.CreateAsync("/v1/lots", Farm.LotDraft(farm.Product).With("/bulkDensity", Draft.Quantity(before, "kg/hL")));
+        var now = await service.CreateAsync("/v1/lots", Farm.LotDraft(farm.Product).With("/bulkDensity", Draft.Quantity(after, "kg/hL")));
+        await farm.AdoptAsync(adoption => adoption.With("/typedIn", Draft.Quantity(0.30, "kg/rev")).With("/lot", old).With("/occurredAt", "2026-04-02T08:00:00+02:00"));
+
+        Assert.Equal(verdict, (await farm.TestAsync(test => test.With("/lot", now))).Body.Word("/evaluation/verdict"));
+    }
+
     [Fact]
     public async Task Record_EarlierTestStated_IsTakenAsStated()
     {
