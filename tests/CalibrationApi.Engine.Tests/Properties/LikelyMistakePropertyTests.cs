@@ -87,8 +87,8 @@ public sealed class LikelyMistakePropertyTests
         foreach (var one in expected)
         {
             var same = Assert.Single(actual, each => each.Code == one.Code && each.Catch == one.Catch);
-            // Sums over the others are taken by subtraction, which loses digits beside a catch a thousand times heavier.
-            Assert.Equal(one.Probability, same.Probability, 1e-6);
+            // A range of ratios far out is a difference of two tails, which loses digits.
+            Assert.Equal(one.Probability, same.Probability, 1e-5);
         }
     }
 }
