@@ -50,7 +50,8 @@ public sealed class LikelyMistakePropertyTests
     [Property]
     public void Shown_LaterCatchesInAnotherOrder_AreTheSame(RandomTest random, byte spoilt)
     {
-        var test = Spoilt(random, spoilt);
+        // What piles up from catch to catch depends on their order by its nature.
+        var test = Spoilt(random, spoilt) with { Context = new MistakeContext { RuledOut = [MistakeCode.ContainerNotEmptied, MistakeCode.CounterNotReset] } };
         var other = test with { Catches = [test.Catches[0], .. test.Catches.Skip(1).Reverse()] };
         int? Moved(int? at) => at is null or 0 ? at : test.Catches.Count - at;
 
@@ -87,8 +88,7 @@ public sealed class LikelyMistakePropertyTests
         foreach (var one in expected)
         {
             var same = Assert.Single(actual, each => each.Code == one.Code && each.Catch == one.Catch);
-            // A range of ratios far out is a difference of two tails, which loses digits.
-            Assert.Equal(one.Probability, same.Probability, 1e-5);
+            Assert.Equal(one.Probability, same.Probability, 1e-7);
         }
     }
 }
