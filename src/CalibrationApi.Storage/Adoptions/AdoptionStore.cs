@@ -41,6 +41,13 @@ public sealed record AdoptionRecord
     public required string Fingerprint { get; init; }
 }
 
+/// <summary>What calculations need of an adoption.</summary>
+/// <param name="Lot">Lot at the time.</param>
+/// <param name="EnteredUnit">Unit of the number typed in.</param>
+/// <param name="Value">The mass per revolution that follows, kg per revolution.</param>
+/// <param name="Random">Random standard uncertainty of the test behind it, relative; null when there is none or nothing stands of it.</param>
+public sealed record AdoptedValue(string? Lot, string EnteredUnit, double Value, double? Random);
+
 /// <summary>Keeps adoptions. Rows are only ever added; the value in force is the newest that nothing superseded.</summary>
 public static class AdoptionStore
 {
@@ -66,6 +73,22 @@ public static class AdoptionStore
         order by a.occurred_at desc, a.seq desc limit 1
         """,
         new { workspace, series.Machine, series.Meter, series.Element, series.Setting, series.Product, at = Instants.Text(at), except })?.ToRecord();
+
+    /// <summary>What calculations need of the adoption in force for a series at an instant; null when none is.</summary>
+    public static AdoptedValue? ValueInForce(SqliteConnection connection, string workspace, Series series, DateTimeOffset at) => connection.QueryFirstOrDefault<ValueRow>(
+        """
+        select a.lot, a.entered_unit as enteredUnit, a.value,
+               (select t.random from catch_tests t
+                where t.workspace = a.workspace and t.id = a.test
+                  and not exists (select 1 from supersessions s where s.workspace = t.workspace and s.kind = 'catch-test' and s.superseded = t.id)) as random
+        from adoptions a
+        where a.workspace = @workspace and a.machine = @Machine and a.meter = @Meter and a.element = @Element and a.setting = @Setting
+          and a.product = @Product and a.occurred_at <= @at
+          and not exists (select 1 from supersessions s where s.workspace = a.workspace and s.kind = 'adoption' and s.superseded = a.id)
+        order by a.occurred_at desc, a.seq desc limit 1
+        """,
+        new { workspace, series.Machine, series.Meter, series.Element, series.Setting, series.Product, at = Instants.Text(at) })
+        is { } row ? new AdoptedValue(row.Lot, row.EnteredUnit, row.Value, row.Random) : null;
 
     /// <summary>The adoptions in force on a machine at an instant, one for each series that has any.</summary>
     public static IReadOnlyList<AdoptionRecord> InForceOnMachine(SqliteConnection connection, string workspace, string machine, DateTimeOffset at)
@@ -110,6 +133,17 @@ public static class AdoptionStore
             adoption.Body,
             adoption.Fingerprint,
         });
+
+    private sealed class ValueRow
+    {
+        public string? Lot { get; set; }
+
+        public string EnteredUnit { get; set; } = "";
+
+        public double Value { get; set; }
+
+        public double? Random { get; set; }
+    }
 
     private sealed class Row
     {

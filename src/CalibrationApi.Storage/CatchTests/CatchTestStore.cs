@@ -17,6 +17,16 @@ public static class CatchTestStore
         """,
         new { workspace, id })?.ToRecord();
 
+    /// <summary>What an adopted value needs of the test behind it; null when this workspace has none with that id.</summary>
+    /// <remarks>A stored test is long, and a machine may have one behind each of its values; the parts are cut out where they lie.</remarks>
+    public static BasisRecord? FindBasis(SqliteConnection connection, string workspace, string id) => connection.QuerySingleOrDefault<BasisRow>(
+        """
+        select id, machine, meter, element, setting, product, scale, verdict, occurred_at as occurredAt, offset_minutes as offsetMinutes,
+               answer -> '$.massPerRevolution' as measured, answer -> '$.enter' as enter, entered -> '$.conditions' as conditions
+        from catch_tests where workspace = @workspace and id = @id
+        """,
+        new { workspace, id })?.ToRecord();
+
     /// <summary>Adds a test with its catches.</summary>
     public static void Insert(SqliteConnection connection, string workspace, CatchTestRecord test)
     {
@@ -129,6 +139,38 @@ public static class CatchTestStore
         return [.. rows.Select(row => row.ToRecord())];
     }
 
+    private sealed class BasisRow
+    {
+        public string Id { get; set; } = "";
+
+        public string Machine { get; set; } = "";
+
+        public string Meter { get; set; } = "";
+
+        public string Element { get; set; } = "";
+
+        public string Setting { get; set; } = "";
+
+        public string Product { get; set; } = "";
+
+        public string Scale { get; set; } = "";
+
+        public string Verdict { get; set; } = "";
+
+        public string OccurredAt { get; set; } = "";
+
+        public long OffsetMinutes { get; set; }
+
+        public string Measured { get; set; } = "";
+
+        public string? Enter { get; set; }
+
+        public string? Conditions { get; set; }
+
+        public BasisRecord ToRecord() => new(
+            Id, new Series(Machine, Meter, Element, Setting, Product), Scale, Verdict, Instants.Read(OccurredAt, OffsetMinutes), Measured, Enter, Conditions);
+    }
+
     private sealed class SeriesRow
     {
         public string Id { get; set; } = "";
@@ -209,6 +251,18 @@ public static class CatchTestStore
         };
     }
 }
+
+/// <summary>The test behind an adopted value.</summary>
+/// <param name="Id">Its id.</param>
+/// <param name="Series">The series it belongs to.</param>
+/// <param name="Scale">Id of the scale.</param>
+/// <param name="Verdict">Verdict.</param>
+/// <param name="OccurredAt">When it was made.</param>
+/// <param name="Measured">The mass per revolution of its answer, JSON.</param>
+/// <param name="Enter">What its answer said to enter, JSON; null when it could not say.</param>
+/// <param name="Conditions">Its conditions as entered, JSON; null when none were.</param>
+public sealed record BasisRecord(
+    string Id, Series Series, string Scale, string Verdict, DateTimeOffset OccurredAt, string Measured, string? Enter, string? Conditions);
 
 /// <summary>A test of a series as its statistics need it.</summary>
 /// <param name="Id">Its id.</param>

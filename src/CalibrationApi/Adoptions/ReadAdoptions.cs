@@ -55,19 +55,17 @@ internal static class ReadAdoptions
         var instant = EnteredInstant.Now;
         if (at is not null && !EnteredInstant.TryRead(at, out instant))
             return ProblemResult.Invalid([EnteredInstant.WrongParameter("at")]);
-        using var connection = database.Open();
-        if (new DescribedRecordStore(RecordKind.Machines).Find(connection, workspace, id) is null)
-            return Pages.NotFound();
-        var zone = MachineTimeZone.Of(connection, workspace, id);
-        return JsonAnswer.Of(new ValuesInForceAnswer
+        var items = database.Read(connection =>
         {
-            Items =
-            [
-                .. AdoptionStore.InForceOnMachine(connection, workspace, id, instant)
+            var records = new RecordsReadOnce(connection, workspace);
+            return records.Find<MachineRequest>(RecordKind.Machines, id) is { } machine
+                ? AdoptionStore.InForceOnMachine(connection, workspace, id, instant)
                     .Where(adoption => Fits(adoption.Series, meter, element, setting, product))
-                    .Select(adoption => AdoptionBody.InForce(connection, workspace, adoption, zone, units)),
-            ],
+                    .Select(adoption => AdoptionBody.InForce(records, adoption, machine.TimeZone ?? LocalDate.Utc, units))
+                    .ToArray()
+                : null;
         });
+        return items is null ? Pages.NotFound() : JsonAnswer.Of(new ValuesInForceAnswer { Items = items });
     }
 
     private static bool Fits(Series series, string? meter, string? element, string? setting, string? product) =>

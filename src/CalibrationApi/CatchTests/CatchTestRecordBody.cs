@@ -73,8 +73,8 @@ internal static class CatchTestRecordBody
         [.. FindingsSinceThen(connection, workspace, test, used, isBasisKnown)];
 
     /// <summary>The first check of its scale after a test, when it failed: then nobody knows whether the scale was good during the test.</summary>
-    public static ScaleCheckRecord? FailedLater(SqliteConnection connection, Workspace workspace, CatchTestRecord test) =>
-        ScaleCheckStore.FirstAfter(connection, workspace, test.Scale, test.OccurredAt) is { Passed: false } failed ? failed : null;
+    public static ScaleCheckRecord? FailedLater(SqliteConnection connection, Workspace workspace, string scale, DateTimeOffset testedAt) =>
+        ScaleCheckStore.FirstAfter(connection, workspace, scale, testedAt) is { Passed: false } failed ? failed : null;
 
     public static string Context(CatchTestResolution resolution, DisplayUnits units) => KeptJson.Write(json =>
     {
@@ -87,7 +87,7 @@ internal static class CatchTestRecordBody
 
     private static IEnumerable<Finding> FindingsSinceThen(SqliteConnection connection, Workspace workspace, CatchTestRecord test, UsedHistory used, bool isBasisKnown)
     {
-        if (FailedLater(connection, workspace, test) is { } failed)
+        if (FailedLater(connection, workspace, test.Scale, test.OccurredAt) is { } failed)
             yield return Finding.Warning(FindingCode.ScaleCheckFailedLater, $"The scale failed its first check after this test: it was {new Ratio(failed.Error):F2} off. The masses of this test may be off by as much; test again with a good scale.");
         if (ScaleCheckStore.LastBefore(connection, workspace, test.Scale, test.OccurredAt)?.Id != used.ScaleCheck?.Check)
             yield return Finding.Warning(FindingCode.ScaleCheckChanged, $"A check of the scale from before this test was entered or corrected after it. Enter this test once more, superseding this record, to have its masses corrected by that check.");

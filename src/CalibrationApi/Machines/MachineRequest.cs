@@ -65,7 +65,7 @@ public sealed class MeterOfMachine
     /// <summary>Outlets that it feeds.</summary>
     public int? Outlets { get; init; }
 
-    /// <summary>Metering elements it can be fitted with; names are unique within the meter.</summary>
+    /// <summary>Metering elements it can be fitted with; names are unique within the meter. At most 1280 on all meters of the machine together.</summary>
     public IReadOnlyList<ElementOfMachine?>? Elements { get; init; }
 
     /// <summary>Limits of its speed, for elements that do not name their own.</summary>

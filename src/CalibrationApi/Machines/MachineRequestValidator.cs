@@ -15,6 +15,9 @@ namespace CalibrationApi.Machines;
 /// <summary>Rules of a machine.</summary>
 internal sealed class MachineRequestValidator : DescribedRequestValidator<MachineRequest>
 {
+    /// <summary>Elements on all meters together. The set-up of a plan tells of each of them, so that more would make its answer too dear.</summary>
+    public const int MostElements = 1280;
+
     public MachineRequestValidator()
     {
         RuleFor(machine => machine.TimeZone).Text(64);
@@ -41,6 +44,8 @@ internal sealed class MachineRequestValidator : DescribedRequestValidator<Machin
             && SeedbedUtilisation.IsWiderThanRow(new Length(spread), new Length(row)))
             context.Report(nameof(machine.OpenerSpread), ErrorCode.SettingsAtOdds, "Seed cannot be spread wider than the rows are apart. Check both widths and their units.");
         Unique(machine.Tanks, tank => tank.Name, nameof(machine.Tanks), nameof(TankOfMachine.Name), context);
+        if (machine.Meters?.Sum(meter => meter?.Elements?.Count ?? 0) > MostElements)
+            context.Report(nameof(machine.Meters), ErrorCode.TooMany, string.Create(CultureInfo.InvariantCulture, $"The meters of a machine may have {MostElements} elements altogether. Leave out those that are not fitted."));
         Unique(machine.Meters, meter => meter.Position, nameof(machine.Meters), nameof(MeterOfMachine.Position), context);
         for (var i = 0; i < (machine.Meters?.Count ?? 0); i++)
         {

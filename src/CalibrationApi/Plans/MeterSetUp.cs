@@ -84,10 +84,10 @@ internal sealed class MeterSetUp(PlannedField field, SqliteConnection connection
     // Only where both lots are known: without the one before nothing says what changed.
     private NewLotAnswer? NewLot(PlannedMeter meter)
     {
-        if (meter.Lot is null || meter.InForce(connection, workspace, field.Plan.Machine!, meter.Planned.Element!) is not { Lot: { } before } adoption
+        if (meter.Lot is null || meter.InForce(connection, workspace, field.Plan.Machine!, meter.Planned.Element!) is not { Lot: { } before } adopted
             || before == meter.Planned.Lot || LotOf(before) is not { } earlier)
             return null;
-        var inForce = PlannedMeter.Reference(connection, workspace, adoption);
+        var inForce = PlannedMeter.Reference(adopted);
         var (answer, errors) = Calculation.Ask(
             new NewLotRequest
             {

@@ -1,4 +1,3 @@
-using System.Text.Json;
 using CalibrationApi.CatchPlans;
 using CalibrationApi.CatchTests;
 using CalibrationApi.Engine.CatchPlans;
@@ -26,12 +25,12 @@ internal static class PlanCatchOfPlan
     public static Results<JsonAnswer<CatchPlanAnswer>, ProblemResult> Handle(
         string id, CalibrationDatabase database, Workspace workspace, IValidator<CatchPlanRequest> questions, [FromQuery] string? units = null)
     {
-        using var connection = database.Open();
-        if (new DescribedRecordStore(RecordKind.Plans).Find(connection, workspace, id) is not { } record)
-            return Pages.NotFound();
-        var plan = (PlanRequest)JsonSerializer.Deserialize(record.Body, JsonSettings.Contract.GetTypeInfo(typeof(PlanRequest)))!;
         var predicted = new List<(PlannedMeter Meter, KnownValue Known)>();
-        var (question, errors) = Resolve(connection, workspace, plan, predicted);
+        var (question, errors) = database.Read(connection => new RecordsReadOnce(connection, workspace).Find<PlanRequest>(RecordKind.Plans, id) is { } plan
+            ? Resolve(connection, workspace, plan, predicted)
+            : (null, null));
+        if (errors is null)
+            return Pages.NotFound();
         if (question is null)
             return ProblemResult.Invalid(errors);
         if (questions.Validate(question) is { IsValid: false } broken)
@@ -43,7 +42,7 @@ internal static class PlanCatchOfPlan
             : ProblemResult.Refused(outcome.Refusals, answerUnits.Display);
     }
 
-    private static (CatchPlanRequest? Question, IReadOnlyList<ProblemError> Errors) Resolve(
+    private static (CatchPlanRequest? Question, IReadOnlyList<ProblemError>? Errors) Resolve(
         SqliteConnection connection, Workspace workspace, PlanRequest plan, List<(PlannedMeter Meter, KnownValue Known)> predicted)
     {
         var records = new ReferredRecords(connection, workspace);

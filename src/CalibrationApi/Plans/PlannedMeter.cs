@@ -7,7 +7,6 @@ using CalibrationApi.Products;
 using CalibrationApi.Quantities;
 using CalibrationApi.SeedingRates;
 using CalibrationApi.Storage.Adoptions;
-using CalibrationApi.Storage.CatchTests;
 using CalibrationApi.Storage.History;
 using CalibrationApi.Storing;
 using CalibrationApi.VolumeChecks;
@@ -54,8 +53,8 @@ internal sealed record PlannedMeter(int Index, MeterOfFieldPlan Planned, Product
     /// </summary>
     public KnownValue? ValueOf(ElementOfMachine element, SqliteConnection connection, Workspace workspace, string machine)
     {
-        if (InForce(connection, workspace, machine, element.Name!) is { } adoption)
-            return new KnownValue(Reference(connection, workspace, adoption), ValueOrigin.ValueInForce);
+        if (InForce(connection, workspace, machine, element.Name!) is { } adopted)
+            return new KnownValue(Reference(adopted), ValueOrigin.ValueInForce);
         if (element.Name == Planned.Element && Planned.StartValue is { } start)
             return new KnownValue(start, ValueOrigin.StartValue);
         if (element.DisplacementPerRevolution is not { } volume || BulkDensity is not { } density)
@@ -82,20 +81,19 @@ internal sealed record PlannedMeter(int Index, MeterOfFieldPlan Planned, Product
     };
 
     /// <summary>What is in force for an element of this meter with this product and setting.</summary>
-    public AdoptionRecord? InForce(SqliteConnection connection, Workspace workspace, string machine, string element) =>
-        AdoptionStore.InForce(connection, workspace, new Series(machine, Planned.Meter!, element, Planned.Setting ?? "", Planned.Product!), EnteredInstant.Now);
+    public AdoptedValue? InForce(SqliteConnection connection, Workspace workspace, string machine, string element) =>
+        AdoptionStore.ValueInForce(connection, workspace, new Series(machine, Planned.Meter!, element, Planned.Setting ?? "", Planned.Product!), EnteredInstant.Now);
 
     /// <summary>An adopted value as calculations take it, with its uncertainty where the test behind it stands.</summary>
-    public static ReferenceOfTest Reference(SqliteConnection connection, Workspace workspace, AdoptionRecord adoption)
+    public static ReferenceOfTest Reference(AdoptedValue adopted)
     {
-        var unit = UnitTable.Find(adoption.EnteredUnit) is { Dimension: Dimension.MassPerRevolution } entered ? entered : UnitTable.Get("kg/rev");
-        var basis = adoption.Test is { } test ? CatchTestStore.Find(connection, workspace, test) : null;
+        var unit = UnitTable.Find(adopted.EnteredUnit) is { Dimension: Dimension.MassPerRevolution } entered ? entered : UnitTable.Get("kg/rev");
         return new ReferenceOfTest
         {
-            Value = AnswerUnits.Shown(unit.FromCanonical(adoption.Value)),
+            Value = AnswerUnits.Shown(unit.FromCanonical(adopted.Value)),
             Unit = unit.Symbol,
             // A test that turned out wrong says nothing of how well the number is known.
-            RelativeUncertainty = basis is null || SupersessionStore.Find(connection, workspace, RecordCatchTest.Kind, basis.Id) is not null ? null : AnswerUnits.Percent(basis.Random),
+            RelativeUncertainty = adopted.Random is { } random ? AnswerUnits.Percent(random) : null,
         };
     }
 }

@@ -1,4 +1,3 @@
-using System.Text.Json;
 using CalibrationApi.CatchTests;
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Http;
@@ -11,6 +10,7 @@ using CalibrationApi.Storage.Records;
 using CalibrationApi.Storing;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.AspNetCore.Mvc;
+using Microsoft.Data.Sqlite;
 
 namespace CalibrationApi.Plans;
 
@@ -27,12 +27,13 @@ internal static class SetUpOfPlan
     /// <param name="id">Id of the plan.</param>
     /// <param name="units">Units of the answer; as-asked takes those of the plan and its records.</param>
     /// <response code="200">Rates and set-up, and what is still open.</response>
-    public static Results<JsonAnswer<PlanSetUpAnswer>, ProblemResult> Handle(string id, CalibrationDatabase database, Workspace workspace, [FromQuery] string? units = null)
+    public static Results<JsonAnswer<PlanSetUpAnswer>, ProblemResult> Handle(string id, CalibrationDatabase database, Workspace workspace, [FromQuery] string? units = null) =>
+        database.Read<Results<JsonAnswer<PlanSetUpAnswer>, ProblemResult>>(connection => new RecordsReadOnce(connection, workspace).Find<PlanRequest>(RecordKind.Plans, id) is { } plan
+            ? JsonAnswer.Of(Of(plan, connection, workspace, units))
+            : Pages.NotFound());
+
+    private static PlanSetUpAnswer Of(PlanRequest plan, SqliteConnection connection, Workspace workspace, string? units)
     {
-        using var connection = database.Open();
-        if (new DescribedRecordStore(RecordKind.Plans).Find(connection, workspace, id) is not { } record)
-            return Pages.NotFound();
-        var plan = (PlanRequest)JsonSerializer.Deserialize(record.Body, JsonSettings.Contract.GetTypeInfo(typeof(PlanRequest)))!;
         var records = new ReferredRecords(connection, workspace);
         var field = PlannedField.Read(plan, records, units);
         var open = new List<ProblemError>([.. records.Errors, .. field.RateErrors]);
@@ -42,7 +43,7 @@ internal static class SetUpOfPlan
         AddNutrients(field, open);
         var (fan, airInTheWay) = FanSetUp.Of(field, meters, units);
         var obstacles = Obstacles(meters, field, seedRow, airInTheWay).ToArray();
-        return JsonAnswer.Of(new PlanSetUpAnswer
+        return new PlanSetUpAnswer
         {
             Headline = Headline(obstacles, open),
             NothingInTheWay = obstacles.Length == 0 && open.Count == 0,
@@ -54,7 +55,7 @@ internal static class SetUpOfPlan
             Open = [.. open.Select(one => new OpenPointOfPlan { Pointer = one.Pointer!, Kind = Words.Of(KindOf(one.Code)), Detail = one.Detail })],
             Cautions = Cautions(meters, field, seedRow),
             EngineVersion = EngineVersion.Current,
-        });
+        };
     }
 
     private static OpenKind KindOf(string code) => code switch

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
 using CalibrationApi.Http;
+using CalibrationApi.Testing;
 using CalibrationApi.Tests.Records;
 
 namespace CalibrationApi.Tests.Machines;
@@ -48,6 +49,23 @@ public sealed class MachineRequestValidatorTests(RecordService service) : IClass
             draft.Without("/meters/0/tank");
 
         await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/machines", draft))).RefusedAsync(422, at, code);
+    }
+
+    [Theory]
+    [InlineData(0, null)]
+    [InlineData(1, "#/meters")]
+    public async Task Machine_MoreElementsThanAMachineMayHave_IsRefused(int more, string? at)
+    {
+        var draft = new Draft(LargestMachine.Machine());
+        for (var i = 0; i < more; i++)
+            draft.Add("/meters/63/elements", new JsonObject { ["name"] = string.Create(CultureInfo.InvariantCulture, $"spare {i}") });
+
+        var reply = await service.PostAsync("/v1/machines", draft);
+
+        if (at is null)
+            reply.Expect(201);
+        else
+            await reply.RefusedAsync(422, at, ErrorCode.TooMany);
     }
 
     [Theory]
@@ -136,10 +154,11 @@ public sealed class MachineRequestValidatorTests(RecordService service) : IClass
         Assert.Equal("2026-04-18", (await service.GetAsync($"/v1/catch-tests/{id}")).Body.Word("/localDate"));
     }
 
+    // As many elements as a meter may have on the last one, on the others as many as the machine then may.
     private static JsonNode Meter(int number) => new JsonObject
     {
         ["position"] = string.Create(CultureInfo.InvariantCulture, $"meter {number}"),
         ["coveredWidth"] = Draft.Quantity(9, "m"),
-        ["elements"] = new JsonArray([.. Enumerable.Range(0, 50).Select(i => new JsonObject { ["name"] = string.Create(CultureInfo.InvariantCulture, $"element {i}") })]),
+        ["elements"] = new JsonArray([.. Enumerable.Range(0, number == 63 ? 50 : 19).Select(i => new JsonObject { ["name"] = string.Create(CultureInfo.InvariantCulture, $"element {i}") })]),
     };
 }
