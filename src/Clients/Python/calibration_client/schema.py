@@ -102,6 +102,11 @@ class AdoptionRequest(TypedDict):
     why: str
     """Why it was adopted."""
 
+    despite: NotRequired[Despite]
+    """Why the number is right although something speaks against it. Only after a request without it was refused with that
+    code; the record and every later answer show it.
+    """
+
     occurredAt: str
     """When it was typed in, RFC 3339 with offset."""
 
@@ -475,8 +480,16 @@ class CatchPlanAnswer(TypedDict):
     meters: list[MeterPlanAnswer]
     """The meters in the order given."""
 
+    oneAfterTheOther: bool
+    """No simulated speed keeps all meters within their limits, so they run one after the other, each at its own."""
+
+    containersNeeded: int
+    """Containers that stand under the meters at the same time."""
+
     stopOrder: list[StopAnswer]
-    """When to stop which meter, first stop first; stops closer than ten seconds share a group."""
+    """When to stop which meter, first stop first; stops closer than ten seconds share a group. Where the meters run one
+    after the other, each from its own start.
+    """
 
     steps: list[StepAnswer]
     """What to do, as a set: a step may begin when every step it comes after is done."""
@@ -516,8 +529,9 @@ class CatchPlanRequest(TypedDict):
     """A catch test to be planned: one or several meters in one run."""
 
     groundSpeed: SpeedQuantity
-    """Ground speed that the controller is made to believe in during the run; usually the planned one. Range: above 0 and
-    up to 100 km/h.
+    """Ground speed that the controller is to be made to believe in during the run; usually the planned one. Where it takes
+    a meter beyond its limits or leaves too short a run, the answer plans with another. Range: above 0 and up to 100
+    km/h.
     """
 
     workingSpeeds: NotRequired[SpeedRange]
@@ -531,6 +545,11 @@ class CatchPlanRequest(TypedDict):
     0.1 to 50 %.
     """
 
+    precisionProbability: NotRequired[RatioQuantity]
+    """Probability with which the number of catches reaches it. Default 80 %: probability with which the number of catches
+    asked for is enough; judgement, no published source. Range: 50 to 99 %.
+    """
+
     coverageProbability: NotRequired[float]
     """Coverage probability of expanded uncertainties. Default 0.95: common practice for expanded uncertainties, as in the
     examples of JCGM 100:2008.
@@ -538,6 +557,14 @@ class CatchPlanRequest(TypedDict):
 
     longestRun: NotRequired[TimeQuantity]
     """Longest run of one catch. Default 300 s: default; judgement, no published source. Range: above 0 and up to 24 h."""
+
+    shortestRun: NotRequired[TimeQuantity]
+    """Shortest run of one catch, not above the longest. A drive takes some seconds to settle. Default 20 s: a drive takes
+    some seconds to settle; judgement, no published source. Range: above 0 and up to 24 h.
+    """
+
+    containersAtHand: NotRequired[int]
+    """How many of the container are at hand. With fewer than meters that share it, the answer says so. No default."""
 
     liftLimit: NotRequired[MassQuantity]
     """Mass that one person lifts, container included. Default 25 kg: mass one person lifts, container included; judgement,
@@ -580,7 +607,12 @@ class CatchTestAnswer(TypedDict):
     """
 
     moreCatches: NotRequired[int]
-    """How many more catches a repeat takes; absent for other verdicts and when no number of catches would help."""
+    """How many more catches a repeat takes; absent for other verdicts and when no number of catches would help. Where
+    precision is missing, so many are enough with the probability precisionProbability.
+    """
+
+    expectedPrecision: NotRequired[RatioQuantity]
+    """The relative expanded uncertainty to expect after moreCatches, where precision is what is missing."""
 
     reasons: list[ReasonAnswer]
     """Why."""
@@ -615,13 +647,31 @@ class CatchTestAnswer(TypedDict):
     combinedWithPrevious: NotRequired[MeasuredMassPerRevolution]
     """Old and new value combined; offered when the uncertainty of the old one is known and no change was detected."""
 
+    secondTest: NotRequired[SecondTestAnswer]
+    """How the earlierTest of the question bears this one out; absent without one, or without a value to compare both with."""
+
     likelyMistakes: list[LikelyMistakeAnswer]
-    """Mistakes that would explain the test, the most probable first; those under a probability of 10 % are left out. Empty
-    when none stands out.
+    """Mistakes that would explain the test, the most probable first, each with its one check. Those under a probability of
+    10 % are left out, except where the change is so large that a second test is asked for: then everything that could
+    explain it is listed, however improbable. Empty when none stands out.
+    """
+
+    valueToUse: NotRequired[MassPerRevolutionQuantity]
+    """The mass per revolution that serves best from now on, with the verdict adopt: what the test found, what it and an
+    earlier test found together, or between it and a value in force whose relativeUncertainty is known. What the test
+    alone found stays in massPerRevolution.
     """
 
     enter: NotRequired[EntryAnswer]
-    """What to type in; given with the verdict adopt when the controller's form is known."""
+    """What to type in for valueToUse; given with the verdict adopt when the controller's form is known."""
+
+    measuredEntry: NotRequired[EntryAnswer]
+    """The measured value in the controller's form; given with the verdicts keep and adopt when that form is known."""
+
+    valueInForceEntry: NotRequired[EntryAnswer]
+    """The value in force in the controller's form, with what its rounding makes of it; given with the verdicts keep and
+    adopt when that form is known.
+    """
 
     effectIfValueInForceStays: NotRequired[EffectAnswer]
     """What happens if the value in force stays although the meter delivers something else."""
@@ -738,6 +788,17 @@ class CatchTestRequest(TypedDict):
     startValue: NotRequired[ReferenceOfTest | MassPerRevolutionQuantity]
     """A predicted value to compare with where none is in force yet. No default. Range: above 0 and up to 1000 kg/rev."""
 
+    predictedValue: NotRequired[PredictedValueOfTest | MassPerRevolutionQuantity]
+    """What another lot is expected to give where that is not the value in force, for example the prediction for a new lot:
+    the limit secondTestChange then counts from it. No default. Range: above 0 and up to 1000 kg/rev.
+    """
+
+    earlierTest: NotRequired[EarlierTestOfTest]
+    """An earlier test of the same meter, element, setting, product and lot, set up apart from this one since the value in
+    force was adopted. A change of at least secondTestChange is adopted when the two agree. No default. Range: above 0
+    and up to 1000 kg/rev.
+    """
+
     targetRate: NotRequired[MassPerAreaQuantity]
     """The rate to be applied; gives the effect of a wrong value. No default. Range: above 0 and up to 100000 kg/ha."""
 
@@ -757,13 +818,14 @@ class CatchTestRequest(TypedDict):
     default.
     """
 
-    ruledOutMistakes: NotRequired[list[Literal["pounds-as-kilograms", "kilograms-as-pounds", "tare-not-taken-off", "tare-taken-off-twice", "tare-of-another-container", "decimal-slip", "count-doubled", "count-halved", "meter-not-primed", "container-overflowed", "tank-bridged-or-empty", "meter-isolated", "catch-point-missed", "another-element", "another-product", "value-in-force-wrong", "start-value-wrong", "something-else"]]]
+    ruledOutMistakes: NotRequired[list[Literal["pounds-as-kilograms", "kilograms-as-pounds", "tare-not-taken-off", "tare-taken-off-twice", "tare-of-another-container", "decimal-slip", "digit-wrong", "count-doubled", "count-halved", "meter-not-primed", "container-overflowed", "tank-bridged-or-empty", "meter-isolated", "catch-point-missed", "half-of-points-as-whole", "container-not-emptied", "counter-not-reset", "residue-in-container", "wind-or-hand", "ounces-as-decimals", "pulses-per-revolution-wrong", "turns-of-another-shaft", "another-element", "another-product", "value-in-another-unit", "value-in-force-wrong", "start-value-wrong", "something-else"]]]
     """Codes of likely mistakes that somebody has checked and that did not happen; they are left out of the judgement."""
 
     repeatability: NotRequired[RatioQuantity]
-    """Repeatability of one catch (standard deviation), scale and counter parts removed. Default 1 % for a catch of at
-    least 5 kg and 20 rev, 2 % below, 3 % for dusty or caking products or under 5 rev: judgement, 4 degrees of freedom,
-    no published source. Range: 0.01 to 30 %.
+    """Repeatability of one catch (standard deviation), scale and counter parts removed. Default by the size of the catch,
+    s^2 = (0.93 %)^2 + (14.3 % rev / turns)^2 + (0.49 % kg / mass)^2: 1 % at 14 kg and 40 rev, 2 % at 0.3 kg and 20 rev,
+    3 % at 5 rev; with 2.9 % in place of 0.93 % for dusty or caking products: judgement, 4 degrees of freedom, no
+    published source. Range: 0.01 to 30 %.
     """
 
     repeatabilityDegreesOfFreedom: NotRequired[float]
@@ -786,9 +848,16 @@ class CatchTestRequest(TypedDict):
     0.1 to 50 %.
     """
 
-    secondCatchChange: NotRequired[RatioQuantity]
-    """Change from which a second catch has to confirm. Default 10 %: common practice: 10 to 15 %; no published source.
-    Range: 0.1 to 100 %.
+    precisionProbability: NotRequired[RatioQuantity]
+    """Probability with which the number of further catches that a repeat asks for reaches the wanted precision. Default 80
+    %: probability with which the number of catches asked for is enough; judgement, no published source. Range: 50 to 99
+    %.
+    """
+
+    secondTestChange: NotRequired[RatioQuantity]
+    """Change from what was expected, from which a second test, set up anew, has to agree before anything is adopted.
+    Default twice the tolerance. Default 10 %: twice the tolerance; common practice asks for a second test at a change
+    of 10 to 15 %, no published source. Range: 0.1 to 100 %.
     """
 
     coverageProbability: NotRequired[float]
@@ -809,6 +878,17 @@ class CatchTestRequest(TypedDict):
     """Smallest step of the revolution counter. Default 0.1 rev: default; judgement, no published source. Range: 0 to 10
     rev.
     """
+
+    fittedElement: NotRequired[FittedElement]
+    """The metering element that is fitted. With the bulk density of the product it says what a value can be; where neither
+    valueInForce nor startValue is given, the start value comes from both.
+    """
+
+    conditions: NotRequired[Conditions]
+    """Conditions during the test."""
+
+    sowingConditions: NotRequired[Conditions]
+    """Conditions that are expected in sowing; conditions far from them are said in the headline."""
 
     pocketsPerRevolution: NotRequired[int]
     """Pockets or flutes of the metering element that discharge one after the other in one revolution, where known. No
@@ -1263,6 +1343,16 @@ class DensityUncertaintyPart(TypedDict):
     """Standard uncertainty, relative."""
 
 
+class Despite(TypedDict):
+    """What spoke against a typed number, and why it is right all the same."""
+
+    code: Literal["typed-decimal-slip", "typed-twice-or-half", "typed-in-other-unit", "typed-off-test", "typed-off-value-in-force", "typed-more-than-element-holds"]
+    """The code that the refusal gave."""
+
+    reason: str
+    """Why the number is right, in the words of the person who typed it in."""
+
+
 class DifferenceAnswer(TypedDict):
     """One value that differs."""
 
@@ -1679,8 +1769,9 @@ class DriveWheelTurnsRequest(TypedDict):
     """
 
     repeatability: NotRequired[RatioQuantity]
-    """Repeatability of one test (standard deviation), scale and count removed. Default 1 % for a catch of at least 5 kg
-    and 20 rev, 2 % below, 3 % under 5 rev: judgement, 4 degrees of freedom, no published source. Range: 0.01 to 30 %.
+    """Repeatability of one test (standard deviation), scale and count removed. Default by the size of the catch, s^2 =
+    (0.93 %)^2 + (14.3 % rev / turns)^2 + (0.49 % kg / mass)^2: 1 % at 14 kg and 40 rev, 2 % at 0.3 kg and 20 rev, 3 %
+    at 5 rev: judgement, 4 degrees of freedom, no published source. Range: 0.01 to 30 %.
     """
 
     repeatabilityDegreesOfFreedom: NotRequired[float]
@@ -1718,6 +1809,52 @@ class EarlierProduct(TypedDict):
     efficiency from one product to another on the same element, standard deviation of its logarithm; judgement, no
     published source. Range: 0 to 100 %.
     """
+
+
+class EarlierTestOfTest(TypedDict):
+    """An earlier test: the mass per revolution that it found, and how sure it was. Set up apart means that the container
+    was weighed again, the points were counted, element and product were looked at, and the meter was primed again.
+    """
+
+    value: float
+    """The number, in the unit beside it. No default."""
+
+    unit: MassPerRevolutionUnit
+    """The unit, written exactly as in `GET /v1/units`."""
+
+    catches: int
+    """Catches that counted in it."""
+
+    catchesUncertainty: NotRequired[RatioQuantity]
+    """Relative standard uncertainty from its catches: the part `catches` of its uncertaintyParts. Default the
+    repeatability of this test over the root of its number of catches. Range: above 0 and up to 100 %.
+    """
+
+    degreesOfFreedom: NotRequired[float]
+    """Degrees of freedom of that part. Default those of the repeatability of this test, and one for each catch but the
+    first.
+    """
+
+    sharedTareUncertainty: NotRequired[RatioQuantity]
+    """Relative standard uncertainty of a tare that its catches shared: the part `shared-tare` of its uncertaintyParts.
+    Default none. Range: 0 to 100 %.
+    """
+
+    scaleUncertainty: NotRequired[RatioQuantity]
+    """Relative standard uncertainty of its scale: the part `scale` of its uncertaintyParts. Default that of this test.
+    Range: 0 to 100 %.
+    """
+
+    fromAnotherScale: NotRequired[bool]
+    """True when another scale weighed it, or the same one after another check: then no scale error cancels between the
+    two. Default false.
+    """
+
+    occurredAt: NotRequired[str]
+    """When it was made; the answer calls it by that day."""
+
+    test: NotRequired[str]
+    """What it is called: the id of its record, or the owner's own name for it."""
 
 
 class EffectAnswer(TypedDict):
@@ -1796,6 +1933,12 @@ class ElementOfMachine(TypedDict):
     name: str
     """What the owner calls it."""
 
+    kind: NotRequired[Literal["closed-pockets", "open-flutes", "auger"]]
+    """How it carries product, and with it which volume its displacement means: `closed-pockets` that are struck off (their
+    volume; no more can come out), `open-flutes` (their volume; a layer beyond them is dragged along) or an `auger` (the
+    volume between shaft and edge of the flight over one turn). Default not known.
+    """
+
     displacementPerRevolution: NotRequired[VolumeQuantity]
     """Volume that one revolution displaces. No default. Range: above 0 and up to 1 m3."""
 
@@ -1822,6 +1965,17 @@ class ElementOfMeter(TypedDict):
 
     speedLimits: NotRequired[RotationLimits]
     """Limits of its speed."""
+
+    kind: NotRequired[Literal["closed-pockets", "open-flutes", "auger"]]
+    """How it carries product, and with it which volume its displacement means: `closed-pockets` (their volume; no more can
+    come out), `open-flutes` (their volume; a layer beyond them is dragged along) or an `auger` (the volume between
+    shaft and edge of the flight over one turn). Default not known.
+    """
+
+    displacementPerRevolution: NotRequired[VolumeQuantity]
+    """Volume that one revolution displaces; with the bulkDensity of the question it says what the mass per revolution can
+    be. No default. Range: above 0 and up to 1 m3.
+    """
 
     pocketsPerRevolution: NotRequired[int]
     """Pockets or flutes that discharge one after the other in one revolution; gives the spacing of discharges on the
@@ -2022,28 +2176,32 @@ class FindingAnswer(TypedDict):
     """Something the engine noticed."""
 
     code: str
-    """Stable code. Known today: `change-detected`, `no-practical-change`, `within-tolerance`,
-    `within-tolerance-not-shown`, `no-value-in-force`, `large-change`, `precision-not-reached`,
-    `precision-out-of-reach`, `catches-scatter-more-than-expected`, `likely-mistake`, `cannot-be-told-apart`,
-    `stray-catch`, `first-catch-low`, `trend-over-catches`, `additive-offset`, `small-catch`, `coarse-scale`,
-    `load-beyond-class`, `scale-dominates`, `default-repeatability-used`, `catch-excluded`, `mixed-mass-units`,
-    `entry-resolution-matters`, `outside-meter-window`, `near-meter-limit`, `container-nearly-full`, `bounds-cross`,
-    `wide-speed-range`, `outside-measured-speeds`, `stops-close-together`, `conditions-differ`,
-    `varies-from-day-to-day`, `scale-check-overdue`, `scale-check-failed`, `scale-check-failed-later`,
-    `scale-check-changed`, `value-in-force-changed`, `basis-superseded`, `other-lot`, `adopted-otherwise`,
-    `above-published-limit`, `no-published-limit`, `nutrient-without-limit`, `sources-disagree`, `region-not-stated`,
-    `nitrogen-form-not-stated`, `between-published-limits`, `limit-reduced`, `spread-unusual`,
-    `nutrient-without-source`, `credits-above-target`, `most-rate-binds`, `least-rate-binds`, `targets-conflict`,
-    `large-surplus`, `unusual-product-rate`, `element-or-oxide`, `shortcut-reads-high`, `stated-rate-differs`,
-    `small-sample`, `kernel-mass-unusual`, `germination-low`, `emergence-unusual`, `seeds-above-published`,
-    `density-unknown`, `density-differs`, `densities-far-apart`, `treatment-changed`, `kernels-of-one-lot-differ`,
-    `nothing-changed`, `germination-changed`, `rate-not-recomputed`, `sample-area-miscalled`, `divide-by-ten-shortcut`,
-    `counts-at-odds-with-prior`, `stated-stand-differs`, `no-plants-found`, `single-count`, `few-counts`,
-    `more-counts-needed`, `strongly-clumped`, `counts-in-same-row`, `more-plants-than-seeds`, `prior-outweighs-counts`,
-    `stand-below-minimum`, `stand-at-risk`, `rate-above-maximum`, `probability-out-of-reach`, `season-spread-missing`,
-    `unusual-share-of-seeds`, `density-unlike-reference`, `density-not-compared`, `published-density-only`,
-    `weighings-scatter`, `small-volume`, `other-bushel`, `test-weight-settled`, `more-than-the-element-holds`,
-    `fill-unlike-expected`, `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`,
+    """Stable code. Known today: `second-test-needed`, `tests-disagree`, `change-confirmed`, `catch-apart`,
+    `exclusion-decides`, `excluded-catch-agrees`, `catch-typed-twice`, `drawn-towards-old-number`, `change-detected`,
+    `no-practical-change`, `within-tolerance`, `within-tolerance-not-shown`, `no-value-in-force`,
+    `precision-not-reached`, `precision-out-of-reach`, `catches-scatter-more-than-expected`, `likely-mistake`,
+    `cannot-be-told-apart`, `stray-catch`, `first-catch-low`, `trend-over-catches`, `additive-offset`, `small-catch`,
+    `coarse-scale`, `load-beyond-class`, `more-than-the-container-holds`, `load-beyond-capacity`, `scale-dominates`,
+    `default-repeatability-used`, `catch-excluded`, `mixed-mass-units`, `entry-resolution-matters`,
+    `outside-meter-window`, `near-meter-limit`, `container-nearly-full`, `bounds-cross`, `wide-speed-range`,
+    `outside-measured-speeds`, `short-run`, `simulated-speed-moved`, `meters-run-apart`, `too-few-containers`,
+    `stops-close-together`, `conditions-differ`, `varies-from-day-to-day`, `scale-check-overdue`, `scale-check-failed`,
+    `scale-check-failed-later`, `scale-check-changed`, `value-in-force-changed`, `basis-superseded`,
+    `differs-from-plan`, `other-lot`, `adopted-otherwise`, `adopted-despite`, `possible-mistakes`,
+    `old-scale-explains-change`, `above-published-limit`, `no-published-limit`, `nutrient-without-limit`,
+    `sources-disagree`, `region-not-stated`, `nitrogen-form-not-stated`, `between-published-limits`, `limit-reduced`,
+    `spread-unusual`, `nutrient-without-source`, `credits-above-target`, `most-rate-binds`, `least-rate-binds`,
+    `targets-conflict`, `large-surplus`, `unusual-product-rate`, `element-or-oxide`, `shortcut-reads-high`,
+    `stated-rate-differs`, `small-sample`, `kernel-mass-unusual`, `germination-low`, `germination-not-used`,
+    `emergence-unusual`, `seeds-above-published`, `density-unknown`, `density-differs`, `densities-far-apart`,
+    `treatment-changed`, `kernels-of-one-lot-differ`, `nothing-changed`, `germination-changed`, `rate-not-recomputed`,
+    `sample-area-miscalled`, `divide-by-ten-shortcut`, `counts-at-odds-with-prior`, `stated-stand-differs`,
+    `no-plants-found`, `single-count`, `few-counts`, `more-counts-needed`, `strongly-clumped`, `counts-in-same-row`,
+    `more-plants-than-seeds`, `prior-outweighs-counts`, `stand-below-minimum`, `stand-at-risk`, `rate-above-maximum`,
+    `probability-out-of-reach`, `season-spread-missing`, `unusual-share-of-seeds`, `stand-loss-above-accepted`,
+    `density-unlike-reference`, `density-not-compared`, `published-density-only`, `weighings-scatter`, `small-volume`,
+    `other-bushel`, `test-weight-settled`, `more-than-the-element-holds`, `fill-unlike-expected`,
+    `unlike-other-products`, `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`,
     `fan-limit-not-checked`, `distance-changed`, `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`,
     `runs-scatter-more-than-expected`, `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`,
     `wheel-slips`, `width-differs`, `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-gave-nothing`,
@@ -2058,6 +2216,22 @@ class FindingAnswer(TypedDict):
 
     meter: NotRequired[str]
     """The meter it is about, where the question held several."""
+
+
+class FittedElement(TypedDict):
+    """The metering element that is fitted. With the bulk density of the product it says what a mass per revolution can be."""
+
+    name: NotRequired[str]
+    """What the owner calls it."""
+
+    kind: NotRequired[Literal["closed-pockets", "open-flutes", "auger"]]
+    """How it carries product, and with it which volume its displacement means: `closed-pockets` that are struck off (their
+    volume; no more can come out), `open-flutes` (their volume; a layer beyond them is dragged along) or an `auger` (the
+    volume between shaft and edge of the flight over one turn). Default not known.
+    """
+
+    displacementPerRevolution: VolumeQuantity
+    """Volume that one revolution displaces. Range: above 0 and up to 1 m3."""
 
 
 class GroundOfCount(TypedDict):
@@ -2154,6 +2328,12 @@ class HistoryItem(TypedDict):
 
     reason: NotRequired[str]
     """Why it was adopted, or why it supersedes another."""
+
+    despiteCode: NotRequired[str]
+    """Code of what spoke against an adopted number when it was typed in; absent when nothing did."""
+
+    despiteReason: NotRequired[str]
+    """Why the number was adopted all the same."""
 
     supersededBy: NotRequired[str]
     """The record that took its place; absent while it stands."""
@@ -2257,7 +2437,9 @@ class KeyRequest(TypedDict):
     """
 
     expiresAt: NotRequired[str]
-    """From when on it opens nothing, RFC 3339. Default never."""
+    """From when on it opens nothing, RFC 3339. Default never. A key that expires makes none that outlives it, so it has to
+    give this.
+    """
 
 
 class KnownMassReadingOfCheck(TypedDict):
@@ -2283,6 +2465,9 @@ class KnownScaleErrorOfTest(TypedDict):
 
     standardUncertainty: RatioQuantity
     """Standard uncertainty of that error, relative. Range: 0 to 20 %."""
+
+    checkFailed: NotRequired[bool]
+    """True when the scale failed that check: then nothing that it weighed is to be relied on. Default false."""
 
 
 class LearnedAnswer(TypedDict):
@@ -2324,8 +2509,10 @@ class LikelyMistakeAnswer(TypedDict):
     """Stable code; a code that has been checked can be sent back in ruledOutMistakes. Known today: `pounds-as-kilograms`,
     `kilograms-as-pounds`, `tare-not-taken-off`, `tare-taken-off-twice`, `tare-of-another-container`, `decimal-slip`,
     `count-doubled`, `count-halved`, `meter-not-primed`, `container-overflowed`, `tank-bridged-or-empty`,
-    `meter-isolated`, `another-element`, `another-product`, `catch-point-missed`, `value-in-force-wrong`,
-    `start-value-wrong`, `something-else`.
+    `meter-isolated`, `another-element`, `another-product`, `catch-point-missed`, `half-of-points-as-whole`,
+    `container-not-emptied`, `counter-not-reset`, `residue-in-container`, `wind-or-hand`, `ounces-as-decimals`,
+    `digit-wrong`, `pulses-per-revolution-wrong`, `turns-of-another-shaft`, `value-in-another-unit`,
+    `value-in-force-wrong`, `start-value-wrong`, `something-else`.
     """
 
     catch: NotRequired[str]
@@ -2375,7 +2562,7 @@ class LocalLimitWithSeed(TypedDict):
     source: str
     """Where it is printed; answers name it."""
 
-    nutrient: Literal["nitrogen", "urea-nitrogen", "urea-and-sulfate-nitrogen", "nitrogen-beside-phosphates", "phosphate", "potash", "nitrogen-plus-potash", "sulfur", "all-nutrients"]
+    nutrient: Literal["nitrogen", "urea-nitrogen", "urea-and-sulfate-nitrogen", "nitrogen-beside-phosphates", "phosphate", "potash", "nitrogen-plus-potash", "sulfur", "all-nutrients", "phosphate-nitrogen"]
     """What it counts. `phosphate` is P2O5, `potash` K2O."""
 
     rate: MassPerAreaQuantity
@@ -2468,28 +2655,32 @@ class LotReason(TypedDict):
     """A reason for when to test."""
 
     code: str
-    """Stable code. Known today: `change-detected`, `no-practical-change`, `within-tolerance`,
-    `within-tolerance-not-shown`, `no-value-in-force`, `large-change`, `precision-not-reached`,
-    `precision-out-of-reach`, `catches-scatter-more-than-expected`, `likely-mistake`, `cannot-be-told-apart`,
-    `stray-catch`, `first-catch-low`, `trend-over-catches`, `additive-offset`, `small-catch`, `coarse-scale`,
-    `load-beyond-class`, `scale-dominates`, `default-repeatability-used`, `catch-excluded`, `mixed-mass-units`,
-    `entry-resolution-matters`, `outside-meter-window`, `near-meter-limit`, `container-nearly-full`, `bounds-cross`,
-    `wide-speed-range`, `outside-measured-speeds`, `stops-close-together`, `conditions-differ`,
-    `varies-from-day-to-day`, `scale-check-overdue`, `scale-check-failed`, `scale-check-failed-later`,
-    `scale-check-changed`, `value-in-force-changed`, `basis-superseded`, `other-lot`, `adopted-otherwise`,
-    `above-published-limit`, `no-published-limit`, `nutrient-without-limit`, `sources-disagree`, `region-not-stated`,
-    `nitrogen-form-not-stated`, `between-published-limits`, `limit-reduced`, `spread-unusual`,
-    `nutrient-without-source`, `credits-above-target`, `most-rate-binds`, `least-rate-binds`, `targets-conflict`,
-    `large-surplus`, `unusual-product-rate`, `element-or-oxide`, `shortcut-reads-high`, `stated-rate-differs`,
-    `small-sample`, `kernel-mass-unusual`, `germination-low`, `emergence-unusual`, `seeds-above-published`,
-    `density-unknown`, `density-differs`, `densities-far-apart`, `treatment-changed`, `kernels-of-one-lot-differ`,
-    `nothing-changed`, `germination-changed`, `rate-not-recomputed`, `sample-area-miscalled`, `divide-by-ten-shortcut`,
-    `counts-at-odds-with-prior`, `stated-stand-differs`, `no-plants-found`, `single-count`, `few-counts`,
-    `more-counts-needed`, `strongly-clumped`, `counts-in-same-row`, `more-plants-than-seeds`, `prior-outweighs-counts`,
-    `stand-below-minimum`, `stand-at-risk`, `rate-above-maximum`, `probability-out-of-reach`, `season-spread-missing`,
-    `unusual-share-of-seeds`, `density-unlike-reference`, `density-not-compared`, `published-density-only`,
-    `weighings-scatter`, `small-volume`, `other-bushel`, `test-weight-settled`, `more-than-the-element-holds`,
-    `fill-unlike-expected`, `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`,
+    """Stable code. Known today: `second-test-needed`, `tests-disagree`, `change-confirmed`, `catch-apart`,
+    `exclusion-decides`, `excluded-catch-agrees`, `catch-typed-twice`, `drawn-towards-old-number`, `change-detected`,
+    `no-practical-change`, `within-tolerance`, `within-tolerance-not-shown`, `no-value-in-force`,
+    `precision-not-reached`, `precision-out-of-reach`, `catches-scatter-more-than-expected`, `likely-mistake`,
+    `cannot-be-told-apart`, `stray-catch`, `first-catch-low`, `trend-over-catches`, `additive-offset`, `small-catch`,
+    `coarse-scale`, `load-beyond-class`, `more-than-the-container-holds`, `load-beyond-capacity`, `scale-dominates`,
+    `default-repeatability-used`, `catch-excluded`, `mixed-mass-units`, `entry-resolution-matters`,
+    `outside-meter-window`, `near-meter-limit`, `container-nearly-full`, `bounds-cross`, `wide-speed-range`,
+    `outside-measured-speeds`, `short-run`, `simulated-speed-moved`, `meters-run-apart`, `too-few-containers`,
+    `stops-close-together`, `conditions-differ`, `varies-from-day-to-day`, `scale-check-overdue`, `scale-check-failed`,
+    `scale-check-failed-later`, `scale-check-changed`, `value-in-force-changed`, `basis-superseded`,
+    `differs-from-plan`, `other-lot`, `adopted-otherwise`, `adopted-despite`, `possible-mistakes`,
+    `old-scale-explains-change`, `above-published-limit`, `no-published-limit`, `nutrient-without-limit`,
+    `sources-disagree`, `region-not-stated`, `nitrogen-form-not-stated`, `between-published-limits`, `limit-reduced`,
+    `spread-unusual`, `nutrient-without-source`, `credits-above-target`, `most-rate-binds`, `least-rate-binds`,
+    `targets-conflict`, `large-surplus`, `unusual-product-rate`, `element-or-oxide`, `shortcut-reads-high`,
+    `stated-rate-differs`, `small-sample`, `kernel-mass-unusual`, `germination-low`, `germination-not-used`,
+    `emergence-unusual`, `seeds-above-published`, `density-unknown`, `density-differs`, `densities-far-apart`,
+    `treatment-changed`, `kernels-of-one-lot-differ`, `nothing-changed`, `germination-changed`, `rate-not-recomputed`,
+    `sample-area-miscalled`, `divide-by-ten-shortcut`, `counts-at-odds-with-prior`, `stated-stand-differs`,
+    `no-plants-found`, `single-count`, `few-counts`, `more-counts-needed`, `strongly-clumped`, `counts-in-same-row`,
+    `more-plants-than-seeds`, `prior-outweighs-counts`, `stand-below-minimum`, `stand-at-risk`, `rate-above-maximum`,
+    `probability-out-of-reach`, `season-spread-missing`, `unusual-share-of-seeds`, `stand-loss-above-accepted`,
+    `density-unlike-reference`, `density-not-compared`, `published-density-only`, `weighings-scatter`, `small-volume`,
+    `other-bushel`, `test-weight-settled`, `more-than-the-element-holds`, `fill-unlike-expected`,
+    `unlike-other-products`, `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`,
     `fan-limit-not-checked`, `distance-changed`, `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`,
     `runs-scatter-more-than-expected`, `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`,
     `wheel-slips`, `width-differs`, `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-gave-nothing`,
@@ -2994,6 +3185,9 @@ class MeterOfPlan(TypedDict):
     10000 kg/m3.
     """
 
+    fittedElement: NotRequired[FittedElement]
+    """The metering element that is fitted; with the bulk density it says what the value to plan with can be."""
+
     valueInForce: NotRequired[ReferenceOfTest | MassPerRevolutionQuantity]
     """The mass per revolution that the controller uses now. Default of its `relativeUncertainty` 2 %: default for a value
     in force; judgement, no published source. Range: above 0 and up to 1000 kg/rev.
@@ -3011,9 +3205,10 @@ class MeterOfPlan(TypedDict):
     """Its own container."""
 
     repeatability: NotRequired[RatioQuantity]
-    """Repeatability of one catch (standard deviation). Default 1 % for a catch of at least 5 kg and 20 rev, 2 % below, 3 %
-    for dusty or caking products or under 5 rev: judgement, 4 degrees of freedom, no published source. Range: 0.01 to 30
-    %.
+    """Repeatability of one catch (standard deviation). Default by the size of the catch, s^2 = (0.93 %)^2 + (14.3 % rev /
+    turns)^2 + (0.49 % kg / mass)^2: 1 % at 14 kg and 40 rev, 2 % at 0.3 kg and 20 rev, 3 % at 5 rev; with 2.9 % in
+    place of 0.93 % for dusty or caking products: judgement, 4 degrees of freedom, no published source. Range: 0.01 to
+    30 %.
     """
 
     pocketsPerRevolution: NotRequired[int]
@@ -3034,6 +3229,11 @@ class MeterPlanAnswer(TypedDict):
 
     revolutions: RevolutionsQuantity
     """Revolutions to turn; whole, except on a shared shaft."""
+
+    simulatedSpeed: SpeedQuantity
+    """Ground speed to simulate: the one of the question where it does, else the nearest that keeps the meter within its
+    limits and the run long enough.
+    """
 
     runTime: TimeQuantity
     """Run time at the simulated ground speed."""
@@ -3058,6 +3258,12 @@ class MeterPlanAnswer(TypedDict):
 
     expectedPrecision: RatioQuantity
     """Expanded uncertainty to expect of that many catches, relative; of one catch when none reach the wanted one."""
+
+    containerForLongRun: NotRequired[VolumeQuantity]
+    """Volume of a container that would allow the shortest run; absent where the run is long enough or another bound acts."""
+
+    catchesForLongRun: NotRequired[int]
+    """Catches that together run as long as the shortest run; absent where one catch does."""
 
     limitedBy: BoundAnswer
     """The bound that acts."""
@@ -3161,6 +3367,11 @@ class MeterSpeedRequest(TypedDict):
 
     groundSpeeds: list[SpeedQuantity]
     """Ground speeds: one, or the slowest and the fastest of the field. Range: 0.01 to 100 km/h."""
+
+    bulkDensity: NotRequired[BulkDensityQuantity]
+    """Bulk density of the product; with the displacement of an element it says what its mass per revolution can be. No
+    default. Range: 10 to 10000 kg/m3.
+    """
 
     elements: list[ElementOfMeter]
     """The metering elements that the machine has for this meter."""
@@ -3438,9 +3649,14 @@ class NutrientLine(TypedDict):
     """The target is met; true without one."""
 
     costOfNextUnit: NotRequired[CostPerUnit]
-    """What one more mass unit of the target would cost with these products: the price of this nutrient here. Zero where
-    enough is there anyway, below zero where a limit one unit higher would save money. Absent without prices, without a
-    target, or when no more can be had.
+    """What one more mass unit of the target would cost with these products while every limit stays: the price of this
+    nutrient here. Zero where enough is there anyway, below zero where more of it would save money. Absent without
+    prices, without a target, for an at-most target, or when no more can be had.
+    """
+
+    costOfLimit: NotRequired[CostPerUnit]
+    """What the limit of this nutrient (most, or an at-most target) costs: what one more mass unit allowed would save. Zero
+    where the limit does not bind. Absent without prices, without a limit, or when not all targets are met.
     """
 
 
@@ -3450,7 +3666,7 @@ class NutrientLoadAnswer(TypedDict):
     nutrient: str
     """What is counted. `phosphate` is P2O5, `potash` K2O. Known today: `nitrogen`, `urea-nitrogen`,
     `urea-and-sulfate-nitrogen`, `nitrogen-beside-phosphates`, `phosphate`, `potash`, `nitrogen-plus-potash`, `sulfur`,
-    `all-nutrients`.
+    `all-nutrients`, `phosphate-nitrogen`.
     """
 
     rate: MassPerAreaQuantity
@@ -3477,8 +3693,9 @@ class OpenPointOfPlan(TypedDict):
     """The member of the plan that it is about."""
 
     kind: str
-    """What it is: a `missing-value` of the plan or of a record that it names, a `record-at-odds` with the plan by now, or
-    a question that a calculation `refused`.
+    """What it is: a `missing-value` of the plan or of a record that it names, a `record-at-odds` with the plan by now, a
+    question that a calculation `refused`, or something that `no-published-number` settles, so that somebody has to be
+    asked.
     """
 
     detail: str
@@ -3503,6 +3720,11 @@ class OtherDeliveryOfTest(TypedDict):
 
     massPerRevolution: MassPerRevolutionQuantity
     """The mass per revolution to expect of it. Range: above 0 and up to 1000 kg/rev."""
+
+    bulkDensity: NotRequired[BulkDensityQuantity]
+    """Of another product: its bulk density, where the mass per revolution was found by tests. With that of the product
+    tested the two are compared. No default. Range: 10 to 10000 kg/m3.
+    """
 
 
 class OutletAnswer(TypedDict):
@@ -3595,6 +3817,14 @@ class PlanAnswer(TypedDict):
 
     longestRun: NotRequired[TimeQuantity]
     """Longest run of one catch. Default 300 s: default; judgement, no published source."""
+
+    shortestRun: NotRequired[TimeQuantity]
+    """Shortest run of one catch, not above the longest. A drive takes some seconds to settle. Default 20 s: a drive takes
+    some seconds to settle; judgement, no published source.
+    """
+
+    containersAtHand: NotRequired[int]
+    """How many of the container are at hand. With fewer than meters, the catch plan says so."""
 
     liftLimit: NotRequired[MassQuantity]
     """Mass that one person lifts, container included. Default 25 kg: mass one person lifts, container included; judgement,
@@ -3689,6 +3919,14 @@ class PlanRequest(TypedDict):
     longestRun: NotRequired[TimeQuantity]
     """Longest run of one catch. Default 300 s: default; judgement, no published source. Range: above 0 and up to 24 h."""
 
+    shortestRun: NotRequired[TimeQuantity]
+    """Shortest run of one catch, not above the longest. A drive takes some seconds to settle. Default 20 s: a drive takes
+    some seconds to settle; judgement, no published source. Range: above 0 and up to 24 h.
+    """
+
+    containersAtHand: NotRequired[int]
+    """How many of the container are at hand. With fewer than meters, the catch plan says so. No default."""
+
     liftLimit: NotRequired[MassQuantity]
     """Mass that one person lifts, container included. Default 25 kg: mass one person lifts, container included; judgement,
     local rules first. Range: above 0 and up to 1000 t.
@@ -3732,7 +3970,10 @@ class PlanSetUpAnswer(TypedDict):
     """
 
     inTheWay: list[ObstacleOfPlan]
-    """What stands against going on, in the order of harm; empty when nothing is. What is not known yet is under open."""
+    """What stands against going on, the worst first: a rate that a meter cannot reach, then too much with the seed, then a
+    meter that turns too slowly, the air, nutrients, a lot to be tested. Empty when nothing is. What is not known yet is
+    under open.
+    """
 
     meters: list[MeterSetUpAnswer]
     """The meters, in the order of the plan."""
@@ -3760,6 +4001,19 @@ class PlanSetUpAnswer(TypedDict):
 
     engineVersion: str
     """Version of the engine that answered."""
+
+
+class PredictedValueOfTest(TypedDict):
+    """What another lot is expected to give."""
+
+    value: float
+    """The number, in the unit beside it. No default."""
+
+    unit: MassPerRevolutionUnit
+    """The unit, written exactly as in `GET /v1/units`."""
+
+    relativeUncertainty: NotRequired[RatioQuantity]
+    """Its own standard uncertainty, relative. Default 5 %: judgement, no published source. Range: 0 to 100 %."""
 
 
 class PressureQuantity(TypedDict):
@@ -3957,7 +4211,9 @@ class ProductOfTest(TypedDict):
     """How it flows: `free-flowing`, `small-seed` or `dusty` (also sticky or caking)."""
 
     bulkDensity: NotRequired[BulkDensityQuantity]
-    """Bulk density; needed when the controller takes a volume per revolution. No default. Range: 10 to 10000 kg/m3."""
+    """Bulk density; needed when the controller takes a volume per revolution. With it the container and the element say
+    what a catch can be. No default. Range: 10 to 10000 kg/m3.
+    """
 
     price: NotRequired[Price]
     """Price; gives the cost of a wrong value."""
@@ -4131,7 +4387,7 @@ class ProductRequest(TypedDict):
     analysis: NotRequired[list[ShareOfNutrient]]
     """Its nutrients, each as a share of its mass in a stated form; for a fertilizer."""
 
-    nitrogenForm: NotRequired[Literal["urea", "urea-ammonium-nitrate", "ammonium-sulfate", "ammonium-phosphate", "ammonium-nitrate", "other"]]
+    nitrogenForm: NotRequired[Literal["urea", "urea-ammonium-nitrate", "ammonium-sulfate", "ammonium-phosphate", "ammonium-nitrate", "other", "urea-with-inhibitor"]]
     """Form of its nitrogen. When it is not stated, all nitrogen beside the seed counts as urea."""
 
     fanSpeedLimits: NotRequired[RotationLimits]
@@ -4158,9 +4414,10 @@ class ProductWithSeed(TypedDict):
     nutrients: NotRequired[list[AmountOfNutrient]]
     """Nutrients per area, the same everywhere. Give them in place of analysis and rates."""
 
-    nitrogenForm: NotRequired[Literal["urea", "urea-ammonium-nitrate", "ammonium-sulfate", "ammonium-phosphate", "ammonium-nitrate", "other"]]
-    """Form of its nitrogen. Coated or treated urea is `urea`: no source has a number for it. Default urea, the form that
-    harms most: judgement.
+    nitrogenForm: NotRequired[Literal["urea", "urea-ammonium-nitrate", "ammonium-sulfate", "ammonium-phosphate", "ammonium-nitrate", "other", "urea-with-inhibitor"]]
+    """Form of its nitrogen. Coated or treated urea is `urea`, for no source has a number for it, but `urea-with-inhibitor`
+    where the treatment is a urease inhibitor: published limits count that as urea, and the stand-loss model has its own
+    slope. Default urea, the form that harms most: judgement.
     """
 
 
@@ -4290,28 +4547,32 @@ class ReasonAnswer(TypedDict):
     """A reason for a verdict."""
 
     code: str
-    """Stable code. Known today: `change-detected`, `no-practical-change`, `within-tolerance`,
-    `within-tolerance-not-shown`, `no-value-in-force`, `large-change`, `precision-not-reached`,
-    `precision-out-of-reach`, `catches-scatter-more-than-expected`, `likely-mistake`, `cannot-be-told-apart`,
-    `stray-catch`, `first-catch-low`, `trend-over-catches`, `additive-offset`, `small-catch`, `coarse-scale`,
-    `load-beyond-class`, `scale-dominates`, `default-repeatability-used`, `catch-excluded`, `mixed-mass-units`,
-    `entry-resolution-matters`, `outside-meter-window`, `near-meter-limit`, `container-nearly-full`, `bounds-cross`,
-    `wide-speed-range`, `outside-measured-speeds`, `stops-close-together`, `conditions-differ`,
-    `varies-from-day-to-day`, `scale-check-overdue`, `scale-check-failed`, `scale-check-failed-later`,
-    `scale-check-changed`, `value-in-force-changed`, `basis-superseded`, `other-lot`, `adopted-otherwise`,
-    `above-published-limit`, `no-published-limit`, `nutrient-without-limit`, `sources-disagree`, `region-not-stated`,
-    `nitrogen-form-not-stated`, `between-published-limits`, `limit-reduced`, `spread-unusual`,
-    `nutrient-without-source`, `credits-above-target`, `most-rate-binds`, `least-rate-binds`, `targets-conflict`,
-    `large-surplus`, `unusual-product-rate`, `element-or-oxide`, `shortcut-reads-high`, `stated-rate-differs`,
-    `small-sample`, `kernel-mass-unusual`, `germination-low`, `emergence-unusual`, `seeds-above-published`,
-    `density-unknown`, `density-differs`, `densities-far-apart`, `treatment-changed`, `kernels-of-one-lot-differ`,
-    `nothing-changed`, `germination-changed`, `rate-not-recomputed`, `sample-area-miscalled`, `divide-by-ten-shortcut`,
-    `counts-at-odds-with-prior`, `stated-stand-differs`, `no-plants-found`, `single-count`, `few-counts`,
-    `more-counts-needed`, `strongly-clumped`, `counts-in-same-row`, `more-plants-than-seeds`, `prior-outweighs-counts`,
-    `stand-below-minimum`, `stand-at-risk`, `rate-above-maximum`, `probability-out-of-reach`, `season-spread-missing`,
-    `unusual-share-of-seeds`, `density-unlike-reference`, `density-not-compared`, `published-density-only`,
-    `weighings-scatter`, `small-volume`, `other-bushel`, `test-weight-settled`, `more-than-the-element-holds`,
-    `fill-unlike-expected`, `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`,
+    """Stable code. Known today: `second-test-needed`, `tests-disagree`, `change-confirmed`, `catch-apart`,
+    `exclusion-decides`, `excluded-catch-agrees`, `catch-typed-twice`, `drawn-towards-old-number`, `change-detected`,
+    `no-practical-change`, `within-tolerance`, `within-tolerance-not-shown`, `no-value-in-force`,
+    `precision-not-reached`, `precision-out-of-reach`, `catches-scatter-more-than-expected`, `likely-mistake`,
+    `cannot-be-told-apart`, `stray-catch`, `first-catch-low`, `trend-over-catches`, `additive-offset`, `small-catch`,
+    `coarse-scale`, `load-beyond-class`, `more-than-the-container-holds`, `load-beyond-capacity`, `scale-dominates`,
+    `default-repeatability-used`, `catch-excluded`, `mixed-mass-units`, `entry-resolution-matters`,
+    `outside-meter-window`, `near-meter-limit`, `container-nearly-full`, `bounds-cross`, `wide-speed-range`,
+    `outside-measured-speeds`, `short-run`, `simulated-speed-moved`, `meters-run-apart`, `too-few-containers`,
+    `stops-close-together`, `conditions-differ`, `varies-from-day-to-day`, `scale-check-overdue`, `scale-check-failed`,
+    `scale-check-failed-later`, `scale-check-changed`, `value-in-force-changed`, `basis-superseded`,
+    `differs-from-plan`, `other-lot`, `adopted-otherwise`, `adopted-despite`, `possible-mistakes`,
+    `old-scale-explains-change`, `above-published-limit`, `no-published-limit`, `nutrient-without-limit`,
+    `sources-disagree`, `region-not-stated`, `nitrogen-form-not-stated`, `between-published-limits`, `limit-reduced`,
+    `spread-unusual`, `nutrient-without-source`, `credits-above-target`, `most-rate-binds`, `least-rate-binds`,
+    `targets-conflict`, `large-surplus`, `unusual-product-rate`, `element-or-oxide`, `shortcut-reads-high`,
+    `stated-rate-differs`, `small-sample`, `kernel-mass-unusual`, `germination-low`, `germination-not-used`,
+    `emergence-unusual`, `seeds-above-published`, `density-unknown`, `density-differs`, `densities-far-apart`,
+    `treatment-changed`, `kernels-of-one-lot-differ`, `nothing-changed`, `germination-changed`, `rate-not-recomputed`,
+    `sample-area-miscalled`, `divide-by-ten-shortcut`, `counts-at-odds-with-prior`, `stated-stand-differs`,
+    `no-plants-found`, `single-count`, `few-counts`, `more-counts-needed`, `strongly-clumped`, `counts-in-same-row`,
+    `more-plants-than-seeds`, `prior-outweighs-counts`, `stand-below-minimum`, `stand-at-risk`, `rate-above-maximum`,
+    `probability-out-of-reach`, `season-spread-missing`, `unusual-share-of-seeds`, `stand-loss-above-accepted`,
+    `density-unlike-reference`, `density-not-compared`, `published-density-only`, `weighings-scatter`, `small-volume`,
+    `other-bushel`, `test-weight-settled`, `more-than-the-element-holds`, `fill-unlike-expected`,
+    `unlike-other-products`, `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`,
     `fan-limit-not-checked`, `distance-changed`, `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`,
     `runs-scatter-more-than-expected`, `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`,
     `wheel-slips`, `width-differs`, `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-gave-nothing`,
@@ -4382,6 +4643,18 @@ class RecordCatchTestRequest(TypedDict):
     startValue: NotRequired[ReferenceOfTest | MassPerRevolutionQuantity]
     """A predicted value to compare with where none is in force yet. No default. Range: above 0 and up to 1000 kg/rev."""
 
+    predictedValue: NotRequired[PredictedValueOfTest | MassPerRevolutionQuantity]
+    """What another lot is expected to give where that is not the value in force, for example the prediction for a new lot:
+    the limit secondTestChange then counts from it. No default. Range: above 0 and up to 1000 kg/rev.
+    """
+
+    earlierTest: NotRequired[EarlierTestOfTest]
+    """An earlier test of the same meter, element, setting, product and lot, set up apart from this one since the value in
+    force was adopted. A change of at least secondTestChange is adopted when the two agree. Default the stored test of
+    the same meter, element, setting, product and lot since the value in force was adopted, not superseded, that bears
+    this one out. Range: above 0 and up to 1000 kg/rev.
+    """
+
     targetRate: NotRequired[MassPerAreaQuantity]
     """The rate to be applied; gives the effect of a wrong value. Default that of the plan named. Range: above 0 and up to
     100000 kg/ha.
@@ -4401,18 +4674,19 @@ class RecordCatchTestRequest(TypedDict):
     """
 
     catchPoints: NotRequired[int]
-    """Points or outlets whose product is meant to fall into the container; tells what one missed point would look like. No
-    default.
+    """Points or outlets whose product is meant to fall into the container; tells what one missed point would look like.
+    Default the points caught, or the outlets of the meter.
     """
 
-    ruledOutMistakes: NotRequired[list[Literal["pounds-as-kilograms", "kilograms-as-pounds", "tare-not-taken-off", "tare-taken-off-twice", "tare-of-another-container", "decimal-slip", "count-doubled", "count-halved", "meter-not-primed", "container-overflowed", "tank-bridged-or-empty", "meter-isolated", "catch-point-missed", "another-element", "another-product", "value-in-force-wrong", "start-value-wrong", "something-else"]]]
+    ruledOutMistakes: NotRequired[list[Literal["pounds-as-kilograms", "kilograms-as-pounds", "tare-not-taken-off", "tare-taken-off-twice", "tare-of-another-container", "decimal-slip", "digit-wrong", "count-doubled", "count-halved", "meter-not-primed", "container-overflowed", "tank-bridged-or-empty", "meter-isolated", "catch-point-missed", "half-of-points-as-whole", "container-not-emptied", "counter-not-reset", "residue-in-container", "wind-or-hand", "ounces-as-decimals", "pulses-per-revolution-wrong", "turns-of-another-shaft", "another-element", "another-product", "value-in-another-unit", "value-in-force-wrong", "start-value-wrong", "something-else"]]]
     """Codes of likely mistakes that somebody has checked and that did not happen; they are left out of the judgement."""
 
     repeatability: NotRequired[RatioQuantity]
-    """Repeatability of one catch (standard deviation), scale and counter parts removed. Default 1 % for a catch of at
-    least 5 kg and 20 rev, 2 % below, 3 % for dusty or caking products or under 5 rev: judgement, 4 degrees of freedom,
-    no published source. Default from the catches of earlier tests of this meter, element, setting and product, once
-    there are enough; before that as said above. Range: 0.01 to 30 %.
+    """Repeatability of one catch (standard deviation), scale and counter parts removed. Default by the size of the catch,
+    s^2 = (0.93 %)^2 + (14.3 % rev / turns)^2 + (0.49 % kg / mass)^2: 1 % at 14 kg and 40 rev, 2 % at 0.3 kg and 20 rev,
+    3 % at 5 rev; with 2.9 % in place of 0.93 % for dusty or caking products: judgement, 4 degrees of freedom, no
+    published source. Default from the catches of earlier tests of this meter, element, setting and product, once there
+    are enough; before that as said above. Range: 0.01 to 30 %.
     """
 
     repeatabilityDegreesOfFreedom: NotRequired[float]
@@ -4436,9 +4710,16 @@ class RecordCatchTestRequest(TypedDict):
     default; judgement, no published source. Range: 0.1 to 50 %.
     """
 
-    secondCatchChange: NotRequired[RatioQuantity]
-    """Change from which a second catch has to confirm. Default 10 %: common practice: 10 to 15 %; no published source.
-    Range: 0.1 to 100 %.
+    precisionProbability: NotRequired[RatioQuantity]
+    """Probability with which the number of further catches that a repeat asks for reaches the wanted precision. Default 80
+    %: probability with which the number of catches asked for is enough; judgement, no published source. Range: 50 to 99
+    %.
+    """
+
+    secondTestChange: NotRequired[RatioQuantity]
+    """Change from what was expected, from which a second test, set up anew, has to agree before anything is adopted.
+    Default twice the tolerance. Default 10 %: twice the tolerance; common practice asks for a second test at a change
+    of 10 to 15 %, no published source. Range: 0.1 to 100 %.
     """
 
     coverageProbability: NotRequired[float]
@@ -4535,13 +4816,18 @@ class ReferenceOfTest(TypedDict):
     """The unit, written exactly as in `GET /v1/units`."""
 
     relativeUncertainty: NotRequired[RatioQuantity]
-    """Its own standard uncertainty, relative, where known. Default in a catch test none: it is taken as exact. Default in
-    a catch plan 2 % for a value in force and 10 % for a start value: judgement, no published source. Range: 0 to 100 %.
+    """Its own standard uncertainty, relative, where known. Default 2 % for a value in force and 10 % for a start value:
+    judgement, no published source. Range: 0 to 100 %.
     """
 
     fromAnotherScale: NotRequired[bool]
     """True when another scale, or the same one after another check, stands behind it: then no scale error cancels in the
     change. Default false.
+    """
+
+    scaleErrorFoundLater: NotRequired[KnownScaleErrorOfTest]
+    """Error of the scale behind it that was found only after it was adopted, beyond what was corrected then: where that
+    alone explains a change, the answer says so first.
     """
 
 
@@ -4643,7 +4929,9 @@ class RotationRequest(TypedDict):
     """Until when the old key goes on, RFC 3339; it does not outlive its own expiry. Now ends it at once."""
 
     expiresAt: NotRequired[str]
-    """From when on the new key opens nothing, RFC 3339. Default: it gets as long a life as the old one was given."""
+    """From when on the new key opens nothing, RFC 3339. Default: it gets as long a life as the old one was given. It
+    cannot outlive the key that makes it.
+    """
 
 
 class RunAgreementAnswer(TypedDict):
@@ -4933,6 +5221,34 @@ class ScatterAnswer(TypedDict):
     """How often chance alone scatters counts at least so much."""
 
 
+class SecondTestAnswer(TypedDict):
+    """An earlier test beside this one."""
+
+    test: NotRequired[str]
+    """What the earlier test is called."""
+
+    occurredAt: NotRequired[str]
+    """When it was made, as the question said it."""
+
+    massPerRevolution: MassPerRevolutionQuantity
+    """The mass per revolution that it found."""
+
+    difference: RatioQuantity
+    """This test over the earlier one, less 1."""
+
+    largestHonestDifference: RatioQuantity
+    """The largest difference, on the natural logarithm, of two honest tests like these, at the coverage probability."""
+
+    agrees: bool
+    """The two differ by no more than honest tests do."""
+
+    confirms: bool
+    """They agree, and each alone shows a change on the same side: the change is confirmed."""
+
+    combined: MeasuredMassPerRevolution
+    """Both values together; what is adopted when the change is confirmed."""
+
+
 class SeedCostAnswer(TypedDict):
     """What the seed costs."""
 
@@ -4965,6 +5281,11 @@ class SeedRowLimitAnswer(TypedDict):
 
     limits: list[SeedRowLimitOfSource]
     """Every limit for this crop and region: those exceeded first, the worst at the head; those without a number last."""
+
+    standLoss: NotRequired[StandLossAnswer]
+    """The loss of stand that the linear model of South Dakota State University lets expect; absent for crops that it has
+    no slope for. Judged in South Dakota, shown elsewhere.
+    """
 
     reductions: list[StatedReductionAnswer]
     """Reductions that sources state for such a seedbed or such products. They hold for the limits of their own source
@@ -5013,7 +5334,7 @@ class SeedRowLimitOfSource(TypedDict):
     nutrient: str
     """What the limit counts. `phosphate` is P2O5, `potash` K2O. Known today: `nitrogen`, `urea-nitrogen`,
     `urea-and-sulfate-nitrogen`, `nitrogen-beside-phosphates`, `phosphate`, `potash`, `nitrogen-plus-potash`, `sulfur`,
-    `all-nutrients`.
+    `all-nutrients`, `phosphate-nitrogen`.
     """
 
     load: MassPerAreaQuantity
@@ -5082,8 +5403,14 @@ class SeedRowLimitRequest(TypedDict):
     products: list[ProductWithSeed]
     """Everything that goes into the seed row together; their sum counts."""
 
-    sources: NotRequired[list[Literal["CCC-20", "CCC-SP", "KSU-CORN", "KSU-WHEAT", "MB-DRY", "MB-SBU", "MB-SBU2", "MB-SOY", "MPSG-PEA", "NDSU-CPR", "NDSU-FLAX", "SASKFLAX", "SDSU-DRY", "SK-CANOLA", "USASK-PULSE"]]]
+    sources: NotRequired[list[Literal["CCC-20", "CCC-SP", "KSU-CORN", "KSU-WHEAT", "MB-DRY", "MB-SAFE-P", "MB-SBU", "MB-SBU2", "MB-SOY", "MPSG-PEA", "NDSU-CPR", "NDSU-FLAX", "SASKFLAX", "SDSU-DRY", "SDSU-MODEL", "SK-CANOLA", "SK-SAFE-P", "USASK-PULSE"]]]
     """Keys of the sources to look at, as answers name them. Without it all are looked at."""
+
+    acceptableStandLoss: NotRequired[RatioQuantity]
+    """Loss of stand from fertilizer with the seed that you accept, for the stand-loss model. Default 10 %: the loss for
+    which South Dakota State University prints its tables; its worksheet is preset to 15 %. Range: above 0 and up to 50
+    %.
+    """
 
     localLimits: NotRequired[list[LocalLimitWithSeed]]
     """Limits from your own guidance, for this very crop, soil, moisture and opener. They are judged beside the published
@@ -5106,6 +5433,12 @@ class SeedRowOfPlan(TypedDict):
     region: NotRequired[Literal["manitoba", "saskatchewan", "alberta", "kansas", "north-dakota", "south-dakota", "elsewhere"]]
     """Where the field lies; without it limits of all regions are shown."""
 
+    acceptableStandLoss: NotRequired[RatioQuantity]
+    """Loss of stand from fertilizer with the seed that you accept, for the stand-loss model. Default 10 %: the loss for
+    which South Dakota State University prints its tables; its worksheet is preset to 15 %. Range: above 0 and up to 50
+    %.
+    """
+
     localLimits: NotRequired[list[LocalLimitWithSeed]]
     """Limits from your own guidance, for this very crop, soil, moisture and opener. They are judged beside the published
     ones.
@@ -5123,6 +5456,9 @@ class SeedingRateAnswer(TypedDict):
 
     seedsPerArea: CountPerAreaQuantity
     """Pure seeds per area."""
+
+    germinableSeedsPerArea: NotRequired[CountPerAreaQuantity]
+    """Pure seeds per area that can germinate; absent without germination."""
 
     plants: NotRequired[ExpectedStand]
     """Plants expected per area; absent when germination and emergence, or survival, are not given."""
@@ -5197,8 +5533,8 @@ class SeedingRateAnswerBatchLine(TypedDict):
 
 
 class SeedingRateRequest(TypedDict):
-    """What is fixed of a seeding rate (exactly one of targetStand, seedsPerArea, seedsPerRow and rate), and what is known
-    of the seed.
+    """What is fixed of a seeding rate (exactly one of targetStand, seedsPerArea, germinableSeedsPerArea, seedsPerRow and
+    rate), and what is known of the seed.
     """
 
     targetStand: NotRequired[CountPerAreaQuantity]
@@ -5208,6 +5544,11 @@ class SeedingRateRequest(TypedDict):
 
     seedsPerArea: NotRequired[CountPerAreaQuantity]
     """Pure seeds per area that are to be sown. No default. Range: above 0 and up to 100000 /m2."""
+
+    germinableSeedsPerArea: NotRequired[CountPerAreaQuantity]
+    """Pure seeds per area that can germinate and are to be sown: seeds times germination. Needs germination. No default.
+    Range: above 0 and up to 100000 /m2.
+    """
 
     seedsPerRow: NotRequired[CountPerLengthQuantity]
     """Pure seeds per length of row that are to be sown. Needs rowSpacing. No default. Range: above 0 and up to 100000 /m."""
@@ -5567,6 +5908,55 @@ class StandEstimate(TypedDict):
 
     coverageProbability: float
     """Probability that the interval covers the true value."""
+
+
+class StandLossAnswer(TypedDict):
+    """Expected loss of stand: slope of crop and material times rate times row spacing over the width of the furrow."""
+
+    accepted: RatioQuantity
+    """Loss of stand that is accepted."""
+
+    expected: NotRequired[RatioQuantity]
+    """Loss that the products with a slope let expect together, in the zone where it is largest; absent when none has a
+    number.
+    """
+
+    isWhole: bool
+    """Every product with nutrients has a slope; otherwise more may be lost than expected."""
+
+    zone: int
+    """The zone with that loss, counted from 1."""
+
+    judged: bool
+    """The verdict counts it, because the field lies where the model is for."""
+
+    products: list[StandLossOfProduct]
+    """The products, in the order given."""
+
+    reason: NotRequired[str]
+    """Why there is no number; absent with one."""
+
+    conditions: str
+    """Conditions of the model."""
+
+    source: LimitSourceAnswer
+    """The publication."""
+
+
+class StandLossOfProduct(TypedDict):
+    """A product in the stand-loss model."""
+
+    name: str
+    """Name of the product."""
+
+    material: NotRequired[str]
+    """The material whose slope was taken; absent when none that was read fits it."""
+
+    expected: NotRequired[RatioQuantity]
+    """Loss that it lets expect by itself; absent without a number."""
+
+    most: NotRequired[MassPerAreaQuantity]
+    """The most of it that alone keeps to the accepted loss; absent without a number."""
 
 
 class StandOfPlan(TypedDict):
@@ -6053,6 +6443,16 @@ class UsedDayToDay(TypedDict):
     """Tests that it comes from."""
 
 
+class UsedEarlierTest(TypedDict):
+    """An earlier test that was used."""
+
+    test: str
+    """Id of the test."""
+
+    occurredAt: str
+    """When it was made."""
+
+
 class UsedHistory(TypedDict):
     """What a stored test took from the history instead of defaults; absent members took nothing from it."""
 
@@ -6067,6 +6467,11 @@ class UsedHistory(TypedDict):
 
     valueInForce: NotRequired[UsedValueInForce]
     """The adopted value that the test was compared with."""
+
+    earlierTest: NotRequired[UsedEarlierTest]
+    """The stored test of another set-up that was put beside this one; the evaluation says under secondTest whether it
+    bears this one out.
+    """
 
 
 class UsedRepeatability(TypedDict):
@@ -6099,6 +6504,9 @@ class UsedScaleCheck(TypedDict):
 
     standardUncertainty: RatioQuantity
     """Its standard uncertainty."""
+
+    failed: NotRequired[bool]
+    """True when the scale failed it; absent when it passed."""
 
 
 class UsedValueInForce(TypedDict):
@@ -6152,6 +6560,9 @@ class ValueInForceAnswer(TypedDict):
 
     why: str
     """Why."""
+
+    despite: NotRequired[Despite]
+    """What spoke against the number when it was typed in, and the reason given; absent when nothing did."""
 
     lot: NotRequired[str]
     """Id of the lot that it was found with."""
@@ -6288,6 +6699,12 @@ class VolumeCheckRequest(TypedDict):
 
     element: NotRequired[str]
     """What the owner calls the element."""
+
+    elementKind: NotRequired[Literal["closed-pockets", "open-flutes", "auger"]]
+    """How the element carries product: `closed-pockets` that are struck off (no more than 105 % of them can come out),
+    `open-flutes` or an `auger` (up to 160 %, because a layer beyond them is dragged along; judgement). Default not
+    known, which allows as much as open flutes.
+    """
 
     displacement: DisplacementOfElement | VolumeQuantity
     """Volume that one revolution of the element sweeps. Range: above 0 and up to 1000 L."""

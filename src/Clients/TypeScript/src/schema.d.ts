@@ -1455,6 +1455,8 @@ export interface components {
             meterSpeed?: components["schemas"]["RotationQuantity"];
             /** @description Why it was adopted. */
             why: string;
+            /** @description Why the number is right although something speaks against it. Only after a request without it was refused with that code; the record and every later answer show it. */
+            despite?: components["schemas"]["Despite"];
             /**
              * Format: date-time
              * @description When it was typed in, RFC 3339 with offset.
@@ -1848,7 +1850,14 @@ export interface components {
             headline: string;
             /** @description The meters in the order given. */
             meters: components["schemas"]["MeterPlanAnswer"][];
-            /** @description When to stop which meter, first stop first; stops closer than ten seconds share a group. */
+            /** @description No simulated speed keeps all meters within their limits, so they run one after the other, each at its own. */
+            oneAfterTheOther: boolean;
+            /**
+             * Format: int32
+             * @description Containers that stand under the meters at the same time.
+             */
+            containersNeeded: number;
+            /** @description When to stop which meter, first stop first; stops closer than ten seconds share a group. Where the meters run one after the other, each from its own start. */
             stopOrder: components["schemas"]["StopAnswer"][];
             /** @description What to do, as a set: a step may begin when every step it comes after is done. */
             steps: components["schemas"]["StepAnswer"][];
@@ -1877,7 +1886,7 @@ export interface components {
         };
         /** @description A catch test to be planned: one or several meters in one run. */
         CatchPlanRequest: {
-            /** @description Ground speed that the controller is made to believe in during the run; usually the planned one. Range: above 0 and up to 100 km/h. */
+            /** @description Ground speed that the controller is to be made to believe in during the run; usually the planned one. Where it takes a meter beyond its limits or leaves too short a run, the answer plans with another. Range: above 0 and up to 100 km/h. */
             groundSpeed: components["schemas"]["SpeedQuantity"];
             /** @description Ground speeds between which the field will be worked; the meter speeds at both ends are checked. */
             workingSpeeds?: components["schemas"]["SpeedRange"];
@@ -1888,6 +1897,8 @@ export interface components {
             drive?: "separate" | "shared-shaft";
             /** @description Largest acceptable expanded uncertainty of the result. Default 3 %: default; judgement, no published source. Range: 0.1 to 50 %. */
             wantedPrecision?: components["schemas"]["RatioQuantity"];
+            /** @description Probability with which the number of catches reaches it. Default 80 %: probability with which the number of catches asked for is enough; judgement, no published source. Range: 50 to 99 %. */
+            precisionProbability?: components["schemas"]["RatioQuantity"];
             /**
              * Format: double
              * @description Coverage probability of expanded uncertainties. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM 100:2008.
@@ -1895,6 +1906,13 @@ export interface components {
             coverageProbability?: number;
             /** @description Longest run of one catch. Default 300 s: default; judgement, no published source. Range: above 0 and up to 24 h. */
             longestRun?: components["schemas"]["TimeQuantity"];
+            /** @description Shortest run of one catch, not above the longest. A drive takes some seconds to settle. Default 20 s: a drive takes some seconds to settle; judgement, no published source. Range: above 0 and up to 24 h. */
+            shortestRun?: components["schemas"]["TimeQuantity"];
+            /**
+             * Format: int32
+             * @description How many of the container are at hand. With fewer than meters that share it, the answer says so. No default.
+             */
+            containersAtHand?: number;
             /** @description Mass that one person lifts, container included. Default 25 kg: mass one person lifts, container included; judgement, local rules first. Range: above 0 and up to 1000 t. */
             liftLimit?: components["schemas"]["MassQuantity"];
             /** @description The scale that will weigh the catches. */
@@ -1932,9 +1950,11 @@ export interface components {
             verdict: string;
             /**
              * Format: int32
-             * @description How many more catches a repeat takes; absent for other verdicts and when no number of catches would help.
+             * @description How many more catches a repeat takes; absent for other verdicts and when no number of catches would help. Where precision is missing, so many are enough with the probability precisionProbability.
              */
             moreCatches?: number;
+            /** @description The relative expanded uncertainty to expect after moreCatches, where precision is what is missing. */
+            expectedPrecision?: components["schemas"]["RatioQuantity"];
             /** @description Why. */
             reasons: components["schemas"]["ReasonAnswer"][];
             /** @description The mass per revolution found, with its uncertainty. */
@@ -1964,10 +1984,18 @@ export interface components {
             probabilityWithinTolerance?: number;
             /** @description Old and new value combined; offered when the uncertainty of the old one is known and no change was detected. */
             combinedWithPrevious?: components["schemas"]["MeasuredMassPerRevolution"];
-            /** @description Mistakes that would explain the test, the most probable first; those under a probability of 10 % are left out. Empty when none stands out. */
+            /** @description How the earlierTest of the question bears this one out; absent without one, or without a value to compare both with. */
+            secondTest?: components["schemas"]["SecondTestAnswer"];
+            /** @description Mistakes that would explain the test, the most probable first, each with its one check. Those under a probability of 10 % are left out, except where the change is so large that a second test is asked for: then everything that could explain it is listed, however improbable. Empty when none stands out. */
             likelyMistakes: components["schemas"]["LikelyMistakeAnswer"][];
-            /** @description What to type in; given with the verdict adopt when the controller's form is known. */
+            /** @description The mass per revolution that serves best from now on, with the verdict adopt: what the test found, what it and an earlier test found together, or between it and a value in force whose relativeUncertainty is known. What the test alone found stays in massPerRevolution. */
+            valueToUse?: components["schemas"]["MassPerRevolutionQuantity"];
+            /** @description What to type in for valueToUse; given with the verdict adopt when the controller's form is known. */
             enter?: components["schemas"]["EntryAnswer"];
+            /** @description The measured value in the controller's form; given with the verdicts keep and adopt when that form is known. */
+            measuredEntry?: components["schemas"]["EntryAnswer"];
+            /** @description The value in force in the controller's form, with what its rounding makes of it; given with the verdicts keep and adopt when that form is known. */
+            valueInForceEntry?: components["schemas"]["EntryAnswer"];
             /** @description What happens if the value in force stays although the meter delivers something else. */
             effectIfValueInForceStays?: components["schemas"]["EffectAnswer"];
             /** @description Values used that the question did not state. */
@@ -2057,6 +2085,10 @@ export interface components {
             valueInForce?: components["schemas"]["ReferenceOfTest"];
             /** @description A predicted value to compare with where none is in force yet. No default. Range: above 0 and up to 1000 kg/rev. */
             startValue?: components["schemas"]["ReferenceOfTest"];
+            /** @description What another lot is expected to give where that is not the value in force, for example the prediction for a new lot: the limit secondTestChange then counts from it. No default. Range: above 0 and up to 1000 kg/rev. */
+            predictedValue?: components["schemas"]["PredictedValueOfTest"];
+            /** @description An earlier test of the same meter, element, setting, product and lot, set up apart from this one since the value in force was adopted. A change of at least secondTestChange is adopted when the two agree. No default. Range: above 0 and up to 1000 kg/rev. */
+            earlierTest?: components["schemas"]["EarlierTestOfTest"];
             /** @description The rate to be applied; gives the effect of a wrong value. No default. Range: above 0 and up to 100000 kg/ha. */
             targetRate?: components["schemas"]["MassPerAreaQuantity"];
             /** @description The area still to be seeded; gives mass and cost. No default. Range: above 0 and up to 1000000 ha. */
@@ -2071,8 +2103,8 @@ export interface components {
              */
             catchPoints?: number;
             /** @description Codes of likely mistakes that somebody has checked and that did not happen; they are left out of the judgement. */
-            ruledOutMistakes?: ("pounds-as-kilograms" | "kilograms-as-pounds" | "tare-not-taken-off" | "tare-taken-off-twice" | "tare-of-another-container" | "decimal-slip" | "count-doubled" | "count-halved" | "meter-not-primed" | "container-overflowed" | "tank-bridged-or-empty" | "meter-isolated" | "catch-point-missed" | "another-element" | "another-product" | "value-in-force-wrong" | "start-value-wrong" | "something-else")[];
-            /** @description Repeatability of one catch (standard deviation), scale and counter parts removed. Default 1 % for a catch of at least 5 kg and 20 rev, 2 % below, 3 % for dusty or caking products or under 5 rev: judgement, 4 degrees of freedom, no published source. Range: 0.01 to 30 %. */
+            ruledOutMistakes?: ("pounds-as-kilograms" | "kilograms-as-pounds" | "tare-not-taken-off" | "tare-taken-off-twice" | "tare-of-another-container" | "decimal-slip" | "digit-wrong" | "count-doubled" | "count-halved" | "meter-not-primed" | "container-overflowed" | "tank-bridged-or-empty" | "meter-isolated" | "catch-point-missed" | "half-of-points-as-whole" | "container-not-emptied" | "counter-not-reset" | "residue-in-container" | "wind-or-hand" | "ounces-as-decimals" | "pulses-per-revolution-wrong" | "turns-of-another-shaft" | "another-element" | "another-product" | "value-in-another-unit" | "value-in-force-wrong" | "start-value-wrong" | "something-else")[];
+            /** @description Repeatability of one catch (standard deviation), scale and counter parts removed. Default by the size of the catch, s^2 = (0.93 %)^2 + (14.3 % rev / turns)^2 + (0.49 % kg / mass)^2: 1 % at 14 kg and 40 rev, 2 % at 0.3 kg and 20 rev, 3 % at 5 rev; with 2.9 % in place of 0.93 % for dusty or caking products: judgement, 4 degrees of freedom, no published source. Range: 0.01 to 30 %. */
             repeatability?: components["schemas"]["RatioQuantity"];
             /**
              * Format: double
@@ -2085,8 +2117,10 @@ export interface components {
             tolerance?: components["schemas"]["RatioQuantity"];
             /** @description Largest acceptable expanded uncertainty of the result. Default 3 %: default; judgement, no published source. Range: 0.1 to 50 %. */
             wantedPrecision?: components["schemas"]["RatioQuantity"];
-            /** @description Change from which a second catch has to confirm. Default 10 %: common practice: 10 to 15 %; no published source. Range: 0.1 to 100 %. */
-            secondCatchChange?: components["schemas"]["RatioQuantity"];
+            /** @description Probability with which the number of further catches that a repeat asks for reaches the wanted precision. Default 80 %: probability with which the number of catches asked for is enough; judgement, no published source. Range: 50 to 99 %. */
+            precisionProbability?: components["schemas"]["RatioQuantity"];
+            /** @description Change from what was expected, from which a second test, set up anew, has to agree before anything is adopted. Default twice the tolerance. Default 10 %: twice the tolerance; common practice asks for a second test at a change of 10 to 15 %, no published source. Range: 0.1 to 100 %. */
+            secondTestChange?: components["schemas"]["RatioQuantity"];
             /**
              * Format: double
              * @description Coverage probability of expanded uncertainties. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM 100:2008.
@@ -2100,6 +2134,12 @@ export interface components {
             scale: components["schemas"]["ScaleOfTest"];
             /** @description Smallest step of the revolution counter. Default 0.1 rev: default; judgement, no published source. Range: 0 to 10 rev. */
             counterResolution?: components["schemas"]["RevolutionsQuantity"];
+            /** @description The metering element that is fitted. With the bulk density of the product it says what a value can be; where neither valueInForce nor startValue is given, the start value comes from both. */
+            fittedElement?: components["schemas"]["FittedElement"];
+            /** @description Conditions during the test. */
+            conditions?: components["schemas"]["Conditions"];
+            /** @description Conditions that are expected in sowing; conditions far from them are said in the headline. */
+            sowingConditions?: components["schemas"]["Conditions"];
             /**
              * Format: int32
              * @description Pockets or flutes of the metering element that discharge one after the other in one revolution, where known. No default.
@@ -2512,6 +2552,16 @@ export interface components {
             /** @description Standard uncertainty, relative. */
             relative: components["schemas"]["RatioQuantity"];
         };
+        /** @description What spoke against a typed number, and why it is right all the same. */
+        Despite: {
+            /**
+             * @description The code that the refusal gave.
+             * @enum {string}
+             */
+            code: "typed-decimal-slip" | "typed-twice-or-half" | "typed-in-other-unit" | "typed-off-test" | "typed-off-value-in-force" | "typed-more-than-element-holds";
+            /** @description Why the number is right, in the words of the person who typed it in. */
+            reason: string;
+        };
         /** @description One value that differs. */
         DifferenceAnswer: {
             /** @description Where in the evaluation, as a JSON pointer. */
@@ -2803,7 +2853,7 @@ export interface components {
             setting?: number;
             /** @description Largest acceptable deviation of the rate from its target, and of an outlet from the mean of the outlets. Default 5 %: published acceptance limit: within 5 % of the target rate (Field and Solie 2007; University of Georgia Extension). Range: 0.1 to 50 %. */
             tolerance?: components["schemas"]["RatioQuantity"];
-            /** @description Repeatability of one test (standard deviation), scale and count removed. Default 1 % for a catch of at least 5 kg and 20 rev, 2 % below, 3 % under 5 rev: judgement, 4 degrees of freedom, no published source. Range: 0.01 to 30 %. */
+            /** @description Repeatability of one test (standard deviation), scale and count removed. Default by the size of the catch, s^2 = (0.93 %)^2 + (14.3 % rev / turns)^2 + (0.49 % kg / mass)^2: 1 % at 14 kg and 40 rev, 2 % at 0.3 kg and 20 rev, 3 % at 5 rev: judgement, 4 degrees of freedom, no published source. Range: 0.01 to 30 %. */
             repeatability?: components["schemas"]["RatioQuantity"];
             /**
              * Format: double
@@ -2834,6 +2884,44 @@ export interface components {
             bulkDensity: components["schemas"]["DensityOfProduct"];
             /** @description How much the fill efficiency of one element changes from one product to another. Default 5 %: change of fill efficiency from one product to another on the same element, standard deviation of its logarithm; judgement, no published source. Range: 0 to 100 %. */
             spread?: components["schemas"]["RatioQuantity"];
+        };
+        /** @description An earlier test: the mass per revolution that it found, and how sure it was. Set up apart means that the container was weighed again, the points were counted, element and product were looked at, and the meter was primed again. */
+        EarlierTestOfTest: {
+            /**
+             * Format: double
+             * @description The number, in the unit beside it. No default.
+             */
+            value: number;
+            /**
+             * @description The unit, written exactly as in `GET /v1/units`.
+             * @enum {string}
+             */
+            unit: "kg/rev" | "g/rev" | "lb/rev" | "oz/rev";
+            /**
+             * Format: int32
+             * @description Catches that counted in it.
+             */
+            catches: number;
+            /** @description Relative standard uncertainty from its catches: the part `catches` of its uncertaintyParts. Default the repeatability of this test over the root of its number of catches. Range: above 0 and up to 100 %. */
+            catchesUncertainty?: components["schemas"]["RatioQuantity"];
+            /**
+             * Format: double
+             * @description Degrees of freedom of that part. Default those of the repeatability of this test, and one for each catch but the first.
+             */
+            degreesOfFreedom?: number;
+            /** @description Relative standard uncertainty of a tare that its catches shared: the part `shared-tare` of its uncertaintyParts. Default none. Range: 0 to 100 %. */
+            sharedTareUncertainty?: components["schemas"]["RatioQuantity"];
+            /** @description Relative standard uncertainty of its scale: the part `scale` of its uncertaintyParts. Default that of this test. Range: 0 to 100 %. */
+            scaleUncertainty?: components["schemas"]["RatioQuantity"];
+            /** @description True when another scale weighed it, or the same one after another check: then no scale error cancels between the two. Default false. */
+            fromAnotherScale?: boolean;
+            /**
+             * Format: date-time
+             * @description When it was made; the answer calls it by that day.
+             */
+            occurredAt?: string;
+            /** @description What it is called: the id of its record, or the owner's own name for it. */
+            test?: string;
         };
         /** @description The effect of a wrong value. */
         EffectAnswer: {
@@ -2884,6 +2972,11 @@ export interface components {
         ElementOfMachine: {
             /** @description What the owner calls it. */
             name: string;
+            /**
+             * @description How it carries product, and with it which volume its displacement means: `closed-pockets` that are struck off (their volume; no more can come out), `open-flutes` (their volume; a layer beyond them is dragged along) or an `auger` (the volume between shaft and edge of the flight over one turn). Default not known.
+             * @enum {string}
+             */
+            kind?: "closed-pockets" | "open-flutes" | "auger";
             /** @description Volume that one revolution displaces. No default. Range: above 0 and up to 1 m3. */
             displacementPerRevolution?: components["schemas"]["VolumeQuantity"];
             /** @description Limits of its speed. */
@@ -2904,6 +2997,13 @@ export interface components {
             measuredAt?: components["schemas"]["DeliveryPoint"][];
             /** @description Limits of its speed. */
             speedLimits?: components["schemas"]["RotationLimits"];
+            /**
+             * @description How it carries product, and with it which volume its displacement means: `closed-pockets` (their volume; no more can come out), `open-flutes` (their volume; a layer beyond them is dragged along) or an `auger` (the volume between shaft and edge of the flight over one turn). Default not known.
+             * @enum {string}
+             */
+            kind?: "closed-pockets" | "open-flutes" | "auger";
+            /** @description Volume that one revolution displaces; with the bulkDensity of the question it says what the mass per revolution can be. No default. Range: above 0 and up to 1 m3. */
+            displacementPerRevolution?: components["schemas"]["VolumeQuantity"];
             /**
              * Format: int32
              * @description Pockets or flutes that discharge one after the other in one revolution; gives the spacing of discharges on the ground. No default.
@@ -3094,13 +3194,20 @@ export interface components {
         /** @description Something the engine noticed. */
         FindingAnswer: {
             /**
-             * @description Stable code. Known today: `change-detected`, `no-practical-change`, `within-tolerance`, `within-tolerance-not-shown`, `no-value-in-force`, `large-change`, `precision-not-reached`, `precision-out-of-reach`, `catches-scatter-more-than-expected`, `likely-mistake`, `cannot-be-told-apart`, `stray-catch`, `first-catch-low`, `trend-over-catches`, `additive-offset`, `small-catch`, `coarse-scale`, `load-beyond-class`, `scale-dominates`, `default-repeatability-used`, `catch-excluded`, `mixed-mass-units`, `entry-resolution-matters`, `outside-meter-window`, `near-meter-limit`, `container-nearly-full`, `bounds-cross`, `wide-speed-range`, `outside-measured-speeds`, `stops-close-together`, `conditions-differ`, `varies-from-day-to-day`, `scale-check-overdue`, `scale-check-failed`, `scale-check-failed-later`, `scale-check-changed`, `value-in-force-changed`, `basis-superseded`, `other-lot`, `adopted-otherwise`, `above-published-limit`, `no-published-limit`, `nutrient-without-limit`, `sources-disagree`, `region-not-stated`, `nitrogen-form-not-stated`, `between-published-limits`, `limit-reduced`, `spread-unusual`, `nutrient-without-source`, `credits-above-target`, `most-rate-binds`, `least-rate-binds`, `targets-conflict`, `large-surplus`, `unusual-product-rate`, `element-or-oxide`, `shortcut-reads-high`, `stated-rate-differs`, `small-sample`, `kernel-mass-unusual`, `germination-low`, `emergence-unusual`, `seeds-above-published`, `density-unknown`, `density-differs`, `densities-far-apart`, `treatment-changed`, `kernels-of-one-lot-differ`, `nothing-changed`, `germination-changed`, `rate-not-recomputed`, `sample-area-miscalled`, `divide-by-ten-shortcut`, `counts-at-odds-with-prior`, `stated-stand-differs`, `no-plants-found`, `single-count`, `few-counts`, `more-counts-needed`, `strongly-clumped`, `counts-in-same-row`, `more-plants-than-seeds`, `prior-outweighs-counts`, `stand-below-minimum`, `stand-at-risk`, `rate-above-maximum`, `probability-out-of-reach`, `season-spread-missing`, `unusual-share-of-seeds`, `density-unlike-reference`, `density-not-compared`, `published-density-only`, `weighings-scatter`, `small-volume`, `other-bushel`, `test-weight-settled`, `more-than-the-element-holds`, `fill-unlike-expected`, `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`, `fan-limit-not-checked`, `distance-changed`, `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`, `runs-scatter-more-than-expected`, `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`, `wheel-slips`, `width-differs`, `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-gave-nothing`, `outlet-off-mean`, `large-correction`, `circumference-from-diameter`, `skid-counted-twice`.
+             * @description Stable code. Known today: `second-test-needed`, `tests-disagree`, `change-confirmed`, `catch-apart`, `exclusion-decides`, `excluded-catch-agrees`, `catch-typed-twice`, `drawn-towards-old-number`, `change-detected`, `no-practical-change`, `within-tolerance`, `within-tolerance-not-shown`, `no-value-in-force`, `precision-not-reached`, `precision-out-of-reach`, `catches-scatter-more-than-expected`, `likely-mistake`, `cannot-be-told-apart`, `stray-catch`, `first-catch-low`, `trend-over-catches`, `additive-offset`, `small-catch`, `coarse-scale`, `load-beyond-class`, `more-than-the-container-holds`, `load-beyond-capacity`, `scale-dominates`, `default-repeatability-used`, `catch-excluded`, `mixed-mass-units`, `entry-resolution-matters`, `outside-meter-window`, `near-meter-limit`, `container-nearly-full`, `bounds-cross`, `wide-speed-range`, `outside-measured-speeds`, `short-run`, `simulated-speed-moved`, `meters-run-apart`, `too-few-containers`, `stops-close-together`, `conditions-differ`, `varies-from-day-to-day`, `scale-check-overdue`, `scale-check-failed`, `scale-check-failed-later`, `scale-check-changed`, `value-in-force-changed`, `basis-superseded`, `differs-from-plan`, `other-lot`, `adopted-otherwise`, `adopted-despite`, `possible-mistakes`, `old-scale-explains-change`, `above-published-limit`, `no-published-limit`, `nutrient-without-limit`, `sources-disagree`, `region-not-stated`, `nitrogen-form-not-stated`, `between-published-limits`, `limit-reduced`, `spread-unusual`, `nutrient-without-source`, `credits-above-target`, `most-rate-binds`, `least-rate-binds`, `targets-conflict`, `large-surplus`, `unusual-product-rate`, `element-or-oxide`, `shortcut-reads-high`, `stated-rate-differs`, `small-sample`, `kernel-mass-unusual`, `germination-low`, `germination-not-used`, `emergence-unusual`, `seeds-above-published`, `density-unknown`, `density-differs`, `densities-far-apart`, `treatment-changed`, `kernels-of-one-lot-differ`, `nothing-changed`, `germination-changed`, `rate-not-recomputed`, `sample-area-miscalled`, `divide-by-ten-shortcut`, `counts-at-odds-with-prior`, `stated-stand-differs`, `no-plants-found`, `single-count`, `few-counts`, `more-counts-needed`, `strongly-clumped`, `counts-in-same-row`, `more-plants-than-seeds`, `prior-outweighs-counts`, `stand-below-minimum`, `stand-at-risk`, `rate-above-maximum`, `probability-out-of-reach`, `season-spread-missing`, `unusual-share-of-seeds`, `stand-loss-above-accepted`, `density-unlike-reference`, `density-not-compared`, `published-density-only`, `weighings-scatter`, `small-volume`, `other-bushel`, `test-weight-settled`, `more-than-the-element-holds`, `fill-unlike-expected`, `unlike-other-products`, `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`, `fan-limit-not-checked`, `distance-changed`, `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`, `runs-scatter-more-than-expected`, `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`, `wheel-slips`, `width-differs`, `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-gave-nothing`, `outlet-off-mean`, `large-correction`, `circumference-from-diameter`, `skid-counted-twice`.
+             * @example second-test-needed
+             * @example tests-disagree
+             * @example change-confirmed
+             * @example catch-apart
+             * @example exclusion-decides
+             * @example excluded-catch-agrees
+             * @example catch-typed-twice
+             * @example drawn-towards-old-number
              * @example change-detected
              * @example no-practical-change
              * @example within-tolerance
              * @example within-tolerance-not-shown
              * @example no-value-in-force
-             * @example large-change
              * @example precision-not-reached
              * @example precision-out-of-reach
              * @example catches-scatter-more-than-expected
@@ -3113,6 +3220,8 @@ export interface components {
              * @example small-catch
              * @example coarse-scale
              * @example load-beyond-class
+             * @example more-than-the-container-holds
+             * @example load-beyond-capacity
              * @example scale-dominates
              * @example default-repeatability-used
              * @example catch-excluded
@@ -3124,6 +3233,10 @@ export interface components {
              * @example bounds-cross
              * @example wide-speed-range
              * @example outside-measured-speeds
+             * @example short-run
+             * @example simulated-speed-moved
+             * @example meters-run-apart
+             * @example too-few-containers
              * @example stops-close-together
              * @example conditions-differ
              * @example varies-from-day-to-day
@@ -3133,8 +3246,12 @@ export interface components {
              * @example scale-check-changed
              * @example value-in-force-changed
              * @example basis-superseded
+             * @example differs-from-plan
              * @example other-lot
              * @example adopted-otherwise
+             * @example adopted-despite
+             * @example possible-mistakes
+             * @example old-scale-explains-change
              * @example above-published-limit
              * @example no-published-limit
              * @example nutrient-without-limit
@@ -3157,6 +3274,7 @@ export interface components {
              * @example small-sample
              * @example kernel-mass-unusual
              * @example germination-low
+             * @example germination-not-used
              * @example emergence-unusual
              * @example seeds-above-published
              * @example density-unknown
@@ -3185,6 +3303,7 @@ export interface components {
              * @example probability-out-of-reach
              * @example season-spread-missing
              * @example unusual-share-of-seeds
+             * @example stand-loss-above-accepted
              * @example density-unlike-reference
              * @example density-not-compared
              * @example published-density-only
@@ -3194,6 +3313,7 @@ export interface components {
              * @example test-weight-settled
              * @example more-than-the-element-holds
              * @example fill-unlike-expected
+             * @example unlike-other-products
              * @example unusual-field-efficiency
              * @example outside-fan-window
              * @example near-fan-limit
@@ -3231,6 +3351,18 @@ export interface components {
             detail: string;
             /** @description The meter it is about, where the question held several. */
             meter?: string;
+        };
+        /** @description The metering element that is fitted. With the bulk density of the product it says what a mass per revolution can be. */
+        FittedElement: {
+            /** @description What the owner calls it. */
+            name?: string;
+            /**
+             * @description How it carries product, and with it which volume its displacement means: `closed-pockets` that are struck off (their volume; no more can come out), `open-flutes` (their volume; a layer beyond them is dragged along) or an `auger` (the volume between shaft and edge of the flight over one turn). Default not known.
+             * @enum {string}
+             */
+            kind?: "closed-pockets" | "open-flutes" | "auger";
+            /** @description Volume that one revolution displaces. Range: above 0 and up to 1 m3. */
+            displacementPerRevolution: components["schemas"]["VolumeQuantity"];
         };
         /** @description The ground of a count, in one of four forms: rowLength with rowSpacing, length with width, area, or hoopDiameter. */
         GroundOfCount: {
@@ -3318,6 +3450,10 @@ export interface components {
             supersedes?: string;
             /** @description Why it was adopted, or why it supersedes another. */
             reason?: string;
+            /** @description Code of what spoke against an adopted number when it was typed in; absent when nothing did. */
+            despiteCode?: string;
+            /** @description Why the number was adopted all the same. */
+            despiteReason?: string;
             /** @description The record that took its place; absent while it stands. */
             supersededBy?: string;
         };
@@ -3417,7 +3553,7 @@ export interface components {
             scopes: ("calculate" | "read" | "write" | "admin")[];
             /**
              * Format: date-time
-             * @description From when on it opens nothing, RFC 3339. Default never.
+             * @description From when on it opens nothing, RFC 3339. Default never. A key that expires makes none that outlives it, so it has to give this.
              */
             expiresAt?: string;
         };
@@ -3436,6 +3572,8 @@ export interface components {
             error: components["schemas"]["RatioQuantity"];
             /** @description Standard uncertainty of that error, relative. Range: 0 to 20 %. */
             standardUncertainty: components["schemas"]["RatioQuantity"];
+            /** @description True when the scale failed that check: then nothing that it weighed is to be relied on. Default false. */
+            checkFailed?: boolean;
         };
         /** @description A share learned from the counts and from what was expected before them. */
         LearnedAnswer: {
@@ -3472,7 +3610,7 @@ export interface components {
         /** @description A mistake that would explain a test. */
         LikelyMistakeAnswer: {
             /**
-             * @description Stable code; a code that has been checked can be sent back in ruledOutMistakes. Known today: `pounds-as-kilograms`, `kilograms-as-pounds`, `tare-not-taken-off`, `tare-taken-off-twice`, `tare-of-another-container`, `decimal-slip`, `count-doubled`, `count-halved`, `meter-not-primed`, `container-overflowed`, `tank-bridged-or-empty`, `meter-isolated`, `another-element`, `another-product`, `catch-point-missed`, `value-in-force-wrong`, `start-value-wrong`, `something-else`.
+             * @description Stable code; a code that has been checked can be sent back in ruledOutMistakes. Known today: `pounds-as-kilograms`, `kilograms-as-pounds`, `tare-not-taken-off`, `tare-taken-off-twice`, `tare-of-another-container`, `decimal-slip`, `count-doubled`, `count-halved`, `meter-not-primed`, `container-overflowed`, `tank-bridged-or-empty`, `meter-isolated`, `another-element`, `another-product`, `catch-point-missed`, `half-of-points-as-whole`, `container-not-emptied`, `counter-not-reset`, `residue-in-container`, `wind-or-hand`, `ounces-as-decimals`, `digit-wrong`, `pulses-per-revolution-wrong`, `turns-of-another-shaft`, `value-in-another-unit`, `value-in-force-wrong`, `start-value-wrong`, `something-else`.
              * @example pounds-as-kilograms
              * @example kilograms-as-pounds
              * @example tare-not-taken-off
@@ -3488,6 +3626,16 @@ export interface components {
              * @example another-element
              * @example another-product
              * @example catch-point-missed
+             * @example half-of-points-as-whole
+             * @example container-not-emptied
+             * @example counter-not-reset
+             * @example residue-in-container
+             * @example wind-or-hand
+             * @example ounces-as-decimals
+             * @example digit-wrong
+             * @example pulses-per-revolution-wrong
+             * @example turns-of-another-shaft
+             * @example value-in-another-unit
              * @example value-in-force-wrong
              * @example start-value-wrong
              * @example something-else
@@ -3538,7 +3686,7 @@ export interface components {
              * @description What it counts. `phosphate` is P2O5, `potash` K2O.
              * @enum {string}
              */
-            nutrient: "nitrogen" | "urea-nitrogen" | "urea-and-sulfate-nitrogen" | "nitrogen-beside-phosphates" | "phosphate" | "potash" | "nitrogen-plus-potash" | "sulfur" | "all-nutrients";
+            nutrient: "nitrogen" | "urea-nitrogen" | "urea-and-sulfate-nitrogen" | "nitrogen-beside-phosphates" | "phosphate" | "potash" | "nitrogen-plus-potash" | "sulfur" | "all-nutrients" | "phosphate-nitrogen";
             /** @description The most that it allows with the seed. Range: 0 to 100000 kg/ha. */
             rate: components["schemas"]["MassPerAreaQuantity"];
         };
@@ -3610,13 +3758,20 @@ export interface components {
         /** @description A reason for when to test. */
         LotReason: {
             /**
-             * @description Stable code. Known today: `change-detected`, `no-practical-change`, `within-tolerance`, `within-tolerance-not-shown`, `no-value-in-force`, `large-change`, `precision-not-reached`, `precision-out-of-reach`, `catches-scatter-more-than-expected`, `likely-mistake`, `cannot-be-told-apart`, `stray-catch`, `first-catch-low`, `trend-over-catches`, `additive-offset`, `small-catch`, `coarse-scale`, `load-beyond-class`, `scale-dominates`, `default-repeatability-used`, `catch-excluded`, `mixed-mass-units`, `entry-resolution-matters`, `outside-meter-window`, `near-meter-limit`, `container-nearly-full`, `bounds-cross`, `wide-speed-range`, `outside-measured-speeds`, `stops-close-together`, `conditions-differ`, `varies-from-day-to-day`, `scale-check-overdue`, `scale-check-failed`, `scale-check-failed-later`, `scale-check-changed`, `value-in-force-changed`, `basis-superseded`, `other-lot`, `adopted-otherwise`, `above-published-limit`, `no-published-limit`, `nutrient-without-limit`, `sources-disagree`, `region-not-stated`, `nitrogen-form-not-stated`, `between-published-limits`, `limit-reduced`, `spread-unusual`, `nutrient-without-source`, `credits-above-target`, `most-rate-binds`, `least-rate-binds`, `targets-conflict`, `large-surplus`, `unusual-product-rate`, `element-or-oxide`, `shortcut-reads-high`, `stated-rate-differs`, `small-sample`, `kernel-mass-unusual`, `germination-low`, `emergence-unusual`, `seeds-above-published`, `density-unknown`, `density-differs`, `densities-far-apart`, `treatment-changed`, `kernels-of-one-lot-differ`, `nothing-changed`, `germination-changed`, `rate-not-recomputed`, `sample-area-miscalled`, `divide-by-ten-shortcut`, `counts-at-odds-with-prior`, `stated-stand-differs`, `no-plants-found`, `single-count`, `few-counts`, `more-counts-needed`, `strongly-clumped`, `counts-in-same-row`, `more-plants-than-seeds`, `prior-outweighs-counts`, `stand-below-minimum`, `stand-at-risk`, `rate-above-maximum`, `probability-out-of-reach`, `season-spread-missing`, `unusual-share-of-seeds`, `density-unlike-reference`, `density-not-compared`, `published-density-only`, `weighings-scatter`, `small-volume`, `other-bushel`, `test-weight-settled`, `more-than-the-element-holds`, `fill-unlike-expected`, `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`, `fan-limit-not-checked`, `distance-changed`, `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`, `runs-scatter-more-than-expected`, `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`, `wheel-slips`, `width-differs`, `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-gave-nothing`, `outlet-off-mean`, `large-correction`, `circumference-from-diameter`, `skid-counted-twice`.
+             * @description Stable code. Known today: `second-test-needed`, `tests-disagree`, `change-confirmed`, `catch-apart`, `exclusion-decides`, `excluded-catch-agrees`, `catch-typed-twice`, `drawn-towards-old-number`, `change-detected`, `no-practical-change`, `within-tolerance`, `within-tolerance-not-shown`, `no-value-in-force`, `precision-not-reached`, `precision-out-of-reach`, `catches-scatter-more-than-expected`, `likely-mistake`, `cannot-be-told-apart`, `stray-catch`, `first-catch-low`, `trend-over-catches`, `additive-offset`, `small-catch`, `coarse-scale`, `load-beyond-class`, `more-than-the-container-holds`, `load-beyond-capacity`, `scale-dominates`, `default-repeatability-used`, `catch-excluded`, `mixed-mass-units`, `entry-resolution-matters`, `outside-meter-window`, `near-meter-limit`, `container-nearly-full`, `bounds-cross`, `wide-speed-range`, `outside-measured-speeds`, `short-run`, `simulated-speed-moved`, `meters-run-apart`, `too-few-containers`, `stops-close-together`, `conditions-differ`, `varies-from-day-to-day`, `scale-check-overdue`, `scale-check-failed`, `scale-check-failed-later`, `scale-check-changed`, `value-in-force-changed`, `basis-superseded`, `differs-from-plan`, `other-lot`, `adopted-otherwise`, `adopted-despite`, `possible-mistakes`, `old-scale-explains-change`, `above-published-limit`, `no-published-limit`, `nutrient-without-limit`, `sources-disagree`, `region-not-stated`, `nitrogen-form-not-stated`, `between-published-limits`, `limit-reduced`, `spread-unusual`, `nutrient-without-source`, `credits-above-target`, `most-rate-binds`, `least-rate-binds`, `targets-conflict`, `large-surplus`, `unusual-product-rate`, `element-or-oxide`, `shortcut-reads-high`, `stated-rate-differs`, `small-sample`, `kernel-mass-unusual`, `germination-low`, `germination-not-used`, `emergence-unusual`, `seeds-above-published`, `density-unknown`, `density-differs`, `densities-far-apart`, `treatment-changed`, `kernels-of-one-lot-differ`, `nothing-changed`, `germination-changed`, `rate-not-recomputed`, `sample-area-miscalled`, `divide-by-ten-shortcut`, `counts-at-odds-with-prior`, `stated-stand-differs`, `no-plants-found`, `single-count`, `few-counts`, `more-counts-needed`, `strongly-clumped`, `counts-in-same-row`, `more-plants-than-seeds`, `prior-outweighs-counts`, `stand-below-minimum`, `stand-at-risk`, `rate-above-maximum`, `probability-out-of-reach`, `season-spread-missing`, `unusual-share-of-seeds`, `stand-loss-above-accepted`, `density-unlike-reference`, `density-not-compared`, `published-density-only`, `weighings-scatter`, `small-volume`, `other-bushel`, `test-weight-settled`, `more-than-the-element-holds`, `fill-unlike-expected`, `unlike-other-products`, `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`, `fan-limit-not-checked`, `distance-changed`, `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`, `runs-scatter-more-than-expected`, `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`, `wheel-slips`, `width-differs`, `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-gave-nothing`, `outlet-off-mean`, `large-correction`, `circumference-from-diameter`, `skid-counted-twice`.
+             * @example second-test-needed
+             * @example tests-disagree
+             * @example change-confirmed
+             * @example catch-apart
+             * @example exclusion-decides
+             * @example excluded-catch-agrees
+             * @example catch-typed-twice
+             * @example drawn-towards-old-number
              * @example change-detected
              * @example no-practical-change
              * @example within-tolerance
              * @example within-tolerance-not-shown
              * @example no-value-in-force
-             * @example large-change
              * @example precision-not-reached
              * @example precision-out-of-reach
              * @example catches-scatter-more-than-expected
@@ -3629,6 +3784,8 @@ export interface components {
              * @example small-catch
              * @example coarse-scale
              * @example load-beyond-class
+             * @example more-than-the-container-holds
+             * @example load-beyond-capacity
              * @example scale-dominates
              * @example default-repeatability-used
              * @example catch-excluded
@@ -3640,6 +3797,10 @@ export interface components {
              * @example bounds-cross
              * @example wide-speed-range
              * @example outside-measured-speeds
+             * @example short-run
+             * @example simulated-speed-moved
+             * @example meters-run-apart
+             * @example too-few-containers
              * @example stops-close-together
              * @example conditions-differ
              * @example varies-from-day-to-day
@@ -3649,8 +3810,12 @@ export interface components {
              * @example scale-check-changed
              * @example value-in-force-changed
              * @example basis-superseded
+             * @example differs-from-plan
              * @example other-lot
              * @example adopted-otherwise
+             * @example adopted-despite
+             * @example possible-mistakes
+             * @example old-scale-explains-change
              * @example above-published-limit
              * @example no-published-limit
              * @example nutrient-without-limit
@@ -3673,6 +3838,7 @@ export interface components {
              * @example small-sample
              * @example kernel-mass-unusual
              * @example germination-low
+             * @example germination-not-used
              * @example emergence-unusual
              * @example seeds-above-published
              * @example density-unknown
@@ -3701,6 +3867,7 @@ export interface components {
              * @example probability-out-of-reach
              * @example season-spread-missing
              * @example unusual-share-of-seeds
+             * @example stand-loss-above-accepted
              * @example density-unlike-reference
              * @example density-not-compared
              * @example published-density-only
@@ -3710,6 +3877,7 @@ export interface components {
              * @example test-weight-settled
              * @example more-than-the-element-holds
              * @example fill-unlike-expected
+             * @example unlike-other-products
              * @example unusual-field-efficiency
              * @example outside-fan-window
              * @example near-fan-limit
@@ -4226,6 +4394,8 @@ export interface components {
             targetRate: components["schemas"]["MassPerAreaQuantity"];
             /** @description Bulk density of the product; needed where a container of known volume bounds the catch. No default. Range: 10 to 10000 kg/m3. */
             bulkDensity?: components["schemas"]["BulkDensityQuantity"];
+            /** @description The metering element that is fitted; with the bulk density it says what the value to plan with can be. */
+            fittedElement?: components["schemas"]["FittedElement"];
             /** @description The mass per revolution that the controller uses now. Default of its `relativeUncertainty` 2 %: default for a value in force; judgement, no published source. Range: above 0 and up to 1000 kg/rev. */
             valueInForce?: components["schemas"]["ReferenceOfTest"];
             /** @description A predicted mass per revolution where none is in force yet. Default of its `relativeUncertainty` 10 %: a predicted start value may be 20 % off; judgement, no published source. Range: above 0 and up to 1000 kg/rev. */
@@ -4234,7 +4404,7 @@ export interface components {
             speedLimits?: components["schemas"]["RotationLimits"];
             /** @description Its own container. */
             container?: components["schemas"]["ContainerOfPlan"];
-            /** @description Repeatability of one catch (standard deviation). Default 1 % for a catch of at least 5 kg and 20 rev, 2 % below, 3 % for dusty or caking products or under 5 rev: judgement, 4 degrees of freedom, no published source. Range: 0.01 to 30 %. */
+            /** @description Repeatability of one catch (standard deviation). Default by the size of the catch, s^2 = (0.93 %)^2 + (14.3 % rev / turns)^2 + (0.49 % kg / mass)^2: 1 % at 14 kg and 40 rev, 2 % at 0.3 kg and 20 rev, 3 % at 5 rev; with 2.9 % in place of 0.93 % for dusty or caking products: judgement, 4 degrees of freedom, no published source. Range: 0.01 to 30 %. */
             repeatability?: components["schemas"]["RatioQuantity"];
             /**
              * Format: int32
@@ -4252,6 +4422,8 @@ export interface components {
             catchMass: components["schemas"]["MassQuantity"];
             /** @description Revolutions to turn; whole, except on a shared shaft. */
             revolutions: components["schemas"]["RevolutionsQuantity"];
+            /** @description Ground speed to simulate: the one of the question where it does, else the nearest that keeps the meter within its limits and the run long enough. */
+            simulatedSpeed: components["schemas"]["SpeedQuantity"];
             /** @description Run time at the simulated ground speed. */
             runTime: components["schemas"]["TimeQuantity"];
             /** @description Meter speed at the simulated ground speed. */
@@ -4271,6 +4443,13 @@ export interface components {
             catches?: number;
             /** @description Expanded uncertainty to expect of that many catches, relative; of one catch when none reach the wanted one. */
             expectedPrecision: components["schemas"]["RatioQuantity"];
+            /** @description Volume of a container that would allow the shortest run; absent where the run is long enough or another bound acts. */
+            containerForLongRun?: components["schemas"]["VolumeQuantity"];
+            /**
+             * Format: int32
+             * @description Catches that together run as long as the shortest run; absent where one catch does.
+             */
+            catchesForLongRun?: number;
             /** @description The bound that acts. */
             limitedBy: components["schemas"]["BoundAnswer"];
             /** @description Every bound, acting or not. */
@@ -4345,6 +4524,8 @@ export interface components {
             rates: components["schemas"]["MassPerAreaQuantity"][];
             /** @description Ground speeds: one, or the slowest and the fastest of the field. Range: 0.01 to 100 km/h. */
             groundSpeeds: components["schemas"]["SpeedQuantity"][];
+            /** @description Bulk density of the product; with the displacement of an element it says what its mass per revolution can be. No default. Range: 10 to 10000 kg/m3. */
+            bulkDensity?: components["schemas"]["BulkDensityQuantity"];
             /** @description The metering elements that the machine has for this meter. */
             elements: components["schemas"]["ElementOfMeter"][];
             /** @description Limits of the meter speed for elements that do not name their own. */
@@ -4570,13 +4751,15 @@ export interface components {
             surplus?: components["schemas"]["MassPerAreaQuantity"];
             /** @description The target is met; true without one. */
             met: boolean;
-            /** @description What one more mass unit of the target would cost with these products: the price of this nutrient here. Zero where enough is there anyway, below zero where a limit one unit higher would save money. Absent without prices, without a target, or when no more can be had. */
+            /** @description What one more mass unit of the target would cost with these products while every limit stays: the price of this nutrient here. Zero where enough is there anyway, below zero where more of it would save money. Absent without prices, without a target, for an at-most target, or when no more can be had. */
             costOfNextUnit?: components["schemas"]["CostPerUnit"];
+            /** @description What the limit of this nutrient (most, or an at-most target) costs: what one more mass unit allowed would save. Zero where the limit does not bind. Absent without prices, without a limit, or when not all targets are met. */
+            costOfLimit?: components["schemas"]["CostPerUnit"];
         };
         /** @description A nutrient with the seed. */
         NutrientLoadAnswer: {
             /**
-             * @description What is counted. `phosphate` is P2O5, `potash` K2O. Known today: `nitrogen`, `urea-nitrogen`, `urea-and-sulfate-nitrogen`, `nitrogen-beside-phosphates`, `phosphate`, `potash`, `nitrogen-plus-potash`, `sulfur`, `all-nutrients`.
+             * @description What is counted. `phosphate` is P2O5, `potash` K2O. Known today: `nitrogen`, `urea-nitrogen`, `urea-and-sulfate-nitrogen`, `nitrogen-beside-phosphates`, `phosphate`, `potash`, `nitrogen-plus-potash`, `sulfur`, `all-nutrients`, `phosphate-nitrogen`.
              * @example nitrogen
              * @example urea-nitrogen
              * @example urea-and-sulfate-nitrogen
@@ -4586,6 +4769,7 @@ export interface components {
              * @example nitrogen-plus-potash
              * @example sulfur
              * @example all-nutrients
+             * @example phosphate-nitrogen
              */
             nutrient: string;
             /** @description The heaviest load of all zones. */
@@ -4608,10 +4792,11 @@ export interface components {
             /** @description The member of the plan that it is about. */
             pointer: string;
             /**
-             * @description What it is: a `missing-value` of the plan or of a record that it names, a `record-at-odds` with the plan by now, or a question that a calculation `refused`.
+             * @description What it is: a `missing-value` of the plan or of a record that it names, a `record-at-odds` with the plan by now, a question that a calculation `refused`, or something that `no-published-number` settles, so that somebody has to be asked.
              * @example missing-value
              * @example record-at-odds
              * @example refused
+             * @example no-published-number
              */
             kind: string;
             /** @description What is missing or wrong, and what to do. */
@@ -4630,6 +4815,8 @@ export interface components {
             name?: string;
             /** @description The mass per revolution to expect of it. Range: above 0 and up to 1000 kg/rev. */
             massPerRevolution: components["schemas"]["MassPerRevolutionQuantity"];
+            /** @description Of another product: its bulk density, where the mass per revolution was found by tests. With that of the product tested the two are compared. No default. Range: 10 to 10000 kg/m3. */
+            bulkDensity?: components["schemas"]["BulkDensityQuantity"];
         };
         /** @description One outlet over all tests. */
         OutletAnswer: {
@@ -4705,6 +4892,13 @@ export interface components {
             wantedPrecision?: components["schemas"]["RatioQuantity"];
             /** @description Longest run of one catch. Default 300 s: default; judgement, no published source. */
             longestRun?: components["schemas"]["TimeQuantity"];
+            /** @description Shortest run of one catch, not above the longest. A drive takes some seconds to settle. Default 20 s: a drive takes some seconds to settle; judgement, no published source. */
+            shortestRun?: components["schemas"]["TimeQuantity"];
+            /**
+             * Format: int32
+             * @description How many of the container are at hand. With fewer than meters, the catch plan says so.
+             */
+            containersAtHand?: number;
             /** @description Mass that one person lifts, container included. Default 25 kg: mass one person lifts, container included; judgement, local rules first. */
             liftLimit?: components["schemas"]["MassQuantity"];
             /** @description Share of the time spent working, for the area per hour. Default 70 %: from memory: ASAE D497 lists grain drills at 55 to 80 %, typically 70 %. */
@@ -4773,6 +4967,13 @@ export interface components {
             wantedPrecision?: components["schemas"]["RatioQuantity"];
             /** @description Longest run of one catch. Default 300 s: default; judgement, no published source. Range: above 0 and up to 24 h. */
             longestRun?: components["schemas"]["TimeQuantity"];
+            /** @description Shortest run of one catch, not above the longest. A drive takes some seconds to settle. Default 20 s: a drive takes some seconds to settle; judgement, no published source. Range: above 0 and up to 24 h. */
+            shortestRun?: components["schemas"]["TimeQuantity"];
+            /**
+             * Format: int32
+             * @description How many of the container are at hand. With fewer than meters, the catch plan says so. No default.
+             */
+            containersAtHand?: number;
             /** @description Mass that one person lifts, container included. Default 25 kg: mass one person lifts, container included; judgement, local rules first. Range: above 0 and up to 1000 t. */
             liftLimit?: components["schemas"]["MassQuantity"];
             /** @description Share of the time spent working, for the area per hour. Default 70 %: from memory: ASAE D497 lists grain drills at 55 to 80 %, typically 70 %. Range: above 0 and up to 100 %. */
@@ -4794,7 +4995,7 @@ export interface components {
             headline: string;
             /** @description True when every meter has a rate and a mass per revolution, its element serves that rate at the planned ground speeds, all that lies with the seed has a limit and is within it, the fan suits all products, the nutrients are met, no lot asks for a test first, and nothing is open. */
             nothingInTheWay: boolean;
-            /** @description What stands against going on, in the order of harm; empty when nothing is. What is not known yet is under open. */
+            /** @description What stands against going on, the worst first: a rate that a meter cannot reach, then too much with the seed, then a meter that turns too slowly, the air, nutrients, a lot to be tested. Empty when nothing is. What is not known yet is under open. */
             inTheWay: components["schemas"]["ObstacleOfPlan"][];
             /** @description The meters, in the order of the plan. */
             meters: components["schemas"]["MeterSetUpAnswer"][];
@@ -4810,6 +5011,21 @@ export interface components {
             cautions: components["schemas"]["CautionAnswer"][];
             /** @description Version of the engine that answered. */
             engineVersion: string;
+        };
+        /** @description What another lot is expected to give. */
+        PredictedValueOfTest: {
+            /**
+             * Format: double
+             * @description The number, in the unit beside it. No default.
+             */
+            value: number;
+            /**
+             * @description The unit, written exactly as in `GET /v1/units`.
+             * @enum {string}
+             */
+            unit: "kg/rev" | "g/rev" | "lb/rev" | "oz/rev";
+            /** @description Its own standard uncertainty, relative. Default 5 %: judgement, no published source. Range: 0 to 100 %. */
+            relativeUncertainty?: components["schemas"]["RatioQuantity"];
         };
         /** @description A pressure above that of the air around. */
         PressureQuantity: {
@@ -5036,7 +5252,7 @@ export interface components {
              * @enum {string}
              */
             material?: "free-flowing" | "small-seed" | "dusty";
-            /** @description Bulk density; needed when the controller takes a volume per revolution. No default. Range: 10 to 10000 kg/m3. */
+            /** @description Bulk density; needed when the controller takes a volume per revolution. With it the container and the element say what a catch can be. No default. Range: 10 to 10000 kg/m3. */
             bulkDensity?: components["schemas"]["BulkDensityQuantity"];
             /** @description Price; gives the cost of a wrong value. */
             price?: components["schemas"]["Price"];
@@ -5157,7 +5373,7 @@ export interface components {
              * @description Form of its nitrogen. When it is not stated, all nitrogen beside the seed counts as urea.
              * @enum {string}
              */
-            nitrogenForm?: "urea" | "urea-ammonium-nitrate" | "ammonium-sulfate" | "ammonium-phosphate" | "ammonium-nitrate" | "other";
+            nitrogenForm?: "urea" | "urea-ammonium-nitrate" | "ammonium-sulfate" | "ammonium-phosphate" | "ammonium-nitrate" | "other" | "urea-with-inhibitor";
             /** @description Fan speeds that the product may have on this machine; yours, from the machine's manual. */
             fanSpeedLimits?: components["schemas"]["RotationLimits"];
             /** @description Price. */
@@ -5174,10 +5390,10 @@ export interface components {
             /** @description Nutrients per area, the same everywhere. Give them in place of analysis and rates. */
             nutrients?: components["schemas"]["AmountOfNutrient"][];
             /**
-             * @description Form of its nitrogen. Coated or treated urea is `urea`: no source has a number for it. Default urea, the form that harms most: judgement.
+             * @description Form of its nitrogen. Coated or treated urea is `urea`, for no source has a number for it, but `urea-with-inhibitor` where the treatment is a urease inhibitor: published limits count that as urea, and the stand-loss model has its own slope. Default urea, the form that harms most: judgement.
              * @enum {string}
              */
-            nitrogenForm?: "urea" | "urea-ammonium-nitrate" | "ammonium-sulfate" | "ammonium-phosphate" | "ammonium-nitrate" | "other";
+            nitrogenForm?: "urea" | "urea-ammonium-nitrate" | "ammonium-sulfate" | "ammonium-phosphate" | "ammonium-nitrate" | "other" | "urea-with-inhibitor";
         };
         /** @description A published bulk density, in the unit in which it was printed. */
         PublishedDensityAnswer: {
@@ -5302,13 +5518,20 @@ export interface components {
         /** @description A reason for a verdict. */
         ReasonAnswer: {
             /**
-             * @description Stable code. Known today: `change-detected`, `no-practical-change`, `within-tolerance`, `within-tolerance-not-shown`, `no-value-in-force`, `large-change`, `precision-not-reached`, `precision-out-of-reach`, `catches-scatter-more-than-expected`, `likely-mistake`, `cannot-be-told-apart`, `stray-catch`, `first-catch-low`, `trend-over-catches`, `additive-offset`, `small-catch`, `coarse-scale`, `load-beyond-class`, `scale-dominates`, `default-repeatability-used`, `catch-excluded`, `mixed-mass-units`, `entry-resolution-matters`, `outside-meter-window`, `near-meter-limit`, `container-nearly-full`, `bounds-cross`, `wide-speed-range`, `outside-measured-speeds`, `stops-close-together`, `conditions-differ`, `varies-from-day-to-day`, `scale-check-overdue`, `scale-check-failed`, `scale-check-failed-later`, `scale-check-changed`, `value-in-force-changed`, `basis-superseded`, `other-lot`, `adopted-otherwise`, `above-published-limit`, `no-published-limit`, `nutrient-without-limit`, `sources-disagree`, `region-not-stated`, `nitrogen-form-not-stated`, `between-published-limits`, `limit-reduced`, `spread-unusual`, `nutrient-without-source`, `credits-above-target`, `most-rate-binds`, `least-rate-binds`, `targets-conflict`, `large-surplus`, `unusual-product-rate`, `element-or-oxide`, `shortcut-reads-high`, `stated-rate-differs`, `small-sample`, `kernel-mass-unusual`, `germination-low`, `emergence-unusual`, `seeds-above-published`, `density-unknown`, `density-differs`, `densities-far-apart`, `treatment-changed`, `kernels-of-one-lot-differ`, `nothing-changed`, `germination-changed`, `rate-not-recomputed`, `sample-area-miscalled`, `divide-by-ten-shortcut`, `counts-at-odds-with-prior`, `stated-stand-differs`, `no-plants-found`, `single-count`, `few-counts`, `more-counts-needed`, `strongly-clumped`, `counts-in-same-row`, `more-plants-than-seeds`, `prior-outweighs-counts`, `stand-below-minimum`, `stand-at-risk`, `rate-above-maximum`, `probability-out-of-reach`, `season-spread-missing`, `unusual-share-of-seeds`, `density-unlike-reference`, `density-not-compared`, `published-density-only`, `weighings-scatter`, `small-volume`, `other-bushel`, `test-weight-settled`, `more-than-the-element-holds`, `fill-unlike-expected`, `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`, `fan-limit-not-checked`, `distance-changed`, `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`, `runs-scatter-more-than-expected`, `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`, `wheel-slips`, `width-differs`, `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-gave-nothing`, `outlet-off-mean`, `large-correction`, `circumference-from-diameter`, `skid-counted-twice`.
+             * @description Stable code. Known today: `second-test-needed`, `tests-disagree`, `change-confirmed`, `catch-apart`, `exclusion-decides`, `excluded-catch-agrees`, `catch-typed-twice`, `drawn-towards-old-number`, `change-detected`, `no-practical-change`, `within-tolerance`, `within-tolerance-not-shown`, `no-value-in-force`, `precision-not-reached`, `precision-out-of-reach`, `catches-scatter-more-than-expected`, `likely-mistake`, `cannot-be-told-apart`, `stray-catch`, `first-catch-low`, `trend-over-catches`, `additive-offset`, `small-catch`, `coarse-scale`, `load-beyond-class`, `more-than-the-container-holds`, `load-beyond-capacity`, `scale-dominates`, `default-repeatability-used`, `catch-excluded`, `mixed-mass-units`, `entry-resolution-matters`, `outside-meter-window`, `near-meter-limit`, `container-nearly-full`, `bounds-cross`, `wide-speed-range`, `outside-measured-speeds`, `short-run`, `simulated-speed-moved`, `meters-run-apart`, `too-few-containers`, `stops-close-together`, `conditions-differ`, `varies-from-day-to-day`, `scale-check-overdue`, `scale-check-failed`, `scale-check-failed-later`, `scale-check-changed`, `value-in-force-changed`, `basis-superseded`, `differs-from-plan`, `other-lot`, `adopted-otherwise`, `adopted-despite`, `possible-mistakes`, `old-scale-explains-change`, `above-published-limit`, `no-published-limit`, `nutrient-without-limit`, `sources-disagree`, `region-not-stated`, `nitrogen-form-not-stated`, `between-published-limits`, `limit-reduced`, `spread-unusual`, `nutrient-without-source`, `credits-above-target`, `most-rate-binds`, `least-rate-binds`, `targets-conflict`, `large-surplus`, `unusual-product-rate`, `element-or-oxide`, `shortcut-reads-high`, `stated-rate-differs`, `small-sample`, `kernel-mass-unusual`, `germination-low`, `germination-not-used`, `emergence-unusual`, `seeds-above-published`, `density-unknown`, `density-differs`, `densities-far-apart`, `treatment-changed`, `kernels-of-one-lot-differ`, `nothing-changed`, `germination-changed`, `rate-not-recomputed`, `sample-area-miscalled`, `divide-by-ten-shortcut`, `counts-at-odds-with-prior`, `stated-stand-differs`, `no-plants-found`, `single-count`, `few-counts`, `more-counts-needed`, `strongly-clumped`, `counts-in-same-row`, `more-plants-than-seeds`, `prior-outweighs-counts`, `stand-below-minimum`, `stand-at-risk`, `rate-above-maximum`, `probability-out-of-reach`, `season-spread-missing`, `unusual-share-of-seeds`, `stand-loss-above-accepted`, `density-unlike-reference`, `density-not-compared`, `published-density-only`, `weighings-scatter`, `small-volume`, `other-bushel`, `test-weight-settled`, `more-than-the-element-holds`, `fill-unlike-expected`, `unlike-other-products`, `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`, `fan-limit-not-checked`, `distance-changed`, `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`, `runs-scatter-more-than-expected`, `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`, `wheel-slips`, `width-differs`, `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-gave-nothing`, `outlet-off-mean`, `large-correction`, `circumference-from-diameter`, `skid-counted-twice`.
+             * @example second-test-needed
+             * @example tests-disagree
+             * @example change-confirmed
+             * @example catch-apart
+             * @example exclusion-decides
+             * @example excluded-catch-agrees
+             * @example catch-typed-twice
+             * @example drawn-towards-old-number
              * @example change-detected
              * @example no-practical-change
              * @example within-tolerance
              * @example within-tolerance-not-shown
              * @example no-value-in-force
-             * @example large-change
              * @example precision-not-reached
              * @example precision-out-of-reach
              * @example catches-scatter-more-than-expected
@@ -5321,6 +5544,8 @@ export interface components {
              * @example small-catch
              * @example coarse-scale
              * @example load-beyond-class
+             * @example more-than-the-container-holds
+             * @example load-beyond-capacity
              * @example scale-dominates
              * @example default-repeatability-used
              * @example catch-excluded
@@ -5332,6 +5557,10 @@ export interface components {
              * @example bounds-cross
              * @example wide-speed-range
              * @example outside-measured-speeds
+             * @example short-run
+             * @example simulated-speed-moved
+             * @example meters-run-apart
+             * @example too-few-containers
              * @example stops-close-together
              * @example conditions-differ
              * @example varies-from-day-to-day
@@ -5341,8 +5570,12 @@ export interface components {
              * @example scale-check-changed
              * @example value-in-force-changed
              * @example basis-superseded
+             * @example differs-from-plan
              * @example other-lot
              * @example adopted-otherwise
+             * @example adopted-despite
+             * @example possible-mistakes
+             * @example old-scale-explains-change
              * @example above-published-limit
              * @example no-published-limit
              * @example nutrient-without-limit
@@ -5365,6 +5598,7 @@ export interface components {
              * @example small-sample
              * @example kernel-mass-unusual
              * @example germination-low
+             * @example germination-not-used
              * @example emergence-unusual
              * @example seeds-above-published
              * @example density-unknown
@@ -5393,6 +5627,7 @@ export interface components {
              * @example probability-out-of-reach
              * @example season-spread-missing
              * @example unusual-share-of-seeds
+             * @example stand-loss-above-accepted
              * @example density-unlike-reference
              * @example density-not-compared
              * @example published-density-only
@@ -5402,6 +5637,7 @@ export interface components {
              * @example test-weight-settled
              * @example more-than-the-element-holds
              * @example fill-unlike-expected
+             * @example unlike-other-products
              * @example unusual-field-efficiency
              * @example outside-fan-window
              * @example near-fan-limit
@@ -5472,6 +5708,10 @@ export interface components {
             valueInForce?: components["schemas"]["ReferenceOfTest"];
             /** @description A predicted value to compare with where none is in force yet. No default. Range: above 0 and up to 1000 kg/rev. */
             startValue?: components["schemas"]["ReferenceOfTest"];
+            /** @description What another lot is expected to give where that is not the value in force, for example the prediction for a new lot: the limit secondTestChange then counts from it. No default. Range: above 0 and up to 1000 kg/rev. */
+            predictedValue?: components["schemas"]["PredictedValueOfTest"];
+            /** @description An earlier test of the same meter, element, setting, product and lot, set up apart from this one since the value in force was adopted. A change of at least secondTestChange is adopted when the two agree. Default the stored test of the same meter, element, setting, product and lot since the value in force was adopted, not superseded, that bears this one out. Range: above 0 and up to 1000 kg/rev. */
+            earlierTest?: components["schemas"]["EarlierTestOfTest"];
             /** @description The rate to be applied; gives the effect of a wrong value. Default that of the plan named. Range: above 0 and up to 100000 kg/ha. */
             targetRate?: components["schemas"]["MassPerAreaQuantity"];
             /** @description The area still to be seeded; gives mass and cost. Default that of the plan named. Range: above 0 and up to 1000000 ha. */
@@ -5482,12 +5722,12 @@ export interface components {
             newLot?: boolean;
             /**
              * Format: int32
-             * @description Points or outlets whose product is meant to fall into the container; tells what one missed point would look like. No default.
+             * @description Points or outlets whose product is meant to fall into the container; tells what one missed point would look like. Default the points caught, or the outlets of the meter.
              */
             catchPoints?: number;
             /** @description Codes of likely mistakes that somebody has checked and that did not happen; they are left out of the judgement. */
-            ruledOutMistakes?: ("pounds-as-kilograms" | "kilograms-as-pounds" | "tare-not-taken-off" | "tare-taken-off-twice" | "tare-of-another-container" | "decimal-slip" | "count-doubled" | "count-halved" | "meter-not-primed" | "container-overflowed" | "tank-bridged-or-empty" | "meter-isolated" | "catch-point-missed" | "another-element" | "another-product" | "value-in-force-wrong" | "start-value-wrong" | "something-else")[];
-            /** @description Repeatability of one catch (standard deviation), scale and counter parts removed. Default 1 % for a catch of at least 5 kg and 20 rev, 2 % below, 3 % for dusty or caking products or under 5 rev: judgement, 4 degrees of freedom, no published source. Default from the catches of earlier tests of this meter, element, setting and product, once there are enough; before that as said above. Range: 0.01 to 30 %. */
+            ruledOutMistakes?: ("pounds-as-kilograms" | "kilograms-as-pounds" | "tare-not-taken-off" | "tare-taken-off-twice" | "tare-of-another-container" | "decimal-slip" | "digit-wrong" | "count-doubled" | "count-halved" | "meter-not-primed" | "container-overflowed" | "tank-bridged-or-empty" | "meter-isolated" | "catch-point-missed" | "half-of-points-as-whole" | "container-not-emptied" | "counter-not-reset" | "residue-in-container" | "wind-or-hand" | "ounces-as-decimals" | "pulses-per-revolution-wrong" | "turns-of-another-shaft" | "another-element" | "another-product" | "value-in-another-unit" | "value-in-force-wrong" | "start-value-wrong" | "something-else")[];
+            /** @description Repeatability of one catch (standard deviation), scale and counter parts removed. Default by the size of the catch, s^2 = (0.93 %)^2 + (14.3 % rev / turns)^2 + (0.49 % kg / mass)^2: 1 % at 14 kg and 40 rev, 2 % at 0.3 kg and 20 rev, 3 % at 5 rev; with 2.9 % in place of 0.93 % for dusty or caking products: judgement, 4 degrees of freedom, no published source. Default from the catches of earlier tests of this meter, element, setting and product, once there are enough; before that as said above. Range: 0.01 to 30 %. */
             repeatability?: components["schemas"]["RatioQuantity"];
             /**
              * Format: double
@@ -5500,8 +5740,10 @@ export interface components {
             tolerance?: components["schemas"]["RatioQuantity"];
             /** @description Largest acceptable expanded uncertainty of the result. Default that of the plan named; without one: Default 3 %: default; judgement, no published source. Range: 0.1 to 50 %. */
             wantedPrecision?: components["schemas"]["RatioQuantity"];
-            /** @description Change from which a second catch has to confirm. Default 10 %: common practice: 10 to 15 %; no published source. Range: 0.1 to 100 %. */
-            secondCatchChange?: components["schemas"]["RatioQuantity"];
+            /** @description Probability with which the number of further catches that a repeat asks for reaches the wanted precision. Default 80 %: probability with which the number of catches asked for is enough; judgement, no published source. Range: 50 to 99 %. */
+            precisionProbability?: components["schemas"]["RatioQuantity"];
+            /** @description Change from what was expected, from which a second test, set up anew, has to agree before anything is adopted. Default twice the tolerance. Default 10 %: twice the tolerance; common practice asks for a second test at a change of 10 to 15 %, no published source. Range: 0.1 to 100 %. */
+            secondTestChange?: components["schemas"]["RatioQuantity"];
             /**
              * Format: double
              * @description Coverage probability of expanded uncertainties. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM 100:2008.
@@ -5612,10 +5854,12 @@ export interface components {
              * @enum {string}
              */
             unit: "kg/rev" | "g/rev" | "lb/rev" | "oz/rev";
-            /** @description Its own standard uncertainty, relative, where known. Default in a catch test none: it is taken as exact. Default in a catch plan 2 % for a value in force and 10 % for a start value: judgement, no published source. Range: 0 to 100 %. */
+            /** @description Its own standard uncertainty, relative, where known. Default 2 % for a value in force and 10 % for a start value: judgement, no published source. Range: 0 to 100 %. */
             relativeUncertainty?: components["schemas"]["RatioQuantity"];
             /** @description True when another scale, or the same one after another check, stands behind it: then no scale error cancels in the change. Default false. */
             fromAnotherScale?: boolean;
+            /** @description Error of the scale behind it that was found only after it was adopted, beyond what was corrected then: where that alone explains a change, the answer says so first. */
+            scaleErrorFoundLater?: components["schemas"]["KnownScaleErrorOfTest"];
         };
         /** @description How often requests were turned away on a day. */
         RefusalItem: {
@@ -5724,7 +5968,7 @@ export interface components {
             until: string;
             /**
              * Format: date-time
-             * @description From when on the new key opens nothing, RFC 3339. Default: it gets as long a life as the old one was given.
+             * @description From when on the new key opens nothing, RFC 3339. Default: it gets as long a life as the old one was given. It cannot outlive the key that makes it.
              */
             expiresAt?: string;
         };
@@ -5972,6 +6216,28 @@ export interface components {
              */
             probabilityByChance: number;
         };
+        /** @description An earlier test beside this one. */
+        SecondTestAnswer: {
+            /** @description What the earlier test is called. */
+            test?: string;
+            /**
+             * Format: date-time
+             * @description When it was made, as the question said it.
+             */
+            occurredAt?: string;
+            /** @description The mass per revolution that it found. */
+            massPerRevolution: components["schemas"]["MassPerRevolutionQuantity"];
+            /** @description This test over the earlier one, less 1. */
+            difference: components["schemas"]["RatioQuantity"];
+            /** @description The largest difference, on the natural logarithm, of two honest tests like these, at the coverage probability. */
+            largestHonestDifference: components["schemas"]["RatioQuantity"];
+            /** @description The two differ by no more than honest tests do. */
+            agrees: boolean;
+            /** @description They agree, and each alone shows a change on the same side: the change is confirmed. */
+            confirms: boolean;
+            /** @description Both values together; what is adopted when the change is confirmed. */
+            combined: components["schemas"]["MeasuredMassPerRevolution"];
+        };
         /** @description What the seed costs. */
         SeedCostAnswer: {
             /** @description Cost per area. */
@@ -5998,6 +6264,8 @@ export interface components {
             loads: components["schemas"]["NutrientLoadAnswer"][];
             /** @description Every limit for this crop and region: those exceeded first, the worst at the head; those without a number last. */
             limits: components["schemas"]["SeedRowLimitOfSource"][];
+            /** @description The loss of stand that the linear model of South Dakota State University lets expect; absent for crops that it has no slope for. Judged in South Dakota, shown elsewhere. */
+            standLoss?: components["schemas"]["StandLossAnswer"];
             /** @description Reductions that sources state for such a seedbed or such products. They hold for the limits of their own source only. */
             reductions: components["schemas"]["StatedReductionAnswer"][];
             /** @description Values used that the question did not state. */
@@ -6033,7 +6301,7 @@ export interface components {
              */
             verdict: string;
             /**
-             * @description What the limit counts. `phosphate` is P2O5, `potash` K2O. Known today: `nitrogen`, `urea-nitrogen`, `urea-and-sulfate-nitrogen`, `nitrogen-beside-phosphates`, `phosphate`, `potash`, `nitrogen-plus-potash`, `sulfur`, `all-nutrients`.
+             * @description What the limit counts. `phosphate` is P2O5, `potash` K2O. Known today: `nitrogen`, `urea-nitrogen`, `urea-and-sulfate-nitrogen`, `nitrogen-beside-phosphates`, `phosphate`, `potash`, `nitrogen-plus-potash`, `sulfur`, `all-nutrients`, `phosphate-nitrogen`.
              * @example nitrogen
              * @example urea-nitrogen
              * @example urea-and-sulfate-nitrogen
@@ -6043,6 +6311,7 @@ export interface components {
              * @example nitrogen-plus-potash
              * @example sulfur
              * @example all-nutrients
+             * @example phosphate-nitrogen
              */
             nutrient: string;
             /** @description The heaviest load of what it counts, over all zones. */
@@ -6108,7 +6377,9 @@ export interface components {
             /** @description Everything that goes into the seed row together; their sum counts. */
             products: components["schemas"]["ProductWithSeed"][];
             /** @description Keys of the sources to look at, as answers name them. Without it all are looked at. */
-            sources?: ("CCC-20" | "CCC-SP" | "KSU-CORN" | "KSU-WHEAT" | "MB-DRY" | "MB-SBU" | "MB-SBU2" | "MB-SOY" | "MPSG-PEA" | "NDSU-CPR" | "NDSU-FLAX" | "SASKFLAX" | "SDSU-DRY" | "SK-CANOLA" | "USASK-PULSE")[];
+            sources?: ("CCC-20" | "CCC-SP" | "KSU-CORN" | "KSU-WHEAT" | "MB-DRY" | "MB-SAFE-P" | "MB-SBU" | "MB-SBU2" | "MB-SOY" | "MPSG-PEA" | "NDSU-CPR" | "NDSU-FLAX" | "SASKFLAX" | "SDSU-DRY" | "SDSU-MODEL" | "SK-CANOLA" | "SK-SAFE-P" | "USASK-PULSE")[];
+            /** @description Loss of stand from fertilizer with the seed that you accept, for the stand-loss model. Default 10 %: the loss for which South Dakota State University prints its tables; its worksheet is preset to 15 %. Range: above 0 and up to 50 %. */
+            acceptableStandLoss?: components["schemas"]["RatioQuantity"];
             /** @description Limits from your own guidance, for this very crop, soil, moisture and opener. They are judged beside the published ones. */
             localLimits?: components["schemas"]["LocalLimitWithSeed"][];
         };
@@ -6134,6 +6405,8 @@ export interface components {
              * @enum {string}
              */
             region?: "manitoba" | "saskatchewan" | "alberta" | "kansas" | "north-dakota" | "south-dakota" | "elsewhere";
+            /** @description Loss of stand from fertilizer with the seed that you accept, for the stand-loss model. Default 10 %: the loss for which South Dakota State University prints its tables; its worksheet is preset to 15 %. Range: above 0 and up to 50 %. */
+            acceptableStandLoss?: components["schemas"]["RatioQuantity"];
             /** @description Limits from your own guidance, for this very crop, soil, moisture and opener. They are judged beside the published ones. */
             localLimits?: components["schemas"]["LocalLimitWithSeed"][];
         };
@@ -6145,6 +6418,8 @@ export interface components {
             rate: components["schemas"]["MassPerAreaQuantity"];
             /** @description Pure seeds per area. */
             seedsPerArea: components["schemas"]["CountPerAreaQuantity"];
+            /** @description Pure seeds per area that can germinate; absent without germination. */
+            germinableSeedsPerArea?: components["schemas"]["CountPerAreaQuantity"];
             /** @description Plants expected per area; absent when germination and emergence, or survival, are not given. */
             plants?: components["schemas"]["ExpectedStand"];
             /** @description Pure seeds per length of row; absent without a row spacing. */
@@ -6194,12 +6469,14 @@ export interface components {
             /** @description What the question would be refused with alone; absent when there is a result. */
             problem?: components["schemas"]["Problem"];
         };
-        /** @description What is fixed of a seeding rate (exactly one of targetStand, seedsPerArea, seedsPerRow and rate), and what is known of the seed. */
+        /** @description What is fixed of a seeding rate (exactly one of targetStand, seedsPerArea, germinableSeedsPerArea, seedsPerRow and rate), and what is known of the seed. */
         SeedingRateRequest: {
             /** @description Plants per area that are to stand. Needs germination and emergence, or survival. No default. Range: above 0 and up to 100000 /m2. */
             targetStand?: components["schemas"]["CountPerAreaQuantity"];
             /** @description Pure seeds per area that are to be sown. No default. Range: above 0 and up to 100000 /m2. */
             seedsPerArea?: components["schemas"]["CountPerAreaQuantity"];
+            /** @description Pure seeds per area that can germinate and are to be sown: seeds times germination. Needs germination. No default. Range: above 0 and up to 100000 /m2. */
+            germinableSeedsPerArea?: components["schemas"]["CountPerAreaQuantity"];
             /** @description Pure seeds per length of row that are to be sown. Needs rowSpacing. No default. Range: above 0 and up to 100000 /m. */
             seedsPerRow?: components["schemas"]["CountPerLengthQuantity"];
             /** @description Mass per area that is sown: the answer tells what it puts down and what stand it gives. No default. Range: above 0 and up to 100000 kg/ha. */
@@ -6471,6 +6748,41 @@ export interface components {
              * @description Probability that the interval covers the true value.
              */
             coverageProbability: number;
+        };
+        /** @description Expected loss of stand: slope of crop and material times rate times row spacing over the width of the furrow. */
+        StandLossAnswer: {
+            /** @description Loss of stand that is accepted. */
+            accepted: components["schemas"]["RatioQuantity"];
+            /** @description Loss that the products with a slope let expect together, in the zone where it is largest; absent when none has a number. */
+            expected?: components["schemas"]["RatioQuantity"];
+            /** @description Every product with nutrients has a slope; otherwise more may be lost than expected. */
+            isWhole: boolean;
+            /**
+             * Format: int32
+             * @description The zone with that loss, counted from 1.
+             */
+            zone: number;
+            /** @description The verdict counts it, because the field lies where the model is for. */
+            judged: boolean;
+            /** @description The products, in the order given. */
+            products: components["schemas"]["StandLossOfProduct"][];
+            /** @description Why there is no number; absent with one. */
+            reason?: string;
+            /** @description Conditions of the model. */
+            conditions: string;
+            /** @description The publication. */
+            source: components["schemas"]["LimitSourceAnswer"];
+        };
+        /** @description A product in the stand-loss model. */
+        StandLossOfProduct: {
+            /** @description Name of the product. */
+            name: string;
+            /** @description The material whose slope was taken; absent when none that was read fits it. */
+            material?: string;
+            /** @description Loss that it lets expect by itself; absent without a number. */
+            expected?: components["schemas"]["RatioQuantity"];
+            /** @description The most of it that alone keeps to the accepted loss; absent without a number. */
+            most?: components["schemas"]["MassPerAreaQuantity"];
         };
         /** @description A stand that is wanted. Give emergence, with a lot of known germination, or survival. */
         StandOfPlan: {
@@ -6859,6 +7171,16 @@ export interface components {
              */
             tests: number;
         };
+        /** @description An earlier test that was used. */
+        UsedEarlierTest: {
+            /** @description Id of the test. */
+            test: string;
+            /**
+             * Format: date-time
+             * @description When it was made.
+             */
+            occurredAt: string;
+        };
         /** @description What a stored test took from the history instead of defaults; absent members took nothing from it. */
         UsedHistory: {
             /** @description Repeatability from earlier catches of the series (meter, element, setting and product). */
@@ -6869,6 +7191,8 @@ export interface components {
             scaleCheck?: components["schemas"]["UsedScaleCheck"];
             /** @description The adopted value that the test was compared with. */
             valueInForce?: components["schemas"]["UsedValueInForce"];
+            /** @description The stored test of another set-up that was put beside this one; the evaluation says under secondTest whether it bears this one out. */
+            earlierTest?: components["schemas"]["UsedEarlierTest"];
         };
         /** @description Repeatability from history. */
         UsedRepeatability: {
@@ -6903,6 +7227,8 @@ export interface components {
             error: components["schemas"]["RatioQuantity"];
             /** @description Its standard uncertainty. */
             standardUncertainty: components["schemas"]["RatioQuantity"];
+            /** @description True when the scale failed it; absent when it passed. */
+            failed?: boolean;
         };
         /** @description A value in force that was used. */
         UsedValueInForce: {
@@ -6948,6 +7274,8 @@ export interface components {
             recordedBy: string;
             /** @description Why. */
             why: string;
+            /** @description What spoke against the number when it was typed in, and the reason given; absent when nothing did. */
+            despite?: components["schemas"]["Despite"];
             /** @description Id of the lot that it was found with. */
             lot?: string;
             /** @description Treatment of that lot. */
@@ -7060,6 +7388,11 @@ export interface components {
         VolumeCheckRequest: {
             /** @description What the owner calls the element. */
             element?: string;
+            /**
+             * @description How the element carries product: `closed-pockets` that are struck off (no more than 105 % of them can come out), `open-flutes` or an `auger` (up to 160 %, because a layer beyond them is dragged along; judgement). Default not known, which allows as much as open flutes.
+             * @enum {string}
+             */
+            elementKind?: "closed-pockets" | "open-flutes" | "auger";
             /** @description Volume that one revolution of the element sweeps. Range: above 0 and up to 1000 L. */
             displacement: components["schemas"]["DisplacementOfElement"];
             /** @description Bulk density of the product. Range: 10 to 10000 kg/m3. */
@@ -7580,6 +7913,7 @@ export type DeliveryPoint = components['schemas']['DeliveryPoint'];
 export type DensityOfLot = components['schemas']['DensityOfLot'];
 export type DensityOfProduct = components['schemas']['DensityOfProduct'];
 export type DensityUncertaintyPart = components['schemas']['DensityUncertaintyPart'];
+export type Despite = components['schemas']['Despite'];
 export type DifferenceAnswer = components['schemas']['DifferenceAnswer'];
 export type DisplacementOfElement = components['schemas']['DisplacementOfElement'];
 export type DistanceEffectAnswer = components['schemas']['DistanceEffectAnswer'];
@@ -7593,6 +7927,7 @@ export type DriveWheelTurnsAnswerBatchLine = components['schemas']['DriveWheelTu
 export type DriveWheelTurnsRequest = components['schemas']['DriveWheelTurnsRequest'];
 export type EarlierMassPerRevolution = components['schemas']['EarlierMassPerRevolution'];
 export type EarlierProduct = components['schemas']['EarlierProduct'];
+export type EarlierTestOfTest = components['schemas']['EarlierTestOfTest'];
 export type EffectAnswer = components['schemas']['EffectAnswer'];
 export type EffectOfLot = components['schemas']['EffectOfLot'];
 export type ElementAnswer = components['schemas']['ElementAnswer'];
@@ -7610,6 +7945,7 @@ export type FanOfMachine = components['schemas']['FanOfMachine'];
 export type FanSpeedWindow = components['schemas']['FanSpeedWindow'];
 export type FilledTankOfProduct = components['schemas']['FilledTankOfProduct'];
 export type FindingAnswer = components['schemas']['FindingAnswer'];
+export type FittedElement = components['schemas']['FittedElement'];
 export type GroundOfCount = components['schemas']['GroundOfCount'];
 export type HistoryItem = components['schemas']['HistoryItem'];
 export type HistoryItemPage = components['schemas']['HistoryItemPage'];
@@ -7674,6 +8010,7 @@ export type PlanAnswer = components['schemas']['PlanAnswer'];
 export type PlanAnswerPage = components['schemas']['PlanAnswerPage'];
 export type PlanRequest = components['schemas']['PlanRequest'];
 export type PlanSetUpAnswer = components['schemas']['PlanSetUpAnswer'];
+export type PredictedValueOfTest = components['schemas']['PredictedValueOfTest'];
 export type PressureQuantity = components['schemas']['PressureQuantity'];
 export type Price = components['schemas']['Price'];
 export type PrintedLimit = components['schemas']['PrintedLimit'];
@@ -7727,6 +8064,7 @@ export type ScaleCheckRequest = components['schemas']['ScaleCheckRequest'];
 export type ScaleOfTest = components['schemas']['ScaleOfTest'];
 export type ScaleRequest = components['schemas']['ScaleRequest'];
 export type ScatterAnswer = components['schemas']['ScatterAnswer'];
+export type SecondTestAnswer = components['schemas']['SecondTestAnswer'];
 export type SeedCostAnswer = components['schemas']['SeedCostAnswer'];
 export type SeedRowLimitAnswer = components['schemas']['SeedRowLimitAnswer'];
 export type SeedRowLimitAnswerBatchLine = components['schemas']['SeedRowLimitAnswerBatchLine'];
@@ -7751,6 +8089,8 @@ export type StandCountAnswer = components['schemas']['StandCountAnswer'];
 export type StandCountAnswerBatchLine = components['schemas']['StandCountAnswerBatchLine'];
 export type StandCountRequest = components['schemas']['StandCountRequest'];
 export type StandEstimate = components['schemas']['StandEstimate'];
+export type StandLossAnswer = components['schemas']['StandLossAnswer'];
+export type StandLossOfProduct = components['schemas']['StandLossOfProduct'];
 export type StandOfPlan = components['schemas']['StandOfPlan'];
 export type StandRiskAnswer = components['schemas']['StandRiskAnswer'];
 export type StandRiskAnswerBatchLine = components['schemas']['StandRiskAnswerBatchLine'];
@@ -7779,6 +8119,7 @@ export type UncertaintyPart = components['schemas']['UncertaintyPart'];
 export type UnitAnswer = components['schemas']['UnitAnswer'];
 export type UnitsAnswer = components['schemas']['UnitsAnswer'];
 export type UsedDayToDay = components['schemas']['UsedDayToDay'];
+export type UsedEarlierTest = components['schemas']['UsedEarlierTest'];
 export type UsedHistory = components['schemas']['UsedHistory'];
 export type UsedRepeatability = components['schemas']['UsedRepeatability'];
 export type UsedScaleCheck = components['schemas']['UsedScaleCheck'];
@@ -8308,6 +8649,7 @@ export interface operations {
             401: components["responses"]["Unauthorized"];
             403: components["responses"]["Forbidden"];
             406: components["responses"]["NotAcceptable"];
+            413: components["responses"]["PayloadTooLarge"];
             /** @description The body is of none of the media types listed in Accept-Post, or not in UTF-8. */
             415: {
                 headers: {
