@@ -18,7 +18,7 @@ public sealed record ReferenceValue(
     public LaterScaleError? ScaleErrorFoundLater { get; init; }
 
     /// <summary>Standard uncertainty of a value in force that states none, relative.</summary>
-    public static DefaultValue UncertaintyInForce { get; } = new(new Ratio(0.02), "default for a value in force; judgement, no published source");
+    public static DefaultValue UncertaintyInForce { get; } = new(new Ratio(0.02), "default of a value in force: judgement, no published source");
 
     /// <summary>Standard uncertainty of a start value that states none, relative.</summary>
     public static DefaultValue UncertaintyOfStartValue { get; } = new(new Ratio(0.10), "a predicted start value may be 20 % off; judgement, no published source");

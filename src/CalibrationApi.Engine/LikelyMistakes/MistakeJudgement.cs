@@ -160,6 +160,9 @@ public static class MistakeJudgement
     /// </summary>
     internal const double SameTare = 0.005;
 
+    /// <summary>Share of the probability of the likeliest mistake under which another is not listed.</summary>
+    internal const double LeastOfTheLikeliest = 1e-3;
+
     /// <summary>Most mistakes that a list of what could explain a large change holds; the rest is rarer still.</summary>
     internal const int MostListed = 10;
 

@@ -24,16 +24,22 @@ internal sealed class MistakeListing(TestAtHand test, TestLikelihood likelihood,
 
     /// <summary>What in the whole test could explain it although it is not probable: all that fits not clearly worse than an ordinary change.</summary>
     /// <param name="shown">Those that are shown already.</param>
-    public List<LikelyMistake> AlsoPossible(List<LikelyMistake> shown) =>
-    [
-        .. posteriors
-            .Where(each => each is { Mistake: not null, At: null, Prediction: not null }
-                && each.Probability < MistakeJudgement.ShownFrom
-                && each.LogLikelihood - likelihood.Ordinary > -Math.Log(MistakeJudgement.ClearEvidence))
-            .OrderByDescending(each => each.Probability)
-            .Take(Math.Max(0, MistakeJudgement.MostListed - shown.Count))
-            .Select(each => InWords(each, false)),
-    ];
+    public List<LikelyMistake> AlsoPossible(List<LikelyMistake> shown)
+    {
+        // Beside a mistake that is nearly certain, what is a million times less likely explains nothing.
+        var least = MistakeJudgement.LeastOfTheLikeliest * posteriors.Where(each => each.Mistake is not null).Select(each => each.Probability).DefaultIfEmpty().Max();
+        return
+        [
+            .. posteriors
+                .Where(each => each is { Mistake: not null, At: null, Prediction: not null }
+                    && each.Probability < MistakeJudgement.ShownFrom
+                    && each.Probability >= least
+                    && each.LogLikelihood - likelihood.Ordinary > -Math.Log(MistakeJudgement.ClearEvidence))
+                .OrderByDescending(each => each.Probability)
+                .Take(Math.Max(0, MistakeJudgement.MostListed - shown.Count))
+                .Select(each => InWords(each, false)),
+        ];
+    }
 
     private LikelyMistake InWords(MistakeSearch.Posterior posterior, bool cannotBeToldApart)
     {

@@ -26,8 +26,9 @@ public sealed record StandLoss
     // A product is the printed material when its nitrogen is that of its grade, to a point; nutrients at rates of their own are all nitrogen.
     private const double SameGrade = 0.01;
 
-    private static readonly DefaultValue Default = new(
-        new Ratio(0.10), "the loss of stand for which South Dakota State University prints its tables; its worksheet is preset to 15 %");
+    /// <summary>Loss of stand that is accepted unless stated.</summary>
+    public static DefaultValue DefaultLoss { get; } = new(
+        new Ratio(0.10), "the loss of stand of the tables published by South Dakota State University; its worksheet is preset to 15 %");
 
     /// <summary>The publication.</summary>
     public required LimitSource Source { get; init; }
@@ -74,7 +75,7 @@ public sealed record StandLoss
             ? PublishedLimits.Reductions.Single(one => one.Source.Regions.Contains(Region.SouthDakota) && one.Cause == ReductionCause.CoarseAndMoistSoil)
             : null;
         double? factor = row.Moisture == SeedbedMoisture.Dry ? null : 1 / (reduction?.Left ?? 1);
-        var accepted = row.AcceptableStandLoss ?? Default.Value.Canonical;
+        var accepted = row.AcceptableStandLoss ?? DefaultLoss.Value.Canonical;
         var zones = row.Products.Max(product => product.Rates.Count);
         ProductStandLoss[][] losses = [.. Enumerable.Range(0, zones).Select(zone => row.Products.Select(product => ProductStandLoss.Of(product, zone, row, factor, accepted)).ToArray())];
         var worst = Enumerable.Range(0, zones).MaxBy(zone => losses[zone].Sum(loss => loss.Expected ?? 0));
@@ -96,7 +97,7 @@ public sealed record StandLoss
     internal static IEnumerable<Assumption> Assumptions(SeedRow row, StandLoss? loss)
     {
         if (row.AcceptableStandLoss is null && loss?.Products.Any(product => product.Most is not null) is true)
-            yield return Default.Assumed("acceptableStandLoss");
+            yield return DefaultLoss.Assumed("acceptableStandLoss");
     }
 
     internal static double? ShareLost(StandLossMaterial material, MassPerArea rate, SeedRow row, double? factor) =>

@@ -115,7 +115,7 @@ public sealed class MeterOfPlan
     /// <summary>The metering element that is fitted; with the bulk density it says what the value to plan with can be.</summary>
     public FittedElement? FittedElement { get; init; }
 
-    /// <summary>The mass per revolution that the controller uses now. Default of its <c>relativeUncertainty</c> 2 %: default for a value in force; judgement, no published source.</summary>
+    /// <summary>The mass per revolution that the controller uses now. Default of its <c>relativeUncertainty</c> 2 %: default of a value in force: judgement, no published source.</summary>
     public ReferenceOfTest? ValueInForce { get; init; }
 
     /// <summary>A predicted mass per revolution where none is in force yet. Default of its <c>relativeUncertainty</c> 10 %: a predicted start value may be 20 % off; judgement, no published source.</summary>

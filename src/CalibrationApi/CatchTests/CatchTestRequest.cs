@@ -125,7 +125,7 @@ public sealed class CaughtPointsOfTest
 /// <summary>A mass per revolution to compare with.</summary>
 public sealed class ReferenceOfTest : MassPerRevolutionQuantity
 {
-    /// <summary>Its own standard uncertainty, relative, where known. Default 2 % for a value in force and 10 % for a start value: judgement, no published source.</summary>
+    /// <summary>Its own standard uncertainty, relative, where known. Default 2 %: default of a value in force: judgement, no published source. For a start value 10 %: a predicted start value may be 20 % off; judgement, no published source.</summary>
     public RatioQuantity? RelativeUncertainty { get; set; }
 
     /// <summary>True when another scale, or the same one after another check, stands behind it: then no scale error cancels in the change. Default false.</summary>

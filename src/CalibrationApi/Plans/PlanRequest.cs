@@ -4,6 +4,7 @@ using CalibrationApi.Contract;
 using CalibrationApi.Engine.CatchPlans;
 using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.MeterSpeeds;
+using CalibrationApi.Engine.SeedRowLimits;
 using CalibrationApi.ProductRates;
 using CalibrationApi.Quantities;
 using CalibrationApi.Records;
@@ -145,7 +146,8 @@ public sealed class SeedRowOfPlan
     /// <summary>Where the field lies; without it limits of all regions are shown.</summary>
     public string? Region { get; init; }
 
-    /// <summary>Loss of stand from fertilizer with the seed that you accept, for the stand-loss model. Default 10 %: the loss for which South Dakota State University prints its tables; its worksheet is preset to 15 %.</summary>
+    /// <summary>Loss of stand from fertilizer with the seed that you accept, for the stand-loss model.</summary>
+    [Default(typeof(StandLoss), nameof(StandLoss.DefaultLoss))]
     public RatioQuantity? AcceptableStandLoss { get; init; }
 
     /// <summary>Limits from your own guidance, for this very crop, soil, moisture and opener. They are judged beside the published ones.</summary>

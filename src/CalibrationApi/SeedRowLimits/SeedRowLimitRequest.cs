@@ -1,3 +1,5 @@
+using CalibrationApi.Contract;
+using CalibrationApi.Engine.SeedRowLimits;
 using CalibrationApi.Nutrients;
 using CalibrationApi.Quantities;
 
@@ -33,7 +35,8 @@ public sealed class SeedRowLimitRequest
     /// <summary>Keys of the sources to look at, as answers name them. Without it all are looked at.</summary>
     public IReadOnlyList<string?>? Sources { get; init; }
 
-    /// <summary>Loss of stand from fertilizer with the seed that you accept, for the stand-loss model. Default 10 %: the loss for which South Dakota State University prints its tables; its worksheet is preset to 15 %.</summary>
+    /// <summary>Loss of stand from fertilizer with the seed that you accept, for the stand-loss model.</summary>
+    [Default(typeof(StandLoss), nameof(StandLoss.DefaultLoss))]
     public RatioQuantity? AcceptableStandLoss { get; init; }
 
     /// <summary>Limits from your own guidance, for this very crop, soil, moisture and opener. They are judged beside the published ones.</summary>

@@ -44,6 +44,15 @@ public sealed class LargeChangeListTests
         Assert.NotEqual(Verdict.Adopt, result.Decision.Verdict);
     }
 
+    // Masses that grow by one catch each time leave no doubt; a list of nine more with nothing behind them would only hide it.
+    [Fact]
+    public void AlsoPossible_OneMistakeNearlyCertain_HoldsNothingAThousandTimesLessLikely()
+    {
+        var result = Suspected.Net(1, 2, 3).Evaluated();
+
+        Assert.Equal(MistakeCode.ContainerNotEmptied, Assert.Single(Listed(result)).Code);
+    }
+
     [Fact]
     public void AlsoPossible_ChangeUnderTheLimit_IsEmpty() => Assert.Empty(Suspected.Net(1.06, 1.065).Evaluated().LikelyMistakes.AlsoPossible);
 
