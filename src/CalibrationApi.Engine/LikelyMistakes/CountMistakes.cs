@@ -22,7 +22,7 @@ internal sealed class PulsesPerRevolutionWrong : Mistake
 /// <summary>The turns of the motor, the crank or the wheel were counted as those of the meter, or the other way round.</summary>
 internal sealed class TurnsOfAnotherShaft : Mistake
 {
-    public override string Check => "Mark the shaft of the meter and the one that was counted, and turn: how often does each go round?";
+    public override string Check => "Mark the shaft of the meter and the one that was counted, turn, and see how often each goes round.";
 
     public override double RepeatChance => MistakeJudgement.Repeat.Habit;
 

@@ -3,7 +3,7 @@ namespace CalibrationApi.Engine.LikelyMistakes;
 /// <summary>Product of an earlier catch, or of another product, was still in the container when a catch was weighed.</summary>
 internal sealed class ResidueInContainer : Mistake
 {
-    public override string Check => "Look into the container after emptying it: does anything stick in it?";
+    public override string Check => "Look into the container after emptying it, and clean out what sticks in it.";
 
     protected override string Code => MistakeCode.ResidueInContainer;
 
