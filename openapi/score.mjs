@@ -105,7 +105,7 @@ for (const [name, schema] of Object.entries(document.components?.schemas ?? {}))
     if (isNumber(value)) ask("numbers sent with a range", isBoundedNumber(value), place, "add the rule Number or Whole to the validator.");
     if (isQuantity && value.$ref && !value.$ref.endsWith("/TypedNumber")) ask("quantities sent with a range", /Range: /.test(value.description ?? ""), place, "add the rule Measured to the validator.");
     if ((isNumber(value) || isQuantity) && !(schema.required ?? []).includes(member))
-      ask("defaults with their origin", /No default\.|[Dd]efault.*(judgement|published|common practice|from memory|that of the plan|the value in force|value adopted|of this test|outlets of the meter|Default none)/s.test(value.description ?? ""), place,
+      ask("defaults with their origin", /No default\.|[Dd]efault.*(judgement|published|common practice|from memory|that of the plan|the value in force|value adopted|of this test|outlets of the meter| none\.)/s.test(value.description ?? ""), place,
         "put [Default] on the property, or write 'Default …: …' with its origin: published source, common practice or judgement.");
   }
 }

@@ -59,7 +59,9 @@ public sealed class AdoptionRequest : IStoredRequest
 public sealed class Despite
 {
     /// <summary>The code that the refusal gave.</summary>
-    [KnownWords(RefusalCode.TypedDecimalSlip, RefusalCode.TypedTwiceOrHalf, RefusalCode.TypedInOtherUnit, RefusalCode.TypedOffTest, RefusalCode.TypedOffValueInForce, RefusalCode.TypedMoreThanElementHolds)]
+    [KnownWords(
+        RefusalCode.TypedDecimalSlip, RefusalCode.TypedTwiceOrHalf, RefusalCode.TypedInOtherUnit,
+        RefusalCode.TypedOffTest, RefusalCode.TypedOffValueInForce, RefusalCode.TypedMoreThanElementHolds)]
     public string? Code { get; init; }
 
     /// <summary>Why the number is right, in the words of the person who typed it in.</summary>

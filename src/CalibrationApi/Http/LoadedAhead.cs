@@ -11,8 +11,17 @@ namespace CalibrationApi.Http;
 /// </remarks>
 internal static class LoadedAhead
 {
+    // The first answer does not share the machine with it.
+    private static readonly TimeSpan AfterTheStart = TimeSpan.FromSeconds(1);
+
     public static void UseLoadedAhead(this WebApplication app) => app.Lifetime.ApplicationStarted.Register(() =>
-        new Thread(LoadAll) { IsBackground = true, Priority = ThreadPriority.BelowNormal, Name = nameof(LoadedAhead) }.Start());
+        new Thread(LoadInItsTime) { IsBackground = true, Priority = ThreadPriority.BelowNormal, Name = nameof(LoadedAhead) }.Start());
+
+    private static void LoadInItsTime()
+    {
+        Thread.Sleep(AfterTheStart);
+        LoadAll();
+    }
 
     /// <summary>Loads whatever our assemblies refer to, and whatever that refers to.</summary>
     public static void LoadAll()
