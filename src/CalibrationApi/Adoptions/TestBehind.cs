@@ -3,7 +3,6 @@ using System.Text.Json.Nodes;
 using CalibrationApi.CatchTests;
 using CalibrationApi.Http;
 using CalibrationApi.Quantities;
-using CalibrationApi.Records;
 using CalibrationApi.Storage.Adoptions;
 using CalibrationApi.Storage.CatchTests;
 using CalibrationApi.Storage.History;
