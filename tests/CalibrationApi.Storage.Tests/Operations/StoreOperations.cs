@@ -66,6 +66,7 @@ internal static class StoreOperations
         yield return StoreOperation.Writing(type, nameof(CatchTestStore.Insert), (c, w) => CatchTestStore.Insert(c, w, Given.Test(New)));
         yield return StoreOperation.Listing(type, nameof(CatchTestStore.OfSeries), (c, w) => CatchTestStore.OfSeries(c, w, Given.Series, Given.Noon.AddYears(1), 50))
             with { SortsBecause = "it sorts the catches of at most mostTests tests, and finds those tests in the order of an index" };
+        yield return StoreOperation.Listing(type, nameof(CatchTestStore.Between), (c, w) => CatchTestStore.Between(c, w, Given.Series, Given.Test(New).Lot, null, Given.Noon.AddYears(1), 10));
     }
 
     private static IEnumerable<StoreOperation> Adoptions()
