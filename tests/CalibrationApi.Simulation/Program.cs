@@ -1,4 +1,4 @@
-// Runs every study in full and writes its tables into DEVELOPERS.md. Fails when a figure is outside its bounds.
+// Runs every study in full and writes its tables into README.md. Fails when a figure is outside its bounds.
 // With the argument "demo-data" it only writes the table of planted mistakes; with "try", a study's title and a number it only
 // prints that study with so many tests for each figure.
 using System.Globalization;
@@ -43,9 +43,9 @@ var (numbers, outside) = NumberInUseStudy.Table(NumberInUseStudy.Trials);
 Console.WriteLine(numbers);
 tables.Append('\n').Append(numbers);
 broken += outside;
-var document = Repository.PathOf("DEVELOPERS.md");
+var document = Repository.PathOf(StudyTables.Document);
 await File.WriteAllTextAsync(document, StudyTables.Into(await File.ReadAllTextAsync(document), tables.Append('\n').ToString()));
-Console.WriteLine($"{broken} figures outside their bounds; {clock.Elapsed.TotalSeconds:0} s. The tables are in DEVELOPERS.md.");
+Console.WriteLine($"{broken} figures outside their bounds; {clock.Elapsed.TotalSeconds:0} s. The tables are in README.md.");
 return broken == 0 ? 0 : 1;
 
 static Dictionary<(StudyCase Case, int Catches), Rate> Rates(Study study) => study.Cases

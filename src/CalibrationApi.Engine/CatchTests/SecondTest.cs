@@ -15,7 +15,8 @@ namespace CalibrationApi.Engine.CatchTests;
 /// <para>
 /// Both together by generalised least squares: weights by the parts that are not shared, a shared span added to the whole.
 /// Source: our own derivation from JCGM 100:2008 (SOURCES.md, key GUM) and <see cref="TwoPartUncertainty"/>; no published source
-/// was found for the rule. Accuracy: SecondTestTests against the formulas by hand; how often it is wrong, in the tables of DEVELOPERS.md.
+/// was found for the rule. Accuracy: SecondTestTests against the formulas by hand; how often it is wrong, in the tables of
+/// tests/CalibrationApi.Simulation.
 /// </para>
 /// </remarks>
 public sealed record SecondTest

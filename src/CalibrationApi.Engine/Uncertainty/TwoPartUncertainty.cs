@@ -21,7 +21,7 @@ namespace CalibrationApi.Engine.Uncertainty;
 /// </para>
 /// <para>
 /// Source: our own derivation; no published source was found. Accuracy: against the convolution of the two distributions by
-/// numerical integration in TwoPartUncertaintyTests, against simulated catch tests in the Coverage tables of DEVELOPERS.md.
+/// numerical integration in TwoPartUncertaintyTests, against simulated catch tests in the Coverage tables of tests/CalibrationApi.Simulation.
 /// </para>
 /// </remarks>
 public readonly record struct TwoPartUncertainty(double Estimated, double DegreesOfFreedom, double Known)

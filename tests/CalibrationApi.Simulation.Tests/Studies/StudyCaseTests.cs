@@ -67,9 +67,9 @@ public sealed class StudyCaseTests
 
     // A case that was added or renamed and whose figures were not written.
     [Fact]
-    public void Developers_Tables_HoldEveryCaseAndNoBrokenFigure()
+    public void Readme_Tables_HoldEveryCaseAndNoBrokenFigure()
     {
-        var document = File.ReadAllText(Repository.PathOf("DEVELOPERS.md"));
+        var document = File.ReadAllText(Repository.PathOf(StudyTables.Document));
         var tables = document[document.IndexOf(StudyTables.Begin, StringComparison.Ordinal)..document.IndexOf(StudyTables.End, StringComparison.Ordinal)];
 
         Assert.All(Study.All.SelectMany(study => study.Cases), one => Assert.Contains($"| {one.Name} | {one.Bound} |", tables, StringComparison.Ordinal));

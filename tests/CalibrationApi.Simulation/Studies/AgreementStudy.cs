@@ -21,7 +21,7 @@ public static class AgreementStudy
             .. Scene.Four.Select(each => Disagree($"not in agreement, repeatability twice s0: {each.Name}", each.Scene with { FixedScatter = 2 }) with { AtMost = 0.30 }),
         ])
     {
-        Trials = 50_000,
+        Trials = 20_000,
     };
 
     private static StudyCase Disagree(string name, Scene scene) => new(name, TwoToTwenty,

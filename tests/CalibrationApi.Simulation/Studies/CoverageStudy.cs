@@ -24,6 +24,7 @@ public static class CoverageStudy
             Covers("(d) the same from its prior, one tare for all catches", Scene.Coarse with { Taring = TareReading.Shared }) with { AtLeast = 0.95 },
             Covers("(d) the same from its prior, scale zeroed", Scene.Coarse with { Taring = TareReading.Zeroed }) with { AtLeast = 0.95 },
             Covers("(d) small seed, 200 divisions, repeatability from its prior", Scene.SmallSeed) with { AtLeast = 0.95 },
+            .. Scene.Four.Skip(1).Select(each => Covers($"(d) scale within its limit, repeatability from its prior: {each.Name}", each.Scene) with { AtLeast = 0.95 }),
             Covers("(d) scale of unknown accuracy, repeatability from its prior", Scene.Unverified) with { AtLeast = 0.95 },
             Covers("(d) scale known to 2 %, repeatability from its prior", Scene.Poor) with { AtLeast = 0.95 },
             new StudyCase("interval of the change, same scale, 1 % from day to day", OneToSix, CoversChangeOnTheSameScale) { AtLeast = 0.95 },

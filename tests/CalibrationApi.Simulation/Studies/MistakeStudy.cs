@@ -34,7 +34,7 @@ public static class MistakeStudy
         ])
     {
         // The search weighs some forty explanations of each test.
-        Trials = 50_000,
+        Trials = 5_000,
     };
 
     private static IEnumerable<StudyCase> Planted()

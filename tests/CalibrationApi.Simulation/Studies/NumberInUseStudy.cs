@@ -11,7 +11,7 @@ public static class NumberInUseStudy
     public const string Title = "Number in use";
 
     /// <summary>Tests for each figure of its table.</summary>
-    public const int Trials = 50_000;
+    public const int Trials = 10_000;
 
     /// <summary>Standard deviations of ln of the old number over the truth, and the numbers of catches.</summary>
     public static readonly IReadOnlyList<double> Deviations = [0.005, 0.01, 0.02, 0.03, 0.05];

@@ -12,7 +12,7 @@ public sealed record Rate(long Hits, long Trials, double? AtLeast = null, double
     /// <summary>
     /// Standard errors of a binomial count by which a share may miss its bound before the bound counts as broken. A true share
     /// that lies on its bound is called broken once in 30 000 rates; with 10 000 trials a coverage of 94 % where 95 % is asked
-    /// is found broken three times in four, with 200 000 trials always.
+    /// is found broken three times in four, with 50 000 trials always.
     /// </summary>
     public const double StandardErrors = 4;
 

@@ -2,6 +2,7 @@ using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.LikelyMistakes;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.Statistics;
+using CalibrationApi.Engine.VolumeChecks;
 using CalibrationApi.Simulation.Mistakes;
 
 namespace CalibrationApi.Simulation.Studies;
@@ -31,7 +32,7 @@ public static class SecondTestStudy
             .. Scene.Four.SelectMany(each => Planted(each.Name, each.Scene)),
         ])
     {
-        Trials = 10_000,
+        Trials = 8_000,
     };
 
     private static IEnumerable<StudyCase> Planted(string name, Scene scene)
@@ -45,6 +46,7 @@ public static class SecondTestStudy
         yield return NotAdopted($"not adopted: forgotten tare of 12 %: {name}", scene, new TareNotTakenOff(), twelvePercent) with { AtLeast = 0.80 };
         var onRecord = new Mass(0.098 * scene.PerRevolution * scene.Turns);
         yield return NotAdopted($"not adopted: tare of 9.8 % typed as 0 with the container's on record: {name}", scene, new TareTypedAsZero(), onRecord.Kilograms, onRecord) with { AtLeast = 0.95 };
+        yield return ImpossibleNotAdopted($"not adopted: twice what a full element with closed pockets holds, nothing in force: {name}", scene) with { AtLeast = 0.95 };
     }
 
     private static StudyCase Asked(string name, Scene scene, double change, bool isNewLot) => new(name, Catches(scene), (catches, random) =>
@@ -75,6 +77,16 @@ public static class SecondTestStudy
                     return asked with { Context = asked.Context with { ContainerTare = onRecord } };
                 },
             }).Run(random).Evaluated();
+        }).Decision.Verdict != Verdict.Adopt);
+
+    // Without a value in force nothing but the element speaks against the test.
+    private static StudyCase ImpossibleNotAdopted(string name, Scene scene) => new(name, Catches(scene), (catches, random) =>
+        Precise(() =>
+        {
+            var setup = Setup(scene, catches, 1, isNewLot: false, random);
+            var half = new Volume(setup.Device.Displacement.CubicMetres * setup.Device.Fill.At(setup.Speed) / 2);
+            var element = new ElementContent(new(half), new(setup.Device.BulkDensity), ElementKind.ClosedPockets);
+            return (setup with { Asked = test => setup.Asked(test) with { Reference = null, Element = element } }).Run(random).Evaluated();
         }).Decision.Verdict != Verdict.Adopt);
 
     // One device, one scale, two set-ups, the second perhaps with a mistake. A first test that is not precise enough is given back as it is.

@@ -16,6 +16,7 @@ public static class StrayStudy
             Flags("honest, repeatability from its prior, scale and counter perfect", Scene.Perfect) with { AtLeast = 0.007, AtMost = 0.013 },
             Flags("honest, repeatability from its prior, 850 divisions", Scene.Usual) with { AtLeast = 0.007, AtMost = 0.013 },
             Flags("honest, repeatability from its prior, 170 divisions", Scene.Coarse) with { AtMost = 0.013 },
+            .. Scene.Four.Skip(1).Select(each => Flags($"honest, repeatability from its prior: {each.Name}", each.Scene) with { AtMost = 0.013 }),
             Finds("one catch 10 % high, repeatability s0, 850 divisions", Scene.Usual with { FixedScatter = 1 }, 1.1) with { AtLeast = 0.90 },
             Finds("one catch 10 % low, repeatability s0, 850 divisions", Scene.Usual with { FixedScatter = 1 }, 0.9) with { AtLeast = 0.90 },
             Finds("one catch 10 % high, repeatability from its prior, 850 divisions", Scene.Usual, 1.1) with { AtLeast = 0.90 },

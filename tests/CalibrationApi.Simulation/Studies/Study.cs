@@ -10,7 +10,7 @@ public sealed record Study(string Title, string Text, IReadOnlyList<StudyCase> C
     public const ulong Seed = 20260301;
 
     /// <summary>Trials behind each figure of its table.</summary>
-    public int Trials { get; init; } = 200_000;
+    public int Trials { get; init; } = 50_000;
 
     /// <summary>Every study, in the order of the tables.</summary>
     public static IReadOnlyList<Study> All { get; } = 

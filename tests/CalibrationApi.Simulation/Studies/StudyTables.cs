@@ -6,6 +6,9 @@ namespace CalibrationApi.Simulation.Studies;
 /// <summary>What the studies found, as Markdown, and its place in a document.</summary>
 public static class StudyTables
 {
+    /// <summary>Where the tables stand, below the root of the repository.</summary>
+    public const string Document = "tests/CalibrationApi.Simulation/README.md";
+
     /// <summary>The line before the tables.</summary>
     public const string Begin = "<!-- simulation tables: written by the command above -->";
 
