@@ -88,7 +88,7 @@ public sealed class StoringRequestTests(RecordService service) : IClassFixture<R
     {
         var (farm, draft, key) = await PrepareAsync("adoptions");
         var test = await farm.TestAsync();
-        draft.With("/test", test.Id).With("/occurredAt", "2026-04-18T08:00:00+02:00");
+        draft.With("/test", test.Id).With("/typedIn", Draft.Quantity(0.363, "kg/rev")).With("/occurredAt", "2026-04-18T08:00:00+02:00");
         var first = (await service.PostAsync("/v1/adoptions", draft, key)).Expect(201);
         await farm.TestAsync(other => other.With("/supersedes", Farm.Supersedes(test.Id)));
 
