@@ -1347,7 +1347,9 @@ class Despite(TypedDict):
     """What spoke against a typed number, and why it is right all the same."""
 
     code: Literal["typed-decimal-slip", "typed-twice-or-half", "typed-in-other-unit", "typed-off-test", "typed-off-value-in-force", "typed-more-than-element-holds"]
-    """The code that the refusal gave."""
+    """The code that the refusal gave. Known today: `typed-decimal-slip`, `typed-twice-or-half`, `typed-in-other-unit`,
+    `typed-off-test`, `typed-off-value-in-force`, `typed-more-than-element-holds`.
+    """
 
     reason: str
     """Why the number is right, in the words of the person who typed it in."""
@@ -1790,7 +1792,7 @@ class EarlierMassPerRevolution(TypedDict):
     """The unit, written exactly as in `GET /v1/units`."""
 
     relativeUncertainty: NotRequired[RatioQuantity]
-    """Its standard uncertainty. Default 2 %: default for a value in force; judgement, no published source. Range: 0 to 100
+    """Its standard uncertainty. Default 2 %: default of a value in force: judgement, no published source. Range: 0 to 100
     %.
     """
 
@@ -2906,7 +2908,7 @@ class MassPerRevolutionToCheck(TypedDict):
     """The unit, written exactly as in `GET /v1/units`."""
 
     relativeUncertainty: NotRequired[RatioQuantity]
-    """Its standard uncertainty. Default 2 %: default for a value in force; judgement, no published source. Range: 0 to 100
+    """Its standard uncertainty. Default 2 %: default of a value in force: judgement, no published source. Range: 0 to 100
     %.
     """
 
@@ -3140,7 +3142,9 @@ class MeterOfMachine(TypedDict):
     """Outlets that it feeds. No default."""
 
     elements: list[ElementOfMachine]
-    """Metering elements it can be fitted with; names are unique within the meter."""
+    """Metering elements it can be fitted with; names are unique within the meter. At most 1280 on all meters of the
+    machine together.
+    """
 
     speedLimits: NotRequired[RotationLimits]
     """Limits of its speed, for elements that do not name their own."""
@@ -3189,8 +3193,8 @@ class MeterOfPlan(TypedDict):
     """The metering element that is fitted; with the bulk density it says what the value to plan with can be."""
 
     valueInForce: NotRequired[ReferenceOfTest | MassPerRevolutionQuantity]
-    """The mass per revolution that the controller uses now. Default of its `relativeUncertainty` 2 %: default for a value
-    in force; judgement, no published source. Range: above 0 and up to 1000 kg/rev.
+    """The mass per revolution that the controller uses now. Default of its `relativeUncertainty` 2 %: default of a value
+    in force: judgement, no published source. Range: above 0 and up to 1000 kg/rev.
     """
 
     startValue: NotRequired[ReferenceOfTest | MassPerRevolutionQuantity]
@@ -4816,8 +4820,9 @@ class ReferenceOfTest(TypedDict):
     """The unit, written exactly as in `GET /v1/units`."""
 
     relativeUncertainty: NotRequired[RatioQuantity]
-    """Its own standard uncertainty, relative, where known. Default 2 % for a value in force and 10 % for a start value:
-    judgement, no published source. Range: 0 to 100 %.
+    """Its own standard uncertainty, relative, where known. Default 2 %: default of a value in force: judgement, no
+    published source. For a start value 10 %: a predicted start value may be 20 % off; judgement, no published source.
+    Range: 0 to 100 %.
     """
 
     fromAnotherScale: NotRequired[bool]
@@ -5407,9 +5412,9 @@ class SeedRowLimitRequest(TypedDict):
     """Keys of the sources to look at, as answers name them. Without it all are looked at."""
 
     acceptableStandLoss: NotRequired[RatioQuantity]
-    """Loss of stand from fertilizer with the seed that you accept, for the stand-loss model. Default 10 %: the loss for
-    which South Dakota State University prints its tables; its worksheet is preset to 15 %. Range: above 0 and up to 50
-    %.
+    """Loss of stand from fertilizer with the seed that you accept, for the stand-loss model. Default 10 %: the loss of
+    stand of the tables published by South Dakota State University; its worksheet is preset to 15 %. Range: above 0 and
+    up to 50 %.
     """
 
     localLimits: NotRequired[list[LocalLimitWithSeed]]
@@ -5434,9 +5439,9 @@ class SeedRowOfPlan(TypedDict):
     """Where the field lies; without it limits of all regions are shown."""
 
     acceptableStandLoss: NotRequired[RatioQuantity]
-    """Loss of stand from fertilizer with the seed that you accept, for the stand-loss model. Default 10 %: the loss for
-    which South Dakota State University prints its tables; its worksheet is preset to 15 %. Range: above 0 and up to 50
-    %.
+    """Loss of stand from fertilizer with the seed that you accept, for the stand-loss model. Default 10 %: the loss of
+    stand of the tables published by South Dakota State University; its worksheet is preset to 15 %. Range: above 0 and
+    up to 50 %.
     """
 
     localLimits: NotRequired[list[LocalLimitWithSeed]]
@@ -6608,8 +6613,8 @@ class ValueOfLotBefore(TypedDict):
     """The unit, written exactly as in `GET /v1/units`."""
 
     relativeUncertainty: NotRequired[RatioQuantity]
-    """Its standard uncertainty, relative. Default 2 %: default for a value in force; judgement, no published source.
-    Range: above 0 and up to 50 %.
+    """Its standard uncertainty, relative. Default 2 %: default of a value in force: judgement, no published source. Range:
+    above 0 and up to 50 %.
     """
 
 

@@ -2555,7 +2555,13 @@ export interface components {
         /** @description What spoke against a typed number, and why it is right all the same. */
         Despite: {
             /**
-             * @description The code that the refusal gave.
+             * @description The code that the refusal gave. Known today: `typed-decimal-slip`, `typed-twice-or-half`, `typed-in-other-unit`, `typed-off-test`, `typed-off-value-in-force`, `typed-more-than-element-holds`.
+             * @example typed-decimal-slip
+             * @example typed-twice-or-half
+             * @example typed-in-other-unit
+             * @example typed-off-test
+             * @example typed-off-value-in-force
+             * @example typed-more-than-element-holds
              * @enum {string}
              */
             code: "typed-decimal-slip" | "typed-twice-or-half" | "typed-in-other-unit" | "typed-off-test" | "typed-off-value-in-force" | "typed-more-than-element-holds";
@@ -2873,7 +2879,7 @@ export interface components {
              * @enum {string}
              */
             unit: "kg/rev" | "g/rev" | "lb/rev" | "oz/rev";
-            /** @description Its standard uncertainty. Default 2 %: default for a value in force; judgement, no published source. Range: 0 to 100 %. */
+            /** @description Its standard uncertainty. Default 2 %: default of a value in force: judgement, no published source. Range: 0 to 100 %. */
             relativeUncertainty?: components["schemas"]["RatioQuantity"];
         };
         /** @description An earlier product on the same element. */
@@ -4088,7 +4094,7 @@ export interface components {
              * @enum {string}
              */
             unit: "kg/rev" | "g/rev" | "lb/rev" | "oz/rev";
-            /** @description Its standard uncertainty. Default 2 %: default for a value in force; judgement, no published source. Range: 0 to 100 %. */
+            /** @description Its standard uncertainty. Default 2 %: default of a value in force: judgement, no published source. Range: 0 to 100 %. */
             relativeUncertainty?: components["schemas"]["RatioQuantity"];
             /** @description True when the controller uses it now; otherwise it was measured. Default false. */
             inForce?: boolean;
@@ -4364,7 +4370,7 @@ export interface components {
              * @description Outlets that it feeds. No default.
              */
             outlets?: number;
-            /** @description Metering elements it can be fitted with; names are unique within the meter. */
+            /** @description Metering elements it can be fitted with; names are unique within the meter. At most 1280 on all meters of the machine together. */
             elements: components["schemas"]["ElementOfMachine"][];
             /** @description Limits of its speed, for elements that do not name their own. */
             speedLimits?: components["schemas"]["RotationLimits"];
@@ -4396,7 +4402,7 @@ export interface components {
             bulkDensity?: components["schemas"]["BulkDensityQuantity"];
             /** @description The metering element that is fitted; with the bulk density it says what the value to plan with can be. */
             fittedElement?: components["schemas"]["FittedElement"];
-            /** @description The mass per revolution that the controller uses now. Default of its `relativeUncertainty` 2 %: default for a value in force; judgement, no published source. Range: above 0 and up to 1000 kg/rev. */
+            /** @description The mass per revolution that the controller uses now. Default of its `relativeUncertainty` 2 %: default of a value in force: judgement, no published source. Range: above 0 and up to 1000 kg/rev. */
             valueInForce?: components["schemas"]["ReferenceOfTest"];
             /** @description A predicted mass per revolution where none is in force yet. Default of its `relativeUncertainty` 10 %: a predicted start value may be 20 % off; judgement, no published source. Range: above 0 and up to 1000 kg/rev. */
             startValue?: components["schemas"]["ReferenceOfTest"];
@@ -5854,7 +5860,7 @@ export interface components {
              * @enum {string}
              */
             unit: "kg/rev" | "g/rev" | "lb/rev" | "oz/rev";
-            /** @description Its own standard uncertainty, relative, where known. Default 2 % for a value in force and 10 % for a start value: judgement, no published source. Range: 0 to 100 %. */
+            /** @description Its own standard uncertainty, relative, where known. Default 2 %: default of a value in force: judgement, no published source. For a start value 10 %: a predicted start value may be 20 % off; judgement, no published source. Range: 0 to 100 %. */
             relativeUncertainty?: components["schemas"]["RatioQuantity"];
             /** @description True when another scale, or the same one after another check, stands behind it: then no scale error cancels in the change. Default false. */
             fromAnotherScale?: boolean;
@@ -6378,7 +6384,7 @@ export interface components {
             products: components["schemas"]["ProductWithSeed"][];
             /** @description Keys of the sources to look at, as answers name them. Without it all are looked at. */
             sources?: ("CCC-20" | "CCC-SP" | "KSU-CORN" | "KSU-WHEAT" | "MB-DRY" | "MB-SAFE-P" | "MB-SBU" | "MB-SBU2" | "MB-SOY" | "MPSG-PEA" | "NDSU-CPR" | "NDSU-FLAX" | "SASKFLAX" | "SDSU-DRY" | "SDSU-MODEL" | "SK-CANOLA" | "SK-SAFE-P" | "USASK-PULSE")[];
-            /** @description Loss of stand from fertilizer with the seed that you accept, for the stand-loss model. Default 10 %: the loss for which South Dakota State University prints its tables; its worksheet is preset to 15 %. Range: above 0 and up to 50 %. */
+            /** @description Loss of stand from fertilizer with the seed that you accept, for the stand-loss model. Default 10 %: the loss of stand of the tables published by South Dakota State University; its worksheet is preset to 15 %. Range: above 0 and up to 50 %. */
             acceptableStandLoss?: components["schemas"]["RatioQuantity"];
             /** @description Limits from your own guidance, for this very crop, soil, moisture and opener. They are judged beside the published ones. */
             localLimits?: components["schemas"]["LocalLimitWithSeed"][];
@@ -6405,7 +6411,7 @@ export interface components {
              * @enum {string}
              */
             region?: "manitoba" | "saskatchewan" | "alberta" | "kansas" | "north-dakota" | "south-dakota" | "elsewhere";
-            /** @description Loss of stand from fertilizer with the seed that you accept, for the stand-loss model. Default 10 %: the loss for which South Dakota State University prints its tables; its worksheet is preset to 15 %. Range: above 0 and up to 50 %. */
+            /** @description Loss of stand from fertilizer with the seed that you accept, for the stand-loss model. Default 10 %: the loss of stand of the tables published by South Dakota State University; its worksheet is preset to 15 %. Range: above 0 and up to 50 %. */
             acceptableStandLoss?: components["schemas"]["RatioQuantity"];
             /** @description Limits from your own guidance, for this very crop, soil, moisture and opener. They are judged beside the published ones. */
             localLimits?: components["schemas"]["LocalLimitWithSeed"][];
@@ -7325,7 +7331,7 @@ export interface components {
              * @enum {string}
              */
             unit: "kg/rev" | "g/rev" | "lb/rev" | "oz/rev";
-            /** @description Its standard uncertainty, relative. Default 2 %: default for a value in force; judgement, no published source. Range: above 0 and up to 50 %. */
+            /** @description Its standard uncertainty, relative. Default 2 %: default of a value in force: judgement, no published source. Range: above 0 and up to 50 %. */
             relativeUncertainty?: components["schemas"]["RatioQuantity"];
         };
         /** @description A number as a controller holds it: exactly one of pulsesPerDistance, pulses with their distance, distancePerPulse and wheelCircumference. */
