@@ -217,8 +217,8 @@ public sealed class TableBatchTests
         string[][] rows = [.. text.Split("\r\n")[..^1].Select(row => row.Split(';'))];
         var header = rows[0];
 
-        Assert.Equal(32, lines.Length);
-        Assert.Equal(33, rows.Length);
+        Assert.Equal(33, lines.Length);
+        Assert.Equal(34, rows.Length);
         Assert.Distinct(header);
         Assert.All(lines.Zip(rows.Skip(1)), pair =>
         {
