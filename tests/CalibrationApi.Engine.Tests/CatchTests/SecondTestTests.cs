@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.Uncertainty;
@@ -47,6 +48,17 @@ public sealed class SecondTestTests
         Assert.Equal(Verdict.Adopt, result.Decision.Verdict);
         Assert.Equal(Math.Round(result.SecondTest!.Combined.Value, 6), result.Enter!.Typed);
         Assert.NotEqual(Math.Round(result.Estimate.Value.Value, 6), result.Enter.Typed);
+    }
+
+    // Under the limit of a second test too: whoever reads 0.363 and is told to type something else has to be told why.
+    [Fact]
+    public void Findings_SmallChangeWithAnEarlierTest_SayThatTheNumberIsThatOfBoth()
+    {
+        var result = (Pure with { Earlier = Earlier(0.36, 0.004) }).InForce(0.341).Evaluated();
+
+        Assert.Equal((Verdict.Adopt, CatchTestVerdict.Rule.Changed), (result.Decision.Verdict, result.Decision.Rule));
+        Assert.True(result.SecondTest!.Confirms);
+        Assert.Contains(result.Findings, finding => finding.Code == FindingCode.ChangeConfirmed);
     }
 
     // The span error of one scale with one check is in both values, and cancels.
