@@ -29,6 +29,10 @@ internal sealed class FileWatch : IDisposable
     // A look at a file is not free, and reading acknowledges nothing.
     private const long ReadersLookAgainAfterMilliseconds = 100;
 
+    private const int MostLooks = 10;
+
+    private static readonly TimeSpan BetweenLooks = TimeSpan.FromMilliseconds(20);
+
     private readonly string path;
     private readonly byte[] identity;
     private readonly Action<string?> tell;
@@ -113,29 +117,57 @@ internal sealed class FileWatch : IDisposable
     }
 
     // The file itself changes only when SQLite moves into it what stands in the log. That never makes entries of the audit fewer.
+    // While it is being moved, by whichever connection, pages of two states stand side by side and cannot be read together: that
+    // passes. What stays unreadable is somebody else's when it does not even begin like a database.
     private bool HoldsWhatItHeld()
     {
-        if (NewestEntryInFile() is not { } newest || newest < newestEntry)
-            return false;
-        newestEntry = newest;
-        return true;
+        for (var look = 1; ; look++)
+        {
+            var found = TryReadFile(out var newest);
+            if (found is true && newest >= newestEntry)
+            {
+                newestEntry = newest;
+                return true;
+            }
+
+            if (look == MostLooks)
+                return found is null && BeginsLikeADatabase();
+            Thread.Sleep(BetweenLooks);
+        }
     }
 
     /// <summary>Number of the newest entry of the audit in the file itself, whatever stands in the log; null where it is not this database.</summary>
-    private long? NewestEntryInFile()
+    private long? NewestEntryInFile() => TryReadFile(out var newest) is true ? newest : null;
+
+    // True for this database, false for another one, null where it could not be read.
+    private bool? TryReadFile(out long newest)
     {
+        newest = 0;
         var address = $"file:{Uri.EscapeDataString(path)}?immutable=1";
         using var direct = Unpooled(address, SqliteOpenMode.ReadOnly);
         try
         {
             direct.Open();
-            var found = direct.QuerySingle<byte[]>("select value from secrets where name = 'cursor'");
-            return found.AsSpan().SequenceEqual(identity) ? direct.QuerySingle<long>("select coalesce(max(seq), 0) from audit") : null;
+            if (!direct.QuerySingle<byte[]>("select value from secrets where name = 'cursor'").AsSpan().SequenceEqual(identity))
+                return false;
+            newest = direct.QuerySingle<long>("select coalesce(max(seq), 0) from audit");
+            return true;
         }
-        catch (Exception failure) when (failure is SqliteException or InvalidOperationException)
+        catch (SqliteException failure) when (failure.SqliteErrorCode is raw.SQLITE_CORRUPT)
         {
             return null;
         }
+        catch (Exception failure) when (failure is SqliteException or InvalidOperationException)
+        {
+            return false;
+        }
+    }
+
+    private bool BeginsLikeADatabase()
+    {
+        Span<byte> beginning = stackalloc byte[16];
+        using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+        return file.ReadAtLeast(beginning, beginning.Length, throwOnEndOfStream: false) == beginning.Length && beginning.SequenceEqual("SQLite format 3\0"u8);
     }
 
     private static SqliteConnection Unpooled(string source, SqliteOpenMode mode) =>
