@@ -173,6 +173,27 @@ public sealed class FileWatchTests : IAsyncDisposable
         Assert.Empty(told);
     }
 
+    // While pages are moved, the file holds some of two states side by side.
+    [Fact]
+    public async Task Writes_WhileAnotherConnectionMovesTheLogIntoTheFile_AreNotRefused()
+    {
+        using var enough = new CancellationTokenSource();
+        var moving = Task.Run(() =>
+        {
+            using var other = new SqliteConnection($"Data Source={database.Path};Pooling=False");
+            other.Open();
+            while (!enough.IsCancellationRequested)
+                other.Execute("pragma wal_checkpoint(passive)");
+        });
+
+        for (var i = 0; i < 300; i++)
+            await Task.WhenAll(WriteAsync(), WriteAsync(), WriteAsync());
+        await enough.CancelAsync();
+        await moving;
+
+        Assert.Empty(told);
+    }
+
     public async ValueTask DisposeAsync()
     {
         await writer.DisposeAsync();
