@@ -4,7 +4,7 @@ using System.Net.Sockets;
 using System.Text;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
-using CalibrationApi.CatchTests;
+using CalibrationApi.Calculations.CatchTests;
 using CalibrationApi.Http;
 
 namespace CalibrationApi.Benchmarks;

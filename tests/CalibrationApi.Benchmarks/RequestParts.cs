@@ -2,7 +2,7 @@ using System.Buffers;
 using System.Diagnostics;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
-using CalibrationApi.CatchTests;
+using CalibrationApi.Calculations.CatchTests;
 using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Http;
 

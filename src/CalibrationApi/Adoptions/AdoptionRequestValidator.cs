@@ -1,3 +1,4 @@
+using CalibrationApi.Calculations.CatchTests;
 using CalibrationApi.CatchTests;
 using CalibrationApi.Engine.Adoptions;
 using CalibrationApi.Engine.Quantities;

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using CalibrationApi.Calculations.CatchTests;
 using CalibrationApi.CatchTests;
 using CalibrationApi.Http;
 using CalibrationApi.Quantities;

@@ -1,7 +1,6 @@
 using CalibrationApi.Http;
 using CalibrationApi.Records;
 using CalibrationApi.Storage.Audit;
-using CalibrationApi.Storing;
 using Microsoft.AspNetCore.Mvc;
 
 namespace CalibrationApi.Audit;

@@ -1,5 +1,6 @@
 using CalibrationApi.Access;
 using CalibrationApi.Batch;
+using CalibrationApi.Calculations.CatchTests;
 using CalibrationApi.Http;
 using FluentValidation;
 

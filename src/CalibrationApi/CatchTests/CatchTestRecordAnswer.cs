@@ -1,3 +1,4 @@
+using CalibrationApi.Calculations.CatchTests;
 using CalibrationApi.Quantities;
 
 namespace CalibrationApi.CatchTests;

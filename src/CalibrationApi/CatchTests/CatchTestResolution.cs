@@ -1,3 +1,4 @@
+using CalibrationApi.Calculations.CatchTests;
 using CalibrationApi.Containers;
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.CatchTests;

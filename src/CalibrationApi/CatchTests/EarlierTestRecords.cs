@@ -1,4 +1,5 @@
 using System.Text.Json;
+using CalibrationApi.Calculations.CatchTests;
 using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Http;

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using CalibrationApi.Calculations.CatchTests;
 using CalibrationApi.Engine.NewLots;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Http;

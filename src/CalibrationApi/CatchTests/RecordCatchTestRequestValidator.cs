@@ -1,3 +1,4 @@
+using CalibrationApi.Calculations.CatchTests;
 using CalibrationApi.Http;
 using CalibrationApi.Storing;
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using CalibrationApi.Access;
 using CalibrationApi.Demo;
+using CalibrationApi.Http;
 using CalibrationApi.Settings;
 using CalibrationApi.Storage;
 using CalibrationApi.Storage.Access;

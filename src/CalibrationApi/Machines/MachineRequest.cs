@@ -1,5 +1,5 @@
-using CalibrationApi.CatchPlans;
-using CalibrationApi.CatchTests;
+using CalibrationApi.Calculations.CatchPlans;
+using CalibrationApi.Calculations.CatchTests;
 using CalibrationApi.Contract;
 using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.VolumeChecks;

@@ -1,6 +1,6 @@
 using System.Globalization;
-using CalibrationApi.CatchPlans;
-using CalibrationApi.CatchTests;
+using CalibrationApi.Calculations.CatchPlans;
+using CalibrationApi.Calculations.CatchTests;
 using CalibrationApi.Engine.CatchPlans;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.SeedRowLimits;

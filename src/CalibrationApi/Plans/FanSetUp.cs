@@ -1,5 +1,5 @@
+using CalibrationApi.Calculations.MeterSpeeds;
 using CalibrationApi.Engine.Answers;
-using CalibrationApi.MeterSpeeds;
 using CalibrationApi.Quantities;
 
 namespace CalibrationApi.Plans;

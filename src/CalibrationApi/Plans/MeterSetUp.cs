@@ -1,8 +1,8 @@
+using CalibrationApi.Calculations.MeterSpeeds;
+using CalibrationApi.Calculations.NewLots;
 using CalibrationApi.Http;
 using CalibrationApi.Lots;
 using CalibrationApi.Machines;
-using CalibrationApi.MeterSpeeds;
-using CalibrationApi.NewLots;
 using CalibrationApi.Quantities;
 using CalibrationApi.Storage.Records;
 using CalibrationApi.Storing;

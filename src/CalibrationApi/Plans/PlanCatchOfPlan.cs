@@ -1,4 +1,5 @@
-using CalibrationApi.CatchPlans;
+using CalibrationApi.Calculations.CatchPlans;
+using CalibrationApi.Calculations.CatchTests;
 using CalibrationApi.CatchTests;
 using CalibrationApi.Engine.CatchPlans;
 using CalibrationApi.Http;

@@ -1,14 +1,14 @@
-using CalibrationApi.CatchPlans;
-using CalibrationApi.CatchTests;
+using CalibrationApi.Calculations.CatchPlans;
+using CalibrationApi.Calculations.CatchTests;
+using CalibrationApi.Calculations.ProductRates;
+using CalibrationApi.Calculations.SeedRowLimits;
 using CalibrationApi.Contract;
 using CalibrationApi.Engine.CatchPlans;
 using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.MeterSpeeds;
 using CalibrationApi.Engine.SeedRowLimits;
-using CalibrationApi.ProductRates;
 using CalibrationApi.Quantities;
 using CalibrationApi.Records;
-using CalibrationApi.SeedRowLimits;
 using CalibrationApi.Storage.Records;
 
 namespace CalibrationApi.Plans;

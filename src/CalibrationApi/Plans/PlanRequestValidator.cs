@@ -1,12 +1,12 @@
 using System.Globalization;
-using CalibrationApi.CatchPlans;
-using CalibrationApi.CatchTests;
+using CalibrationApi.Calculations.CatchPlans;
+using CalibrationApi.Calculations.CatchTests;
+using CalibrationApi.Calculations.ProductRates;
+using CalibrationApi.Calculations.SeedRowLimits;
 using CalibrationApi.Engine.SeedRowLimits;
 using CalibrationApi.Http;
 using CalibrationApi.Nutrients;
-using CalibrationApi.ProductRates;
 using CalibrationApi.Records;
-using CalibrationApi.SeedRowLimits;
 using FluentValidation;
 
 namespace CalibrationApi.Plans;

@@ -1,10 +1,10 @@
+using CalibrationApi.Calculations.MeterSpeeds;
+using CalibrationApi.Calculations.NewLots;
+using CalibrationApi.Calculations.ProductRates;
+using CalibrationApi.Calculations.SeedRowLimits;
+using CalibrationApi.Calculations.SeedingRates;
 using CalibrationApi.Contract;
-using CalibrationApi.MeterSpeeds;
-using CalibrationApi.NewLots;
-using CalibrationApi.ProductRates;
 using CalibrationApi.Quantities;
-using CalibrationApi.SeedingRates;
-using CalibrationApi.SeedRowLimits;
 
 namespace CalibrationApi.Plans;
 

@@ -1,9 +1,9 @@
+using CalibrationApi.Calculations.ProductRates;
+using CalibrationApi.Calculations.SeedingRates;
 using CalibrationApi.CatchTests;
 using CalibrationApi.Http;
 using CalibrationApi.Machines;
-using CalibrationApi.ProductRates;
 using CalibrationApi.Quantities;
-using CalibrationApi.SeedingRates;
 using FluentValidation;
 
 namespace CalibrationApi.Plans;

@@ -1,15 +1,15 @@
-using CalibrationApi.CatchTests;
+using CalibrationApi.Calculations.CatchTests;
+using CalibrationApi.Calculations.SeedingRates;
+using CalibrationApi.Calculations.VolumeChecks;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Http;
 using CalibrationApi.Lots;
 using CalibrationApi.Machines;
 using CalibrationApi.Products;
 using CalibrationApi.Quantities;
-using CalibrationApi.SeedingRates;
 using CalibrationApi.Storage.Adoptions;
 using CalibrationApi.Storage.History;
 using CalibrationApi.Storing;
-using CalibrationApi.VolumeChecks;
 using Microsoft.Data.Sqlite;
 
 namespace CalibrationApi.Plans;

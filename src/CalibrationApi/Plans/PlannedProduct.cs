@@ -1,5 +1,5 @@
+using CalibrationApi.Calculations.ProductRates;
 using CalibrationApi.Engine.Quantities;
-using CalibrationApi.ProductRates;
 using CalibrationApi.Quantities;
 
 namespace CalibrationApi.Plans;

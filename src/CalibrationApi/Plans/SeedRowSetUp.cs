@@ -1,7 +1,7 @@
+using CalibrationApi.Calculations.SeedRowLimits;
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.SeedRowLimits;
 using CalibrationApi.Http;
-using CalibrationApi.SeedRowLimits;
 
 namespace CalibrationApi.Plans;
 

@@ -1,10 +1,10 @@
+using CalibrationApi.Calculations.MeterSpeeds;
+using CalibrationApi.Calculations.SeedRowLimits;
 using CalibrationApi.CatchTests;
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Http;
-using CalibrationApi.MeterSpeeds;
 using CalibrationApi.Quantities;
 using CalibrationApi.Records;
-using CalibrationApi.SeedRowLimits;
 using CalibrationApi.Storage;
 using CalibrationApi.Storage.Records;
 using CalibrationApi.Storing;

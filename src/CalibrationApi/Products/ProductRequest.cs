@@ -1,4 +1,4 @@
-using CalibrationApi.CatchPlans;
+using CalibrationApi.Calculations.CatchPlans;
 using CalibrationApi.Nutrients;
 using CalibrationApi.Quantities;
 using CalibrationApi.Records;

@@ -1,9 +1,9 @@
-using CalibrationApi.CatchPlans;
-using CalibrationApi.Quantities;
+using CalibrationApi.Calculations.CatchPlans;
 using CalibrationApi.Engine.Repeatability;
 using CalibrationApi.Engine.SeedRowLimits;
 using CalibrationApi.Http;
 using CalibrationApi.Nutrients;
+using CalibrationApi.Quantities;
 using CalibrationApi.Records;
 using FluentValidation;
 

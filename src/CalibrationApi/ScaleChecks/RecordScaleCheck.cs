@@ -1,5 +1,6 @@
 using System.Text;
 using System.Text.Json.Nodes;
+using CalibrationApi.Calculations.CatchTests;
 using CalibrationApi.CatchTests;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.Weighing;

@@ -1,6 +1,6 @@
 using System.Text.Json.Nodes;
 using CalibrationApi.Adoptions;
-using CalibrationApi.CatchPlans;
+using CalibrationApi.Calculations.CatchPlans;
 using CalibrationApi.Plans;
 using CalibrationApi.Storing;
 using CalibrationApi.Testing;

@@ -1,0 +1,33 @@
+using CalibrationApi.Engine.VolumeChecks;
+using CalibrationApi.Http;
+using CalibrationApi.Quantities;
+
+namespace CalibrationApi.Calculations.CatchTests;
+
+/// <summary>The metering element that is fitted. With the bulk density of the product it says what a mass per revolution can be.</summary>
+public sealed class FittedElement
+{
+    /// <summary>What the owner calls it.</summary>
+    public string? Name { get; set; }
+
+    /// <summary>How it carries product, and with it which volume its displacement means: <c>closed-pockets</c> that are struck off (their volume; no more can come out), <c>open-flutes</c> (their volume; a layer beyond them is dragged along) or an <c>auger</c> (the volume between shaft and edge of the flight over one turn). Default not known.</summary>
+    public string? Kind { get; set; }
+
+    /// <summary>Volume that one revolution displaces.</summary>
+    public VolumeQuantity? DisplacementPerRevolution { get; set; }
+
+    internal ElementContent? Content(BulkDensityQuantity? density) => DisplacementPerRevolution is { } displacement && density is not null
+        ? new ElementContent(new(displacement.Read()), new(density.Read()), Words.Read<ElementKind>(Kind), Name)
+        : null;
+}
+
+internal sealed class FittedElementValidator : RequestValidator<FittedElement>
+{
+    public FittedElementValidator()
+    {
+        RuleFor(element => element.Name).Text(Rules.LongestName);
+        RuleFor(element => element.Kind).Word(Words.All<ElementKind>());
+        RuleFor(element => element.DisplacementPerRevolution).Needed();
+        RuleFor(element => element.DisplacementPerRevolution).Measured(new(0, 1, "m3", ExcludesLeast: true));
+    }
+}

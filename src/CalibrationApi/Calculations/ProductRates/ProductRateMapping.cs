@@ -1,0 +1,120 @@
+using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.Nutrients;
+using CalibrationApi.Engine.ProductRates;
+using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Http;
+using CalibrationApi.Nutrients;
+using CalibrationApi.Quantities;
+
+namespace CalibrationApi.Calculations.ProductRates;
+
+/// <summary>From the contract to the engine and back; nothing is computed here.</summary>
+internal static class ProductRateMapping
+{
+    /// <summary>Rates follow the first target; masses the first package, else go with the rates.</summary>
+    public static AnswerUnits UnitsFor(ProductRateRequest request, string? choice)
+    {
+        var rate = Quantity.UnitOf(request.Targets![0]!.Amount)!;
+        var isPounds = rate.Symbol == "lb/ac";
+        return AnswerUnits.For(
+            choice,
+            rate,
+            UnitTable.Get(isPounds ? "ac" : "ha"),
+            UnitTable.Get(isPounds ? "lb" : "kg"),
+            Quantity.UnitOf(request.Area),
+            Quantity.UnitOf(request.Products!.FirstOrDefault(product => product!.PackageMass is not null)?.PackageMass));
+    }
+
+    public static ProductRateQuestion ToEngine(ProductRateRequest request) => new()
+    {
+        Targets = [.. request.Targets!.Select(target => new NutrientTarget(Form(target!.Nutrient), target.Amount!.Read(), Words.Read<TargetKind>(target.Kind), MassPerAreaQuantity.Read(target.Most)))],
+        Products = [.. request.Products!.Select(product => Read(product!))],
+        Credits = [.. (request.Credits ?? []).Select(credit => new NutrientCredit(Form(credit!.Nutrient), credit.Amount!.Read()))],
+        Area = AreaQuantity.Read(request.Area),
+    };
+
+    public static ProductRateAnswer ToAnswer(ProductRateRequest request, ProductRateResult result, AnswerUnits units)
+    {
+        var money = new MoneyWriter(request.Products![0]!.Price?.Currency, units.Display);
+        return new()
+        {
+            Headline = units.Display.Write(result.Headline),
+            MeetsTargets = result.MeetsTargets,
+            Products = [.. result.Products.Select(line => ToAnswer(line, units, money))],
+            Nutrients = [.. result.Nutrients.Select(nutrient => ToAnswer(nutrient, units, money))],
+            TotalRate = units.Rate(result.TotalRate),
+            Blend = [.. result.Blend.Select(one => new BlendShare { Nutrient = one.Form.Symbol, Share = units.Ratio(one.Share) })],
+            CostPerArea = money.PerArea(result.CostPerSquareMetre),
+            TotalCost = money.Total(result.TotalCost),
+            Assumptions = units.Assumptions(result.Assumptions),
+            Findings = units.Findings(result.Findings),
+            Cautions = units.Cautions(result.Cautions),
+            EngineVersion = EngineVersion.Current,
+        };
+    }
+
+    private static OfferedProduct Read(ProductOffer product) => new()
+    {
+        Name = product.Name!,
+        Analysis = ShareOfNutrient.Read(product.Analysis!),
+        PricePerKilogram = product.Price?.PerKilogram(),
+        LeastRate = MassPerAreaQuantity.Read(product.LeastRate),
+        MostRate = MassPerAreaQuantity.Read(product.MostRate),
+        FixedRate = MassPerAreaQuantity.Read(product.FixedRate),
+        Package = MassQuantity.Read(product.PackageMass),
+    };
+
+    private static NutrientForm Form(string? word) => NutrientForm.Find(word)!;
+
+    private static ProductRateLine ToAnswer(ProductLine line, AnswerUnits units, MoneyWriter money) => new()
+    {
+        Name = line.Product.Name,
+        Rate = units.Rate(line.Rate),
+        IsFixed = line.Product.FixedRate is not null,
+        Supplies = [.. line.Supplies.Select(one => new SuppliedNutrient { Nutrient = one.Form.Symbol, Amount = units.Rate(one.Amount) })],
+        CostPerArea = money.PerArea(line.CostPerSquareMetre),
+        TotalMass = line.Total is { } total ? units.Mass(total) : null,
+        Packages = line.Packages,
+        TotalCost = money.Total(line.TotalCost),
+        NutrientCost = line.OnlyNutrient is { } only ? money.OfNutrient(only) : null,
+    };
+
+    private static NutrientLine ToAnswer(NutrientBalance nutrient, AnswerUnits units, MoneyWriter money) => new()
+    {
+        Nutrient = nutrient.Form.Symbol,
+        Target = nutrient.Target is { } target ? units.Rate(target.Amount) : null,
+        Kind = nutrient.Target is { } asked ? Words.Of(asked.Kind ?? ProductRateDefaults.Kind) : null,
+        Credits = units.Rate(nutrient.Credits),
+        FromFixedRates = units.Rate(nutrient.FromFixed),
+        FromComputedRates = units.Rate(nutrient.FromProducts),
+        Total = units.Rate(nutrient.Total),
+        Surplus = nutrient.Surplus is { } surplus ? units.Rate(surplus) : null,
+        Met = nutrient.Met,
+        CostOfNextUnit = money.PerMass(nutrient.NextKilogram),
+        CostOfLimit = money.PerMass(nutrient.KilogramOfLimit),
+    };
+
+    /// <summary>Writes amounts of money for the units of the answer.</summary>
+    private sealed class MoneyWriter(string? currency, DisplayUnits units)
+    {
+        // Nutrients are priced by the kilogram or the pound, also where whole tonnes are ordered.
+        private readonly Unit mass = units[Dimension.MassPerArea].Symbol == "lb/ac" ? UnitTable.Get("lb") : UnitTable.Get("kg");
+
+        public Money? Total(double? amount) => amount is { } known ? new Money { Value = AnswerUnits.Shown(known), Currency = currency! } : null;
+
+        public CostPerUnit? PerArea(double? perSquareMetre) => Per(perSquareMetre, units[Dimension.Area]);
+
+        public CostPerUnit? PerMass(double? perKilogram) => Per(perKilogram, mass);
+
+        public CostOfNutrient OfNutrient(NutrientCost cost) => new()
+        {
+            Nutrient = cost.Form.Symbol,
+            Value = AnswerUnits.Shown(cost.PerKilogram * mass.Canonical(1)),
+            Currency = currency!,
+            Per = mass.Symbol,
+        };
+
+        private CostPerUnit? Per(double? amount, Unit unit) =>
+            amount is { } known ? new CostPerUnit { Value = AnswerUnits.Shown(known * unit.Canonical(1)), Currency = currency!, Per = unit.Symbol } : null;
+    }
+}

@@ -1,0 +1,111 @@
+using CalibrationApi.Engine.ProductRates;
+using CalibrationApi.Http;
+using CalibrationApi.Nutrients;
+using CalibrationApi.Quantities;
+using FluentValidation;
+
+namespace CalibrationApi.Calculations.ProductRates;
+
+/// <summary>Rules of a question about product rates.</summary>
+internal sealed class ProductRateRequestValidator : RequestValidator<ProductRateRequest>
+{
+    // As many as a plan has meters.
+    private const int MostProducts = 64;
+
+    public ProductRateRequestValidator()
+    {
+        RuleFor(question => question.Targets).Needed();
+        RuleFor(question => question.Targets).Items(1, 4);
+        RuleForEach(question => question.Targets!).SetValidator(new WantedNutrientValidator()!);
+        RuleFor(question => question.Products).Needed();
+        RuleFor(question => question.Products).Items(1, MostProducts);
+        RuleForEach(question => question.Products!).SetValidator(new ProductOfferValidator()!);
+        RuleFor(question => question.Credits).Items(0, 20);
+        RuleForEach(question => question.Credits!).SetValidator(new CreditedNutrientValidator()!);
+        RuleFor(question => question.Area).Measured();
+        RuleFor(question => question).Custom((question, context) =>
+        {
+            NutrientRules.EachOnce(question.Targets, target => target.Nutrient, nameof(question.Targets), "target", context);
+            CheckPrices(question.Products ?? [], context);
+        });
+    }
+
+    private static void CheckPrices(IReadOnlyList<ProductOffer?> products, ValidationContext<ProductRateRequest> context)
+    {
+        if (products.FirstOrDefault(product => product?.Price is not null)?.Price is not { } first)
+            return;
+        for (var i = 0; i < products.Count; i++)
+        {
+            var at = $"{nameof(ProductRateRequest.Products)}[{i}].{nameof(ProductOffer.Price)}";
+            if (products[i] is { Price: null })
+                context.Report(at, ErrorCode.MemberMissing, "Other products have a price. Give one for this product too, or for none: the least cost cannot be found from some prices.");
+            else if (products[i]?.Price is { Currency: { } currency } && first.Currency is { } common && currency != common)
+                context.Report($"{at}.{nameof(Price.Currency)}", ErrorCode.SettingsAtOdds, $"The first price is in {Excerpt.Of(common, 3)}. Give all prices in one currency.");
+        }
+    }
+}
+
+internal sealed class WantedNutrientValidator : RequestValidator<WantedNutrient>
+{
+    public WantedNutrientValidator()
+    {
+        RuleFor(target => target.Nutrient).Needed();
+        RuleFor(target => target.Nutrient).Word(NutrientRules.Words);
+        RuleFor(target => target.Amount).Needed();
+        RuleFor(target => target.Amount).Measured(NutrientRules.Amounts);
+        RuleFor(target => target.Kind).Word(Words.All<TargetKind>());
+        RuleFor(target => target.Most).Measured(NutrientRules.Amounts);
+        RuleFor(target => target).Custom((target, context) =>
+        {
+            NutrientRules.ZeroOrMeasurable(target.Amount, nameof(target.Amount), context);
+            NutrientRules.ZeroOrMeasurable(target.Most, nameof(target.Most), context);
+            var isLeast = target.Kind is null || target.Kind == Words.Of(TargetKind.AtLeast);
+            if (isLeast && Rules.Canonical(target.Amount) == 0)
+                context.Report(nameof(target.Amount), ErrorCode.NumberOutOfRange, "At least nothing asks for nothing. Give an amount above zero, or the kind at-most to keep the nutrient out.");
+            if (!isLeast && target.Most is not null)
+                context.Report(nameof(target.Most), ErrorCode.SettingsAtOdds, "A most goes with the kind at-least only; exactly and at-most already say it. Leave one of them out.");
+            if (isLeast && Rules.Canonical(target.Most) < Rules.Canonical(target.Amount) * NutrientRules.JustBelow)
+                context.Report(nameof(target.Most), ErrorCode.SettingsAtOdds, "The most is below the amount that is wanted at least. Check both numbers and their units.");
+        });
+    }
+}
+
+internal sealed class CreditedNutrientValidator : AmountValidator<CreditedNutrient>
+{
+    public CreditedNutrientValidator() => RuleFor(credit => credit.Origin).Text(Rules.LongestName);
+}
+
+internal sealed class ProductOfferValidator : RequestValidator<ProductOffer>
+{
+    private static readonly QuantityLimits Rates = new(0, 100_000, "kg/ha");
+
+    public ProductOfferValidator()
+    {
+        RuleFor(product => product.Name).Needed();
+        RuleFor(product => product.Name).Text(Rules.LongestName);
+        RuleFor(product => product.Analysis).Needed();
+        RuleFor(product => product.Analysis).Items(1, NutrientRules.MostShares);
+        RuleForEach(product => product.Analysis!).SetValidator(new ShareOfNutrientValidator()!);
+        RuleFor(product => product.Price!).SetValidator(new PriceValidator());
+        RuleFor(product => product.LeastRate).Measured(Rates);
+        RuleFor(product => product.MostRate).Measured(Rates);
+        RuleFor(product => product.FixedRate).Measured(Rates);
+        RuleFor(product => product.PackageMass).Measured(new(0.1, 100_000, "kg"));
+        RuleFor(product => product).Custom((product, context) =>
+        {
+            NutrientRules.ZeroOrMeasurable(product.LeastRate, nameof(product.LeastRate), context);
+            NutrientRules.ZeroOrMeasurable(product.MostRate, nameof(product.MostRate), context);
+            NutrientRules.ZeroOrMeasurable(product.FixedRate, nameof(product.FixedRate), context);
+            CheckRates(product, context);
+            NutrientRules.CheckAnalysis(product.Analysis, nameof(product.Analysis), context);
+        });
+    }
+
+    private static void CheckRates(ProductOffer product, ValidationContext<ProductOffer> context)
+    {
+        if (product.FixedRate is not null && (product.LeastRate is not null || product.MostRate is not null))
+            context.Report(nameof(product.FixedRate), ErrorCode.SettingsAtOdds, "A fixed rate leaves nothing between a least and a most. Give either the fixed rate or the limits.");
+        if (Rules.Canonical(product.MostRate) < Rules.Canonical(product.LeastRate) * NutrientRules.JustBelow)
+            context.Report(nameof(product.MostRate), ErrorCode.SettingsAtOdds, "The most rate is below the least. Check both numbers and their units.");
+    }
+}

@@ -1,0 +1,132 @@
+using CalibrationApi.Engine.StandRisks;
+using CalibrationApi.Http;
+using CalibrationApi.Quantities;
+using FluentValidation;
+
+namespace CalibrationApi.Calculations.StandRisks;
+
+/// <summary>Rules of a question about the risk of a stand.</summary>
+internal sealed class StandRiskRequestValidator : RequestValidator<StandRiskRequest>
+{
+    public StandRiskRequestValidator()
+    {
+        RuleFor(question => question.MinimumStand).Needed();
+        RuleFor(question => question.MinimumStand).Measured();
+        RuleFor(question => question.Probability).Number(0.5, 0.999);
+        RuleFor(question => question.Emergence!).SetValidator(new ShareToComeValidator());
+        RuleFor(question => question.Survival!).SetValidator(new ShareToComeValidator());
+        RuleFor(question => question.Germination).Measured(new(0, 100, "%", ExcludesLeast: true));
+        RuleFor(question => question.GerminationSeedsTested).Whole(10, 1_000_000);
+        RuleFor(question => question.ThousandKernelMass).Measured();
+        RuleFor(question => question.KernelMassUncertainty).Measured(new(0, 50, "%"));
+        RuleFor(question => question.Purity).Measured(new(0, 100, "%", ExcludesLeast: true));
+        RuleFor(question => question.MeteringUncertainty).Measured(new(0, 50, "%"));
+        RuleFor(question => question.SeedsPerArea).Measured();
+        RuleFor(question => question.Rate).Measured();
+        RuleFor(question => question.MaximumSeedsPerArea).Measured();
+        RuleFor(question => question.MaximumRate).Measured();
+        RuleFor(question => question.Price!).SetValidator(new PriceValidator());
+        RuleFor(question => question.Area).Measured();
+        RuleFor(question => question).Custom(CheckShare);
+        RuleFor(question => question).Custom(CheckRates);
+    }
+
+    private static void CheckShare(StandRiskRequest question, ValidationContext<StandRiskRequest> context)
+    {
+        if (question.Emergence is null && question.Survival is null)
+            context.Report(nameof(question.Emergence), ErrorCode.MemberMissing, "Add the emergence with the germination, or survival, which holds both.");
+        if (question.Emergence is not null && question.Survival is not null)
+            context.Report(nameof(question.Survival), ErrorCode.SettingsAtOdds, "Give either emergence or survival. Survival already holds the germination.");
+        else if (question.Survival is not null && question.Germination is not null)
+            context.Report(nameof(question.Germination), ErrorCode.SettingsAtOdds, "Survival already holds the germination. Leave germination out, or give emergence in place of survival.");
+        if (question.Emergence is not null && question.Germination is null)
+            context.Report(nameof(question.Germination), ErrorCode.MemberMissing, "Emergence is a share of viable seeds. Add the germination, or give survival.");
+        if (question.GerminationSeedsTested is not null && question.Germination is null)
+            context.Report(nameof(question.GerminationSeedsTested), ErrorCode.SettingsAtOdds, "The seeds tested go with a germination. Add it, or leave them out.");
+    }
+
+    private static void CheckRates(StandRiskRequest question, ValidationContext<StandRiskRequest> context)
+    {
+        if (question.SeedsPerArea is not null && question.Rate is not null)
+            context.Report(nameof(question.Rate), ErrorCode.SettingsAtOdds, "Give the rate either as seeds per area or as mass per area.");
+        if (question.MaximumSeedsPerArea is not null && question.MaximumRate is not null)
+            context.Report(nameof(question.MaximumRate), ErrorCode.SettingsAtOdds, "Give the maximum either as seeds per area or as mass per area.");
+        if (question.ThousandKernelMass is null && (question.Rate ?? question.MaximumRate ?? question.Purity as Quantity) is not null)
+            context.Report(nameof(question.ThousandKernelMass), ErrorCode.MemberMissing, "Add the kernel mass; without it a mass does not say how many seeds it holds.");
+        else if (question.ThousandKernelMass is null && question.Price is not null)
+            context.Report(nameof(question.ThousandKernelMass), ErrorCode.MemberMissing, "Add the kernel mass; without it the seed of the margin has no mass to price.");
+        if (question.Area is not null && question.Price is null)
+            context.Report(nameof(question.Price), ErrorCode.MemberMissing, "The area is for the cost of the margin. Add the price, or leave the area out.");
+    }
+}
+
+internal sealed class ShareToComeValidator : RequestValidator<ShareToCome>
+{
+    private const double Most = 100;
+
+    public ShareToComeValidator()
+    {
+        RuleFor(share => share.Mean).Measured(new(0.1, Most, "%"));
+        RuleFor(share => share.Spread).Measured(new(0, 50, "%"));
+        RuleFor(share => share.Counted!).SetValidator(new CountedShareValidator());
+        RuleFor(share => share.SeasonSpread).Measured(new(0, 50, "%"));
+        RuleFor(share => share).Custom(CheckForm);
+        RuleFor(share => share).Custom(CheckSpread);
+    }
+
+    private static void CheckForm(ShareToCome share, ValidationContext<ShareToCome> context)
+    {
+        if (share.Counted is not null)
+        {
+            if ((share.Mean ?? share.Spread) is not null)
+                context.Report(nameof(share.Counted), ErrorCode.SettingsAtOdds, "Give either mean with spread, or counted with seasonSpread.");
+            return;
+        }
+
+        if (share.Mean is null)
+            context.Report(nameof(share.Mean), ErrorCode.MemberMissing, "Add the mean with its spread, or counted from a stand count.");
+        if (share.Spread is null)
+            context.Report(nameof(share.Spread), ErrorCode.MemberMissing, "Add how much the share differs from season to season, as a standard deviation; zero if it never does.");
+        if (share.SeasonSpread is not null)
+            context.Report(nameof(share.SeasonSpread), ErrorCode.SettingsAtOdds, "The spread of seasons goes with counted. Leave seasonSpread out, and give spread beside the mean.");
+    }
+
+    // A share between 0 and 100 % cannot spread without bounds.
+    private static void CheckSpread(ShareToCome share, ValidationContext<ShareToCome> context)
+    {
+        if (Rules.Canonical(share.Mean) is { } mean and > 0 and <= 1 && Rules.Canonical(share.Spread) is { } spread and >= 0 and <= 0.5 && !SeedSurvival.IsPossible(mean, spread))
+            context.Report(nameof(share.Spread), ErrorCode.SettingsAtOdds, SpreadOfShare.Impossible);
+        if (share.Counted is { } counted && CountedShareValidator.IsOrdered(counted)
+            && StandRiskMapping.Read(share) is var expected && !SeedSurvival.IsPossible(expected.Mean, expected.Spread))
+            context.Report(share.SeasonSpread is null ? nameof(share.Counted) : nameof(share.SeasonSpread), ErrorCode.SettingsAtOdds, SpreadOfShare.Impossible);
+    }
+}
+
+internal sealed class CountedShareValidator : RequestValidator<CountedShare>
+{
+    private const double MostCounted = 10;
+
+    public CountedShareValidator()
+    {
+        RuleFor(counted => counted.Estimate).Needed();
+        RuleFor(counted => counted.Estimate).Measured(new(0.1, 100, "%"));
+        RuleFor(counted => counted.Lower).Needed();
+        RuleFor(counted => counted.Lower).Measured(new(0, 100 * MostCounted, "%"));
+        RuleFor(counted => counted.Upper).Needed();
+        RuleFor(counted => counted.Upper).Measured(new(0, 100 * MostCounted, "%"));
+        RuleFor(counted => counted.CoverageProbability).Needed();
+        RuleFor(counted => counted.CoverageProbability).Number(0.5, 0.9999);
+        RuleFor(counted => counted).Custom((counted, context) =>
+        {
+            var (lower, estimate, upper) = (Rules.Canonical(counted.Lower), Rules.Canonical(counted.Estimate), Rules.Canonical(counted.Upper));
+            if (lower > estimate || estimate > upper)
+                context.Report(nameof(counted.Estimate), ErrorCode.SettingsAtOdds, "The estimate lies outside its own interval. Check the three numbers.");
+        });
+    }
+
+    /// <summary>All four members are there, in range and in order, so that they can be read.</summary>
+    public static bool IsOrdered(CountedShare counted) =>
+        Rules.Canonical(counted.Lower) is { } lower and >= 0 && Rules.Canonical(counted.Upper) is { } upper and <= MostCounted
+        && Rules.Canonical(counted.Estimate) is { } estimate and > 0 and <= 1 && lower <= estimate && estimate <= upper
+        && counted.CoverageProbability is >= 0.5 and <= 0.9999;
+}

@@ -1,0 +1,86 @@
+using CalibrationApi.Calculations.CatchTests;
+using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.CatchTests;
+using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.VolumeChecks;
+using CalibrationApi.Http;
+using CalibrationApi.Quantities;
+
+namespace CalibrationApi.Calculations.VolumeChecks;
+
+/// <summary>From the contract to the engine and back; nothing is computed here.</summary>
+internal static class VolumeCheckMapping
+{
+    /// <summary>Values follow the checked one, then the earlier one; otherwise they come in kg/rev, beside a density in pounds in lb/rev.</summary>
+    public static AnswerUnits UnitsFor(VolumeCheckRequest request, string? choice)
+    {
+        var density = Quantity.UnitOf(request.BulkDensity)!;
+        return AnswerUnits.For(
+            choice,
+            density.Symbol.StartsWith("lb", StringComparison.Ordinal) ? UnitTable.Get("lb/rev") : null,
+            density,
+            Quantity.UnitOf(request.Displacement),
+            Quantity.UnitOf(request.MassPerRevolution ?? request.LearnedFrom?.MassPerRevolution));
+    }
+
+    public static VolumeCheckQuestion ToEngine(VolumeCheckRequest request) => new()
+    {
+        Element = request.Element,
+        Kind = Words.Read<ElementKind>(request.ElementKind),
+        Displacement = new(request.Displacement!.Read(), request.Displacement.RelativeUncertainty?.Canonical()),
+        Density = Read(request.BulkDensity!),
+        DensityUnit = Quantity.UnitOf(request.BulkDensity),
+        Fill = request.LearnedFrom is { } earlier
+            ? new LearnedFill(Read(earlier.MassPerRevolution!), Read(earlier.BulkDensity!), earlier.Spread?.Canonical())
+            : new StatedFill(request.FillEfficiency?.Canonical(), request.FillEfficiencySpread?.Canonical()),
+        Checked = request.MassPerRevolution is { } value ? Read(value) : null,
+        CheckedIsInForce = request.MassPerRevolution?.InForce ?? false,
+        CoverageProbability = request.CoverageProbability,
+    };
+
+    public static VolumeCheckAnswer ToAnswer(VolumeCheckRequest request, VolumeCheckResult result, AnswerUnits units)
+    {
+        var coverage = request.CoverageProbability ?? CatchTestLimits.DefaultCoverage;
+        var expected = units.MassPerRevolution(result.Expected.Median);
+        return new VolumeCheckAnswer
+        {
+            Headline = units.Display.Write(result.Headline),
+            Expected = new ExpectedMassPerRevolution
+            {
+                Value = expected.Value,
+                Unit = expected.Unit,
+                Lower = units.MassPerRevolution(result.Expected.Lower),
+                Upper = units.MassPerRevolution(result.Expected.Upper),
+                CoverageProbability = coverage,
+                Spread = units.Ratio(result.Expected.Spread),
+            },
+            FillEfficiency = Expected(result.FillEfficiency, coverage, units),
+            SpreadParts = [.. result.Parts.Select(part => new SpreadPart { Source = part.Source, Relative = units.Ratio(part.Relative) })],
+            StartValue = new ReferenceOfTest { Value = expected.Value, Unit = expected.Unit, RelativeUncertainty = units.Ratio(result.Expected.Spread) },
+            Checked = result.Checked is { } value
+                ? new CheckedAnswer { Ratio = units.Ratio(value.Ratio), Deviations = value.Deviations, FillEfficiency = Expected(value.FillEfficiency, coverage, units) }
+                : null,
+            Assumptions = units.Assumptions(result.Assumptions),
+            Findings = units.Findings(result.Findings),
+            EngineVersion = EngineVersion.Current,
+        };
+    }
+
+    private static Uncertain<BulkDensity> Read(DensityOfProduct density) => new(density.Read(), density.RelativeUncertainty?.Canonical());
+
+    private static Uncertain<MassPerRevolution> Read(EarlierMassPerRevolution value) => new(value.Read(), value.RelativeUncertainty?.Canonical());
+
+    private static ExpectedRatio Expected(LogInterval<Ratio> value, double coverage, AnswerUnits units)
+    {
+        var median = units.Ratio(value.Median.Fraction);
+        return new ExpectedRatio
+        {
+            Value = median.Value,
+            Unit = median.Unit,
+            Lower = units.Ratio(value.Lower.Fraction),
+            Upper = units.Ratio(value.Upper.Fraction),
+            CoverageProbability = coverage,
+            Spread = units.Ratio(value.Spread),
+        };
+    }
+}
