@@ -1,5 +1,4 @@
 using System.Security.Claims;
-using CalibrationApi.Limits;
 using CalibrationApi.Storing;
 
 namespace CalibrationApi.Access;

@@ -1,5 +1,5 @@
+using CalibrationApi.Contract;
 using CalibrationApi.Http;
-using CalibrationApi.Limits;
 using CalibrationApi.Records;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.AspNetCore.Mvc;
@@ -11,14 +11,6 @@ internal static class BatchRoutes
 {
     /// <summary>The last part of the path of every batch.</summary>
     public const string Suffix = "/batch";
-
-    /// <summary>What can be sent to a route, when it is a batch; null when it is none.</summary>
-    public static string? TakenBy(Endpoint? route)
-    {
-        if (route?.Metadata.GetMetadata<MuchWork>() is null)
-            return null;
-        return route.Metadata.GetMetadata<QuestionTable>() is null ? PageFormats.Ndjson : $"{PageFormats.Ndjson}, {PageFormats.Csv}";
-    }
 
     /// <summary>Maps the batch of a calculation beside it: <c>{path}/batch</c>.</summary>
     /// <param name="routes">The group of the calculation.</param>
@@ -37,6 +29,7 @@ internal static class BatchRoutes
         return routes.MapPost(path + Suffix, endpoint.HandleAsync)
             // Lines are limited one by one; the body may be as long as it takes.
             .WithMetadata(new DisableRequestSizeLimitAttribute())
+            .WithMetadata(new PostedMedia(table is null ? PageFormats.Ndjson : $"{PageFormats.Ndjson}, {PageFormats.Csv}"))
             .WithMetadata(table is null ? Declared.Batch : [.. Declared.BatchOfTables, table])
             .Produces<BatchLine<TAnswer>>(StatusCodes.Status200OK, PageFormats.Ndjson, table is null ? [] : [PageFormats.Csv]);
     }

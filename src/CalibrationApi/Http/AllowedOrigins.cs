@@ -45,11 +45,4 @@ internal static class AllowedOrigins
         });
         app.UseCors();
     }
-
-    /// <summary>Whether a text is an origin as a browser writes it in its Origin header: the two are compared letter by letter.</summary>
-    public static bool IsOrigin(string text) =>
-        Uri.TryCreate(text, UriKind.Absolute, out var uri)
-        && (uri.Scheme == Uri.UriSchemeHttp || uri.Scheme == Uri.UriSchemeHttps)
-        && uri.IdnHost.All(char.IsAscii) && !uri.IdnHost.Contains('*', StringComparison.Ordinal)
-        && text == $"{uri.Scheme}://{(uri.HostNameType == UriHostNameType.IPv6 ? uri.Host : uri.IdnHost)}{(uri.IsDefaultPort ? "" : $":{uri.Port}")}";
 }

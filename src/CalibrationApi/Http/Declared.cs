@@ -1,5 +1,4 @@
 using CalibrationApi.Contract;
-using CalibrationApi.Limits;
 using Microsoft.AspNetCore.Http.Timeouts;
 
 namespace CalibrationApi.Http;
@@ -73,7 +72,7 @@ internal static class Declared
         Cache(Ok),
         LaterAgain,
         // A whole list goes out line by line, as fast as its reader takes it.
-        new RequestTimeoutAttribute(LimitsSetup.LongTime),
+        new RequestTimeoutAttribute(MuchWork.LongTime),
     ];
 
     /// <summary>An operation that answers many questions of a calculation.</summary>
@@ -81,7 +80,7 @@ internal static class Declared
     [
         .. Problems([StatusCodes.Status400BadRequest, StatusCodes.Status406NotAcceptable, StatusCodes.Status415UnsupportedMediaType, StatusCodes.Status422UnprocessableEntity, StatusCodes.Status500InternalServerError]),
         new AnswerHeader("Accept-Post", "The media types that can be sent.", StatusCodes.Status415UnsupportedMediaType),
-        new RequestTimeoutAttribute(LimitsSetup.LongTime),
+        new RequestTimeoutAttribute(MuchWork.LongTime),
         MuchWork.Metadata,
     ];
 

@@ -1,14 +1,10 @@
 using System.Net;
+using CalibrationApi.Access;
+using CalibrationApi.Contract;
 using CalibrationApi.Http;
 using CalibrationApi.Settings;
 
 namespace CalibrationApi.Limits;
-
-/// <summary>Says of a route that a request on it is much work, so that only so many of them run at once.</summary>
-internal sealed class MuchWork
-{
-    public static MuchWork Metadata { get; } = new();
-}
 
 /// <summary>How many batches are answered at the same time: of all callers together, and of one.</summary>
 /// <remarks>Nobody queues: a caller that waits holds a connection, and knows better than the service when to come back.</remarks>

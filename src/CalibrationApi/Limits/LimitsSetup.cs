@@ -1,3 +1,4 @@
+using CalibrationApi.Contract;
 using CalibrationApi.Http;
 using CalibrationApi.Settings;
 using Microsoft.AspNetCore.Http.Timeouts;
@@ -8,9 +9,6 @@ namespace CalibrationApi.Limits;
 /// <summary>Limits on what is asked of the service: how often, how large, for how long, how many at once.</summary>
 internal static partial class LimitsSetup
 {
-    /// <summary>Name of the time limit of operations that may take long.</summary>
-    public const string LongTime = "long";
-
     /// <summary>What the server gives a body before it looks at its speed.</summary>
     private static readonly TimeSpan Grace = TimeSpan.FromSeconds(5);
 
@@ -32,7 +30,7 @@ internal static partial class LimitsSetup
         builder.Services.AddRequestTimeouts(timeouts =>
         {
             timeouts.DefaultPolicy = Policy(limits.RequestTime);
-            timeouts.AddPolicy(LongTime, Policy(limits.LongRequestTime));
+            timeouts.AddPolicy(MuchWork.LongTime, Policy(limits.LongRequestTime));
         });
     }
 

@@ -1,4 +1,4 @@
-using CalibrationApi.Batch;
+using CalibrationApi.Contract;
 using CalibrationApi.Http;
 using Microsoft.AspNetCore.Http.Features;
 using Microsoft.AspNetCore.Http.Metadata;
@@ -18,12 +18,14 @@ internal static class PlainBodies
             return next(context);
         // What would be taken instead.
         context.Response.Headers.AcceptEncoding = Identity;
-        if (BatchRoutes.TakenBy(context.GetEndpoint()) is { } media)
-            context.Response.Headers["Accept-Post"] = media;
+        if (Posted(context.GetEndpoint()) is { } posted)
+            context.Response.Headers["Accept-Post"] = posted.Types;
         return ProblemResult.Of(StatusCodes.Status415UnsupportedMediaType, ErrorCode.EncodingUnsupported, "Compressed bodies are not taken. Send the body as it is, without Content-Encoding.").ExecuteAsync(context);
     }
 
-    private static bool TakesBody(Endpoint? route) => route?.Metadata.GetMetadata<IAcceptsMetadata>() is not null || BatchRoutes.TakenBy(route) is not null;
+    private static bool TakesBody(Endpoint? route) => route?.Metadata.GetMetadata<IAcceptsMetadata>() is not null || Posted(route) is not null;
+
+    private static PostedMedia? Posted(Endpoint? route) => route?.Metadata.GetMetadata<PostedMedia>();
 
     private static bool IsIdentity(string? coding) => Identity.Equals(coding, StringComparison.OrdinalIgnoreCase);
 

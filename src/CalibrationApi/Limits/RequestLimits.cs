@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Net;
+using CalibrationApi.Access;
 using CalibrationApi.Http;
 using CalibrationApi.Settings;
 

@@ -1,4 +1,4 @@
-using CalibrationApi.Limits;
+using CalibrationApi.Access;
 using CalibrationApi.Settings;
 using Microsoft.AspNetCore.Diagnostics;
 

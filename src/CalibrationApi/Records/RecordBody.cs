@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Http;
 using CalibrationApi.Quantities;
 using CalibrationApi.Storage;
 using CalibrationApi.Storage.Records;
@@ -18,7 +19,7 @@ internal static class RecordBody
 
     public static string ETag(DescribedRecord record) => $"\"r{record.Revision}\"";
 
-    public static byte[] Write(DescribedRecord record) => JsonSerializer.SerializeToUtf8Bytes(Node(record, null), Http.JsonSettings.Writing);
+    public static byte[] Write(DescribedRecord record) => JsonSerializer.SerializeToUtf8Bytes(Node(record, null), JsonSettings.Writing);
 
     /// <summary>As a tree; quantities in <paramref name="units"/> where given, else as entered.</summary>
     public static JsonObject Node(DescribedRecord record, DisplayUnits? units)

@@ -7,6 +7,7 @@ using CalibrationApi.Engine.Weighing;
 using CalibrationApi.Http;
 using CalibrationApi.Quantities;
 using CalibrationApi.Records;
+using CalibrationApi.Scales;
 using CalibrationApi.Storage;
 using CalibrationApi.Storage.History;
 using CalibrationApi.Storage.ScaleChecks;
@@ -118,7 +119,7 @@ internal static class RecordScaleCheck
         return new StoredAnswer(status, $"/v1/scale-checks/{check.Id}", RecordResult.Tag(body), body);
     }
 
-    private static Scale Scale(Scales.ScaleRequest scale) => ScaleMapping.Read(new ScaleOfTest
+    private static Scale Scale(ScaleRequest scale) => ScaleMapping.Read(new ScaleOfTest
     {
         Division = scale.Division,
         AccuracyClass = scale.AccuracyClass,

@@ -78,6 +78,13 @@ internal sealed record CalibrationSettings
     private static bool TryReadOrigin(string text, out string origin)
     {
         origin = text;
-        return Http.AllowedOrigins.IsOrigin(text);
+        return IsOrigin(text);
     }
+
+    /// <summary>Whether a text is an origin as a browser writes it in its Origin header: the two are compared letter by letter.</summary>
+    private static bool IsOrigin(string text) =>
+        Uri.TryCreate(text, UriKind.Absolute, out var uri)
+        && (uri.Scheme == Uri.UriSchemeHttp || uri.Scheme == Uri.UriSchemeHttps)
+        && uri.IdnHost.All(char.IsAscii) && !uri.IdnHost.Contains('*', StringComparison.Ordinal)
+        && text == $"{uri.Scheme}://{(uri.HostNameType == UriHostNameType.IPv6 ? uri.Host : uri.IdnHost)}{(uri.IsDefaultPort ? "" : $":{uri.Port}")}";
 }

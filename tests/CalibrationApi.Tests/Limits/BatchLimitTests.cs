@@ -1,3 +1,4 @@
+using CalibrationApi.Contract;
 using CalibrationApi.Http;
 using CalibrationApi.Limits;
 using Microsoft.AspNetCore.Http;

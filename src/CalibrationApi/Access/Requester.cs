@@ -1,4 +1,4 @@
-namespace CalibrationApi.Limits;
+namespace CalibrationApi.Access;
 
 /// <summary>Who sends a request, as far as limits and logs have to know.</summary>
 internal static class Requester
