@@ -134,7 +134,7 @@ function liveTheSeason() {
   test(4, compoundMiddle, '2026-03-27T08:20:00+01:00', operator, { truth: 0.705, turns: 30, catches: 2, conditions: [65, 6] });
   test(5, cloverRear, '2026-03-27T09:10:00+01:00', operator, { truth: 0.0332, turns: 120, catches: 2, repeatability: 0.09, conditions: [85, 8] });
   test(6, cloverRear, '2026-03-27T09:45:00+01:00', operator, { truth: 0.0332, turns: 120, catches: 4, repeatability: 0.009, conditions: [84, 8], note: 'Four catches this time.' });
-  adopt(5, cloverRear, 6, q(ADOPTED[5], 'g/rev'), '2026-03-27T10:20:00+01:00', operator, 'Tested with four catches.', undefined, { code: 'typed-off-test', reason: 'It is what stands on the note from the machine.' });
+  adopt(5, cloverRear, 6, q(ADOPTED[5], 'g/rev'), '2026-03-27T10:20:00+01:00', operator, 'Tested with four catches.', undefined, [{ code: 'typed-off-test', reason: 'It is what stands on the note from the machine.' }]);
   adopt(6, cloverRear, 6, q(ADOPTED[6], 'g/rev'), '2026-03-27T10:20:00+01:00', operator, 'Tested with four catches.', { record: id('adoption', 5), reason: 'Two digits were swapped when this was written down; the controller shows the right number.' });
 
   // 2 April: the empty bin was not weighed on the second catch. Recorded, then put right with a reason.

@@ -1,4 +1,5 @@
 using System.Text;
+using System.Text.Json.Nodes;
 using Dapper;
 using Microsoft.Data.Sqlite;
 
@@ -79,7 +80,7 @@ public static class HistoryStore
             select h.seq, h.kind, h.record, h.machine, h.meter, h.element, h.setting, h.product, h.lot, h.scale, h.plan, h.verdict, h.value, h.expanded,
                    h.change, h.entered_unit as enteredUnit, h.recorded_by as recordedBy, h.occurred_at as occurredAt, h.offset_minutes as offsetMinutes,
                    h.received_at as receivedAt, h.supersedes, h.reason, s.replacement as supersededBy,
-                   json_extract(a.body, '$.despite.code') as despiteCode, json_extract(a.body, '$.despite.reason') as despiteReason
+                   a.body -> '$.despite' as despite
             from history h left join supersessions s on s.workspace = h.workspace and s.kind = h.kind and s.superseded = h.record
             left join adoptions a on h.kind = 'adoption' and a.workspace = h.workspace and a.id = h.record
             where h.workspace = @workspace
@@ -155,9 +156,7 @@ public static class HistoryStore
 
         public string? SupersededBy { get; set; }
 
-        public string? DespiteCode { get; set; }
-
-        public string? DespiteReason { get; set; }
+        public string? Despite { get; set; }
 
         public HistoryEntry ToEntry() => new()
         {
@@ -183,8 +182,11 @@ public static class HistoryStore
             Reason = Reason,
             Sequence = Seq,
             SupersededBy = SupersededBy,
-            DespiteCode = DespiteCode,
-            DespiteReason = DespiteReason,
+            DespiteCode = InOneLine("code"),
+            DespiteReason = InOneLine("reason"),
         };
+
+        private string? InOneLine(string member) => Despite is null ? null
+            : string.Join("; ", JsonNode.Parse(Despite)!.AsArray().Select(answer => answer![member]!.GetValue<string>()));
     }
 }

@@ -78,8 +78,8 @@ public sealed class ValueInForceAnswer
     /// <summary>Why.</summary>
     public required string Why { get; init; }
 
-    /// <summary>What spoke against the number when it was typed in, and the reason given; absent when nothing did.</summary>
-    public Despite? Despite { get; init; }
+    /// <summary>All that spoke against the number when it was typed in, each with the reason given; absent when nothing did.</summary>
+    public IReadOnlyList<Despite?>? Despite { get; init; }
 
     /// <summary>Id of the lot that it was found with.</summary>
     public string? Lot { get; init; }

@@ -77,8 +77,8 @@ internal static class AdoptionBody
     // The number in the controller stays what it is until somebody types another; what it rests on may turn out wrong.
     private static IEnumerable<Finding> FindingsOf(RecordsReadOnce records, AdoptionRecord adoption, AdoptionRequest entered, TestBehind? basis)
     {
-        if (entered.Despite is { } despite)
-            yield return TypedValueCheck.Despite(despite.Code!, despite.Reason!);
+        foreach (var despite in entered.Despite ?? [])
+            yield return TypedValueCheck.Despite(despite!.Code!, despite.Reason!);
         if (PhysicalFinding(records, adoption) is { } physical)
             yield return physical;
         if (basis is null)

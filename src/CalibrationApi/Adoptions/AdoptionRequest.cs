@@ -42,8 +42,8 @@ public sealed class AdoptionRequest : IStoredRequest
     /// <summary>Why it was adopted.</summary>
     public string? Why { get; init; }
 
-    /// <summary>Why the number is right although something speaks against it. Only after a request without it was refused with that code; the record and every later answer show it.</summary>
-    public Despite? Despite { get; init; }
+    /// <summary>Why the number is right although something speaks against it: one answer for each code of the refusal, which names them all. Only after a request without it was refused; the record and every later answer show them.</summary>
+    public IReadOnlyList<Despite?>? Despite { get; init; }
 
     /// <summary>When it was typed in, RFC 3339 with offset.</summary>
     public string? OccurredAt { get; init; }

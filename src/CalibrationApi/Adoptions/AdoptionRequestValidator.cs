@@ -30,7 +30,8 @@ internal sealed class AdoptionRequestValidator : RequestValidator<AdoptionReques
         RuleFor(adoption => adoption.MeterSpeed).Measured();
         RuleFor(adoption => adoption.Why).Needed();
         RuleFor(adoption => adoption.Why).Text(500);
-        RuleFor(adoption => adoption.Despite!).SetValidator(new DespiteValidator());
+        RuleFor(adoption => adoption.Despite).Items(1, TypedValueCheck.Codes.Count);
+        RuleForEach(adoption => adoption.Despite!).SetValidator(new DespiteValidator()!);
         RuleFor(adoption => adoption.OccurredAt).Needed();
         RuleFor(adoption => adoption.OccurredAt).Instant(clock);
         RuleFor(adoption => adoption.RecordedBy).Needed();

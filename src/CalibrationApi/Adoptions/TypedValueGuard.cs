@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json.Nodes;
 using CalibrationApi.Engine.Adoptions;
 using CalibrationApi.Engine.Quantities;
@@ -8,7 +9,7 @@ using CalibrationApi.Storage.CatchTests;
 
 namespace CalibrationApi.Adoptions;
 
-/// <summary>Asks the engine what speaks against a typed number, and refuses it until the request answers.</summary>
+/// <summary>Asks the engine what speaks against a typed number, and refuses it until the request answers all of it.</summary>
 internal static class TypedValueGuard
 {
     /// <summary>Null when the number may be adopted.</summary>
@@ -23,17 +24,25 @@ internal static class TypedValueGuard
             Before = before is null ? null : new MassPerRevolution(before.Value),
             Content = content,
         });
-        if (request.Despite?.Code is { } code)
+        var answered = request.Despite ?? [];
+        var errors = ProblemResult.Told([.. objections.Where(objection => answered.All(one => one!.Code != objection.Code))], Units(request));
+        for (var i = 0; i < answered.Count; i++)
         {
-            if (objections.Count == 0)
-                return ProblemResult.Invalid([new ProblemError { Pointer = "#/despite", Code = ErrorCode.SettingsAtOdds, Detail = "Nothing speaks against this number. Leave 'despite' out." }]);
-            if (objections[0].Code == code)
-                return null;
+            var code = answered[i]!.Code;
+            if (objections.All(objection => objection.Code != code))
+                errors.Add(Needless(i, "That does not speak against this number. Leave this answer out."));
+            else if (answered.Take(i).Any(one => one!.Code == code))
+                errors.Add(Needless(i, "This code is answered already. Leave one of the two answers out."));
         }
 
-        var units = UnitTable.Find(request.TypedIn!.Unit!) is { Dimension: Dimension.MassPerRevolution } unit ? DisplayUnits.Metric.With(unit) : DisplayUnits.Metric;
-        return objections.Count == 0 ? null : ProblemResult.Refused(objections, units);
+        return errors.Count == 0 ? null : ProblemResult.Invalid(errors);
     }
+
+    private static ProblemError Needless(int position, string detail) =>
+        new() { Pointer = string.Create(CultureInfo.InvariantCulture, $"#/despite/{position}"), Code = ErrorCode.SettingsAtOdds, Detail = detail };
+
+    private static DisplayUnits Units(AdoptionRequest request) =>
+        UnitTable.Find(request.TypedIn!.Unit!) is { Dimension: Dimension.MassPerRevolution } unit ? DisplayUnits.Metric.With(unit) : DisplayUnits.Metric;
 
     private static TestBehindValue Read(CatchTestRecord test)
     {

@@ -56,13 +56,16 @@ public sealed class ProblemResult : IResult, IEndpointMetadataProvider, IStatusC
     }
 
     /// <summary>The engine refuses: 422 with its reasons.</summary>
-    internal static ProblemResult Refused(IReadOnlyList<Refusal> refusals, DisplayUnits units) =>
-        Invalid([.. refusals.Select(refusal => new ProblemError
+    internal static ProblemResult Refused(IReadOnlyList<Refusal> refusals, DisplayUnits units) => Invalid(Told(refusals, units));
+
+    /// <summary>What the engine refused, to stand beside other errors.</summary>
+    internal static List<ProblemError> Told(IReadOnlyList<Refusal> refusals, DisplayUnits units) =>
+        [.. refusals.Select(refusal => new ProblemError
         {
             Pointer = "#/" + refusal.Member,
             Code = refusal.Code,
             Detail = units.Write(refusal.Detail),
-        })]);
+        })];
 
     /// <summary>Any other status, with its one error.</summary>
     public static ProblemResult Of(int status, string code, string detail, string? header = null) =>

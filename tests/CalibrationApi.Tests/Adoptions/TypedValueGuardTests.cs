@@ -59,7 +59,9 @@ public sealed class TypedValueGuardTests(RecordService service) : IClassFixture<
         var fault = await RefusedAsync(farm.Adoption.With("/typedIn", Draft.Quantity(0.45, "kg/rev")), RefusalCode.TypedMoreThanElementHolds);
 
         Assert.Contains("full it holds 0.372 kg/rev", fault.Detail, StringComparison.Ordinal);
-        await RefusedAsync(farm.Adoption.With("/typedIn", Draft.Quantity(0.45, "kg/rev")).With("/despite", Despite(RefusalCode.TypedOffTest)), RefusalCode.TypedMoreThanElementHolds);
+        await RefusedAsync(
+            farm.Adoption.With("/typedIn", Draft.Quantity(0.45, "kg/rev")).With("/despite", Despite(RefusalCode.TypedOffTest)),
+            ("#/typedIn/value", RefusalCode.TypedMoreThanElementHolds), ("#/despite/0", ErrorCode.SettingsAtOdds));
     }
 
     // An open roller drags more along than its flutes hold.
@@ -80,13 +82,13 @@ public sealed class TypedValueGuardTests(RecordService service) : IClassFixture<
 
         var adopted = (await service.PostAsync("/v1/adoptions", draft)).Expect(201);
 
-        Assert.Equal(RefusalCode.TypedTwiceOrHalf, adopted.Body.Word("/entered/despite/code"));
+        Assert.Equal(RefusalCode.TypedTwiceOrHalf, adopted.Body.Word("/entered/despite/0/code"));
         Assert.Equal([FindingCode.AdoptedDespite], adopted.Body.Codes("/findings"));
         Assert.Contains("twice or half", adopted.Body.Word("/findings/0/detail"), StringComparison.Ordinal);
         Assert.Contains("a wider roller was fitted", adopted.Body.Word("/findings/0/detail"), StringComparison.Ordinal);
         Assert.Equal(adopted.Bytes, (await service.GetAsync($"/v1/adoptions/{adopted.Id}")).Bytes);
         var inForce = new Answer(Assert.Single(await farm.InForceAsync())!);
-        Assert.Equal((RefusalCode.TypedTwiceOrHalf, "a wider roller was fitted"), (inForce.Word("/despite/code"), inForce.Word("/despite/reason")));
+        Assert.Equal((RefusalCode.TypedTwiceOrHalf, "a wider roller was fitted"), (inForce.Word("/despite/0/code"), inForce.Word("/despite/0/reason")));
         Assert.Equal([FindingCode.AdoptedDespite], inForce.Codes("/findings"));
         foreach (var list in (string[])["history", "adoptions"])
         {
@@ -103,9 +105,31 @@ public sealed class TypedValueGuardTests(RecordService service) : IClassFixture<
         await farm.AdoptAsync();
         var twice = Later(farm).With("/typedIn", Draft.Quantity(0.684, "kg/rev"));
 
-        await RefusedAsync(twice.With("/despite", Despite(RefusalCode.TypedDecimalSlip)), RefusalCode.TypedTwiceOrHalf);
-        await RefusedAsync(Later(farm).With("/despite", Despite(RefusalCode.TypedTwiceOrHalf)), ErrorCode.SettingsAtOdds, "#/despite");
-        await RefusedAsync(Later(farm).With("/despite", new JsonObject { ["code"] = "because", ["reason"] = "so" }), ErrorCode.WordUnknown, "#/despite/code");
+        await RefusedAsync(
+            twice.With("/despite", Despite(RefusalCode.TypedDecimalSlip)), ("#/typedIn/value", RefusalCode.TypedTwiceOrHalf), ("#/despite/0", ErrorCode.SettingsAtOdds));
+        await RefusedAsync(twice.With("/despite", Despite(RefusalCode.TypedTwiceOrHalf, RefusalCode.TypedTwiceOrHalf)), ErrorCode.SettingsAtOdds, "#/despite/1");
+        await RefusedAsync(Later(farm).With("/despite", Despite(RefusalCode.TypedTwiceOrHalf)), ErrorCode.SettingsAtOdds, "#/despite/0");
+        await RefusedAsync(Later(farm).With("/despite", Despite("because")), ErrorCode.WordUnknown, "#/despite/0/code");
+    }
+
+    // Ten times the value before, and 919 % of what 0.6 L of 0.62 kg/L fill.
+    [Fact]
+    public async Task Adopt_WithMoreThanOneObjection_IsRefusedWithAllAndTakenWithAnAnswerToEach()
+    {
+        var farm = await Farm.CreateAsync(service, machine => machine.With("/meters/0/elements/0/kind", "closed-pockets"));
+        await farm.AdoptAsync();
+        var tenfold = Later(farm).With("/typedIn", Draft.Quantity(3.42, "kg/rev"));
+        const string Holds = RefusalCode.TypedMoreThanElementHolds, Slip = RefusalCode.TypedDecimalSlip;
+
+        await RefusedAsync(tenfold, ("#/typedIn/value", Holds), ("#/typedIn/value", Slip));
+        await RefusedAsync(tenfold.With("/despite", Despite(Holds)), Slip);
+        await RefusedAsync(tenfold.With("/despite", Despite(Slip)), Holds);
+        var adopted = (await service.PostAsync("/v1/adoptions", tenfold.With("/despite", Despite(Slip, Holds)))).Expect(201).Body;
+
+        Assert.Equal(2, adopted.Codes("/findings").Count(code => code == FindingCode.AdoptedDespite));
+        Assert.Equal([Slip, Holds], new Answer(Assert.Single(await farm.InForceAsync())!).List("/despite").Select(one => one!["code"]!.GetValue<string>()));
+        var line = (await service.GetAsync($"/v1/adoptions?machine={farm.Machine}")).Expect(200).Body;
+        Assert.Equal(($"{Slip}; {Holds}", "a wider roller was fitted; a wider roller was fitted"), (line.Word("/items/0/despiteCode"), line.Word("/items/0/despiteReason")));
     }
 
     // The wrong number is no measure for the one that corrects it.
@@ -124,8 +148,12 @@ public sealed class TypedValueGuardTests(RecordService service) : IClassFixture<
 
     private static Draft Later(Farm farm) => farm.Adoption.With("/occurredAt", "2026-04-20T08:00:00+02:00");
 
-    private static JsonObject Despite(string code) => new() { ["code"] = code, ["reason"] = "a wider roller was fitted" };
+    private static JsonArray Despite(params string[] codes) =>
+        [.. codes.Select(code => (JsonNode)new JsonObject { ["code"] = code, ["reason"] = "a wider roller was fitted" })];
 
     private async Task<Fault> RefusedAsync(Draft draft, string code, string pointer = "#/typedIn/value") =>
         await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/adoptions", draft))).RefusedAsync(422, pointer, code);
+
+    private async Task RefusedAsync(Draft draft, params (string? Pointer, string Code)[] faults) =>
+        Assert.Equal(faults, (await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/adoptions", draft))).ProblemAsync(422)).Faults.Select(fault => (fault.Pointer, fault.Code)));
 }

@@ -156,7 +156,7 @@ public sealed class EarlierTestRecordsTests(RecordService service) : IClassFixtu
     {
         var farm = await PrepareAsync();
         await farm.AdoptAsync(adoption => adoption.With("/typedIn", Draft.Quantity(0.36, "kg/rev")).With("/occurredAt", "2026-04-01T08:00:00Z")
-            .With("/despite", new JsonObject { ["code"] = "typed-off-value-in-force", ["reason"] = "another roller" }));
+            .With("/despite", new JsonArray(new JsonObject { ["code"] = "typed-off-value-in-force", ["reason"] = "another roller" })));
 
         var test = (await farm.TestAsync()).Body;
 

@@ -81,7 +81,9 @@ public sealed class PlanCatchOfPlanTests(RecordService service) : IClassFixture<
         var before = (await service.GetAsync($"/v1/plans/{plan}/catch-plan")).Expect(200).Body;
 
         await farm.AdoptAsync(adoption => adoption.With("/typedIn", Draft.Quantity(0.684, "kg/rev")).With("/occurredAt", "2026-04-01T08:00:00Z")
-            .With("/despite", new JsonObject { ["code"] = "typed-more-than-element-holds", ["reason"] = "another gear" }));
+            .With("/despite", new JsonArray(
+                new JsonObject { ["code"] = "typed-more-than-element-holds", ["reason"] = "another gear" },
+                new JsonObject { ["code"] = "typed-twice-or-half", ["reason"] = "another gear" })));
 
         var after = (await service.GetAsync($"/v1/plans/{plan}/catch-plan")).Expect(200).Body;
         // Twice as much per revolution: the meter turns half as fast.
