@@ -10,31 +10,23 @@ using Microsoft.Extensions.DependencyInjection;
 
 namespace CalibrationApi.Contract.Tests;
 
-/// <summary>What README.md tells an operator is what the service does.</summary>
+/// <summary>What the page for operators tells is what the service does.</summary>
 public sealed partial class OperationGuideTests
 {
-    private const string TableHead = "| setting | default | may be | meaning |\n|---|---|---|---|\n";
+    private const string Name = "src/CalibrationApi/README.md";
 
-    private static readonly string Readme = File.ReadAllText(Repository.PathOf("README.md"));
-
-    [Fact]
-    public void SettingsTable_OfTheReadme_IsWhatTheServiceReads()
-    {
-        var expected = string.Join('\n', CalibrationSettings.All.Select(setting => $"| `{setting.Variable}` | {setting.Default} | {setting.Range} | {setting.Meaning} |"));
-
-        var before = Readme.IndexOf(TableHead, StringComparison.Ordinal) + TableHead.Length;
-        var shown = Readme[before..Readme.IndexOf("\n\n", before, StringComparison.Ordinal)];
-
-        if (ContractUpdate.IsAsked)
-            File.WriteAllText(Repository.PathOf("README.md"), Readme[..before] + expected + Readme[(before + shown.Length)..]);
-        else
-            Assert.True(expected == shown, $"README.md shows other settings than there are. {ContractUpdate.Advice}");
-    }
+    private static readonly string Guide = Page.At(Name).Text;
 
     [Fact]
-    public void Settings_NamedAnywhereInTheReadme_Exist()
+    public void SettingsTable_OfTheGuide_IsWhatTheServiceReads() => WrittenTable.HoldTo(
+        Name,
+        "| setting | default | may be | meaning |",
+        CalibrationSettings.All.Select(setting => $"| `{setting.Variable}` | {setting.Default} | {setting.Range} | {setting.Meaning} |"));
+
+    [Fact]
+    public void Settings_NamedOnAnyPage_Exist()
     {
-        var named = SettingName().Matches(Readme).Select(match => match.Value).Distinct().ToArray();
+        var named = Page.All.SelectMany(page => SettingName().Matches(page.Text)).Select(match => match.Value).Distinct().ToArray();
 
         Assert.True(named.Length > 10);
         Assert.Empty(named.Except(CalibrationSettings.All.Select(setting => setting.Variable)));
@@ -51,7 +43,7 @@ public sealed partial class OperationGuideTests
         // Published, the program has the name of its assembly.
         var program = Assert.Single(values["ExecStart"]);
         Assert.Equal(typeof(Program).Assembly.GetName().Name, Path.GetFileName(program));
-        Assert.Contains($"dotnet publish src/CalibrationApi -c Release -o {Path.GetDirectoryName(program)}`", Readme, StringComparison.Ordinal);
+        Assert.Contains($"dotnet publish src/CalibrationApi -c Release -o {Path.GetDirectoryName(program)}`", Guide, StringComparison.Ordinal);
         var configuration = new ConfigurationBuilder().AddInMemoryCollection(environment.ToDictionary(one => one.Key.Replace("__", ":", StringComparison.Ordinal), one => one.Value)).Build();
         var settings = CalibrationSettings.Read(configuration, isAtATerminal: false, faults);
         Assert.Empty(faults);
@@ -62,9 +54,9 @@ public sealed partial class OperationGuideTests
     }
 
     [Fact]
-    public async Task Backup_AsTheReadmeSaysWhileTheServiceWrites_HoldsEverythingAcknowledgedBefore()
+    public async Task Backup_AsTheGuideSaysWhileTheServiceWrites_HoldsEverythingAcknowledgedBefore()
     {
-        var sql = Assert.Single(BackupCommand().Matches(Readme)).Groups["sql"].Value;
+        var sql = Assert.Single(BackupCommand().Matches(Guide)).Groups["sql"].Value;
         var copy = Path.Combine(Directory.CreateTempSubdirectory("calibration-backup-").FullName, "copy.db");
         await using var service = new Service();
         var writer = service.Services.GetRequiredService<SingleWriter>();
@@ -101,7 +93,7 @@ public sealed partial class OperationGuideTests
         return true;
     }
 
-    private static string Block(string kind) => Readme.Split($"```{kind}\n")[1].Split("```")[0];
+    private static string Block(string kind) => Guide.Split($"```{kind}\n")[1].Split("```")[0];
 
     [GeneratedRegex("Calibration__[A-Za-z_]*[A-Za-z]")]
     private static partial Regex SettingName();

@@ -1,22 +1,21 @@
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
-using System.Text.RegularExpressions;
 using CalibrationApi.Testing;
 
 namespace CalibrationApi.Contract.Tests;
 
 /// <summary>The lines of http-examples/shell.md do in a real shell what is printed below them.</summary>
-public sealed partial class ShellPageTests(ShellPageTests.PastedPage page) : IClassFixture<ShellPageTests.PastedPage>
+public sealed class ShellPageTests(ShellPageTests.PastedPage page) : IClassFixture<ShellPageTests.PastedPage>
 {
-    private static readonly Block[] Blocks = Read();
+    private static readonly PageBlock[] Blocks = [.. Page.At("http-examples/shell.md").Blocks.Where(block => block.Mark == "lines")];
 
-    public static TheoryData<int> Printed => [.. Blocks.Index().Where(block => block.Item.Kind.Length > 0).Select(block => block.Index)];
+    public static TheoryData<int> Printed => [.. Blocks.Index().Where(block => block.Item.OutputKind.Length > 0).Select(block => block.Index)];
 
     [Fact]
     public void Page_FromTopToEnd_CoversTheJob()
     {
-        var commands = string.Concat(Blocks.Select(block => block.Command));
+        var commands = string.Concat(Blocks.Select(block => block.Body));
 
         Assert.True(Blocks.Length >= 15, $"Only {Blocks.Length} blocks of lines were found.");
         Assert.All(
@@ -29,7 +28,7 @@ public sealed partial class ShellPageTests(ShellPageTests.PastedPage page) : ICl
     [MemberData(nameof(Printed))]
     public void Block_Pasted_PrintsWhatIsShownBelowIt(int number)
     {
-        var (command, kind, shown) = Blocks[number];
+        var (command, kind, shown) = (Blocks[number].Body, Blocks[number].OutputKind, Blocks[number].Output);
         var output = page.Outputs[number];
 
         JsonElement[] nodes = [.. PrintedAnswer.Lines(output), .. ValuesIn(output).SelectMany(PrintedAnswer.Nodes)];
@@ -51,18 +50,6 @@ public sealed partial class ShellPageTests(ShellPageTests.PastedPage page) : ICl
             return [];
         }
     }
-
-    private static Block[] Read()
-    {
-        var lines = File.ReadAllText(Repository.PathOf("http-examples", "shell.md")).Split("<!-- lines -->")[1].Split("<!-- /lines -->")[0];
-        return [.. BlockPattern().Matches(lines).Select(match => new Block(match.Groups["command"].Value, match.Groups["kind"].Value, match.Groups["output"].Value))];
-    }
-
-    // A fenced bash block and, if there is one, the fenced block of its output.
-    [GeneratedRegex("""```bash\n(?<command>(?:(?!```).)*)```(?:\s*```(?<kind>json|text)\n(?<output>(?:(?!```).)*)```)?""", RegexOptions.Singleline)]
-    private static partial Regex BlockPattern();
-
-    private sealed record Block(string Command, string Kind, string Shown);
 
     /// <summary>All lines of the page in one shell, against a service with the demo season.</summary>
     public sealed class PastedPage : IAsyncLifetime
@@ -89,7 +76,7 @@ public sealed partial class ShellPageTests(ShellPageTests.PastedPage page) : ICl
                 File.Copy(data, Path.Combine(demo, Path.GetFileName(data)));
             var script = new StringBuilder("set -euo pipefail\n").Append(CultureInfo.InvariantCulture, $"jq() {{ node '{Jq}' '{NodeTools.Folder}' \"$@\"; }}\n");
             foreach (var (number, block) in Blocks.Index())
-                script.Append($"{{\n{block.Command.Replace(Address, service.Address, StringComparison.Ordinal)}}} > out.{number}\n");
+                script.Append($"{{\n{block.Body.Replace(Address, service.Address, StringComparison.Ordinal)}}} > out.{number}\n");
             await File.WriteAllTextAsync(Path.Combine(folder.FullName, "page.sh"), script.ToString());
             var run = await Command.RunAsync(folder.FullName, "bash", "page.sh");
             Assert.True(run.ExitCode == 0, $"The lines of http-examples/shell.md fail. {run.Everything}");

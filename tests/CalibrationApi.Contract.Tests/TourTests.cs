@@ -9,37 +9,42 @@ using CalibrationApi.Testing;
 namespace CalibrationApi.Contract.Tests;
 
 /// <summary>
-/// What README.md shows is what the service answers: the commands of its tour are read from the file, sent, and compared
-/// with the output printed below them.
+/// What the pages show between <c>&lt;!-- tour --&gt;</c> marks is what the service answers: the commands are read from every page of the
+/// repository, sent, and compared with the output printed below them.
 /// </summary>
 /// <remarks>
 /// A filter behind <c>|</c> only selects, so it is not run, but for columns of a table: each JSON value shown has to be a part of the answer, and each
 /// line of text one of its sentences or lines. The service holds the season of the demo data, as it does after the first command.
 /// </remarks>
-public sealed partial class ReadmeTests(ReadmeTests.Demonstration demonstration) : IClassFixture<ReadmeTests.Demonstration>
+public sealed partial class TourTests(TourTests.Demonstration demonstration) : IClassFixture<TourTests.Demonstration>
 {
-    private static readonly string Readme = File.ReadAllText(Repository.PathOf("README.md"));
-    private static readonly Step[] Steps = ReadTour();
+    private const string Mark = "tour";
+
+    private static readonly Step[] Steps = [.. Page.All.SelectMany(StepsOf)];
 
     public static TheoryData<string> StepNames => [.. Steps.Select(step => step.Name)];
 
-    public static TheoryData<string> Guides => ["README.md", "DEVELOPERS.md"];
-
     [Fact]
-    public void Tour_OfTheReadme_CallsEveryKindOfRequest()
+    public void Tours_OfThePages_CallEveryKindOfRequest()
     {
         string[] called = [.. Steps.Select(step => step.Target.Split('?')[0]).Distinct()];
 
-        Assert.True(Steps.Count(step => step.Shown.Length > 0) >= 12, $"Only {Steps.Length} commands were found in the tour.");
-        Assert.Contains("/v1/calculations/catch-plan", called);
-        Assert.Contains("/v1/calculations/catch-test", called);
-        Assert.Contains("/v1/calculations/meter-speed", called);
         Assert.Contains("/v1/units", called);
         Assert.Contains("/v1/history", called);
         Assert.Contains("/v1/scales", called);
         Assert.Contains("/v1/calculations/catch-test/batch", called);
         Assert.Contains(Steps, step => step.Target.EndsWith("?units=us", StringComparison.Ordinal));
         Assert.Contains(Steps, step => step.ExpectedStatus is not null);
+        Assert.True(called.Count(path => path.StartsWith("/v1/calculations/", StringComparison.Ordinal)) >= 14, "Calculations are missing from the tours.");
+    }
+
+    [Fact]
+    public void Tour_OfTheReadme_HasFiveRequestsAfterTheFirst()
+    {
+        var readme = Page.At("README.md").Blocks.Where(block => block.Mark == Mark).GroupBy(block => block.Region).Select(tour => tour.ToArray()).ToArray();
+
+        Assert.Equal([1, 5], readme.Select(tour => tour.Length));
+        Assert.All(readme.SelectMany(tour => tour), block => Assert.NotEmpty(block.Output));
     }
 
     [Theory]
@@ -60,30 +65,7 @@ public sealed partial class ReadmeTests(ReadmeTests.Demonstration demonstration)
             : PrintedAnswer.Lines(step.Columns is { } columns ? Cut(text, columns) : text)];
         Assert.All(step.Shown, shown => Assert.True(
             nodes.Any(node => PrintedAnswer.IsPart(shown, node)),
-            $"README.md shows{Environment.NewLine}{shown}{Environment.NewLine}but the answer is{Environment.NewLine}{text}"));
-    }
-
-    [Theory]
-    [MemberData(nameof(Guides))]
-    public void Links_ToFilesOfTheRepository_LeadSomewhere(string guide)
-    {
-        var targets = RelativeLink().Matches(File.ReadAllText(Repository.PathOf(guide))).Select(match => match.Groups[1].Value).ToArray();
-
-        Assert.NotEmpty(targets);
-        Assert.All(targets, target => Assert.True(Path.Exists(Repository.PathOf(target)), $"{guide} links to {target}, which does not exist."));
-    }
-
-    [Fact]
-    public async Task UnitsTable_OfTheReadme_IsTheListThatTheServiceServes()
-    {
-        using var served = JsonDocument.Parse(await demonstration.Client.GetStringAsync(new Uri("/v1/units", UriKind.Relative)));
-        var expected = served.RootElement.GetProperty("units").EnumerateArray()
-            .GroupBy(unit => unit.GetProperty("dimension").GetString(), unit => unit.GetProperty("symbol").GetString())
-            .Select(dimension => $"| {dimension.Key} | {string.Join(", ", dimension)} |");
-
-        var shown = Readme.Split('\n').SkipWhile(line => line != "| what | units |").Skip(2).TakeWhile(line => line.StartsWith('|'));
-
-        Assert.Equal(expected, shown);
+            $"{step.Page} shows{Environment.NewLine}{shown}{Environment.NewLine}but the answer is{Environment.NewLine}{text}"));
     }
 
     // What `cut -d ';' -f` leaves of each line.
@@ -99,19 +81,7 @@ public sealed partial class ReadmeTests(ReadmeTests.Demonstration demonstration)
 
     private static ByteArrayContent Content(byte[] body, string mediaType) => new(body) { Headers = { ContentType = new MediaTypeHeaderValue(mediaType) } };
 
-    private static Step[] ReadTour()
-    {
-        var tours = string.Concat(Readme.Split("<!-- tour -->")[1..].Select(part => part.Split("<!-- /tour -->")[0]));
-        return [.. Command().Matches(tours).Select((match, i) => Step.Parse(i + 1, match))];
-    }
-
-    // A fenced bash block and, if there is one, the fenced block of its output.
-    [GeneratedRegex("""```bash\n(?<command>(?:(?!```).)*)```(?:\s*```(?<kind>json|text)\n(?<output>(?:(?!```).)*)```)?""", RegexOptions.Singleline)]
-    private static partial Regex Command();
-
-    // Links to a path; those with a scheme and those within the page are not about files.
-    [GeneratedRegex(@"\]\((?![a-z]+:|#)([^)#]+)")]
-    private static partial Regex RelativeLink();
+    private static IEnumerable<Step> StepsOf(Page page) => page.Blocks.Where(block => block.Mark == Mark).Select((block, i) => Step.Parse(page.Name, i + 1, block));
 
     // A word of a command line: quoted parts and plain parts that touch each other. A pipe ends the command.
     [GeneratedRegex("""\G\s*(?<word>(?:'[^']*'|[^\s'|])+)""")]
@@ -146,7 +116,7 @@ public sealed partial class ReadmeTests(ReadmeTests.Demonstration demonstration)
     }
 
     /// <summary>One command of the tour and what is printed below it.</summary>
-    private sealed record Step(string Name, string Target, byte[]? Body, string MediaType, string? Accept, string? Columns, JsonElement[] Shown)
+    private sealed record Step(string Page, string Name, string Target, byte[]? Body, string MediaType, string? Accept, string? Columns, JsonElement[] Shown)
     {
         private const string Address = "http://localhost:5000";
 
@@ -154,20 +124,20 @@ public sealed partial class ReadmeTests(ReadmeTests.Demonstration demonstration)
         public HttpStatusCode? ExpectedStatus =>
             Shown is [{ ValueKind: JsonValueKind.Object } first, ..] && first.TryGetProperty("status", out var status) ? (HttpStatusCode)status.GetInt32() : null;
 
-        public static Step Parse(int number, Match block)
+        public static Step Parse(string page, int number, PageBlock block)
         {
-            string[] words = [.. Word().Matches(block.Groups["command"].Value).Select(match => match.Groups["word"].Value.Replace("'", "", StringComparison.Ordinal))];
-            Assert.Equal("curl", words[0]);
+            string[] words = [.. Word().Matches(block.Body).Select(match => match.Groups["word"].Value.Replace("'", "", StringComparison.Ordinal))];
+            Assert.True(block.Kind == "bash" && words[0] == "curl", $"{page} has a tour with another block than a curl command: {block.Body}");
             var target = Assert.Single(words, word => word.StartsWith(Address, StringComparison.Ordinal))[Address.Length..];
-            var output = block.Groups["output"].Value;
             return new Step(
-                $"{number} {target}",
+                page,
+                $"{page} {number} {target}",
                 target,
                 (After(words, "--json") ?? After(words, "--data-binary")) is { } data ? Payload(data) : null,
                 Header(words, "Content-Type: ") ?? "application/json",
                 Header(words, "Accept: "),
-                Fields().Match(block.Groups["command"].Value) is { Success: true } cut ? cut.Groups["fields"].Value : null,
-                block.Groups["kind"].Value == "json" ? PrintedAnswer.Values(output) : [.. PrintedAnswer.Lines(output)]);
+                Fields().Match(block.Body) is { Success: true } cut ? cut.Groups["fields"].Value : null,
+                block.OutputKind == "json" ? PrintedAnswer.Values(block.Output) : [.. PrintedAnswer.Lines(block.Output)]);
         }
 
         public HttpRequestMessage Request()
