@@ -1,5 +1,4 @@
 using CalibrationApi.Engine.Answers;
-using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.Statistics;
 using CalibrationApi.Engine.Uncertainty;
@@ -9,7 +8,7 @@ namespace CalibrationApi.Engine.BulkDensities;
 
 /// <summary>Weighings of one container of known volume, each filled anew and struck off level.</summary>
 /// <remarks>
-/// rho_i = m_i / V. The weighings are pooled as catches are (<see cref="PooledCatches"/>), with a prior on the scatter between
+/// rho_i = m_i / V. The weighings are pooled (<see cref="PooledRatio"/>), with a prior on the scatter between
 /// fillings; the span of the scale, a shared tare and the volume are common to all: u_rel^2 = 1 / sum(w) + u_s^2 + u_t^2 + u_V^2,
 /// where only the scatter has the degrees of freedom nu0 + c - 1 (<see cref="TwoPartUncertainty"/>).
 /// </remarks>
@@ -49,11 +48,11 @@ public sealed record WeighedVolume : DensityEvidence
     internal override DensityEstimate Estimate()
     {
         double[] masses = [.. IndicatedNet.Select(net => Scale?.Corrected(net.Kilograms) ?? net.Kilograms)];
-        double[] densities = [.. masses.Select(mass => mass / Volume.CubicMetres)];
         double[] variances = [.. masses.Select(mass => Scale is null ? 0 : Square(Scale.RandomUncertainty(TareRounding) / mass))];
         var prior = BulkDensityDefaults.Prior(Repeatability);
-        var pooled = PooledCatches.Pool(densities, variances, prior);
-        var mean = pooled.MassPerRevolution;
+        var densities = new ObservedRatios(masses, [.. masses.Select(_ => Volume.CubicMetres)], variances, prior.Relative * prior.Relative, prior.DegreesOfFreedom);
+        var pooled = densities.Pool();
+        var mean = pooled.Value;
         var load = new Mass(mean * Volume.CubicMetres);
         var span = Scale?.RelativeSpanUncertainty(load) ?? FromLargestError(BulkDensityDefaults.UnstatedScale.Value.Canonical);
         var tare = (Scale?.SharedTareUncertainty(TareRounding) ?? 0) / load.Kilograms;
@@ -64,8 +63,8 @@ public sealed record WeighedVolume : DensityEvidence
         {
             Parts = [("weighings", Math.Sqrt(pooled.RelativeVariance)), ("scale", scale), ("volume", volume)],
             Assumptions = [.. Assumptions(load)],
-            Findings = [.. Findings(densities, variances, mean, prior.Relative)],
-            Readings = [.. masses.Select((mass, i) => new DensityReading(new Mass(mass), new BulkDensity(densities[i])))],
+            Findings = [.. Findings(densities, mean)],
+            Readings = [.. masses.Select((mass, i) => new DensityReading(new Mass(mass), new BulkDensity(densities.Values[i])))],
         };
     }
 
@@ -80,12 +79,12 @@ public sealed record WeighedVolume : DensityEvidence
         yield return Scale?.SpanAssumption(load) ?? BulkDensityDefaults.UnstatedScale.Assumed("weighed/scale");
     }
 
-    private IEnumerable<Finding> Findings(double[] densities, double[] variances, double mean, double repeatability)
+    private IEnumerable<Finding> Findings(ObservedRatios densities, double mean)
     {
-        var q = densities.Zip(variances, (density, variance) => Square(density / mean - 1) / (repeatability * repeatability + variance)).Sum();
-        if (densities.Length > 1 && ChiSquared.UpperTail(q, densities.Length - 1) < Rare)
+        var values = densities.Values;
+        if (values.Length > 1 && ChiSquared.UpperTail(densities.Scatter().Q, values.Length - 1) < Rare)
             yield return Finding.Warning(FindingCode.WeighingsScatter,
-                $"The lightest and the densest weighing differ by {new Ratio((densities.Max() - densities.Min()) / mean):0.#}, more than filling a container anew usually does. Fill and strike off the same way each time, and look for a slip in one of them.");
+                $"The lightest and the densest weighing differ by {new Ratio((values.Max() - values.Min()) / mean):0.#}, more than filling a container anew usually does. Fill and strike off the same way each time, and look for a slip in one of them.");
         if (Threshold.IsBelow(Volume.CubicMetres, BulkDensityDefaults.LeastVolume))
             yield return Finding.Note(FindingCode.SmallVolume,
                 $"{Volume} is little: official test weights take half a litre or more, because in a small cup the wall holds kernels apart. Weigh a larger volume.");

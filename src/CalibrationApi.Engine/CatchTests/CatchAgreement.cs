@@ -97,7 +97,7 @@ public sealed record CatchAgreement
         ? QProbability < FamilyError && Spread * Math.Sqrt(2) > tolerance
         : FarthestProbability < FamilyError && Math.Abs(FarthestDeviation) > tolerance;
 
-    internal static CatchAgreement Of(CatchReadings readings, MassPerRevolutionEstimate estimate, double sharedTareKilograms)
+    internal static CatchAgreement Of(CatchReadings readings, MassPerRevolutionEstimate estimate)
     {
         var count = readings.Count;
         if (count == 1)
@@ -107,7 +107,7 @@ public sealed record CatchAgreement
         var canStray = count >= FewestForStray;
         var canTrend = count >= FewestForTrend;
         var others = 1 + (canStray ? 1 : 0) + (canTrend ? 1 : 0) + (canOffset ? 1 : 0);
-        var (q, spread) = Scatter(readings);
+        var (q, spread) = readings.Ratios.Scatter();
         var agreement = new CatchAgreement
         {
             Spread = spread,
@@ -121,32 +121,8 @@ public sealed record CatchAgreement
         if (canTrend)
             agreement = WithTrend(agreement, readings, estimate);
         if (canOffset)
-            agreement = WithOffset(agreement, readings, sharedTareKilograms);
+            agreement = WithOffset(agreement, readings);
         return agreement;
-    }
-
-    private static (double Q, double Spread) Scatter(CatchReadings readings)
-    {
-        double weights = 0, weighted = 0, sum = 0;
-        for (var i = 0; i < readings.Count; i++)
-        {
-            var weight = 1 / (readings.Believed[i] + readings.Variances[i]);
-            weights += weight;
-            weighted += weight * readings.Values[i];
-            sum += readings.Values[i];
-        }
-
-        var mean = weighted / weights;
-        var plain = sum / readings.Count;
-        double q = 0, squares = 0;
-        for (var i = 0; i < readings.Count; i++)
-        {
-            var deviation = readings.Values[i] / mean - 1;
-            q += deviation * deviation / (readings.Believed[i] + readings.Variances[i]);
-            squares += (readings.Values[i] / plain - 1) * (readings.Values[i] / plain - 1);
-        }
-
-        return (q, Math.Sqrt(squares / (readings.Count - 1)));
     }
 
     // Deleted residual: each catch against the value of the others, whose scatter it has not helped to widen.
@@ -158,8 +134,8 @@ public sealed record CatchAgreement
         var which = 0;
         for (var i = 0; i < count; i++)
         {
-            var rest = PooledCatches.Pool(readings.Values, readings.Variances, readings.Believed, readings.Prior.DegreesOfFreedom, leftOut: i);
-            var deviation = readings.Values[i] / rest.MassPerRevolution - 1;
+            var rest = readings.Ratios.Pool(leftOut: i);
+            var deviation = readings.Values[i] / rest.Value - 1;
             var t = deviation / Math.Sqrt(rest.Scatter * readings.Believed[i] + readings.Variances[i] + rest.RelativeVariance);
             if (i == 0)
                 (first, firstDeviation) = (t, deviation);
@@ -190,14 +166,14 @@ public sealed record CatchAgreement
         };
     }
 
-    private static CatchAgreement WithOffset(CatchAgreement agreement, CatchReadings readings, double sharedTare)
+    private static CatchAgreement WithOffset(CatchAgreement agreement, CatchReadings readings)
     {
         Span<double> inverse = stackalloc double[readings.Count];
         for (var i = 0; i < inverse.Length; i++)
             inverse[i] = 1 / readings.Revolutions[i];
         var line = CatchLine.Fit(readings, inverse);
         // A shared tare that was read wrong is itself an offset, so its rounding widens the interval of the offset.
-        var uncertainty = Math.Sqrt(line.StandardUncertainty * line.StandardUncertainty + sharedTare * sharedTare);
+        var uncertainty = Math.Sqrt(line.StandardUncertainty * line.StandardUncertainty + readings.SharedTare * readings.SharedTare);
         return agreement with
         {
             Offset = line.Slope,

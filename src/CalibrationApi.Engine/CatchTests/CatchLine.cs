@@ -20,7 +20,7 @@ internal readonly record struct CatchLine(double Slope, double StandardUncertain
         for (var step = 0; step < MostSteps; step++)
         {
             line = Solve(readings, abscissa, scatter);
-            // Fixed point of the same estimating equation as in PooledCatches, with one more parameter fitted.
+            // Fixed point of the same estimating equation as in PooledRatio, with one more parameter fitted.
             var next = (readings.Prior.DegreesOfFreedom + line.Residuals * scatter) / degreesOfFreedom;
             var settled = Math.Abs(next - scatter) <= 1e-12 * scatter;
             scatter = next;

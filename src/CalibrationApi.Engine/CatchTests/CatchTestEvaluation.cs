@@ -1,6 +1,7 @@
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.LikelyMistakes;
 using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.Statistics;
 using CalibrationApi.Engine.Weighing;
 
 namespace CalibrationApi.Engine.CatchTests;
@@ -15,7 +16,7 @@ public static class CatchTestEvaluation
     /// <param name="test">The test; at least one catch counts.</param>
     /// <returns>The result, or a refusal with code <see cref="RefusalCode.SettingsAtOdds"/> when tolerance and wanted precision cannot both be met.</returns>
     /// <remarks>
-    /// <para>Net masses, pooled mass per revolution (<see cref="PooledCatches"/>), uncertainty
+    /// <para>Net masses, pooled mass per revolution (<see cref="PooledRatio"/>), uncertainty
     /// (<see cref="MassPerRevolutionEstimate"/>), agreement (<see cref="CatchAgreement"/>), change
     /// (<see cref="ChangeAgainstReference"/>), a second test (<see cref="SecondTest"/>), likely mistakes (<see cref="LikelyMistakesResult"/>), verdict (<see cref="CatchTestVerdict"/>), in that order.</para>
     /// <para>Accuracy: reproduces the published pooling, weighing and conformance examples in the Reference tests; a change of
@@ -34,7 +35,7 @@ public static class CatchTestEvaluation
             return refusal;
 
         var estimate = MassPerRevolutionEstimate.From(readings, test.CaughtPoints, settings.CoverageProbability);
-        var agreement = CatchAgreement.Of(readings, estimate, SharedTareOfAllPoints(test));
+        var agreement = CatchAgreement.Of(readings, estimate);
         var change = test.Reference is { } reference
             ? ChangeAgainstReference.Of(estimate, reference, settings.DayToDay, settings.Tolerance, settings.CoverageProbability)
             : null;
@@ -92,9 +93,6 @@ public static class CatchTestEvaluation
     private static Finding? OldScale(CatchTestResult result) =>
         result.LikelyMistakes.Named is null && result.Impossible.Count == 0 && result.Change is { Reference.ScaleErrorFoundLater: { } error } change && error.Explains(change)
             ? error.AsFinding(change) : null;
-
-    private static double SharedTareOfAllPoints(CatchTest test) =>
-        test.Scale.SharedTareUncertainty(test.TareRounding) * (test.CaughtPoints?.Scale ?? 1);
 
     // A controller with too few decimals would be told zero; then there is nothing to type in, and a finding says why.
     private static ControllerNumber? Enter(CatchTest test, double massPerRevolution) =>

@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.Statistics;
 using CalibrationApi.Engine.Uncertainty;
 
 namespace CalibrationApi.Engine.CatchTests;
@@ -9,7 +10,7 @@ public sealed record MassPerRevolutionEstimate
     public required MeasuredValue Value { get; init; }
 
     /// <summary>Pooling of the catches behind it.</summary>
-    public required PooledCatches Pooled { get; init; }
+    public required PooledRatio Pooled { get; init; }
 
     /// <summary>Span error of the scale, common to all catches, relative standard uncertainty.</summary>
     public required double Span { get; init; }
@@ -47,7 +48,7 @@ public sealed record MassPerRevolutionEstimate
     /// </remarks>
     internal static MassPerRevolutionEstimate From(CatchReadings readings, CaughtPoints? points, double coverage)
     {
-        var pooled = PooledCatches.Pool(readings.Values, readings.Variances, readings.Believed, readings.Prior.DegreesOfFreedom);
+        var pooled = readings.Ratios.Pool();
         double span = 0, tare = 0;
         for (var i = 0; i < readings.Count; i++)
         {
@@ -61,7 +62,7 @@ public sealed record MassPerRevolutionEstimate
         var uncertainty = new TwoPartUncertainty(pooled.BetweenShare, pooled.DegreesOfFreedom, Math.Max(0, variance - pooled.BetweenShare));
         return new MassPerRevolutionEstimate
         {
-            Value = MeasuredValue.Create(pooled.MassPerRevolution, uncertainty.Times(pooled.MassPerRevolution), coverage),
+            Value = MeasuredValue.Create(pooled.Value, uncertainty.Times(pooled.Value), coverage),
             Pooled = pooled,
             Span = span,
             SharedTare = tare,

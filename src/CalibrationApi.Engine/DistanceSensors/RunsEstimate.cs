@@ -7,24 +7,28 @@ namespace CalibrationApi.Engine.DistanceSensors;
 
 /// <summary>Counts per metre pooled over runs, with the uncertainty taken apart.</summary>
 /// <remarks>
-/// A run is to a distance sensor what a catch is to a meter, so the pooling is the same (<see cref="PooledCatches"/>):
+/// Counts over distances, pooled as any ratio is (<see cref="PooledRatio"/>):
 /// v_i = (u_n / n_i)^2 + (u_L / L_i)^2, u_n = one count / sqrt(6) because start and stop fall anywhere between two counts,
 /// u_L = step / sqrt(6) for two marks. The tape is common to all runs and is not averaged: u_t = limit / sqrt(3).
 /// Source: JCGM 100:2008, 4.3.7 and F.2.2.1 (SOURCES.md, key GUM).
 /// </remarks>
 public sealed record RunsEstimate
 {
+    private RunsEstimate(ObservedRatios ratios) => Ratios = ratios;
+
     /// <summary>Counts per metre with the interval.</summary>
     public required MeasuredValue CountsPerMetre { get; init; }
 
     /// <summary>The pooling behind it.</summary>
-    public required PooledCatches Pooled { get; init; }
+    public required PooledRatio Pooled { get; init; }
 
     /// <summary>Counts per metre of each run, in the order given.</summary>
-    public required IReadOnlyList<double> Values { get; init; }
+    public IReadOnlyList<double> Values => Ratios.Values;
 
     /// <summary>Known random variance of each run, relative.</summary>
-    public required IReadOnlyList<double> Variances { get; init; }
+    public IReadOnlyList<double> Variances => Ratios.Variances;
+
+    internal ObservedRatios Ratios { get; }
 
     /// <summary>The tape, relative standard uncertainty.</summary>
     public required double Tape { get; init; }
@@ -57,19 +61,18 @@ public sealed record RunsEstimate
     {
         var uncertaintyOfCount = CatchVariance.OfCount(countStep, CountStart.Free, null);
         var uncertaintyOfMarks = distanceStep / Math.Sqrt(6);
-        double[] values = [.. runs.Select(run => run.Count * perCount / run.Distance.Metres)];
         double[] variances = [.. runs.Select(run => CatchVariance.Of(
             (run.DistanceUncertainty?.Metres ?? uncertaintyOfMarks) / run.Distance.Metres,
             uncertaintyOfCount / run.Count))];
-        var pooled = PooledCatches.Pool(values, variances, prior);
-        // What is pooled is any ratio; its name is that of its first use.
-        var value = pooled.MassPerRevolution;
-        var estimate = new RunsEstimate
+        var ratios = new ObservedRatios(
+            [.. runs.Select(run => run.Count * perCount)], [.. runs.Select(run => run.Distance.Metres)], variances,
+            prior.Relative * prior.Relative, prior.DegreesOfFreedom);
+        var pooled = ratios.Pool();
+        var value = pooled.Value;
+        var estimate = new RunsEstimate(ratios)
         {
             CountsPerMetre = new MeasuredValue(value, 0, double.PositiveInfinity, coverage, 0),
             Pooled = pooled,
-            Values = values,
-            Variances = variances,
             Tape = tapeLimit / Math.Sqrt(3),
             TotalOverTotal = runs.Sum(run => run.Count) * perCount / runs.Sum(run => run.Distance.Metres),
         };
@@ -117,11 +120,7 @@ public sealed record RunAgreement
         var count = runs.Count;
         if (count == 1)
             return new RunAgreement { Spread = 0, Q = 0, QProbability = 1, ErrorEach = CatchAgreement.FamilyError };
-        var s0 = prior.Relative * prior.Relative;
-        var (mean, _) = Mean(estimate, s0, _ => true);
-        var q = estimate.Values.Zip(estimate.Variances, (value, variance) => Square(value / mean - 1) / (s0 + variance)).Sum();
-        var plain = estimate.Values.Average();
-        var spread = Math.Sqrt(estimate.Values.Sum(value => Square(value / plain - 1)) / (count - 1));
+        var (q, spread) = estimate.Ratios.Scatter();
         var bothWays = runs.Any(run => run.Direction == RunDirection.There) && runs.Any(run => run.Direction == RunDirection.Back);
         var agreement = new RunAgreement
         {
@@ -132,8 +131,8 @@ public sealed record RunAgreement
         };
         if (!bothWays)
             return agreement;
-        var (there, ofThere) = Mean(estimate, s0, i => runs[i].Direction == RunDirection.There);
-        var (back, ofBack) = Mean(estimate, s0, i => runs[i].Direction == RunDirection.Back);
+        var (there, ofThere) = Mean(estimate.Ratios, i => runs[i].Direction == RunDirection.There);
+        var (back, ofBack) = Mean(estimate.Ratios, i => runs[i].Direction == RunDirection.Back);
         var difference = there / back - 1;
         // Against the scatter believed beforehand: that of the runs at hand holds the difference itself.
         return agreement with
@@ -143,20 +142,18 @@ public sealed record RunAgreement
         };
     }
 
-    private static (double Mean, double Variance) Mean(RunsEstimate estimate, double between, Func<int, bool> counts)
+    private static (double Mean, double Variance) Mean(ObservedRatios ratios, Func<int, bool> counts)
     {
         double sum = 0, weights = 0;
-        for (var i = 0; i < estimate.Values.Count; i++)
+        for (var i = 0; i < ratios.Values.Length; i++)
         {
             if (!counts(i))
                 continue;
-            var weight = 1 / (between + estimate.Variances[i]);
-            sum += weight * estimate.Values[i];
+            var weight = 1 / (ratios.Believed[i] + ratios.Variances[i]);
+            sum += weight * ratios.Values[i];
             weights += weight;
         }
 
         return (sum / weights, 1 / weights);
     }
-
-    private static double Square(double x) => x * x;
 }

@@ -7,7 +7,7 @@ namespace CalibrationApi.Engine.DriveWheelTurns;
 /// <summary>What had to be assumed of a drive wheel and its tests.</summary>
 internal static class DriveWheelAssumptions
 {
-    public static List<Assumption> Of(DriveWheelQuestion question, PooledCatches? pooled)
+    public static List<Assumption> Of(DriveWheelQuestion question, bool isTested)
     {
         var assumptions = new List<Assumption>();
         if (question.Wheel.Origin == WheelOrigin.Diameter)
@@ -16,7 +16,7 @@ internal static class DriveWheelAssumptions
             assumptions.Add(DriveWheelDefaults.Skid.Assumed("skid"));
         if (question.Tolerance is null && (question.TargetRate is not null || question.Tests.Any(test => test.PerOutlet.Count > 0)))
             assumptions.Add(DriveWheelDefaults.Tolerance.Assumed("tolerance"));
-        if (pooled is null)
+        if (!isTested)
             return assumptions;
         if (question.Wheel.RelativeUncertainty is null)
             assumptions.Add(question.Wheel.Origin == WheelOrigin.Diameter

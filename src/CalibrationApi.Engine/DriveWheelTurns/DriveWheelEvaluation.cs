@@ -20,7 +20,7 @@ public static class DriveWheelEvaluation
     /// <summary>Evaluates <paramref name="question"/>.</summary>
     /// <param name="question">A wheel and a width; areas, a target rate and tests as far as they are known.</param>
     /// <remarks>
-    /// A turn test is a catch test of the wheel: its masses over turns are pooled as catches are
+    /// Masses over turns of the wheel are pooled as those over revolutions of a meter are
     /// (<see cref="MassPerRevolutionEstimate"/>), and the rate is that mass per turn over the ground of a turn
     /// (<see cref="DriveWheel"/>), with the uncertainty of the circumference added. Verdict: investigate when the rate is
     /// implausible or an outlet gave nothing; keep from a probability of 0.95 of being within tolerance of the target; adopt the
@@ -38,8 +38,9 @@ public static class DriveWheelEvaluation
         var wheel = new DriveWheel(question.Wheel.Circumference, question.Width, skid);
         var tolerance = question.Tolerance ?? DriveWheelDefaults.Tolerance.Value.Canonical;
         var outlets = Outlets(question, tolerance);
-        var tested = question.Tests.Count > 0 ? AsCatchTest(question, outlets) : null;
-        var measured = tested is null ? null : MassPerRevolutionEstimate.From(CatchReadings.From(tested), tested.CaughtPoints, DriveWheelDefaults.Coverage);
+        var points = Points(question, outlets);
+        var readings = question.Tests.Count > 0 ? Readings(question, points) : null;
+        var measured = readings is null ? null : MassPerRevolutionEstimate.From(readings, points, DriveWheelDefaults.Coverage);
         var found = measured is { } estimate ? wheel.Rate(new MassPerRevolution(estimate.Value.Value)) : (MassPerArea?)null;
         var uncertainty = measured is { } known ? Relative(question, known) : default;
         var acceptance = found is { } rate && question.TargetRate is { } target ? Accept(rate, target, uncertainty, tolerance) : null;
@@ -62,14 +63,14 @@ public static class DriveWheelEvaluation
             Correction = found is { } measuredRate && question.TargetRate is { } aim ? SettingCorrection.Of(aim, measuredRate, question.Setting, question.MeterRevolutionsPerTurn) : null,
             Outlets = outlets,
             Tolerance = tolerance,
-            Assumptions = DriveWheelAssumptions.Of(question, measured?.Pooled),
+            Assumptions = DriveWheelAssumptions.Of(question, measured is not null),
             Findings = [],
         };
         return result with
         {
             Headline = DriveWheelSentences.Headline(question, result),
             Reasons = DriveWheelSentences.Reasons(result),
-            Findings = DriveWheelSentences.Findings(question, result, measured is null || Agree(question, tested!, measured)),
+            Findings = DriveWheelSentences.Findings(question, result, measured is null || CatchAgreement.Of(readings!, measured).Agree),
         };
     }
 
@@ -124,16 +125,17 @@ public static class DriveWheelEvaluation
         return new(test.Turns, new Area(wheel.AreaPerTurn.SquareMetres * test.Turns), new Mass(metered), wheel.Rate(new MassPerRevolution(metered / test.Turns)));
     }
 
-    private static CatchTest AsCatchTest(DriveWheelQuestion question, IReadOnlyList<OutletCatch> outlets)
+    // Net masses do not show whether the container was the same; where it was, its rounding is common to all tests.
+    private static CatchReadings Readings(DriveWheelQuestion question, CaughtPoints? points)
     {
         var step = question.TurnResolution?.Count ?? DriveWheelDefaults.TurnResolution.Value.Canonical;
-        return new CatchTest
-        {
-            Catches = [.. question.Tests.Select(test => Catch.Net(test.Caught, new CountedRevolutions(test.Turns, step)))],
-            Scale = WeighedApart(question.Scale ?? UnstatedScale, question.Tests),
-            CaughtPoints = Points(question, outlets),
-            Limits = new CatchTestLimits { Repeatability = question.Repeatability, RepeatabilityDegreesOfFreedom = question.RepeatabilityDegreesOfFreedom },
-        };
+        var uncertaintyOfTurns = CatchVariance.OfCount(step, CountStart.Free, null);
+        return CatchReadings.Of(
+            [.. question.Tests.Select(test => new WeighedTurns(test.Caught, test.Turns, uncertaintyOfTurns))],
+            WeighedApart(question.Scale ?? UnstatedScale, question.Tests),
+            question.Tests.Count > 1 ? TareReading.Shared : TareReading.Each,
+            points,
+            new BelievedRepeatability(question.Repeatability, question.RepeatabilityDegreesOfFreedom, null));
     }
 
     // Outlets weighed one by one are so many readings: their roundings add at random, the error of the scale at the load of one
@@ -151,9 +153,6 @@ public static class DriveWheelEvaluation
             StatedAccuracy = new Mass(readings * scale.LimitAt(new Mass(tests.Average(test => test.Caught.Kilograms) / readings)).Limit.Kilograms),
         };
     }
-
-    private static bool Agree(DriveWheelQuestion question, CatchTest test, MassPerRevolutionEstimate estimate) => CatchAgreement.Of(
-        CatchReadings.From(test), estimate, test.Scale.SharedTareUncertainty(test.TareRounding) * (test.CaughtPoints?.Scale ?? 1)).Agree;
 
     // Three outlets or more tell their own spread.
     private static CaughtPoints? Points(DriveWheelQuestion question, IReadOnlyList<OutletCatch> outlets)

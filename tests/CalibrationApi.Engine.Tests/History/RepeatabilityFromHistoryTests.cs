@@ -1,5 +1,6 @@
 using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.History;
+using CalibrationApi.Engine.Tests.Statistics;
 
 namespace CalibrationApi.Engine.Tests.History;
 
@@ -68,7 +69,7 @@ public sealed class RepeatabilityFromHistoryTests
     {
         var prior = RepeatabilityFromHistory.Of([Test(0.98, 1.00, 1.02), Test(0.99, 1.00, 1.01)])!;
 
-        Assert.Equal(prior.DegreesOfFreedom + 1, PooledCatches.Pool([1, 1.01], [0, 0], prior).DegreesOfFreedom);
+        Assert.Equal(prior.DegreesOfFreedom + 1, Pooled.Of([1, 1.01], [0, 0], prior).DegreesOfFreedom);
     }
 
     private static PastTest Test(params double[] values) => new(values.Average(), 0.005, "lot", values, new double[values.Length]);

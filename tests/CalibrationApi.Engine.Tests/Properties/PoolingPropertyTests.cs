@@ -1,4 +1,4 @@
-using CalibrationApi.Engine.CatchTests;
+using CalibrationApi.Engine.Tests.Statistics;
 using CalibrationApi.Engine.Repeatability;
 using FsCheck;
 using FsCheck.Fluent;
@@ -31,11 +31,11 @@ public sealed class PoolingPropertyTests
     {
         var prior = new RepeatabilityPrior(random.Prior, random.PriorDegreesOfFreedom, "random");
 
-        var pooled = PooledCatches.Pool(random.Values, random.Variances, prior);
+        var pooled = Pooled.Of(random.Values, random.Variances, prior);
 
         var sum = prior.DegreesOfFreedom * prior.Relative * prior.Relative / pooled.BetweenVariance;
         for (var i = 0; i < random.Values.Length; i++)
-            sum += Math.Pow(random.Values[i] / pooled.MassPerRevolution - 1, 2) / (pooled.BetweenVariance + random.Variances[i]);
+            sum += Math.Pow(random.Values[i] / pooled.Value - 1, 2) / (pooled.BetweenVariance + random.Variances[i]);
         NearlyEqual.Assert(prior.DegreesOfFreedom + random.Values.Length - 1, sum, 1e-9);
     }
 
@@ -44,10 +44,10 @@ public sealed class PoolingPropertyTests
     {
         var prior = new RepeatabilityPrior(random.Prior, random.PriorDegreesOfFreedom, "random");
 
-        var one = PooledCatches.Pool(random.Values, random.Variances, prior);
-        var scaled = PooledCatches.Pool([.. random.Values.Select(value => value * 0.4)], random.Variances, prior);
+        var one = Pooled.Of(random.Values, random.Variances, prior);
+        var scaled = Pooled.Of([.. random.Values.Select(value => value * 0.4)], random.Variances, prior);
 
-        NearlyEqual.Assert(one.MassPerRevolution * 0.4, scaled.MassPerRevolution, 1e-9);
+        NearlyEqual.Assert(one.Value * 0.4, scaled.Value, 1e-9);
         NearlyEqual.Assert(one.BetweenVariance, scaled.BetweenVariance, 1e-9);
     }
 }

@@ -1,4 +1,4 @@
-using CalibrationApi.Engine.CatchTests;
+using CalibrationApi.Engine.Tests.Statistics;
 using CalibrationApi.Engine.Repeatability;
 using CalibrationApi.Engine.Statistics;
 
@@ -39,9 +39,9 @@ public sealed class PoolingReferenceTests
         var prior = method == "paule-mandel"
             ? new RepeatabilityPrior(Epsilon, 1e-9, "no weight")
             : new RepeatabilityPrior(Epsilon * 1e-6, 1e12, "certain");
-        var pooled = PooledCatches.Pool(values, variances, prior);
+        var pooled = Pooled.Of(values, variances, prior);
 
-        var mean = (pooled.MassPerRevolution - 1) / Epsilon;
+        var mean = (pooled.Value - 1) / Epsilon;
         var u = Math.Sqrt(pooled.RelativeVariance) / Epsilon;
         var k = StudentT.CoverageFactor(0.95, double.PositiveInfinity);
         var computed = quantity switch

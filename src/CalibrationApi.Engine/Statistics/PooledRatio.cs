@@ -1,16 +1,14 @@
-using CalibrationApi.Engine.Repeatability;
+namespace CalibrationApi.Engine.Statistics;
 
-namespace CalibrationApi.Engine.CatchTests;
-
-/// <summary>The mass per revolution pooled over catches, with the variance between them.</summary>
-/// <param name="MassPerRevolution">Weighted mean of the catches, kg per revolution.</param>
-/// <param name="Scatter">The scatter found over the scatter believed: variance between catches beyond the known random parts tau_i^2 = phi s0_i^2 (phi).</param>
-/// <param name="BetweenVariance">Mean of tau_i^2 over the catches, relative.</param>
+/// <summary>A ratio observed several times, such as a mass per revolution or counts per metre, pooled, with the variance between the observations.</summary>
+/// <param name="Value">Weighted mean of the observed ratios, in their unit.</param>
+/// <param name="Scatter">The scatter found over the scatter believed: variance between observations beyond the known random parts tau_i^2 = phi s0_i^2 (phi).</param>
+/// <param name="BetweenVariance">Mean of tau_i^2 over the observations, relative.</param>
 /// <param name="SumOfWeights">Sum of 1 / (tau_i^2 + v_i).</param>
 /// <param name="BetweenShare">The part of the variance of the mean that comes from tau_i^2: sum(w_i^2 tau_i^2) / (sum w)^2.</param>
 /// <param name="DegreesOfFreedom">Degrees of freedom of phi: nu0 + c - 1.</param>
-public readonly record struct PooledCatches(
-    double MassPerRevolution,
+public readonly record struct PooledRatio(
+    double Value,
     double Scatter,
     double BetweenVariance,
     double SumOfWeights,
@@ -22,38 +20,29 @@ public readonly record struct PooledCatches(
     /// <summary>Random variance of the pooled value, relative.</summary>
     public double RelativeVariance => 1 / SumOfWeights;
 
-    /// <summary>Pools catches of one size: what is believed about the scatter is the same for all.</summary>
-    /// <inheritdoc cref="Pool(ReadOnlySpan{double}, ReadOnlySpan{double}, ReadOnlySpan{double}, double, int)"/>
-    public static PooledCatches Pool(ReadOnlySpan<double> values, ReadOnlySpan<double> variances, RepeatabilityPrior prior, int leftOut = -1)
-    {
-        var believed = new double[values.Length];
-        Array.Fill(believed, prior.Relative * prior.Relative);
-        return Pool(values, variances, believed, prior.DegreesOfFreedom, leftOut);
-    }
-
     /// <summary>
-    /// Pools catches with known random variances and a prior on the scatter between them.
+    /// Pools observed ratios with known random variances and a prior on the scatter between them.
     /// </summary>
-    /// <param name="values">Mass per revolution of each catch k_i, kg per revolution, above 0.</param>
-    /// <param name="variances">Known random variance of each catch v_i, relative, &gt;= 0.</param>
-    /// <param name="believed">Variance believed of the scatter of each catch s0_i^2, relative, above 0.</param>
-    /// <param name="priorDegreesOfFreedom">Degrees of freedom of that belief nu0, one for all catches: they share one factor.</param>
-    /// <param name="leftOut">Index of a catch to leave out; negative for none.</param>
+    /// <param name="values">The ratios k_i, in any one unit, above 0.</param>
+    /// <param name="variances">Known random variance of each v_i, relative, &gt;= 0.</param>
+    /// <param name="believed">Variance believed of the scatter of each s0_i^2, relative, above 0.</param>
+    /// <param name="priorDegreesOfFreedom">Degrees of freedom of that belief nu0, one for all: they share one factor.</param>
+    /// <param name="leftOut">Index of an observation to leave out; negative for none.</param>
     /// <remarks>
     /// tau_i^2 = phi s0_i^2 with phi the positive root of
     /// sum((k_i/k - 1)^2 / (phi s0_i^2 + v_i)) + nu0 / phi = nu0 + c - 1, with w_i = 1 / (tau_i^2 + v_i) and
-    /// k = sum(w k_i) / sum(w). One catch gives phi = 1; v = 0 and equal s0 give the usual pooling of variances. Without the prior
+    /// k = sum(w k_i) / sum(w). One observation gives phi = 1; v = 0 and equal s0 give the usual pooling of variances. Without the prior
     /// this is the Paule-Mandel estimator (SOURCES.md, key DERSIMONIAN-KACKER-2007). There is no pre-test that would
     /// switch the prior off: that makes intervals jump without making them honest.
-    /// Accuracy: the root is found to the last bits of a double; checked in PooledCatchesTests.
+    /// Accuracy: the root is found to the last bits of a double; checked in PooledRatioTests and PoolingReferenceTests.
     /// </remarks>
     /// <exception cref="ArgumentException">Nothing to pool.</exception>
-    public static PooledCatches Pool(
+    public static PooledRatio Pool(
         ReadOnlySpan<double> values, ReadOnlySpan<double> variances, ReadOnlySpan<double> believed, double priorDegreesOfFreedom, int leftOut = -1)
     {
         var count = values.Length - (leftOut >= 0 ? 1 : 0);
         if (count < 1 || values.Length != variances.Length || values.Length != believed.Length)
-            throw new ArgumentException("At least one catch with its variances is needed.", nameof(values));
+            throw new ArgumentException("At least one observed ratio with its variances is needed.", nameof(values));
         var degreesOfFreedom = priorDegreesOfFreedom + count - 1;
         var scatter = count == 1 ? 1 : Root(values, variances, believed, priorDegreesOfFreedom, degreesOfFreedom, leftOut);
 
@@ -70,7 +59,7 @@ public readonly record struct PooledCatches(
             between += ofThis;
         }
 
-        return new PooledCatches(
+        return new PooledRatio(
             weighted / sumOfWeights,
             scatter,
             between / count,
@@ -79,7 +68,7 @@ public readonly record struct PooledCatches(
             degreesOfFreedom);
     }
 
-    // The root with all v_i = 0 lies near or above the true one; Newton on ln phi comes down to it. Catches known
+    // The root with all v_i = 0 lies near or above the true one; Newton on ln phi comes down to it. Observations known
     // unequally well that disagree can bend the sum so much that a step overshoots; so the root is kept between two
     // bounds, and the interval is halved where a step would leave them.
     private static double Root(
