@@ -14,7 +14,7 @@ namespace CalibrationApi.Engine.BulkDensities;
 /// soybeans (above 46 kg/hL) and corn (above 52 kg/hL) they put the half litre above the test weight, which no settling does;
 /// there they tell nothing of loose grain, and nothing is said of it.
 /// </para>
-/// <para>Range of validity: usual test weights of each grain. Accuracy: inverse within 1e-12, checked in CanadianTestWeightTests.</para>
+/// <para>Range of validity: usual test weights of each grain. Accuracy: 1e-12 of the printed equation, checked in CanadianTestWeightTests.</para>
 /// </remarks>
 public static class CanadianTestWeight
 {
@@ -37,26 +37,14 @@ public static class CanadianTestWeight
     /// <summary>The grains that have an equation.</summary>
     public static IReadOnlyCollection<ReferenceMaterial> Grains => Equations.Keys;
 
-    /// <summary>The official test weight for a loose density: a + b g.</summary>
-    /// <param name="grain">One of <see cref="Grains"/>.</param>
-    /// <param name="loose">Density of half a litre poured loosely.</param>
-    /// <exception cref="KeyNotFoundException">The grain has no equation.</exception>
-    public static BulkDensity Settled(ReferenceMaterial grain, BulkDensity loose)
-    {
-        var (a, b) = Equations[grain];
-        return new(KilogramsPerHectolitre.Canonical(a + b * GramsInHalfALitre(loose)));
-    }
-
-    /// <summary>The loose density behind an official test weight: the inverse of <see cref="Settled"/>.</summary>
+    /// <summary>The loose density behind an official test weight: two half litres of g = (T - a) / b.</summary>
     /// <param name="grain">One of <see cref="Grains"/>.</param>
     /// <param name="testWeight">Official test weight.</param>
     /// <exception cref="KeyNotFoundException">The grain has no equation.</exception>
     public static BulkDensity Loose(ReferenceMaterial grain, BulkDensity testWeight)
     {
         var (a, b) = Equations[grain];
+        // kg/m3 is grams in a litre.
         return new((KilogramsPerHectolitre.FromCanonical(testWeight.KilogramsPerCubicMetre) - a) / b * 2);
     }
-
-    // kg/m3 is grams in a litre.
-    private static double GramsInHalfALitre(BulkDensity loose) => loose.KilogramsPerCubicMetre / 2;
 }

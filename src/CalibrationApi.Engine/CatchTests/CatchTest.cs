@@ -58,9 +58,6 @@ public sealed record CatchTest
     /// <summary>How the product flows; null when not stated.</summary>
     public ProductMaterial? Material { get; init; }
 
-    /// <summary>Bulk density of the product; needed for a volume per revolution.</summary>
-    public BulkDensity? BulkDensity { get; init; }
-
     /// <summary>What the fitted element can hold of the product; null when it is not known.</summary>
     public ElementContent? Element { get; init; }
 

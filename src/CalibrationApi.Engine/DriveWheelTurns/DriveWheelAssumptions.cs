@@ -1,5 +1,4 @@
 using CalibrationApi.Engine.Answers;
-using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Engine.DriveWheelTurns;

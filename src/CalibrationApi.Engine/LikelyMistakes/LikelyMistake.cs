@@ -37,12 +37,6 @@ public sealed record LikelyMistakesResult
     /// <summary>Probability that the test holds any mistake, shown or not; 0 where no single one could reach the limit for showing.</summary>
     public double AnyProbability { get; init; }
 
-    /// <summary>Standard deviation on ln with which the whole test was predicted, ordinary change included; 0 where nothing had to be predicted.</summary>
-    public double PredictiveDeviation { get; init; }
-
-    /// <summary>Scale of the ordinary change in use, on ln.</summary>
-    public double OrdinaryChange { get; init; }
-
     /// <summary>The one mistake that is probable enough, well enough supported and told apart from the others to stop the test; null when there is none.</summary>
     public LikelyMistake? Named =>
         Shown is [{ CannotBeToldApart: false, Probability: >= MistakeJudgement.NamedFrom, BayesFactor: >= MistakeJudgement.ClearEvidence } first, ..] ? first : null;

@@ -37,24 +37,19 @@ internal static class MistakeSearch
             return LikelyMistakesResult.None;
         var change = test.Context.NewLot is true ? MistakeJudgement.OrdinaryChangeWithNewLot : MistakeJudgement.OrdinaryChange;
         var likelihood = new TestLikelihood(readings, test.Reference?.Value.KilogramsPerRevolution, change, CommonVariance(test, estimate, dayToDay));
-        var result = new LikelyMistakesResult
-        {
-            OrdinaryChange = change,
-            PredictiveDeviation = test.Reference is null ? 0 : Math.Sqrt(likelihood.NormalDeviation * likelihood.NormalDeviation + change * change),
-        };
         var hand = new TestAtHand(test, readings);
         var gains = new double[readings.Count];
         var gain = LargestGain(likelihood, gains);
         if (!isLarge && !hand.TareIsZeroAgainstTheRecord && gain < Limit - Math.Log(MistakeJudgement.PriorOfAnyMistake * MostShare))
-            return result;
+            return LikelyMistakesResult.None;
         var hypotheses = MistakePriors.Of(hand, isBorneOut);
         if (!isLarge && NothingCanBeShown(hand, likelihood, hypotheses, gains))
-            return result;
+            return LikelyMistakesResult.None;
 
         var posteriors = Posteriors(hand, likelihood, hypotheses);
         var listing = new MistakeListing(hand, likelihood, posteriors);
         var shown = listing.Shown();
-        return result with
+        return new LikelyMistakesResult
         {
             AnyProbability = posteriors.Where(each => each.Mistake is not null).Sum(each => each.Probability),
             Shown = shown,

@@ -47,7 +47,7 @@ internal sealed record BlendProgram(double[][] Shares, double[] Least, double[] 
         var rates = simplex.Values.Take(Least.Length).Select((rate, i) => OnBound(rate, i)).ToArray();
         var amounts = rows.Select((_, j) => Amount(rates, j)).ToArray();
         bool[] met = [.. rows.Select((row, j) => (amounts[j] >= row.Least || IsMet(amounts[j] - row.Least)) && (amounts[j] <= row.Most || IsMet(amounts[j] - row.Most)))];
-        return new BlendSolution(rates, amounts, met, Deviation(simplex, overLimits), Deviation(simplex, offTargets), prices);
+        return new BlendSolution(rates, amounts, met, prices);
     }
 
     /// <summary>True when some rates meet everything that is asked.</summary>
@@ -119,10 +119,8 @@ internal sealed record BlendProgram(double[][] Shares, double[] Least, double[] 
 /// <param name="Rates">Relative rate of each product.</param>
 /// <param name="Amounts">Relative amount of each nutrient.</param>
 /// <param name="Met">Which nutrients are as asked.</param>
-/// <param name="OverLimits">Sum of what goes over limits, relative to their targets.</param>
-/// <param name="OffTargets">Sum of what falls short of targets or goes over exact ones, relative to them.</param>
 /// <param name="Prices">Relative cost of the next relative amount of each nutrient; empty without costs.</param>
-internal sealed record BlendSolution(double[] Rates, double[] Amounts, bool[] Met, double OverLimits, double OffTargets, double[] Prices)
+internal sealed record BlendSolution(double[] Rates, double[] Amounts, bool[] Met, double[] Prices)
 {
     /// <summary>Everything that was asked is met.</summary>
     public bool MeetsAll => Met.All(met => met);

@@ -9,9 +9,6 @@ public sealed class SeedRowLoad
 
     private SeedRowLoad(Zone[] zones) => this.zones = zones;
 
-    /// <summary>Number of zones; 1 without variable rates.</summary>
-    public int Zones => zones.Length;
-
     /// <summary>Adds up what is placed with the seed.</summary>
     /// <param name="products">The products; those with more than one rate have one for each of the same zones.</param>
     /// <remarks>Rate times share, summed over the products of a zone. Nitrogen of a form that is not stated counts as urea, the form that harms most.</remarks>

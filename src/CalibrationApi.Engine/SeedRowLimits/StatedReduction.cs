@@ -6,8 +6,7 @@ namespace CalibrationApi.Engine.SeedRowLimits;
 /// <param name="Cause">What it is stated for.</param>
 /// <param name="Left">Share of the limit that is left, a fraction; null when it depends on the case.</param>
 /// <param name="Statement">What the source says, in our words.</param>
-/// <param name="LimitsAreHeld">The limits that it reduces are held here, so that it can be applied.</param>
-public sealed record StatedReduction(LimitSource Source, IReadOnlyList<Crop> Crops, ReductionCause Cause, double? Left, string Statement, bool LimitsAreHeld)
+public sealed record StatedReduction(LimitSource Source, IReadOnlyList<Crop> Crops, ReductionCause Cause, double? Left, string Statement)
 {
     /// <summary>True when it is stated for this crop, seedbed and number of products.</summary>
     internal bool IsFor(SeedRow row) => Crops.Contains(row.Crop) && Cause switch

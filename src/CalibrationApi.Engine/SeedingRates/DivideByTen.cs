@@ -19,9 +19,6 @@ public static class DivideByTen
     /// <summary>The shortcut over the exact rate: 1.0413.</summary>
     public static double Factor { get; } = ExactDivisor / 10;
 
-    /// <summary>The shortcut's rate where exact units give <paramref name="exact"/>.</summary>
-    public static MassPerArea Of(MassPerArea exact) => new(exact.KilogramsPerSquareMetre * Factor);
-
     /// <summary>The exact rate behind a rate made with the shortcut.</summary>
     public static MassPerArea Corrected(MassPerArea shortcut) => new(shortcut.KilogramsPerSquareMetre / Factor);
 

@@ -23,10 +23,6 @@ public sealed record WorkingWidth(Length Nominal, Length? PassToPass = null, Len
     /// <summary>Rate applied to the field over the rate set: W_used / W_effective.</summary>
     public double RateFactor => Used.Metres / Effective.Metres;
 
-    /// <summary>Area worked twice in a field: the overlap share of it.</summary>
-    /// <param name="field">Area of the field.</param>
-    public Area WorkedTwice(Area field) => new(field.SquareMetres * OverlapShare);
-
     /// <summary>The nominal width of a machine: openers times spacing.</summary>
     /// <param name="openers">Number of openers, above 0.</param>
     /// <param name="spacing">Distance between neighbours.</param>

@@ -1,4 +1,3 @@
-using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.History;
 using CalibrationApi.Engine.Tests.Statistics;
 

@@ -12,7 +12,6 @@ public sealed class WorkedCatchTestTests
     private static readonly CatchTestResult Result = (Given.Test(Given.Weighed(18.70, 1.62, 47.0), Given.Weighed(18.56, 1.62, 46.8)).InForce(0.342) with
     {
         Limits = Given.OnePercent,
-        BulkDensity = new BulkDensity(620),
         ControllerEntry = ControllerEntry.PerRevolutionOf(UnitTable.Get("kg/rev"), 3),
         TargetRate = new MassPerArea(0.009),
         Area = new Area(480_000),

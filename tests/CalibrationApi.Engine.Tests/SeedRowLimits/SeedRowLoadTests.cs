@@ -48,7 +48,6 @@ public sealed class SeedRowLoadTests
     {
         var load = SeedRowLoad.Of([Sown.Urea(10), Sown.Phosphate(40, 60, 0), Sown.Potash(60, 10, 62)]);
 
-        Assert.Equal(3, load.Zones);
         Assert.Equal(2, load.Worst(LimitedNutrient.Phosphate).Zone);
         Assert.Equal(3, load.Worst(LimitedNutrient.Potash).Zone);
         var (worst, zone) = load.Worst(LimitedNutrient.NitrogenPlusPotash);

@@ -59,7 +59,6 @@ public sealed class SeedbedConditionTests
 
         Assert.Equal([cause, ReductionCause.SmallerStandLoss], result.Reductions.Select(reduction => reduction.Cause));
         Assert.Equal(left, result.Reductions[0].Left);
-        Assert.All(result.Reductions, reduction => Assert.False(reduction.LimitsAreHeld));
         Assert.DoesNotContain(result.Limits, limit => limit.Reduction is not null);
     }
 

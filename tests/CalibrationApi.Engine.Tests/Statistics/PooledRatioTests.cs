@@ -1,4 +1,3 @@
-using CalibrationApi.Engine.Statistics;
 using CalibrationApi.Engine.Repeatability;
 
 namespace CalibrationApi.Engine.Tests.Statistics;

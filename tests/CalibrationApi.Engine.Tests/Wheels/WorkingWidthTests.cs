@@ -42,11 +42,10 @@ public sealed class WorkingWidthTests
 
     // Product metered for the nominal width over the area covered: what the field takes beyond its area is what lies double.
     [Fact]
-    public void WorkedTwice_OfAField_IsTheMassTakenBeyondItsArea()
+    public void OverlapShare_OfAField_IsTheMassTakenBeyondItsArea()
     {
         var width = new WorkingWidth(new Length(9), new Length(8.5));
-        var field = new Area(480_000);
 
-        NearlyEqual.Assert(field.SquareMetres * (width.RateFactor - 1), width.WorkedTwice(field).SquareMetres, 1e-12);
+        NearlyEqual.Assert(width.RateFactor - 1, width.OverlapShare, 1e-12);
     }
 }

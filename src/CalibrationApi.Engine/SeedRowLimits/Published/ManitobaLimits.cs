@@ -42,7 +42,7 @@ internal static class ManitobaLimits
     private static readonly (double Spread, double Row)[] Openers = [(1, 6), (1, 9), (1, 12), (2, 6), (2, 9), (2, 12), (3, 6), (3, 9), (3, 12)];
 
     private static readonly StatedReduction Halved = new(
-        DryBeds, [Crop.Wheat, Crop.Barley, Crop.Oat, Crop.Canola], ReductionCause.DrySeedbed, 0.5, "With warm weather and drying winds it wants its rates of seed-placed urea halved.", LimitsAreHeld: true);
+        DryBeds, [Crop.Wheat, Crop.Barley, Crop.Oat, Crop.Canola], ReductionCause.DrySeedbed, 0.5, "With warm weather and drying winds it wants its rates of seed-placed urea halved.");
 
     public static IReadOnlyList<StatedReduction> Reductions { get; } = [Halved];
 

@@ -35,10 +35,10 @@ internal static class PlainsLimits
 
     public static IReadOnlyList<StatedReduction> Reductions { get; } =
     [
-        new(SouthDakota, SouthDakotaCrops, ReductionCause.CoarseAndDrySoil, 0.8, "On coarse soil it takes another 20 % off its rates for dry soil.", LimitsAreHeld: false),
-        new(SouthDakota, SouthDakotaCrops, ReductionCause.CoarseAndMoistSoil, 0.6, "On coarse soil it takes 40 % off its rates for moist soil.", LimitsAreHeld: false),
-        new(SouthDakota, SouthDakotaCrops, ReductionCause.SmallerStandLoss, 0.5, "It halves its rates, made for 10 % loss of stand, to come down to 5 %.", LimitsAreHeld: false),
-        new(SouthDakota, SouthDakotaCrops, ReductionCause.Blend, null, "Its rates for single products do not add up in a blend: each is reduced by its share.", LimitsAreHeld: false),
+        new(SouthDakota, SouthDakotaCrops, ReductionCause.CoarseAndDrySoil, 0.8, "On coarse soil it takes another 20 % off its rates for dry soil."),
+        new(SouthDakota, SouthDakotaCrops, ReductionCause.CoarseAndMoistSoil, 0.6, "On coarse soil it takes 40 % off its rates for moist soil."),
+        new(SouthDakota, SouthDakotaCrops, ReductionCause.SmallerStandLoss, 0.5, "It halves its rates, made for 10 % loss of stand, to come down to 5 %."),
+        new(SouthDakota, SouthDakotaCrops, ReductionCause.Blend, null, "Its rates for single products do not add up in a blend: each is reduced by its share."),
     ];
 
     public static IReadOnlyList<PublishedLimit> All { get; } =

@@ -36,7 +36,6 @@ internal static class CatchTestMapping
                 ? new CaughtPoints(points.Caught!.Value, points.Total!.Value, points.Spread?.Canonical() ?? CaughtPoints.DefaultRelativeSpread)
                 : null,
             Material = Words.Read<ProductMaterial>(request.Product?.Material),
-            BulkDensity = BulkDensityQuantity.Read(request.Product?.BulkDensity),
             Element = request.FittedElement?.Content(request.Product?.BulkDensity),
             OtherProducts = MistakeContextMapping.ReadKnownDeliveries(request),
             Conditions = request.Conditions?.Read(),

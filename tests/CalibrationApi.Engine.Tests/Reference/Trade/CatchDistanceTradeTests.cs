@@ -35,7 +35,7 @@ public sealed class CatchDistanceTradeTests : TradeCases<CatchDistanceTradeTests
         ["CD-10 area of 1/25 ha / m2"] = () => Convert(1.0 / 25, "ha", "m2"),
         ["CD-11 grams over 10 m per metre of row spacing in kg/ha"] = () => In("kg/ha", OverCourse("m", 10, "m", 1).Rate(new MassPerRevolution(Si(1, "g"))).KilogramsPerSquareMetre),
         ["CD-12 distance / in"] = () => Convert(50, "ft", "in"),
-        ["CD-12 turns in 50 ft"] = () => RollingWheel.Turns(LengthOf(50, "ft"), LengthOf(60, "in")),
+        ["CD-12 turns in 50 ft"] = () => new DriveWheel(LengthOf(60, "in"), new Length(1)).TurnsFor(new Area(LengthOf(50, "ft").Metres)),
         ["CD-13 seeds / (1/ha)"] = () => In("/ha", SeedingRate.Seeds(new CountPerArea(Si(6000, "/ha")), 0.75).PerSquareMetre),
         // Four rows of 100 cm from one meter of ten cells; 6000 plants per ha with 75 % emergence; ground wheel of 50 cm.
         ["CD-13 turns of the wheel per turn of the meter"] = () => 10 / (Si(6000, "/ha") / 0.75 * new DriveWheel(RollingWheel.OfDiameter(LengthOf(50, "cm")), new Length(4)).AreaPerTurn.SquareMetres),

@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.DistanceSensors;
 using CalibrationApi.Engine.DriveWheelTurns;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.Wheels;
@@ -33,14 +34,22 @@ public sealed class DistanceTradeTests : TradeCases<DistanceTradeTests>, ITradeT
         ["USU course for 15 ft / ft"] = () => Course(15),
         ["PF-EFF 26 400 ft in an hour / (mi/h)"] = () => MilesPerHour(26_400, 3600),
         ["GATE-SLIP distance without slip in 20 turns / m"] = () => 20 * Rolling.Metres,
-        ["GATE-SLIP slip / %"] = () => In("%", RollingWheel.Slip(new Length(56), 20, Rolling)),
+        ["GATE-SLIP slip / %"] = () => In("%", Slip(new Length(56), 20)),
     };
 
     // An overlap of 8 % of the width covered anew, on 450 acres.
-    private static double TwiceOf450Acres => In("ac", new WorkingWidth(new Length(1.08), new Length(1)).WorkedTwice(new Area(Si(450, "ac"))).SquareMetres);
+    private static double TwiceOf450Acres => 450 * new WorkingWidth(new Length(1.08), new Length(1)).OverlapShare;
 
     // A nominal radius of 0.5 m, of which the tyre rolls 6 % less.
     private static Length Rolling => RollingWheel.OfDiameter(new Length(2 * 0.5 * 0.94));
+
+    // Turns counted under load, against one turn on the circumference that rolls without slip.
+    private static double Slip(Length distance, double turns) => DistanceSensorEvaluation.Evaluate(new DistanceSensorQuestion
+    {
+        Runs = [new MeasuredRun(distance, turns)],
+        ReferenceRuns = [new MeasuredRun(Rolling, 1)],
+        Counted = CountedThing.Turns,
+    }).Result!.Slip!.Value;
 
     private static WorkingWidth Seeder(double overlapFeet) => new(new Length(Si(55, "ft")), new Length(Si(55 - overlapFeet, "ft")));
 

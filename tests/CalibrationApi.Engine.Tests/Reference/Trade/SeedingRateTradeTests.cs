@@ -150,7 +150,7 @@ public sealed class SeedingRateTradeTests : TradeCases<SeedingRateTradeTests>, I
 
     private static double Kentucky(double seedsPerSquareFoot, double seedsPerPound) => In("lb/ac", OfSeeds(Si(seedsPerSquareFoot, "/ft2"), PerPound(seedsPerPound)));
 
-    private static double ByTen(double exact) => DivideByTen.Of(new(exact)).KilogramsPerSquareMetre;
+    private static double ByTen(double exact) => exact * DivideByTen.Factor;
 
     private static double Bulk(double purity, double germination) => 1 / SeedingRate.PureLiveSeed(purity / 100, germination / 100);
 
