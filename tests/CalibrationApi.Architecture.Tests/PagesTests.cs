@@ -32,7 +32,9 @@ public sealed partial class PagesTests
 
         Assert.InRange(screen.Split("\n\n")[1].Length, 200, 1000);
         Assert.Contains(shown, block => block.Body == "dotnet run --project src/CalibrationApi -- --demo\n");
-        Assert.Contains(shown, block => block.Body.StartsWith("curl ", StringComparison.Ordinal) && block.Output.Length > 0 && screen.Contains(block.Output, StringComparison.Ordinal));
+        var request = Assert.Single(shown, block => block.Body.StartsWith("curl ", StringComparison.Ordinal));
+        Assert.NotEmpty(request.Output);
+        Assert.Contains(request.Output, screen, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -50,7 +52,9 @@ public sealed partial class PagesTests
     {
         Assert.True(Path.Exists(Repository.PathOf(link.Path)), $"{name} links to {link.Path}, which does not exist.");
         if (link.Anchor.Length > 0)
-            Assert.True(Page.At(link.Path).Anchors.Contains(link.Anchor), $"{name} links to #{link.Anchor} of {link.Path}, which has no such heading.");
+            Assert.True(
+                Page.At(link.Path).Anchors.Contains(link.Anchor),
+                $"{name} links to #{link.Anchor} of {link.Path}, which has no such heading.");
     });
 
     [Fact]
@@ -60,7 +64,8 @@ public sealed partial class PagesTests
         var ahead = new Queue<string>(reached);
         while (ahead.TryDequeue(out var name))
         {
-            foreach (var (path, _) in Page.At(name).Links.Where(link => link.Path.EndsWith(".md", StringComparison.Ordinal) && reached.Add(link.Path)))
+            var linked = Page.At(name).Links.Select(link => link.Path).Where(path => path.EndsWith(".md", StringComparison.Ordinal));
+            foreach (var path in linked.Where(reached.Add))
                 ahead.Enqueue(path);
         }
 
@@ -95,12 +100,17 @@ public sealed partial class PagesTests
     [Fact]
     public void Commands_OfAllPages_NameWhatExists()
     {
-        var commands = Page.All.SelectMany(page => page.Blocks.Where(block => block.Kind == "bash").Select(block => (page.Name, block.Body))).ToArray();
-        var paths = commands.SelectMany(command => RepositoryPath().Matches(command.Body).Select(path => (command.Name, Path: path.Value.TrimEnd('.', '/')))).ToArray();
-        var scripts = commands.SelectMany(command => NpmScript().Matches(command.Body).Select(script => (command.Name, Script: script.Groups[1].Value))).ToArray();
+        var commands = Page.All
+            .SelectMany(page => page.Blocks.Where(block => block.Kind == "bash").Select(block => (page.Name, block.Body)));
+        (string Name, string Path)[] paths =
+            [.. commands.SelectMany(one => RepositoryPath().Matches(one.Body).Select(path => (one.Name, path.Value.TrimEnd('.', '/'))))];
+        (string Name, string Script)[] scripts =
+            [.. commands.SelectMany(one => NpmScript().Matches(one.Body).Select(script => (one.Name, script.Groups[1].Value)))];
 
         Assert.True(paths.Length > 30 && scripts.Length > 5, $"Only {paths.Length} paths and {scripts.Length} scripts were found.");
-        Assert.All(paths, one => Assert.True(Path.Exists(Repository.PathOf(one.Path)), $"{one.Name} has a command with {one.Path}, which does not exist."));
+        Assert.All(paths, one => Assert.True(
+            Path.Exists(Repository.PathOf(one.Path)),
+            $"{one.Name} has a command with {one.Path}, which does not exist."));
         Assert.All(scripts, one => Assert.True(
             NpmScripts(one.Name).Contains(one.Script),
             $"{one.Name} runs the npm script {one.Script}, which does not exist."));
@@ -109,18 +119,22 @@ public sealed partial class PagesTests
     [Theory]
     [MemberData(nameof(Pages))]
     public void Paths_NamedInText_Exist(string name) => Assert.All(
-        QuotedPath().Matches(Page.At(name).Text).Select(path => path.Groups[1].Value).Where(path => !path.Contains(".calibration", StringComparison.Ordinal)),
+        QuotedPath().Matches(Page.At(name).Text).Select(path => path.Groups[1].Value)
+            // What the service makes when it runs.
+            .Where(path => !path.Contains(".calibration", StringComparison.Ordinal)),
         path => Assert.True(
             Path.Exists(Repository.PathOf(path)) || Path.Exists(Repository.PathOf(Path.GetDirectoryName(name)!, path)),
             $"{name} names {path}, which does not exist."));
 
-    private static IEnumerable<string> PagesWith(string mark) => Page.All.Where(page => page.Blocks.Any(block => block.Mark == mark)).Select(page => page.Name);
+    private static IEnumerable<string> PagesWith(string mark) =>
+        Page.All.Where(page => page.Blocks.Any(block => block.Mark == mark)).Select(page => page.Name);
 
     // A page outside the client's own folder means the tools of the contract.
     private static IEnumerable<string> NpmScripts(string page)
     {
         var folder = page.StartsWith("src/Clients/TypeScript/", StringComparison.Ordinal) ? "src/Clients/TypeScript" : "openapi";
-        return JsonNode.Parse(File.ReadAllText(Repository.PathOf(folder, "package.json")))!["scripts"]!.AsObject().Select(script => script.Key);
+        var package = JsonNode.Parse(File.ReadAllText(Repository.PathOf(folder, "package.json")))!;
+        return package["scripts"]!.AsObject().Select(script => script.Key);
     }
 
     [GeneratedRegex(@"\bcurl\b|localhost:5000")]

@@ -9,7 +9,8 @@ public sealed partial class KeyedPagesTests
 {
     private const string Mark = "keyed";
 
-    public static TheoryData<string> Pages => [.. Page.All.Where(page => page.Blocks.Any(block => block.Mark == Mark)).Select(page => page.Name)];
+    public static TheoryData<string> Pages =>
+        [.. Page.All.Where(page => page.Blocks.Any(block => block.Mark == Mark)).Select(page => page.Name)];
 
     [Theory]
     [MemberData(nameof(Pages))]
@@ -27,7 +28,8 @@ public sealed partial class KeyedPagesTests
         {
             Assert.True(asked.Success, $"{page} shows a key in another way than as a header of curl.");
             using var request = new HttpRequestMessage(HttpMethod.Get, asked.Groups["path"].Value);
-            request.Headers.TryAddWithoutValidation(asked.Groups["name"].Value, asked.Groups["value"].Value.Replace("$KEY", key, StringComparison.Ordinal));
+            var value = asked.Groups["value"].Value.Replace("$KEY", key, StringComparison.Ordinal);
+            request.Headers.TryAddWithoutValidation(asked.Groups["name"].Value, value);
             using var answer = await client.SendAsync(request);
             Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
         }

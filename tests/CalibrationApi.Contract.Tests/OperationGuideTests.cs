@@ -36,15 +36,20 @@ public sealed partial class OperationGuideTests
     public void Unit_ForSystemd_StartsTheServiceWithSettingsThatItTakes()
     {
         var unit = Block("ini").Split('\n', StringSplitOptions.RemoveEmptyEntries);
-        var values = unit.Where(line => line.Contains('=', StringComparison.Ordinal)).Select(line => line.Split('=', 2)).ToLookup(pair => pair[0], pair => pair[1]);
-        var environment = values["Environment"].Select(setting => setting.Split('=', 2)).ToDictionary(pair => pair[0], pair => (string?)pair[1]);
+        var values = unit.Where(line => line.Contains('=', StringComparison.Ordinal))
+            .Select(line => line.Split('=', 2))
+            .ToLookup(pair => pair[0], pair => pair[1]);
+        var environment = values["Environment"].Select(setting => setting.Split('=', 2)).ToDictionary(pair => pair[0], pair => pair[1]);
         var faults = new List<string>();
 
         // Published, the program has the name of its assembly.
         var program = Assert.Single(values["ExecStart"]);
         Assert.Equal(typeof(Program).Assembly.GetName().Name, Path.GetFileName(program));
-        Assert.Contains($"dotnet publish src/CalibrationApi -c Release -o {Path.GetDirectoryName(program)}`", Guide, StringComparison.Ordinal);
-        var configuration = new ConfigurationBuilder().AddInMemoryCollection(environment.ToDictionary(one => one.Key.Replace("__", ":", StringComparison.Ordinal), one => one.Value)).Build();
+        var folder = Path.GetDirectoryName(program);
+        Assert.Contains($"dotnet publish src/CalibrationApi -c Release -o {folder}`", Guide, StringComparison.Ordinal);
+        var given = environment
+            .ToDictionary(pair => pair.Key.Replace("__", ":", StringComparison.Ordinal), pair => (string?)pair.Value);
+        var configuration = new ConfigurationBuilder().AddInMemoryCollection(given).Build();
         var settings = CalibrationSettings.Read(configuration, isAtATerminal: false, faults);
         Assert.Empty(faults);
         Assert.StartsWith($"/var/lib/{Assert.Single(values["StateDirectory"])}/", settings.Database, StringComparison.Ordinal);
@@ -79,7 +84,9 @@ public sealed partial class OperationGuideTests
             restored.Prepare();
             using var connection = restored.Open();
             Assert.Equal("ok", connection.QuerySingle<string>("pragma integrity_check"));
-            Assert.Equal(50, connection.QuerySingle<int>("select count(*) from idempotency_keys where route = 'POST /backup' and cast(key as integer) < 50"));
+            var acknowledged = connection.QuerySingle<int>(
+                "select count(*) from idempotency_keys where route = 'POST /backup' and cast(key as integer) < 50");
+            Assert.Equal(50, acknowledged);
         }
 
         Directory.Delete(Path.GetDirectoryName(copy)!, recursive: true);
@@ -89,7 +96,8 @@ public sealed partial class OperationGuideTests
 
     private static bool Insert(SqliteConnection connection, int number)
     {
-        IdempotencyKeys.Remember(connection, "local", "POST /backup", $"{number}", "", new StoredAnswer(201, null, null, []), DateTimeOffset.UtcNow);
+        var answer = new StoredAnswer(201, null, null, []);
+        IdempotencyKeys.Remember(connection, "local", "POST /backup", $"{number}", "", answer, DateTimeOffset.UtcNow);
         return true;
     }
 

@@ -10,7 +10,8 @@ public sealed class ShellPageTests(ShellPageTests.PastedPage page) : IClassFixtu
 {
     private static readonly PageBlock[] Blocks = [.. Page.At("http-examples/shell.md").Blocks.Where(block => block.Mark == "lines")];
 
-    public static TheoryData<int> Printed => [.. Blocks.Index().Where(block => block.Item.OutputKind.Length > 0).Select(block => block.Index)];
+    public static TheoryData<int> Printed =>
+        [.. Blocks.Index().Where(block => block.Item.OutputKind.Length > 0).Select(block => block.Index)];
 
     [Fact]
     public void Page_FromTopToEnd_CoversTheJob()
@@ -19,8 +20,11 @@ public sealed class ShellPageTests(ShellPageTests.PastedPage page) : IClassFixtu
 
         Assert.True(Blocks.Length >= 15, $"Only {Blocks.Length} blocks of lines were found.");
         Assert.All(
-            ["/calculations/catch-plan", "/plans/", "/machines", "/scales", "/scale-checks", "/catch-tests", "\"supersedes\"", "/adoptions", "/values-in-force", "/history",
-                "Idempotency-Key", "If-Match", "text/csv", "application/x-ndjson", "%header{link}", "/calculations/catch-test"],
+            [
+                "/calculations/catch-plan", "/plans/", "/machines", "/scales", "/scale-checks", "/catch-tests", "\"supersedes\"",
+                "/adoptions", "/values-in-force", "/history", "Idempotency-Key", "If-Match", "text/csv", "application/x-ndjson",
+                "%header{link}",
+            ],
             part => Assert.Contains(part, commands, StringComparison.Ordinal));
     }
 
@@ -36,7 +40,7 @@ public sealed class ShellPageTests(ShellPageTests.PastedPage page) : IClassFixtu
             kind == "json" ? PrintedAnswer.Values(shown) : [.. PrintedAnswer.Lines(shown)],
             value => Assert.True(
                 nodes.Any(node => PrintedAnswer.IsPart(value, node)),
-                $"http-examples/shell.md shows{Environment.NewLine}{value}{Environment.NewLine}below{Environment.NewLine}{command}but it prints{Environment.NewLine}{output}"));
+                $"http-examples/shell.md shows\n{value}\nbelow\n{command}but it prints\n{output}"));
     }
 
     private static JsonElement[] ValuesIn(string output)
@@ -74,7 +78,8 @@ public sealed class ShellPageTests(ShellPageTests.PastedPage page) : IClassFixtu
             var demo = folder.CreateSubdirectory("demo-data").FullName;
             foreach (var data in Directory.GetFiles(Repository.PathOf("demo-data"), "*.json"))
                 File.Copy(data, Path.Combine(demo, Path.GetFileName(data)));
-            var script = new StringBuilder("set -euo pipefail\n").Append(CultureInfo.InvariantCulture, $"jq() {{ node '{Jq}' '{NodeTools.Folder}' \"$@\"; }}\n");
+            var script = new StringBuilder("set -euo pipefail\n")
+                .Append(CultureInfo.InvariantCulture, $"jq() {{ node '{Jq}' '{NodeTools.Folder}' \"$@\"; }}\n");
             foreach (var (number, block) in Blocks.Index())
                 script.Append($"{{\n{block.Body.Replace(Address, service.Address, StringComparison.Ordinal)}}} > out.{number}\n");
             await File.WriteAllTextAsync(Path.Combine(folder.FullName, "page.sh"), script.ToString());

@@ -13,8 +13,9 @@ namespace CalibrationApi.Contract.Tests;
 /// repository, sent, and compared with the output printed below them.
 /// </summary>
 /// <remarks>
-/// A filter behind <c>|</c> only selects, so it is not run, but for columns of a table: each JSON value shown has to be a part of the answer, and each
-/// line of text one of its sentences or lines. The service holds the season of the demo data, as it does after the first command.
+/// A filter behind <c>|</c> only selects, so it is not run, but for columns of a table: each JSON value shown has to be a part of the
+/// answer, and each line of text one of its sentences or lines. The service holds the season of the demo data, as it does after the
+/// first command.
 /// </remarks>
 public sealed partial class TourTests(TourTests.Demonstration demonstration) : IClassFixture<TourTests.Demonstration>
 {
@@ -35,16 +36,17 @@ public sealed partial class TourTests(TourTests.Demonstration demonstration) : I
         Assert.Contains("/v1/calculations/catch-test/batch", called);
         Assert.Contains(Steps, step => step.Target.EndsWith("?units=us", StringComparison.Ordinal));
         Assert.Contains(Steps, step => step.ExpectedStatus is not null);
-        Assert.True(called.Count(path => path.StartsWith("/v1/calculations/", StringComparison.Ordinal)) >= 14, "Calculations are missing from the tours.");
+        var calculations = called.Count(path => path.StartsWith("/v1/calculations/", StringComparison.Ordinal));
+        Assert.True(calculations >= 14, $"Calculations are missing from the tours: there are only {calculations}.");
     }
 
     [Fact]
     public void Tour_OfTheReadme_HasFiveRequestsAfterTheFirst()
     {
-        var readme = Page.At("README.md").Blocks.Where(block => block.Mark == Mark).GroupBy(block => block.Region).Select(tour => tour.ToArray()).ToArray();
+        PageBlock[] blocks = [.. Page.At("README.md").Blocks.Where(block => block.Mark == Mark)];
 
-        Assert.Equal([1, 5], readme.Select(tour => tour.Length));
-        Assert.All(readme.SelectMany(tour => tour), block => Assert.NotEmpty(block.Output));
+        Assert.Equal([1, 5], blocks.GroupBy(block => block.Region).Select(tour => tour.Count()));
+        Assert.All(blocks, block => Assert.NotEmpty(block.Output));
     }
 
     [Theory]
@@ -71,17 +73,25 @@ public sealed partial class TourTests(TourTests.Demonstration demonstration) : I
     // What `cut -d ';' -f` leaves of each line.
     private static string Cut(string text, string fields)
     {
-        int[] kept = [.. fields.Split(',').Select(part => part.Split('-')).SelectMany(ends => Enumerable.Range(Number(ends[0]), Number(ends[^1]) - Number(ends[0]) + 1))];
-        return string.Join('\n', text.Split("\r\n").Select(line => line.Split(';')).Select(cells => string.Join(';', kept.Where(field => field <= cells.Length).Select(field => cells[field - 1]))));
+        int[] kept =
+        [
+            .. fields.Split(',').Select(part => part.Split('-'))
+                .SelectMany(ends => Enumerable.Range(Number(ends[0]), Number(ends[^1]) - Number(ends[0]) + 1)),
+        ];
+        return string.Join('\n', text.Split("\r\n").Select(line => line.Split(';')).Select(Kept));
+
+        string Kept(string[] cells) => string.Join(';', kept.Where(field => field <= cells.Length).Select(field => cells[field - 1]));
 
         static int Number(string digits) => int.Parse(digits, CultureInfo.InvariantCulture);
     }
 
     private static ByteArrayContent Json(byte[] body) => Content(body, "application/json");
 
-    private static ByteArrayContent Content(byte[] body, string mediaType) => new(body) { Headers = { ContentType = new MediaTypeHeaderValue(mediaType) } };
+    private static ByteArrayContent Content(byte[] body, string mediaType) =>
+        new(body) { Headers = { ContentType = new MediaTypeHeaderValue(mediaType) } };
 
-    private static IEnumerable<Step> StepsOf(Page page) => page.Blocks.Where(block => block.Mark == Mark).Select((block, i) => Step.Parse(page.Name, i + 1, block));
+    private static IEnumerable<Step> StepsOf(Page page) =>
+        page.Blocks.Where(block => block.Mark == Mark).Select((block, i) => Step.Parse(page.Name, i + 1, block));
 
     // A word of a command line: quoted parts and plain parts that touch each other. A pipe ends the command.
     [GeneratedRegex("""\G\s*(?<word>(?:'[^']*'|[^\s'|])+)""")]
@@ -116,18 +126,22 @@ public sealed partial class TourTests(TourTests.Demonstration demonstration) : I
     }
 
     /// <summary>One command of the tour and what is printed below it.</summary>
-    private sealed record Step(string Page, string Name, string Target, byte[]? Body, string MediaType, string? Accept, string? Columns, JsonElement[] Shown)
+    private sealed record Step(
+        string Page, string Name, string Target, byte[]? Body, string MediaType, string? Accept, string? Columns, JsonElement[] Shown)
     {
         private const string Address = "http://localhost:5000";
 
         /// <summary>The status printed with a problem; null when the command succeeds.</summary>
         public HttpStatusCode? ExpectedStatus =>
-            Shown is [{ ValueKind: JsonValueKind.Object } first, ..] && first.TryGetProperty("status", out var status) ? (HttpStatusCode)status.GetInt32() : null;
+            Shown is [{ ValueKind: JsonValueKind.Object } first, ..] && first.TryGetProperty("status", out var status)
+                ? (HttpStatusCode)status.GetInt32()
+                : null;
 
         public static Step Parse(string page, int number, PageBlock block)
         {
-            string[] words = [.. Word().Matches(block.Body).Select(match => match.Groups["word"].Value.Replace("'", "", StringComparison.Ordinal))];
-            Assert.True(block.Kind == "bash" && words[0] == "curl", $"{page} has a tour with another block than a curl command: {block.Body}");
+            string[] words =
+                [.. Word().Matches(block.Body).Select(match => match.Groups["word"].Value.Replace("'", "", StringComparison.Ordinal))];
+            Assert.True(words[0] == "curl" && block.Kind == "bash", $"{page} has another block in its tour: {block.Body}");
             var target = Assert.Single(words, word => word.StartsWith(Address, StringComparison.Ordinal))[Address.Length..];
             return new Step(
                 page,
@@ -154,7 +168,9 @@ public sealed partial class TourTests(TourTests.Demonstration demonstration) : I
             Array.IndexOf(words, option) is >= 0 and var at ? words[at + 1] : null;
 
         private static string? Header(string[] words, string name) =>
-            words.Where((word, at) => at > 0 && words[at - 1] == "-H" && word.StartsWith(name, StringComparison.Ordinal)).Select(word => word[name.Length..]).FirstOrDefault();
+            words.Where((word, at) => at > 0 && words[at - 1] == "-H" && word.StartsWith(name, StringComparison.Ordinal))
+                .Select(word => word[name.Length..])
+                .FirstOrDefault();
 
         private static byte[] Payload(string data) =>
             data.StartsWith('@') ? File.ReadAllBytes(Repository.PathOf(data[1..])) : Encoding.UTF8.GetBytes(data);

@@ -19,6 +19,8 @@ internal static class WrittenTable
         if (ContractUpdate.IsAsked)
             File.WriteAllText(Repository.PathOf(page), text[..from] + expected + text[to..]);
         else
-            Assert.True(expected == text[from..to], $"{page} shows another table than{Environment.NewLine}{expected}{ContractUpdate.Advice}");
+            Assert.True(
+                expected == text[from..to],
+                $"{page} shows another table than{Environment.NewLine}{expected}{ContractUpdate.Advice}");
     }
 }

@@ -9,7 +9,7 @@ public sealed partial class Page
     private static readonly string[] Unread = ["bin", "obj", "node_modules", "TestResults"];
 
     private static readonly Lazy<IReadOnlyList<Page>> AllOnce = new(() =>
-        [.. Below(new DirectoryInfo(Repository.Root)).Select(file => new Page(Path.GetRelativePath(Repository.Root, file.FullName).Replace('\\', '/')))]);
+        [.. Below(new DirectoryInfo(Repository.Root)).Select(file => new Page(BelowTheTop(file.FullName)))]);
 
     private Page(string name)
     {
@@ -37,13 +37,13 @@ public sealed partial class Page
         .SelectMany(same => same.Select((anchor, number) => number == 0 ? anchor : $"{anchor}-{number}"))
         .ToHashSet(StringComparer.Ordinal);
 
-    /// <summary>What it links to inside the repository: a page or folder by its path below the top folder, and a place in it, which may be empty.</summary>
+    /// <summary>What it links to in the repository: a path below the top folder, and a place in that page or nothing.</summary>
     public IReadOnlyList<(string Path, string Anchor)> Links =>
     [
         .. Link().Matches(Prose).Select(link =>
         {
             var parts = link.Groups[1].Value.Split('#', 2);
-            var target = parts[0].Length == 0 ? Name : Path.GetRelativePath(Repository.Root, Repository.PathOf(Path.GetDirectoryName(Name)!, parts[0])).Replace('\\', '/');
+            var target = parts[0].Length == 0 ? Name : BelowTheTop(Repository.PathOf(Path.GetDirectoryName(Name)!, parts[0]));
             return (target, parts.ElementAtOrDefault(1) ?? "");
         }),
     ];
@@ -56,7 +56,10 @@ public sealed partial class Page
     public override string ToString() => Name;
 
     private static IEnumerable<FileInfo> Below(DirectoryInfo folder) =>
-        folder.GetFiles("*.md").Concat(folder.GetDirectories().Where(inner => !inner.Name.StartsWith('.') && !Unread.Contains(inner.Name)).SelectMany(Below));
+        folder.GetFiles("*.md")
+            .Concat(folder.GetDirectories().Where(inner => !inner.Name.StartsWith('.') && !Unread.Contains(inner.Name)).SelectMany(Below));
+
+    private static string BelowTheTop(string path) => Path.GetRelativePath(Repository.Root, path).Replace('\\', '/');
 
     // The prose keeps everything outside the blocks, without comments.
     private static (IReadOnlyList<PageBlock> Blocks, string Prose) Read(string text)
@@ -71,7 +74,7 @@ public sealed partial class Page
             else if (part["end"].Success)
                 mark = "";
             else if (part["kind"].Success)
-                blocks.Add(new PageBlock(mark, region, part["kind"].Value, part["body"].Value, part["outputKind"].Value, part["output"].Value));
+                blocks.Add(new(mark, region, part["kind"].Value, part["body"].Value, part["outputKind"].Value, part["output"].Value));
             else
                 prose.Append(part[0].Value);
         }
@@ -81,8 +84,15 @@ public sealed partial class Page
 
     // A mark, its end, a fenced block with the output below it if there is one, or a line of anything else.
     [GeneratedRegex(
-        """^(?:<!-- /(?<end>[a-z ]+) -->$|<!-- (?<mark>[a-z ]+)(?::[^>]*)? -->$|```(?<kind>\w*)\n(?<body>(?:(?!```).*\n)*)```(?:\n\n```(?<outputKind>json|text)\n(?<output>(?:(?!```).*\n)*)```)?$|.*(?:\n|\z))""",
-        RegexOptions.Multiline)]
+        """
+        ^(?:
+            <!--[ ]/(?<end>[a-z ]+)[ ]-->$
+          | <!--[ ](?<mark>[a-z ]+)(?::[^>]*)?[ ]-->$
+          | ```(?<kind>\w*)\n(?<body>(?:(?!```).*\n)*)```(?:\n\n```(?<outputKind>json|text)\n(?<output>(?:(?!```).*\n)*)```)?$
+          | .*(?:\n|\z)
+        )
+        """,
+        RegexOptions.Multiline | RegexOptions.IgnorePatternWhitespace)]
     private static partial Regex Part();
 
     [GeneratedRegex("^#+ (.+)$", RegexOptions.Multiline)]
