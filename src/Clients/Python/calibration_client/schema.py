@@ -102,9 +102,9 @@ class AdoptionRequest(TypedDict):
     why: str
     """Why it was adopted."""
 
-    despite: NotRequired[Despite]
-    """Why the number is right although something speaks against it. Only after a request without it was refused with that
-    code; the record and every later answer show it.
+    despite: NotRequired[list[Despite]]
+    """Why the number is right although something speaks against it: one answer for each code of the refusal, which names
+    them all. Only after a request without it was refused; the record and every later answer show them.
     """
 
     occurredAt: str
@@ -2332,10 +2332,12 @@ class HistoryItem(TypedDict):
     """Why it was adopted, or why it supersedes another."""
 
     despiteCode: NotRequired[str]
-    """Code of what spoke against an adopted number when it was typed in; absent when nothing did."""
+    """Code of what spoke against an adopted number when it was typed in, several separated by semicolons; absent when
+    nothing did.
+    """
 
     despiteReason: NotRequired[str]
-    """Why the number was adopted all the same."""
+    """Why the number was adopted all the same: one reason for each code, in the same order."""
 
     supersededBy: NotRequired[str]
     """The record that took its place; absent while it stands."""
@@ -6566,8 +6568,8 @@ class ValueInForceAnswer(TypedDict):
     why: str
     """Why."""
 
-    despite: NotRequired[Despite]
-    """What spoke against the number when it was typed in, and the reason given; absent when nothing did."""
+    despite: NotRequired[list[Despite]]
+    """All that spoke against the number when it was typed in, each with the reason given; absent when nothing did."""
 
     lot: NotRequired[str]
     """Id of the lot that it was found with."""

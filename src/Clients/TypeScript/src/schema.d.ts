@@ -1455,8 +1455,8 @@ export interface components {
             meterSpeed?: components["schemas"]["RotationQuantity"];
             /** @description Why it was adopted. */
             why: string;
-            /** @description Why the number is right although something speaks against it. Only after a request without it was refused with that code; the record and every later answer show it. */
-            despite?: components["schemas"]["Despite"];
+            /** @description Why the number is right although something speaks against it: one answer for each code of the refusal, which names them all. Only after a request without it was refused; the record and every later answer show them. */
+            despite?: components["schemas"]["Despite"][];
             /**
              * Format: date-time
              * @description When it was typed in, RFC 3339 with offset.
@@ -3456,9 +3456,9 @@ export interface components {
             supersedes?: string;
             /** @description Why it was adopted, or why it supersedes another. */
             reason?: string;
-            /** @description Code of what spoke against an adopted number when it was typed in; absent when nothing did. */
+            /** @description Code of what spoke against an adopted number when it was typed in, several separated by semicolons; absent when nothing did. */
             despiteCode?: string;
-            /** @description Why the number was adopted all the same. */
+            /** @description Why the number was adopted all the same: one reason for each code, in the same order. */
             despiteReason?: string;
             /** @description The record that took its place; absent while it stands. */
             supersededBy?: string;
@@ -7280,8 +7280,8 @@ export interface components {
             recordedBy: string;
             /** @description Why. */
             why: string;
-            /** @description What spoke against the number when it was typed in, and the reason given; absent when nothing did. */
-            despite?: components["schemas"]["Despite"];
+            /** @description All that spoke against the number when it was typed in, each with the reason given; absent when nothing did. */
+            despite?: components["schemas"]["Despite"][];
             /** @description Id of the lot that it was found with. */
             lot?: string;
             /** @description Treatment of that lot. */
