@@ -1,18 +1,7 @@
 using CalibrationApi.Access;
 using CalibrationApi.Adoptions;
 using CalibrationApi.Audit;
-using CalibrationApi.Calculations.BulkDensities;
-using CalibrationApi.Calculations.CatchPlans;
-using CalibrationApi.Calculations.DistanceSensors;
-using CalibrationApi.Calculations.DriveWheelTurns;
-using CalibrationApi.Calculations.MeterSpeeds;
-using CalibrationApi.Calculations.NewLots;
-using CalibrationApi.Calculations.ProductRates;
-using CalibrationApi.Calculations.SeedRowLimits;
-using CalibrationApi.Calculations.SeedingRates;
-using CalibrationApi.Calculations.StandCounts;
-using CalibrationApi.Calculations.StandRisks;
-using CalibrationApi.Calculations.VolumeChecks;
+using CalibrationApi.Calculations;
 using CalibrationApi.CatchTests;
 using CalibrationApi.Codes;
 using CalibrationApi.Containers;
@@ -35,19 +24,9 @@ internal static class Capabilities
 {
     public static void AddCapabilities(this IServiceCollection services)
     {
+        foreach (var calculation in CalculationList.All)
+            calculation.AddTo(services);
         services.AddCatchTests();
-        services.AddCatchPlans();
-        services.AddMeterSpeeds();
-        services.AddBulkDensities();
-        services.AddVolumeChecks();
-        services.AddDistanceSensors();
-        services.AddDriveWheelTurns();
-        services.AddSeedRowLimits();
-        services.AddProductRates();
-        services.AddSeedingRates();
-        services.AddNewLots();
-        services.AddStandCounts();
-        services.AddStandRisks();
         services.AddMachines();
         services.AddProducts();
         services.AddLots();
@@ -64,19 +43,9 @@ internal static class Capabilities
     public static void MapCapabilities(this WebApplication app)
     {
         var v1 = app.MapGroup("/v1").WithRequestChecks().WithScopeForEveryRoute().WithExportsNoted();
-        v1.MapCatchPlans();
+        foreach (var calculation in CalculationList.All)
+            calculation.MapTo(v1);
         v1.MapCatchTests();
-        v1.MapMeterSpeeds();
-        v1.MapBulkDensities();
-        v1.MapVolumeChecks();
-        v1.MapDistanceSensors();
-        v1.MapDriveWheelTurns();
-        v1.MapSeedRowLimits();
-        v1.MapProductRates();
-        v1.MapSeedingRates();
-        v1.MapNewLots();
-        v1.MapStandCounts();
-        v1.MapStandRisks();
         v1.MapUnits();
         v1.MapCodes();
         v1.MapMachines();

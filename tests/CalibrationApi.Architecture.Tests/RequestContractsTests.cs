@@ -1,4 +1,5 @@
 using System.Reflection;
+using CalibrationApi.Calculations;
 using CalibrationApi.Http;
 using FluentValidation;
 using Microsoft.Extensions.DependencyInjection;
@@ -19,6 +20,7 @@ public sealed class RequestContractsTests(RunningHost host) : IClassFixture<Runn
             .Where(type => type.IsGenericType && type.GetGenericTypeDefinition() == typeof(JsonBody<>) && !type.ContainsGenericParameters)
             .Select(type => type.GenericTypeArguments[0])
             .Where(type => !type.IsGenericParameter)
+            .Concat(CalculationList.All.Select(calculation => calculation.RequestType))
             .Distinct()
             .OrderBy(type => type.Name, StringComparer.Ordinal),
     ];

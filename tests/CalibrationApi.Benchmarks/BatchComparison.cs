@@ -112,7 +112,7 @@ internal sealed class BatchComparison : IComparison
             {
                 ReadOnlySpan<byte> text = question;
                 var (request, _) = JsonBody.Parse(ref text, type);
-                if (RequestFilter.Broken(validator, request!) is not null || EvaluateCatchTest.Evaluate(request!, null).Result is not JsonAnswer<CatchTestAnswer> answer)
+                if (RequestFilter.Broken(validator, request!) is not null || CatchTestCalculation.Declaration.Ask(request!, null).Result is not JsonAnswer<CatchTestAnswer> answer)
                     throw new InvalidOperationException("The question of the benchmark is refused.");
                 answer.WriteTo(writer);
                 writer.Flush();

@@ -1,6 +1,7 @@
 using System.Net.Http.Headers;
 using System.Text;
 using System.Text.Json.Nodes;
+using CalibrationApi.Calculations;
 
 namespace CalibrationApi.Tests;
 
@@ -29,11 +30,7 @@ internal sealed class Question
         this.body = body;
     }
 
-    public static IReadOnlyList<string> Operations { get; } =
-    [
-        CatchTest, CatchPlan, MeterSpeed, BulkDensity, VolumeCheck, DistanceSensor, DriveWheelTurns, SeedRowLimit, SeedingRate, NewLot, StandCount,
-        StandRisk, ProductRate,
-    ];
+    public static IReadOnlyList<string> Operations { get; } = [.. CalculationList.All.Select(calculation => calculation.Name)];
 
     public string Operation { get; }
 

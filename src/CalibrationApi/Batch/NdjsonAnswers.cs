@@ -23,7 +23,7 @@ internal sealed class NdjsonAnswers : AnswerLines
     public override void Write(LineChunk chunk, in LineChunk.Line line, Problem problem)
     {
         Begin(chunk, line, ",\"problem\":"u8);
-        JsonSerializer.Serialize(chunk.Json, problem, ContractJson.Default.Problem);
+        JsonSerializer.Serialize(chunk.Json, problem, ProblemJson.Default.Problem);
         End(chunk);
     }
 

@@ -42,12 +42,12 @@ internal static class RecordCatchTest
         var outcome = CatchTestEvaluation.Evaluate(test);
         if (!outcome.IsAnswered)
         {
-            Evaluations.Count(Evaluations.CatchTest, Evaluations.Refused);
+            Evaluations.Count(CatchTestCalculation.Declaration.Name, Evaluations.Refused);
             return ProblemResult.Refused(outcome.Refusals, units.Display);
         }
 
         var answer = CatchTestMapping.ToAnswer(resolution.Question, outcome.Result, units);
-        Evaluations.Count(Evaluations.CatchTest, answer.Verdict);
+        Evaluations.Count(CatchTestCalculation.Declaration.Name, answer.Verdict);
         var record = new CatchTestRecord
         {
             Id = request.Id ?? RecordId.New(clock),

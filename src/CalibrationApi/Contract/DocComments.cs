@@ -12,7 +12,10 @@ internal static class DocComments
     // One file of comments beside each assembly.
     private static readonly ConcurrentDictionary<Assembly, XPathNavigator> Comments = new();
 
-    public static string? SummaryOf(Type type) => Find(type, $"{Member(XmlCommentsNodeNameHelper.GetMemberNameForType(type))}/summary");
+    public static string? SummaryOf(Type type) => Of(type, "summary");
+
+    /// <summary>An element of the comments of a type.</summary>
+    public static string? Of(Type type, string element) => Find(type, $"{Member(XmlCommentsNodeNameHelper.GetMemberNameForType(type))}/{element}");
 
     public static string? SummaryOf(MemberInfo property) => Find(property.DeclaringType!, $"{Member(XmlCommentsNodeNameHelper.GetMemberNameForFieldOrProperty(property))}/summary");
 

@@ -8,19 +8,6 @@ internal sealed class DocumentDetails : IDocumentFilter
 {
     private static readonly Dictionary<string, string> Tags = new()
     {
-        ["Catch plans"] = "How much to catch, for how long, in which container, and when each meter stops.",
-        ["Catch tests"] = "What the catches say, how sure it is, and what to do now.",
-        ["Meter speeds"] = "Which metering element serves which rates at which ground speeds.",
-        ["Bulk densities"] = "How much a litre of a product weighs, how sure that is, and what is published.",
-        ["Volume checks"] = "What an element should deliver by its volume, and whether a value fits.",
-        ["Distance sensors"] = "Whether distance, speed and width are right, and what it does to the rate when they are not.",
-        ["Drive wheel turns"] = "Turns of the drive wheel of a ground-driven machine for an area, and the rate that turning it gives.",
-        ["Seed-row limits"] = "What published limits say to fertilizer placed with the seed, with their conditions.",
-        ["Product rates"] = "Which rates of which products supply the nutrients that are wanted, at the least cost.",
-        ["Seeding rates"] = "How much seed a stand takes, and what stand a rate gives.",
-        ["New lots"] = "What another lot or treatment changes, and whether to test.",
-        ["Stand counts"] = "How many plants stand, how sure that is, and which share of the seeds came up.",
-        ["Stand risks"] = "What rate reaches a minimum stand with a wanted probability, and what its margin costs.",
         ["Machines"] = "Seeding machines with their tanks, meters, metering elements and what a test disturbs on them.",
         ["Products"] = "What meters put down.",
         ["Lots"] = "Deliveries and seed lots of a product, with what changes from lot to lot.",
@@ -40,12 +27,15 @@ internal sealed class DocumentDetails : IDocumentFilter
     public void Apply(OpenApiDocument swaggerDoc, DocumentFilterContext context)
     {
         var operations = SchemaTree.Operations(swaggerDoc).ToArray();
+        var said = context.ApiDescriptions
+            .SelectMany(description => description.ActionDescriptor.EndpointMetadata.OfType<TagSentence>())
+            .ToDictionary(sentence => sentence.Tag, sentence => sentence.Says);
         var used = operations
             .SelectMany(operation => operation.Tags ?? new HashSet<OpenApiTagReference>())
             .Select(tag => tag.Name!)
             .Distinct()
             .Order(StringComparer.Ordinal);
-        swaggerDoc.Tags = new HashSet<OpenApiTag>(used.Select(name => new OpenApiTag { Name = name, Description = Tags.GetValueOrDefault(name) }));
+        swaggerDoc.Tags = new HashSet<OpenApiTag>(used.Select(name => new OpenApiTag { Name = name, Description = said.GetValueOrDefault(name) ?? Tags.GetValueOrDefault(name) }));
 
         // The service refuses members that it does not know, so whatever can be sent is closed, even where it is answered
         // too. A client must accept members that it does not know, so whatever is only answered is open.

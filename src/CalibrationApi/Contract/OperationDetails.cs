@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using CalibrationApi.Http;
 using Microsoft.OpenApi;
 using Swashbuckle.AspNetCore.SwaggerGen;
 
@@ -9,15 +10,27 @@ internal sealed class OperationDetails : IOperationFilter
 {
     public void Apply(OpenApiOperation operation, OperationFilterContext context)
     {
+        var describedBy = context.ApiDescription.ActionDescriptor.EndpointMetadata.OfType<DescribedBy>().FirstOrDefault()?.Type;
+        if (describedBy is not null)
+            Describe(operation, describedBy);
         if (operation.RequestBody is OpenApiRequestBody body)
         {
             body.Required = true;
-            body.Description = BodyComment.Of(context.MethodInfo);
+            body.Description = describedBy is null ? BodyComment.Of(context.MethodInfo) : DocComments.Of(describedBy, "request");
             AddExample(body.Content, ContractExamples.Request(operation.OperationId!, context.ApiDescription.RelativePath!));
         }
 
         foreach (var success in (operation.Responses ?? []).Where(response => response.Key.StartsWith('2')).Select(response => response.Value))
             AddExample((success as OpenApiResponse)?.Content, ContractExamples.Answer(operation.OperationId!));
+    }
+
+    private static void Describe(OpenApiOperation operation, Type type)
+    {
+        operation.Summary = DocComments.SummaryOf(type);
+        operation.Description = DocComments.Of(type, "remarks");
+        operation.Responses!["200"].Description = DocComments.Of(type, "response[@code='200']");
+        if (DocComments.Of(type, RequestFilter.UnitsParameter) is { } units)
+            operation.Parameters!.Single(parameter => parameter.Name == RequestFilter.UnitsParameter).Description = units;
     }
 
     private static void AddExample(IDictionary<string, IOpenApiMediaType>? content, JsonNode? example)

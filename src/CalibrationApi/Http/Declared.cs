@@ -75,6 +75,10 @@ internal static class Declared
         new RequestTimeoutAttribute(MuchWork.LongTime),
     ];
 
+    /// <summary>An operation that answers one question of a calculation.</summary>
+    public static object[] Calculation { get; } =
+        Problems([StatusCodes.Status400BadRequest, .. BodyProblem, StatusCodes.Status422UnprocessableEntity, StatusCodes.Status500InternalServerError]);
+
     /// <summary>An operation that answers many questions of a calculation.</summary>
     public static object[] Batch { get; } =
     [

@@ -16,7 +16,7 @@ public sealed class JsonAnswer<T> : IResult, IEndpointMetadataProvider, IStatusC
     where T : class
 {
     private const int UsualLength = 4096;
-    private static readonly JsonTypeInfo<T> Type = (JsonTypeInfo<T>)ContractJson.Default.GetTypeInfo(typeof(T))!;
+    private static readonly JsonTypeInfo<T> Type = JsonSettings.Generated<T>();
     private readonly T value;
 
     internal JsonAnswer(T value) => this.value = value;

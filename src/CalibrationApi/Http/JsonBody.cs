@@ -44,8 +44,11 @@ public sealed class JsonBody<T> : IEndpointParameterMetadataProvider
     /// <summary>The request; the filter of the route group has turned away bodies that have none.</summary>
     public T Value => Read ?? throw new InvalidOperationException("The body was not read; the request filter is missing on this route.");
 
+    /// <summary>Reads the body of a request for a handler that takes it as a parameter.</summary>
+    public static async ValueTask<JsonBody<T>?> BindAsync(HttpContext context, ParameterInfo parameter) => await ReadAsync(context);
+
     /// <summary>Reads the body of a request.</summary>
-    public static async ValueTask<JsonBody<T>?> BindAsync(HttpContext context, ParameterInfo parameter)
+    internal static async ValueTask<JsonBody<T>> ReadAsync(HttpContext context)
     {
         if (!MediaTypes.IsUtf8(context.Request.ContentType, JsonAnswer.MediaType))
             return Failed(ProblemResult.Of(StatusCodes.Status415UnsupportedMediaType, ErrorCode.MediaTypeUnsupported,

@@ -87,3 +87,8 @@ public sealed class ProblemError
     /// <summary>What is wrong and what to do.</summary>
     public required string Detail { get; init; }
 }
+
+/// <summary>Source-generated serialization of problems.</summary>
+[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
+[JsonSerializable(typeof(Problem))]
+internal sealed partial class ProblemJson : JsonSerializerContext;

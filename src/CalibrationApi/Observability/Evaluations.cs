@@ -13,20 +13,6 @@ internal static class Evaluations
     /// <summary>The outcome of an answer without a verdict.</summary>
     public const string Answered = "answered";
 
-    public const string CatchTest = "catch-test";
-    public const string CatchPlan = "catch-plan";
-    public const string MeterSpeed = "meter-speed";
-    public const string BulkDensity = "bulk-density";
-    public const string VolumeCheck = "volume-check";
-    public const string DistanceSensor = "distance-sensor";
-    public const string DriveWheelTurns = "drive-wheel-turns";
-    public const string SeedRowLimit = "seed-row-limit";
-    public const string ProductRate = "product-rate";
-    public const string SeedingRate = "seeding-rate";
-    public const string NewLot = "new-lot";
-    public const string StandCount = "stand-count";
-    public const string StandRisk = "stand-risk";
-
     private static readonly Meter OfHost = new(Meter);
     private static readonly Counter<long> Counted = OfHost.CreateCounter<long>("calibration.evaluations", "{evaluation}", "Questions that the engine answered or refused, by kind and verdict.");
 

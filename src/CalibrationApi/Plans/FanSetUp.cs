@@ -34,7 +34,7 @@ internal static class FanSetUp
                 },
             },
             Rules,
-            EvaluateMeterSpeed.Evaluate,
+            MeterSpeedCalculation.Declaration.Ask,
             units);
         var isWrong = answer?.Findings.Any(finding => finding.Code is FindingCode.OutsideFanWindow or FindingCode.NoCommonFanWindow) is true;
         return (answer?.Fan, isWrong ? new ObstacleOfPlan { Detail = answer!.Fan!.Headline } : null);

@@ -64,7 +64,7 @@ internal sealed class MeterSetUp(PlannedField field, SqliteConnection connection
                 Area = field.Plan.Area,
             },
             SpeedRules,
-            EvaluateMeterSpeed.Evaluate,
+            MeterSpeedCalculation.Declaration.Ask,
             units);
         foreach (var error in errors)
             Add(meter.Path(meter.RateFrom == RateOrigin.Stand ? nameof(meter.Planned.Stand) : nameof(meter.Planned.TargetRate)), error.Detail, error.Code);
@@ -100,7 +100,7 @@ internal sealed class MeterSetUp(PlannedField field, SqliteConnection connection
                 Price = field.Plan.Area is null ? null : meter.Product.Price,
             },
             LotRules,
-            EvaluateNewLot.Evaluate,
+            NewLotCalculation.Declaration.Ask,
             units);
         foreach (var error in errors)
             Add(meter.Path(nameof(meter.Planned.Lot)), error.Detail, error.Code);

@@ -36,10 +36,10 @@ internal static class PlanCatchOfPlan
             return ProblemResult.Invalid(errors);
         if (questions.Validate(question) is { IsValid: false } broken)
             return ProblemResult.Invalid(RequestFilter.Errors(broken));
-        var answerUnits = CatchPlanMapping.UnitsFor(question, units);
-        var outcome = CatchPlanEvaluation.Evaluate(CatchPlanMapping.ToEngine(question));
+        var answerUnits = CatchPlanCalculation.UnitsFor(question, units);
+        var outcome = CatchPlanEvaluation.Evaluate(CatchPlanCalculation.ToEngine(question));
         return outcome.IsAnswered
-            ? JsonAnswer.Of(CatchPlanMapping.ToAnswer(outcome.Result, answerUnits, [.. predicted.Select(one => Predicted(one.Meter, one.Known, answerUnits))]))
+            ? JsonAnswer.Of(CatchPlanCalculation.ToAnswer(outcome.Result, answerUnits, [.. predicted.Select(one => Predicted(one.Meter, one.Known, answerUnits))]))
             : ProblemResult.Refused(outcome.Refusals, answerUnits.Display);
     }
 

@@ -93,7 +93,7 @@ internal sealed class PlannedField
             Area = Plan.Area,
             Price = meter.Product.Price,
         };
-        var (answer, errors) = Calculation.Ask(question, SeedingRules, EvaluateSeedingRate.Evaluate, units);
+        var (answer, errors) = Calculation.Ask(question, SeedingRules, SeedingRateCalculation.Declaration.Ask, units);
         Take(errors, meter.Path(nameof(meter.Planned.Stand)));
         return meter with { Rate = answer?.Rate, SeedingRate = answer };
     }
@@ -116,7 +116,7 @@ internal sealed class PlannedField
             // One price missing would leave the others without use.
             Products = [.. products.Select(product => product.Offer(PricesCompare(bringing)))],
         };
-        var (answer, errors) = Calculation.Ask(question, NutrientRules, EvaluateProductRate.Evaluate, units);
+        var (answer, errors) = Calculation.Ask(question, NutrientRules, ProductRateCalculation.Declaration.Ask, units);
         Take(errors, nameof(Plan.Nutrients));
         Nutrients = answer;
         if (answer is null)

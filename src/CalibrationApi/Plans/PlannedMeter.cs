@@ -67,7 +67,7 @@ internal sealed record PlannedMeter(int Index, MeterOfFieldPlan Planned, Product
                 BulkDensity = new DensityOfProduct { Value = density.Value, Unit = density.Unit },
             },
             VolumeRules,
-            EvaluateVolumeCheck.Evaluate,
+            VolumeCheckCalculation.Declaration.Ask,
             units: null);
         return check is null ? null : new KnownValue(check.StartValue, ValueOrigin.Displacement);
     }

@@ -47,7 +47,7 @@ internal static class SeedRowSetUp
                 Products = [.. beside.GroupBy(meter => meter.Planned.Product).SelectMany(meters => new PlannedProduct([.. meters], field.Machine.WorkingWidth).InOneRow()).Select(Placed)],
             },
             SeedRowRules,
-            EvaluateSeedRowLimit.Evaluate,
+            SeedRowLimitCalculation.Declaration.Ask,
             units);
         foreach (var error in errors)
             Add(open, nameof(PlanRequest.SeedRow), error.Detail, error.Code);

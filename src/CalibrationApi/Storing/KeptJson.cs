@@ -1,7 +1,6 @@
 using System.Buffers;
 using System.Text;
 using System.Text.Json;
-using System.Text.Json.Serialization.Metadata;
 using CalibrationApi.Http;
 
 namespace CalibrationApi.Storing;
@@ -26,5 +25,5 @@ internal static class KeptJson
 
     /// <summary>Writes a contract type inside something else.</summary>
     public static void Write<T>(Utf8JsonWriter json, T value)
-        where T : class => JsonSerializer.Serialize(json, value, (JsonTypeInfo<T>)ContractJson.Default.GetTypeInfo(typeof(T))!);
+        where T : class => JsonSerializer.Serialize(json, value, JsonSettings.Generated<T>());
 }

@@ -73,7 +73,7 @@ public sealed class LongListTests
             {
                 var before = GC.GetAllocatedBytesForCurrentThread();
                 var problem = Readers[operation](body);
-                var answer = problem is null ? [] : JsonSerializer.SerializeToUtf8Bytes(problem.ToProblem("trace"), ContractJson.Default.Problem);
+                var answer = problem is null ? [] : JsonSerializer.SerializeToUtf8Bytes(problem.ToProblem("trace"), ProblemJson.Default.Problem);
                 var allocated = GC.GetAllocatedBytesForCurrentThread() - before;
 
                 Assert.True(allocated <= MostAllocated, $"{operation}, {what}, {bytes} bytes: {allocated >> 20} MiB allocated.");

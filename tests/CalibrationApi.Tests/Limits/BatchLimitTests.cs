@@ -1,6 +1,5 @@
 using CalibrationApi.Contract;
 using CalibrationApi.Http;
-using CalibrationApi.Limits;
 using Microsoft.AspNetCore.Http;
 
 namespace CalibrationApi.Tests.Limits;

@@ -97,7 +97,7 @@ internal sealed class ShareToComeValidator : RequestValidator<ShareToCome>
         if (Rules.Canonical(share.Mean) is { } mean and > 0 and <= 1 && Rules.Canonical(share.Spread) is { } spread and >= 0 and <= 0.5 && !SeedSurvival.IsPossible(mean, spread))
             context.Report(nameof(share.Spread), ErrorCode.SettingsAtOdds, SpreadOfShare.Impossible);
         if (share.Counted is { } counted && CountedShareValidator.IsOrdered(counted)
-            && StandRiskMapping.Read(share) is var expected && !SeedSurvival.IsPossible(expected.Mean, expected.Spread))
+            && StandRiskCalculation.Read(share) is var expected && !SeedSurvival.IsPossible(expected.Mean, expected.Spread))
             context.Report(share.SeasonSpread is null ? nameof(share.Counted) : nameof(share.SeasonSpread), ErrorCode.SettingsAtOdds, SpreadOfShare.Impossible);
     }
 }

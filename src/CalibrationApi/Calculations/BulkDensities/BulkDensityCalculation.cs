@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using CalibrationApi.Calculations.CatchTests;
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.BulkDensities;
@@ -9,9 +10,30 @@ using CalibrationApi.Quantities;
 
 namespace CalibrationApi.Calculations.BulkDensities;
 
-/// <summary>From the contract to the engine and back; nothing is computed here.</summary>
-internal static class BulkDensityMapping
+/// <summary>Finds the bulk density of a product and how sure it is.</summary>
+/// <remarks>
+/// From weighings of a known volume, a filled tank, a test weight or a stated number: the density with its interval, in every
+/// unit, beside the published densities of its material. A density far from them is challenged, a measured one never
+/// replaced. With nothing but a reference it gives a published value to start from. On wish what a tank holds and how far
+/// that goes. Nothing is stored.
+/// </remarks>
+/// <request>What the density is known from.</request>
+/// <response code="200">The density, its interval and its reference.</response>
+internal static class BulkDensityCalculation
 {
+    public static Calculation<BulkDensityRequest, BulkDensityQuestion, BulkDensityResult, BulkDensityAnswer> Declaration { get; } = new(typeof(BulkDensityCalculation))
+    {
+        Name = "bulk-density",
+        Tag = "Bulk densities",
+        Says = "How much a litre of a product weighs, how sure that is, and what is published.",
+        Json = BulkDensityJson.Default,
+        Rules = () => new BulkDensityRequestValidator(),
+        Units = UnitsFor,
+        Question = ToEngine,
+        Evaluate = question => BulkDensityEvaluation.Evaluate(question),
+        Answer = (_, result, units) => ToAnswer(result, units),
+    };
+
     /// <summary>Densities follow the test weight or the stated density; otherwise they come in kg/hL, beside pounds in lb/ft3.</summary>
     public static AnswerUnits UnitsFor(BulkDensityRequest request, string? choice)
     {
@@ -139,3 +161,8 @@ internal static class BulkDensityMapping
         DegreesOfFreedom = double.IsFinite(value.DegreesOfFreedom) ? value.DegreesOfFreedom : null,
     };
 }
+
+[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
+[JsonSerializable(typeof(BulkDensityRequest))]
+[JsonSerializable(typeof(BulkDensityAnswer))]
+internal sealed partial class BulkDensityJson : JsonSerializerContext;

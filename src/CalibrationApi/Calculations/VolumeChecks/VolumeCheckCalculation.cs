@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using CalibrationApi.Calculations.CatchTests;
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.CatchTests;
@@ -8,9 +9,29 @@ using CalibrationApi.Quantities;
 
 namespace CalibrationApi.Calculations.VolumeChecks;
 
-/// <summary>From the contract to the engine and back; nothing is computed here.</summary>
-internal static class VolumeCheckMapping
+/// <summary>Finds what a metering element should deliver by its volume.</summary>
+/// <remarks>
+/// Displacement times bulk density times fill efficiency, with an interval; as a start value for a catch plan. A value
+/// measured or in force is compared with it: how far off it is, which fill efficiency it implies, and what may be wrong when
+/// that is more than the element holds. No verdict: only a catch test says what the meter delivers. Nothing is stored.
+/// </remarks>
+/// <request>The element, the density, and a value to check.</request>
+/// <response code="200">The expected value and the comparison.</response>
+internal static class VolumeCheckCalculation
 {
+    public static Calculation<VolumeCheckRequest, VolumeCheckQuestion, VolumeCheckResult, VolumeCheckAnswer> Declaration { get; } = new(typeof(VolumeCheckCalculation))
+    {
+        Name = "volume-check",
+        Tag = "Volume checks",
+        Says = "What an element should deliver by its volume, and whether a value fits.",
+        Json = VolumeCheckJson.Default,
+        Rules = () => new VolumeCheckRequestValidator(),
+        Units = UnitsFor,
+        Question = ToEngine,
+        Evaluate = question => VolumeCheckEvaluation.Evaluate(question),
+        Answer = ToAnswer,
+    };
+
     /// <summary>Values follow the checked one, then the earlier one; otherwise they come in kg/rev, beside a density in pounds in lb/rev.</summary>
     public static AnswerUnits UnitsFor(VolumeCheckRequest request, string? choice)
     {
@@ -84,3 +105,8 @@ internal static class VolumeCheckMapping
         };
     }
 }
+
+[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
+[JsonSerializable(typeof(VolumeCheckRequest))]
+[JsonSerializable(typeof(VolumeCheckAnswer))]
+internal sealed partial class VolumeCheckJson : JsonSerializerContext;

@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.NewLots;
 using CalibrationApi.Http;
@@ -5,9 +6,31 @@ using CalibrationApi.Quantities;
 
 namespace CalibrationApi.Calculations.NewLots;
 
-/// <summary>From the contract to the engine and back; nothing is computed here.</summary>
-internal static class NewLotMapping
+/// <summary>Finds what a new lot or treatment changes, and whether to test.</summary>
+/// <remarks>
+/// The rate for the same seeds per area from the new kernel mass; the mass per revolution predicted by the ratio of bulk densities;
+/// whether to test now, at the next fill or not at all; and what is sown if nothing is changed. The rule: test now when a density is
+/// unknown, or when the value in force is within the tolerance of the truth with a probability under 0.80; no test when lot,
+/// treatment and density are the same and that probability is 0.95 or more; otherwise test at the next fill. Nothing is stored.
+/// </remarks>
+/// <request>The value in force and the two lots.</request>
+/// <response code="200">Verdict, predicted mass per revolution, rate and effects.</response>
+internal static class NewLotCalculation
 {
+    public static Calculation<NewLotRequest, NewLotQuestion, NewLotResult, NewLotAnswer> Declaration { get; } = new(typeof(NewLotCalculation))
+    {
+        Name = "new-lot",
+        Tag = "New lots",
+        Says = "What another lot or treatment changes, and whether to test.",
+        Json = NewLotJson.Default,
+        Rules = () => new NewLotRequestValidator(),
+        Units = UnitsFor,
+        Question = ToEngine,
+        Evaluate = question => NewLotEvaluation.Evaluate(question),
+        Answer = ToAnswer,
+        Verdict = answer => answer.Verdict,
+    };
+
     public static AnswerUnits UnitsFor(NewLotRequest request, string? choice) => AnswerUnits.For(choice, UsualUnits.With(
         Quantity.UnitOf(request.Rate),
         Quantity.UnitOf(request.SeedsPerArea),
@@ -90,3 +113,8 @@ internal static class NewLotMapping
         Cost = effect.Cost is { } cost ? new Money { Value = AnswerUnits.Shown(cost), Currency = request.Price!.Currency! } : null,
     };
 }
+
+[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
+[JsonSerializable(typeof(NewLotRequest))]
+[JsonSerializable(typeof(NewLotAnswer))]
+internal sealed partial class NewLotJson : JsonSerializerContext;

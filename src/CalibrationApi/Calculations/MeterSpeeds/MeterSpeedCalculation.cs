@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using CalibrationApi.Calculations.CatchPlans;
 using CalibrationApi.Calculations.CatchTests;
 using CalibrationApi.Engine.Answers;
@@ -7,9 +8,29 @@ using CalibrationApi.Quantities;
 
 namespace CalibrationApi.Calculations.MeterSpeeds;
 
-/// <summary>From the contract to the engine and back; nothing is computed here.</summary>
-internal static class MeterSpeedMapping
+/// <summary>Finds meter speeds, windows and the best metering element.</summary>
+/// <remarks>
+/// For each metering element: its speed at the lowest and highest rate and ground speed, the ground speeds at which each
+/// rate can be put down, the rates that can be put down at each ground speed, and how much room is left to its limits.
+/// Elements come best first. Nothing is stored.
+/// </remarks>
+/// <request>Rates, ground speeds and the elements that the machine has.</request>
+/// <response code="200">Speeds, windows and ranking.</response>
+internal static class MeterSpeedCalculation
 {
+    public static Calculation<MeterSpeedRequest, MeterSpeedQuestion, MeterSpeedResult, MeterSpeedAnswer> Declaration { get; } = new(typeof(MeterSpeedCalculation))
+    {
+        Name = "meter-speed",
+        Tag = "Meter speeds",
+        Says = "Which metering element serves which rates at which ground speeds.",
+        Json = MeterSpeedJson.Default,
+        Rules = () => new MeterSpeedRequestValidator(),
+        Units = UnitsFor,
+        Question = ToEngine,
+        Evaluate = question => MeterSpeedEvaluation.Evaluate(question),
+        Answer = (_, result, units) => ToAnswer(result, units),
+    };
+
     public static AnswerUnits UnitsFor(MeterSpeedRequest request, string? choice)
     {
         var first = request.Elements![0]!;
@@ -70,7 +91,7 @@ internal static class MeterSpeedMapping
         element.MassPerRevolution is { } constant
             ? DeliveryCurve.Constant(constant.Read())
             : DeliveryCurve.Through(element.MeasuredAt!.Select(point => (point!.MeterSpeed!.Read(), point.MassPerRevolution!.Read())))!,
-        CatchPlanMapping.Read(element.SpeedLimits ?? request.SpeedLimits),
+        CatchPlanCalculation.Read(element.SpeedLimits ?? request.SpeedLimits),
         element.PocketsPerRevolution,
         new FittedElement { Name = element.Name, Kind = element.Kind, DisplacementPerRevolution = element.DisplacementPerRevolution }.Content(request.BulkDensity));
 
@@ -101,3 +122,8 @@ internal static class MeterSpeedMapping
         })],
     };
 }
+
+[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
+[JsonSerializable(typeof(MeterSpeedRequest))]
+[JsonSerializable(typeof(MeterSpeedAnswer))]
+internal sealed partial class MeterSpeedJson : JsonSerializerContext;

@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.Nutrients;
 using CalibrationApi.Engine.SeedRowLimits;
@@ -7,9 +8,33 @@ using CalibrationApi.Quantities;
 
 namespace CalibrationApi.Calculations.SeedRowLimits;
 
-/// <summary>From the contract to the engine and back; nothing is computed here.</summary>
-internal static class SeedRowLimitMapping
+/// <summary>Compares fertilizer placed with the seed with published limits.</summary>
+/// <remarks>
+/// The share of the seedbed that is used, the nutrients that lie with the seed in the worst zone, and every limit that is
+/// held for the crop and the region, with its source, year, place and conditions. A limit is used for its own crop, soil,
+/// moisture, opener and place only; where a source prints no number, there is none here. Where sources differ, all are
+/// shown and the stricter one leads. No answer says that a load is safe: local guidance, the product label and a licensed
+/// adviser go first. Nothing is stored.
+/// </remarks>
+/// <request>Crop, soil, opener and what is placed with the seed.</request>
+/// <units>Units of the answer; as-asked takes those of the question. Printed numbers keep the unit of their source.</units>
+/// <response code="200">Loads, limits and their verdicts.</response>
+internal static class SeedRowLimitCalculation
 {
+    public static Calculation<SeedRowLimitRequest, SeedRow, SeedRowResult, SeedRowLimitAnswer> Declaration { get; } = new(typeof(SeedRowLimitCalculation))
+    {
+        Name = "seed-row-limit",
+        Tag = "Seed-row limits",
+        Says = "What published limits say to fertilizer placed with the seed, with their conditions.",
+        Json = SeedRowLimitJson.Default,
+        Rules = () => new SeedRowLimitRequestValidator(),
+        Units = UnitsFor,
+        Question = ToEngine,
+        Evaluate = question => SeedRowEvaluation.Evaluate(question),
+        Answer = (_, result, units) => ToAnswer(result, units),
+        Verdict = answer => answer.Verdict,
+    };
+
     public static AnswerUnits UnitsFor(SeedRowLimitRequest request, string? choice)
     {
         var first = request.Products![0]!;
@@ -116,3 +141,8 @@ internal static class SeedRowLimitMapping
         Address = source.Address,
     };
 }
+
+[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
+[JsonSerializable(typeof(SeedRowLimitRequest))]
+[JsonSerializable(typeof(SeedRowLimitAnswer))]
+internal sealed partial class SeedRowLimitJson : JsonSerializerContext;

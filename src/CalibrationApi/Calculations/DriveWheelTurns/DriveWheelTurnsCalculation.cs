@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using CalibrationApi.Calculations.CatchTests;
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.DriveWheelTurns;
@@ -7,9 +8,30 @@ using CalibrationApi.Quantities;
 
 namespace CalibrationApi.Calculations.DriveWheelTurns;
 
-/// <summary>From the contract to the engine and back; nothing is computed here.</summary>
-internal static class DriveWheelTurnsMapping
+/// <summary>Finds the turns of a drive wheel for areas, and evaluates turn tests.</summary>
+/// <remarks>
+/// For ground-driven machines: how often to turn the drive wheel for an area, what has to fall meanwhile in all and from each
+/// outlet, the rate that turn tests give with its uncertainty, whether it is close enough to its target, a first correction
+/// of the setting, and outlets that differ from the others. Nothing is stored.
+/// </remarks>
+/// <request>The wheel, the width, and what is known beside them.</request>
+/// <response code="200">Turns, catches, and the rate of the tests.</response>
+internal static class DriveWheelTurnsCalculation
 {
+    public static Calculation<DriveWheelTurnsRequest, DriveWheelQuestion, DriveWheelResult, DriveWheelTurnsAnswer> Declaration { get; } = new(typeof(DriveWheelTurnsCalculation))
+    {
+        Name = "drive-wheel-turns",
+        Tag = "Drive wheel turns",
+        Says = "Turns of the drive wheel of a ground-driven machine for an area, and the rate that turning it gives.",
+        Json = DriveWheelTurnsJson.Default,
+        Rules = () => new DriveWheelTurnsRequestValidator(),
+        Units = UnitsFor,
+        Question = ToEngine,
+        Evaluate = question => DriveWheelEvaluation.Evaluate(question),
+        Answer = (_, result, units) => ToAnswer(result, units),
+        Verdict = answer => answer.Verdict,
+    };
+
     /// <summary>Areas follow the first one asked for, masses the first one weighed, otherwise both the target rate.</summary>
     public static AnswerUnits UnitsFor(DriveWheelTurnsRequest request, string? choice)
     {
@@ -127,3 +149,8 @@ internal static class DriveWheelTurnsMapping
 
     private static MassQuantity? MassOf(Mass? mass, AnswerUnits units) => mass is { } known ? units.Mass(known) : null;
 }
+
+[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
+[JsonSerializable(typeof(DriveWheelTurnsRequest))]
+[JsonSerializable(typeof(DriveWheelTurnsAnswer))]
+internal sealed partial class DriveWheelTurnsJson : JsonSerializerContext;

@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.SeedingRates;
@@ -7,9 +8,29 @@ using CalibrationApi.Quantities;
 
 namespace CalibrationApi.Calculations.StandRisks;
 
-/// <summary>From the contract to the engine and back; nothing is computed here.</summary>
-internal static class StandRiskMapping
+/// <summary>Finds the rate that reaches a minimum stand with a wanted probability.</summary>
+/// <remarks>
+/// Emergence differs from season to season, and germination, kernel mass and metering are known only so well. The answer has the
+/// rate that reaches the minimum stand all the same with the wanted probability, what its margin costs, and how probable the
+/// minimum stand is at a rate of your own. Nothing is stored.
+/// </remarks>
+/// <request>The minimum stand, the share of seeds that come up, and how much it differs.</request>
+/// <response code="200">Rates, probabilities and the cost of the margin.</response>
+internal static class StandRiskCalculation
 {
+    public static Calculation<StandRiskRequest, StandRiskQuestion, StandRiskResult, StandRiskAnswer> Declaration { get; } = new(typeof(StandRiskCalculation))
+    {
+        Name = "stand-risk",
+        Tag = "Stand risks",
+        Says = "What rate reaches a minimum stand with a wanted probability, and what its margin costs.",
+        Json = StandRiskJson.Default,
+        Rules = () => new StandRiskRequestValidator(),
+        Units = UnitsFor,
+        Question = ToEngine,
+        Evaluate = question => StandRiskEvaluation.Evaluate(question),
+        Answer = ToAnswer,
+    };
+
     /// <summary>Counts follow the minimum stand; masses the rate of the question, or else go with the counts.</summary>
     public static AnswerUnits UnitsFor(StandRiskRequest request, string? choice)
     {
@@ -84,3 +105,8 @@ internal static class StandRiskMapping
         };
     }
 }
+
+[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
+[JsonSerializable(typeof(StandRiskRequest))]
+[JsonSerializable(typeof(StandRiskAnswer))]
+internal sealed partial class StandRiskJson : JsonSerializerContext;

@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using CalibrationApi.Calculations.CatchTests;
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.CatchPlans;
@@ -11,9 +12,30 @@ using CalibrationApi.Quantities;
 
 namespace CalibrationApi.Calculations.CatchPlans;
 
-/// <summary>From the contract to the engine and back; nothing is computed here.</summary>
-internal static class CatchPlanMapping
+/// <summary>Plans a catch test of one or several meters.</summary>
+/// <remarks>
+/// For each meter: how much to catch and which bound acts, revolutions, run time, meter speed against its limits,
+/// container fill, and how many catches the wanted precision takes; for the common run: when to stop which meter, the
+/// steps with their dependencies, and the cautions. Nothing is stored.
+/// </remarks>
+/// <request>The meters and what is at hand: scale, container, time.</request>
+/// <response code="200">The plan.</response>
+internal static class CatchPlanCalculation
 {
+    public static Calculation<CatchPlanRequest, CatchPlan, CatchPlanResult, CatchPlanAnswer> Declaration { get; } = new(typeof(CatchPlanCalculation))
+    {
+        Name = "catch-plan",
+        OperationId = "planCatch",
+        Tag = "Catch plans",
+        Says = "How much to catch, for how long, in which container, and when each meter stops.",
+        Json = CatchPlanJson.Default,
+        Rules = () => new CatchPlanRequestValidator(),
+        Units = UnitsFor,
+        Question = ToEngine,
+        Evaluate = CatchPlanEvaluation.Evaluate,
+        Answer = (_, result, units) => ToAnswer(result, units),
+    };
+
     /// <summary>Masses follow the division of the scale, everything else the first meter.</summary>
     public static AnswerUnits UnitsFor(CatchPlanRequest request, string? choice)
     {
@@ -128,3 +150,8 @@ internal static class CatchPlanMapping
 
     private static BoundAnswer ToAnswer(CatchBound bound, AnswerUnits units) => new() { Bound = Words.Of(bound.Kind), Mass = units.Mass(bound.Mass) };
 }
+
+[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
+[JsonSerializable(typeof(CatchPlanRequest))]
+[JsonSerializable(typeof(CatchPlanAnswer))]
+internal sealed partial class CatchPlanJson : JsonSerializerContext;

@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.SeedingRates;
@@ -7,9 +8,29 @@ using EngineRate = CalibrationApi.Engine.SeedingRates.SeedingRate;
 
 namespace CalibrationApi.Calculations.SeedingRates;
 
-/// <summary>From the contract to the engine and back; nothing is computed here.</summary>
-internal static class SeedingRateMapping
+/// <summary>Finds the seeding rate for a stand, or the stand of a rate.</summary>
+/// <remarks>
+/// From plants per area, seeds per area, seeds in a length of row, or a mass per area: all the others, with seeds per length of
+/// row, packages and cost. Units are exact; a rate made by dividing by 10 can be compared. What is unusual for the crop is said
+/// with the published range. Nothing is stored.
+/// </remarks>
+/// <request>What is fixed, and what is known of the seed.</request>
+/// <response code="200">Rate, seeds, plants, packages and cost.</response>
+internal static class SeedingRateCalculation
 {
+    public static Calculation<SeedingRateRequest, SeedingRateQuestion, SeedingRateResult, SeedingRateAnswer> Declaration { get; } = new(typeof(SeedingRateCalculation))
+    {
+        Name = "seeding-rate",
+        Tag = "Seeding rates",
+        Says = "How much seed a stand takes, and what stand a rate gives.",
+        Json = SeedingRateJson.Default,
+        Rules = () => new SeedingRateRequestValidator(),
+        Units = UnitsFor,
+        Question = ToEngine,
+        Evaluate = question => SeedingRateEvaluation.Evaluate(question),
+        Answer = ToAnswer,
+    };
+
     public static AnswerUnits UnitsFor(SeedingRateRequest request, string? choice) => AnswerUnits.For(choice, UsualUnits.With(
         Quantity.UnitOf(request.TargetStand ?? request.SeedsPerArea ?? request.GerminableSeedsPerArea),
         Quantity.UnitOf(request.Rate ?? request.StatedRate),
@@ -132,3 +153,8 @@ internal static class SeedingRateMapping
         FromDivideByTen = stated.IsShortcut,
     };
 }
+
+[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
+[JsonSerializable(typeof(SeedingRateRequest))]
+[JsonSerializable(typeof(SeedingRateAnswer))]
+internal sealed partial class SeedingRateJson : JsonSerializerContext;

@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.SeedingRates;
@@ -7,9 +8,29 @@ using CalibrationApi.Quantities;
 
 namespace CalibrationApi.Calculations.StandCounts;
 
-/// <summary>From the contract to the engine and back; nothing is computed here.</summary>
-internal static class StandCountMapping
+/// <summary>Evaluates a stand count.</summary>
+/// <remarks>
+/// From plants counted along rows, in frames or in hoops: plants per area with an interval that also holds for few and for
+/// clumped counts, how the counts scatter, how many of them a wanted precision takes, and which share of the seeds came up,
+/// with germination and without. Nothing is stored.
+/// </remarks>
+/// <request>The counts, their ground, and what is known about what was sown.</request>
+/// <response code="200">Stand, survival and emergence.</response>
+internal static class StandCountCalculation
 {
+    public static Calculation<StandCountRequest, StandCountQuestion, StandCountResult, StandCountAnswer> Declaration { get; } = new(typeof(StandCountCalculation))
+    {
+        Name = "stand-count",
+        Tag = "Stand counts",
+        Says = "How many plants stand, how sure that is, and which share of the seeds came up.",
+        Json = StandCountJson.Default,
+        Rules = () => new StandCountRequestValidator(),
+        Units = UnitsFor,
+        Question = ToEngine,
+        Evaluate = question => StandCountEvaluation.Evaluate(question),
+        Answer = ToAnswer,
+    };
+
     /// <summary>Plants per area follow the stand asked about, then the seeds sown, then the ground.</summary>
     public static AnswerUnits UnitsFor(StandCountRequest request, string? choice)
     {
@@ -27,7 +48,7 @@ internal static class StandCountMapping
 
     public static StandCountQuestion ToEngine(StandCountRequest request) => new()
     {
-        Samples = [.. request.Counts!.Select(count => Read(count!, count!.Ground ?? request.Ground!))],
+        Samples = [.. SamplesOf(request)],
         SeedsSown = request.Sown is { } sown ? SeedsOf(sown) : null,
         PurityAssumed = request.Sown is { Rate: not null, Purity: null },
         Germination = request.Sown?.Germination?.Canonical(),
@@ -43,7 +64,7 @@ internal static class StandCountMapping
         CoverageProbability = request.CoverageProbability,
     };
 
-    public static StandCountAnswer ToAnswer(StandCountRequest request, StandCountQuestion question, StandCountResult result, AnswerUnits units) => new()
+    public static StandCountAnswer ToAnswer(StandCountRequest request, StandCountResult result, AnswerUnits units) => new()
     {
         Headline = units.Display.Write(result.Headline),
         Stand = new StandEstimate
@@ -55,7 +76,7 @@ internal static class StandCountMapping
         },
         PlantsCounted = result.Density.Plants,
         AreaCounted = Ground(new Area(result.Density.Area), units),
-        Counts = [.. question.Samples.Select(sample => new CountAnswer
+        Counts = [.. SamplesOf(request).Select(sample => new CountAnswer
         {
             Plants = sample.Plants,
             Area = Ground(sample.Area, units),
@@ -84,6 +105,8 @@ internal static class StandCountMapping
     };
 
     // Hectares and acres, the usual units of area, are too large for what a person counts.
+    private static IEnumerable<PlantSample> SamplesOf(StandCountRequest request) => request.Counts!.Select(count => Read(count!, count!.Ground ?? request.Ground!));
+
     private static AreaQuantity Ground(Area area, AnswerUnits units)
     {
         var unit = UnitTable.Get(units.Display[Dimension.CountPerArea].Symbol is "/ft2" or "/ac" ? "ft2" : "m2");
@@ -122,3 +145,8 @@ internal static class StandCountMapping
         CoverageProbability = result.CoverageProbability,
     };
 }
+
+[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
+[JsonSerializable(typeof(StandCountRequest))]
+[JsonSerializable(typeof(StandCountAnswer))]
+internal sealed partial class StandCountJson : JsonSerializerContext;

@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using CalibrationApi.Calculations.CatchTests;
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.DistanceSensors;
@@ -8,9 +9,30 @@ using CalibrationApi.Quantities;
 
 namespace CalibrationApi.Calculations.DistanceSensors;
 
-/// <summary>From the contract to the engine and back; nothing is computed here.</summary>
-internal static class DistanceSensorMapping
+/// <summary>Evaluates the runs of a distance sensor over a measured course.</summary>
+/// <remarks>
+/// From one or more runs: pulses per distance and the rolling circumference with their uncertainty, slip against reference
+/// runs, ground speed, the width that passes really cover, what wrong numbers in the controller do to the rate, and what to
+/// type in. Nothing is stored.
+/// </remarks>
+/// <request>The runs, and what the controller holds.</request>
+/// <response code="200">The evaluation.</response>
+internal static class DistanceSensorCalculation
 {
+    public static Calculation<DistanceSensorRequest, DistanceSensorQuestion, DistanceSensorResult, DistanceSensorAnswer> Declaration { get; } = new(typeof(DistanceSensorCalculation))
+    {
+        Name = "distance-sensor",
+        Tag = "Distance sensors",
+        Says = "Whether distance, speed and width are right, and what it does to the rate when they are not.",
+        Json = DistanceSensorJson.Default,
+        Rules = () => new DistanceSensorRequestValidator(),
+        Units = UnitsFor,
+        Question = ToEngine,
+        Evaluate = DistanceSensorEvaluation.Evaluate,
+        Answer = ToAnswer,
+        Verdict = answer => answer.Verdict,
+    };
+
     public static AnswerUnits UnitsFor(DistanceSensorRequest request, string? choice)
     {
         var distance = Quantity.UnitOf(request.Runs![0]!.Distance)!;
@@ -160,3 +182,8 @@ internal static class DistanceSensorMapping
         Cost = effect.Application?.Cost is { } cost ? new Money { Value = AnswerUnits.Shown(cost), Currency = request.Price!.Currency! } : null,
     };
 }
+
+[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
+[JsonSerializable(typeof(DistanceSensorRequest))]
+[JsonSerializable(typeof(DistanceSensorAnswer))]
+internal sealed partial class DistanceSensorJson : JsonSerializerContext;

@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.Nutrients;
 using CalibrationApi.Engine.ProductRates;
@@ -8,9 +9,31 @@ using CalibrationApi.Quantities;
 
 namespace CalibrationApi.Calculations.ProductRates;
 
-/// <summary>From the contract to the engine and back; nothing is computed here.</summary>
-internal static class ProductRateMapping
+/// <summary>Finds the rates of products that supply the nutrients wanted.</summary>
+/// <remarks>
+/// The rates that meet every target at the least cost, or the least total mass where there are no prices, after credits and
+/// fixed rates are taken off: what each product supplies, what remains over, what it costs, packages over an area. Among
+/// equal costs the least mass is taken, then earlier products before later ones. Where the targets cannot be met, the
+/// nearest rates: limits (at-most, most) are kept as far as they can be, then the sum over all targets of what is missing,
+/// or for exact targets too much, each divided by its target, is least; findings say why. Nothing is stored.
+/// </remarks>
+/// <request>The nutrients wanted, the products at hand, credits.</request>
+/// <response code="200">Rates, supply, surplus and cost.</response>
+internal static class ProductRateCalculation
 {
+    public static Calculation<ProductRateRequest, ProductRateQuestion, ProductRateResult, ProductRateAnswer> Declaration { get; } = new(typeof(ProductRateCalculation))
+    {
+        Name = "product-rate",
+        Tag = "Product rates",
+        Says = "Which rates of which products supply the nutrients that are wanted, at the least cost.",
+        Json = ProductRateJson.Default,
+        Rules = () => new ProductRateRequestValidator(),
+        Units = UnitsFor,
+        Question = ToEngine,
+        Evaluate = question => ProductRateEvaluation.Evaluate(question),
+        Answer = ToAnswer,
+    };
+
     /// <summary>Rates follow the first target; masses the first package, else go with the rates.</summary>
     public static AnswerUnits UnitsFor(ProductRateRequest request, string? choice)
     {
@@ -118,3 +141,8 @@ internal static class ProductRateMapping
             amount is { } known ? new CostPerUnit { Value = AnswerUnits.Shown(known * unit.Canonical(1)), Currency = currency!, Per = unit.Symbol } : null;
     }
 }
+
+[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
+[JsonSerializable(typeof(ProductRateRequest))]
+[JsonSerializable(typeof(ProductRateAnswer))]
+internal sealed partial class ProductRateJson : JsonSerializerContext;

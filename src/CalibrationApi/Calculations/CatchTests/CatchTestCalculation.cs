@@ -1,0 +1,34 @@
+using System.Text.Json.Serialization;
+using CalibrationApi.Engine.CatchTests;
+
+namespace CalibrationApi.Calculations.CatchTests;
+
+/// <summary>Evaluates a catch test.</summary>
+/// <remarks>
+/// From one or more catches: the mass per revolution with its uncertainty, whether the catches agree, what has changed
+/// against the value in force, and what to do now. Nothing is stored; the same question always gets the same answer.
+/// </remarks>
+/// <request>The catches and what is known about scale, counter and product.</request>
+/// <response code="200">The evaluation.</response>
+internal static class CatchTestCalculation
+{
+    public static Calculation<CatchTestRequest, CatchTest, CatchTestResult, CatchTestAnswer> Declaration { get; } = new(typeof(CatchTestCalculation))
+    {
+        Name = "catch-test",
+        Tag = "Catch tests",
+        Says = "What the catches say, how sure it is, and what to do now.",
+        Json = CatchTestJson.Default,
+        Rules = () => new CatchTestRequestValidator(),
+        Units = CatchTestMapping.UnitsFor,
+        Question = CatchTestMapping.ToEngine,
+        Evaluate = CatchTestEvaluation.Evaluate,
+        Answer = CatchTestMapping.ToAnswer,
+        Verdict = answer => answer.Verdict,
+        Rows = ("catches", CatchTestRequestValidator.MostCatches),
+    };
+}
+
+[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
+[JsonSerializable(typeof(CatchTestRequest))]
+[JsonSerializable(typeof(CatchTestAnswer))]
+internal sealed partial class CatchTestJson : JsonSerializerContext;

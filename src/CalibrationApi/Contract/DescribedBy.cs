@@ -1,0 +1,5 @@
+namespace CalibrationApi.Contract;
+
+/// <summary>Says of a route that the comments of a type describe it: its summary and remarks, <c>request</c> what is sent, <c>response</c> what is answered.</summary>
+/// <param name="Type">The type.</param>
+internal sealed record DescribedBy(Type Type);
