@@ -16,6 +16,7 @@ using CalibrationApi.ScaleChecks;
 using CalibrationApi.Scales;
 using CalibrationApi.Units;
 using CalibrationApi.Workspaces;
+using FluentValidation;
 
 namespace CalibrationApi;
 
@@ -24,19 +25,7 @@ internal static class Capabilities
 {
     public static void AddCapabilities(this IServiceCollection services)
     {
-        foreach (var calculation in CalculationList.All)
-            calculation.AddTo(services);
-        services.AddCatchTests();
-        services.AddMachines();
-        services.AddProducts();
-        services.AddLots();
-        services.AddScales();
-        services.AddContainers();
-        services.AddPlans();
-        services.AddScaleChecks();
-        services.AddAdoptions();
-        services.AddWorkspaces();
-        services.AddKeys();
+        services.AddSingleton(typeof(IValidator<>), typeof(RequestValidator<>));
         services.AddAudit();
     }
 

@@ -89,16 +89,16 @@ public sealed partial class EndpointsTests(RunningHost host) : IClassFixture<Run
     }
 
     [Fact]
-    public void Group_WithABodyThatNothingValidates_FailsTheStart()
+    public void Group_WithABodyOfWhichNothingIsSaid_FailsTheStart()
     {
         var app = WebApplication.CreateSlimBuilder().Build();
-        app.MapGroup("/v1").WithRequestChecks().MapPost("/unchecked", (JsonBody<BodyWithoutValidator> body) => body.Value.ToString());
+        app.MapGroup("/v1").WithRequestChecks().MapPost("/unchecked", (JsonBody<BodyWithoutRules> body) => body.Value.ToString());
 
         void Build() => _ = ((IEndpointRouteBuilder)app).DataSources.SelectMany(source => source.Endpoints).ToArray();
 
         var failure = Assert.Throws<InvalidOperationException>(Build);
 
-        Assert.Contains(nameof(BodyWithoutValidator), failure.Message, StringComparison.Ordinal);
+        Assert.Contains(nameof(BodyWithoutRules), failure.Message, StringComparison.Ordinal);
     }
 
     // Whether the checks stand on a route cannot be read from it, only tried: they turn away a query that nobody knows.
@@ -147,5 +147,8 @@ public sealed partial class EndpointsTests(RunningHost host) : IClassFixture<Run
     [GeneratedRegex(@"^/v1(/([a-z]+(-[a-z]+)*|\{[a-zA-Z]+(:[^}]*)?\}))+$")]
     private static partial Regex KebabCasePath();
 
-    private sealed class BodyWithoutValidator;
+    private sealed class BodyWithoutRules
+    {
+        public IReadOnlyList<string?>? Texts { get; init; }
+    }
 }

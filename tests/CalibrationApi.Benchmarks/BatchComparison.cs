@@ -6,6 +6,7 @@ using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using CalibrationApi.Calculations.CatchTests;
 using CalibrationApi.Http;
+using FluentValidation;
 
 namespace CalibrationApi.Benchmarks;
 
@@ -100,7 +101,7 @@ internal sealed class BatchComparison : IComparison
     private sealed class Work(byte[] question)
     {
         private readonly JsonTypeInfo<CatchTestRequest> type = (JsonTypeInfo<CatchTestRequest>)JsonSettings.Contract.GetTypeInfo(typeof(CatchTestRequest));
-        private readonly CatchTestRequestValidator validator = new();
+        private readonly IValidator<CatchTestRequest> validator = new RequestValidator<CatchTestRequest>(TimeProvider.System);
         private readonly System.Buffers.ArrayBufferWriter<byte> output = new();
 
         public double Rate(TimeSpan time)

@@ -21,7 +21,7 @@ internal sealed class RequestParts : IComparison
     {
         var question = await File.ReadAllBytesAsync(Path.Combine(AppContext.BaseDirectory, "demo-data", "catch-test.json"));
         var type = (JsonTypeInfo<CatchTestRequest>)JsonSettings.Contract.GetTypeInfo(typeof(CatchTestRequest));
-        var validator = new CatchTestRequestValidator();
+        var validator = new RequestValidator<CatchTestRequest>(TimeProvider.System);
         var request = JsonSerializer.Deserialize(question, type)!;
         var test = CatchTestMapping.ToEngine(request);
         var result = CatchTestEvaluation.Evaluate(test).Result!;

@@ -1,6 +1,5 @@
 using CalibrationApi.Access;
 using CalibrationApi.Http;
-using FluentValidation;
 
 namespace CalibrationApi.Adoptions;
 
@@ -8,9 +7,6 @@ namespace CalibrationApi.Adoptions;
 internal static class AdoptionEndpoints
 {
     private const string Tag = "Values in force";
-
-    public static void AddAdoptions(this IServiceCollection services) =>
-        services.AddSingleton<IValidator<AdoptionRequest>, AdoptionRequestValidator>();
 
     public static void MapAdoptions(this IEndpointRouteBuilder routes)
     {

@@ -23,7 +23,7 @@ internal abstract class Calculation
     public required string Name { get; init; }
 
     /// <summary>Name of the operation.</summary>
-    public string OperationId { get => field ?? "evaluate" + string.Concat(Name.Split('-').Select(RequestRules.Pascal)); init; }
+    public string OperationId { get => field ?? "evaluate" + string.Concat(Name.Split('-').Select(RequestPlan.Pascal)); init; }
 
     /// <summary>Where it stands in the contract.</summary>
     public required string Tag { get; init; }
@@ -46,12 +46,10 @@ internal abstract class Calculation
     /// <summary>The type whose comments describe the operation.</summary>
     protected abstract Type DeclaredIn { get; }
 
-    /// <summary>Adds what its routes need.</summary>
-    public abstract void AddTo(IServiceCollection services);
-
     /// <summary>Maps the question alone, and many questions at once.</summary>
     public void MapTo(IEndpointRouteBuilder routes)
     {
+        RequestPlan.MustSay(RequestType);
         routes.MapPost(Folder + Name, HandleAsync).WithName(OperationId).WithMetadata(Declared.Calculation).WithMetadata(
             new DescribedBy(DeclaredIn),
             new AcceptsMetadata([JsonAnswer.MediaType], RequestType),
@@ -77,9 +75,6 @@ internal sealed class Calculation<TRequest, TQuestion, TResult, TAnswer>(Type de
     where TResult : class
     where TAnswer : class
 {
-    /// <summary>The rules of a question.</summary>
-    public required Func<IValidator<TRequest>> Rules { get; init; }
-
     /// <summary>The units of an answer, from the question and the choice in the query.</summary>
     public required Func<TRequest, string?, AnswerUnits> Units { get; init; }
 
@@ -119,9 +114,6 @@ internal sealed class Calculation<TRequest, TQuestion, TResult, TAnswer>(Type de
         Evaluations.Count(Name, Verdict(answer) ?? Evaluations.Answered);
         return JsonAnswer.Of(answer);
     }
-
-    /// <inheritdoc/>
-    public override void AddTo(IServiceCollection services) => services.AddSingleton(_ => Rules());
 
     /// <summary>Answers one question.</summary>
     /// <param name="context">The request, whose body is the question.</param>

@@ -1,6 +1,5 @@
 using CalibrationApi.Access;
 using CalibrationApi.Http;
-using FluentValidation;
 
 namespace CalibrationApi.CatchTests;
 
@@ -8,9 +7,6 @@ namespace CalibrationApi.CatchTests;
 internal static class CatchTestEndpoints
 {
     private const string Tag = "Catch tests";
-
-    public static void AddCatchTests(this IServiceCollection services) =>
-        services.AddSingleton<IValidator<RecordCatchTestRequest>, RecordCatchTestRequestValidator>();
 
     public static void MapCatchTests(this IEndpointRouteBuilder routes)
     {

@@ -190,7 +190,7 @@ internal sealed record CatchTestResolution
         ? new UsedRepeatability
         {
             // Evidence is kept whatever the history says, so what it says stays inside what a question may state.
-            Value = AnswerUnits.Percent(Math.Min(prior.Relative, CatchTestRequestValidator.MostRepeatability / 100)),
+            Value = AnswerUnits.Percent(Math.Min(prior.Relative, CatchTestData.MostRepeatability / 100)),
             DegreesOfFreedom = prior.DegreesOfFreedom,
             Tests = past.Count(test => test.Values.Count > 1),
             Catches = past.Where(test => test.Values.Count > 1).Sum(test => test.Values.Count),
@@ -211,7 +211,7 @@ internal sealed record CatchTestResolution
             day = most;
         }
 
-        return new UsedDayToDay { Value = AnswerUnits.Percent(Math.Min(day, CatchTestRequestValidator.MostDayToDay / 100)), Tests = past.Length };
+        return new UsedDayToDay { Value = AnswerUnits.Percent(Math.Min(day, CatchTestData.MostDayToDay / 100)), Tests = past.Length };
     }
 
     private static UsedScaleCheck? UsedScaleCheck(SqliteConnection connection, Workspace workspace, string scaleId, ScaleRequest scale, DateTimeOffset at, List<Finding> findings)
@@ -273,8 +273,8 @@ internal sealed record CatchTestResolution
         var corrected = ScaleCheckStore.LastBefore(connection, workspace, basis.Scale, basis.OccurredAt)?.Error ?? 0;
         return new KnownScaleErrorOfTest
         {
-            Error = AnswerUnits.Percent(Math.Clamp((1 + check.Error) / (1 + corrected) - 1, -KnownScaleErrorOfTestValidator.Most / 100, KnownScaleErrorOfTestValidator.Most / 100)),
-            StandardUncertainty = AnswerUnits.Percent(Math.Min(check.Uncertainty, KnownScaleErrorOfTestValidator.Most / 100)),
+            Error = AnswerUnits.Percent(Math.Clamp((1 + check.Error) / (1 + corrected) - 1, -KnownScaleErrorOfTest.Most / 100, KnownScaleErrorOfTest.Most / 100)),
+            StandardUncertainty = AnswerUnits.Percent(Math.Min(check.Uncertainty, KnownScaleErrorOfTest.Most / 100)),
         };
     }
 

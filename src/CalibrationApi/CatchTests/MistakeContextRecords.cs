@@ -18,7 +18,7 @@ namespace CalibrationApi.CatchTests;
 /// <summary>What the records say around a stored test: other containers, elements and products that may have been mistaken for the ones named.</summary>
 internal sealed record MistakeContextRecords
 {
-    private const int MostOthers = CatchTestRequestValidator.MostOthers;
+    private const int MostOthers = CatchTestData.MostOthers;
 
     public bool? NewLot { get; private init; }
 

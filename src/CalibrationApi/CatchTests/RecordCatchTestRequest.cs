@@ -1,5 +1,6 @@
 using CalibrationApi.Calculations.CatchTests;
 using CalibrationApi.Contract;
+using CalibrationApi.Http;
 using CalibrationApi.Storing;
 
 namespace CalibrationApi.CatchTests;
@@ -17,45 +18,58 @@ namespace CalibrationApi.CatchTests;
 public sealed class RecordCatchTestRequest : CatchTestData, IStoredRequest
 {
     /// <summary>The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default: the service makes one.</summary>
+    [NewId]
     public string? Id { get; init; }
 
     /// <summary>Id of the machine.</summary>
+    [Needed, Text(64)]
     public string? Machine { get; init; }
 
     /// <summary>Position of the meter on the machine.</summary>
+    [Needed, Text(Rules.LongestName)]
     public string? Meter { get; init; }
 
     /// <summary>Metering element fitted.</summary>
+    [Needed, Text(Rules.LongestName)]
     public string? Element { get; init; }
 
     /// <summary>Setting of the meter, in the owner's words, for example a gear; none when absent.</summary>
+    [Text(Rules.LongestName)]
     public string? Setting { get; init; }
 
     /// <summary>Id of the product.</summary>
+    [Needed, Text(64)]
     public string? Product { get; init; }
 
     /// <summary>Id of the lot.</summary>
+    [Text(64)]
     public string? Lot { get; init; }
 
     /// <summary>Id of the scale.</summary>
+    [Needed, Text(64)]
     public string? Scale { get; init; }
 
     /// <summary>Id of the container that the catches fell into.</summary>
+    [Text(64)]
     public string? Container { get; init; }
 
     /// <summary>Id of the plan that the test belongs to; gives target rate, area and sowing conditions.</summary>
+    [Text(64)]
     public string? Plan { get; init; }
 
     /// <summary>When the test was made, RFC 3339 with offset. The offset is given back as entered.</summary>
+    [Needed, InstantPast]
     public string? OccurredAt { get; init; }
 
     /// <summary>Who made it.</summary>
+    [Needed, Text(Rules.LongestName)]
     public string? RecordedBy { get; init; }
 
     /// <summary>Conditions during the test.</summary>
     public Conditions? Conditions { get; init; }
 
     /// <summary>A remark in the sender's words.</summary>
+    [Text(2000)]
     public string? Note { get; init; }
 
     /// <summary>The wrong record of the same kind that this one takes the place of.</summary>
@@ -66,8 +80,10 @@ public sealed class RecordCatchTestRequest : CatchTestData, IStoredRequest
 public sealed class Supersedes
 {
     /// <summary>Id of the record that was wrong.</summary>
+    [Needed, Text(64)]
     public string? Record { get; init; }
 
     /// <summary>What was wrong with it.</summary>
+    [Needed, Text(500)]
     public string? Reason { get; init; }
 }

@@ -1,5 +1,6 @@
 using CalibrationApi.Contract;
 using CalibrationApi.Engine.CatchPlans;
+using CalibrationApi.Http;
 using CalibrationApi.Quantities;
 using CalibrationApi.Records;
 
@@ -9,13 +10,16 @@ namespace CalibrationApi.Containers;
 public class ContainerRequest : DescribedRequest
 {
     /// <summary>Volume.</summary>
+    [Measured(0, 10, "m3", ExcludesLeast = true)]
     public VolumeQuantity? Volume { get; init; }
 
     /// <summary>Mass of the empty container.</summary>
+    [Needed, Measured(0, 10, "t")]
     public MassQuantity? Tare { get; init; }
 
     /// <summary>Share of the volume that may be filled.</summary>
     [Default(typeof(CatchPlanDefaults), nameof(CatchPlanDefaults.Fill))]
+    [Measured(1, 100, "%")]
     public RatioQuantity? Fill { get; init; }
 }
 

@@ -1,4 +1,3 @@
-using System.Collections;
 using System.Reflection;
 using System.Text.Json.Nodes;
 using CalibrationApi.Http;
@@ -24,6 +23,6 @@ internal sealed class KnownWordSchemas : ISchemaFilter
     }
 
     private static string[] Read(Type source) => source.IsEnum
-        ? [.. ((IEnumerable)typeof(Words).GetMethod(nameof(Words.All))!.MakeGenericMethod(source).Invoke(null, null)!).Cast<string>()]
+        ? [.. Words.All(source)]
         : [.. source.GetFields(BindingFlags.Public | BindingFlags.Static).Where(field => field.IsLiteral).Select(field => (string)field.GetRawConstantValue()!)];
 }

@@ -1,6 +1,7 @@
 using System.Text.Json.Nodes;
 using CalibrationApi.History;
 using CalibrationApi.Http;
+using CalibrationApi.Storing;
 using Microsoft.OpenApi;
 using Swashbuckle.AspNetCore.SwaggerGen;
 
@@ -64,7 +65,7 @@ internal sealed class QueryParameters : IOperationFilter
             if (parameter.In == ParameterLocation.Query && Shapes.TryGetValue(parameter.Name!, out var shape))
                 shape(schema);
             else if (parameter is { In: ParameterLocation.Path, Name: "id" })
-                schema.Pattern = context.ApiDescription.RelativePath!.StartsWith("v1/workspaces/", StringComparison.Ordinal) ? RuleSchemas.WorkspaceIdPattern : RuleSchemas.RecordIdPattern;
+                schema.Pattern = context.ApiDescription.RelativePath!.StartsWith("v1/workspaces/", StringComparison.Ordinal) ? RecordId.WorkspacePattern : RecordId.Pattern;
             else if (parameter.In == ParameterLocation.Query)
                 schema.MaxLength = RequestFilter.LongestParameter;
         }

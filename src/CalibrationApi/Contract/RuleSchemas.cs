@@ -1,115 +1,106 @@
 using System.Globalization;
+using System.Reflection;
 using System.Text.Json.Nodes;
 using CalibrationApi.Http;
 using CalibrationApi.Quantities;
 using CalibrationApi.Records;
-using FluentValidation;
-using FluentValidation.Validators;
 using Microsoft.OpenApi;
 using Swashbuckle.AspNetCore.SwaggerGen;
 
 namespace CalibrationApi.Contract;
 
-/// <summary>Writes the rules of the validators into the schemas of requests, so that the contract cannot say anything else than the code does.</summary>
+/// <summary>Writes the rules that stand on members of requests into their schemas, so that the contract cannot say anything else than the code does.</summary>
 internal sealed class RuleSchemas : ISchemaFilter
 {
-    /// <summary>A UUID of version 7 (RFC 9562) in lower case.</summary>
-    public const string RecordIdPattern = "^[0-9a-f]{8}-[0-9a-f]{4}-7[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}$";
-
-    /// <summary>The same, or the workspace that every database begins with.</summary>
-    public const string WorkspaceIdPattern = "^(local|[0-9a-f]{8}-[0-9a-f]{4}-7[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12})$";
-
     public void Apply(IOpenApiSchema schema, SchemaFilterContext context)
     {
         if (schema is not OpenApiSchema { Properties: { } properties } concrete)
             return;
-        if (RequestRules.Of(context.Type) is { } validator)
+        if (context.Type.IsAssignableTo(typeof(IRecordAnswer)) && IsRequest(context.Type.BaseType!))
+        {
+            // A stored record gives back whatever had to be sent, and says whether it is retired. Its lists stay open.
+            foreach (var name in properties.Keys.Where(name => Rules(context.Type, name).OfType<NeededAttribute>().Any()).Append("retired"))
+                Require(concrete, name);
+            foreach (var (name, property) in properties.Where(property => property.Value is OpenApiSchema))
+                Bound((OpenApiSchema)property, Rules(context.Type, name));
+        }
+        else if (IsRequest(context.Type))
         {
             foreach (var (name, property) in properties.ToArray())
             {
-                var rules = RequestRules.Of(validator, name);
-                if (rules.OfType<INotNullValidator>().Any())
+                var rules = Rules(context.Type, name);
+                if (rules.OfType<NeededAttribute>().Any())
                     Require(concrete, name);
                 else if (IsMeasured(context.Type, name) && property.Description?.Contains("efault", StringComparison.Ordinal) != true)
                     DefaultSchemas.Append(property, "No default.");
                 foreach (var rule in rules)
-                    properties[name] = Describe(properties[name], property as OpenApiSchema, rule);
+                    Describe(property, Member(context.Type, name)!.PropertyType, rule);
             }
-        }
-        else if (context.Type.IsAssignableTo(typeof(IRecordAnswer)) && RequestRules.Of(context.Type.BaseType!) is { } sent)
-        {
-            // A stored record gives back whatever had to be sent, and says whether it is retired. Its lists stay open.
-            foreach (var name in properties.Keys.Where(name => RequestRules.Of(sent, name).OfType<INotNullValidator>().Any()).Append("retired"))
-                Require(concrete, name);
-            foreach (var (name, property) in properties.Where(property => property.Value is OpenApiSchema))
-                Bound((OpenApiSchema)property, RequestRules.Of(sent, name));
         }
     }
 
+    private static bool IsRequest(Type type) => type.GetProperties().Any(member => member.IsDefined(typeof(MemberRuleAttribute)));
+
+    private static MemberRuleAttribute[] Rules(Type type, string member) => [.. Member(type, member)?.GetCustomAttributes<MemberRuleAttribute>() ?? []];
+
+    private static PropertyInfo? Member(Type type, string member) => type.GetProperty(RequestPlan.Pascal(member));
+
     // A number or a quantity, for which a reader has to know what is used in its place.
     private static bool IsMeasured(Type type, string member) =>
-        type.GetProperty(RequestRules.Pascal(member))?.PropertyType is { } kind && (kind.IsAssignableTo(typeof(Quantity)) || kind == typeof(double?) || kind == typeof(int?));
+        Member(type, member)?.PropertyType is { } kind && (kind.IsAssignableTo(typeof(Quantity)) || kind == typeof(double?) || kind == typeof(int?));
 
     // What could be sent at most is what can be answered at most.
-    private static void Bound(OpenApiSchema answered, IPropertyValidator[] rules)
+    private static void Bound(OpenApiSchema answered, MemberRuleAttribute[] rules)
     {
         foreach (var rule in rules)
         {
-            if (rule is Rules.ITextRule text)
+            if (rule is TextAttribute text)
                 answered.MaxLength = text.Most;
-            else if (rule is Rules.IItemsRule items)
+            else if (rule is ItemsAttribute items)
                 answered.MaxItems = items.Most;
         }
     }
 
     private static void Require(OpenApiSchema schema, string member) => (schema.Required ??= new HashSet<string>(StringComparer.Ordinal)).Add(member);
 
-    private static IOpenApiSchema Describe(IOpenApiSchema property, OpenApiSchema? schema, IPropertyValidator rule)
+    private static void Describe(IOpenApiSchema property, Type type, MemberRuleAttribute rule)
     {
+        if (rule is MeasuredAttribute measured)
+            Range(property, measured.Told(Quantity.DimensionOf(RequestPlan.ItemType(type) ?? type)));
+        if (property is not OpenApiSchema schema)
+            return;
         switch (rule)
         {
-            case Rules.IQuantityRule quantity:
-                // In OpenAPI 3.1 a description may stand beside a reference; the range goes there because it holds in any unit.
-                var described = property.Description?.TrimEnd() ?? "";
-                var text = $"{described}{(described.Length == 0 ? "" : " ")}Range: {quantity.Limits}.";
-                if (property is OpenApiSchemaReference reference)
-                    reference.Description = text;
-                else if (schema is { Items: not null })
-                    schema.Description = text;
-                break;
-            case Rules.IWordRule words when schema is { Items: OpenApiSchema item }:
-                item.Enum = [.. words.Words.Select(word => JsonValue.Create(word))];
-                break;
-            case Rules.IWordRule words when schema is not null:
+            case WordAttribute words:
                 // The rule of a list of words is about each of them.
-                (schema.Items as OpenApiSchema ?? schema).Enum = [.. words.Words.Select(word => JsonValue.Create(word))];
+                (schema.Items as OpenApiSchema ?? schema).Enum = [.. words.All.Select(word => JsonValue.Create(word))];
                 break;
-            case Rules.ITextRule lengths when schema is not null:
-                schema.MinLength = 1;
-                schema.MaxLength = lengths.Most;
-                // Not blank.
-                schema.Pattern = @"\S";
+            case TextRuleAttribute text:
+                if (text is TextAttribute { Most: var most })
+                    (schema.MinLength, schema.MaxLength) = (1, most);
+                schema.Pattern = text.Pattern ?? schema.Pattern;
+                schema.Format = text.Format ?? schema.Format;
                 break;
-            case Rules.INumberRule numbers when schema is not null:
+            case NumberAttribute numbers:
                 var least = numbers.Least.ToString(CultureInfo.InvariantCulture);
                 (schema.Minimum, schema.ExclusiveMinimum) = numbers.ExcludesLeast ? (null, least) : (least, (string?)null);
                 schema.Maximum = numbers.Most.ToString(CultureInfo.InvariantCulture);
                 break;
-            case Rules.IItemsRule items when schema is not null:
+            case ItemsAttribute items:
                 schema.MinItems = items.Least == 0 ? null : items.Least;
                 schema.MaxItems = items.Most;
                 break;
-            case Rules.IIdRule when schema is not null:
-                schema.Pattern = RecordIdPattern;
-                break;
-            case Rules.IInstantRule when schema is not null:
-                schema.Format = "date-time";
-                break;
-            case IRegularExpressionValidator pattern when schema is not null:
-                schema.Pattern = pattern.Expression;
-                break;
         }
+    }
 
-        return property;
+    // In OpenAPI 3.1 a description may stand beside a reference; the range goes there because it holds in any unit.
+    private static void Range(IOpenApiSchema property, QuantityLimits limits)
+    {
+        var described = property.Description?.TrimEnd() ?? "";
+        var text = $"{described}{(described.Length == 0 ? "" : " ")}Range: {limits}.";
+        if (property is OpenApiSchemaReference reference)
+            reference.Description = text;
+        else if (property is OpenApiSchema { Items: not null } list)
+            list.Description = text;
     }
 }

@@ -1,3 +1,4 @@
+using CalibrationApi.Storing;
 using Microsoft.OpenApi;
 using Swashbuckle.AspNetCore.SwaggerGen;
 
@@ -13,7 +14,7 @@ internal sealed class StandardFormats : IDocumentFilter
             if (member is not OpenApiSchema { Type: JsonSchemaType.String, Format: null } text)
                 continue;
             if (name == "id" && text.Description?.Contains("UUID", StringComparison.Ordinal) == true)
-                text.Pattern ??= RuleSchemas.RecordIdPattern;
+                text.Pattern ??= RecordId.Pattern;
             else
                 text.Format = FormatOf(name);
         }

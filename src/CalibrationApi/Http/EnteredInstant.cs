@@ -1,7 +1,4 @@
 using System.Globalization;
-using FluentValidation;
-using FluentValidation.Results;
-using FluentValidation.Validators;
 
 namespace CalibrationApi.Http;
 
@@ -47,48 +44,38 @@ internal static class EnteredInstant
     public static string Write(DateTimeOffset instant) =>
         instant.ToString(instant.Offset == TimeSpan.Zero ? "yyyy-MM-dd'T'HH:mm:ss.FFF'Z'" : "yyyy-MM-dd'T'HH:mm:ss.FFFzzz", CultureInfo.InvariantCulture);
 
-    public static IRuleBuilderOptions<T, string?> Instant<T>(this IRuleBuilder<T, string?> rule, TimeProvider clock) => rule.SetValidator(new InstantRule<T>(clock));
-
-    /// <summary>An instant in a calculation, whose answer does not depend on the time of the day.</summary>
-    public static IRuleBuilderOptions<T, string?> Instant<T>(this IRuleBuilder<T, string?> rule) => rule.SetValidator(new InstantRule<T>(null));
-
-    /// <summary>An instant that lies ahead: now at the earliest.</summary>
-    public static IRuleBuilderOptions<T, string?> InstantAhead<T>(this IRuleBuilder<T, string?> rule, TimeProvider clock) => rule.SetValidator(new AheadRule<T>(clock));
-
-    internal sealed class AheadRule<T>(TimeProvider clock) : PropertyValidator<T, string?>, Rules.IInstantRule
+    /// <summary>What is wrong with an instant that has to be before or after now; null when nothing is.</summary>
+    internal static string? Fault(string text, DateTimeOffset? notAfter, DateTimeOffset? notBefore)
     {
-        public override string Name => nameof(AheadRule<T>);
-
-        public override bool IsValid(ValidationContext<T> context, string? text)
-        {
-            if (text is null)
-                return true;
-            if (!TryRead(text, out var instant))
-                Fail(context, HowToWrite);
-            else if (instant < clock.GetUtcNow() - ClocksMayDiffer)
-                Fail(context, "This time has passed. Check date, time and offset.");
-            return true;
-        }
+        if (!TryRead(text, out var instant))
+            return HowToWrite;
+        if (instant > notAfter + ClocksMayDiffer)
+            return "This time is in the future. Check date, time and offset.";
+        if (instant < notBefore - ClocksMayDiffer)
+            return "This time has passed. Check date, time and offset.";
+        return notBefore is null && instant < Earliest ? "This time is before 1990. Check the date." : null;
     }
+}
 
-    internal sealed class InstantRule<T>(TimeProvider? clock) : PropertyValidator<T, string?>, Rules.IInstantRule
-    {
-        public override string Name => nameof(InstantRule<T>);
+/// <summary>An instant in a calculation, whose answer does not depend on the time of the day.</summary>
+internal class InstantAttribute : TextRuleAttribute
+{
+    public sealed override string Format => "date-time";
 
-        public override bool IsValid(ValidationContext<T> context, string? text)
-        {
-            if (text is null)
-                return true;
-            if (!TryRead(text, out var instant))
-                Fail(context, HowToWrite);
-            else if (instant > clock?.GetUtcNow() + ClocksMayDiffer)
-                Fail(context, "This time is in the future. Check date, time and offset.");
-            else if (instant < Earliest)
-                Fail(context, "This time is before 1990. Check the date.");
-            return true;
-        }
-    }
+    public sealed override (string Code, string Detail)? Fault(string text, TimeProvider clock) =>
+        Find(text, clock) is { } detail ? (ErrorCode.TimeWrong, detail) : null;
 
-    private static void Fail<T>(ValidationContext<T> context, string detail) =>
-        context.AddFailure(new ValidationFailure(context.PropertyPath, detail) { ErrorCode = ErrorCode.TimeWrong });
+    protected virtual string? Find(string text, TimeProvider clock) => EnteredInstant.Fault(text, notAfter: null, notBefore: null);
+}
+
+/// <summary>An instant that has been: now at the latest.</summary>
+internal sealed class InstantPastAttribute : InstantAttribute
+{
+    protected override string? Find(string text, TimeProvider clock) => EnteredInstant.Fault(text, notAfter: clock.GetUtcNow(), notBefore: null);
+}
+
+/// <summary>An instant that lies ahead: now at the earliest.</summary>
+internal sealed class InstantAheadAttribute : InstantAttribute
+{
+    protected override string? Find(string text, TimeProvider clock) => EnteredInstant.Fault(text, notAfter: null, notBefore: clock.GetUtcNow());
 }

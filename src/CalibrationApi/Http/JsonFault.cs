@@ -114,7 +114,7 @@ internal ref struct JsonFault
             if (reader.Read())
             {
                 var inner = options.GetTypeInfo(member.PropertyType);
-                Value(inner, inner.Kind == JsonTypeInfoKind.Enumerable ? RequestRules.MostItems(type.Type, member.Name) : int.MaxValue);
+                Value(inner, inner.Kind == JsonTypeInfoKind.Enumerable ? RequestPlan.MostItems(type.Type, member.Name) : int.MaxValue);
             }
 
             if (error is not null)

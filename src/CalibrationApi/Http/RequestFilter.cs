@@ -9,7 +9,7 @@ namespace CalibrationApi.Http;
 /// <summary>Turns away requests that cannot be read or that break a rule, before a handler sees them.</summary>
 internal static class RequestFilter
 {
-    /// <summary>Adds the checks to every route of a group; a body type without a validator fails the start of the host.</summary>
+    /// <summary>Adds the checks to every route of a group; a body type with a member that has no rule fails the start of the host.</summary>
     public static TBuilder WithRequestChecks<TBuilder>(this TBuilder builder)
         where TBuilder : IEndpointConventionBuilder =>
         builder.AddEndpointFilterFactory((route, next) =>
@@ -105,9 +105,8 @@ internal static class RequestFilter
         private static Func<object, ProblemResult?> Make<T>(IServiceProvider services)
             where T : class
         {
-            if (!services.GetRequiredService<IServiceProviderIsService>().IsService(typeof(IValidator<T>)))
-                throw new InvalidOperationException($"The body {typeof(T).Name} has no validator.");
-            // Made when the first body comes: each rule is compiled by its library, and a start would wait for all of them.
+            RequestPlan.MustSay(typeof(T));
+            // Made when the first body comes; a start would wait for all of them.
             var validator = new Lazy<IValidator<T>>(services.GetRequiredService<IValidator<T>>);
             return argument =>
             {

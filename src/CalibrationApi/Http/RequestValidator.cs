@@ -3,9 +3,23 @@ using FluentValidation.Results;
 
 namespace CalibrationApi.Http;
 
-/// <summary>Rules of a part of a request. No further part is looked at once there are more faults than an answer tells.</summary>
-internal abstract class RequestValidator<T> : AbstractValidator<T>
+/// <summary>Checks a whole request: the rules that stand on its members and on those of its parts, and the rules between them.</summary>
+/// <param name="clock">For rules about times.</param>
+internal sealed class RequestValidator<T>(TimeProvider clock) : AbstractValidator<T>, IValidator<T>
+    where T : class
 {
-    // The library hands the same list of faults to every part of a request.
-    protected override bool PreValidate(ValidationContext<T> context, ValidationResult result) => result.Errors.Count < ProblemResult.MostErrors;
+    // The library's own way to here makes a context first, which a sound request does not need.
+    ValidationResult IValidator<T>.Validate(T instance) => Check(instance);
+
+    public override ValidationResult Validate(ValidationContext<T> context) => Check(context.InstanceToValidate);
+
+    public override Task<ValidationResult> ValidateAsync(ValidationContext<T> context, CancellationToken cancellation = default) =>
+        Task.FromResult(Check(context.InstanceToValidate));
+
+    private ValidationResult Check(T request)
+    {
+        var faults = new Faults(clock);
+        RequestPlan<T>.Made.Check(request, ref faults);
+        return faults.Result;
+    }
 }

@@ -24,6 +24,9 @@ internal static class Words
     public static IReadOnlyList<string> All<T>()
         where T : struct, Enum => Table<T>.Words.InOrder;
 
+    /// <summary>The words of an enumeration that is known as a type only.</summary>
+    public static IReadOnlyList<string> All(Type enumeration) => Array.ConvertAll(Enum.GetNames(enumeration), Kebab);
+
     private static class Table<T>
         where T : struct, Enum
     {

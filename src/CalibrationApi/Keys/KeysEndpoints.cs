@@ -3,7 +3,6 @@ using CalibrationApi.Http;
 using CalibrationApi.Records;
 using CalibrationApi.Storage;
 using CalibrationApi.Storing;
-using FluentValidation;
 
 namespace CalibrationApi.Keys;
 
@@ -11,13 +10,6 @@ namespace CalibrationApi.Keys;
 internal static class KeysEndpoints
 {
     private const string Tag = "Keys";
-
-    public static void AddKeys(this IServiceCollection services)
-    {
-        services.AddSingleton<IValidator<KeyRequest>, KeyRequestValidator>();
-        services.AddSingleton<IValidator<RotationRequest>, RotationRequestValidator>();
-        services.AddSingleton<IValidator<RevocationRequest>, RevocationRequestValidator>();
-    }
 
     public static void MapKeys(this IEndpointRouteBuilder routes)
     {

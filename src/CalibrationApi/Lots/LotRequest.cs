@@ -1,3 +1,4 @@
+using CalibrationApi.Http;
 using CalibrationApi.Quantities;
 using CalibrationApi.Records;
 using CalibrationApi.Storage.Records;
@@ -8,24 +9,31 @@ namespace CalibrationApi.Lots;
 public class LotRequest : DescribedRequest
 {
     /// <summary>Id of the product.</summary>
+    [Needed, Text(64)]
     public string? Product { get; init; }
 
     /// <summary>Thousand-kernel mass as sown, treatment included.</summary>
+    [Measured]
     public MassPerThousandQuantity? ThousandKernelMass { get; init; }
 
     /// <summary>Germination.</summary>
+    [Measured(0, 100, "%", ExcludesLeast = true)]
     public RatioQuantity? Germination { get; init; }
 
     /// <summary>Purity.</summary>
+    [Measured(0, 100, "%", ExcludesLeast = true)]
     public RatioQuantity? Purity { get; init; }
 
     /// <summary>Bulk density; goes before that of the product.</summary>
+    [Measured]
     public BulkDensityQuantity? BulkDensity { get; init; }
 
     /// <summary>Moisture by mass.</summary>
+    [Measured]
     public RatioQuantity? Moisture { get; init; }
 
     /// <summary>Treatment, in the owner's words; none when absent.</summary>
+    [Text(500)]
     public string? Treatment { get; init; }
 
     internal override IEnumerable<RecordReference> References() => [new(nameof(Product), RecordKind.Products, Product!)];

@@ -1,15 +1,11 @@
 using CalibrationApi.Records;
 using CalibrationApi.Storage.Records;
-using FluentValidation;
 
 namespace CalibrationApi.Machines;
 
 /// <summary>Routes of machines.</summary>
 internal static class MachinesEndpoints
 {
-    public static void AddMachines(this IServiceCollection services) =>
-        services.AddSingleton<IValidator<MachineRequest>, MachineRequestValidator>();
-
     public static void MapMachines(this IEndpointRouteBuilder routes) =>
         routes.MapDescribedRecords<MachineRequest, MachineAnswer>(RecordKind.Machines, "machines", "Machine", "machine with its meters");
 }

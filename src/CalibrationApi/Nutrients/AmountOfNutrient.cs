@@ -5,26 +5,20 @@ using FluentValidation;
 namespace CalibrationApi.Nutrients;
 
 /// <summary>An amount of a nutrient per area.</summary>
+[CheckedBy(typeof(AmountOfNutrientValidator))]
 public class AmountOfNutrient
 {
     /// <summary>The nutrient in the form that the amount is stated in: N, P2O5, P, K2O, K, S, SO4-S, SO3 or SO4.</summary>
+    [Needed, Word(typeof(NutrientRules), nameof(NutrientRules.Words))]
     public string? Nutrient { get; init; }
 
     /// <summary>Amount per area.</summary>
+    [Needed, Measured(0, 10_000, "kg/ha")]
     public MassPerAreaQuantity? Amount { get; init; }
 }
 
-internal abstract class AmountValidator<T> : RequestValidator<T>
-    where T : AmountOfNutrient
+internal sealed class AmountOfNutrientValidator : AbstractValidator<AmountOfNutrient>
 {
-    protected AmountValidator()
-    {
-        RuleFor(one => one.Nutrient).Needed();
-        RuleFor(one => one.Nutrient).Word(NutrientRules.Words);
-        RuleFor(one => one.Amount).Needed();
-        RuleFor(one => one.Amount).Measured(NutrientRules.Amounts);
+    public AmountOfNutrientValidator() =>
         RuleFor(one => one).Custom((one, context) => NutrientRules.ZeroOrMeasurable(one.Amount, nameof(one.Amount), context));
-    }
 }
-
-internal sealed class AmountOfNutrientValidator : AmountValidator<AmountOfNutrient>;

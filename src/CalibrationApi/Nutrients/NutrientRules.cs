@@ -17,8 +17,6 @@ internal static class NutrientRules
     /// <summary>Shares that an analysis can have: one for each nutrient.</summary>
     public const int MostShares = 4;
 
-    public static QuantityLimits Amounts { get; } = new(0, 10_000, "kg/ha");
-
     public static IReadOnlyList<string> Words { get; } = [.. NutrientForm.All.Select(form => form.Symbol)];
 
     /// <summary>An amount is zero or at least a gram per hectare; what is between is a slip of the unit, since nothing meters it.</summary>

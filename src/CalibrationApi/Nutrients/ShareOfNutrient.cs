@@ -6,12 +6,16 @@ using FluentValidation;
 namespace CalibrationApi.Nutrients;
 
 /// <summary>A nutrient as a share of a product.</summary>
+[CheckedBy(typeof(ShareOfNutrientValidator))]
 public sealed class ShareOfNutrient
 {
     /// <summary>The nutrient in the form that the share is stated in.</summary>
+    [Needed, Word(typeof(NutrientRules), nameof(NutrientRules.Words))]
     public string? Nutrient { get; init; }
 
     /// <summary>Its share of the mass of the product.</summary>
+    // Pure sulfur is 250 % of SO3.
+    [Needed, Measured(0, 250, "%")]
     public RatioQuantity? Share { get; init; }
 
     /// <summary>An analysis that passed validation, as the engine takes it.</summary>
@@ -19,18 +23,13 @@ public sealed class ShareOfNutrient
         [.. analysis.Select(one => new NutrientShare(NutrientForm.Find(one!.Nutrient)!, one.Share!.Canonical()))];
 }
 
-internal sealed class ShareOfNutrientValidator : RequestValidator<ShareOfNutrient>
+internal sealed class ShareOfNutrientValidator : AbstractValidator<ShareOfNutrient>
 {
     // Rates from smaller shares would be beyond any machine.
     private const double LeastShare = 0.0001;
 
     public ShareOfNutrientValidator()
     {
-        RuleFor(share => share.Nutrient).Needed();
-        RuleFor(share => share.Nutrient).Word(NutrientRules.Words);
-        RuleFor(share => share.Share).Needed();
-        // Pure sulfur is 250 % of SO3.
-        RuleFor(share => share.Share).Measured(new(0, 250, "%"));
         RuleFor(share => share).Custom((share, context) =>
         {
             if (Rules.Canonical(share.Share) is > 0 and < LeastShare * NutrientRules.JustBelow)

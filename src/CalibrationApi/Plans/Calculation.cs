@@ -9,10 +9,11 @@ internal static class Calculation
 {
     /// <summary>The answer, or why there is none. Places of errors are those of the question, which nobody sent.</summary>
     public static (TAnswer? Answer, IReadOnlyList<ProblemError> Errors) Ask<TRequest, TAnswer>(
-        TRequest question, IValidator<TRequest> rules, Func<TRequest, string?, Results<JsonAnswer<TAnswer>, ProblemResult>> evaluate, string? units)
+        TRequest question, RequestValidator<TRequest> rules, Func<TRequest, string?, Results<JsonAnswer<TAnswer>, ProblemResult>> evaluate, string? units)
+        where TRequest : class
         where TAnswer : class
     {
-        if (rules.Validate(question) is { IsValid: false } broken)
+        if (((IValidator<TRequest>)rules).Validate(question) is { IsValid: false } broken)
             return (null, RequestFilter.Errors(broken));
         return evaluate(question, units).Result switch
         {

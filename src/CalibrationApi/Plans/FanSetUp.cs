@@ -1,5 +1,6 @@
 using CalibrationApi.Calculations.MeterSpeeds;
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Http;
 using CalibrationApi.Quantities;
 
 namespace CalibrationApi.Plans;
@@ -7,7 +8,7 @@ namespace CalibrationApi.Plans;
 /// <summary>Where the fan of a plan may stand: all its products share the air, so the limits of all of them hold at once.</summary>
 internal static class FanSetUp
 {
-    private static readonly MeterSpeedRequestValidator Rules = new();
+    private static readonly RequestValidator<MeterSpeedRequest> SpeedRules = new(TimeProvider.System);
 
     /// <summary>The answer, and what is in the way; null when no product states a limit, or no meter has both a rate and a value.</summary>
     /// <param name="field">The plan with its records.</param>
@@ -33,7 +34,7 @@ internal static class FanSetUp
                     Products = [.. carried.Select(one => new ProductInAir { Name = one.Meter.Product.Name, Rates = [one.Meter.Rate], CoveredWidth = one.Meter.Meter.CoveredWidth, FanSpeedLimits = one.Meter.Product.FanSpeedLimits })],
                 },
             },
-            Rules,
+            SpeedRules,
             MeterSpeedCalculation.Declaration.Ask,
             units);
         var isWrong = answer?.Findings.Any(finding => finding.Code is FindingCode.OutsideFanWindow or FindingCode.NoCommonFanWindow) is true;

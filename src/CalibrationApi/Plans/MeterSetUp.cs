@@ -13,8 +13,8 @@ namespace CalibrationApi.Plans;
 /// <summary>Works out what one meter of a plan needs; adds what cannot be told yet to the open points.</summary>
 internal sealed class MeterSetUp(PlannedField field, SqliteConnection connection, Workspace workspace, string? units, List<ProblemError> open)
 {
-    private static readonly MeterSpeedRequestValidator SpeedRules = new();
-    private static readonly NewLotRequestValidator LotRules = new();
+    private static readonly RequestValidator<MeterSpeedRequest> SpeedRules = new(TimeProvider.System);
+    private static readonly RequestValidator<NewLotRequest> LotRules = new(TimeProvider.System);
 
     public MeterSetUpAnswer Of(PlannedMeter meter)
     {

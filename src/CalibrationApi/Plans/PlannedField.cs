@@ -11,8 +11,8 @@ namespace CalibrationApi.Plans;
 /// <summary>A stored plan with the records it names and the rates that follow from them, as they are at this moment.</summary>
 internal sealed class PlannedField
 {
-    private static readonly SeedingRateRequestValidator SeedingRules = new();
-    private static readonly ProductRateRequestValidator NutrientRules = new();
+    private static readonly RequestValidator<SeedingRateRequest> SeedingRules = new(TimeProvider.System);
+    private static readonly RequestValidator<ProductRateRequest> NutrientRules = new(TimeProvider.System);
 
     private PlannedField(PlanRequest plan, MachineRequest? machine, PlannedMeter[] meters)
     {

@@ -23,7 +23,7 @@ namespace CalibrationApi.Plans;
 /// <param name="Element">The element that is fitted.</param>
 internal sealed record PlannedMeter(int Index, MeterOfFieldPlan Planned, ProductRequest Product, LotRequest? Lot, MeterOfMachine Meter, ElementOfMachine Element)
 {
-    private static readonly VolumeCheckRequestValidator VolumeRules = new();
+    private static readonly RequestValidator<VolumeCheckRequest> VolumeRules = new(TimeProvider.System);
 
     /// <summary>Rate to be put down; null while it cannot be told.</summary>
     public MassPerAreaQuantity? Rate { get; init; }

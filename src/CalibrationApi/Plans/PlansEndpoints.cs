@@ -2,16 +2,12 @@ using CalibrationApi.Access;
 using CalibrationApi.Http;
 using CalibrationApi.Records;
 using CalibrationApi.Storage.Records;
-using FluentValidation;
 
 namespace CalibrationApi.Plans;
 
 /// <summary>Routes of plans.</summary>
 internal static class PlansEndpoints
 {
-    public static void AddPlans(this IServiceCollection services) =>
-        services.AddSingleton<IValidator<PlanRequest>, PlanRequestValidator>();
-
     public static void MapPlans(this IEndpointRouteBuilder routes)
     {
         routes.MapDescribedRecords<PlanRequest, PlanAnswer>(RecordKind.Plans, "plans", "Plan", "plan for a field");

@@ -8,7 +8,7 @@ namespace CalibrationApi.Plans;
 /// <summary>What a plan lays with the seed, against published limits; adds what cannot be told yet to the open points.</summary>
 internal static class SeedRowSetUp
 {
-    private static readonly SeedRowLimitRequestValidator SeedRowRules = new();
+    private static readonly RequestValidator<SeedRowLimitRequest> SeedRowRules = new(TimeProvider.System);
 
     /// <summary>The answer; null when nothing lies with the seed or it cannot be told.</summary>
     public static SeedRowLimitAnswer? Of(PlannedField field, string? units, List<ProblemError> open)

@@ -1,6 +1,5 @@
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Http;
-using FluentValidation;
 
 namespace CalibrationApi.Quantities;
 
@@ -8,12 +7,15 @@ namespace CalibrationApi.Quantities;
 public sealed class Price
 {
     /// <summary>Amount of money for one <c>per</c>.</summary>
+    [Needed, Number(0, 1_000_000_000)]
     public double? Value { get; set; }
 
     /// <summary>ISO 4217 currency code, for example EUR.</summary>
+    [Needed, CurrencyCode]
     public string? Currency { get; set; }
 
     /// <summary>The mass that the amount buys, as a unit of mass.</summary>
+    [Needed, Word(typeof(UnitWords), nameof(UnitWords.OfMass))]
     public string? Per { get; set; }
 
     /// <summary>Money for one kilogram; only for a price that passed validation.</summary>
@@ -43,27 +45,12 @@ public class CostPerUnit
     public required string Per { get; init; }
 }
 
-internal sealed class PriceValidator : RequestValidator<Price>
+/// <summary>The code of a currency.</summary>
+internal sealed class CurrencyCodeAttribute : TextRuleAttribute
 {
-    public PriceValidator()
-    {
-        RuleFor(price => price.Value).Needed();
-        RuleFor(price => price.Value).Number(0, 1_000_000_000);
-        RuleFor(price => price.Currency).Needed();
-        RuleFor(price => price.Currency).CurrencyCode();
-        RuleFor(price => price.Per).Needed();
-        RuleFor(price => price.Per).Word([.. UnitTable.Of(Dimension.Mass).Select(unit => unit.Symbol)]);
-    }
-}
+    public override string Pattern => "^[A-Z]{3}$";
 
-internal static class CurrencyRule
-{
-    /// <summary>The code of a currency.</summary>
-    public static IRuleBuilderOptions<T, string?> CurrencyCode<T>(this IRuleBuilder<T, string?> rule)
-    {
-        const string Advice = "Give the three capital letters of ISO 4217, for example EUR or CAD.";
-        // For .NET, unlike the contract's readers, $ also matches before a line break at the end.
-        return rule.Matches("^[A-Z]{3}$").WithErrorCode(ErrorCode.TextWrong).WithMessage(Advice)
-            .MaximumLength(3).WithErrorCode(ErrorCode.TextWrong).WithMessage(Advice);
-    }
+    public override (string Code, string Detail)? Fault(string text, TimeProvider clock) => text.Length == 3 && text.All(char.IsAsciiLetterUpper)
+        ? null
+        : (ErrorCode.TextWrong, "Give the three capital letters of ISO 4217, for example EUR or CAD.");
 }

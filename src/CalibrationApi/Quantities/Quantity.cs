@@ -17,6 +17,9 @@ public abstract class Quantity
     [JsonPropertyOrder(-1)]
     public string? Unit { get; set; }
 
+    /// <summary>The dimension of the quantities of a type.</summary>
+    internal static Dimension DimensionOf(Type type) => ((Quantity)Activator.CreateInstance(type)!).Dimension;
+
     // Not public: an ignored public member would be accepted in a request without a word.
     internal abstract Dimension Dimension { get; }
 

@@ -38,9 +38,6 @@ internal sealed record QuantityLimits(double Least, double Most, string Unit, bo
         [Dimension.MassPerThousand] = new(0, 5000, "g/1000", ExcludesLeast: true),
     };
 
-    /// <summary>A share of seeds or of mass: some, at most all.</summary>
-    public static readonly QuantityLimits SomeShare = new(0, 100, "%", ExcludesLeast: true);
-
     public static QuantityLimits Of(Dimension dimension) => Widest[dimension];
 
     // A value fifteen orders of magnitude below the largest is zero with a slip of the pen: nothing measures it, and

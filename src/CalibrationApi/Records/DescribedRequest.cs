@@ -1,3 +1,4 @@
+using CalibrationApi.Http;
 using CalibrationApi.Storage.Records;
 using CalibrationApi.Storing;
 
@@ -7,15 +8,18 @@ namespace CalibrationApi.Records;
 public abstract class DescribedRequest : IStoredRequest
 {
     /// <summary>The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default: the service makes one. May be repeated, unchanged, when replacing.</summary>
+    [NewId]
     public string? Id { get; init; }
 
     /// <summary>What the owner calls it.</summary>
+    [Needed, Text(Rules.LongestName)]
     public string? Name { get; init; }
 
     /// <summary>No longer in use: takes no new evidence, and lists leave it out unless asked. Default false.</summary>
     public bool? Retired { get; init; }
 
     /// <summary>A remark in the owner's words.</summary>
+    [Text(2000)]
     public string? Note { get; init; }
 
     /// <summary>The records it refers to, each with the member that does.</summary>

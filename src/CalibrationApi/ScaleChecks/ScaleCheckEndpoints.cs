@@ -1,6 +1,5 @@
 using CalibrationApi.Access;
 using CalibrationApi.Http;
-using FluentValidation;
 
 namespace CalibrationApi.ScaleChecks;
 
@@ -8,9 +7,6 @@ namespace CalibrationApi.ScaleChecks;
 internal static class ScaleCheckEndpoints
 {
     private const string Tag = "Scale checks";
-
-    public static void AddScaleChecks(this IServiceCollection services) =>
-        services.AddSingleton<IValidator<ScaleCheckRequest>, ScaleCheckRequestValidator>();
 
     public static void MapScaleChecks(this IEndpointRouteBuilder routes)
     {

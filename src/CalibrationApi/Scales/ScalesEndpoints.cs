@@ -1,15 +1,11 @@
 using CalibrationApi.Records;
 using CalibrationApi.Storage.Records;
-using FluentValidation;
 
 namespace CalibrationApi.Scales;
 
 /// <summary>Routes of scales.</summary>
 internal static class ScalesEndpoints
 {
-    public static void AddScales(this IServiceCollection services) =>
-        services.AddSingleton<IValidator<ScaleRequest>, ScaleRequestValidator>();
-
     public static void MapScales(this IEndpointRouteBuilder routes) =>
         routes.MapDescribedRecords<ScaleRequest, ScaleAnswer>(RecordKind.Scales, "scales", "Scale", "scale");
 }

@@ -1,29 +1,28 @@
 using CalibrationApi.Http;
-using FluentValidation;
-using FluentValidation.Validators;
 
 namespace CalibrationApi.Storing;
 
 /// <summary>Ids of records: UUIDv7 (RFC 9562), lower case.</summary>
 internal static class RecordId
 {
+    /// <summary>A UUID of version 7 (RFC 9562) in lower case.</summary>
+    public const string Pattern = "^[0-9a-f]{8}-[0-9a-f]{4}-7[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}$";
+
+    /// <summary>The same, or the workspace that every database begins with.</summary>
+    public const string WorkspacePattern = "^(local|[0-9a-f]{8}-[0-9a-f]{4}-7[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12})$";
+
     public static string New(TimeProvider clock) => Guid.CreateVersion7(clock.GetUtcNow()).ToString();
 
     public static bool IsWellFormed(string? id) =>
         id is { Length: 36 } && Guid.TryParseExact(id, "D", out var guid) && guid.Version == 7 && guid.Variant is >= 8 and <= 11 && id == guid.ToString();
+}
 
-    /// <summary>An id that a sender makes for a new record.</summary>
-    public static IRuleBuilderOptions<T, string?> NewId<T>(this IRuleBuilder<T, string?> rule) => rule.SetValidator(new IdRule<T>());
+/// <summary>An id that a sender makes for a new record.</summary>
+internal sealed class NewIdAttribute : TextRuleAttribute
+{
+    public override string Pattern => RecordId.Pattern;
 
-    internal sealed class IdRule<T> : PropertyValidator<T, string?>, Rules.IIdRule
-    {
-        public override string Name => nameof(IdRule<T>);
-
-        public override bool IsValid(ValidationContext<T> context, string? id)
-        {
-            if (id is not null && !IsWellFormed(id))
-                context.AddFailure(new FluentValidation.Results.ValidationFailure(context.PropertyPath, "An id is a UUID of version 7 (RFC 9562) in lower case. Leave it out to get one.") { ErrorCode = ErrorCode.TextWrong });
-            return true;
-        }
-    }
+    public override (string Code, string Detail)? Fault(string text, TimeProvider clock) => RecordId.IsWellFormed(text)
+        ? null
+        : (ErrorCode.TextWrong, "An id is a UUID of version 7 (RFC 9562) in lower case. Leave it out to get one.");
 }

@@ -1,3 +1,4 @@
+using CalibrationApi.Http;
 using CalibrationApi.Storing;
 
 namespace CalibrationApi.Workspaces;
@@ -8,9 +9,11 @@ public sealed class WorkspaceRequest : IStoredRequest
     internal const int LongestName = 200;
 
     /// <summary>The sender's own id, a UUID of version 7 in lower case, for repeating the request safely. Default: the service makes one. May be repeated, unchanged, when replacing.</summary>
+    [NewId]
     public string? Id { get; init; }
 
     /// <summary>What it is called.</summary>
+    [Needed, Text(WorkspaceRequest.LongestName)]
     public string? Name { get; init; }
 
     /// <summary>Its keys open nothing; everything stays stored. Default false.</summary>

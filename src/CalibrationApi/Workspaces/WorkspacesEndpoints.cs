@@ -3,7 +3,6 @@ using CalibrationApi.Http;
 using CalibrationApi.Records;
 using CalibrationApi.Storage;
 using CalibrationApi.Storing;
-using FluentValidation;
 using Microsoft.AspNetCore.Mvc;
 
 namespace CalibrationApi.Workspaces;
@@ -11,9 +10,6 @@ namespace CalibrationApi.Workspaces;
 /// <summary>Routes of workspaces.</summary>
 internal static class WorkspacesEndpoints
 {
-    public static void AddWorkspaces(this IServiceCollection services) =>
-        services.AddSingleton<IValidator<WorkspaceRequest>, WorkspaceRequestValidator>();
-
     public static void MapWorkspaces(this IEndpointRouteBuilder routes)
     {
         var workspaces = routes.MapGroup("/workspaces").WithTags("Workspaces").Needs(Scope.Operator);

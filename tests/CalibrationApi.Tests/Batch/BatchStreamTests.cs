@@ -3,6 +3,7 @@ using System.Net;
 using System.Net.Sockets;
 using System.Text;
 using CalibrationApi.Calculations.CatchTests;
+using CalibrationApi.Http;
 using FluentValidation;
 using FluentValidation.Results;
 using Microsoft.AspNetCore.Builder;
@@ -233,7 +234,7 @@ public sealed class BatchStreamTests : IDisposable
     /// <summary>The rules of a catch test, counted, and held when a test says so.</summary>
     private sealed class WatchedValidator : AbstractValidator<CatchTestRequest>, IDisposable
     {
-        private readonly CatchTestRequestValidator rules = new();
+        private readonly RequestValidator<CatchTestRequest> rules = new(TimeProvider.System);
         private readonly ManualResetEventSlim gate = new(initialState: true);
         private readonly TaskCompletionSource entered = new(TaskCreationOptions.RunContinuationsAsynchronously);
         private int count;

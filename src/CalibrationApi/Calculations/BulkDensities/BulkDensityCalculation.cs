@@ -27,7 +27,6 @@ internal static class BulkDensityCalculation
         Tag = "Bulk densities",
         Says = "How much a litre of a product weighs, how sure that is, and what is published.",
         Json = BulkDensityJson.Default,
-        Rules = () => new BulkDensityRequestValidator(),
         Units = UnitsFor,
         Question = ToEngine,
         Evaluate = question => BulkDensityEvaluation.Evaluate(question),

@@ -1,6 +1,4 @@
 using System.Globalization;
-using CalibrationApi.Calculations.CatchTests;
-using CalibrationApi.Engine.BulkDensities;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Http;
 using CalibrationApi.Quantities;
@@ -9,23 +7,9 @@ using FluentValidation;
 namespace CalibrationApi.Calculations.BulkDensities;
 
 /// <summary>Rules of a question about a bulk density.</summary>
-internal sealed class BulkDensityRequestValidator : RequestValidator<BulkDensityRequest>
+internal sealed class BulkDensityRequestValidator : AbstractValidator<BulkDensityRequest>
 {
-    public BulkDensityRequestValidator()
-    {
-        RuleFor(question => question.Product).Text(Rules.LongestName);
-        RuleFor(question => question.Reference).Word(Words.All<ReferenceMaterial>());
-        RuleFor(question => question.Weighed!).SetValidator(new WeighedVolumeOfProductValidator());
-        RuleFor(question => question.TestWeight).Measured();
-        RuleFor(question => question.TestWeight!).SetValidator(new TestWeightOfProductValidator());
-        RuleFor(question => question.FilledTank!).SetValidator(new FilledTankOfProductValidator());
-        RuleFor(question => question.StatedDensity).Measured();
-        RuleFor(question => question.StatedDensity!).SetValidator(new StatedDensityOfProductValidator());
-        RuleFor(question => question.LotToLot).Measured(new(0, 50, "%"));
-        RuleFor(question => question.Tank!).SetValidator(new TankOfProductValidator());
-        RuleFor(question => question.CoverageProbability).Number(0.5, 0.9999);
-        RuleFor(question => question).Custom(CheckEvidence);
-    }
+    public BulkDensityRequestValidator() => RuleFor(question => question).Custom(CheckEvidence);
 
     private static void CheckEvidence(BulkDensityRequest question, ValidationContext<BulkDensityRequest> context)
     {
@@ -54,37 +38,13 @@ internal sealed class BulkDensityRequestValidator : RequestValidator<BulkDensity
     }
 }
 
-internal sealed class TestWeightOfProductValidator : RequestValidator<TestWeightOfProduct>
+internal sealed class WeighedVolumeOfProductValidator : AbstractValidator<WeighedVolumeOfProduct>
 {
-    public TestWeightOfProductValidator() => RuleFor(weight => weight.RelativeUncertainty).Measured(new(0, 50, "%"));
-}
-
-internal sealed class StatedDensityOfProductValidator : RequestValidator<StatedDensityOfProduct>
-{
-    public StatedDensityOfProductValidator() => RuleFor(density => density.RelativeUncertainty).Measured(new(0, 50, "%"));
-}
-
-internal sealed class WeighedVolumeOfProductValidator : RequestValidator<WeighedVolumeOfProduct>
-{
-    private const int MostWeighings = 50;
-
-    public WeighedVolumeOfProductValidator()
-    {
-        RuleFor(weighed => weighed.Volume).Needed();
-        RuleFor(weighed => weighed.Volume).Measured();
-        RuleFor(weighed => weighed.VolumeTolerance).Measured(new(0, 50, "%"));
-        RuleFor(weighed => weighed.Scale!).SetValidator(new ScaleOfTestValidator());
-        RuleFor(weighed => weighed.SharedTare).Measured();
-        RuleFor(weighed => weighed.Repeatability).Measured(new(0.01, 30, "%"));
-        RuleFor(weighed => weighed.Weighings).Needed();
-        RuleFor(weighed => weighed.Weighings).Items(1, MostWeighings);
-        RuleForEach(weighed => weighed.Weighings!).SetValidator(new WeighingOfProductValidator()!);
-        RuleFor(weighed => weighed).Custom(CheckMasses);
-    }
+    public WeighedVolumeOfProductValidator() => RuleFor(weighed => weighed).Custom(CheckMasses);
 
     private static void CheckMasses(WeighedVolumeOfProduct weighed, ValidationContext<WeighedVolumeOfProduct> context)
     {
-        if (weighed.Weighings is not { Count: <= MostWeighings } weighings)
+        if (weighed.Weighings is not { Count: <= WeighedVolumeOfProduct.MostWeighings } weighings)
             return;
         for (var i = 0; i < weighings.Count; i++)
         {
@@ -123,38 +83,11 @@ internal sealed class WeighedVolumeOfProductValidator : RequestValidator<Weighed
     }
 }
 
-internal sealed class WeighingOfProductValidator : RequestValidator<WeighingOfProduct>
-{
-    public WeighingOfProductValidator()
-    {
-        RuleFor(weighing => weighing.Gross).Measured();
-        RuleFor(weighing => weighing.Tare).Measured();
-        RuleFor(weighing => weighing.Net).Measured();
-    }
-}
-
-internal sealed class FilledTankOfProductValidator : RequestValidator<FilledTankOfProduct>
+internal sealed class FilledTankOfProductValidator : AbstractValidator<FilledTankOfProduct>
 {
     public FilledTankOfProductValidator()
     {
-        RuleFor(tank => tank.Mass).Needed();
-        RuleFor(tank => tank.Mass).Measured();
-        RuleFor(tank => tank.Volume).Needed();
-        RuleFor(tank => tank.Volume).Measured();
-        RuleFor(tank => tank.MassTolerance).Measured(new(0, 50, "%"));
-        RuleFor(tank => tank.VolumeTolerance).Measured(new(0, 50, "%"));
         RuleFor(tank => tank).Custom((tank, context) =>
             BulkDensityRequestValidator.CheckDensity(Rules.Canonical(tank.Mass), tank.Volume, nameof(tank.Mass), context));
-    }
-}
-
-internal sealed class TankOfProductValidator : RequestValidator<TankOfProduct>
-{
-    public TankOfProductValidator()
-    {
-        RuleFor(tank => tank.Volume).Needed();
-        RuleFor(tank => tank.Volume).Measured();
-        RuleFor(tank => tank.Fill).Measured(new(1, 100, "%"));
-        RuleFor(tank => tank.TargetRate).Measured();
     }
 }

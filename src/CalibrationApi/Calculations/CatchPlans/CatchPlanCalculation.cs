@@ -29,7 +29,6 @@ internal static class CatchPlanCalculation
         Tag = "Catch plans",
         Says = "How much to catch, for how long, in which container, and when each meter stops.",
         Json = CatchPlanJson.Default,
-        Rules = () => new CatchPlanRequestValidator(),
         Units = UnitsFor,
         Question = ToEngine,
         Evaluate = CatchPlanEvaluation.Evaluate,

@@ -1,9 +1,5 @@
 using System.Globalization;
-using CalibrationApi.Calculations.CatchTests;
 using CalibrationApi.Engine.CatchPlans;
-using CalibrationApi.Engine.CatchTests;
-using CalibrationApi.Engine.Repeatability;
-using CalibrationApi.Engine.Weighing;
 using CalibrationApi.Http;
 using CalibrationApi.Quantities;
 using FluentValidation;
@@ -11,35 +7,11 @@ using FluentValidation;
 namespace CalibrationApi.Calculations.CatchPlans;
 
 /// <summary>Rules of a catch plan.</summary>
-internal sealed class CatchPlanRequestValidator : RequestValidator<CatchPlanRequest>
+internal sealed class CatchPlanRequestValidator : AbstractValidator<CatchPlanRequest>
 {
-    public const int MostMeters = 64;
-
     public CatchPlanRequestValidator()
     {
-        RuleFor(plan => plan.GroundSpeed).Needed();
-        RuleFor(plan => plan.GroundSpeed).Measured();
-        RuleFor(plan => plan.WorkingSpeeds!).SetValidator(new SpeedRangeValidator());
-        RuleFor(plan => plan.Drive).Word(Words.All<MeterDrive>());
-        RuleFor(plan => plan.WantedPrecision).Measured(new(0.1, 50, "%"));
-        RuleFor(plan => plan.PrecisionProbability).Measured(new(50, 99, "%"));
-        RuleFor(plan => plan.CoverageProbability).Number(0.5, 0.9999);
-        RuleFor(plan => plan.LongestRun).Measured();
-        RuleFor(plan => plan.ShortestRun).Measured();
         RuleFor(plan => plan).Custom((plan, context) => CheckRuns(plan.ShortestRun, plan.LongestRun, context));
-        RuleFor(plan => plan.ContainersAtHand).Whole(1, 1000);
-        RuleFor(plan => plan.LiftLimit).Measured();
-        RuleFor(plan => plan.Scale).Needed();
-        RuleFor(plan => plan.Scale!).SetValidator(new ScaleOfTestValidator());
-        RuleFor(plan => plan.TareReading).Word(Words.All<TareReading>());
-        RuleFor(plan => plan.CounterResolution).Measured(new(0, 10, "rev"));
-        RuleFor(plan => plan.CountStart).Word(Words.All<CountStart>());
-        RuleFor(plan => plan.Container!).SetValidator(new ContainerOfPlanValidator());
-        RuleFor(plan => plan.Meters).Needed();
-        RuleFor(plan => plan.Meters).Items(1, MostMeters);
-        RuleForEach(plan => plan.Meters!).SetValidator(new MeterOfPlanValidator()!);
-        RuleFor(plan => plan.DisturbedPoints).Items(0, 200);
-        RuleForEach(plan => plan.DisturbedPoints!).SetValidator(new DisturbedPointOfPlanValidator()!);
         RuleFor(plan => plan).Custom(CheckTogether);
     }
 
@@ -52,7 +24,7 @@ internal sealed class CatchPlanRequestValidator : RequestValidator<CatchPlanRequ
 
     private static void CheckTogether(CatchPlanRequest plan, ValidationContext<CatchPlanRequest> context)
     {
-        if (plan.Meters is not { Count: <= MostMeters } meters)
+        if (plan.Meters is not { Count: <= CatchPlanRequest.MostMeters } meters)
             return;
         var names = new HashSet<string>(StringComparer.Ordinal);
         for (var i = 0; i < meters.Count; i++)
@@ -68,29 +40,10 @@ internal sealed class CatchPlanRequestValidator : RequestValidator<CatchPlanRequ
     }
 }
 
-internal sealed class MeterOfPlanValidator : RequestValidator<MeterOfPlan>
+internal sealed class MeterOfPlanValidator : AbstractValidator<MeterOfPlan>
 {
     public MeterOfPlanValidator()
     {
-        RuleFor(meter => meter.Meter).Needed();
-        RuleFor(meter => meter.Meter).Text(Rules.LongestName);
-        RuleFor(meter => meter.Product).Needed();
-        RuleFor(meter => meter.Product).Text(Rules.LongestName);
-        RuleFor(meter => meter.Material).Word(Words.All<ProductMaterial>());
-        RuleFor(meter => meter.CoveredWidth).Needed();
-        RuleFor(meter => meter.CoveredWidth).Measured(new(0, 200, "m", ExcludesLeast: true));
-        RuleFor(meter => meter.TargetRate).Needed();
-        RuleFor(meter => meter.TargetRate).Measured();
-        RuleFor(meter => meter.BulkDensity).Measured();
-        RuleFor(meter => meter.FittedElement!).SetValidator(new FittedElementValidator());
-        RuleFor(meter => meter.ValueInForce).Measured();
-        RuleFor(meter => meter.ValueInForce!).SetValidator(new ReferenceOfTestValidator());
-        RuleFor(meter => meter.StartValue).Measured();
-        RuleFor(meter => meter.StartValue!).SetValidator(new ReferenceOfTestValidator());
-        RuleFor(meter => meter.SpeedLimits!).SetValidator(new RotationLimitsValidator());
-        RuleFor(meter => meter.Container!).SetValidator(new ContainerOfPlanValidator());
-        RuleFor(meter => meter.Repeatability).Measured(new(0.01, 30, "%"));
-        RuleFor(meter => meter.PocketsPerRevolution).Whole(1, 10_000);
         RuleFor(meter => meter).Custom((meter, context) =>
         {
             if (meter.ValueInForce is null && meter.StartValue is null)
@@ -101,25 +54,10 @@ internal sealed class MeterOfPlanValidator : RequestValidator<MeterOfPlan>
     }
 }
 
-internal sealed class ContainerOfPlanValidator : RequestValidator<ContainerOfPlan>
-{
-    public ContainerOfPlanValidator()
-    {
-        RuleFor(container => container.Volume).Measured(new(0, 10, "m3", ExcludesLeast: true));
-        RuleFor(container => container.Tare).Needed();
-        RuleFor(container => container.Tare).Measured(new(0, 10, "t"));
-        RuleFor(container => container.Fill).Measured(new(1, 100, "%"));
-    }
-}
-
-internal sealed class SpeedRangeValidator : RequestValidator<SpeedRange>
+internal sealed class SpeedRangeValidator : AbstractValidator<SpeedRange>
 {
     public SpeedRangeValidator()
     {
-        RuleFor(range => range.Minimum).Needed();
-        RuleFor(range => range.Minimum).Measured();
-        RuleFor(range => range.Maximum).Needed();
-        RuleFor(range => range.Maximum).Measured();
         RuleFor(range => range).Custom((range, context) =>
         {
             if (Rules.Canonical(range.Minimum) > Rules.Canonical(range.Maximum))
@@ -128,27 +66,14 @@ internal sealed class SpeedRangeValidator : RequestValidator<SpeedRange>
     }
 }
 
-internal sealed class RotationLimitsValidator : RequestValidator<RotationLimits>
+internal sealed class RotationLimitsValidator : AbstractValidator<RotationLimits>
 {
     public RotationLimitsValidator()
     {
-        RuleFor(limits => limits.Minimum).Measured(new(0, 10_000, "rpm"));
-        RuleFor(limits => limits.Maximum).Measured();
         RuleFor(limits => limits).Custom((limits, context) =>
         {
             if (Rules.Canonical(limits.Minimum) >= Rules.Canonical(limits.Maximum))
                 context.Report(nameof(limits.Minimum), ErrorCode.SettingsAtOdds, "The minimum has to be below the maximum. Check whether they were swapped and whether both units are right.");
         });
-    }
-}
-
-internal sealed class DisturbedPointOfPlanValidator : RequestValidator<DisturbedPointOfPlan>
-{
-    public DisturbedPointOfPlanValidator()
-    {
-        RuleFor(point => point.Name).Needed();
-        RuleFor(point => point.Name).Text(Rules.LongestName);
-        RuleFor(point => point.ToOpen).Text(500);
-        RuleFor(point => point.ToRestore).Text(500);
     }
 }

@@ -18,13 +18,12 @@ internal static class CatchTestCalculation
         Tag = "Catch tests",
         Says = "What the catches say, how sure it is, and what to do now.",
         Json = CatchTestJson.Default,
-        Rules = () => new CatchTestRequestValidator(),
         Units = CatchTestMapping.UnitsFor,
         Question = CatchTestMapping.ToEngine,
         Evaluate = CatchTestEvaluation.Evaluate,
         Answer = CatchTestMapping.ToAnswer,
         Verdict = answer => answer.Verdict,
-        Rows = ("catches", CatchTestRequestValidator.MostCatches),
+        Rows = ("catches", CatchTestData.MostCatches),
     };
 }
 

@@ -52,7 +52,7 @@ internal static class CatchTestRules
     }
 
     private static IReadOnlyList<CatchOfTest?>? Catches(CatchTestData test) =>
-        test.Catches is { Count: > 0 and <= CatchTestRequestValidator.MostCatches } catches ? catches : null;
+        test.Catches is { Count: > 0 and <= CatchTestData.MostCatches } catches ? catches : null;
 
     private static string Path(int i) => string.Create(CultureInfo.InvariantCulture, $"Catches[{i}]");
 

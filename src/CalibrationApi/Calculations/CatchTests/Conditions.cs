@@ -9,21 +9,27 @@ namespace CalibrationApi.Calculations.CatchTests;
 public sealed class Conditions
 {
     /// <summary>Fill of the tank.</summary>
+    [Measured]
     public RatioQuantity? TankLevel { get; init; }
 
     /// <summary>Pressure in the tank above that of the air around.</summary>
+    [Measured(0, 100, "kPa")]
     public PressureQuantity? TankPressure { get; init; }
 
     /// <summary>Slope of the machine along its travel, uphill positive.</summary>
+    [Measured(-100, 100, "%")]
     public RatioQuantity? Slope { get; init; }
 
     /// <summary>Moisture of the product by mass.</summary>
+    [Measured]
     public RatioQuantity? ProductMoisture { get; init; }
 
     /// <summary>Temperature of the air.</summary>
+    [Measured(-60, 70, "degC")]
     public TemperatureQuantity? AirTemperature { get; init; }
 
     /// <summary>Speed of the fan.</summary>
+    [Measured(0, 10_000, "rpm")]
     public RotationQuantity? FanSpeed { get; init; }
 
     // Not those of the ratios: other findings state ratios too.
@@ -38,17 +44,4 @@ public sealed class Conditions
         AirTemperature = TemperatureQuantity.Read(AirTemperature),
         FanSpeed = RotationQuantity.Read(FanSpeed),
     };
-}
-
-internal sealed class ConditionsValidator : RequestValidator<Conditions>
-{
-    public ConditionsValidator()
-    {
-        RuleFor(conditions => conditions.TankLevel).Measured();
-        RuleFor(conditions => conditions.TankPressure).Measured(new(0, 100, "kPa"));
-        RuleFor(conditions => conditions.Slope).Measured(new(-100, 100, "%"));
-        RuleFor(conditions => conditions.ProductMoisture).Measured();
-        RuleFor(conditions => conditions.AirTemperature).Measured(new(-60, 70, "degC"));
-        RuleFor(conditions => conditions.FanSpeed).Measured(new(0, 10_000, "rpm"));
-    }
 }

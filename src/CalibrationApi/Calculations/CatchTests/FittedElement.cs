@@ -8,26 +8,18 @@ namespace CalibrationApi.Calculations.CatchTests;
 public sealed class FittedElement
 {
     /// <summary>What the owner calls it.</summary>
+    [Text(Rules.LongestName)]
     public string? Name { get; set; }
 
     /// <summary>How it carries product, and with it which volume its displacement means: <c>closed-pockets</c> that are struck off (their volume; no more can come out), <c>open-flutes</c> (their volume; a layer beyond them is dragged along) or an <c>auger</c> (the volume between shaft and edge of the flight over one turn). Default not known.</summary>
+    [Word(typeof(ElementKind))]
     public string? Kind { get; set; }
 
     /// <summary>Volume that one revolution displaces.</summary>
+    [Needed, Measured(0, 1, "m3", ExcludesLeast = true)]
     public VolumeQuantity? DisplacementPerRevolution { get; set; }
 
     internal ElementContent? Content(BulkDensityQuantity? density) => DisplacementPerRevolution is { } displacement && density is not null
         ? new ElementContent(new(displacement.Read()), new(density.Read()), Words.Read<ElementKind>(Kind), Name)
         : null;
-}
-
-internal sealed class FittedElementValidator : RequestValidator<FittedElement>
-{
-    public FittedElementValidator()
-    {
-        RuleFor(element => element.Name).Text(Rules.LongestName);
-        RuleFor(element => element.Kind).Word(Words.All<ElementKind>());
-        RuleFor(element => element.DisplacementPerRevolution).Needed();
-        RuleFor(element => element.DisplacementPerRevolution).Measured(new(0, 1, "m3", ExcludesLeast: true));
-    }
 }

@@ -25,7 +25,6 @@ internal static class DistanceSensorCalculation
         Tag = "Distance sensors",
         Says = "Whether distance, speed and width are right, and what it does to the rate when they are not.",
         Json = DistanceSensorJson.Default,
-        Rules = () => new DistanceSensorRequestValidator(),
         Units = UnitsFor,
         Question = ToEngine,
         Evaluate = DistanceSensorEvaluation.Evaluate,

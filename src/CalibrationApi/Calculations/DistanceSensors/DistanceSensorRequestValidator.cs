@@ -1,40 +1,15 @@
 using System.Globalization;
 using CalibrationApi.Engine.DistanceSensors;
-using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Http;
-using CalibrationApi.Quantities;
 using FluentValidation;
 
 namespace CalibrationApi.Calculations.DistanceSensors;
 
 /// <summary>Rules of a question about a distance sensor.</summary>
-internal sealed class DistanceSensorRequestValidator : RequestValidator<DistanceSensorRequest>
+internal sealed class DistanceSensorRequestValidator : AbstractValidator<DistanceSensorRequest>
 {
-    private const int MostRuns = 50;
-
     public DistanceSensorRequestValidator()
     {
-        RuleFor(question => question.Runs).Needed();
-        RuleFor(question => question.Runs).Items(1, MostRuns);
-        RuleForEach(question => question.Runs!).SetValidator(new RunOfSensorValidator()!);
-        RuleFor(question => question.ReferenceRuns).Items(0, MostRuns);
-        RuleForEach(question => question.ReferenceRuns!).SetValidator(new RunOfSensorValidator()!);
-        RuleFor(question => question.PulsesPerTurn).Measured();
-        RuleFor(question => question.DistanceResolution).Measured(new(0, 10, "m"));
-        RuleFor(question => question.TurnResolution).Measured(new(0, 10, "rev"));
-        RuleFor(question => question.TapeLimit).Measured(new(0, 20, "%"));
-        RuleFor(question => question.Repeatability).Measured(new(0.01, 30, "%"));
-        RuleFor(question => question.RepeatabilityDegreesOfFreedom).Number(1, 1000);
-        RuleFor(question => question.ValueInForce!).SetValidator(new ValueOfSensorValidator());
-        RuleFor(question => question.ControllerEntry!).SetValidator(new EntryOfSensorValidator());
-        RuleFor(question => question.Width!).SetValidator(new WidthOfMachineValidator());
-        RuleFor(question => question.MeterDrive).Word(Words.All<MeterDrive>());
-        RuleFor(question => question.TargetRate).Measured();
-        RuleFor(question => question.Area).Measured();
-        RuleFor(question => question.Price!).SetValidator(new PriceValidator());
-        RuleFor(question => question.Tolerance).Measured(new(0.1, 50, "%"));
-        RuleFor(question => question.WantedPrecision).Measured(new(0.1, 50, "%"));
-        RuleFor(question => question.SecondRunChange).Measured(new(0.1, 100, "%"));
         RuleFor(question => question).Custom(CheckCounts);
         RuleFor(question => question).Custom(CheckForms);
     }
@@ -44,7 +19,7 @@ internal sealed class DistanceSensorRequestValidator : RequestValidator<Distance
         var turns = CountsTurns(question);
         foreach (var (name, runs) in new[] { (nameof(question.Runs), question.Runs), (nameof(question.ReferenceRuns), question.ReferenceRuns) })
         {
-            for (var i = 0; i < Math.Min(runs?.Count ?? 0, MostRuns); i++)
+            for (var i = 0; i < Math.Min(runs?.Count ?? 0, DistanceSensorRequest.MostRuns); i++)
             {
                 var path = string.Create(CultureInfo.InvariantCulture, $"{name}[{i}]");
                 if (runs![i] is not { } run)
@@ -89,29 +64,10 @@ internal sealed class DistanceSensorRequestValidator : RequestValidator<Distance
     private static bool CountsTurns(DistanceSensorRequest question) => question.Runs?.FirstOrDefault(run => run is not null) is { Pulses: null, Turns: not null };
 }
 
-internal sealed class RunOfSensorValidator : RequestValidator<RunOfSensor>
-{
-    public RunOfSensorValidator()
-    {
-        RuleFor(run => run.Distance).Needed();
-        RuleFor(run => run.Distance).Measured(new(1, 10_000, "m"));
-        RuleFor(run => run.Pulses).Number(1, 1_000_000_000);
-        RuleFor(run => run.Turns).Measured(new(0.1, 1_000_000, "rev"));
-        RuleFor(run => run.DistanceUncertainty).Measured(new(0, 100, "m"));
-        RuleFor(run => run.Direction).Word(Words.All<RunDirection>());
-        RuleFor(run => run.Time).Measured();
-    }
-}
-
-internal sealed class ValueOfSensorValidator : RequestValidator<ValueOfSensor>
+internal sealed class ValueOfSensorValidator : AbstractValidator<ValueOfSensor>
 {
     public ValueOfSensorValidator()
     {
-        RuleFor(value => value.PulsesPerDistance).Measured();
-        RuleFor(value => value.Pulses).Number(1, 1_000_000_000);
-        RuleFor(value => value.Distance).Measured(new(1, 10_000, "m"));
-        RuleFor(value => value.DistancePerPulse).Measured(new(0, 100, "m", ExcludesLeast: true));
-        RuleFor(value => value.WheelCircumference).Measured(new(0, 100, "m", ExcludesLeast: true));
         RuleFor(value => value).Custom((value, context) =>
         {
             object?[] given = [value.PulsesPerDistance, value.Pulses, value.DistancePerPulse, value.WheelCircumference];
@@ -127,16 +83,10 @@ internal sealed class ValueOfSensorValidator : RequestValidator<ValueOfSensor>
     }
 }
 
-internal sealed class EntryOfSensorValidator : RequestValidator<EntryOfSensor>
+internal sealed class EntryOfSensorValidator : AbstractValidator<EntryOfSensor>
 {
     public EntryOfSensorValidator()
     {
-        RuleFor(entry => entry.Form).Needed();
-        RuleFor(entry => entry.Form).Word(Words.All<SensorForm>());
-        RuleFor(entry => entry.Distance).Measured(new(1, 10_000, "m"));
-        RuleFor(entry => entry.Unit).Word([.. UnitTable.Of(Dimension.Length).Select(unit => unit.Symbol)]);
-        RuleFor(entry => entry.Decimals).Needed();
-        RuleFor(entry => entry.Decimals).Whole(0, SensorEntry.MostDecimals);
         RuleFor(entry => entry).Custom((entry, context) =>
         {
             if (entry.Form is null || !Words.All<SensorForm>().Contains(entry.Form))
@@ -152,19 +102,13 @@ internal sealed class EntryOfSensorValidator : RequestValidator<EntryOfSensor>
     }
 }
 
-internal sealed class WidthOfMachineValidator : RequestValidator<WidthOfMachine>
+internal sealed class WidthOfMachineValidator : AbstractValidator<WidthOfMachine>
 {
     // A pass-to-pass width of another size than the machine is a slip, not an overlap.
     private const double MostRatio = 2;
 
     public WidthOfMachineValidator()
     {
-        RuleFor(width => width.Openers).Needed();
-        RuleFor(width => width.Openers).Whole(1, 1000);
-        RuleFor(width => width.Spacing).Needed();
-        RuleFor(width => width.Spacing).Measured(new(0.01, 10, "m"));
-        RuleFor(width => width.PassToPass).Measured(new(0.01, 200, "m"));
-        RuleFor(width => width.InForce).Measured(new(0.01, 200, "m"));
         RuleFor(width => width).Custom((width, context) =>
         {
             if (width.Openers is not { } openers || Rules.Canonical(width.Spacing) is not { } spacing)

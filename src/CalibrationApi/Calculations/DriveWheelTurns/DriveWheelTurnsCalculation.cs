@@ -24,7 +24,6 @@ internal static class DriveWheelTurnsCalculation
         Tag = "Drive wheel turns",
         Says = "Turns of the drive wheel of a ground-driven machine for an area, and the rate that turning it gives.",
         Json = DriveWheelTurnsJson.Default,
-        Rules = () => new DriveWheelTurnsRequestValidator(),
         Units = UnitsFor,
         Question = ToEngine,
         Evaluate = question => DriveWheelEvaluation.Evaluate(question),

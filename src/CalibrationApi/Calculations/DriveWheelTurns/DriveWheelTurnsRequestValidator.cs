@@ -1,38 +1,14 @@
 using System.Globalization;
-using CalibrationApi.Calculations.CatchTests;
 using CalibrationApi.Http;
 using FluentValidation;
 
 namespace CalibrationApi.Calculations.DriveWheelTurns;
 
 /// <summary>Rules of a question about turns of a drive wheel.</summary>
-internal sealed class DriveWheelTurnsRequestValidator : RequestValidator<DriveWheelTurnsRequest>
+internal sealed class DriveWheelTurnsRequestValidator : AbstractValidator<DriveWheelTurnsRequest>
 {
-    private const int MostTests = 50;
-
     public DriveWheelTurnsRequestValidator()
     {
-        RuleFor(question => question.Wheel).Needed();
-        RuleFor(question => question.Wheel!).SetValidator(new DriveWheelOfMachineValidator());
-        RuleFor(question => question.WorkingWidth).Needed();
-        RuleFor(question => question.WorkingWidth).Measured(new(0.01, 200, "m"));
-        RuleFor(question => question.Outlets).Whole(1, 1000);
-        RuleFor(question => question.Skid).Measured(new(-50, 90, "%"));
-        RuleFor(question => question.Areas).Items(0, 20);
-        RuleForEach(question => question.Areas).Measured(new(0.0001, 10_000, "ha"));
-        RuleFor(question => question.TargetRate).Measured();
-        RuleFor(question => question.MeterRevolutionsPerTurn).Measured(new(0.0001, 10_000, "1"));
-        RuleFor(question => question.MassPerRevolution).Measured();
-        RuleFor(question => question.TurnTests).Items(0, MostTests);
-        RuleForEach(question => question.TurnTests!).SetValidator(new TurnTestOfWheelValidator()!);
-        RuleFor(question => question.OutletsCaught).Whole(1, 1000);
-        RuleFor(question => question.OutletSpread).Measured(new(0, 100, "%"));
-        RuleFor(question => question.Scale!).SetValidator(new ScaleOfTestValidator());
-        RuleFor(question => question.TurnResolution).Measured(new(0, 10, "rev"));
-        RuleFor(question => question.Setting).Number(0.001, 1_000_000);
-        RuleFor(question => question.Tolerance).Measured(new(0.1, 50, "%"));
-        RuleFor(question => question.Repeatability).Measured(new(0.01, 30, "%"));
-        RuleFor(question => question.RepeatabilityDegreesOfFreedom).Number(1, 1000);
         RuleFor(question => question).Custom(CheckOutlets);
         RuleFor(question => question).Custom((question, context) =>
         {
@@ -53,7 +29,7 @@ internal sealed class DriveWheelTurnsRequestValidator : RequestValidator<DriveWh
                 context.Report(nameof(question.OutletsCaught), ErrorCode.SettingsAtOdds, "More outlets were caught than there are. Check the two counts.");
         }
 
-        if (question.TurnTests is not { Count: > 0 and <= MostTests } tests)
+        if (question.TurnTests is not { Count: > 0 and <= DriveWheelTurnsRequest.MostTests } tests)
             return;
         var listed = tests.Select(test => test?.PerOutlet?.Count ?? 0).ToArray();
         if (listed.Max() == 0)
@@ -74,14 +50,10 @@ internal sealed class DriveWheelTurnsRequestValidator : RequestValidator<DriveWh
     }
 }
 
-internal sealed class DriveWheelOfMachineValidator : RequestValidator<DriveWheelOfMachine>
+internal sealed class DriveWheelOfMachineValidator : AbstractValidator<DriveWheelOfMachine>
 {
     public DriveWheelOfMachineValidator()
     {
-        RuleFor(wheel => wheel.Circumference).Measured(new(0.1, 30, "m"));
-        RuleFor(wheel => wheel.MeasuredRun!).SetValidator(new RollingRunValidator());
-        RuleFor(wheel => wheel.Diameter).Measured(new(0.03, 10, "m"));
-        RuleFor(wheel => wheel.RelativeUncertainty).Measured(new(0, 20, "%"));
         RuleFor(wheel => wheel).Custom((wheel, context) =>
         {
             object?[] given = [wheel.Circumference, wheel.MeasuredRun, wheel.Diameter];
@@ -93,14 +65,10 @@ internal sealed class DriveWheelOfMachineValidator : RequestValidator<DriveWheel
     }
 }
 
-internal sealed class RollingRunValidator : RequestValidator<RollingRun>
+internal sealed class RollingRunValidator : AbstractValidator<RollingRun>
 {
     public RollingRunValidator()
     {
-        RuleFor(run => run.Distance).Needed();
-        RuleFor(run => run.Distance).Measured(new(0.1, 10_000, "m"));
-        RuleFor(run => run.Turns).Needed();
-        RuleFor(run => run.Turns).Measured(new(0.1, 100_000, "rev"));
         RuleFor(run => run).Custom((run, context) =>
         {
             if (Rules.Canonical(run.Distance) / Rules.Canonical(run.Turns) is < 0.1 or > 30)
@@ -109,15 +77,10 @@ internal sealed class RollingRunValidator : RequestValidator<RollingRun>
     }
 }
 
-internal sealed class TurnTestOfWheelValidator : RequestValidator<TurnTestOfWheel>
+internal sealed class TurnTestOfWheelValidator : AbstractValidator<TurnTestOfWheel>
 {
     public TurnTestOfWheelValidator()
     {
-        RuleFor(test => test.Turns).Needed();
-        RuleFor(test => test.Turns).Measured(new(0.1, 100_000, "rev"));
-        RuleFor(test => test.Caught).Measured();
-        RuleFor(test => test.PerOutlet).Items(1, 1000);
-        RuleForEach(test => test.PerOutlet).Measured(new(0, 1000, "t"));
         RuleFor(test => test).Custom((test, context) =>
         {
             if (test is { Caught: null, PerOutlet: null })

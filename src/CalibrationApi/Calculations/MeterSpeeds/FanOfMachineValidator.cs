@@ -1,35 +1,12 @@
-using CalibrationApi.Calculations.CatchPlans;
 using CalibrationApi.Http;
 using FluentValidation;
 
 namespace CalibrationApi.Calculations.MeterSpeeds;
 
-/// <summary>Rules of an air stream.</summary>
-internal sealed class FanOfMachineValidator : RequestValidator<FanOfMachine>
-{
-    private const int MostProducts = 20;
-
-    public FanOfMachineValidator()
-    {
-        RuleFor(fan => fan.FanSpeed).Measured();
-        RuleFor(fan => fan.AirFlow).Measured();
-        RuleFor(fan => fan.Products).Needed();
-        RuleFor(fan => fan.Products).Items(1, MostProducts);
-        RuleForEach(fan => fan.Products!).SetValidator(new ProductInAirValidator()!);
-    }
-}
-
-internal sealed class ProductInAirValidator : RequestValidator<ProductInAir>
+internal sealed class ProductInAirValidator : AbstractValidator<ProductInAir>
 {
     public ProductInAirValidator()
     {
-        RuleFor(product => product.Name).Needed();
-        RuleFor(product => product.Name).Text(Rules.LongestName);
-        RuleFor(product => product.Rates).Items(1, 100);
-        RuleForEach(product => product.Rates).Measured(new(0, 100_000, "kg/ha"));
-        RuleFor(product => product.CoveredWidth).Measured(new(0.01, 200, "m"));
-        RuleFor(product => product.FanSpeedLimits!).SetValidator(new RotationLimitsValidator());
-        RuleFor(product => product.AirFlowLimits!).SetValidator(new AirFlowLimitsValidator());
         RuleFor(product => product).Custom((product, context) =>
         {
             if (product.Rates is { Count: > 0 } rates && rates.All(rate => Rules.Canonical(rate) == 0))
@@ -38,12 +15,10 @@ internal sealed class ProductInAirValidator : RequestValidator<ProductInAir>
     }
 }
 
-internal sealed class AirFlowLimitsValidator : RequestValidator<AirFlowLimits>
+internal sealed class AirFlowLimitsValidator : AbstractValidator<AirFlowLimits>
 {
     public AirFlowLimitsValidator()
     {
-        RuleFor(limits => limits.Minimum).Measured();
-        RuleFor(limits => limits.Maximum).Measured();
         RuleFor(limits => limits).Custom((limits, context) =>
         {
             if (Rules.Canonical(limits.Minimum) >= Rules.Canonical(limits.Maximum))
@@ -52,14 +27,10 @@ internal sealed class AirFlowLimitsValidator : RequestValidator<AirFlowLimits>
     }
 }
 
-internal sealed class StopsInFieldValidator : RequestValidator<StopsInField>
+internal sealed class StopsInFieldValidator : AbstractValidator<StopsInField>
 {
     public StopsInFieldValidator()
     {
-        RuleFor(stops => stops.TurnTime).Measured(new(0, 1, "h", ExcludesLeast: true));
-        RuleFor(stops => stops.RunLength).Measured(new(1, 100_000, "m"));
-        RuleFor(stops => stops.RefillTime).Measured();
-        RuleFor(stops => stops.AreaPerFill).Measured(new(0.001, 100_000, "ha"));
         RuleFor(stops => stops).Custom((stops, context) =>
         {
             if (stops.TurnTime is null && stops.RefillTime is null)

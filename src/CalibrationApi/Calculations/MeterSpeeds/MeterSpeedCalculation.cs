@@ -24,7 +24,6 @@ internal static class MeterSpeedCalculation
         Tag = "Meter speeds",
         Says = "Which metering element serves which rates at which ground speeds.",
         Json = MeterSpeedJson.Default,
-        Rules = () => new MeterSpeedRequestValidator(),
         Units = UnitsFor,
         Question = ToEngine,
         Evaluate = question => MeterSpeedEvaluation.Evaluate(question),

@@ -1,35 +1,14 @@
-using CalibrationApi.Calculations.CatchPlans;
 using CalibrationApi.Engine.MeterSpeeds;
-using CalibrationApi.Engine.VolumeChecks;
 using CalibrationApi.Http;
 using FluentValidation;
 
 namespace CalibrationApi.Calculations.MeterSpeeds;
 
 /// <summary>Rules of a question about meter speeds.</summary>
-internal sealed class MeterSpeedRequestValidator : RequestValidator<MeterSpeedRequest>
+internal sealed class MeterSpeedRequestValidator : AbstractValidator<MeterSpeedRequest>
 {
     public MeterSpeedRequestValidator()
     {
-        RuleFor(question => question.CoveredWidth).Needed();
-        RuleFor(question => question.CoveredWidth).Measured(new(0.01, 200, "m"));
-        RuleFor(question => question.Rates).Needed();
-        RuleFor(question => question.Rates).Items(1, 100);
-        RuleForEach(question => question.Rates).Measured(new(0, 100_000, "kg/ha"));
-        RuleFor(question => question.GroundSpeeds).Needed();
-        RuleFor(question => question.GroundSpeeds).Items(1, 20);
-        RuleForEach(question => question.GroundSpeeds).Measured(new(0.01, 100, "km/h"));
-        RuleFor(question => question.Elements).Needed();
-        RuleFor(question => question.Elements).Items(1, 50);
-        RuleForEach(question => question.Elements!).SetValidator(new ElementOfMeterValidator()!);
-        RuleFor(question => question.BulkDensity).Measured();
-        RuleFor(question => question.SpeedLimits!).SetValidator(new RotationLimitsValidator());
-        RuleFor(question => question.WorkingWidth).Measured(new(0.01, 200, "m"));
-        RuleFor(question => question.FieldEfficiency).Measured(new(1, 100, "%"));
-        RuleFor(question => question.Stops!).SetValidator(new StopsInFieldValidator());
-        RuleFor(question => question.Area).Measured();
-        RuleFor(question => question.TimePerDay).Measured();
-        RuleFor(question => question.Fan!).SetValidator(new FanOfMachineValidator());
         RuleFor(question => question).Custom((question, context) =>
         {
             if (question.Stops is not null && question.FieldEfficiency is not null)
@@ -40,19 +19,10 @@ internal sealed class MeterSpeedRequestValidator : RequestValidator<MeterSpeedRe
     }
 }
 
-internal sealed class ElementOfMeterValidator : RequestValidator<ElementOfMeter>
+internal sealed class ElementOfMeterValidator : AbstractValidator<ElementOfMeter>
 {
     public ElementOfMeterValidator()
     {
-        RuleFor(element => element.Name).Needed();
-        RuleFor(element => element.Name).Text(Rules.LongestName);
-        RuleFor(element => element.MassPerRevolution).Measured();
-        RuleFor(element => element.MeasuredAt).Items(1, 50);
-        RuleForEach(element => element.MeasuredAt!).SetValidator(new DeliveryPointValidator()!);
-        RuleFor(element => element.SpeedLimits!).SetValidator(new RotationLimitsValidator());
-        RuleFor(element => element.Kind).Word(Words.All<ElementKind>());
-        RuleFor(element => element.DisplacementPerRevolution).Measured(new(0, 1, "m3", ExcludesLeast: true));
-        RuleFor(element => element.PocketsPerRevolution).Whole(1, 10_000);
         RuleFor(element => element).Custom((element, context) =>
         {
             if (element.MassPerRevolution is null && element.MeasuredAt is null)
@@ -74,16 +44,5 @@ internal sealed class ElementOfMeterValidator : RequestValidator<ElementOfMeter>
             context.Report(nameof(element.MeasuredAt), ErrorCode.SettingsAtOdds, "Two values are given at one meter speed. Keep one, or give their mean.");
         else if (DeliveryCurve.Through(read.Select(point => (new Engine.Quantities.RotationalSpeed(point.Speed!.Value), new Engine.Quantities.MassPerRevolution(point.Value!.Value)))) is null)
             context.Report(nameof(element.MeasuredAt), ErrorCode.SettingsAtOdds, "Somewhere between these points a faster meter would deliver less mass per minute, so no single speed gives a rate. Check the points.");
-    }
-}
-
-internal sealed class DeliveryPointValidator : RequestValidator<DeliveryPoint>
-{
-    public DeliveryPointValidator()
-    {
-        RuleFor(point => point.MeterSpeed).Needed();
-        RuleFor(point => point.MeterSpeed).Measured();
-        RuleFor(point => point.MassPerRevolution).Needed();
-        RuleFor(point => point.MassPerRevolution).Measured();
     }
 }

@@ -23,7 +23,6 @@ internal static class NewLotCalculation
         Tag = "New lots",
         Says = "What another lot or treatment changes, and whether to test.",
         Json = NewLotJson.Default,
-        Rules = () => new NewLotRequestValidator(),
         Units = UnitsFor,
         Question = ToEngine,
         Evaluate = question => NewLotEvaluation.Evaluate(question),

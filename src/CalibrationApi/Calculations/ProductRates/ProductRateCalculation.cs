@@ -27,7 +27,6 @@ internal static class ProductRateCalculation
         Tag = "Product rates",
         Says = "Which rates of which products supply the nutrients that are wanted, at the least cost.",
         Json = ProductRateJson.Default,
-        Rules = () => new ProductRateRequestValidator(),
         Units = UnitsFor,
         Question = ToEngine,
         Evaluate = question => ProductRateEvaluation.Evaluate(question),

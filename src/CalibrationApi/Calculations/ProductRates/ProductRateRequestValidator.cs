@@ -7,22 +7,10 @@ using FluentValidation;
 namespace CalibrationApi.Calculations.ProductRates;
 
 /// <summary>Rules of a question about product rates.</summary>
-internal sealed class ProductRateRequestValidator : RequestValidator<ProductRateRequest>
+internal sealed class ProductRateRequestValidator : AbstractValidator<ProductRateRequest>
 {
-    // As many as a plan has meters.
-    private const int MostProducts = 64;
-
     public ProductRateRequestValidator()
     {
-        RuleFor(question => question.Targets).Needed();
-        RuleFor(question => question.Targets).Items(1, 4);
-        RuleForEach(question => question.Targets!).SetValidator(new WantedNutrientValidator()!);
-        RuleFor(question => question.Products).Needed();
-        RuleFor(question => question.Products).Items(1, MostProducts);
-        RuleForEach(question => question.Products!).SetValidator(new ProductOfferValidator()!);
-        RuleFor(question => question.Credits).Items(0, 20);
-        RuleForEach(question => question.Credits!).SetValidator(new CreditedNutrientValidator()!);
-        RuleFor(question => question.Area).Measured();
         RuleFor(question => question).Custom((question, context) =>
         {
             NutrientRules.EachOnce(question.Targets, target => target.Nutrient, nameof(question.Targets), "target", context);
@@ -45,16 +33,10 @@ internal sealed class ProductRateRequestValidator : RequestValidator<ProductRate
     }
 }
 
-internal sealed class WantedNutrientValidator : RequestValidator<WantedNutrient>
+internal sealed class WantedNutrientValidator : AbstractValidator<WantedNutrient>
 {
     public WantedNutrientValidator()
     {
-        RuleFor(target => target.Nutrient).Needed();
-        RuleFor(target => target.Nutrient).Word(NutrientRules.Words);
-        RuleFor(target => target.Amount).Needed();
-        RuleFor(target => target.Amount).Measured(NutrientRules.Amounts);
-        RuleFor(target => target.Kind).Word(Words.All<TargetKind>());
-        RuleFor(target => target.Most).Measured(NutrientRules.Amounts);
         RuleFor(target => target).Custom((target, context) =>
         {
             NutrientRules.ZeroOrMeasurable(target.Amount, nameof(target.Amount), context);
@@ -70,27 +52,10 @@ internal sealed class WantedNutrientValidator : RequestValidator<WantedNutrient>
     }
 }
 
-internal sealed class CreditedNutrientValidator : AmountValidator<CreditedNutrient>
+internal sealed class ProductOfferValidator : AbstractValidator<ProductOffer>
 {
-    public CreditedNutrientValidator() => RuleFor(credit => credit.Origin).Text(Rules.LongestName);
-}
-
-internal sealed class ProductOfferValidator : RequestValidator<ProductOffer>
-{
-    private static readonly QuantityLimits Rates = new(0, 100_000, "kg/ha");
-
     public ProductOfferValidator()
     {
-        RuleFor(product => product.Name).Needed();
-        RuleFor(product => product.Name).Text(Rules.LongestName);
-        RuleFor(product => product.Analysis).Needed();
-        RuleFor(product => product.Analysis).Items(1, NutrientRules.MostShares);
-        RuleForEach(product => product.Analysis!).SetValidator(new ShareOfNutrientValidator()!);
-        RuleFor(product => product.Price!).SetValidator(new PriceValidator());
-        RuleFor(product => product.LeastRate).Measured(Rates);
-        RuleFor(product => product.MostRate).Measured(Rates);
-        RuleFor(product => product.FixedRate).Measured(Rates);
-        RuleFor(product => product.PackageMass).Measured(new(0.1, 100_000, "kg"));
         RuleFor(product => product).Custom((product, context) =>
         {
             NutrientRules.ZeroOrMeasurable(product.LeastRate, nameof(product.LeastRate), context);

@@ -27,7 +27,6 @@ internal static class SeedRowLimitCalculation
         Tag = "Seed-row limits",
         Says = "What published limits say to fertilizer placed with the seed, with their conditions.",
         Json = SeedRowLimitJson.Default,
-        Rules = () => new SeedRowLimitRequestValidator(),
         Units = UnitsFor,
         Question = ToEngine,
         Evaluate = question => SeedRowEvaluation.Evaluate(question),

@@ -24,7 +24,6 @@ internal static class SeedingRateCalculation
         Tag = "Seeding rates",
         Says = "How much seed a stand takes, and what stand a rate gives.",
         Json = SeedingRateJson.Default,
-        Rules = () => new SeedingRateRequestValidator(),
         Units = UnitsFor,
         Question = ToEngine,
         Evaluate = question => SeedingRateEvaluation.Evaluate(question),

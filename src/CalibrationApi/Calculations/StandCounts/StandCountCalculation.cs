@@ -24,7 +24,6 @@ internal static class StandCountCalculation
         Tag = "Stand counts",
         Says = "How many plants stand, how sure that is, and which share of the seeds came up.",
         Json = StandCountJson.Default,
-        Rules = () => new StandCountRequestValidator(),
         Units = UnitsFor,
         Question = ToEngine,
         Evaluate = question => StandCountEvaluation.Evaluate(question),

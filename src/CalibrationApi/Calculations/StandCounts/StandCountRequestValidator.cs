@@ -8,30 +8,17 @@ using FluentValidation;
 namespace CalibrationApi.Calculations.StandCounts;
 
 /// <summary>Rules of a stand count.</summary>
-internal sealed class StandCountRequestValidator : RequestValidator<StandCountRequest>
+internal sealed class StandCountRequestValidator : AbstractValidator<StandCountRequest>
 {
-    private const int MostCounts = 200;
-
     public StandCountRequestValidator()
     {
-        RuleFor(question => question.Ground!).SetValidator(new GroundOfCountValidator());
-        RuleFor(question => question.Counts).Needed();
-        RuleFor(question => question.Counts).Items(1, MostCounts);
-        RuleForEach(question => question.Counts!).SetValidator(new CountOfPlantsValidator()!);
-        RuleFor(question => question.Sown!).SetValidator(new SownSeedValidator());
-        RuleFor(question => question.Prior!).SetValidator(new PriorOfShareValidator());
-        RuleFor(question => question.TargetStand).Measured();
-        RuleFor(question => question.MinimumStand).Measured();
-        RuleFor(question => question.StatedStand).Measured();
-        RuleFor(question => question.WantedPrecision).Measured(new(1, 100, "%"));
-        RuleFor(question => question.CoverageProbability).Number(0.5, 0.9999);
         RuleFor(question => question).Custom(CheckGround);
         RuleFor(question => question).Custom(CheckPrior);
     }
 
     private static void CheckGround(StandCountRequest question, ValidationContext<StandCountRequest> context)
     {
-        if (question.Ground is not null || question.Counts is not { Count: <= MostCounts } counts)
+        if (question.Ground is not null || question.Counts is not { Count: <= StandCountRequest.MostCounts } counts)
             return;
         for (var i = 0; i < counts.Count; i++)
         {
@@ -51,34 +38,9 @@ internal sealed class StandCountRequestValidator : RequestValidator<StandCountRe
     }
 }
 
-internal sealed class CountOfPlantsValidator : RequestValidator<CountOfPlants>
+internal sealed class GroundOfCountValidator : AbstractValidator<GroundOfCount>
 {
-    public CountOfPlantsValidator()
-    {
-        RuleFor(count => count.Plants).Needed();
-        RuleFor(count => count.Plants).Whole(0, 100_000);
-        RuleFor(count => count.Ground!).SetValidator(new GroundOfCountValidator());
-        RuleFor(count => count.Row).Text(Rules.LongestName);
-    }
-}
-
-internal sealed class GroundOfCountValidator : RequestValidator<GroundOfCount>
-{
-    public GroundOfCountValidator()
-    {
-        var side = new QuantityLimits(0.01, 1000, "m");
-        var spacing = new QuantityLimits(0.01, 10, "m");
-        var area = new QuantityLimits(0.001, 100_000, "m2");
-        RuleFor(ground => ground.RowLength).Measured(side);
-        RuleFor(ground => ground.RowSpacing).Measured(spacing);
-        RuleFor(ground => ground.Rows).Whole(1, 1000);
-        RuleFor(ground => ground.Length).Measured(side);
-        RuleFor(ground => ground.Width).Measured(side);
-        RuleFor(ground => ground.Area).Measured(area);
-        RuleFor(ground => ground.HoopDiameter).Measured(spacing);
-        RuleFor(ground => ground.CalledArea).Measured(area);
-        RuleFor(ground => ground).Custom(CheckForm);
-    }
+    public GroundOfCountValidator() => RuleFor(ground => ground).Custom(CheckForm);
 
     private static void CheckForm(GroundOfCount ground, ValidationContext<GroundOfCount> context)
     {
@@ -107,16 +69,10 @@ internal sealed class GroundOfCountValidator : RequestValidator<GroundOfCount>
     }
 }
 
-internal sealed class SownSeedValidator : RequestValidator<SownSeed>
+internal sealed class SownSeedValidator : AbstractValidator<SownSeed>
 {
     public SownSeedValidator()
     {
-        RuleFor(sown => sown.SeedsPerArea).Measured();
-        RuleFor(sown => sown.Rate).Measured();
-        RuleFor(sown => sown.ThousandKernelMass).Measured();
-        RuleFor(sown => sown.Purity).Measured(new(0, 100, "%", ExcludesLeast: true));
-        RuleFor(sown => sown.Germination).Measured(new(0, 100, "%", ExcludesLeast: true));
-        RuleFor(sown => sown.Uncertainty).Measured(new(0, 50, "%"));
         RuleFor(sown => sown).Custom((sown, context) =>
         {
             if (sown.SeedsPerArea is null && sown.Rate is null)
@@ -129,16 +85,10 @@ internal sealed class SownSeedValidator : RequestValidator<SownSeed>
     }
 }
 
-internal sealed class PriorOfShareValidator : RequestValidator<PriorOfShare>
+internal sealed class PriorOfShareValidator : AbstractValidator<PriorOfShare>
 {
     public PriorOfShareValidator()
     {
-        RuleFor(prior => prior.Reading).Needed();
-        RuleFor(prior => prior.Reading).Word(Words.All<SeedReading>());
-        RuleFor(prior => prior.Mean).Needed();
-        RuleFor(prior => prior.Mean).Measured(new(1, 99.9, "%"));
-        RuleFor(prior => prior.Spread).Needed();
-        RuleFor(prior => prior.Spread).Measured(new(0.1, 50, "%"));
         RuleFor(prior => prior).Custom((prior, context) =>
         {
             if (Rules.Canonical(prior.Mean) is { } mean and > 0 and < 1 && Rules.Canonical(prior.Spread) is { } spread and > 0 and <= 0.5 && !BetaShape.IsPossible(mean, spread))

@@ -24,7 +24,6 @@ internal static class StandRiskCalculation
         Tag = "Stand risks",
         Says = "What rate reaches a minimum stand with a wanted probability, and what its margin costs.",
         Json = StandRiskJson.Default,
-        Rules = () => new StandRiskRequestValidator(),
         Units = UnitsFor,
         Question = ToEngine,
         Evaluate = question => StandRiskEvaluation.Evaluate(question),

@@ -6,27 +6,10 @@ using FluentValidation;
 namespace CalibrationApi.Calculations.StandRisks;
 
 /// <summary>Rules of a question about the risk of a stand.</summary>
-internal sealed class StandRiskRequestValidator : RequestValidator<StandRiskRequest>
+internal sealed class StandRiskRequestValidator : AbstractValidator<StandRiskRequest>
 {
     public StandRiskRequestValidator()
     {
-        RuleFor(question => question.MinimumStand).Needed();
-        RuleFor(question => question.MinimumStand).Measured();
-        RuleFor(question => question.Probability).Number(0.5, 0.999);
-        RuleFor(question => question.Emergence!).SetValidator(new ShareToComeValidator());
-        RuleFor(question => question.Survival!).SetValidator(new ShareToComeValidator());
-        RuleFor(question => question.Germination).Measured(new(0, 100, "%", ExcludesLeast: true));
-        RuleFor(question => question.GerminationSeedsTested).Whole(10, 1_000_000);
-        RuleFor(question => question.ThousandKernelMass).Measured();
-        RuleFor(question => question.KernelMassUncertainty).Measured(new(0, 50, "%"));
-        RuleFor(question => question.Purity).Measured(new(0, 100, "%", ExcludesLeast: true));
-        RuleFor(question => question.MeteringUncertainty).Measured(new(0, 50, "%"));
-        RuleFor(question => question.SeedsPerArea).Measured();
-        RuleFor(question => question.Rate).Measured();
-        RuleFor(question => question.MaximumSeedsPerArea).Measured();
-        RuleFor(question => question.MaximumRate).Measured();
-        RuleFor(question => question.Price!).SetValidator(new PriceValidator());
-        RuleFor(question => question.Area).Measured();
         RuleFor(question => question).Custom(CheckShare);
         RuleFor(question => question).Custom(CheckRates);
     }
@@ -60,16 +43,10 @@ internal sealed class StandRiskRequestValidator : RequestValidator<StandRiskRequ
     }
 }
 
-internal sealed class ShareToComeValidator : RequestValidator<ShareToCome>
+internal sealed class ShareToComeValidator : AbstractValidator<ShareToCome>
 {
-    private const double Most = 100;
-
     public ShareToComeValidator()
     {
-        RuleFor(share => share.Mean).Measured(new(0.1, Most, "%"));
-        RuleFor(share => share.Spread).Measured(new(0, 50, "%"));
-        RuleFor(share => share.Counted!).SetValidator(new CountedShareValidator());
-        RuleFor(share => share.SeasonSpread).Measured(new(0, 50, "%"));
         RuleFor(share => share).Custom(CheckForm);
         RuleFor(share => share).Custom(CheckSpread);
     }
@@ -102,20 +79,10 @@ internal sealed class ShareToComeValidator : RequestValidator<ShareToCome>
     }
 }
 
-internal sealed class CountedShareValidator : RequestValidator<CountedShare>
+internal sealed class CountedShareValidator : AbstractValidator<CountedShare>
 {
-    private const double MostCounted = 10;
-
     public CountedShareValidator()
     {
-        RuleFor(counted => counted.Estimate).Needed();
-        RuleFor(counted => counted.Estimate).Measured(new(0.1, 100, "%"));
-        RuleFor(counted => counted.Lower).Needed();
-        RuleFor(counted => counted.Lower).Measured(new(0, 100 * MostCounted, "%"));
-        RuleFor(counted => counted.Upper).Needed();
-        RuleFor(counted => counted.Upper).Measured(new(0, 100 * MostCounted, "%"));
-        RuleFor(counted => counted.CoverageProbability).Needed();
-        RuleFor(counted => counted.CoverageProbability).Number(0.5, 0.9999);
         RuleFor(counted => counted).Custom((counted, context) =>
         {
             var (lower, estimate, upper) = (Rules.Canonical(counted.Lower), Rules.Canonical(counted.Estimate), Rules.Canonical(counted.Upper));
@@ -126,7 +93,7 @@ internal sealed class CountedShareValidator : RequestValidator<CountedShare>
 
     /// <summary>All four members are there, in range and in order, so that they can be read.</summary>
     public static bool IsOrdered(CountedShare counted) =>
-        Rules.Canonical(counted.Lower) is { } lower and >= 0 && Rules.Canonical(counted.Upper) is { } upper and <= MostCounted
+        Rules.Canonical(counted.Lower) is { } lower and >= 0 && Rules.Canonical(counted.Upper) is { } upper and <= CountedShare.MostCounted
         && Rules.Canonical(counted.Estimate) is { } estimate and > 0 and <= 1 && lower <= estimate && estimate <= upper
         && counted.CoverageProbability is >= 0.5 and <= 0.9999;
 }

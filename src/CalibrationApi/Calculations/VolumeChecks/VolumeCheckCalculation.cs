@@ -25,7 +25,6 @@ internal static class VolumeCheckCalculation
         Tag = "Volume checks",
         Says = "What an element should deliver by its volume, and whether a value fits.",
         Json = VolumeCheckJson.Default,
-        Rules = () => new VolumeCheckRequestValidator(),
         Units = UnitsFor,
         Question = ToEngine,
         Evaluate = question => VolumeCheckEvaluation.Evaluate(question),
