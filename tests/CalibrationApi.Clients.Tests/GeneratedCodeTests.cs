@@ -10,7 +10,8 @@ public sealed class GeneratedCodeTests : IDisposable
 
     private static readonly string[] Needed =
     [
-        $"{Project}/CalibrationApi.Client.csproj", $"{Project}/Generation.targets", "src/Directory.Build.props", "src/Directory.Packages.props",
+        $"{Project}/CalibrationApi.Client.csproj", $"{Project}/Generation.targets", $"{Project}/Generation/CalculationMethods.cs",
+        "src/Directory.Build.props", "src/Directory.Packages.props",
         "openapi/v1.json", ".config/dotnet-tools.json",
     ];
 
@@ -46,6 +47,7 @@ public sealed class GeneratedCodeTests : IDisposable
         Assert.Contains("Models/CatchTestQuestion.cs", Made());
         // What is no longer in the contract is not compiled any more.
         Assert.DoesNotContain("Models/CatchTestRequest.cs", Made());
+        Assert.Contains("EvaluateCatchTestAsync(CatchTestQuestion question", await File.ReadAllTextAsync(In($"{Project}/obj/Generated/Debug/Calculations.Methods.cs")), StringComparison.Ordinal);
         Assert.Single(Directory.GetDirectories(In($"{Project}/obj/Generated")));
     }
 

@@ -1,4 +1,5 @@
 using System.Net;
+using System.Reflection;
 using System.Text;
 using System.Web;
 
@@ -37,6 +38,19 @@ public sealed class MethodsTests
         Assert.NotEmpty(operations);
         Assert.True(operations.All(reached.Contains), $"The client has no method for {string.Join(", ", operations.Except(reached))}. Add one to src/Clients/CSharp, and its call to {nameof(CallEverythingAsync)}.");
         Assert.Empty(reached.Except(operations));
+    }
+
+    [Theory]
+    [InlineData("PlanCatchAsync", "PlanCatchesAsync")]
+    [InlineData("EvaluateMeterSpeedAsync", "EvaluateMeterSpeedsAsync")]
+    [InlineData("EvaluateBulkDensityAsync", "EvaluateBulkDensitiesAsync")]
+    [InlineData("EvaluateDriveWheelTurnsAsync", "EvaluateManyDriveWheelTurnsAsync")]
+    public void Calculation_WithItsStreamOfQuestions_IsNamedAsItIsRead(string one, string many)
+    {
+        var names = OfCalculations().Select(method => method.Name).ToArray();
+
+        Assert.Contains(one, names);
+        Assert.Contains(many, names);
     }
 
     [Theory]
@@ -96,32 +110,7 @@ public sealed class MethodsTests
         await client.GetUnitsAsync();
         await client.GetCodesAsync();
 
-        await client.Calculations.PlanCatchAsync(new());
-        await client.Calculations.EvaluateCatchTestAsync(new());
-        await client.Calculations.EvaluateMeterSpeedAsync(new());
-        await client.Calculations.PlanCatchesAsync(One(new CatchPlanRequest())).ToListAsync();
-        await client.Calculations.EvaluateCatchTestsAsync(One(new CatchTestRequest())).ToListAsync();
-        await client.Calculations.EvaluateMeterSpeedsAsync(One(new MeterSpeedRequest())).ToListAsync();
-        await client.Calculations.EvaluateSeedingRateAsync(new());
-        await client.Calculations.EvaluateSeedingRatesAsync(One(new SeedingRateRequest())).ToListAsync();
-        await client.Calculations.EvaluateNewLotAsync(new());
-        await client.Calculations.EvaluateNewLotsAsync(One(new NewLotRequest())).ToListAsync();
-        await client.Calculations.EvaluateStandCountAsync(new());
-        await client.Calculations.EvaluateStandCountsAsync(One(new StandCountRequest())).ToListAsync();
-        await client.Calculations.EvaluateStandRiskAsync(new());
-        await client.Calculations.EvaluateStandRisksAsync(One(new StandRiskRequest())).ToListAsync();
-        await client.Calculations.EvaluateProductRateAsync(new());
-        await client.Calculations.EvaluateProductRatesAsync(One(new ProductRateRequest())).ToListAsync();
-        await client.Calculations.EvaluateSeedRowLimitAsync(new());
-        await client.Calculations.EvaluateSeedRowLimitsAsync(One(new SeedRowLimitRequest())).ToListAsync();
-        await client.Calculations.EvaluateDistanceSensorAsync(new());
-        await client.Calculations.EvaluateDistanceSensorsAsync(One(new DistanceSensorRequest())).ToListAsync();
-        await client.Calculations.EvaluateDriveWheelTurnsAsync(new());
-        await client.Calculations.EvaluateManyDriveWheelTurnsAsync(One(new DriveWheelTurnsRequest())).ToListAsync();
-        await client.Calculations.EvaluateBulkDensityAsync(new());
-        await client.Calculations.EvaluateBulkDensitiesAsync(One(new BulkDensityRequest())).ToListAsync();
-        await client.Calculations.EvaluateVolumeCheckAsync(new());
-        await client.Calculations.EvaluateVolumeChecksAsync(One(new VolumeCheckRequest())).ToListAsync();
+        await CallAsync(client.Calculations);
 
         await CallAsync(client.Machines, new());
         await CallAsync(client.Products, new());
@@ -152,6 +141,26 @@ public sealed class MethodsTests
         await client.Audit.ListRefusalsWithoutKeyAsync(pageSize: 10).ToListAsync();
         return wire.Requests;
     }
+
+    private static async Task CallAsync(Client.Calculations calculations)
+    {
+        foreach (var method in OfCalculations())
+        {
+            var question = method.GetParameters()[0].ParameterType;
+            await (method.ReturnType.IsAssignableTo(typeof(Task))
+                ? (Task)method.Invoke(calculations, [Activator.CreateInstance(question), UnitSystem.AsAsked, CancellationToken.None])!
+                : (Task)typeof(MethodsTests).GetMethod(nameof(CallManyAsync), BindingFlags.NonPublic | BindingFlags.Static)!
+                    .MakeGenericMethod(method.ReturnType.GenericTypeArguments[0].GenericTypeArguments)
+                    .Invoke(null, [calculations, method])!);
+        }
+    }
+
+    private static async Task CallManyAsync<TQuestion, TAnswer>(Client.Calculations calculations, MethodInfo method)
+        where TQuestion : new()
+        where TAnswer : class =>
+        await ((IAsyncEnumerable<BatchLine<TQuestion, TAnswer>>)method.Invoke(calculations, [One(new TQuestion()), UnitSystem.AsAsked, CancellationToken.None])!).ToListAsync();
+
+    private static MethodInfo[] OfCalculations() => typeof(Client.Calculations).GetMethods(BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly);
 
     private static async Task CallAsync<TDraft, TAnswer>(DescribedRecords<TDraft, TAnswer> records, TDraft draft)
         where TDraft : Microsoft.Kiota.Abstractions.Serialization.IParsable
