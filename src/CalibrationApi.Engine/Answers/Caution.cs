@@ -35,7 +35,9 @@ public sealed record Caution(string Code, FormattableString Detail)
 
     // Computed, because the lists above are made before a field below them would be.
     private static Caution ManualFirst => new(CautionCode.ManualFirst, $"The machine's manual, the product label, local rules and licensed or certified advice go before anything said here.");
-    /// <summary>What goes for treated seed in the hand. Source: Minnesota and Nebraska Extension on treated seed (SOURCES.md, key SAFETY).</summary>
+    /// <summary>
+    /// What goes for treated seed in the hand. Source: Minnesota and Nebraska Extension on treated seed (SOURCES.md, key SAFETY).
+    /// </summary>
     public static Caution TreatedSeed { get; } = new(CautionCode.TreatedSeed,
         $"Treated seed and its dust reach the body through skin, eyes and lungs: follow the label of the treatment, wear the chemical-resistant gloves it asks for, and keep such seed out of food and feed.");
 }

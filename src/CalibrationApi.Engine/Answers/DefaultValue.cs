@@ -2,7 +2,9 @@ using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Engine.Answers;
 
-/// <summary>A value that is used where the caller states none, with where it comes from: one home for the computation and for what is said about it.</summary>
+/// <summary>
+/// A value that is used where the caller states none, with where it comes from: one home for the computation and for what is said about it.
+/// </summary>
 /// <param name="Value">The value.</param>
 /// <param name="Origin">Published source, common practice or judgement, in words.</param>
 public sealed record DefaultValue(IQuantity Value, string Origin)

@@ -3,7 +3,8 @@ namespace CalibrationApi.Engine.Answers;
 /// <summary>Something the engine noticed, with a stable code and a sentence that a vendor can show as it is.</summary>
 /// <param name="Code">Stable kebab-case code; see <see cref="FindingCode"/>.</param>
 /// <param name="Severity">How much it matters.</param>
-/// <param name="Detail">The sentence; its quantities are written in the units of the answer by <see cref="Quantities.DisplayUnits"/>.</param>
+/// <param name="Detail">The sentence; its quantities are written in the units of the answer by
+/// <see cref="Quantities.DisplayUnits"/>.</param>
 /// <param name="Meter">The meter it is about, where the question held several.</param>
 public sealed record Finding(string Code, Severity Severity, FormattableString Detail, string? Meter = null)
 {

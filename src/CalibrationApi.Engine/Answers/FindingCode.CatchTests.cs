@@ -3,7 +3,10 @@ namespace CalibrationApi.Engine.Answers;
 // Codes of what a catch test still lacks before its number is used.
 public static partial class FindingCode
 {
-    /// <summary>The change from what was expected is so large that one set-up does not show it: its catches share tare, points, element, unit and product.</summary>
+    /// <summary>
+    /// The change from what was expected is so large that one set-up does not show it: its catches share tare, points, element, unit and
+    /// product.
+    /// </summary>
     [Remedy("Set the test up anew and test again: weigh the empty container, count the points, look at element and product, prime the meter. Send the first test as earlierTest; stored tests find it themselves."), Severities(Severity.Warning)]
     public const string SecondTestNeeded = "second-test-needed";
 
@@ -31,7 +34,9 @@ public static partial class FindingCode
     [Remedy("Look whether one row was typed twice. If so, take it out and send the test again."), Severities(Severity.Warning)]
     public const string CatchTypedTwice = "catch-typed-twice";
 
-    /// <summary>The number to type in lies between what the test found and the number in force, which has tests behind it as well.</summary>
+    /// <summary>
+    /// The number to type in lies between what the test found and the number in force, which has tests behind it as well.
+    /// </summary>
     [Remedy("Nothing to do: type in the number that the answer gives. What the test alone found stands beside it."), Severities(Severity.Note)]
     public const string DrawnTowardsOldNumber = "drawn-towards-old-number";
 }

@@ -127,7 +127,10 @@ public static partial class FindingCode
     [Remedy("Use the container that the answer names, or make as many catches as it says."), Severities(Severity.Warning)]
     public const string ShortRun = "short-run";
 
-    /// <summary>The planned ground speed takes a meter beyond its limits, or leaves too short a run or too small a catch, so that another one is simulated.</summary>
+    /// <summary>
+    /// The planned ground speed takes a meter beyond its limits, or leaves too short a run or too small a catch, so that another one is
+    /// simulated.
+    /// </summary>
     [Remedy("Simulate the speed that the answer gives. Where the meter can turn at the planned speed too, make a short check catch there."), Severities(Severity.Note)]
     public const string SimulatedSpeedMoved = "simulated-speed-moved";
 

@@ -2,7 +2,10 @@ using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Engine.Answers;
 
-/// <summary>Probabilities as sentences want them. Nothing that rests on a handful of readings is certain, whatever the rounding of a percentage says.</summary>
+/// <summary>
+/// Probabilities as sentences want them. Nothing that rests on a handful of readings is certain, whatever the rounding of a percentage
+/// says.
+/// </summary>
 internal static class ProbabilityWords
 {
     /// <summary>From here on a probability is told as almost certain; its complement as almost impossible.</summary>

@@ -7,7 +7,10 @@ public static class RefusalCode
     [Remedy("The sentence names the members. Leave one of them out, or change the one that is wrong.")]
     public const string SettingsAtOdds = "settings-at-odds";
 
-    /// <summary>A number typed into a controller differs by a factor of ten, a hundred or a thousand from its test or from the value in force before.</summary>
+    /// <summary>
+    /// A number typed into a controller differs by a factor of ten, a hundred or a thousand from its test or from the value in force
+    /// before.
+    /// </summary>
     [Remedy("Look at the decimal point in the controller and send the number that it shows. If it is right all the same, say why in despite with this code.")]
     public const string TypedDecimalSlip = "typed-decimal-slip";
 
@@ -15,7 +18,9 @@ public static class RefusalCode
     [Remedy("Look at the controller and send the number that it shows. If it is right all the same, say why in despite with this code.")]
     public const string TypedTwiceOrHalf = "typed-twice-or-half";
 
-    /// <summary>A number typed into a controller differs from its test or from the value in force before as pounds do from kilograms.</summary>
+    /// <summary>
+    /// A number typed into a controller differs from its test or from the value in force before as pounds do from kilograms.
+    /// </summary>
     [Remedy("Look at which unit the controller shows, and send number and unit as shown. If both are right all the same, say why in despite with this code.")]
     public const string TypedInOtherUnit = "typed-in-other-unit";
 

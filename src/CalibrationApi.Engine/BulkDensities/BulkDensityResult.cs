@@ -69,6 +69,16 @@ public sealed record ReferenceComparison(
     IReadOnlyList<MoistureEffect> Moisture)
 {
     /// <summary>Compares a density, kg/m3, with the published values for a material.</summary>
+    /// <param name="material">The material.</param>
+    /// <param name="density">Density, kg/m3, above 0.</param>
+    /// <remarks>
+    /// <para>Formula: beyond = rho / end - 1 outside the published range, 0 inside; the range is
+    /// <see cref="ReferenceDensities.RangeOf"/>.</para>
+    /// <para>Range: a density on an end is inside, in whatever unit it was read.</para>
+    /// <para>Source: the published densities of <see cref="ReferenceDensities"/> (SOURCES.md, key FERT-BD and others named there);
+    /// comparing is our own derivation.</para>
+    /// <para>Accuracy: 1e-12 at and beyond both ends (ReferenceDensitiesTests).</para>
+    /// </remarks>
     public static ReferenceComparison Of(ReferenceMaterial material, double density)
     {
         var (lightest, densest) = ReferenceDensities.RangeOf(material);

@@ -4,17 +4,16 @@ namespace CalibrationApi.Engine.BulkDensities;
 
 /// <summary>Canadian official test weights, which allow for the settling of the grain, and the loose density behind them.</summary>
 /// <remarks>
-/// <para>
-/// The Canadian Grain Commission weighs half a litre of loosely poured grain and converts it by T = a + b g: T in kg/hL as a
-/// settling method would give it, g the grams in half a litre. Pounds per imperial bushel (Avery) are T / 1.247, so they allow
-/// for settling too; pounds per US bushel (Winchester) are the loose weight. Source: SOURCES.md, key CGC-TW.
-/// </para>
-/// <para>
-/// The equations are regressions between two ways of weighing, funnel and half a litre against a settling method. For heavy
-/// soybeans (above 46 kg/hL) and corn (above 52 kg/hL) they put the half litre above the test weight, which no settling does;
-/// there they tell nothing of loose grain, and nothing is said of it.
-/// </para>
-/// <para>Range of validity: usual test weights of each grain. Accuracy: 1e-12 of the printed equation, checked in CanadianTestWeightTests.</para>
+/// <para>The Canadian Grain Commission weighs half a litre of loosely poured grain and converts it by a line. Formula: T = a + b g, turned
+/// round 2 (T - a) / b grams in a litre, which is kg/m3: T in kg/hL as a settling method would give it, g the grams in half a litre. Pounds
+/// per imperial bushel (Avery) are T / 1.247, so they allow for settling too; pounds per US bushel (Winchester) are the loose
+/// weight.</para>
+/// <para>Source: SOURCES.md, key CGC-TW, the conversion equations.</para>
+/// <para>The equations are regressions between two ways of weighing, funnel and half a litre against a settling method. For heavy soybeans
+/// (above 46 kg/hL) and corn (above 52 kg/hL) they put the half litre above the test weight, which no settling does; there they tell
+/// nothing of loose grain, and nothing is said of it.</para>
+/// <para>Range: usual test weights of each grain.</para>
+/// <para>Accuracy: 1e-12 of the printed equation, checked in CanadianTestWeightTests.</para>
 /// </remarks>
 public static class CanadianTestWeight
 {

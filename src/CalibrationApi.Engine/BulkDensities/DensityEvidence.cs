@@ -90,7 +90,9 @@ public sealed record ReadDensity(BulkDensity Density, Unit Unit, bool IsTestWeig
 /// <summary>Nothing but the published values for a material: a value to start from.</summary>
 /// <param name="Material">The material.</param>
 /// <param name="RelativeUncertainty">Standard uncertainty of one lot about a published value, relative; null takes the default.</param>
-/// <remarks>The middle of the range that the published values let expect; it counts as rectangular, and one lot scatters about it.</remarks>
+/// <remarks>
+/// The middle of the range that the published values let expect; it counts as rectangular, and one lot scatters about it.
+/// </remarks>
 public sealed record PublishedDensity(ReferenceMaterial Material, double? RelativeUncertainty = null) : DensityEvidence
 {
     /// <inheritdoc/>

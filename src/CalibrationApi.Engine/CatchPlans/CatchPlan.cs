@@ -20,7 +20,10 @@ public enum MeterDrive
 /// <summary>A catch test to be planned: several meters in one run.</summary>
 public sealed record CatchPlan
 {
-    /// <summary>Ground speed the machine is to be made to believe in during the run; another one is planned with where it does not do (<see cref="RunSpeed"/>).</summary>
+    /// <summary>
+    /// Ground speed the machine is to be made to believe in during the run; another one is planned with where it does not do
+    /// (<see cref="RunSpeed"/>).
+    /// </summary>
     public required Speed GroundSpeed { get; init; }
 
     /// <summary>Lowest ground speed in the field; null when the range is not stated.</summary>
@@ -53,7 +56,9 @@ public sealed record CatchPlan
     /// <summary>Longest run of one catch; null takes the default.</summary>
     public Duration? LongestRun { get; init; }
 
-    /// <summary>Shortest run of one catch, not above the longest; null takes the default, or the longest run where that is shorter.</summary>
+    /// <summary>
+    /// Shortest run of one catch, not above the longest; null takes the default, or the longest run where that is shorter.
+    /// </summary>
     public Duration? ShortestRun { get; init; }
 
     /// <summary>Containers at hand that several meters share; null when unknown.</summary>

@@ -15,13 +15,19 @@ public static class CatchPlanDefaults
     /// <summary>Longest run of one catch, s; judgement, no published source.</summary>
     public const double LongestRunSeconds = 300;
 
-    /// <summary>Shortest run of one catch, s: a drive takes some seconds to settle, and what it delivers meanwhile has to be a small part; judgement, no published source.</summary>
+    /// <summary>
+    /// Shortest run of one catch, s: a drive takes some seconds to settle, and what it delivers meanwhile has to be a small part;
+    /// judgement, no published source.
+    /// </summary>
     public const double ShortestRunSeconds = 20;
 
     /// <summary>A simulated speed that is moved keeps this factor away from the limits of a meter; judgement.</summary>
     public const double ClearOfLimits = 1.05;
 
-    /// <summary>A simulated speed is raised by this factor at most to make a catch larger: far from the planned speed a meter may deliver otherwise; judgement.</summary>
+    /// <summary>
+    /// A simulated speed is raised by this factor at most to make a catch larger: far from the planned speed a meter may deliver otherwise;
+    /// judgement.
+    /// </summary>
     public const double LargestRaise = 2;
 
     /// <summary>Stops closer than this are one group: nobody is at two meters at once; judgement, s.</summary>

@@ -9,15 +9,20 @@ namespace CalibrationApi.Engine.CatchPlans;
 public static class CatchPlanEvaluation
 {
     /// <summary>Evaluates <paramref name="plan"/>.</summary>
+    /// <param name="plan">At least one meter; rates, widths, speeds and values above 0.</param>
     /// <returns>
-    /// The plan, or a refusal for every meter whose bounds do not allow a single revolution
-    /// (code <see cref="RefusalCode.SettingsAtOdds"/>).
+    /// The plan, or a refusal for every meter whose bounds do not allow a single revolution (code
+    /// <see cref="RefusalCode.SettingsAtOdds"/>).
     /// </returns>
     /// <remarks>
-    /// Each catch is the largest that container, scale capacity less tare, lift limit and longest run allow, in whole
-    /// revolutions. N = m / k, t = N / n with n = R W v / k, so t = m / (R W v): k cancels, a good cross-check.
-    /// On a shared shaft all meters stop with the one that is full first. Where the planned speed takes a meter beyond its limits,
-    /// or leaves too short a run or too small a catch, another speed is simulated (<see cref="RunSpeed"/>).
+    /// <para>Formula: each catch is the largest that container, scale capacity less tare, lift limit and longest run allow, in whole
+    /// revolutions. N = m / k revolutions, t = N / n with n = R W v / k, so t = m / (R W v): k (kg/rev) cancels, a good cross-check. On a
+    /// shared shaft all meters stop with the one that is full first. Where the planned speed takes a meter beyond its limits, or leaves too
+    /// short a run or too small a catch, another speed is simulated (<see cref="RunSpeed"/>).</para>
+    /// <para>Range: everything stated above 0; a bound under one revolution is a refusal.</para>
+    /// <para>Source: our own derivation; the number of catches as in <see cref="CatchCount"/>; default bounds are judgement.</para>
+    /// <para>Accuracy: bounds, revolutions, times and areas within 1e-12 of the formulas (CatchMassTests, CatchRunTests, CommonRunTests),
+    /// for random machines and units (CatchPlanPropertyTests).</para>
     /// </remarks>
     /// <exception cref="ArgumentException">No meter.</exception>
     public static Outcome<CatchPlanResult> Evaluate(CatchPlan plan)

@@ -46,7 +46,9 @@ public sealed record MeterPlan
     /// <summary>Revolutions to turn: whole, except on a shared shaft.</summary>
     public required Revolutions Revolutions { get; init; }
 
-    /// <summary>Ground speed that the controller is made to believe in: the planned one where it does, else the nearest that does.</summary>
+    /// <summary>
+    /// Ground speed that the controller is made to believe in: the planned one where it does, else the nearest that does.
+    /// </summary>
     public required Speed SimulatedSpeed { get; init; }
 
     /// <summary>Run time at the simulated ground speed.</summary>
@@ -73,7 +75,9 @@ public sealed record MeterPlan
     /// <summary>Relative expanded uncertainty to expect of that many catches; of one catch when none reach it.</summary>
     public required Ratio ExpectedPrecision { get; init; }
 
-    /// <summary>Volume of a container that would allow a run long enough; null where another bound acts, or the run is long enough.</summary>
+    /// <summary>
+    /// Volume of a container that would allow a run long enough; null where another bound acts, or the run is long enough.
+    /// </summary>
     public Volume? ContainerForLongRun { get; init; }
 
     /// <summary>Catches that run as long together as one should; null where one is long enough.</summary>

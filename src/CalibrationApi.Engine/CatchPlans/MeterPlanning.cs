@@ -59,7 +59,10 @@ internal sealed class MeterPlanning
     /// <summary>Which of container, scale and lifting acts first.</summary>
     public CatchBound LargestBound => Bounds.Where(bound => bound.Kind is not (CatchBoundKind.LongestRun or CatchBoundKind.SharedShaft)).MinBy(bound => bound.Mass.Kilograms)!;
 
-    /// <summary>The catch from which start and stop hardly matter and a bulk product has its usual least mass, as far as container, scale and lifting allow, kg.</summary>
+    /// <summary>
+    /// The catch from which start and stop hardly matter and a bulk product has its usual least mass, as far as container, scale and
+    /// lifting allow, kg.
+    /// </summary>
     public double WorthwhileMass => Math.Min(LargestMass, DeliveredPerRevolution * Math.Max(
         CatchSize.UsualRevolutions, IsSmallSeed ? 0 : Math.Ceiling(CatchSize.LeastBulkCatch / DeliveredPerRevolution - 1e-9)));
 

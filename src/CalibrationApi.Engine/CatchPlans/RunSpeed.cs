@@ -2,18 +2,17 @@ using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Engine.CatchPlans;
 
-/// <summary>The ground speed to simulate in a run, where the planned one leaves too short or too long a run or takes a meter beyond its limits.</summary>
+/// <summary>
+/// The ground speed to simulate in a run, where the planned one leaves too short or too long a run or takes a meter beyond its limits.
+/// </summary>
 /// <remarks>
-/// <para>
-/// At a ground speed v a meter turns at n = R W v / k and fills a catch of mass m in t = m / (R W v). So each limit of n and each bound on
-/// t is a bound on v: n_min k / (R W) and n_max k / (R W) from the limits of the meter; m / (R W t_shortest) above, with the mass m that
-/// container, scale and lifting allow; m' / (R W t_longest) below, with m' the mass of a catch that is worth its trouble. All meters of a
-/// run share v. Limits of the meters go before the shortest run, and the shortest run before a large catch.
-/// </para>
-/// <para>
-/// The planned speed stays where it keeps all of them. Otherwise the nearest speed that does is taken, some way inside the limits; it is
-/// raised only where the highest meter speed is known, and for a larger catch to twice the planned one at most. Source: judgement, no published source. Accuracy: exact, checked in RunSpeedTests.
-/// </para>
+/// <para>At a ground speed v a meter turns at n = R W v / k and fills a catch of mass m in t = m / (R W v). So each limit of n and each
+/// bound on t is a bound on v: n_min k / (R W) and n_max k / (R W) from the limits of the meter; m / (R W t_shortest) above, with the mass
+/// m that container, scale and lifting allow; m' / (R W t_longest) below, with m' the mass of a catch that is worth its trouble. All meters
+/// of a run share v. Limits of the meters go before the shortest run, and the shortest run before a large catch.</para>
+/// <para>The planned speed stays where it keeps all of them. Otherwise the nearest speed that does is taken, some way inside the limits; it
+/// is raised only where the highest meter speed is known, and for a larger catch to twice the planned one at most. Source: judgement, no
+/// published source. Accuracy: exact, checked in RunSpeedTests.</para>
 /// </remarks>
 internal static class RunSpeed
 {

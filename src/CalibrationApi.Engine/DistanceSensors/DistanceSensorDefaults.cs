@@ -13,7 +13,9 @@ public static class DistanceSensorDefaults
     /// <summary>Shortest course that is not worth a word, m: 100 ft (SOURCES.md, key CORNELL-SPEED).</summary>
     public const double ShortCourse = 100 * 0.3048;
 
-    /// <summary>Slip or skid that is worth a word; judgement. A skid of 4.53 % was called tolerable (SOURCES.md, key NIRALA-2011).</summary>
+    /// <summary>
+    /// Slip or skid that is worth a word; judgement. A skid of 4.53 % was called tolerable (SOURCES.md, key NIRALA-2011).
+    /// </summary>
     public const double LargeSlip = 0.10;
 
     /// <summary>Difference between the width typed in and the width covered that is worth a word; judgement.</summary>

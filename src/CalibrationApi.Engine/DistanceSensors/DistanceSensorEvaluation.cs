@@ -12,12 +12,20 @@ namespace CalibrationApi.Engine.DistanceSensors;
 public static class DistanceSensorEvaluation
 {
     /// <summary>Evaluates <paramref name="question"/>.</summary>
-    /// <param name="question">At least one run; every form asked for can be told from the counts (<see cref="SensorCounts.CanTell"/>).</param>
-    /// <returns>The result, or a refusal with code <see cref="RefusalCode.SettingsAtOdds"/> when tolerance and wanted precision cannot both be met.</returns>
+    /// <param name="question">At least one run; every form asked for can be told from the counts
+    /// (<see cref="SensorCounts.CanTell"/>).</param>
+    /// <returns>
+    /// The result, or a refusal with code <see cref="RefusalCode.SettingsAtOdds"/> when tolerance and wanted precision cannot both be met.
+    /// </returns>
     /// <remarks>
-    /// Pooled counts per metre (<see cref="RunsEstimate"/>), agreement (<see cref="RunAgreement"/>), change
-    /// (<see cref="SensorChange"/>), verdict (<see cref="DistanceSensorVerdict"/>), effect on the rate (<see cref="DistanceEffect"/>), in that order.
-    /// Accuracy: the coverage of the interval is that of catch tests, whose pooling it is; identities in DistanceSensorTests.
+    /// <para>Formula: pooled counts per metre (<see cref="RunsEstimate"/>), agreement (<see cref="RunAgreement"/>), change
+    /// (<see cref="SensorChange"/>), verdict (<see cref="DistanceSensorVerdict"/>), effect on the rate (<see cref="DistanceEffect"/>), in
+    /// that order. Slip is 1 - K_reference / K_work, without the tape.</para>
+    /// <para>Range: counts and distances above 0; one run rests on the prior of its scatter.</para>
+    /// <para>Source: JCGM 100:2008, 4.3.7 and F.2.2.1 (SOURCES.md, key GUM); slip as in key GATE-SLIP; the limits of the verdict are
+    /// judgement.</para>
+    /// <para>Accuracy: simulated runs: the interval of 95 % holds the truth in 94 to 96.5 of 100 (RunsEstimateTests); decisions and slips
+    /// by hand (DistanceSensorVerdictTests, DistanceSensorFindingsTests).</para>
     /// </remarks>
     /// <exception cref="ArgumentException">No run, or a form that cannot be told.</exception>
     public static Outcome<DistanceSensorResult> Evaluate(DistanceSensorQuestion question)
@@ -120,7 +128,8 @@ public static class DistanceSensorEvaluation
         var counted = estimate.CountsPerMetre.Value;
         var drive = question.MeterDrive ?? MeterDrive.RateControlled;
         var factor = DistanceEffect.RateFactor(counted, inForce ?? counted, question.Width, drive);
-        // Without a number in force the distance counts as right, and nothing of its uncertainty enters; nor where a wheel turns the meters.
+        // Without a number in force the distance counts as right, and nothing of its uncertainty enters; nor where a wheel turns the
+        // meters.
         var uncertainty = inForce is null || drive == MeterDrive.GroundDriven ? TwoPartUncertainty.Of(0, double.PositiveInfinity) : estimate.Relative.Times(factor);
         return new DistanceEffect(
             MeasuredValue.Create(factor - 1, uncertainty, DistanceSensorDefaults.Coverage),

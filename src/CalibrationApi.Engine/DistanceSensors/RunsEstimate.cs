@@ -7,10 +7,13 @@ namespace CalibrationApi.Engine.DistanceSensors;
 
 /// <summary>Counts per metre pooled over runs, with the uncertainty taken apart.</summary>
 /// <remarks>
-/// Counts over distances, pooled as any ratio is (<see cref="PooledRatio"/>):
-/// v_i = (u_n / n_i)^2 + (u_L / L_i)^2, u_n = one count / sqrt(6) because start and stop fall anywhere between two counts,
-/// u_L = step / sqrt(6) for two marks. The tape is common to all runs and is not averaged: u_t = limit / sqrt(3).
-/// Source: JCGM 100:2008, 4.3.7 and F.2.2.1 (SOURCES.md, key GUM).
+/// <para>Formula: counts over distances, pooled as any ratio is (<see cref="PooledRatio"/>): v_i = (u_n / n_i)^2 + (u_L / L_i)^2, u_n = one
+/// count / sqrt(6) because start and stop fall anywhere between two counts, u_L = step / sqrt(6) for two marks. The relative variance of
+/// the whole is 1 / sum(w) + u_t^2. The tape is common to all runs and is not averaged: u_t = limit / sqrt(3).</para>
+/// <para>Range: counts and distances above 0, steps and limits at least 0.</para>
+/// <para>Source: JCGM 100:2008, 4.3.7 and F.2.2.1 (SOURCES.md, key GUM).</para>
+/// <para>Accuracy: 1e-6 relative against the formulas by hand; simulated runs: the interval of 95 % holds the truth in 94 to 96.5 of 100
+/// (RunsEstimateTests).</para>
 /// </remarks>
 public sealed record RunsEstimate
 {
@@ -81,7 +84,14 @@ public sealed record RunsEstimate
 }
 
 /// <summary>Whether runs agree.</summary>
-/// <remarks>The tests that apply share a family-wise error of 5 % (<see cref="CatchAgreement.FamilyError"/>).</remarks>
+/// <remarks>
+/// <para>Formula: Q = sum((K_i / K - 1)^2 / (s0^2 + v_i)) against chi-squared with c - 1 degrees of freedom; the ratio there over back less
+/// 1 against its standard uncertainty, by Student's t with the degrees of freedom of the prior. The tests that apply share a family-wise
+/// error of 5 % (<see cref="CatchAgreement.FamilyError"/>).</para>
+/// <para>Range: at least one run; one has nothing to disagree with. Directions are compared only where both were driven.</para>
+/// <para>Source: our own derivation; 5 % in all is common practice, no published source.</para>
+/// <para>Accuracy: Q and spread within 1e-6 of sums by hand, the difference of directions within 1e-3 (RunAgreementTests).</para>
+/// </remarks>
 public sealed record RunAgreement
 {
     /// <summary>Standard deviation of the runs, relative; 0 for one run.</summary>

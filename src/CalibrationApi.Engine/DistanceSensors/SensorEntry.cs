@@ -53,7 +53,13 @@ public sealed record SensorEntry
     /// <summary>What to type in for so many counts per metre, and what the rounding costs.</summary>
     /// <param name="countsPerMetre">Counts per metre, above 0.</param>
     /// <param name="counts">What the counts are.</param>
-    /// <remarks>Rounded half away from zero, as people round.</remarks>
+    /// <remarks>
+    /// <para>Formula: typed = round(x, d) with x the value in the form and unit, d decimals; error = K(typed) / K - 1. Rounded half away
+    /// from zero, as people round.</para>
+    /// <para>Range: counts per metre above 0; where only 0 can be typed in, the error is -1.</para>
+    /// <para>Source: common practice, no published source.</para>
+    /// <para>Accuracy: the number exactly, its error within 1e-9 (SensorEntryTests).</para>
+    /// </remarks>
     public SensorNumber For(double countsPerMetre, SensorCounts counts)
     {
         var canonical = counts.Convert(Form, countsPerMetre);
@@ -69,7 +75,8 @@ public sealed record SensorEntry
 /// <summary>A number for a controller.</summary>
 /// <param name="Entry">Form, unit and decimals.</param>
 /// <param name="Typed">The number to type in.</param>
-/// <param name="RoundingError">Relative error of the counts per metre that its resolution causes: positive when the controller then counts too little distance.</param>
+/// <param name="RoundingError">Relative error of the counts per metre that its resolution causes: positive when the controller then counts
+/// too little distance.</param>
 public sealed record SensorNumber(SensorEntry Entry, double Typed, double RoundingError)
 {
     /// <summary>The number with what it counts.</summary>

@@ -18,6 +18,12 @@ public enum SensorForm
 /// <summary>A number as a controller holds it.</summary>
 /// <param name="Form">Its form.</param>
 /// <param name="Canonical">Pulses per metre, metres per pulse or metres per turn; above 0.</param>
+/// <remarks>
+/// <para>Formula: K = pulses / L, in pulses per metre.</para>
+/// <para>Range: pulses and distance above 0.</para>
+/// <para>Source: common practice, no published source.</para>
+/// <para>Accuracy: a quotient of two doubles, rounded once (SensorEntryTests).</para>
+/// </remarks>
 public readonly record struct SensorValue(SensorForm Form, double Canonical)
 {
     /// <summary>Pulses over a distance.</summary>
@@ -29,6 +35,12 @@ public readonly record struct SensorValue(SensorForm Form, double Canonical)
 /// <summary>How counts relate to pulses and to turns of the wheel.</summary>
 /// <param name="IsPulses">A count is a pulse; otherwise a turn of a wheel whose pulses are unknown.</param>
 /// <param name="CountsPerTurn">Counts in one turn of the wheel; null when unknown.</param>
+/// <remarks>
+/// <para>Formula: K pulses per metre, 1 / K metres per pulse, p / K metres per turn, with p counts per turn.</para>
+/// <para>Range: values above 0; p known for a circumference.</para>
+/// <para>Source: our own derivation.</para>
+/// <para>Accuracy: there and back within 1e-15 relative (SensorEntryTests).</para>
+/// </remarks>
 public readonly record struct SensorCounts(bool IsPulses, double? CountsPerTurn)
 {
     /// <summary>The counts of runs: turns become pulses where the pulses of a turn are known.</summary>
@@ -40,9 +52,11 @@ public readonly record struct SensorCounts(bool IsPulses, double? CountsPerTurn)
     public bool CanTell(SensorForm form) => form == SensorForm.WheelCircumference ? CountsPerTurn is not null : IsPulses;
 
     /// <summary>
-    /// The value in a form of so many counts per metre; applied to a value in that form, the counts per metre, because
-    /// each of K, 1 / K and p / K is its own inverse.
+    /// The value in a form of so many counts per metre; applied to a value in that form, the counts per metre, because each of K, 1 / K and
+    /// p / K is its own inverse.
     /// </summary>
+    /// <param name="form">The form.</param>
+    /// <param name="value">Counts per metre, or a value in that form; above 0.</param>
     /// <exception cref="ArgumentException">The form cannot be told from these counts.</exception>
     public double Convert(SensorForm form, double value)
     {

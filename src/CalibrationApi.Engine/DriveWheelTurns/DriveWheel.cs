@@ -5,10 +5,15 @@ namespace CalibrationApi.Engine.DriveWheelTurns;
 /// <summary>A wheel that drives meters: what a turn of it covers and has to deliver.</summary>
 /// <param name="Circumference">Rolling circumference C, above 0.</param>
 /// <param name="Width">Width fed W, above 0: of the machine, or of one row for a meter of one row.</param>
-/// <param name="Skid">Share s of its turns that the wheel lacks in the field, below 1: positive when it turns less often than the distance asks for, negative when it turns more often.</param>
+/// <param name="Skid">Share s of its turns that the wheel lacks in the field, below 1: positive when it turns less often than the distance
+/// asks for, negative when it turns more often.</param>
 /// <remarks>
-/// R = k g (1 - s) / (C W): k mass per meter revolution, g meter revolutions per turn of the wheel. A wheel that skids by s puts
-/// down s less than the same turns do in the yard. Source: SOURCES.md, keys FIELD-2007 (without skid) and NIRALA-2011.
+/// <para>Formula: R = k g (1 - s) / (C W), kg/m2: k mass per meter revolution, g meter revolutions per turn of the wheel. A wheel that
+/// skids by s puts down s less than the same turns do in the yard.</para>
+/// <para>Range: circumference and width above 0, skid below 1, negative for a wheel that turns too often.</para>
+/// <para>Source: SOURCES.md, keys FIELD-2007, chapter 8 (without skid), and NIRALA-2011 (skid).</para>
+/// <para>Accuracy: there and back within 1e-12 (DriveWheelTests); published turns and rates to every printed digit
+/// (DriveWheelTradeTests).</para>
 /// </remarks>
 public readonly record struct DriveWheel(Length Circumference, Length Width, double Skid = 0)
 {

@@ -7,10 +7,15 @@ namespace CalibrationApi.Engine.DriveWheelTurns;
 /// <summary>What is used where a question about turns of a drive wheel states nothing; each is listed in an answer that used it.</summary>
 public static class DriveWheelDefaults
 {
-    /// <summary>Standard uncertainty of a circumference reckoned from a diameter, relative; a tyre under load rolls some percent shorter. Judgement.</summary>
+    /// <summary>
+    /// Standard uncertainty of a circumference reckoned from a diameter, relative; a tyre under load rolls some percent shorter. Judgement.
+    /// </summary>
     public const double UncertaintyFromDiameter = 0.02;
 
-    /// <summary>Rates below this are hardly put down by any machine, kg/m2: 0.5 kg/ha; judgement. Published examples of ours run from 4 to 310 kg/ha.</summary>
+    /// <summary>
+    /// Rates below this are hardly put down by any machine, kg/m2: 0.5 kg/ha; judgement. Published examples of ours run from 4 to 310
+    /// kg/ha.
+    /// </summary>
     public const double LeastRate = 0.5e-4;
 
     /// <summary>Rates above this are hardly put down by a seeding machine, kg/m2: 2000 kg/ha; judgement.</summary>

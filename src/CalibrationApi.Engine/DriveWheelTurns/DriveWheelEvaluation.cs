@@ -20,12 +20,16 @@ public static class DriveWheelEvaluation
     /// <summary>Evaluates <paramref name="question"/>.</summary>
     /// <param name="question">A wheel and a width; areas, a target rate and tests as far as they are known.</param>
     /// <remarks>
-    /// Masses over turns of the wheel are pooled as those over revolutions of a meter are
-    /// (<see cref="MassPerRevolutionEstimate"/>), and the rate is that mass per turn over the ground of a turn
-    /// (<see cref="DriveWheel"/>), with the uncertainty of the circumference added. Verdict: investigate when the rate is
-    /// implausible or an outlet gave nothing; keep from a probability of 0.95 of being within tolerance of the target; adopt the
-    /// corrected setting below 0.5 if the deviation is larger than its expanded uncertainty, because a correction by less would
-    /// follow chance; otherwise repeat. Accuracy: reproduces the published turn tests in DriveWheelTradeTests and CatchDistanceTradeTests.
+    /// <para>Formula: masses over turns of the wheel are pooled as those over revolutions of a meter are
+    /// (<see cref="MassPerRevolutionEstimate"/>), and the rate is that mass per turn over the ground of a turn (<see cref="DriveWheel"/>),
+    /// with the uncertainty of the circumference added. Verdict: investigate when the rate is implausible or an outlet gave nothing; keep
+    /// from a probability of 0.95 of being within tolerance of the target; adopt the corrected setting below 0.5 if the deviation is larger
+    /// than its expanded uncertainty, because a correction by less would follow chance; otherwise repeat.</para>
+    /// <para>Range: circumference and width above 0, skid below 1; without a test there is no rate, without a target no verdict.</para>
+    /// <para>Source: turns and rates as <see cref="DriveWheel"/> (SOURCES.md, keys FIELD-2007 and NIRALA-2011); conformance as JCGM
+    /// 106:2012, 7.2 to 7.4 (key JCGM-106); the limits of the verdict are judgement.</para>
+    /// <para>Accuracy: 1e-6 relative against the formulas by hand (DriveWheelEvaluationTests); the published turn tests to every printed
+    /// digit (DriveWheelTradeTests, CatchDistanceTradeTests).</para>
     /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException">Circumference or width not above 0, or a skid of 1 or more.</exception>
     public static DriveWheelResult Evaluate(DriveWheelQuestion question)

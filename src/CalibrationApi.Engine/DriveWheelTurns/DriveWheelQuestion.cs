@@ -102,5 +102,13 @@ public sealed record TurnTest(double Turns, Mass Caught, IReadOnlyList<Mass> Per
     public static TurnTest Together(double turns, Mass caught) => new(turns, caught, []);
 
     /// <summary>A test whose outlets were weighed one by one.</summary>
+    /// <param name="turns">Turns of the wheel, above 0.</param>
+    /// <param name="outlets">Net mass of each outlet, at least 0.</param>
+    /// <remarks>
+    /// <para>Formula: caught = sum of the outlets, kg.</para>
+    /// <para>Range: at least one outlet above 0.</para>
+    /// <para>Source: common practice, no published source.</para>
+    /// <para>Accuracy: the sum of doubles in the order given (DriveWheelEvaluationTests).</para>
+    /// </remarks>
     public static TurnTest Apart(double turns, IReadOnlyList<Mass> outlets) => new(turns, new Mass(outlets.Sum(mass => mass.Kilograms)), outlets);
 }

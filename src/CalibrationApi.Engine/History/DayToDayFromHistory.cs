@@ -13,10 +13,13 @@ public static class DayToDayFromHistory
     /// <param name="tests">Past tests of the series in the order of time.</param>
     /// <returns>Null while there are fewer than five tests or fewer than four pairs of neighbours of one lot.</returns>
     /// <remarks>
-    /// Mean square successive difference: half the mean of (ln k_i - ln k_(i-1))^2 less the mean random variance of the tests.
-    /// Neighbours share a slow drift almost wholly, so that a meter that wears does not look like one that jumps from day to
-    /// day. Pairs of different lots are left out. Source: von Neumann et al., Ann. Math. Stat. 12 (1941) 153 (SOURCES.md,
-    /// key NEUMANN-1941; from memory).
+    /// <para>Formula: mean square successive difference: half the mean of (ln k_i - ln k_(i-1))^2 less the mean random variance of the
+    /// tests. Neighbours share a slow drift almost wholly, so that a meter that wears does not look like one that jumps from day to day.
+    /// Pairs of different lots are left out.</para>
+    /// <para>Range: values above 0, in the order of time; no less than the floor of 0.1 %.</para>
+    /// <para>Source: von Neumann et al., Ann. Math. Stat. 12 (1941) 153 (SOURCES.md, key NEUMANN-1941; from memory).</para>
+    /// <para>Accuracy: 1e-10 relative against sums by hand (DayToDayFromHistoryTests); a published series to every printed digit
+    /// (DayToDayFromHistoryReferenceTests).</para>
     /// </remarks>
     public static double? Of(IReadOnlyList<PastTest> tests)
     {

@@ -8,7 +8,9 @@ public static class RepeatabilityFromHistory
     /// <summary>Degrees of freedom from which history takes the place of the default: those that the default itself is worth.</summary>
     public const double Fewest = RepeatabilityPrior.DefaultDegreesOfFreedom;
 
-    /// <summary>Most degrees of freedom that history is given: meters wear, so that old catches say less than their number; judgement.</summary>
+    /// <summary>
+    /// Most degrees of freedom that history is given: meters wear, so that old catches say less than their number; judgement.
+    /// </summary>
     public const double Most = 15;
 
     /// <summary>Least repeatability that history can prove; judgement. Zero would make any two catches disagree.</summary>
@@ -18,8 +20,13 @@ public static class RepeatabilityFromHistory
     /// <param name="tests">Past tests of the series.</param>
     /// <returns>Null while there are fewer than <see cref="Fewest"/> degrees of freedom.</returns>
     /// <remarks>
-    /// s^2 is the root of sum_j sum_i (k_ij/k_j - 1)^2 / (s^2 + v_ij) = sum_j (c_j - 1), with k_j the weighted mean of test j;
-    /// with v = 0 that is the pooled standard deviation. Degrees of freedom sum(c_j - 1), at most 15.
+    /// <para>Formula: s^2 is the root of sum_j sum_i (k_ij/k_j - 1)^2 / (s^2 + v_ij) = sum_j (c_j - 1), with k_j the weighted mean of test
+    /// j; with v = 0 that is the pooled standard deviation. Degrees of freedom sum(c_j - 1), at most 15.</para>
+    /// <para>Range: tests with several catches; between the floor of 0.2 % and any size, 4 to 15 degrees of freedom.</para>
+    /// <para>Source: pooling within groups, textbook; published scatter within groups in SOURCES.md, key NIST-STRD; floor and most are
+    /// judgement.</para>
+    /// <para>Accuracy: 1e-9 relative against pooled sums by hand (RepeatabilityFromHistoryTests); certified scatter within groups
+    /// (RepeatabilityFromHistoryReferenceTests).</para>
     /// </remarks>
     public static RepeatabilityPrior? Of(IReadOnlyList<PastTest> tests)
     {

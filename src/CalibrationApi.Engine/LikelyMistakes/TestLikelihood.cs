@@ -20,7 +20,7 @@ namespace CalibrationApi.Engine.LikelyMistakes;
 /// A mistake does not keep a meter from changing: under it the numbers as they would be without the mistake have the
 /// ordinary density, times the derivative of one by the other. A range of ratios is integrated in closed form.
 /// </para>
-/// <para>Accuracy: checked by brute-force integration and against the library's densities (TestLikelihoodTests).</para>
+/// <para>Accuracy: checked by brute-force integration and against the library's densities (TestLikelihoodReferenceTests).</para>
 /// </remarks>
 internal sealed class TestLikelihood
 {

@@ -3,7 +3,14 @@ using CalibrationApi.Engine.Quantities;
 namespace CalibrationApi.Engine.MeterSpeeds;
 
 /// <summary>Mass per revolution as it depends on meter speed: constant, or straight between measured points.</summary>
-/// <remarks>Outside the measured speeds the value of the nearest point is kept; the answer says so.</remarks>
+/// <remarks>
+/// <para>Outside the measured speeds the value of the nearest point is kept; the answer says so.</para>
+/// <para>Formula: k(n) on straight lines between points (n_i, k_i), n in rev/s and k in kg/rev; flow n k(n), kg/s; within a segment k = a +
+/// b n, and the speed for a flow is the positive root of b n^2 + a n = flow.</para>
+/// <para>Range: speeds and flows at least 0; the flow must rise with the speed, or there is no curve.</para>
+/// <para>Source: our own derivation.</para>
+/// <para>Accuracy: there and back within 1e-12 relative, nearly constant curves within 1e-13 (DeliveryCurveTests).</para>
+/// </remarks>
 public sealed class DeliveryCurve
 {
     private readonly double[] speeds;
@@ -72,6 +79,7 @@ public sealed class DeliveryCurve
     }
 
     /// <summary>Mass flow at a meter speed, kg/s: n k(n).</summary>
+    /// <param name="speed">rev/s, &gt;= 0.</param>
     public double FlowAt(double speed) => speed * At(speed);
 
     /// <summary>The meter speed that delivers a mass flow: the root of n k(n) = flow, rev/s.</summary>

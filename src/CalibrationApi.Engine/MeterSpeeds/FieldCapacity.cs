@@ -4,7 +4,14 @@ using CalibrationApi.Engine.Quantities;
 namespace CalibrationApi.Engine.MeterSpeeds;
 
 /// <summary>Area worked per time, and time per area.</summary>
-/// <remarks>Source: University of Kentucky AEN-73 and Iowa State PM 696 and A3-24 (SOURCES.md, keys UKY-73, ISU-696 and ISU-A3-24); checked in FieldCapacityReferenceTests and FieldCapacityTradeTests.</remarks>
+/// <remarks>
+/// <para>Formula: area per time = W v e, width m, speed m/s, field efficiency e a fraction; a time is the area over that.</para>
+/// <para>Range: width, speed and efficiency above 0, efficiency at most 1.</para>
+/// <para>Source: University of Kentucky AEN-73 and Iowa State PM 696 and A3-24 (SOURCES.md, keys UKY-73, ISU-696 and ISU-A3-24), the
+/// formula of each.</para>
+/// <para>Accuracy: published capacities to every printed digit (FieldCapacityReferenceTests, FieldCapacityTradeTests); there and back
+/// within 1e-12 (FieldCapacityTests).</para>
+/// </remarks>
 public static class FieldCapacity
 {
     /// <summary>Lowest field efficiency that was read for drills and planters: 30 %, a seeder (SOURCES.md, key JAM).</summary>
@@ -16,7 +23,8 @@ public static class FieldCapacity
     /// <summary>Area worked in one hour: W v times field efficiency times one hour.</summary>
     /// <param name="workingWidth">Width worked W, above 0.</param>
     /// <param name="groundSpeed">Ground speed v, above 0.</param>
-    /// <param name="fieldEfficiency">Share of the time spent working at that width and speed, above 0, at most 1; 1 gives the theoretical capacity.</param>
+    /// <param name="fieldEfficiency">Share of the time spent working at that width and speed, above 0, at most 1; 1 gives the theoretical
+    /// capacity.</param>
     public static Area PerHour(Length workingWidth, Speed groundSpeed, double fieldEfficiency = 1) =>
         During(workingWidth, groundSpeed, fieldEfficiency, new Duration(3600));
 
@@ -41,9 +49,11 @@ public static class FieldCapacity
     /// <param name="groundSpeed">Ground speed v, above 0.</param>
     /// <param name="stops">The stops.</param>
     /// <remarks>
-    /// 1 / (1 + W v (t_turn / (W L) + t_fill / A_fill)): every run of length L ends in a turn, every area A_fill in a refill. The
-    /// faster the machine, the lower the efficiency, because stops take as long as before. Overlap is not in it. Our own
-    /// derivation; checked in FieldCapacityTests.
+    /// <para>Formula: 1 / (1 + W v (t_turn / (W L) + t_fill / A_fill)): every run of length L ends in a turn, every area A_fill in a
+    /// refill. The faster the machine, the lower the efficiency, because stops take as long as before. Overlap is not in it.</para>
+    /// <para>Range: lengths, areas and speeds above 0, times at least 0; a pair that is not stated costs nothing.</para>
+    /// <para>Source: our own derivation.</para>
+    /// <para>Accuracy: 1e-12 relative against times by hand (FieldCapacityTests).</para>
     /// </remarks>
     public static double EfficiencyWith(Length workingWidth, Speed groundSpeed, FieldStops stops)
     {

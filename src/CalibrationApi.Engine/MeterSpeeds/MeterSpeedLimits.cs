@@ -15,12 +15,18 @@ public sealed record MeterSpeedLimits(RotationalSpeed? Minimum, RotationalSpeed?
         !(Minimum is { } minimum && Threshold.IsBelow(speed, minimum.RevolutionsPerSecond))
         && !(Maximum is { } maximum && Threshold.IsAbove(speed, maximum.RevolutionsPerSecond));
 
-    /// <summary>
-    /// Room between a range of needed speeds and the limits: min(ln(n_low / n_min), ln(n_max / n_high)).
-    /// </summary>
+    /// <summary>Room between a range of needed speeds and the limits.</summary>
     /// <param name="lowest">Lowest speed needed, rev/s, above 0.</param>
     /// <param name="highest">Highest speed needed, rev/s.</param>
-    /// <returns>At least 0 when the range fits; infinity without limits. On a logarithmic scale 10 % of room counts the same at both ends.</returns>
+    /// <returns>
+    /// At least 0 when the range fits; infinity without limits. On a logarithmic scale 10 % of room counts the same at both ends.
+    /// </returns>
+    /// <remarks>
+    /// <para>Formula: min(ln(n_low / n_min), ln(n_max / n_high)).</para>
+    /// <para>Range: speeds above 0; infinity without limits; below 0 where the range does not fit.</para>
+    /// <para>Source: our own derivation.</para>
+    /// <para>Accuracy: 1e-12 relative (ElementChoiceTests).</para>
+    /// </remarks>
     public double Margin(double lowest, double highest)
     {
         var below = Minimum is { RevolutionsPerSecond: > 0 } minimum ? Math.Log(lowest / minimum.RevolutionsPerSecond) : double.PositiveInfinity;

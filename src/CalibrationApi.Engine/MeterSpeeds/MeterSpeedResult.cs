@@ -38,6 +38,12 @@ public sealed record ElementResult
     public required double Margin { get; init; }
 
     /// <summary>The margin as a ratio: 0.25 says that the nearer limit is a factor of 1.25 away.</summary>
+    /// <remarks>
+    /// <para>Formula: exp(margin) - 1, with the margin a logarithm.</para>
+    /// <para>Range: -1 to infinity: below 0 outside the limits, infinity without limits.</para>
+    /// <para>Source: our own derivation.</para>
+    /// <para>Accuracy: 1e-12 relative (ElementChoiceTests).</para>
+    /// </remarks>
     public double Room => Math.Exp(Margin) - 1;
 
     /// <summary>The element serves every corner.</summary>

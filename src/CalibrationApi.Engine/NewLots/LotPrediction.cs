@@ -36,11 +36,15 @@ public sealed record LotUncertaintyPart(LotUncertaintySource Source, double Rela
 
 /// <summary>The mass per revolution expected of another lot in the same element.</summary>
 /// <remarks>
-/// An element that displaces a volume delivers mass in proportion to bulk density: k_new = k_old rho_new / rho_old, relative
-/// u^2 = u(k_old)^2 + u(rho_old)^2 + u(rho_new)^2 + u(day)^2 + u(fill, lots)^2 + u(fill, treatments)^2, the last two only where the lot
-/// or the treatment changes. Where a density is unknown the prediction stays at k_old and a scale for the unknown change of density
-/// takes the place of the two. Fill and unknown density are judgement with 3 degrees of freedom, the others are taken as known.
-/// Source: our own derivation from the displaced volume. Checked in LotPredictionTests.
+/// <para>Formula: an element that displaces a volume delivers mass in proportion to bulk density: k_new = k_old rho_new / rho_old, kg/rev
+/// and kg/m3, relative u^2 = u(k_old)^2 + u(rho_old)^2 + u(rho_new)^2 + u(day)^2 + u(fill, lots)^2 + u(fill, treatments)^2, the last two
+/// only where the lot or the treatment changes. Where a density is unknown the prediction stays at k_old and a scale for the unknown change
+/// of density takes the place of the two. Fill and unknown density are judgement with 3 degrees of freedom, the others are taken as
+/// known.</para>
+/// <para>Range: values and densities above 0; tolerances above 0. A density that is not known leaves the value as it was.</para>
+/// <para>Source: our own derivation from the displaced volume.</para>
+/// <para>Accuracy: value, parts and interval within 1e-12 of the formulas, probabilities within 1e-12 of the library's normal distribution
+/// where nothing is judged (LotPredictionTests).</para>
 /// </remarks>
 public sealed record LotPrediction
 {
@@ -70,9 +74,11 @@ public sealed record LotPrediction
         MeasuredValue.Create(Value.KilogramsPerRevolution, Uncertainty.Times(Value.KilogramsPerRevolution), CatchTestLimits.DefaultCoverage);
 
     /// <summary>Probability that the value in force is within a tolerance of the truth (JCGM 106:2012, 7.2).</summary>
+    /// <param name="tolerance">Largest deviation that does no harm, relative, above 0.</param>
     public double ProbabilityOfValueInForce(double tolerance) => Conformance.Probability(Ratio, Uncertainty.Times(Ratio), 1 - tolerance, 1 + tolerance);
 
     /// <summary>Probability that the truth is within a tolerance of the predicted value, were that typed in.</summary>
+    /// <param name="tolerance">Largest deviation that does no harm, relative, above 0.</param>
     public double ProbabilityOfPrediction(double tolerance) => Conformance.Probability(1, Uncertainty, 1 - tolerance, 1 + tolerance);
 
     internal static LotPrediction Of(NewLotQuestion question)

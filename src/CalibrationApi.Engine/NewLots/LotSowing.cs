@@ -8,13 +8,15 @@ namespace CalibrationApi.Engine.NewLots;
 /// <summary>The rate for the new lot.</summary>
 /// <param name="Seeds">Pure seeds per area, as with the lot before.</param>
 /// <param name="SameSeeds">Mass per area that holds them now; null when the kernel mass of the new lot is unknown.</param>
-/// <param name="SameStand">Mass per area that brings up as many plants as before, for the change of germination; null unless both are known.</param>
+/// <param name="SameStand">Mass per area that brings up as many plants as before, for the change of germination; null unless both are
+/// known.</param>
 public sealed record LotRate(CountPerArea Seeds, MassPerArea? SameSeeds, MassPerArea? SameStand);
 
 /// <summary>What is sown when something stays as it was.</summary>
 /// <param name="SetRate">The rate that the controller is told.</param>
 /// <param name="AppliedRate">The rate that falls: set rate times k_new over the value in force.</param>
-/// <param name="RateDeviation">Applied over the rate that keeps the seeds, less 1, with its interval; over the set rate where that is unknown.</param>
+/// <param name="RateDeviation">Applied over the rate that keeps the seeds, less 1, with its interval; over the set rate where that is
+/// unknown.</param>
 /// <param name="Seeds">Pure seeds per area; null without kernel masses.</param>
 /// <param name="SeedsDeviation">Against the seeds before, less 1.</param>
 /// <param name="Plants">Plants per area; null without germination of the new lot and emergence.</param>

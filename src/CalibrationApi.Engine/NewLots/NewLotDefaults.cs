@@ -6,11 +6,11 @@ namespace CalibrationApi.Engine.NewLots;
 
 /// <summary>Defaults of a change of lots; each is listed in an answer that used it.</summary>
 /// <remarks>
-/// The search for mistakes takes 4 % as the scale of an ordinary change with the same lot and 8 % with a new one. Here the larger
-/// is taken apart: 8 % is about 4 % and 7 % in quadrature. Once both densities are known their ratio accounts for the 7 %, and the
-/// 4 % that remain are how the kernels of another lot slide into the element: size, shape, dust. A treatment changes friction, so it
-/// counts as much as another lot. A lot is mixed to be even, so another delivery of it differs in moisture and packing only: of
-/// its 4 %, 2 % are density, and the rest is day and value in force, which count by themselves here. All of these are judgement; no published source was found.
+/// The search for mistakes takes 4 % as the scale of an ordinary change with the same lot and 8 % with a new one. Here the larger is taken
+/// apart: 8 % is about 4 % and 7 % in quadrature. Once both densities are known their ratio accounts for the 7 %, and the 4 % that remain
+/// are how the kernels of another lot slide into the element: size, shape, dust. A treatment changes friction, so it counts as much as
+/// another lot. A lot is mixed to be even, so another delivery of it differs in moisture and packing only: of its 4 %, 2 % are density, and
+/// the rest is day and value in force, which count by themselves here. All of these are judgement; no published source was found.
 /// </remarks>
 public static class NewLotDefaults
 {

@@ -8,12 +8,17 @@ namespace CalibrationApi.Engine.NewLots;
 public static class NewLotEvaluation
 {
     /// <summary>Evaluates <paramref name="question"/>.</summary>
+    /// <param name="question">The value in force, and what is known of both lots.</param>
     /// <remarks>
-    /// The rule, with p the probability that the value in force is within the tolerance of the truth (<see cref="LotPrediction"/>):
-    /// a density that is unknown while lot or treatment changes: test now. Otherwise p under 0.80: test now; p from 0.80, or from 0.95
-    /// although lot, treatment, kernel or density changed or a density is unknown: test at the next fill; p from 0.95 with the same lot, the
-    /// same treatment, the same kernel and the same density within their uncertainty: no test needed. The two probabilities are judgement. Published advice is to calibrate again for each lot (SOURCES.md, keys UKY-81
-    /// and CCC-LOTS). Decisions in NewLotDecisionTests.
+    /// <para>Formula: the rule, with p the probability that the value in force is within the tolerance of the truth
+    /// (<see cref="LotPrediction"/>): a density that is unknown while lot or treatment changes: test now. Otherwise p under 0.80: test now;
+    /// p from 0.80, or from 0.95 although lot, treatment, kernel or density changed or a density is unknown: test at the next fill; p from
+    /// 0.95 with the same lot, the same treatment, the same kernel and the same density within their uncertainty: no test needed.</para>
+    /// <para>Range: values, densities, rates and kernels above 0; a number that is missing widens the prediction and is named.</para>
+    /// <para>Source: the two probabilities are judgement. Published advice is to calibrate again for each lot (SOURCES.md, keys UKY-81 and
+    /// CCC-LOTS). Effects of what stays as it was: rate times k_new over the value in force.</para>
+    /// <para>Accuracy: rates and effects within 1e-12 (LotSowingTests), the prediction as <see cref="LotPrediction"/>; decisions case by
+    /// case (NewLotDecisionTests).</para>
     /// </remarks>
     public static NewLotResult Evaluate(NewLotQuestion question)
     {

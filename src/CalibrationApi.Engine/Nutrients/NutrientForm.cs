@@ -17,7 +17,9 @@ public enum Nutrient
 }
 
 /// <summary>The form in which a nutrient is stated: as the element or as an oxide or ion that holds it.</summary>
-/// <remarks>Forms of one nutrient are converted by the ratio of molar masses, see <see cref="AtomicWeights"/>; a form is never guessed.</remarks>
+/// <remarks>
+/// Forms of one nutrient are converted by the ratio of molar masses, see <see cref="AtomicWeights"/>; a form is never guessed.
+/// </remarks>
 public sealed class NutrientForm
 {
     private NutrientForm(string symbol, Nutrient nutrient, double elementShare)
@@ -70,6 +72,14 @@ public sealed class NutrientForm
     public static NutrientForm? Find(string? symbol) => All.FirstOrDefault(form => form.Symbol == symbol);
 
     /// <summary>Mass of <paramref name="other"/> that holds as much of the nutrient as one mass of this form.</summary>
+    /// <param name="other">Another form of the same nutrient.</param>
+    /// <remarks>
+    /// <para>Formula: share of the element in this form over that in the other, from molar masses.</para>
+    /// <para>Range: forms of one nutrient; 1 between equals.</para>
+    /// <para>Source: SOURCES.md, key CIAAW-2021, the atomic weights of <see cref="AtomicWeights"/>.</para>
+    /// <para>Accuracy: there and back within 1e-12, ratios of molar masses within 1e-12 (NutrientFormTests); published factors to every
+    /// printed digit (NutrientTradeTests).</para>
+    /// </remarks>
     /// <exception cref="ArgumentException">The other form is of another nutrient.</exception>
     public double To(NutrientForm other) => other.Nutrient != Nutrient
         ? throw new ArgumentException($"{Symbol} and {other.Symbol} are not the same nutrient.", nameof(other))

@@ -2,7 +2,9 @@ using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Engine.ProductRates;
 
-/// <summary>Turns a question into relative numbers and back: rates by the largest target, nutrients each by its own, prices by the highest.</summary>
+/// <summary>
+/// Turns a question into relative numbers and back: rates by the largest target, nutrients each by its own, prices by the highest.
+/// </summary>
 internal sealed class BlendScales
 {
     // Only says which basis holds just above a target; the price is that of the basis, so the size of the step does not enter it.
@@ -57,7 +59,10 @@ internal sealed class BlendScales
     /// <summary>A rate in units.</summary>
     public MassPerArea Rate(double relative) => new(relative * rate);
 
-    /// <summary>What one more kilogram of a target would cost while every limit stays, its own too; null without prices, for a target that is only a limit, or when no more can be had.</summary>
+    /// <summary>
+    /// What one more kilogram of a target would cost while every limit stays, its own too; null without prices, for a target that is only a
+    /// limit, or when no more can be had.
+    /// </summary>
     /// <param name="program">The blend.</param>
     /// <param name="rows">What is asked of each nutrient.</param>
     /// <param name="best">The best rates.</param>
@@ -76,7 +81,10 @@ internal sealed class BlendScales
             : Price(program, rows, target, row with { Least = wanted }, (amount, asked) => amount - asked.Least < Step / 2);
     }
 
-    /// <summary>What the limit of a target costs: what one kilogram more allowed would save; 0 where it does not bind, null without prices, without a limit, or where the targets cannot be met.</summary>
+    /// <summary>
+    /// What the limit of a target costs: what one kilogram more allowed would save; 0 where it does not bind, null without prices, without
+    /// a limit, or where the targets cannot be met.
+    /// </summary>
     public double? KilogramOfLimit(BlendProgram program, BlendRow[] rows, BlendSolution best, int target)
     {
         var row = rows[target];

@@ -8,24 +8,27 @@ namespace CalibrationApi.Engine.ProductRates;
 public static class ProductRateEvaluation
 {
     /// <summary>Evaluates <paramref name="question"/>.</summary>
+    /// <param name="question">At least one target and one product; all of them with a price or none.</param>
     /// <remarks>
-    /// <para>
-    /// With one product and one target the rate is amount / share. In general the rates x &gt;= 0 minimise the cost (without
-    /// prices the total mass) subject to least &lt;= credits + sum(share x) &lt;= most for each nutrient and to the least and most
-    /// rates. Among equal costs the least total mass is taken, then as much as possible of the first product, of the second, and
-    /// so on. Where no rates meet all targets, the nearest are given: limits (at most) are kept as far as they can be; then
-    /// the sum over all targets of what is missing, or for exact ones too much, each divided by its own target, is least; then
-    /// the cost. A finding says for each target missed what stands against it.
-    /// </para>
-    /// <para>
-    /// The cost of the next kilogram of a target is the shadow price of the programme just above the target, all limits kept; what
-    /// a limit costs is the shadow price just above the limit, all targets kept. For products that each bring one more nutrient
-    /// the first is what published sheets compute: price less the value of the other nutrients. Source:
-    /// SOURCES.md, keys MB-FERT, NMSU-A133. Accuracy: 1e-9 of the cost, shown in BlendSolverTests; a change of units changes
-    /// nothing beyond 1e-12.
-    /// </para>
+    /// <para>Formula: with one product and one target the rate is amount / share. In general the rates x &gt;= 0 minimise the cost (without
+    /// prices the total mass) subject to least &lt;= credits + sum(share x) &lt;= most for each nutrient and to the least and most rates.
+    /// Among equal costs the least total mass is taken, then as much as possible of the first product, of the second, and so on. Where no
+    /// rates meet all targets, the nearest are given: limits (at most) are kept as far as they can be; then the sum over all targets of
+    /// what is missing, or for exact ones too much, each divided by its own target, is least; then the cost. A finding says for each target
+    /// missed what stands against it.</para>
+    /// <para>The cost of the next kilogram of a target is the shadow price of the programme just above the target, all limits kept; what a
+    /// limit costs is the shadow price just above the limit, all targets kept. For products that each bring one more nutrient the first is
+    /// what published sheets compute: price less the value of the other nutrients. Solved exactly by the simplex method for bounded
+    /// variables.</para>
+    /// <para>Range: rates and amounts at least 0, kg/m2; an analysis up to a whole; bounds that do not cross.</para>
+    /// <para>Source: one product for one target SOURCES.md, keys MB-FERT and NMSU-A133; the method keys DANTZIG-1963, chapter 18, and
+    /// BLAND-1977; the order of aims is judgement.</para>
+    /// <para>Accuracy: the best of all vertices for 1000 random blends, as good as an independent solver within its 1e-6 for another 1000,
+    /// limits kept to 1e-12 (BlendSolverTests); a change of units changes nothing beyond 1e-12, costs of a next kilogram 1e-8
+    /// (ProductRatePropertyTests).</para>
     /// </remarks>
-    /// <exception cref="ArgumentException">No target or no product, two targets of one nutrient, an analysis of more than a whole or of nothing, prices for some products only, or bounds that cross.</exception>
+    /// <exception cref="ArgumentException">No target or no product, two targets of one nutrient, an analysis of more than a whole or of
+    /// nothing, prices for some products only, or bounds that cross.</exception>
     public static ProductRateResult Evaluate(ProductRateQuestion question)
     {
         Require(question);

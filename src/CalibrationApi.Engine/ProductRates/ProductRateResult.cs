@@ -10,7 +10,9 @@ public sealed record ProductRateResult
     /// <summary>One or two sentences that a tired person understands.</summary>
     public required FormattableString Headline { get; init; }
 
-    /// <summary>All targets are met; otherwise the rates are the nearest that can be had, and a finding says why for each target missed.</summary>
+    /// <summary>
+    /// All targets are met; otherwise the rates are the nearest that can be had, and a finding says why for each target missed.
+    /// </summary>
     public required bool MeetsTargets { get; init; }
 
     /// <summary>The products, in the order of the question.</summary>
@@ -49,7 +51,8 @@ public sealed record ProductRateResult
 /// <param name="Total">Mass over the area; null without an area.</param>
 /// <param name="Packages">Whole packages that hold the total; null without an area or for bulk.</param>
 /// <param name="TotalCost">Money for the total; null without prices or area.</param>
-/// <param name="OnlyNutrient">Its only nutrient, with the money per kilogram of it; null for a product with several nutrients or without prices.</param>
+/// <param name="OnlyNutrient">Its only nutrient, with the money per kilogram of it; null for a product with several nutrients or without
+/// prices.</param>
 public sealed record ProductLine(
     OfferedProduct Product, MassPerArea Rate, IReadOnlyList<NutrientAmount> Supplies, double? CostPerSquareMetre,
     Mass? Total, long? Packages, double? TotalCost, NutrientCost? OnlyNutrient);
@@ -71,15 +74,25 @@ public sealed record NutrientCost(NutrientForm Form, double PerKilogram);
 /// <param name="FromFixed">What products of fixed rate bring.</param>
 /// <param name="FromProducts">What the products whose rates were computed bring.</param>
 /// <param name="Met">The target is met; true without one.</param>
-/// <param name="NextKilogram">What the next kilogram of the target would cost in these products while every limit stays, below 0 where it would save; null without prices, without a target, for an at-most target, or when no more can be had.</param>
-/// <param name="KilogramOfLimit">What its limit costs: what one kilogram more allowed would save, 0 where the limit does not bind; null without prices, without a limit, or when not all targets are met.</param>
+/// <param name="NextKilogram">What the next kilogram of the target would cost in these products while every limit stays, below 0 where it
+/// would save; null without prices, without a target, for an at-most target, or when no more can be had.</param>
+/// <param name="KilogramOfLimit">What its limit costs: what one kilogram more allowed would save, 0 where the limit does not bind; null
+/// without prices, without a limit, or when not all targets are met.</param>
+/// <remarks>
+/// <para>Formula: total = credits + fixed + computed; surplus = total - target, kg/m2, 0 where it is less than 1e-9 of them.</para>
+/// <para>Range: amounts at least 0; no surplus without a target.</para>
+/// <para>Source: common practice, no published source.</para>
+/// <para>Accuracy: 1e-12 relative (ProductRateTests).</para>
+/// </remarks>
 public sealed record NutrientBalance(
     NutrientForm Form, NutrientTarget? Target, MassPerArea Credits, MassPerArea FromFixed, MassPerArea FromProducts, bool Met, double? NextKilogram, double? KilogramOfLimit)
 {
     /// <summary>Credits and products together.</summary>
     public MassPerArea Total => new(Credits.KilogramsPerSquareMetre + FromFixed.KilogramsPerSquareMetre + FromProducts.KilogramsPerSquareMetre);
 
-    /// <summary>The total less the target: what remains over, negative for what is missing; null without a target. What only rounding leaves is 0.</summary>
+    /// <summary>
+    /// The total less the target: what remains over, negative for what is missing; null without a target. What only rounding leaves is 0.
+    /// </summary>
     public MassPerArea? Surplus => Target is not { } target ? null
         : Math.Abs(Total.KilogramsPerSquareMetre - target.Amount.KilogramsPerSquareMetre) <= 1e-9 * Math.Max(Total.KilogramsPerSquareMetre, target.Amount.KilogramsPerSquareMetre) ? new MassPerArea(0)
         : new MassPerArea(Total.KilogramsPerSquareMetre - target.Amount.KilogramsPerSquareMetre);

@@ -40,6 +40,13 @@ public sealed class DisplayUnits : IFormatProvider, ICustomFormatter
     }
 
     /// <summary>The value of <paramref name="quantity"/> in the display unit of its dimension.</summary>
+    /// <param name="quantity">Any quantity.</param>
+    /// <remarks>
+    /// <para>Formula: that of <see cref="Unit.FromCanonical"/> of the unit chosen for its dimension.</para>
+    /// <para>Range: any quantity; units are chosen for all dimensions.</para>
+    /// <para>Source: as <see cref="Unit"/> (SOURCES.md, key NIST-SP811).</para>
+    /// <para>Accuracy: that of the conversion (DisplayUnitsTests).</para>
+    /// </remarks>
     public double Value(IQuantity quantity) => this[quantity.Dimension].FromCanonical(quantity.Canonical);
 
     /// <summary>Writes a sentence with its quantities in these units.</summary>

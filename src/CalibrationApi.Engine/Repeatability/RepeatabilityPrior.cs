@@ -28,9 +28,15 @@ public sealed record RepeatabilityPrior(double Relative, double DegreesOfFreedom
     /// <param name="revolutions">Revolutions of one catch N, above 0.</param>
     /// <returns>
     /// s0^2 = a^2 + (b / N)^2 + (d / m)^2 with a = 0.93 % (2.9 % for a dusty or caking product), b = 14.3 % rev, d = 0.49 % kg: a part of
-    /// the flow itself, one of start and stop, one of the single grains and the handling. Smooth, so that no reading just above or
-    /// below some limit changes what is believed. At most 30 %.
+    /// the flow itself, one of start and stop, one of the single grains and the handling. Smooth, so that no reading just above or below
+    /// some limit changes what is believed. At most 30 %.
     /// </returns>
+    /// <remarks>
+    /// <para>Formula: s0^2 = a^2 + (b / N)^2 + (d / m)^2, at most 30 %, with m in kg and N in revolutions.</para>
+    /// <para>Range: m and N above 0; a mass or count near 0 gives the 30 %.</para>
+    /// <para>Source: judgement; no published source was found.</para>
+    /// <para>Accuracy: meets the points that were judged within 0.02 percentage points and has no step (RepeatabilityPriorTests).</para>
+    /// </remarks>
     public static RepeatabilityPrior Default(ProductMaterial? material, double catchKilograms, double revolutions)
     {
         var (flow, words) = material == ProductMaterial.Dusty ? (DustyFlowPart, "a dusty or caking product") : (FlowPart, "a free-flowing product");

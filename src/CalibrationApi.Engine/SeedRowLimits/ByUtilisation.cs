@@ -45,6 +45,12 @@ public sealed record ByUtilisation(IReadOnlyList<UtilisationCell> Cells, bool Is
 /// <param name="Spread">Spread, inches.</param>
 /// <param name="Row">Row spacing, inches.</param>
 /// <param name="Rate">The number.</param>
+/// <remarks>
+/// <para>Formula: utilisation = spread / row, inches; per cents rounded to whole ones, as printed.</para>
+/// <para>Range: both above 0.</para>
+/// <para>Source: Manitoba Agriculture (SOURCES.md, key MB-SBU), which prints the per cents.</para>
+/// <para>Accuracy: the printed per cents exactly (SeedbedUtilisationTests).</para>
+/// </remarks>
 public sealed record UtilisationCell(double Spread, double Row, PrintedRate Rate)
 {
     /// <summary>Seedbed utilisation, a fraction.</summary>

@@ -9,6 +9,8 @@ public enum LimitBasis
     /// <summary>The geometry lies between two that the source prints; the stricter one is taken.</summary>
     StricterOfTwoCells,
 
-    /// <summary>More of the seedbed is used than in any geometry that the source prints; the widest one is taken, which is stricter.</summary>
+    /// <summary>
+    /// More of the seedbed is used than in any geometry that the source prints; the widest one is taken, which is stricter.
+    /// </summary>
     WidestCell,
 }

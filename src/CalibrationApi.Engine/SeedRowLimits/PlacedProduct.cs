@@ -23,6 +23,12 @@ public sealed record PlacedProduct
     /// <param name="amounts">Amount per area of each nutrient in a form, at least 0.</param>
     /// <param name="form">Form of the nitrogen; null when not stated.</param>
     /// <returns>A product of nothing but these nutrients, at their sum.</returns>
+    /// <remarks>
+    /// <para>Formula: rate = sum of the amounts, kg/m2, and share_i = amount_i over that sum.</para>
+    /// <para>Range: amounts at least 0; all of them 0 is nothing placed.</para>
+    /// <para>Source: our own derivation.</para>
+    /// <para>Accuracy: each amount comes back within 1e-12 (SeedRowLoadTests).</para>
+    /// </remarks>
     public static PlacedProduct OfNutrients(string name, IReadOnlyList<(NutrientForm Form, MassPerArea Amount)> amounts, NitrogenForm? form)
     {
         var sum = amounts.Sum(one => one.Amount.KilogramsPerSquareMetre);

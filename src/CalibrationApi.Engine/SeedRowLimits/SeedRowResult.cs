@@ -9,7 +9,10 @@ public sealed record SeedRowResult
     /// <summary>One or two sentences that a tired person understands; they name crop, place and source.</summary>
     public required FormattableString Headline { get; init; }
 
-    /// <summary>The outcome over all limits: within when nothing lies with the seed or no limit is exceeded, above when any is, without a limit when none has a number for anything placed.</summary>
+    /// <summary>
+    /// The outcome over all limits: within when nothing lies with the seed or no limit is exceeded, above when any is, without a limit when
+    /// none has a number for anything placed.
+    /// </summary>
     public required LimitVerdict Verdict { get; init; }
 
     /// <summary>Spread / row spacing, a fraction.</summary>

@@ -6,24 +6,21 @@ namespace CalibrationApi.Engine.SeedRowLimits;
 
 /// <summary>The loss of stand that the linear model of South Dakota State University lets expect of what lies with the seed.</summary>
 /// <remarks>
-/// <para>
-/// T = C F R MX / (30 S): T loss of stand, per cent; F rate of a material, lb/ac; C slope of the crop and the material, per cent for 1 lb/ac
-/// (<see cref="StandLossSlopes"/>); R row spacing and S width of the furrow, in; MX factor of soil and moisture. Turned round,
-/// F = 30 S T / (C R MX) is the most of one material for an accepted loss. The losses of several products add up, which is
-/// what their university says of blends: each limit is reduced by the share of the other products.
-/// </para>
-/// <para>
-/// MX is 1 for a moist seedbed on medium to fine soil. On coarse soil it is 1/0.6, because the companion page takes 40 % off its rates
-/// there (SOURCES.md, key SDSU-DRY). The factors of a dry seedbed were not read, so there is no number for it. S is taken as the
-/// spread of seed and fertilizer. Source: SOURCES.md, key SDSU-MODEL; checked in StandLossReferenceTests.
-/// </para>
+/// <para>T = C F R MX / (30 S): T loss of stand, per cent; F rate of a material, lb/ac; C slope of the crop and the material, per cent for
+/// 1 lb/ac (<see cref="StandLossSlopes"/>); R row spacing and S width of the furrow, in; MX factor of soil and moisture. Turned round, F =
+/// 30 S T / (C R MX) is the most of one material for an accepted loss. The losses of several products add up, which is what their
+/// university says of blends: each limit is reduced by the share of the other products.</para>
+/// <para>MX is 1 for a moist seedbed on medium to fine soil. On coarse soil it is 1/0.6, because the companion page takes 40 % off its
+/// rates there (SOURCES.md, key SDSU-DRY). The factors of a dry seedbed were not read, so there is no number for it. S is taken as the
+/// spread of seed and fertilizer. Source: SOURCES.md, key SDSU-MODEL; checked in StandLossTests and SeedRowTradeTests.</para>
 /// </remarks>
 public sealed record StandLoss
 {
     // An inch and a row of 30 in are what the slopes refer to.
     private const double ReferenceRow = 30;
 
-    // A product is the printed material when its nitrogen is that of its grade, to a point; nutrients at rates of their own are all nitrogen.
+    // A product is the printed material when its nitrogen is that of its grade, to a point; nutrients at rates of their own are all
+    // nitrogen.
     private const double SameGrade = 0.01;
 
     /// <summary>Loss of stand that is accepted unless stated.</summary>
@@ -39,7 +36,9 @@ public sealed record StandLoss
     /// <summary>Every product in the zone with the largest loss.</summary>
     public required IReadOnlyList<ProductStandLoss> Products { get; init; }
 
-    /// <summary>Loss that those products together let expect, a fraction, of those that have a slope; null when none has, or none has a number here.</summary>
+    /// <summary>
+    /// Loss that those products together let expect, a fraction, of those that have a slope; null when none has, or none has a number here.
+    /// </summary>
     public double? Expected { get; init; }
 
     /// <summary>Every product with nutrients has a slope, so that nothing is missing in the expected loss.</summary>

@@ -33,6 +33,12 @@ public sealed record SeedPackage
     /// <summary>Mass of a package of this seed.</summary>
     /// <param name="kernel">Mass of a kernel.</param>
     /// <param name="purity">Share of the mass that is pure seed, above 0, at most 1.</param>
+    /// <remarks>
+    /// <para>Formula: the mass stated, or n m / P: n pure seeds, m kernel mass kg, P purity.</para>
+    /// <para>Range: counts and masses above 0, purity above 0 and at most 1.</para>
+    /// <para>Source: common practice, no published source.</para>
+    /// <para>Accuracy: 1e-9 relative (SeedingRateEvaluationTests); published bags to every printed digit (SeedingRateTradeTests).</para>
+    /// </remarks>
     public Mass MassOf(MassPerThousand kernel, double purity) => mass ?? new(seeds!.Value * kernel.KilogramsPerKernel / purity);
 }
 

@@ -11,12 +11,19 @@ public static class SeedingRateEvaluation
     public const double Coverage = 0.95;
 
     /// <summary>Evaluates <paramref name="question"/>.</summary>
+    /// <param name="question">Exactly one of stand, seeds, germinable seeds and rate; a kernel mass; what is known of
+    /// establishment.</param>
     /// <remarks>
-    /// Stand to seeds to mass, or back, by <see cref="SeedingRate"/>; there and back agree within 1e-12 (SeedingRatePropertyTests). The
-    /// rate is a number that is typed in, so the uncertainties of kernel mass, germination and emergence all fall on the stand:
-    /// u^2 = u_kernel^2 + u_germination^2 + u_emergence^2, relative (JCGM 100:2008, 5.1.6, for a product).
+    /// <para>Formula: stand to seeds to mass, or back, by <see cref="SeedingRate"/>, kg/m2. The rate is a number that is typed in, so the
+    /// uncertainties of kernel mass, germination and emergence all fall on the stand: u^2 = u_kernel^2 + u_germination^2 + u_emergence^2,
+    /// relative .</para>
+    /// <para>Range: counts and masses above 0, shares above 0 and at most 1; without a survival there is no stand.</para>
+    /// <para>Source: SOURCES.md, keys NDSU-B and UKY-SR; the uncertainty of a product JCGM 100:2008, 5.1.6 (key GUM).</para>
+    /// <para>Accuracy: there and back within 1e-12 (SeedingRatePropertyTests); each part by hand (SeedingRateEvaluationTests); published
+    /// rates to every printed digit (SeedingRateTradeTests).</para>
     /// </remarks>
-    /// <exception cref="ArgumentException">A stand without a survival, germinable seeds without a germination, or a price of packages without a package.</exception>
+    /// <exception cref="ArgumentException">A stand without a survival, germinable seeds without a germination, or a price of packages
+    /// without a package.</exception>
     /// <exception cref="InvalidOperationException">Not exactly one of stand, seeds, germinable seeds and rate is given.</exception>
     public static SeedingRateResult Evaluate(SeedingRateQuestion question)
     {

@@ -21,7 +21,9 @@ public enum SowingTarget
 /// <summary>How much to sow for a stand, or what stand a rate gives.</summary>
 public sealed record SeedingRateQuestion
 {
-    /// <summary>Plants wanted D, above 0; exactly one of this, <see cref="Seeds"/>, <see cref="GerminableSeeds"/> and <see cref="Rate"/>.</summary>
+    /// <summary>
+    /// Plants wanted D, above 0; exactly one of this, <see cref="Seeds"/>, <see cref="GerminableSeeds"/> and <see cref="Rate"/>.
+    /// </summary>
     public CountPerArea? Stand { get; init; }
 
     /// <summary>Pure seeds to be sown, above 0.</summary>
@@ -66,7 +68,9 @@ public sealed record SeedingRateQuestion
     /// <summary>A rate that the asker has from elsewhere, to be compared.</summary>
     public MassPerArea? StatedRate { get; init; }
 
-    /// <summary>That rate was made by dividing by ten; false when it cannot have been, null when nobody said, so that only its size can tell.</summary>
+    /// <summary>
+    /// That rate was made by dividing by ten; false when it cannot have been, null when nobody said, so that only its size can tell.
+    /// </summary>
     public bool? StatedRateIsShortcut { get; init; }
 
     /// <summary>Which one is fixed.</summary>

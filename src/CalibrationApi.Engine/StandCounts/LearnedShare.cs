@@ -7,15 +7,19 @@ namespace CalibrationApi.Engine.StandCounts;
 /// <param name="StandardDeviation">Standard deviation of the share.</param>
 /// <param name="Lower">Lower end of the interval.</param>
 /// <param name="Upper">Upper end of the interval.</param>
-/// <param name="Weight">How much of the answer the counts carried: 1 less the size of the prior over the size of the answer (<see cref="BetaShape.Size"/>).</param>
+/// <param name="Weight">How much of the answer the counts carried: 1 less the size of the prior over the size of the answer
+/// (<see cref="BetaShape.Size"/>).</param>
 /// <remarks>
-/// Prior: beta distribution of the stated mean and spread, as in the risk of a stand. Counts: log-normal about the share counted, its
-/// width that of the interval, so a count above 100 % only pulls towards 1; without a plant, Poisson. The product is integrated over
-/// the logit of the share, on a grid that is fine where the counts are and reaches out as far as the prior does, and that closes in
-/// on where the product lies. For n seeds looked at one by one the answer is the beta distribution again, and the weight
-/// n / (n + size of the prior). Source: usual Bayesian practice, no published figures; checked against closed forms in
-/// LearnedShareTests. Accuracy: 1e-6 of value and standard deviation, 1e-5 of the ends, priors with nearly all of their weight at 0
-/// and 1 included, down to a shape of 1e-4.
+/// <para>Formula: posterior of the share e proportional to prior(e) likelihood(e). Prior: beta distribution of the stated mean and spread,
+/// as in the risk of a stand. Counts: log-normal about the share counted, its width that of the interval, so a count above 100 % only pulls
+/// towards 1; without a plant, Poisson. The product is integrated over the logit of the share, on a grid that is fine where the counts are
+/// and reaches out as far as the prior does, and that closes in on where the product lies. For n seeds looked at one by one the answer is
+/// the beta distribution again, and the weight n / (n + size of the prior).</para>
+/// <para>Range: prior mean strictly between 0 and 1, prior spread above 0 with s^2 below m (1 - m); counts from none to more plants than
+/// seeds; coverage strictly between 0 and 1.</para>
+/// <para>Source: common practice in Bayesian statistics, no published source.</para>
+/// <para>Accuracy: 1e-6 of value and standard deviation against closed forms, 1e-5 of the ends against adaptive quadrature of the library,
+/// priors with nearly all of their weight at 0 and 1 included, down to a shape of 2e-4 (LearnedShareTests).</para>
 /// </remarks>
 public sealed record LearnedShare(double Value, double StandardDeviation, double Lower, double Upper, double Weight)
 {

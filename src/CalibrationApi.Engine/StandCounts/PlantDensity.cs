@@ -3,31 +3,32 @@ using Normal = MathNet.Numerics.Distributions.Normal;
 
 namespace CalibrationApi.Engine.StandCounts;
 
-/// <summary>Plants per area from counts at several spots, which may differ in size, with an interval that holds for few and for clumped counts.</summary>
+/// <summary>
+/// Plants per area from counts at several spots, which may differ in size, with an interval that holds for few and for clumped counts.
+/// </summary>
 /// <remarks>
-/// <para>
-/// Estimate: the ratio D = sum(n_i) / sum(a_i), which a person can redo on paper and which no clumping biases. Counts are taken as
-/// negative binomial: mean mu_i = D a_i, variance mu_i + phi mu_i^2, where phi is the squared coefficient of variation from spot
-/// to spot beyond chance (1 / k of the usual notation); phi = 0 is the Poisson distribution. phi is the moment estimate, the root
-/// of sum((n_i - mu_i)^2 / (mu_i + phi mu_i^2)) = c - 1, and 0 where the counts scatter less than chance. For samples of one size
-/// it is (s^2 - mean) / mean^2.
-/// </para>
-/// <para>
-/// Interval: the hull of two. One is exact Poisson (Garwood) from the total, so it is never narrower than chance allows and stays
-/// finite when no plant was found. The other is D exp(+- t u), with t of c - 1 degrees of freedom and
-/// u^2 = min(1, X^2 / (c - 1)) / N + phi sum(a_i^2) / A^2 (X^2 is the index of dispersion times c - 1, N all plants, A all ground);
-/// for samples of one size u is the usual standard error s / sqrt(c) over the mean. The logarithm fits the skewed distribution of
-/// few counts. Because t is huge for two or three counts, t u is held to what a spot-to-spot variation of 100 % (or the one
-/// estimated, if larger) would give with the normal quantile: judgement, no stand is patchier than that on purpose.
-/// </para>
-/// <para>
-/// Why not one or the other: Poisson alone covers as little as half the time for clumped plants; adding the parts in quadrature
-/// covers 90 % for three to six moderately clumped counts, because phi is often estimated as 0 by luck; integrating over phi with a
-/// flat prior covers 92 % for strongly clumped ones. The hull covers 94 to 97 % from ten counts on, and 94 to
-/// 99 % for two to six, the most where plants are not clumped (4000 trials for each of 72 cases, PlantDensityCoverageTests). Where the
-/// variation from spot to spot is above 100 %, it covers 83 to 94 %, and a finding says so.
-/// </para>
-/// <para>Source: our own choice; moment estimate as in SOURCES.md, key MASS; exact Poisson limits, key GARWOOD-1936.</para>
+/// <para>Formula: the estimate is the ratio D = sum(n_i) / sum(a_i), which a person can redo on paper and which no clumping biases. Counts
+/// are taken as negative binomial: mean mu_i = D a_i, variance mu_i + phi mu_i^2, where phi is the squared coefficient of variation from
+/// spot to spot beyond chance (1 / k of the usual notation); phi = 0 is the Poisson distribution. phi is the moment estimate, the root of
+/// sum((n_i - mu_i)^2 / (mu_i + phi mu_i^2)) = c - 1, and 0 where the counts scatter less than chance. For samples of one size it is (s^2 -
+/// mean) / mean^2.</para>
+/// <para>Interval: the hull of two. One is exact Poisson (Garwood) from the total, so it is never narrower than chance allows and stays
+/// finite when no plant was found. The other is D exp(+- t u), with t of c - 1 degrees of freedom and u^2 = min(1, X^2 / (c - 1)) / N + phi
+/// sum(a_i^2) / A^2 (X^2 is the index of dispersion times c - 1, N all plants, A all ground); for samples of one size u is the usual
+/// standard error s / sqrt(c) over the mean. The logarithm fits the skewed distribution of few counts. Because t is huge for two or three
+/// counts, t u is held to what a spot-to-spot variation of 100 % (or the one estimated, if larger) would give with the normal quantile:
+/// judgement, no stand is patchier than that on purpose.</para>
+/// <para>Why not one or the other: Poisson alone covers as little as half the time for clumped plants; adding the parts in quadrature
+/// covers 90 % for three to six moderately clumped counts, because phi is often estimated as 0 by luck; integrating over phi with a flat
+/// prior covers 92 % for strongly clumped ones. The hull covers 94 to 97 % from ten counts on, and 94 to 99 % for two to six, the most
+/// where plants are not clumped (4000 trials for each of 72 cases, PlantDensityCoverageTests). Where the variation from spot to spot is
+/// above 100 %, it covers 83 to 94 %, and a finding says so.</para>
+/// <para>Range: at least one count, counts at least 0 on areas above 0; coverage strictly between 0 and 1; no plant gives a lower end of
+/// 0.</para>
+/// <para>Source: our own derivation; moment estimate as in SOURCES.md, key MASS; exact Poisson limits, key GARWOOD-1936.</para>
+/// <para>Accuracy: the moment equation to 1e-10, intervals against their formula to 1e-12, both tails at the ends to 1e-9
+/// (PlantDensityTests); simulated stands: the interval of 95 % holds the truth in at least 93 of 100, and from ten counts on in at most
+/// 97.5 (PlantDensityCoverageTests).</para>
 /// </remarks>
 public sealed class PlantDensity
 {
@@ -78,20 +79,28 @@ public sealed class PlantDensity
     /// <summary>Plants per m2, N / A.</summary>
     public double PerSquareMetre { get; }
 
-    /// <summary>Squared coefficient of variation from spot to spot beyond chance, phi = 1 / k; 0 where chance explains the scatter.</summary>
+    /// <summary>
+    /// Squared coefficient of variation from spot to spot beyond chance, phi = 1 / k; 0 where chance explains the scatter.
+    /// </summary>
     public double SpotVariance { get; }
 
     /// <summary>Standard deviation of the densities of the spots over the density of all; null for one count or none found.</summary>
     public double? CoefficientOfVariation { get; }
 
-    /// <summary>X^2 / (c - 1): variance over mean for samples of one size; about 1 for plants placed by chance. Null for one count or none found.</summary>
+    /// <summary>
+    /// X^2 / (c - 1): variance over mean for samples of one size; about 1 for plants placed by chance. Null for one count or none found.
+    /// </summary>
     /// <remarks>Source: Fisher's index of dispersion, from memory.</remarks>
     public double? IndexOfDispersion { get; }
 
-    /// <summary>How often chance alone scatters counts at least so much, from X^2 and the chi-squared distribution. Null as above.</summary>
+    /// <summary>
+    /// How often chance alone scatters counts at least so much, from X^2 and the chi-squared distribution. Null as above.
+    /// </summary>
     public double? ProbabilityByChance { get; }
 
-    /// <summary>The interval that holds the true density with a probability of at least about <paramref name="coverage"/>, plants per m2.</summary>
+    /// <summary>
+    /// The interval that holds the true density with a probability of at least about <paramref name="coverage"/>, plants per m2.
+    /// </summary>
     /// <param name="coverage">Strictly between 0 and 1.</param>
     public (double Lower, double Upper) Interval(double coverage)
     {
@@ -105,7 +114,10 @@ public sealed class PlantDensity
         return (Math.Min(lower, PerSquareMetre * Math.Exp(-half)), Math.Max(upper, PerSquareMetre * Math.Exp(half)));
     }
 
-    /// <summary>Probability that the true density is below <paramref name="density"/>, in the sense of the interval: its ends have (1 - coverage) / 2 beyond them.</summary>
+    /// <summary>
+    /// Probability that the true density is below <paramref name="density"/>, in the sense of the interval: its ends have (1 - coverage) /
+    /// 2 beyond them.
+    /// </summary>
     /// <param name="density">Plants per m2, above 0.</param>
     public double ProbabilityBelow(double density)
     {
@@ -115,11 +127,20 @@ public sealed class PlantDensity
         return isBelow ? tail : 1 - tail;
     }
 
-    /// <summary>Smallest number of counts like these whose interval is expected to be no wider than the estimate +- <paramref name="precision"/>.</summary>
+    /// <summary>
+    /// Smallest number of counts like these whose interval is expected to be no wider than the estimate +- <paramref name="precision"/>.
+    /// </summary>
     /// <param name="precision">Half width over the estimate, above 0.</param>
     /// <param name="coverage">Coverage probability of that interval.</param>
-    /// <returns>At least 2; null for one count, which does not show how counts scatter, when no plant was found, or when more than 10 000 would be needed.</returns>
-    /// <remarks>The smallest c with t(c - 1) sqrt((1 / m + phi) / c) &lt;= precision, m plants at a spot of mean size. Source: Stein's two-stage rule with the negative binomial variance, from memory.</remarks>
+    /// <returns>
+    /// At least 2; null for one count, which does not show how counts scatter, when no plant was found, or when more than 10 000 would be
+    /// needed.
+    /// </returns>
+    /// <remarks>
+    /// <para>Formula: the smallest c with t(c - 1) sqrt((1 / m + phi) / c) &lt;= precision, m plants at a spot of mean size.</para>
+    /// <para>Range: precision above 0.</para>
+    /// <para>Source: Stein's two-stage rule with the negative binomial variance, from memory.</para>
+    /// </remarks>
     public int? CountsFor(double precision, double coverage)
     {
         if (Plants == 0 || Counts < 2)

@@ -13,7 +13,14 @@ public sealed record ShareOfSeeds(double Value, double Lower, double Upper)
     /// <param name="seedsPerSquareMetre">Seeds sown (pure seeds for survival, viable ones for emergence), above 0.</param>
     /// <param name="sowingUncertainty">Relative standard uncertainty of the seeds sown, &gt;= 0.</param>
     /// <param name="coverage">Coverage probability of the interval.</param>
-    /// <remarks>On a logarithmic scale the distance of each end grows in quadrature by z times the uncertainty of the seeds. A lower end of 0 stays 0.</remarks>
+    /// <remarks>
+    /// <para>Formula: share = D / seeds, and ln of each end lies sqrt(d^2 + (z u)^2) from it, d the distance in the interval of D and u the
+    /// uncertainty of the seeds. On a logarithmic scale the distance of each end grows in quadrature by z times the uncertainty of the
+    /// seeds. A lower end of 0 stays 0.</para>
+    /// <para>Range: seeds above 0, uncertainty at least 0; a share above 1 where more plants came than seeds were sown.</para>
+    /// <para>Source: our own derivation.</para>
+    /// <para>Accuracy: 1e-10 relative for the ends, 1e-12 for the share (ShareOfSeedsTests).</para>
+    /// </remarks>
     public static ShareOfSeeds Of(PlantDensity density, double seedsPerSquareMetre, double sowingUncertainty, double coverage)
     {
         var (lower, upper) = density.Interval(coverage);

@@ -5,25 +5,22 @@ using MathNet.Numerics.Distributions;
 
 namespace CalibrationApi.Engine.StandRisks;
 
-/// <summary>How many plants come of a seed that was meant to be sown: a share that differs from season to season, times errors of the rate.</summary>
+/// <summary>
+/// How many plants come of a seed that was meant to be sown: a share that differs from season to season, times errors of the rate.
+/// </summary>
 /// <remarks>
-/// <para>
-/// X = E F. E is the share of seeds that become plants, beta distributed with a stated mean m and standard deviation s, because it
-/// can be neither below 0 nor above 1 and a poor season takes more than a good one gives. F gathers what is relative (germination
-/// test, kernel mass, metering): log-normal with median 1 and standard deviation u of its logarithm, independent of E.
-/// </para>
-/// <para>
-/// P(X &lt;= x) is integrated where E is the wider of the two over the normal variable of F, from the edge on beyond which no share
-/// lies (E is at most 1, and at a shape below 2 the density ends there in a corner or a spike), by double-exponential quadrature,
-/// which such an end does not disturb; where F is the wider, over the logit of E, by the trapezoidal rule. Where E is narrower than
-/// a tenth of F, or than a ten-thousandth of its mean, it is taken as log-normal too.
-/// </para>
-/// <para>
-/// Accuracy: 1e-6 against closed forms for beta shapes 1, 2 and 3, against adaptive quadrature of the library for others and against
-/// the library's distributions at the limits u = 0 and s = 0; 1e-3 where E is taken as log-normal; within the noise of a seeded
-/// simulation of 400 000 seasons throughout (SeedSurvivalTests).
-/// </para>
-/// <para>Source: our own choice; JCGM 101 for the propagation (from memory); published spread in SOURCES.md, key AB-HARTMAN.</para>
+/// <para>Formula: X = E F. E is the share of seeds that become plants, beta distributed with a stated mean m and standard deviation s,
+/// because it can be neither below 0 nor above 1 and a poor season takes more than a good one gives. F gathers what is relative
+/// (germination test, kernel mass, metering): log-normal with median 1 and standard deviation u of its logarithm, independent of E.</para>
+/// <para>P(X &lt;= x) is integrated where E is the wider of the two over the normal variable of F, from the edge on beyond which no share
+/// lies (E is at most 1, and at a shape below 2 the density ends there in a corner or a spike), by double-exponential quadrature, which
+/// such an end does not disturb; where F is the wider, over the logit of E, by the trapezoidal rule. Where E is narrower than a tenth of F,
+/// or than a ten-thousandth of its mean, it is taken as log-normal too.</para>
+/// <para>Range: 0 &lt; m &lt;= 1, s^2 below m (1 - m) or s = 0, u at least 0; x from 0; probabilities strictly between 0 and 1.</para>
+/// <para>Accuracy: 1e-6 against closed forms for beta shapes 1, 2 and 3, against adaptive quadrature of the library for others and against
+/// the library's distributions at the limits u = 0 and s = 0; 1e-3 where E is taken as log-normal; within the noise of a seeded simulation
+/// of 400 000 seasons throughout (SeedSurvivalTests).</para>
+/// <para>Source: our own derivation; JCGM 101 for the propagation (from memory); published spread in SOURCES.md, key AB-HARTMAN.</para>
 /// </remarks>
 public sealed class SeedSurvival
 {
@@ -132,7 +129,8 @@ public sealed class SeedSurvival
         return Math.Min(1, Normal.CDF(0, 1, edge) + rest);
     }
 
-    // The shares E at equal steps of their logit y, whose density goes as e^alpha (1 - e)^beta; from 1 on, both shapes keep its tails short.
+    // The shares E at equal steps of their logit y, whose density goes as e^alpha (1 - e)^beta; from 1 on, both shapes keep its tails
+    // short.
     private (double[] Shares, double[] Weights) Grid()
     {
         var scale = Math.Sqrt(1 / alpha + 1 / (alpha * alpha) + 1 / beta + 1 / (beta * beta));

@@ -4,7 +4,9 @@ using CalibrationApi.Engine.SeedingRates;
 
 namespace CalibrationApi.Engine.StandRisks;
 
-/// <summary>The rate that reaches a minimum stand with a wanted probability, what the margin costs, and the probability at a given rate.</summary>
+/// <summary>
+/// The rate that reaches a minimum stand with a wanted probability, what the margin costs, and the probability at a given rate.
+/// </summary>
 public static class StandRiskEvaluation
 {
     // More than five times the rate at the mean: then the seed is not what is missing. Judgement, no published source.
@@ -16,9 +18,17 @@ public static class StandRiskEvaluation
     private const double LeastReportedSurvival = 0.20;
 
     /// <summary>Evaluates <paramref name="question"/>.</summary>
+    /// <param name="question">A minimum stand above 0 and a share of seeds; germination, kernel mass and rates as far as they are
+    /// known.</param>
     /// <remarks>
-    /// Stand = seeds G X, with X as in <see cref="SeedSurvival"/> and G germination (1 where it is part of the share). The rate for
-    /// probability p is minimum / (G x) at the quantile x with P(X &lt;= x) = 1 - p; the rate at the mean minimum / (G m).
+    /// <para>Formula: stand = seeds G X, with X as in <see cref="SeedSurvival"/> and G germination (1 where it is part of the share). The
+    /// rate for probability p is minimum / (G x) at the quantile x with P(X &lt;= x) = 1 - p; the rate at the mean minimum / (G m).</para>
+    /// <para>Range: shares above 0 and at most 1; a probability from 0.5 to below 1. Beyond five times the rate at the mean no rate is
+    /// given.</para>
+    /// <para>Source: our own derivation; five times is judgement; the spread of survival is published in SOURCES.md, key AB-HARTMAN.</para>
+    /// <para>Accuracy: the needed rate has its probability within 1e-9, rates and costs within 1e-12, errors of the rate alone within 1e-9
+    /// of the library's log-normal distribution, simulated seasons within 0.005 (StandRiskTests); the distribution as
+    /// <see cref="SeedSurvival"/>.</para>
     /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException">A share with an impossible spread, or a share outside (0, 1].</exception>
     public static StandRiskResult Evaluate(StandRiskQuestion question)

@@ -14,7 +14,9 @@ public sealed record StandRiskQuestion
     /// <summary>Share of the seeds that become plants.</summary>
     public required ExpectedShare Share { get; init; }
 
-    /// <summary>Germination, above 0, at most 1, where <see cref="Share"/> is of viable seeds; null where germination is part of it.</summary>
+    /// <summary>
+    /// Germination, above 0, at most 1, where <see cref="Share"/> is of viable seeds; null where germination is part of it.
+    /// </summary>
     public double? Germination { get; init; }
 
     /// <summary>Seeds that the germination test counted; null takes the default.</summary>
@@ -57,7 +59,14 @@ public sealed record ExpectedShare(double Mean, double Spread, bool FromOneStand
     /// <param name="upper">Upper end of its interval.</param>
     /// <param name="coverage">Coverage probability of the interval.</param>
     /// <param name="seasonSpread">Standard deviation from season to season; null when unknown.</param>
-    /// <remarks>The interval's half width over z is the standard uncertainty of the mean; it adds in quadrature to the spread of seasons.</remarks>
+    /// <remarks>
+    /// <para>Formula: s^2 = ((upper - lower) / (2 z))^2 + s_season^2, fractions. The interval's half width over z is the standard
+    /// uncertainty of the mean; it adds in quadrature to the spread of seasons.</para>
+    /// <para>Range: ends in order, coverage strictly between 0 and 1; without a spread of seasons that of the counts alone, and a finding
+    /// says so.</para>
+    /// <para>Source: JCGM 100:2008, 5.1.2 (SOURCES.md, key GUM), for the sum of independent parts.</para>
+    /// <para>Accuracy: 1e-7 (StandRiskTests).</para>
+    /// </remarks>
     public static ExpectedShare FromCounts(double share, double lower, double upper, double coverage, double? seasonSpread)
     {
         var uncertainty = (upper - lower) / 2 / Statistics.StudentT.CoverageFactor(coverage, double.PositiveInfinity);

@@ -55,6 +55,12 @@ public sealed record RateMargin(double Relative, CountPerArea Seeds, MassPerArea
     /// <param name="over">The one at the mean.</param>
     /// <param name="pricePerKilogram">Money for a kilogram of seed; null when unknown.</param>
     /// <param name="area">Area to be sown; null when unknown.</param>
+    /// <remarks>
+    /// <para>Formula: relative = R / R_mean - 1; seeds and mass are differences per m2; cost = mass times price, and times area.</para>
+    /// <para>Range: rates above 0; null where price, kernel mass or area is unknown.</para>
+    /// <para>Source: common practice, no published source.</para>
+    /// <para>Accuracy: 1e-12 relative (StandRiskTests).</para>
+    /// </remarks>
     public static RateMargin Of(SownRate rate, SownRate over, double? pricePerKilogram, Area? area)
     {
         var mass = rate.Mass?.KilogramsPerSquareMetre - over.Mass?.KilogramsPerSquareMetre;

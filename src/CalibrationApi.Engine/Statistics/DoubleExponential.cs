@@ -28,7 +28,9 @@ internal static class DoubleExponential
         }),
     ];
 
-    /// <summary>The integral of <paramref name="integrand"/>, which is never asked at the ends themselves unless rounding leads there.</summary>
+    /// <summary>
+    /// The integral of <paramref name="integrand"/>, which is never asked at the ends themselves unless rounding leads there.
+    /// </summary>
     /// <param name="from">Lower end.</param>
     /// <param name="to">Upper end.</param>
     /// <param name="integrand">Finite between the ends.</param>

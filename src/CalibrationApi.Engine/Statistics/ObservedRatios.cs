@@ -1,6 +1,8 @@
 namespace CalibrationApi.Engine.Statistics;
 
-/// <summary>Amounts observed over counts - masses over turns or volumes, counts over distances - as ratios, with what is known and believed of each.</summary>
+/// <summary>
+/// Amounts observed over counts - masses over turns or volumes, counts over distances - as ratios, with what is known and believed of each.
+/// </summary>
 internal sealed class ObservedRatios
 {
     /// <summary>Observations that may scatter unequally.</summary>

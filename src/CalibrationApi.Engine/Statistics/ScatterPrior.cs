@@ -2,18 +2,18 @@ using MathNet.Numerics;
 
 namespace CalibrationApi.Engine.Statistics;
 
-/// <summary>A scatter that is only known with some degrees of freedom: its variance over the one believed is phi = nu / chi^2(nu).</summary>
+/// <summary>
+/// A scatter that is only known with some degrees of freedom: its variance over the one believed is phi = nu / chi^2(nu).
+/// </summary>
 /// <remarks>
-/// <para>
-/// The integral over ln phi is taken by the trapezoidal rule, which converges exponentially for it. Given phi, a sum of squares is
-/// a sum of chi-squared variables with unequal factors; its tail is that of equal factors, with the terms of second to fourth order in
-/// their differences (an expansion of the characteristic function, each term a chi-squared tail with two more degrees of freedom).
-/// </para>
-/// <para>
-/// Source: sums of chi-squared variables, Imhof 1961 (SOURCES.md, key IMHOF-1961); the expansion is our own derivation. Accuracy: without
-/// known variances the tail is that of the F distribution, within 1e-6 of the library's (5e-4 up to 50
-/// terms); with them within 1.5e-3 of the sum itself (ScatterPriorTests).
-/// </para>
+/// <para>Formula: P(Q &gt;= q) is the mean over phi of P(sum of lambda_j chi^2(1) &gt;= q), lambda_j = 1 + (phi - 1) mu_j. The integral
+/// over ln phi is taken by the trapezoidal rule, which converges exponentially for it. Given phi, a sum of squares is a sum of chi-squared
+/// variables with unequal factors; its tail is that of equal factors, with the terms of second to fourth order in their differences (an
+/// expansion of the characteristic function, each term a chi-squared tail with two more degrees of freedom).</para>
+/// <para>Range: nu at least 1 and finite; q at least 0, 1 without any term. At a known phi alone, q and phi above 0.</para>
+/// <para>Source: sums of chi-squared variables, Imhof 1961 (SOURCES.md, key IMHOF-1961); the expansion is our own derivation.</para>
+/// <para>Accuracy: without known variances the tail is that of the F distribution, within 1e-6 of the library's (5e-4 up to 50 terms); with
+/// them within 1.5e-3 of the sum itself (ScatterPriorTests).</para>
 /// </remarks>
 public sealed class ScatterPrior
 {

@@ -1,15 +1,22 @@
 namespace CalibrationApi.Engine.Statistics;
 
-/// <summary>How much of the variance of each of several values is scatter of unknown size, and how much is known, as far as a sum of their squares needs it.</summary>
+/// <summary>
+/// How much of the variance of each of several values is scatter of unknown size, and how much is known, as far as a sum of their squares
+/// needs it.
+/// </summary>
 /// <param name="Terms">Independent squares in the sum: values less one.</param>
 /// <param name="Mean">Mean of the shares mu_j.</param>
 /// <param name="Second">Sum of (mu_j - Mean)^2.</param>
 /// <param name="Third">Sum of (mu_j - Mean)^3.</param>
 /// <remarks>
-/// With W = diag 1/(s_i^2 + v_i) and D = diag(phi s_i^2 + v_i) the sum Q of squared deviations about the weighted mean is distributed as
-/// sum lambda_j chi^2_1 over the non-zero eigenvalues of D^1/2 (W - W11'W / 1'W1) D^1/2. These are 1 + (phi - 1) mu_j, where
+/// <para>Formula: with W = diag 1/(s_i^2 + v_i) and D = diag(phi s_i^2 + v_i) the sum Q of squared deviations about the weighted mean is
+/// distributed as sum lambda_j chi^2_1 over the non-zero eigenvalues of D^1/2 (W - W11'W / 1'W1) D^1/2. These are 1 + (phi - 1) mu_j, where
 /// mu_j are the eigenvalues of P R P with P = I - uu', u_i^2 = w_i / sum(w), R = diag of the shares s_i^2 / (s_i^2 + v_i): they do not
-/// depend on phi. Their power sums are traces, which need no eigenvalue. Source: our own derivation; no published source was found.
+/// depend on phi. Their power sums are traces, which need no eigenvalue.</para>
+/// <para>Range: as many scatter variances as known ones, both at least 0 and not both 0; one value has no term, and all shares are
+/// 0.</para>
+/// <para>Source: our own derivation; no published source was found.</para>
+/// <para>Accuracy: 1e-12 of the largest power sum of the eigenvalues that the library finds (ScatterPriorTests).</para>
 /// </remarks>
 public readonly record struct ScatterShares(int Terms, double Mean, double Second, double Third)
 {

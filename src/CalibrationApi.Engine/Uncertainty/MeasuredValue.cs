@@ -15,6 +15,12 @@ public sealed record MeasuredValue(
     double CoverageFactor)
 {
     /// <summary>Half width of the coverage interval, same unit as the value.</summary>
+    /// <remarks>
+    /// <para>Formula: U = k u, in the unit of the value.</para>
+    /// <para>Range: at least 0; 0 where nothing is uncertain.</para>
+    /// <para>Source: JCGM 100:2008, 6.2.1 (SOURCES.md, key GUM).</para>
+    /// <para>Accuracy: the product of two doubles, rounded once (MeasuredValueTests).</para>
+    /// </remarks>
     public double ExpandedUncertainty => CoverageFactor * StandardUncertainty;
 
     /// <summary>Expands an uncertainty, in the unit of the value, to a coverage probability.</summary>

@@ -4,31 +4,33 @@ using Normal = MathNet.Numerics.Distributions.Normal;
 namespace CalibrationApi.Engine.Uncertainty;
 
 /// <summary>
-/// The uncertainty of a result of which one part was estimated with few degrees of freedom, and the rest is known without
-/// doubt.
+/// The uncertainty of a result of which one part was estimated with few degrees of freedom, and the rest is known without doubt.
 /// </summary>
 /// <param name="Estimated">Variance of the estimated part, &gt;= 0.</param>
 /// <param name="DegreesOfFreedom">Its degrees of freedom, &gt;= 1; infinity allowed.</param>
 /// <param name="Known">Variance of all other parts, &gt;= 0.</param>
 /// <remarks>
-/// <para>
-/// The expanded uncertainties of the two parts add in quadrature, each with the quantile of its own distribution:
-/// U^2 = (t u_estimated)^2 + (z u_known)^2. Student's t with the effective degrees of freedom of Welch and Satterthwaite is
-/// not used: it makes the interval of 95 % narrower when a known part is added to one with few degrees of freedom (4 degrees of
-/// freedom: factor 2.78 alone, 2.71 with a known part of 0.4 times its size, both over the estimated part), so that a coarser
-/// scale would seem to give a surer result. Where the estimated variance is itself uncertain as its degrees of freedom say, that
-/// interval covers 92.7 to 95 %; this one covers 95.0 to 95.3 % for normal known parts, and more for rectangular ones.
-/// </para>
-/// <para>
-/// Source: our own derivation; no published source was found. Accuracy: against the convolution of the two distributions by
-/// numerical integration in TwoPartUncertaintyTests, against simulated catch tests in the Coverage tables of tests/CalibrationApi.Simulation.
-/// </para>
+/// <para>The expanded uncertainties of the two parts add in quadrature, each with the quantile of its own distribution: Formula: U^2 = (t
+/// u_estimated)^2 + (z u_known)^2, and P(error &lt;= x) is the probability whose U is |x|. Student's t with the effective degrees of
+/// freedom of Welch and Satterthwaite is not used: it makes the interval of 95 % narrower when a known part is added to one with few
+/// degrees of freedom (4 degrees of freedom: factor 2.78 alone, 2.71 with a known part of 0.4 times its size, both over the estimated
+/// part), so that a coarser scale would seem to give a surer result. Where the estimated variance is itself uncertain as its degrees of
+/// freedom say, that interval covers 92.7 to 95 %; this one covers 95.0 to 95.3 % for normal known parts, and more for rectangular
+/// ones.</para>
+/// <para>Range: variances at least 0, degrees of freedom at least 1 or infinite, coverage strictly between 0 and 1. One part alone gives
+/// its own distribution, t or normal; no variance at all gives U = 0, and then there is no distribution function.</para>
+/// <para>Source: our own derivation; no published source was found.</para>
+/// <para>Accuracy: the rule itself is met to 1e-11 relative. At 95 % it covers 95.0 to 95.5 % of the convolution of both distributions, and
+/// the tails beyond 2.5 standard deviations are at most 0.001 too small and 0.003 too large (TwoPartUncertaintyTests). Simulated catch
+/// tests: the Coverage tables of tests/CalibrationApi.Simulation.</para>
 /// </remarks>
 public readonly record struct TwoPartUncertainty(double Estimated, double DegreesOfFreedom, double Known)
 {
     private const int MostSteps = 60;
 
-    /// <summary>A standard uncertainty that was estimated as a whole; known without doubt where the degrees of freedom are infinite.</summary>
+    /// <summary>
+    /// A standard uncertainty that was estimated as a whole; known without doubt where the degrees of freedom are infinite.
+    /// </summary>
     /// <param name="standardUncertainty">Standard uncertainty, &gt;= 0.</param>
     /// <param name="degreesOfFreedom">Its degrees of freedom, &gt;= 1.</param>
     /// <exception cref="ArgumentOutOfRangeException">The uncertainty is negative.</exception>
@@ -41,13 +43,18 @@ public readonly record struct TwoPartUncertainty(double Estimated, double Degree
     /// <summary>Standard uncertainty of the whole.</summary>
     public double StandardUncertainty => Math.Sqrt(Estimated + Known);
 
-    /// <summary>How well <see cref="StandardUncertainty"/> is known: the effective degrees of freedom of JCGM 100:2008, G.4.1, for information.</summary>
+    /// <summary>
+    /// How well <see cref="StandardUncertainty"/> is known: the effective degrees of freedom of JCGM 100:2008, G.4.1, for information.
+    /// </summary>
     public double EffectiveDegreesOfFreedom => Uncertainty.EffectiveDegreesOfFreedom.Combine((Estimated, DegreesOfFreedom), (Known, double.PositiveInfinity));
 
     /// <summary>The same with every error multiplied by a factor.</summary>
+    /// <param name="factor">Any finite factor.</param>
     public TwoPartUncertainty Times(double factor) => new(Estimated * factor * factor, DegreesOfFreedom, Known * factor * factor);
 
-    /// <summary>The factor by which the standard uncertainty is expanded: the root of the mean of t^2 and z^2, weighted with the variances.</summary>
+    /// <summary>
+    /// The factor by which the standard uncertainty is expanded: the root of the mean of t^2 and z^2, weighted with the variances.
+    /// </summary>
     /// <param name="coverage">Coverage probability, strictly between 0 and 1.</param>
     public double CoverageFactor(double coverage)
     {
@@ -59,9 +66,12 @@ public readonly record struct TwoPartUncertainty(double Estimated, double Degree
     }
 
     /// <summary>Expanded uncertainty at a coverage probability.</summary>
+    /// <param name="coverage">Coverage probability, strictly between 0 and 1.</param>
     public double Expanded(double coverage) => CoverageFactor(coverage) * StandardUncertainty;
 
-    /// <summary>P(error &lt;= <paramref name="error"/>), by the same rule: the probability whose expanded uncertainty is the error.</summary>
+    /// <summary>
+    /// P(error &lt;= <paramref name="error"/>), by the same rule: the probability whose expanded uncertainty is the error.
+    /// </summary>
     /// <param name="error">Any real number, in the unit of the standard uncertainty, which must not be 0.</param>
     public double Cdf(double error)
     {

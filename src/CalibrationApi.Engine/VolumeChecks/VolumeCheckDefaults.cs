@@ -12,7 +12,9 @@ public static class VolumeCheckDefaults
     /// <summary>Spread of that fill efficiency: standard deviation of its natural logarithm.</summary>
     public static DefaultValue Spread { get; } = new(new Ratio(0.15), "spread of fill efficiency from element to element, standard deviation of its logarithm; judgement, no published source");
 
-    /// <summary>How much the fill efficiency of one element changes from one product to another: standard deviation of its natural logarithm.</summary>
+    /// <summary>
+    /// How much the fill efficiency of one element changes from one product to another: standard deviation of its natural logarithm.
+    /// </summary>
     public static DefaultValue ProductToProduct { get; } = new(new Ratio(0.05), "change of fill efficiency from one product to another on the same element, standard deviation of its logarithm; judgement, no published source");
 
     /// <summary>Standard uncertainty of a displacement, relative.</summary>
@@ -24,7 +26,10 @@ public static class VolumeCheckDefaults
     /// <summary>Standard uncertainty of a mass per revolution measured or in force, relative; the same as in a catch plan.</summary>
     public static DefaultValue MassPerRevolution { get; } = CatchTests.ReferenceValue.UncertaintyInForce;
 
-    /// <summary>Above this fill efficiency more would come out than the element holds; a little above 1 because product settles in it. Judgement, no published source.</summary>
+    /// <summary>
+    /// Above this fill efficiency more would come out than the element holds; a little above 1 because product settles in it. Judgement, no
+    /// published source.
+    /// </summary>
     public const double MostFillEfficiency = 1.05;
 
     /// <summary>Standard deviations from the expected value from which a value is unusual; judgement, about one in twenty.</summary>

@@ -9,14 +9,16 @@ namespace CalibrationApi.Engine.VolumeChecks;
 public static class VolumeCheckEvaluation
 {
     /// <summary>Evaluates <paramref name="question"/>.</summary>
+    /// <param name="question">Displacement and density above 0; a fill efficiency, an earlier product or a value to check where
+    /// known.</param>
     /// <remarks>
-    /// <para>
-    /// k = rho V eta on the logarithmic scale, where the parts add: sd(ln k)^2 = u_rho^2 + u_V^2 + s_eta^2. Learned from an earlier
-    /// product on the same element V cancels: k = k_0 rho / rho_0, sd(ln k)^2 = u_rho^2 + u_rho0^2 + u_k0^2 + s^2. The interval is
-    /// k exp(-+ z sd). A checked value k_m is (ln k_m - ln k) / sqrt(sd(ln k)^2 + u_m^2) standard deviations away, and implies
-    /// eta = k_m / (rho V).
-    /// </para>
-    /// <para>Source: our own derivation; products as in JCGM 100:2008, 5.1.6 (SOURCES.md, key GUM). Accuracy: VolumeCheckTests.</para>
+    /// <para>Formula: k = rho V eta on the logarithmic scale, where the parts add: sd(ln k)^2 = u_rho^2 + u_V^2 + s_eta^2. Learned from an
+    /// earlier product on the same element V cancels: k = k_0 rho / rho_0, sd(ln k)^2 = u_rho^2 + u_rho0^2 + u_k0^2 + s^2. The interval is
+    /// k exp(-+ z sd). A checked value k_m is (ln k_m - ln k) / sqrt(sd(ln k)^2 + u_m^2) standard deviations away, and implies eta = k_m /
+    /// (rho V).</para>
+    /// <para>Range: all above 0; uncertainties at least 0; without any a difference has no size in standard deviations.</para>
+    /// <para>Source: our own derivation; products as in JCGM 100:2008, 5.1.6 (SOURCES.md, key GUM).</para>
+    /// <para>Accuracy: medians and spreads within 1e-12, ends within 1e-9 (VolumeCheckTests).</para>
     /// </remarks>
     public static VolumeCheckResult Evaluate(VolumeCheckQuestion question)
     {

@@ -55,5 +55,6 @@ public sealed record StatedFill(double? Median, double? Spread) : FillEfficiency
 /// <summary>A fill efficiency learned from an earlier product on the same element.</summary>
 /// <param name="Value">Mass per revolution that was found with it.</param>
 /// <param name="Density">Its bulk density.</param>
-/// <param name="Spread">How much fill efficiency changes from product to product: standard deviation of its natural logarithm; null takes the default.</param>
+/// <param name="Spread">How much fill efficiency changes from product to product: standard deviation of its natural logarithm; null takes
+/// the default.</param>
 public sealed record LearnedFill(Uncertain<MassPerRevolution> Value, Uncertain<BulkDensity> Density, double? Spread) : FillEfficiency;

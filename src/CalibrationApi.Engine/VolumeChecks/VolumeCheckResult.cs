@@ -38,6 +38,7 @@ public sealed record LogInterval<T>(T Median, T Lower, T Upper, double Spread)
 
 /// <summary>A mass per revolution beside the expected one.</summary>
 /// <param name="Ratio">The value divided by the expected median.</param>
-/// <param name="Deviations">ln(ratio) divided by the standard deviation of both together; 0 when they agree, null when neither has any uncertainty.</param>
+/// <param name="Deviations">ln(ratio) divided by the standard deviation of both together; 0 when they agree, null when neither has any
+/// uncertainty.</param>
 /// <param name="FillEfficiency">Fill efficiency that the value implies, k / (rho V), with its interval.</param>
 public sealed record CheckedValue(double Ratio, double? Deviations, LogInterval<Ratio> FillEfficiency);

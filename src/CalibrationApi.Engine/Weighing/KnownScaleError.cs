@@ -2,7 +2,8 @@ namespace CalibrationApi.Engine.Weighing;
 
 /// <summary>The span error of a scale found by a check against known masses.</summary>
 /// <param name="Relative">Indicated minus true, divided by true; above -0.5 and below 0.5. Positive when the scale shows too much.</param>
-/// <param name="StandardUncertainty">Standard uncertainty of that error, relative, 0 to 0.5; all that remains once the error is corrected.</param>
+/// <param name="StandardUncertainty">Standard uncertainty of that error, relative, 0 to 0.5; all that remains once the error is
+/// corrected.</param>
 public sealed record KnownScaleError(double Relative, double StandardUncertainty)
 {
     /// <summary>The check that found it failed: nobody knows whether the error stayed what it was then.</summary>

@@ -62,4 +62,15 @@ public sealed class ReferenceDensitiesTests
         Assert.Equal(772.3, densest.KilogramsPerCubicMetre, 0.05);
         Assert.Equal(3, ReferenceDensities.Of(ReferenceMaterial.Canola).Count);
     }
+
+    [Fact]
+    public void Beyond_OfADensity_IsHowFarItLiesOutsideTheNearerEnd()
+    {
+        var (lightest, densest) = ReferenceDensities.RangeOf(ReferenceMaterial.UreaGranular);
+
+        NearlyEqual.Assert(0.1, ReferenceComparison.Of(ReferenceMaterial.UreaGranular, 1.1 * densest.KilogramsPerCubicMetre).Beyond);
+        NearlyEqual.Assert(-0.2, ReferenceComparison.Of(ReferenceMaterial.UreaGranular, 0.8 * lightest.KilogramsPerCubicMetre).Beyond);
+        Assert.Equal(0, ReferenceComparison.Of(ReferenceMaterial.UreaGranular, densest.KilogramsPerCubicMetre).Beyond);
+        Assert.Equal(0, ReferenceComparison.Of(ReferenceMaterial.UreaGranular, lightest.KilogramsPerCubicMetre).Beyond);
+    }
 }

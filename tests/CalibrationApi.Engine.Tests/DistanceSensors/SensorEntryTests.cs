@@ -63,4 +63,8 @@ public sealed class SensorEntryTests
     [Fact]
     public void Number_ThatCouldOnlyBeZero_IsAllError() =>
         Assert.Equal(-1, SensorEntry.LengthOf(SensorForm.DistancePerPulse, UnitTable.Get("m"), 0).For(13, Pulses).RoundingError);
+
+    [Fact]
+    public void PulsesOver_ADistance_ArePulsesPerMetre() =>
+        Assert.Equal(new SensorValue(SensorForm.PulsesPerDistance, 1556 / 121.92), SensorValue.PulsesOver(1556, new Length(121.92)));
 }

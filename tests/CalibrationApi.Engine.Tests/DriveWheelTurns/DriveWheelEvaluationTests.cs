@@ -283,4 +283,18 @@ public sealed class DriveWheelEvaluationTests
     [Fact]
     public void Skid_OfOneOrMore_IsNoWheelThatTurns() =>
         Assert.Throws<ArgumentOutOfRangeException>(() => DriveWheelEvaluation.Evaluate(Drill() with { Skid = 1 }));
+
+    [Fact]
+    public void Correction_WithoutASetting_IsItsFactorAlone()
+    {
+        var correction = SettingCorrection.Of(new MassPerArea(0.016), new MassPerArea(0.0128));
+
+        NearlyEqual.Assert(1.25, correction.Factor);
+        Assert.Null(correction.Setting);
+        Assert.Null(correction.MeterRevolutionsPerTurn);
+    }
+
+    [Fact]
+    public void Apart_OutletsOfOneTest_AreCaughtTogether() =>
+        Assert.Equal(0.31 + 0.33 + 0.32, TurnTest.Apart(58, [new Mass(0.31), new Mass(0.33), new Mass(0.32)]).Caught.Kilograms);
 }

@@ -56,4 +56,16 @@ public sealed class ElementChoiceTests
         "No limits of the meter speed are known.",
         MeterSpeedEvaluation.Evaluate(Asked.Question([90], [9]) with { Elements = [Asked.Element("roller", 0.342, MeterSpeedLimits.None)] }).Headline.InMetric(),
         StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData(45, 2)]
+    [InlineData(60, 1.5)]
+    [InlineData(100, 0.9)]
+    public void Room_OfAnElement_IsTheFactorToTheNearerLimitLessOne(double rpm, double factor)
+    {
+        // So fast a machine that the meter turns at so many revolutions, with 90 the most.
+        var speed = rpm / 60 * 0.342 / (0.009 * 9);
+
+        NearlyEqual.Assert(factor - 1, MeterSpeedEvaluation.Evaluate(Asked.Question([90], [speed * 3.6])).Elements[0].Room, 1e-12);
+    }
 }

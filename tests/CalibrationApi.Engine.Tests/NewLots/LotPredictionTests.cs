@@ -1,6 +1,7 @@
 using CalibrationApi.Engine.NewLots;
 using CalibrationApi.Engine.Quantities;
-using CalibrationApi.Engine.Statistics;
+using MathNet.Numerics.Distributions;
+using StudentT = CalibrationApi.Engine.Statistics.StudentT;
 
 namespace CalibrationApi.Engine.Tests.NewLots;
 
@@ -83,6 +84,22 @@ public sealed class LotPredictionTests
 
         Assert.InRange(result.ProbabilityOfValueInForce, 0.3, 0.7);
         Assert.True(result.ProbabilityOfPrediction > result.ProbabilityOfValueInForce);
+    }
+
+    // Another delivery of a lot: nothing is judged, so that the probabilities are those of the library's normal distribution.
+    [Theory]
+    [InlineData(660, 660)]
+    [InlineData(660, 640)]
+    [InlineData(640, 670)]
+    public void Probability_NothingJudged_IsThatOfTheNormalDistribution(double before, double after)
+    {
+        var prediction = NewLotEvaluation.Evaluate(Changed.Delivery(before, after)).Prediction;
+        var (ratio, uncertainty) = (after / before, Math.Sqrt(0.012 * 0.012 + 3 * 0.01 * 0.01));
+        double Between(double centre) =>
+            Normal.CDF(centre, centre * uncertainty, 1.04) - Normal.CDF(centre, centre * uncertainty, 0.96);
+
+        Assert.Equal(Between(ratio), prediction.ProbabilityOfValueInForce(0.04), 1e-12);
+        Assert.Equal(Between(1), prediction.ProbabilityOfPrediction(0.04), 1e-12);
     }
 }
 

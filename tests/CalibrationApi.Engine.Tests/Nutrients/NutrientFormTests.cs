@@ -44,4 +44,10 @@ public sealed class NutrientFormTests
     [InlineData("p2o5")]
     [InlineData(null)]
     public void Find_WordThatIsNone_IsNull(string? word) => Assert.Null(NutrientForm.Find(word));
+
+    // Sulfate sulfur and sulfur trioxide of one product, told as the element: 3 % and 5 % of 32.06 / 80.057.
+    [Fact]
+    public void Share_OfSeveralForms_IsTheirSumInTheFormAskedFor() => NearlyEqual.Assert(
+        0.03 + 0.05 * 32.06 / 80.057,
+        NutrientShare.Of([new(NutrientForm.SulfateSulfur, 0.03), new(NutrientForm.SO3, 0.05), new(NutrientForm.N, 0.2)], NutrientForm.S));
 }

@@ -22,4 +22,16 @@ public sealed class SeedbedUtilisationTests
     [InlineData(0.05, 0)]
     public void Of_WidthsThatCannotBe_AreACallersMistake(double spread, double row) =>
         Assert.Throws<ArgumentOutOfRangeException>(() => SeedbedUtilisation.Of(new Length(spread), new Length(row)));
+
+    [Theory]
+    [InlineData(1, 6, 17)]
+    [InlineData(1, 9, 11)]
+    [InlineData(4, 12, 33)]
+    public void Percent_OfAPrintedCell_IsInWholePerCents(double spread, double row, int percent)
+    {
+        var cell = new UtilisationCell(spread, row, new PrintedRate(15));
+
+        Assert.Equal(percent, cell.Percent);
+        NearlyEqual.Assert(SeedbedUtilisation.Of(Sown.Inches(spread), Sown.Inches(row)), cell.Utilisation);
+    }
 }

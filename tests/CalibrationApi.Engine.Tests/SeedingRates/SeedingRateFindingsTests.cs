@@ -103,4 +103,23 @@ public sealed class SeedingRateFindingsTests
     [Fact]
     public void WithoutACrop_OnlyGerminationIsCompared() =>
         Assert.Equal([FindingCode.GerminationLow], CodesOf(Question(Crop.Wheat, 500, Establishment.Tested(0.5, emergence: 0.1)) with { Crop = null }));
+
+    [Theory]
+    [InlineData(EstablishmentBasis.OfPureSeeds, 0.2, 0.8)]
+    [InlineData(EstablishmentBasis.OfViableSeeds, 0.18, 0.72)]
+    [InlineData(EstablishmentBasis.PointsUnderGermination, 0.1, 0.7)]
+    public void AsSurvival_EachBasis_IsOfPureSeeds(EstablishmentBasis basis, double low, double high)
+    {
+        var (lowest, highest) = new EstablishmentRange([Crop.Canola], basis, 0.2, 0.8, "test").AsSurvival(0.9)!.Value;
+
+        Assert.Equal(low, lowest, 1e-12);
+        Assert.Equal(high, highest, 1e-12);
+    }
+
+    [Fact]
+    public void AsSurvival_GerminationUnknown_IsToldForPureSeedsOnly()
+    {
+        Assert.NotNull(new EstablishmentRange([Crop.Canola], EstablishmentBasis.OfPureSeeds, 0.2, 0.8, "test").AsSurvival(null));
+        Assert.Null(new EstablishmentRange([Crop.Canola], EstablishmentBasis.OfViableSeeds, 0.2, 0.8, "test").AsSurvival(null));
+    }
 }

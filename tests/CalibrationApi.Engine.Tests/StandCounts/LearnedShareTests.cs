@@ -1,5 +1,6 @@
 using CalibrationApi.Engine.StandCounts;
 using CalibrationApi.Engine.Statistics;
+using MathNet.Numerics;
 
 namespace CalibrationApi.Engine.Tests.StandCounts;
 
@@ -153,4 +154,36 @@ public sealed class LearnedShareTests
 
     private static ShareOfSeeds Share(double value, double uncertainty) =>
         new(value, value * Math.Exp(-Z * uncertainty / value), value * Math.Exp(Z * uncertainty / value));
+
+    // The distribution of e^(a-1) (1-e)^(b-1) exp(-n e) up to a share, by adaptive quadrature of the library: from either end, and where a
+    // shape below 1 makes a spike there, over the power of the share that flattens it.
+    [Theory]
+    [InlineData(0.5, 0.2, 40)]
+    [InlineData(0.8, 0.08, 300)]
+    [InlineData(0.8, 0.399, 5)]
+    [InlineData(0.9, 0.29, 25)]
+    [InlineData(0.5, 0.4999, 3)]
+    public void Of_NoPlants_EndsWhereTheDistributionHasWhatIsLeft(double mean, double spread, double seeds)
+    {
+        var (alpha, beta) = BetaShape.Of(mean, spread);
+        double Below(double share) => FromEnd(alpha, share, e => (beta - 1) * Math.Log(1 - e) - seeds * e);
+        double Above(double share) => FromEnd(beta, 1 - share, e => (alpha - 1) * Math.Log(1 - e) - seeds * (1 - e));
+        var all = Below(0.5) + Above(0.5);
+        double Cdf(double share) => share <= 0 ? 0 : share >= 1 ? 1 : share < 0.5 ? Below(share) / all : 1 - Above(share) / all;
+
+        var learned = LearnedShare.Of(new ShareOfSeeds(0, 0, -Math.Log(0.025) / seeds), mean, spread, 0.95);
+
+        AssertEnd(0.025, learned.Lower);
+        AssertEnd(0.975, learned.Upper);
+
+        void AssertEnd(double probability, double end) =>
+            Assert.True(Cdf(end - 1e-5) <= probability && probability <= Cdf(end + 1e-5), $"{end:R} is not the share below which {probability} lies: {Cdf(end):R}.");
+
+        static double FromEnd(double shape, double to, Func<double, double> logOfTheRest)
+        {
+            var power = Math.Max(1, 1 / shape);
+            return Integrate.GaussKronrod(
+                u => power * Math.Exp((shape * power - 1) * Math.Log(u) + logOfTheRest(Math.Pow(u, power))), 0, Math.Pow(to, 1 / power), 1e-11, 20);
+        }
+    }
 }

@@ -251,4 +251,16 @@ public sealed class StandRiskTests
     }
 
     private static string[] Codes(StandRiskQuestion question) => [.. StandRiskEvaluation.Evaluate(question).Findings.Select(finding => finding.Code)];
+
+    [Fact]
+    public void Margin_WithoutKernelMass_IsInSeedsOnly()
+    {
+        static SownRate Rate(double seeds) => new(new(seeds), null, new(0), new(0), 0.5);
+
+        var margin = RateMargin.Of(Rate(300), Rate(240), 0.6, new Area(500_000));
+
+        NearlyEqual.Assert(0.25, margin.Relative);
+        NearlyEqual.Assert(60, margin.Seeds.PerSquareMetre);
+        Assert.Equal((null, null, null), (margin.Mass, margin.CostPerSquareMetre, margin.Cost));
+    }
 }

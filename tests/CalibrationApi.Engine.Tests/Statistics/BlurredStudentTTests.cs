@@ -33,7 +33,7 @@ public sealed class BlurredStudentTTests
     {
         var convolved = Convolved(deviation, t => StudentT.PDF(0, 0.04, 3, x - t));
 
-        Assert.Equal(Math.Log(convolved), new BlurredStudentT(0.04, deviation).LogDensity(x), 0.002);
+        Assert.Equal(Math.Log(convolved), new BlurredStudentT(0.04, deviation).LogDensity(x), 0.001);
     }
 
     [Theory]
@@ -46,7 +46,7 @@ public sealed class BlurredStudentTTests
     {
         var expected = Convolved(deviation, t => StudentT.CDF(0, 0.04, 3, upper - t) - StudentT.CDF(0, 0.04, 3, lower - t));
 
-        Assert.Equal(Math.Log(expected), new BlurredStudentT(0.04, deviation).LogProbabilityBetween(lower, upper), 0.002);
+        Assert.Equal(Math.Log(expected), new BlurredStudentT(0.04, deviation).LogProbabilityBetween(lower, upper), 0.001);
     }
 
     [Fact]

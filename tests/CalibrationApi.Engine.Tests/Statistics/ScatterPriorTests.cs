@@ -109,4 +109,19 @@ public sealed class ScatterPriorTests
 
         return 1 - below;
     }
+
+    // lambda_j = 1 + (phi - 1) mu_j, so that at phi = 2 the eigenvalues less 1 are the mu_j.
+    [Theory]
+    [MemberData(nameof(Unequal))]
+    public void Shares_OfUnequalParts_AreThePowerSumsOfTheEigenvalues(double[] scatter, double[] known)
+    {
+        double[] mu = [.. Eigenvalues(scatter, known, 2).Select(value => value - 1)];
+
+        var shares = ScatterShares.Of(scatter, known);
+
+        Assert.Equal(mu.Length, shares.Terms);
+        Assert.Equal(mu.Average(), shares.Mean, 1e-12);
+        Assert.Equal(mu.Sum(value => Math.Pow(value - shares.Mean, 2)), shares.Second, 1e-12);
+        Assert.Equal(mu.Sum(value => Math.Pow(value - shares.Mean, 3)), shares.Third, 1e-12);
+    }
 }
