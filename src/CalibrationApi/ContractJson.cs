@@ -13,6 +13,7 @@ using CalibrationApi.Lots;
 using CalibrationApi.Machines;
 using CalibrationApi.Plans;
 using CalibrationApi.Products;
+using CalibrationApi.Records;
 using CalibrationApi.ScaleChecks;
 using CalibrationApi.Scales;
 using CalibrationApi.Units;
@@ -29,7 +30,7 @@ namespace CalibrationApi;
 [JsonSerializable(typeof(RecomputationAnswer))]
 [JsonSerializable(typeof(AdoptionRequest))]
 [JsonSerializable(typeof(AdoptionAnswer))]
-[JsonSerializable(typeof(ValuesInForceAnswer))]
+[JsonSerializable(typeof(Page<ValueInForceAnswer>))]
 [JsonSerializable(typeof(ScaleCheckRequest))]
 [JsonSerializable(typeof(HistoryItem))]
 [JsonSerializable(typeof(MachineRequest))]

@@ -48,6 +48,13 @@ public sealed record AdoptionRecord
 /// <param name="Random">Random standard uncertainty of the test behind it, relative; null when there is none or nothing stands of it.</param>
 public sealed record AdoptedValue(string? Lot, string EnteredUnit, double Value, double? Random);
 
+/// <summary>Which series are wanted; of anything where a part is null.</summary>
+/// <param name="Meter">Position of the meter.</param>
+/// <param name="Element">Metering element.</param>
+/// <param name="Setting">Setting of the meter.</param>
+/// <param name="Product">Id of the product.</param>
+public sealed record SeriesFilter(string? Meter, string? Element, string? Setting, string? Product);
+
 /// <summary>Keeps adoptions. Rows are only ever added; the value in force is the newest that nothing superseded.</summary>
 public static class AdoptionStore
 {
@@ -90,8 +97,16 @@ public static class AdoptionStore
         new { workspace, series.Machine, series.Meter, series.Element, series.Setting, series.Product, at = Instants.Text(at) })
         is { } row ? new AdoptedValue(row.Lot, row.EnteredUnit, row.Value, row.Random) : null;
 
-    /// <summary>The adoptions in force on a machine at an instant, one for each series that has any.</summary>
-    public static IReadOnlyList<AdoptionRecord> InForceOnMachine(SqliteConnection connection, string workspace, string machine, DateTimeOffset at)
+    /// <summary>The adoptions in force on a machine at an instant, one for each series that has any, in the order of the series.</summary>
+    /// <param name="connection">A connection.</param>
+    /// <param name="workspace">The workspace.</param>
+    /// <param name="machine">The machine.</param>
+    /// <param name="at">The instant.</param>
+    /// <param name="only">What the series have to be of; whatever they are of when null.</param>
+    /// <param name="after">Only series after that of this adoption; from the first when null.</param>
+    /// <param name="most">Most of them.</param>
+    public static IReadOnlyList<AdoptionRecord> InForceOnMachine(
+        SqliteConnection connection, string workspace, string machine, DateTimeOffset at, SeriesFilter? only = null, string? after = null, int most = int.MaxValue)
     {
         var rows = connection.Query<Row>(
             $"""
@@ -99,11 +114,16 @@ public static class AdoptionStore
               select a.*, row_number() over (partition by meter, element, setting, product order by occurred_at desc, seq desc) as place
               from adoptions a
               where a.workspace = @workspace and a.machine = @machine and a.occurred_at <= @at
+                and (@Meter is null or a.meter = @Meter) and (@Element is null or a.element = @Element)
+                and (@Setting is null or a.setting = @Setting) and (@Product is null or a.product = @Product)
+                and (@after is null or (a.meter, a.element, a.setting, a.product) >
+                  (select b.meter, b.element, b.setting, b.product from adoptions b where b.workspace = @workspace and b.id = @after))
                 and not exists (select 1 from supersessions s where s.workspace = a.workspace and s.kind = 'adoption' and s.superseded = a.id))
             where place = 1
             order by meter, element, setting, product
+            limit @most
             """,
-            new { workspace, machine, at = Instants.Text(at) });
+            new { workspace, machine, at = Instants.Text(at), only?.Meter, only?.Element, only?.Setting, only?.Product, after, most });
         return [.. rows.Select(row => row.ToRecord())];
     }
 

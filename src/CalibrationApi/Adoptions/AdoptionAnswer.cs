@@ -32,13 +32,6 @@ public sealed class AdoptionAnswer
     public Supersedes? SupersededBy { get; init; }
 }
 
-/// <summary>The values in force.</summary>
-public sealed class ValuesInForceAnswer
-{
-    /// <summary>One for each meter, element, setting and product that has one.</summary>
-    public required IReadOnlyList<ValueInForceAnswer> Items { get; init; }
-}
-
 /// <summary>A value in force: the number in the controller, since when, and under which conditions it was found.</summary>
 public sealed class ValueInForceAnswer
 {

@@ -1,5 +1,6 @@
 using CalibrationApi.Access;
 using CalibrationApi.Http;
+using CalibrationApi.Records;
 
 namespace CalibrationApi.Adoptions;
 
@@ -14,6 +15,7 @@ internal static class AdoptionEndpoints
             .Produces<AdoptionAnswer>(StatusCodes.Status201Created).Produces<AdoptionAnswer>().WithMetadata(Declared.Storing);
         routes.MapGet("/adoptions/{id}", ReadAdoptions.Get).WithName("getAdoption").WithTags(Tag).Needs(Scope.Read)
             .Produces<AdoptionAnswer>().WithMetadata(Declared.Reading);
-        routes.MapGet("/machines/{id}/values-in-force", ReadAdoptions.InForce).WithName("listValuesInForce").WithTags(Tag).Needs(Scope.Read).WithMetadata(Declared.ComputingFromRecord);
+        routes.MapGet("/machines/{id}/values-in-force", ReadAdoptions.InForce).WithName("listValuesInForce").WithTags(Tag).Needs(Scope.Read)
+            .Produces<Page<ValueInForceAnswer>>(StatusCodes.Status200OK, PageFormats.Json, PageFormats.Csv, PageFormats.Ndjson).WithMetadata(Declared.ListingBelow);
     }
 }

@@ -1,12 +1,12 @@
+using System.Text.Json;
+using System.Text.Json.Nodes;
 using CalibrationApi.Http;
 using CalibrationApi.Machines;
 using CalibrationApi.Records;
 using CalibrationApi.Storage;
 using CalibrationApi.Storage.Adoptions;
-using CalibrationApi.Storage.History;
 using CalibrationApi.Storage.Records;
 using CalibrationApi.Storing;
-using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.AspNetCore.Mvc;
 
 namespace CalibrationApi.Adoptions;
@@ -14,6 +14,10 @@ namespace CalibrationApi.Adoptions;
 /// <summary>Reads adoptions and the values in force that follow from them.</summary>
 internal static class ReadAdoptions
 {
+    // The texts of a line; its quantities follow, each in a column for its unit.
+    private static readonly string[] Columns =
+        [.. JsonSettings.Contract.GetTypeInfo(typeof(ValueInForceAnswer)).Properties.Where(property => property.PropertyType == typeof(string)).Select(property => property.Name)];
+
     /// <summary>Reads an adoption.</summary>
     /// <remarks>As entered, with the mass per revolution that follows and with what came to light since.</remarks>
     /// <param name="id">Id of the adoption.</param>
@@ -31,44 +35,26 @@ internal static class ReadAdoptions
     /// <remarks>
     /// For each meter, element, setting and product with an adopted value: the number in the controller, since when, by whom
     /// and why, with which lot and treatment it was found, and what it rests on. A correction of the test behind it is said,
-    /// but the number stays in force until another is adopted, because the controller uses it until then.
+    /// but the number stays in force until another is adopted, because the controller uses it until then. Page by page; follow
+    /// the next link. As JSON, CSV or NDJSON by the Accept header.
     /// </remarks>
     /// <param name="id">Id of the machine.</param>
-    /// <param name="meter">Only this position.</param>
-    /// <param name="element">Only this metering element.</param>
-    /// <param name="setting">Only this setting.</param>
-    /// <param name="product">Only the product with this id.</param>
-    /// <param name="at">In force at this instant, RFC 3339; default now.</param>
-    /// <param name="units">Units of the answer; as-asked keeps what was entered.</param>
     /// <response code="200">The values in force.</response>
-    public static Results<JsonAnswer<ValuesInForceAnswer>, ProblemResult> InForce(
-        string id,
-        CalibrationDatabase database,
-        Workspace workspace,
-        [FromQuery] string? meter = null,
-        [FromQuery] string? element = null,
-        [FromQuery] string? setting = null,
-        [FromQuery] string? product = null,
-        [FromQuery] string? at = null,
-        [FromQuery] string? units = null)
+    public static IResult InForce(string id, [AsParameters] ValuesInForceQuery query, HttpContext context, CalibrationDatabase database, Workspace workspace, Cursors cursors)
     {
         var instant = EnteredInstant.Now;
-        if (at is not null && !EnteredInstant.TryRead(at, out instant))
+        if (query.At is not null && !EnteredInstant.TryRead(query.At, out instant))
             return ProblemResult.Invalid([EnteredInstant.WrongParameter("at")]);
-        var items = database.Read(connection =>
+        if (database.Read(connection => new RecordsReadOnce(connection, workspace).Find<MachineRequest>(RecordKind.Machines, id)) is not { } machine)
+            return Pages.NotFound();
+        var scope = string.Join('\0', workspace, "values in force", id, query.At, query.Meter, query.Element, query.Setting, query.Product);
+        return SimpleList.Of(query, context, cursors, scope, Columns, database, (connection, after, most) =>
         {
             var records = new RecordsReadOnce(connection, workspace);
-            return records.Find<MachineRequest>(RecordKind.Machines, id) is { } machine
-                ? AdoptionStore.InForceOnMachine(connection, workspace, id, instant)
-                    .Where(adoption => Fits(adoption.Series, meter, element, setting, product))
-                    .Select(adoption => AdoptionBody.InForce(records, adoption, machine.TimeZone ?? LocalDate.Utc, units))
-                    .ToArray()
-                : null;
+            return AdoptionStore.InForceOnMachine(connection, workspace, id, instant, query.Series, after.Length == 0 ? null : after, most)
+                .Select(adoption => (Node(AdoptionBody.InForce(records, adoption, machine.TimeZone ?? LocalDate.Utc, query.Units)), adoption.Id));
         });
-        return items is null ? Pages.NotFound() : JsonAnswer.Of(new ValuesInForceAnswer { Items = items });
     }
 
-    private static bool Fits(Series series, string? meter, string? element, string? setting, string? product) =>
-        (meter ?? series.Meter) == series.Meter && (element ?? series.Element) == series.Element
-        && (setting ?? series.Setting) == series.Setting && (product ?? series.Product) == series.Product;
+    private static JsonObject Node(ValueInForceAnswer value) => JsonSerializer.SerializeToNode(value, JsonSettings.Contract.GetTypeInfo(typeof(ValueInForceAnswer)))!.AsObject();
 }

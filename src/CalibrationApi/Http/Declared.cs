@@ -75,6 +75,9 @@ internal static class Declared
         new RequestTimeoutAttribute(MuchWork.LongTime),
     ];
 
+    /// <summary>An operation that lists what is below a record.</summary>
+    public static object[] ListingBelow { get; } = [.. Listing, .. Problems([StatusCodes.Status404NotFound])];
+
     /// <summary>An operation that answers one question of a calculation.</summary>
     public static object[] Calculation { get; } =
         Problems([StatusCodes.Status400BadRequest, .. BodyProblem, StatusCodes.Status422UnprocessableEntity, StatusCodes.Status500InternalServerError]);

@@ -120,6 +120,14 @@ public sealed class AdoptionStoreTests : IDisposable
         Assert.Equal(ordered, inForce.Select(adoption => adoption.Series));
         Assert.Equal(Enumerable.Range(20, 5).Select(Given.Id), inForce.Select(adoption => adoption.Id));
         Assert.All(inForce, adoption => Assert.Equal(adoption, AdoptionStore.InForce(connection, Local, adoption.Series, Given.Noon.AddHours(2))));
+        for (var i = 0; i < ordered.Length; i++)
+        {
+            var rest = AdoptionStore.InForceOnMachine(connection, Local, Machine, Given.Noon.AddHours(2), after: Given.Id(20 + i), most: 2);
+            Assert.Equal(ordered.Skip(i + 1).Take(2), rest.Select(adoption => adoption.Series));
+        }
+
+        // An adoption that another one has replaced since says as well where to go on.
+        Assert.Equal(ordered.Skip(1), AdoptionStore.InForceOnMachine(connection, Local, Machine, Given.Noon.AddHours(2), after: Given.Id(10)).Select(adoption => adoption.Series));
     }
 
     [Fact]

@@ -242,6 +242,36 @@ public sealed class ReadAdoptionsTests(RecordService service) : IClassFixture<Re
     }
 
     [Fact]
+    public async Task InForce_PageByPage_IsTheSameAsAtOnce()
+    {
+        var farm = await Farm.CreateAsync(service);
+        foreach (var setting in (string[])["1", "2", "3", "4", "5"])
+            await farm.AdoptAsync(adoption => adoption.With("/setting", setting));
+        var whole = await farm.InForceAsync();
+
+        var first = (await service.GetAsync($"/v1/machines/{farm.Machine}/values-in-force?limit=2")).Expect(200);
+        var paged = await service.ItemsAsync($"/v1/machines/{farm.Machine}/values-in-force?limit=2");
+
+        Assert.Equal(2, first.Body.List("/items").Count);
+        Assert.NotNull(first.Next);
+        Assert.Equal(5, paged.Count);
+        Assert.Equal(whole.Select(item => item!.ToJsonString()), paged.Select(item => item.ToJsonString()));
+    }
+
+    [Fact]
+    public async Task InForce_CursorOfOtherFilters_IsRefused()
+    {
+        var farm = await Farm.CreateAsync(service);
+        foreach (var setting in (string[])["1", "2"])
+            await farm.AdoptAsync(adoption => adoption.With("/setting", setting));
+        var next = new Uri((await service.GetAsync($"/v1/machines/{farm.Machine}/values-in-force?limit=1")).Expect(200).Next!).Query;
+
+        var fault = (await (await service.GetAsync($"/v1/machines/{farm.Machine}/values-in-force{next}&meter=front")).ProblemAsync(400)).Only();
+
+        Assert.Equal(("cursor", ErrorCode.CursorInvalid), (fault.Parameter, fault.Code));
+    }
+
+    [Fact]
     public async Task InForce_RetiredMachine_CanStillBeRead()
     {
         var farm = await Farm.CreateAsync(service);
@@ -259,6 +289,7 @@ public sealed class ReadAdoptionsTests(RecordService service) : IClassFixture<Re
     [InlineData("at=yesterday", 422, "at", ErrorCode.TimeWrong)]
     [InlineData("at=2026-04-01", 422, "at", ErrorCode.TimeWrong)]
     [InlineData("units=imperial", 422, "units", ErrorCode.WordUnknown)]
+    [InlineData("limit=0", 422, "limit", ErrorCode.NumberOutOfRange)]
     [InlineData("lot=x", 400, "lot", ErrorCode.MemberUnknown)]
     [InlineData("meter=a&meter=b", 400, "meter", ErrorCode.MemberDuplicate)]
     public async Task InForce_WrongQuery_IsRefusedByItsName(string query, int status, string parameter, string code)

@@ -2,6 +2,7 @@ using System.Text.Json.Nodes;
 using CalibrationApi.Adoptions;
 using CalibrationApi.Calculations.CatchPlans;
 using CalibrationApi.Plans;
+using CalibrationApi.Records;
 using CalibrationApi.Storing;
 using CalibrationApi.Testing;
 using CalibrationApi.Tests.Records;
@@ -31,13 +32,15 @@ public sealed class LargestPlanTests(RecordService service) : IClassFixture<Reco
         {
             var setUp = Cheap(() => SetUpOfPlan.Handle(plan, service.Database, Workspace.Local, units));
             var catchPlan = Cheap(() => PlanCatchOfPlan.Handle(plan, service.Database, Workspace.Local, service.Service<IValidator<CatchPlanRequest>>(), units));
-            var inForce = Cheap(() => ReadAdoptions.InForce(machine, service.Database, Workspace.Local, units: units));
+            var inForce = Cheap(context => ReadAdoptions.InForce(
+                machine, new ValuesInForceQuery { Limit = "1000", Units = units }, context, service.Database, Workspace.Local, service.Service<Cursors>()));
 
             Assert.Equal(LargestMachine.Meters, setUp.List("/meters").Count);
             Assert.All(setUp.List("/meters"), meter => Assert.Equal(LargestMachine.Elements, meter!["meterSpeed"]!["elements"]!.AsArray().Count));
             Assert.Equal(origin, setUp.Word("/meters/63/values/19/from"));
             Assert.Equal(LargestMachine.Meters, catchPlan.List("/meters").Count);
-            Assert.Equal(isAdopted ? LargestMachine.Meters * LargestMachine.Elements : 0, inForce.List("/items").Count);
+            Assert.Equal(isAdopted ? PageQuery.MostItems : 0, inForce.List("/items").Count);
+            Assert.Equal(isAdopted, inForce.Has("/next"));
         }
     }
 
@@ -49,13 +52,15 @@ public sealed class LargestPlanTests(RecordService service) : IClassFixture<Reco
             service.Execute(statement, new { machine });
     }
 
-    private Answer Cheap(Func<IResult> ask)
+    private Answer Cheap(Func<IResult> ask) => Cheap(_ => ask());
+
+    private Answer Cheap(Func<HttpContext, IResult> ask)
     {
         // A buffer of its own would count; this one is there before.
         using var body = new MemoryStream(8 * 1024 * 1024);
         var context = new DefaultHttpContext { RequestServices = service.Service<IServiceProvider>(), Response = { Body = body } };
         var before = GC.GetAllocatedBytesForCurrentThread();
-        var answering = ask().ExecuteAsync(context);
+        var answering = ask(context).ExecuteAsync(context);
         var allocated = GC.GetAllocatedBytesForCurrentThread() - before;
 
         Assert.True(answering.IsCompletedSuccessfully, "What was allocated elsewhere was not counted.");
