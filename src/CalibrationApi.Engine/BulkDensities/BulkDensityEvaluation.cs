@@ -18,7 +18,7 @@ public static class BulkDensityEvaluation
     /// <para>Range: densities, volumes and rates above 0; one weighing rests on the prior of its scatter.</para>
     /// <para>Source: JCGM 100:2008, 4.3.7 and 5.1.6 (SOURCES.md, key GUM); default uncertainties are judgement.</para>
     /// <para>Accuracy: 1e-9 relative against mass over volume and quadrature by hand (BulkDensityEvaluationTests, WeighedVolumeTests);
-    /// published densities to every printed digit (BulkDensityTradeTests).</para>
+    /// published densities as printed, or the table of cases says why not (BulkDensityTradeTests).</para>
     /// </remarks>
     public static BulkDensityResult Evaluate(BulkDensityQuestion question)
     {

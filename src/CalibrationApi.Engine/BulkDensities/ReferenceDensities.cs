@@ -106,7 +106,7 @@ public static class ReferenceDensities
     /// <para>Formula: from the least of rho_low (1 - g) to the most of rho_high (1 + g) over the sources, kg/m3, with g = 0.1 for a single
     /// figure, otherwise 0.</para>
     /// <para>Range: every material has at least one published value.</para>
-    /// <para>Accuracy: 1e-12 of the printed ends (ReferenceDensitiesTests); the entries to every printed digit
+    /// <para>Accuracy: 1e-12 of the printed ends (ReferenceDensitiesTests); the entries as printed, or the table of cases says why not
     /// (BulkDensityTradeTests).</para>
     /// </remarks>
     public static (BulkDensity Lightest, BulkDensity Densest) RangeOf(ReferenceMaterial material)

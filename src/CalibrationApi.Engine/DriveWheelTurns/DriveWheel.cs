@@ -12,7 +12,7 @@ namespace CalibrationApi.Engine.DriveWheelTurns;
 /// skids by s puts down s less than the same turns do in the yard.</para>
 /// <para>Range: circumference and width above 0, skid below 1, negative for a wheel that turns too often.</para>
 /// <para>Source: SOURCES.md, keys FIELD-2007, chapter 8 (without skid), and NIRALA-2011 (skid).</para>
-/// <para>Accuracy: there and back within 1e-12 (DriveWheelTests); published turns and rates to every printed digit
+/// <para>Accuracy: there and back within 1e-12 (DriveWheelTests); published turns and rates as printed, or the table of cases says why not
 /// (DriveWheelTradeTests).</para>
 /// </remarks>
 public readonly record struct DriveWheel(Length Circumference, Length Width, double Skid = 0)

@@ -28,8 +28,8 @@ public static class DriveWheelEvaluation
     /// <para>Range: circumference and width above 0, skid below 1; without a test there is no rate, without a target no verdict.</para>
     /// <para>Source: turns and rates as <see cref="DriveWheel"/> (SOURCES.md, keys FIELD-2007 and NIRALA-2011); conformance as JCGM
     /// 106:2012, 7.2 to 7.4 (key JCGM-106); the limits of the verdict are judgement.</para>
-    /// <para>Accuracy: 1e-6 relative against the formulas by hand (DriveWheelEvaluationTests); the published turn tests to every printed
-    /// digit (DriveWheelTradeTests, CatchDistanceTradeTests).</para>
+    /// <para>Accuracy: 1e-6 relative against the formulas by hand (DriveWheelEvaluationTests); the published turn tests as printed, or the
+    /// table of cases says why not (DriveWheelTradeTests, CatchDistanceTradeTests).</para>
     /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException">Circumference or width not above 0, or a skid of 1 or more.</exception>
     public static DriveWheelResult Evaluate(DriveWheelQuestion question)

@@ -145,7 +145,7 @@ public sealed record OutletCatch(Mass Caught, double Deviation, bool Within)
     /// <para>Range: masses at least 0 with a sum above 0; a deviation on the limit is within it.</para>
     /// <para>Source: University of Georgia Extension, each outlet within 5 % of the average (SOURCES.md, keys UGA-FA and
     /// FIELD-2007).</para>
-    /// <para>Accuracy: 1e-9 relative (DriveWheelEvaluationTests); a published drill to every printed digit
+    /// <para>Accuracy: 1e-9 relative (DriveWheelEvaluationTests); a published drill as printed, or the table of cases says why not
     /// (CatchDistanceTradeTests).</para>
     /// </remarks>
     public static IReadOnlyList<OutletCatch> Compare(IReadOnlyList<Mass> outlets, double limit)

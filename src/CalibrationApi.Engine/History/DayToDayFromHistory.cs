@@ -18,7 +18,7 @@ public static class DayToDayFromHistory
     /// Pairs of different lots are left out.</para>
     /// <para>Range: values above 0, in the order of time; no less than the floor of 0.1 %.</para>
     /// <para>Source: von Neumann et al., Ann. Math. Stat. 12 (1941) 153 (SOURCES.md, key NEUMANN-1941; from memory).</para>
-    /// <para>Accuracy: 1e-10 relative against sums by hand (DayToDayFromHistoryTests); a published series to every printed digit
+    /// <para>Accuracy: 1e-10 relative against sums by hand (DayToDayFromHistoryTests); a published series within 1e-11
     /// (DayToDayFromHistoryReferenceTests).</para>
     /// </remarks>
     public static double? Of(IReadOnlyList<PastTest> tests)

@@ -25,7 +25,7 @@ public static class RepeatabilityFromHistory
     /// <para>Range: tests with several catches; between the floor of 0.2 % and any size, 4 to 15 degrees of freedom.</para>
     /// <para>Source: pooling within groups, textbook; published scatter within groups in SOURCES.md, key NIST-STRD; floor and most are
     /// judgement.</para>
-    /// <para>Accuracy: 1e-9 relative against pooled sums by hand (RepeatabilityFromHistoryTests); certified scatter within groups
+    /// <para>Accuracy: 1e-9 relative against pooled sums by hand (RepeatabilityFromHistoryTests); certified scatter within groups to 1e-10
     /// (RepeatabilityFromHistoryReferenceTests).</para>
     /// </remarks>
     public static RepeatabilityPrior? Of(IReadOnlyList<PastTest> tests)

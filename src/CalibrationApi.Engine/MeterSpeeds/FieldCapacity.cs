@@ -9,8 +9,8 @@ namespace CalibrationApi.Engine.MeterSpeeds;
 /// <para>Range: width, speed and efficiency above 0, efficiency at most 1.</para>
 /// <para>Source: University of Kentucky AEN-73 and Iowa State PM 696 and A3-24 (SOURCES.md, keys UKY-73, ISU-696 and ISU-A3-24), the
 /// formula of each.</para>
-/// <para>Accuracy: published capacities to every printed digit (FieldCapacityReferenceTests, FieldCapacityTradeTests); there and back
-/// within 1e-12 (FieldCapacityTests).</para>
+/// <para>Accuracy: published capacities to every printed digit (FieldCapacityReferenceTests), others as printed, or the table of cases says
+/// why not (FieldCapacityTradeTests); there and back within 1e-12 (FieldCapacityTests).</para>
 /// </remarks>
 public static class FieldCapacity
 {

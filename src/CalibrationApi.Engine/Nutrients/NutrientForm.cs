@@ -77,8 +77,8 @@ public sealed class NutrientForm
     /// <para>Formula: share of the element in this form over that in the other, from molar masses.</para>
     /// <para>Range: forms of one nutrient; 1 between equals.</para>
     /// <para>Source: SOURCES.md, key CIAAW-2021, the atomic weights of <see cref="AtomicWeights"/>.</para>
-    /// <para>Accuracy: there and back within 1e-12, ratios of molar masses within 1e-12 (NutrientFormTests); published factors to every
-    /// printed digit (NutrientTradeTests).</para>
+    /// <para>Accuracy: there and back within 1e-12, ratios of molar masses within 1e-12 (NutrientFormTests); published factors as printed,
+    /// or the table of cases says why not (NutrientTradeTests).</para>
     /// </remarks>
     /// <exception cref="ArgumentException">The other form is of another nutrient.</exception>
     public double To(NutrientForm other) => other.Nutrient != Nutrient

@@ -27,7 +27,8 @@ public sealed record NutrientShare(NutrientForm Form, double Share)
     /// <para>Formula: sum of share_i f_i over the forms of one nutrient, f_i the factor of <see cref="NutrientForm.To"/>.</para>
     /// <para>Range: shares at least 0; 0 where the product has none of it.</para>
     /// <para>Source: SOURCES.md, key CIAAW-2021, the atomic weights.</para>
-    /// <para>Accuracy: 1e-12 relative (NutrientFormTests); published products to every printed digit (NutrientTradeTests).</para>
+    /// <para>Accuracy: 1e-12 relative (NutrientFormTests); published products as printed, or the table of cases says why not
+    /// (NutrientTradeTests).</para>
     /// </remarks>
     public static double Of(IEnumerable<NutrientShare> analysis, NutrientForm form) => analysis.Where(one => one.Form.Nutrient == form.Nutrient).Sum(one => one.Share * one.Form.To(form));
 

@@ -23,8 +23,8 @@ public static class SeedRowEvaluation
     /// <para>Range: rates at least 0; a spread not wider than the rows. Nothing placed is within.</para>
     /// <para>Source: each limit names its own (SOURCES.md, key MB-SBU and the others of <see cref="Published.PublishedLimits"/>); the loss
     /// of stand key SDSU-MODEL.</para>
-    /// <para>Accuracy: every printed limit that was read is looked up as printed (SeedRowTradeTests); verdicts at, under and above it
-    /// (SeedRowVerdictTests); losses within 1e-12 (StandLossTests).</para>
+    /// <para>Accuracy: every printed limit that was read is looked up as printed, or the table of cases says why not (SeedRowTradeTests);
+    /// verdicts at, under and above it (SeedRowVerdictTests); losses within 1e-12 (StandLossTests).</para>
     /// </remarks>
     /// <exception cref="ArgumentException">No product, products with different zones, or a spread wider than the row spacing.</exception>
     public static SeedRowResult Evaluate(SeedRow row)

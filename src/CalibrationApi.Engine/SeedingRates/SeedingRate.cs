@@ -9,8 +9,8 @@ namespace CalibrationApi.Engine.SeedingRates;
 /// shortcut that divides by 10 reads 4.13 % high.</para>
 /// <para>Range: counts and masses above 0, shares above 0 and at most 1.</para>
 /// <para>Source: SOURCES.md, keys NDSU-B, UKY-SR, TXDOT-PLS.</para>
-/// <para>Accuracy: there and back within 1e-12 (SeedingRateTests, SeedingRatePropertyTests); published rates to every printed digit
-/// (SeedingRateTradeTests).</para>
+/// <para>Accuracy: there and back within 1e-12 (SeedingRateTests, SeedingRatePropertyTests); published rates as printed, or the table of
+/// cases says why not (SeedingRateTradeTests).</para>
 /// </remarks>
 public static class SeedingRate
 {

@@ -20,7 +20,7 @@ public static class SeedingRateEvaluation
     /// <para>Range: counts and masses above 0, shares above 0 and at most 1; without a survival there is no stand.</para>
     /// <para>Source: SOURCES.md, keys NDSU-B and UKY-SR; the uncertainty of a product JCGM 100:2008, 5.1.6 (key GUM).</para>
     /// <para>Accuracy: there and back within 1e-12 (SeedingRatePropertyTests); each part by hand (SeedingRateEvaluationTests); published
-    /// rates to every printed digit (SeedingRateTradeTests).</para>
+    /// rates as printed, or the table of cases says why not (SeedingRateTradeTests).</para>
     /// </remarks>
     /// <exception cref="ArgumentException">A stand without a survival, germinable seeds without a germination, or a price of packages
     /// without a package.</exception>

@@ -7,7 +7,8 @@ namespace CalibrationApi.Engine.StandCounts;
 /// <param name="Area">Ground on which they stand, above 0.</param>
 /// <remarks>
 /// <para>Range: lengths above 0, at least one row.</para>
-/// <para>Accuracy: 1e-12 relative (PlantDensityTests); published hoops and row lengths to every printed digit (StandsTradeTests).</para>
+/// <para>Accuracy: 1e-12 relative (PlantDensityTests); published hoops and row lengths as printed, or the table of cases says why not
+/// (StandsTradeTests).</para>
 /// </remarks>
 public sealed record PlantSample(int Plants, Area Area)
 {

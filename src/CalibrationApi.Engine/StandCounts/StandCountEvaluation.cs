@@ -14,8 +14,8 @@ public static class StandCountEvaluation
     /// exceed 1. How D and its interval come about: <see cref="PlantDensity"/>.</para>
     /// <para>Range: areas and seeds above 0; without seeds there is no share.</para>
     /// <para>Source: our own derivation; counts as <see cref="PlantDensity"/> (SOURCES.md, keys MASS and GARWOOD-1936).</para>
-    /// <para>Accuracy: shares and deviations within 1e-12 (StandCountTests); published counts to every printed digit (StandsTradeTests);
-    /// coverage as <see cref="PlantDensity"/>.</para>
+    /// <para>Accuracy: shares and deviations within 1e-12 (StandCountTests); published counts as printed, or the table of cases says why
+    /// not (StandsTradeTests); coverage as <see cref="PlantDensity"/>.</para>
     /// </remarks>
     /// <exception cref="ArgumentException">No count; or a prior for a share that cannot be told from the question.</exception>
     public static StandCountResult Evaluate(StandCountQuestion question)

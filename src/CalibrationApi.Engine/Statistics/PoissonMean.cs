@@ -10,8 +10,8 @@ namespace CalibrationApi.Engine.Statistics;
 /// <para>Range: counts from 0 to any size, coverage strictly between 0 and 1; no plant or event gives a lower limit of 0 and a finite upper
 /// one.</para>
 /// <para>Source: Garwood 1936 (SOURCES.md, key GARWOOD-1936).</para>
-/// <para>Accuracy: limits within 1e-10 relative of figures of a general-purpose library, and of every printed digit of published ones;
-/// probabilities 1e-9 against the library's Poisson distribution (PoissonMeanReferenceTests).</para>
+/// <para>Accuracy: limits within 1e-10 relative of figures of a general-purpose library, printed examples as far as their programmes go;
+/// probabilities within 1e-9 against the library's Poisson distribution (PoissonMeanReferenceTests).</para>
 /// </remarks>
 public static class PoissonMean
 {

@@ -13,7 +13,7 @@ namespace CalibrationApi.Engine.Statistics;
 /// <para>Range: nu at least 1 and finite; q at least 0, 1 without any term. At a known phi alone, q and phi above 0.</para>
 /// <para>Source: sums of chi-squared variables, Imhof 1961 (SOURCES.md, key IMHOF-1961); the expansion is our own derivation.</para>
 /// <para>Accuracy: without known variances the tail is that of the F distribution, within 1e-6 of the library's (5e-4 up to 50 terms); with
-/// them within 1.5e-3 of the sum itself (ScatterPriorTests).</para>
+/// them, at 4 degrees of freedom, within 1.5e-3 of the sum itself (ScatterPriorTests).</para>
 /// </remarks>
 public sealed class ScatterPrior
 {

@@ -12,8 +12,8 @@ public static class EffectiveDegreesOfFreedom
     /// infinity.</para>
     /// <para>Source: JCGM 100:2008, G.4.1, equation (G.2b) (SOURCES.md, key GUM). The GUM truncates before it looks a table up; we compute
     /// the quantile and do not.</para>
-    /// <para>Accuracy: 1e-12 relative against sums by hand (EffectiveDegreesOfFreedomTests); published budgets to their printed digits
-    /// (UncertaintyBudgetReferenceTests).</para>
+    /// <para>Accuracy: 1e-12 relative against sums by hand (EffectiveDegreesOfFreedomTests); published budgets as printed, or the table
+    /// says why not (UncertaintyBudgetReferenceTests).</para>
     /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException">A variance is negative or degrees of freedom are not positive.</exception>
     public static double Combine(params ReadOnlySpan<(double Variance, double DegreesOfFreedom)> parts)

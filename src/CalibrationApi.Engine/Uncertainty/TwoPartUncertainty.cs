@@ -20,9 +20,9 @@ namespace CalibrationApi.Engine.Uncertainty;
 /// <para>Range: variances at least 0, degrees of freedom at least 1 or infinite, coverage strictly between 0 and 1. One part alone gives
 /// its own distribution, t or normal; no variance at all gives U = 0, and then there is no distribution function.</para>
 /// <para>Source: our own derivation; no published source was found.</para>
-/// <para>Accuracy: the rule itself is met to 1e-11 relative. At 95 % it covers 95.0 to 95.5 % of the convolution of both distributions, and
-/// the tails beyond 2.5 standard deviations are at most 0.001 too small and 0.003 too large (TwoPartUncertaintyTests). Simulated catch
-/// tests: the Coverage tables of tests/CalibrationApi.Simulation.</para>
+/// <para>Accuracy: the rule itself is met to 1e-11 relative. At 95 %, from 4 degrees of freedom on, it covers 95.0 to 95.5 % of the
+/// convolution of both distributions, and the tails beyond 2.5 standard deviations are at most 0.001 too small and 0.003 too large
+/// (TwoPartUncertaintyTests). Simulated catch tests: the Coverage tables of tests/CalibrationApi.Simulation.</para>
 /// </remarks>
 public readonly record struct TwoPartUncertainty(double Estimated, double DegreesOfFreedom, double Known)
 {

@@ -5,7 +5,8 @@ namespace CalibrationApi.Engine.Wheels;
 /// <summary>A course measured out on the ground: its length for an area, the speed over it.</summary>
 /// <remarks>
 /// <para>Range: widths and times above 0.</para>
-/// <para>Accuracy: published courses and speeds to every printed digit (DistanceTradeTests, CatchDistanceTradeTests).</para>
+/// <para>Accuracy: published courses and speeds as printed, or the table of cases says why not (DistanceTradeTests,
+/// CatchDistanceTradeTests).</para>
 /// </remarks>
 public static class MeasuredCourse
 {

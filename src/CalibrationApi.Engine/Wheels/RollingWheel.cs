@@ -9,8 +9,8 @@ namespace CalibrationApi.Engine.Wheels;
 /// meter for example: it turns less often, so that a meter skidding by s puts down s too little.</para>
 /// <para>Source: SOURCES.md, keys GATE-SLIP (slip) and NIRALA-2011 (skid); how one follows from the other is our own derivation.</para>
 /// <para>Range: distances and diameters above 0, turns above 0, a slip below 1; a slip of 0 is a skid of 0.</para>
-/// <para>Accuracy: 1e-12 against counts of turns by hand (RollingWheelTests); published figures to every printed digit
-/// (DistanceTradeTests).</para>
+/// <para>Accuracy: 1e-12 against counts of turns by hand (RollingWheelTests); published figures as printed, or the table of cases says why
+/// not (DistanceTradeTests).</para>
 /// </remarks>
 public static class RollingWheel
 {

@@ -11,7 +11,8 @@ namespace CalibrationApi.Engine.Wheels;
 /// W_eff.</para>
 /// <para>Range: widths above 0; an overlap below 0 is a strip left, and then share and factor go the other way.</para>
 /// <para>Source: common practice, no published source; published overlaps in tests.</para>
-/// <para>Accuracy: 1e-12 relative (WorkingWidthTests); published overlaps to every printed digit (DistanceTradeTests).</para>
+/// <para>Accuracy: 1e-12 relative (WorkingWidthTests); published overlaps as printed, or the table of cases says why not
+/// (DistanceTradeTests).</para>
 /// </remarks>
 public sealed record WorkingWidth(Length Nominal, Length? PassToPass = null, Length? InForce = null)
 {

@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.Repeatability;
 using MathNet.Numerics.Distributions;
 
@@ -111,4 +112,31 @@ public sealed class CatchAgreementTests
     [Fact]
     public void Spread_TwoCatches_IsTheirRelativeStandardDeviation() => NearlyEqual.Assert(
         Math.Sqrt(2) * 0.01, Given.PureTest(0.99, 1.01).Evaluated().Agreement.Spread, 1e-9);
+
+    [Theory]
+    [InlineData(0.049, 0.051, true)]
+    [InlineData(0.051, 0.051, false)]
+    [InlineData(0.049, -0.051, true)]
+    [InlineData(0.049, 0.049, false)]
+    public void HasCatchApart_FarthestCatch_IsRareAndBeyondTheTolerance(double probability, double deviation, bool apart) =>
+        Assert.Equal(apart, Agreement(1, 0, farthest: (2, deviation, probability)).HasCatchApart(0.05));
+
+    // Two catches: half their difference is spread / sqrt(2), and nobody can say which of them is off.
+    [Theory]
+    [InlineData(0.049, 0.036, true)]
+    [InlineData(0.051, 0.036, false)]
+    [InlineData(0.049, 0.035, false)]
+    public void HasCatchApart_TwoCatches_GoesByTheirDifference(double probability, double spread, bool apart) =>
+        Assert.Equal(apart, Agreement(probability, spread, farthest: null).HasCatchApart(0.05));
+
+    private static CatchAgreement Agreement(double probability, double spread, (int Catch, double Deviation, double Probability)? farthest) => new()
+    {
+        Spread = spread,
+        Q = 0,
+        QProbability = probability,
+        ErrorEach = 0.05,
+        FarthestCatch = farthest?.Catch,
+        FarthestDeviation = farthest?.Deviation ?? 0,
+        FarthestProbability = farthest?.Probability ?? 1,
+    };
 }

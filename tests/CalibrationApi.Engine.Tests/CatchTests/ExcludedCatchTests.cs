@@ -60,4 +60,13 @@ public sealed class ExcludedCatchTests
         Assert.True(Given.Net(17, 47).Counts);
         Assert.False(Spilled.Counts);
     }
+
+    [Theory]
+    [InlineData(1, 1, true)]
+    [InlineData(1, 2, false)]
+    [InlineData(2, 3, true)]
+    [InlineData(2, 4, false)]
+    [InlineData(0, 1, false)]
+    public void Decide_CatchesThatContradict_UnlessThoseThatCountOutweighThemTwoToOne(int contradicting, int counted, bool decide) =>
+        Assert.Equal(decide, new ExcludedCatches([], [.. Enumerable.Range(0, contradicting)]).Decide(counted));
 }

@@ -37,4 +37,18 @@ public sealed class LaterScaleErrorTests
         var test = Given.Test(Given.Delivering(0.36 * ratio), Given.Delivering(0.3605 * ratio), Given.Delivering(0.3595 * ratio)).InForce(0.36);
         return test with { Reference = test.Reference! with { ScaleErrorFoundLater = new LaterScaleError(error, 0.002) } };
     }
+
+    [Theory]
+    [InlineData(0.07)]
+    [InlineData(-0.02)]
+    public void ChangeItMakes_OfAnError_IsThatOfAnUnchangedMeter(double error) =>
+        NearlyEqual.Assert(0.36 / (0.36 * (1 + error)) - 1, new LaterScaleError(error, 0.002).ChangeItMakes, 1e-12);
+
+    [Theory]
+    [InlineData(1 / 1.07, 0.07, true)]
+    [InlineData(1 / 1.07, -0.07, false)]
+    [InlineData(0.85, 0.07, false)]
+    [InlineData(1.0, 0.07, false)]
+    public void Explains_AChange_OnlyOfItsSizeAndSign(double ratio, double error, bool explains) =>
+        Assert.Equal(explains, new LaterScaleError(error, 0.002).Explains(Compared(ratio, error).Evaluated().Change!));
 }

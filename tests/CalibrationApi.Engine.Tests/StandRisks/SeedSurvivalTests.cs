@@ -72,6 +72,13 @@ public sealed class SeedSurvivalTests
     [InlineData(1.2, 2, 0.3)]
     [InlineData(4, 2, 0.1)]
     [InlineData(2, 3, 0.15)]
+    [InlineData(10, 1, 0.092)]
+    [InlineData(30, 1, 0.033)]
+    [InlineData(100, 1, 0.01)]
+    [InlineData(1, 3, 0.8)]
+    [InlineData(1.2, 3, 0.7)]
+    [InlineData(4, 2, 0.4)]
+    [InlineData(100, 2, 0.02)]
     public void Cdf_ShapesWithAClosedForm_IsThat(double alpha, int beta, double relative)
     {
         var (mean, spread) = MomentsOf(alpha, beta);

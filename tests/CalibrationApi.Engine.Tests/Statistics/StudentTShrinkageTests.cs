@@ -38,4 +38,29 @@ public sealed class StudentTShrinkageTests
         Assert.Throws<ArgumentOutOfRangeException>(() => StudentTShrinkage.Estimate(0.01, 0, 0.015));
         Assert.Throws<ArgumentOutOfRangeException>(() => StudentTShrinkage.Estimate(0.01, 0.01, -1));
     }
+
+    // The same average on a grid eighty times as fine and far wider.
+    [Fact]
+    public void Estimate_AnySizes_IsTheBruteForceSum()
+    {
+        foreach (var uncertainty in (double[])[0.01, 0.1, 0.5, 2, 20])
+        {
+            foreach (var measured in (double[])[0.01, 0.5, 2, 10, 200])
+                NearlyEqual.Assert(BruteForce(measured, uncertainty), StudentTShrinkage.Estimate(measured, uncertainty, 1), 1e-6);
+        }
+
+        static double BruteForce(double measured, double uncertainty)
+        {
+            double sum = 0, share = 0;
+            for (var logW = -8.0; logW < 40; logW += 0.005)
+            {
+                var variance = Math.Exp(logW) + uncertainty * uncertainty;
+                var weight = Math.Exp(-1.5 * (logW + Math.Exp(-logW)) - measured * measured / variance / 2) / Math.Sqrt(variance);
+                sum += weight;
+                share += weight * Math.Exp(logW) / variance;
+            }
+
+            return measured * share / sum;
+        }
+    }
 }
