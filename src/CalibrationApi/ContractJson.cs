@@ -21,8 +21,12 @@ using CalibrationApi.Workspaces;
 
 namespace CalibrationApi;
 
-/// <summary>Source-generated serialization of what crosses the border beside the calculations, which bring their own. Its options are set in <see cref="JsonSettings"/>.</summary>
-[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
+/// <summary>
+/// Source-generated serialization of what crosses the border beside the calculations, which bring their own. How it is read and
+/// written is set in <see cref="JsonSettings"/>.
+/// </summary>
+[JsonSourceGenerationOptions(
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
 [JsonSerializable(typeof(UnitsAnswer))]
 [JsonSerializable(typeof(CodesAnswer))]
 [JsonSerializable(typeof(RecordCatchTestRequest))]

@@ -14,7 +14,10 @@ using Microsoft.AspNetCore.Mvc;
 namespace CalibrationApi.Calculations;
 
 /// <summary>One calculation, declared once: its routes, its part of the contract, its count and its types follow from here.</summary>
-/// <remarks>No parameter of the handler has the type of a question: how one with such a parameter is called could not be written before the program runs.</remarks>
+/// <remarks>
+/// No parameter of the handler has the type of a question: how a handler with such a one is called could not be written before
+/// the program runs.
+/// </remarks>
 internal abstract class Calculation
 {
     private const string Folder = "/calculations/";
@@ -41,19 +44,20 @@ internal abstract class Calculation
     public abstract Type RequestType { get; }
 
     /// <summary>The type of an answer.</summary>
-    protected abstract Type AnswerType { get; }
+    public abstract Type AnswerType { get; }
 
     /// <summary>The type whose comments describe the operation.</summary>
-    protected abstract Type DeclaredIn { get; }
+    public abstract Type DeclaredIn { get; }
 
     /// <summary>Maps the question alone, and many questions at once.</summary>
     public void MapTo(IEndpointRouteBuilder routes)
     {
         RequestPlan.MustSay(RequestType);
-        routes.MapPost(Folder + Name, HandleAsync).WithName(OperationId).WithMetadata(Declared.Calculation).WithMetadata(
-            new DescribedBy(DeclaredIn),
-            new AcceptsMetadata([JsonAnswer.MediaType], RequestType),
-            new ProducesResponseTypeMetadata(StatusCodes.Status200OK, AnswerType, [JsonAnswer.MediaType])).WithTags(Tag).WithMetadata(new TagSentence(Tag, Says)).Needs(Scope.Calculate);
+        routes.MapPost(Folder + Name, HandleAsync).WithName(OperationId).WithTags(Tag).Needs(Scope.Calculate)
+            .WithMetadata(new DescribedBy(DeclaredIn), new TagSentence(Tag, Says))
+            .WithMetadata(new AcceptsMetadata([JsonAnswer.MediaType], RequestType))
+            .WithMetadata(new ProducesResponseTypeMetadata(StatusCodes.Status200OK, AnswerType, [JsonAnswer.MediaType]))
+            .WithMetadata(Declared.Calculation);
         MapBatch(routes, Folder + Name).WithName(OperationId + "Batch").WithTags(Tag).Needs(Scope.Calculate);
     }
 
@@ -94,10 +98,10 @@ internal sealed class Calculation<TRequest, TQuestion, TResult, TAnswer>(Type de
     public override Type RequestType => typeof(TRequest);
 
     /// <inheritdoc/>
-    protected override Type AnswerType => typeof(TAnswer);
+    public override Type AnswerType => typeof(TAnswer);
 
     /// <inheritdoc/>
-    protected override Type DeclaredIn => declaredIn;
+    public override Type DeclaredIn => declaredIn;
 
     /// <summary>The answer to one question whose rules hold, sent by itself or among many.</summary>
     public Results<JsonAnswer<TAnswer>, ProblemResult> Ask(TRequest request, string? units)
@@ -121,7 +125,8 @@ internal sealed class Calculation<TRequest, TQuestion, TResult, TAnswer>(Type de
     public override async Task<IResult> HandleAsync(HttpContext context, [FromQuery] string? units = null)
     {
         var body = await JsonBody<TRequest>.ReadAsync(context);
-        return body.Problem ?? RequestFilter.Broken(context.RequestServices.GetRequiredService<IValidator<TRequest>>(), body.Value) ?? Ask(body.Value, units).Result;
+        var rules = context.RequestServices.GetRequiredService<IValidator<TRequest>>();
+        return body.Problem ?? RequestFilter.Broken(rules, body.Value) ?? Ask(body.Value, units).Result;
     }
 
     /// <inheritdoc/>

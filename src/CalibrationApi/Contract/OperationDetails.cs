@@ -29,8 +29,9 @@ internal sealed class OperationDetails : IOperationFilter
         operation.Summary = DocComments.SummaryOf(type);
         operation.Description = DocComments.Of(type, "remarks");
         operation.Responses!["200"].Description = DocComments.Of(type, "response[@code='200']");
-        if (DocComments.Of(type, RequestFilter.UnitsParameter) is { } units)
-            operation.Parameters!.Single(parameter => parameter.Name == RequestFilter.UnitsParameter).Description = units;
+        const string Units = RequestFilter.UnitsParameter;
+        if (DocComments.Of(type, Units) is { } sentence)
+            operation.Parameters!.Single(parameter => parameter.Name == Units).Description = sentence;
     }
 
     private static void AddExample(IDictionary<string, IOpenApiMediaType>? content, JsonNode? example)

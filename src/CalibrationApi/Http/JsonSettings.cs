@@ -10,25 +10,29 @@ internal static class JsonSettings
 {
     public const int MaxDepth = 32;
 
-    private static readonly Lazy<JsonSerializerOptions> ofBorder = new(MakeContract);
+    private static readonly Lazy<JsonSerializerOptions> OfBorder = new(MakeContract);
 
-    /// <summary>The answers are read as JSON, never pasted into a page; the units % and / and the sign ± stay readable in a terminal.</summary>
+    /// <summary>
+    /// The answers are read as JSON, never pasted into a page; the units % and / and the sign ± stay readable in a terminal.
+    /// </summary>
     public static JavaScriptEncoder Encoder { get; } = JavaScriptEncoder.UnsafeRelaxedJsonEscaping;
 
     /// <summary>For trees that are put together here rather than read from a contract type.</summary>
-    public static JsonSerializerOptions Writing { get; } = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping, TypeInfoResolver = new DefaultJsonTypeInfoResolver() };
+    public static JsonSerializerOptions Writing { get; } =
+        new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping, TypeInfoResolver = new DefaultJsonTypeInfoResolver() };
 
     /// <summary>The options of the border, for stored bodies that are contract types.</summary>
-    public static JsonSerializerOptions Contract => ofBorder.Value;
+    public static JsonSerializerOptions Contract => OfBorder.Value;
 
     /// <summary>Says which types cross the border; set once, before anything else runs.</summary>
     public static Func<JsonSerializerContext[]> Contexts { private get; set; } = () => [];
 
-    private static Lazy<JsonSerializerContext[]> All { get; } = new(() => [ProblemJson.Default, .. Contexts()]);
+    private static Lazy<JsonSerializerContext[]> Known { get; } = new(() => [ProblemJson.Default, .. Contexts()]);
 
-    /// <summary>How a contract type is written by the code generated for it, which the options of the border cannot use because they carry an encoder.</summary>
+    /// <summary>How a contract type is written by the code generated for it.</summary>
+    /// <remarks>The options of the border cannot use that code, because they carry an encoder.</remarks>
     public static JsonTypeInfo<T> Generated<T>() =>
-        All.Value.Select(context => context.GetTypeInfo(typeof(T))).OfType<JsonTypeInfo<T>>().FirstOrDefault()
+        Known.Value.Select(context => context.GetTypeInfo(typeof(T))).OfType<JsonTypeInfo<T>>().FirstOrDefault()
             ?? throw new InvalidOperationException($"No context knows how {typeof(T).Name} is written.");
 
     private static JsonSerializerOptions MakeContract()
@@ -41,7 +45,7 @@ internal static class JsonSettings
     public static void Apply(JsonSerializerOptions options)
     {
         options.TypeInfoResolverChain.Clear();
-        options.TypeInfoResolver = JsonTypeInfoResolver.Combine(All.Value);
+        options.TypeInfoResolver = JsonTypeInfoResolver.Combine(Known.Value);
         options.PropertyNamingPolicy = JsonNamingPolicy.CamelCase;
         options.PropertyNameCaseInsensitive = false;
         options.NumberHandling = JsonNumberHandling.Strict;

@@ -89,6 +89,7 @@ public sealed class ProblemError
 }
 
 /// <summary>Source-generated serialization of problems.</summary>
-[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
+[JsonSourceGenerationOptions(
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
 [JsonSerializable(typeof(Problem))]
 internal sealed partial class ProblemJson : JsonSerializerContext;

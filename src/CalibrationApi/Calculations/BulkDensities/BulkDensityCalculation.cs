@@ -21,17 +21,18 @@ namespace CalibrationApi.Calculations.BulkDensities;
 /// <response code="200">The density, its interval and its reference.</response>
 internal static class BulkDensityCalculation
 {
-    public static Calculation<BulkDensityRequest, BulkDensityQuestion, BulkDensityResult, BulkDensityAnswer> Declaration { get; } = new(typeof(BulkDensityCalculation))
-    {
-        Name = "bulk-density",
-        Tag = "Bulk densities",
-        Says = "How much a litre of a product weighs, how sure that is, and what is published.",
-        Json = BulkDensityJson.Default,
-        Units = UnitsFor,
-        Question = ToEngine,
-        Evaluate = question => BulkDensityEvaluation.Evaluate(question),
-        Answer = (_, result, units) => ToAnswer(result, units),
-    };
+    public static Calculation<BulkDensityRequest, BulkDensityQuestion, BulkDensityResult, BulkDensityAnswer> Declaration { get; } =
+        new(typeof(BulkDensityCalculation))
+        {
+            Name = "bulk-density",
+            Tag = "Bulk densities",
+            Says = "How much a litre of a product weighs, how sure that is, and what is published.",
+            Json = BulkDensityJson.Default,
+            Units = UnitsFor,
+            Question = ToEngine,
+            Evaluate = question => BulkDensityEvaluation.Evaluate(question),
+            Answer = (_, result, units) => ToAnswer(result, units),
+        };
 
     /// <summary>Densities follow the test weight or the stated density; otherwise they come in kg/hL, beside pounds in lb/ft3.</summary>
     public static AnswerUnits UnitsFor(BulkDensityRequest request, string? choice)
@@ -161,7 +162,8 @@ internal static class BulkDensityCalculation
     };
 }
 
-[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
+[JsonSourceGenerationOptions(
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
 [JsonSerializable(typeof(BulkDensityRequest))]
 [JsonSerializable(typeof(BulkDensityAnswer))]
 internal sealed partial class BulkDensityJson : JsonSerializerContext;

@@ -22,18 +22,19 @@ namespace CalibrationApi.Calculations.CatchPlans;
 /// <response code="200">The plan.</response>
 internal static class CatchPlanCalculation
 {
-    public static Calculation<CatchPlanRequest, CatchPlan, CatchPlanResult, CatchPlanAnswer> Declaration { get; } = new(typeof(CatchPlanCalculation))
-    {
-        Name = "catch-plan",
-        OperationId = "planCatch",
-        Tag = "Catch plans",
-        Says = "How much to catch, for how long, in which container, and when each meter stops.",
-        Json = CatchPlanJson.Default,
-        Units = UnitsFor,
-        Question = ToEngine,
-        Evaluate = CatchPlanEvaluation.Evaluate,
-        Answer = (_, result, units) => ToAnswer(result, units),
-    };
+    public static Calculation<CatchPlanRequest, CatchPlan, CatchPlanResult, CatchPlanAnswer> Declaration { get; } =
+        new(typeof(CatchPlanCalculation))
+        {
+            Name = "catch-plan",
+            OperationId = "planCatch",
+            Tag = "Catch plans",
+            Says = "How much to catch, for how long, in which container, and when each meter stops.",
+            Json = CatchPlanJson.Default,
+            Units = UnitsFor,
+            Question = ToEngine,
+            Evaluate = CatchPlanEvaluation.Evaluate,
+            Answer = (_, result, units) => ToAnswer(result, units),
+        };
 
     /// <summary>Masses follow the division of the scale, everything else the first meter.</summary>
     public static AnswerUnits UnitsFor(CatchPlanRequest request, string? choice)
@@ -150,7 +151,8 @@ internal static class CatchPlanCalculation
     private static BoundAnswer ToAnswer(CatchBound bound, AnswerUnits units) => new() { Bound = Words.Of(bound.Kind), Mass = units.Mass(bound.Mass) };
 }
 
-[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
+[JsonSourceGenerationOptions(
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
 [JsonSerializable(typeof(CatchPlanRequest))]
 [JsonSerializable(typeof(CatchPlanAnswer))]
 internal sealed partial class CatchPlanJson : JsonSerializerContext;

@@ -12,22 +12,24 @@ namespace CalibrationApi.Calculations.CatchTests;
 /// <response code="200">The evaluation.</response>
 internal static class CatchTestCalculation
 {
-    public static Calculation<CatchTestRequest, CatchTest, CatchTestResult, CatchTestAnswer> Declaration { get; } = new(typeof(CatchTestCalculation))
-    {
-        Name = "catch-test",
-        Tag = "Catch tests",
-        Says = "What the catches say, how sure it is, and what to do now.",
-        Json = CatchTestJson.Default,
-        Units = CatchTestMapping.UnitsFor,
-        Question = CatchTestMapping.ToEngine,
-        Evaluate = CatchTestEvaluation.Evaluate,
-        Answer = CatchTestMapping.ToAnswer,
-        Verdict = answer => answer.Verdict,
-        Rows = ("catches", CatchTestData.MostCatches),
-    };
+    public static Calculation<CatchTestRequest, CatchTest, CatchTestResult, CatchTestAnswer> Declaration { get; } =
+        new(typeof(CatchTestCalculation))
+        {
+            Name = "catch-test",
+            Tag = "Catch tests",
+            Says = "What the catches say, how sure it is, and what to do now.",
+            Json = CatchTestJson.Default,
+            Units = CatchTestMapping.UnitsFor,
+            Question = CatchTestMapping.ToEngine,
+            Evaluate = CatchTestEvaluation.Evaluate,
+            Answer = CatchTestMapping.ToAnswer,
+            Verdict = answer => answer.Verdict,
+            Rows = ("catches", CatchTestData.MostCatches),
+        };
 }
 
-[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
+[JsonSourceGenerationOptions(
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
 [JsonSerializable(typeof(CatchTestRequest))]
 [JsonSerializable(typeof(CatchTestAnswer))]
 internal sealed partial class CatchTestJson : JsonSerializerContext;

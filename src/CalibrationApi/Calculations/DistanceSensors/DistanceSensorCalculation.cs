@@ -19,18 +19,19 @@ namespace CalibrationApi.Calculations.DistanceSensors;
 /// <response code="200">The evaluation.</response>
 internal static class DistanceSensorCalculation
 {
-    public static Calculation<DistanceSensorRequest, DistanceSensorQuestion, DistanceSensorResult, DistanceSensorAnswer> Declaration { get; } = new(typeof(DistanceSensorCalculation))
-    {
-        Name = "distance-sensor",
-        Tag = "Distance sensors",
-        Says = "Whether distance, speed and width are right, and what it does to the rate when they are not.",
-        Json = DistanceSensorJson.Default,
-        Units = UnitsFor,
-        Question = ToEngine,
-        Evaluate = DistanceSensorEvaluation.Evaluate,
-        Answer = ToAnswer,
-        Verdict = answer => answer.Verdict,
-    };
+    public static Calculation<DistanceSensorRequest, DistanceSensorQuestion, DistanceSensorResult, DistanceSensorAnswer> Declaration { get; } =
+        new(typeof(DistanceSensorCalculation))
+        {
+            Name = "distance-sensor",
+            Tag = "Distance sensors",
+            Says = "Whether distance, speed and width are right, and what it does to the rate when they are not.",
+            Json = DistanceSensorJson.Default,
+            Units = UnitsFor,
+            Question = ToEngine,
+            Evaluate = DistanceSensorEvaluation.Evaluate,
+            Answer = ToAnswer,
+            Verdict = answer => answer.Verdict,
+        };
 
     public static AnswerUnits UnitsFor(DistanceSensorRequest request, string? choice)
     {
@@ -182,7 +183,8 @@ internal static class DistanceSensorCalculation
     };
 }
 
-[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
+[JsonSourceGenerationOptions(
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
 [JsonSerializable(typeof(DistanceSensorRequest))]
 [JsonSerializable(typeof(DistanceSensorAnswer))]
 internal sealed partial class DistanceSensorJson : JsonSerializerContext;

@@ -18,18 +18,19 @@ namespace CalibrationApi.Calculations.DriveWheelTurns;
 /// <response code="200">Turns, catches, and the rate of the tests.</response>
 internal static class DriveWheelTurnsCalculation
 {
-    public static Calculation<DriveWheelTurnsRequest, DriveWheelQuestion, DriveWheelResult, DriveWheelTurnsAnswer> Declaration { get; } = new(typeof(DriveWheelTurnsCalculation))
-    {
-        Name = "drive-wheel-turns",
-        Tag = "Drive wheel turns",
-        Says = "Turns of the drive wheel of a ground-driven machine for an area, and the rate that turning it gives.",
-        Json = DriveWheelTurnsJson.Default,
-        Units = UnitsFor,
-        Question = ToEngine,
-        Evaluate = question => DriveWheelEvaluation.Evaluate(question),
-        Answer = (_, result, units) => ToAnswer(result, units),
-        Verdict = answer => answer.Verdict,
-    };
+    public static Calculation<DriveWheelTurnsRequest, DriveWheelQuestion, DriveWheelResult, DriveWheelTurnsAnswer> Declaration { get; } =
+        new(typeof(DriveWheelTurnsCalculation))
+        {
+            Name = "drive-wheel-turns",
+            Tag = "Drive wheel turns",
+            Says = "Turns of the drive wheel of a ground-driven machine for an area, and the rate that turning it gives.",
+            Json = DriveWheelTurnsJson.Default,
+            Units = UnitsFor,
+            Question = ToEngine,
+            Evaluate = question => DriveWheelEvaluation.Evaluate(question),
+            Answer = (_, result, units) => ToAnswer(result, units),
+            Verdict = answer => answer.Verdict,
+        };
 
     /// <summary>Areas follow the first one asked for, masses the first one weighed, otherwise both the target rate.</summary>
     public static AnswerUnits UnitsFor(DriveWheelTurnsRequest request, string? choice)
@@ -149,7 +150,8 @@ internal static class DriveWheelTurnsCalculation
     private static MassQuantity? MassOf(Mass? mass, AnswerUnits units) => mass is { } known ? units.Mass(known) : null;
 }
 
-[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
+[JsonSourceGenerationOptions(
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
 [JsonSerializable(typeof(DriveWheelTurnsRequest))]
 [JsonSerializable(typeof(DriveWheelTurnsAnswer))]
 internal sealed partial class DriveWheelTurnsJson : JsonSerializerContext;

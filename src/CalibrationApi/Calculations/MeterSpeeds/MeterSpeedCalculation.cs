@@ -18,17 +18,18 @@ namespace CalibrationApi.Calculations.MeterSpeeds;
 /// <response code="200">Speeds, windows and ranking.</response>
 internal static class MeterSpeedCalculation
 {
-    public static Calculation<MeterSpeedRequest, MeterSpeedQuestion, MeterSpeedResult, MeterSpeedAnswer> Declaration { get; } = new(typeof(MeterSpeedCalculation))
-    {
-        Name = "meter-speed",
-        Tag = "Meter speeds",
-        Says = "Which metering element serves which rates at which ground speeds.",
-        Json = MeterSpeedJson.Default,
-        Units = UnitsFor,
-        Question = ToEngine,
-        Evaluate = question => MeterSpeedEvaluation.Evaluate(question),
-        Answer = (_, result, units) => ToAnswer(result, units),
-    };
+    public static Calculation<MeterSpeedRequest, MeterSpeedQuestion, MeterSpeedResult, MeterSpeedAnswer> Declaration { get; } =
+        new(typeof(MeterSpeedCalculation))
+        {
+            Name = "meter-speed",
+            Tag = "Meter speeds",
+            Says = "Which metering element serves which rates at which ground speeds.",
+            Json = MeterSpeedJson.Default,
+            Units = UnitsFor,
+            Question = ToEngine,
+            Evaluate = question => MeterSpeedEvaluation.Evaluate(question),
+            Answer = (_, result, units) => ToAnswer(result, units),
+        };
 
     public static AnswerUnits UnitsFor(MeterSpeedRequest request, string? choice)
     {
@@ -122,7 +123,8 @@ internal static class MeterSpeedCalculation
     };
 }
 
-[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
+[JsonSourceGenerationOptions(
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
 [JsonSerializable(typeof(MeterSpeedRequest))]
 [JsonSerializable(typeof(MeterSpeedAnswer))]
 internal sealed partial class MeterSpeedJson : JsonSerializerContext;

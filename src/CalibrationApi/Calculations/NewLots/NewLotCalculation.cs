@@ -17,18 +17,19 @@ namespace CalibrationApi.Calculations.NewLots;
 /// <response code="200">Verdict, predicted mass per revolution, rate and effects.</response>
 internal static class NewLotCalculation
 {
-    public static Calculation<NewLotRequest, NewLotQuestion, NewLotResult, NewLotAnswer> Declaration { get; } = new(typeof(NewLotCalculation))
-    {
-        Name = "new-lot",
-        Tag = "New lots",
-        Says = "What another lot or treatment changes, and whether to test.",
-        Json = NewLotJson.Default,
-        Units = UnitsFor,
-        Question = ToEngine,
-        Evaluate = question => NewLotEvaluation.Evaluate(question),
-        Answer = ToAnswer,
-        Verdict = answer => answer.Verdict,
-    };
+    public static Calculation<NewLotRequest, NewLotQuestion, NewLotResult, NewLotAnswer> Declaration { get; } =
+        new(typeof(NewLotCalculation))
+        {
+            Name = "new-lot",
+            Tag = "New lots",
+            Says = "What another lot or treatment changes, and whether to test.",
+            Json = NewLotJson.Default,
+            Units = UnitsFor,
+            Question = ToEngine,
+            Evaluate = question => NewLotEvaluation.Evaluate(question),
+            Answer = ToAnswer,
+            Verdict = answer => answer.Verdict,
+        };
 
     public static AnswerUnits UnitsFor(NewLotRequest request, string? choice) => AnswerUnits.For(choice, UsualUnits.With(
         Quantity.UnitOf(request.Rate),
@@ -113,7 +114,8 @@ internal static class NewLotCalculation
     };
 }
 
-[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
+[JsonSourceGenerationOptions(
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
 [JsonSerializable(typeof(NewLotRequest))]
 [JsonSerializable(typeof(NewLotAnswer))]
 internal sealed partial class NewLotJson : JsonSerializerContext;

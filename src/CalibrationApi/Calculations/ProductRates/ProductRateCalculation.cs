@@ -21,17 +21,18 @@ namespace CalibrationApi.Calculations.ProductRates;
 /// <response code="200">Rates, supply, surplus and cost.</response>
 internal static class ProductRateCalculation
 {
-    public static Calculation<ProductRateRequest, ProductRateQuestion, ProductRateResult, ProductRateAnswer> Declaration { get; } = new(typeof(ProductRateCalculation))
-    {
-        Name = "product-rate",
-        Tag = "Product rates",
-        Says = "Which rates of which products supply the nutrients that are wanted, at the least cost.",
-        Json = ProductRateJson.Default,
-        Units = UnitsFor,
-        Question = ToEngine,
-        Evaluate = question => ProductRateEvaluation.Evaluate(question),
-        Answer = ToAnswer,
-    };
+    public static Calculation<ProductRateRequest, ProductRateQuestion, ProductRateResult, ProductRateAnswer> Declaration { get; } =
+        new(typeof(ProductRateCalculation))
+        {
+            Name = "product-rate",
+            Tag = "Product rates",
+            Says = "Which rates of which products supply the nutrients that are wanted, at the least cost.",
+            Json = ProductRateJson.Default,
+            Units = UnitsFor,
+            Question = ToEngine,
+            Evaluate = question => ProductRateEvaluation.Evaluate(question),
+            Answer = ToAnswer,
+        };
 
     /// <summary>Rates follow the first target; masses the first package, else go with the rates.</summary>
     public static AnswerUnits UnitsFor(ProductRateRequest request, string? choice)
@@ -141,7 +142,8 @@ internal static class ProductRateCalculation
     }
 }
 
-[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
+[JsonSourceGenerationOptions(
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
 [JsonSerializable(typeof(ProductRateRequest))]
 [JsonSerializable(typeof(ProductRateAnswer))]
 internal sealed partial class ProductRateJson : JsonSerializerContext;

@@ -21,18 +21,19 @@ namespace CalibrationApi.Calculations.SeedRowLimits;
 /// <response code="200">Loads, limits and their verdicts.</response>
 internal static class SeedRowLimitCalculation
 {
-    public static Calculation<SeedRowLimitRequest, SeedRow, SeedRowResult, SeedRowLimitAnswer> Declaration { get; } = new(typeof(SeedRowLimitCalculation))
-    {
-        Name = "seed-row-limit",
-        Tag = "Seed-row limits",
-        Says = "What published limits say to fertilizer placed with the seed, with their conditions.",
-        Json = SeedRowLimitJson.Default,
-        Units = UnitsFor,
-        Question = ToEngine,
-        Evaluate = question => SeedRowEvaluation.Evaluate(question),
-        Answer = (_, result, units) => ToAnswer(result, units),
-        Verdict = answer => answer.Verdict,
-    };
+    public static Calculation<SeedRowLimitRequest, SeedRow, SeedRowResult, SeedRowLimitAnswer> Declaration { get; } =
+        new(typeof(SeedRowLimitCalculation))
+        {
+            Name = "seed-row-limit",
+            Tag = "Seed-row limits",
+            Says = "What published limits say to fertilizer placed with the seed, with their conditions.",
+            Json = SeedRowLimitJson.Default,
+            Units = UnitsFor,
+            Question = ToEngine,
+            Evaluate = question => SeedRowEvaluation.Evaluate(question),
+            Answer = (_, result, units) => ToAnswer(result, units),
+            Verdict = answer => answer.Verdict,
+        };
 
     public static AnswerUnits UnitsFor(SeedRowLimitRequest request, string? choice)
     {
@@ -141,7 +142,8 @@ internal static class SeedRowLimitCalculation
     };
 }
 
-[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
+[JsonSourceGenerationOptions(
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
 [JsonSerializable(typeof(SeedRowLimitRequest))]
 [JsonSerializable(typeof(SeedRowLimitAnswer))]
 internal sealed partial class SeedRowLimitJson : JsonSerializerContext;

@@ -18,17 +18,18 @@ namespace CalibrationApi.Calculations.SeedingRates;
 /// <response code="200">Rate, seeds, plants, packages and cost.</response>
 internal static class SeedingRateCalculation
 {
-    public static Calculation<SeedingRateRequest, SeedingRateQuestion, SeedingRateResult, SeedingRateAnswer> Declaration { get; } = new(typeof(SeedingRateCalculation))
-    {
-        Name = "seeding-rate",
-        Tag = "Seeding rates",
-        Says = "How much seed a stand takes, and what stand a rate gives.",
-        Json = SeedingRateJson.Default,
-        Units = UnitsFor,
-        Question = ToEngine,
-        Evaluate = question => SeedingRateEvaluation.Evaluate(question),
-        Answer = ToAnswer,
-    };
+    public static Calculation<SeedingRateRequest, SeedingRateQuestion, SeedingRateResult, SeedingRateAnswer> Declaration { get; } =
+        new(typeof(SeedingRateCalculation))
+        {
+            Name = "seeding-rate",
+            Tag = "Seeding rates",
+            Says = "How much seed a stand takes, and what stand a rate gives.",
+            Json = SeedingRateJson.Default,
+            Units = UnitsFor,
+            Question = ToEngine,
+            Evaluate = question => SeedingRateEvaluation.Evaluate(question),
+            Answer = ToAnswer,
+        };
 
     public static AnswerUnits UnitsFor(SeedingRateRequest request, string? choice) => AnswerUnits.For(choice, UsualUnits.With(
         Quantity.UnitOf(request.TargetStand ?? request.SeedsPerArea ?? request.GerminableSeedsPerArea),
@@ -153,7 +154,8 @@ internal static class SeedingRateCalculation
     };
 }
 
-[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
+[JsonSourceGenerationOptions(
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
 [JsonSerializable(typeof(SeedingRateRequest))]
 [JsonSerializable(typeof(SeedingRateAnswer))]
 internal sealed partial class SeedingRateJson : JsonSerializerContext;

@@ -18,17 +18,18 @@ namespace CalibrationApi.Calculations.StandCounts;
 /// <response code="200">Stand, survival and emergence.</response>
 internal static class StandCountCalculation
 {
-    public static Calculation<StandCountRequest, StandCountQuestion, StandCountResult, StandCountAnswer> Declaration { get; } = new(typeof(StandCountCalculation))
-    {
-        Name = "stand-count",
-        Tag = "Stand counts",
-        Says = "How many plants stand, how sure that is, and which share of the seeds came up.",
-        Json = StandCountJson.Default,
-        Units = UnitsFor,
-        Question = ToEngine,
-        Evaluate = question => StandCountEvaluation.Evaluate(question),
-        Answer = ToAnswer,
-    };
+    public static Calculation<StandCountRequest, StandCountQuestion, StandCountResult, StandCountAnswer> Declaration { get; } =
+        new(typeof(StandCountCalculation))
+        {
+            Name = "stand-count",
+            Tag = "Stand counts",
+            Says = "How many plants stand, how sure that is, and which share of the seeds came up.",
+            Json = StandCountJson.Default,
+            Units = UnitsFor,
+            Question = ToEngine,
+            Evaluate = question => StandCountEvaluation.Evaluate(question),
+            Answer = ToAnswer,
+        };
 
     /// <summary>Plants per area follow the stand asked about, then the seeds sown, then the ground.</summary>
     public static AnswerUnits UnitsFor(StandCountRequest request, string? choice)
@@ -145,7 +146,8 @@ internal static class StandCountCalculation
     };
 }
 
-[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
+[JsonSourceGenerationOptions(
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
 [JsonSerializable(typeof(StandCountRequest))]
 [JsonSerializable(typeof(StandCountAnswer))]
 internal sealed partial class StandCountJson : JsonSerializerContext;

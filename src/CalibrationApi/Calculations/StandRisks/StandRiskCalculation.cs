@@ -18,17 +18,18 @@ namespace CalibrationApi.Calculations.StandRisks;
 /// <response code="200">Rates, probabilities and the cost of the margin.</response>
 internal static class StandRiskCalculation
 {
-    public static Calculation<StandRiskRequest, StandRiskQuestion, StandRiskResult, StandRiskAnswer> Declaration { get; } = new(typeof(StandRiskCalculation))
-    {
-        Name = "stand-risk",
-        Tag = "Stand risks",
-        Says = "What rate reaches a minimum stand with a wanted probability, and what its margin costs.",
-        Json = StandRiskJson.Default,
-        Units = UnitsFor,
-        Question = ToEngine,
-        Evaluate = question => StandRiskEvaluation.Evaluate(question),
-        Answer = ToAnswer,
-    };
+    public static Calculation<StandRiskRequest, StandRiskQuestion, StandRiskResult, StandRiskAnswer> Declaration { get; } =
+        new(typeof(StandRiskCalculation))
+        {
+            Name = "stand-risk",
+            Tag = "Stand risks",
+            Says = "What rate reaches a minimum stand with a wanted probability, and what its margin costs.",
+            Json = StandRiskJson.Default,
+            Units = UnitsFor,
+            Question = ToEngine,
+            Evaluate = question => StandRiskEvaluation.Evaluate(question),
+            Answer = ToAnswer,
+        };
 
     /// <summary>Counts follow the minimum stand; masses the rate of the question, or else go with the counts.</summary>
     public static AnswerUnits UnitsFor(StandRiskRequest request, string? choice)
@@ -105,7 +106,8 @@ internal static class StandRiskCalculation
     }
 }
 
-[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
+[JsonSourceGenerationOptions(
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
 [JsonSerializable(typeof(StandRiskRequest))]
 [JsonSerializable(typeof(StandRiskAnswer))]
 internal sealed partial class StandRiskJson : JsonSerializerContext;

@@ -19,17 +19,18 @@ namespace CalibrationApi.Calculations.VolumeChecks;
 /// <response code="200">The expected value and the comparison.</response>
 internal static class VolumeCheckCalculation
 {
-    public static Calculation<VolumeCheckRequest, VolumeCheckQuestion, VolumeCheckResult, VolumeCheckAnswer> Declaration { get; } = new(typeof(VolumeCheckCalculation))
-    {
-        Name = "volume-check",
-        Tag = "Volume checks",
-        Says = "What an element should deliver by its volume, and whether a value fits.",
-        Json = VolumeCheckJson.Default,
-        Units = UnitsFor,
-        Question = ToEngine,
-        Evaluate = question => VolumeCheckEvaluation.Evaluate(question),
-        Answer = ToAnswer,
-    };
+    public static Calculation<VolumeCheckRequest, VolumeCheckQuestion, VolumeCheckResult, VolumeCheckAnswer> Declaration { get; } =
+        new(typeof(VolumeCheckCalculation))
+        {
+            Name = "volume-check",
+            Tag = "Volume checks",
+            Says = "What an element should deliver by its volume, and whether a value fits.",
+            Json = VolumeCheckJson.Default,
+            Units = UnitsFor,
+            Question = ToEngine,
+            Evaluate = question => VolumeCheckEvaluation.Evaluate(question),
+            Answer = ToAnswer,
+        };
 
     /// <summary>Values follow the checked one, then the earlier one; otherwise they come in kg/rev, beside a density in pounds in lb/rev.</summary>
     public static AnswerUnits UnitsFor(VolumeCheckRequest request, string? choice)
@@ -105,7 +106,8 @@ internal static class VolumeCheckCalculation
     }
 }
 
-[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
+[JsonSourceGenerationOptions(
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
 [JsonSerializable(typeof(VolumeCheckRequest))]
 [JsonSerializable(typeof(VolumeCheckAnswer))]
 internal sealed partial class VolumeCheckJson : JsonSerializerContext;
