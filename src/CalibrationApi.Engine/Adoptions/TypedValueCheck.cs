@@ -27,6 +27,7 @@ public static class TypedValueCheck
         RefusalCode.TypedInOtherUnit,
         RefusalCode.TypedOffTest,
         RefusalCode.TypedOffValueInForce,
+        RefusalCode.TypedOffLastTest,
         RefusalCode.TypedMoreThanElementHolds,
     ];
 
@@ -37,24 +38,52 @@ public static class TypedValueCheck
     /// With a test: accepted is a + b with a anywhere between the measured value and the one given to type in, and
     /// |b| &lt;= U + step / 2; also the value that the test said to keep, within step / 2. Without a test: a change against the value
     /// before of less than 10 %. Outside of that the ratio chooses the code: a power of ten, 2, or a pound per kilogram when
-    /// |ln(ratio) - ln(factor)| &lt;= 0.03, otherwise just "off". In any case <see cref="ElementContent.Judge"/>, the number taken as exact.
+    /// |ln(ratio) - ln(factor)| &lt;= 0.03, otherwise just "off". Where nothing was in force, the last test is what the number is compared with: off
+    /// beyond 10 % and its U. Where nothing was measured either, only a factor speaks against the number: against what other products
+    /// let expect by their densities (<see cref="OtherProductsOfElement"/>) any of them, against displacement and density a power of
+    /// ten; both 3 standard deviations or more away, and the factor met within 0.03 and one standard deviation.
+    /// In any case <see cref="ElementContent.Judge"/>, the number taken as exact.
     /// </para>
     /// <para>Source: our own rules; the limits are judgement. Accuracy: exact comparisons, TypedValueCheckTests.</para>
     /// </remarks>
-    public static IReadOnlyList<Refusal> ObjectionsTo(TypedValue typed)
+    public static IReadOnlyList<Refusal> ObjectionsTo(TypedValue typed) => [.. Against(typed).Select(objection => new Refusal(
+        objection.Code, "typedIn/value", $"{objection.Detail} Look at the controller and type the number again. If it is right, say why in 'despite' with the code {objection.Code}."))];
+
+    /// <summary>The same of a value in force that was stated beside a test, which is kept whatever speaks against it.</summary>
+    /// <param name="stated">The value and what it can be compared with.</param>
+    /// <remarks>
+    /// <para>Formula: that of <see cref="ObjectionsTo"/> and <see cref="TypedValueAgainstProducts.FindingsOf"/>.</para>
+    /// <para>Range: values above 0.</para>
+    /// <para>Source: our own rules; the limits are judgement.</para>
+    /// <para>Accuracy: exact comparisons (TypedValueAgainstProductsTests).</para>
+    /// </remarks>
+    public static IReadOnlyList<Finding> DoubtsAbout(TypedValue stated) =>
+    [
+        .. Against(stated).Select(objection => Finding.Warning(FindingCode.StatedUnlikeRecords,
+            $"The value in force that was stated: {objection.Detail} Look at what the controller shows; the change is counted from the number stated.")),
+        .. TypedValueAgainstProducts.FindingsOf(stated),
+    ];
+
+    private static List<Objection> Against(TypedValue typed)
     {
-        var objections = new List<Refusal>();
+        var objections = new List<Objection>();
         if (typed.Content is { } content && content.Judge(typed.Value, 0) is { Plausibility: Plausibility.Impossible, Fill: var fill })
-            objections.Add(Objection(RefusalCode.TypedMoreThanElementHolds, $"{typed.InWords} {content.TooMuch(fill)} {ElementContent.CheckIt}"));
+            objections.Add(new(RefusalCode.TypedMoreThanElementHolds, $"{typed.InWords} {content.TooMuch(fill)} {ElementContent.CheckIt}"));
         if (typed.Test is { } test)
         {
             if (!Accepts(test, typed))
                 objections.Add(Off(typed, test.Enter ?? test.Kept ?? test.Measured, RefusalCode.TypedOffTest, "what its test gave"));
         }
-        else if (typed.Before is { } before && !Threshold.IsBelow(Math.Abs(Ratio(typed, before) - 1), LargestUntestedChange.Value.Canonical))
+        else if (typed.Before is { } before)
         {
-            objections.Add(Off(typed, before, RefusalCode.TypedOffValueInForce, "the value in force before, and no test stands behind it"));
+            if (!Threshold.IsBelow(Math.Abs(Ratio(typed, before) - 1), LargestUntestedChange.Value.Canonical))
+                objections.Add(Off(typed, before, RefusalCode.TypedOffValueInForce, "the value in force before, and no test stands behind it"));
         }
+        else if (FirstNumber(typed) is { } objection)
+        {
+            objections.Add(objection);
+        }
+
         return objections;
     }
 
@@ -69,7 +98,24 @@ public static class TypedValueCheck
             : Finding.Warning(FindingCode.AdoptedDespite, detail);
     }
 
-    private static bool Accepts(TestBehindValue test, TypedValue typed)
+    // Nothing was in force before it: what was measured last, or what can be expected without any measurement.
+    private static Objection? FirstNumber(TypedValue typed)
+    {
+        if (typed.LastMeasured is { } last)
+        {
+            var room = LargestUntestedChange.Value.Canonical + last.ExpandedUncertainty / last.Value.KilogramsPerRevolution;
+            return Threshold.IsBelow(Math.Abs(Ratio(typed, last.Value) - 1), room)
+                ? null : Off(typed, last.Value, RefusalCode.TypedOffLastTest, $"what {last.Called} measured, and this number does not name it");
+        }
+
+        if (TypedValueAgainstProducts.Expected(typed) is { Expected: var (median, spread), Known: var known })
+            return ByFactor(typed, median, spread, Factors, $"what {TypedValueAgainstProducts.Names(known)} on this element let expect by their densities");
+        return typed.Content?.StartValue is { } start
+            ? ByFactor(typed, start.Value, start.StandardUncertainty, [], "what displacement and density let expect")
+            : null;
+    }
+
+    internal static bool Accepts(TestBehindValue test, TypedValue typed)
     {
         var value = typed.Value.KilogramsPerRevolution;
         var measured = test.Measured.KilogramsPerRevolution;
@@ -82,27 +128,34 @@ public static class TypedValueCheck
             && !Threshold.IsAbove(value, kept.KilogramsPerRevolution + typed.Step / 2);
     }
 
-    private static Refusal Off(TypedValue typed, MassPerRevolution compared, string otherwise, string what)
+    private static Objection Off(TypedValue typed, MassPerRevolution compared, string otherwise, string what) =>
+        ByFactor(typed, compared, 0, Factors, what)
+        ?? new(otherwise, $"{typed.InWords} is {Compared(Ratio(typed, compared))} {compared}, {what}. {TypedValueAgainstProducts.Belongs(typed) ?? $"Digits may have been swapped, or it belongs to another product or element."}");
+
+    // With a value that is only expected, a factor has to be met no closer than the value is known, and it has to be the nearest one.
+    private static Objection? ByFactor(TypedValue typed, MassPerRevolution compared, double spread, (double Factor, string Code)[] factors, string what)
     {
+        const double Surprising = 3;
         var ratio = Ratio(typed, compared);
         var size = Math.Abs(Math.Log(ratio));
-        var tens = (int)Math.Round(size / Math.Log(10));
-        if (tens > 0 && Math.Abs(size - tens * Math.Log(10)) <= NearFactor)
-            return Objection(RefusalCode.TypedDecimalSlip, $"{typed.InWords} is {Against(ratio)} {compared}, {what}. The decimal point may have slipped.");
-        foreach (var (factor, code) in Factors)
-        {
-            if (Math.Abs(size - Math.Log(factor)) <= NearFactor)
-                return Objection(code, $"{typed.InWords} is {Against(ratio)} {compared}, {what}. {Suspicion(code)}");
-        }
-
-        return Objection(otherwise, $"{typed.InWords} is {Against(ratio)} {compared}, {what}. Digits may have been swapped, or it belongs to another product or element.");
+        if (size < Surprising * spread)
+            return null;
+        var tens = Math.Max(1, Math.Round(size / Math.Log(10)));
+        var (away, code) = factors.Append((Factor: Math.Pow(10, tens), Code: RefusalCode.TypedDecimalSlip))
+            .Select(one => (Away: Math.Abs(size - Math.Log(one.Factor)), one.Code)).MinBy(one => one.Away);
+        return away <= NearFactor + spread
+            ? new(code, $"{typed.InWords} is {Compared(ratio)} {compared}, {what}. {Suspicion(code)}")
+            : null;
     }
 
-    private static string Suspicion(string code) => code == RefusalCode.TypedInOtherUnit
-        ? "That is what pounds taken as kilograms look like, or kilograms taken as pounds."
-        : "That is what a count doubled or halved looks like.";
+    private static string Suspicion(string code) => code switch
+    {
+        RefusalCode.TypedDecimalSlip => "The decimal point may have slipped.",
+        RefusalCode.TypedInOtherUnit => "That is what pounds taken as kilograms look like, or kilograms taken as pounds.",
+        _ => "That is what a count doubled or halved looks like.",
+    };
 
-    private static FormattableString Against(double ratio) => ratio switch
+    private static FormattableString Compared(double ratio) => ratio switch
     {
         >= 1.5 => $"{ratio:0.##} times",
         <= 1 / 1.5 => $"{ratio:0.#####} times",
@@ -117,12 +170,12 @@ public static class TypedValueCheck
         RefusalCode.TypedInOtherUnit => "it differs from what was known as pounds do from kilograms",
         RefusalCode.TypedOffTest => "it is further from its test than the uncertainty explains",
         RefusalCode.TypedOffValueInForce => "it is far from the value in force before and no test stands behind it",
+        RefusalCode.TypedOffLastTest => "it is far from what the last test measured and does not name that test",
         RefusalCode.TypedMoreThanElementHolds => "it is more than the metering element can hold",
         _ => throw new ArgumentOutOfRangeException(nameof(code), code, "No objection has this code."),
     };
 
-    private static Refusal Objection(string code, FormattableString detail) =>
-        new(code, "typedIn/value", $"{detail} Look at the controller and type the number again. If it is right, say why in 'despite' with the code {code}.");
-
     private static double Ratio(TypedValue typed, MassPerRevolution compared) => typed.Value.KilogramsPerRevolution / compared.KilogramsPerRevolution;
+
+    private sealed record Objection(string Code, FormattableString Detail);
 }

@@ -43,6 +43,14 @@ public static partial class FindingCode
     [Remedy("Check which product and which element it was, the bulk densities and the count. If all are right, the value stands."), Severities(Severity.Warning)]
     public const string UnlikeOtherProducts = "unlike-other-products";
 
+    /// <summary>A number that nobody measured is the one that is in force for another product on the same element.</summary>
+    [Remedy("Check which product was meant. If the number is right for this one too, a catch test shows it."), Severities(Severity.Note, Severity.Warning)]
+    public const string FitsOtherProduct = "fits-other-product";
+
+    /// <summary>A value in force stated beside a test is far from what the records have: the value adopted, the last test, or other products.</summary>
+    [Remedy("Look at what the controller shows. If it is the number stated, adopt it, so that the record says so; otherwise enter the test once more with the right number, superseding this record."), Severities(Severity.Warning)]
+    public const string StatedUnlikeRecords = "stated-unlike-records";
+
     /// <summary>A field efficiency is outside what was published for drills and planters.</summary>
     [Remedy("Check it against the area and the hours of an earlier day. If they agree, the number is yours."), Severities(Severity.Note)]
     public const string UnusualFieldEfficiency = "unusual-field-efficiency";

@@ -27,7 +27,7 @@ internal static class CatchTestFindings
         Precision(test, readings, result, findings);
         if (result.ToUse is { Drawn: not 0 } used && Math.Abs(used.Drawn) > NoticeableShareOfTolerance / 4 * result.Settings.Tolerance)
             findings.Add(Finding.Note(FindingCode.DrawnTowardsOldNumber,
-                $"This test alone found {new MassPerRevolution(result.Estimate.Value.Value)}. The number in force has tests behind it as well; {used.Value} is what serves best after both."));
+                $"This test alone found {new MassPerRevolution(result.Estimate.Value.Value)}. {(result.Change!.Reference.Kind == ReferenceKind.ValueInForce ? "The number in force has tests behind it as well" : "The last test counts as well")}; {used.Value} is what serves best after both."));
         // Under the limit of a second test nothing else says that the number to type in is that of both.
         if (result is { SecondTest.Confirms: true, Decision: { Verdict: Verdict.Adopt, Rule: not CatchTestVerdict.Rule.ChangeConfirmed } })
             findings.Add(SecondTestSentences.WhyConfirmed(result));

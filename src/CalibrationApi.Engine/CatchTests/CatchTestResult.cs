@@ -13,6 +13,10 @@ public sealed record CatchTestResult
     /// <summary>What to do.</summary>
     public required CatchTestVerdict.Decision Decision { get; init; }
 
+    /// <summary>Nothing but precision is missing: what the test found can be gone by where nothing else is known.</summary>
+    public bool IsMeasure => Decision.Verdict is Verdict.Keep or Verdict.Adopt
+        || (Decision.Rule is CatchTestVerdict.Rule.PrecisionNotReached or CatchTestVerdict.Rule.PrecisionOutOfReach && FromExpected is not { IsLarge: true });
+
     /// <summary>Why.</summary>
     public required IReadOnlyList<Finding> Reasons { get; init; }
 

@@ -56,8 +56,12 @@ internal sealed record PhysicalLimits
             (finding.Severity == Severity.Stop ? impossible : unusual).Add(finding);
         if (test.Reference is { } reference && test.Element?.FindingOf(reference.Kind == ReferenceKind.ValueInForce ? "The value in force" : "The start value", reference.Value, reference.StandardUncertainty) is { } doubt)
             unusual.Add(doubt with { Severity = Severity.Warning });
+        if (test.Predicted is { } predicted && test.Element?.FindingOf("The value predicted for this lot", predicted.Value, predicted.StandardUncertainty) is { } wrongly)
+            unusual.Add(wrongly with { Severity = Severity.Warning });
         if (test.OtherProducts?.FindingOf(measured, relative) is { } unlike)
             unusual.Add(unlike);
+        if (test.Reference is { Kind: ReferenceKind.ValueInForce } stated && test.OtherProducts?.FindingOf(stated.Value, stated.StandardUncertainty, "the value in force") is { } unlikely)
+            unusual.Add(unlikely);
         return new PhysicalLimits(impossible, unusual);
     }
 
@@ -68,6 +72,8 @@ internal sealed record PhysicalLimits
     {
         if (startsFromVolume)
             yield return new("startValue", test.Reference!.Value, "the displacement of the element times the bulk density times a usual fill efficiency, because nothing else is known; judgement, no published source");
+        else if (test.Reference is { Kind: ReferenceKind.StartValue, MeasuredAt: { } at } measured)
+            yield return new("startValue", measured.Value, $"what the test of {at.Split('T')[0]} measured: nothing has been adopted yet, so that this test is compared with the last one");
         foreach (var assumption in test.Element?.Assumptions() ?? [])
             yield return assumption;
         if (test.Context.ContainerCapacity is not null)

@@ -17,6 +17,15 @@ public sealed record ReferenceValue(
     /// <summary>An error of the scale behind it that was found only later; null when none is known.</summary>
     public LaterScaleError? ScaleErrorFoundLater { get; init; }
 
+    /// <summary>For a start value: when the test was made that measured it, as an ISO 8601 instant, where it was measured and never adopted; null otherwise.</summary>
+    public string? MeasuredAt { get; init; }
+
+    /// <summary>It is in force, or a test measured it: not a mere prediction.</summary>
+    internal bool IsMeasured => Kind == ReferenceKind.ValueInForce || MeasuredAt is not null;
+
+    /// <summary>What it is called in a sentence.</summary>
+    internal string Called => Kind == ReferenceKind.ValueInForce ? "the value in force" : MeasuredAt is null ? "the start value" : "the last test";
+
     /// <summary>Standard uncertainty of a value in force that states none, relative.</summary>
     public static DefaultValue UncertaintyInForce { get; } = new(new Ratio(0.02), "default of a value in force: judgement, no published source");
 

@@ -39,7 +39,7 @@ internal static class SecondTestSentences
     {
         var expected = result.FromExpected!;
         var source = expected.IsPredicted ? "is expected of this lot"
-            : result.Change!.Reference.Kind == ReferenceKind.ValueInForce ? "the value in force says" : "the start value says";
+            : $"{result.Change!.Reference.Called} says";
         return expected.Delta >= 0
             ? (FormattableString)$"The meter delivers {new Ratio(expected.Delta):F1} more per revolution than {source}"
             : $"The meter delivers {new Ratio(-expected.Delta):F1} less per revolution than {source}";

@@ -1,4 +1,3 @@
-using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Engine.LikelyMistakes;
@@ -64,7 +63,7 @@ internal sealed class MistakeListing(TestAtHand test, TestLikelihood likelihood,
         var log = at is not { } one ? likelihood.Mean : againstOthers ? likelihood.AgainstOthers(one) : likelihood.Observed(one);
         var subject = at is { } shown ? $"Catch {test.Position(shown) + 1} shows" : test.Count == 1 ? "The catch shows" : "The whole test shows";
         var than = againstOthers ? "the other catches show"
-            : test.Reference!.Kind == ReferenceKind.StartValue ? "the start value says" : "the value in force says";
+            : $"{test.Reference!.Called} says";
         return $"{subject} {Amount(log)} {than}";
     }
 

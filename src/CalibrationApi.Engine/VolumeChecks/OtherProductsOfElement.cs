@@ -35,13 +35,14 @@ public sealed record OtherProductsOfElement(Uncertain<BulkDensity> Density, IRea
     /// <summary>A finding about a value two standard deviations or more from what the others let expect; null when it is usual.</summary>
     /// <param name="value">The value, above 0.</param>
     /// <param name="relativeUncertainty">Its standard uncertainty, relative.</param>
+    /// <param name="what">The value in words; null for what was measured or typed in.</param>
     /// <remarks>
     /// <para>Formula: |ln k - ln median| / sqrt(sd^2 + u_k^2) from 2 on.</para>
     /// <para>Range: values above 0.</para>
     /// <para>Source: our own derivation; two standard deviations are judgement.</para>
     /// <para>Accuracy: the limit from both sides (OtherProductsOfElementTests).</para>
     /// </remarks>
-    public Finding? FindingOf(MassPerRevolution value, double relativeUncertainty)
+    public Finding? FindingOf(MassPerRevolution value, double relativeUncertainty, string? what = null)
     {
         var (median, spread) = Expected;
         var deviations = Math.Log(value.KilogramsPerRevolution / median.KilogramsPerRevolution) / Math.Sqrt(spread * spread + relativeUncertainty * relativeUncertainty);
@@ -49,7 +50,7 @@ public sealed record OtherProductsOfElement(Uncertain<BulkDensity> Density, IRea
             return null;
         var names = Known.Select(one => one.Name).OfType<string>().ToArray();
         return Finding.Warning(FindingCode.UnlikeOtherProducts,
-            $"By their bulk densities, {(names.Length > 0 ? string.Join(", ", names) : "the other products")} on this element let {median} be expected; {value} is {Math.Abs(deviations):0.0} standard deviations away. Check product, element, density and count.");
+            $"By their bulk densities, {(names.Length > 0 ? string.Join(", ", names) : "the other products")} on this element let {median} be expected; {(what is null ? (FormattableString)$"{value}" : $"{what}, {value},")} is {Math.Abs(deviations):0.0} standard deviations away. Check product, element, density and count.");
     }
 
     private static double Square(double x) => x * x;

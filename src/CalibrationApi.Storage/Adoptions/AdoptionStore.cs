@@ -55,6 +55,11 @@ public sealed record AdoptedValue(string? Lot, string EnteredUnit, double Value,
 /// <param name="Product">Id of the product.</param>
 public sealed record SeriesFilter(string? Meter, string? Element, string? Setting, string? Product);
 
+/// <summary>A value in force for a product.</summary>
+/// <param name="Product">Id of the product.</param>
+/// <param name="Value">The value.</param>
+public sealed record ValueOfProduct(string Product, AdoptedValue Value);
+
 /// <summary>Keeps adoptions. Rows are only ever added; the value in force is the newest that nothing superseded.</summary>
 public static class AdoptionStore
 {
@@ -95,7 +100,7 @@ public static class AdoptionStore
         order by a.occurred_at desc, a.seq desc limit 1
         """,
         new { workspace, series.Machine, series.Meter, series.Element, series.Setting, series.Product, at = Instants.Text(at) })
-        is { } row ? new AdoptedValue(row.Lot, row.EnteredUnit, row.Value, row.Random) : null;
+        ?.ToValue();
 
     /// <summary>The adoptions in force on a machine at an instant, one for each series that has any, in the order of the series.</summary>
     /// <param name="connection">A connection.</param>
@@ -127,6 +132,25 @@ public static class AdoptionStore
         return [.. rows.Select(row => row.ToRecord())];
     }
 
+    /// <summary>What is in force at an instant for the other products of a meter, element and setting.</summary>
+    public static IReadOnlyList<ValueOfProduct> OfOtherProducts(SqliteConnection connection, string workspace, Series series, DateTimeOffset at)
+    {
+        var rows = connection.Query<ValueRow>(
+            """
+            select a.product, a.lot, a.entered_unit as enteredUnit, a.value,
+                   (select t.random from catch_tests t
+                    where t.workspace = a.workspace and t.id = a.test
+                      and not exists (select 1 from supersessions s where s.workspace = t.workspace and s.kind = 'catch-test' and s.superseded = t.id)) as random
+            from adoptions a
+            where a.workspace = @workspace and a.machine = @Machine and a.meter = @Meter and a.element = @Element and a.setting = @Setting
+              and a.product <> @Product and a.occurred_at <= @at
+              and not exists (select 1 from supersessions s where s.workspace = a.workspace and s.kind = 'adoption' and s.superseded = a.id)
+            order by a.product, a.occurred_at, a.seq
+            """,
+            new { workspace, series.Machine, series.Meter, series.Element, series.Setting, series.Product, at = Instants.Text(at) });
+        return [.. rows.GroupBy(row => row.Product).Select(product => new ValueOfProduct(product.Key, product.Last().ToValue()))];
+    }
+
     /// <summary>Adds an adoption.</summary>
     public static void Insert(SqliteConnection connection, string workspace, AdoptionRecord adoption) => connection.Execute(
         """
@@ -156,6 +180,8 @@ public static class AdoptionStore
 
     private sealed class ValueRow
     {
+        public string Product { get; set; } = "";
+
         public string? Lot { get; set; }
 
         public string EnteredUnit { get; set; } = "";
@@ -163,6 +189,8 @@ public static class AdoptionStore
         public double Value { get; set; }
 
         public double? Random { get; set; }
+
+        public AdoptedValue ToValue() => new(Lot, EnteredUnit, Value, Random);
     }
 
     private sealed class Row

@@ -8,6 +8,18 @@ namespace CalibrationApi.Storage.CatchTests;
 /// <summary>Keeps catch tests. Rows are only ever added.</summary>
 public static class CatchTestStore
 {
+    private const string StandingOfSeries =
+        """
+        select t.id, t.machine, t.meter, t.element, t.setting, t.product, t.lot, t.scale, t.plan, t.verdict, t.value, t.random, t.occurred_at as occurredAt,
+               t.received_at as receivedAt, t.entered, t.resolved, t.answer, t.context, t.offset_minutes as offsetMinutes, t.engine_version as engineVersion, t.fingerprint
+        from catch_tests t
+        where t.workspace = @workspace and t.machine = @Machine and t.meter = @Meter and t.element = @Element and t.setting = @Setting
+          and t.product = @Product and t.occurred_at < @before and t.verdict <> 'investigate'
+          and not exists (select 1 from supersessions s where s.workspace = t.workspace and s.kind = 'catch-test' and s.superseded = t.id)
+        """;
+
+    private const string NewestFirst = "order by t.occurred_at desc, t.seq desc limit @most";
+
     /// <summary>One test; null when this workspace has none with that id.</summary>
     public static CatchTestRecord? Find(SqliteConnection connection, string workspace, string id) => connection.QuerySingleOrDefault<Row>(
         """
@@ -126,16 +138,22 @@ public static class CatchTestStore
         SqliteConnection connection, string workspace, Series series, string? lot, DateTimeOffset? after, DateTimeOffset before, int most)
     {
         var rows = connection.Query<Row>(
-            """
-            select t.id, t.machine, t.meter, t.element, t.setting, t.product, t.lot, t.scale, t.plan, t.verdict, t.value, t.random, t.occurred_at as occurredAt,
-                   t.received_at as receivedAt, t.entered, t.resolved, t.answer, t.context, t.offset_minutes as offsetMinutes, t.engine_version as engineVersion, t.fingerprint
-            from catch_tests t
-            where t.workspace = @workspace and t.machine = @Machine and t.meter = @Meter and t.element = @Element and t.setting = @Setting
-              and t.product = @Product and t.lot is @lot and t.occurred_at > @after and t.occurred_at < @before and t.verdict <> 'investigate'
-              and not exists (select 1 from supersessions s where s.workspace = t.workspace and s.kind = 'catch-test' and s.superseded = t.id)
-            order by t.occurred_at desc, t.seq desc limit @most
-            """,
+            $"{StandingOfSeries} and t.lot is @lot and t.occurred_at > @after {NewestFirst}",
             new { workspace, series.Machine, series.Meter, series.Element, series.Setting, series.Product, lot, after = after is { } from ? Instants.Text(from) : "", before = Instants.Text(before), most });
+        return [.. rows.Select(row => row.ToRecord())];
+    }
+
+    /// <summary>The newest tests of a series before an instant, whatever their lot: not those that were superseded, nor those whose verdict was to investigate.</summary>
+    /// <param name="connection">A connection.</param>
+    /// <param name="workspace">The workspace.</param>
+    /// <param name="series">The series.</param>
+    /// <param name="before">Only tests before this instant.</param>
+    /// <param name="most">How many at the most.</param>
+    public static IReadOnlyList<CatchTestRecord> Newest(SqliteConnection connection, string workspace, Series series, DateTimeOffset before, int most)
+    {
+        var rows = connection.Query<Row>(
+            $"{StandingOfSeries} {NewestFirst}",
+            new { workspace, series.Machine, series.Meter, series.Element, series.Setting, series.Product, before = Instants.Text(before), most });
         return [.. rows.Select(row => row.ToRecord())];
     }
 

@@ -50,8 +50,7 @@ internal static class AdoptValue
         if (records.Errors.Count > 0)
             return ProblemResult.Invalid(records.Errors);
         var content = element is null ? null : ElementOfMachine.Content(element, lot?.BulkDensity ?? product!.BulkDensity);
-        var before = AdoptionStore.InForce(reading, workspace, series, EnteredInstant.Read(request.OccurredAt!), request.Supersedes?.Record);
-        if (TypedValueGuard.Refuse(request, typing!, value!.Value, test, before, content) is { } refused)
+        if (TypedValueGuard.Refuse(request, new RecordsReadOnce(reading, workspace), series, typing!, value!.Value, test, content) is { } refused)
             return refused;
 
         var adoption = new AdoptionRecord

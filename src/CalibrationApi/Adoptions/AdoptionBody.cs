@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
@@ -81,6 +82,8 @@ internal static class AdoptionBody
             yield return TypedValueCheck.Despite(despite!.Code!, despite.Reason!);
         if (PhysicalFinding(records, adoption) is { } physical)
             yield return physical;
+        foreach (var finding in ByHand(records, adoption, entered, basis))
+            yield return finding;
         if (basis is null)
             yield break;
         if (basis.SupersededBy is { } superseded)
@@ -114,6 +117,20 @@ internal static class AdoptionBody
             ? null
             : (FormattableString)$"The number typed in, {adoption.EnteredValue} {adoption.EnteredUnit}, lies outside what the test measured, {new MassPerRevolution(TypedValueGuard.Canonical(measured, "value"))}.";
     }
+
+    // A number that its test explains was looked at with the test; any other is compared with what was known when it was typed in.
+    private static IReadOnlyList<Finding> ByHand(RecordsReadOnce records, AdoptionRecord adoption, AdoptionRequest entered, TestBehind? basis) =>
+        basis is not null && entered.Despite is null ? [] : TypedValueAgainstProducts.FindingsOf(TypedValueRecords.Surround(
+            new TypedValue
+            {
+                Value = new MassPerRevolution(adoption.Value),
+                InWords = string.Create(CultureInfo.InvariantCulture, $"{adoption.EnteredValue} {adoption.EnteredUnit}"),
+                Test = basis is null ? null : new TestBehindValue(
+                    new MassPerRevolution(TypedValueGuard.Canonical(basis.Measured, "value")),
+                    TypedValueGuard.Canonical(basis.Measured, "expandedUncertainty"),
+                    basis.Enter is { } enter ? new MassPerRevolution(TypedValueGuard.Canonical(enter["resultingMassPerRevolution"]!, "value")) : null),
+            },
+            records, adoption.Series, adoption.Lot, adoption.OccurredAt, adoption.Id));
 
     // Displacement and density may have become known, or been corrected, after the value was adopted.
     private static Finding? PhysicalFinding(RecordsReadOnce records, AdoptionRecord adoption)

@@ -78,7 +78,7 @@ public sealed class Despite
     /// <summary>The code that the refusal gave.</summary>
     [KnownWords(
         RefusalCode.TypedDecimalSlip, RefusalCode.TypedTwiceOrHalf, RefusalCode.TypedInOtherUnit,
-        RefusalCode.TypedOffTest, RefusalCode.TypedOffValueInForce, RefusalCode.TypedMoreThanElementHolds)]
+        RefusalCode.TypedOffTest, RefusalCode.TypedOffValueInForce, RefusalCode.TypedOffLastTest, RefusalCode.TypedMoreThanElementHolds)]
     [Needed, Word(typeof(TypedValueCheck), nameof(TypedValueCheck.Codes))]
     public string? Code { get; init; }
 

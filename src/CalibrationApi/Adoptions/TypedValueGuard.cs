@@ -1,11 +1,13 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
+using CalibrationApi.CatchTests;
 using CalibrationApi.Engine.Adoptions;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.VolumeChecks;
 using CalibrationApi.Http;
-using CalibrationApi.Storage.Adoptions;
+using CalibrationApi.Records;
 using CalibrationApi.Storage.CatchTests;
+using CalibrationApi.Storage.History;
 
 namespace CalibrationApi.Adoptions;
 
@@ -13,17 +15,18 @@ namespace CalibrationApi.Adoptions;
 internal static class TypedValueGuard
 {
     /// <summary>Null when the number may be adopted.</summary>
-    public static ProblemResult? Refuse(AdoptionRequest request, TypedNumberReading typing, double value, CatchTestRecord? test, AdoptionRecord? before, ElementContent? content)
+    public static ProblemResult? Refuse(AdoptionRequest request, RecordsReadOnce records, Series series, TypedNumberReading typing, double value, CatchTestRecord? test, ElementContent? content)
     {
-        var objections = TypedValueCheck.ObjectionsTo(new TypedValue
+        var typed = new TypedValue
         {
             Value = new MassPerRevolution(value),
             InWords = typing.InWords,
             Step = typing.Step(),
             Test = test is null ? null : Read(test),
-            Before = before is null ? null : new MassPerRevolution(before.Value),
             Content = content,
-        });
+        };
+        var objections = TypedValueCheck.ObjectionsTo(
+            TypedValueRecords.Surround(typed, records, series, request.Lot, EnteredInstant.Read(request.OccurredAt!), request.Supersedes?.Record));
         var answered = request.Despite ?? [];
         var errors = ProblemResult.Told([.. objections.Where(objection => answered.All(one => one!.Code != objection.Code))], Units(request));
         for (var i = 0; i < answered.Count; i++)

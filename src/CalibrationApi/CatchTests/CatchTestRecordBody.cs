@@ -93,9 +93,18 @@ internal static class CatchTestRecordBody
             yield return Finding.Warning(FindingCode.ScaleCheckChanged, $"A check of the scale from before this test was entered or corrected after it. Enter this test once more, superseding this record, to have its masses corrected by that check.");
         if (used.EarlierTest is { } earlier && SupersessionStore.Find(connection, workspace, RecordCatchTest.Kind, earlier.Test) is not null)
             yield return Finding.Warning(FindingCode.BasisSuperseded, $"The earlier test that was put beside this one has since been superseded. Enter this test once more, superseding this record, to have it judged anew.");
-        if (used.ValueInForce is not { } compared)
+        if (used.StartValue is { } start && SupersessionStore.Find(connection, workspace, RecordCatchTest.Kind, start.Test) is not null)
+            yield return Finding.Warning(FindingCode.BasisSuperseded, $"The last test, which this one was compared with, has since been superseded. Enter this test once more, superseding this record, to have it judged anew.");
+        if (used is { ValueInForce: null, StartValue: null })
             yield break;
         var inForce = AdoptionStore.InForce(connection, workspace, test.Series, test.OccurredAt);
+        if (used.ValueInForce is not { } compared)
+        {
+            if (inForce is not null && inForce.Test != test.Id)
+                yield return Finding.Warning(FindingCode.ValueInForceChanged, $"A value in force at the time of this test was entered after it: the change that this test found is from another number. Enter this test once more, superseding this record, to have it compared anew.");
+            yield break;
+        }
+
         if (inForce?.Id != compared.Adoption && inForce?.Test != test.Id)
             yield return Finding.Warning(FindingCode.ValueInForceChanged, $"The value in force at the time of this test was entered or corrected after it: the change that this test found is from another number. Enter this test once more, superseding this record, to have it compared anew.");
         if (!isBasisKnown && inForce?.Id == compared.Adoption && inForce.Test is { } basis && SupersessionStore.Find(connection, workspace, RecordCatchTest.Kind, basis) is not null)

@@ -68,12 +68,26 @@ internal sealed record CatchTestResolution
         };
         if (plan is not null)
             findings.AddRange(PlanDifferences.Of(plan, request));
+        if (request.ValueInForce is { } stated)
+            findings.AddRange(TypedValueRecords.DoubtsAbout(stated, new RecordsReadOnce(connection, workspace), series, request.Lot, occurredAt));
+        var last = request.ValueInForce is null && request.StartValue is null && used.ValueInForce is null
+            ? LastMeasured.Of(connection, workspace, series, occurredAt, request.Supersedes?.Record) : null;
+        var lotBehind = used.ValueInForce is { } adopted ? AdoptionStore.Find(connection, workspace, adopted.Adoption)?.Lot : last?.Record.Lot;
+        if (last is not null)
+        {
+            var day = (request.DayToDay ?? used.DayToDay?.Value)?.Canonical() ?? CatchTestLimits.DefaultDayToDay;
+            var isPredicted = PredictedForLot.Knows(connection, workspace, lotBehind, lot);
+            used = used with { StartValue = StartFromLastTest.Of(connection, workspace, last, request, occurredAt, day, isPredicted) };
+            if (StartFromLastTest.OtherLot(last, request, isPredicted) is { } otherLot)
+                findings.Add(otherLot);
+        }
+
         var question = Join(request, machine!, meter!, element!, product!, lot, scale!, plan, used,
-            used.ValueInForce is { } inForce ? PredictedForLot.Of(connection, workspace, inForce, request.Lot, lot) : null);
+            (used.ValueInForce?.Value ?? used.StartValue?.Value) is { } onRecord ? PredictedForLot.Of(connection, workspace, onRecord, lotBehind, request.Lot, lot) : null);
         if (question.TargetRate is null && plan is not null)
             question.TargetRate = PlannedRate(connection, workspace, plan, request);
         Surround(question, container, MistakeContextRecords.Of(
-            connection, workspace, request, series, meter!, question.Product!.BulkDensity, question.ValueInForce ?? question.StartValue, used.ValueInForce is not null, occurredAt));
+            connection, workspace, request, series, meter!, question.Product!.BulkDensity, question.ValueInForce ?? question.StartValue, lotBehind, occurredAt));
         return (new CatchTestResolution
         {
             Question = question,
@@ -88,7 +102,8 @@ internal sealed record CatchTestResolution
     public CatchTestResolution WithEarlierTest(SqliteConnection connection, Workspace workspace, RecordCatchTestRequest request)
     {
         var at = EnteredInstant.Read(request.OccurredAt!);
-        var since = AdoptionStore.InForce(connection, workspace, Series, at)?.OccurredAt;
+        // What the change is counted from cannot bear it out.
+        var since = Used.StartValue is { } start ? EnteredInstant.Read(start.OccurredAt) : AdoptionStore.InForce(connection, workspace, Series, at)?.OccurredAt;
         if (Question.EarlierTest is not null || EarlierTestRecords.Of(connection, workspace, Question, request, Series, since, at) is not { } earlier)
             return this;
         Question.EarlierTest = earlier;
@@ -111,7 +126,7 @@ internal sealed record CatchTestResolution
             IndicatedMassResolution = data.IndicatedMassResolution,
             CaughtPoints = data.CaughtPoints,
             ValueInForce = data.ValueInForce ?? used.ValueInForce?.Value,
-            StartValue = data.StartValue ?? (data.ValueInForce is null && used.ValueInForce is null ? StartValueOf(plan, data) : null),
+            StartValue = data.StartValue ?? used.StartValue?.Value ?? (data.ValueInForce is null && used.ValueInForce is null ? StartValueOf(plan, data) : null),
             TargetRate = data.TargetRate ?? planned?.TargetRate,
             Area = data.Area ?? plan?.Area,
             Catches = data.Catches,

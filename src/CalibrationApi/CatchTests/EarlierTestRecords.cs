@@ -1,4 +1,3 @@
-using System.Text.Json;
 using CalibrationApi.Calculations.CatchTests;
 using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.Quantities;
@@ -33,7 +32,7 @@ internal static class EarlierTestRecords
         var test = CatchTestMapping.ToEngine(question);
         var found = CatchTestStore.Between(connection, workspace, series, request.Lot, since, at, MostTests)
             .Where(one => one.Id != request.Supersedes?.Record)
-            .Select(one => (Record: one, Test: Resolved(one)))
+            .Select(one => (Record: one, Test: LastMeasured.Resolved(one)))
             .Where(one => !AreTheSameCatches(one.Test, test))
             .Select(one => CatchTestEvaluation.Evaluate(one.Test) is { Result: { } result }
                 ? EarlierTest.Of(result) with
@@ -54,9 +53,6 @@ internal static class EarlierTestRecords
         one.Catches.Select(Reading).SequenceEqual(other.Catches.Select(Reading));
 
     private static (double Net, double Revolutions) Reading(Catch one) => (one.IndicatedNet.Kilograms, one.Revolutions.Count);
-
-    private static CatchTest Resolved(CatchTestRecord record) =>
-        CatchTestMapping.ToEngine((CatchTestRequest)JsonSerializer.Deserialize(record.Resolved, JsonSettings.Contract.GetTypeInfo(typeof(CatchTestRequest)))!);
 
     private static EarlierTestOfTest Write(EarlierTest earlier, CatchTestRequest question)
     {

@@ -36,15 +36,15 @@ internal sealed record MistakeContextRecords
     /// <param name="meter">Its meter.</param>
     /// <param name="density">Bulk density of the product or its lot.</param>
     /// <param name="compared">The value that the test is compared with; null when there is none.</param>
-    /// <param name="usesValueInForce">That value comes from the record of adoptions.</param>
+    /// <param name="lotBehind">Id of the lot that the value on record was found with; null when a stated value is compared with, or no lot was named.</param>
     /// <param name="at">When the test was made.</param>
     public static MistakeContextRecords Of(
-        SqliteConnection connection, Workspace workspace, RecordCatchTestRequest request, Series series, MeterOfMachine meter, BulkDensityQuantity? density, ReferenceOfTest? compared, bool usesValueInForce, DateTimeOffset at)
+        SqliteConnection connection, Workspace workspace, RecordCatchTestRequest request, Series series, MeterOfMachine meter, BulkDensityQuantity? density, ReferenceOfTest? compared, string? lotBehind, DateTimeOffset at)
     {
         var inForce = AdoptionStore.InForceOnMachine(connection, workspace, series.Machine, at);
         return new MistakeContextRecords
         {
-            NewLot = request.NewLot ?? (usesValueInForce && inForce.FirstOrDefault(one => one.Series == series)?.Lot is { } lot && request.Lot is not null ? lot != request.Lot : null),
+            NewLot = request.NewLot ?? (lotBehind is not null && request.Lot is not null ? lotBehind != request.Lot : null),
             OtherContainers = NullIfNone(Containers(connection, workspace, request.Container)),
             // Without a value to compare with, nothing can be mistaken for it.
             OtherElements = compared is null ? null : NullIfNone(Elements(series, meter, inForce, compared)),

@@ -18,6 +18,9 @@ public sealed record UsedHistory
     /// <summary>The adopted value that the test was compared with.</summary>
     public UsedValueInForce? ValueInForce { get; init; }
 
+    /// <summary>The last test of the series, which the test was compared with because nothing had been adopted.</summary>
+    public UsedStartValue? StartValue { get; init; }
+
     /// <summary>The stored test of another set-up that was put beside this one; the evaluation says under secondTest whether it bears this one out.</summary>
     public UsedEarlierTest? EarlierTest { get; init; }
 }
@@ -75,6 +78,19 @@ public sealed class UsedValueInForce
 
     /// <summary>Since when it is in force.</summary>
     public required string Since { get; init; }
+
+    /// <summary>The value.</summary>
+    public required ReferenceOfTest Value { get; init; }
+}
+
+/// <summary>A value that was measured and never adopted, to compare with.</summary>
+public sealed class UsedStartValue
+{
+    /// <summary>Id of the test that measured it.</summary>
+    public required string Test { get; init; }
+
+    /// <summary>When that was made.</summary>
+    public required string OccurredAt { get; init; }
 
     /// <summary>The value.</summary>
     public required ReferenceOfTest Value { get; init; }

@@ -66,6 +66,7 @@ internal static class StoreOperations
         yield return StoreOperation.Writing(type, nameof(CatchTestStore.Insert), (c, w) => CatchTestStore.Insert(c, w, Given.Test(New)));
         yield return StoreOperation.Listing(type, nameof(CatchTestStore.OfSeries), (c, w) => CatchTestStore.OfSeries(c, w, Given.Series, Given.Noon.AddYears(1), 50))
             with { SortsBecause = "it sorts the catches of at most mostTests tests, and finds those tests in the order of an index" };
+        yield return StoreOperation.Listing(type, nameof(CatchTestStore.Newest), (c, w) => CatchTestStore.Newest(c, w, Given.Series, Given.Noon.AddYears(1), 10));
         yield return StoreOperation.Listing(type, nameof(CatchTestStore.Between), (c, w) => CatchTestStore.Between(c, w, Given.Series, Given.Test(New).Lot, null, Given.Noon.AddYears(1), 10));
     }
 
@@ -75,6 +76,7 @@ internal static class StoreOperations
         yield return StoreOperation.Finding(type, nameof(AdoptionStore.Find), (c, w) => AdoptionStore.Find(c, w, Given.Id(1)));
         yield return StoreOperation.Finding(type, nameof(AdoptionStore.InForce), (c, w) => AdoptionStore.InForce(c, w, Given.Series, Given.Noon.AddYears(1)));
         yield return StoreOperation.Finding(type, nameof(AdoptionStore.ValueInForce), (c, w) => AdoptionStore.ValueInForce(c, w, Given.Series, Given.Noon.AddYears(1)));
+        yield return StoreOperation.Listing(type, nameof(AdoptionStore.OfOtherProducts), (c, w) => AdoptionStore.OfOtherProducts(c, w, Given.Series with { Product = "another" }, Given.Noon.AddYears(1)));
         yield return StoreOperation.Listing(type, nameof(AdoptionStore.InForceOnMachine), (c, w) => AdoptionStore.InForceOnMachine(c, w, Given.Series.Machine, Given.Noon.AddYears(1)))
             with { SortsBecause = "it sorts the adoptions of one machine, series by series; there are a few for each season" };
         yield return StoreOperation.Writing(type, nameof(AdoptionStore.Insert), (c, w) => AdoptionStore.Insert(c, w, Given.Adoption(New)));

@@ -112,6 +112,7 @@ internal static class CatchTestMapping
             reference.RelativeUncertainty?.Canonical(),
             reference.FromAnotherScale)
         {
+            MeasuredAt = reference.MeasuredAt,
             ScaleErrorFoundLater = reference.ScaleErrorFoundLater is { } later ? new LaterScaleError(later.Error!.Canonical(), later.StandardUncertainty!.Canonical()) : null,
         };
     }

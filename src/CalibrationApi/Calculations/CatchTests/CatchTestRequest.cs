@@ -165,6 +165,10 @@ public sealed class ReferenceOfTest : MassPerRevolutionQuantity
 
     /// <summary>Error of the scale behind it that was found only after it was adopted, beyond what was corrected then: where that alone explains a change, the answer says so first.</summary>
     public KnownScaleErrorOfTest? ScaleErrorFoundLater { get; set; }
+
+    /// <summary>For a start value that a test measured and nobody adopted: when that test was made; the answer calls it by that day.</summary>
+    [Instant]
+    public string? MeasuredAt { get; set; }
 }
 
 /// <summary>What another lot is expected to give.</summary>
