@@ -85,9 +85,12 @@ public static class MeterSpeedEvaluation
         var highest = corners.Max(corner => corner.MeterSpeed.RevolutionsPerSecond);
         var least = element.Limits.Minimum is { } minimum ? element.Delivery.FlowAt(minimum.RevolutionsPerSecond) : (double?)null;
         var most = element.Limits.Maximum is { } maximum ? element.Delivery.FlowAt(maximum.RevolutionsPerSecond) : (double?)null;
+        var (tooSlow, tooFast) = Outside(element, corners);
         return new ElementResult
         {
             Element = element,
+            TooSlow = tooSlow,
+            TooFast = tooFast,
             Margin = element.Limits.Margin(lowest, highest),
             Corners = corners,
             SpeedWindows = [.. rates.Select(rate => new SpeedWindow(
@@ -139,24 +142,31 @@ public static class MeterSpeedEvaluation
             : $"with it the lowest rate needs at least {slowest:F1}.";
     }
 
-    private static Finding Outside(bool anotherFits, FormattableString detail) => anotherFits
-        ? Finding.Note(FindingCode.OutsideMeterWindow, detail)
-        : Finding.Warning(FindingCode.OutsideMeterWindow, detail);
-
     private static string Others(int corners) => corners == 1 ? "" : $", the worst of {CountWords.Of(corners)} such combinations";
+
+    // Of each side the worst corner; the others stand in the answer.
+    private static (FormattableString? TooSlow, FormattableString? TooFast) Outside(MeteringElement element, Corner[] corners)
+    {
+        Corner[] outside = [.. corners.Where(corner => !corner.Within).OrderBy(corner => corner.MeterSpeed.RevolutionsPerSecond)];
+        Corner[] slow = [.. outside.Where(corner => corner.MeterSpeed.RevolutionsPerSecond < (element.Limits.Minimum?.RevolutionsPerSecond ?? 0))];
+        return (
+            slow is [var slowest, ..]
+                ? (FormattableString)$"{element.Name}: {slowest.Rate} at {slowest.GroundSpeed} takes {slowest.MeterSpeed:F1}, under the least {element.Limits.Minimum:F1}, where it turns unevenly{Others(slow.Length)}. Drive faster or use an element that delivers less per revolution."
+                : null,
+            outside.Length > slow.Length && outside[^1] is var fastest
+                ? (FormattableString)$"{element.Name}: {fastest.Rate} at {fastest.GroundSpeed} takes {fastest.MeterSpeed:F1}, above the highest {element.Limits.Maximum:F1}, so that the rate will not be reached{Others(outside.Length - slow.Length)}. Drive slower or use an element that delivers more per revolution."
+                : null);
+    }
 
     private static IEnumerable<Finding> Findings(ElementResult result, bool anotherFits)
     {
         var element = result.Element;
-        // Of each side the worst corner; the others stand in the answer.
-        Corner[] outside = [.. result.Corners.Where(corner => !corner.Within).OrderBy(corner => corner.MeterSpeed.RevolutionsPerSecond)];
-        Corner[] slow = [.. outside.Where(corner => corner.MeterSpeed.RevolutionsPerSecond < (element.Limits.Minimum?.RevolutionsPerSecond ?? 0))];
-        if (slow is [var slowestCorner, ..])
-            yield return Outside(anotherFits,
-                $"{element.Name}: {slowestCorner.Rate} at {slowestCorner.GroundSpeed} takes {slowestCorner.MeterSpeed:F1}, under the least {element.Limits.Minimum:F1}, where it turns unevenly{Others(slow.Length)}. Drive faster or use an element that delivers less per revolution.");
-        if (outside.Length > slow.Length && outside[^1] is var fastestCorner)
-            yield return Outside(anotherFits,
-                $"{element.Name}: {fastestCorner.Rate} at {fastestCorner.GroundSpeed} takes {fastestCorner.MeterSpeed:F1}, above the highest {element.Limits.Maximum:F1}, so that the rate will not be reached{Others(outside.Length - slow.Length)}. Drive slower or use an element that delivers more per revolution.");
+        foreach (var outside in new[] { result.TooSlow, result.TooFast }.OfType<FormattableString>())
+        {
+            yield return anotherFits
+                ? Finding.Note(FindingCode.OutsideMeterWindow, outside)
+                : Finding.Warning(FindingCode.OutsideMeterWindow, outside);
+        }
 
         if (result.Fits && result.Margin < NearLimit)
             yield return Finding.Note(FindingCode.NearMeterLimit,

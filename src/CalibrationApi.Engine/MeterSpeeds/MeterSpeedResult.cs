@@ -49,6 +49,12 @@ public sealed record ElementResult
     /// <summary>The element serves every corner.</summary>
     public bool Fits => Corners.All(corner => corner.Within);
 
+    /// <summary>What is wrong at the slow side, as a sentence about the worst corner; null when nothing is.</summary>
+    public FormattableString? TooSlow { get; init; }
+
+    /// <summary>What is wrong at the fast side, as a sentence about the worst corner: the rate will not be reached; null when nothing is.</summary>
+    public FormattableString? TooFast { get; init; }
+
     /// <summary>Lowest and highest rate at lowest and highest ground speed.</summary>
     public required IReadOnlyList<Corner> Corners { get; init; }
 

@@ -1,0 +1,67 @@
+using CalibrationApi.Engine.MeterSpeeds;
+using CalibrationApi.Engine.NewLots;
+using CalibrationApi.Engine.ProductRates;
+using CalibrationApi.Engine.SeedRowLimits;
+
+namespace CalibrationApi.Engine.FieldSetUps;
+
+/// <summary>What stands against going on, and what the headline makes of it.</summary>
+internal static class FieldObstacles
+{
+    /// <summary>
+    /// A rate that no meter can reach comes first, because the field cannot be sown so at all; then what kills seed, then what only
+    /// makes it uneven, the air, nutrients, and lots to be tested. Judgement.
+    /// </summary>
+    public static IEnumerable<Obstacle> Of(
+        IReadOnlyList<MeterSetUp> meters, ProductRateResult? nutrients, SeedRowResult? seedRow, FanResult? fan)
+    {
+        var outside = meters.Index()
+            .Select(one => (Place: one.Index, one.Item.Rate.Meter, Element: FittedOf(one.Item)))
+            .Where(one => one.Element is { Fits: false })
+            .OrderBy(one => one.Element!.Room)
+            .ToLookup(one => one.Element!.TooFast is not null);
+        foreach (var (place, meter, element) in outside[true])
+            yield return new Obstacle(new(SetUpPartKind.MeterSpeed, place), element!.TooFast!, meter.Position);
+        if (seedRow is { Verdict: LimitVerdict.Above })
+            yield return new Obstacle(new(SetUpPartKind.SeedRow), seedRow.Headline);
+        foreach (var (place, meter, element) in outside[false])
+            yield return new Obstacle(new(SetUpPartKind.MeterSpeed, place), element!.TooSlow!, meter.Position);
+        if (fan is { NeedsChange: true })
+            yield return new Obstacle(new(SetUpPartKind.Fan), fan.Headline);
+        if (nutrients is { MeetsTargets: false })
+            yield return new Obstacle(new(SetUpPartKind.Nutrients), nutrients.Headline);
+        foreach (var (place, meter) in meters.Index())
+        {
+            if (meter.NewLot is { Verdict: LotVerdict.TestNow } lot)
+                yield return new Obstacle(new(SetUpPartKind.NewLot, place), lot.Headline, meter.Rate.Meter.Position);
+        }
+    }
+
+    /// <summary>The worst obstacle, or the first thing open, and how much there is besides.</summary>
+    public static FormattableString Headline(IReadOnlyList<Obstacle> obstacles, IReadOnlyList<OpenPoint> open)
+    {
+        if (obstacles is not [var worst, ..])
+        {
+            return open switch
+            {
+                [] => $"Every meter has its rate, its value and room for its speed. Go on with the catch plan.",
+                [var only] => (FormattableString)$"One thing is still open: {only.Detail}",
+                [var first, ..] => $"{open.Count} things are still open. The first: {first.Detail}",
+            };
+        }
+
+        var lead = worst.Meter is { } meter ? (FormattableString)$"{meter}: {worst.Detail}" : worst.Detail;
+        return (obstacles.Count - 1, open.Count) switch
+        {
+            (0, 0) => lead,
+            (var more, 0) => $"{lead} {Things(more)} more in the way; see inTheWay.",
+            (0, var still) => $"{lead} Besides, {Things(still)} still open; see open.",
+            (var more, var still) => $"{lead} {Things(more)} more in the way, and {Things(still)} still open; see inTheWay and open.",
+        };
+    }
+
+    private static ElementResult? FittedOf(MeterSetUp meter) =>
+        meter.MeterSpeed?.Elements.FirstOrDefault(element => element.Element.Name == meter.Rate.Meter.Fitted);
+
+    private static string Things(int count) => count == 1 ? "1 thing is" : $"{count} things are";
+}

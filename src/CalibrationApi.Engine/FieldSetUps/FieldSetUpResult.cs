@@ -1,0 +1,54 @@
+using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.MeterSpeeds;
+using CalibrationApi.Engine.NewLots;
+using CalibrationApi.Engine.ProductRates;
+using CalibrationApi.Engine.SeedRowLimits;
+
+namespace CalibrationApi.Engine.FieldSetUps;
+
+/// <summary>Rates and set-up of a field.</summary>
+public sealed record FieldSetUpResult
+{
+    /// <summary>A few sentences that a tired person understands: the worst obstacle, or what is open.</summary>
+    public required FormattableString Headline { get; init; }
+
+    /// <summary>The part that the headline speaks of; null where it has no quantities.</summary>
+    public SetUpPart? HeadlineAbout { get; init; }
+
+    /// <summary>Nothing stands in the way and nothing is open.</summary>
+    public bool NothingInTheWay => InTheWay.Count == 0 && Open.Count == 0;
+
+    /// <summary>What stands against going on, the worst first.</summary>
+    public required IReadOnlyList<Obstacle> InTheWay { get; init; }
+
+    /// <summary>The meters, in the order of the question.</summary>
+    public required IReadOnlyList<MeterSetUp> Meters { get; init; }
+
+    /// <summary>How the products supply the nutrients; null when none are wanted, or a rate or an analysis is open.</summary>
+    public ProductRateResult? Nutrients { get; init; }
+
+    /// <summary>What lies with the seed against published limits; null when nothing does, or something that it needs is open.</summary>
+    public SeedRowResult? SeedRow { get; init; }
+
+    /// <summary>Where the fan may stand; null when no product that is put down states its fan speeds.</summary>
+    public FanResult? Fan { get; init; }
+
+    /// <summary>What could not be computed, and what to add.</summary>
+    public required IReadOnlyList<OpenPoint> Open { get; init; }
+
+    /// <summary>What can hurt people or the crop.</summary>
+    public required IReadOnlyList<Caution> Cautions { get; init; }
+}
+
+/// <summary>Something that stands against going on.</summary>
+/// <param name="About">The part of the set-up that found it.</param>
+/// <param name="Detail">What it is, and what to do.</param>
+/// <param name="Meter">Position of the meter; null when it is about the field.</param>
+public sealed record Obstacle(SetUpPart About, FormattableString Detail, string? Meter = null);
+
+/// <summary>Rates and set-up of one meter.</summary>
+/// <param name="Rate">Its rate, and where that comes from.</param>
+/// <param name="Values">The masses per revolution of its elements, as far as something is known.</param>
+/// <param name="MeterSpeed">Meter speeds, windows and the best element; null without a rate or a value, and at a rate of zero.</param>
+/// <param name="NewLot">What another lot means for the value in force; null when it is the same or unknown, and at a rate of zero.</param>
+public sealed record MeterSetUp(MeterRate Rate, IReadOnlyList<KnownValue> Values, MeterSpeedResult? MeterSpeed, NewLotResult? NewLot);
