@@ -12,19 +12,23 @@ public static class FieldSetUpEvaluation
     /// <summary>Evaluates <paramref name="question"/>.</summary>
     /// <param name="question">The field with its machine and meters.</param>
     /// <remarks>
-    /// Computes nothing of its own: rates by <see cref="FieldRates"/>, speeds by <see cref="MeterSpeedEvaluation"/>, the air by
-    /// <see cref="FanEvaluation"/>, the seed row by <see cref="SeedRowEvaluation"/>, lots by <see cref="NewLotEvaluation"/>, and then
-    /// which of all that stands in the way (<see cref="FieldObstacles"/>). What cannot be told yet is listed, and the rest is answered all the same.
-    /// Range and accuracy are those of the evaluations; the order of obstacles is judgement. Checked in FieldSetUpEvaluationTests.
+    /// <para>
+    /// Formula: none of its own. Rates by <see cref="FieldRates"/>, speeds by <see cref="MeterSpeedEvaluation"/>, the air by
+    /// <see cref="FanEvaluation"/>, the seed row by <see cref="SeedRowEvaluation"/>, lots by <see cref="NewLotEvaluation"/>; then, of all
+    /// that stands in the way, the worst first (<see cref="FieldObstacles"/>).
+    /// </para>
+    /// <para>Range: that of these evaluations. What cannot be told yet is listed, and the rest is answered all the same.</para>
+    /// <para>Source: the order of obstacles is judgement, everything else is that of these evaluations.</para>
+    /// <para>Accuracy: that of these evaluations, to the last bit; shown in FieldSetUpEvaluationTests and SeedRowSetUpTests.</para>
     /// </remarks>
     public static FieldSetUpResult Evaluate(FieldSetUpQuestion question)
     {
         var rates = FieldRates.Of(question);
         List<OpenPoint> open = [.. question.AtOdds, .. rates.Open];
         MeterSetUp[] meters = [.. rates.Meters.Select(rate => Meter(rate, question, open))];
-        var seedRow = SeedRowSetUp.Of(question, rates, open);
+        var (seedRow, inSeedRow) = SeedRowSetUp.Of(question, rates, open);
         AddNutrients(question, rates, open);
-        var fan = Fan(question, rates);
+        var fan = Fan(question, meters);
         Obstacle[] obstacles = [.. FieldObstacles.Of(meters, rates.Nutrients, seedRow, fan)];
         return new FieldSetUpResult
         {
@@ -34,6 +38,7 @@ public static class FieldSetUpEvaluation
             Meters = meters,
             Nutrients = rates.Nutrients,
             SeedRow = seedRow,
+            InSeedRow = inSeedRow,
             Fan = fan,
             Open = open,
             Cautions = Cautions(meters, rates, seedRow),
@@ -70,8 +75,7 @@ public static class FieldSetUpEvaluation
     private static NewLotResult? NewLot(MeterRate rate, FieldSetUpQuestion question)
     {
         var meter = rate.Meter;
-        var fitted = meter.Elements.FirstOrDefault(element => element.Name == meter.Fitted);
-        if (meter.Lot is not { } lot || fitted?.InForce is not { OtherLot: { } before } inForce)
+        if (meter.Lot is not { } lot || meter.FittedElement?.InForce is not { OtherLot: { } before } inForce)
             return null;
         return NewLotEvaluation.Evaluate(new NewLotQuestion
         {
@@ -86,11 +90,11 @@ public static class FieldSetUpEvaluation
         });
     }
 
-    // All products share the air, so the limits of all of them hold at once.
-    private static FanResult? Fan(FieldSetUpQuestion question, FieldRates rates)
+    // All products share the air, so the limits of all of them hold at once. It is not looked at as long as no meter can be set up.
+    private static FanResult? Fan(FieldSetUpQuestion question, MeterSetUp[] meters)
     {
-        MeterRate[] carried = [.. rates.Meters.Where(meter => meter.IsOn)];
-        if (!Array.Exists(carried, meter => meter.Meter.Product.FanSpeeds is not null))
+        MeterRate[] carried = [.. meters.Select(meter => meter.Rate).Where(rate => rate.IsOn)];
+        if (!Array.Exists(meters, meter => meter.MeterSpeed is not null) || !Array.Exists(carried, rate => rate.Meter.Product.FanSpeeds is not null))
             return null;
         return FanEvaluation.Evaluate(
             new FanQuestion
@@ -109,10 +113,10 @@ public static class FieldSetUpEvaluation
         if (question.Nutrients.Count == 0)
             return;
         MeterRate[] bringing = [.. rates.Meters.Where(meter => meter.Meter.Product.BringsNutrients)];
-        if (bringing.Length == 0 && rates.Meters.All(meter => meter.From != RateOrigin.Nutrients))
+        if (bringing.Length == 0 && rates.Meters.All(meter => meter.From != MeterRateOrigin.Nutrients))
             open.Add(OpenPoint.Missing("nutrients", $"No product of this plan has a known analysis, so nothing supplies these nutrients. Add the analysis to a product, or leave the nutrients out."));
         // With one product to choose, or without any price, nothing is dearer than it has to be.
-        if (bringing.Where(meter => meter.From == RateOrigin.Nutrients).DistinctBy(meter => meter.Meter.Product.Key).Count() > 1
+        if (bringing.Where(meter => meter.From == MeterRateOrigin.Nutrients).DistinctBy(meter => meter.Meter.Product.Key).Count() > 1
             && bringing.Any(meter => meter.Meter.Product.Price is not null) && !FieldRates.PricesCompare(bringing))
             open.Add(OpenPoint.Missing("nutrients", $"The rates are those of least total mass, not of least cost, because not all products have a price in one currency. Give each product of known analysis such a price."));
     }

@@ -53,15 +53,28 @@ public sealed record MeterToSetUp
     /// nothing is known.
     /// </summary>
     /// <param name="element">One of <see cref="Elements"/>.</param>
-    /// <remarks>Our own order: what was measured goes before what was predicted. Checked in MeterToSetUpTests.</remarks>
+    /// <remarks>
+    /// <para>Formula: the first of the three that is known; what was measured goes before what was predicted.</para>
+    /// <para>Range: kg per revolution, above 0.</para>
+    /// <para>Source: our own derivation.</para>
+    /// <para>Accuracy: that of what is known, to the last bit; shown in MeterToSetUpTests.</para>
+    /// </remarks>
     public KnownValue? ValueOf(ElementToSetUp element)
     {
         if (element.InForce is { } inForce)
-            return new(element, inForce.Value, ValueOrigin.ValueInForce);
+            return new(element, ValueOrigin.ValueInForce, inForce.Value, inForce.RelativeUncertainty);
         if (element.Name == Fitted && StartValue is { } start)
-            return new(element, start, ValueOrigin.StartValue);
-        return element.Content(Density) is { } content ? new(element, content.StartValue.Value, ValueOrigin.Displacement) : null;
+            return new(element, ValueOrigin.StartValue, start, null);
+        return element.Content(Density)?.StartValue is { } expected
+            ? new(element, ValueOrigin.Displacement, expected.Value, expected.RelativeUncertainty)
+            : null;
     }
+
+    /// <summary>That of the element that is fitted.</summary>
+    public KnownValue? ValueOfFitted() => FittedElement is { } fitted ? ValueOf(fitted) : null;
+
+    /// <summary>The element that is fitted.</summary>
+    internal ElementToSetUp? FittedElement => Elements.FirstOrDefault(element => element.Name == Fitted);
 
     /// <summary>What is open where nothing is known of the element that is fitted.</summary>
     public OpenPoint WithoutValue() => OpenPoint.Missing(
@@ -143,9 +156,10 @@ public sealed record ElementInForce(MassPerRevolution Value, double? RelativeUnc
 
 /// <summary>A mass per revolution, and where it comes from.</summary>
 /// <param name="Element">The element that delivers it.</param>
-/// <param name="Value">The value.</param>
 /// <param name="From">Where it comes from.</param>
-public sealed record KnownValue(ElementToSetUp Element, MassPerRevolution Value, ValueOrigin From);
+/// <param name="Value">The value.</param>
+/// <param name="RelativeUncertainty">Its standard uncertainty; null when it is not known.</param>
+public sealed record KnownValue(ElementToSetUp Element, ValueOrigin From, MassPerRevolution Value, double? RelativeUncertainty);
 
 /// <summary>Where a mass per revolution comes from.</summary>
 public enum ValueOrigin

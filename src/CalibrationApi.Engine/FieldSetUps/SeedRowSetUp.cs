@@ -6,16 +6,16 @@ namespace CalibrationApi.Engine.FieldSetUps;
 /// <summary>What a field gets with the seed, against published limits; adds what cannot be told yet to the open points.</summary>
 internal static class SeedRowSetUp
 {
-    /// <summary>The result; null when nothing lies with the seed or it cannot be told.</summary>
-    public static SeedRowResult? Of(FieldSetUpQuestion question, FieldRates rates, List<OpenPoint> open)
+    /// <summary>The result, and the meters that it counts; null when nothing lies with the seed or it cannot be told.</summary>
+    public static (SeedRowResult? Result, IReadOnlyList<MeterRate> Counted) Of(FieldSetUpQuestion question, FieldRates rates, List<OpenPoint> open)
     {
         MeterRate[] beside = [.. rates.Meters.Where(meter => meter.Meter.WithSeed && !meter.IsOff && !meter.Meter.IsSeed)];
         if (beside.Length == 0)
-            return null;
+            return (null, []);
         if (question.SeedRow is not { } row)
         {
             open.Add(OpenPoint.Missing("seedRow", $"A product is laid with the seed here. Add the seedRow to the plan, to compare it with published limits and your own."));
-            return null;
+            return (null, []);
         }
 
         var before = open.Count;
@@ -24,9 +24,10 @@ internal static class SeedRowSetUp
         open.AddRange(beside.Where(meter => !meter.Meter.Product.BringsNutrients).Select(WithoutAnalysis));
         // Without one product or its rate the sum would look smaller than it is.
         if (open.Count > before || question.MetersLeftOut > 0 || Array.Exists(beside, meter => meter.Rate is null))
-            return null;
+            return (null, []);
         if (row.Region is null)
             open.Add(OpenPoint.Missing("seedRow/region", $"Limits of every region are shown as long as it is not known where the field lies. Add the region; where it is elsewhere, add localLimits from your own guidance."));
+        MeterRate[] counted = [.. InOneRow(question, beside)];
         var result = SeedRowEvaluation.Evaluate(new SeedRow
         {
             Crop = row.Crop,
@@ -38,10 +39,10 @@ internal static class SeedRowSetUp
             Opener = question.Opener,
             AcceptableStandLoss = row.AcceptableStandLoss,
             LocalLimits = row.LocalLimits,
-            Products = [.. InOneRow(question, beside).Select(Placed)],
+            Products = [.. counted.Select(Placed)],
         });
         open.AddRange(result.Findings.Select(finding => Unpublished(finding, result)).OfType<OpenPoint>());
-        return result;
+        return (result, counted);
     }
 
     private static OpenPoint WithoutAnalysis(MeterRate meter) => OpenPoint.Missing(meter.Meter.Member("product"),

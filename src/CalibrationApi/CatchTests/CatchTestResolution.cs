@@ -2,6 +2,7 @@ using CalibrationApi.Calculations.CatchTests;
 using CalibrationApi.Containers;
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.CatchTests;
+using CalibrationApi.Engine.FieldSetUps;
 using CalibrationApi.Engine.History;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Http;
@@ -172,9 +173,10 @@ internal sealed record CatchTestResolution
         // A test beside the plan has no rate in it; the records behind the plan need not be read.
         if (!plan.Meters!.Any(one => one!.Meter == data.Meter && one.Product == data.Product))
             return null;
-        var rate = PlannedField.Read(plan, new ReferredRecords(connection, workspace))
-            .Meters.FirstOrDefault(one => one.Planned.Meter == data.Meter && one.Planned.Product == data.Product)?.Rate;
-        return rate is { Value: > 0 } ? rate : null;
+        var field = PlannedField.Read(plan, new ReferredRecords(connection, workspace), ElementsRead.None);
+        var (place, rate) = FieldRates.Of(FieldSetUpMapping.ToEngine(field)).Meters.Index()
+            .FirstOrDefault(one => one.Item.Meter.Position == data.Meter && one.Item.Meter.Product.Key == data.Product);
+        return rate is { IsOn: true } ? new FieldSetUpUnits(field, choice: null).Stated(rate, place) : null;
     }
 
     // A predicted value holds for the element and setting that it was planned with.

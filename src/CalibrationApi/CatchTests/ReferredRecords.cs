@@ -1,4 +1,3 @@
-using System.Text.Json;
 using CalibrationApi.Containers;
 using CalibrationApi.Http;
 using CalibrationApi.Lots;
@@ -17,6 +16,9 @@ namespace CalibrationApi.CatchTests;
 internal sealed class ReferredRecords(SqliteConnection connection, Workspace workspace)
 {
     public List<ProblemError> Errors { get; } = [];
+
+    /// <summary>What was read, retired or not: each record once, however often it is referred to.</summary>
+    public RecordsReadOnce Known { get; } = new(connection, workspace);
 
     public MachineRequest? Machine(string id, string member) => Find<MachineRequest>(RecordKind.Machines, id, member);
 
@@ -61,15 +63,15 @@ internal sealed class ReferredRecords(SqliteConnection connection, Workspace wor
     public T? Find<T>(RecordKind kind, string id, string member)
         where T : DescribedRequest
     {
-        if (new DescribedRecordStore(kind).Find(connection, workspace, id) is not { } record)
+        if (Known.Find<T>(kind, id) is not { } record)
         {
             Errors.Add(Pages.UnknownId(member, kind));
             return null;
         }
 
-        if (record.Retired)
+        if (record.Retired is true)
             Add(member, ErrorCode.RecordRetired, "This record is retired and takes no new evidence. Use another, or describe it anew without 'retired'.");
-        return (T)JsonSerializer.Deserialize(record.Body, JsonSettings.Contract.GetTypeInfo(typeof(T)))!;
+        return record;
     }
 
     private void Add(string member, string code, string detail) =>

@@ -1,17 +1,19 @@
 using CalibrationApi.Calculations.CatchPlans;
 using CalibrationApi.Calculations.CatchTests;
 using CalibrationApi.CatchTests;
+using CalibrationApi.Containers;
 using CalibrationApi.Engine.CatchPlans;
+using CalibrationApi.Engine.FieldSetUps;
 using CalibrationApi.Http;
-using CalibrationApi.Quantities;
 using CalibrationApi.Records;
+using CalibrationApi.Quantities;
+using CalibrationApi.Scales;
 using CalibrationApi.Storage;
 using CalibrationApi.Storage.Records;
 using CalibrationApi.Storing;
 using FluentValidation;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.AspNetCore.Mvc;
-using Microsoft.Data.Sqlite;
 
 namespace CalibrationApi.Plans;
 
@@ -26,12 +28,11 @@ internal static class PlanCatchOfPlan
     public static Results<JsonAnswer<CatchPlanAnswer>, ProblemResult> Handle(
         string id, CalibrationDatabase database, Workspace workspace, IValidator<CatchPlanRequest> questions, [FromQuery] string? units = null)
     {
-        var predicted = new List<(PlannedMeter Meter, KnownValue Known)>();
-        var (question, errors) = database.Read(connection => new RecordsReadOnce(connection, workspace).Find<PlanRequest>(RecordKind.Plans, id) is { } plan
-            ? Resolve(connection, workspace, plan, predicted)
-            : (null, null));
-        if (errors is null)
+        var planned = database.Read(connection => Read(id, new ReferredRecords(connection, workspace)));
+        if (planned is null)
             return Pages.NotFound();
+        var predicted = new List<(MeterToSetUp Meter, KnownValue Known)>();
+        var (question, errors) = Resolve(planned, new FieldSetUpUnits(planned.Field, choice: null), predicted);
         if (question is null)
             return ProblemResult.Invalid(errors);
         if (questions.Validate(question) is { IsValid: false } broken)
@@ -43,35 +44,47 @@ internal static class PlanCatchOfPlan
             : ProblemResult.Refused(outcome.Refusals, answerUnits.Display);
     }
 
-    private static (CatchPlanRequest? Question, IReadOnlyList<ProblemError>? Errors) Resolve(
-        SqliteConnection connection, Workspace workspace, PlanRequest plan, List<(PlannedMeter Meter, KnownValue Known)> predicted)
+    private static PlannedCatch? Read(string id, ReferredRecords records)
     {
-        var records = new ReferredRecords(connection, workspace);
+        if (records.Known.Find<PlanRequest>(RecordKind.Plans, id) is not { } plan)
+            return null;
         var scale = records.Scale(plan.Scale!, nameof(plan.Scale));
         var container = plan.Container is { } containerId ? records.Container(containerId, nameof(plan.Container)) : null;
-        var field = PlannedField.Read(plan, records);
+        return new(PlannedField.Read(plan, records, ElementsRead.Fitted), scale, container);
+    }
+
+    private static (CatchPlanRequest? Question, IReadOnlyList<ProblemError> Errors) Resolve(
+        PlannedCatch planned, FieldSetUpUnits units, List<(MeterToSetUp Meter, KnownValue Known)> predicted)
+    {
+        var rates = FieldRates.Of(FieldSetUpMapping.ToEngine(planned.Field));
         var meters = new List<MeterOfPlan>();
+        var open = new List<OpenPoint>();
         // A product that the nutrients do not need is not put down.
-        foreach (var meter in field.Meters.Where(meter => !meter.IsOff))
+        foreach (var (place, rate) in rates.Meters.Index().Where(meter => !meter.Item.IsOff))
         {
-            if (meter.ValueOf(meter.Element, connection, workspace, plan.Machine!) is not { } known)
+            if (rate.Meter.ValueOfFitted() is not { } known)
             {
-                records.Errors.Add(meter.WithoutValue());
+                open.Add(rate.Meter.WithoutValue());
                 continue;
             }
 
-            meters.Add(Meter(meter, known));
+            meters.Add(Meter(planned.Field.Meters[place], rate, known, place, units));
             if (known.From == ValueOrigin.Displacement)
-                predicted.Add((meter, known));
+                predicted.Add((rate.Meter, known));
         }
 
-        if (records.Errors.Count + field.RateErrors.Count > 0)
-            return (null, [.. records.Errors, .. field.RateErrors]);
-        return (new CatchPlanRequest
+        ProblemError[] errors = [.. planned.Field.AtOdds, .. open.Concat(rates.Open).Select(one => FieldSetUpMapping.Problem(one, units))];
+        return errors.Length > 0 ? (null, errors) : (Question(planned, meters), []);
+    }
+
+    private static CatchPlanRequest Question(PlannedCatch planned, IReadOnlyList<MeterOfPlan> meters)
+    {
+        var (plan, scale) = (planned.Field.Plan, planned.Scale!);
+        return new()
         {
             GroundSpeed = plan.GroundSpeed,
             WorkingSpeeds = plan.WorkingSpeeds,
-            Drive = field.Machine!.Drive,
+            Drive = planned.Field.Machine!.Drive,
             WantedPrecision = plan.WantedPrecision,
             LongestRun = plan.LongestRun,
             ShortestRun = plan.ShortestRun,
@@ -79,40 +92,60 @@ internal static class PlanCatchOfPlan
             LiftLimit = plan.LiftLimit,
             Scale = new ScaleOfTest
             {
-                Division = scale!.Division,
+                Division = scale.Division,
                 AccuracyClass = scale.AccuracyClass,
                 VerificationInterval = scale.VerificationInterval,
                 StatedAccuracy = scale.StatedAccuracy,
                 Capacity = scale.Capacity,
             },
-            Container = container is null ? null : new ContainerOfPlan { Volume = container.Volume, Tare = container.Tare, Fill = container.Fill },
+            Container = planned.Container is { } container ? new ContainerOfPlan { Volume = container.Volume, Tare = container.Tare, Fill = container.Fill } : null,
             Meters = meters,
-            DisturbedPoints = field.Machine.RestorePoints,
-        }, []);
+            DisturbedPoints = planned.Field.Machine.RestorePoints,
+        };
     }
 
-    private static MeterOfPlan Meter(PlannedMeter meter, KnownValue known) => new()
+    private static MeterOfPlan Meter(PlannedMeter meter, MeterRate rate, KnownValue known, int place, FieldSetUpUnits units)
     {
-        Meter = meter.Planned.Meter,
-        Product = meter.Product.Name,
-        Material = meter.Product.Material,
-        CoveredWidth = meter.Meter.CoveredWidth,
-        TargetRate = meter.Rate,
-        BulkDensity = meter.BulkDensity,
-        FittedElement = meter.Element.DisplacementPerRevolution is { } displacement
-            ? new FittedElement { Name = meter.Element.Name, Kind = meter.Element.Kind, DisplacementPerRevolution = displacement }
-            : null,
-        ValueInForce = known.From == ValueOrigin.ValueInForce ? known.Value : null,
-        StartValue = known.From == ValueOrigin.ValueInForce ? null : known.Value,
-        SpeedLimits = meter.Element.SpeedLimits ?? meter.Meter.SpeedLimits,
-        PocketsPerRevolution = meter.Element.PocketsPerRevolution,
-    };
+        var value = Reference(meter, known, place, units);
+        return new()
+        {
+            Meter = meter.Planned.Meter,
+            Product = meter.Product.Name,
+            Material = meter.Product.Material,
+            CoveredWidth = meter.Meter.CoveredWidth,
+            TargetRate = units.Stated(rate, place),
+            BulkDensity = meter.BulkDensity,
+            FittedElement = meter.Element.DisplacementPerRevolution is { } displacement
+                ? new FittedElement { Name = meter.Element.Name, Kind = meter.Element.Kind, DisplacementPerRevolution = displacement }
+                : null,
+            ValueInForce = known.From == ValueOrigin.ValueInForce ? value : null,
+            StartValue = known.From == ValueOrigin.ValueInForce ? null : value,
+            SpeedLimits = meter.Element.SpeedLimits ?? meter.Meter.SpeedLimits,
+            PocketsPerRevolution = meter.Element.PocketsPerRevolution,
+        };
+    }
 
-    private static AssumptionAnswer Predicted(PlannedMeter meter, KnownValue known, AnswerUnits units) => new()
+    private static ReferenceOfTest Reference(PlannedMeter meter, KnownValue known, int place, FieldSetUpUnits units)
+    {
+        if (known.From == ValueOrigin.StartValue)
+            return meter.Planned.StartValue!;
+        var value = units.Value(place, known).MassPerRevolution(known.Value);
+        return new ReferenceOfTest
+        {
+            Value = value.Value,
+            Unit = value.Unit,
+            RelativeUncertainty = known.RelativeUncertainty is { } relative ? AnswerUnits.Percent(relative) : null,
+        };
+    }
+
+    private static AssumptionAnswer Predicted(MeterToSetUp meter, KnownValue known, AnswerUnits units) => new()
     {
         Name = "startValue",
-        Value = units.Any(known.Value.Read()),
+        Value = units.Any(known.Value),
         Origin = "the volume of the element times the bulk density times a usual fill efficiency: nothing was measured yet",
-        Meter = meter.Planned.Meter,
+        Meter = meter.Position,
     };
+
+    // What the plan names is read before anything is computed.
+    private sealed record PlannedCatch(PlannedField Field, ScaleRequest? Scale, ContainerRequest? Container);
 }

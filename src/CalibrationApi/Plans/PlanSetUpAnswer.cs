@@ -4,6 +4,7 @@ using CalibrationApi.Calculations.ProductRates;
 using CalibrationApi.Calculations.SeedRowLimits;
 using CalibrationApi.Calculations.SeedingRates;
 using CalibrationApi.Contract;
+using CalibrationApi.Engine.FieldSetUps;
 using CalibrationApi.Quantities;
 
 namespace CalibrationApi.Plans;
@@ -71,7 +72,7 @@ public sealed class MeterSetUpAnswer
     public MassPerAreaQuantity? Rate { get; init; }
 
     /// <summary>Where the rate comes from: the plan's own <c>target-rate</c>, its <c>stand</c>, or its <c>nutrients</c>.</summary>
-    [KnownWords(typeof(RateOrigin))]
+    [KnownWords(typeof(MeterRateOrigin))]
     public required string RateFrom { get; init; }
 
     /// <summary>How the rate follows from the stand; absent otherwise.</summary>
@@ -110,33 +111,4 @@ public sealed class OpenPointOfPlan
 
     /// <summary>What is missing or wrong, and what to do.</summary>
     public required string Detail { get; init; }
-}
-
-/// <summary>What keeps a part of a set-up open.</summary>
-internal enum OpenKind
-{
-    /// <summary>A value is missing.</summary>
-    MissingValue,
-
-    /// <summary>A record that the plan names was retired or changed since.</summary>
-    RecordAtOdds,
-
-    /// <summary>A calculation refused what plan and records say.</summary>
-    Refused,
-
-    /// <summary>Nothing published settles it.</summary>
-    NoPublishedNumber,
-}
-
-/// <summary>Where a mass per revolution comes from.</summary>
-internal enum ValueOrigin
-{
-    /// <summary>It is in force.</summary>
-    ValueInForce,
-
-    /// <summary>The plan predicts it.</summary>
-    StartValue,
-
-    /// <summary>Displacement, bulk density and a usual fill efficiency give it.</summary>
-    Displacement,
 }

@@ -33,19 +33,29 @@ internal static class MeterSpeedCalculation
 
     public static AnswerUnits UnitsFor(MeterSpeedRequest request, string? choice)
     {
-        var first = request.Elements![0]!;
-        var rate = Quantity.UnitOf(request.Rates![0])!;
-        var limits = first.SpeedLimits ?? request.SpeedLimits;
+        var limits = request.Elements![0]!.SpeedLimits ?? request.SpeedLimits;
         var limitsOfAir = request.Fan?.Products!.Select(product => product!.AirFlowLimits).FirstOrDefault(one => one?.Minimum is not null || one?.Maximum is not null);
+        return UnitsFor(
+            choice,
+            Quantity.UnitOf(request.Rates![0])!,
+            Quantity.UnitOf(request.Fan?.AirFlow ?? limitsOfAir?.Minimum ?? limitsOfAir?.Maximum),
+            Quantity.UnitOf(request.GroundSpeeds![0]),
+            Quantity.UnitOf(request.CoveredWidth),
+            Quantity.UnitOf(limits?.Maximum ?? limits?.Minimum));
+    }
+
+    /// <summary>The same from the units of the first rate, of the air flow, of the first ground speed, of the width and of the limits of the meter speed.</summary>
+    public static AnswerUnits UnitsFor(string? choice, Unit rate, Unit? airFlow, Unit? groundSpeed, Unit? width, Unit? meterSpeed)
+    {
         var units = AnswerUnits.For(
             choice,
             rate,
             UnitTable.Get(rate.Symbol == "lb/ac" ? "ac" : "ha"),
             rate.Symbol == "lb/ac" ? UnitTable.Get("lb/min") : null,
-            Quantity.UnitOf(request.Fan?.AirFlow ?? limitsOfAir?.Minimum ?? limitsOfAir?.Maximum),
-            Quantity.UnitOf(request.GroundSpeeds![0]),
-            Quantity.UnitOf(request.CoveredWidth),
-            Quantity.UnitOf(limits?.Maximum ?? limits?.Minimum));
+            airFlow,
+            groundSpeed,
+            width,
+            meterSpeed);
         // A day in the field is told in hours, what air carries by the cubic metre or foot, and no longer by the bushel.
         var air = units.Display[Dimension.VolumePerTime].Symbol;
         return units.With(UnitTable.Get("h"), UnitTable.Get(air == "ft3/min" ? "lb/ft3" : "kg/m3"));

@@ -27,7 +27,7 @@ internal static class NewLotCalculation
             Units = UnitsFor,
             Question = ToEngine,
             Evaluate = question => NewLotEvaluation.Evaluate(question),
-            Answer = ToAnswer,
+            Answer = (request, result, units) => ToAnswer(result, units, request.Price?.Currency),
             Verdict = answer => answer.Verdict,
         };
 
@@ -58,7 +58,10 @@ internal static class NewLotCalculation
         UnknownDensity = request.UnknownDensityChange?.Canonical(),
     };
 
-    public static NewLotAnswer ToAnswer(NewLotRequest request, NewLotResult result, AnswerUnits units)
+    /// <param name="result">What changes.</param>
+    /// <param name="units">Units of the answer.</param>
+    /// <param name="currency">Currency of the price; null without one.</param>
+    public static NewLotAnswer ToAnswer(NewLotResult result, AnswerUnits units, string? currency)
     {
         var prediction = result.Prediction;
         var start = units.MassPerRevolution(prediction.Value);
@@ -74,8 +77,8 @@ internal static class NewLotCalculation
             ProbabilityWithinToleranceOfPrediction = result.ProbabilityOfPrediction,
             StartValue = new() { Value = start.Value, Unit = start.Unit, RelativeUncertainty = units.Ratio(prediction.Uncertainty.StandardUncertainty) },
             Rate = result.Rate is { } rate ? ToAnswer(rate, units) : null,
-            EffectIfValueStays = result.IfValueStays is { } value ? ToAnswer(value, request, units) : null,
-            EffectIfNothingIsChanged = result.IfNothingIsChanged is { } nothing ? ToAnswer(nothing, request, units) : null,
+            EffectIfValueStays = result.IfValueStays is { } value ? ToAnswer(value, currency, units) : null,
+            EffectIfNothingIsChanged = result.IfNothingIsChanged is { } nothing ? ToAnswer(nothing, currency, units) : null,
             Assumptions = units.Assumptions(result.Assumptions),
             Findings = units.Findings(result.Findings),
             Cautions = units.Cautions(result.Cautions),
@@ -100,7 +103,7 @@ internal static class NewLotCalculation
         ForSameStand = rate.SameStand is { } stand ? units.Rate(stand) : null,
     };
 
-    private static EffectOfLot ToAnswer(LotEffect effect, NewLotRequest request, AnswerUnits units) => new()
+    private static EffectOfLot ToAnswer(LotEffect effect, string? currency, AnswerUnits units) => new()
     {
         SetRate = units.Rate(effect.SetRate),
         AppliedRate = units.Rate(effect.AppliedRate),
@@ -110,7 +113,7 @@ internal static class NewLotCalculation
         Plants = effect.Plants is { } plants ? units.CountPerArea(plants) : null,
         PlantsDeviation = effect.PlantsDeviation is { } plantsOff ? units.Ratio(plantsOff) : null,
         MassOverArea = effect.MassOverArea is { } mass ? units.Mass(mass) : null,
-        Cost = effect.Cost is { } cost ? new Money { Value = AnswerUnits.Shown(cost), Currency = request.Price!.Currency! } : null,
+        Cost = effect.Cost is { } cost ? new Money { Value = AnswerUnits.Shown(cost), Currency = currency! } : null,
     };
 }
 

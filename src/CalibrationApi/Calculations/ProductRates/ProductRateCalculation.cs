@@ -31,34 +31,52 @@ internal static class ProductRateCalculation
             Units = UnitsFor,
             Question = ToEngine,
             Evaluate = question => ProductRateEvaluation.Evaluate(question),
-            Answer = ToAnswer,
+            Answer = (request, result, units) => ToAnswer(result, units, request.Products![0]!.Price?.Currency),
         };
 
     /// <summary>Rates follow the first target; masses the first package, else go with the rates.</summary>
-    public static AnswerUnits UnitsFor(ProductRateRequest request, string? choice)
+    public static AnswerUnits UnitsFor(ProductRateRequest request, string? choice) => UnitsFor(
+        choice,
+        Quantity.UnitOf(request.Targets![0]!.Amount)!,
+        Quantity.UnitOf(request.Area),
+        Quantity.UnitOf(request.Products!.FirstOrDefault(product => product!.PackageMass is not null)?.PackageMass));
+
+    /// <summary>The same from the units of the first target, the area and the first package.</summary>
+    public static AnswerUnits UnitsFor(string? choice, Unit rate, Unit? area, Unit? package)
     {
-        var rate = Quantity.UnitOf(request.Targets![0]!.Amount)!;
         var isPounds = rate.Symbol == "lb/ac";
         return AnswerUnits.For(
             choice,
             rate,
             UnitTable.Get(isPounds ? "ac" : "ha"),
             UnitTable.Get(isPounds ? "lb" : "kg"),
-            Quantity.UnitOf(request.Area),
-            Quantity.UnitOf(request.Products!.FirstOrDefault(product => product!.PackageMass is not null)?.PackageMass));
+            area,
+            package);
     }
 
     public static ProductRateQuestion ToEngine(ProductRateRequest request) => new()
     {
-        Targets = [.. request.Targets!.Select(target => new NutrientTarget(Form(target!.Nutrient), target.Amount!.Read(), Words.Read<TargetKind>(target.Kind), MassPerAreaQuantity.Read(target.Most)))],
+        Targets = Read(request.Targets),
         Products = [.. request.Products!.Select(product => Read(product!))],
-        Credits = [.. (request.Credits ?? []).Select(credit => new NutrientCredit(Form(credit!.Nutrient), credit.Amount!.Read()))],
+        Credits = Read(request.Credits),
         Area = AreaQuantity.Read(request.Area),
     };
 
-    public static ProductRateAnswer ToAnswer(ProductRateRequest request, ProductRateResult result, AnswerUnits units)
+    public static NutrientTarget[] Read(IReadOnlyList<WantedNutrient?>? targets) =>
+    [
+        .. (targets ?? []).Select(target => new NutrientTarget(
+            Form(target!.Nutrient), target.Amount!.Read(), Words.Read<TargetKind>(target.Kind), MassPerAreaQuantity.Read(target.Most))),
+    ];
+
+    public static NutrientCredit[] Read(IReadOnlyList<CreditedNutrient?>? credits) =>
+        [.. (credits ?? []).Select(credit => new NutrientCredit(Form(credit!.Nutrient), credit.Amount!.Read()))];
+
+    /// <param name="result">The rates.</param>
+    /// <param name="units">Units of the answer.</param>
+    /// <param name="currency">Currency of the prices; null without any.</param>
+    public static ProductRateAnswer ToAnswer(ProductRateResult result, AnswerUnits units, string? currency)
     {
-        var money = new MoneyWriter(request.Products![0]!.Price?.Currency, units.Display);
+        var money = new MoneyWriter(currency, units.Display);
         return new()
         {
             Headline = units.Display.Write(result.Headline),

@@ -56,8 +56,14 @@ internal static class SeedRowLimitCalculation
         Products = [.. request.Products!.Select(product => Read(product!))],
         AcceptableStandLoss = request.AcceptableStandLoss?.Canonical(),
         Sources = request.Sources is { } keys ? [.. keys.Select(key => key!)] : null,
-        LocalLimits = [.. (request.LocalLimits ?? []).Select(limit => new LocalLimit(limit!.Source!, Words.Read<LimitedNutrient>(limit.Nutrient)!.Value, new PrintedRate(limit.Rate!.Value!.Value, limit.Rate.Unit!)))],
+        LocalLimits = Read(request.LocalLimits),
     };
+
+    public static LocalLimit[] Read(IReadOnlyList<LocalLimitWithSeed?>? limits) =>
+    [
+        .. (limits ?? []).Select(limit => new LocalLimit(
+            limit!.Source!, Words.Read<LimitedNutrient>(limit.Nutrient)!.Value, new PrintedRate(limit.Rate!.Value!.Value, limit.Rate.Unit!))),
+    ];
 
     public static SeedRowLimitAnswer ToAnswer(SeedRowResult result, AnswerUnits units) => new()
     {

@@ -28,7 +28,7 @@ internal static class SeedingRateCalculation
             Units = UnitsFor,
             Question = ToEngine,
             Evaluate = question => SeedingRateEvaluation.Evaluate(question),
-            Answer = ToAnswer,
+            Answer = (request, result, units) => ToAnswer(result, units, request.Price?.Currency ?? request.Package?.Price?.Currency),
         };
 
     public static AnswerUnits UnitsFor(SeedingRateRequest request, string? choice) => AnswerUnits.For(choice, UsualUnits.With(
@@ -63,7 +63,10 @@ internal static class SeedingRateCalculation
         StatedRateIsShortcut = IsShortcut(request.StatedRate),
     };
 
-    public static SeedingRateAnswer ToAnswer(SeedingRateRequest request, SeedingRateResult result, AnswerUnits units) => new()
+    /// <param name="result">The rate.</param>
+    /// <param name="units">Units of the answer.</param>
+    /// <param name="currency">Currency of the price; null without one.</param>
+    public static SeedingRateAnswer ToAnswer(SeedingRateResult result, AnswerUnits units, string? currency) => new()
     {
         Headline = units.Display.Write(result.Headline),
         Rate = units.Rate(result.Rate),
@@ -79,7 +82,7 @@ internal static class SeedingRateCalculation
         MassForOnePureLive = result.PureLiveSeed is { } live ? new RatioQuantity { Value = AnswerUnits.Shown(1 / live), Unit = "1" } : null,
         MassOverArea = result.MassOverArea is { } mass ? units.Mass(mass) : null,
         Packages = result.Packages is { } packages ? ToAnswer(packages, units) : null,
-        Cost = result.Cost is { } cost ? ToAnswer(cost, request.Price?.Currency ?? request.Package!.Price!.Currency!, units) : null,
+        Cost = result.Cost is { } cost ? ToAnswer(cost, currency!, units) : null,
         StatedRate = result.StatedRate is { } stated ? ToAnswer(stated, units) : null,
         UncertaintyParts = [.. result.UncertaintyParts.Select(part => new StandUncertainty { Source = Words.Of(part.Source), Relative = units.Ratio(part.Relative) })],
         Assumptions = units.Assumptions(result.Assumptions),

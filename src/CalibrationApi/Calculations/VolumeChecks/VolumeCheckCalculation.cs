@@ -38,11 +38,14 @@ internal static class VolumeCheckCalculation
         var density = Quantity.UnitOf(request.BulkDensity)!;
         return AnswerUnits.For(
             choice,
-            density.Symbol.StartsWith("lb", StringComparison.Ordinal) ? UnitTable.Get("lb/rev") : null,
+            UnitBeside(density),
             density,
             Quantity.UnitOf(request.Displacement),
             Quantity.UnitOf(request.MassPerRevolution ?? request.LearnedFrom?.MassPerRevolution));
     }
+
+    /// <summary>The unit of a mass per revolution that follows from a bulk density.</summary>
+    public static Unit UnitBeside(Unit density) => UnitTable.Get(density.Symbol.StartsWith("lb", StringComparison.Ordinal) ? "lb/rev" : "kg/rev");
 
     public static VolumeCheckQuestion ToEngine(VolumeCheckRequest request) => new()
     {
