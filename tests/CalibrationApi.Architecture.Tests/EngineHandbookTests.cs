@@ -23,7 +23,7 @@ public sealed partial class EngineHandbookTests
         .Descendants("member").ToDictionary(member => member.Attribute("name")!.Value);
 
     // Written last, because others change them.
-    private static readonly string[] Unwritten = ["CatchTests", "Adoptions"];
+    private static readonly string[] Unwritten = ["Adoptions"];
 
     private static readonly (MethodInfo Method, XElement? OfMember, XElement? OfType)[] Computing = [.. Engine.GetExportedTypes()
         .Where(type => !Unwritten.Contains(type.Namespace!.Split('.')[^1]))
@@ -43,11 +43,11 @@ public sealed partial class EngineHandbookTests
     {
         string[] found = [.. Computing.Select(one => Called(one.Method))];
 
-        Assert.True(found.Length > 120);
+        Assert.True(found.Length > 170);
         Assert.Contains("StudentT.Quantile", found);
         Assert.Contains("Unit.Canonical", found);
         Assert.Contains("OimlR76.LargestLoad", found);
-        Assert.Contains("StandRiskEvaluation.Evaluate", found);
+        Assert.Contains("CatchTestEvaluation.Evaluate", found);
         Assert.DoesNotContain("Mass.get_Kilograms", found);
         Assert.DoesNotContain("UnitTable.Find", found);
     }

@@ -14,13 +14,21 @@ public static class CatchTestEvaluation
 
     /// <summary>Evaluates <paramref name="test"/>.</summary>
     /// <param name="test">The test; at least one catch counts.</param>
-    /// <returns>The result, or a refusal with code <see cref="RefusalCode.SettingsAtOdds"/> when tolerance and wanted precision cannot both be met.</returns>
+    /// <returns>
+    /// The result, or a refusal with code <see cref="RefusalCode.SettingsAtOdds"/> when tolerance and wanted precision cannot both be met.
+    /// </returns>
     /// <remarks>
-    /// <para>Net masses, pooled mass per revolution (<see cref="PooledRatio"/>), uncertainty
-    /// (<see cref="MassPerRevolutionEstimate"/>), agreement (<see cref="CatchAgreement"/>), change
-    /// (<see cref="ChangeAgainstReference"/>), a second test (<see cref="SecondTest"/>), likely mistakes (<see cref="LikelyMistakesResult"/>), verdict (<see cref="CatchTestVerdict"/>), in that order.</para>
-    /// <para>Accuracy: reproduces the published pooling, weighing and conformance examples in the Reference tests; a change of
-    /// units changes nothing beyond 1e-12 relative (CatchTestPropertyTests).</para>
+    /// <para>Formula: net masses, pooled mass per revolution (<see cref="PooledRatio"/>), uncertainty
+    /// (<see cref="MassPerRevolutionEstimate"/>), agreement (<see cref="CatchAgreement"/>), change (<see cref="ChangeAgainstReference"/>),
+    /// a second test (<see cref="SecondTest"/>), likely mistakes (<see cref="LikelyMistakesResult"/>), verdict
+    /// (<see cref="CatchTestVerdict"/>), in that order.</para>
+    /// <para>Range: masses, revolutions and values above 0; one catch rests on the prior of its scatter; without anything in force or
+    /// expected there is no change.</para>
+    /// <para>Source: each part names its own; weighing and pooling SOURCES.md, keys OIML-R76, GUM and DERSIMONIAN-KACKER-2007, conformance
+    /// key JCGM-106; the limits of the verdict are judgement.</para>
+    /// <para>Accuracy: decisions case by case (CatchTestDecisionTests); a change of units changes nothing beyond 1e-12 relative
+    /// (CatchTestPropertyTests); a whole example of our own to every digit (WorkedCatchTestTests); published pooling, weighing and
+    /// conformance to every printed digit (PoolingReferenceTests, RoundingReferenceTests, ConformanceReferenceTests).</para>
     /// </remarks>
     /// <exception cref="ArgumentException">No catch counts.</exception>
     public static Outcome<CatchTestResult> Evaluate(CatchTest test)

@@ -40,6 +40,14 @@ public sealed record EarlierTest
     public string? OccurredAt { get; init; }
 
     /// <summary>The evaluation of a test as an earlier one.</summary>
+    /// <param name="result">The evaluation.</param>
+    /// <remarks>
+    /// <para>Formula: scatter^2 = share of the scatter in the variance of the value; known^2 = the rest of its random variance + shared
+    /// tare^2, relative.</para>
+    /// <para>Range: any evaluation with a catch that counts.</para>
+    /// <para>Source: our own derivation, as <see cref="SecondTest"/>.</para>
+    /// <para>Accuracy: 1e-9 relative against its parts (SecondTestTests).</para>
+    /// </remarks>
     public static EarlierTest Of(CatchTestResult result)
     {
         var estimate = result.Estimate;

@@ -14,6 +14,12 @@ public sealed record ExcludedCatches(IReadOnlyList<int> Agreeing, IReadOnlyList<
 
     /// <summary>The catches that count do not outweigh those that contradict them two to one: leaving out decides, not the test.</summary>
     /// <param name="counted">Catches that count.</param>
+    /// <remarks>
+    /// <para>Formula: 2 times those that contradict above those that count.</para>
+    /// <para>Range: at least one catch that counts.</para>
+    /// <para>Source: judgement.</para>
+    /// <para>Accuracy: the limit from both sides (ExcludedCatchTests).</para>
+    /// </remarks>
     public bool Decide(int counted) => 2 * Contradicting.Count > counted;
 
     internal static ExcludedCatches Of(CatchTest test, CatchReadings readings, MassPerRevolutionEstimate estimate, ExpectedChange? expected, double tolerance)

@@ -4,6 +4,13 @@ using CalibrationApi.Engine.Uncertainty;
 namespace CalibrationApi.Engine.CatchTests;
 
 /// <summary>The mass per revolution of a test with its uncertainty taken apart.</summary>
+/// <remarks>
+/// <para>Formula: u_rel^2 = 1 / sum(w) + u_tare^2 + u_points^2 + u_span^2, the first of them Catches^2; relative expanded uncertainty U /
+/// k.</para>
+/// <para>Range: at least one catch; every part at least 0, relative.</para>
+/// <para>Source: JCGM 100:2008, 5.1.2 (SOURCES.md, key GUM), with the two parts of <see cref="TwoPartUncertainty"/>.</para>
+/// <para>Accuracy: 1e-12 relative against the parts by hand (MassPerRevolutionEstimateTests).</para>
+/// </remarks>
 public sealed record MassPerRevolutionEstimate
 {
     /// <summary>The pooled value with its interval, kg per revolution.</summary>

@@ -5,8 +5,13 @@ namespace CalibrationApi.Engine.CatchTests;
 
 /// <summary>The conditions of a test or of sowing; null members were not stated.</summary>
 /// <remarks>
-/// Published work shows that tank level, slope, speed and moisture change what a meter delivers (SOURCES.md, keys SPAGNOLO-2020,
-/// ENGAGRIC-2017, DURSUN-2007); how far they may differ before it is worth a word is judgement.
+/// <para>Published work shows that tank level, slope, speed and moisture change what a meter delivers (SOURCES.md, keys SPAGNOLO-2020,
+/// ENGAGRIC-2017, DURSUN-2007); how far they may differ before it is worth a word is judgement.</para>
+/// <para>Formula: differences beyond 30 points of tank level, 3 points of slope, 2 points of moisture, 10 K; tank pressure by 20 % and fan
+/// speed by 10 % of the larger.</para>
+/// <para>Range: conditions stated on both sides; what is stated on one only is compared with nothing.</para>
+/// <para>Source: which conditions matter SOURCES.md, keys SPAGNOLO-2020, ENGAGRIC-2017 and DURSUN-2007; how far is judgement.</para>
+/// <para>Accuracy: each condition by itself, far off and near (TestConditionsTests).</para>
 /// </remarks>
 public sealed record TestConditions
 {
