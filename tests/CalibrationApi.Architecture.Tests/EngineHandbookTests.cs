@@ -22,11 +22,7 @@ public sealed partial class EngineHandbookTests
     private static readonly Dictionary<string, XElement> Documented = XDocument.Load(Path.ChangeExtension(Engine.Location, ".xml"))
         .Descendants("member").ToDictionary(member => member.Attribute("name")!.Value);
 
-    // Written last, because others change them.
-    private static readonly string[] Unwritten = ["Adoptions"];
-
     private static readonly (MethodInfo Method, XElement? OfMember, XElement? OfType)[] Computing = [.. Engine.GetExportedTypes()
-        .Where(type => !Unwritten.Contains(type.Namespace!.Split('.')[^1]))
         .SelectMany(ComputingMembers.Of)
         .Select(method => (method, Documented.GetValueOrDefault(IdOf(method)), Documented.GetValueOrDefault("T:" + NameOf(method.DeclaringType!))))];
 

@@ -12,7 +12,9 @@ public sealed record TypedValue
     /// <summary>The number with its unit, as it was typed.</summary>
     public required string InWords { get; init; }
 
-    /// <summary>The mass per revolution of one step of the controller's last digit, kg per revolution, &gt;= 0; 0 when the digits are not known.</summary>
+    /// <summary>
+    /// The mass per revolution of one step of the controller's last digit, kg per revolution, &gt;= 0; 0 when the digits are not known.
+    /// </summary>
     public double Step { get; init; }
 
     /// <summary>What the test behind it found; null for a number stated by hand.</summary>

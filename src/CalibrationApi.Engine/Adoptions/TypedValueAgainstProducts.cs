@@ -14,12 +14,11 @@ public static class TypedValueAgainstProducts
     /// <summary>What to keep in sight about a number that no test explains; empty when nothing is odd about it.</summary>
     /// <param name="typed">The number and what it can be compared with.</param>
     /// <remarks>
-    /// <para>
-    /// Formula: it is the number of another product when |ln(k / k_o)| &lt;= 2 u_o (2 % where unstated), and fits its own product when it lies as near the
-    /// value in force before, within U or 4 % of the last test, or within 2 standard deviations of what the densities of the other products let
-    /// expect. Of another and not of its own: a warning; of another and nothing known of its own: a note. Beside that
-    /// <see cref="OtherProductsOfElement.FindingOf"/>, as for a measured value. A number that its test explains is not asked.
-    /// </para>
+    /// <para>Formula: it is the number of another product when |ln(k / k_o)| &lt;= 2 u_o (2 % where unstated), and fits its own product
+    /// when it lies as near the value in force before, within U or 4 % of the last test, or within 2 standard deviations of what the
+    /// densities of the other products let expect. Of another and not of its own: a warning; of another and nothing known of its own: a
+    /// note. Beside that <see cref="OtherProductsOfElement.FindingOf"/>, as for a measured value. A number that its test explains is not
+    /// asked.</para>
     /// <para>Range: values above 0.</para>
     /// <para>Source: our own rules; the limits are judgement.</para>
     /// <para>Accuracy: exact comparisons (TypedValueAgainstProductsTests).</para>

@@ -7,7 +7,9 @@ namespace CalibrationApi.Engine.Adoptions;
 /// <summary>Looks at a number typed into a controller before it is believed.</summary>
 public static class TypedValueCheck
 {
-    /// <summary>Change of the value in force from which a number that no test stands behind needs a reason; as a test needs a second one from there.</summary>
+    /// <summary>
+    /// Change of the value in force from which a number that no test stands behind needs a reason; as a test needs a second one from there.
+    /// </summary>
     public static DefaultValue LargestUntestedChange { get; } = new(new Ratio(0.10), "twice the usual tolerance; judgement, no published source");
 
     // How near the logarithm of a ratio has to be to that of a factor to be called by its name.
@@ -34,17 +36,17 @@ public static class TypedValueCheck
     /// <summary>What speaks against a typed number, the gravest objection first; empty when nothing does.</summary>
     /// <param name="typed">The number and what it can be compared with.</param>
     /// <remarks>
-    /// <para>
-    /// With a test: accepted is a + b with a anywhere between the measured value and the one given to type in, and
-    /// |b| &lt;= U + step / 2; also the value that the test said to keep, within step / 2. Without a test: a change against the value
-    /// before of less than 10 %. Outside of that the ratio chooses the code: a power of ten, 2, or a pound per kilogram when
-    /// |ln(ratio) - ln(factor)| &lt;= 0.03, otherwise just "off". Where nothing was in force, the last test is what the number is compared with: off
-    /// beyond 10 % and its U. Where nothing was measured either, only a factor speaks against the number: against what other products
-    /// let expect by their densities (<see cref="OtherProductsOfElement"/>) any of them, against displacement and density a power of
-    /// ten; both 3 standard deviations or more away, and the factor met within 0.03 and one standard deviation.
-    /// In any case <see cref="ElementContent.Judge"/>, the number taken as exact.
-    /// </para>
-    /// <para>Source: our own rules; the limits are judgement. Accuracy: exact comparisons, TypedValueCheckTests.</para>
+    /// <para>Formula: with a test, accepted is a + b with a anywhere between the measured value and the one given to type in, and |b| &lt;=
+    /// U + step / 2; also the value that the test said to keep, within step / 2. Without a test: a change against the value before of less
+    /// than 10 %. Outside of that the ratio chooses the code: a power of ten, 2, or a pound per kilogram when |ln(ratio) - ln(factor)|
+    /// &lt;= 0.03, otherwise just "off". Where nothing was in force, the last test is what the number is compared with: off beyond 10 % and
+    /// its U. Where nothing was measured either, only a factor speaks against the number: against what other products let expect by their
+    /// densities (<see cref="OtherProductsOfElement"/>) any of them, against displacement and density a power of ten; both 3 standard
+    /// deviations or more away, and the factor met within 0.03 and one standard deviation. In any case <see cref="ElementContent.Judge"/>,
+    /// the number taken as exact.</para>
+    /// <para>Range: values above 0, steps and uncertainties at least 0; what is not known is not compared.</para>
+    /// <para>Source: our own derivation; the limits are judgement.</para>
+    /// <para>Accuracy: exact comparisons, the limits from both sides (TypedValueCheckTests).</para>
     /// </remarks>
     public static IReadOnlyList<Refusal> ObjectionsTo(TypedValue typed) => [.. Against(typed).Select(objection => new Refusal(
         objection.Code, "typedIn/value", $"{objection.Detail} Look at the controller and type the number again. If it is right, say why in 'despite' with the code {objection.Code}."))];

@@ -47,7 +47,9 @@ public static partial class FindingCode
     [Remedy("Check which product was meant. If the number is right for this one too, a catch test shows it."), Severities(Severity.Note, Severity.Warning)]
     public const string FitsOtherProduct = "fits-other-product";
 
-    /// <summary>A value in force stated beside a test is far from what the records have: the value adopted, the last test, or other products.</summary>
+    /// <summary>
+    /// A value in force stated beside a test is far from what the records have: the value adopted, the last test, or other products.
+    /// </summary>
     [Remedy("Look at what the controller shows. If it is the number stated, adopt it, so that the record says so; otherwise enter the test once more with the right number, superseding this record."), Severities(Severity.Warning)]
     public const string StatedUnlikeRecords = "stated-unlike-records";
 

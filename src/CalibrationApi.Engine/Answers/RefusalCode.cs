@@ -14,7 +14,9 @@ public static class RefusalCode
     [Remedy("Look at the decimal point in the controller and send the number that it shows. If it is right all the same, say why in despite with this code.")]
     public const string TypedDecimalSlip = "typed-decimal-slip";
 
-    /// <summary>A number typed into a controller is twice or half of what its test, the value before or other products on the element say.</summary>
+    /// <summary>
+    /// A number typed into a controller is twice or half of what its test, the value before or other products on the element say.
+    /// </summary>
     [Remedy("Look at the controller and send the number that it shows. If it is right all the same, say why in despite with this code.")]
     public const string TypedTwiceOrHalf = "typed-twice-or-half";
 
@@ -33,7 +35,9 @@ public static class RefusalCode
     [Remedy("Name the test that it comes from, or make one. If the number is right all the same, say why in despite with this code.")]
     public const string TypedOffValueInForce = "typed-off-value-in-force";
 
-    /// <summary>A number typed into a controller without a test, where nothing was in force before, is far from what the last test there measured.</summary>
+    /// <summary>
+    /// A number typed into a controller without a test, where nothing was in force before, is far from what the last test there measured.
+    /// </summary>
     [Remedy("Name that test if the number comes from it; otherwise look at the controller and send the number that it shows. If it is right all the same, say why in despite with this code.")]
     public const string TypedOffLastTest = "typed-off-last-test";
 

@@ -25,7 +25,9 @@ public sealed record CatchAgreement
     /// <summary>Fewest catches among which one can be called stray or the first one low.</summary>
     public const int FewestForStray = 3;
 
-    /// <summary>Fewest catches for which Grubbs' statistic is reported: at three, two equal readings alone condemn an honest third.</summary>
+    /// <summary>
+    /// Fewest catches for which Grubbs' statistic is reported: at three, two equal readings alone condemn an honest third.
+    /// </summary>
     public const int FewestForGrubbs = 6;
 
     /// <summary>Standard deviation of the mass per revolution of the catches, relative; 0 for one catch.</summary>
@@ -34,7 +36,10 @@ public sealed record CatchAgreement
     /// <summary>Sum of squared deviations over the variances believed of them, s0_i^2 + v_i.</summary>
     public required double Q { get; init; }
 
-    /// <summary>How often honest catches give at least this Q, averaged over what is believed of their scatter (<see cref="ScatterPrior"/>); 1 for one catch.</summary>
+    /// <summary>
+    /// How often honest catches give at least this Q, averaged over what is believed of their scatter (<see cref="ScatterPrior"/>); 1 for
+    /// one catch.
+    /// </summary>
     public required double QProbability { get; init; }
 
     /// <summary>Error allowed for each of the tests other than the stray-catch test.</summary>

@@ -24,7 +24,9 @@ internal sealed class CatchReadings
     /// <summary>What is believed about the scatter of a catch: of one size for all, the root of the mean variance.</summary>
     public RepeatabilityPrior Prior { get; }
 
-    /// <summary>Variance believed of the scatter of each catch, relative: s0_i^2, by its own mass and turns where nothing is stated.</summary>
+    /// <summary>
+    /// Variance believed of the scatter of each catch, relative: s0_i^2, by its own mass and turns where nothing is stated.
+    /// </summary>
     public double[] Believed => Ratios.Believed;
 
     /// <summary>Mass metered in each catch, kg.</summary>

@@ -12,6 +12,9 @@ public static class CatchSize
     /// <summary>Revolutions from which start and stop hardly matter; judgement, no published source.</summary>
     public const double UsualRevolutions = 20;
 
-    /// <summary>Scale divisions from which rounding hardly matters: the first step of class III in OIML R 76 (SOURCES.md, key OIML-R76) as a yardstick; judgement.</summary>
+    /// <summary>
+    /// Scale divisions from which rounding hardly matters: the first step of class III in OIML R 76 (SOURCES.md, key OIML-R76) as a
+    /// yardstick; judgement.
+    /// </summary>
     public const double FineDivisions = 500;
 }

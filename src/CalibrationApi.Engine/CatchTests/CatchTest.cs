@@ -67,7 +67,9 @@ public sealed record CatchTest
     /// <summary>What the result is compared with; null takes a start value from the content of the element, where that is known.</summary>
     public ReferenceValue? Reference { get; init; }
 
-    /// <summary>What another lot is expected to give where that is not the reference; null for the same lot or when it is not known.</summary>
+    /// <summary>
+    /// What another lot is expected to give where that is not the reference; null for the same lot or when it is not known.
+    /// </summary>
     public PredictedValue? Predicted { get; init; }
 
     /// <summary>An earlier test of the same kind, set up apart, that may bear this one out; null when there is none.</summary>

@@ -3,13 +3,18 @@ namespace CalibrationApi.Engine.CatchTests;
 /// <summary>What a caller may set about a judgement on catches; null takes the default.</summary>
 public sealed record CatchTestLimits
 {
-    /// <summary>Published acceptance limit: within 5 % of the target rate and of the outlet mean (SOURCES.md, keys FIELD-2007, UGA-FA).</summary>
+    /// <summary>
+    /// Published acceptance limit: within 5 % of the target rate and of the outlet mean (SOURCES.md, keys FIELD-2007, UGA-FA).
+    /// </summary>
     public const double DefaultTolerance = 0.05;
 
     /// <summary>Judgement; no published source.</summary>
     public const double DefaultWantedPrecision = 0.03;
 
-    /// <summary>Change that asks for a second test, in tolerances: 10 % with the default one. Common practice asks at 10 to 15 %; no published source.</summary>
+    /// <summary>
+    /// Change that asks for a second test, in tolerances: 10 % with the default one. Common practice asks at 10 to 15 %; no published
+    /// source.
+    /// </summary>
     public const double SecondTestTolerances = 2;
 
     /// <summary>Judgement until a series has five tests; no published source.</summary>

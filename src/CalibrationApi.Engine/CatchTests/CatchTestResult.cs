@@ -56,13 +56,17 @@ public sealed record CatchTestResult
     /// <summary>What to type in; null unless the verdict is adopt and the form is known.</summary>
     public ControllerNumber? Enter { get; init; }
 
-    /// <summary>The value in force as the controller shows it; null when there is none, or when it is no number of the controller's form.</summary>
+    /// <summary>
+    /// The value in force as the controller shows it; null when there is none, or when it is no number of the controller's form.
+    /// </summary>
     public ControllerNumber? InForce { get; init; }
 
     /// <summary>The measured value in the controller's form, beside the verdicts keep and adopt; null when the form is not known.</summary>
     public ControllerNumber? MeasuredEntry { get; init; }
 
-    /// <summary>The value in force in the controller's form, rounded where it was stated more finely, beside the verdicts keep and adopt.</summary>
+    /// <summary>
+    /// The value in force in the controller's form, rounded where it was stated more finely, beside the verdicts keep and adopt.
+    /// </summary>
     public ControllerNumber? InForceEntry { get; init; }
 
     /// <summary>What happens if the value in force stays; null without value in force or target rate.</summary>

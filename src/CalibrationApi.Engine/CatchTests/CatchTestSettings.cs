@@ -63,10 +63,12 @@ public sealed record CatchTestSettings
     }
 
     /// <summary>
-    /// Tolerance and wanted precision cannot both be met: a test that just reaches the wanted precision and finds no change
-    /// at all would still not show that the value in force is within tolerance.
+    /// Tolerance and wanted precision cannot both be met: a test that just reaches the wanted precision and finds no change at all would
+    /// still not show that the value in force is within tolerance.
     /// </summary>
-    /// <remarks>Best case: normal distribution, change zero, standard uncertainty wanted / z together with the day-to-day component.</remarks>
+    /// <remarks>
+    /// Best case: normal distribution, change zero, standard uncertainty wanted / z together with the day-to-day component.
+    /// </remarks>
     internal Refusal? AtOdds()
     {
         var z = StudentT.CoverageFactor(CoverageProbability, double.PositiveInfinity);

@@ -14,7 +14,8 @@ public static class CatchTestVerdict
     /// <summary>What the table decides and why.</summary>
     /// <param name="Verdict">What to do.</param>
     /// <param name="Rule">Which row of the table applied.</param>
-    /// <param name="MoreCatches">How many more catches a repeat takes, with the stated probability; null when no number of catches helps or the verdict is another.</param>
+    /// <param name="MoreCatches">How many more catches a repeat takes, with the stated probability; null when no number of catches helps or
+    /// the verdict is another.</param>
     /// <param name="ExpectedPrecision">Relative expanded uncertainty to expect then; null where precision is not what is missing.</param>
     public readonly record struct Decision(Verdict Verdict, Rule Rule, int? MoreCatches = null, double? ExpectedPrecision = null);
 
@@ -57,7 +58,9 @@ public static class CatchTestVerdict
         /// <summary>No change was detected, but it was not shown either that the number in force is good enough.</summary>
         NotShownWithinTolerance,
 
-        /// <summary>A catch stands apart beyond the tolerance, though not surely: it has to be weighed again, or another one made.</summary>
+        /// <summary>
+        /// A catch stands apart beyond the tolerance, though not surely: it has to be weighed again, or another one made.
+        /// </summary>
         CatchApart,
 
         /// <summary>A catch that was left out would have kept the value in force, and those that count do not outweigh it.</summary>

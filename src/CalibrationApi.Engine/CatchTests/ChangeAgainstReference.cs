@@ -21,10 +21,10 @@ public sealed record ChangeAgainstReference
     public bool IsDetected => Math.Abs(Delta.Value) > Delta.ExpandedUncertainty;
 
     /// <remarks>
-    /// The change: on the same scale with the same check the span error cancels; on another scale it enters. The
-    /// uncertainty of the old value enters as stated, or as the default of its kind. The tolerance: the number typed in is exact, so the span error enters
-    /// whole and the old uncertainty does not (JCGM 106:2012 with the distribution of the interval). The day-to-day component enters
-    /// both, once for the test.
+    /// The change: on the same scale with the same check the span error cancels; on another scale it enters. The uncertainty of the old
+    /// value enters as stated, or as the default of its kind. The tolerance: the number typed in is exact, so the span error enters whole
+    /// and the old uncertainty does not (JCGM 106:2012 with the distribution of the interval). The day-to-day component enters both, once
+    /// for the test.
     /// </remarks>
     internal static ChangeAgainstReference Of(MassPerRevolutionEstimate estimate, ReferenceValue reference, double dayToDay, double tolerance, double coverage)
     {

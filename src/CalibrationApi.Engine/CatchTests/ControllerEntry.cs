@@ -113,7 +113,9 @@ public sealed record ControllerEntry
 /// <param name="Resulting">The mass per revolution the controller then uses: the value in force once typed in.</param>
 public sealed record ControllerNumber(ControllerEntry Entry, double Typed, double RoundingError, MassPerRevolution Resulting)
 {
-    /// <summary>The number with its unit and what it is for: a mass alone would not say whether it is for one revolution or for ten.</summary>
+    /// <summary>
+    /// The number with its unit and what it is for: a mass alone would not say whether it is for one revolution or for ten.
+    /// </summary>
     public string InWords => Entry.Form switch
     {
         ControllerForm.MassPerTenRevolutions => $"{this} per ten revolutions",

@@ -5,11 +5,12 @@ public static class EarlierTestSearch
 {
     /// <summary>The earlier test to put beside a test; null when none is worth naming.</summary>
     /// <param name="test">The test at hand.</param>
-    /// <param name="earlier">Tests of the same meter, element, setting, product and lot since the value in force was adopted, newest first.</param>
+    /// <param name="earlier">Tests of the same meter, element, setting, product and lot since the value in force was adopted, newest
+    /// first.</param>
     /// <remarks>
-    /// The newest one that confirms the change (<see cref="SecondTest.Confirms"/>). Where none does and the change needs a second test,
-    /// the newest one, so that the answer can say that it does not bear the change out; otherwise none.
-    /// Accuracy: exact comparisons, EarlierTestSearchTests.
+    /// The newest one that confirms the change (<see cref="SecondTest.Confirms"/>). Where none does and the change needs a second test, the
+    /// newest one, so that the answer can say that it does not bear the change out; otherwise none. Accuracy: exact comparisons,
+    /// EarlierTestSearchTests.
     /// </remarks>
     public static EarlierTest? Of(CatchTest test, IReadOnlyList<EarlierTest> earlier)
     {

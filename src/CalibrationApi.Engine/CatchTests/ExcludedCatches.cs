@@ -3,9 +3,12 @@ using CalibrationApi.Engine.Statistics;
 
 namespace CalibrationApi.Engine.CatchTests;
 
-/// <summary>What the catches that were left out say about those that count: sometimes the good one is left out and the bad one kept.</summary>
+/// <summary>
+/// What the catches that were left out say about those that count: sometimes the good one is left out and the bad one kept.
+/// </summary>
 /// <param name="Agreeing">Positions of those that agree with the catches that count.</param>
-/// <param name="Contradicting">Positions of those that stand apart from them and fit what was expected; without anything expected, of all that stand apart.</param>
+/// <param name="Contradicting">Positions of those that stand apart from them and fit what was expected; without anything expected, of all
+/// that stand apart.</param>
 public sealed record ExcludedCatches(IReadOnlyList<int> Agreeing, IReadOnlyList<int> Contradicting)
 {
     private const double Rare = 0.05;

@@ -3,7 +3,8 @@ using CalibrationApi.Engine.Quantities;
 namespace CalibrationApi.Engine.CatchTests;
 
 /// <summary>How far a test lies from what was expected of it.</summary>
-/// <param name="Expected">The mass per revolution expected: the value in force, the value predicted for this lot, or the start value.</param>
+/// <param name="Expected">The mass per revolution expected: the value in force, the value predicted for this lot, or the start
+/// value.</param>
 /// <param name="IsPredicted">True where another lot lets another value be expected than the one in force.</param>
 /// <param name="Delta">k / k_expected - 1.</param>
 /// <param name="Limit">Change from which one set-up is not enough, relative.</param>
@@ -18,7 +19,8 @@ public sealed record ExpectedChange(MassPerRevolution Expected, bool IsPredicted
     /// <summary>Compares.</summary>
     /// <param name="value">What the test found, kg per revolution.</param>
     /// <param name="reference">The value in force or the start value.</param>
-    /// <param name="predicted">The value predicted for another lot; null for the same lot, or when nothing is known of the other one.</param>
+    /// <param name="predicted">The value predicted for another lot; null for the same lot, or when nothing is known of the other
+    /// one.</param>
     /// <param name="limit">Change from which a second test is asked for, relative.</param>
     /// <remarks>Twice its own uncertainty is no surprise of a prediction or a start value, so that the limit is at least that.</remarks>
     internal static ExpectedChange Of(double value, ReferenceValue reference, PredictedValue? predicted, double limit)
@@ -37,7 +39,9 @@ public sealed record ExpectedChange(MassPerRevolution Expected, bool IsPredicted
 /// <param name="RelativeUncertainty">Its standard uncertainty, relative; null when unknown.</param>
 public sealed record PredictedValue(MassPerRevolution Value, double? RelativeUncertainty = null)
 {
-    /// <summary>Standard uncertainty of a value predicted for another lot that states none, relative; judgement, no published source.</summary>
+    /// <summary>
+    /// Standard uncertainty of a value predicted for another lot that states none, relative; judgement, no published source.
+    /// </summary>
     public const double DefaultUncertainty = 0.05;
 
     /// <summary>The stated standard uncertainty, relative, or the default.</summary>

@@ -6,8 +6,10 @@ namespace CalibrationApi.Engine.CatchTests;
 /// <summary>The mass per revolution that a test is compared with.</summary>
 /// <param name="Value">kg per revolution, above 0; for a value in force, the number typed into the controller.</param>
 /// <param name="Kind">What the value is.</param>
-/// <param name="RelativeUncertainty">Its own standard uncertainty, relative; null when unknown, then the default of its kind is used everywhere.</param>
-/// <param name="FromAnotherScale">True when another scale, or the same one after another check, stands behind it: then no scale error cancels. Null when not stated, which is taken as the same scale with the same check.</param>
+/// <param name="RelativeUncertainty">Its own standard uncertainty, relative; null when unknown, then the default of its kind is used
+/// everywhere.</param>
+/// <param name="FromAnotherScale">True when another scale, or the same one after another check, stands behind it: then no scale error
+/// cancels. Null when not stated, which is taken as the same scale with the same check.</param>
 public sealed record ReferenceValue(
     MassPerRevolution Value,
     ReferenceKind Kind,
@@ -17,7 +19,10 @@ public sealed record ReferenceValue(
     /// <summary>An error of the scale behind it that was found only later; null when none is known.</summary>
     public LaterScaleError? ScaleErrorFoundLater { get; init; }
 
-    /// <summary>For a start value: when the test was made that measured it, as an ISO 8601 instant, where it was measured and never adopted; null otherwise.</summary>
+    /// <summary>
+    /// For a start value: when the test was made that measured it, as an ISO 8601 instant, where it was measured and never adopted; null
+    /// otherwise.
+    /// </summary>
     public string? MeasuredAt { get; init; }
 
     /// <summary>It is in force, or a test measured it: not a mere prediction.</summary>

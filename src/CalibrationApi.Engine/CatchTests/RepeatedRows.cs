@@ -6,10 +6,13 @@ internal static class RepeatedRows
     // So often honest catches may agree to the last digit before their doing so says nothing; judgement.
     private const double OrdinaryCoincidence = 0.2;
 
-    /// <summary>Positions of two catches that count and have the same readings; null when there are none, or when coarse readings make that ordinary.</summary>
+    /// <summary>
+    /// Positions of two catches that count and have the same readings; null when there are none, or when coarse readings make that
+    /// ordinary.
+    /// </summary>
     /// <remarks>
-    /// Two honest masses show the same division with a probability of about d / (2 sqrt(pi) s0 m), the density of their difference at
-    /// zero; that, times the number of pairs, has to be small. Equal counts of turns are no coincidence: people stop at the same count.
+    /// Two honest masses show the same division with a probability of about d / (2 sqrt(pi) s0 m), the density of their difference at zero;
+    /// that, times the number of pairs, has to be small. Equal counts of turns are no coincidence: people stop at the same count.
     /// </remarks>
     public static (int First, int Second)? Of(CatchTest test, CatchReadings readings)
     {

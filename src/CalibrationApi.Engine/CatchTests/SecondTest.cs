@@ -44,7 +44,8 @@ public sealed record SecondTest
     /// <param name="estimate">The value of the test at hand.</param>
     /// <param name="earlier">The earlier test.</param>
     /// <param name="expected">What was expected of both.</param>
-    /// <param name="expectedFromAnotherScale">Another scale stands behind what was expected, so that no span error cancels in a change.</param>
+    /// <param name="expectedFromAnotherScale">Another scale stands behind what was expected, so that no span error cancels in a
+    /// change.</param>
     /// <param name="prior">What was believed about the scatter of one catch.</param>
     /// <param name="dayToDay">Standard deviation between days, relative (sigma_d).</param>
     /// <param name="coverage">Coverage probability.</param>
@@ -97,7 +98,8 @@ public sealed record SecondTest
         return MeasuredValue.Create(value, new TwoPartUncertainty(scatter, degreesOfFreedom, Math.Max(0, variance - scatter)).Times(value), coverage);
     }
 
-    // One of the two tests: ln k, the variance that scatter gives it, that scatter over the prior's, its degrees of freedom, the other random variance, the span.
+    // One of the two tests: ln k, the variance that scatter gives it, that scatter over the prior's, its degrees of freedom, the other
+    // random variance, the span.
     private readonly record struct Part(double Log, double Scatter, double OverPrior, double DegreesOfFreedom, double Known, double Span)
     {
         public static Part Of(EarlierTest earlier, MassPerRevolutionEstimate estimate, RepeatabilityPrior prior)

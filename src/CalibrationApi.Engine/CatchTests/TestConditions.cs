@@ -33,7 +33,9 @@ public sealed record TestConditions
     /// <summary>Speed of the fan.</summary>
     public RotationalSpeed? FanSpeed { get; init; }
 
-    /// <summary>Fill of a tank below which it counts as nearly empty where nothing was said about sowing; judgement, no published source.</summary>
+    /// <summary>
+    /// Fill of a tank below which it counts as nearly empty where nothing was said about sowing; judgement, no published source.
+    /// </summary>
     public static Ratio NearlyEmpty { get; } = new(0.10);
 
     /// <summary>The tank was nearly empty, and it was not said that sowing would be so too.</summary>

@@ -9,8 +9,9 @@ namespace CalibrationApi.Engine.CatchTests;
 /// <remarks>
 /// Adopting a number that differs by less than it is known makes the number in use worse. Where the old number has evidence behind it, the
 /// number of the smallest expected squared error of ln k is the mean of what the test says and what most old numbers are off by: Student t
-/// with three degrees of freedom and a scale of 1.5 %, chosen by simulation (table "Number in use" of tests/CalibrationApi.Simulation; judgement), or its own
-/// uncertainty where that is larger. The last test of a meter where nothing was adopted is such a number too. Near changes shrink, far ones are taken whole. A change that two tests confirm is taken as they found it.
+/// with three degrees of freedom and a scale of 1.5 %, chosen by simulation (table "Number in use" of tests/CalibrationApi.Simulation;
+/// judgement), or its own uncertainty where that is larger. The last test of a meter where nothing was adopted is such a number too. Near
+/// changes shrink, far ones are taken whole. A change that two tests confirm is taken as they found it.
 /// </remarks>
 public sealed record ValueToUse(MassPerRevolution Value, double Drawn)
 {

@@ -4,7 +4,8 @@ namespace CalibrationApi.Engine.LikelyMistakes;
 /// <param name="Code">Stable code; see <see cref="MistakeCode"/>.</param>
 /// <param name="Catch">The catch it happened in, as a position among all catches of the test; null for the whole test.</param>
 /// <param name="Probability">Posterior probability, 0 to 1.</param>
-/// <param name="BayesFactor">How many times better it explains the numbers than an ordinary change does; at most <see cref="MostBayesFactor"/>.</param>
+/// <param name="BayesFactor">How many times better it explains the numbers than an ordinary change does; at most
+/// <see cref="MostBayesFactor"/>.</param>
 /// <param name="Detail">What was seen and why this mistake would explain it, in one sentence.</param>
 /// <param name="Check">The one thing to look at.</param>
 public sealed record LikelyMistake(string Code, int? Catch, double Probability, double BayesFactor, FormattableString Detail, string Check)
@@ -34,10 +35,15 @@ public sealed record LikelyMistakesResult
     /// </summary>
     public IReadOnlyList<LikelyMistake> AlsoPossible { get; init; } = [];
 
-    /// <summary>Probability that the test holds any mistake, shown or not; 0 where no single one could reach the limit for showing.</summary>
+    /// <summary>
+    /// Probability that the test holds any mistake, shown or not; 0 where no single one could reach the limit for showing.
+    /// </summary>
     public double AnyProbability { get; init; }
 
-    /// <summary>The one mistake that is probable enough, well enough supported and told apart from the others to stop the test; null when there is none.</summary>
+    /// <summary>
+    /// The one mistake that is probable enough, well enough supported and told apart from the others to stop the test; null when there is
+    /// none.
+    /// </summary>
     public LikelyMistake? Named =>
         Shown is [{ CannotBeToldApart: false, Probability: >= MistakeJudgement.NamedFrom, BayesFactor: >= MistakeJudgement.ClearEvidence } first, ..] ? first : null;
 

@@ -58,7 +58,10 @@ internal abstract class Mistake
         return everywhere ? (single ? 1 : WholeTestShare) * sum / ofCatches.Length : 0;
     }
 
-    /// <summary>In the whole test: by how much its odds are greater than elsewhere because what was entered contradicts what is on record; 1 where it does not.</summary>
+    /// <summary>
+    /// In the whole test: by how much its odds are greater than elsewhere because what was entered contradicts what is on record; 1 where
+    /// it does not.
+    /// </summary>
     public virtual double RaisedBy(TestAtHand test) => 1;
 
     /// <summary>What it would make of the numbers; more than one where it has variants, whose shares add up to 1.</summary>

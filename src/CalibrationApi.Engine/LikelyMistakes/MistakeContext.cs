@@ -24,7 +24,9 @@ public sealed record MistakeContext
     /// <summary>Points or outlets under which the catch was collected; at least 1.</summary>
     public int? CatchPoints { get; init; }
 
-    /// <summary>True when the lot is another than that behind the value compared with; null when not stated, which counts as the same.</summary>
+    /// <summary>
+    /// True when the lot is another than that behind the value compared with; null when not stated, which counts as the same.
+    /// </summary>
     public bool? NewLot { get; init; }
 
     /// <summary>The masses of the catches were entered in pounds or ounces (true) or metric units (false).</summary>

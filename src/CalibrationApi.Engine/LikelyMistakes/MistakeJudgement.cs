@@ -16,8 +16,8 @@ public static class MistakeJudgement
     public const double OrdinaryChangeWithNewLot = 0.08;
 
     /// <summary>
-    /// Least standard uncertainty of a start value that states none, on ln: the fill of an element that was never tested. Wider than that of the
-    /// plan, because too narrow a prediction would suspect a mistake where a prediction was wrong.
+    /// Least standard uncertainty of a start value that states none, on ln: the fill of an element that was never tested. Wider than that
+    /// of the plan, because too narrow a prediction would suspect a mistake where a prediction was wrong.
     /// </summary>
     public const double StartValueUncertainty = 0.15;
 
@@ -30,7 +30,9 @@ public static class MistakeJudgement
     /// <summary>Posterior probability from which one mistake stops the test.</summary>
     public const double NamedFrom = 0.50;
 
-    /// <summary>Bayes factor against an ordinary change that it takes as well; also what one mistake needs against another to be told apart.</summary>
+    /// <summary>
+    /// Bayes factor against an ordinary change that it takes as well; also what one mistake needs against another to be told apart.
+    /// </summary>
     public const double ClearEvidence = 10;
 
     /// <summary>Relative weights of the mistakes; together they share <see cref="PriorOfAnyMistake"/>.</summary>
@@ -169,7 +171,9 @@ public static class MistakeJudgement
     /// <summary>Two gear ratios this near on ln are one.</summary>
     internal const double SameRatio = 0.005;
 
-    /// <summary>Standard deviation on ln from catch to catch that product which hangs, or a meter that stands still now and then, adds.</summary>
+    /// <summary>
+    /// Standard deviation on ln from catch to catch that product which hangs, or a meter that stands still now and then, adds.
+    /// </summary>
     internal const double FlowScatter = 0.25;
 
     /// <summary>Share of such tests in which every catch lacks the same share.</summary>

@@ -21,7 +21,9 @@ internal sealed class MistakeListing(TestAtHand test, TestLikelihood likelihood,
         return shown;
     }
 
-    /// <summary>What in the whole test could explain it although it is not probable: all that fits not clearly worse than an ordinary change.</summary>
+    /// <summary>
+    /// What in the whole test could explain it although it is not probable: all that fits not clearly worse than an ordinary change.
+    /// </summary>
     /// <param name="shown">Those that are shown already.</param>
     public List<LikelyMistake> AlsoPossible(List<LikelyMistake> shown)
     {

@@ -53,7 +53,8 @@ internal sealed record AnyRatio(double HalfWidth, double Share = 1) : Prediction
 }
 
 /// <summary>The true count of turns follows from the one entered. Counts are no random numbers, so that no derivative enters.</summary>
-/// <param name="TrueTurns">Revolutions in a counted catch had the mistake not happened; the prediction is impossible where they are not above 0.</param>
+/// <param name="TrueTurns">Revolutions in a counted catch had the mistake not happened; the prediction is impossible where they are not
+/// above 0.</param>
 /// <param name="Share">Share of the mistake's prior that this variant has.</param>
 internal sealed record CorrectedTurns(Func<int, double> TrueTurns, double Share = 1) : Prediction(Share)
 {
@@ -61,7 +62,8 @@ internal sealed record CorrectedTurns(Func<int, double> TrueTurns, double Share 
 }
 
 /// <summary>The true mass follows from the one entered.</summary>
-/// <param name="TrueMass">Mass metered in a counted catch had the mistake not happened, kg; the prediction is impossible where it is not above 0.</param>
+/// <param name="TrueMass">Mass metered in a counted catch had the mistake not happened, kg; the prediction is impossible where it is not
+/// above 0.</param>
 /// <param name="Slope">Its derivative by the mass entered.</param>
 /// <param name="Share">Share of the mistake's prior that this variant has.</param>
 /// <param name="Name">What the owner calls the other element, product or container; null when there is none.</param>

@@ -54,7 +54,9 @@ internal sealed class TestAtHand
     /// <summary>Revolutions as entered.</summary>
     public double Turns(int at) => readings.Revolutions[at];
 
-    /// <summary>ln of the mass per revolution of a catch over that of the others; over the value compared with where there are no others.</summary>
+    /// <summary>
+    /// ln of the mass per revolution of a catch over that of the others; over the value compared with where there are no others.
+    /// </summary>
     public double Off(int at)
     {
         if (Count == 1)
@@ -78,10 +80,14 @@ internal sealed class TestAtHand
     /// <summary>True when an empty mass above zero was taken off.</summary>
     public bool HasTare(int at) => tares[at] > 0;
 
-    /// <summary>True when the empty container was read anew before this catch, and its reading differs from that of the catch before.</summary>
+    /// <summary>
+    /// True when the empty container was read anew before this catch, and its reading differs from that of the catch before.
+    /// </summary>
     public bool HasTareOfItsOwn(int at) => tares[at] > 0 && (at == 0 || tares[at] != tares[at - 1]);
 
-    /// <summary>Every catch gives a tare of zero although an empty mass is on record and nobody says that the scale was set to zero.</summary>
+    /// <summary>
+    /// Every catch gives a tare of zero although an empty mass is on record and nobody says that the scale was set to zero.
+    /// </summary>
     public bool TareIsZeroAgainstTheRecord { get; }
 
     /// <summary>The tare that was taken off, as metered mass, kg; 0 when none was.</summary>
