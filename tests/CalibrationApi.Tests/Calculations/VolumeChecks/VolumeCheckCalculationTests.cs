@@ -1,7 +1,7 @@
 namespace CalibrationApi.Tests.Calculations.VolumeChecks;
 
 /// <summary>What a volume check is answered; the numbers of the engine have their own tests.</summary>
-public sealed class EvaluateVolumeCheckTests
+public sealed class VolumeCheckCalculationTests
 {
     [Fact]
     public async Task Answer_DemoQuestion_ExpectsVolumeTimesDensityTimesFill()

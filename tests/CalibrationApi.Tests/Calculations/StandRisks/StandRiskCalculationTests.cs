@@ -3,7 +3,7 @@ using CalibrationApi.Engine.Answers;
 namespace CalibrationApi.Tests.Calculations.StandRisks;
 
 /// <summary>What a question about the risk of a stand is answered; the numbers of the engine have their own tests.</summary>
-public sealed class EvaluateStandRiskTests
+public sealed class StandRiskCalculationTests
 {
     // 240 / (0.95 x 0.79) seeds, times 48 g per thousand over 99 % purity.
     [Fact]

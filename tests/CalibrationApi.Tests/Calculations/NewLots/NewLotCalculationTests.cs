@@ -3,7 +3,7 @@ using CalibrationApi.Http;
 namespace CalibrationApi.Tests.Calculations.NewLots;
 
 /// <summary>What a question about a new lot is answered; the numbers of the engine have their own tests.</summary>
-public sealed class EvaluateNewLotTests
+public sealed class NewLotCalculationTests
 {
     [Fact]
     public async Task Answer_DemoQuestion_HoldsVerdictPredictionRateAndEffects()

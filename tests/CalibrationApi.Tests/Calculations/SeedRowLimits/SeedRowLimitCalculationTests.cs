@@ -1,7 +1,7 @@
 namespace CalibrationApi.Tests.Calculations.SeedRowLimits;
 
 /// <summary>What a question about fertilizer with the seed is answered; limits and sums have their own tests.</summary>
-public sealed class EvaluateSeedRowLimitTests
+public sealed class SeedRowLimitCalculationTests
 {
     private static Question Demo => Question.Of(Question.SeedRowLimit);
 

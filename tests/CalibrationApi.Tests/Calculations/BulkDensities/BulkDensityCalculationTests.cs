@@ -1,7 +1,7 @@
 namespace CalibrationApi.Tests.Calculations.BulkDensities;
 
 /// <summary>What a question about a bulk density is answered; the numbers of the engine have their own tests.</summary>
-public sealed class EvaluateBulkDensityTests
+public sealed class BulkDensityCalculationTests
 {
     private const string Stated = """{ "value": 1250, "unit": "kg/m3" }""";
 

@@ -1,7 +1,7 @@
 namespace CalibrationApi.Tests.Calculations.DriveWheelTurns;
 
 /// <summary>What a question about turns of a drive wheel is answered; the numbers of the engine have their own tests.</summary>
-public sealed class EvaluateDriveWheelTurnsTests
+public sealed class DriveWheelTurnsCalculationTests
 {
     [Fact]
     public async Task Answer_DemoQuestion_CorrectsTheSetting()

@@ -1,7 +1,7 @@
 namespace CalibrationApi.Tests.Calculations.DistanceSensors;
 
 /// <summary>What a question about a distance sensor is answered; the numbers of the engine have their own tests.</summary>
-public sealed class EvaluateDistanceSensorTests
+public sealed class DistanceSensorCalculationTests
 {
     [Fact]
     public async Task Answer_DemoQuestion_SaysWhatToTypeIn()

@@ -3,7 +3,7 @@ using System.Globalization;
 namespace CalibrationApi.Tests.Calculations.CatchPlans;
 
 /// <summary>What a catch plan is answered; the numbers of the engine have their own tests.</summary>
-public sealed class PlanCatchTests
+public sealed class CatchPlanCalculationTests
 {
     // The invented worked plan of the demo data, with the numbers as the documentation prints them.
     [Theory]

@@ -3,7 +3,7 @@ using CalibrationApi.Engine.Answers;
 namespace CalibrationApi.Tests.Calculations.StandCounts;
 
 /// <summary>What a stand count is answered; the numbers of the engine have their own tests.</summary>
-public sealed class EvaluateStandCountTests
+public sealed class StandCountCalculationTests
 {
     // 308 plants on eight times 1 m of a row at 15 cm; 170 kg/ha of 48 g per thousand, 99 % pure, 95 % germinating.
     [Fact]

@@ -3,7 +3,7 @@ using System.Globalization;
 namespace CalibrationApi.Tests.Calculations.CatchTests;
 
 /// <summary>What a catch test is answered; the numbers of the engine have their own tests.</summary>
-public sealed class EvaluateCatchTestTests
+public sealed class CatchTestCalculationTests
 {
     // The invented worked example of the demo data, with the numbers as the documentation prints them.
     [Theory]

@@ -1,7 +1,7 @@
 namespace CalibrationApi.Tests.Calculations.ProductRates;
 
 /// <summary>What a question about product rates is answered; the numbers of the engine have their own tests.</summary>
-public sealed class EvaluateProductRateTests
+public sealed class ProductRateCalculationTests
 {
     private const string FixedRate = """{ "value": 60, "unit": "kg/ha" }""";
 

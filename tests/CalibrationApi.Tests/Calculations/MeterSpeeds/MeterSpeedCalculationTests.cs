@@ -1,7 +1,7 @@
 namespace CalibrationApi.Tests.Calculations.MeterSpeeds;
 
 /// <summary>What a question about meter speeds is answered; the numbers of the engine have their own tests.</summary>
-public sealed class EvaluateMeterSpeedTests
+public sealed class MeterSpeedCalculationTests
 {
     [Fact]
     public async Task Answer_DemoQuestion_PutsTheElementThatFitsFirst()

@@ -3,7 +3,7 @@ using CalibrationApi.Tests.Batch;
 namespace CalibrationApi.Tests.Calculations.SeedingRates;
 
 /// <summary>What a question about a seeding rate is answered; the numbers of the engine have their own tests.</summary>
-public sealed class EvaluateSeedingRateTests
+public sealed class SeedingRateCalculationTests
 {
     // NIST SP 811 (2008), appendix B.8.
     private const double Pound = 0.45359237, Acre = 0.40468564224, Foot = 0.3048;

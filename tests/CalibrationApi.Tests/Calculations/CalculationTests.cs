@@ -1,0 +1,68 @@
+using System.Collections.Concurrent;
+using System.Diagnostics.Metrics;
+using System.Net;
+using System.Text.Json.Nodes;
+using CalibrationApi.Observability;
+
+namespace CalibrationApi.Tests.Calculations;
+
+/// <summary>What follows from the declaration of every calculation alike.</summary>
+public sealed class CalculationTests
+{
+    // The outcome is the verdict of an answer that has one, whether or not its declaration thought of it.
+    [Fact]
+    public async Task Answer_ToTheDemoQuestionOfEach_IsCountedUnderItsNameAndVerdict()
+    {
+        using var counted = new Counted();
+        var expected = new List<(string Kind, string Outcome)>();
+        foreach (var operation in Question.Operations)
+        {
+            using var response = await Question.Of(operation).AskAsync();
+            var answer = JsonNode.Parse(await response.Content.ReadAsStringAsync())!;
+            expected.Add((operation, (string?)answer["verdict"] ?? Evaluations.Answered));
+        }
+
+        Assert.Contains(expected, one => one.Outcome == Evaluations.Answered);
+        Assert.Contains(expected, one => one.Outcome != Evaluations.Answered);
+        Assert.Empty(expected.Except(counted.Outcomes));
+    }
+
+    [Fact]
+    public async Task Question_ThatTheEngineRefuses_IsCountedAsRefused()
+    {
+        using var counted = new Counted();
+
+        // A value known less closely than the change that matters.
+        using var response = await Question.Of(Question.CatchTest)
+            .With("/tolerance", """{ "value": 1, "unit": "%" }""").With("/wantedPrecision", """{ "value": 5, "unit": "%" }""").AskAsync();
+
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, response.StatusCode);
+        Assert.Contains((Question.CatchTest, Evaluations.Refused), counted.Outcomes);
+    }
+
+    /// <summary>Listens to the counter of evaluations; what other tests ask meanwhile is counted too.</summary>
+    private sealed class Counted : IDisposable
+    {
+        private readonly ConcurrentDictionary<(string Kind, string Outcome), bool> outcomes = new();
+        private readonly MeterListener listener = new();
+
+        public Counted()
+        {
+            listener.InstrumentPublished = (instrument, self) =>
+            {
+                if (instrument.Meter.Name == Evaluations.Meter && instrument.Name == "calibration.evaluations")
+                    self.EnableMeasurementEvents(instrument);
+            };
+            listener.SetMeasurementEventCallback<long>((_, _, tags, _) =>
+            {
+                var values = tags.ToArray().ToDictionary(tag => tag.Key, tag => (string)tag.Value!);
+                outcomes[(values["calibration.kind"], values["calibration.outcome"])] = true;
+            });
+            listener.Start();
+        }
+
+        public ICollection<(string Kind, string Outcome)> Outcomes => outcomes.Keys;
+
+        public void Dispose() => listener.Dispose();
+    }
+}
