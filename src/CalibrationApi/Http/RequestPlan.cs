@@ -17,6 +17,9 @@ internal abstract class RequestPlan
 {
     private const BindingFlags Declared = BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly;
 
+    // Types of which everything is known to be said: bodies share parts.
+    private static readonly HashSet<Type> Said = [];
+
     private static readonly ConcurrentDictionary<(Type Type, string Member), int> Lengths = new();
 
     /// <summary>The plan of a type, which is made once.</summary>
@@ -37,14 +40,20 @@ internal abstract class RequestPlan
     /// <summary>Ends the start of a service with a body that has a member of which nothing is said.</summary>
     public static void MustSay(Type body)
     {
-        if (Undescribed(body).FirstOrDefault() is { } member)
-            throw new InvalidOperationException($"Nothing says what may be sent as {member}, which is in the body {body.Name}.");
+        lock (Said)
+        {
+            var met = new HashSet<Type>(Said);
+            if (Undescribed(body, met).FirstOrDefault() is { } member)
+                throw new InvalidOperationException($"Nothing says what may be sent as {member}, which is in the body {body.Name}.");
+            Said.UnionWith(met);
+        }
     }
 
     /// <summary>Members of a body and of its parts that nothing is said about.</summary>
-    public static IEnumerable<string> Undescribed(Type body)
+    public static IEnumerable<string> Undescribed(Type body) => Undescribed(body, []);
+
+    private static IEnumerable<string> Undescribed(Type body, HashSet<Type> met)
     {
-        var met = new HashSet<Type>();
         var open = new Stack<Type>([body]);
         while (open.TryPop(out var type))
         {
