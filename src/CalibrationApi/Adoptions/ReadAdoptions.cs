@@ -14,6 +14,9 @@ namespace CalibrationApi.Adoptions;
 /// <summary>Reads adoptions and the values in force that follow from them.</summary>
 internal static class ReadAdoptions
 {
+    /// <summary>Most values on a page: each reads the test that it rests on.</summary>
+    public const int LongestPage = 500;
+
     // The texts of a line; its quantities follow, each in a column for its unit.
     private static readonly string[] Columns =
         [.. JsonSettings.Contract.GetTypeInfo(typeof(ValueInForceAnswer)).Properties.Where(property => property.PropertyType == typeof(string)).Select(property => property.Name)];
@@ -35,8 +38,8 @@ internal static class ReadAdoptions
     /// <remarks>
     /// For each meter, element, setting and product with an adopted value: the number in the controller, since when, by whom
     /// and why, with which lot and treatment it was found, and what it rests on. A correction of the test behind it is said,
-    /// but the number stays in force until another is adopted, because the controller uses it until then. Page by page; follow
-    /// the next link. As JSON, CSV or NDJSON by the Accept header.
+    /// but the number stays in force until another is adopted, because the controller uses it until then. Page by page, at most
+    /// 500 at once; follow the next link. As JSON, CSV or NDJSON by the Accept header.
     /// </remarks>
     /// <param name="id">Id of the machine.</param>
     /// <response code="200">The values in force.</response>
@@ -53,7 +56,7 @@ internal static class ReadAdoptions
             var records = new RecordsReadOnce(connection, workspace);
             return AdoptionStore.InForceOnMachine(connection, workspace, id, instant, query.Series, after.Length == 0 ? null : after, most)
                 .Select(adoption => (Node(AdoptionBody.InForce(records, adoption, machine.TimeZone ?? LocalDate.Utc, query.Units)), adoption.Id));
-        });
+        }, LongestPage);
     }
 
     private static JsonObject Node(ValueInForceAnswer value) => JsonSerializer.SerializeToNode(value, JsonSettings.Contract.GetTypeInfo(typeof(ValueInForceAnswer)))!.AsObject();

@@ -16,14 +16,17 @@ internal static class SimpleList
     /// <param name="columns">Columns that lead a table of this list.</param>
     /// <param name="database">The database.</param>
     /// <param name="read">Reads so many items after a position, each with its own position.</param>
+    /// <param name="longest">Most items of a page, where an item costs more than elsewhere: a page may then be shorter than was asked for.</param>
     public static IResult Of(
         PageQuery query, HttpContext context, Cursors cursors, string scope, IReadOnlyList<string> columns, CalibrationDatabase database,
-        Func<SqliteConnection, string, int, IEnumerable<(JsonObject Item, string Position)>> read)
+        Func<SqliteConnection, string, int, IEnumerable<(JsonObject Item, string Position)>> read, int longest = PageQuery.MostItems)
     {
         var (format, wrongFormat) = PageFormats.Choose(context.Request);
         var (most, wrongLimit) = query.ReadLimit(format);
         if ((wrongFormat ?? wrongLimit) is { } problem)
             return problem;
+        if (most <= PageQuery.MostItems)
+            most = Math.Min(most, longest);
         var after = "";
         if (query.Cursor is { } cursor)
         {

@@ -2,7 +2,6 @@ using System.Text.Json.Nodes;
 using CalibrationApi.Adoptions;
 using CalibrationApi.Calculations.CatchPlans;
 using CalibrationApi.Plans;
-using CalibrationApi.Records;
 using CalibrationApi.Storing;
 using CalibrationApi.Testing;
 using CalibrationApi.Tests.Records;
@@ -39,7 +38,7 @@ public sealed class LargestPlanTests(RecordService service) : IClassFixture<Reco
             Assert.All(setUp.List("/meters"), meter => Assert.Equal(LargestMachine.Elements, meter!["meterSpeed"]!["elements"]!.AsArray().Count));
             Assert.Equal(origin, setUp.Word("/meters/63/values/19/from"));
             Assert.Equal(LargestMachine.Meters, catchPlan.List("/meters").Count);
-            Assert.Equal(isAdopted ? PageQuery.MostItems : 0, inForce.List("/items").Count);
+            Assert.Equal(isAdopted ? ReadAdoptions.LongestPage : 0, inForce.List("/items").Count);
             Assert.Equal(isAdopted, inForce.Has("/next"));
         }
     }
