@@ -38,10 +38,15 @@ public readonly record struct DriveWheel(Length Circumference, Length Width, dou
     /// <param name="rate">Target rate R.</param>
     public MassPerRevolution MassPerTurn(MassPerArea rate) => new(rate.KilogramsPerSquareMetre * AreaPerTurn.SquareMetres);
 
-    /// <summary>Turns of the wheel for each revolution of a meter, for a rate: k / (mass that a turn has to deliver).</summary>
+    /// <summary>Gearing for a rate: meter revolutions per turn of the wheel, the inverse of <see cref="Rate(MassPerRevolution, double)"/>.</summary>
     /// <param name="rate">Target rate R, above 0.</param>
-    /// <param name="perMeterRevolution">Mass k per revolution of the meter, over the width.</param>
-    /// <remarks>Source: SOURCES.md, key GATE-RATIO.</remarks>
-    public double TurnsPerMeterRevolution(MassPerArea rate, MassPerRevolution perMeterRevolution) =>
-        perMeterRevolution.KilogramsPerRevolution / MassPerTurn(rate).KilogramsPerRevolution;
+    /// <param name="perMeterRevolution">Mass k per revolution of the meter, over the width, above 0.</param>
+    /// <remarks>
+    /// <para>Formula: g = R C W / ((1 - s) k), the mass that a turn has to deliver over that of a meter revolution.</para>
+    /// <para>Range: kg/m2 and kg per revolution, both above 0.</para>
+    /// <para>Source: SOURCES.md, key GATE-RATIO.</para>
+    /// <para>Accuracy: 1e-12, shown in DriveWheelTests and DriveWheelTradeTests.</para>
+    /// </remarks>
+    public double MeterRevolutionsPerTurn(MassPerArea rate, MassPerRevolution perMeterRevolution) =>
+        MassPerTurn(rate).KilogramsPerRevolution / perMeterRevolution.KilogramsPerRevolution;
 }

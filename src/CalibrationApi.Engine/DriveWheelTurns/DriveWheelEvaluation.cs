@@ -59,6 +59,7 @@ public static class DriveWheelEvaluation
             Turns = [.. question.Areas.Select(area => TurnsFor(area, wheel, question))],
             NeededPerTurn = needed,
             NeededPerMeterRevolution = needed is { } perTurn && question.MeterRevolutionsPerTurn is { } gearing ? new MassPerRevolution(perTurn.KilogramsPerRevolution / gearing) : null,
+            NeededMeterRevolutionsPerTurn = question is { TargetRate: { } goal, MassPerRevolution: { } delivered } ? wheel.MeterRevolutionsPerTurn(goal, delivered) : null,
             RateOfStatedMeter = question is { MassPerRevolution: { } stated, MeterRevolutionsPerTurn: { } geared } ? wheel.Rate(stated, geared) : null,
             Rate = found is { } value ? MeasuredValue.Create(value.KilogramsPerSquareMetre, uncertainty.Times(value.KilogramsPerSquareMetre), DriveWheelDefaults.Coverage) : null,
             Tests = [.. question.Tests.Select(test => Evaluated(test, wheel, question))],

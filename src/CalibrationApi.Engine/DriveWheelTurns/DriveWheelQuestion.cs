@@ -28,7 +28,7 @@ public sealed record DriveWheelQuestion
     /// <summary>Meter revolutions per turn of the wheel; null when not stated.</summary>
     public double? MeterRevolutionsPerTurn { get; init; }
 
-    /// <summary>Mass per revolution of the meter over the whole width, where known; needs the gearing.</summary>
+    /// <summary>Mass per revolution of the meter over the whole width, where known; needs the gearing or the target rate.</summary>
     public MassPerRevolution? MassPerRevolution { get; init; }
 
     /// <summary>Turn tests, all with one setting.</summary>

@@ -32,7 +32,10 @@ public sealed record DriveWheelResult
     /// <summary>The same for a revolution of the meter; null without gearing.</summary>
     public MassPerRevolution? NeededPerMeterRevolution { get; init; }
 
-    /// <summary>Rate that the stated mass per revolution of the meter gives; null without one.</summary>
+    /// <summary>Meter revolutions per turn that the stated mass per revolution needs for the target rate; null without one of the two.</summary>
+    public double? NeededMeterRevolutionsPerTurn { get; init; }
+
+    /// <summary>Rate that the stated mass per revolution of the meter gives; null without one or without gearing.</summary>
     public MassPerArea? RateOfStatedMeter { get; init; }
 
     /// <summary>Rate of the turn tests, kg/m2, with its uncertainty; null without a test.</summary>

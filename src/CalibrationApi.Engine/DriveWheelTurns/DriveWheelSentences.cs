@@ -21,6 +21,8 @@ internal static class DriveWheelSentences
             return question.TargetRate is { } target && Off(reckoned, target) is { } off
                 ? (FormattableString)$"Reckoned from the meter, the machine puts down {reckoned}, {off} the target. A turn test shows whether it does."
                 : $"Reckoned from the meter, the machine puts down {reckoned}. A turn test shows whether it does.";
+        if (result is { NeededMeterRevolutionsPerTurn: { } geared, Turns.Count: 0 })
+            return $"Gear the meter to {geared:0.###} revolutions per turn of the drive wheel for {question.TargetRate}. A turn test shows whether it delivers that.";
         if (result.Turns is not [var first, ..])
             return $"One turn of the drive wheel covers {result.Wheel.AreaPerTurn}.";
         var turns = first.Turns.ToString(first.Turns < 10 ? "0.00" : "0.0", CultureInfo.InvariantCulture);
@@ -135,7 +137,7 @@ internal static class DriveWheelSentences
         var turned = result.Wheel.Rate(perRevolution, 1 / gearing);
         findings.Add(Finding.Warning(FindingCode.RateOffTarget, !IsNear(rate, target, DriveWheelDefaults.LargeCorrection - 1) && IsNear(turned, target, AboutRight)
             ? (FormattableString)$"Reckoned from the meter, the rate is {rate}, {off} the target. With {1 / gearing:0.###} meter revolutions per turn of the wheel it would be {turned}: is the gearing stated the wrong way round?"
-            : $"Reckoned from the meter, the rate is {rate}, {off} the target. {result.NeededPerMeterRevolution} would be needed in place of {perRevolution}, or {gearing * target.KilogramsPerSquareMetre / rate.KilogramsPerSquareMetre:0.###} meter revolutions per turn of the wheel in place of {gearing:0.###}."));
+            : $"Reckoned from the meter, the rate is {rate}, {off} the target. {result.NeededPerMeterRevolution} would be needed in place of {perRevolution}, or {result.NeededMeterRevolutionsPerTurn:0.###} meter revolutions per turn of the wheel in place of {gearing:0.###}."));
     }
 
     private static bool IsNear(MassPerArea rate, MassPerArea target, double tolerance) =>

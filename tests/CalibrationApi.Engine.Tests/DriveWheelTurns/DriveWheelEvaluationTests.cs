@@ -230,6 +230,21 @@ public sealed class DriveWheelEvaluationTests
         Assert.DoesNotContain("wrong way round", finding, StringComparison.Ordinal);
     }
 
+    // 160 kg/ha on the 6.945 m2 of a turn are 0.1111 kg, and the meter delivers 0.15 kg in a revolution.
+    [Theory]
+    [InlineData(null)]
+    [InlineData(0.5)]
+    public void NeededMeterRevolutionsPerTurn_OfARateAndAMeter_GivesTheTargetBack(double? gearing)
+    {
+        var question = Drill() with { Areas = [], MassPerRevolution = new MassPerRevolution(0.15), MeterRevolutionsPerTurn = gearing };
+        var result = DriveWheelEvaluation.Evaluate(question);
+        var back = DriveWheelEvaluation.Evaluate(question with { MeterRevolutionsPerTurn = result.NeededMeterRevolutionsPerTurn });
+
+        NearlyEqual.Assert(0.016 * 2.315 * 3 / 0.15, result.NeededMeterRevolutionsPerTurn!.Value, 1e-12);
+        NearlyEqual.Assert(0.016, back.RateOfStatedMeter!.Value.KilogramsPerSquareMetre, 1e-15);
+        Assert.Equal(gearing is null, result.Headline.InMetric().StartsWith("Gear the meter to 0.741 revolutions per turn of the drive wheel for 160 kg/ha.", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void RateOfStatedMeter_WithAGearingTurnedRound_IsAskedAbout()
     {

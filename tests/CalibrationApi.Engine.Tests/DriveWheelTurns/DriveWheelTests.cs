@@ -38,10 +38,10 @@ public sealed class DriveWheelTests
         Wheel.Rate(new MassPerRevolution(0.11)).KilogramsPerSquareMetre, Wheel.Rate(new MassPerRevolution(0.22), 0.5).KilogramsPerSquareMetre);
 
     [Fact]
-    public void TurnsPerMeterRevolution_OfARate_IsTheInverseOfTheGearingThatGivesIt()
+    public void MeterRevolutionsPerTurn_OfARate_IsTheGearingThatGivesIt()
     {
         var rate = new MassPerArea(0.016);
-        var gearing = 1 / Wheel.TurnsPerMeterRevolution(rate, new MassPerRevolution(0.22));
+        var gearing = Wheel.MeterRevolutionsPerTurn(rate, new MassPerRevolution(0.22));
 
         NearlyEqual.Assert(0.016, Wheel.Rate(new MassPerRevolution(0.22), gearing).KilogramsPerSquareMetre, 1e-15);
     }

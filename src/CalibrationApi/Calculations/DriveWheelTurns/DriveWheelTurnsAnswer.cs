@@ -37,6 +37,9 @@ public sealed class DriveWheelTurnsAnswer
     /// <summary>The same for one revolution of the meter.</summary>
     public MassPerRevolutionQuantity? NeededPerMeterRevolution { get; init; }
 
+    /// <summary>Meter revolutions per turn of the drive wheel that the target rate needs with the stated mass per revolution of the meter: the gear ratio to look for.</summary>
+    public RatioQuantity? NeededMeterRevolutionsPerTurn { get; init; }
+
     /// <summary>Rate that the stated mass per revolution of the meter gives.</summary>
     public MassPerAreaQuantity? ExpectedRate { get; init; }
 

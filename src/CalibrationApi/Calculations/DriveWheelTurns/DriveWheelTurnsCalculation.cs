@@ -82,6 +82,7 @@ internal static class DriveWheelTurnsCalculation
         Turns = [.. result.Turns.Select(turns => ToAnswer(turns, units))],
         NeededPerTurn = result.NeededPerTurn is { } perTurn ? units.MassPerRevolution(perTurn) : null,
         NeededPerMeterRevolution = result.NeededPerMeterRevolution is { } perRevolution ? units.MassPerRevolution(perRevolution) : null,
+        NeededMeterRevolutionsPerTurn = Gearing(result.NeededMeterRevolutionsPerTurn),
         ExpectedRate = result.RateOfStatedMeter is { } expected ? units.Rate(expected) : null,
         Rate = result.Rate is { } rate ? units.MeasuredRate(rate) : null,
         TurnTests = [.. result.Tests.Select(test => new TurnTestAnswer
@@ -104,7 +105,7 @@ internal static class DriveWheelTurnsCalculation
             {
                 Factor = units.Ratio(correction.Factor),
                 Setting = correction.Setting is { } setting ? AnswerUnits.Shown(setting) : null,
-                MeterRevolutionsPerTurn = correction.MeterRevolutionsPerTurn is { } gearing ? new RatioQuantity { Value = AnswerUnits.Shown(gearing), Unit = "1" } : null,
+                MeterRevolutionsPerTurn = Gearing(correction.MeterRevolutionsPerTurn),
             }
             : null,
         Outlets = [.. result.Outlets.Select(outlet => new OutletAnswer
@@ -146,6 +147,8 @@ internal static class DriveWheelTurnsCalculation
         CatchOfWholeTurns = MassOf(turns.TotalOfWholeTurns, units),
         CatchPerOutletOfWholeTurns = MassOf(turns.PerOutletOfWholeTurns, units),
     };
+
+    private static RatioQuantity? Gearing(double? gearing) => gearing is { } known ? new() { Value = AnswerUnits.Shown(known), Unit = "1" } : null;
 
     private static MassQuantity? MassOf(Mass? mass, AnswerUnits units) => mass is { } known ? units.Mass(known) : null;
 }

@@ -41,7 +41,7 @@ public sealed class DriveWheelTurnsRequest
     [Measured(0.0001, 10_000, "1")]
     public RatioQuantity? MeterRevolutionsPerTurn { get; init; }
 
-    /// <summary>Mass per revolution of the meter over the whole width, where known; gives the rate to expect. Needs meterRevolutionsPerTurn.</summary>
+    /// <summary>Mass per revolution of the meter over the whole width, where known; gives the rate to expect and, for a target rate, the gearing that it needs. Needs meterRevolutionsPerTurn or targetRate.</summary>
     [Measured]
     public MassPerRevolutionQuantity? MassPerRevolution { get; init; }
 

@@ -12,8 +12,8 @@ internal sealed class DriveWheelTurnsRequestValidator : AbstractValidator<DriveW
         RuleFor(question => question).Custom(CheckOutlets);
         RuleFor(question => question).Custom((question, context) =>
         {
-            if (question.MassPerRevolution is not null && question.MeterRevolutionsPerTurn is null)
-                context.Report(nameof(question.MeterRevolutionsPerTurn), ErrorCode.MemberMissing, "A mass per revolution of the meter gives no rate without its gearing: add the meter revolutions per turn of the drive wheel.");
+            if (question is { MassPerRevolution: not null, MeterRevolutionsPerTurn: null, TargetRate: null })
+                context.Report(nameof(question.MeterRevolutionsPerTurn), ErrorCode.MemberMissing, "A mass per revolution of the meter gives a rate with its gearing, or the gearing for a rate: add the meter revolutions per turn of the drive wheel, or the target rate.");
             if (question is not { Areas.Count: > 0 } and not { TurnTests.Count: > 0 } and not { MassPerRevolution: not null })
                 context.Report(nameof(question.Areas), ErrorCode.MemberMissing, "Nothing is asked. Give areas for which the turns are wanted, or turn tests, or the mass per revolution of the meter.");
         });

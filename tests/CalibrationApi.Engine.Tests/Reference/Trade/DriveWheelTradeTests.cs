@@ -30,7 +30,7 @@ public sealed class DriveWheelTradeTests : TradeCases<DriveWheelTradeTests>, ITr
 
     private static DriveWheel Row => new(RollingWheel.OfDiameter(new Length(0.6)), new Length(0.4));
 
-    private static double TurnsPerMeterRevolution => Row.TurnsPerMeterRevolution(new MassPerArea(Si(200, "kg/ha")), new MassPerRevolution(Si(38, "g")));
+    private static double TurnsPerMeterRevolution => 1 / Row.MeterRevolutionsPerTurn(new MassPerArea(Si(200, "kg/ha")), new MassPerRevolution(Si(38, "g")));
 
     private static double PoundsPerAcre(double pounds, double turns, double circumferenceFeet, double widthFeet) => In("lb/ac",
         new DriveWheel(new Length(Si(circumferenceFeet, "ft")), new Length(Si(widthFeet, "ft"))).Rate(new MassPerRevolution(Si(pounds, "lb") / turns)).KilogramsPerSquareMetre);

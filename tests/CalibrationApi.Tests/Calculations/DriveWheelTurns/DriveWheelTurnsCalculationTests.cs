@@ -102,6 +102,17 @@ public sealed class DriveWheelTurnsCalculationTests
         Assert.Equal(222.24, answer.Number("/neededPerMeterRevolution/value"), 1e-9);
     }
 
+    // 160 kg/ha on the 6.945 m2 of a turn are 111.12 g; a meter of 222.24 g turns half as often.
+    [Fact]
+    public async Task MassPerRevolution_WithoutItsGearing_GivesTheOneThatTheTargetNeeds()
+    {
+        var answer = await Question.Of(Question.DriveWheelTurns).Without("/meterRevolutionsPerTurn")
+            .With("/massPerRevolution", """{ "value": 222.24, "unit": "g/rev" }""").AnswerAsync();
+
+        Assert.Equal(("1", 0.5), (answer.Word("/neededMeterRevolutionsPerTurn/unit"), Math.Round(answer.Number("/neededMeterRevolutionsPerTurn/value"), 9)));
+        Assert.False(answer.Has("/expectedRate"));
+    }
+
     [Fact]
     public async Task Question_InFeetAndPounds_HasTheSameAnswer()
     {

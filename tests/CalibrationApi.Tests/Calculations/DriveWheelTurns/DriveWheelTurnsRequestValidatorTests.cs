@@ -58,9 +58,9 @@ public sealed class DriveWheelTurnsRequestValidatorTests
     }
 
     [Fact]
-    public async Task MassPerRevolution_WithoutItsGearing_IsMissed()
+    public async Task MassPerRevolution_WithoutGearingAndTarget_MissesTheGearing()
     {
-        using var response = await Question.Of(Question.DriveWheelTurns).Without("/meterRevolutionsPerTurn")
+        using var response = await Question.Of(Question.DriveWheelTurns).Without("/meterRevolutionsPerTurn").Without("/targetRate")
             .With("/massPerRevolution", """{ "value": 200, "unit": "g/rev" }""").AskAsync();
 
         var problem = await ProblemBody.ReadAsync(response, 422);
