@@ -42,7 +42,8 @@ internal sealed class ValueMember<T>(string name, bool needed, ValueCheck check,
     }
 }
 
-internal sealed class ListMember<T>(string name, bool needed, ItemsAttribute? rule, ValueCheck item, Func<T, IReadOnlyList<object?>?> read) : MemberCheck<T>
+internal sealed class ListMember<T>(string name, bool needed, ItemsAttribute? rule, ValueCheck item, Func<T, IReadOnlyList<object?>?> read)
+    : MemberCheck<T>
 {
     public override void Run(T owner, ref Faults faults)
     {

@@ -23,8 +23,10 @@ internal abstract class RequestPlan
     private static readonly ConcurrentDictionary<(Type Type, string Member), int> Lengths = new();
 
     /// <summary>The plan of a type, which is made once.</summary>
-    public static RequestPlan Of(Type type) =>
-        (RequestPlan)typeof(RequestPlan<>).MakeGenericType(type).GetProperty(nameof(RequestPlan<object>.Made), BindingFlags.Public | BindingFlags.Static)!.GetValue(null)!;
+    public static RequestPlan Of(Type type) => (RequestPlan)typeof(RequestPlan<>)
+        .MakeGenericType(type)
+        .GetProperty(nameof(RequestPlan<object>.Made), BindingFlags.Public | BindingFlags.Static)!
+        .GetValue(null)!;
 
     public abstract void Check(object value, ref Faults faults);
 
@@ -97,7 +99,7 @@ internal abstract class RequestPlan
     }
 }
 
-/// <summary>The plan of a type: the rules of its members as they are declared, then those between them; what it derives from goes first.</summary>
+/// <summary>The plan of a type: rules of its members as they are declared, then those between them; what it derives from goes first.</summary>
 internal sealed class RequestPlan<T> : RequestPlan
     where T : class
 {
@@ -138,7 +140,8 @@ internal sealed class RequestPlan<T> : RequestPlan
         if (type == typeof(int?))
             return new WholeMember<T>(name, needed, Rule<NumberAttribute>(), read.CreateDelegate<Func<T, int?>>());
         if (ItemType(type) is { } item)
-            return new ListMember<T>(name, needed, Rule<ItemsAttribute>(), ValueCheckOf(item, rules)!, read.CreateDelegate<Func<T, IReadOnlyList<object?>?>>());
+            return new ListMember<T>(
+                name, needed, Rule<ItemsAttribute>(), ValueCheckOf(item, rules)!, read.CreateDelegate<Func<T, IReadOnlyList<object?>?>>());
         return ValueCheckOf(type, rules) is { } check
             ? new ValueMember<T>(name, needed, check, read.CreateDelegate<Func<T, object?>>())
             : null;

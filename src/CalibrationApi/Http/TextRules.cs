@@ -33,7 +33,9 @@ internal sealed class TextAttribute(int most) : TextRuleAttribute
         // Where a text is handed on, many a reader ends it here; the database counts its length so.
         if (text.Contains('\0', StringComparison.Ordinal))
             return (ErrorCode.TextWrong, "This text holds the character U+0000, which ends a text for many programs. Leave it out.");
-        return string.IsNullOrWhiteSpace(text) ? (ErrorCode.TextWrong, "This text is blank. Write something or leave the member out.") : null;
+        return string.IsNullOrWhiteSpace(text)
+            ? (ErrorCode.TextWrong, "This text is blank. Write something or leave the member out.")
+            : null;
     }
 }
 

@@ -44,7 +44,9 @@ internal sealed class QuantityCheck(Dimension dimension, MeasuredAttribute rule,
         else if (!double.IsFinite(number))
             faults.Add(place, ErrorCode.NumberOutOfRange, $"This number is too large for any machine. It has to be {told}.");
         else if (fault is null)
-            faults.Add(place, ErrorCode.NumberOutOfRange, string.Create(CultureInfo.InvariantCulture, $"{number} {quantity.Unit} is out of range. It has to be {told}. Check the number and its unit."));
+            faults.Add(place, ErrorCode.NumberOutOfRange, string.Create(
+                CultureInfo.InvariantCulture,
+                $"{number} {quantity.Unit} is out of range. It has to be {told}. Check the number and its unit."));
     }
 }
 
