@@ -28,7 +28,7 @@ internal static class SeedRowSetUp
         if (row.Region is null)
             open.Add(OpenPoint.Missing("seedRow/region", $"Limits of every region are shown as long as it is not known where the field lies. Add the region; where it is elsewhere, add localLimits from your own guidance."));
         MeterRate[] counted = [.. InOneRow(question, beside)];
-        var result = SeedRowEvaluation.Evaluate(new SeedRow
+        var result = SeedRowEvaluation.Evaluate(new SeedRowQuestion
         {
             Crop = row.Crop,
             Soil = row.Soil,

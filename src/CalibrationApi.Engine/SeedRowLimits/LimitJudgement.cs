@@ -75,7 +75,7 @@ public sealed record LimitJudgement
     internal double Used => Load.KilogramsPerSquareMetre == 0 || Allowed is null ? 0 : Load.KilogramsPerSquareMetre / Allowed.Value.KilogramsPerSquareMetre;
 
     /// <summary>Looks up one limit and compares.</summary>
-    internal static LimitJudgement Of(PublishedLimit limit, SeedRow row, SeedRowLoad load)
+    internal static LimitJudgement Of(PublishedLimit limit, SeedRowQuestion row, SeedRowLoad load)
     {
         var (worst, zone) = load.Worst(limit.Nutrient);
         var blank = new LimitJudgement { Limit = limit, Load = worst, Zone = zone };

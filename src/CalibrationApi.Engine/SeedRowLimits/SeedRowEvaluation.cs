@@ -27,7 +27,7 @@ public static class SeedRowEvaluation
     /// verdicts at, under and above it (SeedRowVerdictTests); losses within 1e-12 (StandLossTests).</para>
     /// </remarks>
     /// <exception cref="ArgumentException">No product, products with different zones, or a spread wider than the row spacing.</exception>
-    public static SeedRowResult Evaluate(SeedRow row)
+    public static SeedRowResult Evaluate(SeedRowQuestion row)
     {
         var utilisation = SeedRowLimits.SeedbedUtilisation.Of(row.Spread, row.RowSpacing);
         var load = SeedRowLoad.Of(row.Products);
@@ -59,16 +59,16 @@ public static class SeedRowEvaluation
     }
 
     /// <summary>Products with nitrogen of a form that is not stated.</summary>
-    internal static IEnumerable<PlacedProduct> Unstated(SeedRow row) =>
+    internal static IEnumerable<PlacedProduct> Unstated(SeedRowQuestion row) =>
         row.Products.Where(product => product is { NitrogenForm: null, Analysis.N: > 0 });
 
-    private static IEnumerable<PublishedLimit> Candidates(SeedRow row) =>
+    private static IEnumerable<PublishedLimit> Candidates(SeedRowQuestion row) =>
     [
         .. PublishedLimits.All.Where(limit => limit.Crops.Contains(row.Crop) && IsOf(limit.Source, row)),
         .. row.LocalLimits.Select(limit => Stated(limit, row.Crop)),
     ];
 
-    private static bool IsOf(LimitSource source, SeedRow row) =>
+    private static bool IsOf(LimitSource source, SeedRowQuestion row) =>
         (row.Region is not { } region || source.Regions.Contains(region)) && (row.Sources is null || row.Sources.Contains(source.Key));
 
     // Stated for this very case, so nothing is left to look up.

@@ -9,7 +9,7 @@ internal static class SeedRowFindings
     // Manitoba Agriculture pairs openers with these spreads (SOURCES.md, key MB-SBU); half as much again is worth a word, judgement.
     private const double WideSpread = 1.5;
 
-    public static IEnumerable<Finding> Of(SeedRow row, IReadOnlyList<LimitJudgement> judged, LimitVerdict verdict, IReadOnlyList<string> unjudged, StandLoss? loss)
+    public static IEnumerable<Finding> Of(SeedRowQuestion row, IReadOnlyList<LimitJudgement> judged, LimitVerdict verdict, IReadOnlyList<string> unjudged, StandLoss? loss)
     {
         if (loss is { Verdict: LimitVerdict.Above, Expected: { } expected })
             yield return Finding.Stop(FindingCode.StandLossAboveAccepted,
@@ -35,11 +35,11 @@ internal static class SeedRowFindings
             yield return Finding.Note(FindingCode.SpreadUnusual, $"Manitoba Agriculture pairs a {SeedRowWords.Of(opener)} with a spread of {Usual(opener)}; you state {row.Spread}. Measure it in the field: a wider spread lets limits look higher.");
     }
 
-    private static string Ask(SeedRow row) =>
+    private static string Ask(SeedRowQuestion row) =>
         $"Ask {SeedRowWords.WhomToAsk(row.Region)}, the supplier of the product or a licensed adviser, and state what they allow as a limit of your own.";
 
     // A limit of a place that the caller did not name may not be theirs, so it warns and does not forbid.
-    private static Finding Above(SeedRow row, LimitJudgement one)
+    private static Finding Above(SeedRowQuestion row, LimitJudgement one)
     {
         FormattableString source = $"{one.Limit.Source.Publisher} ({one.Limit.Source.Place}, {one.Limit.Source.Edition})";
         FormattableString detail = one.AllowsNone

@@ -13,7 +13,7 @@ internal static class SeedRowSentences
         new(CautionCode.SpreadToBeMeasured, $"Measure the spread of seed and fertilizer in the field: it changes with air flow, soil, moisture, residue and wear of the opener."),
     ];
 
-    public static FormattableString Headline(SeedRow row, LimitVerdict verdict, IReadOnlyList<LimitJudgement> judged, IReadOnlyList<string> unjudged, StandLoss? loss)
+    public static FormattableString Headline(SeedRowQuestion row, LimitVerdict verdict, IReadOnlyList<LimitJudgement> judged, IReadOnlyList<string> unjudged, StandLoss? loss)
     {
         if (verdict == LimitVerdict.NoPublishedLimit)
             return $"No published limit is held for what lies with the seed of {SeedRowWords.Of(row.Crop)} on {SeedRowWords.Of(row.Soil)}, {SeedRowWords.Of(row.Moisture)}, in {SeedRowWords.Of(row.Region)}, so there is no number. Before you place fertilizer with the seed, ask {SeedRowWords.WhomToAsk(row.Region)}, the supplier of the product or a licensed adviser.";
@@ -32,7 +32,7 @@ internal static class SeedRowSentences
         return $"{(verdict == LimitVerdict.Above ? "Above" : "Not above")} {Whose(lead, row)}: {found}{Elsewhere(lead, row)}";
     }
 
-    private static FormattableString ByModel(SeedRow row, StandLoss loss, double expected)
+    private static FormattableString ByModel(SeedRowQuestion row, StandLoss loss, double expected)
     {
         FormattableString found = $"the stand-loss model of {loss.Source.Publisher} lets expect a loss of {new Ratio(expected):F0} of the {SeedRowWords.Of(row.Crop)}{(row.Products.Any(product => product.Rates.Count > 1) ? FormattableString.Invariant($" in zone {loss.Zone}") : "")}, {new Ratio(loss.Accepted):0.##} being accepted";
         return loss.Verdict == LimitVerdict.Above
@@ -41,15 +41,15 @@ internal static class SeedRowSentences
     }
 
     // The headline is shown alone, and the limit may be that of another place.
-    private static string Elsewhere(LimitJudgement lead, SeedRow row) =>
+    private static string Elsewhere(LimitJudgement lead, SeedRowQuestion row) =>
         row.Region is null && lead.Limit.Source.Key != LimitSource.StatedKey ? " You name no region, so this may not be the limit for yours." : "";
 
-    private static string Whose(LimitJudgement lead, SeedRow row) => lead.Limit.Source.Key == LimitSource.StatedKey
+    private static string Whose(LimitJudgement lead, SeedRowQuestion row) => lead.Limit.Source.Key == LimitSource.StatedKey
         ? $"the limit that you state for {SeedRowWords.Of(row.Crop)} from {lead.Limit.Source.Publisher}"
         : $"the published limit for {SeedRowWords.Of(row.Crop)}{Seedbed(lead.Soil!, row)} in {lead.Limit.Source.Place} ({lead.Limit.Source.Publisher}, {lead.Limit.Source.Edition})";
 
     // Only what the source tells apart is said of its limit.
-    private static string Seedbed(SoilLimit told, SeedRow row) =>
+    private static string Seedbed(SoilLimit told, SeedRowQuestion row) =>
         (told.Textures.Count < Enum.GetValues<SoilTexture>().Length, told.Moistures.Count < Enum.GetValues<SeedbedMoisture>().Length) switch
         {
             (true, true) => $" on {SeedRowWords.Of(row.Soil)}, {SeedRowWords.Of(row.Moisture)},",
@@ -58,7 +58,7 @@ internal static class SeedRowSentences
             _ => "",
         };
 
-    private static string Zone(LimitJudgement lead, SeedRow row) =>
+    private static string Zone(LimitJudgement lead, SeedRowQuestion row) =>
         row.Products.Any(product => product.Rates.Count > 1) ? FormattableString.Invariant($" in zone {lead.Zone}") : "";
 
     private static string Rest(IReadOnlyList<string> unjudged) => unjudged.Count == 0

@@ -66,7 +66,7 @@ public sealed record StandLoss
         : LimitVerdict.NoPublishedLimit;
 
     /// <summary>Computes the loss; null for a crop of which no slope is held, or when other sources only are asked for.</summary>
-    internal static StandLoss? Of(SeedRow row)
+    internal static StandLoss? Of(SeedRowQuestion row)
     {
         if (!StandLossSlopes.Name(row.Crop) || row.Sources?.Contains(StandLossSlopes.Source.Key) is false)
             return null;
@@ -93,13 +93,13 @@ public sealed record StandLoss
         };
     }
 
-    internal static IEnumerable<Assumption> Assumptions(SeedRow row, StandLoss? loss)
+    internal static IEnumerable<Assumption> Assumptions(SeedRowQuestion row, StandLoss? loss)
     {
         if (row.AcceptableStandLoss is null && loss?.Products.Any(product => product.Most is not null) is true)
             yield return DefaultLoss.Assumed("acceptableStandLoss");
     }
 
-    internal static double? ShareLost(StandLossMaterial material, MassPerArea rate, SeedRow row, double? factor) =>
+    internal static double? ShareLost(StandLossMaterial material, MassPerArea rate, SeedRowQuestion row, double? factor) =>
         StandLossSlopes.Of(material, row.Crop) is { } slope && factor is { } mx
             ? slope / 100 * In("lb/ac", rate.KilogramsPerSquareMetre) * In("in", row.RowSpacing.Metres) * mx / (ReferenceRow * In("in", row.Spread.Metres))
             : null;
@@ -124,7 +124,7 @@ public sealed record ProductStandLoss(PlacedProduct Product, string? Material, d
 {
     internal bool HoldsNutrients { get; private init; }
 
-    internal static ProductStandLoss Of(PlacedProduct product, int zone, SeedRow row, double? factor, double accepted)
+    internal static ProductStandLoss Of(PlacedProduct product, int zone, SeedRowQuestion row, double? factor, double accepted)
     {
         var rate = product.RateIn(zone);
         var holds = rate.KilogramsPerSquareMetre > 0 && product.Analysis is not { N: 0, P2O5: 0, K2O: 0, S: 0 };

@@ -9,7 +9,7 @@ namespace CalibrationApi.Engine.SeedRowLimits;
 public sealed record StatedReduction(LimitSource Source, IReadOnlyList<Crop> Crops, ReductionCause Cause, double? Left, string Statement)
 {
     /// <summary>True when it is stated for this crop, seedbed and number of products.</summary>
-    internal bool IsFor(SeedRow row) => Crops.Contains(row.Crop) && Cause switch
+    internal bool IsFor(SeedRowQuestion row) => Crops.Contains(row.Crop) && Cause switch
     {
         ReductionCause.DrySeedbed => row.Moisture == SeedbedMoisture.Dry,
         ReductionCause.CoarseAndDrySoil => row is { Soil: SoilTexture.Light, Moisture: SeedbedMoisture.Dry },

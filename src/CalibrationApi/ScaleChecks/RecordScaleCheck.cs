@@ -48,7 +48,7 @@ internal static class RecordScaleCheck
         if (records.Scale(request.Scale!, nameof(request.Scale)) is not { } scale || records.Errors.Count > 0)
             return ProblemResult.Invalid(records.Errors);
 
-        var result = ScaleCheck.Evaluate(Scale(scale), [.. request.Readings!.Select(one =>
+        var result = ScaleCheckEvaluation.Evaluate(Scale(scale), [.. request.Readings!.Select(one =>
             new KnownMassReading(one!.Known!.Read(), one.Indicated!.Read(), MassQuantity.Read(one.KnownUncertainty) ?? new Mass(0)))]);
         if (result.StandardUncertainty > MostUncertainty)
             return ProblemResult.Invalid([new ProblemError { Pointer = "#/readings", Code = ErrorCode.NumberOutOfRange, Detail = "These readings leave the error of the scale uncertain by more than 20 %. Weigh heavier masses, or masses that are known better." }]);

@@ -121,5 +121,5 @@ public sealed class LimitGeometryTests
         (Sown.Wheat() with { Crop = Crop.Lentil, Region = Region.Saskatchewan, Spread = Sown.Inches(spread), RowSpacing = Sown.Inches(10) })
             .Limit("USASK-PULSE", LimitedNutrient.Nitrogen).Allowed is not null);
 
-    private static SeedRow Kansas() => Sown.Wheat(Sown.Potash(10)) with { Region = Region.Kansas };
+    private static SeedRowQuestion Kansas() => Sown.Wheat(Sown.Potash(10)) with { Region = Region.Kansas };
 }

@@ -8,7 +8,7 @@ namespace CalibrationApi.Engine.Tests.SeedRowLimits;
 internal static class Sown
 {
     /// <summary>Wheat on medium soil in Manitoba, 1 in spread in rows of 9 in, where 15 lb/ac of urea nitrogen are printed.</summary>
-    public static SeedRow Wheat(params PlacedProduct[] products) => new()
+    public static SeedRowQuestion Wheat(params PlacedProduct[] products) => new()
     {
         Crop = Crop.Wheat,
         Soil = SoilTexture.Medium,
@@ -48,7 +48,7 @@ internal static class Sown
 
     public static double InPounds(MassPerArea? rate) => UnitTable.Get("lb/ac").FromCanonical(rate!.Value.KilogramsPerSquareMetre);
 
-    public static LimitJudgement Limit(this SeedRow row, string source, LimitedNutrient nutrient) =>
+    public static LimitJudgement Limit(this SeedRowQuestion row, string source, LimitedNutrient nutrient) =>
         SeedRowEvaluation.Evaluate(row).Limits.Single(limit => limit.Limit.Source.Key == source && limit.Limit.Nutrient == nutrient);
 
     public static string Text(this SeedRowResult result) => DisplayUnits.UnitedStates.Write(result.Headline);

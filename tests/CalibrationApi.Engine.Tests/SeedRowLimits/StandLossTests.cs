@@ -7,7 +7,7 @@ namespace CalibrationApi.Engine.Tests.SeedRowLimits;
 public sealed class StandLossTests
 {
     // Corn in rows of 30 in with a furrow of 1 in: 0.965 % for each lb/ac of urea.
-    private static SeedRow Corn(params PlacedProduct[] products) => Sown.Wheat(products) with { Crop = Crop.Corn, Region = Region.SouthDakota, RowSpacing = Sown.Inches(30) };
+    private static SeedRowQuestion Corn(params PlacedProduct[] products) => Sown.Wheat(products) with { Crop = Crop.Corn, Region = Region.SouthDakota, RowSpacing = Sown.Inches(30) };
 
     private static PlacedProduct Urea(double pounds, NitrogenForm? form = NitrogenForm.Urea) => new()
     {
@@ -35,7 +35,7 @@ public sealed class StandLossTests
     [Fact]
     public void Most_OfOneProduct_GoesWithLossAndFurrowAndAgainstRowSpacing()
     {
-        double Most(SeedRow row) => Sown.InPounds(Assert.Single(SeedRowEvaluation.Evaluate(row).StandLoss!.Products).Most);
+        double Most(SeedRowQuestion row) => Sown.InPounds(Assert.Single(SeedRowEvaluation.Evaluate(row).StandLoss!.Products).Most);
         var row = Corn(Urea(5)) with { AcceptableStandLoss = 0.10 };
 
         NearlyEqual.Assert(10 / 0.965, Most(row), 1e-12);

@@ -11,7 +11,7 @@ public sealed class ScaleCheckTests
     [Fact]
     public void Evaluate_ScaleThatShowsOnePercentTooMuch_FindsItsSpanError()
     {
-        var check = ScaleCheck.Evaluate(Platform, [Reading(5, 5.05), Reading(10, 10.10), Reading(20, 20.20)]);
+        var check = ScaleCheckEvaluation.Evaluate(Platform, [Reading(5, 5.05), Reading(10, 10.10), Reading(20, 20.20)]);
 
         Assert.Equal(0.01, check.Error, 1e-12);
         Assert.False(check.Passed);
@@ -20,23 +20,23 @@ public sealed class ScaleCheckTests
     // Least squares through the origin by hand: (5 x 0.02 + 20 x 0.04) / (25 + 400).
     [Fact]
     public void Error_UnequalReadings_IsTheSlopeThroughTheOrigin() => NearlyEqual.Assert(
-        (5 * 0.02 + 20 * 0.04) / 425, ScaleCheck.Evaluate(Platform, [Reading(5, 5.02), Reading(20, 20.04)]).Error, 1e-10);
+        (5 * 0.02 + 20 * 0.04) / 425, ScaleCheckEvaluation.Evaluate(Platform, [Reading(5, 5.02), Reading(20, 20.04)]).Error, 1e-10);
 
     [Fact]
     public void StandardUncertainty_OneReading_IsItsRounding() => NearlyEqual.Assert(
-        0.02 / Math.Sqrt(12) / 20, ScaleCheck.Evaluate(Platform, [Reading(20, 20.02)]).StandardUncertainty);
+        0.02 / Math.Sqrt(12) / 20, ScaleCheckEvaluation.Evaluate(Platform, [Reading(20, 20.02)]).StandardUncertainty);
 
     // Residuals of +-0.06 kg about a slope of zero outweigh the rounding of 20 g.
     [Fact]
     public void StandardUncertainty_ReadingsThatScatter_IsThatOfTheirResiduals() => NearlyEqual.Assert(
-        Math.Sqrt(2 * 0.06 * 0.06 / 1 / 800), ScaleCheck.Evaluate(Platform, [Reading(20, 20.06), Reading(20, 19.94)]).StandardUncertainty, 1e-9);
+        Math.Sqrt(2 * 0.06 * 0.06 / 1 / 800), ScaleCheckEvaluation.Evaluate(Platform, [Reading(20, 20.06), Reading(20, 19.94)]).StandardUncertainty, 1e-9);
 
     // Known masses are one set and share their error: it does not shrink with their number.
     [Fact]
     public void StandardUncertainty_KnownMasses_AreCommonToAllReadings()
     {
-        var one = ScaleCheck.Evaluate(Platform, [Reading(20, 20, 0.02)]).StandardUncertainty;
-        var many = ScaleCheck.Evaluate(Platform, [.. Enumerable.Repeat(Reading(20, 20, 0.02), 100)]).StandardUncertainty;
+        var one = ScaleCheckEvaluation.Evaluate(Platform, [Reading(20, 20, 0.02)]).StandardUncertainty;
+        var many = ScaleCheckEvaluation.Evaluate(Platform, [.. Enumerable.Repeat(Reading(20, 20, 0.02), 100)]).StandardUncertainty;
 
         Assert.True(one > 0.001);
         Assert.InRange(many, 0.001, one);
@@ -50,12 +50,12 @@ public sealed class ScaleCheckTests
     [InlineData(20, 19.96, true)]
     [InlineData(20, 20.06, false)]
     public void Passed_ReadingOnOrBeyondItsLimit_IsJudgedAtItsLoad(double known, double indicated, bool passed) =>
-        Assert.Equal(passed, ScaleCheck.Evaluate(Platform, [Reading(known, indicated)]).Passed);
+        Assert.Equal(passed, ScaleCheckEvaluation.Evaluate(Platform, [Reading(known, indicated)]).Passed);
 
     [Fact]
     public void LargestDeviation_SeveralReadings_IsTheOneNearestToOrFarthestBeyondItsLimit()
     {
-        var check = ScaleCheck.Evaluate(Platform, [Reading(5, 4.98), Reading(20, 20.02)]);
+        var check = ScaleCheckEvaluation.Evaluate(Platform, [Reading(5, 4.98), Reading(20, 20.02)]);
 
         Assert.Equal(-0.02, check.LargestDeviation.Kilograms, 1e-12);
         Assert.Equal(0.02, check.Limit.Kilograms, 1e-12);
@@ -65,7 +65,7 @@ public sealed class ScaleCheckTests
     [Fact]
     public void Evaluate_OutcomeAsKnownError_CorrectsACatch()
     {
-        var check = ScaleCheck.Evaluate(Platform, [Reading(10, 10.1), Reading(20, 20.2)]);
+        var check = ScaleCheckEvaluation.Evaluate(Platform, [Reading(10, 10.1), Reading(20, 20.2)]);
         var scale = Platform with { KnownError = new KnownScaleError(check.Error, check.StandardUncertainty) };
 
         var result = (Given.Test(Given.Net(17.17, 47)) with { Scale = scale }).Evaluated();
@@ -75,7 +75,7 @@ public sealed class ScaleCheckTests
 
     [Fact]
     public void Evaluate_NoReading_IsRefusedAsACodingMistake() =>
-        Assert.Throws<ArgumentException>(() => ScaleCheck.Evaluate(Platform, []));
+        Assert.Throws<ArgumentException>(() => ScaleCheckEvaluation.Evaluate(Platform, []));
 
     private static KnownMassReading Reading(double known, double indicated, double uncertainty = 0) =>
         new(new Mass(known), new Mass(indicated), new Mass(uncertainty));

@@ -21,7 +21,7 @@ namespace CalibrationApi.Calculations.SeedRowLimits;
 /// <response code="200">Loads, limits and their verdicts.</response>
 internal static class SeedRowLimitCalculation
 {
-    public static Calculation<SeedRowLimitRequest, SeedRow, SeedRowResult, SeedRowLimitAnswer> Declaration { get; } =
+    public static Calculation<SeedRowLimitRequest, SeedRowQuestion, SeedRowResult, SeedRowLimitAnswer> Declaration { get; } =
         new(typeof(SeedRowLimitCalculation))
         {
             Name = "seed-row-limit",
@@ -44,7 +44,7 @@ internal static class SeedRowLimitCalculation
             Quantity.UnitOf(request.Spread));
     }
 
-    public static SeedRow ToEngine(SeedRowLimitRequest request) => new()
+    public static SeedRowQuestion ToEngine(SeedRowLimitRequest request) => new()
     {
         Crop = Words.Read<Crop>(request.Crop)!.Value,
         Soil = Words.Read<SoilTexture>(request.Soil)!.Value,

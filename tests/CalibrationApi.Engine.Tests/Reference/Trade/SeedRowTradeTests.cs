@@ -115,7 +115,7 @@ public sealed class SeedRowTradeTests : TradeCases<SeedRowTradeTests>, ITradeTop
         In("lb/ac", Judged(source, crop, nutrient, soil, spread, row, moisture).Allowed!.Value.KilogramsPerSquareMetre);
 
     private static LimitJudgement Judged(string source, Crop crop, LimitedNutrient nutrient, SoilTexture soil, double spread, double row, SeedbedMoisture moisture = SeedbedMoisture.Good) =>
-        SeedRowEvaluation.Evaluate(new SeedRow
+        SeedRowEvaluation.Evaluate(new SeedRowQuestion
         {
             Crop = crop,
             Soil = soil,
@@ -126,7 +126,7 @@ public sealed class SeedRowTradeTests : TradeCases<SeedRowTradeTests>, ITradeTop
             Sources = [source],
         }).Limits.Single(limit => limit.Limit.Nutrient == nutrient);
 
-    private static double MostUrea() => In("lb/ac", SeedRowEvaluation.Evaluate(new SeedRow
+    private static double MostUrea() => In("lb/ac", SeedRowEvaluation.Evaluate(new SeedRowQuestion
     {
         Crop = Crop.Corn,
         Soil = SoilTexture.Medium,

@@ -3,7 +3,7 @@ using CalibrationApi.Engine.Quantities;
 namespace CalibrationApi.Engine.SeedRowLimits;
 
 /// <summary>What lies in the seed row, and what published limits say to it.</summary>
-public sealed record SeedRow
+public sealed record SeedRowQuestion
 {
     /// <summary>Distance between rows, above 0.</summary>
     public required Length RowSpacing { get; init; }

@@ -19,7 +19,7 @@ public sealed record KnownMassReading(Mass Known, Mass Indicated, Mass KnownUnce
 public sealed record ScaleCheckResult(double Error, double StandardUncertainty, Mass WorstAt, Mass LargestDeviation, Mass Limit, string LimitOrigin, bool Passed);
 
 /// <summary>Evaluates a check of a scale against known masses.</summary>
-public static class ScaleCheck
+public static class ScaleCheckEvaluation
 {
     /// <summary>The span error of the scale and whether it is inside its limits.</summary>
     /// <param name="scale">The scale, without a known error.</param>
