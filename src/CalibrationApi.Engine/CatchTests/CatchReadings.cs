@@ -8,7 +8,8 @@ namespace CalibrationApi.Engine.CatchTests;
 /// <summary>What was caught and weighed while a meter, or the wheel that drives meters, turned: reduced to ratios and variances.</summary>
 internal sealed class CatchReadings
 {
-    private CatchReadings(ObservedRatios ratios, RepeatabilityPrior prior, double[] spans, double[] tares, double sharedTare, int[] positions)
+    private CatchReadings(
+        ObservedRatios ratios, RepeatabilityPrior prior, double[] spans, double[] tares, double sharedTare, int[] positions)
     {
         Ratios = ratios;
         Prior = prior;
@@ -82,7 +83,12 @@ internal sealed class CatchReadings
     /// <param name="repeatability">What is stated of the repeatability.</param>
     /// <param name="positions">Position of each in a longer list; null where it is the whole list.</param>
     public static CatchReadings Of(
-        IReadOnlyList<WeighedTurns> weighed, Scale scale, TareReading tare, CaughtPoints? points, BelievedRepeatability repeatability, int[]? positions = null)
+        IReadOnlyList<WeighedTurns> weighed,
+        Scale scale,
+        TareReading tare,
+        CaughtPoints? points,
+        BelievedRepeatability repeatability,
+        int[]? positions = null)
     {
         var count = weighed.Count;
         var (masses, turns, variances, believed) = (new double[count], new double[count], new double[count], new double[count]);

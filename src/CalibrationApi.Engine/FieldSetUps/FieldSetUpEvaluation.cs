@@ -94,7 +94,8 @@ public static class FieldSetUpEvaluation
     private static FanResult? Fan(FieldSetUpQuestion question, MeterSetUp[] meters)
     {
         MeterRate[] carried = [.. meters.Select(meter => meter.Rate).Where(rate => rate.IsOn)];
-        if (!Array.Exists(meters, meter => meter.MeterSpeed is not null) || !Array.Exists(carried, rate => rate.Meter.Product.FanSpeeds is not null))
+        var isStated = Array.Exists(carried, rate => rate.Meter.Product.FanSpeeds is not null);
+        if (!isStated || !Array.Exists(meters, meter => meter.MeterSpeed is not null))
             return null;
         return FanEvaluation.Evaluate(
             new FanQuestion

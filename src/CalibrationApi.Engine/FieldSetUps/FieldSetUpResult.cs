@@ -33,7 +33,7 @@ public sealed record FieldSetUpResult
     /// <summary>The meters whose products were counted there, in their order; empty without a result.</summary>
     public IReadOnlyList<MeterRate> InSeedRow { get; init; } = [];
 
-    /// <summary>Where the fan may stand; null when no product that is put down states its fan speeds, or no meter can be set up yet.</summary>
+    /// <summary>Where the fan may stand; null when no product put down states its fan speeds, or no meter can be set up yet.</summary>
     public FanResult? Fan { get; init; }
 
     /// <summary>What could not be computed, and what to add.</summary>

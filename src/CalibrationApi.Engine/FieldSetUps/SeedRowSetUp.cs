@@ -7,7 +7,8 @@ namespace CalibrationApi.Engine.FieldSetUps;
 internal static class SeedRowSetUp
 {
     /// <summary>The result, and the meters that it counts; null when nothing lies with the seed or it cannot be told.</summary>
-    public static (SeedRowResult? Result, IReadOnlyList<MeterRate> Counted) Of(FieldSetUpQuestion question, FieldRates rates, List<OpenPoint> open)
+    public static (SeedRowResult? Result, IReadOnlyList<MeterRate> Counted) Of(
+        FieldSetUpQuestion question, FieldRates rates, List<OpenPoint> open)
     {
         MeterRate[] beside = [.. rates.Meters.Where(meter => meter.Meter.WithSeed && !meter.IsOff && !meter.Meter.IsSeed)];
         if (beside.Length == 0)

@@ -59,7 +59,14 @@ internal static class FieldSetUpMapping
     {
         Headline = units.Of(result.HeadlineAbout).Display.Write(result.Headline),
         NothingInTheWay = result.NothingInTheWay,
-        InTheWay = [.. result.InTheWay.Select(one => new ObstacleOfPlan { Meter = one.Meter, Detail = units.Of(one.About).Display.Write(one.Detail) })],
+        InTheWay =
+        [
+            .. result.InTheWay.Select(one => new ObstacleOfPlan
+            {
+                Meter = one.Meter,
+                Detail = units.Of(one.About).Display.Write(one.Detail),
+            }),
+        ],
         Meters = [.. field.Meters.Zip(result.Meters).Select((pair, place) => ToAnswer(pair.First, pair.Second, place, units))],
         Nutrients = result.Nutrients is { } nutrients
             ? ProductRateCalculation.ToAnswer(nutrients, units.Nutrients, nutrients.CostPerSquareMetre is null ? null : CurrencyOf(field))
@@ -110,7 +117,8 @@ internal static class FieldSetUpMapping
     }
 
     // Where there are costs, all products that bring nutrients have a price in one currency.
-    private static string? CurrencyOf(PlannedField field) => field.Meters.First(meter => meter.Product.Analysis is not null).Product.Price?.Currency;
+    private static string? CurrencyOf(PlannedField field) =>
+        field.Meters.First(meter => meter.Product.Analysis is not null).Product.Price?.Currency;
 
     private static MeterToSetUp Read(PlannedMeter meter) => new()
     {
@@ -122,12 +130,15 @@ internal static class FieldSetUpMapping
         Product = Read(meter.Planned.Product!, meter.Product),
         Lot = meter.Lot is { } lot ? Read(lot) : null,
         TargetRate = MassPerAreaQuantity.Read(meter.Planned.TargetRate),
-        Stand = meter.Planned.Stand is { } stand ? new WantedStand(stand.Plants!.Read(), stand.Emergence?.Canonical(), stand.Survival?.Canonical()) : null,
+        Stand = meter.Planned.Stand is { } stand
+            ? new WantedStand(stand.Plants!.Read(), stand.Emergence?.Canonical(), stand.Survival?.Canonical())
+            : null,
         WithSeed = meter.Planned.WithSeed is true,
         StartValue = MassPerRevolutionQuantity.Read(meter.Planned.StartValue),
     };
 
-    private static ElementToSetUp Read(ElementOfMachine element, PlannedMeter meter) => new(element.Name!, CatchPlanCalculation.Read(element.SpeedLimits ?? meter.Meter.SpeedLimits))
+    private static ElementToSetUp Read(ElementOfMachine element, PlannedMeter meter) => new(
+        element.Name!, CatchPlanCalculation.Read(element.SpeedLimits ?? meter.Meter.SpeedLimits))
     {
         Kind = Words.Read<ElementKind>(element.Kind),
         Displacement = VolumeQuantity.Read(element.DisplacementPerRevolution),

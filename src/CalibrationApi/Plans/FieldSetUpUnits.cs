@@ -8,7 +8,7 @@ using CalibrationApi.Storage.Adoptions;
 
 namespace CalibrationApi.Plans;
 
-/// <summary>The units in which each part of a set-up is told: those that its own operation would take from the same plan and records.</summary>
+/// <summary>The units in which each part of a set-up is told: those that its own operation would take from plan and records.</summary>
 /// <param name="field">The plan with its records.</param>
 /// <param name="choice">The word of the query, already checked; null is as asked.</param>
 internal sealed class FieldSetUpUnits(PlannedField field, string? choice)
@@ -63,7 +63,8 @@ internal sealed class FieldSetUpUnits(PlannedField field, string? choice)
     {
         (SetUpPartKind.Nutrients, _) => ProductRateCalculation.UnitsFor(
             choice, Quantity.UnitOf(field.Plan.Nutrients![0]!.Amount)!, Quantity.UnitOf(field.Plan.Area), package: null),
-        (SetUpPartKind.SeedRow, _) => AnswerUnits.For(choice, RateUnit(PlaceOf(Found!.InSeedRow[0])), Quantity.UnitOf(field.Machine!.OpenerSpread)),
+        (SetUpPartKind.SeedRow, _) => AnswerUnits.For(
+            choice, RateUnit(PlaceOf(Found!.InSeedRow[0])), Quantity.UnitOf(field.Machine!.OpenerSpread)),
         (SetUpPartKind.Fan, _) => MeterSpeedUnits(Carried(), limits: null),
         (SetUpPartKind.SeedingRate, { } meter) => AnswerUnits.For(
             choice, UsualUnits.With(Quantity.UnitOf(field.Meters[meter].Planned.Stand!.Plants), Quantity.UnitOf(field.Plan.Area))),
@@ -81,7 +82,7 @@ internal sealed class FieldSetUpUnits(PlannedField field, string? choice)
         limits);
 
     private AnswerUnits NewLotUnits(PlannedMeter planned, int meter) => AnswerUnits.For(choice, UsualUnits.With(
-        planned.Planned.Stand is null || Found!.Meters[meter].Rate.Seeding is null ? null : SeedingRate(meter).Display[Dimension.CountPerArea],
+        Found!.Meters[meter].Rate.Seeding is null ? null : SeedingRate(meter).Display[Dimension.CountPerArea],
         Quantity.UnitOf(field.Plan.Area),
         Entered(planned.InForce[planned.Planned.Element!]),
         Quantity.UnitOf(planned.LotBefore!.BulkDensity),
@@ -98,7 +99,8 @@ internal sealed class FieldSetUpUnits(PlannedField field, string? choice)
     private Unit? LimitsOf(int meter)
     {
         var first = Found!.Meters[meter].Values[0].Element.Name;
-        var limits = field.Meters[meter].Meter.Elements!.First(element => element!.Name == first)!.SpeedLimits ?? field.Meters[meter].Meter.SpeedLimits;
+        var described = field.Meters[meter].Meter;
+        var limits = described.Elements!.First(element => element!.Name == first)!.SpeedLimits ?? described.SpeedLimits;
         return Quantity.UnitOf(limits?.Maximum ?? limits?.Minimum);
     }
 

@@ -26,7 +26,11 @@ internal static class PlanCatchOfPlan
     /// <param name="units">Units of the answer; as-asked takes those of the plan.</param>
     /// <response code="200">The catch plan.</response>
     public static Results<JsonAnswer<CatchPlanAnswer>, ProblemResult> Handle(
-        string id, CalibrationDatabase database, Workspace workspace, IValidator<CatchPlanRequest> questions, [FromQuery] string? units = null)
+        string id,
+        CalibrationDatabase database,
+        Workspace workspace,
+        IValidator<CatchPlanRequest> questions,
+        [FromQuery] string? units = null)
     {
         var planned = database.Read(connection => Read(id, new ReferredRecords(connection, workspace)));
         if (planned is null)
@@ -40,7 +44,8 @@ internal static class PlanCatchOfPlan
         var answerUnits = CatchPlanCalculation.UnitsFor(question, units);
         var outcome = CatchPlanEvaluation.Evaluate(CatchPlanCalculation.ToEngine(question));
         return outcome.IsAnswered
-            ? JsonAnswer.Of(CatchPlanCalculation.ToAnswer(outcome.Result, answerUnits, [.. predicted.Select(one => Predicted(one.Meter, one.Known, answerUnits))]))
+            ? JsonAnswer.Of(CatchPlanCalculation.ToAnswer(
+                outcome.Result, answerUnits, [.. predicted.Select(one => Predicted(one.Meter, one.Known, answerUnits))]))
             : ProblemResult.Refused(outcome.Refusals, answerUnits.Display);
     }
 
@@ -98,7 +103,9 @@ internal static class PlanCatchOfPlan
                 StatedAccuracy = scale.StatedAccuracy,
                 Capacity = scale.Capacity,
             },
-            Container = planned.Container is { } container ? new ContainerOfPlan { Volume = container.Volume, Tare = container.Tare, Fill = container.Fill } : null,
+            Container = planned.Container is { } container
+                ? new ContainerOfPlan { Volume = container.Volume, Tare = container.Tare, Fill = container.Fill }
+                : null,
             Meters = meters,
             DisturbedPoints = planned.Field.Machine.RestorePoints,
         };

@@ -15,7 +15,8 @@ namespace CalibrationApi.Plans;
 /// <param name="Machine">Its machine; null when there is none.</param>
 /// <param name="Meters">Its meters, those whose records are there.</param>
 /// <param name="AtOdds">Why records do not fit, by members of the plan.</param>
-internal sealed record PlannedField(PlanRequest Plan, MachineRequest? Machine, IReadOnlyList<PlannedMeter> Meters, IReadOnlyList<ProblemError> AtOdds)
+internal sealed record PlannedField(
+    PlanRequest Plan, MachineRequest? Machine, IReadOnlyList<PlannedMeter> Meters, IReadOnlyList<ProblemError> AtOdds)
 {
     /// <summary>Joins a plan with its machine, products and lots.</summary>
     /// <param name="plan">The plan, valid by itself.</param>
@@ -49,12 +50,16 @@ internal sealed record PlannedField(PlanRequest Plan, MachineRequest? Machine, I
         var (known, planned) = (records.Known, meter.Planned);
         var inForce = meter.Meter.Elements!
             .Where(element => elements == ElementsRead.All || (elements == ElementsRead.Fitted && element == meter.Element))
-            .Select(element => (element!.Name, Value: AdoptionStore.ValueInForce(
-                known.Connection, known.Workspace, new Series(machine, planned.Meter!, element.Name!, planned.Setting ?? "", planned.Product!), EnteredInstant.Now)))
+            .Select(element => new Series(machine, planned.Meter!, element!.Name!, planned.Setting ?? "", planned.Product!))
+            .Select(series => (Name: series.Element, Value: AdoptionStore.ValueInForce(known.Connection, known.Workspace, series, EnteredInstant.Now)))
             .Where(one => one.Value is not null)
-            .ToDictionary(one => one.Name!, one => one.Value!);
+            .ToDictionary(one => one.Name, one => one.Value!);
         var lot = inForce.GetValueOrDefault(planned.Element!)?.Lot;
-        return meter with { InForce = inForce, LotBefore = lot is null || lot == planned.Lot ? null : known.Find<LotRequest>(RecordKind.Lots, lot) };
+        return meter with
+        {
+            InForce = inForce,
+            LotBefore = lot is null || lot == planned.Lot ? null : known.Find<LotRequest>(RecordKind.Lots, lot),
+        };
     }
 }
 
@@ -65,7 +70,8 @@ internal sealed record PlannedField(PlanRequest Plan, MachineRequest? Machine, I
 /// <param name="Lot">The lot, where one is named.</param>
 /// <param name="Meter">The meter.</param>
 /// <param name="Element">The element that is fitted.</param>
-internal sealed record PlannedMeter(int Index, MeterOfFieldPlan Planned, ProductRequest Product, LotRequest? Lot, MeterOfMachine Meter, ElementOfMachine Element)
+internal sealed record PlannedMeter(
+    int Index, MeterOfFieldPlan Planned, ProductRequest Product, LotRequest? Lot, MeterOfMachine Meter, ElementOfMachine Element)
 {
     /// <summary>What is in force with this product and setting, by the name of the element.</summary>
     public IReadOnlyDictionary<string, AdoptedValue> InForce { get; init; } = new Dictionary<string, AdoptedValue>();
