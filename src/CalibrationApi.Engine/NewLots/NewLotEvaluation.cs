@@ -17,8 +17,8 @@ public static class NewLotEvaluation
     /// <para>Range: values, densities, rates and kernels above 0; a number that is missing widens the prediction and is named.</para>
     /// <para>Source: the two probabilities are judgement. Published advice is to calibrate again for each lot (SOURCES.md, keys UKY-81 and
     /// CCC-LOTS). Effects of what stays as it was: rate times k_new over the value in force.</para>
-    /// <para>Accuracy: rates and effects within 1e-12 (LotSowingTests), the prediction as <see cref="LotPrediction"/>; decisions case by
-    /// case (NewLotDecisionTests).</para>
+    /// <para>Accuracy: rates and deviations within 1e-12, masses and money within 1e-9 (LotSowingTests), the prediction as
+    /// <see cref="LotPrediction"/>; decisions case by case (NewLotDecisionTests).</para>
     /// </remarks>
     public static NewLotResult Evaluate(NewLotQuestion question)
     {

@@ -82,7 +82,7 @@ public sealed record NutrientCost(NutrientForm Form, double PerKilogram);
 /// <para>Formula: total = credits + fixed + computed; surplus = total - target, kg/m2, 0 where it is less than 1e-9 of them.</para>
 /// <para>Range: amounts at least 0; no surplus without a target.</para>
 /// <para>Source: common practice, no published source.</para>
-/// <para>Accuracy: 1e-12 relative (ProductRateTests).</para>
+/// <para>Accuracy: totals within 1e-12 (ProductRatePropertyTests), a surplus within 1e-9 (ProductRateFindingsTests).</para>
 /// </remarks>
 public sealed record NutrientBalance(
     NutrientForm Form, NutrientTarget? Target, MassPerArea Credits, MassPerArea FromFixed, MassPerArea FromProducts, bool Met, double? NextKilogram, double? KilogramOfLimit)

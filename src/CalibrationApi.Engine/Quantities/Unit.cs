@@ -14,8 +14,9 @@ namespace CalibrationApi.Engine.Quantities;
 /// <para>Range: any finite value. Only temperatures have an offset.</para>
 /// <para>Source: the exact definitions in NIST SP 811, appendix B (SOURCES.md, key NIST-SP811), written down in
 /// <see cref="UnitTable"/>.</para>
-/// <para>Accuracy: two roundings of a double: there and back within 4.5e-16 of the value, and a round number stays round (UnitTableTests);
-/// factors against the unit library or their exact constituents (UnitFactorReferenceTests).</para>
+/// <para>Accuracy: two roundings of a double: there and back within 4.5e-16 of the value (for temperatures of the value with its offset),
+/// and a round number stays round (UnitTableTests); factors against the unit library or their exact constituents
+/// (UnitFactorReferenceTests).</para>
 /// </remarks>
 public sealed record Unit(
     string Symbol,

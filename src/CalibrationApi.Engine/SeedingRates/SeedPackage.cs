@@ -37,7 +37,7 @@ public sealed record SeedPackage
     /// <para>Formula: the mass stated, or n m / P: n pure seeds, m kernel mass kg, P purity.</para>
     /// <para>Range: counts and masses above 0, purity above 0 and at most 1.</para>
     /// <para>Source: common practice, no published source.</para>
-    /// <para>Accuracy: 1e-9 relative (SeedingRateEvaluationTests); published bags as printed, or the table of cases says why not
+    /// <para>Accuracy: 1e-12 relative (SeedingRateTests); published bags as printed, or the table of cases says why not
     /// (SeedingRateTradeTests).</para>
     /// </remarks>
     public Mass MassOf(MassPerThousand kernel, double purity) => mass ?? new(seeds!.Value * kernel.KilogramsPerKernel / purity);

@@ -75,4 +75,15 @@ public sealed class ElementContentTests
         Assert.All(content.Assumptions(), assumption => Assert.Contains("judgement", assumption.Origin, StringComparison.Ordinal));
         Assert.Empty(new ElementContent(new(new Volume(1e-3), 0.01), new(new BulkDensity(800), 0.01), ElementKind.Auger).Assumptions());
     }
+
+    // 0.61 L of 620 kg/m3; 0.9 of it as a start, known to 15 %, 3 % of density and 2 % of displacement in quadrature.
+    [Fact]
+    public void StartValue_NothingMeasured_IsTheUsualFillOfTheContent()
+    {
+        var content = new ElementContent(new(new Volume(0.61e-3), 0.02), new(new BulkDensity(620), 0.03));
+
+        NearlyEqual.Assert(0.61e-3 * 620, content.Full.KilogramsPerRevolution);
+        NearlyEqual.Assert(0.9 * 0.61e-3 * 620, content.StartValue.Value.KilogramsPerRevolution);
+        NearlyEqual.Assert(Math.Sqrt(0.15 * 0.15 + 0.03 * 0.03 + 0.02 * 0.02), content.StartValue.StandardUncertainty);
+    }
 }

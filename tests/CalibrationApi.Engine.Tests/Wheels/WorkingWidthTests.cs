@@ -22,7 +22,7 @@ public sealed class WorkingWidthTests
     {
         var width = new WorkingWidth(new Length(9), new Length(8.7));
 
-        NearlyEqual.Assert(0.3, width.Overlap.Metres, 1e-9);
+        NearlyEqual.Assert(0.3, width.Overlap.Metres);
         NearlyEqual.Assert(9 / 8.7, width.RateFactor);
         Assert.True(width.OverlapShare > 0);
     }
