@@ -16,6 +16,7 @@ using CalibrationApi.Scales;
 using CalibrationApi.Storage.Adoptions;
 using CalibrationApi.Storage.CatchTests;
 using CalibrationApi.Storage.History;
+using CalibrationApi.Storage.Records;
 using CalibrationApi.Storage.ScaleChecks;
 using CalibrationApi.Storing;
 using Microsoft.Data.Sqlite;
@@ -50,7 +51,7 @@ internal sealed record CatchTestResolution
         var lot = request.Lot is { } lotId ? records.Lot(lotId, request.Product!, nameof(request.Lot)) : null;
         var scale = records.Scale(request.Scale!, nameof(request.Scale));
         var container = request.Container is { } containerId ? records.Container(containerId, nameof(request.Container)) : null;
-        var plan = request.Plan is { } planId ? records.Plan(planId, request.Machine!, nameof(request.Plan)) : null;
+        var plan = request.Plan is { } planId ? Plan(records, planId, request.Machine!) : null;
         var meter = machine is null ? null : records.Meter(machine, request.Meter!, nameof(request.Meter));
         var element = meter is null ? null : records.Element(meter, request.Element!, nameof(request.Element));
         if (records.Errors.Count > 0)
@@ -109,6 +110,15 @@ internal sealed record CatchTestResolution
             return this;
         Question.EarlierTest = earlier;
         return this with { Used = Used with { EarlierTest = new UsedEarlierTest { Test = earlier.Test!, OccurredAt = earlier.OccurredAt! } } };
+    }
+
+    private static PlanRequest? Plan(ReferredRecords records, string id, string machine)
+    {
+        const string Member = nameof(RecordCatchTestRequest.Plan);
+        var plan = records.Find<PlanRequest>(RecordKind.Plans, id, Member);
+        if (plan is not null && plan.Machine != machine)
+            records.Add(Member, ErrorCode.RecordsAtOdds, "This plan is for another machine. Check plan and machine.");
+        return plan;
     }
 
     private static CatchTestRequest Join(

@@ -2,7 +2,6 @@ using CalibrationApi.Containers;
 using CalibrationApi.Http;
 using CalibrationApi.Lots;
 using CalibrationApi.Machines;
-using CalibrationApi.Plans;
 using CalibrationApi.Products;
 using CalibrationApi.Records;
 using CalibrationApi.Scales;
@@ -36,14 +35,6 @@ internal sealed class ReferredRecords(SqliteConnection connection, Workspace wor
         return lot;
     }
 
-    public PlanRequest? Plan(string id, string machine, string member)
-    {
-        var plan = Find<PlanRequest>(RecordKind.Plans, id, member);
-        if (plan is not null && plan.Machine != machine)
-            Add(member, ErrorCode.RecordsAtOdds, "This plan is for another machine. Check plan and machine.");
-        return plan;
-    }
-
     public MeterOfMachine? Meter(MachineRequest machine, string position, string member)
     {
         var meter = machine.Meters!.FirstOrDefault(one => one!.Position == position);
@@ -74,6 +65,7 @@ internal sealed class ReferredRecords(SqliteConnection connection, Workspace wor
         return record;
     }
 
-    private void Add(string member, string code, string detail) =>
+    /// <summary>Notes what does not fit.</summary>
+    public void Add(string member, string code, string detail) =>
         Errors.Add(new ProblemError { Pointer = RequestFilter.Pointer(member), Code = code, Detail = detail });
 }

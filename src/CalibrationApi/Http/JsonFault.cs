@@ -149,7 +149,7 @@ internal ref struct JsonFault
         {
             if (i == most)
             {
-                error = Fault(ErrorCode.TooMany, Rules.TooManyItems(most));
+                error = Fault(ErrorCode.TooMany, ItemsAttribute.TooManyItems(most));
                 return;
             }
 

@@ -87,5 +87,8 @@ internal sealed class ItemsAttribute : MemberRuleAttribute
 
     public string TooFew => $"At least {Least} {(Least == 1 ? "item is" : "items are")} needed here.";
 
-    public string TooMany => Rules.TooManyItems(Most);
+    public string TooMany => TooManyItems(Most);
+
+    /// <summary>What is told of a list that is too long.</summary>
+    public static string TooManyItems(int most) => string.Create(CultureInfo.InvariantCulture, $"No more than {most} items are taken here. Split the request.");
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Quantities;
 using FluentValidation;
@@ -40,7 +39,4 @@ internal static class Rules
             ? (ErrorCode.UnitAmbiguous, $"'{symbol}' can mean more than one unit. Write which: {string.Join(", ", meanings)}.")
             : (ErrorCode.UnitUnknown, $"'{Excerpt.Of(symbol, 40)}' is not a unit known here. Use one of: {units}.");
     }
-
-    /// <summary>What is told of a list that is too long.</summary>
-    public static string TooManyItems(int most) => string.Create(CultureInfo.InvariantCulture, $"No more than {most} items are taken here. Split the request.");
 }

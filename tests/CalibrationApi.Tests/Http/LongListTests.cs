@@ -51,7 +51,7 @@ public sealed class LongListTests
 
                 Assert.Equal(StatusCodes.Status422UnprocessableEntity, problem.StatusCode);
                 var fault = Assert.Single(problem.Errors, error => error.Code == ErrorCode.TooMany);
-                Assert.Equal(("#" + list.Pointer, Rules.TooManyItems(list.MostItems)), (fault.Pointer, fault.Detail));
+                Assert.Equal(("#" + list.Pointer, ItemsAttribute.TooManyItems(list.MostItems)), (fault.Pointer, fault.Detail));
             }
         });
     }
