@@ -58,7 +58,7 @@ for (const { path, method, operation } of operations) {
     const body = resolve(operation.requestBody);
     const media = Object.values(body.content ?? {});
     ask("bodies described", said(body.description), place, "describe the body: a comment on the handler's parameter or on its type.");
-    ask("bodies with an example", media.some(hasExample), place, "add demo-data/<name>.json or Contract/Examples/<operationId>.request.json.");
+    ask("bodies with an example", media.some(hasExample), place, "add demo-data/<name>.json or openapi/examples/<operationId>.request.json.");
   }
 
   for (const parameter of (operation.parameters ?? []).map(resolve)) {
@@ -77,7 +77,7 @@ for (const { path, method, operation } of operations) {
     if (media.length > 0)
       ask("answers with an example", media.some(hasExample), here, /^[45]/.test(status)
         ? "provoke it in ProblemCalls.cs and refresh the contract."
-        : "refresh the contract: the answer is captured into Contract/Examples/<operationId>.answer.json.");
+        : "refresh the contract: the answer is captured into openapi/examples/<operationId>.answer.json.");
     for (const [name, header] of Object.entries(response.headers ?? {}).map(([name, one]) => [name, resolve(one)])) {
       const schema = resolve(header.schema);
       ask("headers described", said(header.description), `${here} ${name}`, "describe it where the route declares it.");

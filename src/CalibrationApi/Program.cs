@@ -1,13 +1,13 @@
 using CalibrationApi;
-using CalibrationApi.Access;
-using CalibrationApi.Contract;
-using CalibrationApi.Demo;
-using CalibrationApi.Health;
-using CalibrationApi.Http;
-using CalibrationApi.Keys;
-using CalibrationApi.Observability;
-using CalibrationApi.Settings;
-using CalibrationApi.Storing;
+using CalibrationApi.Hosting.Demo;
+using CalibrationApi.Hosting.Health;
+using CalibrationApi.Hosting.OpenApi;
+using CalibrationApi.Hosting.Pipeline;
+using CalibrationApi.Hosting.Starting;
+using CalibrationApi.Plumbing.Access;
+using CalibrationApi.Plumbing.Observability;
+using CalibrationApi.Plumbing.Settings;
+using CalibrationApi.Plumbing.Storing;
 
 if (args is [KeysCommand.Word, ..])
     return KeysCommand.Run(args[1..], Console.Out, Console.Error);

@@ -1,8 +1,8 @@
 using System.Reflection;
 using System.Text.Json;
-using CalibrationApi.Calculations;
-using CalibrationApi.Contract;
-using CalibrationApi.Http;
+using CalibrationApi.Calculations.Declaring;
+using CalibrationApi.Plumbing.Contract;
+using CalibrationApi.Plumbing.Http;
 using Microsoft.AspNetCore.Http.Metadata;
 using Microsoft.AspNetCore.Routing;
 using Microsoft.Extensions.DependencyInjection;

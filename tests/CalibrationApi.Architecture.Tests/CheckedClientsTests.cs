@@ -9,14 +9,14 @@ public sealed partial class CheckedClientsTests
     private static readonly Dictionary<string, string> Meant = new()
     {
         ["tests/CalibrationApi.Testing/CheckedClient.cs"] = "Makes the client that checks.",
-        ["tests/CalibrationApi.Tests/Demo/LoadedSeason.cs"] = "Reads the contract that the check then uses.",
+        ["tests/CalibrationApi.Tests/Hosting/Demo/LoadedSeason.cs"] = "Reads the contract that the check then uses.",
         ["tests/CalibrationApi.Contract.Tests/CommittedContractTests.cs"] = "Reads the contract itself.",
         ["tests/CalibrationApi.Contract.Tests/ServedContract.cs"] = "Reads the contract that the check then uses.",
         ["tests/CalibrationApi.Contract.Tests/ContractUpdate.cs"] = "Rewrites the contract, so there is none yet to check with.",
         ["tests/CalibrationApi.Contract.Tests/ProblemCalls.cs"] = "Captures what the contract shows; that is then checked as an example.",
         ["tests/CalibrationApi.Contract.Tests/Service.cs"] = "Loads the season before the contract is read.",
         ["tests/CalibrationApi.Contract.Tests/ContractCheckingHandlerTests.cs"] = "Tests the check itself.",
-        ["tests/CalibrationApi.Tests/Batch/BatchStreamTests.cs"] = "Reads answers piece by piece and leaves them; the check reads them whole.",
+        ["tests/CalibrationApi.Tests/Plumbing/Batch/BatchStreamTests.cs"] = "Reads answers piece by piece and leaves them; the check reads them whole.",
         ["tests/CalibrationApi.Architecture.Tests/EndpointsTests.cs"] = "Asks every route for one refusal, whatever the contract says of it.",
     };
 

@@ -1,9 +1,9 @@
 using System.Reflection;
 using System.Text.RegularExpressions;
-using CalibrationApi.Codes;
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.LikelyMistakes;
-using CalibrationApi.Http;
+using CalibrationApi.Plumbing.Http;
+using CalibrationApi.Reference.Codes;
 
 namespace CalibrationApi.Architecture.Tests;
 

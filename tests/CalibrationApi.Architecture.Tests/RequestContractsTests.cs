@@ -1,7 +1,8 @@
 using System.Reflection;
-using CalibrationApi.Calculations;
-using CalibrationApi.Http;
-using CalibrationApi.Quantities;
+using CalibrationApi.Plumbing.Bodies;
+using CalibrationApi.Plumbing.Members;
+using CalibrationApi.Plumbing.Quantities;
+using CalibrationApi.Plumbing.Validation;
 using FluentValidation;
 using Microsoft.Extensions.DependencyInjection;
 

@@ -1,5 +1,6 @@
 using System.Net.Http.Headers;
-using CalibrationApi.Access;
+using CalibrationApi.Plumbing.Access;
+using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Storage;
 using CalibrationApi.Storage.Access;
 using Microsoft.AspNetCore.Hosting;

@@ -5,7 +5,9 @@ using System.Text;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using CalibrationApi.Calculations.CatchTests;
-using CalibrationApi.Http;
+using CalibrationApi.Plumbing.Bodies;
+using CalibrationApi.Plumbing.Http;
+using CalibrationApi.Plumbing.Validation;
 using FluentValidation;
 
 namespace CalibrationApi.Benchmarks;

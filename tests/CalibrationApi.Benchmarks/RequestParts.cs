@@ -4,7 +4,9 @@ using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using CalibrationApi.Calculations.CatchTests;
 using CalibrationApi.Engine.CatchTests;
-using CalibrationApi.Http;
+using CalibrationApi.Plumbing.Bodies;
+using CalibrationApi.Plumbing.Http;
+using CalibrationApi.Plumbing.Validation;
 
 namespace CalibrationApi.Benchmarks;
 

@@ -1,6 +1,7 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using CalibrationApi.Hosting.OpenApi;
 using CalibrationApi.Testing;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.OpenApi;
@@ -18,12 +19,12 @@ internal static class ContractUpdate
     public static bool IsAsked => Environment.GetEnvironmentVariable(Switch) == "1";
 
     /// <summary>What to do when a committed file differs.</summary>
-    public static string Advice => $"If the change is meant, run {Switch}=1 dotnet test tests/CalibrationApi.Contract.Tests and read the difference (git diff openapi src/CalibrationApi/Contract/Examples).";
+    public static string Advice => $"If the change is meant, run {Switch}=1 dotnet test tests/CalibrationApi.Contract.Tests and read the difference (git diff openapi).";
 
     public static string CommittedContract { get; } = Repository.PathOf("openapi", "v1.json");
 
     /// <summary>The problems that the contract shows.</summary>
-    public static string Problems { get; } = Repository.PathOf("src", "CalibrationApi", "Contract", "Examples", "problems.json");
+    public static string Problems { get; } = Repository.PathOf("openapi", "examples", "problems.json");
 
     /// <summary>Rewrites both and returns the new contract.</summary>
     public static async Task<string> RunAsync()
@@ -54,7 +55,7 @@ internal static class ContractUpdate
         }
     }
 
-    private static string AnswerFile(string operationId) => Repository.PathOf("src", "CalibrationApi", "Contract", "Examples", $"{operationId}.answer.json");
+    private static string AnswerFile(string operationId) => Repository.PathOf("openapi", "examples", $"{operationId}.answer.json");
 
     private sealed class AnswersOnDisk : IDocumentFilter
     {

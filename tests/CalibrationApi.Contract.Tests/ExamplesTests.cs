@@ -93,7 +93,7 @@ public sealed class ExamplesTests
 
         var twice = ContractDocument.Committed.Operations
             .Where(operation => demo.Contains(operation.Path.Split('/')[^1]))
-            .Where(operation => File.Exists(Repository.PathOf("src", "CalibrationApi", "Contract", "Examples", $"{operation.OperationId}.request.json")));
+            .Where(operation => File.Exists(Repository.PathOf("openapi", "examples", $"{operation.OperationId}.request.json")));
 
         Assert.NotEmpty(demo);
         Assert.Empty(twice);
@@ -122,7 +122,7 @@ public sealed class ExamplesTests
             return;
         }
 
-        Assert.True(example is not null, $"The contract has no example here. Add src/CalibrationApi/Contract/Examples/{file}, or for a calculation a request in demo-data.");
+        Assert.True(example is not null, $"The contract has no example here. Add openapi/examples/{file}, or for a calculation a request in demo-data.");
         Assert.Empty(contract.Faults(schema, JsonSerializer.SerializeToElement(example)));
     }
 }

@@ -1,5 +1,5 @@
-using CalibrationApi.Codes;
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Reference.Codes;
 using CalibrationApi.Testing;
 
 namespace CalibrationApi.Contract.Tests;

@@ -1,5 +1,5 @@
 using System.Text.RegularExpressions;
-using CalibrationApi.Settings;
+using CalibrationApi.Plumbing.Settings;
 using CalibrationApi.Storage;
 using CalibrationApi.Storage.Writing;
 using CalibrationApi.Testing;

@@ -1,4 +1,5 @@
-using CalibrationApi.Access;
+using CalibrationApi.Plumbing.Access;
+using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Storage;
 using CalibrationApi.Storage.Access;
 using CalibrationApi.Storage.Audit;

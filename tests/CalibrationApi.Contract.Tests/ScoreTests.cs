@@ -1,6 +1,6 @@
-using CalibrationApi.Testing;
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
+using CalibrationApi.Testing;
 
 namespace CalibrationApi.Contract.Tests;
 

@@ -1,5 +1,5 @@
 using System.Net;
-using CalibrationApi.Access;
+using CalibrationApi.Plumbing.Access;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Http;
@@ -68,7 +68,7 @@ internal sealed class ArrangedHost(params (string Name, string Value)[] settings
                 if (headers.Remove(FromHeader, out var from))
                     context.Connection.RemoteIpAddress = IPAddress.Parse(from.ToString());
                 if (headers.Remove(KeyHeader, out var key))
-                    context.User = Caller.Principal("Test", CalibrationApi.Storing.Workspace.Local.ToString(), key.ToString(), Scope.All);
+                    context.User = Caller.Principal("Test", CalibrationApi.Plumbing.Access.Workspace.Local.ToString(), key.ToString(), Scope.All);
                 if (endpoints.TryGetValue(context.Request.Path, out var endpoint))
                     context.SetEndpoint(endpoint);
                 return rest(context);

@@ -3,7 +3,7 @@ using System.Reflection;
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using CalibrationApi.Engine.Answers;
-using CalibrationApi.Http;
+using CalibrationApi.Plumbing.Http;
 
 namespace CalibrationApi.Tests;
 

@@ -1,6 +1,6 @@
-using CalibrationApi.Engine.Weighing;
 using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.Weighing;
 
 namespace CalibrationApi.Engine.LikelyMistakes;
 

@@ -1,6 +1,6 @@
-using CalibrationApi.Engine.Nutrients;
 using System.Globalization;
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.Nutrients;
 
 namespace CalibrationApi.Engine.ProductRates;
 

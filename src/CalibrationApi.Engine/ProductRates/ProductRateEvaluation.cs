@@ -1,5 +1,5 @@
-using CalibrationApi.Engine.Nutrients;
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.Nutrients;
 using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Engine.ProductRates;

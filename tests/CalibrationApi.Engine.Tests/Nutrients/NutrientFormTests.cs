@@ -1,6 +1,6 @@
 using CalibrationApi.Engine.Nutrients;
 
-namespace CalibrationApi.Engine.Tests.ProductRates;
+namespace CalibrationApi.Engine.Tests.Nutrients;
 
 public sealed class NutrientFormTests
 {

@@ -1,5 +1,5 @@
-using CalibrationApi.Engine.Nutrients;
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.Nutrients;
 using CalibrationApi.Engine.ProductRates;
 using CalibrationApi.Engine.Quantities;
 using static CalibrationApi.Engine.Tests.ProductRates.Wanted;

@@ -1,5 +1,5 @@
-using CalibrationApi.Engine.Tests.Statistics;
 using CalibrationApi.Engine.Repeatability;
+using CalibrationApi.Engine.Tests.Statistics;
 using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;

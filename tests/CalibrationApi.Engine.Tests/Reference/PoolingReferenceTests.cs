@@ -1,6 +1,6 @@
-using CalibrationApi.Engine.Tests.Statistics;
 using CalibrationApi.Engine.Repeatability;
 using CalibrationApi.Engine.Statistics;
+using CalibrationApi.Engine.Tests.Statistics;
 
 namespace CalibrationApi.Engine.Tests.Reference;
 

@@ -1,8 +1,8 @@
 using CalibrationApi.Storage.Adoptions;
 using CalibrationApi.Storage.CatchTests;
 using CalibrationApi.Storage.History;
-using CalibrationApi.Storage.ScaleChecks;
 using CalibrationApi.Storage.Records;
+using CalibrationApi.Storage.ScaleChecks;
 
 namespace CalibrationApi.Storage.Tests.History;
 

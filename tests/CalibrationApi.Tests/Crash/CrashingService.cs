@@ -2,7 +2,6 @@ using System.Net.Http.Headers;
 using System.Text;
 using System.Text.Json.Nodes;
 using CalibrationApi.Testing;
-using CalibrationApi.Tests.Records;
 using Dapper;
 using Microsoft.Data.Sqlite;
 

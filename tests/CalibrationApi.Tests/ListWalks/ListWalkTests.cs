@@ -1,7 +1,6 @@
 using System.Collections.Concurrent;
 using System.Globalization;
 using System.Text.Json.Nodes;
-using CalibrationApi.Tests.Records;
 
 namespace CalibrationApi.Tests.ListWalks;
 

@@ -3,11 +3,11 @@ using System.Reflection.PortableExecutable;
 using System.Text;
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
-using CalibrationApi.Access;
+using CalibrationApi.Plumbing.Access;
+using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Storage;
 using CalibrationApi.Testing;
-using CalibrationApi.Tests.Access;
-using CalibrationApi.Tests.Records;
+using CalibrationApi.Tests.Plumbing.Access;
 using Microsoft.AspNetCore.Routing;
 
 namespace CalibrationApi.Tests.Security;

@@ -1,12 +1,13 @@
 using System.Text.Json.Serialization;
 using CalibrationApi.Calculations.CatchTests;
+using CalibrationApi.Calculations.Declaring;
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.BulkDensities;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.Uncertainty;
 using CalibrationApi.Engine.Weighing;
-using CalibrationApi.Http;
-using CalibrationApi.Quantities;
+using CalibrationApi.Plumbing.Http;
+using CalibrationApi.Plumbing.Quantities;
 
 namespace CalibrationApi.Calculations.BulkDensities;
 

@@ -1,7 +1,9 @@
 using System.Globalization;
 using CalibrationApi.Engine.Quantities;
-using CalibrationApi.Http;
-using CalibrationApi.Quantities;
+using CalibrationApi.Plumbing.Http;
+using CalibrationApi.Plumbing.Members;
+using CalibrationApi.Plumbing.Quantities;
+using CalibrationApi.Plumbing.Validation;
 using FluentValidation;
 
 namespace CalibrationApi.Calculations.BulkDensities;

@@ -1,5 +1,6 @@
 using System.Text.Json.Serialization;
 using CalibrationApi.Calculations.CatchTests;
+using CalibrationApi.Calculations.Declaring;
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.CatchPlans;
 using CalibrationApi.Engine.CatchTests;
@@ -7,8 +8,8 @@ using CalibrationApi.Engine.MeterSpeeds;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.Repeatability;
 using CalibrationApi.Engine.Weighing;
-using CalibrationApi.Http;
-using CalibrationApi.Quantities;
+using CalibrationApi.Plumbing.Http;
+using CalibrationApi.Plumbing.Quantities;
 
 namespace CalibrationApi.Calculations.CatchPlans;
 

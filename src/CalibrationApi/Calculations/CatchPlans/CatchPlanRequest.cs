@@ -1,11 +1,12 @@
 using CalibrationApi.Calculations.CatchTests;
-using CalibrationApi.Contract;
 using CalibrationApi.Engine.CatchPlans;
 using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.Repeatability;
 using CalibrationApi.Engine.Weighing;
-using CalibrationApi.Http;
-using CalibrationApi.Quantities;
+using CalibrationApi.Plumbing.Contract;
+using CalibrationApi.Plumbing.Members;
+using CalibrationApi.Plumbing.Quantities;
+using CalibrationApi.Plumbing.Validation;
 
 namespace CalibrationApi.Calculations.CatchPlans;
 

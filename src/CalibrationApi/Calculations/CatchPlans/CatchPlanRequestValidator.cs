@@ -1,7 +1,8 @@
 using System.Globalization;
 using CalibrationApi.Engine.CatchPlans;
-using CalibrationApi.Http;
-using CalibrationApi.Quantities;
+using CalibrationApi.Plumbing.Http;
+using CalibrationApi.Plumbing.Quantities;
+using CalibrationApi.Plumbing.Validation;
 using FluentValidation;
 
 namespace CalibrationApi.Calculations.CatchPlans;

@@ -1,8 +1,8 @@
-using CalibrationApi.Contract;
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.LikelyMistakes;
-using CalibrationApi.Quantities;
+using CalibrationApi.Plumbing.Contract;
+using CalibrationApi.Plumbing.Quantities;
 
 namespace CalibrationApi.Calculations.CatchTests;
 

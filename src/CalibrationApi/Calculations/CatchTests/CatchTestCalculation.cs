@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using CalibrationApi.Calculations.Declaring;
 using CalibrationApi.Engine.CatchTests;
 
 namespace CalibrationApi.Calculations.CatchTests;

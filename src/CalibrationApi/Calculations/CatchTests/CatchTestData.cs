@@ -1,9 +1,10 @@
-using CalibrationApi.Contract;
 using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.LikelyMistakes;
 using CalibrationApi.Engine.Weighing;
-using CalibrationApi.Http;
-using CalibrationApi.Quantities;
+using CalibrationApi.Plumbing.Contract;
+using CalibrationApi.Plumbing.Members;
+using CalibrationApi.Plumbing.Quantities;
+using CalibrationApi.Plumbing.Validation;
 
 namespace CalibrationApi.Calculations.CatchTests;
 

@@ -3,8 +3,8 @@ using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.Repeatability;
 using CalibrationApi.Engine.Weighing;
-using CalibrationApi.Http;
-using CalibrationApi.Quantities;
+using CalibrationApi.Plumbing.Http;
+using CalibrationApi.Plumbing.Quantities;
 
 namespace CalibrationApi.Calculations.CatchTests;
 

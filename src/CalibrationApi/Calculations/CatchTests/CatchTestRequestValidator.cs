@@ -1,6 +1,7 @@
 using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.Quantities;
-using CalibrationApi.Http;
+using CalibrationApi.Plumbing.Http;
+using CalibrationApi.Plumbing.Validation;
 using FluentValidation;
 
 namespace CalibrationApi.Calculations.CatchTests;

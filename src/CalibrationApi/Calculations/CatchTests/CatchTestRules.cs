@@ -1,7 +1,8 @@
 using System.Globalization;
 using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.Weighing;
-using CalibrationApi.Http;
+using CalibrationApi.Plumbing.Http;
+using CalibrationApi.Plumbing.Validation;
 using FluentValidation;
 
 namespace CalibrationApi.Calculations.CatchTests;

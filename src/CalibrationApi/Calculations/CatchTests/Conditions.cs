@@ -1,7 +1,7 @@
 using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.Quantities;
-using CalibrationApi.Http;
-using CalibrationApi.Quantities;
+using CalibrationApi.Plumbing.Members;
+using CalibrationApi.Plumbing.Quantities;
 
 namespace CalibrationApi.Calculations.CatchTests;
 

@@ -1,6 +1,6 @@
 using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.Quantities;
-using CalibrationApi.Http;
+using CalibrationApi.Plumbing.Http;
 
 namespace CalibrationApi.Calculations.CatchTests;
 

@@ -1,6 +1,8 @@
 using CalibrationApi.Engine.VolumeChecks;
-using CalibrationApi.Http;
-using CalibrationApi.Quantities;
+using CalibrationApi.Plumbing.Http;
+using CalibrationApi.Plumbing.Members;
+using CalibrationApi.Plumbing.Quantities;
+using CalibrationApi.Plumbing.Validation;
 
 namespace CalibrationApi.Calculations.CatchTests;
 

@@ -2,7 +2,7 @@ using System.Globalization;
 using CalibrationApi.Engine.LikelyMistakes;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.VolumeChecks;
-using CalibrationApi.Quantities;
+using CalibrationApi.Plumbing.Quantities;
 
 namespace CalibrationApi.Calculations.CatchTests;
 

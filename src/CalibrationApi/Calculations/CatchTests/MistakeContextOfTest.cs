@@ -1,5 +1,6 @@
-using CalibrationApi.Http;
-using CalibrationApi.Quantities;
+using CalibrationApi.Plumbing.Members;
+using CalibrationApi.Plumbing.Quantities;
+using CalibrationApi.Plumbing.Validation;
 
 namespace CalibrationApi.Calculations.CatchTests;
 

@@ -1,5 +1,5 @@
 using CalibrationApi.Engine.CatchTests;
-using CalibrationApi.Quantities;
+using CalibrationApi.Plumbing.Quantities;
 
 namespace CalibrationApi.Calculations.CatchTests;
 

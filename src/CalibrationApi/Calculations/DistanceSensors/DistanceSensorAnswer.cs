@@ -1,8 +1,8 @@
 using CalibrationApi.Calculations.CatchTests;
-using CalibrationApi.Contract;
 using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.DistanceSensors;
-using CalibrationApi.Quantities;
+using CalibrationApi.Plumbing.Contract;
+using CalibrationApi.Plumbing.Quantities;
 
 namespace CalibrationApi.Calculations.DistanceSensors;
 

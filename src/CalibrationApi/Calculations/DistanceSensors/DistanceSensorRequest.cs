@@ -1,7 +1,8 @@
-using CalibrationApi.Contract;
 using CalibrationApi.Engine.DistanceSensors;
-using CalibrationApi.Http;
-using CalibrationApi.Quantities;
+using CalibrationApi.Plumbing.Contract;
+using CalibrationApi.Plumbing.Members;
+using CalibrationApi.Plumbing.Quantities;
+using CalibrationApi.Plumbing.Validation;
 
 namespace CalibrationApi.Calculations.DistanceSensors;
 

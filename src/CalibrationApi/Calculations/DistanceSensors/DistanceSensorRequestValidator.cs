@@ -1,6 +1,7 @@
 using System.Globalization;
 using CalibrationApi.Engine.DistanceSensors;
-using CalibrationApi.Http;
+using CalibrationApi.Plumbing.Http;
+using CalibrationApi.Plumbing.Validation;
 using FluentValidation;
 
 namespace CalibrationApi.Calculations.DistanceSensors;

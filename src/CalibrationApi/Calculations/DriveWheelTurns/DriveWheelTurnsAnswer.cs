@@ -1,7 +1,7 @@
 using CalibrationApi.Calculations.CatchTests;
-using CalibrationApi.Contract;
 using CalibrationApi.Engine.DriveWheelTurns;
-using CalibrationApi.Quantities;
+using CalibrationApi.Plumbing.Contract;
+using CalibrationApi.Plumbing.Quantities;
 
 namespace CalibrationApi.Calculations.DriveWheelTurns;
 

@@ -1,5 +1,6 @@
 using System.Globalization;
-using CalibrationApi.Http;
+using CalibrationApi.Plumbing.Http;
+using CalibrationApi.Plumbing.Validation;
 using FluentValidation;
 
 namespace CalibrationApi.Calculations.DriveWheelTurns;

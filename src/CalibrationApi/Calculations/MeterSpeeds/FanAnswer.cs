@@ -1,5 +1,5 @@
-using CalibrationApi.Contract;
-using CalibrationApi.Quantities;
+using CalibrationApi.Plumbing.Contract;
+using CalibrationApi.Plumbing.Quantities;
 
 namespace CalibrationApi.Calculations.MeterSpeeds;
 

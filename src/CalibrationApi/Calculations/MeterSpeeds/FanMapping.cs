@@ -1,6 +1,6 @@
 using CalibrationApi.Engine.MeterSpeeds;
 using CalibrationApi.Engine.Quantities;
-using CalibrationApi.Quantities;
+using CalibrationApi.Plumbing.Quantities;
 
 namespace CalibrationApi.Calculations.MeterSpeeds;
 

@@ -1,4 +1,4 @@
-using CalibrationApi.Quantities;
+using CalibrationApi.Plumbing.Quantities;
 
 namespace CalibrationApi.Calculations.MeterSpeeds;
 

@@ -1,10 +1,11 @@
 using System.Text.Json.Serialization;
 using CalibrationApi.Calculations.CatchPlans;
 using CalibrationApi.Calculations.CatchTests;
+using CalibrationApi.Calculations.Declaring;
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.MeterSpeeds;
 using CalibrationApi.Engine.Quantities;
-using CalibrationApi.Quantities;
+using CalibrationApi.Plumbing.Quantities;
 
 namespace CalibrationApi.Calculations.MeterSpeeds;
 

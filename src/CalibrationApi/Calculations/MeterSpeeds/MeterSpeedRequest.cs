@@ -1,9 +1,10 @@
 using CalibrationApi.Calculations.CatchPlans;
-using CalibrationApi.Contract;
 using CalibrationApi.Engine.MeterSpeeds;
 using CalibrationApi.Engine.VolumeChecks;
-using CalibrationApi.Http;
-using CalibrationApi.Quantities;
+using CalibrationApi.Plumbing.Contract;
+using CalibrationApi.Plumbing.Members;
+using CalibrationApi.Plumbing.Quantities;
+using CalibrationApi.Plumbing.Validation;
 
 namespace CalibrationApi.Calculations.MeterSpeeds;
 

@@ -1,5 +1,6 @@
 using CalibrationApi.Engine.MeterSpeeds;
-using CalibrationApi.Http;
+using CalibrationApi.Plumbing.Http;
+using CalibrationApi.Plumbing.Validation;
 using FluentValidation;
 
 namespace CalibrationApi.Calculations.MeterSpeeds;

@@ -1,7 +1,7 @@
-using CalibrationApi.Contract;
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.NewLots;
-using CalibrationApi.Quantities;
+using CalibrationApi.Plumbing.Contract;
+using CalibrationApi.Plumbing.Quantities;
 
 namespace CalibrationApi.Calculations.NewLots;
 

@@ -1,8 +1,9 @@
 using System.Text.Json.Serialization;
+using CalibrationApi.Calculations.Declaring;
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.NewLots;
-using CalibrationApi.Http;
-using CalibrationApi.Quantities;
+using CalibrationApi.Plumbing.Http;
+using CalibrationApi.Plumbing.Quantities;
 
 namespace CalibrationApi.Calculations.NewLots;
 

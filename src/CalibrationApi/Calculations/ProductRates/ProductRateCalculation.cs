@@ -1,11 +1,12 @@
 using System.Text.Json.Serialization;
+using CalibrationApi.Calculations.Declaring;
+using CalibrationApi.Calculations.Nutrients;
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.Nutrients;
 using CalibrationApi.Engine.ProductRates;
 using CalibrationApi.Engine.Quantities;
-using CalibrationApi.Http;
-using CalibrationApi.Nutrients;
-using CalibrationApi.Quantities;
+using CalibrationApi.Plumbing.Http;
+using CalibrationApi.Plumbing.Quantities;
 
 namespace CalibrationApi.Calculations.ProductRates;
 

@@ -1,7 +1,8 @@
+using CalibrationApi.Calculations.Nutrients;
 using CalibrationApi.Engine.ProductRates;
-using CalibrationApi.Http;
-using CalibrationApi.Nutrients;
-using CalibrationApi.Quantities;
+using CalibrationApi.Plumbing.Members;
+using CalibrationApi.Plumbing.Quantities;
+using CalibrationApi.Plumbing.Validation;
 
 namespace CalibrationApi.Calculations.ProductRates;
 

@@ -1,7 +1,8 @@
+using CalibrationApi.Calculations.Nutrients;
 using CalibrationApi.Engine.ProductRates;
-using CalibrationApi.Http;
-using CalibrationApi.Nutrients;
-using CalibrationApi.Quantities;
+using CalibrationApi.Plumbing.Http;
+using CalibrationApi.Plumbing.Quantities;
+using CalibrationApi.Plumbing.Validation;
 using FluentValidation;
 
 namespace CalibrationApi.Calculations.ProductRates;

@@ -1,9 +1,10 @@
-using CalibrationApi.Contract;
-using CalibrationApi.Engine.SeedRowLimits.Published;
+using CalibrationApi.Calculations.Nutrients;
 using CalibrationApi.Engine.SeedRowLimits;
-using CalibrationApi.Http;
-using CalibrationApi.Nutrients;
-using CalibrationApi.Quantities;
+using CalibrationApi.Engine.SeedRowLimits.Published;
+using CalibrationApi.Plumbing.Contract;
+using CalibrationApi.Plumbing.Members;
+using CalibrationApi.Plumbing.Quantities;
+using CalibrationApi.Plumbing.Validation;
 
 namespace CalibrationApi.Calculations.SeedRowLimits;
 

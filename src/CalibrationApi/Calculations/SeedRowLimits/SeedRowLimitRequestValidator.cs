@@ -1,7 +1,8 @@
+using CalibrationApi.Calculations.Nutrients;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.SeedRowLimits;
-using CalibrationApi.Http;
-using CalibrationApi.Nutrients;
+using CalibrationApi.Plumbing.Http;
+using CalibrationApi.Plumbing.Validation;
 using FluentValidation;
 
 namespace CalibrationApi.Calculations.SeedRowLimits;

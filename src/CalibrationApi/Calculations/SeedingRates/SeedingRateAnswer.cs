@@ -1,6 +1,6 @@
-using CalibrationApi.Contract;
 using CalibrationApi.Engine.SeedingRates;
-using CalibrationApi.Quantities;
+using CalibrationApi.Plumbing.Contract;
+using CalibrationApi.Plumbing.Quantities;
 
 namespace CalibrationApi.Calculations.SeedingRates;
 

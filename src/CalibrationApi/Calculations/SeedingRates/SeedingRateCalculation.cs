@@ -1,9 +1,10 @@
 using System.Text.Json.Serialization;
+using CalibrationApi.Calculations.Declaring;
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.SeedingRates;
-using CalibrationApi.Http;
-using CalibrationApi.Quantities;
+using CalibrationApi.Plumbing.Http;
+using CalibrationApi.Plumbing.Quantities;
 using EngineRate = CalibrationApi.Engine.SeedingRates.SeedingRate;
 
 namespace CalibrationApi.Calculations.SeedingRates;

@@ -1,8 +1,9 @@
 using System.Globalization;
 using CalibrationApi.Engine.StandCounts;
 using CalibrationApi.Engine.Statistics;
-using CalibrationApi.Http;
-using CalibrationApi.Quantities;
+using CalibrationApi.Plumbing.Http;
+using CalibrationApi.Plumbing.Quantities;
+using CalibrationApi.Plumbing.Validation;
 using FluentValidation;
 
 namespace CalibrationApi.Calculations.StandCounts;

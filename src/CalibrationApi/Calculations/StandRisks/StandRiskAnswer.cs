@@ -1,6 +1,6 @@
-using CalibrationApi.Contract;
 using CalibrationApi.Engine.StandRisks;
-using CalibrationApi.Quantities;
+using CalibrationApi.Plumbing.Contract;
+using CalibrationApi.Plumbing.Quantities;
 
 namespace CalibrationApi.Calculations.StandRisks;
 

@@ -1,8 +1,9 @@
-using CalibrationApi.Contract;
 using CalibrationApi.Engine.SeedingRates;
 using CalibrationApi.Engine.StandRisks;
-using CalibrationApi.Http;
-using CalibrationApi.Quantities;
+using CalibrationApi.Plumbing.Contract;
+using CalibrationApi.Plumbing.Members;
+using CalibrationApi.Plumbing.Quantities;
+using CalibrationApi.Plumbing.Validation;
 
 namespace CalibrationApi.Calculations.StandRisks;
 

@@ -1,6 +1,6 @@
 using CalibrationApi.Calculations.CatchTests;
-using CalibrationApi.Contract;
-using CalibrationApi.Quantities;
+using CalibrationApi.Plumbing.Contract;
+using CalibrationApi.Plumbing.Quantities;
 
 namespace CalibrationApi.Calculations.VolumeChecks;
 

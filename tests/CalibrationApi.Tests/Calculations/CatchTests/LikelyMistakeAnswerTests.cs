@@ -1,5 +1,4 @@
-using CalibrationApi.Http;
-using CalibrationApi.Tests.Records;
+using CalibrationApi.Plumbing.Http;
 
 namespace CalibrationApi.Tests.Calculations.CatchTests;
 

@@ -1,7 +1,6 @@
 using System.Text.Json.Nodes;
 using CalibrationApi.Engine.Answers;
-using CalibrationApi.Http;
-using CalibrationApi.Tests.Records;
+using CalibrationApi.Plumbing.Http;
 
 namespace CalibrationApi.Tests.Calculations.CatchTests;
 

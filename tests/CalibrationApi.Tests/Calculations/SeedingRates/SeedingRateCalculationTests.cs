@@ -1,4 +1,4 @@
-using CalibrationApi.Tests.Batch;
+using CalibrationApi.Tests.Plumbing.Batch;
 
 namespace CalibrationApi.Tests.Calculations.SeedingRates;
 

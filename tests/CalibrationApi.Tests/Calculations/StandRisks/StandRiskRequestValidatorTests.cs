@@ -1,4 +1,4 @@
-using CalibrationApi.Http;
+using CalibrationApi.Plumbing.Http;
 
 namespace CalibrationApi.Tests.Calculations.StandRisks;
 

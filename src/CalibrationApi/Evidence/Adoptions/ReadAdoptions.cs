@@ -1,0 +1,66 @@
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using CalibrationApi.Plumbing.Access;
+using CalibrationApi.Plumbing.Http;
+using CalibrationApi.Plumbing.Lists;
+using CalibrationApi.Plumbing.Members;
+using CalibrationApi.Plumbing.Storing;
+using CalibrationApi.Records.Describing;
+using CalibrationApi.Records.Machines;
+using CalibrationApi.Storage;
+using CalibrationApi.Storage.Adoptions;
+using CalibrationApi.Storage.Records;
+using Microsoft.AspNetCore.Mvc;
+
+namespace CalibrationApi.Evidence.Adoptions;
+
+/// <summary>Reads adoptions and the values in force that follow from them.</summary>
+internal static class ReadAdoptions
+{
+    /// <summary>Most values on a page: each reads the test that it rests on.</summary>
+    public const int LongestPage = 500;
+
+    // The texts of a line; its quantities follow, each in a column for its unit.
+    private static readonly string[] Columns =
+        [.. JsonSettings.Contract.GetTypeInfo(typeof(ValueInForceAnswer)).Properties.Where(property => property.PropertyType == typeof(string)).Select(property => property.Name)];
+
+    /// <summary>Reads an adoption.</summary>
+    /// <remarks>As entered, with the mass per revolution that follows and with what came to light since.</remarks>
+    /// <param name="id">Id of the adoption.</param>
+    /// <param name="units">Units of the answer; as-asked keeps what was entered.</param>
+    /// <response code="200">The adoption.</response>
+    public static IResult Get(string id, CalibrationDatabase database, Workspace workspace, [FromQuery] string? units = null)
+    {
+        using var connection = database.Open();
+        return AdoptionStore.Find(connection, workspace, id) is { } adoption
+            ? new RecordResult(AdoptionBody.Write(connection, workspace, adoption, MachineTimeZone.Of(connection, workspace, adoption.Series.Machine), units))
+            : Pages.NotFound();
+    }
+
+    /// <summary>Lists the values in force on a machine.</summary>
+    /// <remarks>
+    /// For each meter, element, setting and product with an adopted value: the number in the controller, since when, by whom
+    /// and why, with which lot and treatment it was found, and what it rests on. A correction of the test behind it is said,
+    /// but the number stays in force until another is adopted, because the controller uses it until then. Page by page, at most
+    /// 500 at once; follow the next link. As JSON, CSV or NDJSON by the Accept header.
+    /// </remarks>
+    /// <param name="id">Id of the machine.</param>
+    /// <response code="200">The values in force.</response>
+    public static IResult InForce(string id, [AsParameters] ValuesInForceQuery query, HttpContext context, CalibrationDatabase database, Workspace workspace, Cursors cursors)
+    {
+        var instant = EnteredInstant.Now;
+        if (query.At is not null && !EnteredInstant.TryRead(query.At, out instant))
+            return ProblemResult.Invalid([EnteredInstant.WrongParameter("at")]);
+        if (database.Read(connection => new RecordsReadOnce(connection, workspace).Find<MachineRequest>(RecordKind.Machines, id)) is not { } machine)
+            return Pages.NotFound();
+        var scope = string.Join('\0', workspace, "values in force", id, query.At, query.Meter, query.Element, query.Setting, query.Product);
+        return SimpleList.Of(query, context, cursors, scope, Columns, database, (connection, after, most) =>
+        {
+            var records = new RecordsReadOnce(connection, workspace);
+            return AdoptionStore.InForceOnMachine(connection, workspace, id, instant, query.Series, after.Length == 0 ? null : after, most)
+                .Select(adoption => (Node(AdoptionBody.InForce(records, adoption, machine.TimeZone ?? LocalDate.Utc, query.Units)), adoption.Id));
+        }, LongestPage);
+    }
+
+    private static JsonObject Node(ValueInForceAnswer value) => JsonSerializer.SerializeToNode(value, JsonSettings.Contract.GetTypeInfo(typeof(ValueInForceAnswer)))!.AsObject();
+}

@@ -1,0 +1,99 @@
+using CalibrationApi.Plumbing.Http;
+using CalibrationApi.Plumbing.Lists;
+using CalibrationApi.Plumbing.Members;
+using CalibrationApi.Storage.History;
+using Microsoft.AspNetCore.Mvc;
+
+namespace CalibrationApi.Evidence.History;
+
+/// <summary>Which lines of the history are wanted.</summary>
+internal sealed class HistoryQuery : RecordPageQuery
+{
+    internal static readonly string[] Verdicts = ["investigate", "repeat", "keep", "adopt", "passed", "failed"];
+    internal static readonly string[] Orders = ["newest-first", "oldest-first"];
+
+    /// <summary>Only the machine with this id.</summary>
+    [FromQuery(Name = "machine")]
+    public string? Machine { get; init; }
+
+    /// <summary>Only this position of a meter.</summary>
+    [FromQuery(Name = "meter")]
+    public string? Meter { get; init; }
+
+    /// <summary>Only this metering element.</summary>
+    [FromQuery(Name = "element")]
+    public string? Element { get; init; }
+
+    /// <summary>Only the product with this id.</summary>
+    [FromQuery(Name = "product")]
+    public string? Product { get; init; }
+
+    /// <summary>Only the lot with this id.</summary>
+    [FromQuery(Name = "lot")]
+    public string? Lot { get; init; }
+
+    /// <summary>Only the scale with this id.</summary>
+    [FromQuery(Name = "scale")]
+    public string? Scale { get; init; }
+
+    /// <summary>Only the plan with this id.</summary>
+    [FromQuery(Name = "plan")]
+    public string? Plan { get; init; }
+
+    /// <summary>Only this verdict: investigate, repeat, keep or adopt for tests, passed or failed for scale checks.</summary>
+    [FromQuery(Name = "verdict")]
+    public string? Verdict { get; init; }
+
+    /// <summary>What happened at or after this instant, RFC 3339.</summary>
+    [FromQuery(Name = "from")]
+    public string? From { get; init; }
+
+    /// <summary>What happened before this instant, RFC 3339.</summary>
+    [FromQuery(Name = "until")]
+    public string? Until { get; init; }
+
+    /// <summary>newest-first (the default) or oldest-first, by the time when it happened.</summary>
+    [FromQuery(Name = "order")]
+    public string? Order { get; init; }
+
+    /// <summary>Units of the answer; as-asked keeps what was entered.</summary>
+    [FromQuery(Name = "units")]
+    public override string? Units { get; init; }
+
+    /// <summary>Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.</summary>
+    [FromQuery(Name = "limit")]
+    public override string? Limit { get; init; }
+
+    /// <summary>Where to go on: the cursor of the previous page's next link.</summary>
+    [FromQuery(Name = "cursor")]
+    public override string? Cursor { get; init; }
+
+    /// <summary>The filter; a problem when a parameter is wrong.</summary>
+    public (HistoryFilter Filter, ProblemResult? Problem) Read(string? kind)
+    {
+        var errors = new List<ProblemError>();
+        var filter = new HistoryFilter
+        {
+            Kind = kind,
+            Machine = Machine,
+            Meter = Meter,
+            Element = Element,
+            Product = Product,
+            Lot = Lot,
+            Scale = Scale,
+            Plan = Plan,
+            Verdict = Word("verdict", Verdict, Verdicts, errors),
+            From = EnteredInstant.Parameter("from", From, errors),
+            Until = EnteredInstant.Parameter("until", Until, errors),
+            NewestFirst = Word("order", Order, Orders, errors) is null or "newest-first",
+        };
+        return (filter, errors.Count == 0 ? null : ProblemResult.Invalid(errors));
+    }
+
+    private static string? Word(string name, string? word, string[] words, List<ProblemError> errors)
+    {
+        if (word is not null && !words.Contains(word))
+            errors.Add(new ProblemError { Parameter = name, Code = ErrorCode.WordUnknown, Detail = $"Use one of: {string.Join(", ", words)}." });
+        return word;
+    }
+}

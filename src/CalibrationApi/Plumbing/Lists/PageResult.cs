@@ -1,0 +1,95 @@
+using System.Text;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using CalibrationApi.Plumbing.Http;
+
+namespace CalibrationApi.Plumbing.Lists;
+
+/// <summary>Answers with a page of a list in the format asked for; the next page is in the Link header (RFC 8288) and in JSON also in the body.</summary>
+/// <param name="format">Format of the page.</param>
+/// <param name="items">Its items, read while they are written; the last may be one too many, which says that there is a next page.</param>
+/// <param name="most">Items that belong on the page.</param>
+/// <param name="next">Cursor after an item.</param>
+/// <param name="columns">Columns that lead a table of this list.</param>
+/// <param name="owned">Released when the page is written.</param>
+internal sealed class PageResult(PageFormat format, IEnumerable<(JsonObject Item, string Position)> items, int most, Func<string, string> next, IReadOnlyList<string> columns, IDisposable owned) : IResult, IDisposable
+{
+    private const string LinesType = "application/x-ndjson; charset=utf-8";
+
+    /// <summary>It goes out as a file and not as an answer to a program.</summary>
+    public bool IsExport => format != PageFormat.Json;
+
+    /// <summary>Gives up a page that is not written.</summary>
+    public void Dispose() => owned.Dispose();
+
+    public async Task ExecuteAsync(HttpContext httpContext)
+    {
+        using var release = owned;
+        var response = httpContext.Response;
+        response.Headers.Vary = "Accept";
+        response.Headers.CacheControl = "private, no-cache";
+        if (format == PageFormat.Ndjson && most > PageQuery.MostItems)
+        {
+            await StreamAsync(httpContext);
+            return;
+        }
+
+        var page = new List<JsonObject>(Math.Min(most, 128));
+        string? last = null, address = null;
+        foreach (var (item, position) in items)
+        {
+            if (page.Count == most)
+            {
+                address = Address(httpContext, last!);
+                break;
+            }
+
+            page.Add(item);
+            last = position;
+        }
+
+        if (address is not null)
+            response.Headers.Link = $"<{address}>; rel=\"next\"";
+        byte[] body;
+        if (format == PageFormat.Csv)
+        {
+            response.ContentType = "text/csv; charset=utf-8; header=present";
+            response.Headers.ContentDisposition = "attachment; filename=\"list.csv\"";
+            body = CsvTable.Write(page, columns);
+        }
+        else if (format == PageFormat.Ndjson)
+        {
+            response.ContentType = LinesType;
+            body = Encoding.UTF8.GetBytes(string.Concat(page.Select(item => item.ToJsonString(JsonSettings.Writing) + "\n")));
+        }
+        else
+        {
+            response.ContentType = "application/json; charset=utf-8";
+            var document = new JsonObject { ["items"] = new JsonArray([.. page]) };
+            if (address is not null)
+                document["next"] = address;
+            body = JsonSerializer.SerializeToUtf8Bytes(document, JsonSettings.Writing);
+        }
+
+        response.ContentLength = body.Length;
+        await response.Body.WriteAsync(body, httpContext.RequestAborted);
+    }
+
+    // Lines go out as they are read, so that the whole list never stands in memory.
+    private async Task StreamAsync(HttpContext context)
+    {
+        context.Response.ContentType = LinesType;
+        foreach (var (item, _) in items)
+        {
+            await JsonSerializer.SerializeAsync(context.Response.Body, item, JsonSettings.Writing, context.RequestAborted);
+            await context.Response.Body.WriteAsync("\n"u8.ToArray(), context.RequestAborted);
+        }
+    }
+
+    private string Address(HttpContext context, string position)
+    {
+        var request = context.Request;
+        var query = QueryString.Create([.. request.Query.Where(pair => pair.Key != "cursor").SelectMany(pair => pair.Value.Select(value => KeyValuePair.Create(pair.Key, value)))]);
+        return $"{request.Scheme}://{request.Host}{request.PathBase}{request.Path}{query.Add("cursor", next(position))}";
+    }
+}

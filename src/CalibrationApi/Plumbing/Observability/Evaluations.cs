@@ -1,0 +1,23 @@
+using System.Diagnostics.Metrics;
+
+namespace CalibrationApi.Plumbing.Observability;
+
+/// <summary>Counts what the engine was asked and what came of it.</summary>
+internal static class Evaluations
+{
+    public const string Meter = "CalibrationApi";
+
+    /// <summary>The outcome of a question that the engine refused to answer.</summary>
+    public const string Refused = "refused";
+
+    /// <summary>The outcome of an answer without a verdict.</summary>
+    public const string Answered = "answered";
+
+    private static readonly Meter OfHost = new(Meter);
+    private static readonly Counter<long> Counted = OfHost.CreateCounter<long>("calibration.evaluations", "{evaluation}", "Questions that the engine answered or refused, by kind and verdict.");
+
+    /// <param name="kind">Kind of the question.</param>
+    /// <param name="outcome">The verdict, where an answer has one.</param>
+    public static void Count(string kind, string outcome) =>
+        Counted.Add(1, new KeyValuePair<string, object?>("calibration.kind", kind), new KeyValuePair<string, object?>("calibration.outcome", outcome));
+}

@@ -1,0 +1,49 @@
+using CalibrationApi.Engine.Answers;
+using CalibrationApi.Plumbing.Contract;
+
+namespace CalibrationApi.Plumbing.Quantities;
+
+/// <summary>Something the engine noticed.</summary>
+public sealed class FindingAnswer
+{
+    /// <summary>Stable code.</summary>
+    [KnownWords(typeof(FindingCode))]
+    public required string Code { get; init; }
+
+    /// <summary>How much it matters: <c>note</c> is worth knowing, <c>warning</c> wants a look, <c>stop</c> forbids seeding on this answer.</summary>
+    [KnownWords(typeof(Severity))]
+    public required string Severity { get; init; }
+
+    /// <summary>A sentence that can be shown as it is.</summary>
+    public required string Detail { get; init; }
+
+    /// <summary>The meter it is about, where the question held several.</summary>
+    public string? Meter { get; init; }
+}
+
+/// <summary>A value that was used although the question did not state it.</summary>
+public sealed class AssumptionAnswer
+{
+    /// <summary>The member that overrides it.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>The value, where it is a quantity.</summary>
+    public AnyQuantity? Value { get; init; }
+
+    /// <summary>Published source, common practice or judgement, in words.</summary>
+    public required string Origin { get; init; }
+
+    /// <summary>The meter it is about, where the question held several.</summary>
+    public string? Meter { get; init; }
+}
+
+/// <summary>Something that can hurt a person.</summary>
+public sealed class CautionAnswer
+{
+    /// <summary>Stable code.</summary>
+    [KnownWords(typeof(CautionCode))]
+    public required string Code { get; init; }
+
+    /// <summary>A sentence that should be shown as it is.</summary>
+    public required string Detail { get; init; }
+}

@@ -1,0 +1,43 @@
+using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Plumbing.Http;
+using CalibrationApi.Plumbing.Quantities;
+using FluentValidation;
+using FluentValidation.Results;
+
+namespace CalibrationApi.Plumbing.Validation;
+
+/// <summary>What rules of requests have in common.</summary>
+internal static class Rules
+{
+    /// <summary>Characters of a name, of whatever it is the name.</summary>
+    public const int LongestName = 100;
+
+    /// <summary>Reports a fault of a rule that looks at several members.</summary>
+    /// <param name="context">The context of the custom rule.</param>
+    /// <param name="member">Path below the object under validation, in C# form such as <c>Catches[0].Gross</c>; empty for the object itself.</param>
+    /// <param name="code">Stable code.</param>
+    /// <param name="detail">What is wrong and what to do.</param>
+    public static void Report<T>(this ValidationContext<T> context, string member, string code, string detail) =>
+        context.AddFailure(new ValidationFailure(member, detail) { ErrorCode = code });
+
+    /// <summary>The canonical value of a quantity whose unit fits; null otherwise, because its own rule reports that.</summary>
+    public static double? Canonical(Quantity? quantity) =>
+        quantity is { Value: { } value, Unit: { } symbol } && UnitTable.Find(symbol) is { } unit && unit.Dimension == quantity.Dimension
+            ? unit.Canonical(value)
+            : null;
+
+    /// <summary>What is wrong with a unit where one of a dimension is needed; null when it fits.</summary>
+    public static (string Code, string Detail)? UnitFault(string? symbol, Dimension dimension)
+    {
+        if (symbol is not null && UnitTable.Find(symbol) is { } unit && unit.Dimension == dimension)
+            return null;
+        var units = string.Join(", ", UnitTable.Of(dimension).Select(one => one.Symbol));
+        if (string.IsNullOrEmpty(symbol))
+            return (ErrorCode.UnitMissing, $"A number without a unit cannot be used. Add one of: {units}.");
+        if (UnitTable.Find(symbol) is { } other)
+            return (ErrorCode.UnitWrongDimension, $"'{other.Symbol}' does not fit here. Use one of: {units}.");
+        return UnitTable.Ambiguous.TryGetValue(symbol, out var meanings)
+            ? (ErrorCode.UnitAmbiguous, $"'{symbol}' can mean more than one unit. Write which: {string.Join(", ", meanings)}.")
+            : (ErrorCode.UnitUnknown, $"'{Excerpt.Of(symbol, 40)}' is not a unit known here. Use one of: {units}.");
+    }
+}
