@@ -18,7 +18,7 @@ public sealed class MethodsTests
         From = Then, Until = Then.AddDays(1), OldestFirst = true, Units = UnitSystem.Metric, PageSize = 50,
     };
 
-    private static readonly ValueInForceFilter EveryValueSet = new() { Meter = "front", Element = "coarse roller", Setting = "3", Product = "p", At = Then };
+    private static readonly ValueInForceFilter EveryValueSet = new() { Meter = "front", Element = "coarse roller", Setting = "3", Product = "p", At = Then, PageSize = 50 };
 
     private static readonly AuditFilter WholeAudit = new() { Key = "k", Action = "createKey", From = Then, Until = Then.AddDays(1), OldestFirst = true, PageSize = 50 };
 
@@ -69,7 +69,7 @@ public sealed class MethodsTests
         await HasEveryParameter(path, ContractSchema.QueryOf(path));
 
     [Fact]
-    public async Task GetValuesInForceAsync_WithEverythingSet_SendsEveryParameterOfTheOperation() =>
+    public async Task ListValuesInForceAsync_WithEverythingSet_SendsEveryParameterOfTheOperation() =>
         await HasEveryParameter($"/v1/machines/{Id}/values-in-force", ContractSchema.QueryOf("/v1/machines/{id}/values-in-force"));
 
     [Fact]
@@ -118,7 +118,7 @@ public sealed class MethodsTests
         await CallAsync(client.Scales, new());
         await CallAsync(client.Containers, new());
         await CallAsync(client.Plans, new());
-        await client.Machines.GetValuesInForceAsync(Id, EveryValueSet, UnitSystem.Us);
+        await client.Machines.ListValuesInForceAsync(Id, EveryValueSet, UnitSystem.Us).ToListAsync();
         await client.Plans.PlanCatchAsync(Id);
         await client.Plans.SetUpAsync(Id);
 

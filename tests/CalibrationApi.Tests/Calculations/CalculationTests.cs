@@ -2,7 +2,7 @@ using System.Collections.Concurrent;
 using System.Diagnostics.Metrics;
 using System.Net;
 using System.Text.Json.Nodes;
-using CalibrationApi.Observability;
+using CalibrationApi.Plumbing.Observability;
 
 namespace CalibrationApi.Tests.Calculations;
 

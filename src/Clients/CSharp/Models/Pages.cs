@@ -30,4 +30,6 @@ public partial class RefusalItemPage : IPage<RefusalItem>;
 
 public partial class ScaleAnswerPage : IPage<ScaleAnswer>;
 
+public partial class ValueInForceAnswerPage : IPage<ValueInForceAnswer>;
+
 public partial class WorkspaceAnswerPage : IPage<WorkspaceAnswer>;

@@ -12,16 +12,15 @@ public sealed class MachineRecords : DescribedRecords<MachineRequest, MachineAns
     internal MachineRecords(Exchange exchange, V1RequestBuilder v1)
         : base(exchange, DescribedRoutes.Machines(v1)) => this.v1 = v1;
 
-    /// <summary>Reads which values are in force on a machine, since when and why.</summary>
+    /// <summary>Lists which values are in force on a machine, since when and why; pages are fetched as you go.</summary>
     /// <param name="machine">Id of the machine.</param>
     /// <param name="filter">Which of them; all of today when null.</param>
     /// <param name="units">Units of the answer.</param>
     /// <param name="cancellationToken">Cancels it.</param>
-    public async Task<IReadOnlyList<ValueInForceAnswer>> GetValuesInForceAsync(string machine, ValueInForceFilter? filter = null, UnitSystem units = UnitSystem.AsAsked, CancellationToken cancellationToken = default)
+    public IAsyncEnumerable<ValueInForceAnswer> ListValuesInForceAsync(string machine, ValueInForceFilter? filter = null, UnitSystem units = UnitSystem.AsAsked, CancellationToken cancellationToken = default)
     {
         ArgumentException.ThrowIfNullOrEmpty(machine);
         var request = (filter ?? new()).Apply(v1.Machines[machine].ValuesInForce.ToGetRequestInformation()).In(units);
-        var answer = await Exchange.SendAsync(request, ValuesInForceAnswer.CreateFromDiscriminatorValue, cancellationToken).ConfigureAwait(false);
-        return answer.Items ?? [];
+        return Exchange.FollowAsync<ValueInForceAnswerPage, ValueInForceAnswer>(request, ValueInForceAnswerPage.CreateFromDiscriminatorValue, cancellationToken);
     }
 }

@@ -21,6 +21,9 @@ public sealed record ValueInForceFilter
     /// <summary>The time to look at. Default now.</summary>
     public DateTimeOffset? At { get; init; }
 
+    /// <summary>How many to fetch at once, 1 to 1000. Default 100.</summary>
+    public int? PageSize { get; init; }
+
     internal RequestInformation Apply(RequestInformation request) => request
-        .Where("meter", Meter).Where("element", Element).Where("setting", Setting).Where("product", Product).Where("at", At);
+        .Where("meter", Meter).Where("element", Element).Where("setting", Setting).Where("product", Product).Where("at", At).Paged(PageSize);
 }

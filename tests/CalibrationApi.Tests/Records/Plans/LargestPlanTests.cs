@@ -2,7 +2,6 @@ using System.Text.Json.Nodes;
 using CalibrationApi.Calculations.CatchPlans;
 using CalibrationApi.Evidence.Adoptions;
 using CalibrationApi.Plumbing.Access;
-using CalibrationApi.Plumbing.Lists;
 using CalibrationApi.Plumbing.Storing;
 using CalibrationApi.Records.Plans;
 using CalibrationApi.Testing;
