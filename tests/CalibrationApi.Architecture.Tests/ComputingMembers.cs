@@ -20,7 +20,8 @@ internal static class ComputingMembers
     /// <summary>The members of a type that compute: methods, operators, and properties by their getter.</summary>
     public static IEnumerable<MethodInfo> Of(Type type) => type
         .GetMethods(BindingFlags.Public | BindingFlags.Instance | BindingFlags.Static | BindingFlags.DeclaredOnly)
-        .Where(method => !method.IsAbstract && !IsGenerated(method) && method.GetBaseDefinition() == method && (TurnsArgumentsIntoNumbers(method) || DoesArithmetic(method, [])));
+        .Where(method => !method.IsAbstract && !IsGenerated(method) && method.GetBaseDefinition() == method)
+        .Where(method => TurnsArgumentsIntoNumbers(method) || DoesArithmetic(method, []));
 
     private static bool IsGenerated(MemberInfo member) => member.IsDefined(typeof(CompilerGeneratedAttribute), false);
 
@@ -33,7 +34,8 @@ internal static class ComputingMembers
         && type.GetInterfaces().Any(promise => type.GetInterfaceMap(promise).TargetMethods.Contains(method));
 
     private static bool IsNumber(Type type) =>
-        type == typeof(double) || type == typeof(int) || typeof(IQuantity).IsAssignableFrom(type) || type.Name.EndsWith("Result", StringComparison.Ordinal)
+        type == typeof(double) || type == typeof(int) || typeof(IQuantity).IsAssignableFrom(type)
+        || type.Name.EndsWith("Result", StringComparison.Ordinal)
         || (type.IsGenericType && type.GetGenericArguments().Any(IsNumber));
 
     private static bool DoesArithmetic(MethodBase method, HashSet<MethodBase> seen)
@@ -46,7 +48,8 @@ internal static class ComputingMembers
         {
             // A position in a list is no quantity.
             var isOfNumbers = before.Name?.StartsWith("ldc.i4", StringComparison.Ordinal) is false
-                && (instruction == OpCodes.Mul || instruction == OpCodes.Div || (floating && (instruction == OpCodes.Add || instruction == OpCodes.Sub)));
+                && (instruction == OpCodes.Mul || instruction == OpCodes.Div
+                    || (floating && (instruction == OpCodes.Add || instruction == OpCodes.Sub)));
             if (isOfNumbers || (called is not null && (IsMathematics(called) || Behind(called).Any(next => DoesArithmetic(next, seen)))))
                 return true;
             before = instruction;

@@ -24,9 +24,10 @@ public sealed partial class EngineHandbookTests
 
     private static readonly (MethodInfo Method, XElement? OfMember, XElement? OfType)[] Computing = [.. Engine.GetExportedTypes()
         .SelectMany(ComputingMembers.Of)
-        .Select(method => (method, Documented.GetValueOrDefault(IdOf(method)), Documented.GetValueOrDefault("T:" + NameOf(method.DeclaringType!))))];
+        .Select(method => (method, DocumentedAs(IdOf(method)), DocumentedAs("T:" + NameOf(method.DeclaringType!))))];
 
-    private static readonly HashSet<string> Keys = [.. KeyOfTable().Matches(File.ReadAllText(Repository.PathOf("src", "CalibrationApi.Engine", "SOURCES.md")))
+    private static readonly HashSet<string> Keys = [.. KeyOfTable()
+        .Matches(File.ReadAllText(Repository.PathOf("src", "CalibrationApi.Engine", "SOURCES.md")))
         .Select(row => row.Groups[1].Value)];
 
     private static readonly Dictionary<string, string> Tests = SourceFile.In("tests")
@@ -59,18 +60,24 @@ public sealed partial class EngineHandbookTests
 
     [Fact]
     public void ComputingMembers_EachArgument_IsDescribed() => AssertEach(one =>
-        one.OfMember?.Element("inheritdoc") is not null || one.Method.IsSpecialName ? null
-        : string.Join(", ", one.Method.GetParameters().Select(parameter => parameter.Name)
-            .Where(name => !Names(one.OfMember, "param", name) && !Names(one.OfMember?.Element("summary"), "paramref", name))) is { Length: > 0 } missing ? missing : null);
+    {
+        if (one.OfMember?.Element("inheritdoc") is not null || one.Method.IsSpecialName)
+            return null;
+        string?[] missing = [.. one.Method.GetParameters().Select(parameter => parameter.Name)
+            .Where(name => !Names(one.OfMember, "param", name) && !Names(one.OfMember?.Element("summary"), "paramref", name))];
+        return missing.Length > 0 ? string.Join(", ", missing) : null;
+    });
 
     [Fact]
     public void Source_OfEach_IsAKeyOfTheListOrSaysThatThereIsNone() => AssertEach(one =>
     {
         var source = Paragraph(one.OfMember, one.OfType, "Source:");
-        string[] keys = [.. KeysCited().Matches(source).SelectMany(match => match.Groups[1].Captures.Concat(match.Groups[2].Captures)).Select(key => key.Value)];
+        string[] keys = [.. KeysCited().Matches(source)
+            .SelectMany(match => match.Groups[1].Captures.Concat(match.Groups[2].Captures)).Select(key => key.Value)];
         if (keys.FirstOrDefault(key => !Keys.Contains(key)) is { } unknown)
             return $"{unknown} is no key of SOURCES.md";
-        return keys.Length > 0 || WithoutPublication.Any(word => source.Contains(word, StringComparison.Ordinal)) ? null : source;
+        var isPlain = WithoutPublication.Any(word => source.Contains(word, StringComparison.Ordinal));
+        return keys.Length > 0 || isPlain ? null : source;
     });
 
     [Fact]
@@ -94,6 +101,8 @@ public sealed partial class EngineHandbookTests
         Assert.All(named, test => Assert.Contains(test, Tests.Keys));
     }
 
+    private static XElement? DocumentedAs(string id) => Documented.GetValueOrDefault(id);
+
     private static bool LooksAt(string test, MethodInfo method)
     {
         var type = NameOf(method.DeclaringType!).Split('.')[^1].Split('`')[0];
@@ -110,8 +119,8 @@ public sealed partial class EngineHandbookTests
         var from = text.IndexOf(label, StringComparison.Ordinal);
         if (from < 0)
             return null;
-        var to = Labels.Select(other => text.IndexOf(other, from + label.Length, StringComparison.Ordinal)).Where(at => at > 0).DefaultIfEmpty(text.Length).Min();
-        return text[from..to];
+        var next = Labels.Select(other => text.IndexOf(other, from + label.Length, StringComparison.Ordinal)).Where(at => at > 0);
+        return text[from..next.DefaultIfEmpty(text.Length).Min()];
     }
 
     private static bool IsParameter((MethodInfo Method, XElement? OfMember, XElement? OfType) one) =>
@@ -123,7 +132,9 @@ public sealed partial class EngineHandbookTests
     private static void AssertEach(Func<(MethodInfo Method, XElement? OfMember, XElement? OfType), string?> complaint)
     {
         Assert.NotEmpty(Computing);
-        string[] complaints = [.. Computing.Select(one => (one.Method, Complaint: complaint(one))).Where(one => one.Complaint is not null)
+        string[] complaints = [.. Computing
+            .Select(one => (one.Method, Complaint: complaint(one)))
+            .Where(one => one.Complaint is not null)
             .Select(one => $"{Called(one.Method)}: {one.Complaint}")];
         Assert.True(complaints.Length == 0, string.Join(Environment.NewLine, complaints));
     }
@@ -135,15 +146,15 @@ public sealed partial class EngineHandbookTests
     {
         if (method.Name.StartsWith("get_", StringComparison.Ordinal))
             return $"P:{NameOf(method.DeclaringType!)}.{method.Name[4..]}";
-        var parameters = method.GetParameters();
+        var parameters = string.Join(",", method.GetParameters().Select(parameter => WrittenOut(parameter.ParameterType)));
         var name = $"M:{NameOf(method.DeclaringType!)}.{method.Name}";
-        return parameters.Length == 0 ? name : $"{name}({string.Join(",", parameters.Select(parameter => WrittenOut(parameter.ParameterType)))})";
+        return parameters.Length == 0 ? name : $"{name}({parameters})";
     }
 
     private static string WrittenOut(Type type) =>
         type.IsArray ? WrittenOut(type.GetElementType()!) + "[]"
-        : type.IsGenericType ? $"{NameOf(type.GetGenericTypeDefinition()).Split('`')[0]}{{{string.Join(",", type.GetGenericArguments().Select(WrittenOut))}}}"
-        : NameOf(type);
+        : !type.IsGenericType ? NameOf(type)
+        : $"{NameOf(type.GetGenericTypeDefinition()).Split('`')[0]}{{{string.Join(",", type.GetGenericArguments().Select(WrittenOut))}}}";
 
     private static string NameOf(Type type) => type.FullName!.Replace('+', '.');
 

@@ -16,10 +16,12 @@ public sealed class SensorChangeTests
         var ratio = estimate.CountsPerMetre.Value / inForce;
 
         var change = SensorChange.Of(estimate, inForce, 0.02, 0.95);
+        var relative = estimate.CountsPerMetre.StandardUncertainty / estimate.CountsPerMetre.Value;
+        var probability = Conformance.Probability(ratio, estimate.Relative.Times(ratio), 0.98, 1.02);
 
         NearlyEqual.Assert(ratio - 1, change.Delta.Value, 1e-12);
-        NearlyEqual.Assert(ratio * estimate.CountsPerMetre.StandardUncertainty / estimate.CountsPerMetre.Value, change.Delta.StandardUncertainty, 1e-12);
-        NearlyEqual.Assert(Conformance.Probability(ratio, estimate.Relative.Times(ratio), 0.98, 1.02), change.ProbabilityWithinTolerance, 1e-12);
+        NearlyEqual.Assert(ratio * relative, change.Delta.StandardUncertainty, 1e-12);
+        NearlyEqual.Assert(probability, change.ProbabilityWithinTolerance, 1e-12);
         Assert.Equal(Math.Abs(ratio - 1) > change.Delta.ExpandedUncertainty, change.IsDetected);
     }
 }

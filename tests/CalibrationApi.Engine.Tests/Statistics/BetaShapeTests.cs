@@ -6,7 +6,10 @@ namespace CalibrationApi.Engine.Tests.Statistics;
 /// <summary>Shapes from mean and spread, against the library's beta distribution.</summary>
 public sealed class BetaShapeTests
 {
-    public static TheoryData<double, double> Moments => new() { { 0.5, 0.2 }, { 0.8, 0.08 }, { 0.03, 0.02 }, { 0.99, 0.0994 }, { 0.5, 0.4999 }, { 0.7, 1e-4 } };
+    public static TheoryData<double, double> Moments => new()
+    {
+        { 0.5, 0.2 }, { 0.8, 0.08 }, { 0.03, 0.02 }, { 0.99, 0.0994 }, { 0.5, 0.4999 }, { 0.7, 1e-4 },
+    };
 
     [Theory]
     [MemberData(nameof(Moments))]
@@ -44,7 +47,8 @@ public sealed class BetaShapeTests
     [InlineData(40, -4.248354255291589e-18)]
     [InlineData(-40, -40)]
     [InlineData(-800, -800)]
-    public void LogShare_NextToNoneAndAll_KeepsItsDigits(double logit, double expected) => Assert.Equal(expected, BetaShape.LogShare(logit), 1e-15 * Math.Max(1, Math.Abs(expected)));
+    public void LogShare_NextToNoneAndAll_KeepsItsDigits(double logit, double expected) =>
+        Assert.Equal(expected, BetaShape.LogShare(logit), 1e-15 * Math.Max(1, Math.Abs(expected)));
 
     [Theory]
     [InlineData(0.5, 0.5, false)]
