@@ -15,7 +15,8 @@ namespace CalibrationApi.Storage;
 public sealed class CalibrationDatabase : IDisposable
 {
     // Pages that many tests share, those of the indexes, go into the file once for some hundred commits and not for twenty.
-    private const string EveryOpen = "pragma busy_timeout = 5000; pragma synchronous = full; pragma foreign_keys = on; pragma temp_store = memory; pragma wal_autocheckpoint = 4000;";
+    private const string EveryOpen =
+        "pragma busy_timeout = 5000; pragma synchronous = full; pragma foreign_keys = on; pragma temp_store = memory; pragma wal_autocheckpoint = 4000;";
 
     private const int MostKept = 32;
 
@@ -41,10 +42,14 @@ public sealed class CalibrationDatabase : IDisposable
     /// <summary>Secret with which this database signs the cursors of its lists.</summary>
     public byte[] CursorSecret => cursorSecret ?? throw new InvalidOperationException("The database has not been prepared.");
 
-    /// <summary>Told a sentence when the file cannot be used any more because it is not what was prepared, and null when it can be again.</summary>
+    /// <summary>
+    /// Told a sentence when the file cannot be used any more because it is not what was prepared, and null when it can be again.
+    /// </summary>
     public Action<string?> Tell { get; init; } = _ => { };
 
-    /// <summary>Creates the file and its folder if need be, looks whether it is sound and applies the migrations that are missing.</summary>
+    /// <summary>
+    /// Creates the file and its folder if need be, looks whether it is sound and applies the migrations that are missing.
+    /// </summary>
     /// <exception cref="UnusableDatabaseException">The file cannot be used.</exception>
     public void Prepare()
     {
@@ -56,7 +61,10 @@ public sealed class CalibrationDatabase : IDisposable
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
-            throw new UnusableDatabaseException("Its folder does not exist and cannot be made. Make it, and let the service write there.", failure);
+            throw new UnusableDatabaseException(
+                "Its folder does not exist and cannot be made. Make it, and let the service write there.",
+                failure
+            );
         }
 
         try
@@ -80,7 +88,10 @@ public sealed class CalibrationDatabase : IDisposable
         LookForDamage(connection);
         connection.Execute("pragma journal_mode = wal");
         Migrator.Apply(connection);
-        connection.Execute("insert into secrets (name, value) values ('cursor', @value) on conflict do nothing", new { value = RandomNumberGenerator.GetBytes(32) });
+        connection.Execute(
+            "insert into secrets (name, value) values ('cursor', @value) on conflict do nothing",
+            new { value = RandomNumberGenerator.GetBytes(32) }
+        );
         cursorSecret = connection.QuerySingle<byte[]>("select value from secrets where name = 'cursor'");
     }
 
@@ -94,9 +105,7 @@ public sealed class CalibrationDatabase : IDisposable
             if (connection.QueryFirst<string>("pragma quick_check(1)") != "ok")
                 throw new SqliteException("The file is damaged.", raw.SQLITE_CORRUPT);
         }
-        catch (SqliteException failure) when (failure.SqliteErrorCode == raw.SQLITE_INTERRUPT)
-        {
-        }
+        catch (SqliteException failure) when (failure.SqliteErrorCode == raw.SQLITE_INTERRUPT) { }
         finally
         {
             raw.sqlite3_progress_handler(connection.Handle, 0, null, null);
@@ -152,11 +161,12 @@ public sealed class CalibrationDatabase : IDisposable
     {
         using var connection = Open();
         return connection.QuerySingle<long>(
-            """
-            select not exists (select 1 from machines) and not exists (select 1 from products) and not exists (select 1 from lots)
-               and not exists (select 1 from scales) and not exists (select 1 from containers) and not exists (select 1 from plans)
-               and not exists (select 1 from history)
-            """) == 1;
+                """
+                select not exists (select 1 from machines) and not exists (select 1 from products) and not exists (select 1 from lots)
+                   and not exists (select 1 from scales) and not exists (select 1 from containers) and not exists (select 1 from plans)
+                   and not exists (select 1 from history)
+                """
+            ) == 1;
     }
 
     /// <summary>Closes the handles that nobody uses, so that the file can be moved or deleted.</summary>
@@ -195,7 +205,13 @@ public sealed class CalibrationDatabase : IDisposable
     }
 
     private string ConnectionString(SqliteOpenMode mode, bool isPooled) =>
-        new SqliteConnectionStringBuilder { DataSource = Path, ForeignKeys = true, Mode = mode, Pooling = isPooled }.ToString();
+        new SqliteConnectionStringBuilder
+        {
+            DataSource = Path,
+            ForeignKeys = true,
+            Mode = mode,
+            Pooling = isPooled,
+        }.ToString();
 
     private static void SetUp(SqliteConnection connection)
     {

@@ -136,7 +136,9 @@ internal sealed class FileWatch : IDisposable
         }
     }
 
-    /// <summary>Number of the newest entry of the audit in the file itself, whatever stands in the log; null where it is not this database.</summary>
+    /// <summary>
+    /// Number of the newest entry of the audit in the file itself, whatever stands in the log; null where it is not this database.
+    /// </summary>
     private long? NewestEntryInFile() => TryReadFile(out var newest) is true ? newest : null;
 
     // True for this database, false for another one, null where it could not be read.
@@ -167,11 +169,19 @@ internal sealed class FileWatch : IDisposable
     {
         Span<byte> beginning = stackalloc byte[16];
         using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
-        return file.ReadAtLeast(beginning, beginning.Length, throwOnEndOfStream: false) == beginning.Length && beginning.SequenceEqual("SQLite format 3\0"u8);
+        return file.ReadAtLeast(beginning, beginning.Length, throwOnEndOfStream: false) == beginning.Length
+            && beginning.SequenceEqual("SQLite format 3\0"u8);
     }
 
     private static SqliteConnection Unpooled(string source, SqliteOpenMode mode) =>
-        new(new SqliteConnectionStringBuilder { DataSource = source, Mode = mode, Pooling = false }.ToString());
+        new(
+            new SqliteConnectionStringBuilder
+            {
+                DataSource = source,
+                Mode = mode,
+                Pooling = false,
+            }.ToString()
+        );
 
     // Where a system lets nobody move an open file, SQLite does not know the question, and the answer stays no.
     private bool HasMoved()

@@ -12,7 +12,12 @@ public static class Instants
 
     /// <summary>The instant of a text.</summary>
     public static DateTimeOffset Read(string text) =>
-        DateTimeOffset.ParseExact(text, Format, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal | DateTimeStyles.AdjustToUniversal);
+        DateTimeOffset.ParseExact(
+            text,
+            Format,
+            CultureInfo.InvariantCulture,
+            DateTimeStyles.AssumeUniversal | DateTimeStyles.AdjustToUniversal
+        );
 
     /// <summary>The instant of a text, given back with the offset it was entered with.</summary>
     public static DateTimeOffset Read(string text, long offsetMinutes) => Read(text).ToOffset(TimeSpan.FromMinutes(offsetMinutes));

@@ -9,10 +9,14 @@ internal static class Migrator
 {
     private static readonly (int Number, string Resource)[] Migrations =
     [
-        .. Assembly.GetExecutingAssembly().GetManifestResourceNames()
+        .. Assembly
+            .GetExecutingAssembly()
+            .GetManifestResourceNames()
             .Where(name => name.StartsWith("migrations/", StringComparison.Ordinal))
             .Order(StringComparer.Ordinal)
-            .Select(name => (int.Parse(name["migrations/".Length..].Split('_')[0], System.Globalization.CultureInfo.InvariantCulture), name)),
+            .Select(name =>
+                (int.Parse(name["migrations/".Length..].Split('_')[0], System.Globalization.CultureInfo.InvariantCulture), name)
+            ),
     ];
 
     public static int Newest => Migrations[^1].Number;
@@ -23,9 +27,12 @@ internal static class Migrator
     {
         // One statement, so that nobody migrates the file between the number and the tables.
         var (version, tables, own) = connection.QuerySingle<(int, int, int)>(
-            "select user_version, (select count(*) from sqlite_schema), (select count(*) from sqlite_schema where name in ('machines', 'history', 'secrets')) from pragma_user_version");
+            "select user_version, (select count(*) from sqlite_schema), (select count(*) from sqlite_schema where name in ('machines', 'history', 'secrets')) from pragma_user_version"
+        );
         if (version > Newest)
-            throw new UnusableDatabaseException($"It has schema {version}, this service knows schemas up to {Newest}. Start the newer service, or restore a backup from before its upgrade.");
+            throw new UnusableDatabaseException(
+                $"It has schema {version}, this service knows schemas up to {Newest}. Start the newer service, or restore a backup from before its upgrade."
+            );
         if (version == 0 ? tables > 0 : own < 3)
             throw new UnusableDatabaseException("It belongs to another program. It was left as it is. Name another file.");
         return version;

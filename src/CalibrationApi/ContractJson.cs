@@ -25,7 +25,9 @@ namespace CalibrationApi;
 /// written is set in <see cref="JsonSettings"/>.
 /// </summary>
 [JsonSourceGenerationOptions(
-    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
+    DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull
+)]
 [JsonSerializable(typeof(UnitsAnswer))]
 [JsonSerializable(typeof(CodesAnswer))]
 [JsonSerializable(typeof(RecordCatchTestRequest))]

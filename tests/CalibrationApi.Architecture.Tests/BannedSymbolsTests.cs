@@ -21,7 +21,9 @@ public sealed partial class BannedSymbolsTests : IDisposable
             File.Copy(Repository.PathOf("src", "CalibrationApi.Engine", file), Path.Combine(engine, file));
         foreach (var file in SourceProperties)
             File.Copy(Repository.PathOf("src", file), Path.Combine(folder, "src", file));
-        await File.WriteAllTextAsync(Path.Combine(engine, "Violations.cs"), """
+        await File.WriteAllTextAsync(
+            Path.Combine(engine, "Violations.cs"),
+            """
             namespace CalibrationApi.Engine;
 
             /// <summary>Uses what is banned.</summary>
@@ -34,7 +36,8 @@ public sealed partial class BannedSymbolsTests : IDisposable
                 public static object Machine() => System.Environment.ProcessorCount;
                 public static object Allowed() => System.Math.Sqrt(2);
             }
-            """);
+            """
+        );
 
         var (exitCode, output) = await BuildAsync(engine);
 
@@ -47,12 +50,29 @@ public sealed partial class BannedSymbolsTests : IDisposable
 
     private static async Task<(int ExitCode, string Output)> BuildAsync(string project)
     {
-        var start = new ProcessStartInfo("dotnet") { WorkingDirectory = project, RedirectStandardOutput = true, RedirectStandardError = true };
+        var start = new ProcessStartInfo("dotnet")
+        {
+            WorkingDirectory = project,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+        };
         // The packages are those that the engine was restored with; nothing is asked of a network.
-        foreach (var argument in (string[])["build", "-nodeReuse:false", "-p:NuGetAudit=false", "-p:UseSharedCompilation=false", "-p:RestoreLockedMode=true", "-v:minimal"])
+        foreach (
+            var argument in (string[])
+                [
+                    "build",
+                    "-nodeReuse:false",
+                    "-p:NuGetAudit=false",
+                    "-p:UseSharedCompilation=false",
+                    "-p:RestoreLockedMode=true",
+                    "-v:minimal",
+                ]
+        )
             start.ArgumentList.Add(argument);
         // A test host sets these for its own process; a build of another project must not see them.
-        foreach (var inherited in start.Environment.Keys.Where(name => name.StartsWith("MSBUILD", StringComparison.OrdinalIgnoreCase)).ToArray())
+        foreach (
+            var inherited in start.Environment.Keys.Where(name => name.StartsWith("MSBUILD", StringComparison.OrdinalIgnoreCase)).ToArray()
+        )
             start.Environment.Remove(inherited);
         start.Environment["DOTNET_CLI_UI_LANGUAGE"] = "en";
         using var build = Process.Start(start)!;

@@ -19,7 +19,8 @@ public sealed class CalculationsTests(RunningHost host) : IClassFixture<RunningH
 
     private static readonly Calculation[] Declared =
     [
-        .. typeof(Program).Assembly.GetTypes()
+        .. typeof(Program)
+            .Assembly.GetTypes()
             .SelectMany(type => type.GetProperties(OfTheTypeItself))
             .Where(property => property.PropertyType.IsAssignableTo(typeof(Calculation)))
             .Select(property => (Calculation)property.GetValue(null)!),
@@ -66,7 +67,9 @@ public sealed class CalculationsTests(RunningHost host) : IClassFixture<RunningH
     [Fact]
     public void Routes_OfEach_AreTheQuestionAndItsBatch()
     {
-        var routes = host.Services.GetRequiredService<EndpointDataSource>().Endpoints.OfType<RouteEndpoint>()
+        var routes = host
+            .Services.GetRequiredService<EndpointDataSource>()
+            .Endpoints.OfType<RouteEndpoint>()
             .ToLookup(route => route.Metadata.GetMetadata<IEndpointNameMetadata>()?.EndpointName, StringComparer.Ordinal);
 
         Assert.All(Listed, one =>

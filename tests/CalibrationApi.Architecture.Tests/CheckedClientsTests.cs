@@ -16,8 +16,10 @@ public sealed partial class CheckedClientsTests
         ["tests/CalibrationApi.Contract.Tests/ProblemCalls.cs"] = "Captures what the contract shows; that is then checked as an example.",
         ["tests/CalibrationApi.Contract.Tests/Service.cs"] = "Loads the season before the contract is read.",
         ["tests/CalibrationApi.Contract.Tests/ContractCheckingHandlerTests.cs"] = "Tests the check itself.",
-        ["tests/CalibrationApi.Tests/Plumbing/Batch/BatchStreamTests.cs"] = "Reads answers piece by piece and leaves them; the check reads them whole.",
-        ["tests/CalibrationApi.Architecture.Tests/EndpointsTests.cs"] = "Asks every route for one refusal, whatever the contract says of it.",
+        ["tests/CalibrationApi.Tests/Plumbing/Batch/BatchStreamTests.cs"] =
+            "Reads answers piece by piece and leaves them; the check reads them whole.",
+        ["tests/CalibrationApi.Architecture.Tests/EndpointsTests.cs"] =
+            "Asks every route for one refusal, whatever the contract says of it.",
     };
 
     [Fact]
@@ -26,23 +28,31 @@ public sealed partial class CheckedClientsTests
         var bare = Bare();
 
         Assert.NotEmpty(bare);
-        Assert.Empty(bare.Where(file => !Meant.ContainsKey(file)).Select(file => $"{file} makes a client past the contract. Use ApiHost.Client, CreateCheckedClient() or CheckedClient.Of(address)."));
+        Assert.Empty(
+            bare.Where(file => !Meant.ContainsKey(file))
+                .Select(file =>
+                    $"{file} makes a client past the contract. Use ApiHost.Client, CreateCheckedClient() or CheckedClient.Of(address)."
+                )
+        );
     }
 
     [Fact]
     public void Exceptions_EachIsStillNeeded() => Assert.Empty(Meant.Keys.Except(Bare()));
 
     private static string[] Bare() =>
-    [
-        .. SourceFile.In("tests")
-            // Measurements ask for speed; tests assert what was answered.
-            .Where(file => !file.Shown.StartsWith("tests/CalibrationApi.Benchmarks/", StringComparison.Ordinal))
-            .Where(file => file.Name != "CheckedClientsTests.cs" && BareClient().IsMatch(Comment().Replace(file.Text, "")))
-            .Select(file => file.Shown),
-    ];
+        [
+            .. SourceFile
+                .In("tests")
+                // Measurements ask for speed; tests assert what was answered.
+                .Where(file => !file.Shown.StartsWith("tests/CalibrationApi.Benchmarks/", StringComparison.Ordinal))
+                .Where(file => file.Name != "CheckedClientsTests.cs" && BareClient().IsMatch(Comment().Replace(file.Text, "")))
+                .Select(file => file.Shown),
+        ];
 
     // A client made by hand, or one of the factory without the handler.
-    [GeneratedRegex(@"new HttpClient\b|HttpClient \w+ = new\(|new\(new ContractCheckingHandler|\.CreateClient\(|(?<![.\w])CreateClient\(|CreateDefaultClient\((?!\[?new ContractCheckingHandler)")]
+    [GeneratedRegex(
+        @"new HttpClient\b|HttpClient \w+ = new\(|new\(new ContractCheckingHandler|\.CreateClient\(|(?<![.\w])CreateClient\(|CreateDefaultClient\((?!\[?new ContractCheckingHandler)"
+    )]
     private static partial Regex BareClient();
 
     [GeneratedRegex("//.*")]

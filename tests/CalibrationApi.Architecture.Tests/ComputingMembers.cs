@@ -12,16 +12,18 @@ namespace CalibrationApi.Architecture.Tests;
 /// </remarks>
 internal static class ComputingMembers
 {
-    private static readonly Dictionary<short, OpCode> Codes = typeof(OpCodes).GetFields()
-        .Select(field => (OpCode)field.GetValue(null)!).ToDictionary(code => code.Value);
+    private static readonly Dictionary<short, OpCode> Codes = typeof(OpCodes)
+        .GetFields()
+        .Select(field => (OpCode)field.GetValue(null)!)
+        .ToDictionary(code => code.Value);
 
     private static readonly string[] Sums = ["Sum", "Average", "Aggregate", "SumOfSquares"];
 
     /// <summary>The members of a type that compute: methods, operators, and properties by their getter.</summary>
-    public static IEnumerable<MethodInfo> Of(Type type) => type
-        .GetMethods(BindingFlags.Public | BindingFlags.Instance | BindingFlags.Static | BindingFlags.DeclaredOnly)
-        .Where(method => !method.IsAbstract && !IsGenerated(method) && method.GetBaseDefinition() == method)
-        .Where(method => TurnsArgumentsIntoNumbers(method) || DoesArithmetic(method, []));
+    public static IEnumerable<MethodInfo> Of(Type type) =>
+        type.GetMethods(BindingFlags.Public | BindingFlags.Instance | BindingFlags.Static | BindingFlags.DeclaredOnly)
+            .Where(method => !method.IsAbstract && !IsGenerated(method) && method.GetBaseDefinition() == method)
+            .Where(method => TurnsArgumentsIntoNumbers(method) || DoesArithmetic(method, []));
 
     private static bool IsGenerated(MemberInfo member) => member.IsDefined(typeof(CompilerGeneratedAttribute), false);
 
@@ -34,7 +36,9 @@ internal static class ComputingMembers
         && type.GetInterfaces().Any(promise => type.GetInterfaceMap(promise).TargetMethods.Contains(method));
 
     private static bool IsNumber(Type type) =>
-        type == typeof(double) || type == typeof(int) || typeof(IQuantity).IsAssignableFrom(type)
+        type == typeof(double)
+        || type == typeof(int)
+        || typeof(IQuantity).IsAssignableFrom(type)
         || type.Name.EndsWith("Result", StringComparison.Ordinal)
         || (type.IsGenericType && type.GetGenericArguments().Any(IsNumber));
 
@@ -47,9 +51,13 @@ internal static class ComputingMembers
         foreach (var (instruction, called) in Instructions(method, code))
         {
             // A position in a list is no quantity.
-            var isOfNumbers = before.Name?.StartsWith("ldc.i4", StringComparison.Ordinal) is false
-                && (instruction == OpCodes.Mul || instruction == OpCodes.Div
-                    || (floating && (instruction == OpCodes.Add || instruction == OpCodes.Sub)));
+            var isOfNumbers =
+                before.Name?.StartsWith("ldc.i4", StringComparison.Ordinal) is false
+                && (
+                    instruction == OpCodes.Mul
+                    || instruction == OpCodes.Div
+                    || (floating && (instruction == OpCodes.Add || instruction == OpCodes.Sub))
+                );
             if (isOfNumbers || (called is not null && (IsMathematics(called) || Behind(called).Any(next => DoesArithmetic(next, seen)))))
                 return true;
             before = instruction;
@@ -76,7 +84,7 @@ internal static class ComputingMembers
 
     private static IEnumerable<(OpCode Code, MethodBase? Called)> Instructions(MethodBase method, byte[] code)
     {
-        for (var at = 0; at < code.Length;)
+        for (var at = 0; at < code.Length; )
         {
             var value = code[at++] is var first && first == 0xFE ? unchecked((short)(0xFE00 | code[at++])) : first;
             var instruction = Codes[value];
@@ -97,7 +105,10 @@ internal static class ComputingMembers
     private static MethodBase? Resolve(MethodBase method, int token)
     {
         var resolved = method.Module.ResolveMethod(
-            token, method.DeclaringType?.GetGenericArguments(), method.IsGenericMethod ? method.GetGenericArguments() : null);
+            token,
+            method.DeclaringType?.GetGenericArguments(),
+            method.IsGenericMethod ? method.GetGenericArguments() : null
+        );
         return resolved is MethodInfo { IsGenericMethod: true } generic ? generic.GetGenericMethodDefinition() : resolved;
     }
 }

@@ -24,7 +24,11 @@ public sealed partial class EndpointsTests(RunningHost host) : IClassFixture<Run
     [Fact]
     public void Endpoints_Each_HaveANameOfTheirOwn()
     {
-        var names = Endpoints().Select(endpoint => endpoint.Metadata.GetMetadata<IEndpointNameMetadata>()?.EndpointName ?? $"none at {endpoint.RoutePattern.RawText}").ToArray();
+        var names = Endpoints()
+            .Select(endpoint =>
+                endpoint.Metadata.GetMetadata<IEndpointNameMetadata>()?.EndpointName ?? $"none at {endpoint.RoutePattern.RawText}"
+            )
+            .ToArray();
 
         Assert.All(names, name => Assert.Matches(CamelCase(), name));
         Assert.Equal(names.Length, names.Distinct(StringComparer.OrdinalIgnoreCase).Count());
@@ -33,7 +37,9 @@ public sealed partial class EndpointsTests(RunningHost host) : IClassFixture<Run
     [Fact]
     public void Endpoints_Each_HaveOneTag()
     {
-        Assert.All(Endpoints(), endpoint => Assert.Single(endpoint.Metadata.GetOrderedMetadata<ITagsMetadata>().SelectMany(tags => tags.Tags).Distinct()));
+        Assert.All(Endpoints(), endpoint =>
+            Assert.Single(endpoint.Metadata.GetOrderedMetadata<ITagsMetadata>().SelectMany(tags => tags.Tags).Distinct())
+        );
     }
 
     [Fact]
@@ -45,9 +51,12 @@ public sealed partial class EndpointsTests(RunningHost host) : IClassFixture<Run
     [Fact]
     public void Endpoints_Each_SayWhoMayUseThem()
     {
-        Assert.All(Endpoints(), endpoint => Assert.Equal(
-            endpoint.Metadata.GetMetadata<IAllowAnonymous>() is null,
-            endpoint.Metadata.GetMetadata<NeededScope>() is { } needed && Scope.All.Contains(needed.Scope)));
+        Assert.All(Endpoints(), endpoint =>
+            Assert.Equal(
+                endpoint.Metadata.GetMetadata<IAllowAnonymous>() is null,
+                endpoint.Metadata.GetMetadata<NeededScope>() is { } needed && Scope.All.Contains(needed.Scope)
+            )
+        );
     }
 
     // The binding that is written at build time leaves out what a base class declares, without a word.
@@ -64,14 +73,20 @@ public sealed partial class EndpointsTests(RunningHost host) : IClassFixture<Run
         Assert.NotEmpty(classes);
         Assert.All(
             classes.SelectMany(type => type.GetProperties().Where(property => property.IsDefined(typeof(FromQueryAttribute)))),
-            property => Assert.Equal(property.ReflectedType, property.DeclaringType));
+            property => Assert.Equal(property.ReflectedType, property.DeclaringType)
+        );
     }
 
     // What is open to everybody is written here once more, so that nothing becomes so by a slip.
     [Fact]
     public void Endpoints_OpenToEverybody_AreUnitsAndCodes()
     {
-        Assert.Equal(["listUnits", "listCodes"], Endpoints().Where(endpoint => endpoint.Metadata.GetMetadata<IAllowAnonymous>() is not null).Select(endpoint => endpoint.Metadata.GetRequiredMetadata<IEndpointNameMetadata>().EndpointName));
+        Assert.Equal(
+            ["listUnits", "listCodes"],
+            Endpoints()
+                .Where(endpoint => endpoint.Metadata.GetMetadata<IAllowAnonymous>() is not null)
+                .Select(endpoint => endpoint.Metadata.GetRequiredMetadata<IEndpointNameMetadata>().EndpointName)
+        );
     }
 
     [Fact]
@@ -109,14 +124,24 @@ public sealed partial class EndpointsTests(RunningHost host) : IClassFixture<Run
         foreach (var endpoint in Endpoints())
         {
             var method = Assert.Single(endpoint.Metadata.GetRequiredMetadata<HttpMethodMetadata>().HttpMethods);
-            using var request = new HttpRequestMessage(new HttpMethod(method), new Uri($"{Filled(endpoint.RoutePattern)}?nobody-knows=1", UriKind.Relative));
+            using var request = new HttpRequestMessage(
+                new HttpMethod(method),
+                new Uri($"{Filled(endpoint.RoutePattern)}?nobody-knows=1", UriKind.Relative)
+            );
             if (method is "POST" or "PUT")
-                request.Content = new StringContent("{}", Encoding.UTF8, endpoint.Metadata.GetMetadata<IAcceptsMetadata>()?.ContentTypes[0] ?? "application/json");
+                request.Content = new StringContent(
+                    "{}",
+                    Encoding.UTF8,
+                    endpoint.Metadata.GetMetadata<IAcceptsMetadata>()?.ContentTypes[0] ?? "application/json"
+                );
 
             using var response = await client.SendAsync(request);
 
             var text = await response.Content.ReadAsStringAsync();
-            Assert.True(response.StatusCode == HttpStatusCode.BadRequest, $"{method} {endpoint.RoutePattern.RawText}: {(int)response.StatusCode} {text}");
+            Assert.True(
+                response.StatusCode == HttpStatusCode.BadRequest,
+                $"{method} {endpoint.RoutePattern.RawText}: {(int)response.StatusCode} {text}"
+            );
             using var problem = JsonDocument.Parse(text);
             Assert.Equal("nobody-knows", problem.RootElement.GetProperty("errors")[0].GetProperty("parameter").GetString());
         }
@@ -126,20 +151,33 @@ public sealed partial class EndpointsTests(RunningHost host) : IClassFixture<Run
     {
         RouteEndpoint[] endpoints =
         [
-            .. host.Services.GetRequiredService<EndpointDataSource>().Endpoints.OfType<RouteEndpoint>()
+            .. host
+                .Services.GetRequiredService<EndpointDataSource>()
+                .Endpoints.OfType<RouteEndpoint>()
                 .Where(endpoint => endpoint.RoutePattern.RawText!.StartsWith(Version, StringComparison.Ordinal)),
         ];
         Assert.True(endpoints.Length >= 4);
         return endpoints;
     }
 
-    private static string Filled(RoutePattern pattern) => "/" + string.Join('/', pattern.PathSegments.Select(segment => string.Concat(segment.Parts.Select(part => part switch
-    {
-        RoutePatternLiteralPart literal => literal.Content,
-        RoutePatternSeparatorPart separator => separator.Content,
-        // Any id of the seventh version of RFC 9562.
-        _ => "019a0000-0000-7000-8000-000000000000",
-    }))));
+    private static string Filled(RoutePattern pattern) =>
+        "/"
+        + string.Join(
+            '/',
+            pattern.PathSegments.Select(segment =>
+                string.Concat(
+                    segment.Parts.Select(part =>
+                        part switch
+                        {
+                            RoutePatternLiteralPart literal => literal.Content,
+                            RoutePatternSeparatorPart separator => separator.Content,
+                            // Any id of the seventh version of RFC 9562.
+                            _ => "019a0000-0000-7000-8000-000000000000",
+                        }
+                    )
+                )
+            )
+        );
 
     [GeneratedRegex("^[a-z]+([A-Z][a-z]+)*$")]
     private static partial Regex CamelCase();

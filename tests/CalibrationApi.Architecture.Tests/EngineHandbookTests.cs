@@ -14,23 +14,32 @@ public sealed partial class EngineHandbookTests
 {
     private static readonly string[] Labels = ["Formula:", "Range:", "Source:", "Accuracy:"];
 
-    private static readonly string[] WithoutPublication =
-        ["common practice", "judgement", "our own derivation", "from memory"];
+    private static readonly string[] WithoutPublication = ["common practice", "judgement", "our own derivation", "from memory"];
 
     private static readonly Assembly Engine = typeof(IQuantity).Assembly;
 
-    private static readonly Dictionary<string, XElement> Documented = XDocument.Load(Path.ChangeExtension(Engine.Location, ".xml"))
-        .Descendants("member").ToDictionary(member => member.Attribute("name")!.Value);
+    private static readonly Dictionary<string, XElement> Documented = XDocument
+        .Load(Path.ChangeExtension(Engine.Location, ".xml"))
+        .Descendants("member")
+        .ToDictionary(member => member.Attribute("name")!.Value);
 
-    private static readonly (MethodInfo Method, XElement? OfMember, XElement? OfType)[] Computing = [.. Engine.GetExportedTypes()
-        .SelectMany(ComputingMembers.Of)
-        .Select(method => (method, DocumentedAs(IdOf(method)), DocumentedAs("T:" + NameOf(method.DeclaringType!))))];
+    private static readonly (MethodInfo Method, XElement? OfMember, XElement? OfType)[] Computing =
+    [
+        .. Engine
+            .GetExportedTypes()
+            .SelectMany(ComputingMembers.Of)
+            .Select(method => (method, DocumentedAs(IdOf(method)), DocumentedAs("T:" + NameOf(method.DeclaringType!)))),
+    ];
 
-    private static readonly HashSet<string> Keys = [.. KeyOfTable()
-        .Matches(File.ReadAllText(Repository.PathOf("src", "CalibrationApi.Engine", "SOURCES.md")))
-        .Select(row => row.Groups[1].Value)];
+    private static readonly HashSet<string> Keys =
+    [
+        .. KeyOfTable()
+            .Matches(File.ReadAllText(Repository.PathOf("src", "CalibrationApi.Engine", "SOURCES.md")))
+            .Select(row => row.Groups[1].Value),
+    ];
 
-    private static readonly Dictionary<string, string> Tests = SourceFile.In("tests")
+    private static readonly Dictionary<string, string> Tests = SourceFile
+        .In("tests")
         .Where(file => file.Name.EndsWith("Tests.cs", StringComparison.Ordinal))
         .GroupBy(file => Path.GetFileNameWithoutExtension(file.Name))
         .ToDictionary(files => files.Key, files => string.Concat(files.Select(file => file.Text)));
@@ -50,52 +59,72 @@ public sealed partial class EngineHandbookTests
     }
 
     [Fact]
-    public void ComputingMembers_Each_SayWhatByWhatInWhatRangeFromWhereAndHowExactly() => AssertEach(one =>
-    {
-        string[] missing = [.. Labels.Where(label => Paragraph(one.OfMember, one.OfType, label).Length < label.Length + 3)];
-        if (one.OfMember?.Element("summary") is null && one.OfMember?.Element("inheritdoc") is null && !IsParameter(one))
-            missing = ["a summary", .. missing];
-        return missing.Length > 0 ? string.Join(", ", missing) : null;
-    });
+    public void ComputingMembers_Each_SayWhatByWhatInWhatRangeFromWhereAndHowExactly() =>
+        AssertEach(one =>
+        {
+            string[] missing = [.. Labels.Where(label => Paragraph(one.OfMember, one.OfType, label).Length < label.Length + 3)];
+            if (one.OfMember?.Element("summary") is null && one.OfMember?.Element("inheritdoc") is null && !IsParameter(one))
+                missing = ["a summary", .. missing];
+            return missing.Length > 0 ? string.Join(", ", missing) : null;
+        });
 
     [Fact]
-    public void ComputingMembers_EachArgument_IsDescribed() => AssertEach(one =>
-    {
-        if (one.OfMember?.Element("inheritdoc") is not null || one.Method.IsSpecialName)
-            return null;
-        string?[] missing = [.. one.Method.GetParameters().Select(parameter => parameter.Name)
-            .Where(name => !Names(one.OfMember, "param", name) && !Names(one.OfMember?.Element("summary"), "paramref", name))];
-        return missing.Length > 0 ? string.Join(", ", missing) : null;
-    });
+    public void ComputingMembers_EachArgument_IsDescribed() =>
+        AssertEach(one =>
+        {
+            if (one.OfMember?.Element("inheritdoc") is not null || one.Method.IsSpecialName)
+                return null;
+            string?[] missing =
+            [
+                .. one
+                    .Method.GetParameters()
+                    .Select(parameter => parameter.Name)
+                    .Where(name => !Names(one.OfMember, "param", name) && !Names(one.OfMember?.Element("summary"), "paramref", name)),
+            ];
+            return missing.Length > 0 ? string.Join(", ", missing) : null;
+        });
 
     [Fact]
-    public void Source_OfEach_IsAKeyOfTheListOrSaysThatThereIsNone() => AssertEach(one =>
-    {
-        var source = Paragraph(one.OfMember, one.OfType, "Source:");
-        string[] keys = [.. KeysCited().Matches(source)
-            .SelectMany(match => match.Groups[1].Captures.Concat(match.Groups[2].Captures)).Select(key => key.Value)];
-        if (keys.FirstOrDefault(key => !Keys.Contains(key)) is { } unknown)
-            return $"{unknown} is no key of SOURCES.md";
-        var isPlain = WithoutPublication.Any(word => source.Contains(word, StringComparison.Ordinal));
-        return keys.Length > 0 || isPlain ? null : source;
-    });
+    public void Source_OfEach_IsAKeyOfTheListOrSaysThatThereIsNone() =>
+        AssertEach(one =>
+        {
+            var source = Paragraph(one.OfMember, one.OfType, "Source:");
+            string[] keys =
+            [
+                .. KeysCited()
+                    .Matches(source)
+                    .SelectMany(match => match.Groups[1].Captures.Concat(match.Groups[2].Captures))
+                    .Select(key => key.Value),
+            ];
+            if (keys.FirstOrDefault(key => !Keys.Contains(key)) is { } unknown)
+                return $"{unknown} is no key of SOURCES.md";
+            var isPlain = WithoutPublication.Any(word => source.Contains(word, StringComparison.Ordinal));
+            return keys.Length > 0 || isPlain ? null : source;
+        });
 
     [Fact]
-    public void Accuracy_OfEach_NamesTestsThatLookAtTheMember() => AssertEach(one =>
-    {
-        string[] named = [.. TestClass().Matches(Paragraph(one.OfMember, one.OfType, "Accuracy:")).Select(match => match.Value)];
-        if (named.FirstOrDefault(test => !Tests.ContainsKey(test)) is { } unknown)
-            return $"there is no {unknown}";
-        return named.Any(test => LooksAt(test, one.Method)) ? null : $"none of [{string.Join(", ", named)}] looks at it";
-    });
+    public void Accuracy_OfEach_NamesTestsThatLookAtTheMember() =>
+        AssertEach(one =>
+        {
+            string[] named = [.. TestClass().Matches(Paragraph(one.OfMember, one.OfType, "Accuracy:")).Select(match => match.Value)];
+            if (named.FirstOrDefault(test => !Tests.ContainsKey(test)) is { } unknown)
+                return $"there is no {unknown}";
+            return named.Any(test => LooksAt(test, one.Method)) ? null : $"none of [{string.Join(", ", named)}] looks at it";
+        });
 
     // Of code that is not public too.
     [Fact]
     public void Comments_TestsThatTheyName_Exist()
     {
-        string[] named = [.. SourceFile.In("src", "CalibrationApi.Engine")
-            .SelectMany(file => file.Text.Split('\n').Where(line => line.TrimStart().StartsWith("//", StringComparison.Ordinal)))
-            .SelectMany(line => TestClass().Matches(line)).Select(match => match.Value).Distinct()];
+        string[] named =
+        [
+            .. SourceFile
+                .In("src", "CalibrationApi.Engine")
+                .SelectMany(file => file.Text.Split('\n').Where(line => line.TrimStart().StartsWith("//", StringComparison.Ordinal)))
+                .SelectMany(line => TestClass().Matches(line))
+                .Select(match => match.Value)
+                .Distinct(),
+        ];
 
         Assert.True(named.Length > 50);
         Assert.All(named, test => Assert.Contains(test, Tests.Keys));
@@ -132,10 +161,13 @@ public sealed partial class EngineHandbookTests
     private static void AssertEach(Func<(MethodInfo Method, XElement? OfMember, XElement? OfType), string?> complaint)
     {
         Assert.NotEmpty(Computing);
-        string[] complaints = [.. Computing
-            .Select(one => (one.Method, Complaint: complaint(one)))
-            .Where(one => one.Complaint is not null)
-            .Select(one => $"{Called(one.Method)}: {one.Complaint}")];
+        string[] complaints =
+        [
+            .. Computing
+                .Select(one => (one.Method, Complaint: complaint(one)))
+                .Where(one => one.Complaint is not null)
+                .Select(one => $"{Called(one.Method)}: {one.Complaint}"),
+        ];
         Assert.True(complaints.Length == 0, string.Join(Environment.NewLine, complaints));
     }
 

@@ -7,10 +7,13 @@ namespace CalibrationApi.Architecture.Tests;
 public sealed partial class FolderCirclesTests
 {
     public static TheoryData<string> Projects =>
-        [.. Directory.EnumerateFiles(Repository.Root, "*.csproj", SearchOption.AllDirectories)
-            .Select(path => Path.GetRelativePath(Repository.Root, Path.GetDirectoryName(path)!).Replace('\\', '/'))
-            .Where(folder => !folder.Split('/').Any(part => part is "bin" or "obj" or "node_modules"))
-            .Order(StringComparer.Ordinal)];
+        [
+            .. Directory
+                .EnumerateFiles(Repository.Root, "*.csproj", SearchOption.AllDirectories)
+                .Select(path => Path.GetRelativePath(Repository.Root, Path.GetDirectoryName(path)!).Replace('\\', '/'))
+                .Where(folder => !folder.Split('/').Any(part => part is "bin" or "obj" or "node_modules"))
+                .Order(StringComparer.Ordinal),
+        ];
 
     [Fact]
     public void Projects_All_AreLookedAt() => Assert.Contains("src/CalibrationApi", Projects);
@@ -25,7 +28,10 @@ public sealed partial class FolderCirclesTests
         {
             var edges = siblings.ToLookup(need => need.From, need => need.To);
             var circle = siblings.FirstOrDefault(need => Reaches(edges, need.To, need.From));
-            Assert.True(circle is null, $"In {project}/{siblings.Key}: {circle?.From} needs {circle?.To} ({circle?.Because}), which needs {circle?.From} in turn.");
+            Assert.True(
+                circle is null,
+                $"In {project}/{siblings.Key}: {circle?.From} needs {circle?.To} ({circle?.Because}), which needs {circle?.From} in turn."
+            );
         }
     }
 
@@ -64,7 +70,11 @@ public sealed partial class FolderCirclesTests
             foreach (var used in file.Usings.Where(used => used.StartsWith(root + ".", StringComparison.Ordinal)))
                 Add(file, used[(root.Length + 1)..].Replace('.', '/'), used);
             // What stands in a folder above needs no using, and is found by the names of its types.
-            foreach (var above in files.Where(other => other.Folder.Length > 0 && file.Folder.StartsWith(other.Folder + "/", StringComparison.Ordinal)))
+            foreach (
+                var above in files.Where(other =>
+                    other.Folder.Length > 0 && file.Folder.StartsWith(other.Folder + "/", StringComparison.Ordinal)
+                )
+            )
             {
                 if (above.Types.FirstOrDefault(file.Words.Contains) is { } type)
                     Add(file, above.Folder, type);
@@ -84,11 +94,17 @@ public sealed partial class FolderCirclesTests
     }
 
     // Files that stand in the shared folder itself are looked at as one folder beside those below it.
-    private static string Below(string[] path, int depth) => depth < path.Length && path[depth].Length > 0 ? path[depth] : "(its own files)";
+    private static string Below(string[] path, int depth) =>
+        depth < path.Length && path[depth].Length > 0 ? path[depth] : "(its own files)";
 
     // The files at the top of a project put everything together; nothing below needs them.
     private static CodeFile[] FilesOf(string project) =>
-        [.. SourceFile.In(project.Split('/')).Select(file => new CodeFile(file, project)).Where(file => file.Folder.Length > 0 || file.Namespace.Length > 0)];
+        [
+            .. SourceFile
+                .In(project.Split('/'))
+                .Select(file => new CodeFile(file, project))
+                .Where(file => file.Folder.Length > 0 || file.Namespace.Length > 0),
+        ];
 
     private static string RootOf(string project) =>
         FilesOfTop(project).Select(file => NamespaceOfFile().Match(file.Text)).FirstOrDefault(match => match.Success)?.Groups["name"].Value

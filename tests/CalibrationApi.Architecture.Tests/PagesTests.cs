@@ -49,13 +49,14 @@ public sealed partial class PagesTests
     [Theory]
     [MemberData(nameof(Pages))]
     public void Links_InsideTheRepository_LeadSomewhere(string name) => Assert.All(Page.At(name).Links, link =>
-    {
-        Assert.True(Path.Exists(Repository.PathOf(link.Path)), $"{name} links to {link.Path}, which does not exist.");
-        if (link.Anchor.Length > 0)
-            Assert.True(
-                Page.At(link.Path).Anchors.Contains(link.Anchor),
-                $"{name} links to #{link.Anchor} of {link.Path}, which has no such heading.");
-    });
+        {
+            Assert.True(Path.Exists(Repository.PathOf(link.Path)), $"{name} links to {link.Path}, which does not exist.");
+            if (link.Anchor.Length > 0)
+                Assert.True(
+                    Page.At(link.Path).Anchors.Contains(link.Anchor),
+                    $"{name} links to #{link.Anchor} of {link.Path}, which has no such heading."
+                );
+        });
 
     [Fact]
     public void Pages_All_AreReachedFromTheReadme()
@@ -76,7 +77,8 @@ public sealed partial class PagesTests
     [Fact]
     public void Blocks_ThatCallTheService_StandBehindTheMarkOfATest()
     {
-        var calls = Page.All.SelectMany(page => page.Blocks.Select(block => (page.Name, Block: block)))
+        var calls = Page
+            .All.SelectMany(page => page.Blocks.Select(block => (page.Name, Block: block)))
             .Where(one => Programs.Contains(one.Block.Kind) || one.Block.Kind == "json" || CallsTheService().IsMatch(one.Block.Body))
             // How a test project uses this one is no program of its own.
             .Where(one => one.Name != "tests/CalibrationApi.Testing/README.md")
@@ -91,7 +93,8 @@ public sealed partial class PagesTests
     {
         Assert.Equal(
             ["src/Clients/CSharp/README.md", "src/Clients/Python/README.md", "src/Clients/TypeScript/README.md"],
-            PagesWith("quickstart").Order(StringComparer.Ordinal));
+            PagesWith("quickstart").Order(StringComparer.Ordinal)
+        );
         Assert.Equal(["http-examples/shell.md"], PagesWith("lines"));
         Assert.Equal(["README.md", "src/CalibrationApi/README.md"], PagesWith("keyed").Order(StringComparer.Ordinal));
         Assert.True(PagesWith("tour").Count() >= 6);
@@ -100,31 +103,42 @@ public sealed partial class PagesTests
     [Fact]
     public void Commands_OfAllPages_NameWhatExists()
     {
-        var commands = Page.All
-            .SelectMany(page => page.Blocks.Where(block => block.Kind == "bash").Select(block => (page.Name, block.Body)));
+        var commands = Page.All.SelectMany(page =>
+            page.Blocks.Where(block => block.Kind == "bash").Select(block => (page.Name, block.Body))
+        );
         (string Name, string Path)[] paths =
-            [.. commands.SelectMany(one => RepositoryPath().Matches(one.Body).Select(path => (one.Name, path.Value.TrimEnd('.', '/'))))];
+        [
+            .. commands.SelectMany(one => RepositoryPath().Matches(one.Body).Select(path => (one.Name, path.Value.TrimEnd('.', '/')))),
+        ];
         (string Name, string Script)[] scripts =
-            [.. commands.SelectMany(one => NpmScript().Matches(one.Body).Select(script => (one.Name, script.Groups[1].Value)))];
+        [
+            .. commands.SelectMany(one => NpmScript().Matches(one.Body).Select(script => (one.Name, script.Groups[1].Value))),
+        ];
 
         Assert.True(paths.Length > 30 && scripts.Length > 5, $"Only {paths.Length} paths and {scripts.Length} scripts were found.");
-        Assert.All(paths, one => Assert.True(
-            Path.Exists(Repository.PathOf(one.Path)),
-            $"{one.Name} has a command with {one.Path}, which does not exist."));
-        Assert.All(scripts, one => Assert.True(
-            NpmScripts(one.Name).Contains(one.Script),
-            $"{one.Name} runs the npm script {one.Script}, which does not exist."));
+        Assert.All(paths, one =>
+            Assert.True(Path.Exists(Repository.PathOf(one.Path)), $"{one.Name} has a command with {one.Path}, which does not exist.")
+        );
+        Assert.All(scripts, one =>
+            Assert.True(NpmScripts(one.Name).Contains(one.Script), $"{one.Name} runs the npm script {one.Script}, which does not exist.")
+        );
     }
 
     [Theory]
     [MemberData(nameof(Pages))]
-    public void Paths_NamedInText_Exist(string name) => Assert.All(
-        QuotedPath().Matches(Page.At(name).Text).Select(path => path.Groups[1].Value)
-            // What the service makes when it runs.
-            .Where(path => !path.Contains(".calibration", StringComparison.Ordinal)),
-        path => Assert.True(
-            Path.Exists(Repository.PathOf(path)) || Path.Exists(Repository.PathOf(Path.GetDirectoryName(name)!, path)),
-            $"{name} names {path}, which does not exist."));
+    public void Paths_NamedInText_Exist(string name) =>
+        Assert.All(
+            QuotedPath()
+                .Matches(Page.At(name).Text)
+                .Select(path => path.Groups[1].Value)
+                // What the service makes when it runs.
+                .Where(path => !path.Contains(".calibration", StringComparison.Ordinal)),
+            path =>
+                Assert.True(
+                    Path.Exists(Repository.PathOf(path)) || Path.Exists(Repository.PathOf(Path.GetDirectoryName(name)!, path)),
+                    $"{name} names {path}, which does not exist."
+                )
+        );
 
     private static IEnumerable<string> PagesWith(string mark) =>
         Page.All.Where(page => page.Blocks.Any(block => block.Mark == mark)).Select(page => page.Name);

@@ -18,7 +18,9 @@ public sealed class ProjectReferencesTests
         var references = Engine.GetReferencedAssemblies();
 
         Assert.Contains(references, reference => reference.Name == "System.Runtime");
-        Assert.All(references, reference => Assert.True(reference.Name == "MathNet.Numerics" || IsBaseClassLibrary(reference), reference.Name));
+        Assert.All(references, reference =>
+            Assert.True(reference.Name == "MathNet.Numerics" || IsBaseClassLibrary(reference), reference.Name)
+        );
     }
 
     // A reference that no code uses leaves no trace in the compiled file, so the project file is read as well.
@@ -27,7 +29,8 @@ public sealed class ProjectReferencesTests
     {
         Assert.Equal(
             ["PackageReference MathNet.Numerics", "PackageReference Microsoft.CodeAnalysis.BannedApiAnalyzers"],
-            ReferencesOf("CalibrationApi.Engine"));
+            ReferencesOf("CalibrationApi.Engine")
+        );
     }
 
     [Fact]
@@ -47,7 +50,8 @@ public sealed class ProjectReferencesTests
 
         Assert.Equal(
             ["ProjectReference ../CalibrationApi.Engine/CalibrationApi.Engine.csproj"],
-            references.Where(reference => reference.StartsWith("ProjectReference", StringComparison.Ordinal)));
+            references.Where(reference => reference.StartsWith("ProjectReference", StringComparison.Ordinal))
+        );
         Assert.DoesNotContain(references, reference => reference.StartsWith("FrameworkReference", StringComparison.Ordinal));
     }
 
@@ -67,10 +71,12 @@ public sealed class ProjectReferencesTests
     private static string[] ReferencesOf(string project) => ReferencesIn("src", project, project + ".csproj");
 
     private static string[] ReferencesIn(params string[] projectFile) =>
-    [
-        .. XDocument.Load(Repository.PathOf(projectFile)).Descendants()
-            .Where(element => element.Name.LocalName is "PackageReference" or "ProjectReference" or "FrameworkReference" or "Reference")
-            .Select(element => $"{element.Name.LocalName} {element.Attribute("Include")?.Value.Replace('\\', '/')}")
-            .Order(StringComparer.Ordinal),
-    ];
+        [
+            .. XDocument
+                .Load(Repository.PathOf(projectFile))
+                .Descendants()
+                .Where(element => element.Name.LocalName is "PackageReference" or "ProjectReference" or "FrameworkReference" or "Reference")
+                .Select(element => $"{element.Name.LocalName} {element.Attribute("Include")?.Value.Replace('\\', '/')}")
+                .Order(StringComparer.Ordinal),
+        ];
 }

@@ -17,15 +17,26 @@ public sealed class RunningHost : WebApplicationFactory<Program>
 
     private readonly string folder = Directory.CreateTempSubdirectory("calibration-tests-").FullName;
 
-    protected override void ConfigureWebHost(IWebHostBuilder builder) => builder
-        .UseEnvironment("Production")
-        .UseSetting("Calibration:Database", Path.Combine(folder, "calibration.db"));
+    protected override void ConfigureWebHost(IWebHostBuilder builder) =>
+        builder.UseEnvironment("Production").UseSetting("Calibration:Database", Path.Combine(folder, "calibration.db"));
 
     protected override IHost CreateHost(IHostBuilder builder)
     {
         var host = base.CreateHost(builder);
         using var connection = host.Services.GetRequiredService<CalibrationDatabase>().Open();
-        KeyStore.Insert(connection, "local", new KeyRecord { Id = Key.Made.Id, Name = "tests", Scopes = Scope.All, SecretHash = Key.Made.SecretHash, Fingerprint = "", CreatedAt = DateTimeOffset.UnixEpoch });
+        KeyStore.Insert(
+            connection,
+            "local",
+            new KeyRecord
+            {
+                Id = Key.Made.Id,
+                Name = "tests",
+                Scopes = Scope.All,
+                SecretHash = Key.Made.SecretHash,
+                Fingerprint = "",
+                CreatedAt = DateTimeOffset.UnixEpoch,
+            }
+        );
         return host;
     }
 

@@ -14,11 +14,20 @@ public sealed partial class SolutionTests
     public void Solution_Projects_AreAllThatThereAre()
     {
         var projects = Folders
-            .SelectMany(folder => Directory.EnumerateFiles(Repository.PathOf(folder), "*.csproj", new EnumerationOptions { RecurseSubdirectories = true, MaxRecursionDepth = 3 }))
+            .SelectMany(folder =>
+                Directory.EnumerateFiles(
+                    Repository.PathOf(folder),
+                    "*.csproj",
+                    new EnumerationOptions { RecurseSubdirectories = true, MaxRecursionDepth = 3 }
+                )
+            )
             .Select(file => Path.GetRelativePath(Repository.Root, file).Replace('/', '\\'))
             .Where(file => !file.Contains("\\obj\\", StringComparison.Ordinal) && !file.Contains("\\bin\\", StringComparison.Ordinal));
 
-        Assert.Equal(projects.Order(StringComparer.Ordinal), Project().Matches(Solution).Select(match => match.Groups[1].Value).Order(StringComparer.Ordinal));
+        Assert.Equal(
+            projects.Order(StringComparer.Ordinal),
+            Project().Matches(Solution).Select(match => match.Groups[1].Value).Order(StringComparer.Ordinal)
+        );
     }
 
     [Fact]

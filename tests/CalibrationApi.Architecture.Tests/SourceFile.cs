@@ -17,10 +17,16 @@ internal sealed record SourceFile(string Path)
     /// <summary>What people wrote in a folder: not the output of builds, not what is generated.</summary>
     public static IReadOnlyList<SourceFile> In(params string[] folder)
     {
-        SourceFile[] files = [.. Directory.EnumerateFiles(Repository.PathOf(folder), "*.cs", SearchOption.AllDirectories)
-            .Where(path => !path.Split(System.IO.Path.DirectorySeparatorChar).Any(part => part is "bin" or "obj" or "node_modules" or "Generated"))
-            .Order(StringComparer.Ordinal)
-            .Select(path => new SourceFile(path))];
+        SourceFile[] files =
+        [
+            .. Directory
+                .EnumerateFiles(Repository.PathOf(folder), "*.cs", SearchOption.AllDirectories)
+                .Where(path =>
+                    !path.Split(System.IO.Path.DirectorySeparatorChar).Any(part => part is "bin" or "obj" or "node_modules" or "Generated")
+                )
+                .Order(StringComparer.Ordinal)
+                .Select(path => new SourceFile(path)),
+        ];
         Assert.NotEmpty(files);
         return files;
     }

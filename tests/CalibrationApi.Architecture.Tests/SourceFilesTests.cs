@@ -46,7 +46,10 @@ public sealed partial class SourceFilesTests
     public void Files_HoldOneNamespaceThatIsTheirFolder()
     {
         // A client is one namespace to its users, whatever its folders.
-        var files = SourceFile.In("src").Where(file => file.Name != "Program.cs" && !file.Shown.StartsWith("src/Clients/", StringComparison.Ordinal)).ToArray();
+        var files = SourceFile
+            .In("src")
+            .Where(file => file.Name != "Program.cs" && !file.Shown.StartsWith("src/Clients/", StringComparison.Ordinal))
+            .ToArray();
 
         Assert.True(files.Length > 100);
         Assert.All(files, file =>

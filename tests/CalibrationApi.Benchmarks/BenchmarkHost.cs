@@ -9,7 +9,9 @@ using Microsoft.Extensions.DependencyInjection;
 
 namespace CalibrationApi.Benchmarks;
 
-/// <summary>The real service on a real socket, with one address more: a bare one that reads a body and writes one of a given length.</summary>
+/// <summary>
+/// The real service on a real socket, with one address more: a bare one that reads a body and writes one of a given length.
+/// </summary>
 internal sealed class BenchmarkHost : WebApplicationFactory<Program>
 {
     public const string BarePath = "/bare";
@@ -42,13 +44,14 @@ internal sealed class BenchmarkHost : WebApplicationFactory<Program>
         Array.Fill(bareAnswer, (byte)'x');
     }
 
-    protected override void ConfigureWebHost(IWebHostBuilder builder) => builder
-        .UseEnvironment("Production")
-        .UseSetting("Calibration:Database", Path.Combine(folder, "calibration.db"))
-        // Counted as always, but never refused: a load is what a benchmark makes.
-        .UseSetting("Calibration:Limits:RequestsPerMinuteLocal", "100000000")
-        .UseSetting("Calibration:Log", isLogged ? "json" : "text")
-        .ConfigureServices(services => services.AddSingleton<IStartupFilter>(new BareAddress(this)));
+    protected override void ConfigureWebHost(IWebHostBuilder builder) =>
+        builder
+            .UseEnvironment("Production")
+            .UseSetting("Calibration:Database", Path.Combine(folder, "calibration.db"))
+            // Counted as always, but never refused: a load is what a benchmark makes.
+            .UseSetting("Calibration:Limits:RequestsPerMinuteLocal", "100000000")
+            .UseSetting("Calibration:Log", isLogged ? "json" : "text")
+            .ConfigureServices(services => services.AddSingleton<IStartupFilter>(new BareAddress(this)));
 
     protected override void Dispose(bool disposing)
     {
@@ -60,23 +63,24 @@ internal sealed class BenchmarkHost : WebApplicationFactory<Program>
     // Stands before everything of the service: no routing, no checks, no headers but the two that any answer needs.
     private sealed class BareAddress(BenchmarkHost host) : IStartupFilter
     {
-        public Action<IApplicationBuilder> Configure(Action<IApplicationBuilder> next) => app =>
-        {
-            app.Map(BarePath, bare => bare.Run(async context =>
+        public Action<IApplicationBuilder> Configure(Action<IApplicationBuilder> next) =>
+            app =>
             {
-                while (true)
-                {
-                    var read = await context.Request.BodyReader.ReadAsync();
-                    context.Request.BodyReader.AdvanceTo(read.Buffer.End);
-                    if (read.IsCompleted)
-                        break;
-                }
+                app.Map(BarePath, bare => bare.Run(async context =>
+                    {
+                        while (true)
+                        {
+                            var read = await context.Request.BodyReader.ReadAsync();
+                            context.Request.BodyReader.AdvanceTo(read.Buffer.End);
+                            if (read.IsCompleted)
+                                break;
+                        }
 
-                context.Response.ContentType = "application/json; charset=utf-8";
-                context.Response.ContentLength = host.bareAnswer.Length;
-                await context.Response.Body.WriteAsync(host.bareAnswer);
-            }));
-            next(app);
-        };
+                        context.Response.ContentType = "application/json; charset=utf-8";
+                        context.Response.ContentLength = host.bareAnswer.Length;
+                        await context.Response.Body.WriteAsync(host.bareAnswer);
+                    }));
+                next(app);
+            };
     }
 }

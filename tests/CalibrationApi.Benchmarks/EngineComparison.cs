@@ -6,7 +6,9 @@ using MathNet.Numerics.Distributions;
 
 namespace CalibrationApi.Benchmarks;
 
-/// <summary>Whole evaluations of five and of twenty catches against one quantile of Student's distribution from a general-purpose library.</summary>
+/// <summary>
+/// Whole evaluations of five and of twenty catches against one quantile of Student's distribution from a general-purpose library.
+/// </summary>
 internal sealed class EngineComparison : IComparison
 {
     private const int RoundCount = 21;
@@ -16,20 +18,28 @@ internal sealed class EngineComparison : IComparison
     private static CatchTest[] Tests(int catches) =>
         [.. Enumerable.Range(0, 64).Select(trial => Setup(catches).Run(SeededRandom.Of(20260301, trial)).Question)];
 
-    private static CatchTestSetup Setup(int catches) => new()
-    {
-        Device = new MeteringDevice { Displacement = new Volume(0.645e-3), BulkDensity = new BulkDensity(620), CatchScatter = 0.01, DayToDay = 0.01 },
-        Scale = new SimulatedScale(new Scale { Division = new Mass(0.02), AccuracyClass = AccuracyClass.III }),
-        PlannedTurns = [.. Enumerable.Repeat(47.0, catches)],
-        Asked = test => test with
+    private static CatchTestSetup Setup(int catches) =>
+        new()
         {
-            Reference = new ReferenceValue(new MassPerRevolution(0.342), ReferenceKind.ValueInForce, null, null),
-            ControllerEntry = ControllerEntry.PerRevolutionOf(UnitTable.Get("kg/rev"), 3),
-            TargetRate = new MassPerArea(90e-4),
-            Area = new Area(48e4),
-            PricePerKilogram = 0.42,
-        },
-    };
+            Device = new MeteringDevice
+            {
+                Displacement = new Volume(0.645e-3),
+                BulkDensity = new BulkDensity(620),
+                CatchScatter = 0.01,
+                DayToDay = 0.01,
+            },
+            Scale = new SimulatedScale(new Scale { Division = new Mass(0.02), AccuracyClass = AccuracyClass.III }),
+            PlannedTurns = [.. Enumerable.Repeat(47.0, catches)],
+            Asked = test =>
+                test with
+                {
+                    Reference = new ReferenceValue(new MassPerRevolution(0.342), ReferenceKind.ValueInForce, null, null),
+                    ControllerEntry = ControllerEntry.PerRevolutionOf(UnitTable.Get("kg/rev"), 3),
+                    TargetRate = new MassPerArea(90e-4),
+                    Area = new Area(48e4),
+                    PricePerKilogram = 0.42,
+                },
+        };
 
     public string Name => "engine";
 
@@ -46,12 +56,17 @@ internal sealed class EngineComparison : IComparison
             await Task.Delay(20);
         }
 
-        var (evaluation, quantile) = await Rounds.MediansAsync(RoundCount, () => Task.FromResult(Evaluations(tests)), () => Task.FromResult(Quantiles()));
+        var (evaluation, quantile) = await Rounds.MediansAsync(
+            RoundCount,
+            () => Task.FromResult(Evaluations(tests)),
+            () => Task.FromResult(Quantiles())
+        );
         return new MeasuredRatio(
             $"evaluation of {inWords} catches / one StudentT.InvCDF of MathNet (9.5 degrees of freedom, p = 0.975)",
             evaluation / quantile,
             aim,
-            FormattableString.Invariant($"{evaluation * 1e6:0.0} µs against {quantile * 1e6:0.0} µs"));
+            FormattableString.Invariant($"{evaluation * 1e6:0.0} µs against {quantile * 1e6:0.0} µs")
+        );
     }
 
     private static double Evaluations(CatchTest[] tests)

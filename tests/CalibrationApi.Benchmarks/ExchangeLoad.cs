@@ -6,7 +6,9 @@ using System.Text;
 
 namespace CalibrationApi.Benchmarks;
 
-/// <summary>Sends one request over and over on several kept-alive connections, to answers of any length, and notes how long each took.</summary>
+/// <summary>
+/// Sends one request over and over on several kept-alive connections, to answers of any length, and notes how long each took.
+/// </summary>
 /// <remarks>Prepared bytes go out and only the head of an answer is read, so that the client costs little.</remarks>
 internal sealed class ExchangeLoad : IDisposable
 {
@@ -22,11 +24,18 @@ internal sealed class ExchangeLoad : IDisposable
         this.sockets = sockets;
     }
 
-    public static Task<ExchangeLoad> PostingAsync(IPEndPoint host, string path, byte[] body, int connections, int status = 201) => ConnectAsync(
-        host,
-        [.. Encoding.ASCII.GetBytes($"POST {path} HTTP/1.1\r\nHost: {host}\r\nContent-Type: application/json\r\nContent-Length: {body.Length}\r\n\r\n"), .. body],
-        status,
-        connections);
+    public static Task<ExchangeLoad> PostingAsync(IPEndPoint host, string path, byte[] body, int connections, int status = 201) =>
+        ConnectAsync(
+            host,
+            [
+                .. Encoding.ASCII.GetBytes(
+                    $"POST {path} HTTP/1.1\r\nHost: {host}\r\nContent-Type: application/json\r\nContent-Length: {body.Length}\r\n\r\n"
+                ),
+                .. body,
+            ],
+            status,
+            connections
+        );
 
     public static Task<ExchangeLoad> GettingAsync(IPEndPoint host, string path, int connections) =>
         ConnectAsync(host, Encoding.ASCII.GetBytes($"GET {path} HTTP/1.1\r\nHost: {host}\r\n\r\n"), 200, connections);
@@ -35,20 +44,24 @@ internal sealed class ExchangeLoad : IDisposable
     public async Task<double[]> RunAsync(TimeSpan time)
     {
         var start = Stopwatch.GetTimestamp();
-        var took = await Task.WhenAll(sockets.Select(socket => Task.Run(async () =>
-        {
-            var buffer = new byte[1 << 20];
-            var each = new List<double>();
-            while (Stopwatch.GetElapsedTime(start) < time)
-            {
-                var sent = Stopwatch.GetTimestamp();
-                await socket.SendAsync(request);
-                await ReadAnswerAsync(socket, buffer);
-                each.Add(Stopwatch.GetElapsedTime(sent).TotalMilliseconds);
-            }
+        var took = await Task.WhenAll(
+            sockets.Select(socket =>
+                Task.Run(async () =>
+                {
+                    var buffer = new byte[1 << 20];
+                    var each = new List<double>();
+                    while (Stopwatch.GetElapsedTime(start) < time)
+                    {
+                        var sent = Stopwatch.GetTimestamp();
+                        await socket.SendAsync(request);
+                        await ReadAnswerAsync(socket, buffer);
+                        each.Add(Stopwatch.GetElapsedTime(sent).TotalMilliseconds);
+                    }
 
-            return each;
-        })));
+                    return each;
+                })
+            )
+        );
         return [.. took.SelectMany(each => each).Order()];
     }
 

@@ -25,11 +25,9 @@ internal sealed class HistoryComparison : IComparison
             await CompareAsync("the newest 100", small, large, _ => Task.FromResult("/v1/history?limit=100")),
             await CompareAsync("100 in the middle, by cursor", small, large, MiddleAsync),
             await CompareAsync("the newest 100 of a verdict", small, large, _ => Task.FromResult("/v1/history?limit=100&verdict=adopt")),
-            await CompareAsync(
-                "100 of a machine, product and scale",
-                small,
-                large,
-                host => Task.FromResult(Filtered(host == small ? smallTest : largeTest))),
+            await CompareAsync("100 of a machine, product and scale", small, large, host =>
+                Task.FromResult(Filtered(host == small ? smallTest : largeTest))
+            ),
         ];
     }
 
@@ -41,17 +39,25 @@ internal sealed class HistoryComparison : IComparison
         return test;
     }
 
-    private static string Filtered(JsonNode test) => $"/v1/history?limit=100&machine={test["machine"]}&product={test["product"]}&scale={test["scale"]}";
+    private static string Filtered(JsonNode test) =>
+        $"/v1/history?limit=100&machine={test["machine"]}&product={test["product"]}&scale={test["scale"]}";
 
     // The page after the one that begins in the middle of the fewer tests and deep among the many.
     private static async Task<string> MiddleAsync(BenchmarkHost host)
     {
         using var client = new HttpClient { BaseAddress = host.Address };
-        var page = JsonNode.Parse(await client.GetStringAsync(new Uri("/v1/history?limit=100&until=2000-01-22T00:00:00Z", UriKind.Relative)))!;
+        var page = JsonNode.Parse(
+            await client.GetStringAsync(new Uri("/v1/history?limit=100&until=2000-01-22T00:00:00Z", UriKind.Relative))
+        )!;
         return new Uri(page["next"]!.GetValue<string>()).PathAndQuery;
     }
 
-    private static async Task<MeasuredRatio> CompareAsync(string what, BenchmarkHost small, BenchmarkHost large, Func<BenchmarkHost, Task<string>> pathAsync)
+    private static async Task<MeasuredRatio> CompareAsync(
+        string what,
+        BenchmarkHost small,
+        BenchmarkHost large,
+        Func<BenchmarkHost, Task<string>> pathAsync
+    )
     {
         using var few = await ExchangeLoad.GettingAsync(small.EndPoint, await pathAsync(small), 1);
         using var many = await ExchangeLoad.GettingAsync(large.EndPoint, await pathAsync(large), 1);
@@ -62,7 +68,8 @@ internal sealed class HistoryComparison : IComparison
             $"page of the history ({what}) among {Many} tests / among {Few}",
             manyTook / fewTook,
             Aim.AtMost(1.5),
-            FormattableString.Invariant($"{manyTook:0.00} ms against {fewTook:0.00} ms"));
+            FormattableString.Invariant($"{manyTook:0.00} ms against {fewTook:0.00} ms")
+        );
     }
 
     private static async Task<double> MedianAsync(ExchangeLoad load)

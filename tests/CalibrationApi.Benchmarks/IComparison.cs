@@ -1,6 +1,8 @@
 namespace CalibrationApi.Benchmarks;
 
-/// <summary>Something of ours measured against something known, in the same run on the same machine: only the ratio means anything elsewhere.</summary>
+/// <summary>
+/// Something of ours measured against something known, in the same run on the same machine: only the ratio means anything elsewhere.
+/// </summary>
 /// <remarks>Every implementation in this project is found and run; a new one needs nothing but its file.</remarks>
 internal interface IComparison
 {

@@ -7,7 +7,10 @@ using Microsoft.Extensions.DependencyInjection;
 
 namespace CalibrationApi.Benchmarks;
 
-/// <summary>What the dearest request inside the limits costs: every list filled with what it should not hold, and whatever else is long, one request after the other.</summary>
+/// <summary>
+/// What the dearest request inside the limits costs: every list filled with what it should not hold, and whatever else is long, one request
+/// after the other.
+/// </summary>
 /// <remarks>Time and memory are those of the whole process, so the client is in them.</remarks>
 internal sealed class LimitsComparison : IComparison
 {
@@ -45,39 +48,70 @@ internal sealed class LimitsComparison : IComparison
 
         var slowest = costs.MaxBy(cost => cost.Seconds)!;
         var largest = costs.MaxBy(cost => cost.Mebibytes)!;
-        foreach (var cost in costs.OrderByDescending(cost => cost.Seconds).Take(10).Concat(costs.OrderByDescending(cost => cost.Mebibytes).Take(10)).Concat(costs.Where(cost => cost.Status == 200).OrderByDescending(cost => cost.Seconds).Take(10)))
+        foreach (
+            var cost in costs
+                .OrderByDescending(cost => cost.Seconds)
+                .Take(10)
+                .Concat(costs.OrderByDescending(cost => cost.Mebibytes).Take(10))
+                .Concat(costs.Where(cost => cost.Status == 200).OrderByDescending(cost => cost.Seconds).Take(10))
+        )
             Console.WriteLine($"  {cost}");
         return
         [
-            new MeasuredRatio($"CPU time of the dearest of {costs.Count} requests inside the limits / 0.2 s", slowest.Seconds / MostSeconds, Aim.AtMost(1), slowest.ToString()),
-            new MeasuredRatio($"memory allocated for the dearest of {costs.Count} requests inside the limits / 50 MiB", largest.Mebibytes / MostMebibytes, Aim.AtMost(1), largest.ToString()),
+            new MeasuredRatio(
+                $"CPU time of the dearest of {costs.Count} requests inside the limits / 0.2 s",
+                slowest.Seconds / MostSeconds,
+                Aim.AtMost(1),
+                slowest.ToString()
+            ),
+            new MeasuredRatio(
+                $"memory allocated for the dearest of {costs.Count} requests inside the limits / 50 MiB",
+                largest.Mebibytes / MostMebibytes,
+                Aim.AtMost(1),
+                largest.ToString()
+            ),
         ];
     }
 
     // What is computed from stored records: all elements predicted by their volume, then all with a value in force that rests on a test.
-    private static async Task<IReadOnlyList<Cost>> OfTheLargestMachineAsync(BenchmarkHost host, HttpClient client, ContractDocument contract)
+    private static async Task<IReadOnlyList<Cost>> OfTheLargestMachineAsync(
+        BenchmarkHost host,
+        HttpClient client,
+        ContractDocument contract
+    )
     {
         var test = await StoredSeason.CatchTestAsync(client);
         var (product, scale) = (test["product"]!.GetValue<string>(), test["scale"]!.GetValue<string>());
-        var lot = await CreatedAsync("/v1/lots", new JsonObject { ["name"] = "lot A", ["product"] = product, ["bulkDensity"] = new JsonObject { ["value"] = 62, ["unit"] = "kg/hL" } });
+        var lot = await CreatedAsync(
+            "/v1/lots",
+            new JsonObject
+            {
+                ["name"] = "lot A",
+                ["product"] = product,
+                ["bulkDensity"] = new JsonObject { ["value"] = 62, ["unit"] = "kg/hL" },
+            }
+        );
         var machine = await CreatedAsync("/v1/machines", LargestMachine.Machine());
         var plan = await CreatedAsync("/v1/plans", LargestMachine.Plan(machine, product, lot, scale));
         (string Operation, string Id)[] asked = [("setUpOfPlan", plan), ("planCatchOfPlan", plan), ("listValuesInForce", machine)];
         var costs = new List<Cost>();
         await AskAllAsync("of the largest machine, nothing adopted");
         var stored = await CreatedAsync("/v1/catch-tests", test);
-        await CreatedAsync("/v1/adoptions", new JsonObject
-        {
-            ["machine"] = test["machine"]!.DeepClone(),
-            ["meter"] = test["meter"]!.DeepClone(),
-            ["element"] = test["element"]!.DeepClone(),
-            ["product"] = product,
-            ["test"] = stored,
-            ["typedIn"] = new JsonObject { ["value"] = 0.363, ["unit"] = "kg/rev" },
-            ["why"] = "by the test",
-            ["occurredAt"] = "2026-04-18T08:00:00+02:00",
-            ["recordedBy"] = "A. Operator",
-        });
+        await CreatedAsync(
+            "/v1/adoptions",
+            new JsonObject
+            {
+                ["machine"] = test["machine"]!.DeepClone(),
+                ["meter"] = test["meter"]!.DeepClone(),
+                ["element"] = test["element"]!.DeepClone(),
+                ["product"] = product,
+                ["test"] = stored,
+                ["typedIn"] = new JsonObject { ["value"] = 0.363, ["unit"] = "kg/rev" },
+                ["why"] = "by the test",
+                ["occurredAt"] = "2026-04-18T08:00:00+02:00",
+                ["recordedBy"] = "A. Operator",
+            }
+        );
         using (var connection = host.Services.GetRequiredService<CalibrationDatabase>().Open())
         {
             foreach (var statement in LargestMachine.ValueForEachElement)
@@ -87,25 +121,48 @@ internal sealed class LimitsComparison : IComparison
         await AskAllAsync("of the largest machine, everything adopted");
         return costs;
 
-        async Task<string> CreatedAsync(string path, JsonNode body) => (await StoredSeason.PostAsync(client, path, body))["id"]!.GetValue<string>();
+        async Task<string> CreatedAsync(string path, JsonNode body) =>
+            (await StoredSeason.PostAsync(client, path, body))["id"]!.GetValue<string>();
 
         async Task AskAllAsync(string what)
         {
             foreach (var (name, id) in asked)
             {
                 var operation = contract.Operations.Single(one => one.OperationId == name);
-                costs.Add(await CostAsync(client, operation, operation.Path.Replace("{id}", id, StringComparison.Ordinal), what, "application/json", []));
+                costs.Add(
+                    await CostAsync(
+                        client,
+                        operation,
+                        operation.Path.Replace("{id}", id, StringComparison.Ordinal),
+                        what,
+                        "application/json",
+                        []
+                    )
+                );
             }
         }
     }
 
-    private static async Task<Cost> CostAsync(HttpClient client, ContractOperation operation, string path, string what, string media, byte[] body)
+    private static async Task<Cost> CostAsync(
+        HttpClient client,
+        ContractOperation operation,
+        string path,
+        string what,
+        string media,
+        byte[] body
+    )
     {
         var (seconds, mebibytes, status) = (double.MaxValue, double.MaxValue, 0);
         for (var i = 0; i < Repetitions; i++)
         {
             // A record with this id does not exist; the body is read all the same.
-            using var request = new HttpRequestMessage(HttpMethod.Parse(operation.Method), new Uri(path.Replace("{id}", "019dffff-ffff-7fff-bfff-ffffffffffff", StringComparison.Ordinal), UriKind.Relative)) { Content = new ByteArrayContent(body) };
+            using var request = new HttpRequestMessage(
+                HttpMethod.Parse(operation.Method),
+                new Uri(path.Replace("{id}", "019dffff-ffff-7fff-bfff-ffffffffffff", StringComparison.Ordinal), UriKind.Relative)
+            )
+            {
+                Content = new ByteArrayContent(body),
+            };
             request.Content.Headers.ContentType = new MediaTypeHeaderValue(media);
             var (allocated, time) = (GC.GetTotalAllocatedBytes(precise: true), Environment.CpuUsage.TotalTime);
             using var response = await client.SendAsync(request);

@@ -27,8 +27,10 @@ internal sealed class LoadGenerator : IDisposable
     /// <summary>Connects, and learns from one answer how long all of them are.</summary>
     public static async Task<LoadGenerator> PostingAsync(IPEndPoint host, string path, byte[] body, int connections)
     {
-        var head = string.Create(CultureInfo.InvariantCulture,
-            $"POST {path} HTTP/1.1\r\nHost: {host}\r\nContent-Type: application/json\r\nContent-Length: {body.Length}\r\n\r\n");
+        var head = string.Create(
+            CultureInfo.InvariantCulture,
+            $"POST {path} HTTP/1.1\r\nHost: {host}\r\nContent-Type: application/json\r\nContent-Length: {body.Length}\r\n\r\n"
+        );
         byte[] request = [.. Encoding.ASCII.GetBytes(head), .. body];
         var sockets = new Socket[connections];
         for (var i = 0; i < connections; i++)
@@ -44,23 +46,27 @@ internal sealed class LoadGenerator : IDisposable
     public async Task<double> RateAsync(TimeSpan time)
     {
         var start = Stopwatch.GetTimestamp();
-        var counts = await Task.WhenAll(sockets.Select(socket => Task.Run(async () =>
-        {
-            var buffer = new byte[answerLength];
-            var count = 0;
-            for (; Stopwatch.GetElapsedTime(start) < time; count++)
-            {
-                await socket.SendAsync(request);
-                var left = answerLength;
-                while (left > 0)
+        var counts = await Task.WhenAll(
+            sockets.Select(socket =>
+                Task.Run(async () =>
                 {
-                    var read = await socket.ReceiveAsync(buffer.AsMemory(0, left));
-                    left -= read > 0 ? read : throw new InvalidOperationException("The service closed the connection.");
-                }
-            }
+                    var buffer = new byte[answerLength];
+                    var count = 0;
+                    for (; Stopwatch.GetElapsedTime(start) < time; count++)
+                    {
+                        await socket.SendAsync(request);
+                        var left = answerLength;
+                        while (left > 0)
+                        {
+                            var read = await socket.ReceiveAsync(buffer.AsMemory(0, left));
+                            left -= read > 0 ? read : throw new InvalidOperationException("The service closed the connection.");
+                        }
+                    }
 
-            return count;
-        })));
+                    return count;
+                })
+            )
+        );
         return counts.Sum() / Stopwatch.GetElapsedTime(start).TotalSeconds;
     }
 

@@ -32,12 +32,14 @@ internal sealed class RequestComparison : IComparison
                 $"requests per second of POST {Path}{log} / of a bare POST",
                 our.Rate / known.Rate,
                 aim,
-                FormattableString.Invariant($"{our.Rate:0}/s against {known.Rate:0}/s, {Connections} connections, {body.Length} bytes in")),
+                FormattableString.Invariant($"{our.Rate:0}/s against {known.Rate:0}/s, {Connections} connections, {body.Length} bytes in")
+            ),
             new MeasuredRatio(
                 $"time of all cores for a bare POST / for POST {Path}{log}",
                 known.Microseconds / our.Microseconds,
                 aim,
-                FormattableString.Invariant($"{known.Microseconds:0} µs against {our.Microseconds:0} µs, client included")),
+                FormattableString.Invariant($"{known.Microseconds:0} µs against {our.Microseconds:0} µs, client included")
+            ),
         ];
     }
 

@@ -10,7 +10,10 @@ using CalibrationApi.Plumbing.Validation;
 
 namespace CalibrationApi.Benchmarks;
 
-/// <summary>What the parts of one calculated catch test cost, each by itself on one thread; printed as a table, since there is nothing to compare with.</summary>
+/// <summary>
+/// What the parts of one calculated catch test cost, each by itself on one thread; printed as a table, since there is nothing to compare
+/// with.
+/// </summary>
 internal sealed class RequestParts : IComparison
 {
     private const int RoundCount = 9;
@@ -30,25 +33,17 @@ internal sealed class RequestParts : IComparison
         var answer = JsonAnswer.Of(CatchTestMapping.ToAnswer(request, result, CatchTestMapping.UnitsFor(request, null)));
         var output = new ArrayBufferWriter<byte>();
         using var writer = new Utf8JsonWriter(output, JsonAnswer.Writing);
-        (string Part, Action Work)[] parts =
-        [
-            ("strict reading", () =>
+        (string Part, Action Work)[] parts = [("strict reading", () =>
             {
                 ReadOnlySpan<byte> text = question;
                 JsonBody.Parse(ref text, type);
-            }),
-            ("validation", () => RequestFilter.Broken(validator, request)),
-            ("mapping to the engine", () => CatchTestMapping.ToEngine(request)),
-            ("engine", () => CatchTestEvaluation.Evaluate(test)),
-            ("sentences and mapping to the answer", () => CatchTestMapping.ToAnswer(request, result, CatchTestMapping.UnitsFor(request, null))),
-            ("writing", () =>
+            }), ("validation", () => RequestFilter.Broken(validator, request)), ("mapping to the engine", () => CatchTestMapping.ToEngine(request)), ("engine", () => CatchTestEvaluation.Evaluate(test)), ("sentences and mapping to the answer", () => CatchTestMapping.ToAnswer(request, result, CatchTestMapping.UnitsFor(request, null))), ("writing", () =>
             {
                 answer.WriteTo(writer);
                 writer.Flush();
                 writer.Reset();
                 output.ResetWrittenCount();
-            }),
-        ];
+            })];
 
         foreach (var (_, work) in parts)
             Repeat(work, WarmUp);

@@ -3,7 +3,10 @@ using System.Globalization;
 
 namespace CalibrationApi.Benchmarks;
 
-/// <summary>The comparison of storing once more, in a process in which every fsync takes as long as on a disk that has to write: for both sides alike.</summary>
+/// <summary>
+/// The comparison of storing once more, in a process in which every fsync takes as long as on a disk that has to write: for both sides
+/// alike.
+/// </summary>
 /// <remarks>Linux with gcc only; elsewhere it says so and measures nothing.</remarks>
 internal sealed class SlowSync : IComparison
 {

@@ -55,7 +55,12 @@ internal sealed class StartComparison : IComparison
         MeasuredRatio Ratio(string measure, Func<Started, double> of, string unit, Aim aim)
         {
             var (our, known) = (Rounds.Median(ours.Select(of)), Rounds.Median(bare.Select(of)));
-            return new MeasuredRatio($"{measure} of {what} / of a bare host", our / known, aim, FormattableString.Invariant($"{our:0.00} {unit} against {known:0.00} {unit}"));
+            return new MeasuredRatio(
+                $"{measure} of {what} / of a bare host",
+                our / known,
+                aim,
+                FormattableString.Invariant($"{our:0.00} {unit} against {known:0.00} {unit}")
+            );
         }
 
         return
@@ -63,7 +68,12 @@ internal sealed class StartComparison : IComparison
             Ratio("time from the start to the first answer", one => one.FirstAnswer, "s", start),
             Ratio("time of all cores from the start to the first answer", one => one.OfCores, "s", start),
             Ratio("memory at rest", one => one.Memory, "MiB", Aim.AtMost(2)),
-            Ratio($"99th percentile of the time of a request in the first {FirstSeconds.TotalSeconds:0} seconds", one => one.Tail, "ms", Aim.AtMost(10)),
+            Ratio(
+                $"99th percentile of the time of a request in the first {FirstSeconds.TotalSeconds:0} seconds",
+                one => one.Tail,
+                "ms",
+                Aim.AtMost(10)
+            ),
         ];
     }
 
@@ -81,7 +91,12 @@ internal sealed class StartComparison : IComparison
         var top = new DirectoryInfo(AppContext.BaseDirectory);
         while (!File.Exists(Path.Combine(top.FullName, "CalibrationApi.sln")))
             top = top.Parent ?? throw new InvalidOperationException("The benchmarks run outside of their repository.");
-        using var publishing = Process.Start(new ProcessStartInfo("dotnet", ["publish", Path.Combine(top.FullName, "src", "CalibrationApi"), "-c", "Release", "-o", folder, "-v", "q"]))!;
+        using var publishing = Process.Start(
+            new ProcessStartInfo(
+                "dotnet",
+                ["publish", Path.Combine(top.FullName, "src", "CalibrationApi"), "-c", "Release", "-o", folder, "-v", "q"]
+            )
+        )!;
         await publishing.WaitForExitAsync();
         if (publishing.ExitCode != 0)
             throw new InvalidOperationException("The service could not be published.");

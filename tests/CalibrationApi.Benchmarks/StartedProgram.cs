@@ -17,7 +17,11 @@ internal sealed class StartedProgram : IDisposable
     private StartedProgram(string program, string[] arguments, int port)
     {
         EndPoint = new IPEndPoint(IPAddress.Loopback, port);
-        var start = new ProcessStartInfo("dotnet", [program, .. arguments]) { WorkingDirectory = folder.FullName, RedirectStandardOutput = true };
+        var start = new ProcessStartInfo("dotnet", [program, .. arguments])
+        {
+            WorkingDirectory = folder.FullName,
+            RedirectStandardOutput = true,
+        };
         start.Environment["ASPNETCORE_URLS"] = string.Create(CultureInfo.InvariantCulture, $"http://{EndPoint}");
         start.Environment["ASPNETCORE_ENVIRONMENT"] = "Production";
         start.Environment["Calibration__Database"] = Path.Combine(folder.FullName, "start.db");

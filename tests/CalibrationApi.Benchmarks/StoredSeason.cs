@@ -15,14 +15,28 @@ internal static class StoredSeason
     public static async Task<JsonObject> CatchTestAsync(HttpClient client)
     {
         var question = JsonNode.Parse(await File.ReadAllTextAsync(Path.Combine(AppContext.BaseDirectory, "demo-data", "catch-test.json")))!;
-        var machine = await PostAsync(client, "/v1/machines", JsonNode.Parse(
-            """
-            { "name": "seeder", "timeZone": "Europe/Vienna",
-              "meters": [ { "position": "front", "coveredWidth": { "value": 9, "unit": "m" }, "counterResolution": { "value": 0.1, "unit": "rev" },
-                            "elements": [ { "name": "coarse" } ], "controllerEntry": { "form": "mass-per-revolution", "unit": "kg/rev", "decimals": 3 } } ] }
-            """)!);
+        var machine = await PostAsync(
+            client,
+            "/v1/machines",
+            JsonNode.Parse(
+                """
+                { "name": "seeder", "timeZone": "Europe/Vienna",
+                  "meters": [ { "position": "front", "coveredWidth": { "value": 9, "unit": "m" }, "counterResolution": { "value": 0.1, "unit": "rev" },
+                                "elements": [ { "name": "coarse" } ], "controllerEntry": { "form": "mass-per-revolution", "unit": "kg/rev", "decimals": 3 } } ] }
+                """
+            )!
+        );
         var product = await PostAsync(client, "/v1/products", question["product"]!.DeepClone());
-        var scale = await PostAsync(client, "/v1/scales", new JsonObject { ["name"] = "platform", ["division"] = question["scale"]!["division"]!.DeepClone(), ["accuracyClass"] = "III" });
+        var scale = await PostAsync(
+            client,
+            "/v1/scales",
+            new JsonObject
+            {
+                ["name"] = "platform",
+                ["division"] = question["scale"]!["division"]!.DeepClone(),
+                ["accuracyClass"] = "III",
+            }
+        );
         return new JsonObject
         {
             ["machine"] = machine["id"]!.GetValue<string>(),
@@ -40,7 +54,9 @@ internal static class StoredSeason
     {
         using var response = await client.PostAsJsonAsync(new Uri(path, UriKind.Relative), body);
         var answer = await response.Content.ReadAsStringAsync();
-        return response.IsSuccessStatusCode ? JsonNode.Parse(answer)! : throw new InvalidOperationException($"The service refused the request of the benchmark: {answer}");
+        return response.IsSuccessStatusCode
+            ? JsonNode.Parse(answer)!
+            : throw new InvalidOperationException($"The service refused the request of the benchmark: {answer}");
     }
 
     /// <summary>Adds tests like <paramref name="test"/>, an hour apart, straight through the stores.</summary>
@@ -71,27 +87,35 @@ internal static class StoredSeason
                 Context = "{}",
                 EngineVersion = "1.0.0",
                 Fingerprint = "",
-                Catches = [new CatchRow(true, 17.08, "kg", 17.08, 47, 0.363, 1e-6), new CatchRow(true, 16.94, "kg", 16.94, 46.8, 0.362, 1e-6)],
+                Catches =
+                [
+                    new CatchRow(true, 17.08, "kg", 17.08, 47, 0.363, 1e-6),
+                    new CatchRow(true, 16.94, "kg", 16.94, 46.8, 0.362, 1e-6),
+                ],
             };
             CatchTestStore.Insert(connection, Workspace, record);
-            HistoryStore.Append(connection, Workspace, new HistoryEntry
-            {
-                Kind = "catch-test",
-                Record = record.Id,
-                Machine = series.Machine,
-                Meter = series.Meter,
-                Element = series.Element,
-                Product = series.Product,
-                Scale = record.Scale,
-                Verdict = record.Verdict,
-                Value = record.Value,
-                Expanded = 0.006,
-                Change = 0.06,
-                EnteredUnit = "kg/rev",
-                RecordedBy = Member("recordedBy"),
-                OccurredAt = at,
-                ReceivedAt = at,
-            });
+            HistoryStore.Append(
+                connection,
+                Workspace,
+                new HistoryEntry
+                {
+                    Kind = "catch-test",
+                    Record = record.Id,
+                    Machine = series.Machine,
+                    Meter = series.Meter,
+                    Element = series.Element,
+                    Product = series.Product,
+                    Scale = record.Scale,
+                    Verdict = record.Verdict,
+                    Value = record.Value,
+                    Expanded = 0.006,
+                    Change = 0.06,
+                    EnteredUnit = "kg/rev",
+                    RecordedBy = Member("recordedBy"),
+                    OccurredAt = at,
+                    ReceivedAt = at,
+                }
+            );
         }
 
         transaction.Commit();

@@ -43,7 +43,8 @@ internal sealed class StoringComparison : IComparison
                 tails.Add(took[took.Length * 99 / 100] / took[took.Length / 2]);
                 return took.Length / Stopwatch.GetElapsedTime(start).TotalSeconds;
             },
-            () => rows.RateAsync(Round, Clients));
+            () => rows.RateAsync(Round, Clients)
+        );
         var where = IsSlowed ? FormattableString.Invariant($", where an fsync takes {SlowSync.Milliseconds} ms") : "";
         return
         [
@@ -51,17 +52,22 @@ internal sealed class StoringComparison : IComparison
                 $"catch tests stored per second over HTTP / durable inserts of as many bytes through the driver, a connection for each{where}",
                 our.Rate / plain.Rate,
                 Aim.AtLeast(IsSlowed ? 5 : 1),
-                FormattableString.Invariant($"{our.Rate:0}/s against {plain.Rate:0}/s, {Clients} clients, {body.Length} bytes in, {stored.Length} bytes kept")),
+                FormattableString.Invariant(
+                    $"{our.Rate:0}/s against {plain.Rate:0}/s, {Clients} clients, {body.Length} bytes in, {stored.Length} bytes kept"
+                )
+            ),
             new MeasuredRatio(
                 $"time of all cores for such an insert / for a stored catch test{where}",
                 plain.Microseconds / our.Microseconds,
                 Aim.AtLeast(1),
-                FormattableString.Invariant($"{plain.Microseconds:0} µs against {our.Microseconds:0} µs, client included")),
+                FormattableString.Invariant($"{plain.Microseconds:0} µs against {our.Microseconds:0} µs, client included")
+            ),
             new MeasuredRatio(
                 $"99th percentile / median of the time of a stored catch test{where}",
                 Rounds.Median(tails),
                 Aim.AtMost(10),
-                FormattableString.Invariant($"medians of {RoundCount} rounds")),
+                FormattableString.Invariant($"medians of {RoundCount} rounds")
+            ),
         ];
     }
 
@@ -83,17 +89,24 @@ internal sealed class StoringComparison : IComparison
         public async Task<double> RateAsync(TimeSpan time, int threads)
         {
             var start = Stopwatch.GetTimestamp();
-            var counts = await Task.WhenAll(Enumerable.Range(0, threads).Select(_ => Task.Factory.StartNew(
-                () =>
-                {
-                    var count = 0;
-                    for (; Stopwatch.GetElapsedTime(start) < time; count++)
-                        Insert();
-                    return count;
-                },
-                CancellationToken.None,
-                TaskCreationOptions.LongRunning,
-                TaskScheduler.Default)));
+            var counts = await Task.WhenAll(
+                Enumerable
+                    .Range(0, threads)
+                    .Select(_ =>
+                        Task.Factory.StartNew(
+                            () =>
+                            {
+                                var count = 0;
+                                for (; Stopwatch.GetElapsedTime(start) < time; count++)
+                                    Insert();
+                                return count;
+                            },
+                            CancellationToken.None,
+                            TaskCreationOptions.LongRunning,
+                            TaskScheduler.Default
+                        )
+                    )
+            );
             return counts.Sum() / Stopwatch.GetElapsedTime(start).TotalSeconds;
         }
 

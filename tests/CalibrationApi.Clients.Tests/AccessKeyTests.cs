@@ -59,7 +59,10 @@ public sealed class AccessKeyTests(Season season) : IClassFixture<Season>, IDisp
 
         await client.Keys.ListAsync(pageSize: 1).ToListAsync();
 
-        Assert.Equal(["/calibration/v1/keys?limit=1", "/calibration/v1/keys?cursor=a%2Bb&limit=1"], wire.Requests.Select(request => request.Target));
+        Assert.Equal(
+            ["/calibration/v1/keys?limit=1", "/calibration/v1/keys?cursor=a%2Bb&limit=1"],
+            wire.Requests.Select(request => request.Target)
+        );
         Assert.All(elsewhere.Hosts, host => Assert.Equal("service.invalid", host));
         Assert.All(wire.Requests, request => Assert.Equal($"Bearer {Key}", request.Authorization));
     }
@@ -111,7 +114,10 @@ public sealed class AccessKeyTests(Season season) : IClassFixture<Season>, IDisp
         var refused = await Assert.ThrowsAsync<CalibrationException>(() => client.Scales.ListAsync().ToListAsync().AsTask());
 
         Assert.Equal((401, "key-missing", "Authorization"), (refused.Status, refused.Code, Assert.Single(refused.Errors).Header));
-        Assert.Equal("401: Authorization: This request needs a key. Send it in the header Authorization, as Bearer, one space, and the key. (key-missing)", refused.Message);
+        Assert.Equal(
+            "401: Authorization: This request needs a key. Send it in the header Authorization, as Bearer, one space, and the key. (key-missing)",
+            refused.Message
+        );
     }
 
     [Fact]
@@ -130,7 +136,9 @@ public sealed class AccessKeyTests(Season season) : IClassFixture<Season>, IDisp
     {
         using var client = season.Connect(new CalibrationClientOptions { Key = Key });
 
-        var refused = await Assert.ThrowsAsync<CalibrationException>(() => client.Calculations.EvaluateCatchTestsAsync(new[] { Given.CatchTest() }.ToAsyncEnumerable()).ToListAsync().AsTask());
+        var refused = await Assert.ThrowsAsync<CalibrationException>(() =>
+            client.Calculations.EvaluateCatchTestsAsync(new[] { Given.CatchTest() }.ToAsyncEnumerable()).ToListAsync().AsTask()
+        );
 
         Assert.Equal((401, "key-invalid"), (refused.Status, refused.Code));
     }
@@ -155,7 +163,9 @@ public sealed class AccessKeyTests(Season season) : IClassFixture<Season>, IDisp
     [InlineData(Key + "é")]
     public void Client_WithATextThatIsNoKey_IsRefusedWithoutShowingIt(string text)
     {
-        var refused = Assert.Throws<ArgumentException>(() => new CalibrationClient(new Uri("http://service.invalid"), new() { Key = text }));
+        var refused = Assert.Throws<ArgumentException>(() =>
+            new CalibrationClient(new Uri("http://service.invalid"), new() { Key = text })
+        );
 
         Assert.DoesNotContain(Key, refused.ToString(), StringComparison.Ordinal);
     }
@@ -192,7 +202,12 @@ public sealed class AccessKeyTests(Season season) : IClassFixture<Season>, IDisp
         {
             Hosts.Add(request.RequestUri!.Host);
             var next = Hosts.Count == 1 ? """, "next": "https://elsewhere.invalid/v1/keys?limit=1&cursor=a%2Bb" """ : "";
-            return Task.FromResult(new HttpResponseMessage(HttpStatusCode.OK) { Content = new StringContent($$"""{ "items": [{ }]{{next}} }""", Encoding.UTF8, "application/json") });
+            return Task.FromResult(
+                new HttpResponseMessage(HttpStatusCode.OK)
+                {
+                    Content = new StringContent($$"""{ "items": [{ }]{{next}} }""", Encoding.UTF8, "application/json"),
+                }
+            );
         }
     }
 }

@@ -3,7 +3,11 @@ namespace CalibrationApi.Clients.Tests;
 /// <summary>Workspaces and keys are made, changed and ended, and the audit tells of it.</summary>
 public sealed class AdministrationTests(Season season) : IClassFixture<Season>
 {
-    private static readonly KeyRequest Tablet = new() { Name = "seed shed tablet", Scopes = [KeyRequest_scopes.Read, KeyRequest_scopes.Calculate] };
+    private static readonly KeyRequest Tablet = new()
+    {
+        Name = "seed shed tablet",
+        Scopes = [KeyRequest_scopes.Read, KeyRequest_scopes.Calculate],
+    };
 
     [Fact]
     public async Task CreateAsync_OfAKey_GivesATextThatOpensWhatItsScopesSay()
@@ -24,7 +28,12 @@ public sealed class AdministrationTests(Season season) : IClassFixture<Season>
     public async Task CreateAsync_OfAKeyOnceMore_ShowsTheKeyWithoutItsText()
     {
         using var client = season.Connect();
-        var request = new KeyRequest { Id = Guid.CreateVersion7().ToString(), Name = "spare", Scopes = [KeyRequest_scopes.Read] };
+        var request = new KeyRequest
+        {
+            Id = Guid.CreateVersion7().ToString(),
+            Name = "spare",
+            Scopes = [KeyRequest_scopes.Read],
+        };
 
         var first = await client.Keys.CreateAsync(request);
         var second = await client.Keys.CreateAsync(request);
@@ -93,7 +102,10 @@ public sealed class AdministrationTests(Season season) : IClassFixture<Season>
         using var operating = season.Connect();
         var workspace = await operating.Workspaces.CreateAsync(new() { Name = "Fallow Hill farm" });
 
-        var first = await operating.Workspaces.CreateKeyAsync(workspace.Id, new() { Name = "first administrator", Scopes = [KeyRequest_scopes.Admin, KeyRequest_scopes.Read] });
+        var first = await operating.Workspaces.CreateKeyAsync(
+            workspace.Id,
+            new() { Name = "first administrator", Scopes = [KeyRequest_scopes.Admin, KeyRequest_scopes.Read] }
+        );
 
         Assert.Equal(workspace.Id, first.Workspace);
         using var inside = season.Connect(new CalibrationClientOptions { Key = first.Key });
@@ -125,9 +137,22 @@ public sealed class AdministrationTests(Season season) : IClassFixture<Season>
         using var client = season.Connect();
         var key = await client.Keys.CreateAsync(new() { Name = "weigher", Scopes = [KeyRequest_scopes.Write] });
         using var weigher = season.Connect(new CalibrationClientOptions { Key = key.Key });
-        var (first, second) = (await weigher.Scales.CreateAsync(Given.Scale("first")), await weigher.Scales.CreateAsync(Given.Scale("second")));
+        var (first, second) = (
+            await weigher.Scales.CreateAsync(Given.Scale("first")),
+            await weigher.Scales.CreateAsync(Given.Scale("second"))
+        );
 
-        var done = await client.Audit.ListAsync(new() { Key = key.Id, Action = "createScale", OldestFirst = true, PageSize = 1 }).ToListAsync();
+        var done = await client
+            .Audit.ListAsync(
+                new()
+                {
+                    Key = key.Id,
+                    Action = "createScale",
+                    OldestFirst = true,
+                    PageSize = 1,
+                }
+            )
+            .ToListAsync();
 
         Assert.Equal([$"/v1/scales/{first.Id}", $"/v1/scales/{second.Id}"], done.Select(item => item.Target));
         Assert.All(done, item => Assert.Equal(("key", key.Id), (item.Actor, item.Key)));

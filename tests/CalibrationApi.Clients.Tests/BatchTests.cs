@@ -77,7 +77,11 @@ public sealed class BatchTests(Season season) : IClassFixture<Season>
     [Fact]
     public async Task Batch_OfABusyService_IsSentAgainByThePiece()
     {
-        using var client = season.Connect(new CalibrationClientOptions { Clock = new ImpatientClock() }, new BusyAtFirst(2, retryAfter: "1"), new AnswersEveryLine());
+        using var client = season.Connect(
+            new CalibrationClientOptions { Clock = new ImpatientClock() },
+            new BusyAtFirst(2, retryAfter: "1"),
+            new AnswersEveryLine()
+        );
 
         var lines = await client.Calculations.EvaluateCatchTestsAsync(Numbered(10)).ToListAsync();
 
@@ -105,7 +109,9 @@ public sealed class BatchTests(Season season) : IClassFixture<Season>
     {
         using var client = season.Connect(new AnswersEveryLine(skip: 2));
 
-        await Assert.ThrowsAsync<InvalidDataException>(() => client.Calculations.EvaluateCatchTestsAsync(Numbered(5)).ToListAsync().AsTask());
+        await Assert.ThrowsAsync<InvalidDataException>(() =>
+            client.Calculations.EvaluateCatchTestsAsync(Numbered(5)).ToListAsync().AsTask()
+        );
     }
 
     [Fact]
@@ -134,9 +140,14 @@ public sealed class BatchTests(Season season) : IClassFixture<Season>
         using var client = season.Connect(wire, new AnswersEveryLine());
 
         await client.Calculations.PlanCatchesAsync(new[] { new CatchPlanRequest() }.ToAsyncEnumerable(), UnitSystem.Us).ToListAsync();
-        await client.Calculations.EvaluateMeterSpeedsAsync(new[] { new MeterSpeedRequest() }.ToAsyncEnumerable(), UnitSystem.Metric).ToListAsync();
+        await client
+            .Calculations.EvaluateMeterSpeedsAsync(new[] { new MeterSpeedRequest() }.ToAsyncEnumerable(), UnitSystem.Metric)
+            .ToListAsync();
 
-        Assert.Equal(["/v1/calculations/catch-plan/batch?units=us", "/v1/calculations/meter-speed/batch?units=metric"], wire.Requests.Select(request => request.Target));
+        Assert.Equal(
+            ["/v1/calculations/catch-plan/batch?units=us", "/v1/calculations/meter-speed/batch?units=metric"],
+            wire.Requests.Select(request => request.Target)
+        );
     }
 
     [Fact]
@@ -152,10 +163,15 @@ public sealed class BatchTests(Season season) : IClassFixture<Season>
     private static IAsyncEnumerable<CatchTestRequest> Numbered(int count) =>
         Enumerable.Range(1, count).Select(number => new CatchTestRequest { Meter = $"{number}" }).ToAsyncEnumerable();
 
-    private static HttpResponseMessage Ndjson(IEnumerable<JsonObject> lines) => new(HttpStatusCode.OK)
-    {
-        Content = new StringContent(string.Concat(lines.Select(line => line.ToJsonString() + "\n")), Encoding.UTF8, "application/x-ndjson"),
-    };
+    private static HttpResponseMessage Ndjson(IEnumerable<JsonObject> lines) =>
+        new(HttpStatusCode.OK)
+        {
+            Content = new StringContent(
+                string.Concat(lines.Select(line => line.ToJsonString() + "\n")),
+                Encoding.UTF8,
+                "application/x-ndjson"
+            ),
+        };
 
     private static async Task<string[]> LinesOf(HttpRequestMessage request, CancellationToken cancellationToken)
     {
@@ -167,9 +183,18 @@ public sealed class BatchTests(Season season) : IClassFixture<Season>
     private sealed class AnswersEveryLine(int most = int.MaxValue, int skip = 0) : DelegatingHandler
     {
         protected override async Task<HttpResponseMessage> SendAsync(HttpRequestMessage request, CancellationToken cancellationToken) =>
-            Ndjson((await LinesOf(request, cancellationToken))
-                .Select((line, i) => new JsonObject { ["line"] = i + 1, ["result"] = new JsonObject { ["headline"] = JsonNode.Parse(line)!["meter"]?.DeepClone() } })
-                .Where((_, i) => i + 1 != skip)
-                .Take(most));
+            Ndjson(
+                (await LinesOf(request, cancellationToken))
+                    .Select(
+                        (line, i) =>
+                            new JsonObject
+                            {
+                                ["line"] = i + 1,
+                                ["result"] = new JsonObject { ["headline"] = JsonNode.Parse(line)!["meter"]?.DeepClone() },
+                            }
+                    )
+                    .Where((_, i) => i + 1 != skip)
+                    .Take(most)
+            );
     }
 }

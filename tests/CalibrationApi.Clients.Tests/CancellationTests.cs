@@ -19,7 +19,10 @@ public sealed class CancellationTests(Season season) : IClassFixture<Season>
     public async Task Request_CancelledWhileItWaitsForAnotherTry_Ends()
     {
         // Nobody would live to see the second try.
-        using var client = season.Connect(new CalibrationClientOptions { LongestWait = TimeSpan.FromDays(40), Timeout = Timeout.InfiniteTimeSpan }, new BusyAtFirst(1, retryAfter: "2000000"));
+        using var client = season.Connect(
+            new CalibrationClientOptions { LongestWait = TimeSpan.FromDays(40), Timeout = Timeout.InfiniteTimeSpan },
+            new BusyAtFirst(1, retryAfter: "2000000")
+        );
         using var stop = new CancellationTokenSource();
 
         var asked = client.GetUnitsAsync(stop.Token);

@@ -75,12 +75,18 @@ public sealed class ChangesTests(Season season) : IClassFixture<Season>
     {
         using var client = season.Connect();
 
-        var refused = await Assert.ThrowsAsync<RecordNotFoundException>(() => client.Scales.GetAsync("019d0000-0004-7000-8000-0000000000ff"));
+        var refused = await Assert.ThrowsAsync<RecordNotFoundException>(() =>
+            client.Scales.GetAsync("019d0000-0004-7000-8000-0000000000ff")
+        );
 
         Assert.Equal(404, refused.Status);
     }
 
-    private static async Task Unchanged<TDraft, TAnswer>(DescribedRecords<TDraft, TAnswer> records, Func<TAnswer, DateTimeOffset?> updatedAt, Func<TAnswer, long?> revision)
+    private static async Task Unchanged<TDraft, TAnswer>(
+        DescribedRecords<TDraft, TAnswer> records,
+        Func<TAnswer, DateTimeOffset?> updatedAt,
+        Func<TAnswer, long?> revision
+    )
         where TDraft : Microsoft.Kiota.Abstractions.Serialization.IParsable
         where TAnswer : Microsoft.Kiota.Abstractions.Serialization.IParsable
     {
@@ -92,8 +98,13 @@ public sealed class ChangesTests(Season season) : IClassFixture<Season>
         Assert.Equal(revision(before.Answer) + 1, revision(after.Answer));
         Assert.Equal(WithoutVersion(before.Answer), WithoutVersion(after.Answer));
 
-        string WithoutVersion(TAnswer answer) => Json.Of(answer)
-            .Replace($"\"revision\":{revision(answer)}", "", StringComparison.Ordinal)
-            .Replace(updatedAt(answer)!.Value.ToString("yyyy-MM-ddTHH:mm:ss", CultureInfo.InvariantCulture), "", StringComparison.Ordinal);
+        string WithoutVersion(TAnswer answer) =>
+            Json.Of(answer)
+                .Replace($"\"revision\":{revision(answer)}", "", StringComparison.Ordinal)
+                .Replace(
+                    updatedAt(answer)!.Value.ToString("yyyy-MM-ddTHH:mm:ss", CultureInfo.InvariantCulture),
+                    "",
+                    StringComparison.Ordinal
+                );
     }
 }

@@ -10,9 +10,13 @@ public sealed class GeneratedCodeTests : IDisposable
 
     private static readonly string[] Needed =
     [
-        $"{Project}/CalibrationApi.Client.csproj", $"{Project}/Generation.targets", $"{Project}/Generation/CalculationMethods.cs",
-        "src/Directory.Build.props", "src/Directory.Packages.props",
-        "openapi/v1.json", ".config/dotnet-tools.json",
+        $"{Project}/CalibrationApi.Client.csproj",
+        $"{Project}/Generation.targets",
+        $"{Project}/Generation/CalculationMethods.cs",
+        "src/Directory.Build.props",
+        "src/Directory.Packages.props",
+        "openapi/v1.json",
+        ".config/dotnet-tools.json",
     ];
 
     private readonly DirectoryInfo clone = Directory.CreateTempSubdirectory("calibration-generated-");
@@ -39,7 +43,10 @@ public sealed class GeneratedCodeTests : IDisposable
         Assert.Contains("Models/CatchTestRequest.cs", Made());
         Assert.DoesNotContain("Models/CatchTestQuestion.cs", Made());
 
-        await File.WriteAllTextAsync(In("openapi/v1.json"), (await File.ReadAllTextAsync(In("openapi/v1.json"))).Replace("CatchTestRequest", "CatchTestQuestion", StringComparison.Ordinal));
+        await File.WriteAllTextAsync(
+            In("openapi/v1.json"),
+            (await File.ReadAllTextAsync(In("openapi/v1.json"))).Replace("CatchTestRequest", "CatchTestQuestion", StringComparison.Ordinal)
+        );
         var third = await MakeAsync();
 
         Assert.True(third.ExitCode == 0, third.Everything);
@@ -47,7 +54,11 @@ public sealed class GeneratedCodeTests : IDisposable
         Assert.Contains("Models/CatchTestQuestion.cs", Made());
         // What is no longer in the contract is not compiled any more.
         Assert.DoesNotContain("Models/CatchTestRequest.cs", Made());
-        Assert.Contains("EvaluateCatchTestAsync(CatchTestQuestion question", await File.ReadAllTextAsync(In($"{Project}/obj/Generated/Debug/Calculations.Methods.cs")), StringComparison.Ordinal);
+        Assert.Contains(
+            "EvaluateCatchTestAsync(CatchTestQuestion question",
+            await File.ReadAllTextAsync(In($"{Project}/obj/Generated/Debug/Calculations.Methods.cs")),
+            StringComparison.Ordinal
+        );
         Assert.Single(Directory.GetDirectories(In($"{Project}/obj/Generated")));
     }
 
@@ -55,11 +66,17 @@ public sealed class GeneratedCodeTests : IDisposable
     public async Task Build_WhereTheToolCannotBeRestored_SaysWhatToDo()
     {
         // A version that no cache has, and no source to ask.
-        await File.WriteAllTextAsync(In(".config/dotnet-tools.json"), """
+        await File.WriteAllTextAsync(
+            In(".config/dotnet-tools.json"),
+            """
             { "version": 1, "isRoot": true, "tools": { "microsoft.openapi.kiota": { "version": "0.0.0-none", "commands": ["kiota"] } } }
-            """);
+            """
+        );
         clone.CreateSubdirectory("none");
-        await File.WriteAllTextAsync(In("nuget.config"), """<configuration><packageSources><clear /><add key="none" value="none" /></packageSources></configuration>""");
+        await File.WriteAllTextAsync(
+            In("nuget.config"),
+            """<configuration><packageSources><clear /><add key="none" value="none" /></packageSources></configuration>"""
+        );
 
         var build = await MakeAsync();
 
@@ -95,12 +112,21 @@ public sealed class GeneratedCodeTests : IDisposable
     private string In(string file) => Path.Combine(clone.FullName, file);
 
     // Without a server that outlives the build and would hold its output open.
-    private Task<Command> MakeAsync(params IEnumerable<string> properties) => Command.RunAsync(
-        clone.FullName, "dotnet", ["msbuild", $"{Project}/CalibrationApi.Client.csproj", "-t:IncludeGeneratedClient", "-nodeReuse:false", .. properties]);
+    private Task<Command> MakeAsync(params IEnumerable<string> properties) =>
+        Command.RunAsync(
+            clone.FullName,
+            "dotnet",
+            ["msbuild", $"{Project}/CalibrationApi.Client.csproj", "-t:IncludeGeneratedClient", "-nodeReuse:false", .. properties]
+        );
 
     private HashSet<string> Made()
     {
         var folder = In($"{Project}/obj/Generated/Debug");
-        return [.. Directory.EnumerateFiles(folder, "*.cs", SearchOption.AllDirectories).Select(file => Path.GetRelativePath(folder, file).Replace('\\', '/'))];
+        return
+        [
+            .. Directory
+                .EnumerateFiles(folder, "*.cs", SearchOption.AllDirectories)
+                .Select(file => Path.GetRelativePath(folder, file).Replace('\\', '/')),
+        ];
     }
 }

@@ -61,7 +61,13 @@ public sealed class ListsTests(Season season) : IClassFixture<Season>
     public async Task ListAsync_Filtered_GivesOnlyWhatFits()
     {
         using var client = season.Connect();
-        var filter = new HistoryFilter { Machine = Season.Machine, Meter = "front", Verdict = Verdicts.Investigate, OldestFirst = true };
+        var filter = new HistoryFilter
+        {
+            Machine = Season.Machine,
+            Meter = "front",
+            Verdict = Verdicts.Investigate,
+            OldestFirst = true,
+        };
 
         var tests = await client.CatchTests.ListAsync(filter).ToListAsync();
 
@@ -92,7 +98,12 @@ public sealed class ListsTests(Season season) : IClassFixture<Season>
         var tests = await client.CatchTests.ListAsync(new() { Units = UnitSystem.Us, PageSize = 3 }).ToListAsync();
 
         Assert.True(tests.Count > 3);
-        Assert.All(tests, test => Assert.True(test.MassPerRevolution!.Unit is HistoryValue_unit.LbRev or HistoryValue_unit.OzRev, test.MassPerRevolution.Unit.ToString()));
+        Assert.All(tests, test =>
+            Assert.True(
+                test.MassPerRevolution!.Unit is HistoryValue_unit.LbRev or HistoryValue_unit.OzRev,
+                test.MassPerRevolution.Unit.ToString()
+            )
+        );
     }
 
     [Fact]
@@ -105,9 +116,16 @@ public sealed class ListsTests(Season season) : IClassFixture<Season>
 
     private sealed class NextPageIsTheFirst : DelegatingHandler
     {
-        protected override Task<HttpResponseMessage> SendAsync(HttpRequestMessage request, CancellationToken cancellationToken) => Task.FromResult(new HttpResponseMessage
-        {
-            Content = new StringContent("""{ "items": [], "next": "http://localhost/v1/scales" }""", Encoding.UTF8, "application/json"),
-        });
+        protected override Task<HttpResponseMessage> SendAsync(HttpRequestMessage request, CancellationToken cancellationToken) =>
+            Task.FromResult(
+                new HttpResponseMessage
+                {
+                    Content = new StringContent(
+                        """{ "items": [], "next": "http://localhost/v1/scales" }""",
+                        Encoding.UTF8,
+                        "application/json"
+                    ),
+                }
+            );
     }
 }

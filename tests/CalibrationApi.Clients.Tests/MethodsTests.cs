@@ -14,29 +14,62 @@ public sealed class MethodsTests
 
     private static readonly HistoryFilter EverythingSet = new()
     {
-        Machine = "m", Meter = "front", Element = "coarse roller", Product = "p", Lot = "l", Scale = "s", Plan = "f", Verdict = Verdicts.Keep,
-        From = Then, Until = Then.AddDays(1), OldestFirst = true, Units = UnitSystem.Metric, PageSize = 50,
+        Machine = "m",
+        Meter = "front",
+        Element = "coarse roller",
+        Product = "p",
+        Lot = "l",
+        Scale = "s",
+        Plan = "f",
+        Verdict = Verdicts.Keep,
+        From = Then,
+        Until = Then.AddDays(1),
+        OldestFirst = true,
+        Units = UnitSystem.Metric,
+        PageSize = 50,
     };
 
-    private static readonly ValueInForceFilter EveryValueSet = new() { Meter = "front", Element = "coarse roller", Setting = "3", Product = "p", At = Then, PageSize = 50 };
+    private static readonly ValueInForceFilter EveryValueSet = new()
+    {
+        Meter = "front",
+        Element = "coarse roller",
+        Setting = "3",
+        Product = "p",
+        At = Then,
+        PageSize = 50,
+    };
 
-    private static readonly AuditFilter WholeAudit = new() { Key = "k", Action = "createKey", From = Then, Until = Then.AddDays(1), OldestFirst = true, PageSize = 50 };
+    private static readonly AuditFilter WholeAudit = new()
+    {
+        Key = "k",
+        Action = "createKey",
+        From = Then,
+        Until = Then.AddDays(1),
+        OldestFirst = true,
+        PageSize = 50,
+    };
 
     public static TheoryData<string> Histories => ["/v1/history", "/v1/catch-tests", "/v1/adoptions", "/v1/scale-checks"];
 
     public static TheoryData<string> Described => ["/v1/machines", "/v1/products", "/v1/lots", "/v1/scales", "/v1/containers", "/v1/plans"];
 
-    public static TheoryData<string> Administered => ["/v1/workspaces", "/v1/keys", "/v1/audit", "/v1/audit/refusals", "/v1/audit/refusals/without-key"];
+    public static TheoryData<string> Administered =>
+        ["/v1/workspaces", "/v1/keys", "/v1/audit", "/v1/audit/refusals", "/v1/audit/refusals/without-key"];
 
     [Fact]
     public async Task EveryOperation_OfTheContract_HasAMethod()
     {
         var requests = await CallEverythingAsync();
-        var reached = requests.Select(request => $"{request.Method} {request.Target.Split('?')[0].Replace(Id, "{id}", StringComparison.Ordinal)}").ToHashSet();
+        var reached = requests
+            .Select(request => $"{request.Method} {request.Target.Split('?')[0].Replace(Id, "{id}", StringComparison.Ordinal)}")
+            .ToHashSet();
         var operations = ContractSchema.Operations().ToArray();
 
         Assert.NotEmpty(operations);
-        Assert.True(operations.All(reached.Contains), $"The client has no method for {string.Join(", ", operations.Except(reached))}. Add one to src/Clients/CSharp, and its call to {nameof(CallEverythingAsync)}.");
+        Assert.True(
+            operations.All(reached.Contains),
+            $"The client has no method for {string.Join(", ", operations.Except(reached))}. Add one to src/Clients/CSharp, and its call to {nameof(CallEverythingAsync)}."
+        );
         Assert.Empty(reached.Except(operations));
     }
 
@@ -147,20 +180,28 @@ public sealed class MethodsTests
         foreach (var method in OfCalculations())
         {
             var question = method.GetParameters()[0].ParameterType;
-            await (method.ReturnType.IsAssignableTo(typeof(Task))
-                ? (Task)method.Invoke(calculations, [Activator.CreateInstance(question), UnitSystem.AsAsked, CancellationToken.None])!
-                : (Task)typeof(MethodsTests).GetMethod(nameof(CallManyAsync), BindingFlags.NonPublic | BindingFlags.Static)!
-                    .MakeGenericMethod(method.ReturnType.GenericTypeArguments[0].GenericTypeArguments)
-                    .Invoke(null, [calculations, method])!);
+            await (
+                method.ReturnType.IsAssignableTo(typeof(Task))
+                    ? (Task)method.Invoke(calculations, [Activator.CreateInstance(question), UnitSystem.AsAsked, CancellationToken.None])!
+                    : (Task)
+                        typeof(MethodsTests)
+                            .GetMethod(nameof(CallManyAsync), BindingFlags.NonPublic | BindingFlags.Static)!
+                            .MakeGenericMethod(method.ReturnType.GenericTypeArguments[0].GenericTypeArguments)
+                            .Invoke(null, [calculations, method])!
+            );
         }
     }
 
     private static async Task CallManyAsync<TQuestion, TAnswer>(Client.Calculations calculations, MethodInfo method)
         where TQuestion : new()
         where TAnswer : class =>
-        await ((IAsyncEnumerable<BatchLine<TQuestion, TAnswer>>)method.Invoke(calculations, [One(new TQuestion()), UnitSystem.AsAsked, CancellationToken.None])!).ToListAsync();
+        await (
+            (IAsyncEnumerable<BatchLine<TQuestion, TAnswer>>)
+                method.Invoke(calculations, [One(new TQuestion()), UnitSystem.AsAsked, CancellationToken.None])!
+        ).ToListAsync();
 
-    private static MethodInfo[] OfCalculations() => typeof(Client.Calculations).GetMethods(BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly);
+    private static MethodInfo[] OfCalculations() =>
+        typeof(Client.Calculations).GetMethods(BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly);
 
     private static async Task CallAsync<TDraft, TAnswer>(DescribedRecords<TDraft, TAnswer> records, TDraft draft)
         where TDraft : Microsoft.Kiota.Abstractions.Serialization.IParsable
@@ -191,12 +232,15 @@ public sealed class MethodsTests
     /// <summary>Answers whatever is asked, with next to nothing.</summary>
     private sealed class AnswersAnything : HttpMessageHandler
     {
-        protected override Task<HttpResponseMessage> SendAsync(HttpRequestMessage request, CancellationToken cancellationToken) => Task.FromResult(new HttpResponseMessage(HttpStatusCode.OK)
-        {
-            Headers = { ETag = new("\"r1\"") },
-            Content = request.RequestUri!.AbsolutePath.EndsWith("/batch", StringComparison.Ordinal)
-                ? new StringContent("""{ "line": 1, "result": {} }""" + "\n", Encoding.UTF8, "application/x-ndjson")
-                : new StringContent($$"""{ "id": "{{Id}}" }""", Encoding.UTF8, "application/json"),
-        });
+        protected override Task<HttpResponseMessage> SendAsync(HttpRequestMessage request, CancellationToken cancellationToken) =>
+            Task.FromResult(
+                new HttpResponseMessage(HttpStatusCode.OK)
+                {
+                    Headers = { ETag = new("\"r1\"") },
+                    Content = request.RequestUri!.AbsolutePath.EndsWith("/batch", StringComparison.Ordinal)
+                        ? new StringContent("""{ "line": 1, "result": {} }""" + "\n", Encoding.UTF8, "application/x-ndjson")
+                        : new StringContent($$"""{ "id": "{{Id}}" }""", Encoding.UTF8, "application/json"),
+                }
+            );
     }
 }

@@ -11,12 +11,19 @@ public sealed class ModelsTests
     {
         IParsable[] models =
         [
-            .. typeof(CalibrationClient).Assembly.GetExportedTypes()
+            .. typeof(CalibrationClient)
+                .Assembly.GetExportedTypes()
                 .Where(type => type.IsAssignableTo(typeof(IParsable)) && type.GetConstructor([]) is not null)
                 .Select(type => (IParsable)Activator.CreateInstance(type)!),
         ];
 
         Assert.True(models.Length > 80);
-        Assert.Empty(models.Where(model => Json.Of(model) != "{}").Select(model => $"{model.GetType().Name} sends {Json.Of(model)}. Say defaults in descriptions of the contract, not as 'default'."));
+        Assert.Empty(
+            models
+                .Where(model => Json.Of(model) != "{}")
+                .Select(model =>
+                    $"{model.GetType().Name} sends {Json.Of(model)}. Say defaults in descriptions of the contract, not as 'default'."
+                )
+        );
     }
 }

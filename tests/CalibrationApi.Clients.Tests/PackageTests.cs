@@ -16,13 +16,29 @@ public sealed class PackageTests(PackedClient packed, RunningService service) : 
         var run = await packed.RunAsync("quickstart");
 
         Assert.True(run.ExitCode == 0, run.Everything);
-        Assert.True(Quickstart.Output == run.Output, $"The README shows{Environment.NewLine}{Quickstart.Output}but the program prints{Environment.NewLine}{run.Output}");
+        Assert.True(
+            Quickstart.Output == run.Output,
+            $"The README shows{Environment.NewLine}{Quickstart.Output}but the program prints{Environment.NewLine}{run.Output}"
+        );
     }
 
     [Fact]
     public void Quickstart_OfTheReadme_ShowsTheWholeJob()
     {
-        Assert.Subset(Quickstart.Headings.ToHashSet(), new HashSet<string> { "Describe what there is", "Plan", "Test", "Adopt", "Look back", "Change a record", "Make a mistake", "Ask many questions at once" });
+        Assert.Subset(
+            Quickstart.Headings.ToHashSet(),
+            new HashSet<string>
+            {
+                "Describe what there is",
+                "Plan",
+                "Test",
+                "Adopt",
+                "Look back",
+                "Change a record",
+                "Make a mistake",
+                "Ask many questions at once",
+            }
+        );
     }
 
     [Fact]
@@ -58,8 +74,11 @@ public sealed class PackageTests(PackedClient packed, RunningService service) : 
         Assert.Equal("README.md", Text(metadata, "readme"));
         Assert.NotEmpty(Text(metadata, "description")!);
         Assert.Null(Text(metadata, "license"));
-        Assert.All(metadata.Descendants().Where(element => element.Name.LocalName == "dependency"), dependency => Assert.StartsWith("Microsoft.Kiota.", dependency.Attribute("id")!.Value, StringComparison.Ordinal));
+        Assert.All(metadata.Descendants().Where(element => element.Name.LocalName == "dependency"), dependency =>
+            Assert.StartsWith("Microsoft.Kiota.", dependency.Attribute("id")!.Value, StringComparison.Ordinal)
+        );
     }
 
-    private static string? Text(XElement metadata, string name) => metadata.Elements().FirstOrDefault(element => element.Name.LocalName == name)?.Value;
+    private static string? Text(XElement metadata, string name) =>
+        metadata.Elements().FirstOrDefault(element => element.Name.LocalName == name)?.Value;
 }

@@ -15,7 +15,18 @@ public sealed class PackedClient : IAsyncLifetime
         // The folder of this build says in which configuration the client was built with it.
         var configuration = new DirectoryInfo(AppContext.BaseDirectory).Parent!.Name;
         var project = Repository.PathOf("src", "Clients", "CSharp", "CalibrationApi.Client.csproj");
-        var packed = await Command.RunAsync(Repository.Root, "dotnet", "pack", project, "--no-build", "--configuration", configuration, $"-p:PackageVersion={Version}", "--output", Path.Combine(folder.FullName, "feed"));
+        var packed = await Command.RunAsync(
+            Repository.Root,
+            "dotnet",
+            "pack",
+            project,
+            "--no-build",
+            "--configuration",
+            configuration,
+            $"-p:PackageVersion={Version}",
+            "--output",
+            Path.Combine(folder.FullName, "feed")
+        );
         Assert.True(packed.ExitCode == 0, packed.Everything);
     }
 
@@ -28,12 +39,17 @@ public sealed class PackedClient : IAsyncLifetime
     /// <summary>The packed file.</summary>
     internal string PackageFile => Path.Combine(folder.FullName, "feed", $"CalibrationApi.Client.{Version}.nupkg");
 
-    /// <summary>Builds a program that refers to the package and to nothing else; the packages it stands on come from where this machine gets its packages.</summary>
+    /// <summary>
+    /// Builds a program that refers to the package and to nothing else; the packages it stands on come from where this machine gets its
+    /// packages.
+    /// </summary>
     internal async Task<Command> BuildAsync(string name, string program)
     {
         var consumer = folder.CreateSubdirectory(name).FullName;
         await File.WriteAllTextAsync(Path.Combine(consumer, "Program.cs"), program);
-        await File.WriteAllTextAsync(Path.Combine(consumer, "consumer.csproj"), $"""
+        await File.WriteAllTextAsync(
+            Path.Combine(consumer, "consumer.csproj"),
+            $"""
             <Project Sdk="Microsoft.NET.Sdk">
               <PropertyGroup>
                 <OutputType>Exe</OutputType>
@@ -47,21 +63,34 @@ public sealed class PackedClient : IAsyncLifetime
                 <PackageReference Include="CalibrationApi.Client" Version="[{Version}]" />
               </ItemGroup>
             </Project>
-            """);
+            """
+        );
         // Unpacked beside the program, not into the machine's cache, which would keep the first one for ever. What that cache has is used.
-        await File.WriteAllTextAsync(Path.Combine(consumer, "nuget.config"), $"""
+        await File.WriteAllTextAsync(
+            Path.Combine(consumer, "nuget.config"),
+            $"""
             <configuration>
               <config><add key="globalPackagesFolder" value="../packages-{name}" /></config>
               <fallbackPackageFolders><add key="machine" value="{await MachinePackagesAsync()}" /></fallbackPackageFolders>
               <packageSources><add key="packed" value="../feed" /></packageSources>
             </configuration>
-            """);
+            """
+        );
         // Without servers that outlive the build: they would hold its output open, and the test would wait for them.
-        return await Command.RunAsync(consumer, "dotnet", "build", "--output", "built", "-nodeReuse:false", "-p:UseSharedCompilation=false");
+        return await Command.RunAsync(
+            consumer,
+            "dotnet",
+            "build",
+            "--output",
+            "built",
+            "-nodeReuse:false",
+            "-p:UseSharedCompilation=false"
+        );
     }
 
     /// <summary>Runs a program that was built.</summary>
-    internal Task<Command> RunAsync(string name) => Command.RunAsync(Path.Combine(folder.FullName, name), "dotnet", Path.Combine("built", "consumer.dll"));
+    internal Task<Command> RunAsync(string name) =>
+        Command.RunAsync(Path.Combine(folder.FullName, name), "dotnet", Path.Combine("built", "consumer.dll"));
 
     private static async Task<string> MachinePackagesAsync()
     {

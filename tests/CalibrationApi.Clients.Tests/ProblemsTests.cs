@@ -15,11 +15,16 @@ public sealed class ProblemsTests(Season season) : IClassFixture<Season>
         var refused = await Assert.ThrowsAsync<CalibrationException>(() => client.Calculations.EvaluateCatchTestAsync(question));
 
         Assert.Equal(422, refused.Status);
-        Assert.Equal(["#/catches/0/tare", "#/catches/1/revolutions"], refused.Errors.Select(error => error.Pointer).Order(StringComparer.Ordinal));
+        Assert.Equal(
+            ["#/catches/0/tare", "#/catches/1/revolutions"],
+            refused.Errors.Select(error => error.Pointer).Order(StringComparer.Ordinal)
+        );
         Assert.Contains(refused.Errors, error => error.Code == "tare-above-gross");
         Assert.Contains(refused.Errors, error => error.Code == "revolutions-not-positive");
         Assert.NotEmpty(refused.TraceId!);
-        Assert.All(refused.Errors, error => Assert.Contains($"{error.Pointer}: {error.Sentence} ({error.Code})", refused.Message, StringComparison.Ordinal));
+        Assert.All(refused.Errors, error =>
+            Assert.Contains($"{error.Pointer}: {error.Sentence} ({error.Code})", refused.Message, StringComparison.Ordinal)
+        );
         Assert.StartsWith($"422: {refused.Sentence}", refused.Message, StringComparison.Ordinal);
     }
 
@@ -28,9 +33,14 @@ public sealed class ProblemsTests(Season season) : IClassFixture<Season>
     {
         using var client = season.Connect();
 
-        var refused = await Assert.ThrowsAsync<CalibrationException>(() => client.Calculations.EvaluateCatchTestAsync(Given.CatchTestWithoutTurns()));
+        var refused = await Assert.ThrowsAsync<CalibrationException>(() =>
+            client.Calculations.EvaluateCatchTestAsync(Given.CatchTestWithoutTurns())
+        );
 
-        Assert.Equal("422: #/catches/1/revolutions: The meter has to turn forward during a catch. Give a count above zero. (revolutions-not-positive)", refused.Message);
+        Assert.Equal(
+            "422: #/catches/1/revolutions: The meter has to turn forward during a catch. Give a count above zero. (revolutions-not-positive)",
+            refused.Message
+        );
     }
 
     [Fact]
@@ -38,7 +48,9 @@ public sealed class ProblemsTests(Season season) : IClassFixture<Season>
     {
         using var client = season.Connect();
 
-        var refused = await Assert.ThrowsAsync<CalibrationException>(() => client.History.ListAsync(new() { Verdict = "perhaps" }).ToListAsync().AsTask());
+        var refused = await Assert.ThrowsAsync<CalibrationException>(() =>
+            client.History.ListAsync(new() { Verdict = "perhaps" }).ToListAsync().AsTask()
+        );
 
         Assert.Equal("verdict", Assert.Single(refused.Errors).Parameter);
     }
@@ -48,7 +60,9 @@ public sealed class ProblemsTests(Season season) : IClassFixture<Season>
     {
         using var client = season.Connect();
 
-        var refused = await Assert.ThrowsAsync<RecordNotFoundException>(() => client.Core.V1.Scales["019d0000-0004-7000-8000-0000000000ff"].GetAsync());
+        var refused = await Assert.ThrowsAsync<RecordNotFoundException>(() =>
+            client.Core.V1.Scales["019d0000-0004-7000-8000-0000000000ff"].GetAsync()
+        );
 
         Assert.Equal("not-found", refused.Code);
     }

@@ -6,7 +6,11 @@ namespace CalibrationApi.Clients.Tests;
 public sealed class QuantitiesTests(Season season) : IClassFixture<Season>
 {
     private static readonly Type[] Quantities =
-        [.. typeof(CalibrationClient).Assembly.GetExportedTypes().Where(type => type.Name.EndsWith("Quantity", StringComparison.Ordinal) && UnitOf(type) is { IsEnum: true })];
+    [
+        .. typeof(CalibrationClient)
+            .Assembly.GetExportedTypes()
+            .Where(type => type.Name.EndsWith("Quantity", StringComparison.Ordinal) && UnitOf(type) is { IsEnum: true }),
+    ];
 
     public static TheoryData<string> Names => [.. Quantities.Select(type => type.Name)];
 
@@ -34,7 +38,12 @@ public sealed class QuantitiesTests(Season season) : IClassFixture<Season>
     public void TypedNumber_OfAnyUnitThatItShares_KeepsNumberAndUnit()
     {
         var known = ContractSchema.Words("TypedNumber", "unit").ToHashSet();
-        var conversions = typeof(TypedNumber).GetMethods().Where(method => method.Name == "op_Implicit" && method.GetParameters()[0].ParameterType.Name.EndsWith("Quantity", StringComparison.Ordinal)).ToArray();
+        var conversions = typeof(TypedNumber)
+            .GetMethods()
+            .Where(method =>
+                method.Name == "op_Implicit" && method.GetParameters()[0].ParameterType.Name.EndsWith("Quantity", StringComparison.Ordinal)
+            )
+            .ToArray();
         var quantities = conversions
             .Select(conversion => (conversion, quantity: conversion.GetParameters()[0].ParameterType))
             .SelectMany(pair => MakersOf(pair.quantity).Select(maker => (pair.conversion, quantity: maker.Invoke(null, [7.07])!)))
@@ -80,13 +89,17 @@ public sealed class QuantitiesTests(Season season) : IClassFixture<Season>
         Assert.Equal(ContractSchema.QueryWords("/v1/history", "verdict"), constants);
     }
 
-    private static Type? UnitOf(Type quantity) => quantity.GetProperty("Unit") is { } unit ? Nullable.GetUnderlyingType(unit.PropertyType) : null;
+    private static Type? UnitOf(Type quantity) =>
+        quantity.GetProperty("Unit") is { } unit ? Nullable.GetUnderlyingType(unit.PropertyType) : null;
 
     private static MethodInfo[] MakersOf(Type quantity) =>
-    [
-        .. typeof(Mass).Assembly.GetExportedTypes()
-            .Where(type => type is { IsAbstract: true, IsSealed: true })
-            .SelectMany(type => type.GetMethods(BindingFlags.Public | BindingFlags.Static | BindingFlags.DeclaredOnly))
-            .Where(method => method.ReturnType == quantity && method.GetParameters() is [{ ParameterType: var only }] && only == typeof(double)),
-    ];
+        [
+            .. typeof(Mass)
+                .Assembly.GetExportedTypes()
+                .Where(type => type is { IsAbstract: true, IsSealed: true })
+                .SelectMany(type => type.GetMethods(BindingFlags.Public | BindingFlags.Static | BindingFlags.DeclaredOnly))
+                .Where(method =>
+                    method.ReturnType == quantity && method.GetParameters() is [{ ParameterType: var only }] && only == typeof(double)
+                ),
+        ];
 }

@@ -26,11 +26,18 @@ internal static partial class Quickstart
     private static Block[] Read()
     {
         var text = File.ReadAllText(Repository.PathOf("src", "Clients", "CSharp", "README.md"))
-            .Split("<!-- quickstart -->")[1].Split("<!-- /quickstart -->")[0];
-        return [.. CodeAndOutput().Matches(text).Select(match => new Block(
-            Heading().Matches(text[..match.Index]).LastOrDefault()?.Groups[1].Value ?? "",
-            match.Groups["code"].Value,
-            match.Groups["output"].Value))];
+            .Split("<!-- quickstart -->")[1]
+            .Split("<!-- /quickstart -->")[0];
+        return
+        [
+            .. CodeAndOutput()
+                .Matches(text)
+                .Select(match => new Block(
+                    Heading().Matches(text[..match.Index]).LastOrDefault()?.Groups[1].Value ?? "",
+                    match.Groups["code"].Value,
+                    match.Groups["output"].Value
+                )),
+        ];
     }
 
     // A fenced block of C# and, if there is one, the fenced block of its output.

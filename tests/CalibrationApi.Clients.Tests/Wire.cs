@@ -13,12 +13,15 @@ internal sealed class Wire : DelegatingHandler
     protected override async Task<HttpResponseMessage> SendAsync(HttpRequestMessage request, CancellationToken cancellationToken)
     {
         var body = request.Content is null ? null : await request.Content.ReadAsStringAsync(cancellationToken);
-        sent.Enqueue(new Sent(
-            request.Method.Method,
-            request.RequestUri!.PathAndQuery,
-            body,
-            request.Headers.TryGetValues("Idempotency-Key", out var keys) ? Assert.Single(keys) : null,
-            request.Headers.Authorization?.ToString()));
+        sent.Enqueue(
+            new Sent(
+                request.Method.Method,
+                request.RequestUri!.PathAndQuery,
+                body,
+                request.Headers.TryGetValues("Idempotency-Key", out var keys) ? Assert.Single(keys) : null,
+                request.Headers.Authorization?.ToString()
+            )
+        );
         return await base.SendAsync(request, cancellationToken);
     }
 
@@ -26,7 +29,8 @@ internal sealed class Wire : DelegatingHandler
 }
 
 /// <summary>A service that is busy for the first requests.</summary>
-internal sealed class BusyAtFirst(int requests, HttpStatusCode status = HttpStatusCode.ServiceUnavailable, string? retryAfter = null) : DelegatingHandler
+internal sealed class BusyAtFirst(int requests, HttpStatusCode status = HttpStatusCode.ServiceUnavailable, string? retryAfter = null)
+    : DelegatingHandler
 {
     private int left = requests;
 

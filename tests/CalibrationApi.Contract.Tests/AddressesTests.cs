@@ -28,7 +28,10 @@ public sealed class AddressesTests
         {
             var (status, problem) = await AskAsync(operationId, parameter.Name, "no such value");
 
-            Assert.True(status is HttpStatusCode.UnprocessableEntity or HttpStatusCode.BadRequest, $"{operationId}?{parameter.Name} answered {status} to a value that the contract forbids.");
+            Assert.True(
+                status is HttpStatusCode.UnprocessableEntity or HttpStatusCode.BadRequest,
+                $"{operationId}?{parameter.Name} answered {status} to a value that the contract forbids."
+            );
             Assert.Equal(parameter.Name, problem["errors"]![0]!["parameter"]!.GetValue<string>());
         }
     }
@@ -85,7 +88,10 @@ public sealed class AddressesTests
     }
 
     private static bool Closes(JsonObject schema) =>
-        schema["enum"] is not null || schema["pattern"] is not null || schema["format"] is not null || schema["type"]!.GetValue<string>() == "boolean";
+        schema["enum"] is not null
+        || schema["pattern"] is not null
+        || schema["format"] is not null
+        || schema["type"]!.GetValue<string>() == "boolean";
 
     private static async Task<List<(string Name, JsonObject Schema)>> QueryAsync(string operationId, Func<JsonObject, bool> which)
     {
@@ -104,7 +110,10 @@ public sealed class AddressesTests
     {
         var contract = await ServedContract.GetAsync();
         using var request = ExampleCalls.For(contract.Operation(operationId));
-        request.RequestUri = new Uri($"{request.RequestUri!.OriginalString.Split('?')[0]}?{parameter}={Uri.EscapeDataString(value)}", UriKind.Relative);
+        request.RequestUri = new Uri(
+            $"{request.RequestUri!.OriginalString.Split('?')[0]}?{parameter}={Uri.EscapeDataString(value)}",
+            UriKind.Relative
+        );
         using var response = await contract.Client.SendAsync(request);
         return (response.StatusCode, JsonNode.Parse(await response.Content.ReadAsStringAsync())!);
     }

@@ -8,7 +8,21 @@ public sealed class BreakingChangesTests
 {
     private static readonly string Released = Repository.PathOf("openapi", "released", "v1.json");
 
-    public static TheoryData<string> Breaks => ["member of an answer removed", "member of a request required", "operation removed", "word of a closed list removed", "greatest length cut", "status removed", "type changed", "operation renamed", "header removed", "media type removed", "parameter removed", "parameter required"];
+    public static TheoryData<string> Breaks =>
+        [
+            "member of an answer removed",
+            "member of a request required",
+            "operation removed",
+            "word of a closed list removed",
+            "greatest length cut",
+            "status removed",
+            "type changed",
+            "operation renamed",
+            "header removed",
+            "media type removed",
+            "parameter removed",
+            "parameter required",
+        ];
 
     [Fact]
     public async Task CommittedContract_ComparedWithTheReleasedOne_BreaksNothing()
@@ -45,14 +59,19 @@ public sealed class BreakingChangesTests
     public void ClosedLists_OfSchemasThatAreOnlyAnswered_AreUnits()
     {
         // A new word of such a list would break clients, and the comparison is told that new words break nobody.
-        var closed = ContractDocument.Committed.Json["components"]!["schemas"]!.AsObject()
+        var closed = ContractDocument.Committed.Json["components"]!["schemas"]!
+            .AsObject()
             .Where(schema => schema.Value!["additionalProperties"]?.ToJsonString() != "false")
-            .SelectMany(schema => schema.Value!["properties"]?.AsObject().Select(member => (Schema: schema.Key, Member: member.Key, member.Value)) ?? [])
+            .SelectMany(schema =>
+                schema.Value!["properties"]?.AsObject().Select(member => (Schema: schema.Key, Member: member.Key, member.Value)) ?? []
+            )
             .Where(member => (member.Value!["enum"] ?? member.Value["items"]?["enum"]) is not null)
             .ToArray();
 
         Assert.NotEmpty(closed);
-        Assert.All(closed, member => Assert.True(member.Member == "unit", $"{member.Schema}.{member.Member} closes a list that has to stay open. Use [KnownWords]."));
+        Assert.All(closed, member =>
+            Assert.True(member.Member == "unit", $"{member.Schema}.{member.Member} closes a list that has to stay open. Use [KnownWords].")
+        );
     }
 
     private static void Break(JsonNode contract, string kind)

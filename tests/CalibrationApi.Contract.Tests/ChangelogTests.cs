@@ -16,15 +16,25 @@ public sealed partial class ChangelogTests
 
     [Fact]
     public void Missing_ReleasedVersionWithoutAnEntry_IsTold() =>
-        Assert.Contains(Missing(Log, WithVersion(Released, "1.7.0"), Committed), missing => missing.Contains("1.7.0", StringComparison.Ordinal));
+        Assert.Contains(Missing(Log, WithVersion(Released, "1.7.0"), Committed), missing =>
+            missing.Contains("1.7.0", StringComparison.Ordinal)
+        );
 
     [Fact]
     public void Missing_ChangeWithoutAWord_IsTold()
     {
         var silent = "# Changes of the contract\n\n## Unreleased\n\n## 1.0.0\n\n- The first contract.\n";
 
-        Assert.Contains(Missing(silent, WithVersion(Released, "1.0.0"), Committed + " "), missing => missing.Contains("Unreleased", StringComparison.Ordinal));
-        Assert.Empty(Missing(silent.Replace("## Unreleased\n", "## Unreleased\n\n- A new operation.\n", StringComparison.Ordinal), WithVersion(Released, "1.0.0"), Committed + " "));
+        Assert.Contains(Missing(silent, WithVersion(Released, "1.0.0"), Committed + " "), missing =>
+            missing.Contains("Unreleased", StringComparison.Ordinal)
+        );
+        Assert.Empty(
+            Missing(
+                silent.Replace("## Unreleased\n", "## Unreleased\n\n- A new operation.\n", StringComparison.Ordinal),
+                WithVersion(Released, "1.0.0"),
+                Committed + " "
+            )
+        );
     }
 
     [Fact]

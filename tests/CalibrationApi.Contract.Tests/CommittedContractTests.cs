@@ -12,7 +12,10 @@ public sealed class CommittedContractTests
 
         var committed = await File.ReadAllTextAsync(ContractUpdate.CommittedContract);
 
-        Assert.True(served.Text == committed, $"The service serves another contract than openapi/v1.json holds, first at line {FirstDifference(committed, served.Text)}. {ContractUpdate.Advice}");
+        Assert.True(
+            served.Text == committed,
+            $"The service serves another contract than openapi/v1.json holds, first at line {FirstDifference(committed, served.Text)}. {ContractUpdate.Advice}"
+        );
     }
 
     [Fact]

@@ -10,7 +10,8 @@ public sealed class ContractCheckingHandlerTests
 {
     private const string Problem = """{ "code": "not-found" }""";
 
-    private static readonly ContractDocument Contract = ContractDocument.Parse("""
+    private static readonly ContractDocument Contract = ContractDocument.Parse(
+        """
         {
           "openapi": "3.1.2",
           "paths": {
@@ -51,10 +52,17 @@ public sealed class ContractCheckingHandlerTests
             }
           }
         }
-        """);
+        """
+    );
 
     [Theory]
-    [InlineData("GET", "/v1/things/7", 200, "application/json", """{ "parts": [{ "mass": 1.5 }], "made": "2026-05-01T10:00:00+02:00", "added": "later" }""")]
+    [InlineData(
+        "GET",
+        "/v1/things/7",
+        200,
+        "application/json",
+        """{ "parts": [{ "mass": 1.5 }], "made": "2026-05-01T10:00:00+02:00", "added": "later" }"""
+    )]
     [InlineData("GET", "/v1/things/7", 200, "application/x-ndjson", "{ \"mass\": 1 }\n{ \"mass\": 2 }\n")]
     [InlineData("GET", "/v1/things/7", 304, null, "")]
     [InlineData("GET", "/v1/things/7", 404, "application/problem+json", Problem)]
@@ -84,11 +92,20 @@ public sealed class ContractCheckingHandlerTests
     [InlineData("GET", "/v1/things/7", 200, "application/x-ndjson", "{ \"mass\": 1 }\n{ \"mass\": \"2\" }\n", "#/mass")]
     [InlineData("POST", "/v1/things/7", 200, "application/json", """{ "parts": [] }""", "no such method")]
     [InlineData("GET", "/v1/no/such/path", 200, "application/json", "{ }", "no such path")]
-    public async Task SendAsync_AnswerAgainstTheContract_FailsWithThePlace(string method, string path, int status, string? media, string body, string said)
+    public async Task SendAsync_AnswerAgainstTheContract_FailsWithThePlace(
+        string method,
+        string path,
+        int status,
+        string? media,
+        string body,
+        string said
+    )
     {
         using var client = ClientOf(status, media, body, etag: status == 200);
 
-        var failure = await Assert.ThrowsAsync<ContractViolationException>(() => client.SendAsync(new HttpRequestMessage(new HttpMethod(method), path)));
+        var failure = await Assert.ThrowsAsync<ContractViolationException>(() =>
+            client.SendAsync(new HttpRequestMessage(new HttpMethod(method), path))
+        );
 
         Assert.Contains(said, failure.Message, StringComparison.Ordinal);
     }
@@ -98,7 +115,9 @@ public sealed class ContractCheckingHandlerTests
     {
         using var client = ClientOf(200, "application/json", """{ "parts": [] }""", etag: false);
 
-        var failure = await Assert.ThrowsAsync<ContractViolationException>(() => client.GetAsync(new Uri("/v1/things/7", UriKind.Relative)));
+        var failure = await Assert.ThrowsAsync<ContractViolationException>(() =>
+            client.GetAsync(new Uri("/v1/things/7", UriKind.Relative))
+        );
 
         Assert.Contains("ETag", failure.Message, StringComparison.Ordinal);
     }
@@ -108,7 +127,9 @@ public sealed class ContractCheckingHandlerTests
     {
         using var client = ClientOf(304, null, "", etag: true);
 
-        var failure = await Assert.ThrowsAsync<ContractViolationException>(() => client.GetAsync(new Uri("/v1/things/7", UriKind.Relative)));
+        var failure = await Assert.ThrowsAsync<ContractViolationException>(() =>
+            client.GetAsync(new Uri("/v1/things/7", UriKind.Relative))
+        );
 
         Assert.Contains("ETag", failure.Message, StringComparison.Ordinal);
     }
@@ -120,7 +141,12 @@ public sealed class ContractCheckingHandlerTests
     [InlineData("POST", "not-found", 405, false)]
     public async Task SendAsync_CodesOfAnAnswer_AreHeldToTheListOfCodes(string method, string code, int status, bool isGood)
     {
-        using var client = ClientOf(status, "application/problem+json", $$"""{ "code": "{{code}}", "detail": "Said.", "severity": "warning" }""", etag: false);
+        using var client = ClientOf(
+            status,
+            "application/problem+json",
+            $$"""{ "code": "{{code}}", "detail": "Said.", "severity": "warning" }""",
+            etag: false
+        );
         var asked = client.SendAsync(new HttpRequestMessage(new HttpMethod(method), "/v1/things/7"));
 
         if (isGood)
@@ -132,9 +158,16 @@ public sealed class ContractCheckingHandlerTests
     [Fact]
     public async Task SendAsync_SeverityThatTheListOfCodesDoesNotTell_Fails()
     {
-        using var client = ClientOf(404, "application/problem+json", """{ "code": "stray-catch", "detail": "Said.", "severity": "note" }""", etag: false);
+        using var client = ClientOf(
+            404,
+            "application/problem+json",
+            """{ "code": "stray-catch", "detail": "Said.", "severity": "note" }""",
+            etag: false
+        );
 
-        var failure = await Assert.ThrowsAsync<ContractViolationException>(() => client.GetAsync(new Uri("/v1/things/7", UriKind.Relative)));
+        var failure = await Assert.ThrowsAsync<ContractViolationException>(() =>
+            client.GetAsync(new Uri("/v1/things/7", UriKind.Relative))
+        );
 
         Assert.Contains("severity note", failure.Message, StringComparison.Ordinal);
     }
@@ -144,7 +177,9 @@ public sealed class ContractCheckingHandlerTests
     {
         using var client = ClientOf(200, "application/json", """{ "parts": [] }""", etag: true, weak: true);
 
-        var failure = await Assert.ThrowsAsync<ContractViolationException>(() => client.GetAsync(new Uri("/v1/things/7", UriKind.Relative)));
+        var failure = await Assert.ThrowsAsync<ContractViolationException>(() =>
+            client.GetAsync(new Uri("/v1/things/7", UriKind.Relative))
+        );
 
         Assert.Contains("The header ETag of getThing holds 'W/", failure.Message, StringComparison.Ordinal);
     }
@@ -167,7 +202,10 @@ public sealed class ContractCheckingHandlerTests
     }
 
     private static HttpClient ClientOf(int status, string? media, string body, bool etag, bool weak = false) =>
-        new(new ContractCheckingHandler(Contract) { InnerHandler = new Canned(status, media, body, etag, weak) }) { BaseAddress = new Uri("http://localhost") };
+        new(new ContractCheckingHandler(Contract) { InnerHandler = new Canned(status, media, body, etag, weak) })
+        {
+            BaseAddress = new Uri("http://localhost"),
+        };
 
     /// <summary>Answers every request alike.</summary>
     private sealed class Canned(int status, string? media, string body, bool etag, bool weak) : HttpMessageHandler

@@ -14,12 +14,18 @@ internal static class ContractUpdate
 {
     public const string Switch = "CALIBRATION_UPDATE_CONTRACT";
 
-    private static readonly JsonSerializerOptions Readable = new() { WriteIndented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+    private static readonly JsonSerializerOptions Readable = new()
+    {
+        WriteIndented = true,
+        NewLine = "\n",
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+    };
 
     public static bool IsAsked => Environment.GetEnvironmentVariable(Switch) == "1";
 
     /// <summary>What to do when a committed file differs.</summary>
-    public static string Advice => $"If the change is meant, run {Switch}=1 dotnet test tests/CalibrationApi.Contract.Tests and read the difference (git diff openapi).";
+    public static string Advice =>
+        $"If the change is meant, run {Switch}=1 dotnet test tests/CalibrationApi.Contract.Tests and read the difference (git diff openapi).";
 
     public static string CommittedContract { get; } = Repository.PathOf("openapi", "v1.json");
 
@@ -34,7 +40,9 @@ internal static class ContractUpdate
         var problems = await ProblemCalls.MakeAsync();
         await File.WriteAllTextAsync(Problems, problems.ToJsonString(Readable) + "\n");
         // The running build still holds the old answers; the new ones are read from their files.
-        await using var renewed = new Service(services => services.Configure<SwaggerGenOptions>(options => options.DocumentFilter<AnswersOnDisk>()));
+        await using var renewed = new Service(services =>
+            services.Configure<SwaggerGenOptions>(options => options.DocumentFilter<AnswersOnDisk>())
+        );
         var contract = await renewed.CreateClient().GetStringAsync(new Uri(ServedContract.Address, UriKind.Relative));
         await File.WriteAllTextAsync(CommittedContract, contract);
         return contract;
@@ -65,9 +73,16 @@ internal static class ContractUpdate
             foreach (var operation in swaggerDoc.Paths.Values.SelectMany(path => path.Operations!.Values))
             {
                 var file = AnswerFile(operation.OperationId!);
-                foreach (var success in operation.Responses!.Where(response => response.Key.StartsWith('2')).Select(response => response.Value))
+                foreach (
+                    var success in operation.Responses!.Where(response => response.Key.StartsWith('2')).Select(response => response.Value)
+                )
                 {
-                    if (File.Exists(file) && success.Content is { } content && content.TryGetValue("application/json", out var shown) && shown is OpenApiMediaType media)
+                    if (
+                        File.Exists(file)
+                        && success.Content is { } content
+                        && content.TryGetValue("application/json", out var shown)
+                        && shown is OpenApiMediaType media
+                    )
                         media.Example = JsonNode.Parse(File.ReadAllText(file));
                 }
             }
@@ -77,13 +92,22 @@ internal static class ContractUpdate
         private static void RenewProblems(OpenApiDocument document)
         {
             var problems = JsonNode.Parse(File.ReadAllText(Problems))!.AsObject();
-            var takingABody = document.Paths.Values.SelectMany(path => path.Operations!.Values)
-                .SelectMany(operation => operation.Responses!.Select(response => (response.Key, response.Value, TakesBody: operation.RequestBody is not null)));
+            var takingABody = document
+                .Paths.Values.SelectMany(path => path.Operations!.Values)
+                .SelectMany(operation =>
+                    operation.Responses!.Select(response => (response.Key, response.Value, TakesBody: operation.RequestBody is not null))
+                );
             var renewed = new HashSet<OpenApiMediaType>();
             foreach (var (status, response, takesBody) in takingABody.OrderByDescending(one => one.TakesBody))
             {
-                var target = response is OpenApiResponseReference { Reference.Id: { } name } ? document.Components!.Responses![name] : response;
-                if (problems[status] is JsonObject shown && target.Content?.Values.First() is OpenApiMediaType { Example: null } media && renewed.Add(media))
+                var target = response is OpenApiResponseReference { Reference.Id: { } name }
+                    ? document.Components!.Responses![name]
+                    : response;
+                if (
+                    problems[status] is JsonObject shown
+                    && target.Content?.Values.First() is OpenApiMediaType { Example: null } media
+                    && renewed.Add(media)
+                )
                     media.Examples = ProblemExamples.Of(shown, takesBody);
             }
         }

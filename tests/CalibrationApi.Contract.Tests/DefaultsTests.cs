@@ -17,11 +17,15 @@ public sealed class DefaultsTests
     };
 
     public static TheoryData<string> Calculations =>
-    [
-        .. ContractDocument.Committed.Operations
-            .Where(operation => operation is { Method: "POST" } && operation.Path.StartsWith("/v1/calculations/", StringComparison.Ordinal) && operation.AnswerExample?["assumptions"] is not null)
-            .Select(operation => operation.OperationId),
-    ];
+        [
+            .. ContractDocument
+                .Committed.Operations.Where(operation =>
+                    operation is { Method: "POST" }
+                    && operation.Path.StartsWith("/v1/calculations/", StringComparison.Ordinal)
+                    && operation.AnswerExample?["assumptions"] is not null
+                )
+                .Select(operation => operation.OperationId),
+        ];
 
     [Theory]
     [MemberData(nameof(Calculations))]
@@ -48,12 +52,14 @@ public sealed class DefaultsTests
         var contract = await ServedContract.GetAsync();
         var operation = contract.Operation("evaluateCatchTest");
         var told = 0;
-        foreach (var (count, value, needs) in new[]
-        {
-            ("turns", """{ "value": 20, "unit": "rev" }""", """{ "meterRevolutionsPerTurn": { "value": 2, "unit": "1" } }"""),
-            ("runTime", """{ "value": 60, "unit": "s" }""", """{ "meterSpeed": { "value": 40, "unit": "rpm" } }"""),
-            ("indicatedMass", """{ "value": 18, "unit": "kg" }""", """{ "valueTypedIn": { "value": 0.45, "unit": "kg/rev" } }"""),
-        })
+        foreach (
+            var (count, value, needs) in new[]
+            {
+                ("turns", """{ "value": 20, "unit": "rev" }""", """{ "meterRevolutionsPerTurn": { "value": 2, "unit": "1" } }"""),
+                ("runTime", """{ "value": 60, "unit": "s" }""", """{ "meterSpeed": { "value": 40, "unit": "rpm" } }"""),
+                ("indicatedMass", """{ "value": 18, "unit": "kg" }""", """{ "valueTypedIn": { "value": 0.45, "unit": "kg/rev" } }"""),
+            }
+        )
         {
             var question = operation.RequestExample!.DeepClone();
             LeaveOut(contract.Document, operation.RequestSchema!, question);
@@ -70,7 +76,11 @@ public sealed class DefaultsTests
             using var response = await contract.Client.SendAsync(request);
             var text = await response.Content.ReadAsStringAsync();
             Assert.True(response.IsSuccessStatusCode, text);
-            foreach (var assumption in JsonNode.Parse(text)!["assumptions"]!.AsArray().Where(one => Name(one!).EndsWith("Resolution", StringComparison.Ordinal) || Name(one!) == "caughtPoints/spread"))
+            foreach (
+                var assumption in JsonNode.Parse(text)!["assumptions"]!
+                    .AsArray()
+                    .Where(one => Name(one!).EndsWith("Resolution", StringComparison.Ordinal) || Name(one!) == "caughtPoints/spread")
+            )
             {
                 told++;
                 AssertTold(contract.Document, operation, assumption!);
@@ -96,12 +106,18 @@ public sealed class DefaultsTests
         if (assumption["value"] is { } value)
         {
             var used = string.Create(CultureInfo.InvariantCulture, $"{value["value"]!.GetValue<double>():G4} {value["unit"]}");
-            Assert.True(description.Contains(used, StringComparison.Ordinal), $"{name} uses {used} when it is left out; the contract says: {description}");
+            Assert.True(
+                description.Contains(used, StringComparison.Ordinal),
+                $"{name} uses {used} when it is left out; the contract says: {description}"
+            );
         }
 
         // The repeatability of runs has several defaults, and so several origins.
         if (name != "repeatability")
-            Assert.True(description.Contains(Origin(assumption), StringComparison.Ordinal), $"{name} says its default is: {Origin(assumption)}. The contract says: {description} Put [Default] on the property.");
+            Assert.True(
+                description.Contains(Origin(assumption), StringComparison.Ordinal),
+                $"{name} says its default is: {Origin(assumption)}. The contract says: {description} Put [Default] on the property."
+            );
     }
 
     private static string Name(JsonNode assumption) => assumption["name"]!.GetValue<string>();
@@ -115,7 +131,10 @@ public sealed class DefaultsTests
         var here = contract.Resolve(schema);
         foreach (var (name, member) in here["properties"]?.AsObject() ?? [])
         {
-            var found = name != path[0] ? null : path.Length == 1 ? member!.AsObject() : Find(contract, member!, path[1..]);
+            var found =
+                name != path[0] ? null
+                : path.Length == 1 ? member!.AsObject()
+                : Find(contract, member!, path[1..]);
             // What is assumed for each meter is a member of a meter.
             found ??= contract.Resolve(member!)["items"] is { } items ? Find(contract, items, path) : null;
             if (found is not null)
@@ -140,7 +159,10 @@ public sealed class DefaultsTests
             if (here is not JsonObject question || question[name] is not { } value)
                 continue;
             var told = member!["description"]?.GetValue<string>() ?? "";
-            if (shape["required"]?.AsArray().Any(one => one!.GetValue<string>() == name) != true && System.Text.RegularExpressions.Regex.IsMatch(told, @"Default \d"))
+            if (
+                shape["required"]?.AsArray().Any(one => one!.GetValue<string>() == name) != true
+                && System.Text.RegularExpressions.Regex.IsMatch(told, @"Default \d")
+            )
             {
                 // A value in force is needed; its uncertainty is what has a default.
                 if (value is JsonObject quantity && quantity["relativeUncertainty"] is not null)

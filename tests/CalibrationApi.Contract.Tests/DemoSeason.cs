@@ -9,17 +9,19 @@ internal sealed class DemoSeason
 {
     private readonly (string Path, JsonObject Body)[] requests =
     [
-        .. JsonNode.Parse(File.ReadAllText(Repository.PathOf("demo-data", "season.json")))!["requests"]!.AsArray()
+        .. JsonNode.Parse(File.ReadAllText(Repository.PathOf("demo-data", "season.json")))!["requests"]!
+            .AsArray()
             .Select(request => (request!["path"]!.GetValue<string>(), request["body"]!.AsObject())),
     ];
 
     /// <summary>The day after the last thing that happened, so that nothing of the season lies in the future.</summary>
-    public DateTimeOffset DayAfter => requests
-        .Select(request => request.Body["occurredAt"]?.GetValue<string>())
-        .OfType<string>()
-        .Append("2026-01-01T00:00:00Z")
-        .Max(text => DateTimeOffset.Parse(text, System.Globalization.CultureInfo.InvariantCulture).ToUniversalTime())
-        .AddDays(1);
+    public DateTimeOffset DayAfter =>
+        requests
+            .Select(request => request.Body["occurredAt"]?.GetValue<string>())
+            .OfType<string>()
+            .Append("2026-01-01T00:00:00Z")
+            .Max(text => DateTimeOffset.Parse(text, System.Globalization.CultureInfo.InvariantCulture).ToUniversalTime())
+            .AddDays(1);
 
     /// <summary>The id of the first record of a collection.</summary>
     public string FirstOf(string collection) => requests.First(request => request.Path == collection).Body["id"]!.GetValue<string>();

@@ -24,7 +24,9 @@ internal static class ExampleCalls
 
     /// <summary>Operations in an order in which no call changes what a later one reads.</summary>
     public static IEnumerable<ContractOperation> InOrder(ContractDocument contract) =>
-        contract.Operations.OrderBy(operation => operation.Method == "PUT").ThenBy(operation => operation.Path.StartsWith("/v1/keys/", StringComparison.Ordinal) && operation.Method == "POST");
+        contract
+            .Operations.OrderBy(operation => operation.Method == "PUT")
+            .ThenBy(operation => operation.Path.StartsWith("/v1/keys/", StringComparison.Ordinal) && operation.Method == "POST");
 
     /// <summary>The request of the example.</summary>
     public static HttpRequestMessage For(ContractOperation operation)

@@ -50,8 +50,19 @@ public sealed class ExamplesTests
     public async Task ProblemExamples_FitTheirSchemaAndStandAtEveryProblem()
     {
         var contract = (await ServedContract.GetAsync()).Document;
-        var problems = contract.Operations
-            .SelectMany(operation => operation.Json["responses"]!.AsObject().Where(response => response.Key[0] is '4' or '5').Select(response => (Place: $"{operation} {response.Key}", Status: response.Key, Media: contract.Resolve(response.Value!)["content"]!["application/problem+json"]!)))
+        var problems = contract
+            .Operations.SelectMany(operation =>
+                operation.Json["responses"]!
+                    .AsObject()
+                    .Where(response => response.Key[0] is '4' or '5')
+                    .Select(response =>
+                        (
+                            Place: $"{operation} {response.Key}",
+                            Status: response.Key,
+                            Media: contract.Resolve(response.Value!)["content"]!["application/problem+json"]!
+                        )
+                    )
+            )
             .ToArray();
 
         Assert.NotEmpty(problems);
@@ -91,8 +102,8 @@ public sealed class ExamplesTests
     {
         var demo = Directory.GetFiles(Repository.PathOf("demo-data"), "*.json").Select(Path.GetFileNameWithoutExtension).ToHashSet();
 
-        var twice = ContractDocument.Committed.Operations
-            .Where(operation => demo.Contains(operation.Path.Split('/')[^1]))
+        var twice = ContractDocument
+            .Committed.Operations.Where(operation => demo.Contains(operation.Path.Split('/')[^1]))
             .Where(operation => File.Exists(Repository.PathOf("openapi", "examples", $"{operation.OperationId}.request.json")));
 
         Assert.NotEmpty(demo);
@@ -122,7 +133,10 @@ public sealed class ExamplesTests
             return;
         }
 
-        Assert.True(example is not null, $"The contract has no example here. Add openapi/examples/{file}, or for a calculation a request in demo-data.");
+        Assert.True(
+            example is not null,
+            $"The contract has no example here. Add openapi/examples/{file}, or for a calculation a request in demo-data."
+        );
         Assert.Empty(contract.Faults(schema, JsonSerializer.SerializeToElement(example)));
     }
 }

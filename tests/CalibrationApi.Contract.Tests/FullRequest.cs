@@ -37,11 +37,15 @@ internal sealed class FullRequest
 
     /// <summary>The same without what may be left out beside that place, and so without what excludes it.</summary>
     public HttpRequestMessage Alone(Place place, Action<JsonNode> change) => With(place, here =>
-    {
-        foreach (var name in here.Parent is JsonObject parent ? parent.Select(member => member.Key).Except([.. place.NeededBeside, (string)place.Steps[^1]]).ToArray() : [])
-            here.Parent!.AsObject().Remove(name);
-        change(here);
-    });
+        {
+            foreach (
+                var name in here.Parent is JsonObject parent
+                    ? parent.Select(member => member.Key).Except([.. place.NeededBeside, (string)place.Steps[^1]]).ToArray()
+                    : []
+            )
+                here.Parent!.AsObject().Remove(name);
+            change(here);
+        });
 
     private JsonNode Complete(JsonNode schema, JsonNode? given)
     {
@@ -49,7 +53,11 @@ internal sealed class FullRequest
         switch (here["type"]!.GetValue<string>())
         {
             case "object":
-                return new JsonObject((here["properties"]?.AsObject() ?? []).Select(member => KeyValuePair.Create(member.Key, (JsonNode?)Complete(member.Value!, given?[member.Key]))));
+                return new JsonObject(
+                    (here["properties"]?.AsObject() ?? []).Select(member =>
+                        KeyValuePair.Create(member.Key, (JsonNode?)Complete(member.Value!, given?[member.Key]))
+                    )
+                );
             case "array":
                 var items = given is JsonArray { Count: > 0 } array ? array.ToArray() : [null];
                 return new JsonArray([.. items.Select(item => Complete(here["items"]!, item))]);
@@ -58,16 +66,18 @@ internal sealed class FullRequest
         }
     }
 
-    private static JsonNode MadeUp(JsonObject schema) => schema["type"]!.GetValue<string>() switch
-    {
-        _ when schema["enum"] is { } words => words[0]!.DeepClone(),
-        "boolean" => false,
-        "integer" => (int)(Bound(schema, "minimum") ?? Bound(schema, "exclusiveMinimum") + 1 ?? 1),
-        "number" => Bound(schema, "minimum") ?? Bound(schema, "exclusiveMinimum") + 1 ?? 1,
-        _ => schema["pattern"]?.GetValue<string>() == "^[A-Z]{3}$" ? "EUR" : "x",
-    };
+    private static JsonNode MadeUp(JsonObject schema) =>
+        schema["type"]!.GetValue<string>() switch
+        {
+            _ when schema["enum"] is { } words => words[0]!.DeepClone(),
+            "boolean" => false,
+            "integer" => (int)(Bound(schema, "minimum") ?? Bound(schema, "exclusiveMinimum") + 1 ?? 1),
+            "number" => Bound(schema, "minimum") ?? Bound(schema, "exclusiveMinimum") + 1 ?? 1,
+            _ => schema["pattern"]?.GetValue<string>() == "^[A-Z]{3}$" ? "EUR" : "x",
+        };
 
-    private static double? Bound(JsonObject schema, string keyword) => schema[keyword] is { } bound ? double.Parse(bound.ToJsonString(), CultureInfo.InvariantCulture) : null;
+    private static double? Bound(JsonObject schema, string keyword) =>
+        schema[keyword] is { } bound ? double.Parse(bound.ToJsonString(), CultureInfo.InvariantCulture) : null;
 
     private IEnumerable<Place> Below(string pointer, JsonNode schema, JsonNode value, object[] steps, string[] needed)
     {
@@ -97,7 +107,14 @@ internal sealed class FullRequest
     /// <param name="Value">What stands there.</param>
     /// <param name="Steps">Names and indices that lead to it.</param>
     /// <param name="NeededBeside">Members that have to stand beside it.</param>
-    internal sealed record Place(string Pointer, JsonObject Schema, string Description, JsonNode Value, object[] Steps, string[] NeededBeside)
+    internal sealed record Place(
+        string Pointer,
+        JsonObject Schema,
+        string Description,
+        JsonNode Value,
+        object[] Steps,
+        string[] NeededBeside
+    )
     {
         public string Type => Schema["type"]!.GetValue<string>();
 
@@ -108,7 +125,8 @@ internal sealed class FullRequest
         public JsonNode In(JsonNode root) => Steps.Aggregate(root, (node, step) => (step is int index ? node[index] : node[(string)step])!);
 
         /// <summary>An error at this place: it names the place, or for a part of a quantity the quantity.</summary>
-        public bool IsAbout(JsonNode error) => error["pointer"]?.GetValue<string>() is { } pointer && (pointer == Pointer || pointer == Parent);
+        public bool IsAbout(JsonNode error) =>
+            error["pointer"]?.GetValue<string>() is { } pointer && (pointer == Pointer || pointer == Parent);
 
         private string Parent => Pointer[..Math.Max(1, Pointer.LastIndexOf('/'))];
     }

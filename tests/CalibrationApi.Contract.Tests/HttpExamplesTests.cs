@@ -5,7 +5,9 @@ using CalibrationApi.Testing;
 namespace CalibrationApi.Contract.Tests;
 
 /// <summary>The requests in http-examples run against the service as a process, meet what they expect, and cover the contract.</summary>
-public sealed partial class HttpExamplesTests(RunningService service, KeyedService keyed) : IClassFixture<RunningService>, IClassFixture<KeyedService>
+public sealed partial class HttpExamplesTests(RunningService service, KeyedService keyed)
+    : IClassFixture<RunningService>,
+        IClassFixture<KeyedService>
 {
     private static readonly string Folder = Repository.PathOf("http-examples");
 
@@ -17,7 +19,9 @@ public sealed partial class HttpExamplesTests(RunningService service, KeyedServi
     [MemberData(nameof(Files))]
     public async Task Requests_OfEachFile_MeetWhatTheyExpect(string file)
     {
-        using var copy = file.StartsWith(KeyedService.Folder, StringComparison.Ordinal) ? new CopyOfExamples(file, keyed.Address, keyed.Key) : new CopyOfExamples(file, service.Address);
+        using var copy = file.StartsWith(KeyedService.Folder, StringComparison.Ordinal)
+            ? new CopyOfExamples(file, keyed.Address, keyed.Key)
+            : new CopyOfExamples(file, service.Address);
 
         // Without the bodies: the tool ends before a pipe has taken more than 64 KiB of its report.
         var run = await NodeTools.RunAtAsync(copy.Folder, "httpyac", "send", file, "--all", "--json", "--output", "none");
@@ -25,9 +29,12 @@ public sealed partial class HttpExamplesTests(RunningService service, KeyedServi
         Assert.True(run.ExitCode == 0, $"{file}: {Faults(run)}");
         var requests = JsonNode.Parse(run.Output)!["requests"]!.AsArray();
         Assert.NotEmpty(requests);
-        Assert.All(requests, request => Assert.True(
-            request!["summary"]!["successTests"]!.GetValue<int>() > 0,
-            $"{file}: the request '{request["name"]}' expects nothing, so nothing shows whether it works."));
+        Assert.All(requests, request =>
+            Assert.True(
+                request!["summary"]!["successTests"]!.GetValue<int>() > 0,
+                $"{file}: the request '{request["name"]}' expects nothing, so nothing shows whether it works."
+            )
+        );
     }
 
     [Fact]
@@ -46,7 +53,8 @@ public sealed partial class HttpExamplesTests(RunningService service, KeyedServi
     [MemberData(nameof(OperationIds))]
     public void Operations_OfTheContract_EachHaveARequest(string operationId)
     {
-        var requested = Directory.GetFiles(Folder, "*.http", SearchOption.AllDirectories)
+        var requested = Directory
+            .GetFiles(Folder, "*.http", SearchOption.AllDirectories)
             .SelectMany(file => RequestLine().Matches(File.ReadAllText(file)))
             // A variable in a path stands for one segment.
             .Select(line => (Method: line.Groups["method"].Value, Path: Variable().Replace(line.Groups["path"].Value, "1")))
@@ -57,13 +65,17 @@ public sealed partial class HttpExamplesTests(RunningService service, KeyedServi
     }
 
     private static IEnumerable<string> FilesOf(string folder) =>
-        Directory.GetFiles(Path.Combine(Folder, folder), "*.http").Select(path => Path.GetRelativePath(Folder, path).Replace('\\', '/')).Order(StringComparer.Ordinal);
+        Directory
+            .GetFiles(Path.Combine(Folder, folder), "*.http")
+            .Select(path => Path.GetRelativePath(Folder, path).Replace('\\', '/'))
+            .Order(StringComparer.Ordinal);
 
     private static string Faults(Command run)
     {
         try
         {
-            var tests = JsonNode.Parse(run.Output)!["requests"]!.AsArray()
+            var tests = JsonNode.Parse(run.Output)!["requests"]!
+                .AsArray()
                 .SelectMany(request => (request!["testResults"]?.AsArray() ?? []).Select(test => (Request: request["name"], Test: test!)))
                 .Where(test => test.Test["status"]?.GetValue<string>() != "SUCCESS")
                 .Select(test => $"{test.Request}: {test.Test["message"]}: {test.Test["error"]?["displayMessage"]}");

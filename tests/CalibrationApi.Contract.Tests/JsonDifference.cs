@@ -5,20 +5,22 @@ namespace CalibrationApi.Contract.Tests;
 
 /// <summary>
 /// Compares JSON: numbers to a relative 1e-9, because the last digits of a function differ between processors; addresses of
-/// next pages and texts of keys by their being there, because every database signs its own and neither a key nor a trace comes twice; all else exactly.
+/// next pages and texts of keys by their being there, because every database signs its own and neither a key nor a trace comes twice; all
+/// else exactly.
 /// </summary>
 internal static class JsonDifference
 {
     private const double SameNumber = 1e-9;
 
     /// <summary>The first place where two values differ, with both; null when they are alike.</summary>
-    public static string? First(JsonNode? expected, JsonNode? actual, string pointer = "#") => (expected, actual) switch
-    {
-        (JsonObject one, JsonObject other) => Members(one, other, pointer),
-        (JsonArray one, JsonArray other) => Items(one, other, pointer),
-        (JsonValue, JsonValue) when pointer is "#/next" or "#/key" || pointer.EndsWith("/traceId", StringComparison.Ordinal) => null,
-        _ => Same(expected, actual) ? null : $"{pointer}: {Shown(expected)} was expected, {Shown(actual)} came",
-    };
+    public static string? First(JsonNode? expected, JsonNode? actual, string pointer = "#") =>
+        (expected, actual) switch
+        {
+            (JsonObject one, JsonObject other) => Members(one, other, pointer),
+            (JsonArray one, JsonArray other) => Items(one, other, pointer),
+            (JsonValue, JsonValue) when pointer is "#/next" or "#/key" || pointer.EndsWith("/traceId", StringComparison.Ordinal) => null,
+            _ => Same(expected, actual) ? null : $"{pointer}: {Shown(expected)} was expected, {Shown(actual)} came",
+        };
 
     private static string? Members(JsonObject expected, JsonObject actual, string pointer)
     {
@@ -35,7 +37,10 @@ internal static class JsonDifference
     {
         if (expected.Count != actual.Count)
             return $"{pointer}: {expected.Count} items were expected, {actual.Count} came";
-        return expected.Zip(actual).Select((pair, i) => First(pair.First, pair.Second, $"{pointer}/{i}")).FirstOrDefault(difference => difference is not null);
+        return expected
+            .Zip(actual)
+            .Select((pair, i) => First(pair.First, pair.Second, $"{pointer}/{i}"))
+            .FirstOrDefault(difference => difference is not null);
     }
 
     private static bool Same(JsonNode? expected, JsonNode? actual)

@@ -10,10 +10,22 @@ internal static partial class KeptPromises
 {
     /// <summary>Every promise of a released contract that another one breaks.</summary>
     public static IEnumerable<string> Broken(ContractDocument released, ContractDocument now) =>
-        released.Operations.SelectMany(operation => now.Operations.FirstOrDefault(one => one.OperationId == operation.OperationId) is { } same ? Broken(released, operation, now, same) : [])
-            .Concat(Schemas(released).SelectMany(schema => Schemas(now)[schema.Key] is { } same ? Broken(schema.Key, schema.Value!, same) : []));
+        released
+            .Operations.SelectMany(operation =>
+                now.Operations.FirstOrDefault(one => one.OperationId == operation.OperationId) is { } same
+                    ? Broken(released, operation, now, same)
+                    : []
+            )
+            .Concat(
+                Schemas(released).SelectMany(schema => Schemas(now)[schema.Key] is { } same ? Broken(schema.Key, schema.Value!, same) : [])
+            );
 
-    private static IEnumerable<string> Broken(ContractDocument released, ContractOperation operation, ContractDocument now, ContractOperation same)
+    private static IEnumerable<string> Broken(
+        ContractDocument released,
+        ContractOperation operation,
+        ContractDocument now,
+        ContractOperation same
+    )
     {
         if (operation.Path != same.Path || operation.Method != same.Method)
             yield return $"{operation} moved from {operation.Path} to {same.Path}. Names of parameters in a path are names in generated clients.";
@@ -49,19 +61,28 @@ internal static partial class KeptPromises
 
     private static JsonObject Schemas(ContractDocument contract) => contract.Json["components"]!["schemas"]!.AsObject();
 
-    private static Dictionary<string, string> Promised(ContractDocument contract, ContractOperation operation) => operation.Json["responses"]!.AsObject()
-        .SelectMany(response => (contract.Resolve(response.Value!)["headers"]?.AsObject() ?? []).Where(header => contract.Resolve(header.Value!)["required"]?.GetValue<bool>() == true).Select(header => (response.Key, Header: header.Key)))
-        .ToDictionary(header => $"{header.Key} {header.Header}", header => header.Header);
+    private static Dictionary<string, string> Promised(ContractDocument contract, ContractOperation operation) =>
+        operation.Json["responses"]!
+            .AsObject()
+            .SelectMany(response =>
+                (contract.Resolve(response.Value!)["headers"]?.AsObject() ?? [])
+                    .Where(header => contract.Resolve(header.Value!)["required"]?.GetValue<bool>() == true)
+                    .Select(header => (response.Key, Header: header.Key))
+            )
+            .ToDictionary(header => $"{header.Key} {header.Header}", header => header.Header);
 
-    private static Dictionary<string, string> Defaults(ContractDocument contract, ContractOperation operation) => (operation.Json["parameters"]?.AsArray() ?? [])
-        .Select(parameter => contract.Resolve(parameter!))
-        .Where(parameter => parameter["schema"]?["default"] is not null)
-        .ToDictionary(parameter => parameter["name"]!.GetValue<string>(), parameter => parameter["schema"]!["default"]!.ToJsonString());
+    private static Dictionary<string, string> Defaults(ContractDocument contract, ContractOperation operation) =>
+        (operation.Json["parameters"]?.AsArray() ?? [])
+            .Select(parameter => contract.Resolve(parameter!))
+            .Where(parameter => parameter["schema"]?["default"] is not null)
+            .ToDictionary(parameter => parameter["name"]!.GetValue<string>(), parameter => parameter["schema"]!["default"]!.ToJsonString());
 
     // Words of an answer stand as examples, because their list is open; those that are sent stand in closed lists.
-    private static string[] Words(JsonNode member) => [.. ((member["items"] ?? member)["examples"]?.AsArray() ?? []).Select(word => word!.ToString())];
+    private static string[] Words(JsonNode member) =>
+        [.. ((member["items"] ?? member)["examples"]?.AsArray() ?? []).Select(word => word!.ToString())];
 
-    private static string? Default(JsonNode member) => DefaultWords().Match(member["description"]?.GetValue<string>() ?? "") is { Success: true } found ? found.Value : null;
+    private static string? Default(JsonNode member) =>
+        DefaultWords().Match(member["description"]?.GetValue<string>() ?? "") is { Success: true } found ? found.Value : null;
 
     // Up to the origin, which may be told better.
     [GeneratedRegex(@"\b[Dd]efault(s? to)?:? [-\d.]+( [^\s:,;.]+)?")]
@@ -72,12 +93,16 @@ internal static partial class KeptPromises
         public static Range? Of(JsonNode member)
         {
             var range = Words().Match(member["description"]?.GetValue<string>() ?? "");
-            return range.Success ? new(range.Value, Number("least"), range.Groups["above"].Success, Number("most"), range.Groups["unit"].Value) : null;
+            return range.Success
+                ? new(range.Value, Number("least"), range.Groups["above"].Success, Number("most"), range.Groups["unit"].Value)
+                : null;
 
             double Number(string name) => double.Parse(range.Groups[name].ValueSpan, CultureInfo.InvariantCulture);
         }
 
-        public bool Holds(Range other) => Unit == other.Unit && Most >= other.Most
+        public bool Holds(Range other) =>
+            Unit == other.Unit
+            && Most >= other.Most
             && (Least < other.Least || (Least == other.Least && (!ExcludesLeast || other.ExcludesLeast)));
 
         [GeneratedRegex(@"Range: (?<above>above )?(?<least>-?[\d.]+) (?:and up )?to (?<most>[\d.]+)(?: (?<unit>\S+))?\.$")]

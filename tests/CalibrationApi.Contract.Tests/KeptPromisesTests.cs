@@ -10,21 +10,36 @@ public sealed class KeptPromisesTests
 
     private static readonly Dictionary<string, (Action<JsonNode> Change, string Said)> Breaks = new()
     {
-        ["header no longer promised"] = (contract => contract["paths"]!["/v1/products/{id}"]!["get"]!["responses"]!["200"]!["headers"]!["ETag"]!["required"] = false, "header ETag"),
-        ["word of an open list removed"] = (contract => Member(contract, "FindingAnswer", "code")["examples"]!.AsArray().RemoveAt(0), "FindingAnswer.code"),
-        ["answer closed"] = (contract => contract["components"]!["schemas"]!["FindingAnswer"]!["additionalProperties"] = false, "FindingAnswer was open"),
+        ["header no longer promised"] = (
+            contract => contract["paths"]!["/v1/products/{id}"]!["get"]!["responses"]!["200"]!["headers"]!["ETag"]!["required"] = false,
+            "header ETag"
+        ),
+        ["word of an open list removed"] = (
+            contract => Member(contract, "FindingAnswer", "code")["examples"]!.AsArray().RemoveAt(0),
+            "FindingAnswer.code"
+        ),
+        ["answer closed"] = (
+            contract => contract["components"]!["schemas"]!["FindingAnswer"]!["additionalProperties"] = false,
+            "FindingAnswer was open"
+        ),
         ["range cut"] = (contract => Reword(contract, "to 50 %.", "to 20 %."), "takes less"),
         ["range begins later"] = (contract => Reword(contract, "Range: 0.1 to", "Range: 1 to"), "takes less"),
         ["default changed"] = (contract => Reword(contract, "Default 5 %", "Default 4 %"), "another value"),
         ["default dropped"] = (contract => Reword(contract, "Default 5 %", "Usually 5 %"), "another value"),
-        ["default of a parameter changed"] = (contract => contract["components"]!["parameters"]!["Limit"]!["schema"]!["default"] = "50", "limit"),
+        ["default of a parameter changed"] = (
+            contract => contract["components"]!["parameters"]!["Limit"]!["schema"]!["default"] = "50",
+            "limit"
+        ),
         ["tag changed"] = (contract => contract["paths"]!["/v1/units"]!["get"]!["tags"] = new JsonArray("Codes"), "tag"),
-        ["parameter of a path renamed"] = (contract =>
-        {
-            var path = contract["paths"]!["/v1/products/{id}"]!.DeepClone();
-            contract["paths"]!.AsObject().Remove("/v1/products/{id}");
-            contract["paths"]!["/v1/products/{key}"] = path;
-        }, "moved"),
+        ["parameter of a path renamed"] = (
+            contract =>
+            {
+                var path = contract["paths"]!["/v1/products/{id}"]!.DeepClone();
+                contract["paths"]!.AsObject().Remove("/v1/products/{id}");
+                contract["paths"]!["/v1/products/{key}"] = path;
+            },
+            "moved"
+        ),
     };
 
     public static TheoryData<string> Kinds => [.. Breaks.Keys];
@@ -56,7 +71,8 @@ public sealed class KeptPromisesTests
         Assert.Empty(KeptPromises.Broken(ContractDocument.Parse(Released), ContractDocument.Parse(wider.ToJsonString())));
     }
 
-    private static JsonObject Member(JsonNode contract, string schema, string member) => contract["components"]!["schemas"]![schema]!["properties"]![member]!.AsObject();
+    private static JsonObject Member(JsonNode contract, string schema, string member) =>
+        contract["components"]!["schemas"]![schema]!["properties"]![member]!.AsObject();
 
     private static void Reword(JsonNode contract, string was, string isNow)
     {

@@ -18,7 +18,12 @@ public sealed partial class LintTests
     [Fact]
     public async Task Rules_OfTheRuleset_EachFindTheFaultTheyAreFor()
     {
-        string[] own = [.. RuleName().Matches(await File.ReadAllTextAsync(Path.Combine(NodeTools.Folder, ".spectral.yaml"))).Select(match => match.Groups[1].Value)];
+        string[] own =
+        [
+            .. RuleName()
+                .Matches(await File.ReadAllTextAsync(Path.Combine(NodeTools.Folder, ".spectral.yaml")))
+                .Select(match => match.Groups[1].Value),
+        ];
         var folder = Directory.CreateTempSubdirectory("calibration-lint-");
         try
         {

@@ -18,10 +18,12 @@ public sealed partial class OperationGuideTests
     private static readonly string Guide = Page.At(Name).Text;
 
     [Fact]
-    public void SettingsTable_OfTheGuide_IsWhatTheServiceReads() => WrittenTable.HoldTo(
-        Name,
-        "| setting | default | may be | meaning |",
-        CalibrationSettings.All.Select(setting => $"| `{setting.Variable}` | {setting.Default} | {setting.Range} | {setting.Meaning} |"));
+    public void SettingsTable_OfTheGuide_IsWhatTheServiceReads() =>
+        WrittenTable.HoldTo(
+            Name,
+            "| setting | default | may be | meaning |",
+            CalibrationSettings.All.Select(setting => $"| `{setting.Variable}` | {setting.Default} | {setting.Range} | {setting.Meaning} |")
+        );
 
     [Fact]
     public void Settings_NamedOnAnyPage_Exist()
@@ -47,8 +49,7 @@ public sealed partial class OperationGuideTests
         Assert.Equal(typeof(Program).Assembly.GetName().Name, Path.GetFileName(program));
         var folder = Path.GetDirectoryName(program);
         Assert.Contains($"dotnet publish src/CalibrationApi -c Release -o {folder}`", Guide, StringComparison.Ordinal);
-        var given = environment
-            .ToDictionary(pair => pair.Key.Replace("__", ":", StringComparison.Ordinal), pair => (string?)pair.Value);
+        var given = environment.ToDictionary(pair => pair.Key.Replace("__", ":", StringComparison.Ordinal), pair => (string?)pair.Value);
         var configuration = new ConfigurationBuilder().AddInMemoryCollection(given).Build();
         var settings = CalibrationSettings.Read(configuration, isAtATerminal: false, faults);
         Assert.Empty(faults);
@@ -85,7 +86,8 @@ public sealed partial class OperationGuideTests
             using var connection = restored.Open();
             Assert.Equal("ok", connection.QuerySingle<string>("pragma integrity_check"));
             var acknowledged = connection.QuerySingle<int>(
-                "select count(*) from idempotency_keys where route = 'POST /backup' and cast(key as integer) < 50");
+                "select count(*) from idempotency_keys where route = 'POST /backup' and cast(key as integer) < 50"
+            );
             Assert.Equal(50, acknowledged);
         }
 

@@ -23,7 +23,8 @@ public sealed class PageTablesTests
 
     private static readonly string[][] Assumptions =
     [
-        .. Page.At("src/CalibrationApi.Engine/README.md").Text.Split('\n')
+        .. Page.At("src/CalibrationApi.Engine/README.md")
+            .Text.Split('\n')
             .SkipWhile(line => !line.StartsWith("| assumed", StringComparison.Ordinal))
             .Skip(2)
             .TakeWhile(line => line.StartsWith('|'))
@@ -35,8 +36,8 @@ public sealed class PageTablesTests
     {
         var contract = await ServedContract.GetAsync();
 
-        var calculations = contract.Document.Operations
-            .Where(operation => operation.Path.StartsWith(Calculations, StringComparison.Ordinal))
+        var calculations = contract
+            .Document.Operations.Where(operation => operation.Path.StartsWith(Calculations, StringComparison.Ordinal))
             .Where(operation => !operation.Path.EndsWith("/batch", StringComparison.Ordinal))
             .Select(operation => $"| `{operation.Method} {operation.Path}` | {operation.Json["summary"]} |");
 
@@ -49,8 +50,8 @@ public sealed class PageTablesTests
         var readme = Page.At("README.md").Text;
 
         // A collection stands for its records too.
-        var without = ContractDocument.Committed.Operations
-            .Select(operation => operation.Path)
+        var without = ContractDocument
+            .Committed.Operations.Select(operation => operation.Path)
             .Where(path => !path.EndsWith("/batch", StringComparison.Ordinal))
             .Where(path => !readme.Contains($"{path}`", StringComparison.Ordinal))
             .Where(path => !readme.Contains($"`/v1/{path.Split('/')[2]}`", StringComparison.Ordinal));
@@ -64,7 +65,9 @@ public sealed class PageTablesTests
         var contract = await ServedContract.GetAsync();
         using var served = JsonDocument.Parse(await contract.Client.GetStringAsync(new Uri("/v1/units", UriKind.Relative)));
 
-        var dimensions = served.RootElement.GetProperty("units").EnumerateArray()
+        var dimensions = served
+            .RootElement.GetProperty("units")
+            .EnumerateArray()
             .GroupBy(unit => unit.GetProperty("dimension").GetString(), unit => unit.GetProperty("symbol").GetString())
             .Select(dimension => $"| {dimension.Key} | {string.Join(", ", dimension)} |");
 
@@ -82,7 +85,8 @@ public sealed class PageTablesTests
 
         using var content = new StringContent(body, Encoding.UTF8, "application/json");
         using var answer = await contract.Client.PostAsync(new Uri(Calculations + calculation, UriKind.Relative), content);
-        var assumed = JsonNode.Parse(await answer.Content.ReadAsStringAsync())!["assumptions"]!.AsArray()
+        var assumed = JsonNode.Parse(await answer.Content.ReadAsStringAsync())!["assumptions"]!
+            .AsArray()
             .Where(assumption => assumption!["value"] is not null)
             .ToArray();
 
@@ -94,9 +98,11 @@ public sealed class PageTablesTests
             var (number, unit) = (Math.Round((double)assumption["value"]!["value"]!, 1), (string)assumption["value"]!["unit"]!);
             // These two follow from the size of a catch and from the scale.
             var value = name is "repeatability" or "scaleLimit" ? "" : string.Create(CultureInfo.InvariantCulture, $"{number} {unit}");
-            Assert.Contains(Assumptions, row => row[1].Contains($"`{name}`", StringComparison.Ordinal)
+            Assert.Contains(Assumptions, row =>
+                row[1].Contains($"`{name}`", StringComparison.Ordinal)
                 && row[2].Contains(value, StringComparison.Ordinal)
-                && row[3].StartsWith($" {kind}", StringComparison.Ordinal));
+                && row[3].StartsWith($" {kind}", StringComparison.Ordinal)
+            );
         });
     }
 }

@@ -23,19 +23,27 @@ internal static class PrintedAnswer
             yield return below;
     }
 
-    /// <summary>Whether a value printed is a part of an answer: an object may leave members out; everything else is printed whole.</summary>
-    public static bool IsPart(JsonElement shown, JsonElement answered) => shown.ValueKind == answered.ValueKind && shown.ValueKind switch
-    {
-        JsonValueKind.Object => shown.EnumerateObject().All(member => answered.TryGetProperty(member.Name, out var value)
-            ? IsPart(member.Value, value)
-            // A filter writes null for what is absent.
-            : member.Value.ValueKind == JsonValueKind.Null),
-        JsonValueKind.Array => shown.GetArrayLength() == answered.GetArrayLength()
-            && shown.EnumerateArray().Zip(answered.EnumerateArray()).All(pair => IsPart(pair.First, pair.Second)),
-        JsonValueKind.Number => Math.Abs(shown.GetDouble() - answered.GetDouble()) <= SameNumber * Math.Abs(answered.GetDouble()),
-        JsonValueKind.String => shown.GetString() == answered.GetString(),
-        _ => true,
-    };
+    /// <summary>
+    /// Whether a value printed is a part of an answer: an object may leave members out; everything else is printed whole.
+    /// </summary>
+    public static bool IsPart(JsonElement shown, JsonElement answered) =>
+        shown.ValueKind == answered.ValueKind
+        && shown.ValueKind switch
+        {
+            JsonValueKind.Object => shown
+                .EnumerateObject()
+                .All(member =>
+                    answered.TryGetProperty(member.Name, out var value)
+                        ? IsPart(member.Value, value)
+                        // A filter writes null for what is absent.
+                        : member.Value.ValueKind == JsonValueKind.Null
+                ),
+            JsonValueKind.Array => shown.GetArrayLength() == answered.GetArrayLength()
+                && shown.EnumerateArray().Zip(answered.EnumerateArray()).All(pair => IsPart(pair.First, pair.Second)),
+            JsonValueKind.Number => Math.Abs(shown.GetDouble() - answered.GetDouble()) <= SameNumber * Math.Abs(answered.GetDouble()),
+            JsonValueKind.String => shown.GetString() == answered.GetString(),
+            _ => true,
+        };
 
     /// <summary>Lines of text, each as a value.</summary>
     public static IEnumerable<JsonElement> Lines(string output) =>

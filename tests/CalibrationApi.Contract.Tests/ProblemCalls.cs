@@ -24,35 +24,76 @@ internal static class ProblemCalls
     private static readonly Call[] Calls =
     [
         new(400, "broken-json", "The body breaks off in the middle.", () => Post(CatchTest, """{ "meter": "rear", "catches": [""")),
-        new(400, "unknown-member", "A member of the body is misspelt.", () => Post(Product, """{ "name": "Spring barley", "materail": "free-flowing" }""")),
-        new(400, "unknown-parameter", "The query has a parameter that the operation does not take.", () => new(HttpMethod.Get, "/v1/units?dimension=mass")),
-        new(400, "key-in-address", "A key stands in the address, where logs would keep it.", () => new(HttpMethod.Get, $"{Product}?access_token=calk_")),
+        new(400, "unknown-member", "A member of the body is misspelt.", () =>
+            Post(Product, """{ "name": "Spring barley", "materail": "free-flowing" }""")
+        ),
+        new(400, "unknown-parameter", "The query has a parameter that the operation does not take.", () =>
+            new(HttpMethod.Get, "/v1/units?dimension=mass")
+        ),
+        new(400, "key-in-address", "A key stands in the address, where logs would keep it.", () =>
+            new(HttpMethod.Get, $"{Product}?access_token=calk_")
+        ),
         new(401, "no-key", "No key came.", () => new(HttpMethod.Get, Product), IsKeyless: true),
         new(401, "cut-key", "The key was not copied whole.", () => Showing("calk_agoqaaaabnyabaaaaaaaaaaaae_es6h4l")),
         new(403, "scope-missing", "The key may read and write, but not look at the audit.", () => Showing(SampleKeys.LesserText)),
-        new(404, "unknown-id", "There is no record with the id in the address.", () => new(HttpMethod.Get, $"{Product}/019a0000-0000-7000-8000-000000000000")),
+        new(404, "unknown-id", "There is no record with the id in the address.", () =>
+            new(HttpMethod.Get, $"{Product}/019a0000-0000-7000-8000-000000000000")
+        ),
         new(406, "media-type-not-given", "The list is asked for as a picture.", () => Accepting(new(HttpMethod.Get, Product), "image/png")),
-        new(408, "body-too-slow", "The body does not come within the time for a request.", () => new(HttpMethod.Post, Product) { Content = new SlowBody() }, Settings: [("Calibration:Limits:RequestSeconds", "1")]),
-        new(409, "first-still-running", "The same request is sent again while the first is still being worked on.", () => Post(Product, """{ "name": "Spring barley" }"""), IsSentTwice: true),
+        new(
+            408,
+            "body-too-slow",
+            "The body does not come within the time for a request.",
+            () => new(HttpMethod.Post, Product) { Content = new SlowBody() },
+            Settings: [("Calibration:Limits:RequestSeconds", "1")]
+        ),
+        new(
+            409,
+            "first-still-running",
+            "The same request is sent again while the first is still being worked on.",
+            () => Post(Product, """{ "name": "Spring barley" }"""),
+            IsSentTwice: true
+        ),
         new(412, "changed-meanwhile", "If-Match names a revision that is no longer the last.", () => Put("\"r99\"")),
         new(413, "body-too-large", "The body is larger than 1 MiB.", () => Post(Product, new string(' ', 1_100_000))),
         new(415, "not-json", "The body is sent as plain text.", () => Post(Product, "barley", "text/plain")),
         new(415, "compressed", "The body is compressed.", () => Compressed(Post(Product, "barley"))),
-        new(422, "several-rules-broken", "A unit is missing and a number is out of range: every error is told at once.", () => CatchTestWith(test =>
-        {
-            test["scale"]!["division"]!.AsObject().Remove("unit");
-            test["tolerance"] = new JsonObject { ["value"] = 80, ["unit"] = "%" };
-        })),
+        new(422, "several-rules-broken", "A unit is missing and a number is out of range: every error is told at once.", () =>
+            CatchTestWith(test =>
+            {
+                test["scale"]!["division"]!.AsObject().Remove("unit");
+                test["tolerance"] = new JsonObject { ["value"] = 80, ["unit"] = "%" };
+            })
+        ),
         new(422, "refused", "Every member is sound, but the settings cannot all be met.", () => CatchTestWith(test =>
-        {
-            test["tolerance"] = new JsonObject { ["value"] = 1, ["unit"] = "%" };
-            test["wantedPrecision"] = new JsonObject { ["value"] = 3, ["unit"] = "%" };
-        })),
+            {
+                test["tolerance"] = new JsonObject { ["value"] = 1, ["unit"] = "%" };
+                test["wantedPrecision"] = new JsonObject { ["value"] = 3, ["unit"] = "%" };
+            })),
         new(422, "unknown-word", "A parameter has a word that is not in its list.", () => new(HttpMethod.Get, $"{Product}?units=imperial")),
         new(428, "if-match-missing", "A record is to be changed without saying which revision.", () => Put(null)),
-        new(429, "too-many-requests", "More requests came in a minute than are taken.", () => new(HttpMethod.Get, Product), Settings: [("Calibration:Limits:RequestsPerMinuteLocal", "1")], IsSentBefore: true),
-        new(500, "failed", "The service failed.", () => Post(Product, """{ "name": "Spring barley" }"""), Failure: new InvalidOperationException("A fault of the service.")),
-        new(503, "database-busy", "The database cannot be used right now.", () => Post(Product, """{ "name": "Spring barley" }"""), Failure: new SqliteException("The database is locked.", 5)),
+        new(
+            429,
+            "too-many-requests",
+            "More requests came in a minute than are taken.",
+            () => new(HttpMethod.Get, Product),
+            Settings: [("Calibration:Limits:RequestsPerMinuteLocal", "1")],
+            IsSentBefore: true
+        ),
+        new(
+            500,
+            "failed",
+            "The service failed.",
+            () => Post(Product, """{ "name": "Spring barley" }"""),
+            Failure: new InvalidOperationException("A fault of the service.")
+        ),
+        new(
+            503,
+            "database-busy",
+            "The database cannot be used right now.",
+            () => Post(Product, """{ "name": "Spring barley" }"""),
+            Failure: new SqliteException("The database is locked.", 5)
+        ),
     ];
 
     /// <summary>Makes every call and returns what the contract shows of it, by status and name.</summary>
@@ -62,7 +103,8 @@ internal static class ProblemCalls
         await using var service = await new Service().LoadAsync();
         foreach (var call in Calls)
         {
-            var body = call.Failure is { } failure ? await SendToAFailingServiceAsync(call, failure)
+            var body =
+                call.Failure is { } failure ? await SendToAFailingServiceAsync(call, failure)
                 : call.IsSentTwice ? await SendTwiceAtOnceAsync(service, call)
                 : call.Settings is { } settings ? await SendToAnotherServiceAsync(call, settings)
                 : await SendAsync(service.CreateClient(), call);
@@ -175,7 +217,16 @@ internal static class ProblemCalls
     }
 
     private sealed record Call(
-        int Status, string Name, string Summary, Func<HttpRequestMessage> Request, bool IsSentTwice = false, bool IsKeyless = false, Exception? Failure = null, (string Name, string Value)[]? Settings = null, bool IsSentBefore = false);
+        int Status,
+        string Name,
+        string Summary,
+        Func<HttpRequestMessage> Request,
+        bool IsSentTwice = false,
+        bool IsKeyless = false,
+        Exception? Failure = null,
+        (string Name, string Value)[]? Settings = null,
+        bool IsSentBefore = false
+    );
 
     private sealed class TroubledClock(DateTimeOffset now) : TimeProvider
     {

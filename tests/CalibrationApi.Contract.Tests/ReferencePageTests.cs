@@ -14,9 +14,11 @@ public sealed class ReferencePageTests(ReferencePageTests.ShownPage page) : ICla
     }
 
     [ChromiumFact]
-    public void Page_Opened_ListsEveryOperationOfTheContract() => Assert.Equal(
-        ContractDocument.Committed.Operations.Select(operation => operation.OperationId).Order(StringComparer.Ordinal),
-        page.Seen.Operations.Order(StringComparer.Ordinal));
+    public void Page_Opened_ListsEveryOperationOfTheContract() =>
+        Assert.Equal(
+            ContractDocument.Committed.Operations.Select(operation => operation.OperationId).Order(StringComparer.Ordinal),
+            page.Seen.Operations.Order(StringComparer.Ordinal)
+        );
 
     [ChromiumFact]
     public void Operation_TriedOutWithItsExample_IsSentToThisServiceAndAnswered()
@@ -30,15 +32,20 @@ public sealed class ReferencePageTests(ReferencePageTests.ShownPage page) : ICla
     public void Page_ListedAndTriedOut_FitsIntoAWideAndANarrowWindow()
     {
         Assert.Equal([1280, 390, 1280, 390], page.Seen.Widths.Select(shown => shown.Viewport));
-        Assert.All(page.Seen.Widths, shown => Assert.True(
-            shown.Width <= shown.Viewport && shown.Beyond.Count == 0,
-            $"'{shown.Name}' takes {shown.Width} of {shown.Viewport} px; beyond its edge: {string.Join(", ", shown.Beyond)}. Pictures: {page.Pictures}"));
+        Assert.All(page.Seen.Widths, shown =>
+            Assert.True(
+                shown.Width <= shown.Viewport && shown.Beyond.Count == 0,
+                $"'{shown.Name}' takes {shown.Width} of {shown.Viewport} px; beyond its edge: {string.Join(", ", shown.Beyond)}. Pictures: {page.Pictures}"
+            )
+        );
     }
 
     [ChromiumFact]
-    public void Pictures_OfThePage_AreThereToBeLookedAt() => Assert.Equal(
-        ["answer-1280.png", "answer-390.png", "list-1280.png", "list-390.png"],
-        Directory.GetFiles(page.Pictures, "*.png").Select(Path.GetFileName).Order(StringComparer.Ordinal));
+    public void Pictures_OfThePage_AreThereToBeLookedAt() =>
+        Assert.Equal(
+            ["answer-1280.png", "answer-390.png", "list-1280.png", "list-390.png"],
+            Directory.GetFiles(page.Pictures, "*.png").Select(Path.GetFileName).Order(StringComparer.Ordinal)
+        );
 
     /// <summary>What was on the page.</summary>
     /// <param name="Operations">Names of the operations listed.</param>
@@ -49,8 +56,14 @@ public sealed class ReferencePageTests(ReferencePageTests.ShownPage page) : ICla
     /// <param name="Outside">Requests to other machines.</param>
     /// <param name="Errors">What went wrong on the page.</param>
     public sealed record View(
-        IReadOnlyList<string> Operations, string Asked, string Status, string Body,
-        IReadOnlyList<WidthOf> Widths, IReadOnlyList<string> Outside, IReadOnlyList<string> Errors);
+        IReadOnlyList<string> Operations,
+        string Asked,
+        string Status,
+        string Body,
+        IReadOnlyList<WidthOf> Widths,
+        IReadOnlyList<string> Outside,
+        IReadOnlyList<string> Errors
+    );
 
     /// <summary>How wide a view was, and what reached beyond its edge.</summary>
     public sealed record WidthOf(string Name, int Viewport, int Width, IReadOnlyList<string> Beyond);
@@ -76,10 +89,16 @@ public sealed class ReferencePageTests(ReferencePageTests.ShownPage page) : ICla
                 Directory.Delete(Pictures, recursive: true);
             Directory.CreateDirectory(Pictures);
             await service.InitializeAsync();
-            var run = await NodeTools.RunScriptAsync(Repository.PathOf("tests", "CalibrationApi.Contract.Tests", "Browser", "reference-page.mjs"), Chromium.Executable, Address, Pictures);
-            Seen = run.ExitCode == 0
-                ? JsonSerializer.Deserialize<View>(run.Output, JsonSerializerOptions.Web)!
-                : throw new InvalidOperationException($"The page could not be tried. {run.Everything}");
+            var run = await NodeTools.RunScriptAsync(
+                Repository.PathOf("tests", "CalibrationApi.Contract.Tests", "Browser", "reference-page.mjs"),
+                Chromium.Executable,
+                Address,
+                Pictures
+            );
+            Seen =
+                run.ExitCode == 0
+                    ? JsonSerializer.Deserialize<View>(run.Output, JsonSerializerOptions.Web)!
+                    : throw new InvalidOperationException($"The page could not be tried. {run.Everything}");
         }
 
         public Task DisposeAsync() => service.DisposeAsync();

@@ -8,12 +8,25 @@ namespace CalibrationApi.Contract.Tests;
 public sealed partial class RepositoryTests
 {
     private static readonly string[] TopLevel =
-        ["CalibrationApi.sln", "DEVELOPERS.md", "README.md", "demo-data", "http-examples", "openapi", "src", "tests"];
+    [
+        "CalibrationApi.sln",
+        "DEVELOPERS.md",
+        "README.md",
+        "demo-data",
+        "http-examples",
+        "openapi",
+        "src",
+        "tests",
+    ];
 
     [Fact]
     public async Task TopLevel_OfTheRepository_IsTheAgreedOne()
     {
-        var visible = (await TrackedFilesAsync()).Select(file => file.Split('/')[0]).Where(name => !name.StartsWith('.')).Distinct().Order(StringComparer.Ordinal);
+        var visible = (await TrackedFilesAsync())
+            .Select(file => file.Split('/')[0])
+            .Where(name => !name.StartsWith('.'))
+            .Distinct()
+            .Order(StringComparer.Ordinal);
 
         Assert.Equal(TopLevel, visible);
     }
@@ -39,7 +52,8 @@ public sealed partial class RepositoryTests
     {
         var files = await TrackedFilesAsync();
 
-        var without = files.Where(file => file.EndsWith(".csproj", StringComparison.Ordinal))
+        var without = files
+            .Where(file => file.EndsWith(".csproj", StringComparison.Ordinal))
             .Where(project => !files.Contains($"{Path.GetDirectoryName(project)!.Replace('\\', '/')}/packages.lock.json"));
 
         Assert.Contains("openapi/package-lock.json", files);
@@ -52,7 +66,10 @@ public sealed partial class RepositoryTests
         var list = await Command.RunAsync(Repository.Root, "git", "-c", "safe.directory=*", "ls-files", "-z");
         Assert.True(list.ExitCode == 0, list.Everything);
         // A file that was removed but not yet committed is still listed.
-        return list.Output.Split('\0', StringSplitOptions.RemoveEmptyEntries).Where(file => File.Exists(Repository.PathOf(file))).ToHashSet(StringComparer.Ordinal);
+        return list
+            .Output.Split('\0', StringSplitOptions.RemoveEmptyEntries)
+            .Where(file => File.Exists(Repository.PathOf(file)))
+            .ToHashSet(StringComparer.Ordinal);
     }
 
     // A folder of one machine, or of whoever works there; the pattern itself must not be what it looks for.
@@ -60,6 +77,9 @@ public sealed partial class RepositoryTests
     private static partial Regex MachinePath();
 
     // Addresses of package registries and of mirrors of them, by the parts their host names have.
-    [GeneratedRegex("https?://(?:[a-z0-9.-]*[.-])?(?:registr[y]|nuge[t]|npmj[s]|yarnpk[g]|artifactor[y]|nexu[s]|verdacci[o]|mirro[r])[a-z0-9.-]*[.:/][^\\s\"'<>)]*", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(
+        "https?://(?:[a-z0-9.-]*[.-])?(?:registr[y]|nuge[t]|npmj[s]|yarnpk[g]|artifactor[y]|nexu[s]|verdacci[o]|mirro[r])[a-z0-9.-]*[.:/][^\\s\"'<>)]*",
+        RegexOptions.IgnoreCase
+    )]
     private static partial Regex RegistryHost();
 }

@@ -31,7 +31,14 @@ internal static class SampleKeys
         using var connection = database.Open();
         WorkspaceStore.Insert(connection, Workspace, new WorkspaceRecord(Workspace, 1, "Fallow Hill", false, "", now, now));
         KeyStore.Insert(connection, "local", Key(Own, "office", Asking.Key, now, [.. Scope.All]));
-        foreach (var (key, name) in new[] { (Lesser.Key, "yard tablet"), (KeyText.Make(Rotated).Key, "weigh house"), (KeyText.Make(Revoked).Key, "old tablet") })
+        foreach (
+            var (key, name) in new[]
+            {
+                (Lesser.Key, "yard tablet"),
+                (KeyText.Make(Rotated).Key, "weigh house"),
+                (KeyText.Make(Revoked).Key, "old tablet"),
+            }
+        )
             KeyStore.Insert(connection, "local", Key(key.Id, name, key, now, Scope.Calculate, Scope.Read, Scope.Write));
         RefusalStore.Add(connection, "local", new RefusalCount("2026-05-04", Revoked, "key-revoked", 3, now));
         RefusalStore.Add(connection, RefusalStore.NoWorkspace, new RefusalCount("2026-05-04", "", "key-missing", 12, now));
@@ -40,5 +47,13 @@ internal static class SampleKeys
     }
 
     private static KeyRecord Key(string id, string name, KeyText text, DateTimeOffset now, params string[] scopes) =>
-        new() { Id = id, Name = name, Scopes = scopes, SecretHash = text.SecretHash, Fingerprint = "", CreatedAt = now };
+        new()
+        {
+            Id = id,
+            Name = name,
+            Scopes = scopes,
+            SecretHash = text.SecretHash,
+            Fingerprint = "",
+            CreatedAt = now,
+        };
 }

@@ -13,14 +13,17 @@ public sealed partial class ScoreTests
     private static readonly Dictionary<string, Action<JsonNode>> Losses = new()
     {
         ["operations described"] = contract => Operation(contract).AsObject().Remove("summary"),
-        ["operations with their errors"] = contract => Array.ForEach(["500", "503"], status => Operation(contract)["responses"]!.AsObject().Remove(status)),
+        ["operations with their errors"] = contract =>
+            Array.ForEach(["500", "503"], status => Operation(contract)["responses"]!.AsObject().Remove(status)),
         ["bodies described"] = contract => contract["paths"]!["/v1/products"]!["post"]!["requestBody"]!.AsObject().Remove("description"),
-        ["bodies with an example"] = contract => contract["paths"]!["/v1/products"]!["post"]!["requestBody"]!["content"]!["application/json"]!.AsObject().Remove("example"),
+        ["bodies with an example"] = contract =>
+            contract["paths"]!["/v1/products"]!["post"]!["requestBody"]!["content"]!["application/json"]!.AsObject().Remove("example"),
         ["parameters described"] = contract => Limit(contract).Remove("description"),
         ["parameters bounded"] = contract => Limit(contract)["schema"]!.AsObject().Remove("pattern"),
         ["parameters with an example or words"] = contract => Limit(contract).Remove("example"),
         ["statuses described"] = contract => Operation(contract)["responses"]!["200"]!["description"] = "OK",
-        ["answers with an example"] = contract => contract["components"]!["responses"]!["NotFound"]!["content"]!["application/problem+json"]!.AsObject().Remove("examples"),
+        ["answers with an example"] = contract =>
+            contract["components"]!["responses"]!["NotFound"]!["content"]!["application/problem+json"]!.AsObject().Remove("examples"),
         ["headers described"] = contract => CacheControl(contract).Remove("description"),
         ["headers bounded"] = contract => CacheControl(contract)["schema"] = new JsonObject { ["type"] = "string" },
         ["headers with an example"] = contract => CacheControl(contract).Remove("example"),
@@ -70,15 +73,18 @@ public sealed partial class ScoreTests
         }
     }
 
-    private static Dictionary<string, string> Rows(string output) => Row().Matches(output).ToDictionary(row => row.Groups[1].Value.TrimEnd(), row => row.Groups[2].Value);
+    private static Dictionary<string, string> Rows(string output) =>
+        Row().Matches(output).ToDictionary(row => row.Groups[1].Value.TrimEnd(), row => row.Groups[2].Value);
 
     private static JsonNode Operation(JsonNode contract) => contract["paths"]!["/v1/units"]!["get"]!;
 
     private static JsonObject Limit(JsonNode contract) => contract["components"]!["parameters"]!["Limit"]!.AsObject();
 
-    private static JsonObject CacheControl(JsonNode contract) => Operation(contract)["responses"]!["200"]!["headers"]!["Cache-Control"]!.AsObject();
+    private static JsonObject CacheControl(JsonNode contract) =>
+        Operation(contract)["responses"]!["200"]!["headers"]!["Cache-Control"]!.AsObject();
 
-    private static JsonObject Member(JsonNode contract, string schema, string member) => contract["components"]!["schemas"]![schema]!["properties"]![member]!.AsObject();
+    private static JsonObject Member(JsonNode contract, string schema, string member) =>
+        contract["components"]!["schemas"]![schema]!["properties"]![member]!.AsObject();
 
     private static void Reword(JsonNode contract, string was, string isNow)
     {

@@ -29,7 +29,8 @@ internal sealed class ServedContract
 
     public static Task<ServedContract> GetAsync() => Once.Value;
 
-    public ContractOperation Operation(string operationId) => Assert.Single(Document.Operations, operation => operation.OperationId == operationId);
+    public ContractOperation Operation(string operationId) =>
+        Assert.Single(Document.Operations, operation => operation.OperationId == operationId);
 
     private static async Task<ServedContract> StartAsync()
     {

@@ -6,7 +6,8 @@ using Microsoft.Extensions.DependencyInjection;
 namespace CalibrationApi.Contract.Tests;
 
 /// <summary>The real service in memory, over a database of its own, on the day after the demo season.</summary>
-internal sealed partial class Service(Action<IServiceCollection>? change = null, params (string Name, string Value)[] settings) : WebApplicationFactory<Program>
+internal sealed partial class Service(Action<IServiceCollection>? change = null, params (string Name, string Value)[] settings)
+    : WebApplicationFactory<Program>
 {
     private static readonly DemoSeason Season = new();
 

@@ -21,11 +21,24 @@ public sealed class ShellPageTests(ShellPageTests.PastedPage page) : IClassFixtu
         Assert.True(Blocks.Length >= 15, $"Only {Blocks.Length} blocks of lines were found.");
         Assert.All(
             [
-                "/calculations/catch-plan", "/plans/", "/machines", "/scales", "/scale-checks", "/catch-tests", "\"supersedes\"",
-                "/adoptions", "/values-in-force", "/history", "Idempotency-Key", "If-Match", "text/csv", "application/x-ndjson",
+                "/calculations/catch-plan",
+                "/plans/",
+                "/machines",
+                "/scales",
+                "/scale-checks",
+                "/catch-tests",
+                "\"supersedes\"",
+                "/adoptions",
+                "/values-in-force",
+                "/history",
+                "Idempotency-Key",
+                "If-Match",
+                "text/csv",
+                "application/x-ndjson",
                 "%header{link}",
             ],
-            part => Assert.Contains(part, commands, StringComparison.Ordinal));
+            part => Assert.Contains(part, commands, StringComparison.Ordinal)
+        );
     }
 
     [ShellTheory]
@@ -36,11 +49,12 @@ public sealed class ShellPageTests(ShellPageTests.PastedPage page) : IClassFixtu
         var output = page.Outputs[number];
 
         JsonElement[] nodes = [.. PrintedAnswer.Lines(output), .. ValuesIn(output).SelectMany(PrintedAnswer.Nodes)];
-        Assert.All(
-            kind == "json" ? PrintedAnswer.Values(shown) : [.. PrintedAnswer.Lines(shown)],
-            value => Assert.True(
+        Assert.All(kind == "json" ? PrintedAnswer.Values(shown) : [.. PrintedAnswer.Lines(shown)], value =>
+            Assert.True(
                 nodes.Any(node => PrintedAnswer.IsPart(value, node)),
-                $"http-examples/shell.md shows\n{value}\nbelow\n{command}but it prints\n{output}"));
+                $"http-examples/shell.md shows\n{value}\nbelow\n{command}but it prints\n{output}"
+            )
+        );
     }
 
     private static JsonElement[] ValuesIn(string output)
@@ -78,8 +92,10 @@ public sealed class ShellPageTests(ShellPageTests.PastedPage page) : IClassFixtu
             var demo = folder.CreateSubdirectory("demo-data").FullName;
             foreach (var data in Directory.GetFiles(Repository.PathOf("demo-data"), "*.json"))
                 File.Copy(data, Path.Combine(demo, Path.GetFileName(data)));
-            var script = new StringBuilder("set -euo pipefail\n")
-                .Append(CultureInfo.InvariantCulture, $"jq() {{ node '{Jq}' '{NodeTools.Folder}' \"$@\"; }}\n");
+            var script = new StringBuilder("set -euo pipefail\n").Append(
+                CultureInfo.InvariantCulture,
+                $"jq() {{ node '{Jq}' '{NodeTools.Folder}' \"$@\"; }}\n"
+            );
             foreach (var (number, block) in Blocks.Index())
                 script.Append($"{{\n{block.Body.Replace(Address, service.Address, StringComparison.Ordinal)}}} > out.{number}\n");
             await File.WriteAllTextAsync(Path.Combine(folder.FullName, "page.sh"), script.ToString());

@@ -62,12 +62,18 @@ public sealed partial class TourTests(TourTests.Demonstration demonstration) : I
             Assert.Equal(status, response.StatusCode);
         else
             Assert.True(response.IsSuccessStatusCode, text);
-        JsonElement[] nodes = [.. response.Content.Headers.ContentType!.MediaType!.EndsWith("json", StringComparison.Ordinal)
-            ? PrintedAnswer.Values(text).SelectMany(PrintedAnswer.Nodes)
-            : PrintedAnswer.Lines(step.Columns is { } columns ? Cut(text, columns) : text)];
-        Assert.All(step.Shown, shown => Assert.True(
-            nodes.Any(node => PrintedAnswer.IsPart(shown, node)),
-            $"{step.Page} shows{Environment.NewLine}{shown}{Environment.NewLine}but the answer is{Environment.NewLine}{text}"));
+        JsonElement[] nodes =
+        [
+            .. response.Content.Headers.ContentType!.MediaType!.EndsWith("json", StringComparison.Ordinal)
+                ? PrintedAnswer.Values(text).SelectMany(PrintedAnswer.Nodes)
+                : PrintedAnswer.Lines(step.Columns is { } columns ? Cut(text, columns) : text),
+        ];
+        Assert.All(step.Shown, shown =>
+            Assert.True(
+                nodes.Any(node => PrintedAnswer.IsPart(shown, node)),
+                $"{step.Page} shows{Environment.NewLine}{shown}{Environment.NewLine}but the answer is{Environment.NewLine}{text}"
+            )
+        );
     }
 
     // What `cut -d ';' -f` leaves of each line.
@@ -75,7 +81,9 @@ public sealed partial class TourTests(TourTests.Demonstration demonstration) : I
     {
         int[] kept =
         [
-            .. fields.Split(',').Select(part => part.Split('-'))
+            .. fields
+                .Split(',')
+                .Select(part => part.Split('-'))
                 .SelectMany(ends => Enumerable.Range(Number(ends[0]), Number(ends[^1]) - Number(ends[0]) + 1)),
         ];
         return string.Join('\n', text.Split("\r\n").Select(line => line.Split(';')).Select(Kept));
@@ -127,7 +135,15 @@ public sealed partial class TourTests(TourTests.Demonstration demonstration) : I
 
     /// <summary>One command of the tour and what is printed below it.</summary>
     private sealed record Step(
-        string Page, string Name, string Target, byte[]? Body, string MediaType, string? Accept, string? Columns, JsonElement[] Shown)
+        string Page,
+        string Name,
+        string Target,
+        byte[]? Body,
+        string MediaType,
+        string? Accept,
+        string? Columns,
+        JsonElement[] Shown
+    )
     {
         private const string Address = "http://localhost:5000";
 
@@ -140,7 +156,9 @@ public sealed partial class TourTests(TourTests.Demonstration demonstration) : I
         public static Step Parse(string page, int number, PageBlock block)
         {
             string[] words =
-                [.. Word().Matches(block.Body).Select(match => match.Groups["word"].Value.Replace("'", "", StringComparison.Ordinal))];
+            [
+                .. Word().Matches(block.Body).Select(match => match.Groups["word"].Value.Replace("'", "", StringComparison.Ordinal)),
+            ];
             Assert.True(words[0] == "curl" && block.Kind == "bash", $"{page} has another block in its tour: {block.Body}");
             var target = Assert.Single(words, word => word.StartsWith(Address, StringComparison.Ordinal))[Address.Length..];
             return new Step(
@@ -151,7 +169,8 @@ public sealed partial class TourTests(TourTests.Demonstration demonstration) : I
                 Header(words, "Content-Type: ") ?? "application/json",
                 Header(words, "Accept: "),
                 Fields().Match(block.Body) is { Success: true } cut ? cut.Groups["fields"].Value : null,
-                block.OutputKind == "json" ? PrintedAnswer.Values(block.Output) : [.. PrintedAnswer.Lines(block.Output)]);
+                block.OutputKind == "json" ? PrintedAnswer.Values(block.Output) : [.. PrintedAnswer.Lines(block.Output)]
+            );
         }
 
         public HttpRequestMessage Request()
@@ -168,7 +187,8 @@ public sealed partial class TourTests(TourTests.Demonstration demonstration) : I
             Array.IndexOf(words, option) is >= 0 and var at ? words[at + 1] : null;
 
         private static string? Header(string[] words, string name) =>
-            words.Where((word, at) => at > 0 && words[at - 1] == "-H" && word.StartsWith(name, StringComparison.Ordinal))
+            words
+                .Where((word, at) => at > 0 && words[at - 1] == "-H" && word.StartsWith(name, StringComparison.Ordinal))
                 .Select(word => word[name.Length..])
                 .FirstOrDefault();
 

@@ -21,6 +21,7 @@ internal static class WrittenTable
         else
             Assert.True(
                 expected == text[from..to],
-                $"{page} shows another table than{Environment.NewLine}{expected}{ContractUpdate.Advice}");
+                $"{page} shows another table than{Environment.NewLine}{expected}{ContractUpdate.Advice}"
+            );
     }
 }

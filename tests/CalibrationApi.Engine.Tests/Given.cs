@@ -29,31 +29,60 @@ internal static class Given
         Catch.Net(new Mass(kilograms), Turns(revolutions, resolution), excludedBecause);
 
     /// <summary>A catch of the given mass per revolution over the given revolutions.</summary>
-    public static Catch Delivering(double perRevolution, double revolutions = 47, double resolution = 0.1, string? excludedBecause = null) =>
-        Net(perRevolution * revolutions, revolutions, resolution, excludedBecause);
+    public static Catch Delivering(
+        double perRevolution,
+        double revolutions = 47,
+        double resolution = 0.1,
+        string? excludedBecause = null
+    ) => Net(perRevolution * revolutions, revolutions, resolution, excludedBecause);
 
     public static CatchTest Test(params Catch[] catches) => new() { Catches = catches, Scale = Platform };
 
     /// <summary>Catches whose only scatter is their own: perfect scale, counter without resolution.</summary>
-    public static CatchTest PureTest(params double[] perRevolution) => new()
-    {
-        Catches = [.. perRevolution.Select(value => Delivering(value, 50, NoResolution))],
-        Scale = Perfect,
-        Limits = OnePercent,
-    };
+    public static CatchTest PureTest(params double[] perRevolution) =>
+        new()
+        {
+            Catches = [.. perRevolution.Select(value => Delivering(value, 50, NoResolution))],
+            Scale = Perfect,
+            Limits = OnePercent,
+        };
 
     /// <summary>A repeatability of 1 %, with the degrees of freedom of the default.</summary>
     public static CatchTestLimits OnePercent { get; } = new() { Repeatability = 0.01, RepeatabilityDegreesOfFreedom = 4 };
 
-    public static CatchTest InForce(this CatchTest test, double perRevolution, double? relativeUncertainty = null, bool? fromAnotherScale = false) =>
-        test with { Reference = new ReferenceValue(new MassPerRevolution(perRevolution), ReferenceKind.ValueInForce, relativeUncertainty, fromAnotherScale) };
+    public static CatchTest InForce(
+        this CatchTest test,
+        double perRevolution,
+        double? relativeUncertainty = null,
+        bool? fromAnotherScale = false
+    ) =>
+        test with
+        {
+            Reference = new ReferenceValue(
+                new MassPerRevolution(perRevolution),
+                ReferenceKind.ValueInForce,
+                relativeUncertainty,
+                fromAnotherScale
+            ),
+        };
 
     public static CatchTest StartingFrom(this CatchTest test, double perRevolution) =>
-        test with { Reference = new ReferenceValue(new MassPerRevolution(perRevolution), ReferenceKind.StartValue) };
+        test with
+        {
+            Reference = new ReferenceValue(new MassPerRevolution(perRevolution), ReferenceKind.StartValue),
+        };
 
     /// <summary>The same with an earlier test of two catches whose scatter was that of the default repeatability.</summary>
     public static CatchTest After(this CatchTest test, double perRevolution, bool? fromAnotherScale = false) =>
-        test with { Earlier = new EarlierTest { Value = new MassPerRevolution(perRevolution), Catches = 2, FromAnotherScale = fromAnotherScale } };
+        test with
+        {
+            Earlier = new EarlierTest
+            {
+                Value = new MassPerRevolution(perRevolution),
+                Catches = 2,
+                FromAnotherScale = fromAnotherScale,
+            },
+        };
 
     public static CatchTestResult Evaluated(this CatchTest test)
     {

@@ -14,7 +14,8 @@ public readonly record struct PrintedNumber
         Value = double.Parse(text, NumberStyles.Float, CultureInfo.InvariantCulture);
         var exponentAt = text.IndexOfAny(['e', 'E']);
         var mantissa = exponentAt < 0 ? text : text[..exponentAt];
-        var exponent = exponentAt < 0 ? 0 : int.Parse(text.AsSpan(exponentAt + 1), NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture);
+        var exponent =
+            exponentAt < 0 ? 0 : int.Parse(text.AsSpan(exponentAt + 1), NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture);
         var point = mantissa.IndexOf('.', StringComparison.Ordinal);
         var decimals = point < 0 ? 0 : mantissa.Length - point - 1;
         LastDigit = Math.Pow(10, exponent - decimals);
@@ -39,7 +40,8 @@ public readonly record struct PrintedNumber
         var allowed = lastDigits * LastDigit * (1 + Slack) + Math.Abs(Value) * 1e-15;
         Assert.True(
             Math.Abs(computed - Value) <= allowed,
-            string.Create(CultureInfo.InvariantCulture, $"{what}: printed {Text}, computed {computed:R}, allowed difference {allowed:G3}."));
+            string.Create(CultureInfo.InvariantCulture, $"{what}: printed {Text}, computed {computed:R}, allowed difference {allowed:G3}.")
+        );
     }
 
     public override string ToString() => Text;

@@ -30,10 +30,17 @@ public sealed class ReferenceTable
         var origin = string.Join('\n', lines.TakeWhile(line => line.StartsWith('#')).Select(line => line[1..].Trim()));
         var table = lines.Where(line => line.Length > 0 && !line.StartsWith('#')).Select(line => line.Split(';')).ToArray();
         var columns = table[0];
-        var rows = table.Skip(1)
-            .Select(cells => cells.Length == columns.Length
-                ? new Row(columns.Zip(cells).ToDictionary(pair => pair.First.Trim(), pair => pair.Second.Trim(), StringComparer.Ordinal))
-                : throw new InvalidDataException($"{file}: a line has {cells.Length} cells instead of {columns.Length}: {string.Join(';', cells)}"))
+        var rows = table
+            .Skip(1)
+            .Select(cells =>
+                cells.Length == columns.Length
+                    ? new Row(
+                        columns.Zip(cells).ToDictionary(pair => pair.First.Trim(), pair => pair.Second.Trim(), StringComparer.Ordinal)
+                    )
+                    : throw new InvalidDataException(
+                        $"{file}: a line has {cells.Length} cells instead of {columns.Length}: {string.Join(';', cells)}"
+                    )
+            )
             .ToArray();
         return new ReferenceTable(file, origin, rows);
     }
@@ -52,8 +59,7 @@ public sealed class ReferenceTable
         public PrintedNumber Printed(string column) => new(cells[column]);
 
         /// <summary>Several numbers in one cell, separated by spaces.</summary>
-        public double[] Numbers(string column) =>
-            [.. cells[column].Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(Parse)];
+        public double[] Numbers(string column) => [.. cells[column].Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(Parse)];
 
         private static double Parse(string text) =>
             text == "inf" ? double.PositiveInfinity : double.Parse(text, NumberStyles.Float, CultureInfo.InvariantCulture);

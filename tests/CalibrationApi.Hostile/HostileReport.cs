@@ -27,16 +27,27 @@ public sealed class HostileReport(int planned)
     /// <summary>Requests that were not answered as they have to be.</summary>
     public IReadOnlyList<string> Faults => faults;
 
-    /// <summary>How much more memory the service holds at the end than halfway, bytes: the middle of the last readings against that of those around the half.</summary>
+    /// <summary>
+    /// How much more memory the service holds at the end than halfway, bytes: the middle of the last readings against that of those around
+    /// the half.
+    /// </summary>
     public long GrowthOverSecondHalf => Middle(memory[^5..]) - Middle(memory.GetRange((memory.Count / 2) - 2, 5));
 
     /// <inheritdoc/>
     public override string ToString()
     {
-        var text = new StringBuilder($"{planned} requests to {operations.Count} operations, {tricks.Count} tricks; faults: {faults.Count}\n");
+        var text = new StringBuilder(
+            $"{planned} requests to {operations.Count} operations, {tricks.Count} tricks; faults: {faults.Count}\n"
+        );
         foreach (var kind in statuses.GroupBy(status => status.Key / 100))
-            text.Append(CultureInfo.InvariantCulture, $"  {kind.Key}xx {kind.Sum(status => status.Value)} ({string.Join(", ", kind.Select(status => $"{status.Key}: {status.Value}"))})\n");
-        text.Append(CultureInfo.InvariantCulture, $"  resident memory: start {memory[0] >> 20}, half {memory[memory.Count / 2] >> 20}, end {memory[^1] >> 20} MiB; growth over the second half {GrowthOverSecondHalf / 1048576.0:0.0} MiB\n");
+            text.Append(
+                CultureInfo.InvariantCulture,
+                $"  {kind.Key}xx {kind.Sum(status => status.Value)} ({string.Join(", ", kind.Select(status => $"{status.Key}: {status.Value}"))})\n"
+            );
+        text.Append(
+            CultureInfo.InvariantCulture,
+            $"  resident memory: start {memory[0] >> 20}, half {memory[memory.Count / 2] >> 20}, end {memory[^1] >> 20} MiB; growth over the second half {GrowthOverSecondHalf / 1048576.0:0.0} MiB\n"
+        );
         foreach (var fault in faults.Take(FaultsShown))
             text.Append(fault).Append('\n');
         return text.ToString();

@@ -11,7 +11,8 @@ namespace CalibrationApi.Hostile;
 /// <param name="Target">Path and query of the first line.</param>
 /// <param name="Headers">Its headers, in order.</param>
 /// <param name="Body">Its body, framed as the headers say.</param>
-/// <param name="BreaksHttp">It is not HTTP any more: the server refuses it before the service sees it, and then closes the connection.</param>
+/// <param name="BreaksHttp">It is not HTTP any more: the server refuses it before the service sees it, and then closes the
+/// connection.</param>
 public sealed record HostileRequest(
     int Number,
     string Operation,
@@ -20,7 +21,8 @@ public sealed record HostileRequest(
     string Target,
     IReadOnlyList<KeyValuePair<string, string>> Headers,
     byte[] Body,
-    bool BreaksHttp)
+    bool BreaksHttp
+)
 {
     private const int LongestShown = 4000;
 
@@ -36,10 +38,18 @@ public sealed record HostileRequest(
     /// <summary>The request to read: what cannot be printed is written as an escape.</summary>
     public override string ToString()
     {
-        var text = new StringBuilder($"request {Number}, {Operation}, {(Tricks.Count == 0 ? "as the contract allows" : string.Join(" + ", Tricks))}\n");
+        var text = new StringBuilder(
+            $"request {Number}, {Operation}, {(Tricks.Count == 0 ? "as the contract allows" : string.Join(" + ", Tricks))}\n"
+        );
         var bytes = Bytes();
         foreach (var one in bytes.Take(LongestShown))
-            text.Append(one is (byte)'\n' or (>= 0x20 and < 0x7f) ? ((char)one).ToString() : one == '\r' ? "" : $"\\x{one:x2}");
-        return bytes.Length > LongestShown ? text.Append(CultureInfo.InvariantCulture, $"... {bytes.Length} bytes in all").ToString() : text.ToString();
+            text.Append(
+                one is (byte)'\n' or (>= 0x20 and < 0x7f) ? ((char)one).ToString()
+                : one == '\r' ? ""
+                : $"\\x{one:x2}"
+            );
+        return bytes.Length > LongestShown
+            ? text.Append(CultureInfo.InvariantCulture, $"... {bytes.Length} bytes in all").ToString()
+            : text.ToString();
     }
 }

@@ -29,9 +29,7 @@ public sealed class HostileRun : IAsyncDisposable
     private IReadOnlyDictionary<string, string>? counts;
     private long version;
 
-    private HostileRun()
-    {
-    }
+    private HostileRun() { }
 
     /// <summary>Starts the service and fills it.</summary>
     public static async Task<HostileRun> StartAsync(int seed)
@@ -119,22 +117,41 @@ public sealed class HostileRun : IAsyncDisposable
 
         // Only a success may leave something behind, and only where the contract stores.
         var isSuccess = status is >= 200 and < 300;
-        if (isSuccess && (message.Method == HttpMethod.Post || message.Method == HttpMethod.Put) && !request.Target.Contains("/calculations/", StringComparison.Ordinal))
+        if (
+            isSuccess
+            && (message.Method == HttpMethod.Post || message.Method == HttpMethod.Put)
+            && !request.Target.Contains("/calculations/", StringComparison.Ordinal)
+        )
             counts = null;
         else if (stored.Version() != version)
-            fault = Changes(counts, counts = stored.Counts(), isSuccess) is { Length: > 0 } changes ? $"{fault} stored something: {changes}" : fault;
+            fault = Changes(counts, counts = stored.Counts(), isSuccess) is { Length: > 0 } changes
+                ? $"{fault} stored something: {changes}"
+                : fault;
         return (status, fault);
     }
 
-    private static string Changes(IReadOnlyDictionary<string, string> before, IReadOnlyDictionary<string, string> after, bool isSuccess) => string.Join(", ", after
-        .Where(table => before[table.Key] != table.Value && !(isSuccess && table.Key == StoredRows.Audit))
-        .Select(table => $"{table.Key}: {before[table.Key]} became {table.Value}"));
+    private static string Changes(IReadOnlyDictionary<string, string> before, IReadOnlyDictionary<string, string> after, bool isSuccess) =>
+        string.Join(
+            ", ",
+            after
+                .Where(table => before[table.Key] != table.Value && !(isSuccess && table.Key == StoredRows.Audit))
+                .Select(table => $"{table.Key}: {before[table.Key]} became {table.Value}")
+        );
 
     private HttpRequestMessage Message(HostileRequest request)
     {
-        // What the check of answers goes by: the path as any server reads it, without dot segments, and a backslash as itself. What is no HTTP has no operation.
+        // What the check of answers goes by: the path as any server reads it, without dot segments, and a backslash as itself. What is no
+        // HTTP has no operation.
         var target = request.Target.Replace("\\", "%5C", StringComparison.Ordinal);
-        var address = request.BreaksHttp || !Uri.TryCreate(target.StartsWith('/') ? about.GetLeftPart(UriPartial.Authority) + target : target, UriKind.Absolute, out var read) ? about : read;
+        var address =
+            request.BreaksHttp
+            || !Uri.TryCreate(
+                target.StartsWith('/') ? about.GetLeftPart(UriPartial.Authority) + target : target,
+                UriKind.Absolute,
+                out var read
+            )
+                ? about
+                : read;
         var message = new HttpRequestMessage(HttpMethod.Parse(request.Method), address);
         message.Options.Set(RawConnection.Sent, request);
         return message;

@@ -8,7 +8,8 @@ using CalibrationApi.Hostile;
 
 const int MostGrowth = 50 << 20;
 
-int Given(string name, int otherwise) => Array.IndexOf(args, name) is >= 0 and var at ? int.Parse(args[at + 1], CultureInfo.InvariantCulture) : otherwise;
+int Given(string name, int otherwise) =>
+    Array.IndexOf(args, name) is >= 0 and var at ? int.Parse(args[at + 1], CultureInfo.InvariantCulture) : otherwise;
 
 await using var run = await HostileRun.StartAsync(Given("--seed", 20260501));
 if (Given("--only", -1) is >= 0 and var only)

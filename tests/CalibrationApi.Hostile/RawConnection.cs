@@ -81,16 +81,21 @@ public sealed class RawConnection(Uri address) : HttpMessageHandler
                 var colon = line.IndexOf(':', StringComparison.Ordinal);
                 fields.Add(new(line[..colon], line[(colon + 1)..].Trim()));
             }
-        }
-        while (first[1][0] == '1');
+        } while (first[1][0] == '1');
 
         string? Field(string name) => fields.FirstOrDefault(field => field.Key.Equals(name, StringComparison.OrdinalIgnoreCase)).Value;
         var status = int.Parse(first[1], CultureInfo.InvariantCulture);
-        byte[] body = method == "HEAD" || status is 204 or 304
-            ? []
-            : Field("Transfer-Encoding") is not null ? await ChunksAsync(cancellationToken) : await BytesAsync(int.Parse(Field("Content-Length") ?? "0", CultureInfo.InvariantCulture), cancellationToken);
+        byte[] body =
+            method == "HEAD" || status is 204 or 304 ? []
+            : Field("Transfer-Encoding") is not null ? await ChunksAsync(cancellationToken)
+            : await BytesAsync(int.Parse(Field("Content-Length") ?? "0", CultureInfo.InvariantCulture), cancellationToken);
         var response = new HttpResponseMessage((HttpStatusCode)status) { Content = new ByteArrayContent(body) };
-        foreach (var (name, value) in fields.Where(field => !field.Key.Equals("Content-Length", StringComparison.OrdinalIgnoreCase) && !field.Key.Equals("Transfer-Encoding", StringComparison.OrdinalIgnoreCase)))
+        foreach (
+            var (name, value) in fields.Where(field =>
+                !field.Key.Equals("Content-Length", StringComparison.OrdinalIgnoreCase)
+                && !field.Key.Equals("Transfer-Encoding", StringComparison.OrdinalIgnoreCase)
+            )
+        )
         {
             if (!response.Headers.TryAddWithoutValidation(name, value))
                 response.Content.Headers.TryAddWithoutValidation(name, value);

@@ -55,7 +55,10 @@ internal sealed class RequestDraft
         if (IsChunked)
         {
             Add("Transfer-Encoding", "chunked");
-            Body = Body.Length == 0 ? "0\r\n\r\n"u8.ToArray() : [.. Encoding.ASCII.GetBytes($"{Body.Length:x}\r\n"), .. Body, .. "\r\n0\r\n\r\n"u8];
+            Body =
+                Body.Length == 0
+                    ? "0\r\n\r\n"u8.ToArray()
+                    : [.. Encoding.ASCII.GetBytes($"{Body.Length:x}\r\n"), .. Body, .. "\r\n0\r\n\r\n"u8];
         }
         else if (Body.Length > 0 && !Headers.Any(header => header.Key is "Content-Length" or "Transfer-Encoding"))
         {
@@ -67,11 +70,19 @@ internal sealed class RequestDraft
         }
 
         // In an absolute address the server reads an encoded slash as a slash, which leaves open what was meant.
-        if (IsAbsolute && Path.StartsWith('/') && !Path.Contains('%', StringComparison.Ordinal) && Headers.FirstOrDefault(header => header.Key == "Host").Value is { } host)
+        if (
+            IsAbsolute
+            && Path.StartsWith('/')
+            && !Path.Contains('%', StringComparison.Ordinal)
+            && Headers.FirstOrDefault(header => header.Key == "Host").Value is { } host
+        )
             Path = $"http://{host}{Path}";
         var target = Query.Count == 0 ? Path : $"{Path}?{string.Join('&', Query)}";
         // Beyond what the server reads of a head, it refuses a request before the service sees it.
-        BreaksHttp |= Method.Length + target.Length > LongestLine || Headers.Sum(header => header.Key.Length + header.Value.Length + 4) > LongestHeaders || Headers.Count > MostHeaders;
+        BreaksHttp |=
+            Method.Length + target.Length > LongestLine
+            || Headers.Sum(header => header.Key.Length + header.Value.Length + 4) > LongestHeaders
+            || Headers.Count > MostHeaders;
         return new HostileRequest(Number, Operation, Tricks, Method, target, Headers, Body, BreaksHttp);
     }
 }

@@ -58,7 +58,14 @@ public sealed class RequestGenerator(ContractDocument contract, World world, Uri
         return draft.Done();
     }
 
-    private static int HowMany(Random random) => random.Next(20) switch { < 4 => 0, < 14 => 1, < 18 => 2, _ => 3 };
+    private static int HowMany(Random random) =>
+        random.Next(20) switch
+        {
+            < 4 => 0,
+            < 14 => 1,
+            < 18 => 2,
+            _ => 3,
+        };
 
     private void Try((string Name, Action<RequestDraft, World, Random> Do)[] tricks, RequestDraft draft, Random random)
     {
@@ -75,12 +82,16 @@ public sealed class RequestGenerator(ContractDocument contract, World world, Uri
             Number = number,
             Operation = operation.OperationId,
             Method = operation.Method,
-            Path = world.Ids.TryGetValue(collection, out var ids) ? operation.Path.Replace("{id}", ids[random.Next(ids.Length)], StringComparison.Ordinal) : operation.Path,
+            Path = world.Ids.TryGetValue(collection, out var ids)
+                ? operation.Path.Replace("{id}", ids[random.Next(ids.Length)], StringComparison.Ordinal)
+                : operation.Path,
         };
         draft.Add("Host", address.Authority);
         draft.Add("Authorization", $"Bearer {world.Key}");
         foreach (var (name, schema) in Parameters(operation, "query").Where(_ => random.Next(12) == 0))
-            draft.Query.Add($"{name}={(schema["enum"] is JsonArray words ? words[random.Next(words.Count)]!.GetValue<string>() : Tricks.QueryValue(world, name, payloads, random))}");
+            draft.Query.Add(
+                $"{name}={(schema["enum"] is JsonArray words ? words[random.Next(words.Count)]!.GetValue<string>() : Tricks.QueryValue(world, name, payloads, random))}"
+            );
         if (operation.Takes("If-Match") && random.Next(10) != 0)
             draft.Add("If-Match", "*");
         if (operation.Takes("Idempotency-Key") && random.Next(4) == 0)
@@ -113,12 +124,14 @@ public sealed class RequestGenerator(ContractDocument contract, World world, Uri
         return body;
     }
 
-    private static byte[] Encode(ContractOperation operation, string text) => Encoding.UTF8.GetBytes(operation.RequestLineExample is null ? text : text + "\n");
+    private static byte[] Encode(ContractOperation operation, string text) =>
+        Encoding.UTF8.GetBytes(operation.RequestLineExample is null ? text : text + "\n");
 
     private (string Name, JsonObject Schema)[] Parameters(ContractOperation operation, string place) =>
-    [
-        .. (operation.Json["parameters"]?.AsArray() ?? []).Select(parameter => contract.Resolve(parameter!))
-            .Where(parameter => parameter["in"]!.GetValue<string>() == place)
-            .Select(parameter => (parameter["name"]!.GetValue<string>(), contract.Resolve(parameter["schema"]!))),
-    ];
+        [
+            .. (operation.Json["parameters"]?.AsArray() ?? [])
+                .Select(parameter => contract.Resolve(parameter!))
+                .Where(parameter => parameter["in"]!.GetValue<string>() == place)
+                .Select(parameter => (parameter["name"]!.GetValue<string>(), contract.Resolve(parameter["schema"]!))),
+        ];
 }

@@ -17,12 +17,24 @@ public sealed class StoredRows : IDisposable
     /// <summary>Opens the file.</summary>
     public StoredRows(string database)
     {
-        connection = new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = database, Mode = SqliteOpenMode.ReadWrite, Pooling = false }.ToString());
+        connection = new SqliteConnection(
+            new SqliteConnectionStringBuilder
+            {
+                DataSource = database,
+                Mode = SqliteOpenMode.ReadWrite,
+                Pooling = false,
+            }.ToString()
+        );
         connection.Open();
-        var tables = Texts("select name from sqlite_schema where type = 'table' and name not like 'sqlite_%' order by name").Where(table => table != Refusals);
+        var tables = Texts("select name from sqlite_schema where type = 'table' and name not like 'sqlite_%' order by name")
+            .Where(table => table != Refusals);
         // A replacement adds no row; it raises the revision of one.
-        counts = string.Join(" union all ", tables.Select(table =>
-            $"select '{table}', (select count(*) from \"{table}\"), {(Texts($"select name from pragma_table_info('{table}')").Contains("revision") ? $"(select total(revision) from \"{table}\")" : "0")}"));
+        counts = string.Join(
+            " union all ",
+            tables.Select(table =>
+                $"select '{table}', (select count(*) from \"{table}\"), {(Texts($"select name from pragma_table_info('{table}')").Contains("revision") ? $"(select total(revision) from \"{table}\")" : "0")}"
+            )
+        );
     }
 
     /// <summary>Differs from an earlier one when anything at all was committed between.</summary>

@@ -7,7 +7,9 @@ using CalibrationApi.Testing;
 namespace CalibrationApi.Hostile;
 
 /// <summary>What requests are made of: two workspaces with the same season under different ids, keys of all sorts, cursors.</summary>
-/// <remarks>Ids are the same in every run, so that a request can be made again. Only keys and cursors hold what is made anew each time.</remarks>
+/// <remarks>
+/// Ids are the same in every run, so that a request can be made again. Only keys and cursors hold what is made anew each time.
+/// </remarks>
 public sealed class World
 {
     /// <summary>The collection of keys that requests may end.</summary>
@@ -48,7 +50,9 @@ public sealed class World
     /// <summary>Fills a service that holds the demo season.</summary>
     public static async Task<World> MakeAsync(RunningService service)
     {
-        var world = new World(await service.CommandAsync("keys", "create", "--name", "hostile", "--scopes", "calculate,read,write,admin,operator"));
+        var world = new World(
+            await service.CommandAsync("keys", "create", "--name", "hostile", "--scopes", "calculate,read,write,admin,operator")
+        );
         using var client = CheckedClient.Of(new Uri(service.Address));
         async Task<JsonNode> SendAsync(string key, HttpMethod method, string path, JsonObject? body)
         {
@@ -59,7 +63,9 @@ public sealed class World
             using var response = await client.SendAsync(request);
             return response.IsSuccessStatusCode
                 ? (await response.Content.ReadFromJsonAsync<JsonNode>())!
-                : throw new InvalidOperationException($"{path} answered {(int)response.StatusCode}: {await response.Content.ReadAsStringAsync()}");
+                : throw new InvalidOperationException(
+                    $"{path} answered {(int)response.StatusCode}: {await response.Content.ReadAsStringAsync()}"
+                );
         }
 
         async Task<string> KeyAsync(string path, string? id, params string[] scopes)
@@ -79,19 +85,44 @@ public sealed class World
             world.RevokedKey = await KeyAsync(Keys, id, "read");
         await SendAsync(world.Key, HttpMethod.Post, $"{Keys}/{spares[^1]}/revocations", new JsonObject { ["reason"] = "lost" });
 
-        var season = JsonNode.Parse(await File.ReadAllTextAsync(Repository.PathOf("demo-data", "season.json")))!["requests"]!.AsArray()
-            .Select(request => (Path: request!["path"]!.GetValue<string>(), Body: request["body"]!.AsObject())).ToArray();
+        var season = JsonNode.Parse(await File.ReadAllTextAsync(Repository.PathOf("demo-data", "season.json")))!["requests"]!
+            .AsArray()
+            .Select(request => (Path: request!["path"]!.GetValue<string>(), Body: request["body"]!.AsObject()))
+            .ToArray();
         foreach (var (path, body) in season)
-            await SendAsync(world.ForeignKey, HttpMethod.Post, path, JsonNode.Parse(body.ToJsonString().Replace(Start, ForeignStart, StringComparison.Ordinal))!.AsObject());
-        world.Ids = season.GroupBy(request => request.Path, request => request.Body["id"]!.GetValue<string>())
+            await SendAsync(
+                world.ForeignKey,
+                HttpMethod.Post,
+                path,
+                JsonNode.Parse(body.ToJsonString().Replace(Start, ForeignStart, StringComparison.Ordinal))!.AsObject()
+            );
+        world.Ids = season
+            .GroupBy(request => request.Path, request => request.Body["id"]!.GetValue<string>())
             .Append(spares.GroupBy(_ => Keys).Single())
             .Append(new[] { Spare }.GroupBy(_ => Workspaces).Single())
             .ToDictionary(group => group.Key, group => group.ToArray());
-        world.ForeignIds = [.. season.Select(request => request.Body["id"]!.GetValue<string>().Replace(Start, ForeignStart, StringComparison.Ordinal))];
+        world.ForeignIds =
+        [
+            .. season.Select(request => request.Body["id"]!.GetValue<string>().Replace(Start, ForeignStart, StringComparison.Ordinal)),
+        ];
 
         var cursors = new List<string>();
-        foreach (var (key, path) in new[] { (world.Key, "/v1/history"), (world.Key, "/v1/products"), (world.Key, Keys), (world.Key, "/v1/catch-tests"), (world.ForeignKey, "/v1/history"), (world.ForeignKey, "/v1/products") })
-            cursors.Add((await SendAsync(key, HttpMethod.Get, $"{path}?limit=1", null))["next"]!.GetValue<string>().Split("cursor=")[1].Split('&')[0]);
+        foreach (
+            var (key, path) in new[]
+            {
+                (world.Key, "/v1/history"),
+                (world.Key, "/v1/products"),
+                (world.Key, Keys),
+                (world.Key, "/v1/catch-tests"),
+                (world.ForeignKey, "/v1/history"),
+                (world.ForeignKey, "/v1/products"),
+            }
+        )
+            cursors.Add(
+                (await SendAsync(key, HttpMethod.Get, $"{path}?limit=1", null))["next"]!.GetValue<string>().Split("cursor=")[1].Split('&')[
+                    0
+                ]
+            );
         world.Cursors = cursors;
         return world;
     }

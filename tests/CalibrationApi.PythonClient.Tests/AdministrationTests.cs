@@ -15,6 +15,7 @@ public sealed class AdministrationTests(InstalledClient client, RunningService s
 
         Assert.Equal(
             """{"made":[true,false,true,true],"may":[true,"403 scope-missing","403 scope-missing"],"none":"401 key-missing","read":["live",true],"rotated":[true,true],"revoked":["revoked","The tablet was lost.","401 key-revoked"],"keys":[["office"],["yard tablet"],["yard tablet"]],"inside":[[],["createKeyOfWorkspace"]],"workspaces":[2,true,1,2],"audit":[true],"refusals":["key-revoked","scope-missing"],"withoutKey":["key-missing"],"table":true}""",
-            run.Output.Trim());
+            run.Output.Trim()
+        );
     }
 }

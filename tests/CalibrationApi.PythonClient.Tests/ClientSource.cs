@@ -18,7 +18,10 @@ internal static class ClientSource
 
     /// <summary>Makes the client's part of the contract in a folder.</summary>
     public static async Task GenerateAsync(string folder) =>
-        Succeeded("The client cannot be made from the contract.", await Command.RunAsync(Folder, Python.Executable, "scripts/generate.py", folder));
+        Succeeded(
+            "The client cannot be made from the contract.",
+            await Command.RunAsync(Folder, Python.Executable, "scripts/generate.py", folder)
+        );
 
     public static Command Succeeded(string otherwise, Command command)
     {

@@ -18,10 +18,14 @@ public sealed class GeneratedCodeTests : IDisposable
 
         await ClientSource.GenerateAsync(made.FullName);
 
-        var (fresh, committed) = (await File.ReadAllBytesAsync(Path.Combine(made.FullName, file)), await File.ReadAllBytesAsync(Path.Combine(ClientSource.Folder, file)));
+        var (fresh, committed) = (
+            await File.ReadAllBytesAsync(Path.Combine(made.FullName, file)),
+            await File.ReadAllBytesAsync(Path.Combine(ClientSource.Folder, file))
+        );
         Assert.True(
             fresh.AsSpan().SequenceEqual(committed),
-            $"src/Clients/Python/{file} is not made from openapi/v1.json as it is now. Run 'python3 src/Clients/Python/scripts/generate.py', or {ClientSource.Switch}=1 dotnet test tests/CalibrationApi.PythonClient.Tests, and commit the difference.");
+            $"src/Clients/Python/{file} is not made from openapi/v1.json as it is now. Run 'python3 src/Clients/Python/scripts/generate.py', or {ClientSource.Switch}=1 dotnet test tests/CalibrationApi.PythonClient.Tests, and commit the difference."
+        );
     }
 
     public void Dispose() => made.Delete(recursive: true);

@@ -15,7 +15,10 @@ public sealed class InstalledClient : IAsyncLifetime
     /// <summary>Top folder.</summary>
     public string Folder => folder.FullName;
 
-    private string Interpreter => OperatingSystem.IsWindows() ? Path.Combine(Folder, "environment", "Scripts", "python.exe") : Path.Combine(Folder, "environment", "bin", "python");
+    private string Interpreter =>
+        OperatingSystem.IsWindows()
+            ? Path.Combine(Folder, "environment", "Scripts", "python.exe")
+            : Path.Combine(Folder, "environment", "bin", "python");
 
     public async Task InitializeAsync()
     {
@@ -23,9 +26,19 @@ public sealed class InstalledClient : IAsyncLifetime
         if (Python.Missing is not null)
             return;
         await ClientSource.ReadyAsync();
-        ClientSource.Succeeded("There is no environment for the client.", await Command.RunAsync(Folder, Python.Executable, "-m", "venv", "environment"));
-        ClientSource.Succeeded("The client cannot be installed without a network.", await RunAsync("-m", "pip", "install", "--no-index", "--disable-pip-version-check", ClientSource.Folder));
-        foreach (var file in Scripts.SelectMany(name => Directory.GetFiles(Repository.PathOf("tests", "CalibrationApi.PythonClient.Tests", name), "*.py")))
+        ClientSource.Succeeded(
+            "There is no environment for the client.",
+            await Command.RunAsync(Folder, Python.Executable, "-m", "venv", "environment")
+        );
+        ClientSource.Succeeded(
+            "The client cannot be installed without a network.",
+            await RunAsync("-m", "pip", "install", "--no-index", "--disable-pip-version-check", ClientSource.Folder)
+        );
+        foreach (
+            var file in Scripts.SelectMany(name =>
+                Directory.GetFiles(Repository.PathOf("tests", "CalibrationApi.PythonClient.Tests", name), "*.py")
+            )
+        )
             File.Copy(file, Path.Combine(Folder, Path.GetFileName(file)));
         await File.WriteAllTextAsync(Path.Combine(Folder, "certificate.pem"), CertificateOfThisMachine());
     }

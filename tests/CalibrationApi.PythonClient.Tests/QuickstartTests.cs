@@ -25,9 +25,12 @@ public sealed partial class QuickstartTests(InstalledClient client, RunningServi
         Assert.True(pieces.Count(piece => piece.Shown.Length > 0) >= 7, "The pieces of the quickstart are missing.");
         var printed = run.Output.ReplaceLineEndings("\n").Split($"{EndOfPiece}\n")[..^1];
         Assert.Equal(pieces.Length, printed.Length);
-        Assert.All(pieces.Zip(printed), piece => Assert.True(
-            piece.First.Shown == piece.Second,
-            $"The README shows{Environment.NewLine}{piece.First.Shown}below{Environment.NewLine}{piece.First.Code}but it prints{Environment.NewLine}{piece.Second}"));
+        Assert.All(pieces.Zip(printed), piece =>
+            Assert.True(
+                piece.First.Shown == piece.Second,
+                $"The README shows{Environment.NewLine}{piece.First.Shown}below{Environment.NewLine}{piece.First.Code}but it prints{Environment.NewLine}{piece.Second}"
+            )
+        );
     }
 
     /// <summary>The program of the README.</summary>

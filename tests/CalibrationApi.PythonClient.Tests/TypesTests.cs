@@ -26,8 +26,11 @@ public sealed class TypesTests : IDisposable
     {
         var lines = await PlaceAsync("wrong_uses.py");
         // Each line that has to fail says so at its end, with the rule of the checker.
-        var expected = lines.Index().Where(line => line.Item.Contains("# wrong: ", StringComparison.Ordinal))
-            .Select(line => (Line: line.Index + 1, Rule: line.Item.Split("# wrong: ")[1].Trim())).ToArray();
+        var expected = lines
+            .Index()
+            .Where(line => line.Item.Contains("# wrong: ", StringComparison.Ordinal))
+            .Select(line => (Line: line.Index + 1, Rule: line.Item.Split("# wrong: ")[1].Trim()))
+            .ToArray();
 
         var found = await CheckAsync(folder.FullName);
 
@@ -60,9 +63,14 @@ public sealed class TypesTests : IDisposable
         Assert.True(told.GetProperty("summary").GetProperty("filesAnalyzed").GetInt32() > 0, run.Everything);
         return
         [
-            .. told.GetProperty("generalDiagnostics").EnumerateArray().Select(fault => (
-                fault.GetProperty("range").GetProperty("start").GetProperty("line").GetInt32() + 1,
-                fault.TryGetProperty("rule", out var rule) ? rule.GetString()! : fault.GetProperty("message").GetString()!)),
+            .. told.GetProperty("generalDiagnostics")
+                .EnumerateArray()
+                .Select(fault =>
+                    (
+                        fault.GetProperty("range").GetProperty("start").GetProperty("line").GetInt32() + 1,
+                        fault.TryGetProperty("rule", out var rule) ? rule.GetString()! : fault.GetProperty("message").GetString()!
+                    )
+                ),
         ];
     }
 }

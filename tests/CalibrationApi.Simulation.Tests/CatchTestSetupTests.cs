@@ -14,12 +14,12 @@ public sealed class CatchTestSetupTests
     };
 
     [Fact]
-    public void Run_SameSeed_IsTheSameTest() => Assert.Equal(
-        Real.Run(SeededRandom.Of(3, 9)).Question.Catches, Real.Run(SeededRandom.Of(3, 9)).Question.Catches);
+    public void Run_SameSeed_IsTheSameTest() =>
+        Assert.Equal(Real.Run(SeededRandom.Of(3, 9)).Question.Catches, Real.Run(SeededRandom.Of(3, 9)).Question.Catches);
 
     [Fact]
-    public void Run_OtherStream_IsAnotherTest() => Assert.NotEqual(
-        Real.Run(SeededRandom.Of(3, 9)).Question.Catches, Real.Run(SeededRandom.Of(3, 10)).Question.Catches);
+    public void Run_OtherStream_IsAnotherTest() =>
+        Assert.NotEqual(Real.Run(SeededRandom.Of(3, 9)).Question.Catches, Real.Run(SeededRandom.Of(3, 10)).Question.Catches);
 
     [Fact]
     public void Run_Question_HoldsTheReadingsWrittenDown()

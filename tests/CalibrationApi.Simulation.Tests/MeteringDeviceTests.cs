@@ -32,11 +32,13 @@ public sealed class MeteringDeviceTests
     {
         var setup = Given.Setup with { Device = Given.Device with { CatchScatter = 0.02 } };
 
-        Samples.Of(random =>
-        {
-            var catches = setup.Run(random).Catches;
-            return (catches[0].Value() / Given.PerRevolution - 1) * (catches[1].Value() / Given.PerRevolution - 1);
-        }).AssertMean(0);
+        Samples
+            .Of(random =>
+            {
+                var catches = setup.Run(random).Catches;
+                return (catches[0].Value() / Given.PerRevolution - 1) * (catches[1].Value() / Given.PerRevolution - 1);
+            })
+            .AssertMean(0);
     }
 
     [Fact]

@@ -16,11 +16,32 @@ public sealed class MistakeTests
 
     private static readonly Mistake[] All =
     [
-        new PoundsAsKilograms(), new KilogramsAsPounds(), new TareNotTakenOff(), new TareTakenOffTwice(), new AnotherContainersTare(2.4),
-        new DecimalSlip(1), new DecimalSlip(-1), CountMultiplied.Doubled, CountMultiplied.Halved, new NotPrimed(1.2), new Overflowed(12),
-        new Overflowed(), new BridgedOrEmptyTank(0.7), new MeterIsolated(0.6), new AnotherElement(0.75), new AnotherProduct(1.25),
-        new CatchPointMissed(), new WrongValueInForce(1.3), new HalfOfPointsCaught(), new CounterNotReset(), new ContainerNotEmptied(),
-        new ResidueLeft(1.2), new WindOrHand(0.1), new TareTypedAsZero(), new OuncesTypedAsDecimals(), new DigitsSwapped(),
+        new PoundsAsKilograms(),
+        new KilogramsAsPounds(),
+        new TareNotTakenOff(),
+        new TareTakenOffTwice(),
+        new AnotherContainersTare(2.4),
+        new DecimalSlip(1),
+        new DecimalSlip(-1),
+        CountMultiplied.Doubled,
+        CountMultiplied.Halved,
+        new NotPrimed(1.2),
+        new Overflowed(12),
+        new Overflowed(),
+        new BridgedOrEmptyTank(0.7),
+        new MeterIsolated(0.6),
+        new AnotherElement(0.75),
+        new AnotherProduct(1.25),
+        new CatchPointMissed(),
+        new WrongValueInForce(1.3),
+        new HalfOfPointsCaught(),
+        new CounterNotReset(),
+        new ContainerNotEmptied(),
+        new ResidueLeft(1.2),
+        new WindOrHand(0.1),
+        new TareTypedAsZero(),
+        new OuncesTypedAsDecimals(),
+        new DigitsSwapped(),
     ];
 
     private static readonly CatchTestSetup Honest = Given.Setup with
@@ -29,7 +50,11 @@ public sealed class MistakeTests
         Capacity = new Mass(14),
         Points = 12,
         PointsToCatch = 12,
-        Asked = test => test with { Reference = new ReferenceValue(new MassPerRevolution(Given.PerRevolution), ReferenceKind.ValueInForce) },
+        Asked = test =>
+            test with
+            {
+                Reference = new ReferenceValue(new MassPerRevolution(Given.PerRevolution), ReferenceKind.ValueInForce),
+            },
     };
 
     public static TheoryData<int, TareReading> Cases => Each(_ => true);
@@ -38,9 +63,11 @@ public sealed class MistakeTests
     public static TheoryData<int, TareReading> CasesOfOneCatch => Each(mistake => mistake is not (NotPrimed or WrongValueInForce));
 
     [Fact]
-    public void All_TypesOfMistake_AreTried() => Assert.Equal(
-        typeof(Mistake).Assembly.GetTypes().Where(type => type.IsSubclassOf(typeof(Mistake))).OrderBy(type => type.Name),
-        All.Select(mistake => mistake.GetType()).Distinct().OrderBy(type => type.Name));
+    public void All_TypesOfMistake_AreTried() =>
+        Assert.Equal(
+            typeof(Mistake).Assembly.GetTypes().Where(type => type.IsSubclassOf(typeof(Mistake))).OrderBy(type => type.Name),
+            All.Select(mistake => mistake.GetType()).Distinct().OrderBy(type => type.Name)
+        );
 
     [Theory]
     [MemberData(nameof(Cases))]

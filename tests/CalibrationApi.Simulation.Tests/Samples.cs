@@ -50,22 +50,24 @@ internal static class Given
 {
     public const double PerRevolution = 0.36;
 
-    public static MeteringDevice Device { get; } = new()
-    {
-        Displacement = new Volume(0.001),
-        BulkDensity = new BulkDensity(600),
-        Fill = new FillEfficiency(0.6),
-    };
+    public static MeteringDevice Device { get; } =
+        new()
+        {
+            Displacement = new Volume(0.001),
+            BulkDensity = new BulkDensity(600),
+            Fill = new FillEfficiency(0.6),
+        };
 
     public static SimulatedScale PerfectScale { get; } = new(new Scale { Division = new Mass(1e-9) });
 
-    public static CatchTestSetup Setup { get; } = new()
-    {
-        Device = Device,
-        Scale = PerfectScale,
-        Counter = new SimulatedCounter(0),
-        PlannedTurns = [47, 47, 47],
-    };
+    public static CatchTestSetup Setup { get; } =
+        new()
+        {
+            Device = Device,
+            Scale = PerfectScale,
+            Counter = new SimulatedCounter(0),
+            PlannedTurns = [47, 47, 47],
+        };
 
     public static double Value(this OneCatch one) => one.Net / one.Counted;
 }

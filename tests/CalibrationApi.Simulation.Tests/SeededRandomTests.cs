@@ -31,15 +31,24 @@ public sealed class SeededRandomTests
     {
         var random = SeededRandom.Of(1, 0);
 
-        Assert.Equal([17254933023648552173, 10273995337764303472, 13859318443369830749], [random.NextBits(), random.NextBits(), random.NextBits()]);
+        Assert.Equal(
+            [17254933023648552173, 10273995337764303472, 13859318443369830749],
+            [random.NextBits(), random.NextBits(), random.NextBits()]
+        );
     }
 
     [Fact]
     public void Of_NeighbouringStreamsAndSeeds_AreUncorrelated()
     {
         // Products of two independent uniform numbers about their mean have mean 0 and variance 1/144.
-        new Samples(Enumerable.Range(0, Samples.Count).Select(i => Centred(SeededRandom.Of(1, i)) * Centred(SeededRandom.Of(1, i + 1)))).AssertMean(0);
-        new Samples(Enumerable.Range(0, Samples.Count).Select(i => Centred(SeededRandom.Of((ulong)i, 1)) * Centred(SeededRandom.Of((ulong)i + 1, 1)))).AssertMean(0);
+        new Samples(
+            Enumerable.Range(0, Samples.Count).Select(i => Centred(SeededRandom.Of(1, i)) * Centred(SeededRandom.Of(1, i + 1)))
+        ).AssertMean(0);
+        new Samples(
+            Enumerable
+                .Range(0, Samples.Count)
+                .Select(i => Centred(SeededRandom.Of((ulong)i, 1)) * Centred(SeededRandom.Of((ulong)i + 1, 1)))
+        ).AssertMean(0);
     }
 
     [Fact]

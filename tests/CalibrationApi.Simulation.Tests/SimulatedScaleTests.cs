@@ -49,9 +49,16 @@ public sealed class SimulatedScaleTests
     [Fact]
     public void Run_SharedTare_IsOneReadingForAllCatches()
     {
-        var setup = Given.Setup with { Scale = Coarse with { Stated = Coarse.Stated with { ReadingScatter = new Mass(0.1) } }, Taring = TareReading.Shared };
+        var setup = Given.Setup with
+        {
+            Scale = Coarse with { Stated = Coarse.Stated with { ReadingScatter = new Mass(0.1) } },
+            Taring = TareReading.Shared,
+        };
 
-        var tares = Enumerable.Range(0, 50).Select(trial => setup.Run(SeededRandom.Of(6, trial)).Catches.Select(one => one.Tare).Distinct().ToArray()).ToArray();
+        var tares = Enumerable
+            .Range(0, 50)
+            .Select(trial => setup.Run(SeededRandom.Of(6, trial)).Catches.Select(one => one.Tare).Distinct().ToArray())
+            .ToArray();
 
         Assert.All(tares, ofOneTest => Assert.Single(ofOneTest));
         Assert.True(tares.Select(ofOneTest => ofOneTest[0]).Distinct().Count() > 1);

@@ -66,15 +66,17 @@ public sealed record CatchTestSetup
         for (var position = 0; position < catches.Length; position++)
             catches[position] = Make(position, position == 0 ? null : catches[position - 1], ofTheDay, sharedTare, random);
 
-        var question = Asked(new CatchTest
-        {
-            Catches = [.. catches.Select(Written)],
-            Scale = Scale.Stated,
-            TareReading = Taring,
-            CountStart = Counter.Start,
-            PocketsPerRevolution = Device.Pockets,
-            CaughtPoints = PointsToCatch < Points ? new CaughtPoints(PointsToCatch, Points, 0) : null,
-        });
+        var question = Asked(
+            new CatchTest
+            {
+                Catches = [.. catches.Select(Written)],
+                Scale = Scale.Stated,
+                TareReading = Taring,
+                CountStart = Counter.Start,
+                PocketsPerRevolution = Device.Pockets,
+                CaughtPoints = PointsToCatch < Points ? new CaughtPoints(PointsToCatch, Points, 0) : null,
+            }
+        );
         foreach (var mistake in Mistakes)
             question = mistake.InTheQuestion(question);
         return new SimulatedTest(question, catches, new MassPerRevolution(longRun), new MassPerRevolution(ofTheDay));
@@ -130,9 +132,7 @@ public sealed record CatchTestSetup
     private Catch Written(OneCatch one)
     {
         var counted = new CountedRevolutions(one.Counted, Counter.Resolution);
-        return one.Tare is { } tare
-            ? Catch.Weighed(new Mass(one.Gross), new Mass(tare), counted)
-            : Catch.Net(new Mass(one.Gross), counted);
+        return one.Tare is { } tare ? Catch.Weighed(new Mass(one.Gross), new Mass(tare), counted) : Catch.Net(new Mass(one.Gross), counted);
     }
 }
 
@@ -141,4 +141,9 @@ public sealed record CatchTestSetup
 /// <param name="Catches">What happened, and the readings as written down.</param>
 /// <param name="LongRun">The truth from day to day.</param>
 /// <param name="OfTheDay">The truth on the day of the test.</param>
-public sealed record SimulatedTest(CatchTest Question, IReadOnlyList<OneCatch> Catches, MassPerRevolution LongRun, MassPerRevolution OfTheDay);
+public sealed record SimulatedTest(
+    CatchTest Question,
+    IReadOnlyList<OneCatch> Catches,
+    MassPerRevolution LongRun,
+    MassPerRevolution OfTheDay
+);

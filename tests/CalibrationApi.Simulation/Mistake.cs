@@ -19,14 +19,10 @@ public abstract record Mistake
     public virtual bool HappensIn(int position) => OnlyIn is not { } only || only == position;
 
     /// <summary>What it changes while the meter turns.</summary>
-    internal virtual void AtTheMachine(OneCatch one)
-    {
-    }
+    internal virtual void AtTheMachine(OneCatch one) { }
 
     /// <summary>What it changes in the numbers written down.</summary>
-    internal virtual void OnPaper(OneCatch one)
-    {
-    }
+    internal virtual void OnPaper(OneCatch one) { }
 
     /// <summary>What it changes in the question beyond its catches.</summary>
     internal virtual CatchTest InTheQuestion(CatchTest question) => question;

@@ -7,7 +7,9 @@ using CalibrationApi.Simulation.Mistakes;
 
 namespace CalibrationApi.Simulation;
 
-/// <summary>The table of demo data whose tests have known mistakes in them: one catch a row, with the truth in the column that is read over.</summary>
+/// <summary>
+/// The table of demo data whose tests have known mistakes in them: one catch a row, with the truth in the column that is read over.
+/// </summary>
 public static class PlantedMistakes
 {
     /// <summary>Where the table is kept.</summary>
@@ -34,16 +36,19 @@ public static class PlantedMistakes
     /// <summary>Writes the table: semicolons and decimal commas, as spreadsheets in much of Europe do.</summary>
     public static string Table()
     {
-        var table = new StringBuilder("test;note;scale.division [g];scale.accuracyClass;valueInForce [kg/rev];gross [kg];tare [kg];net [kg];revolutions [rev]\n");
+        var table = new StringBuilder(
+            "test;note;scale.division [g];scale.accuracyClass;valueInForce [kg/rev];gross [kg];tare [kg];net [kg];revolutions [rev]\n"
+        );
         for (var i = 0; i < Tests.Length; i++)
         {
             var (truth, mistake) = Tests[i];
             var test = Setup(mistake).Run(SeededRandom.Of(Seed, i));
             foreach (var one in test.Catches)
             {
-                var ofTest = one.Position == 0
-                    ? $"{truth};{Cell(test.Question.Scale.Division.Kilograms * 1000)};{test.Question.Scale.AccuracyClass};{Cell(test.Question.Reference!.Value.KilogramsPerRevolution)}"
-                    : ";;;";
+                var ofTest =
+                    one.Position == 0
+                        ? $"{truth};{Cell(test.Question.Scale.Division.Kilograms * 1000)};{test.Question.Scale.AccuracyClass};{Cell(test.Question.Reference!.Value.KilogramsPerRevolution)}"
+                        : ";;;";
                 var masses = one.Tare is { } tare ? $"{Cell(one.Gross)};{Cell(tare)};" : $";;{Cell(one.Gross)}";
                 table.Append(CultureInfo.InvariantCulture, $"{i + 1};{ofTest};{masses};{Cell(one.Counted)}\n");
             }
@@ -52,20 +57,21 @@ public static class PlantedMistakes
         return table.ToString();
     }
 
-    private static CatchTestSetup Setup(Mistake? mistake) => new()
-    {
-        Device = new MeteringDevice
+    private static CatchTestSetup Setup(Mistake? mistake) =>
+        new()
         {
-            Displacement = new Volume(PerRevolution / (620 * 0.9)),
-            BulkDensity = new BulkDensity(620),
-            CatchScatter = 0.008,
-            DayToDay = 0.01,
-        },
-        Scale = new SimulatedScale(new Scale { Division = new Mass(0.02), AccuracyClass = AccuracyClass.III }),
-        PlannedTurns = [Turns, Turns, Turns],
-        Asked = test => test with { Reference = new ReferenceValue(new MassPerRevolution(PerRevolution), ReferenceKind.ValueInForce) },
-        Mistakes = mistake is null ? [] : [mistake],
-    };
+            Device = new MeteringDevice
+            {
+                Displacement = new Volume(PerRevolution / (620 * 0.9)),
+                BulkDensity = new BulkDensity(620),
+                CatchScatter = 0.008,
+                DayToDay = 0.01,
+            },
+            Scale = new SimulatedScale(new Scale { Division = new Mass(0.02), AccuracyClass = AccuracyClass.III }),
+            PlannedTurns = [Turns, Turns, Turns],
+            Asked = test => test with { Reference = new ReferenceValue(new MassPerRevolution(PerRevolution), ReferenceKind.ValueInForce) },
+            Mistakes = mistake is null ? [] : [mistake],
+        };
 
     private static string Cell(double number) => Math.Round(number, 3).ToString(CultureInfo.InvariantCulture).Replace('.', ',');
 }

@@ -1,8 +1,8 @@
 // Runs every study in full and writes its tables into README.md. Fails when a figure is outside its bounds.
 // With the argument "demo-data" it only writes the table of planted mistakes; with "try", a study's title and a number it only
 // prints that study with so many tests for each figure.
-using System.Globalization;
 using System.Diagnostics;
+using System.Globalization;
 using System.Text;
 using CalibrationApi.Simulation;
 using CalibrationApi.Simulation.Studies;
@@ -48,6 +48,7 @@ await File.WriteAllTextAsync(document, StudyTables.Into(await File.ReadAllTextAs
 Console.WriteLine($"{broken} figures outside their bounds; {clock.Elapsed.TotalSeconds:0} s. The tables are in README.md.");
 return broken == 0 ? 0 : 1;
 
-static Dictionary<(StudyCase Case, int Catches), Rate> Rates(Study study) => study.Cases
-    .SelectMany(one => one.Catches.Select(catches => (one, catches)))
-    .ToDictionary(cell => cell, cell => cell.one.Run(Study.Seed, study.Trials, cell.catches));
+static Dictionary<(StudyCase Case, int Catches), Rate> Rates(Study study) =>
+    study
+        .Cases.SelectMany(one => one.Catches.Select(catches => (one, catches)))
+        .ToDictionary(cell => cell, cell => cell.one.Run(Study.Seed, study.Trials, cell.catches));

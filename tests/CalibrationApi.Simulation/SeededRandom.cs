@@ -19,7 +19,10 @@ public sealed class SeededRandom : Random
 {
     private const double UnitOf53Bits = 1.0 / (1UL << 53);
 
-    private ulong s0, s1, s2, s3;
+    private ulong s0,
+        s1,
+        s2,
+        s3;
 
     private SeededRandom(ulong seed)
     {

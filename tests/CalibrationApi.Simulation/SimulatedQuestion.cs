@@ -6,7 +6,10 @@ namespace CalibrationApi.Simulation;
 /// <summary>A simulated test as a client would ask it of the service.</summary>
 public static class SimulatedQuestion
 {
-    /// <summary>The body of <c>POST /v1/calculations/catch-test</c>: the readings as written down, the scale, and the value in force where there is one.</summary>
+    /// <summary>
+    /// The body of <c>POST /v1/calculations/catch-test</c>: the readings as written down, the scale, and the value in force where there is
+    /// one.
+    /// </summary>
     public static JsonObject Of(SimulatedTest test)
     {
         var question = test.Question;

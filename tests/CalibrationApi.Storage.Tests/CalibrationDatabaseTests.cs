@@ -88,9 +88,11 @@ public sealed class CalibrationDatabaseTests
         using var database = TestDatabase.Empty();
         Assert.True(database.Database.IsEmpty());
         using var connection = database.Open();
-        connection.Execute(table == "history"
-            ? "insert into history (workspace, kind, record, occurred_at, offset_minutes, received_at) values ('any', 'adoption', 'x', 't', 0, 't')"
-            : $$"""insert into {{table}} values ('any', '{{Given.Id(1)}}', 1, 'x', 0, '{}', 'f', 't', 't')""");
+        connection.Execute(
+            table == "history"
+                ? "insert into history (workspace, kind, record, occurred_at, offset_minutes, received_at) values ('any', 'adoption', 'x', 't', 0, 't')"
+                : $$"""insert into {{table}} values ('any', '{{Given.Id(1)}}', 1, 'x', 0, '{}', 'f', 't', 't')"""
+        );
 
         Assert.False(database.Database.IsEmpty());
     }
@@ -99,9 +101,7 @@ public sealed class CalibrationDatabaseTests
     public void Dispose_ReleasesTheFile()
     {
         using var database = TestDatabase.Empty();
-        using (database.Open())
-        {
-        }
+        using (database.Open()) { }
 
         database.Database.Dispose();
 

@@ -216,7 +216,16 @@ public sealed class FileWatchTests : IAsyncDisposable
     {
         var number = ++written;
         new DescribedRecordStore(RecordKind.Products).Insert(connection, Local, Given.Described(Given.Id(number)));
-        AuditStore.Append(connection, Local, new AuditEntry { At = Given.Noon, Actor = AuditEntry.ByLocal, Action = "createProduct" });
+        AuditStore.Append(
+            connection,
+            Local,
+            new AuditEntry
+            {
+                At = Given.Noon,
+                Actor = AuditEntry.ByLocal,
+                Action = "createProduct",
+            }
+        );
         return true;
     }
 

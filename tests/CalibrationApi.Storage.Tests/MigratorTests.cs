@@ -51,7 +51,8 @@ public sealed class MigratorTests
 
         Assert.Equal(
             $"It has schema {Migrator.Newest + 1}, this service knows schemas up to {Migrator.Newest}. Start the newer service, or restore a backup from before its upgrade.",
-            refusal.Message);
+            refusal.Message
+        );
     }
 
     [Fact]
@@ -91,7 +92,11 @@ public sealed class MigratorTests
 
         var before = File.ReadAllBytes(database.Path);
 
-        Assert.StartsWith("It belongs to another program.", Assert.Throws<UnusableDatabaseException>(database.Database.Prepare).Message, StringComparison.Ordinal);
+        Assert.StartsWith(
+            "It belongs to another program.",
+            Assert.Throws<UnusableDatabaseException>(database.Database.Prepare).Message,
+            StringComparison.Ordinal
+        );
         Assert.Equal(before, database.Close());
     }
 
@@ -104,7 +109,11 @@ public sealed class MigratorTests
         content.AsSpan(8 * 4096, 16 * 4096).Fill(0x5a);
         File.WriteAllBytes(database.Path, content);
 
-        Assert.StartsWith("It is damaged.", Assert.Throws<UnusableDatabaseException>(database.Database.Prepare).Message, StringComparison.Ordinal);
+        Assert.StartsWith(
+            "It is damaged.",
+            Assert.Throws<UnusableDatabaseException>(database.Database.Prepare).Message,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -114,7 +123,11 @@ public sealed class MigratorTests
         var content = database.Close();
         File.WriteAllBytes(database.Path, content[..(content.Length / 2)]);
 
-        Assert.StartsWith("It is damaged.", Assert.Throws<UnusableDatabaseException>(database.Database.Prepare).Message, StringComparison.Ordinal);
+        Assert.StartsWith(
+            "It is damaged.",
+            Assert.Throws<UnusableDatabaseException>(database.Database.Prepare).Message,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -132,7 +145,11 @@ public sealed class MigratorTests
         using var database = TestDatabase.Of("A file where a folder should be."u8.ToArray());
         using var below = new CalibrationDatabase(Path.Combine(database.Path, "calibration.db"));
 
-        Assert.StartsWith("Its folder does not exist and cannot be made.", Assert.Throws<UnusableDatabaseException>(below.Prepare).Message, StringComparison.Ordinal);
+        Assert.StartsWith(
+            "Its folder does not exist and cannot be made.",
+            Assert.Throws<UnusableDatabaseException>(below.Prepare).Message,
+            StringComparison.Ordinal
+        );
     }
 
     // As a newer version might leave it, with a journal of its own choice.

@@ -20,7 +20,8 @@ public sealed class OldDatabaseTests
 
     public static TheoryData<string> Files => [.. Names];
 
-    private static IEnumerable<string> Names => Directory.GetFiles(Folder, "*.db").Select(file => Path.GetFileName(file)).Order(StringComparer.Ordinal);
+    private static IEnumerable<string> Names =>
+        Directory.GetFiles(Folder, "*.db").Select(file => Path.GetFileName(file)).Order(StringComparer.Ordinal);
 
     [Fact]
     public void Files_ThereIsOneOfEverySchema()
@@ -59,9 +60,9 @@ public sealed class OldDatabaseTests
         var machine = new DescribedRecordStore(RecordKind.Machines).Find(connection, "local", Given.Id(1))!;
         Assert.Equal((2, "seeder, rebuilt", false), (machine.Revision, machine.Name, machine.Retired));
         Assert.Equal("Europe/Vienna", JsonNode.Parse(machine.Body)!["timeZone"]!.GetValue<string>());
-        Assert.All(
-            [(RecordKind.Products, 2), (RecordKind.Lots, 3), (RecordKind.Scales, 4), (RecordKind.Plans, 6)],
-            record => Assert.NotNull(new DescribedRecordStore(record.Item1).Find(connection, "local", Given.Id(record.Item2))));
+        Assert.All([(RecordKind.Products, 2), (RecordKind.Lots, 3), (RecordKind.Scales, 4), (RecordKind.Plans, 6)], record =>
+            Assert.NotNull(new DescribedRecordStore(record.Item1).Find(connection, "local", Given.Id(record.Item2)))
+        );
         Assert.True(new DescribedRecordStore(RecordKind.Containers).Find(connection, "local", Given.Id(5))!.Retired);
 
         var test = CatchTestStore.Find(connection, "local", Given.Id(8))!;
@@ -76,7 +77,10 @@ public sealed class OldDatabaseTests
         Assert.True(ScaleCheckStore.LastBefore(connection, "local", Given.Id(4), Later)!.Passed);
         Assert.Equal(
             [(Given.Id(7), null), (Given.Id(8), Given.Id(9)), (Given.Id(9), null), (Given.Id(10), null)],
-            HistoryStore.List(connection, "local", new HistoryFilter(), null, 100).Select(line => (line.Entry.Record, line.Entry.SupersededBy)));
+            HistoryStore
+                .List(connection, "local", new HistoryFilter(), null, 100)
+                .Select(line => (line.Entry.Record, line.Entry.SupersededBy))
+        );
         Assert.Equal(201, connection.QuerySingle<int>("select status from idempotency_keys where key = 'old'"));
     }
 
@@ -96,7 +100,10 @@ public sealed class OldDatabaseTests
             Assert.Equal(["read", "write"], key.Scopes);
             Assert.True(key.IsLive(Later));
             Assert.NotNull(key.LastUsedAt);
-            Assert.Equal("createKey", AuditStore.List(connection, "local", new AuditFilter { NewestFirst = true }, null, 1).Single().Entry.Action);
+            Assert.Equal(
+                "createKey",
+                AuditStore.List(connection, "local", new AuditFilter { NewestFirst = true }, null, 1).Single().Entry.Action
+            );
         });
     }
 
@@ -125,6 +132,9 @@ public sealed class OldDatabaseTests
     private static string[] Schema(TestDatabase database)
     {
         using var connection = database.Open();
-        return [.. connection.Query<string>("select type || ' ' || name || ' ' || coalesce(sql, '') from sqlite_schema order by type, name")];
+        return
+        [
+            .. connection.Query<string>("select type || ' ' || name || ' ' || coalesce(sql, '') from sqlite_schema order by type, name"),
+        ];
     }
 }

@@ -22,11 +22,27 @@ public sealed class PreparingConnectionTests : IDisposable
     public void Execute_SameTextAgain_KeepsOnePreparedStatement()
     {
         var before = PreparedBytes();
-        connection.Execute(Insert, new { id = 1, name = "n1", size = 1.5 });
+        connection.Execute(
+            Insert,
+            new
+            {
+                id = 1,
+                name = "n1",
+                size = 1.5,
+            }
+        );
         var once = PreparedBytes();
 
         for (var id = 2; id <= 20; id++)
-            connection.Execute(Insert, new { id, name = $"n{id}", size = 1.5 });
+            connection.Execute(
+                Insert,
+                new
+                {
+                    id,
+                    name = $"n{id}",
+                    size = 1.5,
+                }
+            );
 
         Assert.True(once > before);
         Assert.Equal(once, PreparedBytes());
@@ -36,13 +52,38 @@ public sealed class PreparingConnectionTests : IDisposable
     [Fact]
     public void Execute_ParametersOfOtherTypesAndNull_BindsEachTime()
     {
-        connection.Execute(Insert, new { id = 1, name = "n1", size = 1.5 });
-        connection.Execute(Insert, new { id = 2L, name = (string?)null, size = 2.5 });
-        connection.Execute(Insert, new { id = 3, name = "n3", size = (double?)null });
+        connection.Execute(
+            Insert,
+            new
+            {
+                id = 1,
+                name = "n1",
+                size = 1.5,
+            }
+        );
+        connection.Execute(
+            Insert,
+            new
+            {
+                id = 2L,
+                name = (string?)null,
+                size = 2.5,
+            }
+        );
+        connection.Execute(
+            Insert,
+            new
+            {
+                id = 3,
+                name = "n3",
+                size = (double?)null,
+            }
+        );
 
         Assert.Equal(
             [(1, "n1", 1.5), (2, null, 2.5), (3, "n3", null)],
-            connection.Query<(long Id, string? Name, double? Size)>("select id, name, size from rows order by id"));
+            connection.Query<(long Id, string? Name, double? Size)>("select id, name, size from rows order by id")
+        );
     }
 
     [Fact]
@@ -59,7 +100,8 @@ public sealed class PreparingConnectionTests : IDisposable
     {
         Fill();
 
-        var pairs = connection.Query<string>(Select, new { id = 0 }, buffered: false)
+        var pairs = connection
+            .Query<string>(Select, new { id = 0 }, buffered: false)
             .Select(outer => outer + ":" + string.Join(',', connection.Query<string>(Select, new { id = 1 })));
 
         Assert.Equal(["n1:n2,n3", "n2:n2,n3", "n3:n2,n3"], pairs);
@@ -79,11 +121,47 @@ public sealed class PreparingConnectionTests : IDisposable
     [Fact]
     public void Execute_AfterItBrokeAConstraint_Works()
     {
-        connection.Execute(Insert, new { id = 1, name = "n1", size = 1.5 });
+        connection.Execute(
+            Insert,
+            new
+            {
+                id = 1,
+                name = "n1",
+                size = 1.5,
+            }
+        );
 
-        Assert.Throws<SqliteException>(() => connection.Execute(Insert, new { id = 2, name = "n1", size = 1.5 }));
-        Assert.Throws<SqliteException>(() => connection.Execute(Insert, new { id = 2, name = "n2", size = -1.5 }));
-        connection.Execute(Insert, new { id = 2, name = "n2", size = 1.5 });
+        Assert.Throws<SqliteException>(() =>
+            connection.Execute(
+                Insert,
+                new
+                {
+                    id = 2,
+                    name = "n1",
+                    size = 1.5,
+                }
+            )
+        );
+        Assert.Throws<SqliteException>(() =>
+            connection.Execute(
+                Insert,
+                new
+                {
+                    id = 2,
+                    name = "n2",
+                    size = -1.5,
+                }
+            )
+        );
+        connection.Execute(
+            Insert,
+            new
+            {
+                id = 2,
+                name = "n2",
+                size = 1.5,
+            }
+        );
 
         Assert.Equal(["n1", "n2"], connection.Query<string>(Select, new { id = 0 }));
     }
@@ -95,7 +173,9 @@ public sealed class PreparingConnectionTests : IDisposable
         Assert.Equal(["n1", "n2", "n3"], connection.Query<string>(Select, new { id = 0 }));
         using (var other = database.Open())
         {
-            other.Execute("alter table rows rename column name to old; alter table rows add column name text; update rows set name = 'new ' || id");
+            other.Execute(
+                "alter table rows rename column name to old; alter table rows add column name text; update rows set name = 'new ' || id"
+            );
         }
 
         Assert.Equal(["new 1", "new 2", "new 3"], connection.Query<string>(Select, new { id = 0 }));
@@ -107,7 +187,15 @@ public sealed class PreparingConnectionTests : IDisposable
         for (var id = 1; id <= 4; id++)
         {
             using var transaction = connection.BeginTransaction();
-            connection.Execute(Insert, new { id, name = $"n{id}", size = 1.5 });
+            connection.Execute(
+                Insert,
+                new
+                {
+                    id,
+                    name = $"n{id}",
+                    size = 1.5,
+                }
+            );
             Assert.False(connection.IsIdle);
             if (id % 2 == 0)
                 transaction.Commit();
@@ -207,7 +295,15 @@ public sealed class PreparingConnectionTests : IDisposable
     private void Fill()
     {
         for (var id = 1; id <= 3; id++)
-            connection.Execute(Insert, new { id, name = $"n{id}", size = 1.5 });
+            connection.Execute(
+                Insert,
+                new
+                {
+                    id,
+                    name = $"n{id}",
+                    size = 1.5,
+                }
+            );
     }
 
     // What SQLite itself says that the prepared statements of this connection take.

@@ -63,27 +63,37 @@ public sealed class SchemaTests
     public static TheoryData<string> Tables => ["secrets", .. Rows.Keys];
 
     // One row of each table that is in order; the columns not named here may be null.
-    private static Dictionary<string, Dictionary<string, string>> Rows { get; } = new(StringComparer.Ordinal)
-    {
-        ["machines"] = Described(),
-        ["products"] = Described(),
-        ["lots"] = Described(),
-        ["scales"] = Described(),
-        ["containers"] = Described(),
-        ["plans"] = Described(),
-        ["catch_tests"] = Row(
-            "workspace 'w' id 'ID' machine 'ID' meter 'm' element 'e' setting '' product 'ID' scale 'ID' verdict 'adopt' value 0.3 random 0.01 occurred_at 't' received_at 't' entered '{}' resolved '{}' answer '{}' context '{}' offset_minutes 0 engine_version '1' fingerprint 'f'"),
-        ["catches"] = Row("workspace 'w' test 1 position 0 counted 1 net_entered 17 net_unit 'kg' net_kilograms 17 revolutions 47 value 0.3 variance 0"),
-        ["adoptions"] = Row("workspace 'w' id 'ID' machine 'ID' meter 'm' element 'e' setting '' product 'ID' entered_value 0.3 entered_unit 'kg/rev' value 0.3 occurred_at 't' offset_minutes 0 received_at 't' body '{}' fingerprint 'f'"),
-        ["scale_checks"] = Row("workspace 'w' id 'ID' scale 'ID' error 0 uncertainty 0 passed 1 occurred_at 't' offset_minutes 0 received_at 't' body '{}' answer '{}' fingerprint 'f'"),
-        ["supersessions"] = Row("workspace 'w' superseded 'ID' kind 'adoption' replacement 'ID' reason 'r' received_at 't'"),
-        ["history"] = Row("workspace 'w' kind 'adoption' record 'ID' occurred_at 't' offset_minutes 0 received_at 't'"),
-        ["workspaces"] = Row("workspace 'w' revision 1 name 'n' retired 0 fingerprint 'f' created_at 't' updated_at 't'"),
-        ["keys"] = Row($"workspace 'w' id 'ID' name 'n' scopes ',read,' secret_hash x'{new string('0', 64)}' fingerprint 'f' created_at 't'"),
-        ["audit"] = Row("workspace 'w' at 't' actor 'local' action 'a'"),
-        ["refusals"] = Row("workspace 'w' day '2026-04-18' key 'k' code 'c' count 1 last_at 't'"),
-        ["idempotency_keys"] = Row("workspace 'w' route 'r' key 'k' fingerprint 'f' status 201 body x'00' created_at 't'"),
-    };
+    private static Dictionary<string, Dictionary<string, string>> Rows { get; } =
+        new(StringComparer.Ordinal)
+        {
+            ["machines"] = Described(),
+            ["products"] = Described(),
+            ["lots"] = Described(),
+            ["scales"] = Described(),
+            ["containers"] = Described(),
+            ["plans"] = Described(),
+            ["catch_tests"] = Row(
+                "workspace 'w' id 'ID' machine 'ID' meter 'm' element 'e' setting '' product 'ID' scale 'ID' verdict 'adopt' value 0.3 random 0.01 occurred_at 't' received_at 't' entered '{}' resolved '{}' answer '{}' context '{}' offset_minutes 0 engine_version '1' fingerprint 'f'"
+            ),
+            ["catches"] = Row(
+                "workspace 'w' test 1 position 0 counted 1 net_entered 17 net_unit 'kg' net_kilograms 17 revolutions 47 value 0.3 variance 0"
+            ),
+            ["adoptions"] = Row(
+                "workspace 'w' id 'ID' machine 'ID' meter 'm' element 'e' setting '' product 'ID' entered_value 0.3 entered_unit 'kg/rev' value 0.3 occurred_at 't' offset_minutes 0 received_at 't' body '{}' fingerprint 'f'"
+            ),
+            ["scale_checks"] = Row(
+                "workspace 'w' id 'ID' scale 'ID' error 0 uncertainty 0 passed 1 occurred_at 't' offset_minutes 0 received_at 't' body '{}' answer '{}' fingerprint 'f'"
+            ),
+            ["supersessions"] = Row("workspace 'w' superseded 'ID' kind 'adoption' replacement 'ID' reason 'r' received_at 't'"),
+            ["history"] = Row("workspace 'w' kind 'adoption' record 'ID' occurred_at 't' offset_minutes 0 received_at 't'"),
+            ["workspaces"] = Row("workspace 'w' revision 1 name 'n' retired 0 fingerprint 'f' created_at 't' updated_at 't'"),
+            ["keys"] = Row(
+                $"workspace 'w' id 'ID' name 'n' scopes ',read,' secret_hash x'{new string('0', 64)}' fingerprint 'f' created_at 't'"
+            ),
+            ["audit"] = Row("workspace 'w' at 't' actor 'local' action 'a'"),
+            ["refusals"] = Row("workspace 'w' day '2026-04-18' key 'k' code 'c' count 1 last_at 't'"),
+            ["idempotency_keys"] = Row("workspace 'w' route 'r' key 'k' fingerprint 'f' status 201 body x'00' created_at 't'"),
+        };
 
     [Theory]
     [MemberData(nameof(BrokenChecks))]
@@ -101,7 +111,10 @@ public sealed class SchemaTests
         using var database = TestDatabase.Empty();
         using var connection = database.Open();
 
-        Assert.Equal(1, connection.QuerySingle<long>("select strict from pragma_table_list where name = @table and schema = 'main'", new { table }));
+        Assert.Equal(
+            1,
+            connection.QuerySingle<long>("select strict from pragma_table_list where name = @table and schema = 'main'", new { table })
+        );
     }
 
     [Fact]
@@ -124,7 +137,12 @@ public sealed class SchemaTests
             foreach (var column in row.Keys)
             {
                 AssertRefused(database, "NOT NULL", table, new(row) { [column] = "null" });
-                AssertRefused(database, "cannot store", table, new(row) { [column] = row[column].StartsWith("x'", StringComparison.Ordinal) ? "'text'" : NotText });
+                AssertRefused(
+                    database,
+                    "cannot store",
+                    table,
+                    new(row) { [column] = row[column].StartsWith("x'", StringComparison.Ordinal) ? "'text'" : NotText }
+                );
             }
         }
     }
@@ -171,7 +189,8 @@ public sealed class SchemaTests
 
         Assert.True(
             failure is SqliteException && failure.Message.Contains(why, StringComparison.Ordinal),
-            $"{table} ({string.Join(", ", row)}) should break {why}: {failure?.Message ?? "it was taken"}");
+            $"{table} ({string.Join(", ", row)}) should break {why}: {failure?.Message ?? "it was taken"}"
+        );
     }
 
     private static string Insert(string table, Dictionary<string, string> row) =>
@@ -180,6 +199,10 @@ public sealed class SchemaTests
     private static Dictionary<string, string> Described() =>
         Row("workspace 'w' id 'ID' revision 1 name 'n' retired 0 body '{}' fingerprint 'f' created_at 't' updated_at 't'");
 
-    private static Dictionary<string, string> Row(string pairs) => pairs.Replace("ID", Given.Id(1), StringComparison.Ordinal).Split(' ').Chunk(2)
-        .ToDictionary(pair => pair[0], pair => pair[1], StringComparer.Ordinal);
+    private static Dictionary<string, string> Row(string pairs) =>
+        pairs
+            .Replace("ID", Given.Id(1), StringComparison.Ordinal)
+            .Split(' ')
+            .Chunk(2)
+            .ToDictionary(pair => pair[0], pair => pair[1], StringComparer.Ordinal);
 }

@@ -21,9 +21,10 @@ public static class Chromium
     public static string Executable => Found ?? throw new InvalidOperationException(Missing);
 
     /// <summary>Why tests that need it cannot run, and the command that brings it; null when it is there.</summary>
-    public static string? Missing => Found is null
-        ? $"This test needs Chromium, and none was found. Install it (Debian and Ubuntu: 'sudo apt-get install chromium'; elsewhere Chromium or Chrome), or name its executable in {Setting}."
-        : null;
+    public static string? Missing =>
+        Found is null
+            ? $"This test needs Chromium, and none was found. Install it (Debian and Ubuntu: 'sudo apt-get install chromium'; elsewhere Chromium or Chrome), or name its executable in {Setting}."
+            : null;
 
     private static string? Found => Candidates().FirstOrDefault(File.Exists);
 

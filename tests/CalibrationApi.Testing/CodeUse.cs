@@ -3,14 +3,18 @@ using System.Text.Json;
 
 namespace CalibrationApi.Testing;
 
-/// <summary>Holds the codes of an answer to the list of codes: each is listed, and comes with a status or severity that the list tells.</summary>
+/// <summary>
+/// Holds the codes of an answer to the list of codes: each is listed, and comes with a status or severity that the list tells.
+/// </summary>
 internal sealed class CodeUse(ContractDocument contract)
 {
-    private const string Advice = "Declare it beside the others of its kind (ErrorCode, RefusalCode, FindingCode, CautionCode; a new class goes into Codes/CodeList.cs) and refresh the contract.";
+    private const string Advice =
+        "Declare it beside the others of its kind (ErrorCode, RefusalCode, FindingCode, CautionCode; a new class goes into Codes/CodeList.cs) and refresh the contract.";
 
-    private readonly Dictionary<string, (HashSet<string> Statuses, HashSet<string> Severities)>? listed =
-        contract.Operations.FirstOrDefault(operation => operation.OperationId == "listCodes")?.AnswerExample?["codes"]?.AsArray()
-            .ToDictionary(code => code!["code"]!.GetValue<string>(), code => (Words(code!["statuses"]), Words(code!["severities"])));
+    private readonly Dictionary<string, (HashSet<string> Statuses, HashSet<string> Severities)>? listed = contract
+        .Operations.FirstOrDefault(operation => operation.OperationId == "listCodes")
+        ?.AnswerExample?["codes"]?.AsArray()
+        .ToDictionary(code => code!["code"]!.GetValue<string>(), code => (Words(code!["statuses"]), Words(code!["severities"])));
 
     /// <summary>What is wrong with the codes below an element.</summary>
     public IEnumerable<string> Faults(JsonElement here, int status)
@@ -19,7 +23,8 @@ internal sealed class CodeUse(ContractDocument contract)
             return [];
         return here.ValueKind switch
         {
-            JsonValueKind.Object => OfObject(here, status).Concat(here.EnumerateObject().SelectMany(member => Faults(member.Value, StatusOf(here, status)))),
+            JsonValueKind.Object => OfObject(here, status)
+                .Concat(here.EnumerateObject().SelectMany(member => Faults(member.Value, StatusOf(here, status)))),
             JsonValueKind.Array => here.EnumerateArray().SelectMany(item => Faults(item, status)),
             _ => [],
         };
@@ -42,5 +47,6 @@ internal sealed class CodeUse(ContractDocument contract)
     private static int StatusOf(JsonElement here, int status) =>
         here.TryGetProperty("errors", out _) && here.TryGetProperty("status", out var own) && own.TryGetInt32(out var told) ? told : status;
 
-    private static HashSet<string> Words(System.Text.Json.Nodes.JsonNode? list) => [.. list?.AsArray().Select(word => word!.ToString()) ?? []];
+    private static HashSet<string> Words(System.Text.Json.Nodes.JsonNode? list) =>
+        [.. list?.AsArray().Select(word => word!.ToString()) ?? []];
 }

@@ -7,7 +7,10 @@ using System.Text.Json.Nodes;
 
 namespace CalibrationApi.Testing;
 
-/// <summary>Passes requests on and fails when an answer is not what the contract says: its status, its headers and what they hold, its media type, its body, its codes.</summary>
+/// <summary>
+/// Passes requests on and fails when an answer is not what the contract says: its status, its headers and what they hold, its media type,
+/// its body, its codes.
+/// </summary>
 /// <remarks>
 /// Put it into the client of any test that calls the service:
 /// <code>var client = factory.CreateDefaultClient(new ContractCheckingHandler());</code>
@@ -23,13 +26,28 @@ public sealed class ContractCheckingHandler(ContractDocument? contract = null) :
     // Headers of the transport and of the exchange itself, which no contract repeats for every operation.
     private static readonly FrozenSet<string> Undocumented = new[]
     {
-        "Date", "Server", "Connection", "Keep-Alive", "Transfer-Encoding", "Content-Type", "Content-Length", "Content-Encoding",
-        "Vary", "Allow", "Access-Control-Allow-Origin", "Access-Control-Expose-Headers",
-        "X-Content-Type-Options", "Content-Security-Policy", "Referrer-Policy", "Strict-Transport-Security",
+        "Date",
+        "Server",
+        "Connection",
+        "Keep-Alive",
+        "Transfer-Encoding",
+        "Content-Type",
+        "Content-Length",
+        "Content-Encoding",
+        "Vary",
+        "Allow",
+        "Access-Control-Allow-Origin",
+        "Access-Control-Expose-Headers",
+        "X-Content-Type-Options",
+        "Content-Security-Policy",
+        "Referrer-Policy",
+        "Strict-Transport-Security",
     }.ToFrozenSet(StringComparer.OrdinalIgnoreCase);
 
     // The server's own failure page forbids caches by headers that no operation declares.
-    private static readonly FrozenSet<string> OfFailures = new[] { "Cache-Control", "Pragma", "Expires" }.ToFrozenSet(StringComparer.OrdinalIgnoreCase);
+    private static readonly FrozenSet<string> OfFailures = new[] { "Cache-Control", "Pragma", "Expires" }.ToFrozenSet(
+        StringComparer.OrdinalIgnoreCase
+    );
 
     private readonly ContractDocument contract = contract ?? ContractDocument.Committed;
 
@@ -44,14 +62,23 @@ public sealed class ContractCheckingHandler(ContractDocument? contract = null) :
         var faults = await FaultsAsync(method, path, response, cancellationToken);
         return faults.Count == 0
             ? response
-            : throw new ContractViolationException($"{method} {path} answered {(int)response.StatusCode} against the contract:{string.Concat(faults.Select(fault => $"{Environment.NewLine}  {fault}"))}");
+            : throw new ContractViolationException(
+                $"{method} {path} answered {(int)response.StatusCode} against the contract:{string.Concat(faults.Select(fault => $"{Environment.NewLine}  {fault}"))}"
+            );
     }
 
-    private async Task<List<string>> FaultsAsync(HttpMethod method, string path, HttpResponseMessage response, CancellationToken cancellationToken)
+    private async Task<List<string>> FaultsAsync(
+        HttpMethod method,
+        string path,
+        HttpResponseMessage response,
+        CancellationToken cancellationToken
+    )
     {
         var status = (int)response.StatusCode;
         var at = contract.At(path);
-        var operation = at.FirstOrDefault(one => HttpMethod.Parse(one.Method) == method || (method == HttpMethod.Head && one.Method == "GET"));
+        var operation = at.FirstOrDefault(one =>
+            HttpMethod.Parse(one.Method) == method || (method == HttpMethod.Head && one.Method == "GET")
+        );
         if (operation is null)
             return await MisaddressedAsync(method, at.Count > 0, status, response, cancellationToken);
         if (operation.Response(status) is not { } described)
@@ -63,28 +90,53 @@ public sealed class ContractCheckingHandler(ContractDocument? contract = null) :
     }
 
     // Where the contract has no operation, the service still says so by a problem.
-    private async Task<List<string>> MisaddressedAsync(HttpMethod method, bool pathExists, int status, HttpResponseMessage response, CancellationToken cancellationToken)
+    private async Task<List<string>> MisaddressedAsync(
+        HttpMethod method,
+        bool pathExists,
+        int status,
+        HttpResponseMessage response,
+        CancellationToken cancellationToken
+    )
     {
         var expected = pathExists ? 405 : 404;
         // Whoever asks too often is not told even that.
         if (status != expected && status != 429)
-            return [string.Create(CultureInfo.InvariantCulture, $"The contract has no such {(pathExists ? "method at this path" : "path")}, so the answer has to be {expected}.")];
+            return
+            [
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"The contract has no such {(pathExists ? "method at this path" : "path")}, so the answer has to be {expected}."
+                ),
+            ];
         if (method == HttpMethod.Head)
             return [];
-        return await BodyAsync(new JsonObject { [ProblemMedia] = new JsonObject { ["schema"] = new JsonObject { ["$ref"] = "#/components/schemas/Problem" } } }, response, cancellationToken);
+        return await BodyAsync(
+            new JsonObject
+            {
+                [ProblemMedia] = new JsonObject { ["schema"] = new JsonObject { ["$ref"] = "#/components/schemas/Problem" } },
+            },
+            response,
+            cancellationToken
+        );
     }
 
     private IEnumerable<string> Headers(ContractOperation operation, JsonObject described, HttpResponseMessage response)
     {
         var documented = described["headers"]?.AsObject() ?? [];
-        var sent = response.Headers.Concat(response.Content.Headers).Select(header => header.Key).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        var sent = response
+            .Headers.Concat(response.Content.Headers)
+            .Select(header => header.Key)
+            .ToHashSet(StringComparer.OrdinalIgnoreCase);
         foreach (var (name, header) in documented)
         {
             if (contract.Resolve(header!)["required"]?.GetValue<bool>() == true && !sent.Contains(name))
                 yield return $"The contract promises the header {name} for {operation.OperationId}; it is missing.";
             foreach (var value in Values(response, name))
             {
-                if (contract.Resolve(header!)["schema"] is { } schema && contract.Faults(schema, AsJson(contract.Resolve(schema), value)) is { Count: > 0 } faults)
+                if (
+                    contract.Resolve(header!)["schema"] is { } schema
+                    && contract.Faults(schema, AsJson(contract.Resolve(schema), value)) is { Count: > 0 } faults
+                )
                     yield return $"The header {name} of {operation.OperationId} holds '{value}', against its schema: {string.Join(", ", faults)}.";
             }
         }
@@ -92,16 +144,26 @@ public sealed class ContractCheckingHandler(ContractDocument? contract = null) :
         // What no operation says anything of is not to be kept by any cache.
         if (response.Headers.CacheControl is { NoStore: true, Private: false, NoCache: false })
             sent.Remove("Cache-Control");
-        foreach (var name in sent.Where(name => !Undocumented.Contains(name) && !((int)response.StatusCode >= 500 && OfFailures.Contains(name)) && !documented.Any(header => header.Key.Equals(name, StringComparison.OrdinalIgnoreCase))))
+        foreach (
+            var name in sent.Where(name =>
+                !Undocumented.Contains(name)
+                && !((int)response.StatusCode >= 500 && OfFailures.Contains(name))
+                && !documented.Any(header => header.Key.Equals(name, StringComparison.OrdinalIgnoreCase))
+            )
+        )
             yield return $"The contract does not know the header {name} of {operation.OperationId}. Declare it on the route.";
     }
 
     private static HeaderStringValues Values(HttpResponseMessage response, string name) =>
-        response.Headers.NonValidated.TryGetValues(name, out var values) || response.Content.Headers.NonValidated.TryGetValues(name, out values) ? values : default;
+        response.Headers.NonValidated.TryGetValues(name, out var values)
+        || response.Content.Headers.NonValidated.TryGetValues(name, out values)
+            ? values
+            : default;
 
     // A header is text; where its schema says number, it reads as one.
     private static JsonElement AsJson(JsonObject schema, string value) =>
-        schema["type"]?.GetValue<string>() is "integer" or "number" && double.TryParse(value, NumberStyles.Float, CultureInfo.InvariantCulture, out var number)
+        schema["type"]?.GetValue<string>() is "integer" or "number"
+        && double.TryParse(value, NumberStyles.Float, CultureInfo.InvariantCulture, out var number)
             ? JsonSerializer.SerializeToElement(number)
             : JsonSerializer.SerializeToElement(value);
 

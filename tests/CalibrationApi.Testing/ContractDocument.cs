@@ -9,8 +9,9 @@ public sealed class ContractDocument
 {
     private const string ComponentSchemas = "#/components/schemas/";
 
-    private static readonly Lazy<ContractDocument> CommittedOnce =
-        new(() => Parse(File.ReadAllText(Repository.PathOf("openapi", "v1.json"))));
+    private static readonly Lazy<ContractDocument> CommittedOnce = new(() =>
+        Parse(File.ReadAllText(Repository.PathOf("openapi", "v1.json")))
+    );
 
     // Every document has schemas of its own, so a name in one never means the schema of another.
     private readonly BuildOptions schemas = new() { SchemaRegistry = new SchemaRegistry(), Dialect = Dialect.Draft202012 };
@@ -26,12 +27,18 @@ public sealed class ContractDocument
         codes = new(() => new CodeUse(this));
         Operations =
         [
-            .. json["paths"]!.AsObject().SelectMany(path => path.Value!.AsObject()
-                .Where(member => ContractOperation.Methods.Contains(member.Key))
-                .Select(member => new ContractOperation(member.Key.ToUpperInvariant(), path.Key, member.Value!.AsObject(), this))),
+            .. json["paths"]!
+                .AsObject()
+                .SelectMany(path =>
+                    path.Value!.AsObject()
+                        .Where(member => ContractOperation.Methods.Contains(member.Key))
+                        .Select(member => new ContractOperation(member.Key.ToUpperInvariant(), path.Key, member.Value!.AsObject(), this))
+                ),
         ];
         // The references of the document point into components/schemas; as a schema document of its own they stand in $defs.
-        var definitions = JsonNode.Parse(json["components"]!["schemas"]!.ToJsonString().Replace(ComponentSchemas, "#/$defs/", StringComparison.Ordinal))!;
+        var definitions = JsonNode.Parse(
+            json["components"]!["schemas"]!.ToJsonString().Replace(ComponentSchemas, "#/$defs/", StringComparison.Ordinal)
+        )!;
         _ = JsonSchema.FromText(new JsonObject { ["$id"] = address.ToString(), ["$defs"] = definitions }.ToJsonString(), schemas);
     }
 
@@ -51,7 +58,14 @@ public sealed class ContractDocument
 
     /// <summary>The operations at a path of a request, whatever their method; literal parts of a path go before parameters.</summary>
     public IReadOnlyList<ContractOperation> At(string path) =>
-        [.. Operations.Where(operation => operation.Matches(path)).GroupBy(operation => operation.Path).OrderBy(group => group.First().ParameterCount).FirstOrDefault() ?? Enumerable.Empty<ContractOperation>()];
+        [
+            .. Operations
+                .Where(operation => operation.Matches(path))
+                .GroupBy(operation => operation.Path)
+                .OrderBy(group => group.First().ParameterCount)
+                .FirstOrDefault()
+                ?? Enumerable.Empty<ContractOperation>(),
+        ];
 
     /// <summary>What a reference of the document leads to; the node itself when it is none.</summary>
     public JsonObject Resolve(JsonNode node)
@@ -71,7 +85,8 @@ public sealed class ContractDocument
     /// <summary>How an instance differs from a schema of this document: a JSON pointer and a sentence for each fault.</summary>
     public IReadOnlyList<string> Faults(JsonNode schema, JsonElement instance)
     {
-        var results = Compile(schema).Evaluate(instance, new EvaluationOptions { OutputFormat = OutputFormat.List, RequireFormatValidation = true });
+        var results = Compile(schema)
+            .Evaluate(instance, new EvaluationOptions { OutputFormat = OutputFormat.List, RequireFormatValidation = true });
         if (results.IsValid)
             return [];
         var faults = (results.Details ?? [])

@@ -8,7 +8,9 @@ namespace CalibrationApi.Testing;
 /// <summary>One operation of a contract.</summary>
 public sealed partial class ContractOperation
 {
-    internal static readonly FrozenSet<string> Methods = new[] { "get", "put", "post", "delete", "patch" }.ToFrozenSet(StringComparer.Ordinal);
+    internal static readonly FrozenSet<string> Methods = new[] { "get", "put", "post", "delete", "patch" }.ToFrozenSet(
+        StringComparer.Ordinal
+    );
 
     private const string Lines = "application/x-ndjson";
 
@@ -18,7 +20,10 @@ public sealed partial class ContractOperation
     internal ContractOperation(string method, string path, JsonObject json, ContractDocument document)
     {
         (Method, Path, Json, this.document) = (method, path, json, document);
-        this.path = new Regex($"^{PathParameter().Replace(Regex.Escape(path).Replace("\\{", "{", StringComparison.Ordinal), "[^/]+")}$", RegexOptions.CultureInvariant);
+        this.path = new Regex(
+            $"^{PathParameter().Replace(Regex.Escape(path).Replace("\\{", "{", StringComparison.Ordinal), "[^/]+")}$",
+            RegexOptions.CultureInvariant
+        );
         ParameterCount = PathParameter().Count(path);
     }
 
@@ -59,11 +64,13 @@ public sealed partial class ContractOperation
     public bool IsPlainPath => ParameterCount == 0;
 
     /// <summary>Whether the query has a parameter of this name.</summary>
-    public bool Takes(string query) => Json["parameters"]?.AsArray().Any(parameter => document.Resolve(parameter!)["name"]?.GetValue<string>() == query) == true;
+    public bool Takes(string query) =>
+        Json["parameters"]?.AsArray().Any(parameter => document.Resolve(parameter!)["name"]?.GetValue<string>() == query) == true;
 
     internal int ParameterCount { get; }
 
-    private JsonObject? RequestMedia => Json["requestBody"] is { } body ? document.Resolve(body)["content"]?["application/json"]?.AsObject() : null;
+    private JsonObject? RequestMedia =>
+        Json["requestBody"] is { } body ? document.Resolve(body)["content"]?["application/json"]?.AsObject() : null;
 
     private JsonObject? SuccessMedia =>
         Json["responses"]!.AsObject().FirstOrDefault(response => response.Key.StartsWith('2')).Value is { } response

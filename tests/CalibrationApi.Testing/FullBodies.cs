@@ -35,9 +35,15 @@ public sealed class FullBodies(ContractDocument contract, int bytes)
         yield return ("members that nobody knows", Repeated(i => $"\"x{i}\":1"));
         yield return ("one member again and again", Repeated(_ => $"\"{first}\":null"));
         yield return ("lists in lists", Encoding.UTF8.GetBytes(new string('[', bytes)));
-        yield return ("objects in objects", Encoding.UTF8.GetBytes(string.Concat(Enumerable.Repeat($"{{\"{first}\":", bytes / (first.Length + 4)))));
+        yield return (
+            "objects in objects",
+            Encoding.UTF8.GetBytes(string.Concat(Enumerable.Repeat($"{{\"{first}\":", bytes / (first.Length + 4))))
+        );
         yield return ("blanks", Encoding.UTF8.GetBytes("{" + new string(' ', bytes - 2) + "}"));
-        yield return ("escapes", Encoding.UTF8.GetBytes($"{{\"{first}\":\"{string.Concat(Enumerable.Repeat("\\u0078", (bytes - first.Length - 8) / 6))}\"}}"));
+        yield return (
+            "escapes",
+            Encoding.UTF8.GetBytes($"{{\"{first}\":\"{string.Concat(Enumerable.Repeat("\\u0078", (bytes - first.Length - 8) / 6))}\"}}")
+        );
     }
 
     private byte[] Repeated(Func<int, string> member)

@@ -17,10 +17,12 @@ public static class NodeTools
     public static Task<Command> RunAsync(string tool, params IEnumerable<string> arguments) => RunInAsync(Folder, PathOf(tool), arguments);
 
     /// <summary>Runs a tool in another folder.</summary>
-    public static Task<Command> RunAtAsync(string folder, string tool, params IEnumerable<string> arguments) => RunInAsync(folder, PathOf(tool), arguments);
+    public static Task<Command> RunAtAsync(string folder, string tool, params IEnumerable<string> arguments) =>
+        RunInAsync(folder, PathOf(tool), arguments);
 
     /// <summary>Runs a script of our own, which finds the tools from the folder that it runs in.</summary>
-    public static Task<Command> RunScriptAsync(string path, params IEnumerable<string> arguments) => RunInAsync(Folder, "node", [path, .. arguments]);
+    public static Task<Command> RunScriptAsync(string path, params IEnumerable<string> arguments) =>
+        RunInAsync(Folder, "node", [path, .. arguments]);
 
     private static async Task<Command> RunInAsync(string folder, string program, params IEnumerable<string> arguments)
     {

@@ -9,7 +9,8 @@ public sealed partial class Page
     private static readonly string[] Unread = ["bin", "obj", "node_modules", "TestResults"];
 
     private static readonly Lazy<IReadOnlyList<Page>> AllOnce = new(() =>
-        [.. Below(new DirectoryInfo(Repository.Root)).Select(file => new Page(BelowTheTop(file.FullName)))]);
+        [.. Below(new DirectoryInfo(Repository.Root)).Select(file => new Page(BelowTheTop(file.FullName)))]
+    );
 
     private Page(string name)
     {
@@ -31,22 +32,26 @@ public sealed partial class Page
     public IReadOnlyList<PageBlock> Blocks { get; }
 
     /// <summary>Where links of other pages may lead in it, as the usual renderers name headings.</summary>
-    public IReadOnlyCollection<string> Anchors => Heading().Matches(Prose)
-        .Select(heading => NotInAnAnchor().Replace(heading.Groups[1].Value.ToLowerInvariant(), "").Replace(' ', '-'))
-        .GroupBy(anchor => anchor)
-        .SelectMany(same => same.Select((anchor, number) => number == 0 ? anchor : $"{anchor}-{number}"))
-        .ToHashSet(StringComparer.Ordinal);
+    public IReadOnlyCollection<string> Anchors =>
+        Heading()
+            .Matches(Prose)
+            .Select(heading => NotInAnAnchor().Replace(heading.Groups[1].Value.ToLowerInvariant(), "").Replace(' ', '-'))
+            .GroupBy(anchor => anchor)
+            .SelectMany(same => same.Select((anchor, number) => number == 0 ? anchor : $"{anchor}-{number}"))
+            .ToHashSet(StringComparer.Ordinal);
 
     /// <summary>What it links to in the repository: a path below the top folder, and a place in that page or nothing.</summary>
     public IReadOnlyList<(string Path, string Anchor)> Links =>
-    [
-        .. Link().Matches(Prose).Select(link =>
-        {
-            var parts = link.Groups[1].Value.Split('#', 2);
-            var target = parts[0].Length == 0 ? Name : BelowTheTop(Repository.PathOf(Path.GetDirectoryName(Name)!, parts[0]));
-            return (target, parts.ElementAtOrDefault(1) ?? "");
-        }),
-    ];
+        [
+            .. Link()
+                .Matches(Prose)
+                .Select(link =>
+                {
+                    var parts = link.Groups[1].Value.Split('#', 2);
+                    var target = parts[0].Length == 0 ? Name : BelowTheTop(Repository.PathOf(Path.GetDirectoryName(Name)!, parts[0]));
+                    return (target, parts.ElementAtOrDefault(1) ?? "");
+                }),
+        ];
 
     private string Prose { get; }
 
@@ -56,7 +61,8 @@ public sealed partial class Page
     public override string ToString() => Name;
 
     private static IEnumerable<FileInfo> Below(DirectoryInfo folder) =>
-        folder.GetFiles("*.md")
+        folder
+            .GetFiles("*.md")
             .Concat(folder.GetDirectories().Where(inner => !inner.Name.StartsWith('.') && !Unread.Contains(inner.Name)).SelectMany(Below));
 
     private static string BelowTheTop(string path) => Path.GetRelativePath(Repository.Root, path).Replace('\\', '/');
@@ -85,14 +91,15 @@ public sealed partial class Page
     // A mark, its end, a fenced block with the output below it if there is one, or a line of anything else.
     [GeneratedRegex(
         """
-        ^(?:
-            <!--[ ]/(?<end>[a-z ]+)[ ]-->$
-          | <!--[ ](?<mark>[a-z ]+)(?::[^>]*)?[ ]-->$
-          | ```(?<kind>\w*)\n(?<body>(?:(?!```).*\n)*)```(?:\n\n```(?<outputKind>json|text)\n(?<output>(?:(?!```).*\n)*)```)?$
-          | .*(?:\n|\z)
-        )
-        """,
-        RegexOptions.Multiline | RegexOptions.IgnorePatternWhitespace)]
+            ^(?:
+                <!--[ ]/(?<end>[a-z ]+)[ ]-->$
+              | <!--[ ](?<mark>[a-z ]+)(?::[^>]*)?[ ]-->$
+              | ```(?<kind>\w*)\n(?<body>(?:(?!```).*\n)*)```(?:\n\n```(?<outputKind>json|text)\n(?<output>(?:(?!```).*\n)*)```)?$
+              | .*(?:\n|\z)
+            )
+            """,
+        RegexOptions.Multiline | RegexOptions.IgnorePatternWhitespace
+    )]
     private static partial Regex Part();
 
     [GeneratedRegex("^#+ (.+)$", RegexOptions.Multiline)]

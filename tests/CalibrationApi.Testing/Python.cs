@@ -20,9 +20,10 @@ public static class Python
     public static string Executable => Found.Value ?? throw new InvalidOperationException(Missing);
 
     /// <summary>Why tests that need it cannot run, and the command that brings it; null when it is there.</summary>
-    public static string? Missing => Found.Value is null
-        ? $"This test needs Python 3.10 or newer with venv, and none was found. Install it (Debian and Ubuntu: 'sudo apt-get install python3 python3-venv'), or name the interpreter in {Setting}."
-        : null;
+    public static string? Missing =>
+        Found.Value is null
+            ? $"This test needs Python 3.10 or newer with venv, and none was found. Install it (Debian and Ubuntu: 'sudo apt-get install python3 python3-venv'), or name the interpreter in {Setting}."
+            : null;
 
     private static string[] Candidates() => Environment.GetEnvironmentVariable(Setting) is { Length: > 0 } named ? [named] : Names;
 
@@ -30,7 +31,9 @@ public static class Python
     {
         try
         {
-            using var asked = Process.Start(new ProcessStartInfo(interpreter, ["-c", Question]) { RedirectStandardError = true, RedirectStandardOutput = true })!;
+            using var asked = Process.Start(
+                new ProcessStartInfo(interpreter, ["-c", Question]) { RedirectStandardError = true, RedirectStandardOutput = true }
+            )!;
             asked.WaitForExit();
             return asked.ExitCode == 0;
         }

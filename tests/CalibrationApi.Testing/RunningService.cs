@@ -5,7 +5,9 @@ using Xunit;
 
 namespace CalibrationApi.Testing;
 
-/// <summary>The built service as a process of its own on a free loopback port, with the demo season, started as the README starts it.</summary>
+/// <summary>
+/// The built service as a process of its own on a free loopback port, with the demo season, started as the README starts it.
+/// </summary>
 public sealed partial class RunningService : IAsyncLifetime
 {
     private static readonly TimeSpan Patience = TimeSpan.FromMinutes(2);
@@ -83,7 +85,11 @@ public sealed partial class RunningService : IAsyncLifetime
     /// <summary>Runs a command of the service on its database and gives what that prints.</summary>
     public async Task<string> CommandAsync(params string[] arguments)
     {
-        var start = new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "CalibrationApi.dll"), .. arguments]) { WorkingDirectory = folder.FullName, RedirectStandardOutput = true };
+        var start = new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "CalibrationApi.dll"), .. arguments])
+        {
+            WorkingDirectory = folder.FullName,
+            RedirectStandardOutput = true,
+        };
         start.Environment["Calibration__Database"] = Database;
         using var command = Process.Start(start) ?? throw new InvalidOperationException("The command did not start.");
         var output = await command.StandardOutput.ReadToEndAsync();

@@ -50,10 +50,19 @@ public sealed class SentList
     /// <inheritdoc/>
     public override string ToString() => $"{Operation.OperationId} {Pointer}";
 
-    private static IEnumerable<SentList> Below(ContractDocument contract, ContractOperation operation, JsonObject schema, string pointer, string before, string after)
+    private static IEnumerable<SentList> Below(
+        ContractDocument contract,
+        ContractOperation operation,
+        JsonObject schema,
+        string pointer,
+        string before,
+        string after
+    )
     {
         if (schema["additionalProperties"] is JsonObject)
-            throw new NotSupportedException($"{operation.OperationId} takes members of any name at '{pointer}', which is not looked through.");
+            throw new NotSupportedException(
+                $"{operation.OperationId} takes members of any name at '{pointer}', which is not looked through."
+            );
         foreach (var (name, value) in schema["properties"]?.AsObject() ?? [])
         {
             var member = contract.Resolve(value!);

@@ -15,16 +15,24 @@ public static partial class Shell
     private static readonly Lazy<Version?> Curl = new(CurlInBash);
 
     /// <summary>Why tests that need it cannot run, and the command that brings it; null when it is there.</summary>
-    public static string? Missing => Curl.Value is { } found && found >= Needed
-        ? null
-        : string.Create(CultureInfo.InvariantCulture, $"This test needs bash with curl {Needed} or newer, and found {Curl.Value?.ToString() ?? "none"}. Install it (Debian and Ubuntu: 'sudo apt-get install bash curl'; Windows: Git Bash).");
+    public static string? Missing =>
+        Curl.Value is { } found && found >= Needed
+            ? null
+            : string.Create(
+                CultureInfo.InvariantCulture,
+                $"This test needs bash with curl {Needed} or newer, and found {Curl.Value?.ToString() ?? "none"}. Install it (Debian and Ubuntu: 'sudo apt-get install bash curl'; Windows: Git Bash)."
+            );
 
     private static Version? CurlInBash()
     {
         try
         {
-            using var asked = Process.Start(new ProcessStartInfo("bash", ["-c", "curl --version"]) { RedirectStandardOutput = true, RedirectStandardError = true })!;
-            return VersionOfCurl().Match(asked.StandardOutput.ReadToEnd()) is { Success: true } told ? Version.Parse(told.Groups[1].Value) : null;
+            using var asked = Process.Start(
+                new ProcessStartInfo("bash", ["-c", "curl --version"]) { RedirectStandardOutput = true, RedirectStandardError = true }
+            )!;
+            return VersionOfCurl().Match(asked.StandardOutput.ReadToEnd()) is { Success: true } told
+                ? Version.Parse(told.Groups[1].Value)
+                : null;
         }
         catch (Win32Exception)
         {

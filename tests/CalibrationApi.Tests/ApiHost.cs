@@ -8,7 +8,9 @@ using Swashbuckle.AspNetCore.Swagger;
 
 namespace CalibrationApi.Tests;
 
-/// <summary>The real service with its whole pipeline over a database file of its own; every answer is checked against the contract.</summary>
+/// <summary>
+/// The real service with its whole pipeline over a database file of its own; every answer is checked against the contract.
+/// </summary>
 /// <remarks>One instance serves all tests that only ask questions.</remarks>
 internal class ApiHost : WebApplicationFactory<Program>
 {
@@ -34,16 +36,18 @@ internal class ApiHost : WebApplicationFactory<Program>
 
     /// <summary>A client that fails on every answer that is not what the contract says.</summary>
     /// <param name="further">Handlers between the check and the service.</param>
-    public HttpClient CreateCheckedClient(params DelegatingHandler[] further) => CreateDefaultClient([new ContractCheckingHandler(Shared.Value.Contract), .. further]);
+    public HttpClient CreateCheckedClient(params DelegatingHandler[] further) =>
+        CreateDefaultClient([new ContractCheckingHandler(Shared.Value.Contract), .. further]);
 
     // What a user meets, not what a developer meets: no developer page, no scope checks.
-    protected override void ConfigureWebHost(IWebHostBuilder builder) => builder
-        .UseEnvironment("Production")
-        // A line for every request of every test would bury what tests have to say.
-        .UseSetting("Calibration:Log", "text")
-        // For tests over a real connection: any free port. Told here, because the factory sets one while the server may have started.
-        .UseSetting("urls", "http://127.0.0.1:0")
-        .UseSetting("Calibration:Database", Path.Combine(folder, "calibration.db"));
+    protected override void ConfigureWebHost(IWebHostBuilder builder) =>
+        builder
+            .UseEnvironment("Production")
+            // A line for every request of every test would bury what tests have to say.
+            .UseSetting("Calibration:Log", "text")
+            // For tests over a real connection: any free port. Told here, because the factory sets one while the server may have started.
+            .UseSetting("urls", "http://127.0.0.1:0")
+            .UseSetting("Calibration:Database", Path.Combine(folder, "calibration.db"));
 
     protected override void Dispose(bool disposing)
     {

@@ -24,7 +24,14 @@ internal sealed class ArrangedHost(params (string Name, string Value)[] settings
     public Dictionary<string, Endpoint> Endpoints { get; } = [];
 
     /// <summary>Sends a request from an address, with a key.</summary>
-    public async Task<HttpResponseMessage> SendAsync(HttpMethod method, string path, string? from = null, string? key = null, HttpContent? content = null, params (string Name, string Value)[] headers)
+    public async Task<HttpResponseMessage> SendAsync(
+        HttpMethod method,
+        string path,
+        string? from = null,
+        string? key = null,
+        HttpContent? content = null,
+        params (string Name, string Value)[] headers
+    )
     {
         using var client = CreateCheckedClient();
         using var request = new HttpRequestMessage(method, new Uri(path, UriKind.RelativeOrAbsolute)) { Content = content };
@@ -41,8 +48,12 @@ internal sealed class ArrangedHost(params (string Name, string Value)[] settings
         return await client.SendAsync(request);
     }
 
-    public Task<HttpResponseMessage> GetAsync(string path, string? from = null, string? key = null, params (string Name, string Value)[] headers) =>
-        SendAsync(HttpMethod.Get, path, from, key, null, headers);
+    public Task<HttpResponseMessage> GetAsync(
+        string path,
+        string? from = null,
+        string? key = null,
+        params (string Name, string Value)[] headers
+    ) => SendAsync(HttpMethod.Get, path, from, key, null, headers);
 
     protected override void ConfigureWebHost(IWebHostBuilder builder)
     {
@@ -60,20 +71,28 @@ internal sealed class ArrangedHost(params (string Name, string Value)[] settings
 
     private sealed class Arrangement(Dictionary<string, Endpoint> endpoints) : IStartupFilter
     {
-        public Action<IApplicationBuilder> Configure(Action<IApplicationBuilder> next) => app =>
-        {
-            app.Use((context, rest) =>
+        public Action<IApplicationBuilder> Configure(Action<IApplicationBuilder> next) =>
+            app =>
             {
-                var headers = context.Request.Headers;
-                if (headers.Remove(FromHeader, out var from))
-                    context.Connection.RemoteIpAddress = IPAddress.Parse(from.ToString());
-                if (headers.Remove(KeyHeader, out var key))
-                    context.User = Caller.Principal("Test", CalibrationApi.Plumbing.Access.Workspace.Local.ToString(), key.ToString(), Scope.All);
-                if (endpoints.TryGetValue(context.Request.Path, out var endpoint))
-                    context.SetEndpoint(endpoint);
-                return rest(context);
-            });
-            next(app);
-        };
+                app.Use(
+                    (context, rest) =>
+                    {
+                        var headers = context.Request.Headers;
+                        if (headers.Remove(FromHeader, out var from))
+                            context.Connection.RemoteIpAddress = IPAddress.Parse(from.ToString());
+                        if (headers.Remove(KeyHeader, out var key))
+                            context.User = Caller.Principal(
+                                "Test",
+                                CalibrationApi.Plumbing.Access.Workspace.Local.ToString(),
+                                key.ToString(),
+                                Scope.All
+                            );
+                        if (endpoints.TryGetValue(context.Request.Path, out var endpoint))
+                            context.SetEndpoint(endpoint);
+                        return rest(context);
+                    }
+                );
+                next(app);
+            };
     }
 }

@@ -22,31 +22,38 @@ internal sealed class Farm
     /// <summary>An id that no record has.</summary>
     public static string NoRecord => "01968f00-0000-7000-8000-0000000000ff";
 
-    public static Draft MachineDraft => Draft.Of(
-        """
-        {
-          "name": "seeder", "timeZone": "Europe/Vienna", "workingWidth": { "value": 9, "unit": "m" },
-          "tanks": [ { "name": "one", "volume": { "value": 3, "unit": "m3" } } ],
-          "meters": [
+    public static Draft MachineDraft =>
+        Draft.Of(
+            """
             {
-              "position": "front", "tank": "one", "coveredWidth": { "value": 9, "unit": "m" }, "counterResolution": { "value": 0.1, "unit": "rev" },
-              "elements": [ { "name": "coarse", "displacementPerRevolution": { "value": 0.6, "unit": "L" } }, { "name": "fine" } ],
-              "speedLimits": { "minimum": { "value": 4, "unit": "rpm" }, "maximum": { "value": 90, "unit": "rpm" } },
-              "controllerEntry": { "form": "mass-per-revolution", "unit": "kg/rev", "decimals": 3 }
-            },
-            { "position": "rear", "coveredWidth": { "value": 9, "unit": "m" }, "elements": [ { "name": "small seed" } ] }
-          ],
-          "restorePoints": [ { "name": "fan drive" } ]
-        }
-        """);
+              "name": "seeder", "timeZone": "Europe/Vienna", "workingWidth": { "value": 9, "unit": "m" },
+              "tanks": [ { "name": "one", "volume": { "value": 3, "unit": "m3" } } ],
+              "meters": [
+                {
+                  "position": "front", "tank": "one", "coveredWidth": { "value": 9, "unit": "m" }, "counterResolution": { "value": 0.1, "unit": "rev" },
+                  "elements": [ { "name": "coarse", "displacementPerRevolution": { "value": 0.6, "unit": "L" } }, { "name": "fine" } ],
+                  "speedLimits": { "minimum": { "value": 4, "unit": "rpm" }, "maximum": { "value": 90, "unit": "rpm" } },
+                  "controllerEntry": { "form": "mass-per-revolution", "unit": "kg/rev", "decimals": 3 }
+                },
+                { "position": "rear", "coveredWidth": { "value": 9, "unit": "m" }, "elements": [ { "name": "small seed" } ] }
+              ],
+              "restorePoints": [ { "name": "fan drive" } ]
+            }
+            """
+        );
 
-    public static Draft ProductDraft => Draft.Of(
-        """{ "name": "malting barley", "bulkDensity": { "value": 62, "unit": "kg/hL" }, "price": { "value": 420, "currency": "EUR", "per": "t" } }""");
+    public static Draft ProductDraft =>
+        Draft.Of(
+            """{ "name": "malting barley", "bulkDensity": { "value": 62, "unit": "kg/hL" }, "price": { "value": 420, "currency": "EUR", "per": "t" } }"""
+        );
 
-    public static Draft ScaleDraft => Draft.Of(
-        """{ "name": "platform", "division": { "value": 0.02, "unit": "kg" }, "accuracyClass": "III", "capacity": { "value": 50, "unit": "kg" } }""");
+    public static Draft ScaleDraft =>
+        Draft.Of(
+            """{ "name": "platform", "division": { "value": 0.02, "unit": "kg" }, "accuracyClass": "III", "capacity": { "value": 50, "unit": "kg" } }"""
+        );
 
-    public static Draft ContainerDraft => Draft.Of("""{ "name": "bin", "volume": { "value": 30, "unit": "L" }, "tare": { "value": 1.62, "unit": "kg" } }""");
+    public static Draft ContainerDraft =>
+        Draft.Of("""{ "name": "bin", "volume": { "value": 30, "unit": "L" }, "tare": { "value": 1.62, "unit": "kg" } }""");
 
     public static async Task<Farm> CreateAsync(RecordService service, Action<Draft>? machine = null)
     {
@@ -63,75 +70,111 @@ internal sealed class Farm
         };
     }
 
-    public static Draft LotDraft(string product) => new Draft(new JsonObject { ["name"] = "lot A", ["product"] = product, ["treatment"] = "fungicide" })
-        .With("/thousandKernelMass", Draft.Quantity(45, "g/1000"));
+    public static Draft LotDraft(string product) =>
+        new Draft(
+            new JsonObject
+            {
+                ["name"] = "lot A",
+                ["product"] = product,
+                ["treatment"] = "fungicide",
+            }
+        ).With("/thousandKernelMass", Draft.Quantity(45, "g/1000"));
 
-    public Draft PlanDraft => new Draft(new JsonObject
-    {
-        ["name"] = "north field",
-        ["machine"] = Machine,
-        ["scale"] = Scale,
-        ["container"] = Container,
-        ["groundSpeed"] = Draft.Quantity(9, "km/h"),
-        ["area"] = Draft.Quantity(48, "ha"),
-        ["meters"] = new JsonArray(new JsonObject { ["meter"] = "front", ["element"] = "coarse", ["product"] = Product, ["lot"] = Lot, ["targetRate"] = Draft.Quantity(90, "kg/ha") }),
-    });
+    public Draft PlanDraft =>
+        new Draft(
+            new JsonObject
+            {
+                ["name"] = "north field",
+                ["machine"] = Machine,
+                ["scale"] = Scale,
+                ["container"] = Container,
+                ["groundSpeed"] = Draft.Quantity(9, "km/h"),
+                ["area"] = Draft.Quantity(48, "ha"),
+                ["meters"] = new JsonArray(
+                    new JsonObject
+                    {
+                        ["meter"] = "front",
+                        ["element"] = "coarse",
+                        ["product"] = Product,
+                        ["lot"] = Lot,
+                        ["targetRate"] = Draft.Quantity(90, "kg/ha"),
+                    }
+                ),
+            }
+        );
 
     /// <summary>Two catches near 0.363 kg per revolution.</summary>
-    public Draft CatchTest => new Draft(new JsonObject
-    {
-        ["machine"] = Machine,
-        ["meter"] = "front",
-        ["element"] = "coarse",
-        ["product"] = Product,
-        ["lot"] = Lot,
-        ["scale"] = Scale,
-        ["occurredAt"] = "2026-04-18T06:40:00+02:00",
-        ["recordedBy"] = "A. Operator",
-        ["catches"] = new JsonArray(Catch(18.70, 47), Catch(18.56, 46.8)),
-    });
+    public Draft CatchTest =>
+        new Draft(
+            new JsonObject
+            {
+                ["machine"] = Machine,
+                ["meter"] = "front",
+                ["element"] = "coarse",
+                ["product"] = Product,
+                ["lot"] = Lot,
+                ["scale"] = Scale,
+                ["occurredAt"] = "2026-04-18T06:40:00+02:00",
+                ["recordedBy"] = "A. Operator",
+                ["catches"] = new JsonArray(Catch(18.70, 47), Catch(18.56, 46.8)),
+            }
+        );
 
     /// <summary>0.342 kg per revolution, stated by hand.</summary>
-    public Draft Adoption => new Draft(new JsonObject
-    {
-        ["machine"] = Machine,
-        ["meter"] = "front",
-        ["element"] = "coarse",
-        ["product"] = Product,
-        ["lot"] = Lot,
-        ["typedIn"] = Draft.Quantity(0.342, "kg/rev"),
-        ["why"] = "from the chart",
-        ["occurredAt"] = "2026-03-02T08:00:00+01:00",
-        ["recordedBy"] = "A. Operator",
-    });
+    public Draft Adoption =>
+        new Draft(
+            new JsonObject
+            {
+                ["machine"] = Machine,
+                ["meter"] = "front",
+                ["element"] = "coarse",
+                ["product"] = Product,
+                ["lot"] = Lot,
+                ["typedIn"] = Draft.Quantity(0.342, "kg/rev"),
+                ["why"] = "from the chart",
+                ["occurredAt"] = "2026-03-02T08:00:00+01:00",
+                ["recordedBy"] = "A. Operator",
+            }
+        );
 
     /// <summary>One reading, 20 g too much at 20 kg: inside the limit.</summary>
-    public Draft ScaleCheck => new Draft(new JsonObject
-    {
-        ["scale"] = Scale,
-        ["readings"] = new JsonArray(Reading(20, 20.02)),
-        ["occurredAt"] = "2026-03-01T08:00:00+01:00",
-        ["recordedBy"] = "A. Operator",
-    });
+    public Draft ScaleCheck =>
+        new Draft(
+            new JsonObject
+            {
+                ["scale"] = Scale,
+                ["readings"] = new JsonArray(Reading(20, 20.02)),
+                ["occurredAt"] = "2026-03-01T08:00:00+01:00",
+                ["recordedBy"] = "A. Operator",
+            }
+        );
 
-    public static JsonObject Catch(double gross, double revolutions, double tare = 1.62) => new()
-    {
-        ["gross"] = Draft.Quantity(gross, "kg"),
-        ["tare"] = Draft.Quantity(tare, "kg"),
-        ["revolutions"] = Draft.Quantity(revolutions, "rev"),
-    };
+    public static JsonObject Catch(double gross, double revolutions, double tare = 1.62) =>
+        new()
+        {
+            ["gross"] = Draft.Quantity(gross, "kg"),
+            ["tare"] = Draft.Quantity(tare, "kg"),
+            ["revolutions"] = Draft.Quantity(revolutions, "rev"),
+        };
 
     /// <summary>Catches of so many kilograms per revolution, over fifty revolutions each.</summary>
-    public static JsonArray Catches(params double[] perRevolution) => [.. perRevolution.Select(value => (JsonNode)new JsonObject
-    {
-        ["net"] = Draft.Quantity(Math.Round(value * 50, 6), "kg"),
-        ["revolutions"] = Draft.Quantity(50, "rev"),
-    })];
+    public static JsonArray Catches(params double[] perRevolution) =>
+        [
+            .. perRevolution.Select(value =>
+                (JsonNode)
+                    new JsonObject
+                    {
+                        ["net"] = Draft.Quantity(Math.Round(value * 50, 6), "kg"),
+                        ["revolutions"] = Draft.Quantity(50, "rev"),
+                    }
+            ),
+        ];
 
     public static JsonObject Reading(double known, double indicated) =>
         new() { ["known"] = Draft.Quantity(known, "kg"), ["indicated"] = Draft.Quantity(indicated, "kg") };
 
-    public static JsonObject Supersedes(string record, string reason = "the tare was wrong") => new() { ["record"] = record, ["reason"] = reason };
+    public static JsonObject Supersedes(string record, string reason = "the tare was wrong") =>
+        new() { ["record"] = record, ["reason"] = reason };
 
     /// <summary>Records a test, changed as wanted, and gives its answer.</summary>
     public async Task<Reply> TestAsync(Action<Draft>? change = null)

@@ -12,9 +12,7 @@ internal sealed class LogEntries : ILoggerProvider
 
     public ILogger CreateLogger(string categoryName) => new Writer(categoryName, entries);
 
-    public void Dispose()
-    {
-    }
+    public void Dispose() { }
 
     private sealed class Writer(string category, ConcurrentQueue<LogEntry> entries) : ILogger
     {
@@ -23,8 +21,13 @@ internal sealed class LogEntries : ILoggerProvider
 
         public bool IsEnabled(LogLevel logLevel) => true;
 
-        public void Log<TState>(LogLevel logLevel, EventId eventId, TState state, Exception? exception, Func<TState, Exception?, string> formatter) =>
-            entries.Enqueue(new LogEntry(logLevel, category, formatter(state, exception), exception));
+        public void Log<TState>(
+            LogLevel logLevel,
+            EventId eventId,
+            TState state,
+            Exception? exception,
+            Func<TState, Exception?, string> formatter
+        ) => entries.Enqueue(new LogEntry(logLevel, category, formatter(state, exception), exception));
     }
 }
 

@@ -19,7 +19,15 @@ internal sealed partial class ProblemBody
             .SelectMany(assembly => assembly.GetTypes())
             .Select(type => type.Name.Split('`')[0])
             .Where(name => SeveralHumps().IsMatch(name)),
-        "String", "Double", "Int32", "Boolean", "Nullable", "IReadOnlyList", "ArgumentException", "InvalidOperationException", "JsonException",
+        "String",
+        "Double",
+        "Int32",
+        "Boolean",
+        "Nullable",
+        "IReadOnlyList",
+        "ArgumentException",
+        "InvalidOperationException",
+        "JsonException",
     ];
 
     private ProblemBody(JsonElement root, string text)
@@ -30,7 +38,9 @@ internal sealed partial class ProblemBody
         TraceId = root.GetProperty("traceId").GetString()!;
         Title = root.GetProperty("title").GetString()!;
         Type = root.GetProperty("type").GetString()!;
-        ViolatedPolicies = root.TryGetProperty("violated-policies", out var policies) ? [.. policies.EnumerateArray().Select(policy => policy.GetString()!)] : [];
+        ViolatedPolicies = root.TryGetProperty("violated-policies", out var policies)
+            ? [.. policies.EnumerateArray().Select(policy => policy.GetString()!)]
+            : [];
         Faults = [.. root.GetProperty("errors").EnumerateArray().Select(Fault.Read)];
     }
 
@@ -79,7 +89,10 @@ internal sealed partial class ProblemBody
         {
             Assert.Contains(fault.Code, KnownCodes);
             Assert.Matches(KebabCase(), fault.Code);
-            Assert.True(fault.Pointer is null || fault.Pointer == "#" || fault.Pointer.StartsWith("#/", StringComparison.Ordinal), fault.Pointer);
+            Assert.True(
+                fault.Pointer is null || fault.Pointer == "#" || fault.Pointer.StartsWith("#/", StringComparison.Ordinal),
+                fault.Pointer
+            );
             CheckSentence(fault.Detail);
             Assert.True(SaysWhatToDo().IsMatch(fault.Detail), $"This says not what to do: {fault.Detail}");
         }
@@ -116,7 +129,9 @@ internal sealed partial class ProblemBody
     private static partial Regex RegisteredType();
 
     // A verb that tells the sender what to do, or the bound that the value has to meet.
-    [GeneratedRegex(@"\b([Aa]dd|Accept|Adopt|Ask|Check|Give|Keep|Leave|Let|[Ll]ook|Make|Read|Save|Send|Shorten|Split|Start|Supersede|Try|Use|Wait|Weigh|Widen|Write|has to be|takes one of|needed here|The Allow header lists|The contract is at)\b")]
+    [GeneratedRegex(
+        @"\b([Aa]dd|Accept|Adopt|Ask|Check|Give|Keep|Leave|Let|[Ll]ook|Make|Read|Save|Send|Shorten|Split|Start|Supersede|Try|Use|Wait|Weigh|Widen|Write|has to be|takes one of|needed here|The Allow header lists|The contract is at)\b"
+    )]
     private static partial Regex SaysWhatToDo();
 }
 
@@ -126,12 +141,16 @@ internal sealed record Fault(string? Pointer, string? Parameter, string Code, st
     /// <summary>Row and column of a table.</summary>
     public (long Row, string? Column)? Place { get; private init; }
 
-    public static Fault Read(JsonElement element) => new(
-        element.TryGetProperty("pointer", out var pointer) ? pointer.GetString() : null,
-        element.TryGetProperty("parameter", out var parameter) ? parameter.GetString() : null,
-        element.GetProperty("code").GetString()!,
-        element.GetProperty("detail").GetString()!)
-    {
-        Place = element.TryGetProperty("row", out var row) ? (row.GetInt64(), element.TryGetProperty("column", out var column) ? column.GetString() : null) : null,
-    };
+    public static Fault Read(JsonElement element) =>
+        new(
+            element.TryGetProperty("pointer", out var pointer) ? pointer.GetString() : null,
+            element.TryGetProperty("parameter", out var parameter) ? parameter.GetString() : null,
+            element.GetProperty("code").GetString()!,
+            element.GetProperty("detail").GetString()!
+        )
+        {
+            Place = element.TryGetProperty("row", out var row)
+                ? (row.GetInt64(), element.TryGetProperty("column", out var column) ? column.GetString() : null)
+                : null,
+        };
 }

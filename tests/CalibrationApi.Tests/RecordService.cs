@@ -69,7 +69,7 @@ public sealed class RecordService : IDisposable
     internal async Task<IReadOnlyList<JsonNode>> ItemsAsync(string path)
     {
         var items = new List<JsonNode>();
-        for (string? address = path; address is not null;)
+        for (string? address = path; address is not null; )
         {
             var page = (await GetAsync(address)).Expect(200);
             items.AddRange(page.Body.List("/items")!);
@@ -83,7 +83,8 @@ public sealed class RecordService : IDisposable
     internal IReadOnlyDictionary<string, long> RowCounts()
     {
         using var connection = Database.Open();
-        return connection.Query<string>("select name from sqlite_schema where type = 'table' and name not like 'sqlite_%' order by name")
+        return connection
+            .Query<string>("select name from sqlite_schema where type = 'table' and name not like 'sqlite_%' order by name")
             .ToDictionary(table => table, table => connection.QuerySingle<long>($"select count(*) from \"{table}\""));
     }
 
@@ -123,10 +124,14 @@ public sealed class RecordService : IDisposable
         host.Dispose();
     }
 
-    private static HttpRequestMessage Request(HttpMethod method, string path, string body) => new(method, new Uri(path, UriKind.Relative))
-    {
-        Content = new ByteArrayContent(Encoding.UTF8.GetBytes(body)) { Headers = { ContentType = new MediaTypeHeaderValue("application/json") } },
-    };
+    private static HttpRequestMessage Request(HttpMethod method, string path, string body) =>
+        new(method, new Uri(path, UriKind.Relative))
+        {
+            Content = new ByteArrayContent(Encoding.UTF8.GetBytes(body))
+            {
+                Headers = { ContentType = new MediaTypeHeaderValue("application/json") },
+            },
+        };
 
     private sealed class Host : ApiHost
     {

@@ -28,15 +28,16 @@ internal sealed class Reply
     public string ETag => response.Headers.ETag!.ToString();
 
     /// <summary>Address of the next page by the Link header; null on the last page.</summary>
-    public string? Next =>
-        Header("Link") is { } link ? link[1..link.IndexOf('>', StringComparison.Ordinal)] : null;
+    public string? Next => Header("Link") is { } link ? link[1..link.IndexOf('>', StringComparison.Ordinal)] : null;
 
     public static async Task<Reply> ReadAsync(HttpResponseMessage response) =>
         new(response, await response.Content.ReadAsByteArrayAsync(), await response.Content.ReadAsStringAsync());
 
     /// <summary>A header of the answer or of its body; null when it is absent.</summary>
     public string? Header(string name) =>
-        response.Headers.TryGetValues(name, out var values) || response.Content.Headers.TryGetValues(name, out values) ? string.Join(", ", values) : null;
+        response.Headers.TryGetValues(name, out var values) || response.Content.Headers.TryGetValues(name, out values)
+            ? string.Join(", ", values)
+            : null;
 
     /// <summary>This answer, which has to have that status.</summary>
     public Reply Expect(int status)

@@ -5,7 +5,9 @@ using System.Text.Json.Nodes;
 
 namespace CalibrationApi.Tests;
 
-/// <summary>Reads CSV by the letter of RFC 4180, section 2: lines end in CRLF, quotes only where allowed, every row as long as the header.</summary>
+/// <summary>
+/// Reads CSV by the letter of RFC 4180, section 2: lines end in CRLF, quotes only where allowed, every row as long as the header.
+/// </summary>
 internal static class Rfc4180
 {
     /// <summary>The rows as cells by column.</summary>
@@ -14,14 +16,20 @@ internal static class Rfc4180
         var rows = Rows(text);
         var header = rows[0];
         Assert.Distinct(header);
-        return [.. rows.Skip(1).Select(row =>
-        {
-            Assert.Equal(header.Count, row.Count);
-            return header.Zip(row).ToDictionary(cell => cell.First, cell => cell.Second);
-        })];
+        return
+        [
+            .. rows.Skip(1)
+                .Select(row =>
+                {
+                    Assert.Equal(header.Count, row.Count);
+                    return header.Zip(row).ToDictionary(cell => cell.First, cell => cell.Second);
+                }),
+        ];
     }
 
-    /// <summary>What the cells of a record have to be: one column for each value, units in the header, nothing for what is absent.</summary>
+    /// <summary>
+    /// What the cells of a record have to be: one column for each value, units in the header, nothing for what is absent.
+    /// </summary>
     public static Dictionary<string, string> CellsOf(JsonNode record)
     {
         var cells = new Dictionary<string, string>();
@@ -57,13 +65,14 @@ internal static class Rfc4180
         }
     }
 
-    private static string Plain(JsonNode value) => value.GetValueKind() == JsonValueKind.String ? value.GetValue<string>() : value.ToJsonString();
+    private static string Plain(JsonNode value) =>
+        value.GetValueKind() == JsonValueKind.String ? value.GetValue<string>() : value.ToJsonString();
 
     private static List<List<string>> Rows(string text)
     {
         Assert.EndsWith("\r\n", text, StringComparison.Ordinal);
         var rows = new List<List<string>> { new() };
-        for (var at = 0; at < text.Length;)
+        for (var at = 0; at < text.Length; )
         {
             rows[^1].Add(Cell(text, ref at));
             if (text[at] == ',')

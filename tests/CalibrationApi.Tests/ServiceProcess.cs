@@ -25,10 +25,11 @@ internal sealed partial class ServiceProcess : IAsyncDisposable
     public string Database => DatabaseIn(folder);
 
     /// <summary>The assemblies that it has loaded, by their files; on Linux.</summary>
-    public IReadOnlySet<string> Assemblies() => File.ReadLines($"/proc/{process.Id}/maps")
-        .Select(line => line.Split(' ')[^1])
-        .Where(file => file.EndsWith(".dll", StringComparison.Ordinal))
-        .ToHashSet(StringComparer.Ordinal);
+    public IReadOnlySet<string> Assemblies() =>
+        File.ReadLines($"/proc/{process.Id}/maps")
+            .Select(line => line.Split(' ')[^1])
+            .Where(file => file.EndsWith(".dll", StringComparison.Ordinal))
+            .ToHashSet(StringComparer.Ordinal);
 
     /// <summary>What a line of the log says, once it is written.</summary>
     public async Task<string> LoggedAsync(string words)

@@ -11,10 +11,14 @@ public sealed class AdministrationTests(InstalledPackage package, RunningService
     {
         var key = await service.CommandAsync("keys", "create", "--name", "office", "--scopes", "calculate,read,write,admin,operator");
 
-        var run = ClientSource.Succeeded("The script fails.", await Command.RunAsync(package.Folder, "node", "administration.mjs", service.Address, key));
+        var run = ClientSource.Succeeded(
+            "The script fails.",
+            await Command.RunAsync(package.Folder, "node", "administration.mjs", service.Address, key)
+        );
 
         Assert.Equal(
             """{"made":[true,false,true,true],"may":[true,"403 scope-missing","403 scope-missing"],"none":"401 key-missing","read":["live",true],"rotated":[true,true],"revoked":["revoked","The tablet was lost.","401 key-revoked"],"keys":[["office"],["yard tablet"],["yard tablet"]],"inside":[[],["createKeyOfWorkspace"]],"workspaces":[2,true,1,2],"audit":[true],"refusals":["key-revoked","scope-missing"],"withoutKey":["key-missing"]}""",
-            run.Output.Trim());
+            run.Output.Trim()
+        );
     }
 }

@@ -16,7 +16,8 @@ public sealed class BrowserTests(InstalledPackage package)
 
         Assert.Equal(
             """{"verdict":"keep","etag":"\u0022r1\u0022","replayed":[false,true],"unchanged":true,"note":"from a page","conflict":"precondition-failed","problem":[422,"#/catches","too-few"],"pages":true,"link":true,"batch":["1 keep","2 net-negative","3 adopt"]}""",
-            JsonSerializer.Serialize(seen.Where(member => member.Key is not "outside" and not "errors").ToDictionary()));
+            JsonSerializer.Serialize(seen.Where(member => member.Key is not "outside" and not "errors").ToDictionary())
+        );
         Assert.Equal("[]", seen["outside"].GetRawText());
     }
 

@@ -19,21 +19,61 @@ public sealed class InstalledPackage : IAsyncLifetime
     public async Task InitializeAsync()
     {
         await ClientSource.ReadyAsync();
-        ClientSource.Succeeded("The client does not compile.", await Command.RunAsync(ClientSource.Folder, "npm", "run", "--silent", "build"));
-        var pack = ClientSource.Succeeded("The client cannot be packed.", await Command.RunAsync(ClientSource.Folder, "npm", "pack", "--json", "--pack-destination", Folder));
+        ClientSource.Succeeded(
+            "The client does not compile.",
+            await Command.RunAsync(ClientSource.Folder, "npm", "run", "--silent", "build")
+        );
+        var pack = ClientSource.Succeeded(
+            "The client cannot be packed.",
+            await Command.RunAsync(ClientSource.Folder, "npm", "pack", "--json", "--pack-destination", Folder)
+        );
         var packed = JsonDocument.Parse(pack.Output).RootElement[0];
         Packed = [.. packed.GetProperty("files").EnumerateArray().Select(file => file.GetProperty("path").GetString()!)];
         await File.WriteAllTextAsync(Path.Combine(Folder, "package.json"), """{ "name": "caller", "private": true, "type": "module" }""");
-        ClientSource.Succeeded("The tarball cannot be installed.", await Command.RunAsync(
-            Folder, "npm", "install", packed.GetProperty("filename").GetString()!, "--prefer-offline", "--no-audit", "--no-fund", "--ignore-scripts"));
-        foreach (var file in Scripts.SelectMany(name => Directory.GetFiles(Repository.PathOf("tests", "CalibrationApi.TypeScriptClient.Tests", name))))
+        ClientSource.Succeeded(
+            "The tarball cannot be installed.",
+            await Command.RunAsync(
+                Folder,
+                "npm",
+                "install",
+                packed.GetProperty("filename").GetString()!,
+                "--prefer-offline",
+                "--no-audit",
+                "--no-fund",
+                "--ignore-scripts"
+            )
+        );
+        foreach (
+            var file in Scripts.SelectMany(name =>
+                Directory.GetFiles(Repository.PathOf("tests", "CalibrationApi.TypeScriptClient.Tests", name))
+            )
+        )
             File.Copy(file, Path.Combine(Folder, Path.GetFileName(file)));
     }
 
     /// <summary>Compiles a module of the project as a careful caller does.</summary>
-    public Task<Command> CompileAsync(params IEnumerable<string> files) => Command.RunAsync(
-        Folder, "node", [ClientSource.Compiler, .. files, "--strict", "--exactOptionalPropertyTypes", "--noUncheckedIndexedAccess", "--skipLibCheck", "false",
-            "--target", "es2022", "--module", "nodenext", "--lib", "es2022,dom,dom.iterable", "--pretty", "false"]);
+    public Task<Command> CompileAsync(params IEnumerable<string> files) =>
+        Command.RunAsync(
+            Folder,
+            "node",
+            [
+                ClientSource.Compiler,
+                .. files,
+                "--strict",
+                "--exactOptionalPropertyTypes",
+                "--noUncheckedIndexedAccess",
+                "--skipLibCheck",
+                "false",
+                "--target",
+                "es2022",
+                "--module",
+                "nodenext",
+                "--lib",
+                "es2022,dom,dom.iterable",
+                "--pretty",
+                "false",
+            ]
+        );
 
     public Task DisposeAsync()
     {

@@ -7,7 +7,12 @@ namespace CalibrationApi.TypeScriptClient.Tests;
 public sealed class NodeTests(InstalledPackage package)
 {
     public static TheoryData<string> Files =>
-        [.. Directory.GetFiles(Repository.PathOf("tests", "CalibrationApi.TypeScriptClient.Tests", "Node"), "*.test.mjs").Select(path => Path.GetFileName(path)).Order(StringComparer.Ordinal)];
+        [
+            .. Directory
+                .GetFiles(Repository.PathOf("tests", "CalibrationApi.TypeScriptClient.Tests", "Node"), "*.test.mjs")
+                .Select(path => Path.GetFileName(path))
+                .Order(StringComparer.Ordinal),
+        ];
 
     [Theory]
     [MemberData(nameof(Files))]

@@ -53,4 +53,9 @@ public sealed record ValueOfOtherProduct(string Name, Uncertain<MassPerRevolutio
 /// <param name="ExpandedUncertainty">Its expanded uncertainty U, kg per revolution, &gt;= 0.</param>
 /// <param name="Enter">The mass per revolution that follows from the number it gave to type in; null when it gave none.</param>
 /// <param name="Kept">The value in force that it said to keep; null when it said otherwise.</param>
-public sealed record TestBehindValue(MassPerRevolution Measured, double ExpandedUncertainty, MassPerRevolution? Enter = null, MassPerRevolution? Kept = null);
+public sealed record TestBehindValue(
+    MassPerRevolution Measured,
+    double ExpandedUncertainty,
+    MassPerRevolution? Enter = null,
+    MassPerRevolution? Kept = null
+);

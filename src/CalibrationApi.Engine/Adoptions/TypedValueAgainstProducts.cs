@@ -31,9 +31,17 @@ public static class TypedValueAgainstProducts
         var fitsOwn = FitsOwn(typed);
         if (fitsOwn is not true && Fitting(typed) is { } other)
         {
-            findings.Add(fitsOwn is false
-                ? Finding.Warning(FindingCode.FitsOtherProduct, $"{typed.InWords} fits {other.Name}, for which {other.Value.Value} is in force on this element, and not what is known of this product. Check which product was meant.")
-                : Finding.Note(FindingCode.FitsOtherProduct, $"{typed.InWords} is what is in force for {other.Name} on this element, {other.Value.Value}. Nothing else is known of this product there: make a catch test before you rely on it."));
+            findings.Add(
+                fitsOwn is false
+                    ? Finding.Warning(
+                        FindingCode.FitsOtherProduct,
+                        $"{typed.InWords} fits {other.Name}, for which {other.Value.Value} is in force on this element, and not what is known of this product. Check which product was meant."
+                    )
+                    : Finding.Note(
+                        FindingCode.FitsOtherProduct,
+                        $"{typed.InWords} is what is in force for {other.Name} on this element, {other.Value.Value}. Nothing else is known of this product there: make a catch test before you rely on it."
+                    )
+            );
         }
 
         if (Expected(typed)?.FindingOf(typed.Value, 0) is { } unlike)
@@ -44,21 +52,30 @@ public static class TypedValueAgainstProducts
     /// <summary>What the other products whose densities are known let expect of this one; null when nothing.</summary>
     internal static OtherProductsOfElement? Expected(TypedValue typed)
     {
-        KnownDelivery[] known = [.. typed.OtherProducts.Where(other => other.Density is not null).Select(other => new KnownDelivery(other.Name, other.Value, other.Density!.Value))];
+        KnownDelivery[] known =
+        [
+            .. typed
+                .OtherProducts.Where(other => other.Density is not null)
+                .Select(other => new KnownDelivery(other.Name, other.Value, other.Density!.Value)),
+        ];
         return typed.Density is { } density && known.Length > 0 ? new OtherProductsOfElement(density, known) : null;
     }
 
     /// <summary>To which other product the number belongs, as a sentence; null when to none.</summary>
-    internal static FormattableString? Belongs(TypedValue typed) => Fitting(typed) is { } other
-        ? (FormattableString)$"It fits {other.Name}, for which {other.Value.Value} is in force on this element."
-        : null;
+    internal static FormattableString? Belongs(TypedValue typed) =>
+        Fitting(typed) is { } other
+            ? (FormattableString)$"It fits {other.Name}, for which {other.Value.Value} is in force on this element."
+            : null;
 
     /// <summary>The products in words.</summary>
     internal static string Names(IReadOnlyList<KnownDelivery> known) => string.Join(", ", known.Select(one => one.Name));
 
-    private static ValueOfOtherProduct? Fitting(TypedValue typed) => typed.OtherProducts
-        .Where(other => Off(typed, other.Value.Value) <= Within * (other.Value.RelativeUncertainty ?? Usual) + HalfStep(typed))
-        .MinBy(other => Off(typed, other.Value.Value));
+    private static ValueOfOtherProduct? Fitting(TypedValue typed) =>
+        typed
+            .OtherProducts.Where(other =>
+                Off(typed, other.Value.Value) <= Within * (other.Value.RelativeUncertainty ?? Usual) + HalfStep(typed)
+            )
+            .MinBy(other => Off(typed, other.Value.Value));
 
     // Null when nothing is known of the product itself.
     private static bool? FitsOwn(TypedValue typed)
@@ -68,7 +85,8 @@ public static class TypedValueAgainstProducts
         if (typed.Before is { } before)
             return Off(typed, before) <= Within * Usual + HalfStep(typed);
         if (typed.LastMeasured is { } last)
-            return Off(typed, last.Value) <= Math.Max(Within * Usual, last.ExpandedUncertainty / last.Value.KilogramsPerRevolution) + HalfStep(typed);
+            return Off(typed, last.Value)
+                <= Math.Max(Within * Usual, last.ExpandedUncertainty / last.Value.KilogramsPerRevolution) + HalfStep(typed);
         if (Expected(typed) is { Expected: var (median, spread) })
             return Off(typed, median) <= Within * spread;
         return null;
@@ -78,5 +96,6 @@ public static class TypedValueAgainstProducts
 
     private static double HalfStep(TypedValue typed) => typed.Step / 2 / typed.Value.KilogramsPerRevolution;
 
-    private static double Off(TypedValue typed, MassPerRevolution other) => Math.Abs(Math.Log(typed.Value.KilogramsPerRevolution / other.KilogramsPerRevolution));
+    private static double Off(TypedValue typed, MassPerRevolution other) =>
+        Math.Abs(Math.Log(typed.Value.KilogramsPerRevolution / other.KilogramsPerRevolution));
 }

@@ -10,7 +10,8 @@ public static class TypedValueCheck
     /// <summary>
     /// Change of the value in force from which a number that no test stands behind needs a reason; as a test needs a second one from there.
     /// </summary>
-    public static DefaultValue LargestUntestedChange { get; } = new(new Ratio(0.10), "twice the usual tolerance; judgement, no published source");
+    public static DefaultValue LargestUntestedChange { get; } =
+        new(new Ratio(0.10), "twice the usual tolerance; judgement, no published source");
 
     // How near the logarithm of a ratio has to be to that of a factor to be called by its name.
     private const double NearFactor = 0.03;
@@ -48,8 +49,15 @@ public static class TypedValueCheck
     /// <para>Source: our own derivation; the limits are judgement.</para>
     /// <para>Accuracy: exact comparisons, the limits from both sides (TypedValueCheckTests).</para>
     /// </remarks>
-    public static IReadOnlyList<Refusal> ObjectionsTo(TypedValue typed) => [.. Against(typed).Select(objection => new Refusal(
-        objection.Code, "typedIn/value", $"{objection.Detail} Look at the controller and type the number again. If it is right, say why in 'despite' with the code {objection.Code}."))];
+    public static IReadOnlyList<Refusal> ObjectionsTo(TypedValue typed) =>
+        [
+            .. Against(typed)
+                .Select(objection => new Refusal(
+                    objection.Code,
+                    "typedIn/value",
+                    $"{objection.Detail} Look at the controller and type the number again. If it is right, say why in 'despite' with the code {objection.Code}."
+                )),
+        ];
 
     /// <summary>The same of a value in force that was stated beside a test, which is kept whatever speaks against it.</summary>
     /// <param name="stated">The value and what it can be compared with.</param>
@@ -60,11 +68,16 @@ public static class TypedValueCheck
     /// <para>Accuracy: exact comparisons (TypedValueAgainstProductsTests).</para>
     /// </remarks>
     public static IReadOnlyList<Finding> DoubtsAbout(TypedValue stated) =>
-    [
-        .. Against(stated).Select(objection => Finding.Warning(FindingCode.StatedUnlikeRecords,
-            $"The value in force that was stated: {objection.Detail} Look at what the controller shows; the change is counted from the number stated.")),
-        .. TypedValueAgainstProducts.FindingsOf(stated),
-    ];
+        [
+            .. Against(stated)
+                .Select(objection =>
+                    Finding.Warning(
+                        FindingCode.StatedUnlikeRecords,
+                        $"The value in force that was stated: {objection.Detail} Look at what the controller shows; the change is counted from the number stated."
+                    )
+                ),
+            .. TypedValueAgainstProducts.FindingsOf(stated),
+        ];
 
     private static List<Objection> Against(TypedValue typed)
     {
@@ -79,7 +92,9 @@ public static class TypedValueCheck
         else if (typed.Before is { } before)
         {
             if (!Threshold.IsBelow(Math.Abs(Ratio(typed, before) - 1), LargestUntestedChange.Value.Canonical))
-                objections.Add(Off(typed, before, RefusalCode.TypedOffValueInForce, "the value in force before, and no test stands behind it"));
+                objections.Add(
+                    Off(typed, before, RefusalCode.TypedOffValueInForce, "the value in force before, and no test stands behind it")
+                );
         }
         else if (FirstNumber(typed) is { } objection)
         {
@@ -107,11 +122,18 @@ public static class TypedValueCheck
         {
             var room = LargestUntestedChange.Value.Canonical + last.ExpandedUncertainty / last.Value.KilogramsPerRevolution;
             return Threshold.IsBelow(Math.Abs(Ratio(typed, last.Value) - 1), room)
-                ? null : Off(typed, last.Value, RefusalCode.TypedOffLastTest, $"what {last.Called} measured, and this number does not name it");
+                ? null
+                : Off(typed, last.Value, RefusalCode.TypedOffLastTest, $"what {last.Called} measured, and this number does not name it");
         }
 
         if (TypedValueAgainstProducts.Expected(typed) is { Expected: var (median, spread), Known: var known })
-            return ByFactor(typed, median, spread, Factors, $"what {TypedValueAgainstProducts.Names(known)} on this element let expect by their densities");
+            return ByFactor(
+                typed,
+                median,
+                spread,
+                Factors,
+                $"what {TypedValueAgainstProducts.Names(known)} on this element let expect by their densities"
+            );
         return typed.Content?.StartValue is { } start
             ? ByFactor(typed, start.Value, start.StandardUncertainty, [], "what displacement and density let expect")
             : null;
@@ -132,10 +154,19 @@ public static class TypedValueCheck
 
     private static Objection Off(TypedValue typed, MassPerRevolution compared, string otherwise, string what) =>
         ByFactor(typed, compared, 0, Factors, what)
-        ?? new(otherwise, $"{typed.InWords} is {Compared(Ratio(typed, compared))} {compared}, {what}. {TypedValueAgainstProducts.Belongs(typed) ?? $"Digits may have been swapped, or it belongs to another product or element."}");
+        ?? new(
+            otherwise,
+            $"{typed.InWords} is {Compared(Ratio(typed, compared))} {compared}, {what}. {TypedValueAgainstProducts.Belongs(typed) ?? $"Digits may have been swapped, or it belongs to another product or element."}"
+        );
 
     // With a value that is only expected, a factor has to be met no closer than the value is known, and it has to be the nearest one.
-    private static Objection? ByFactor(TypedValue typed, MassPerRevolution compared, double spread, (double Factor, string Code)[] factors, string what)
+    private static Objection? ByFactor(
+        TypedValue typed,
+        MassPerRevolution compared,
+        double spread,
+        (double Factor, string Code)[] factors,
+        string what
+    )
     {
         const double Surprising = 3;
         var ratio = Ratio(typed, compared);
@@ -143,41 +174,48 @@ public static class TypedValueCheck
         if (size < Surprising * spread)
             return null;
         var tens = Math.Max(1, Math.Round(size / Math.Log(10)));
-        var (away, code) = factors.Append((Factor: Math.Pow(10, tens), Code: RefusalCode.TypedDecimalSlip))
-            .Select(one => (Away: Math.Abs(size - Math.Log(one.Factor)), one.Code)).MinBy(one => one.Away);
+        var (away, code) = factors
+            .Append((Factor: Math.Pow(10, tens), Code: RefusalCode.TypedDecimalSlip))
+            .Select(one => (Away: Math.Abs(size - Math.Log(one.Factor)), one.Code))
+            .MinBy(one => one.Away);
         return away <= NearFactor + spread
             ? new(code, $"{typed.InWords} is {Compared(ratio)} {compared}, {what}. {Suspicion(code)}")
             : null;
     }
 
-    private static string Suspicion(string code) => code switch
-    {
-        RefusalCode.TypedDecimalSlip => "The decimal point may have slipped.",
-        RefusalCode.TypedInOtherUnit => "That is what pounds taken as kilograms look like, or kilograms taken as pounds.",
-        _ => "That is what a count doubled or halved looks like.",
-    };
+    private static string Suspicion(string code) =>
+        code switch
+        {
+            RefusalCode.TypedDecimalSlip => "The decimal point may have slipped.",
+            RefusalCode.TypedInOtherUnit => "That is what pounds taken as kilograms look like, or kilograms taken as pounds.",
+            _ => "That is what a count doubled or halved looks like.",
+        };
 
-    private static FormattableString Compared(double ratio) => ratio switch
-    {
-        >= 1.5 => $"{ratio:0.##} times",
-        <= 1 / 1.5 => $"{ratio:0.#####} times",
-        >= 1 => $"{new Ratio(ratio - 1):F1} above",
-        _ => $"{new Ratio(1 - ratio):F1} below",
-    };
+    private static FormattableString Compared(double ratio) =>
+        ratio switch
+        {
+            >= 1.5 => $"{ratio:0.##} times",
+            <= 1 / 1.5 => $"{ratio:0.#####} times",
+            >= 1 => $"{new Ratio(ratio - 1):F1} above",
+            _ => $"{new Ratio(1 - ratio):F1} below",
+        };
 
-    private static string Objected(string code) => code switch
-    {
-        RefusalCode.TypedDecimalSlip => "it is ten times too large or too small, or a hundred or thousand times, as after a slip of the decimal point",
-        RefusalCode.TypedTwiceOrHalf => "it is twice or half of what was known",
-        RefusalCode.TypedInOtherUnit => "it differs from what was known as pounds do from kilograms",
-        RefusalCode.TypedOffTest => "it is further from its test than the uncertainty explains",
-        RefusalCode.TypedOffValueInForce => "it is far from the value in force before and no test stands behind it",
-        RefusalCode.TypedOffLastTest => "it is far from what the last test measured and does not name that test",
-        RefusalCode.TypedMoreThanElementHolds => "it is more than the metering element can hold",
-        _ => throw new ArgumentOutOfRangeException(nameof(code), code, "No objection has this code."),
-    };
+    private static string Objected(string code) =>
+        code switch
+        {
+            RefusalCode.TypedDecimalSlip =>
+                "it is ten times too large or too small, or a hundred or thousand times, as after a slip of the decimal point",
+            RefusalCode.TypedTwiceOrHalf => "it is twice or half of what was known",
+            RefusalCode.TypedInOtherUnit => "it differs from what was known as pounds do from kilograms",
+            RefusalCode.TypedOffTest => "it is further from its test than the uncertainty explains",
+            RefusalCode.TypedOffValueInForce => "it is far from the value in force before and no test stands behind it",
+            RefusalCode.TypedOffLastTest => "it is far from what the last test measured and does not name that test",
+            RefusalCode.TypedMoreThanElementHolds => "it is more than the metering element can hold",
+            _ => throw new ArgumentOutOfRangeException(nameof(code), code, "No objection has this code."),
+        };
 
-    private static double Ratio(TypedValue typed, MassPerRevolution compared) => typed.Value.KilogramsPerRevolution / compared.KilogramsPerRevolution;
+    private static double Ratio(TypedValue typed, MassPerRevolution compared) =>
+        typed.Value.KilogramsPerRevolution / compared.KilogramsPerRevolution;
 
     private sealed record Objection(string Code, FormattableString Detail);
 }

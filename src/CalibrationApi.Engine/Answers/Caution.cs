@@ -12,32 +12,61 @@ public sealed record Caution(string Code, FormattableString Detail)
     public static IReadOnlyList<Caution> AtTheMachine { get; } =
     [
         ManualFirst,
-        new(CautionCode.UnexpectedStart, $"Stop the machine, take the key and lower what can fall before reaching under it; with two people, agree on signals, and nobody starts a drive while hands are under a tank."),
-        new(CautionCode.RotatingParts, $"Meters and augers turn without warning and pull in fingers, sleeves and gloves: refit guards before each run and stay clear of chains and shafts."),
-        new(CautionCode.StoredPressure, $"Hydraulic oil stays under pressure after the engine stops and a jet goes through skin: release it first, search for leaks with cardboard, and treat any injection injury as an emergency."),
-        new(CautionCode.ProductDust, $"Dust of treated seed and of fertilizer reaches skin, eyes and lungs while it falls into a container: wear what the product label asks for."),
-        new(CautionCode.TankEntry, $"Never enter a tank: flowing product buries a person in seconds. Entry needs lock-out and confined-space practice with a second person outside."),
+        new(
+            CautionCode.UnexpectedStart,
+            $"Stop the machine, take the key and lower what can fall before reaching under it; with two people, agree on signals, and nobody starts a drive while hands are under a tank."
+        ),
+        new(
+            CautionCode.RotatingParts,
+            $"Meters and augers turn without warning and pull in fingers, sleeves and gloves: refit guards before each run and stay clear of chains and shafts."
+        ),
+        new(
+            CautionCode.StoredPressure,
+            $"Hydraulic oil stays under pressure after the engine stops and a jet goes through skin: release it first, search for leaks with cardboard, and treat any injection injury as an emergency."
+        ),
+        new(
+            CautionCode.ProductDust,
+            $"Dust of treated seed and of fertilizer reaches skin, eyes and lungs while it falls into a container: wear what the product label asks for."
+        ),
+        new(
+            CautionCode.TankEntry,
+            $"Never enter a tank: flowing product buries a person in seconds. Entry needs lock-out and confined-space practice with a second person outside."
+        ),
     ];
 
     /// <summary>The cautions of driving over a measured course; common practice, no published source.</summary>
     public static IReadOnlyList<Caution> OnAMeasuredCourse { get; } =
     [
         ManualFirst,
-        new(CautionCode.MovingMachine, $"Whoever counts or watches the marks stands clear of the machine and in sight of the driver. Nobody rides on the machine, nobody walks beside its wheels, and nothing is measured while it moves."),
+        new(
+            CautionCode.MovingMachine,
+            $"Whoever counts or watches the marks stands clear of the machine and in sight of the driver. Nobody rides on the machine, nobody walks beside its wheels, and nothing is measured while it moves."
+        ),
     ];
 
     /// <summary>The cautions of turning a wheel of a machine that is lifted off the ground; the jack is common practice.</summary>
     public static IReadOnlyList<Caution> AtAJackedMachine { get; } =
     [
         .. AtTheMachine,
-        new(CautionCode.JackedMachine, $"Lift the machine on firm, level ground, chock the other wheels and put stands under it before turning a wheel: a jack alone lets go. Nobody lies or reaches under it, and guards of chains and gears stay on while the wheel turns."),
+        new(
+            CautionCode.JackedMachine,
+            $"Lift the machine on firm, level ground, chock the other wheels and put stands under it before turning a wheel: a jack alone lets go. Nobody lies or reaches under it, and guards of chains and gears stay on while the wheel turns."
+        ),
     ];
 
     // Computed, because the lists above are made before a field below them would be.
-    private static Caution ManualFirst => new(CautionCode.ManualFirst, $"The machine's manual, the product label, local rules and licensed or certified advice go before anything said here.");
+    private static Caution ManualFirst =>
+        new(
+            CautionCode.ManualFirst,
+            $"The machine's manual, the product label, local rules and licensed or certified advice go before anything said here."
+        );
+
     /// <summary>
     /// What goes for treated seed in the hand. Source: Minnesota and Nebraska Extension on treated seed (SOURCES.md, key SAFETY).
     /// </summary>
-    public static Caution TreatedSeed { get; } = new(CautionCode.TreatedSeed,
-        $"Treated seed and its dust reach the body through skin, eyes and lungs: follow the label of the treatment, wear the chemical-resistant gloves it asks for, and keep such seed out of food and feed.");
+    public static Caution TreatedSeed { get; } =
+        new(
+            CautionCode.TreatedSeed,
+            $"Treated seed and its dust reach the body through skin, eyes and lungs: follow the label of the treatment, wear the chemical-resistant gloves it asks for, and keep such seed out of food and feed."
+        );
 }

@@ -38,17 +38,21 @@ public static class CautionCode
     /// <summary>A machine that comes off its jack while somebody turns a wheel or holds a container.</summary>
     [Remedy("Stand it on firm, level ground, chock its wheels, put stands under it, and keep from under it.")]
     public const string JackedMachine = "jacked-machine";
+
     /// <summary>Published limits of fertilizer with the seed do not know the field.</summary>
     [Remedy("Local guidance, the product label and a licensed adviser go first.")]
     public const string LocalGuidanceFirst = "local-guidance-first";
 
     /// <summary>A stand that thins although no published limit is exceeded.</summary>
-    [Remedy("Read the conditions of each limit, and place less where the seedbed dries. What is put away from the seed row cannot harm it.")]
+    [Remedy(
+        "Read the conditions of each limit, and place less where the seedbed dries. What is put away from the seed row cannot harm it."
+    )]
     public const string LimitIsNoPromise = "limit-is-no-promise";
 
     /// <summary>Seed and fertilizer that lie closer together than the opener promises.</summary>
     [Remedy("Dig up a few rows behind the drill and measure the spread.")]
     public const string SpreadToBeMeasured = "spread-to-be-measured";
+
     /// <summary>Nutrients given without knowing what the soil holds and what local rules allow.</summary>
     [Remedy("Rates follow a soil test, the product label, local rules and a licensed or certified adviser.")]
     public const string SoilTestFirst = "soil-test-first";
@@ -60,6 +64,7 @@ public static class CautionCode
     /// <summary>Products that cake, give off gas or feed a fire when they are mixed.</summary>
     [Remedy("Read the labels and safety data sheets, and ask the supplier, before products share a tank or a heap.")]
     public const string NotAllProductsMix = "not-all-products-mix";
+
     /// <summary>Treated seed on the skin, most of all while it is counted or filled by hand.</summary>
     [Remedy("Wear the gloves and the clothing that the label of the treatment asks for, and wash before eating.")]
     public const string TreatedSeed = "treated-seed";

@@ -6,7 +6,21 @@ namespace CalibrationApi.Engine.Answers;
 internal static class CountWords
 {
     private static readonly string[] Words =
-        ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"];
+    [
+        "no",
+        "one",
+        "two",
+        "three",
+        "four",
+        "five",
+        "six",
+        "seven",
+        "eight",
+        "nine",
+        "ten",
+        "eleven",
+        "twelve",
+    ];
 
     public static string Of(int count) => count < Words.Length ? Words[count] : count.ToString(CultureInfo.InvariantCulture);
 }

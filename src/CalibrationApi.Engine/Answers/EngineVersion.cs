@@ -7,6 +7,5 @@ public static class EngineVersion
 {
     /// <summary>Version of the engine assembly, without build metadata.</summary>
     public static string Current { get; } =
-        typeof(EngineVersion).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!
-            .InformationalVersion.Split('+')[0];
+        typeof(EngineVersion).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion.Split('+')[0];
 }

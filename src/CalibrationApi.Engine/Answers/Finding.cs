@@ -9,14 +9,12 @@ namespace CalibrationApi.Engine.Answers;
 public sealed record Finding(string Code, Severity Severity, FormattableString Detail, string? Meter = null)
 {
     /// <summary>A finding that is only worth knowing.</summary>
-    public static Finding Note(string code, FormattableString detail, string? meter = null) =>
-        new(code, Severity.Note, detail, meter);
+    public static Finding Note(string code, FormattableString detail, string? meter = null) => new(code, Severity.Note, detail, meter);
 
     /// <summary>A finding that should be looked at.</summary>
     public static Finding Warning(string code, FormattableString detail, string? meter = null) =>
         new(code, Severity.Warning, detail, meter);
 
     /// <summary>A finding that forbids seeding on the answer.</summary>
-    public static Finding Stop(string code, FormattableString detail, string? meter = null) =>
-        new(code, Severity.Stop, detail, meter);
+    public static Finding Stop(string code, FormattableString detail, string? meter = null) => new(code, Severity.Stop, detail, meter);
 }

@@ -4,7 +4,12 @@ namespace CalibrationApi.Engine.Answers;
 public static partial class FindingCode
 {
     /// <summary>More lies with the seed than a published limit allows, or a limit that was stated.</summary>
-    [Remedy("Place less with the seed, or put the rest away from the seed row. If the limit is of another region than yours, ask for the one of your own."), Severities(Severity.Warning, Severity.Stop)]
+    [
+        Remedy(
+            "Place less with the seed, or put the rest away from the seed row. If the limit is of another region than yours, ask for the one of your own."
+        ),
+        Severities(Severity.Warning, Severity.Stop)
+    ]
     public const string AbovePublishedLimit = "above-published-limit";
 
     /// <summary>No source that is held has a number for this crop, soil, moisture, opener and region.</summary>
@@ -12,7 +17,12 @@ public static partial class FindingCode
     public const string NoPublishedLimit = "no-published-limit";
 
     /// <summary>A part of what lies with the seed is counted by no limit that has a number for this case.</summary>
-    [Remedy("Ask local guidance about that nutrient, and state its limit under localLimits, or put that product away from the seed row."), Severities(Severity.Warning)]
+    [
+        Remedy(
+            "Ask local guidance about that nutrient, and state its limit under localLimits, or put that product away from the seed row."
+        ),
+        Severities(Severity.Warning)
+    ]
     public const string NutrientWithoutLimit = "nutrient-without-limit";
 
     /// <summary>Sources print different limits for the same case.</summary>
@@ -44,11 +54,17 @@ public static partial class FindingCode
     public const string NutrientWithoutSource = "nutrient-without-source";
 
     /// <summary>What is there already goes over an exact or at-most target.</summary>
-    [Remedy("Check the credits and the fixed rates. If they are right, nothing more of this nutrient should be applied."), Severities(Severity.Warning)]
+    [
+        Remedy("Check the credits and the fixed rates. If they are right, nothing more of this nutrient should be applied."),
+        Severities(Severity.Warning)
+    ]
     public const string CreditsAboveTarget = "credits-above-target";
 
     /// <summary>A nutrient stays short because products may not be applied at a higher rate.</summary>
-    [Remedy("Raise the most rate if it may be raised, add another source of the nutrient, or apply the rest apart."), Severities(Severity.Warning)]
+    [
+        Remedy("Raise the most rate if it may be raised, add another source of the nutrient, or apply the rest apart."),
+        Severities(Severity.Warning)
+    ]
     public const string MostRateBinds = "most-rate-binds";
 
     /// <summary>A nutrient goes over its target because products have to be applied at no lower rate.</summary>
@@ -56,11 +72,19 @@ public static partial class FindingCode
     public const string LeastRateBinds = "least-rate-binds";
 
     /// <summary>A target cannot be met together with another one, because products hold both nutrients.</summary>
-    [Remedy("Add a product that holds the nutrient by itself, or loosen one of the targets that the sentence names, for example from exactly to at-least."), Severities(Severity.Warning)]
+    [
+        Remedy(
+            "Add a product that holds the nutrient by itself, or loosen one of the targets that the sentence names, for example from exactly to at-least."
+        ),
+        Severities(Severity.Warning)
+    ]
     public const string TargetsConflict = "targets-conflict";
 
     /// <summary>Much more of a nutrient is given than was asked for.</summary>
-    [Remedy("Nothing to do if it does no harm. Otherwise state a most for this nutrient, or add a product that holds less of it."), Severities(Severity.Note)]
+    [
+        Remedy("Nothing to do if it does no harm. Otherwise state a most for this nutrient, or add a product that holds less of it."),
+        Severities(Severity.Note)
+    ]
     public const string LargeSurplus = "large-surplus";
 
     /// <summary>A product rate is higher than seeding machines usually put down.</summary>
@@ -76,7 +100,12 @@ public static partial class FindingCode
     public const string ShortcutReadsHigh = "shortcut-reads-high";
 
     /// <summary>A rate from elsewhere differs from the one that these numbers give.</summary>
-    [Remedy("Compare kernel mass, germination, emergence and purity behind the two, and use the rate whose numbers are those of your lot."), Severities(Severity.Warning)]
+    [
+        Remedy(
+            "Compare kernel mass, germination, emergence and purity behind the two, and use the rate whose numbers are those of your lot."
+        ),
+        Severities(Severity.Warning)
+    ]
     public const string StatedRateDiffers = "stated-rate-differs";
 
     /// <summary>Few seeds were counted for a kernel mass.</summary>
@@ -84,7 +113,10 @@ public static partial class FindingCode
     public const string SmallSample = "small-sample";
 
     /// <summary>The kernel mass lies outside what is published for the crop.</summary>
-    [Remedy("Check the count, the mass and the unit. If they are right, use them: your lot goes before any range."), Severities(Severity.Note)]
+    [
+        Remedy("Check the count, the mass and the unit. If they are right, use them: your lot goes before any range."),
+        Severities(Severity.Note)
+    ]
     public const string KernelMassUnusual = "kernel-mass-unusual";
 
     /// <summary>Germination is below what a seed law asks for.</summary>
@@ -92,11 +124,17 @@ public static partial class FindingCode
     public const string GerminationLow = "germination-low";
 
     /// <summary>A germination is given that the rate for pure seeds does not depend on.</summary>
-    [Remedy("If seeds that can germinate are meant, give them as germinableSeedsPerArea. For a stand add the emergence."), Severities(Severity.Note)]
+    [
+        Remedy("If seeds that can germinate are meant, give them as germinableSeedsPerArea. For a stand add the emergence."),
+        Severities(Severity.Note)
+    ]
     public const string GerminationNotUsed = "germination-not-used";
 
     /// <summary>Emergence or survival lies outside what is published for the crop.</summary>
-    [Remedy("Check whether the figure already holds germination. Counts from your own fields go before any range."), Severities(Severity.Note)]
+    [
+        Remedy("Check whether the figure already holds germination. Counts from your own fields go before any range."),
+        Severities(Severity.Note)
+    ]
     public const string EmergenceUnusual = "emergence-unusual";
 
     /// <summary>More seeds per area than a publisher sees a gain from.</summary>
@@ -116,7 +154,10 @@ public static partial class FindingCode
     public const string DensitiesFarApart = "densities-far-apart";
 
     /// <summary>The new lot has another treatment than the one behind the value in force.</summary>
-    [Remedy("Make a catch test with the treated seed; a coating changes how it flows and what a kernel weighs."), Severities(Severity.Warning)]
+    [
+        Remedy("Make a catch test with the treated seed; a coating changes how it flows and what a kernel weighs."),
+        Severities(Severity.Warning)
+    ]
     public const string TreatmentChanged = "treatment-changed";
 
     /// <summary>The kernel masses of what is said to be one lot in one treatment differ.</summary>
@@ -128,15 +169,24 @@ public static partial class FindingCode
     public const string NothingChanged = "nothing-changed";
 
     /// <summary>The new lot germinates otherwise than the one before, so the same seeds bring up another stand.</summary>
-    [Remedy("Choose between the rate for the same seeds and the rate for the same stand; the answer gives both."), Severities(Severity.Note)]
+    [
+        Remedy("Choose between the rate for the same seeds and the rate for the same stand; the answer gives both."),
+        Severities(Severity.Note)
+    ]
     public const string GerminationChanged = "germination-changed";
 
     /// <summary>A rate for the new lot takes kernel masses that were not given.</summary>
-    [Remedy("Count and weigh a sample of each lot, and give their thousand-kernel masses. Fertilizer needs none."), Severities(Severity.Note)]
+    [
+        Remedy("Count and weigh a sample of each lot, and give their thousand-kernel masses. Fertilizer needs none."),
+        Severities(Severity.Note)
+    ]
     public const string RateNotRecomputed = "rate-not-recomputed";
 
     /// <summary>A hoop or frame is not as large as it is called.</summary>
-    [Remedy("Measure the hoop inside, or the frame, and send its size. Do not multiply by a factor made for another size."), Severities(Severity.Note, Severity.Warning)]
+    [
+        Remedy("Measure the hoop inside, or the frame, and send its size. Do not multiply by a factor made for another size."),
+        Severities(Severity.Note, Severity.Warning)
+    ]
     public const string SampleAreaMiscalled = "sample-area-miscalled";
 
     /// <summary>A stated stand fits plants per m2 divided by 10 and called plants per ft2.</summary>
@@ -144,7 +194,10 @@ public static partial class FindingCode
     public const string DivideByTenShortcut = "divide-by-ten-shortcut";
 
     /// <summary>The share counted lies far from the one believed before.</summary>
-    [Remedy("Check what was sown and counted. If both are right, find the cause before you learn from this field."), Severities(Severity.Warning)]
+    [
+        Remedy("Check what was sown and counted. If both are right, find the cause before you learn from this field."),
+        Severities(Severity.Warning)
+    ]
     public const string CountsAtOddsWithPrior = "counts-at-odds-with-prior";
 
     /// <summary>A stated stand is not what the counts give.</summary>
@@ -176,7 +229,10 @@ public static partial class FindingCode
     public const string CountsInSameRow = "counts-in-same-row";
 
     /// <summary>More plants were counted than seeds were sown.</summary>
-    [Remedy("Check the rate sown, the kernel mass, the germination and the row spacing, and look for volunteers among the plants."), Severities(Severity.Warning)]
+    [
+        Remedy("Check the rate sown, the kernel mass, the germination and the row spacing, and look for volunteers among the plants."),
+        Severities(Severity.Warning)
+    ]
     public const string MorePlantsThanSeeds = "more-plants-than-seeds";
 
     /// <summary>A learned share rests more on what was believed before than on the counts.</summary>
@@ -192,11 +248,17 @@ public static partial class FindingCode
     public const string StandAtRisk = "stand-at-risk";
 
     /// <summary>The rate that would be needed is above the stated maximum.</summary>
-    [Remedy("Accept a lower probability or a lower minimum stand, or improve what keeps seeds from coming up."), Severities(Severity.Warning)]
+    [
+        Remedy("Accept a lower probability or a lower minimum stand, or improve what keeps seeds from coming up."),
+        Severities(Severity.Warning)
+    ]
     public const string RateAboveMaximum = "rate-above-maximum";
 
     /// <summary>So much survival is in doubt that no sensible rate reaches the wanted probability.</summary>
-    [Remedy("Ask for a lower probability, or find out why so few seeds may come up: more seed does not make up for it."), Severities(Severity.Warning)]
+    [
+        Remedy("Ask for a lower probability, or find out why so few seeds may come up: more seed does not make up for it."),
+        Severities(Severity.Warning)
+    ]
     public const string ProbabilityOutOfReach = "probability-out-of-reach";
 
     /// <summary>The spread of a share comes from one stand, which says nothing about how seasons differ.</summary>
@@ -208,6 +270,11 @@ public static partial class FindingCode
     public const string UnusualShareOfSeeds = "unusual-share-of-seeds";
 
     /// <summary>A published model lets expect a larger loss of stand from fertilizer with the seed than is accepted.</summary>
-    [Remedy("Place less with the seed, or put it away from the seed row. The answer tells how much of each product alone the model allows."), Severities(Severity.Stop)]
+    [
+        Remedy(
+            "Place less with the seed, or put it away from the seed row. The answer tells how much of each product alone the model allows."
+        ),
+        Severities(Severity.Stop)
+    ]
     public const string StandLossAboveAccepted = "stand-loss-above-accepted";
 }

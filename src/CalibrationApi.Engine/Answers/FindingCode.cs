@@ -4,7 +4,10 @@ namespace CalibrationApi.Engine.Answers;
 public static partial class FindingCode
 {
     /// <summary>The meter delivers another mass per revolution than the value in force says.</summary>
-    [Remedy("Type in the number that the answer gives, then adopt it, so that the record says what the controller uses."), Severities(Severity.Warning)]
+    [
+        Remedy("Type in the number that the answer gives, then adopt it, so that the record says what the controller uses."),
+        Severities(Severity.Warning)
+    ]
     public const string ChangeDetected = "change-detected";
 
     /// <summary>The change is smaller than its uncertainty and well inside the tolerance.</summary>
@@ -20,7 +23,12 @@ public static partial class FindingCode
     public const string WithinToleranceNotShown = "within-tolerance-not-shown";
 
     /// <summary>There is no value in force to compare with.</summary>
-    [Remedy("Type in the number that the answer gives, then adopt it. If the controller already holds a number, state it as valueInForce."), Severities(Severity.Note)]
+    [
+        Remedy(
+            "Type in the number that the answer gives, then adopt it. If the controller already holds a number, state it as valueInForce."
+        ),
+        Severities(Severity.Note)
+    ]
     public const string NoValueInForce = "no-value-in-force";
 
     /// <summary>The interval is wider than wanted.</summary>
@@ -28,31 +36,62 @@ public static partial class FindingCode
     public const string PrecisionNotReached = "precision-not-reached";
 
     /// <summary>The scale or the points caught, not the number of catches, keep the interval wide.</summary>
-    [Remedy("Weigh on a finer or better checked scale, turn the meter longer for each catch, or ask for less precision. More catches do not help."), Severities(Severity.Warning)]
+    [
+        Remedy(
+            "Weigh on a finer or better checked scale, turn the meter longer for each catch, or ask for less precision. More catches do not help."
+        ),
+        Severities(Severity.Warning)
+    ]
     public const string PrecisionOutOfReach = "precision-out-of-reach";
 
     /// <summary>The catches scatter more than the repeatability explains.</summary>
-    [Remedy("Look for a cause: level in the tank, air leaks, bridging product, a slipping drive. Then catch again. Do not seed on a severity of stop."), Severities(Severity.Warning, Severity.Stop)]
+    [
+        Remedy(
+            "Look for a cause: level in the tank, air leaks, bridging product, a slipping drive. Then catch again. Do not seed on a severity of stop."
+        ),
+        Severities(Severity.Warning, Severity.Stop)
+    ]
     public const string CatchesScatterMoreThanExpected = "catches-scatter-more-than-expected";
 
     /// <summary>A mistake would explain the test.</summary>
-    [Remedy("Do the check that the answer names beside the mistake, before any number of this test is used. If it was no mistake, name it under ruledOutMistakes and send the test again."), Severities(Severity.Warning, Severity.Stop)]
+    [
+        Remedy(
+            "Do the check that the answer names beside the mistake, before any number of this test is used. If it was no mistake, name it under ruledOutMistakes and send the test again."
+        ),
+        Severities(Severity.Warning, Severity.Stop)
+    ]
     public const string LikelyMistake = "likely-mistake";
 
     /// <summary>Several mistakes would explain the test, and mass alone does not say which.</summary>
-    [Remedy("Do the checks that the answer names, one after the other. What turns out not to have happened goes under ruledOutMistakes; then send the test again."), Severities(Severity.Warning, Severity.Stop)]
+    [
+        Remedy(
+            "Do the checks that the answer names, one after the other. What turns out not to have happened goes under ruledOutMistakes; then send the test again."
+        ),
+        Severities(Severity.Warning, Severity.Stop)
+    ]
     public const string CannotBeToldApart = "cannot-be-told-apart";
 
     /// <summary>One catch stands apart from the others.</summary>
-    [Remedy("Catch once more. Exclude the stray one only if you know what went wrong with it, and give that as the reason."), Severities(Severity.Warning, Severity.Stop)]
+    [
+        Remedy("Catch once more. Exclude the stray one only if you know what went wrong with it, and give that as the reason."),
+        Severities(Severity.Warning, Severity.Stop)
+    ]
     public const string StrayCatch = "stray-catch";
 
     /// <summary>The first catch is low, as when the meter was not primed.</summary>
-    [Remedy("Turn the meter until the flow is steady before each first catch. Exclude the first catch with that reason, and catch once more."), Severities(Severity.Warning)]
+    [
+        Remedy(
+            "Turn the meter until the flow is steady before each first catch. Exclude the first catch with that reason, and catch once more."
+        ),
+        Severities(Severity.Warning)
+    ]
     public const string FirstCatchLow = "first-catch-low";
 
     /// <summary>The catches rise or fall one after the other.</summary>
-    [Remedy("Look at the tank level, at the flow to the meter, and at whether the meter was warm. Then catch again."), Severities(Severity.Warning)]
+    [
+        Remedy("Look at the tank level, at the flow to the meter, and at whether the meter was warm. Then catch again."),
+        Severities(Severity.Warning)
+    ]
     public const string TrendOverCatches = "trend-over-catches";
 
     /// <summary>Something was added to every catch, whatever its size.</summary>
@@ -60,7 +99,10 @@ public static partial class FindingCode
     public const string AdditiveOffset = "additive-offset";
 
     /// <summary>A catch is small for its purpose.</summary>
-    [Remedy("Turn the meter longer for each catch. For small seed, state the material small-seed."), Severities(Severity.Note, Severity.Warning)]
+    [
+        Remedy("Turn the meter longer for each catch. For small seed, state the material small-seed."),
+        Severities(Severity.Note, Severity.Warning)
+    ]
     public const string SmallCatch = "small-catch";
 
     /// <summary>A catch covers few divisions of the scale.</summary>
@@ -72,7 +114,12 @@ public static partial class FindingCode
     public const string LoadBeyondClass = "load-beyond-class";
 
     /// <summary>A catch is more than its container can hold.</summary>
-    [Remedy("Check gross and its unit, which container it was, its volume, and the bulk density. A container that was emptied in the course of a catch cannot be named as its container."), Severities(Severity.Stop)]
+    [
+        Remedy(
+            "Check gross and its unit, which container it was, its volume, and the bulk density. A container that was emptied in the course of a catch cannot be named as its container."
+        ),
+        Severities(Severity.Stop)
+    ]
     public const string MoreThanTheContainerHolds = "more-than-the-container-holds";
 
     /// <summary>A load is more than its scale can show.</summary>
@@ -96,15 +143,26 @@ public static partial class FindingCode
     public const string MixedMassUnits = "mixed-mass-units";
 
     /// <summary>The resolution of the controller costs a noticeable part of the tolerance.</summary>
-    [Remedy("Use a form or a unit with more digits if the controller has one. Do not seed when it could only take 0."), Severities(Severity.Warning, Severity.Stop)]
+    [
+        Remedy("Use a form or a unit with more digits if the controller has one. Do not seed when it could only take 0."),
+        Severities(Severity.Warning, Severity.Stop)
+    ]
     public const string EntryResolutionMatters = "entry-resolution-matters";
 
     /// <summary>A meter would have to turn slower or faster than it may.</summary>
-    [Remedy("Choose another metering element, another ground speed, or another rate. On a severity of note nothing needs to be done: another element of the machine serves."), Severities(Severity.Note, Severity.Warning)]
+    [
+        Remedy(
+            "Choose another metering element, another ground speed, or another rate. On a severity of note nothing needs to be done: another element of the machine serves."
+        ),
+        Severities(Severity.Note, Severity.Warning)
+    ]
     public const string OutsideMeterWindow = "outside-meter-window";
 
     /// <summary>A meter turns close to one of its limits.</summary>
-    [Remedy("Leave room: a slightly different speed or element keeps the meter inside its limits on slopes and turns."), Severities(Severity.Note)]
+    [
+        Remedy("Leave room: a slightly different speed or element keeps the meter inside its limits on slopes and turns."),
+        Severities(Severity.Note)
+    ]
     public const string NearMeterLimit = "near-meter-limit";
 
     /// <summary>The container is nearly full at the planned mass.</summary>
@@ -131,11 +189,19 @@ public static partial class FindingCode
     /// The planned ground speed takes a meter beyond its limits, or leaves too short a run or too small a catch, so that another one is
     /// simulated.
     /// </summary>
-    [Remedy("Simulate the speed that the answer gives. Where the meter can turn at the planned speed too, make a short check catch there."), Severities(Severity.Note)]
+    [
+        Remedy(
+            "Simulate the speed that the answer gives. Where the meter can turn at the planned speed too, make a short check catch there."
+        ),
+        Severities(Severity.Note)
+    ]
     public const string SimulatedSpeedMoved = "simulated-speed-moved";
 
     /// <summary>No simulated speed keeps all meters of a run within their limits.</summary>
-    [Remedy("Run the meters one after the other, and look for elements that can turn together in the field."), Severities(Severity.Warning)]
+    [
+        Remedy("Run the meters one after the other, and look for elements that can turn together in the field."),
+        Severities(Severity.Warning)
+    ]
     public const string MetersRunApart = "meters-run-apart";
 
     /// <summary>More containers are needed at the same time than are at hand.</summary>
@@ -151,7 +217,10 @@ public static partial class FindingCode
     public const string ConditionsDiffer = "conditions-differ";
 
     /// <summary>A meter has varied so much from day to day that no test can show that a value holds within the tolerance.</summary>
-    [Remedy("Find out what differs from day to day, for example the tank level. Until then test again soon."), Severities(Severity.Warning)]
+    [
+        Remedy("Find out what differs from day to day, for example the tank level. Until then test again soon."),
+        Severities(Severity.Warning)
+    ]
     public const string VariesFromDayToDay = "varies-from-day-to-day";
 
     /// <summary>The scale has never been checked, or its check is overdue.</summary>
@@ -167,7 +236,10 @@ public static partial class FindingCode
     public const string ScaleCheckFailedLater = "scale-check-failed-later";
 
     /// <summary>The check that a test was corrected by is no longer the last one before it.</summary>
-    [Remedy("Enter this test once more, superseding this record, to have its masses corrected by that check."), Severities(Severity.Warning)]
+    [
+        Remedy("Enter this test once more, superseding this record, to have its masses corrected by that check."),
+        Severities(Severity.Warning)
+    ]
     public const string ScaleCheckChanged = "scale-check-changed";
 
     /// <summary>The value that a test was compared with is no longer the one that was in force at its time.</summary>
@@ -175,11 +247,21 @@ public static partial class FindingCode
     public const string ValueInForceChanged = "value-in-force-changed";
 
     /// <summary>The value in force rests on a test that was superseded.</summary>
-    [Remedy("Adopt the value of the test that took its place. If that one is of another meter, element, setting or product, test again."), Severities(Severity.Warning, Severity.Stop)]
+    [
+        Remedy(
+            "Adopt the value of the test that took its place. If that one is of another meter, element, setting or product, test again."
+        ),
+        Severities(Severity.Warning, Severity.Stop)
+    ]
     public const string BasisSuperseded = "basis-superseded";
 
     /// <summary>Meter, product, element, setting or lot of a test are not those of its plan.</summary>
-    [Remedy("Check what was tested. If it was meant so, change the plan; otherwise test what the plan says, or enter the test once more with the right names, superseding this record."), Severities(Severity.Warning)]
+    [
+        Remedy(
+            "Check what was tested. If it was meant so, change the plan; otherwise test what the plan says, or enter the test once more with the right names, superseding this record."
+        ),
+        Severities(Severity.Warning)
+    ]
     public const string DiffersFromPlan = "differs-from-plan";
 
     /// <summary>The lot or its treatment is another than when the value in force was adopted.</summary>
@@ -187,10 +269,16 @@ public static partial class FindingCode
     public const string OtherLot = "other-lot";
 
     /// <summary>The number adopted is not the one that the test gave.</summary>
-    [Remedy("Check the number in the controller. If it was typed in wrongly, correct it and adopt again, superseding this record."), Severities(Severity.Warning)]
+    [
+        Remedy("Check the number in the controller. If it was typed in wrongly, correct it and adopt again, superseding this record."),
+        Severities(Severity.Warning)
+    ]
     public const string AdoptedOtherwise = "adopted-otherwise";
 
     /// <summary>A number was adopted although something spoke against it, with a reason.</summary>
-    [Remedy("Read the reason. If it does not hold, test again and adopt the right number, superseding this record."), Severities(Severity.Warning, Severity.Stop)]
+    [
+        Remedy("Read the reason. If it does not hold, test again and adopt the right number, superseding this record."),
+        Severities(Severity.Warning, Severity.Stop)
+    ]
     public const string AdoptedDespite = "adopted-despite";
 }

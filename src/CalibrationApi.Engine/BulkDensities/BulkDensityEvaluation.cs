@@ -56,15 +56,18 @@ public static class BulkDensityEvaluation
             mass,
             new Mass(volume * Math.Max(0, density.Value - density.ExpandedUncertainty)),
             new Mass(volume * (density.Value + density.ExpandedUncertainty)),
-            tank.Rate is { } rate ? new Area(mass.Kilograms / rate.KilogramsPerSquareMetre) : null);
+            tank.Rate is { } rate ? new Area(mass.Kilograms / rate.KilogramsPerSquareMetre) : null
+        );
     }
 
     // Pounds per US bushel are the loose weight already.
     private static BulkDensity? Loose(DensityEvidence evidence, ReferenceMaterial? material) =>
-        evidence is ReadDensity { IsTestWeight: true, Unit.Symbol: "lb/bu-imp" or "kg/hL" } read && material is { } grain && CanadianTestWeight.Grains.Contains(grain)
-            && CanadianTestWeight.Loose(grain, read.Density) is { KilogramsPerCubicMetre: > 0 } loose
-            // Settled grain is never lighter than loose grain: where the equation says so, it compares two ways of weighing only.
-            && Threshold.IsBelow(loose.KilogramsPerCubicMetre, read.Density.KilogramsPerCubicMetre)
+        evidence is ReadDensity { IsTestWeight: true, Unit.Symbol: "lb/bu-imp" or "kg/hL" } read
+        && material is { } grain
+        && CanadianTestWeight.Grains.Contains(grain)
+        && CanadianTestWeight.Loose(grain, read.Density) is { KilogramsPerCubicMetre: > 0 } loose
+        // Settled grain is never lighter than loose grain: where the equation says so, it compares two ways of weighing only.
+        && Threshold.IsBelow(loose.KilogramsPerCubicMetre, read.Density.KilogramsPerCubicMetre)
             ? loose
             : null;
 
@@ -75,14 +78,16 @@ public static class BulkDensityEvaluation
         var give = new Ratio(density.ExpandedUncertainty / density.Value);
         FormattableString from = evidence switch
         {
-            WeighedVolume weighed => $"from {CountWords.Of(weighed.IndicatedNet.Count)} weighing{(weighed.IndicatedNet.Count == 1 ? "" : "s")} of {weighed.Volume}",
+            WeighedVolume weighed =>
+                $"from {CountWords.Of(weighed.IndicatedNet.Count)} weighing{(weighed.IndicatedNet.Count == 1 ? "" : "s")} of {weighed.Volume}",
             FilledTank tank => $"from {tank.Mass} that filled {tank.Volume}",
             ReadDensity { IsTestWeight: true } => $"from a test weight",
             ReadDensity => $"as stated",
             _ => $"from published values only",
         };
         var product = question.Product is { } name ? $" of {name}" : "";
-        FormattableString sentence = $"The bulk density{product} is {value}, give or take {give:0.#} ({new Ratio(density.CoverageProbability):0.##} coverage), {from}.";
+        FormattableString sentence =
+            $"The bulk density{product} is {value}, give or take {give:0.#} ({new Ratio(density.CoverageProbability):0.##} coverage), {from}.";
         if (evidence is PublishedDensity)
             return $"{sentence} Start with it, and weigh a known volume of your own lot.";
         return comparison is not null && Math.Abs(comparison.Beyond) > BulkDensityDefaults.FarOutside

@@ -66,7 +66,8 @@ public sealed record ReferenceComparison(
     BulkDensity Lightest,
     BulkDensity Densest,
     double Beyond,
-    IReadOnlyList<MoistureEffect> Moisture)
+    IReadOnlyList<MoistureEffect> Moisture
+)
 {
     /// <summary>Compares a density, kg/m3, with the published values for a material.</summary>
     /// <param name="material">The material.</param>
@@ -82,7 +83,14 @@ public sealed record ReferenceComparison(
     public static ReferenceComparison Of(ReferenceMaterial material, double density)
     {
         var (lightest, densest) = ReferenceDensities.RangeOf(material);
-        return new(material, ReferenceDensities.Of(material), lightest, densest, Outside(density, lightest, densest), MoistureEffect.Of(material));
+        return new(
+            material,
+            ReferenceDensities.Of(material),
+            lightest,
+            densest,
+            Outside(density, lightest, densest),
+            MoistureEffect.Of(material)
+        );
     }
 
     // A value that stands on an end in one unit stands on it in every unit.

@@ -26,9 +26,7 @@ public enum DensityBasis
 /// <summary>What a bulk density is known from.</summary>
 public abstract record DensityEvidence
 {
-    private protected DensityEvidence()
-    {
-    }
+    private protected DensityEvidence() { }
 
     /// <summary>What kind of evidence it is.</summary>
     public abstract DensityBasis Basis { get; }
@@ -53,13 +51,18 @@ public sealed record FilledTank(Mass Mass, Volume Volume, double? MassTolerance 
     {
         var mass = FromLargestError(MassTolerance ?? BulkDensityDefaults.FilledMass.Value.Canonical);
         var volume = FromLargestError(VolumeTolerance ?? BulkDensityDefaults.TankVolume.Value.Canonical);
-        return new DensityEstimate(Mass.Kilograms / Volume.CubicMetres, new TwoPartUncertainty(0, double.PositiveInfinity, mass * mass + volume * volume))
+        return new DensityEstimate(
+            Mass.Kilograms / Volume.CubicMetres,
+            new TwoPartUncertainty(0, double.PositiveInfinity, mass * mass + volume * volume)
+        )
         {
             Parts = [("mass", mass), ("volume", volume)],
             Assumptions =
             [
                 .. MassTolerance is null ? [BulkDensityDefaults.FilledMass.Assumed("filledTank/massTolerance")] : Array.Empty<Assumption>(),
-                .. VolumeTolerance is null ? [BulkDensityDefaults.TankVolume.Assumed("filledTank/volumeTolerance")] : Array.Empty<Assumption>(),
+                .. VolumeTolerance is null
+                    ? [BulkDensityDefaults.TankVolume.Assumed("filledTank/volumeTolerance")]
+                    : Array.Empty<Assumption>(),
             ],
         };
     }
@@ -79,10 +82,15 @@ public sealed record ReadDensity(BulkDensity Density, Unit Unit, bool IsTestWeig
     {
         var fallback = IsTestWeight ? BulkDensityDefaults.TestWeight : BulkDensityDefaults.Stated;
         var uncertainty = RelativeUncertainty ?? fallback.Value.Canonical;
-        return new DensityEstimate(Density.KilogramsPerCubicMetre, new TwoPartUncertainty(0, double.PositiveInfinity, uncertainty * uncertainty))
+        return new DensityEstimate(
+            Density.KilogramsPerCubicMetre,
+            new TwoPartUncertainty(0, double.PositiveInfinity, uncertainty * uncertainty)
+        )
         {
             Parts = [(IsTestWeight ? "test-weight" : "stated", uncertainty)],
-            Assumptions = RelativeUncertainty is null ? [fallback.Assumed(IsTestWeight ? "testWeight/relativeUncertainty" : "statedDensity/relativeUncertainty")] : [],
+            Assumptions = RelativeUncertainty is null
+                ? [fallback.Assumed(IsTestWeight ? "testWeight/relativeUncertainty" : "statedDensity/relativeUncertainty")]
+                : [],
         };
     }
 }

@@ -16,19 +16,35 @@ internal static class DensityFindings
 
     private static readonly double Pound = UnitTable.Get("lb").ToSi.Value;
 
-    public static IEnumerable<Finding> Of(DensityEvidence evidence, MeasuredValue measured, ReferenceComparison? comparison, BulkDensity? loose)
+    public static IEnumerable<Finding> Of(
+        DensityEvidence evidence,
+        MeasuredValue measured,
+        ReferenceComparison? comparison,
+        BulkDensity? loose
+    )
     {
         var density = measured.Value;
         if (evidence is PublishedDensity)
-            yield return Finding.Note(FindingCode.PublishedDensityOnly, $"No lot has just the published density. Weigh a known volume: it takes five minutes and narrows everything that follows.");
+            yield return Finding.Note(
+                FindingCode.PublishedDensityOnly,
+                $"No lot has just the published density. Weigh a known volume: it takes five minutes and narrows everything that follows."
+            );
         else if (comparison is not null)
             foreach (var finding in Compare(evidence, measured, comparison))
                 yield return finding;
-        else if (Math.Abs(ReferenceComparison.Outside(density, ReferenceDensities.Extremes.Lightest, ReferenceDensities.Extremes.Densest)) > BulkDensityDefaults.FarOutside)
-            yield return Finding.Warning(FindingCode.DensityUnlikeReference,
-                $"{new BulkDensity(density)} is {(density > ReferenceDensities.Extremes.Densest.KilogramsPerCubicMetre ? "denser" : "lighter")} than any seed or fertilizer in the list of references ({ReferenceDensities.Extremes.Lightest} to {ReferenceDensities.Extremes.Densest}). Check mass, volume and units.");
+        else if (
+            Math.Abs(ReferenceComparison.Outside(density, ReferenceDensities.Extremes.Lightest, ReferenceDensities.Extremes.Densest))
+            > BulkDensityDefaults.FarOutside
+        )
+            yield return Finding.Warning(
+                FindingCode.DensityUnlikeReference,
+                $"{new BulkDensity(density)} is {(density > ReferenceDensities.Extremes.Densest.KilogramsPerCubicMetre ? "denser" : "lighter")} than any seed or fertilizer in the list of references ({ReferenceDensities.Extremes.Lightest} to {ReferenceDensities.Extremes.Densest}). Check mass, volume and units."
+            );
         else if (evidence is ReadDensity { IsTestWeight: false })
-            yield return Finding.Note(FindingCode.DensityNotCompared, $"This density was taken as stated: no reference is named to compare it with. Name one, or weigh a known volume.");
+            yield return Finding.Note(
+                FindingCode.DensityNotCompared,
+                $"This density was taken as stated: no reference is named to compare it with. Name one, or weigh a known volume."
+            );
         foreach (var finding in TestWeight(evidence, loose))
             yield return finding;
     }
@@ -40,18 +56,25 @@ internal static class DensityFindings
             yield break;
         var density = measured.Value;
         var name = ReferenceDensities.NameOf(comparison.Material);
-        FormattableString published = comparison.Lightest == comparison.Densest ? (FormattableString)$"{comparison.Lightest}" : $"{comparison.Lightest} to {comparison.Densest}";
+        FormattableString published =
+            comparison.Lightest == comparison.Densest
+                ? (FormattableString)$"{comparison.Lightest}"
+                : $"{comparison.Lightest} to {comparison.Densest}";
         var direction = comparison.Beyond > 0 ? "denser" : "lighter";
         // A number that is right in another unit is a slip also where lots could just be so.
         if (Math.Abs(comparison.Beyond) <= BulkDensityDefaults.FarOutside && !Slips(evidence, density, comparison).Any())
         {
-            yield return Finding.Note(FindingCode.DensityUnlikeReference,
-                $"{new BulkDensity(density)} is {new Ratio(Math.Abs(comparison.Beyond)):0.#} {direction} than what is published for {name} ({published}). Lots differ; a measured density goes before a published one.");
+            yield return Finding.Note(
+                FindingCode.DensityUnlikeReference,
+                $"{new BulkDensity(density)} is {new Ratio(Math.Abs(comparison.Beyond)):0.#} {direction} than what is published for {name} ({published}). Lots differ; a measured density goes before a published one."
+            );
             yield break;
         }
 
-        yield return Finding.Warning(FindingCode.DensityUnlikeReference,
-            $"{new BulkDensity(density)} is {new Ratio(Math.Abs(comparison.Beyond)):F0} {direction} than what is published for {name} ({published}). {Reason(evidence, density, comparison)} Weigh a known volume before you rely on it.");
+        yield return Finding.Warning(
+            FindingCode.DensityUnlikeReference,
+            $"{new BulkDensity(density)} is {new Ratio(Math.Abs(comparison.Beyond)):F0} {direction} than what is published for {name} ({published}). {Reason(evidence, density, comparison)} Weigh a known volume before you rely on it."
+        );
     }
 
     private static FormattableString Reason(DensityEvidence evidence, double density, ReferenceComparison comparison)
@@ -61,7 +84,8 @@ internal static class DensityFindings
             return $"{slips[0]} would explain it.";
         var ratio = density / comparison.Densest.KilogramsPerCubicMetre;
         return ratio is >= LeastParticle and <= MostParticle
-            ? (FormattableString)$"Single granules or kernels are about that dense, a bulk of them with the air between is not: it may be a particle density."
+            ? (FormattableString)
+                $"Single granules or kernels are about that dense, a bulk of them with the air between is not: it may be a particle density."
             : $"Check the product, the mass, the volume and their units.";
     }
 
@@ -71,7 +95,11 @@ internal static class DensityFindings
         if (evidence is ReadDensity read)
         {
             var number = read.Unit.FromCanonical(read.Density.KilogramsPerCubicMetre);
-            foreach (var unit in UnitTable.Of(Dimension.BulkDensity).Where(unit => unit != read.Unit && IsNear(unit.Canonical(number), comparison)))
+            foreach (
+                var unit in UnitTable
+                    .Of(Dimension.BulkDensity)
+                    .Where(unit => unit != read.Unit && IsNear(unit.Canonical(number), comparison))
+            )
                 yield return $"The same number in {unit.Symbol} in place of {read.Unit.Symbol}";
         }
         else
@@ -96,21 +124,26 @@ internal static class DensityFindings
         if (Other(read.Unit) is { } other)
         {
             var number = read.Unit.FromCanonical(read.Density.KilogramsPerCubicMetre);
-            yield return Finding.Note(FindingCode.OtherBushel,
-                $"This was taken as {number:0.###} lb in {Bushel(read.Unit)} bushel. If {Bushel(other)} bushel was meant, it is {new BulkDensity(other.Canonical(number))}: the two bushels differ by {new Ratio(UnitTable.Get("bu-imp").ToSi.Value / UnitTable.Get("bu-us").ToSi.Value - 1):0.##}.");
+            yield return Finding.Note(
+                FindingCode.OtherBushel,
+                $"This was taken as {number:0.###} lb in {Bushel(read.Unit)} bushel. If {Bushel(other)} bushel was meant, it is {new BulkDensity(other.Canonical(number))}: the two bushels differ by {new Ratio(UnitTable.Get("bu-imp").ToSi.Value / UnitTable.Get("bu-us").ToSi.Value - 1):0.##}."
+            );
         }
 
         if (loose is { } poured)
-            yield return Finding.Note(FindingCode.TestWeightSettled,
-                $"If this is an official Canadian test weight, it allows for grain that settles. Poured loosely, the same grain has about {poured}, {new Ratio(1 - poured.KilogramsPerCubicMetre / read.Density.KilogramsPerCubicMetre):0.#} less. A tank that was just filled is nearer to that.");
+            yield return Finding.Note(
+                FindingCode.TestWeightSettled,
+                $"If this is an official Canadian test weight, it allows for grain that settles. Poured loosely, the same grain has about {poured}, {new Ratio(1 - poured.KilogramsPerCubicMetre / read.Density.KilogramsPerCubicMetre):0.#} less. A tank that was just filled is nearer to that."
+            );
     }
 
-    private static Unit? Other(Unit unit) => unit.Symbol switch
-    {
-        "lb/bu-us" => UnitTable.Get("lb/bu-imp"),
-        "lb/bu-imp" => UnitTable.Get("lb/bu-us"),
-        _ => null,
-    };
+    private static Unit? Other(Unit unit) =>
+        unit.Symbol switch
+        {
+            "lb/bu-us" => UnitTable.Get("lb/bu-imp"),
+            "lb/bu-imp" => UnitTable.Get("lb/bu-us"),
+            _ => null,
+        };
 
     private static string Bushel(Unit unit) => unit.Symbol == "lb/bu-us" ? "a US (Winchester)" : "an imperial (Avery)";
 }

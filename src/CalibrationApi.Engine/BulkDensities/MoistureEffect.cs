@@ -18,15 +18,38 @@ namespace CalibrationApi.Engine.BulkDensities;
 /// (BulkDensityEvaluationTests).</para>
 /// </remarks>
 public sealed record MoistureEffect(
-    ReferenceMaterial Material, BulkDensity Dry, BulkDensity Moist, Ratio DryMoisture, Ratio MoistMoisture, bool DryBasis, string Source)
+    ReferenceMaterial Material,
+    BulkDensity Dry,
+    BulkDensity Moist,
+    Ratio DryMoisture,
+    Ratio MoistMoisture,
+    bool DryBasis,
+    string Source
+)
 {
     /// <summary>Every published study.</summary>
     public static IReadOnlyList<MoistureEffect> All { get; } =
     [
         new(ReferenceMaterial.SugarBeet, new(447), new(418), new(0.0839), new(0.14), DryBasis: true, "Dursun et al. 2007, sugar-beet seed"),
-        new(ReferenceMaterial.Wheat, new(740), new(538.8), new(0), new(0.22), DryBasis: true, "Tabatabaeefar 2003, five varieties of wheat, moistened again"),
+        new(
+            ReferenceMaterial.Wheat,
+            new(740),
+            new(538.8),
+            new(0),
+            new(0.22),
+            DryBasis: true,
+            "Tabatabaeefar 2003, five varieties of wheat, moistened again"
+        ),
         // Printed as 0.72 and 0.66 kg/m3, which can only be tonnes.
-        new(ReferenceMaterial.Wheat, new(720), new(660), new(0.08), new(0.18), DryBasis: false, "Karimi et al. 2009, three varieties of wheat, moistened again"),
+        new(
+            ReferenceMaterial.Wheat,
+            new(720),
+            new(660),
+            new(0.08),
+            new(0.18),
+            DryBasis: false,
+            "Karimi et al. 2009, three varieties of wheat, moistened again"
+        ),
     ];
 
     /// <summary>Relative change of bulk density over the moistures of the study.</summary>

@@ -11,8 +11,10 @@ namespace CalibrationApi.Engine.BulkDensities;
 /// </remarks>
 public static class ReferenceDensities
 {
-    private const string Fertilizers = "estimated physical characteristics of fertilizer material, a sheet whose publisher is not shown; its values are to be checked on the actual material";
-    private const string Missouri = "University of Missouri Extension G4020, commercial bushel sizes, as reprinted by the University of North Carolina";
+    private const string Fertilizers =
+        "estimated physical characteristics of fertilizer material, a sheet whose publisher is not shown; its values are to be checked on the actual material";
+    private const string Missouri =
+        "University of Missouri Extension G4020, commercial bushel sizes, as reprinted by the University of North Carolina";
     private const string Official = "official bushel weights of the United States, as relayed by an encyclopaedia";
     private const string Storage = "storage capacity, table 2, an extension sheet whose publisher is not shown";
 
@@ -38,7 +40,6 @@ public static class ReferenceDensities
         Typical(ReferenceMaterial.PotassiumMagnesiumSulfate, 90, 98),
         Typical(ReferenceMaterial.AmmoniumSulfateCrystal, 63, 66),
         Typical(ReferenceMaterial.AmmoniumSulfateGranular, 47, 53),
-
         Bushel(ReferenceMaterial.Wheat, 60, Official),
         Bushel(ReferenceMaterial.Soybean, 60, Official),
         Bushel(ReferenceMaterial.Corn, 56, Official),
@@ -62,7 +63,6 @@ public static class ReferenceDensities
         Bushel(ReferenceMaterial.TallFescue, 14, Missouri),
         Bushel(ReferenceMaterial.Timothy, 45, Missouri),
         Bushel(ReferenceMaterial.Vetch, 60, Missouri),
-
         Store(ReferenceMaterial.Barley, 0.62),
         Store(ReferenceMaterial.CanarySeed, 0.70),
         Store(ReferenceMaterial.Canola, 0.67),
@@ -76,8 +76,12 @@ public static class ReferenceDensities
         Store(ReferenceMaterial.Safflower, 0.53),
         Store(ReferenceMaterial.Triticale, 0.69),
         Store(ReferenceMaterial.Wheat, 0.75),
-
-        Measured(ReferenceMaterial.Barley, 568.10, 613.68, "Journal of Agricultural Science and Technology (Iran), article 10966, two varieties at 10.12 to 42.17 % moisture"),
+        Measured(
+            ReferenceMaterial.Barley,
+            568.10,
+            613.68,
+            "Journal of Agricultural Science and Technology (Iran), article 10966, two varieties at 10.12 to 42.17 % moisture"
+        ),
         Measured(ReferenceMaterial.Barley, 623.00, 647.34, "Öztürk and Esen 2008, at 10 to 14 % moisture, dry basis"),
         Measured(ReferenceMaterial.Canola, 666.06, 738.8, "Razavi et al. 2009, four varieties at 5.27 to 23.69 % moisture"),
         Measured(ReferenceMaterial.Chickpea, 737.82, 819.48, "Mengistu and Abera 2024, four varieties at 10 to 20 % moisture"),
@@ -113,30 +117,46 @@ public static class ReferenceDensities
     {
         var published = Of(material);
         var isMeasured = published.Any(one => one.Kind is ReferenceDensityKind.MeasuredRange);
-        var ranges = published.Select(one => (one, Give: one.Kind switch
-        {
-            ReferenceDensityKind.StorageFactor => SingleFigure,
-            ReferenceDensityKind.LegalBushelWeight when !isMeasured => SingleFigure,
-            _ => 0,
-        })).ToArray();
+        var ranges = published
+            .Select(one =>
+                (
+                    one,
+                    Give: one.Kind switch
+                    {
+                        ReferenceDensityKind.StorageFactor => SingleFigure,
+                        ReferenceDensityKind.LegalBushelWeight when !isMeasured => SingleFigure,
+                        _ => 0,
+                    }
+                )
+            )
+            .ToArray();
         return (
             new(ranges.Min(range => range.one.Lowest.KilogramsPerCubicMetre * (1 - range.Give))),
-            new(ranges.Max(range => range.one.Highest.KilogramsPerCubicMetre * (1 + range.Give))));
+            new(ranges.Max(range => range.one.Highest.KilogramsPerCubicMetre * (1 + range.Give)))
+        );
     }
 
     /// <summary>What a sentence calls a material.</summary>
-    public static string NameOf(ReferenceMaterial material) => material switch
-    {
-        ReferenceMaterial.AmmoniumNitrateLowDensity => "ammonium nitrate of low density",
-        ReferenceMaterial.AmmoniumNitratePrilled => "prilled ammonium nitrate",
-        ReferenceMaterial.AmmoniumSulfateCrystal => "ammonium sulphate crystals",
-        ReferenceMaterial.AmmoniumSulfateGranular => "granular ammonium sulphate",
-        ReferenceMaterial.PotassiumChlorideGranular => "granular potassium chloride",
-        ReferenceMaterial.PotassiumChlorideSoluble => "soluble potassium chloride",
-        ReferenceMaterial.SugarBeet => "sugar-beet seed",
-        ReferenceMaterial.UreaGranular => "granular urea",
-        _ => string.Concat(material.ToString().Select((letter, i) => i > 0 && char.IsUpper(letter) ? $" {char.ToLowerInvariant(letter)}" : $"{char.ToLowerInvariant(letter)}")),
-    };
+    public static string NameOf(ReferenceMaterial material) =>
+        material switch
+        {
+            ReferenceMaterial.AmmoniumNitrateLowDensity => "ammonium nitrate of low density",
+            ReferenceMaterial.AmmoniumNitratePrilled => "prilled ammonium nitrate",
+            ReferenceMaterial.AmmoniumSulfateCrystal => "ammonium sulphate crystals",
+            ReferenceMaterial.AmmoniumSulfateGranular => "granular ammonium sulphate",
+            ReferenceMaterial.PotassiumChlorideGranular => "granular potassium chloride",
+            ReferenceMaterial.PotassiumChlorideSoluble => "soluble potassium chloride",
+            ReferenceMaterial.SugarBeet => "sugar-beet seed",
+            ReferenceMaterial.UreaGranular => "granular urea",
+            _ => string.Concat(
+                material
+                    .ToString()
+                    .Select(
+                        (letter, i) =>
+                            i > 0 && char.IsUpper(letter) ? $" {char.ToLowerInvariant(letter)}" : $"{char.ToLowerInvariant(letter)}"
+                    )
+            ),
+        };
 
     private static (BulkDensity Lightest, BulkDensity Densest) Range(IReadOnlyList<ReferenceDensity> values) =>
         (values.MinBy(one => one.Lowest.KilogramsPerCubicMetre)!.Lowest, values.MaxBy(one => one.Highest.KilogramsPerCubicMetre)!.Highest);

@@ -25,7 +25,14 @@ public enum ReferenceDensityKind
 /// <param name="Unit">Unit of the printed values.</param>
 /// <param name="Kind">What the values are.</param>
 /// <param name="Source">The publication, in words.</param>
-public sealed record ReferenceDensity(ReferenceMaterial Material, double Low, double High, Unit Unit, ReferenceDensityKind Kind, string Source)
+public sealed record ReferenceDensity(
+    ReferenceMaterial Material,
+    double Low,
+    double High,
+    Unit Unit,
+    ReferenceDensityKind Kind,
+    string Source
+)
 {
     /// <summary>Lowest printed value.</summary>
     public BulkDensity Lowest => new(Unit.Canonical(Low));

@@ -37,7 +37,9 @@ public sealed record WeighedVolume : DensityEvidence
 
     /// <summary>How the rounding of the tare enters: equal readings are worth one, shared by all weighings, as in a catch test.</summary>
     public TareReading TareRounding =>
-        TareReading == TareReading.Each && Tares is { Count: > 1 } tares && tares.All(tare => tare == tares[0]) ? TareReading.Shared : TareReading;
+        TareReading == TareReading.Each && Tares is { Count: > 1 } tares && tares.All(tare => tare == tares[0])
+            ? TareReading.Shared
+            : TareReading;
 
     /// <summary>Standard deviation of one filling, relative; null takes the default.</summary>
     public double? Repeatability { get; init; }
@@ -50,7 +52,13 @@ public sealed record WeighedVolume : DensityEvidence
         double[] masses = [.. IndicatedNet.Select(net => Scale?.Corrected(net.Kilograms) ?? net.Kilograms)];
         double[] variances = [.. masses.Select(mass => Scale is null ? 0 : Square(Scale.RandomUncertainty(TareRounding) / mass))];
         var prior = BulkDensityDefaults.Prior(Repeatability);
-        var densities = new ObservedRatios(masses, [.. masses.Select(_ => Volume.CubicMetres)], variances, prior.Relative * prior.Relative, prior.DegreesOfFreedom);
+        var densities = new ObservedRatios(
+            masses,
+            [.. masses.Select(_ => Volume.CubicMetres)],
+            variances,
+            prior.Relative * prior.Relative,
+            prior.DegreesOfFreedom
+        );
         var pooled = densities.Pool();
         var mean = pooled.Value;
         var load = new Mass(mean * Volume.CubicMetres);
@@ -83,11 +91,15 @@ public sealed record WeighedVolume : DensityEvidence
     {
         var values = densities.Values;
         if (values.Length > 1 && ChiSquared.UpperTail(densities.Scatter().Q, values.Length - 1) < Rare)
-            yield return Finding.Warning(FindingCode.WeighingsScatter,
-                $"The lightest and the densest weighing differ by {new Ratio((values.Max() - values.Min()) / mean):0.#}, more than filling a container anew usually does. Fill and strike off the same way each time, and look for a slip in one of them.");
+            yield return Finding.Warning(
+                FindingCode.WeighingsScatter,
+                $"The lightest and the densest weighing differ by {new Ratio((values.Max() - values.Min()) / mean):0.#}, more than filling a container anew usually does. Fill and strike off the same way each time, and look for a slip in one of them."
+            );
         if (Threshold.IsBelow(Volume.CubicMetres, BulkDensityDefaults.LeastVolume))
-            yield return Finding.Note(FindingCode.SmallVolume,
-                $"{Volume} is little: official test weights take half a litre or more, because in a small cup the wall holds kernels apart. Weigh a larger volume.");
+            yield return Finding.Note(
+                FindingCode.SmallVolume,
+                $"{Volume} is little: official test weights take half a litre or more, because in a small cup the wall holds kernels apart. Weigh a larger volume."
+            );
     }
 
     private static double Square(double x) => x * x;

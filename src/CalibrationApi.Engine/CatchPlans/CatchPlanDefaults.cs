@@ -40,14 +40,17 @@ public static class CatchPlanDefaults
     public const double NearlyFull = 0.95;
 
     /// <summary>Default of the share of a container's volume that may be filled.</summary>
-    public static DefaultValue Fill { get; } = new(new Ratio(ContainerFill), "share of the volume that is filled; judgement, no published source");
+    public static DefaultValue Fill { get; } =
+        new(new Ratio(ContainerFill), "share of the volume that is filled; judgement, no published source");
 
     /// <summary>Default of the mass that one person lifts.</summary>
-    public static DefaultValue LiftLimit { get; } = new(new Mass(LiftLimitKilograms), "mass one person lifts, container included; judgement, local rules first");
+    public static DefaultValue LiftLimit { get; } =
+        new(new Mass(LiftLimitKilograms), "mass one person lifts, container included; judgement, local rules first");
 
     /// <summary>Default of the longest run of one catch.</summary>
     public static DefaultValue LongestRun { get; } = new(new Duration(LongestRunSeconds), "default; judgement, no published source");
 
     /// <summary>Default of the shortest run of one catch.</summary>
-    public static DefaultValue ShortestRun { get; } = new(new Duration(ShortestRunSeconds), "a drive takes some seconds to settle; judgement, no published source");
+    public static DefaultValue ShortestRun { get; } =
+        new(new Duration(ShortestRunSeconds), "a drive takes some seconds to settle; judgement, no published source");
 }

@@ -34,8 +34,14 @@ public static class CatchPlanEvaluation
         if (Refusals(plan, asked, meter => meter.LargestRevolutions, meter => meter.LargestBound) is { Count: > 0 } hopeless)
             return hopeless;
         var common = RunSpeed.For(plan.GroundSpeed, asked, plan.ShortestRunSeconds, plan.LongestRunSeconds);
-        MeterPlanning[] planned = [.. asked.Select(meter => meter.At(
-            common ?? RunSpeed.For(plan.GroundSpeed, [meter], plan.ShortestRunSeconds, plan.LongestRunSeconds) ?? plan.GroundSpeed))];
+        MeterPlanning[] planned =
+        [
+            .. asked.Select(meter =>
+                meter.At(
+                    common ?? RunSpeed.For(plan.GroundSpeed, [meter], plan.ShortestRunSeconds, plan.LongestRunSeconds) ?? plan.GroundSpeed
+                )
+            ),
+        ];
         if (Refusals(plan, planned, meter => meter.Revolutions, meter => meter.LimitedBy) is { Count: > 0 } refusals)
             return refusals;
         if (plan.Drive == MeterDrive.SharedShaft && common is not null)
@@ -61,28 +67,41 @@ public static class CatchPlanEvaluation
         };
     }
 
-    private static List<Refusal> Refusals(CatchPlan plan, MeterPlanning[] meters, Func<MeterPlanning, double> revolutions, Func<MeterPlanning, CatchBound> limitedBy)
+    private static List<Refusal> Refusals(
+        CatchPlan plan,
+        MeterPlanning[] meters,
+        Func<MeterPlanning, double> revolutions,
+        Func<MeterPlanning, CatchBound> limitedBy
+    )
     {
         var refusals = new List<Refusal>();
         for (var i = 0; i < meters.Length; i++)
         {
             var bound = limitedBy(meters[i]);
             if (revolutions(meters[i]) < 1)
-                refusals.Add(new Refusal(RefusalCode.SettingsAtOdds, $"meters/{i}", bound.Mass.Kilograms <= 0
-                    ? $"The empty container already weighs as much as {MeterPlanning.BoundWords(bound.Kind)} allows. Use a lighter container, or state what really limits it."
-                    : (FormattableString)$"One revolution delivers {plan.Meters[i].Value.Value}, but {MeterPlanning.BoundWords(bound.Kind)} allows only {bound.Mass}. Check the units of the value and of the {BoundMember(bound.Kind)}."));
+                refusals.Add(
+                    new Refusal(
+                        RefusalCode.SettingsAtOdds,
+                        $"meters/{i}",
+                        bound.Mass.Kilograms <= 0
+                            ? $"The empty container already weighs as much as {MeterPlanning.BoundWords(bound.Kind)} allows. Use a lighter container, or state what really limits it."
+                            : (FormattableString)
+                                $"One revolution delivers {plan.Meters[i].Value.Value}, but {MeterPlanning.BoundWords(bound.Kind)} allows only {bound.Mass}. Check the units of the value and of the {BoundMember(bound.Kind)}."
+                    )
+                );
         }
 
         return refusals;
     }
 
-    private static string BoundMember(CatchBoundKind kind) => kind switch
-    {
-        CatchBoundKind.Container => "container volume and bulk density",
-        CatchBoundKind.ScaleCapacity => "scale capacity and container tare",
-        CatchBoundKind.LiftLimit => "lift limit and container tare",
-        _ => "target rate, covered width and longest run",
-    };
+    private static string BoundMember(CatchBoundKind kind) =>
+        kind switch
+        {
+            CatchBoundKind.Container => "container volume and bulk density",
+            CatchBoundKind.ScaleCapacity => "scale capacity and container tare",
+            CatchBoundKind.LiftLimit => "lift limit and container tare",
+            _ => "target rate, covered width and longest run",
+        };
 
     // Stops that follow each other more closely than a person can be at two meters share an entry.
     private static List<Stop> StopOrder(CatchPlan plan, MeterPlan[] meters, bool oneAfterTheOther)
@@ -93,7 +112,7 @@ public static class CatchPlanEvaluation
         if (plan.Drive == MeterDrive.SharedShaft)
             return [new Stop([.. ordered.Select(meter => meter.Meter.Name)], [.. ordered.Select(meter => meter.RunTime)])];
         var stops = new List<Stop>();
-        for (var i = 0; i < ordered.Length;)
+        for (var i = 0; i < ordered.Length; )
         {
             var group = new List<MeterPlan> { ordered[i] };
             while (++i < ordered.Length && ordered[i].RunTime.Seconds - group[^1].RunTime.Seconds < CatchPlanDefaults.CloseStopsSeconds)
@@ -108,20 +127,24 @@ public static class CatchPlanEvaluation
     {
         if (common is not { } speed)
             return $"No simulated speed suits all these meters, so run them one after the other. Catch {Those(meters, meter => $"{Each(meter)} at a simulated {meter.SimulatedSpeed}")}.";
-        FormattableString lead = speed == plan.GroundSpeed ? (FormattableString)$"At {speed}" : (FormattableString)$"Simulate {speed} in place of {plan.GroundSpeed}:";
+        FormattableString lead =
+            speed == plan.GroundSpeed
+                ? (FormattableString)$"At {speed}"
+                : (FormattableString)$"Simulate {speed} in place of {plan.GroundSpeed}:";
         if (meters.Length == 1)
             return $"{lead} catch {Each(meters[0])}.";
         return $"{lead} {(plan.Drive == MeterDrive.Separate ? "start all together" : "all stop together")} and catch {Those(meters, Each)}.";
     }
 
     // The headline is read in the yard: beyond three meters the list below it is.
-    private static FormattableString Those(MeterPlan[] meters, Func<MeterPlan, FormattableString> each) => meters.Length switch
-    {
-        1 => each(meters[0]),
-        2 => $"{each(meters[0])}; {each(meters[1])}",
-        3 => $"{each(meters[0])}; {each(meters[1])}; {each(meters[2])}",
-        _ => $"{each(meters[0])}; {each(meters[1])}; {each(meters[2])}; and {CountWords.Of(meters.Length - 3)} more",
-    };
+    private static FormattableString Those(MeterPlan[] meters, Func<MeterPlan, FormattableString> each) =>
+        meters.Length switch
+        {
+            1 => each(meters[0]),
+            2 => $"{each(meters[0])}; {each(meters[1])}",
+            3 => $"{each(meters[0])}; {each(meters[1])}; {each(meters[2])}",
+            _ => $"{each(meters[0])}; {each(meters[1])}; {each(meters[2])}; and {CountWords.Of(meters.Length - 3)} more",
+        };
 
     private static FormattableString Each(MeterPlan meter)
     {
@@ -132,7 +155,10 @@ public static class CatchPlanEvaluation
     private static Caution HeavyContainer(MeterPlanning[] planned)
     {
         var heaviest = new Mass(planned.Max(meter => meter.Mass + (meter.Container?.Tare.Kilograms ?? 0)));
-        return new(CautionCode.HeavyContainer, $"The heaviest container weighs about {heaviest} with its catch: lift it with two persons or a hoist where one person should not.");
+        return new(
+            CautionCode.HeavyContainer,
+            $"The heaviest container weighs about {heaviest} with its catch: lift it with two persons or a hoist where one person should not."
+        );
     }
 
     private static IEnumerable<Assumption> Assumptions(CatchPlan plan)
@@ -144,7 +170,10 @@ public static class CatchPlanEvaluation
         if (plan.LongestRun is null)
             yield return CatchPlanDefaults.LongestRun.Assumed("longestRun");
         if (plan.ShortestRun is null)
-            yield return CatchPlanDefaults.ShortestRun.Assumed("shortestRun") with { Value = new Duration(plan.ShortestRunSeconds) };
+            yield return CatchPlanDefaults.ShortestRun.Assumed("shortestRun") with
+            {
+                Value = new Duration(plan.ShortestRunSeconds),
+            };
         if (plan.LiftLimit is null)
             yield return CatchPlanDefaults.LiftLimit.Assumed("liftLimit");
         if (plan.CounterResolution is null)
@@ -155,6 +184,10 @@ public static class CatchPlanEvaluation
         if (containers.Any(container => container is null))
             yield return new("container", new Mass(0), "no container stated: its own mass is taken as zero and its volume bounds nothing");
         if (plan.Meters.Any(meter => meter.Material != ProductMaterial.SmallSeed))
-            yield return new("leastCatch", new Mass(CatchSize.LeastBulkCatch), "common practice for a bulk product, 15 lb; no published source");
+            yield return new(
+                "leastCatch",
+                new Mass(CatchSize.LeastBulkCatch),
+                "common practice for a bulk product, 15 lb; no published source"
+            );
     }
 }

@@ -18,9 +18,7 @@ internal sealed class MeterPlanning
     /// <param name="plan">The plan, whose ground speed is the one simulated.</param>
     /// <param name="meter">The meter.</param>
     public MeterPlanning(CatchPlan plan, PlannedMeter meter)
-        : this(plan, meter, plan.GroundSpeed, null)
-    {
-    }
+        : this(plan, meter, plan.GroundSpeed, null) { }
 
     private MeterPlanning(CatchPlan plan, PlannedMeter meter, Speed planned, bool? isSmallSeed)
     {
@@ -37,7 +35,8 @@ internal sealed class MeterPlanning
     }
 
     /// <summary>The same meter at another simulated speed.</summary>
-    public MeterPlanning At(Speed speed) => speed == plan.GroundSpeed ? this : new(plan with { GroundSpeed = speed }, meter, planned, IsSmallSeed);
+    public MeterPlanning At(Speed speed) =>
+        speed == plan.GroundSpeed ? this : new(plan with { GroundSpeed = speed }, meter, planned, IsSmallSeed);
 
     /// <summary>The speed simulated.</summary>
     public Speed Simulated => plan.GroundSpeed;
@@ -57,14 +56,24 @@ internal sealed class MeterPlanning
     public double LargestRevolutions => WholeRevolutions(LargestBound.Mass.Kilograms);
 
     /// <summary>Which of container, scale and lifting acts first.</summary>
-    public CatchBound LargestBound => Bounds.Where(bound => bound.Kind is not (CatchBoundKind.LongestRun or CatchBoundKind.SharedShaft)).MinBy(bound => bound.Mass.Kilograms)!;
+    public CatchBound LargestBound =>
+        Bounds
+            .Where(bound => bound.Kind is not (CatchBoundKind.LongestRun or CatchBoundKind.SharedShaft))
+            .MinBy(bound => bound.Mass.Kilograms)!;
 
     /// <summary>
     /// The catch from which start and stop hardly matter and a bulk product has its usual least mass, as far as container, scale and
     /// lifting allow, kg.
     /// </summary>
-    public double WorthwhileMass => Math.Min(LargestMass, DeliveredPerRevolution * Math.Max(
-        CatchSize.UsualRevolutions, IsSmallSeed ? 0 : Math.Ceiling(CatchSize.LeastBulkCatch / DeliveredPerRevolution - 1e-9)));
+    public double WorthwhileMass =>
+        Math.Min(
+            LargestMass,
+            DeliveredPerRevolution
+                * Math.Max(
+                    CatchSize.UsualRevolutions,
+                    IsSmallSeed ? 0 : Math.Ceiling(CatchSize.LeastBulkCatch / DeliveredPerRevolution - 1e-9)
+                )
+        );
 
     public Container? Container { get; }
 
@@ -98,8 +107,8 @@ internal sealed class MeterPlanning
 
     private double Wanted => plan.WantedPrecision ?? CatchTestLimits.DefaultWantedPrecision;
 
-    private RepeatabilityPrior Prior => RepeatabilityPrior.From(
-        meter.Repeatability, null, () => RepeatabilityPrior.Default(meter.Material, Mass, Revolutions));
+    private RepeatabilityPrior Prior =>
+        RepeatabilityPrior.From(meter.Repeatability, null, () => RepeatabilityPrior.Default(meter.Material, Mass, Revolutions));
 
     /// <summary>A meter on the same shaft is full first: this one turns no longer.</summary>
     public void StopAt(double seconds)
@@ -138,81 +147,132 @@ internal sealed class MeterPlanning
     public IEnumerable<Assumption> Assumptions()
     {
         if (meter.Value.RelativeUncertainty is null)
-            yield return new("valueInForce/relativeUncertainty", new Ratio(Uncertainty), ReferenceValue.UncertaintyOf(meter.Value.Kind).Origin, meter.Name);
+            yield return new(
+                "valueInForce/relativeUncertainty",
+                new Ratio(Uncertainty),
+                ReferenceValue.UncertaintyOf(meter.Value.Kind).Origin,
+                meter.Name
+            );
         if (meter.Repeatability is null)
             yield return new("repeatability", new Ratio(Prior.Relative), Prior.Origin, meter.Name);
         if (meter.Material is null && IsSmallSeed)
-            yield return new("material", null, "taken as small seed, because the longest run does not bring the least catch of a bulk product", meter.Name);
-        yield return plan.Scale.SpanAssumption(new Mass(Mass)) with { Meter = meter.Name };
+            yield return new(
+                "material",
+                null,
+                "taken as small seed, because the longest run does not bring the least catch of a bulk product",
+                meter.Name
+            );
+        yield return plan.Scale.SpanAssumption(new Mass(Mass)) with
+        {
+            Meter = meter.Name,
+        };
     }
 
     public IEnumerable<Finding> Findings()
     {
-        if (meter.Element?.FindingOf($"{meter.Name}: the {(meter.Value.Kind == ReferenceKind.ValueInForce ? "value in force" : "start value")}", meter.Value.Value, Uncertainty) is { } beyond)
-            yield return beyond with { Meter = meter.Name };
+        if (
+            meter.Element?.FindingOf(
+                $"{meter.Name}: the {(meter.Value.Kind == ReferenceKind.ValueInForce ? "value in force" : "start value")}",
+                meter.Value.Value,
+                Uncertainty
+            ) is
+            { } beyond
+        )
+            yield return beyond with
+            {
+                Meter = meter.Name,
+            };
         var division = plan.Scale.Division;
         var divisions = Mass / division.Kilograms;
         if (Threshold.IsBelow(divisions, CatchSize.FineDivisions))
-            yield return Finding.Note(FindingCode.CoarseScale,
-                $"{meter.Name}: a catch of {new Mass(Mass)} covers only {Math.Floor(divisions):F0} divisions of {division}; {CatchSize.FineDivisions:F0} or more are better.", meter.Name);
+            yield return Finding.Note(
+                FindingCode.CoarseScale,
+                $"{meter.Name}: a catch of {new Mass(Mass)} covers only {Math.Floor(divisions):F0} divisions of {division}; {CatchSize.FineDivisions:F0} or more are better.",
+                meter.Name
+            );
         if (!IsSmallSeed && Threshold.IsBelow(LimitedBy.Mass.Kilograms, CatchSize.LeastBulkCatch))
-            yield return Finding.Warning(FindingCode.BoundsCross,
-                $"{meter.Name}: at least {new Mass(CatchSize.LeastBulkCatch)} are common practice for a bulk product, but {BoundWords(LimitedBy.Kind)} allows only {LimitedBy.Mass}. {Remedy(CatchSize.LeastBulkCatch)}", meter.Name);
+            yield return Finding.Warning(
+                FindingCode.BoundsCross,
+                $"{meter.Name}: at least {new Mass(CatchSize.LeastBulkCatch)} are common practice for a bulk product, but {BoundWords(LimitedBy.Kind)} allows only {LimitedBy.Mass}. {Remedy(CatchSize.LeastBulkCatch)}",
+                meter.Name
+            );
         if (IsTooShort)
-            yield return Finding.Warning(FindingCode.ShortRun,
-                $"{meter.Name}: the catch takes only {new Duration(RunTime):F0}, and a drive takes some seconds to settle; at least {new Duration(plan.ShortestRunSeconds):F0} are wanted. {Remedy(MassOfShortestRun)}{OrMoreCatches()}", meter.Name);
+            yield return Finding.Warning(
+                FindingCode.ShortRun,
+                $"{meter.Name}: the catch takes only {new Duration(RunTime):F0}, and a drive takes some seconds to settle; at least {new Duration(plan.ShortestRunSeconds):F0} are wanted. {Remedy(MassOfShortestRun)}{OrMoreCatches()}",
+                meter.Name
+            );
         if (Threshold.IsBelow(Revolutions, CatchSize.UsualRevolutions))
-            yield return Finding.Warning(FindingCode.SmallCatch,
-                $"{meter.Name}: {Revolutions:0.#} revolutions are few; from {CatchSize.UsualRevolutions:F0} on, start and stop hardly matter. {Remedy(CatchSize.UsualRevolutions * DeliveredPerRevolution)}", meter.Name);
+            yield return Finding.Warning(
+                FindingCode.SmallCatch,
+                $"{meter.Name}: {Revolutions:0.#} revolutions are few; from {CatchSize.UsualRevolutions:F0} on, start and stop hardly matter. {Remedy(CatchSize.UsualRevolutions * DeliveredPerRevolution)}",
+                meter.Name
+            );
         if (Precision().Catches is null)
-            yield return Finding.Warning(FindingCode.PrecisionOutOfReach,
+            yield return Finding.Warning(
+                FindingCode.PrecisionOutOfReach,
                 CatchCount.OutOfReach(Wanted, Common(), Coverage)
                     ? $"{meter.Name}: {new Ratio(Wanted):0.##} cannot be reached with this scale and a catch of {new Mass(Mass)}. Make the catch larger, use a finer scale, or check this one against known masses."
-                    : (FormattableString)$"{meter.Name}: not even {CatchCount.Most} catches reach {new Ratio(Wanted):0.##}, because single catches scatter too much. Make each catch longer, count finer, or ask for less.", meter.Name);
-        if (Container is { Volume: { } volume } && meter.BulkDensity is { } density
-            && Mass * (1 + 2 * Uncertainty) > CatchPlanDefaults.NearlyFull * (1 + 1e-9) * volume.CubicMetres * density.KilogramsPerCubicMetre)
-            yield return Finding.Warning(FindingCode.ContainerNearlyFull,
-                $"{meter.Name}: if the meter delivers more than planned, the container may be full to the brim. Plan less or watch it.", meter.Name);
+                    : (FormattableString)
+                        $"{meter.Name}: not even {CatchCount.Most} catches reach {new Ratio(Wanted):0.##}, because single catches scatter too much. Make each catch longer, count finer, or ask for less.",
+                meter.Name
+            );
+        if (
+            Container is { Volume: { } volume }
+            && meter.BulkDensity is { } density
+            && Mass * (1 + 2 * Uncertainty)
+                > CatchPlanDefaults.NearlyFull * (1 + 1e-9) * volume.CubicMetres * density.KilogramsPerCubicMetre
+        )
+            yield return Finding.Warning(
+                FindingCode.ContainerNearlyFull,
+                $"{meter.Name}: if the meter delivers more than planned, the container may be full to the brim. Plan less or watch it.",
+                meter.Name
+            );
         foreach (var finding in SpeedFindings())
             yield return finding;
     }
 
-    public static string BoundWords(CatchBoundKind kind) => kind switch
-    {
-        CatchBoundKind.Container => "the container",
-        CatchBoundKind.ScaleCapacity => "the capacity of the scale",
-        CatchBoundKind.LiftLimit => "what one person lifts",
-        CatchBoundKind.LongestRun => "the longest run",
-        CatchBoundKind.SharedShaft => "the first full meter on the shaft",
-        _ => throw new ArgumentOutOfRangeException(nameof(kind)),
-    };
+    public static string BoundWords(CatchBoundKind kind) =>
+        kind switch
+        {
+            CatchBoundKind.Container => "the container",
+            CatchBoundKind.ScaleCapacity => "the capacity of the scale",
+            CatchBoundKind.LiftLimit => "what one person lifts",
+            CatchBoundKind.LongestRun => "the longest run",
+            CatchBoundKind.SharedShaft => "the first full meter on the shaft",
+            _ => throw new ArgumentOutOfRangeException(nameof(kind)),
+        };
 
     private bool IsTooShort => Threshold.IsBelow(RunTime, plan.ShortestRunSeconds);
 
     private double MassOfShortestRun => flow * plan.ShortestRunSeconds;
 
     // Beyond what anybody would make it is no remedy.
-    private int? CatchesForShortestRun => Math.Ceiling(plan.ShortestRunSeconds / RunTime - 1e-9) is var catches && catches <= CatchCount.Most ? (int)catches : null;
+    private int? CatchesForShortestRun =>
+        Math.Ceiling(plan.ShortestRunSeconds / RunTime - 1e-9) is var catches && catches <= CatchCount.Most ? (int)catches : null;
 
-    private FormattableString OrMoreCatches() => CatchesForShortestRun is { } catches
-        ? (FormattableString)$" Otherwise make at least {CountWords.Of(catches)} catches, which run that long together."
-        : $"";
+    private FormattableString OrMoreCatches() =>
+        CatchesForShortestRun is { } catches
+            ? (FormattableString)$" Otherwise make at least {CountWords.Of(catches)} catches, which run that long together."
+            : $"";
 
     // What makes room for a catch of that mass. The simulated speed is as high as the limits of the meter allow already.
-    private FormattableString Remedy(double mass) => LimitedBy.Kind switch
-    {
-        CatchBoundKind.Container => ContainerFor(mass) is { } volume
-            ? (FormattableString)$"Use a container of at least {volume:G3}."
-            : $"Use a larger container, with a scale and a lift that carry it.",
-        CatchBoundKind.ScaleCapacity => $"Use a scale with more capacity or a lighter container.",
-        CatchBoundKind.LiftLimit => $"Lift with two persons or a hoist and state that as liftLimit.",
-        CatchBoundKind.LongestRun when OwnSpeedFor(mass) is { } own => $"Catch this meter in a run of its own, at a simulated {own}.",
-        CatchBoundKind.LongestRun => meter.SpeedLimits.Maximum is null
-            ? (FormattableString)$"Allow a run of {new Duration(mass / flow):F0}, or state the highest speed of the meter, so that a higher ground speed can be simulated."
-            : $"Allow a run of {new Duration(mass / flow):F0}, or use an element that delivers more per revolution.",
-        CatchBoundKind.SharedShaft => $"Catch this meter in a run of its own.",
-        _ => throw new InvalidOperationException($"{LimitedBy.Kind} is no bound."),
-    };
+    private FormattableString Remedy(double mass) =>
+        LimitedBy.Kind switch
+        {
+            CatchBoundKind.Container => ContainerFor(mass) is { } volume
+                ? (FormattableString)$"Use a container of at least {volume:G3}."
+                : $"Use a larger container, with a scale and a lift that carry it.",
+            CatchBoundKind.ScaleCapacity => $"Use a scale with more capacity or a lighter container.",
+            CatchBoundKind.LiftLimit => $"Lift with two persons or a hoist and state that as liftLimit.",
+            CatchBoundKind.LongestRun when OwnSpeedFor(mass) is { } own => $"Catch this meter in a run of its own, at a simulated {own}.",
+            CatchBoundKind.LongestRun => meter.SpeedLimits.Maximum is null
+                ? (FormattableString)
+                    $"Allow a run of {new Duration(mass / flow):F0}, or state the highest speed of the meter, so that a higher ground speed can be simulated."
+                : $"Allow a run of {new Duration(mass / flow):F0}, or use an element that delivers more per revolution.",
+            CatchBoundKind.SharedShaft => $"Catch this meter in a run of its own.",
+            _ => throw new InvalidOperationException($"{LimitedBy.Kind} is no bound."),
+        };
 
     // The speed that suits this meter where the common one was slowed down for others; null where it would not bring that mass either.
     private Speed? OwnSpeedFor(double mass) =>
@@ -226,10 +286,17 @@ internal sealed class MeterPlanning
     // Null where the container does not act, or scale and lifting would not carry such a catch.
     private Volume? ContainerFor(double mass)
     {
-        if (LimitedBy.Kind != CatchBoundKind.Container || meter.BulkDensity is not { } density
-            || Bounds.Any(bound => bound.Kind is CatchBoundKind.ScaleCapacity or CatchBoundKind.LiftLimit && Threshold.IsBelow(bound.Mass.Kilograms, mass)))
+        if (
+            LimitedBy.Kind != CatchBoundKind.Container
+            || meter.BulkDensity is not { } density
+            || Bounds.Any(bound =>
+                bound.Kind is CatchBoundKind.ScaleCapacity or CatchBoundKind.LiftLimit && Threshold.IsBelow(bound.Mass.Kilograms, mass)
+            )
+        )
             return null;
-        return new Volume(mass * (1 + 2 * Uncertainty) / (density.KilogramsPerCubicMetre * (Container!.Fill ?? CatchPlanDefaults.ContainerFill)));
+        return new Volume(
+            mass * (1 + 2 * Uncertainty) / (density.KilogramsPerCubicMetre * (Container!.Fill ?? CatchPlanDefaults.ContainerFill))
+        );
     }
 
     // Whole revolutions are what a person can stop at. The tiny allowance keeps 47.999999999 from becoming 47.
@@ -246,9 +313,16 @@ internal sealed class MeterPlanning
         var resolution = (plan.CounterResolution ?? CountDefaults.CounterResolution).Count;
         var variance = CatchVariance.Of(
             plan.Scale.RandomUncertainty(TareRounding) / Mass,
-            CatchVariance.OfCount(resolution, plan.CountStart, meter.PocketsPerRevolution) / Revolutions);
+            CatchVariance.OfCount(resolution, plan.CountStart, meter.PocketsPerRevolution) / Revolutions
+        );
         var scatter = new ExpectedScatter(between, prior.DegreesOfFreedom, 0, variance, common);
-        var catches = CatchCount.Promised(Wanted, 1, scatter, Coverage, plan.PrecisionProbability ?? CatchTestLimits.DefaultPrecisionProbability);
+        var catches = CatchCount.Promised(
+            Wanted,
+            1,
+            scatter,
+            Coverage,
+            plan.PrecisionProbability ?? CatchTestLimits.DefaultPrecisionProbability
+        );
         return (catches, scatter.Precision(catches ?? 1, Coverage));
     }
 
@@ -263,9 +337,10 @@ internal sealed class MeterPlanning
         return Math.Sqrt(span * span + tare * tare);
     }
 
-    private double? Fill() => Container is { Volume: { } volume } && meter.BulkDensity is { } density
-        ? Mass / (volume.CubicMetres * density.KilogramsPerCubicMetre)
-        : null;
+    private double? Fill() =>
+        Container is { Volume: { } volume } && meter.BulkDensity is { } density
+            ? Mass / (volume.CubicMetres * density.KilogramsPerCubicMetre)
+            : null;
 
     private IEnumerable<Speed> WorkingSpeeds()
     {
@@ -287,11 +362,17 @@ internal sealed class MeterPlanning
         {
             var n = FlowAt(speed) / DeliveredPerRevolution;
             if (meter.SpeedLimits.Minimum is { } minimum && Threshold.IsBelow(n, minimum.RevolutionsPerSecond))
-                yield return Finding.Warning(FindingCode.OutsideMeterWindow,
-                    $"{meter.Name}: at {speed} the meter turns {new RotationalSpeed(n):F1}, under its least {minimum:F1}, where it turns unevenly.", meter.Name);
+                yield return Finding.Warning(
+                    FindingCode.OutsideMeterWindow,
+                    $"{meter.Name}: at {speed} the meter turns {new RotationalSpeed(n):F1}, under its least {minimum:F1}, where it turns unevenly.",
+                    meter.Name
+                );
             if (meter.SpeedLimits.Maximum is { } maximum && Threshold.IsAbove(n, maximum.RevolutionsPerSecond))
-                yield return Finding.Warning(FindingCode.OutsideMeterWindow,
-                    $"{meter.Name}: at {speed} the meter would have to turn {new RotationalSpeed(n):F1}, above its highest {maximum:F1}: the rate will not be reached.", meter.Name);
+                yield return Finding.Warning(
+                    FindingCode.OutsideMeterWindow,
+                    $"{meter.Name}: at {speed} the meter would have to turn {new RotationalSpeed(n):F1}, above its highest {maximum:F1}: the rate will not be reached.",
+                    meter.Name
+                );
         }
     }
 }

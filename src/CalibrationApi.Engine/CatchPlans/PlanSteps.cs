@@ -34,65 +34,153 @@ internal static class PlanSteps
         };
         var points = plan.DisturbedPoints;
         for (var i = 0; i < points.Count; i++)
-            steps.Add(new(Open(i), [MakeSafe], $"{points[i].Name}: {points[i].ToOpen ?? "open or isolate it for the test, and note that you did."}"));
+            steps.Add(
+                new(
+                    Open(i),
+                    [MakeSafe],
+                    $"{points[i].Name}: {points[i].ToOpen ?? "open or isolate it for the test, and note that you did."}"
+                )
+            );
         string[] opened = points.Count == 0 ? [MakeSafe] : [.. Enumerable.Range(0, points.Count).Select(Open)];
 
         AddPreparation(steps, plan, meters, opened, common);
-        steps.Add(new(ClearToRun, Each(meters, Tare), $"Refit the guards and see that nobody has hands under a tank. Only then switch the drives on."));
-        steps.Add(new(ZeroCounts, [ClearToRun], $"Set the counts of revolutions to zero now, so that what was turned while priming is not counted."));
+        steps.Add(
+            new(
+                ClearToRun,
+                Each(meters, Tare),
+                $"Refit the guards and see that nobody has hands under a tank. Only then switch the drives on."
+            )
+        );
+        steps.Add(
+            new(
+                ZeroCounts,
+                [ClearToRun],
+                $"Set the counts of revolutions to zero now, so that what was turned while priming is not counted."
+            )
+        );
         steps.Add(new(Run, [ZeroCounts], Start(plan, meters, common)));
         var stopTogether = plan.Drive == MeterDrive.SharedShaft && common is not null;
         if (stopTogether)
             steps.Add(new(StopAll, [Run], $"Stop the shaft after {meters[0].RunTime:F1}; all meters stop together."));
         for (var i = 0; i < meters.Count && !stopTogether; i++)
-            steps.Add(new(Stop(i), [Run], $"Stop {meters[i].Meter.Name} after {meters[i].Revolutions:0.#} ({meters[i].RunTime:F1}).", meters[i].Meter.Name));
-        steps.Add(new(SafeAfterRun, stopTogether ? [StopAll] : Each(meters, Stop), $"Stop the machine and take the key before anybody reaches for a container."));
+            steps.Add(
+                new(
+                    Stop(i),
+                    [Run],
+                    $"Stop {meters[i].Meter.Name} after {meters[i].Revolutions:0.#} ({meters[i].RunTime:F1}).",
+                    meters[i].Meter.Name
+                )
+            );
+        steps.Add(
+            new(
+                SafeAfterRun,
+                stopTogether ? [StopAll] : Each(meters, Stop),
+                $"Stop the machine and take the key before anybody reaches for a container."
+            )
+        );
         for (var i = 0; i < meters.Count; i++)
             steps.Add(WeighStep(meters[i], i));
 
-        steps.Add(new(Evaluate, Each(meters, Weigh), $"Enter masses and revolutions, judge the test, and catch again from the empty containers on if more catches are wanted."));
+        steps.Add(
+            new(
+                Evaluate,
+                Each(meters, Weigh),
+                $"Enter masses and revolutions, judge the test, and catch again from the empty containers on if more catches are wanted."
+            )
+        );
         for (var i = 0; i < points.Count; i++)
             steps.Add(new(Restore(i), [Evaluate], $"{points[i].Name}: {points[i].ToRestore ?? "put it back as it was before the test."}"));
         string[] restored = points.Count == 0 ? [Evaluate] : [.. Enumerable.Range(0, points.Count).Select(Restore)];
-        steps.Add(new(CheckReady, restored, $"Before seeding, check that everything the test disturbed is put back: material path, covers and guards, drives and their isolators, fan drive, controller mode."));
+        steps.Add(
+            new(
+                CheckReady,
+                restored,
+                $"Before seeding, check that everything the test disturbed is put back: material path, covers and guards, drives and their isolators, fan drive, controller mode."
+            )
+        );
         return steps;
     }
 
-    private static string[] Each(IReadOnlyList<MeterPlan> meters, Func<int, string> id) => [.. Enumerable.Range(0, meters.Count).Select(id)];
+    private static string[] Each(IReadOnlyList<MeterPlan> meters, Func<int, string> id) =>
+        [.. Enumerable.Range(0, meters.Count).Select(id)];
 
     private static FormattableString Start(CatchPlan plan, IReadOnlyList<MeterPlan> meters, Speed? common) =>
-        common is null ? (FormattableString)$"Run the meters one after the other, each at its own simulated ground speed: {Speeds(meters)}. Count the revolutions of each."
+        common is null
+            ? (FormattableString)
+                $"Run the meters one after the other, each at its own simulated ground speed: {Speeds(meters)}. Count the revolutions of each."
         : meters.Count == 1 ? (FormattableString)$"Start the meter and the count of revolutions."
         : plan.Drive == MeterDrive.Separate
-            ? (FormattableString)$"Start all meters together, which only holds if every one of them is primed. Count the revolutions of each."
-            : $"Start the shaft. Count the revolutions.";
+            ? (FormattableString)
+                $"Start all meters together, which only holds if every one of them is primed. Count the revolutions of each."
+        : $"Start the shaft. Count the revolutions.";
 
-    private static FormattableString Speeds(IReadOnlyList<MeterPlan> meters) => meters
-        .Select(meter => (FormattableString)$"{meter.Meter.Name} {meter.SimulatedSpeed}")
-        .Aggregate((one, next) => $"{one}; {next}");
+    private static FormattableString Speeds(IReadOnlyList<MeterPlan> meters) =>
+        meters.Select(meter => (FormattableString)$"{meter.Meter.Name} {meter.SimulatedSpeed}").Aggregate((one, next) => $"{one}; {next}");
 
-    private static void AddPreparation(List<PlanStep> steps, CatchPlan plan, IReadOnlyList<MeterPlan> meters, string[] opened, Speed? common)
+    private static void AddPreparation(
+        List<PlanStep> steps,
+        CatchPlan plan,
+        IReadOnlyList<MeterPlan> meters,
+        string[] opened,
+        Speed? common
+    )
     {
         for (var i = 0; i < meters.Count; i++)
-            steps.Add(new(Place(i), opened, $"Place the container under {meters[i].Meter.Name} ({meters[i].Meter.Product}), so that nothing falls beside it.", meters[i].Meter.Name));
-        steps.Add(new(ClearToPrime, Each(meters, Place), $"Refit the guards and see that nobody has hands under a tank. Only then switch the drives on."));
-        steps.Add(new(Simulate, [ClearToPrime], common is { } speed
-            ? (FormattableString)$"Set the controller to the target rates and to a simulated ground speed of {speed}."
-            : $"Set the controller to the target rates, and before each meter turns to its own simulated ground speed: {Speeds(meters)}."));
+            steps.Add(
+                new(
+                    Place(i),
+                    opened,
+                    $"Place the container under {meters[i].Meter.Name} ({meters[i].Meter.Product}), so that nothing falls beside it.",
+                    meters[i].Meter.Name
+                )
+            );
+        steps.Add(
+            new(
+                ClearToPrime,
+                Each(meters, Place),
+                $"Refit the guards and see that nobody has hands under a tank. Only then switch the drives on."
+            )
+        );
+        steps.Add(
+            new(
+                Simulate,
+                [ClearToPrime],
+                common is { } speed
+                    ? (FormattableString)$"Set the controller to the target rates and to a simulated ground speed of {speed}."
+                    : $"Set the controller to the target rates, and before each meter turns to its own simulated ground speed: {Speeds(meters)}."
+            )
+        );
         for (var i = 0; i < meters.Count; i++)
         {
             var name = meters[i].Meter.Name;
             steps.Add(new(Prime(i), [Simulate], $"Turn {name} until the flow is steady.", name));
-            steps.Add(new(CheckDrive(i), [Prime(i)], $"While {name} still turns, see how fast: {meters[i].MeterSpeed:F1} are planned. Where the test drive turns it at another speed and cannot be set, note that speed with the test: a meter can deliver differently then.", name));
+            steps.Add(
+                new(
+                    CheckDrive(i),
+                    [Prime(i)],
+                    $"While {name} still turns, see how fast: {meters[i].MeterSpeed:F1} are planned. Where the test drive turns it at another speed and cannot be set, note that speed with the test: a meter can deliver differently then.",
+                    name
+                )
+            );
         }
 
-        steps.Add(new(SafeAfterPriming, Each(meters, CheckDrive), $"Stop the machine and take the key before anybody reaches for a container."));
+        steps.Add(
+            new(SafeAfterPriming, Each(meters, CheckDrive), $"Stop the machine and take the key before anybody reaches for a container.")
+        );
         for (var i = 0; i < meters.Count; i++)
         {
             var name = meters[i].Meter.Name;
-            steps.Add(new(Tare(i), [SafeAfterPriming], plan.TareReading == TareReading.Zeroed
-                ? (FormattableString)$"Put the product caught under {name} back into its tank. Set the scale to zero with the empty container on it, and place it under {name} again."
-                : $"Put the product caught under {name} back into its tank. Weigh the empty container (without it the scale must show zero), and place it under {name} again.", name));
+            steps.Add(
+                new(
+                    Tare(i),
+                    [SafeAfterPriming],
+                    plan.TareReading == TareReading.Zeroed
+                        ? (FormattableString)
+                            $"Put the product caught under {name} back into its tank. Set the scale to zero with the empty container on it, and place it under {name} again."
+                        : $"Put the product caught under {name} back into its tank. Weigh the empty container (without it the scale must show zero), and place it under {name} again.",
+                    name
+                )
+            );
         }
     }
 
@@ -100,7 +188,12 @@ internal static class PlanSteps
     {
         var name = meter.Meter.Name;
         var times = meter.Catches is { } catches and > 1 ? $" Plan for {catches} catches of {name}." : "";
-        return new(Weigh(i), [SafeAfterRun], $"Check zero, then weigh the container of {name}: about {meter.CatchMass} of {meter.Meter.Product} net. Write down mass and revolutions.{times}", name);
+        return new(
+            Weigh(i),
+            [SafeAfterRun],
+            $"Check zero, then weigh the container of {name}: about {meter.CatchMass} of {meter.Meter.Product} net. Write down mass and revolutions.{times}",
+            name
+        );
     }
 
     private static string Open(int i) => $"open-point-{i + 1}";

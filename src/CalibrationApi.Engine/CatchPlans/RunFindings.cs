@@ -17,28 +17,41 @@ internal static class RunFindings
         for (var i = 0; i < planned.Length; i++)
         {
             if (planned[i].Simulated != plan.GroundSpeed && WhyNotAsPlanned(plan, asked[i]) is { } why)
-                yield return Finding.Note(FindingCode.SimulatedSpeedMoved,
-                    $"{plan.Meters[i].Name}: at {plan.GroundSpeed} {why}, so {planned[i].Simulated} are simulated. A meter can deliver differently at another speed.{CheckCatch(plan, asked[i])}", plan.Meters[i].Name);
+                yield return Finding.Note(
+                    FindingCode.SimulatedSpeedMoved,
+                    $"{plan.Meters[i].Name}: at {plan.GroundSpeed} {why}, so {planned[i].Simulated} are simulated. A meter can deliver differently at another speed.{CheckCatch(plan, asked[i])}",
+                    plan.Meters[i].Name
+                );
         }
 
         if (common is null)
-            yield return Finding.Warning(FindingCode.MetersRunApart,
-                $"No simulated ground speed keeps all these meters within their limits, so they run one after the other. In the field they would have to turn together: look for elements that do.");
+            yield return Finding.Warning(
+                FindingCode.MetersRunApart,
+                $"No simulated ground speed keeps all these meters within their limits, so they run one after the other. In the field they would have to turn together: look for elements that do."
+            );
         var sharing = plan.Meters.Count(meter => meter.Container is null);
         if (plan.ContainersAtHand is { } atHand && sharing > atHand)
-            yield return Finding.Warning(FindingCode.TooFewContainers,
-                $"{CountWords.Of(sharing)} containers are needed at the same time, one under each meter, and {CountWords.Of(atHand)} {(atHand == 1 ? "is" : "are")} at hand. Get more, or plan the meters in several runs.");
+            yield return Finding.Warning(
+                FindingCode.TooFewContainers,
+                $"{CountWords.Of(sharing)} containers are needed at the same time, one under each meter, and {CountWords.Of(atHand)} {(atHand == 1 ? "is" : "are")} at hand. Get more, or plan the meters in several runs."
+            );
         if (plan.Drive == MeterDrive.Separate && common is not null)
         {
             foreach (var stop in stops.Where(stop => stop.Meters.Count > 1))
-                yield return Finding.Note(FindingCode.StopsCloseTogether,
-                    $"{string.Join(", ", stop.Meters)} stop within {new Duration(CatchPlanDefaults.CloseStopsSeconds):F0} of each other: have somebody at each, or run them one after the other.");
+                yield return Finding.Note(
+                    FindingCode.StopsCloseTogether,
+                    $"{string.Join(", ", stop.Meters)} stop within {new Duration(CatchPlanDefaults.CloseStopsSeconds):F0} of each other: have somebody at each, or run them one after the other."
+                );
         }
 
-        if (plan is { LowestWorkingSpeed: { } lowest, HighestWorkingSpeed: { } highest }
-            && highest.MetresPerSecond >= CatchPlanDefaults.WideSpeedRange * lowest.MetresPerSecond)
-            yield return Finding.Note(FindingCode.WideSpeedRange,
-                $"Between {lowest} and {highest} the meters may deliver differently per revolution: make a check catch at both ends as well.");
+        if (
+            plan is { LowestWorkingSpeed: { } lowest, HighestWorkingSpeed: { } highest }
+            && highest.MetresPerSecond >= CatchPlanDefaults.WideSpeedRange * lowest.MetresPerSecond
+        )
+            yield return Finding.Note(
+                FindingCode.WideSpeedRange,
+                $"Between {lowest} and {highest} the meters may deliver differently per revolution: make a check catch at both ends as well."
+            );
     }
 
     private static FormattableString? WhyNotAsPlanned(CatchPlan plan, MeterPlanning asked)
@@ -56,7 +69,6 @@ internal static class RunFindings
     }
 
     // Only where the meter can turn at the planned speed at all.
-    private static FormattableString CheckCatch(CatchPlan plan, MeterPlanning asked) => asked.Limits.Allow(asked.MeterSpeed)
-        ? (FormattableString)$" Make a short check catch at {plan.GroundSpeed} as well."
-        : $"";
+    private static FormattableString CheckCatch(CatchPlan plan, MeterPlanning asked) =>
+        asked.Limits.Allow(asked.MeterSpeed) ? (FormattableString)$" Make a short check catch at {plan.GroundSpeed} as well." : $"";
 }

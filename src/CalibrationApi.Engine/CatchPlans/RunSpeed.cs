@@ -33,14 +33,21 @@ internal static class RunSpeed
         wanted = Math.Min(wanted, meters.Min(meter => meter.LargestMass / (meter.MassPerMetre * shortest)));
         if (wanted > speed && double.IsPositiveInfinity(fastest))
             wanted = speed;
-        if (!Threshold.IsAbove(wanted, speed) && !Threshold.IsBelow(wanted, speed) && !Threshold.IsBelow(speed, slowest) && !Threshold.IsAbove(speed, fastest))
+        if (
+            !Threshold.IsAbove(wanted, speed)
+            && !Threshold.IsBelow(wanted, speed)
+            && !Threshold.IsBelow(speed, slowest)
+            && !Threshold.IsAbove(speed, fastest)
+        )
             return asked;
         var (low, high) = (slowest * CatchPlanDefaults.ClearOfLimits, fastest / CatchPlanDefaults.ClearOfLimits);
         return new Speed(low <= high ? Math.Clamp(wanted, low, high) : Math.Sqrt(slowest * fastest));
     }
 
     // 0 and infinity without limits.
-    private static (double Slowest, double Fastest) Limits(IReadOnlyList<MeterPlanning> meters) => (
-        meters.Max(meter => (meter.Limits.Minimum?.RevolutionsPerSecond ?? 0) * meter.MetresPerRevolution),
-        meters.Min(meter => (meter.Limits.Maximum?.RevolutionsPerSecond ?? double.PositiveInfinity) * meter.MetresPerRevolution));
+    private static (double Slowest, double Fastest) Limits(IReadOnlyList<MeterPlanning> meters) =>
+        (
+            meters.Max(meter => (meter.Limits.Minimum?.RevolutionsPerSecond ?? 0) * meter.MetresPerRevolution),
+            meters.Min(meter => (meter.Limits.Maximum?.RevolutionsPerSecond ?? double.PositiveInfinity) * meter.MetresPerRevolution)
+        );
 }

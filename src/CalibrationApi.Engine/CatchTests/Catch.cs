@@ -10,7 +10,11 @@ public sealed record Catch
         if (!(indicatedNet > 0))
             throw new ArgumentOutOfRangeException(nameof(indicatedNet), indicatedNet, "A net mass above 0 is needed.");
         if (!(revolutions.Count > 0 && revolutions.Resolution >= 0) || !double.IsFinite(revolutions.Count + revolutions.Resolution))
-            throw new ArgumentOutOfRangeException(nameof(revolutions), revolutions, "Revolutions above 0 with a resolution of at least 0 are needed.");
+            throw new ArgumentOutOfRangeException(
+                nameof(revolutions),
+                revolutions,
+                "Revolutions above 0 with a resolution of at least 0 are needed."
+            );
         IndicatedNet = new Mass(indicatedNet);
         Tare = tare;
         Revolutions = revolutions;

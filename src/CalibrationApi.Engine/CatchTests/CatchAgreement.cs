@@ -105,15 +105,22 @@ public sealed record CatchAgreement
     /// <para>Source: our own derivation; 5 % is common practice, no published source.</para>
     /// <para>Accuracy: the limits from both sides (CatchAgreementTests).</para>
     /// </remarks>
-    public bool HasCatchApart(double tolerance) => FarthestCatch is null
-        ? QProbability < FamilyError && Spread * Math.Sqrt(2) > tolerance
-        : FarthestProbability < FamilyError && Math.Abs(FarthestDeviation) > tolerance;
+    public bool HasCatchApart(double tolerance) =>
+        FarthestCatch is null
+            ? QProbability < FamilyError && Spread * Math.Sqrt(2) > tolerance
+            : FarthestProbability < FamilyError && Math.Abs(FarthestDeviation) > tolerance;
 
     internal static CatchAgreement Of(CatchReadings readings, MassPerRevolutionEstimate estimate)
     {
         var count = readings.Count;
         if (count == 1)
-            return new CatchAgreement { Spread = 0, Q = 0, QProbability = 1, ErrorEach = FamilyError };
+            return new CatchAgreement
+            {
+                Spread = 0,
+                Q = 0,
+                QProbability = 1,
+                ErrorEach = FamilyError,
+            };
 
         var canOffset = !Threshold.IsBelow(readings.Revolutions.Max(), UnequalRevolutions * readings.Revolutions.Min());
         var canStray = count >= FewestForStray;
@@ -124,7 +131,9 @@ public sealed record CatchAgreement
         {
             Spread = spread,
             Q = q,
-            QProbability = ScatterPrior.Of(readings.Prior.DegreesOfFreedom).UpperTail(q, ScatterShares.Of(readings.Believed, readings.Variances)),
+            QProbability = ScatterPrior
+                .Of(readings.Prior.DegreesOfFreedom)
+                .UpperTail(q, ScatterShares.Of(readings.Believed, readings.Variances)),
             ErrorEach = (FamilyError - (canStray ? StrayError : 0)) / others,
             Grubbs = count >= FewestForGrubbs ? GrubbsStatistic(readings.Values) : null,
         };
@@ -142,7 +151,10 @@ public sealed record CatchAgreement
     {
         var count = readings.Count;
         var degreesOfFreedom = readings.Prior.DegreesOfFreedom + count - 2;
-        double farthest = -1, farthestDeviation = 0, first = 0, firstDeviation = 0;
+        double farthest = -1,
+            farthestDeviation = 0,
+            first = 0,
+            firstDeviation = 0;
         var which = 0;
         for (var i = 0; i < count; i++)
         {

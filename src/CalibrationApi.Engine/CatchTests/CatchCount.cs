@@ -26,7 +26,14 @@ public static class CatchCount
     /// <param name="common">Standard uncertainty common to all catches, relative (u_s).</param>
     /// <param name="coverage">Coverage probability.</param>
     /// <remarks>Formula: U = sqrt(t^2 tau^2 / c + z^2 (v / c + u_s^2)), with t of nu0 + c - 1 degrees of freedom; all relative.</remarks>
-    public static double ExpectedPrecision(int catches, double betweenVariance, double degreesOfFreedomOfOne, double catchVariance, double common, double coverage)
+    public static double ExpectedPrecision(
+        int catches,
+        double betweenVariance,
+        double degreesOfFreedomOfOne,
+        double catchVariance,
+        double common,
+        double coverage
+    )
     {
         var between = betweenVariance / catches;
         var rest = catchVariance / catches + common * common;
@@ -42,7 +49,15 @@ public static class CatchCount
     /// <param name="common">Standard uncertainty common to all catches, relative (u_s).</param>
     /// <param name="coverage">Coverage probability.</param>
     /// <remarks>Formula: the smallest c from the fewest on whose expected precision is at most the wanted one.</remarks>
-    public static int? Needed(double wanted, int atLeast, double betweenVariance, double degreesOfFreedomOfOne, double catchVariance, double common, double coverage)
+    public static int? Needed(
+        double wanted,
+        int atLeast,
+        double betweenVariance,
+        double degreesOfFreedomOfOne,
+        double catchVariance,
+        double common,
+        double coverage
+    )
     {
         if (OutOfReach(wanted, common, coverage))
             return null;

@@ -32,10 +32,15 @@ internal readonly record struct CatchLine(double Slope, double StandardUncertain
     }
 
     private static (double Slope, double Mean, double Sxx, double Residuals) Solve(
-        CatchReadings readings, ReadOnlySpan<double> abscissa, double scatter)
+        CatchReadings readings,
+        ReadOnlySpan<double> abscissa,
+        double scatter
+    )
     {
         var (values, variances, believed) = (readings.Values, readings.Variances, readings.Believed);
-        double sw = 0, sx = 0, sy = 0;
+        double sw = 0,
+            sx = 0,
+            sy = 0;
         for (var i = 0; i < values.Length; i++)
         {
             var w = 1 / (scatter * believed[i] + variances[i]);
@@ -45,7 +50,8 @@ internal readonly record struct CatchLine(double Slope, double StandardUncertain
         }
 
         var (meanX, meanY) = (sx / sw, sy / sw);
-        double sxx = 0, sxy = 0;
+        double sxx = 0,
+            sxy = 0;
         for (var i = 0; i < values.Length; i++)
         {
             var w = 1 / (scatter * believed[i] + variances[i]);

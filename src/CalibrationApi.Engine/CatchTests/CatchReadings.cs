@@ -9,7 +9,13 @@ namespace CalibrationApi.Engine.CatchTests;
 internal sealed class CatchReadings
 {
     private CatchReadings(
-        ObservedRatios ratios, RepeatabilityPrior prior, double[] spans, double[] tares, double sharedTare, int[] positions)
+        ObservedRatios ratios,
+        RepeatabilityPrior prior,
+        double[] spans,
+        double[] tares,
+        double sharedTare,
+        int[] positions
+    )
     {
         Ratios = ratios;
         Prior = prior;
@@ -66,13 +72,21 @@ internal sealed class CatchReadings
         if (positions.Length == 0)
             throw new ArgumentException("At least one catch has to count.", nameof(test));
         return Of(
-            [.. positions.Select(position => test.Catches[position]).Select(one => new WeighedTurns(
-                one.IndicatedNet, one.Revolutions.Count, CatchVariance.OfCount(one.Revolutions.Resolution, test.CountStart, test.PocketsPerRevolution)))],
+            [
+                .. positions
+                    .Select(position => test.Catches[position])
+                    .Select(one => new WeighedTurns(
+                        one.IndicatedNet,
+                        one.Revolutions.Count,
+                        CatchVariance.OfCount(one.Revolutions.Resolution, test.CountStart, test.PocketsPerRevolution)
+                    )),
+            ],
             test.Scale,
             test.TareRounding,
             test.CaughtPoints,
             new BelievedRepeatability(test.Limits.Repeatability, test.Limits.RepeatabilityDegreesOfFreedom, test.Material),
-            positions);
+            positions
+        );
     }
 
     /// <summary>Masses weighed over turns of whatever turned; at least one.</summary>
@@ -88,7 +102,8 @@ internal sealed class CatchReadings
         TareReading tare,
         CaughtPoints? points,
         BelievedRepeatability repeatability,
-        int[]? positions = null)
+        int[]? positions = null
+    )
     {
         var count = weighed.Count;
         var (masses, turns, variances, believed) = (new double[count], new double[count], new double[count], new double[count]);
@@ -108,8 +123,13 @@ internal sealed class CatchReadings
 
         var prior = repeatability.Of(believed);
         return new(
-            new ObservedRatios(masses, turns, variances, believed, prior.DegreesOfFreedom), prior, spans, tares, shared * toAllPoints,
-            positions ?? [.. Enumerable.Range(0, count)]);
+            new ObservedRatios(masses, turns, variances, believed, prior.DegreesOfFreedom),
+            prior,
+            spans,
+            tares,
+            shared * toAllPoints,
+            positions ?? [.. Enumerable.Range(0, count)]
+        );
     }
 }
 

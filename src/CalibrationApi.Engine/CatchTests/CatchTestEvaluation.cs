@@ -47,17 +47,45 @@ public static class CatchTestEvaluation
         var change = test.Reference is { } reference
             ? ChangeAgainstReference.Of(estimate, reference, settings.DayToDay, settings.Tolerance, settings.CoverageProbability)
             : null;
-        var expected = test.Reference is null ? null
+        var expected = test.Reference is null
+            ? null
             : ExpectedChange.Of(estimate.Value.Value, test.Reference, test.Predicted, settings.SecondTestChange);
-        var secondTest = expected is not null && test.Earlier is { } earlier
-            ? SecondTest.Of(estimate, earlier, expected, test.Reference!.FromAnotherScale is true, prior, settings.DayToDay, settings.CoverageProbability)
-            : null;
-        var mistakes = MistakeSearch.Of(test, readings, estimate, settings.DayToDay, expected is { IsLarge: true }, secondTest is { Confirms: true });
+        var secondTest =
+            expected is not null && test.Earlier is { } earlier
+                ? SecondTest.Of(
+                    estimate,
+                    earlier,
+                    expected,
+                    test.Reference!.FromAnotherScale is true,
+                    prior,
+                    settings.DayToDay,
+                    settings.CoverageProbability
+                )
+                : null;
+        var mistakes = MistakeSearch.Of(
+            test,
+            readings,
+            estimate,
+            settings.DayToDay,
+            expected is { IsLarge: true },
+            secondTest is { Confirms: true }
+        );
         var limits = PhysicalLimits.Of(test, estimate);
         var excluded = ExcludedCatches.Of(test, readings, estimate, expected, settings.Tolerance);
         var decision = CatchTestVerdict.Decide(
-            estimate, agreement, change, expected, secondTest, mistakes, limits.Impossible.Count > 0, test.Scale.KnownError is { CheckFailed: true },
-            excluded, readings.Count, readings.Variances.Average(), settings);
+            estimate,
+            agreement,
+            change,
+            expected,
+            secondTest,
+            mistakes,
+            limits.Impossible.Count > 0,
+            test.Scale.KnownError is { CheckFailed: true },
+            excluded,
+            readings.Count,
+            readings.Variances.Average(),
+            settings
+        );
 
         var toUse = decision.Verdict == Verdict.Adopt ? ValueToUse.Of(test, estimate, secondTest, settings.DayToDay) : null;
         var result = new CatchTestResult
@@ -79,11 +107,17 @@ public static class CatchTestEvaluation
             Enter = toUse is { } used ? Enter(test, used.Value.KilogramsPerRevolution) : null,
             InForce = InForce(test),
             MeasuredEntry = ForController(test, decision, estimate.Value.Value),
-            InForceEntry = test.Reference is { Kind: ReferenceKind.ValueInForce } inForce ? ForController(test, decision, inForce.Value.KilogramsPerRevolution) : null,
+            InForceEntry = test.Reference is { Kind: ReferenceKind.ValueInForce } inForce
+                ? ForController(test, decision, inForce.Value.KilogramsPerRevolution)
+                : null,
             EffectIfValueInForceStays = Effect(test, change),
             Settings = settings,
             Impossible = limits.Impossible,
-            Assumptions = [.. Assumptions(test, readings, settings, mistakes, decision), .. PhysicalLimits.Assumptions(test, startsFromVolume)],
+            Assumptions =
+            [
+                .. Assumptions(test, readings, settings, mistakes, decision),
+                .. PhysicalLimits.Assumptions(test, startsFromVolume),
+            ],
             Findings = [],
         };
         var headline = CatchTestSentences.Headline(result);
@@ -99,8 +133,12 @@ public static class CatchTestEvaluation
 
     // An old error of the scale goes before every sentence about a change that it explains; not before a mistake that stops the test.
     private static Finding? OldScale(CatchTestResult result) =>
-        result.LikelyMistakes.Named is null && result.Impossible.Count == 0 && result.Change is { Reference.ScaleErrorFoundLater: { } error } change && error.Explains(change)
-            ? error.AsFinding(change) : null;
+        result.LikelyMistakes.Named is null
+        && result.Impossible.Count == 0
+        && result.Change is { Reference.ScaleErrorFoundLater: { } error } change
+        && error.Explains(change)
+            ? error.AsFinding(change)
+            : null;
 
     // A controller with too few decimals would be told zero; then there is nothing to type in, and a finding says why.
     private static ControllerNumber? Enter(CatchTest test, double massPerRevolution) =>
@@ -113,8 +151,10 @@ public static class CatchTestEvaluation
     // A value that was stated more finely than the controller takes it is not what the controller shows.
     private static ControllerNumber? InForce(CatchTest test) =>
         test.Reference is { Kind: ReferenceKind.ValueInForce } reference
-        && test.ControllerEntry?.For(reference.Value.KilogramsPerRevolution) is { } number && Math.Abs(number.RoundingError) < SameNumber
-            ? number : null;
+        && test.ControllerEntry?.For(reference.Value.KilogramsPerRevolution) is { } number
+        && Math.Abs(number.RoundingError) < SameNumber
+            ? number
+            : null;
 
     private static CatchReading Reading(CatchTest test, Catch one)
     {
@@ -124,7 +164,8 @@ public static class CatchTestEvaluation
             new Mass(metered),
             new Revolutions(one.Revolutions.Count),
             new MassPerRevolution(metered / one.Revolutions.Count),
-            one.ExcludedBecause);
+            one.ExcludedBecause
+        );
     }
 
     private static EffectOnApplication? Effect(CatchTest test, ChangeAgainstReference? change) =>
@@ -132,21 +173,51 @@ public static class CatchTestEvaluation
             ? EffectOnApplication.Of(rate, change.Delta.Value, test.Area, test.PricePerKilogram)
             : null;
 
-    private static List<Assumption> Assumptions(CatchTest test, CatchReadings readings, CatchTestSettings settings, LikelyMistakesResult mistakes, CatchTestVerdict.Decision decision)
+    private static List<Assumption> Assumptions(
+        CatchTest test,
+        CatchReadings readings,
+        CatchTestSettings settings,
+        LikelyMistakesResult mistakes,
+        CatchTestVerdict.Decision decision
+    )
     {
         var assumptions = new List<Assumption>(settings.Assumptions);
         var heaviest = readings.Masses.Max() / (test.CaughtPoints?.Scale ?? 1);
         assumptions.Insert(Math.Min(1, assumptions.Count), test.Scale.SpanAssumption(new Mass(heaviest)));
         if (test.Reference is { FromAnotherScale: null } reference)
-            assumptions.Add(new(reference.Kind == ReferenceKind.ValueInForce ? "valueInForce/fromAnotherScale" : "startValue/fromAnotherScale", null, "not stated: taken as the same scale with the same check, so that its span error cancels in the change"));
+            assumptions.Add(
+                new(
+                    reference.Kind == ReferenceKind.ValueInForce ? "valueInForce/fromAnotherScale" : "startValue/fromAnotherScale",
+                    null,
+                    "not stated: taken as the same scale with the same check, so that its span error cancels in the change"
+                )
+            );
         if (decision.Rule == CatchTestVerdict.Rule.PrecisionNotReached && test.Limits.PrecisionProbability is null)
             assumptions.Add(CatchTestDefaults.PrecisionProbability.Assumed("precisionProbability"));
         if (test.Reference is { RelativeUncertainty: null } unstated)
-            assumptions.Add(ReferenceValue.UncertaintyOf(unstated.Kind).Assumed(unstated.Kind == ReferenceKind.ValueInForce ? "valueInForce/relativeUncertainty" : "startValue/relativeUncertainty"));
+            assumptions.Add(
+                ReferenceValue
+                    .UncertaintyOf(unstated.Kind)
+                    .Assumed(
+                        unstated.Kind == ReferenceKind.ValueInForce ? "valueInForce/relativeUncertainty" : "startValue/relativeUncertainty"
+                    )
+            );
         if (test.Earlier is { FromAnotherScale: null })
-            assumptions.Add(new("earlierTest/fromAnotherScale", null, "not stated: taken as the same scale with the same check, so that its span error cancels between the two tests"));
+            assumptions.Add(
+                new(
+                    "earlierTest/fromAnotherScale",
+                    null,
+                    "not stated: taken as the same scale with the same check, so that its span error cancels between the two tests"
+                )
+            );
         if (test.Predicted is { RelativeUncertainty: null })
-            assumptions.Add(new("predictedValue/relativeUncertainty", new Ratio(PredictedValue.DefaultUncertainty), "default for a value predicted for another lot; judgement, no published source"));
+            assumptions.Add(
+                new(
+                    "predictedValue/relativeUncertainty",
+                    new Ratio(PredictedValue.DefaultUncertainty),
+                    "default for a value predicted for another lot; judgement, no published source"
+                )
+            );
         if (test.TareRounding != test.TareReading)
             assumptions.Add(TareAssumption.EqualTares("sharedTare"));
         assumptions.AddRange(test.ReadingAssumptions);
@@ -154,7 +225,13 @@ public static class CatchTestEvaluation
         {
             assumptions.Add(new("likelyMistakes/prior", new Ratio(MistakeJudgement.PriorOfAnyMistake), MistakeJudgement.Origin));
             if (test.Reference is not null && test.Context.NewLot is null)
-                assumptions.Add(new("newLot", null, $"not stated: taken as the same lot, whose ordinary change is {MistakeJudgement.OrdinaryChange * 100:0.#} %; {MistakeJudgement.Origin}"));
+                assumptions.Add(
+                    new(
+                        "newLot",
+                        null,
+                        $"not stated: taken as the same lot, whose ordinary change is {MistakeJudgement.OrdinaryChange * 100:0.#} %; {MistakeJudgement.Origin}"
+                    )
+                );
         }
 
         return assumptions;

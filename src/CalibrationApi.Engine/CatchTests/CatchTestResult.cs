@@ -14,8 +14,12 @@ public sealed record CatchTestResult
     public required CatchTestVerdict.Decision Decision { get; init; }
 
     /// <summary>Nothing but precision is missing: what the test found can be gone by where nothing else is known.</summary>
-    public bool IsMeasure => Decision.Verdict is Verdict.Keep or Verdict.Adopt
-        || (Decision.Rule is CatchTestVerdict.Rule.PrecisionNotReached or CatchTestVerdict.Rule.PrecisionOutOfReach && FromExpected is not { IsLarge: true });
+    public bool IsMeasure =>
+        Decision.Verdict is Verdict.Keep or Verdict.Adopt
+        || (
+            Decision.Rule is CatchTestVerdict.Rule.PrecisionNotReached or CatchTestVerdict.Rule.PrecisionOutOfReach
+            && FromExpected is not { IsLarge: true }
+        );
 
     /// <summary>Why.</summary>
     public required IReadOnlyList<Finding> Reasons { get; init; }
@@ -91,4 +95,10 @@ public sealed record CatchTestResult
 /// <param name="Revolutions">Revolutions.</param>
 /// <param name="MassPerRevolution">Metered mass over revolutions.</param>
 /// <param name="ExcludedBecause">Why it does not count; null when it does.</param>
-public sealed record CatchReading(Mass Net, Mass Metered, Revolutions Revolutions, MassPerRevolution MassPerRevolution, string? ExcludedBecause);
+public sealed record CatchReading(
+    Mass Net,
+    Mass Metered,
+    Revolutions Revolutions,
+    MassPerRevolution MassPerRevolution,
+    string? ExcludedBecause
+);

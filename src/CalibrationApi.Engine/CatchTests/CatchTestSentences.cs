@@ -61,108 +61,138 @@ internal static class CatchTestSentences
         {
             case CatchTestVerdict.Rule.LikelyMistake:
                 var named = result.LikelyMistakes.Named!;
-                return Finding.Stop(FindingCode.LikelyMistake, named.Probability >= ProbabilityWords.AlmostCertain
-                    ? (FormattableString)$"{named.Detail} It is almost certain."
-                    : $"{named.Detail} Its probability is {new Ratio(named.Probability):F0}.");
+                return Finding.Stop(
+                    FindingCode.LikelyMistake,
+                    named.Probability >= ProbabilityWords.AlmostCertain
+                        ? (FormattableString)$"{named.Detail} It is almost certain."
+                        : $"{named.Detail} Its probability is {new Ratio(named.Probability):F0}."
+                );
             case CatchTestVerdict.Rule.Impossible:
                 return result.Impossible[0];
             case CatchTestVerdict.Rule.ScaleFailed:
                 return CatchTestFindings.ScaleFailed;
             case CatchTestVerdict.Rule.MistakeNotToldApart:
-                return Finding.Stop(FindingCode.CannotBeToldApart,
-                    $"The probability of some mistake is {new Ratio(result.LikelyMistakes.AnyProbability):F0}, but the masses alone do not say which.");
+                return Finding.Stop(
+                    FindingCode.CannotBeToldApart,
+                    $"The probability of some mistake is {new Ratio(result.LikelyMistakes.AnyProbability):F0}, but the masses alone do not say which."
+                );
             case CatchTestVerdict.Rule.StrayCatch:
-                return Finding.Stop(FindingCode.StrayCatch,
-                    $"Among honest catches one that stands apart by {new Ratio(Math.Abs(result.Agreement.FarthestDeviation)):F1} comes up in fewer than 1 test of 100.");
+                return Finding.Stop(
+                    FindingCode.StrayCatch,
+                    $"Among honest catches one that stands apart by {new Ratio(Math.Abs(result.Agreement.FarthestDeviation)):F1} comes up in fewer than 1 test of 100."
+                );
             case CatchTestVerdict.Rule.WildScatter:
-                return Finding.Stop(FindingCode.CatchesScatterMoreThanExpected,
-                    $"The catches spread by {new Ratio(result.Agreement.Spread):F1}; with a repeatability of {new Ratio(settings.Repeatability.Relative):0.##} that comes up in fewer than 1 test of 100.");
+                return Finding.Stop(
+                    FindingCode.CatchesScatterMoreThanExpected,
+                    $"The catches spread by {new Ratio(result.Agreement.Spread):F1}; with a repeatability of {new Ratio(settings.Repeatability.Relative):0.##} that comes up in fewer than 1 test of 100."
+                );
             case CatchTestVerdict.Rule.PrecisionNotReached:
-                return Finding.Warning(FindingCode.PrecisionNotReached,
-                    $"The value is known within {new Ratio(result.Estimate.RelativeExpanded):F1}; within {new Ratio(settings.WantedPrecision):0.##} is wanted. {More(result.Decision.MoreCatches!.Value)} With a probability of {new Ratio(settings.PrecisionProbability):0.##} that is enough; {new Ratio(result.Decision.ExpectedPrecision!.Value):F1} is to be expected then.");
+                return Finding.Warning(
+                    FindingCode.PrecisionNotReached,
+                    $"The value is known within {new Ratio(result.Estimate.RelativeExpanded):F1}; within {new Ratio(settings.WantedPrecision):0.##} is wanted. {More(result.Decision.MoreCatches!.Value)} With a probability of {new Ratio(settings.PrecisionProbability):0.##} that is enough; {new Ratio(result.Decision.ExpectedPrecision!.Value):F1} is to be expected then."
+                );
             case CatchTestVerdict.Rule.PrecisionOutOfReach:
                 if (!CommonIsTooWide(result))
-                    return Finding.Warning(FindingCode.PrecisionOutOfReach,
-                        $"One catch like these has a standard uncertainty of {new Ratio(OfOneCatch(result)):F1}: it takes more than {CatchCount.Most} catches to know the value within {new Ratio(settings.WantedPrecision):0.##}.");
-                return Finding.Warning(FindingCode.PrecisionOutOfReach,
-                    $"What all catches have in common alone leaves {new Ratio(Common(result)):F1} of doubt; within {new Ratio(settings.WantedPrecision):0.##} is wanted. {OutOfReachRemedy(result)}");
+                    return Finding.Warning(
+                        FindingCode.PrecisionOutOfReach,
+                        $"One catch like these has a standard uncertainty of {new Ratio(OfOneCatch(result)):F1}: it takes more than {CatchCount.Most} catches to know the value within {new Ratio(settings.WantedPrecision):0.##}."
+                    );
+                return Finding.Warning(
+                    FindingCode.PrecisionOutOfReach,
+                    $"What all catches have in common alone leaves {new Ratio(Common(result)):F1} of doubt; within {new Ratio(settings.WantedPrecision):0.##} is wanted. {OutOfReachRemedy(result)}"
+                );
             case CatchTestVerdict.Rule.SecondTestNeeded:
                 return SecondTestSentences.WhyNeeded(result);
             case CatchTestVerdict.Rule.ChangeConfirmed:
                 return SecondTestSentences.WhyConfirmed(result);
             case CatchTestVerdict.Rule.CatchApart:
-                return Finding.Warning(FindingCode.CatchApart, result.Agreement.FarthestCatch is { } catchApart
-                    ? (FormattableString)$"Catch {catchApart + 1} stands {new Ratio(Math.Abs(result.Agreement.FarthestDeviation)):F1} apart from the others; among honest catches that comes up in fewer than 5 tests of 100."
-                    : $"The two catches differ by {new Ratio(result.Agreement.Spread * Math.Sqrt(2)):F1}; two honest ones do so in fewer than 5 tests of 100.");
+                return Finding.Warning(
+                    FindingCode.CatchApart,
+                    result.Agreement.FarthestCatch is { } catchApart
+                        ? (FormattableString)
+                            $"Catch {catchApart + 1} stands {new Ratio(Math.Abs(result.Agreement.FarthestDeviation)):F1} apart from the others; among honest catches that comes up in fewer than 5 tests of 100."
+                        : $"The two catches differ by {new Ratio(result.Agreement.Spread * Math.Sqrt(2)):F1}; two honest ones do so in fewer than 5 tests of 100."
+                );
             case CatchTestVerdict.Rule.ExclusionDecides:
-                return Finding.Warning(FindingCode.ExclusionDecides,
-                    $"Catch {result.Excluded.Contradicting[0] + 1} was left out, and {(result.Change is null ? "stands apart from what counts" : "fits what was expected")}. One of the two is wrong, and leaving out alone decides which.");
+                return Finding.Warning(
+                    FindingCode.ExclusionDecides,
+                    $"Catch {result.Excluded.Contradicting[0] + 1} was left out, and {(result.Change is null ? "stands apart from what counts" : "fits what was expected")}. One of the two is wrong, and leaving out alone decides which."
+                );
             case CatchTestVerdict.Rule.WithinTolerance:
                 var likely = ProbabilityWords.Likely(result.Change!.ProbabilityWithinTolerance);
                 return result.Change.IsDetected
-                    ? Finding.Note(FindingCode.WithinTolerance, $"The meter has changed a little, but the value in force is still within {tolerance:0.##} of the truth with a probability of {likely}.")
-                    : Finding.Note(FindingCode.NoPracticalChange, $"The change is smaller than its own uncertainty, and the value in force is within {tolerance:0.##} of the truth with a probability of {likely}.");
+                    ? Finding.Note(
+                        FindingCode.WithinTolerance,
+                        $"The meter has changed a little, but the value in force is still within {tolerance:0.##} of the truth with a probability of {likely}."
+                    )
+                    : Finding.Note(
+                        FindingCode.NoPracticalChange,
+                        $"The change is smaller than its own uncertainty, and the value in force is within {tolerance:0.##} of the truth with a probability of {likely}."
+                    );
             case CatchTestVerdict.Rule.NothingInForce:
                 return Finding.Note(FindingCode.NoValueInForce, $"No value is in force to compare with.");
             case CatchTestVerdict.Rule.Changed:
-                return Finding.Warning(FindingCode.ChangeDetected,
-                    $"The value in force is within {tolerance:0.##} of the truth with a probability of {ProbabilityWords.OnlyLikely(result.Change!.ProbabilityWithinTolerance)}; {Agreement(result)}.");
+                return Finding.Warning(
+                    FindingCode.ChangeDetected,
+                    $"The value in force is within {tolerance:0.##} of the truth with a probability of {ProbabilityWords.OnlyLikely(result.Change!.ProbabilityWithinTolerance)}; {Agreement(result)}."
+                );
             default:
-                return Finding.Warning(FindingCode.WithinToleranceNotShown,
-                    $"The change is smaller than its own uncertainty, but the value in force is within {tolerance:0.##} of the truth with a probability of {ProbabilityWords.OnlyLikely(result.Change!.ProbabilityWithinTolerance)}.");
+                return Finding.Warning(
+                    FindingCode.WithinToleranceNotShown,
+                    $"The change is smaller than its own uncertainty, but the value in force is within {tolerance:0.##} of the truth with a probability of {ProbabilityWords.OnlyLikely(result.Change!.ProbabilityWithinTolerance)}."
+                );
         }
     }
 
-    private static FormattableString FirstCheck(CatchTestResult result) => result.LikelyMistakes.Shown is [var first, ..]
-        ? (FormattableString)$"{first.Detail} {first.Check}"
-        : $"Go through the test step by step as it was done.";
+    private static FormattableString FirstCheck(CatchTestResult result) =>
+        result.LikelyMistakes.Shown is [var first, ..]
+            ? (FormattableString)$"{first.Detail} {first.Check}"
+            : $"Go through the test step by step as it was done.";
 
-    private static FormattableString Adopt(CatchTestResult result) => result.Enter is { } number
-        ? (FormattableString)$"Adopt {number.InWords}."
-        : $"Adopt {result.ToUse!.Value}.";
+    private static FormattableString Adopt(CatchTestResult result) =>
+        result.Enter is { } number ? (FormattableString)$"Adopt {number.InWords}." : $"Adopt {result.ToUse!.Value}.";
 
-    private static FormattableString Keep(CatchTestResult result) => result.InForce is { } number
-        ? (FormattableString)$"Keep {number.InWords}."
-        : $"Keep {result.Change!.Reference.Value}.";
+    private static FormattableString Keep(CatchTestResult result) =>
+        result.InForce is { } number ? (FormattableString)$"Keep {number.InWords}." : $"Keep {result.Change!.Reference.Value}.";
 
-    private static FormattableString Apart(CatchTestResult result) => result.Agreement.FarthestCatch is { } one
-        ? (FormattableString)$"catch {one + 1} stands apart from the others by {new Ratio(Math.Abs(result.Agreement.FarthestDeviation)):F1}"
-        : $"the two catches differ by {new Ratio(result.Agreement.Spread * Math.Sqrt(2)):F1}";
+    private static FormattableString Apart(CatchTestResult result) =>
+        result.Agreement.FarthestCatch is { } one
+            ? (FormattableString)
+                $"catch {one + 1} stands apart from the others by {new Ratio(Math.Abs(result.Agreement.FarthestDeviation)):F1}"
+            : $"the two catches differ by {new Ratio(result.Agreement.Spread * Math.Sqrt(2)):F1}";
 
     private static string Agreement(CatchTestResult result)
     {
         var counted = result.Catches.Count(one => one.ExcludedBecause is null);
-        return counted == 1
-            ? "it rests on one catch"
-            : result.Agreement.Agree ? $"the {CountWords.Of(counted)} catches agree" : $"the {CountWords.Of(counted)} catches do not agree well";
+        return counted == 1 ? "it rests on one catch"
+            : result.Agreement.Agree ? $"the {CountWords.Of(counted)} catches agree"
+            : $"the {CountWords.Of(counted)} catches do not agree well";
     }
 
-    private static FormattableString AsMuchOrNot(ChangeAgainstReference change) => Math.Abs(change.Delta.Value) < RoundsToNothing
-        ? (FormattableString)$"as much per revolution as it says"
-        : MoreOrLess(change);
+    private static FormattableString AsMuchOrNot(ChangeAgainstReference change) =>
+        Math.Abs(change.Delta.Value) < RoundsToNothing ? (FormattableString)$"as much per revolution as it says" : MoreOrLess(change);
 
     private static FormattableString MoreOrLess(ChangeAgainstReference change) =>
         change.Delta.Value >= 0
             ? (FormattableString)$"{new Ratio(change.Delta.Value):F1} more per revolution"
             : $"{new Ratio(-change.Delta.Value):F1} less per revolution";
 
-    private static string More(int catches) => catches == 1
-        ? "Make one more catch."
-        : $"Make {CountWords.Of(catches)} more catches.";
+    private static string More(int catches) => catches == 1 ? "Make one more catch." : $"Make {CountWords.Of(catches)} more catches.";
 
-    private static string OutOfReachRemedy(CatchTestResult result) => !CommonIsTooWide(result)
-        ? "Make each catch longer, count more finely, or find out what makes them differ."
-        : result.Estimate.Points > result.Estimate.Span
-            ? "Catch more points of the meter."
-            : "Not with this scale: make larger catches, use a finer scale, or check this one against known masses.";
+    private static string OutOfReachRemedy(CatchTestResult result) =>
+        !CommonIsTooWide(result) ? "Make each catch longer, count more finely, or find out what makes them differ."
+        : result.Estimate.Points > result.Estimate.Span ? "Catch more points of the meter."
+        : "Not with this scale: make larger catches, use a finer scale, or check this one against known masses.";
 
     private static double OfOneCatch(CatchTestResult result) =>
         Math.Sqrt(result.Estimate.Pooled.RelativeVariance * result.Catches.Count(one => one.ExcludedBecause is null));
 
-    private static bool CommonIsTooWide(CatchTestResult result) => CatchCount.OutOfReach(
-        result.Settings.WantedPrecision,
-        Math.Sqrt(result.Estimate.RelativeVariance - result.Estimate.Pooled.RelativeVariance),
-        result.Settings.CoverageProbability);
+    private static bool CommonIsTooWide(CatchTestResult result) =>
+        CatchCount.OutOfReach(
+            result.Settings.WantedPrecision,
+            Math.Sqrt(result.Estimate.RelativeVariance - result.Estimate.Pooled.RelativeVariance),
+            result.Settings.CoverageProbability
+        );
 
     private static double Common(CatchTestResult result) =>
         Statistics.StudentT.CoverageFactor(result.Settings.CoverageProbability, double.PositiveInfinity)

@@ -39,7 +39,13 @@ public sealed record CatchTestSettings
         if (limits.Repeatability is null)
             assumptions.Add(new("repeatability", new Ratio(repeatability.Relative), repeatability.Origin));
         else if (limits.RepeatabilityDegreesOfFreedom is null)
-            assumptions.Add(new("repeatabilityDegreesOfFreedom", null, "default: the stated repeatability counts as known with 4 degrees of freedom; judgement, no published source"));
+            assumptions.Add(
+                new(
+                    "repeatabilityDegreesOfFreedom",
+                    null,
+                    "default: the stated repeatability counts as known with 4 degrees of freedom; judgement, no published source"
+                )
+            );
         var settings = new CatchTestSettings
         {
             Repeatability = repeatability,
@@ -47,14 +53,23 @@ public sealed record CatchTestSettings
             Tolerance = limits.Tolerance ?? CatchTestLimits.DefaultTolerance,
             WantedPrecision = limits.WantedPrecision ?? CatchTestLimits.DefaultWantedPrecision,
             PrecisionProbability = limits.PrecisionProbability ?? CatchTestLimits.DefaultPrecisionProbability,
-            SecondTestChange = limits.SecondTestChange ?? CatchTestLimits.SecondTestTolerances * (limits.Tolerance ?? CatchTestLimits.DefaultTolerance),
+            SecondTestChange = limits.SecondTestChange
+                ?? CatchTestLimits.SecondTestTolerances * (limits.Tolerance ?? CatchTestLimits.DefaultTolerance),
             CoverageProbability = limits.CoverageProbability ?? CatchTestLimits.DefaultCoverage,
             Assumptions = assumptions,
         };
         if (compares)
         {
             AddIfMissing(assumptions, limits.DayToDay, "dayToDay", CatchTestDefaults.DayToDay);
-            AddIfMissing(assumptions, limits.SecondTestChange, "secondTestChange", CatchTestDefaults.SecondTestChange with { Value = new Ratio(settings.SecondTestChange) });
+            AddIfMissing(
+                assumptions,
+                limits.SecondTestChange,
+                "secondTestChange",
+                CatchTestDefaults.SecondTestChange with
+                {
+                    Value = new Ratio(settings.SecondTestChange),
+                }
+            );
         }
 
         AddIfMissing(assumptions, limits.Tolerance, "tolerance", CatchTestDefaults.Tolerance);
@@ -73,12 +88,16 @@ public sealed record CatchTestSettings
     {
         var z = StudentT.CoverageFactor(CoverageProbability, double.PositiveInfinity);
         var precision = WantedPrecision / z;
-        var needed = StudentT.CoverageFactor(CatchTestVerdict.KeepProbability, double.PositiveInfinity)
+        var needed =
+            StudentT.CoverageFactor(CatchTestVerdict.KeepProbability, double.PositiveInfinity)
             * Math.Sqrt(precision * precision + DayToDay * DayToDay);
         return !Threshold.IsAbove(needed, Tolerance)
             ? null
-            : new Refusal(RefusalCode.SettingsAtOdds, "wantedPrecision",
-                $"A tolerance of {new Ratio(Tolerance)} cannot be shown by a test that is only wanted to {new Ratio(WantedPrecision)} (with {new Ratio(DayToDay)} from day to day it takes a tolerance of at least {new Ratio(needed)}). Widen the tolerance or ask for a smaller wantedPrecision.");
+            : new Refusal(
+                RefusalCode.SettingsAtOdds,
+                "wantedPrecision",
+                $"A tolerance of {new Ratio(Tolerance)} cannot be shown by a test that is only wanted to {new Ratio(WantedPrecision)} (with {new Ratio(DayToDay)} from day to day it takes a tolerance of at least {new Ratio(needed)}). Widen the tolerance or ask for a smaller wantedPrecision."
+            );
     }
 
     /// <summary>
@@ -94,9 +113,11 @@ public sealed record CatchTestSettings
     /// </remarks>
     public static double LargestDayToDay(CatchTestLimits limits)
     {
-        var precision = (limits.WantedPrecision ?? CatchTestLimits.DefaultWantedPrecision)
+        var precision =
+            (limits.WantedPrecision ?? CatchTestLimits.DefaultWantedPrecision)
             / StudentT.CoverageFactor(limits.CoverageProbability ?? CatchTestLimits.DefaultCoverage, double.PositiveInfinity);
-        var allowed = (limits.Tolerance ?? CatchTestLimits.DefaultTolerance)
+        var allowed =
+            (limits.Tolerance ?? CatchTestLimits.DefaultTolerance)
             / StudentT.CoverageFactor(CatchTestVerdict.KeepProbability, double.PositiveInfinity);
         return Math.Sqrt(Math.Max(0, allowed * allowed - precision * precision));
     }

@@ -113,9 +113,22 @@ public static class CatchTestVerdict
         ExcludedCatches excluded,
         int counted,
         double meanVariance,
-        CatchTestSettings limits)
+        CatchTestSettings limits
+    )
     {
-        var decision = DecideByCounted(estimate, agreement, change, expected, secondTest, mistakes, isImpossible, scaleFailed, counted, meanVariance, limits);
+        var decision = DecideByCounted(
+            estimate,
+            agreement,
+            change,
+            expected,
+            secondTest,
+            mistakes,
+            isImpossible,
+            scaleFailed,
+            counted,
+            meanVariance,
+            limits
+        );
         if (decision.Verdict != Verdict.Adopt)
             return decision;
         if (agreement.HasCatchApart(limits.Tolerance))
@@ -134,7 +147,8 @@ public static class CatchTestVerdict
         bool scaleFailed,
         int counted,
         double meanVariance,
-        CatchTestSettings limits)
+        CatchTestSettings limits
+    )
     {
         if (mistakes.Named is not null)
             return new(Verdict.Investigate, Rule.LikelyMistake);
@@ -165,7 +179,9 @@ public static class CatchTestVerdict
     {
         var common = Math.Sqrt(estimate.RelativeVariance - estimate.Pooled.RelativeVariance);
         var scatter = new ExpectedScatter(estimate.Pooled.BetweenVariance, estimate.Pooled.DegreesOfFreedom, counted, meanVariance, common);
-        return CatchCount.Promised(limits.WantedPrecision, counted + 1, scatter, limits.CoverageProbability, limits.PrecisionProbability) is { } catches
+        return
+            CatchCount.Promised(limits.WantedPrecision, counted + 1, scatter, limits.CoverageProbability, limits.PrecisionProbability)
+                is { } catches
             ? new(Verdict.Repeat, Rule.PrecisionNotReached, catches - counted, scatter.Precision(catches, limits.CoverageProbability))
             : new(Verdict.Repeat, Rule.PrecisionOutOfReach);
     }

@@ -12,16 +12,17 @@ public static class CatchVariance
     /// <param name="test">The test, for its scale, its taring and its counter.</param>
     /// <param name="one">The catch.</param>
     /// <remarks>Formula: v = (u_m / m)^2 + (u_N / N)^2, m in kg and N in revolutions.</remarks>
-    public static double Of(CatchTest test, Catch one) => Of(
-        test.Scale.RandomUncertainty(test.TareRounding) / test.Scale.Corrected(one.IndicatedNet.Kilograms),
-        OfCount(one.Revolutions.Resolution, test.CountStart, test.PocketsPerRevolution) / one.Revolutions.Count);
+    public static double Of(CatchTest test, Catch one) =>
+        Of(
+            test.Scale.RandomUncertainty(test.TareRounding) / test.Scale.Corrected(one.IndicatedNet.Kilograms),
+            OfCount(one.Revolutions.Resolution, test.CountStart, test.PocketsPerRevolution) / one.Revolutions.Count
+        );
 
     /// <summary>Relative variance of one catch from its relative weighing and counting uncertainties.</summary>
     /// <param name="relativeMass">Standard uncertainty of the mass, relative.</param>
     /// <param name="relativeCount">Standard uncertainty of the count, relative.</param>
     /// <remarks>Formula: v = u_m^2 + u_N^2.</remarks>
-    public static double Of(double relativeMass, double relativeCount) =>
-        relativeMass * relativeMass + relativeCount * relativeCount;
+    public static double Of(double relativeMass, double relativeCount) => relativeMass * relativeMass + relativeCount * relativeCount;
 
     /// <summary>Standard uncertainty of a count of revolutions, in revolutions.</summary>
     /// <param name="resolution">Smallest step r of the count, in revolutions, &gt;= 0.</param>

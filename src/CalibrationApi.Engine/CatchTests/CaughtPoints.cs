@@ -20,8 +20,10 @@ public sealed record CaughtPoints(int Caught, int Total, double RelativeSpread)
     public static double DefaultRelativeSpread { get; } = 0.05 / Math.Sqrt(3);
 
     /// <inheritdoc cref="CaughtPoints(int, int, double)"/>
-    public int Caught { get; } = Caught >= 1 && Caught <= Total
-        ? Caught : throw new ArgumentOutOfRangeException(nameof(Caught), Caught, "At least one point and no more than the meter feeds.");
+    public int Caught { get; } =
+        Caught >= 1 && Caught <= Total
+            ? Caught
+            : throw new ArgumentOutOfRangeException(nameof(Caught), Caught, "At least one point and no more than the meter feeds.");
 
     /// <summary>Factor from the mass caught to the mass metered.</summary>
     public double Scale => (double)Total / Caught;

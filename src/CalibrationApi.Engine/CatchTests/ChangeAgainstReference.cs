@@ -26,27 +26,47 @@ public sealed record ChangeAgainstReference
     /// and the old uncertainty does not (JCGM 106:2012 with the distribution of the interval). The day-to-day component enters both, once
     /// for the test.
     /// </remarks>
-    internal static ChangeAgainstReference Of(MassPerRevolutionEstimate estimate, ReferenceValue reference, double dayToDay, double tolerance, double coverage)
+    internal static ChangeAgainstReference Of(
+        MassPerRevolutionEstimate estimate,
+        ReferenceValue reference,
+        double dayToDay,
+        double tolerance,
+        double coverage
+    )
     {
         var ratio = estimate.Value.Value / reference.Value.KilogramsPerRevolution;
         var day = dayToDay * dayToDay;
         var old = reference.StandardUncertainty * reference.StandardUncertainty;
-        var changeVariance = estimate.VarianceWithoutSpan + day + old
-            + (reference.FromAnotherScale is true ? estimate.Span * estimate.Span : 0);
+        var changeVariance =
+            estimate.VarianceWithoutSpan + day + old + (reference.FromAnotherScale is true ? estimate.Span * estimate.Span : 0);
         var delta = MeasuredValue.Create(ratio - 1, estimate.UncertaintyOf(changeVariance).Times(ratio), coverage);
 
         var truthVariance = estimate.RelativeVariance + day;
         var probability = Conformance.Probability(ratio, estimate.UncertaintyOf(truthVariance).Times(ratio), 1 - tolerance, 1 + tolerance);
 
-        var change = new ChangeAgainstReference { Reference = reference, Delta = delta, ProbabilityWithinTolerance = probability };
+        var change = new ChangeAgainstReference
+        {
+            Reference = reference,
+            Delta = delta,
+            ProbabilityWithinTolerance = probability,
+        };
         return reference.RelativeUncertainty is { } known && known > 0 && !change.IsDetected
-            ? change with { Combined = Combine(estimate, reference, known * known + day, day, coverage) }
+            ? change with
+            {
+                Combined = Combine(estimate, reference, known * known + day, day, coverage),
+            }
             : change;
     }
 
     // Inverse-variance mean of the aged old value and the new one. A span error that both share is not averaged:
     // it is added to the whole afterwards.
-    private static MeasuredValue Combine(MassPerRevolutionEstimate estimate, ReferenceValue reference, double aged, double day, double coverage)
+    private static MeasuredValue Combine(
+        MassPerRevolutionEstimate estimate,
+        ReferenceValue reference,
+        double aged,
+        double day,
+        double coverage
+    )
     {
         var span = estimate.Span * estimate.Span;
         var fresh = estimate.VarianceWithoutSpan + day + (reference.FromAnotherScale is true ? span : 0);

@@ -59,20 +59,22 @@ public sealed record ControllerEntry
     private double PerRevolution { get; }
 
     /// <summary>The dimension of the number typed in.</summary>
-    public static Dimension DimensionOf(ControllerForm form) => form switch
-    {
-        ControllerForm.MassPerRevolution => Dimension.MassPerRevolution,
-        ControllerForm.MassPerTenRevolutions or ControllerForm.MassPerPulse => Dimension.Mass,
-        ControllerForm.VolumePerRevolution => Dimension.Volume,
-        ControllerForm.MassPerTime => Dimension.MassPerTime,
-        _ => throw new ArgumentOutOfRangeException(nameof(form)),
-    };
+    public static Dimension DimensionOf(ControllerForm form) =>
+        form switch
+        {
+            ControllerForm.MassPerRevolution => Dimension.MassPerRevolution,
+            ControllerForm.MassPerTenRevolutions or ControllerForm.MassPerPulse => Dimension.Mass,
+            ControllerForm.VolumePerRevolution => Dimension.Volume,
+            ControllerForm.MassPerTime => Dimension.MassPerTime,
+            _ => throw new ArgumentOutOfRangeException(nameof(form)),
+        };
 
     /// <summary>Mass per revolution.</summary>
     public static ControllerEntry PerRevolutionOf(Unit unit, int decimals) => new(ControllerForm.MassPerRevolution, unit, decimals, 1);
 
     /// <summary>Mass per ten revolutions.</summary>
-    public static ControllerEntry PerTenRevolutions(Unit unit, int decimals) => new(ControllerForm.MassPerTenRevolutions, unit, decimals, 10);
+    public static ControllerEntry PerTenRevolutions(Unit unit, int decimals) =>
+        new(ControllerForm.MassPerTenRevolutions, unit, decimals, 10);
 
     /// <summary>Mass per sensor pulse.</summary>
     /// <param name="unit">A unit of mass.</param>
@@ -116,15 +118,19 @@ public sealed record ControllerNumber(ControllerEntry Entry, double Typed, doubl
     /// <summary>
     /// The number with its unit and what it is for: a mass alone would not say whether it is for one revolution or for ten.
     /// </summary>
-    public string InWords => Entry.Form switch
-    {
-        ControllerForm.MassPerTenRevolutions => $"{this} per ten revolutions",
-        ControllerForm.MassPerPulse => $"{this} per pulse",
-        ControllerForm.VolumePerRevolution => $"{this} per revolution",
-        _ => ToString(),
-    };
+    public string InWords =>
+        Entry.Form switch
+        {
+            ControllerForm.MassPerTenRevolutions => $"{this} per ten revolutions",
+            ControllerForm.MassPerPulse => $"{this} per pulse",
+            ControllerForm.VolumePerRevolution => $"{this} per revolution",
+            _ => ToString(),
+        };
 
     /// <summary>The number with its unit, as it is typed.</summary>
     public override string ToString() =>
-        string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{Typed.ToString("F" + Entry.Decimals, System.Globalization.CultureInfo.InvariantCulture)} {Entry.Unit.Symbol}");
+        string.Create(
+            System.Globalization.CultureInfo.InvariantCulture,
+            $"{Typed.ToString("F" + Entry.Decimals, System.Globalization.CultureInfo.InvariantCulture)} {Entry.Unit.Symbol}"
+        );
 }

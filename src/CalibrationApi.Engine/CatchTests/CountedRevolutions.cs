@@ -15,8 +15,7 @@ namespace CalibrationApi.Engine.CatchTests;
 public readonly record struct CountedRevolutions(double Count, double Resolution)
 {
     /// <summary>A revolution counter.</summary>
-    public static CountedRevolutions FromCounter(Revolutions shown, Revolutions resolution) =>
-        new(shown.Count, resolution.Count);
+    public static CountedRevolutions FromCounter(Revolutions shown, Revolutions resolution) => new(shown.Count, resolution.Count);
 
     /// <summary>Sensor pulses: N = pulses / pulses per revolution; the resolution is one pulse.</summary>
     /// <param name="pulses">Pulses counted, above 0.</param>

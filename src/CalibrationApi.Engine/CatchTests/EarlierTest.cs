@@ -67,7 +67,9 @@ public sealed record EarlierTest
             Catches = result.Catches.Count(one => one.ExcludedBecause is null),
             Scatter = Math.Sqrt(estimate.Pooled.BetweenShare),
             DegreesOfFreedom = estimate.Pooled.DegreesOfFreedom,
-            KnownUncertainty = Math.Sqrt(Math.Max(0, estimate.Pooled.RelativeVariance - estimate.Pooled.BetweenShare) + estimate.SharedTare * estimate.SharedTare),
+            KnownUncertainty = Math.Sqrt(
+                Math.Max(0, estimate.Pooled.RelativeVariance - estimate.Pooled.BetweenShare) + estimate.SharedTare * estimate.SharedTare
+            ),
             Span = estimate.Span,
         };
     }

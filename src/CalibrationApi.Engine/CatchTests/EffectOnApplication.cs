@@ -25,6 +25,7 @@ public sealed record EffectOnApplication(MassPerArea AppliedRate, Mass? MassOver
         return new EffectOnApplication(
             new MassPerArea(target.KilogramsPerSquareMetre * (1 + delta)),
             excess is { } mass ? new Mass(mass) : null,
-            excess * pricePerKilogram);
+            excess * pricePerKilogram
+        );
     }
 }

@@ -25,7 +25,13 @@ public sealed record ExcludedCatches(IReadOnlyList<int> Agreeing, IReadOnlyList<
     /// </remarks>
     public bool Decide(int counted) => 2 * Contradicting.Count > counted;
 
-    internal static ExcludedCatches Of(CatchTest test, CatchReadings readings, MassPerRevolutionEstimate estimate, ExpectedChange? expected, double tolerance)
+    internal static ExcludedCatches Of(
+        CatchTest test,
+        CatchReadings readings,
+        MassPerRevolutionEstimate estimate,
+        ExpectedChange? expected,
+        double tolerance
+    )
     {
         var left = test.Catches.Count - readings.Count;
         if (left == 0)
@@ -40,7 +46,9 @@ public sealed record ExcludedCatches(IReadOnlyList<int> Agreeing, IReadOnlyList<
             var value = metered / one.Revolutions.Count;
             var believed = test.Limits.Repeatability
                 ?? RepeatabilityPrior.Default(test.Material, metered / (test.CaughtPoints?.Scale ?? 1), one.Revolutions.Count).Relative;
-            var spread = Math.Sqrt(estimate.Pooled.Scatter * believed * believed + CatchVariance.Of(test, one) + estimate.Pooled.RelativeVariance);
+            var spread = Math.Sqrt(
+                estimate.Pooled.Scatter * believed * believed + CatchVariance.Of(test, one) + estimate.Pooled.RelativeVariance
+            );
             var isApart = left * StudentT.TwoSided((value / estimate.Value.Value - 1) / spread, estimate.Pooled.DegreesOfFreedom) < Rare;
             if (!isApart)
                 agreeing.Add(position);

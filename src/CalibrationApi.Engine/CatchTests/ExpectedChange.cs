@@ -27,8 +27,12 @@ public sealed record ExpectedChange(MassPerRevolution Expected, bool IsPredicted
     {
         if (predicted is { } lot)
             return new(lot.Value, true, value / lot.Value.KilogramsPerRevolution - 1, Widened(limit, lot.StandardUncertainty));
-        return new(reference.Value, false, value / reference.Value.KilogramsPerRevolution - 1,
-            reference.Kind == ReferenceKind.StartValue ? Widened(limit, reference.StandardUncertainty) : limit);
+        return new(
+            reference.Value,
+            false,
+            value / reference.Value.KilogramsPerRevolution - 1,
+            reference.Kind == ReferenceKind.StartValue ? Widened(limit, reference.StandardUncertainty) : limit
+        );
     }
 
     private static double Widened(double limit, double uncertainty) => Math.Max(limit, OrdinaryDeviations * uncertainty);

@@ -23,7 +23,9 @@ public readonly record struct ExpectedScatter(double Between, double DegreesOfFr
     /// <param name="coverage">Coverage probability.</param>
     /// <remarks>Formula: U = sqrt(t^2 tau^2 / c + z^2 (v / c + u_s^2)), relative.</remarks>
     public double Precision(int catches, double coverage) =>
-        new TwoPartUncertainty(Between / catches, DegreesOfFreedom + Further(catches), Known / catches + Common * Common).Expanded(coverage);
+        new TwoPartUncertainty(Between / catches, DegreesOfFreedom + Further(catches), Known / catches + Common * Common).Expanded(
+            coverage
+        );
 
     /// <summary>
     /// How probable it is that so many catches in all reach a precision, their scatter being drawn from what is believed of it.
@@ -47,7 +49,9 @@ public readonly record struct ExpectedScatter(double Between, double DegreesOfFr
         if (further == 0)
             return Between <= largest ? 1 : 0;
         var squares = (largest + Known) / (Between + Known) * (DegreesOfFreedom + further - DegreesOfFreedom * Between / largest);
-        return squares <= 0 ? 0 : 1 - ScatterPrior.Of(DegreesOfFreedom).UpperTail(squares, new ScatterShares(further, Between / (Between + Known), 0, 0));
+        return squares <= 0
+            ? 0
+            : 1 - ScatterPrior.Of(DegreesOfFreedom).UpperTail(squares, new ScatterShares(further, Between / (Between + Known), 0, 0));
     }
 
     private int Further(int catches) => catches - Math.Max(1, Made);

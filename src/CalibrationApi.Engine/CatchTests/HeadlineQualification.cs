@@ -29,7 +29,9 @@ internal static class HeadlineQualification
         string[] names = [.. conditions.NamesDifferingFrom(test.SowingConditions)];
         if (names.Length > 0)
             return $"But the {Together(names)} {(names.Length == 1 ? "was" : "were")} not as in sowing: test again near the conditions of sowing.";
-        return conditions.IsNearlyEmpty(test.SowingConditions) ? (FormattableString)$"But the tank was nearly empty: test again with more product in it." : null;
+        return conditions.IsNearlyEmpty(test.SowingConditions)
+            ? (FormattableString)$"But the tank was nearly empty: test again with more product in it."
+            : null;
     }
 
     private static FormattableString? Entry(CatchTest test, CatchTestResult result)
@@ -39,7 +41,8 @@ internal static class HeadlineQualification
         if (result.Enter is not { } enter)
             return $"But with {entry.Decimals} decimals in {entry.Unit.Symbol} the controller could only take 0: choose a form or a unit with more digits first.";
         return CatchTestFindings.RoundingMatters(enter, result.Settings)
-            ? (FormattableString)$"But the controller takes too few decimals: that is {new Ratio(Math.Abs(enter.RoundingError)):F1} {(enter.RoundingError > 0 ? "above" : "below")} the value found."
+            ? (FormattableString)
+                $"But the controller takes too few decimals: that is {new Ratio(Math.Abs(enter.RoundingError)):F1} {(enter.RoundingError > 0 ? "above" : "below")} the value found."
             : null;
     }
 

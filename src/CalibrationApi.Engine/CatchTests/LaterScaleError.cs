@@ -33,7 +33,9 @@ public sealed record LaterScaleError(double Error, double StandardUncertainty)
         if (!change.IsDetected)
             return false;
         var z = StudentT.CoverageFactor(change.Delta.CoverageProbability, double.PositiveInfinity);
-        var allowed = Math.Sqrt(Math.Pow(change.Delta.ExpandedUncertainty / (1 + change.Delta.Value), 2) + Math.Pow(z * StandardUncertainty, 2));
+        var allowed = Math.Sqrt(
+            Math.Pow(change.Delta.ExpandedUncertainty / (1 + change.Delta.Value), 2) + Math.Pow(z * StandardUncertainty, 2)
+        );
         return Math.Abs(Math.Log(1 + change.Delta.Value) + Math.Log(1 + Error)) <= allowed && Error * change.Delta.Value < 0;
     }
 

@@ -56,7 +56,8 @@ public sealed record MassPerRevolutionEstimate
     internal static MassPerRevolutionEstimate From(CatchReadings readings, CaughtPoints? points, double coverage)
     {
         var pooled = readings.Ratios.Pool();
-        double span = 0, tare = 0;
+        double span = 0,
+            tare = 0;
         for (var i = 0; i < readings.Count; i++)
         {
             var share = 1 / (pooled.Scatter * readings.Believed[i] + readings.Variances[i]) / pooled.SumOfWeights;

@@ -54,13 +54,27 @@ internal sealed record PhysicalLimits
         var measured = new MassPerRevolution(estimate.Value.Value);
         if (test.Element?.FindingOf("The measured value", measured, relative) is { } finding)
             (finding.Severity == Severity.Stop ? impossible : unusual).Add(finding);
-        if (test.Reference is { } reference && test.Element?.FindingOf(reference.Kind == ReferenceKind.ValueInForce ? "The value in force" : "The start value", reference.Value, reference.StandardUncertainty) is { } doubt)
+        if (
+            test.Reference is { } reference
+            && test.Element?.FindingOf(
+                reference.Kind == ReferenceKind.ValueInForce ? "The value in force" : "The start value",
+                reference.Value,
+                reference.StandardUncertainty
+            )
+                is { } doubt
+        )
             unusual.Add(doubt with { Severity = Severity.Warning });
-        if (test.Predicted is { } predicted && test.Element?.FindingOf("The value predicted for this lot", predicted.Value, predicted.StandardUncertainty) is { } wrongly)
+        if (
+            test.Predicted is { } predicted
+            && test.Element?.FindingOf("The value predicted for this lot", predicted.Value, predicted.StandardUncertainty) is { } wrongly
+        )
             unusual.Add(wrongly with { Severity = Severity.Warning });
         if (test.OtherProducts?.FindingOf(measured, relative) is { } unlike)
             unusual.Add(unlike);
-        if (test.Reference is { Kind: ReferenceKind.ValueInForce } stated && test.OtherProducts?.FindingOf(stated.Value, stated.StandardUncertainty, "the value in force") is { } unlikely)
+        if (
+            test.Reference is { Kind: ReferenceKind.ValueInForce } stated
+            && test.OtherProducts?.FindingOf(stated.Value, stated.StandardUncertainty, "the value in force") is { } unlikely
+        )
             unusual.Add(unlikely);
         return new PhysicalLimits(impossible, unusual);
     }
@@ -71,26 +85,50 @@ internal sealed record PhysicalLimits
     public static IEnumerable<Assumption> Assumptions(CatchTest test, bool startsFromVolume)
     {
         if (startsFromVolume)
-            yield return new("startValue", test.Reference!.Value, "the displacement of the element times the bulk density times a usual fill efficiency, because nothing else is known; judgement, no published source");
+            yield return new(
+                "startValue",
+                test.Reference!.Value,
+                "the displacement of the element times the bulk density times a usual fill efficiency, because nothing else is known; judgement, no published source"
+            );
         else if (test.Reference is { Kind: ReferenceKind.StartValue, MeasuredAt: { } at } measured)
-            yield return new("startValue", measured.Value, $"what the test of {at.Split('T')[0]} measured: nothing has been adopted yet, so that this test is compared with the last one");
+            yield return new(
+                "startValue",
+                measured.Value,
+                $"what the test of {at.Split('T')[0]} measured: nothing has been adopted yet, so that this test is compared with the last one"
+            );
         foreach (var assumption in test.Element?.Assumptions() ?? [])
             yield return assumption;
         if (test.Context.ContainerCapacity is not null)
-            yield return new("container/heap", new Ratio(Heap), "a container heaped over its rim holds this much of its volume; judgement, no published source");
+            yield return new(
+                "container/heap",
+                new Ratio(Heap),
+                "a container heaped over its rim holds this much of its volume; judgement, no published source"
+            );
     }
 
     private static IEnumerable<Finding> Readings(CatchTest test, Catch one, int number)
     {
         var net = one.IndicatedNet.Kilograms;
-        if (test.Context.ContainerCapacity is { } full && Threshold.IsAbove(test.Scale.Corrected(net), Heap * full.Kilograms * (1 + Allowed * UncertaintyOfContent)))
-            yield return Finding.Stop(FindingCode.MoreThanTheContainerHolds,
-                $"Catch {number} of {one.IndicatedNet} does not fit into the container: heaped over its rim it holds about {new Mass(Heap * full.Kilograms)}. Check gross, unit, which container it was, its volume and the bulk density.");
+        if (
+            test.Context.ContainerCapacity is { } full
+            && Threshold.IsAbove(test.Scale.Corrected(net), Heap * full.Kilograms * (1 + Allowed * UncertaintyOfContent))
+        )
+            yield return Finding.Stop(
+                FindingCode.MoreThanTheContainerHolds,
+                $"Catch {number} of {one.IndicatedNet} does not fit into the container: heaped over its rim it holds about {new Mass(Heap * full.Kilograms)}. Check gross, unit, which container it was, its volume and the bulk density."
+            );
         var load = net + (one.Tare ?? test.Context.ContainerTare ?? new Mass(0)).Kilograms;
-        if (test.Scale.Capacity is { } capacity
-            && Threshold.IsAbove(load, capacity.Kilograms + IntervalsBeyondCapacity * (test.Scale.VerificationInterval ?? test.Scale.Division).Kilograms))
-            yield return Finding.Stop(FindingCode.LoadBeyondCapacity,
-                $"Catch {number} is a load of {new Mass(load)} on a scale that takes {capacity}. Check gross, unit, which scale it was and its capacity.");
+        if (
+            test.Scale.Capacity is { } capacity
+            && Threshold.IsAbove(
+                load,
+                capacity.Kilograms + IntervalsBeyondCapacity * (test.Scale.VerificationInterval ?? test.Scale.Division).Kilograms
+            )
+        )
+            yield return Finding.Stop(
+                FindingCode.LoadBeyondCapacity,
+                $"Catch {number} is a load of {new Mass(load)} on a scale that takes {capacity}. Check gross, unit, which scale it was and its capacity."
+            );
     }
 
     private static double UncertaintyOfContent =>

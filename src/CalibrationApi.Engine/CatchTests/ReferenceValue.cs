@@ -14,7 +14,8 @@ public sealed record ReferenceValue(
     MassPerRevolution Value,
     ReferenceKind Kind,
     double? RelativeUncertainty = null,
-    bool? FromAnotherScale = null)
+    bool? FromAnotherScale = null
+)
 {
     /// <summary>An error of the scale behind it that was found only later; null when none is known.</summary>
     public LaterScaleError? ScaleErrorFoundLater { get; init; }
@@ -29,19 +30,25 @@ public sealed record ReferenceValue(
     internal bool IsMeasured => Kind == ReferenceKind.ValueInForce || MeasuredAt is not null;
 
     /// <summary>What it is called in a sentence.</summary>
-    internal string Called => Kind == ReferenceKind.ValueInForce ? "the value in force" : MeasuredAt is null ? "the start value" : "the last test";
+    internal string Called =>
+        Kind == ReferenceKind.ValueInForce ? "the value in force"
+        : MeasuredAt is null ? "the start value"
+        : "the last test";
 
     /// <summary>Standard uncertainty of a value in force that states none, relative.</summary>
-    public static DefaultValue UncertaintyInForce { get; } = new(new Ratio(0.02), "default of a value in force: judgement, no published source");
+    public static DefaultValue UncertaintyInForce { get; } =
+        new(new Ratio(0.02), "default of a value in force: judgement, no published source");
 
     /// <summary>Standard uncertainty of a start value that states none, relative.</summary>
-    public static DefaultValue UncertaintyOfStartValue { get; } = new(new Ratio(0.10), "a predicted start value may be 20 % off; judgement, no published source");
+    public static DefaultValue UncertaintyOfStartValue { get; } =
+        new(new Ratio(0.10), "a predicted start value may be 20 % off; judgement, no published source");
 
     /// <summary>The stated standard uncertainty, relative, or the default of its kind: the same one wherever the value is used.</summary>
     public double StandardUncertainty => RelativeUncertainty ?? UncertaintyOf(Kind).Value.Canonical;
 
     /// <summary>The default of a kind.</summary>
-    public static DefaultValue UncertaintyOf(ReferenceKind kind) => kind == ReferenceKind.StartValue ? UncertaintyOfStartValue : UncertaintyInForce;
+    public static DefaultValue UncertaintyOf(ReferenceKind kind) =>
+        kind == ReferenceKind.StartValue ? UncertaintyOfStartValue : UncertaintyInForce;
 }
 
 /// <summary>What a test is compared with.</summary>

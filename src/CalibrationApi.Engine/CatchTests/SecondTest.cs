@@ -50,18 +50,34 @@ public sealed record SecondTest
     /// <param name="dayToDay">Standard deviation between days, relative (sigma_d).</param>
     /// <param name="coverage">Coverage probability.</param>
     internal static SecondTest Of(
-        MassPerRevolutionEstimate estimate, EarlierTest earlier, ExpectedChange expected, bool expectedFromAnotherScale,
-        RepeatabilityPrior prior, double dayToDay, double coverage)
+        MassPerRevolutionEstimate estimate,
+        EarlierTest earlier,
+        ExpectedChange expected,
+        bool expectedFromAnotherScale,
+        RepeatabilityPrior prior,
+        double dayToDay,
+        double coverage
+    )
     {
         var day = dayToDay * dayToDay;
         var first = Part.Of(earlier, estimate, prior);
         var second = new Part(
-            Math.Log(estimate.Value.Value), estimate.Pooled.BetweenShare, estimate.Pooled.Scatter, estimate.Pooled.DegreesOfFreedom,
-            estimate.Pooled.RelativeVariance - estimate.Pooled.BetweenShare + estimate.SharedTare * estimate.SharedTare, estimate.Span);
+            Math.Log(estimate.Value.Value),
+            estimate.Pooled.BetweenShare,
+            estimate.Pooled.Scatter,
+            estimate.Pooled.DegreesOfFreedom,
+            estimate.Pooled.RelativeVariance - estimate.Pooled.BetweenShare + estimate.SharedTare * estimate.SharedTare,
+            estimate.Span
+        );
 
         // The scatter of both over that of the prior: each holds the prior's own part once, both together as well.
-        var degreesOfFreedom = Math.Max(first.DegreesOfFreedom + second.DegreesOfFreedom - prior.DegreesOfFreedom, Math.Max(first.DegreesOfFreedom, second.DegreesOfFreedom));
-        var pooled = (Math.Max(0, first.DegreesOfFreedom * first.OverPrior - prior.DegreesOfFreedom) + second.DegreesOfFreedom * second.OverPrior) / degreesOfFreedom;
+        var degreesOfFreedom = Math.Max(
+            first.DegreesOfFreedom + second.DegreesOfFreedom - prior.DegreesOfFreedom,
+            Math.Max(first.DegreesOfFreedom, second.DegreesOfFreedom)
+        );
+        var pooled =
+            (Math.Max(0, first.DegreesOfFreedom * first.OverPrior - prior.DegreesOfFreedom) + second.DegreesOfFreedom * second.OverPrior)
+            / degreesOfFreedom;
         var (one, two) = (first.Pooled(pooled), second.Pooled(pooled));
 
         var ownSpans = earlier.FromAnotherScale is true;
@@ -75,7 +91,8 @@ public sealed record SecondTest
             Earlier = earlier,
             Difference = Math.Exp(second.Log - first.Log) - 1,
             LargestHonestDifference = difference.Expanded(coverage),
-            BothShowAChange = changeOfFirst * changeOfSecond > 0
+            BothShowAChange =
+                changeOfFirst * changeOfSecond > 0
                 && Shows(first, changeOfFirst, day, expectedFromAnotherScale, coverage)
                 && Shows(second, changeOfSecond, day, expectedFromAnotherScale, coverage),
             Combined = Combine(one, two, degreesOfFreedom, day, ownSpans, estimate.Points, coverage),
@@ -83,9 +100,20 @@ public sealed record SecondTest
     }
 
     private static bool Shows(Part part, double change, double day, bool withSpan, double coverage) =>
-        Math.Abs(change) > new TwoPartUncertainty(part.Scatter, part.DegreesOfFreedom, part.Known + day + (withSpan ? part.Span * part.Span : 0)).Expanded(coverage);
+        Math.Abs(change)
+        > new TwoPartUncertainty(part.Scatter, part.DegreesOfFreedom, part.Known + day + (withSpan ? part.Span * part.Span : 0)).Expanded(
+            coverage
+        );
 
-    private static MeasuredValue Combine(Part one, Part two, double degreesOfFreedom, double day, bool ownSpans, double points, double coverage)
+    private static MeasuredValue Combine(
+        Part one,
+        Part two,
+        double degreesOfFreedom,
+        double day,
+        bool ownSpans,
+        double points,
+        double coverage
+    )
     {
         var (first, second) = (one.Scatter + one.Known + day, two.Scatter + two.Known + day);
         if (ownSpans)
@@ -95,7 +123,11 @@ public sealed record SecondTest
         var scatter = (1 - weight) * (1 - weight) * one.Scatter + weight * weight * two.Scatter;
         var variance = (1 - weight) * (1 - weight) * first + weight * weight * second + span * span + points * points;
         var value = Math.Exp((1 - weight) * one.Log + weight * two.Log);
-        return MeasuredValue.Create(value, new TwoPartUncertainty(scatter, degreesOfFreedom, Math.Max(0, variance - scatter)).Times(value), coverage);
+        return MeasuredValue.Create(
+            value,
+            new TwoPartUncertainty(scatter, degreesOfFreedom, Math.Max(0, variance - scatter)).Times(value),
+            coverage
+        );
     }
 
     // One of the two tests: ln k, the variance that scatter gives it, that scatter over the prior's, its degrees of freedom, the other
@@ -112,7 +144,8 @@ public sealed record SecondTest
                 scatter * earlier.Catches / priorVariance,
                 earlier.DegreesOfFreedom ?? prior.DegreesOfFreedom + earlier.Catches - 1,
                 earlier.KnownUncertainty * earlier.KnownUncertainty,
-                earlier.Span ?? estimate.Span);
+                earlier.Span ?? estimate.Span
+            );
         }
 
         public Part Pooled(double overPrior) => this with { Scatter = Scatter * overPrior / OverPrior };

@@ -6,21 +6,29 @@ namespace CalibrationApi.Engine.CatchTests;
 /// <summary>What is said about a large change and a second test.</summary>
 internal static class SecondTestSentences
 {
-    private const string Anew = "Set the test up anew: weigh the empty container again, count the points, look at element and product, and prime the meter. Then test again before you type anything in.";
+    private const string Anew =
+        "Set the test up anew: weigh the empty container again, count the points, look at element and product, and prime the meter. Then test again before you type anything in.";
 
-    public static FormattableString Needed(CatchTestResult result) => result.SecondTest is { } second
-        ? (FormattableString)$"{Change(result)}, and {Called(second)} does not bear it out. {Anew}"
-        : $"{Change(result)}. One set-up does not show such a change. {Anew}";
+    public static FormattableString Needed(CatchTestResult result) =>
+        result.SecondTest is { } second
+            ? (FormattableString)$"{Change(result)}, and {Called(second)} does not bear it out. {Anew}"
+            : $"{Change(result)}. One set-up does not show such a change. {Anew}";
 
     public static Finding WhyNeeded(CatchTestResult result)
     {
         var expected = result.FromExpected!;
         return result.SecondTest is { } second
-            ? Finding.Warning(FindingCode.TestsDisagree, second.Agrees
-                ? (FormattableString)$"{Capital(Called(second))} found {second.Earlier.Value}, this one {Found(result)}. They are not far apart, but the two together do not show a change: at least one of them fits what was expected."
-                : $"{Capital(Called(second))} found {second.Earlier.Value}, this one {Found(result)}: they differ by {new Ratio(Math.Abs(second.Difference)):F1}, and two honest tests like these by no more than {new Ratio(second.LargestHonestDifference):F1}.")
-            : Finding.Warning(FindingCode.SecondTestNeeded,
-                $"A change of {new Ratio(Math.Abs(expected.Delta)):F1} reaches the {new Ratio(expected.Limit):0.##} from which a second test, set up anew, has to agree. More catches of this set-up would share its mistakes.");
+            ? Finding.Warning(
+                FindingCode.TestsDisagree,
+                second.Agrees
+                    ? (FormattableString)
+                        $"{Capital(Called(second))} found {second.Earlier.Value}, this one {Found(result)}. They are not far apart, but the two together do not show a change: at least one of them fits what was expected."
+                    : $"{Capital(Called(second))} found {second.Earlier.Value}, this one {Found(result)}: they differ by {new Ratio(Math.Abs(second.Difference)):F1}, and two honest tests like these by no more than {new Ratio(second.LargestHonestDifference):F1}."
+            )
+            : Finding.Warning(
+                FindingCode.SecondTestNeeded,
+                $"A change of {new Ratio(Math.Abs(expected.Delta)):F1} reaches the {new Ratio(expected.Limit):0.##} from which a second test, set up anew, has to agree. More catches of this set-up would share its mistakes."
+            );
     }
 
     public static FormattableString Confirmed(CatchTestResult result, FormattableString adopt) =>
@@ -29,8 +37,10 @@ internal static class SecondTestSentences
     public static Finding WhyConfirmed(CatchTestResult result)
     {
         var second = result.SecondTest!;
-        return Finding.Warning(FindingCode.ChangeConfirmed,
-            $"{Capital(Called(second))} found {second.Earlier.Value}, this one {Found(result)}: they differ by {new Ratio(Math.Abs(second.Difference)):F1}, no more than two honest tests do. Both together give {new MassPerRevolution(second.Combined.Value)} within {new Ratio(second.Combined.ExpandedUncertainty / second.Combined.Value):F1}.");
+        return Finding.Warning(
+            FindingCode.ChangeConfirmed,
+            $"{Capital(Called(second))} found {second.Earlier.Value}, this one {Found(result)}: they differ by {new Ratio(Math.Abs(second.Difference)):F1}, no more than two honest tests do. Both together give {new MassPerRevolution(second.Combined.Value)} within {new Ratio(second.Combined.ExpandedUncertainty / second.Combined.Value):F1}."
+        );
     }
 
     private static MassPerRevolution Found(CatchTestResult result) => new(result.Estimate.Value.Value);
@@ -38,19 +48,19 @@ internal static class SecondTestSentences
     private static FormattableString Change(CatchTestResult result)
     {
         var expected = result.FromExpected!;
-        var source = expected.IsPredicted ? "is expected of this lot"
-            : $"{result.Change!.Reference.Called} says";
+        var source = expected.IsPredicted ? "is expected of this lot" : $"{result.Change!.Reference.Called} says";
         return expected.Delta >= 0
             ? (FormattableString)$"The meter delivers {new Ratio(expected.Delta):F1} more per revolution than {source}"
             : $"The meter delivers {new Ratio(-expected.Delta):F1} less per revolution than {source}";
     }
 
-    private static string Called(SecondTest second) => second.Earlier switch
-    {
-        { OccurredAt: { } at } => $"the test of {at.Split('T')[0]}",
-        { Name: { } name } => $"the test {name}",
-        _ => "the earlier test",
-    };
+    private static string Called(SecondTest second) =>
+        second.Earlier switch
+        {
+            { OccurredAt: { } at } => $"the test of {at.Split('T')[0]}",
+            { Name: { } name } => $"the test {name}",
+            _ => "the earlier test",
+        };
 
     private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 }

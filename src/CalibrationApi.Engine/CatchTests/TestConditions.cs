@@ -40,18 +40,23 @@ public sealed record TestConditions
 
     /// <summary>The tank was nearly empty, and it was not said that sowing would be so too.</summary>
     /// <param name="sowing">Conditions of sowing; null when not stated.</param>
-    public bool IsNearlyEmpty(TestConditions? sowing) => sowing?.TankLevel is null && TankLevel is { } level && Threshold.IsBelow(level.Fraction, NearlyEmpty.Fraction);
+    public bool IsNearlyEmpty(TestConditions? sowing) =>
+        sowing?.TankLevel is null && TankLevel is { } level && Threshold.IsBelow(level.Fraction, NearlyEmpty.Fraction);
 
     /// <summary>A finding for every condition that differs from sowing by more than is worth a word, or that no sowing has.</summary>
     /// <param name="sowing">Conditions of sowing; null when not stated.</param>
     public IEnumerable<Finding> DifferingFrom(TestConditions? sowing)
     {
         if (IsNearlyEmpty(sowing))
-            yield return Finding.Warning(FindingCode.ConditionsDiffer,
-                $"The tank was nearly empty in the test ({TankLevel}): the meter may deliver differently from a filled one. Test again with more product in it.");
+            yield return Finding.Warning(
+                FindingCode.ConditionsDiffer,
+                $"The tank was nearly empty in the test ({TankLevel}): the meter may deliver differently from a filled one. Test again with more product in it."
+            );
         foreach (var (what, here, there) in Differences(sowing))
-            yield return Finding.Warning(FindingCode.ConditionsDiffer,
-                $"The {what} in the test ({here}) differs from that stated for sowing ({there}): the meter may deliver differently. Test again near the conditions of sowing, or check in the field.");
+            yield return Finding.Warning(
+                FindingCode.ConditionsDiffer,
+                $"The {what} in the test ({here}) differs from that stated for sowing ({there}): the meter may deliver differently. Test again near the conditions of sowing, or check in the field."
+            );
     }
 
     /// <summary>Names of the conditions that differ from sowing by more than is worth a word.</summary>

@@ -23,7 +23,11 @@ public sealed record ValueToUse(MassPerRevolution Value, double Drawn)
         if (second is { Confirms: true })
             return new(new MassPerRevolution(second.Combined.Value), 0);
         var measured = estimate.Value.Value;
-        if (test.Reference is not { IsMeasured: true, RelativeUncertainty: { } known } reference || test.Context.NewLot is true || test.Predicted is not null)
+        if (
+            test.Reference is not { IsMeasured: true, RelativeUncertainty: { } known } reference
+            || test.Context.NewLot is true
+            || test.Predicted is not null
+        )
             return new(new MassPerRevolution(measured), 0);
         var old = reference.Value.KilogramsPerRevolution;
         var change = Math.Log(measured / old);

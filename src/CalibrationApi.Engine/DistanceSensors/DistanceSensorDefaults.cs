@@ -25,22 +25,27 @@ public static class DistanceSensorDefaults
     public const double Coverage = CatchTestLimits.DefaultCoverage;
 
     /// <summary>Scatter of one run (standard deviation) beyond counting and marking.</summary>
-    public static DefaultValue Repeatability { get; } = new(new Ratio(0.005), "even, firm ground; judgement, 4 degrees of freedom, no published source");
+    public static DefaultValue Repeatability { get; } =
+        new(new Ratio(0.005), "even, firm ground; judgement, 4 degrees of freedom, no published source");
 
     /// <summary>How closely a machine is lined up with the marks at the ends of a course.</summary>
-    public static DefaultValue DistanceResolution { get; } = new(new Length(0.1), "the machine is lined up with each mark to 5 cm either way; judgement, no published source");
+    public static DefaultValue DistanceResolution { get; } =
+        new(new Length(0.1), "the machine is lined up with each mark to 5 cm either way; judgement, no published source");
 
     /// <summary>Limit of the error of the tape, common to all runs.</summary>
-    public static DefaultValue TapeLimit { get; } = new(new Ratio(0.002), "a tape laid over uneven ground by hand, taken as rectangular; judgement, no published source");
+    public static DefaultValue TapeLimit { get; } =
+        new(new Ratio(0.002), "a tape laid over uneven ground by hand, taken as rectangular; judgement, no published source");
 
     /// <summary>Smallest step of a count of wheel turns.</summary>
     public static DefaultValue TurnResolution => CatchTestDefaults.TurnResolution;
 
     /// <summary>Distance over which a controller counts pulses.</summary>
-    public static DefaultValue EntryDistance { get; } = new(new Length(100), "the usual distance of controllers; common practice, no published source");
+    public static DefaultValue EntryDistance { get; } =
+        new(new Length(100), "the usual distance of controllers; common practice, no published source");
 
     /// <summary>Largest acceptable deviation of the value in force.</summary>
-    public static DefaultValue Tolerance { get; } = new(new Ratio(0.02), "leaves most of the published 5 % on the rate to the metering; judgement, no published source");
+    public static DefaultValue Tolerance { get; } =
+        new(new Ratio(0.02), "leaves most of the published 5 % on the rate to the metering; judgement, no published source");
 
     /// <summary>Largest acceptable expanded uncertainty of the result.</summary>
     public static DefaultValue WantedPrecision { get; } = new(new Ratio(0.01), "two good runs reach it; judgement, no published source");

@@ -36,17 +36,35 @@ public static class DistanceSensorEvaluation
             return refusal;
 
         var counts = SensorCounts.Of(question.Counted, question.PulsesPerTurn);
-        var prior = RepeatabilityPrior.From(
-            question.Repeatability, question.RepeatabilityDegreesOfFreedom,
-            () => new(DistanceSensorDefaults.Repeatability.Value.Canonical, DistanceSensorDefaults.RepeatabilityDegreesOfFreedom, DistanceSensorDefaults.Repeatability.Origin));
+        var prior = RepeatabilityPrior.From(question.Repeatability, question.RepeatabilityDegreesOfFreedom, () =>
+            new(
+                DistanceSensorDefaults.Repeatability.Value.Canonical,
+                DistanceSensorDefaults.RepeatabilityDegreesOfFreedom,
+                DistanceSensorDefaults.Repeatability.Origin
+            )
+        );
         var estimate = Pool(question, question.Runs, prior);
         var agreement = RunAgreement.Of(question.Runs, estimate, prior);
         var inForce = question.ValueInForce is { } value ? counts.Convert(value.Form, value.Canonical) : (double?)null;
         var change = inForce is { } known ? SensorChange.Of(estimate, known, tolerance, DistanceSensorDefaults.Coverage) : null;
         var needed = CatchCount.Needed(
-            wanted, 1, estimate.Pooled.BetweenVariance, prior.DegreesOfFreedom, estimate.Variances.Average(), estimate.Tape, DistanceSensorDefaults.Coverage);
+            wanted,
+            1,
+            estimate.Pooled.BetweenVariance,
+            prior.DegreesOfFreedom,
+            estimate.Variances.Average(),
+            estimate.Tape,
+            DistanceSensorDefaults.Coverage
+        );
         var decision = DistanceSensorVerdict.Decide(
-            estimate, agreement, change, needed, tolerance, wanted, question.SecondRunChange ?? DistanceSensorDefaults.SecondRunChange.Value.Canonical);
+            estimate,
+            agreement,
+            change,
+            needed,
+            tolerance,
+            wanted,
+            question.SecondRunChange ?? DistanceSensorDefaults.SecondRunChange.Value.Canonical
+        );
         var result = new DistanceSensorResult
         {
             Headline = $"",
@@ -55,15 +73,28 @@ public static class DistanceSensorEvaluation
             Counts = counts,
             Estimate = estimate,
             RollingCircumference = counts.CountsPerTurn is { } perTurn ? Inverse(estimate, perTurn) : null,
-            Runs = [.. question.Runs.Select((run, i) => new EvaluatedRun(
-                run.Distance, estimate.Values[i], estimate.Values[i] / estimate.CountsPerMetre.Value - 1,
-                run.Time is { } time ? MeasuredCourse.GroundSpeed(run.Distance, time) : null))],
+            Runs =
+            [
+                .. question.Runs.Select(
+                    (run, i) =>
+                        new EvaluatedRun(
+                            run.Distance,
+                            estimate.Values[i],
+                            estimate.Values[i] / estimate.CountsPerMetre.Value - 1,
+                            run.Time is { } time ? MeasuredCourse.GroundSpeed(run.Distance, time) : null
+                        )
+                ),
+            ],
             Agreement = agreement,
             RunsForWantedPrecision = needed,
             Slip = question.ReferenceRuns.Count > 0 ? Slip(estimate, Pool(question, question.ReferenceRuns, prior)) : null,
             Width = question.Width,
             Change = change,
-            Enter = decision.Verdict == Verdict.Adopt && question.ControllerEntry?.For(estimate.CountsPerMetre.Value, counts) is { Typed: > 0 } number ? number : null,
+            Enter =
+                decision.Verdict == Verdict.Adopt
+                && question.ControllerEntry?.For(estimate.CountsPerMetre.Value, counts) is { Typed: > 0 } number
+                    ? number
+                    : null,
             Effect = Effect(question, estimate, inForce),
             Tolerance = tolerance,
             WantedPrecision = wanted,
@@ -88,18 +119,24 @@ public static class DistanceSensorEvaluation
             question.DistanceResolution?.Metres ?? DistanceSensorDefaults.DistanceResolution.Value.Canonical,
             question.TapeLimit ?? DistanceSensorDefaults.TapeLimit.Value.Canonical,
             prior,
-            DistanceSensorDefaults.Coverage);
+            DistanceSensorDefaults.Coverage
+        );
     }
 
     // Runs that just reach the wanted precision and find no change at all would still not show that the number is good enough.
     private static Refusal? AtOdds(double tolerance, double wanted)
     {
-        var needed = wanted * StudentT.CoverageFactor(CatchTestVerdict.KeepProbability, double.PositiveInfinity)
+        var needed =
+            wanted
+            * StudentT.CoverageFactor(CatchTestVerdict.KeepProbability, double.PositiveInfinity)
             / StudentT.CoverageFactor(DistanceSensorDefaults.Coverage, double.PositiveInfinity);
         return !Threshold.IsAbove(needed, tolerance)
             ? null
-            : new Refusal(RefusalCode.SettingsAtOdds, "wantedPrecision",
-                $"A tolerance of {new Ratio(tolerance)} cannot be shown by runs that are only wanted to {new Ratio(wanted)}. Widen the tolerance or ask for a smaller wantedPrecision.");
+            : new Refusal(
+                RefusalCode.SettingsAtOdds,
+                "wantedPrecision",
+                $"A tolerance of {new Ratio(tolerance)} cannot be shown by runs that are only wanted to {new Ratio(wanted)}. Widen the tolerance or ask for a smaller wantedPrecision."
+            );
     }
 
     // p / K has the relative uncertainty of K, to first order.
@@ -116,8 +153,12 @@ public static class DistanceSensorEvaluation
         var (ofWork, ofReference) = (work.RelativeWithoutTape, reference.RelativeWithoutTape);
         var uncertainty = new TwoPartUncertainty(
             ofWork.Estimated + ofReference.Estimated,
-            EffectiveDegreesOfFreedom.Combine((ofWork.Estimated, ofWork.DegreesOfFreedom), (ofReference.Estimated, ofReference.DegreesOfFreedom)),
-            ofWork.Known + ofReference.Known);
+            EffectiveDegreesOfFreedom.Combine(
+                (ofWork.Estimated, ofWork.DegreesOfFreedom),
+                (ofReference.Estimated, ofReference.DegreesOfFreedom)
+            ),
+            ofWork.Known + ofReference.Known
+        );
         return MeasuredValue.Create(1 - ratio, uncertainty.Times(ratio), DistanceSensorDefaults.Coverage);
     }
 
@@ -130,13 +171,17 @@ public static class DistanceSensorEvaluation
         var factor = DistanceEffect.RateFactor(counted, inForce ?? counted, question.Width, drive);
         // Without a number in force the distance counts as right, and nothing of its uncertainty enters; nor where a wheel turns the
         // meters.
-        var uncertainty = inForce is null || drive == MeterDrive.GroundDriven ? TwoPartUncertainty.Of(0, double.PositiveInfinity) : estimate.Relative.Times(factor);
+        var uncertainty =
+            inForce is null || drive == MeterDrive.GroundDriven
+                ? TwoPartUncertainty.Of(0, double.PositiveInfinity)
+                : estimate.Relative.Times(factor);
         return new DistanceEffect(
             MeasuredValue.Create(factor - 1, uncertainty, DistanceSensorDefaults.Coverage),
             inForce is { } known ? counted / known : null,
             question.Width?.RateFactor,
             DistanceEffect.AreaCounted(counted, inForce ?? counted, question.Width),
-            question.TargetRate is { } rate ? EffectOnApplication.Of(rate, factor - 1, question.Area, question.PricePerKilogram) : null);
+            question.TargetRate is { } rate ? EffectOnApplication.Of(rate, factor - 1, question.Area, question.PricePerKilogram) : null
+        );
     }
 
     private static List<Assumption> Assumptions(DistanceSensorQuestion question, RepeatabilityPrior prior)
@@ -145,7 +190,13 @@ public static class DistanceSensorEvaluation
         if (question.Repeatability is null)
             assumptions.Add(new("repeatability", new Ratio(prior.Relative), prior.Origin));
         else if (question.RepeatabilityDegreesOfFreedom is null)
-            assumptions.Add(new("repeatabilityDegreesOfFreedom", null, "default: the stated scatter counts as known with 4 degrees of freedom; judgement, no published source"));
+            assumptions.Add(
+                new(
+                    "repeatabilityDegreesOfFreedom",
+                    null,
+                    "default: the stated scatter counts as known with 4 degrees of freedom; judgement, no published source"
+                )
+            );
         if (question.DistanceResolution is null && question.Runs.Concat(question.ReferenceRuns).Any(run => run.DistanceUncertainty is null))
             assumptions.Add(DistanceSensorDefaults.DistanceResolution.Assumed("distanceResolution"));
         if (question.TapeLimit is null)
@@ -159,11 +210,19 @@ public static class DistanceSensorEvaluation
         if (question.SecondRunChange is null && question.ValueInForce is not null)
             assumptions.Add(DistanceSensorDefaults.SecondRunChange.Assumed("secondRunChange"));
         if (question.MeterDrive is null && (question.ValueInForce is not null || question.Width is not null))
-            assumptions.Add(new("meterDrive", null, "rate-controlled: the meters follow this sensor; common practice. Where a wheel turns them, a wrong value only spoils the count of distance and area"));
+            assumptions.Add(
+                new(
+                    "meterDrive",
+                    null,
+                    "rate-controlled: the meters follow this sensor; common practice. Where a wheel turns them, a wrong value only spoils the count of distance and area"
+                )
+            );
         if (question.ControllerEntry is { DistanceIsAssumed: true })
             assumptions.Add(DistanceSensorDefaults.EntryDistance.Assumed("controllerEntry/distance"));
         if (question.Width is { PassToPass: null })
-            assumptions.Add(new("width/passToPass", null, "not measured: taken as openers times spacing, without overlap or gap between passes"));
+            assumptions.Add(
+                new("width/passToPass", null, "not measured: taken as openers times spacing, without overlap or gap between passes")
+            );
         if (question.Width is { InForce: null })
             assumptions.Add(new("width/inForce", null, "not stated: taken as openers times spacing"));
         return assumptions;

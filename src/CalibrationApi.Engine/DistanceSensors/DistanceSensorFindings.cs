@@ -28,46 +28,79 @@ internal static class DistanceSensorFindings
     {
         var agreement = result.Agreement;
         if (agreement.ScatterTooMuch && result.Decision.Rule != DistanceSensorVerdict.Rule.WildScatter)
-            findings.Add(Finding.Warning(FindingCode.RunsScatterMoreThanExpected,
-                $"The runs spread by {new Ratio(agreement.Spread):F1}, more than was expected of them. The interval has been widened for it."));
+            findings.Add(
+                Finding.Warning(
+                    FindingCode.RunsScatterMoreThanExpected,
+                    $"The runs spread by {new Ratio(agreement.Spread):F1}, more than was expected of them. The interval has been widened for it."
+                )
+            );
         if (agreement.DirectionsDiffer)
-            findings.Add(Finding.Warning(FindingCode.DirectionsDiffer,
-                $"There and back differ by {new Ratio(Math.Abs(agreement.DirectionDifference!.Value)):F1}: a slope, or slip that differs with it. Drive as many runs one way as the other."));
+            findings.Add(
+                Finding.Warning(
+                    FindingCode.DirectionsDiffer,
+                    $"There and back differ by {new Ratio(Math.Abs(agreement.DirectionDifference!.Value)):F1}: a slope, or slip that differs with it. Drive as many runs one way as the other."
+                )
+            );
     }
 
     // Runs that agree confirm their mean, not what they were compared with.
     private static void LargeChange(DistanceSensorQuestion question, DistanceSensorResult result, List<Finding> findings)
     {
-        if (result is { Decision.Verdict: Verdict.Adopt, Change: { } change }
-            && Math.Abs(change.Delta.Value) >= (question.SecondRunChange ?? DistanceSensorDefaults.SecondRunChange.Value.Canonical))
-            findings.Add(Finding.Warning(FindingCode.LargeDistanceChange,
-                $"A change of {new Ratio(Math.Abs(change.Delta.Value)):F1} seldom comes of the tyre, the load or the ground. Before you type anything in, check the length of the course, the units, and the form and distance in which the controller counts."));
+        if (
+            result is { Decision.Verdict: Verdict.Adopt, Change: { } change }
+            && Math.Abs(change.Delta.Value) >= (question.SecondRunChange ?? DistanceSensorDefaults.SecondRunChange.Value.Canonical)
+        )
+            findings.Add(
+                Finding.Warning(
+                    FindingCode.LargeDistanceChange,
+                    $"A change of {new Ratio(Math.Abs(change.Delta.Value)):F1} seldom comes of the tyre, the load or the ground. Before you type anything in, check the length of the course, the units, and the form and distance in which the controller counts."
+                )
+            );
     }
 
     private static void Runs(DistanceSensorQuestion question, DistanceSensorResult result, List<Finding> findings)
     {
         var shortest = question.Runs.Min(run => run.Distance.Metres);
         if (Threshold.IsBelow(shortest, DistanceSensorDefaults.ShortCourse))
-            findings.Add(Finding.Note(FindingCode.ShortCourse,
-                $"The shortest course is {new Length(shortest)}; {new Length(DistanceSensorDefaults.ShortCourse):F0} or more are advised, so that start and stop hardly matter."));
+            findings.Add(
+                Finding.Note(
+                    FindingCode.ShortCourse,
+                    $"The shortest course is {new Length(shortest)}; {new Length(DistanceSensorDefaults.ShortCourse):F0} or more are advised, so that start and stop hardly matter."
+                )
+            );
         if (question.Runs.Count == 1 && question.Repeatability is null)
-            findings.Add(Finding.Note(FindingCode.OneRunOnly,
-                $"One run says nothing about scatter; the default of {DistanceSensorDefaults.Repeatability.Value:0.##} for one run carries most of the uncertainty."));
+            findings.Add(
+                Finding.Note(
+                    FindingCode.OneRunOnly,
+                    $"One run says nothing about scatter; the default of {DistanceSensorDefaults.Repeatability.Value:0.##} for one run carries most of the uncertainty."
+                )
+            );
         if (result.Estimate.Tape > result.Estimate.Runs)
-            findings.Add(Finding.Note(FindingCode.TapeDominates,
-                $"The tape makes more of the uncertainty than the runs do. A better tape helps more than another run."));
+            findings.Add(
+                Finding.Note(
+                    FindingCode.TapeDominates,
+                    $"The tape makes more of the uncertainty than the runs do. A better tape helps more than another run."
+                )
+            );
     }
 
     private static void Slip(DistanceSensorResult result, List<Finding> findings)
     {
         if (result.Slip is not { } slip || Math.Abs(slip.Value) <= slip.ExpandedUncertainty)
             return;
-        FormattableString seen = slip.Value > 0
-            ? (FormattableString)$"At work the wheel turns more often for the same distance than on the reference: it slips by {new Ratio(slip.Value):F1}."
-            : $"At work the wheel turns less often for the same distance than on the reference: it skids by {new Ratio(RollingWheel.SkidOf(slip.Value)):F1}, or the tyre is larger there.";
-        findings.Add(Math.Abs(slip.Value) > DistanceSensorDefaults.LargeSlip
-            ? Finding.Warning(FindingCode.WheelSlips, $"{seen} That much changes with every patch of soil. A sensor on a wheel that neither drives nor is driven is steadier.")
-            : Finding.Note(FindingCode.WheelSlips, $"{seen} The value of the runs at work holds it already."));
+        FormattableString seen =
+            slip.Value > 0
+                ? (FormattableString)
+                    $"At work the wheel turns more often for the same distance than on the reference: it slips by {new Ratio(slip.Value):F1}."
+                : $"At work the wheel turns less often for the same distance than on the reference: it skids by {new Ratio(RollingWheel.SkidOf(slip.Value)):F1}, or the tyre is larger there.";
+        findings.Add(
+            Math.Abs(slip.Value) > DistanceSensorDefaults.LargeSlip
+                ? Finding.Warning(
+                    FindingCode.WheelSlips,
+                    $"{seen} That much changes with every patch of soil. A sensor on a wheel that neither drives nor is driven is steadier."
+                )
+                : Finding.Note(FindingCode.WheelSlips, $"{seen} The value of the runs at work holds it already.")
+        );
     }
 
     private static void Width(WorkingWidth width, MeterDrive drive, List<Finding> findings)
@@ -77,18 +110,31 @@ internal static class DistanceSensorFindings
             return;
         if (drive == MeterDrive.GroundDriven)
         {
-            findings.Add(Finding.Warning(FindingCode.WidthDiffers, change > 0
-                ? (FormattableString)$"The machine is {width.Nominal} wide, but each pass covers {width.Effective} anew: the field gets {new Ratio(change):F1} too much. Correct the spacing of the passes."
-                : $"The machine is {width.Nominal} wide, but each pass covers {width.Effective}: the field gets {new Ratio(-change):F1} too little, and strips may be left. Correct the spacing of the passes."));
+            findings.Add(
+                Finding.Warning(
+                    FindingCode.WidthDiffers,
+                    change > 0
+                        ? (FormattableString)
+                            $"The machine is {width.Nominal} wide, but each pass covers {width.Effective} anew: the field gets {new Ratio(change):F1} too much. Correct the spacing of the passes."
+                        : $"The machine is {width.Nominal} wide, but each pass covers {width.Effective}: the field gets {new Ratio(-change):F1} too little, and strips may be left. Correct the spacing of the passes."
+                )
+            );
             return;
         }
 
-        var remedy = Math.Abs(width.OverlapShare) <= DistanceSensorDefaults.NoticeableWidth
-            ? "Correct the width in the controller."
-            : "Correct the spacing of the passes, or the width in the controller.";
-        findings.Add(Finding.Warning(FindingCode.WidthDiffers, change > 0
-            ? (FormattableString)$"The controller reckons with {width.Used}, but each pass covers {width.Effective} anew: that alone gives the field {new Ratio(change):F1} too much. {remedy}"
-            : $"The controller reckons with {width.Used}, but each pass covers {width.Effective}: that alone gives the field {new Ratio(-change):F1} too little{(width.Overlap.Metres < 0 ? ", and strips may be left" : "")}. {remedy}"));
+        var remedy =
+            Math.Abs(width.OverlapShare) <= DistanceSensorDefaults.NoticeableWidth
+                ? "Correct the width in the controller."
+                : "Correct the spacing of the passes, or the width in the controller.";
+        findings.Add(
+            Finding.Warning(
+                FindingCode.WidthDiffers,
+                change > 0
+                    ? (FormattableString)
+                        $"The controller reckons with {width.Used}, but each pass covers {width.Effective} anew: that alone gives the field {new Ratio(change):F1} too much. {remedy}"
+                    : $"The controller reckons with {width.Used}, but each pass covers {width.Effective}: that alone gives the field {new Ratio(-change):F1} too little{(width.Overlap.Metres < 0 ? ", and strips may be left" : "")}. {remedy}"
+            )
+        );
     }
 
     private static void Entry(DistanceSensorQuestion question, DistanceSensorResult result, List<Finding> findings)
@@ -96,13 +142,21 @@ internal static class DistanceSensorFindings
         if (result.Enter is { } enter)
         {
             if (Math.Abs(enter.RoundingError) > NoticeableShareOfTolerance * result.Tolerance)
-                findings.Add(Finding.Warning(FindingCode.EntryResolutionMatters,
-                    $"With {enter.Entry.Decimals} decimals the controller can only take {enter.InWords}, which makes it count {new Ratio(Math.Abs(enter.RoundingError)):F1} too {(enter.RoundingError > 0 ? "little" : "much")} distance. Use a form or a unit with more digits if the controller has one."));
+                findings.Add(
+                    Finding.Warning(
+                        FindingCode.EntryResolutionMatters,
+                        $"With {enter.Entry.Decimals} decimals the controller can only take {enter.InWords}, which makes it count {new Ratio(Math.Abs(enter.RoundingError)):F1} too {(enter.RoundingError > 0 ? "little" : "much")} distance. Use a form or a unit with more digits if the controller has one."
+                    )
+                );
         }
         else if (result.Decision.Verdict == Verdict.Adopt && question.ControllerEntry is { } entry)
         {
-            findings.Add(Finding.Stop(FindingCode.EntryResolutionMatters,
-                $"With {entry.Decimals} decimals in {entry.Unit.Symbol} the controller could only take 0. Choose a form or a unit with more digits."));
+            findings.Add(
+                Finding.Stop(
+                    FindingCode.EntryResolutionMatters,
+                    $"With {entry.Decimals} decimals in {entry.Unit.Symbol} the controller could only take 0. Choose a form or a unit with more digits."
+                )
+            );
         }
     }
 }

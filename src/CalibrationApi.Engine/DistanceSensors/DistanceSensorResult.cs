@@ -98,7 +98,10 @@ public sealed record SensorChange(MeasuredValue Delta, double ProbabilityWithinT
     {
         var ratio = estimate.CountsPerMetre.Value / inForce;
         var uncertainty = estimate.Relative.Times(ratio);
-        return new(MeasuredValue.Create(ratio - 1, uncertainty, coverage), Conformance.Probability(ratio, uncertainty, 1 - tolerance, 1 + tolerance));
+        return new(
+            MeasuredValue.Create(ratio - 1, uncertainty, coverage),
+            Conformance.Probability(ratio, uncertainty, 1 - tolerance, 1 + tolerance)
+        );
     }
 }
 
@@ -109,7 +112,13 @@ public sealed record SensorChange(MeasuredValue Delta, double ProbabilityWithinT
 /// <param name="AreaFactor">Area counted over area covered: the product of the two.</param>
 /// <param name="Application">Rate, mass and money; null without a target rate.</param>
 /// <remarks>Accuracy: 1e-12 relative against mass over ground of a machine driven by hand (DistanceEffectTests).</remarks>
-public sealed record DistanceEffect(MeasuredValue RateChange, double? DistanceFactor, double? WidthFactor, double AreaFactor, EffectOnApplication? Application)
+public sealed record DistanceEffect(
+    MeasuredValue RateChange,
+    double? DistanceFactor,
+    double? WidthFactor,
+    double AreaFactor,
+    EffectOnApplication? Application
+)
 {
     /// <summary>Rate applied over rate set.</summary>
     /// <param name="countsPerMetre">Counts per metre that the sensor gives K.</param>
@@ -124,8 +133,12 @@ public sealed record DistanceEffect(MeasuredValue RateChange, double? DistanceFa
     /// <para>Range: all above 0; without a width its part is 1.</para>
     /// <para>Source: our own derivation; no published source.</para>
     /// </remarks>
-    public static double RateFactor(double countsPerMetre, double inForce, WorkingWidth? width = null, MeterDrive drive = MeterDrive.RateControlled) =>
-        drive == MeterDrive.GroundDriven ? OfWidth(width, drive) : AreaCounted(countsPerMetre, inForce, width);
+    public static double RateFactor(
+        double countsPerMetre,
+        double inForce,
+        WorkingWidth? width = null,
+        MeterDrive drive = MeterDrive.RateControlled
+    ) => drive == MeterDrive.GroundDriven ? OfWidth(width, drive) : AreaCounted(countsPerMetre, inForce, width);
 
     /// <summary>Area counted over area covered: (K / K_set) (W_set / W_effective).</summary>
     /// <inheritdoc cref="RateFactor"/>
@@ -138,7 +151,8 @@ public sealed record DistanceEffect(MeasuredValue RateChange, double? DistanceFa
         countsPerMetre / inForce * (width?.RateFactor ?? 1);
 
     /// <summary>What the width alone does to the rate: the factor of <see cref="RateFactor"/> where the distance is right.</summary>
-    internal static double OfWidth(WorkingWidth? width, MeterDrive drive) => width is null ? 1
+    internal static double OfWidth(WorkingWidth? width, MeterDrive drive) =>
+        width is null ? 1
         : drive == MeterDrive.GroundDriven ? width.Nominal.Metres / width.Effective.Metres
         : width.RateFactor;
 }

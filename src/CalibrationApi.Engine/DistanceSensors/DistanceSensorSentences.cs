@@ -43,29 +43,47 @@ internal static class DistanceSensorSentences
         switch (result.Decision.Rule)
         {
             case DistanceSensorVerdict.Rule.WildScatter:
-                return Finding.Stop(FindingCode.RunsScatterMoreThanExpected,
-                    $"The runs spread by {new Ratio(result.Agreement.Spread):F1}; that comes up in fewer than 1 of 100 sets of honest runs.");
+                return Finding.Stop(
+                    FindingCode.RunsScatterMoreThanExpected,
+                    $"The runs spread by {new Ratio(result.Agreement.Spread):F1}; that comes up in fewer than 1 of 100 sets of honest runs."
+                );
             case DistanceSensorVerdict.Rule.PrecisionNotReached:
-                return Finding.Warning(FindingCode.MoreRunsNeeded,
-                    $"The value is known within {new Ratio(result.Estimate.RelativeExpanded):F1}; within {wanted:0.##} is wanted. {More(result.Decision.MoreRuns!.Value)}");
+                return Finding.Warning(
+                    FindingCode.MoreRunsNeeded,
+                    $"The value is known within {new Ratio(result.Estimate.RelativeExpanded):F1}; within {wanted:0.##} is wanted. {More(result.Decision.MoreRuns!.Value)}"
+                );
             case DistanceSensorVerdict.Rule.PrecisionOutOfReach:
-                return Finding.Warning(FindingCode.RunsOutOfReach,
-                    $"No practical number of such runs tells the value within {wanted:0.##}. {OutOfReachRemedy(result)}");
+                return Finding.Warning(
+                    FindingCode.RunsOutOfReach,
+                    $"No practical number of such runs tells the value within {wanted:0.##}. {OutOfReachRemedy(result)}"
+                );
             case DistanceSensorVerdict.Rule.LargeChangeUnconfirmed:
-                return Finding.Warning(FindingCode.LargeDistanceChange,
-                    $"{MoreOrFewer(result)} are so large a change that a second, agreeing run is asked for.");
+                return Finding.Warning(
+                    FindingCode.LargeDistanceChange,
+                    $"{MoreOrFewer(result)} are so large a change that a second, agreeing run is asked for."
+                );
             case DistanceSensorVerdict.Rule.WithinTolerance:
                 return result.Change!.IsDetected
-                    ? Finding.Note(FindingCode.WithinTolerance, $"The sensor has changed a little, but the value in force is still within {tolerance:0.##} of the truth with a probability of {ProbabilityWords.Likely(probability)}.")
-                    : Finding.Note(FindingCode.NoPracticalChange, $"The change is smaller than its own uncertainty, and the value in force is within {tolerance:0.##} of the truth with a probability of {ProbabilityWords.Likely(probability)}.");
+                    ? Finding.Note(
+                        FindingCode.WithinTolerance,
+                        $"The sensor has changed a little, but the value in force is still within {tolerance:0.##} of the truth with a probability of {ProbabilityWords.Likely(probability)}."
+                    )
+                    : Finding.Note(
+                        FindingCode.NoPracticalChange,
+                        $"The change is smaller than its own uncertainty, and the value in force is within {tolerance:0.##} of the truth with a probability of {ProbabilityWords.Likely(probability)}."
+                    );
             case DistanceSensorVerdict.Rule.NothingInForce:
                 return Finding.Note(FindingCode.NoValueInForce, $"No value is in force to compare with.");
             case DistanceSensorVerdict.Rule.Changed:
-                return Finding.Warning(FindingCode.DistanceChanged,
-                    $"The value in force is within {tolerance:0.##} of the truth with a probability of {ProbabilityWords.OnlyLikely(probability)}; it rests on {CountWords.Of(result.Runs.Count)} run{(result.Runs.Count == 1 ? "" : "s")}.");
+                return Finding.Warning(
+                    FindingCode.DistanceChanged,
+                    $"The value in force is within {tolerance:0.##} of the truth with a probability of {ProbabilityWords.OnlyLikely(probability)}; it rests on {CountWords.Of(result.Runs.Count)} run{(result.Runs.Count == 1 ? "" : "s")}."
+                );
             default:
-                return Finding.Warning(FindingCode.WithinToleranceNotShown,
-                    $"The change is smaller than its own uncertainty, but the value in force is within {tolerance:0.##} of the truth with a probability of {ProbabilityWords.OnlyLikely(probability)}.");
+                return Finding.Warning(
+                    FindingCode.WithinToleranceNotShown,
+                    $"The change is smaller than its own uncertainty, but the value in force is within {tolerance:0.##} of the truth with a probability of {ProbabilityWords.OnlyLikely(probability)}."
+                );
         }
     }
 
@@ -75,21 +93,24 @@ internal static class DistanceSensorSentences
 
     // Where the pulses of a turn are unknown, what is told is the distance of a turn. Pulses are told by the metre or foot, too:
     // their own unit is of 100 m.
-    private static FormattableString Value(DistanceSensorResult result) => result.Counts.IsPulses
-        ? (FormattableString)$"{new PulsesPerDistance(result.Estimate.CountsPerMetre.Value)} ({new CountPerLength(result.Estimate.CountsPerMetre.Value):pulses})"
-        : $"{new Length(1 / result.Estimate.CountsPerMetre.Value)} per turn of the wheel";
+    private static FormattableString Value(DistanceSensorResult result) =>
+        result.Counts.IsPulses
+            ? (FormattableString)
+                $"{new PulsesPerDistance(result.Estimate.CountsPerMetre.Value)} ({new CountPerLength(result.Estimate.CountsPerMetre.Value):pulses})"
+            : $"{new Length(1 / result.Estimate.CountsPerMetre.Value)} per turn of the wheel";
 
-    private static FormattableString Adopt(DistanceSensorResult result) => result.Enter is { } number
-        ? (FormattableString)$"Type in {number.InWords}."
-        : $"Adopt {Value(result)}.";
+    private static FormattableString Adopt(DistanceSensorResult result) =>
+        result.Enter is { } number ? (FormattableString)$"Type in {number.InWords}." : $"Adopt {Value(result)}.";
 
-    private static FormattableString MoreOrFewer(DistanceSensorResult result) => result.Change!.Delta.Value >= 0
-        ? (FormattableString)$"{new Ratio(result.Change.Delta.Value):F1} more {Things(result)}"
-        : $"{new Ratio(-result.Change.Delta.Value):F1} fewer {Things(result)}";
+    private static FormattableString MoreOrFewer(DistanceSensorResult result) =>
+        result.Change!.Delta.Value >= 0
+            ? (FormattableString)$"{new Ratio(result.Change.Delta.Value):F1} more {Things(result)}"
+            : $"{new Ratio(-result.Change.Delta.Value):F1} fewer {Things(result)}";
 
-    private static FormattableString AsManyOrNot(DistanceSensorResult result) => Math.Abs(result.Change!.Delta.Value) < RoundsToNothing
-        ? (FormattableString)$"as many {Things(result)} as it says"
-        : MoreOrFewer(result);
+    private static FormattableString AsManyOrNot(DistanceSensorResult result) =>
+        Math.Abs(result.Change!.Delta.Value) < RoundsToNothing
+            ? (FormattableString)$"as many {Things(result)} as it says"
+            : MoreOrFewer(result);
 
     private static string Things(DistanceSensorResult result) => result.Counts.IsPulses ? "pulses" : "turns";
 
@@ -111,7 +132,9 @@ internal static class DistanceSensorSentences
 
     private static string More(int runs) => runs == 1 ? "Drive one more run." : $"Drive {CountWords.Of(runs)} more runs.";
 
-    private static FormattableString OutOfReachRemedy(DistanceSensorResult result) => TapeIsTooWide(result)
-        ? (FormattableString)$"The tape alone leaves {new Ratio(StudentT.CoverageFactor(DistanceSensorDefaults.Coverage, double.PositiveInfinity) * result.Estimate.Tape):F1} of doubt: measure the course with a better one."
-        : $"Drive a longer course, line up with its marks more closely, or find out what makes the runs differ.";
+    private static FormattableString OutOfReachRemedy(DistanceSensorResult result) =>
+        TapeIsTooWide(result)
+            ? (FormattableString)
+                $"The tape alone leaves {new Ratio(StudentT.CoverageFactor(DistanceSensorDefaults.Coverage, double.PositiveInfinity) * result.Estimate.Tape):F1} of doubt: measure the course with a better one."
+            : $"Drive a longer course, line up with its marks more closely, or find out what makes the runs differ.";
 }

@@ -47,13 +47,23 @@ public static class DistanceSensorVerdict
     /// <param name="tolerance">Largest acceptable deviation of the value in force.</param>
     /// <param name="wanted">Wanted precision.</param>
     /// <param name="secondRunChange">Change from which a second run has to confirm.</param>
-    public static Decision Decide(RunsEstimate estimate, RunAgreement agreement, SensorChange? change, int? runsNeeded, double tolerance, double wanted, double secondRunChange)
+    public static Decision Decide(
+        RunsEstimate estimate,
+        RunAgreement agreement,
+        SensorChange? change,
+        int? runsNeeded,
+        double tolerance,
+        double wanted,
+        double secondRunChange
+    )
     {
         var runs = estimate.Values.Count;
         if (agreement.QProbability < CatchTestVerdict.InvestigateProbability && agreement.Spread > tolerance)
             return new(Verdict.Investigate, Rule.WildScatter);
         if (estimate.RelativeExpanded > wanted)
-            return runsNeeded is { } needed ? new(Verdict.Repeat, Rule.PrecisionNotReached, Math.Max(1, needed - runs)) : new(Verdict.Repeat, Rule.PrecisionOutOfReach);
+            return runsNeeded is { } needed
+                ? new(Verdict.Repeat, Rule.PrecisionNotReached, Math.Max(1, needed - runs))
+                : new(Verdict.Repeat, Rule.PrecisionOutOfReach);
         if (change is null)
             return new(Verdict.Adopt, Rule.NothingInForce);
         if (Math.Abs(change.Delta.Value) >= secondRunChange && !(runs > 1 && agreement.Agree))

@@ -43,7 +43,8 @@ public sealed record RunsEstimate
     public required double TotalOverTotal { get; init; }
 
     /// <summary>Relative uncertainty of the whole.</summary>
-    public TwoPartUncertainty Relative => new(Pooled.BetweenShare, Pooled.DegreesOfFreedom, Math.Max(0, Pooled.RelativeVariance - Pooled.BetweenShare) + Tape * Tape);
+    public TwoPartUncertainty Relative =>
+        new(Pooled.BetweenShare, Pooled.DegreesOfFreedom, Math.Max(0, Pooled.RelativeVariance - Pooled.BetweenShare) + Tape * Tape);
 
     /// <summary>Relative uncertainty without the tape, for comparisons in which it cancels.</summary>
     public TwoPartUncertainty RelativeWithoutTape => Relative with { Known = Math.Max(0, Pooled.RelativeVariance - Pooled.BetweenShare) };
@@ -60,16 +61,34 @@ public sealed record RunsEstimate
     /// <param name="prior">What is believed about the scatter.</param>
     /// <param name="coverage">Coverage probability.</param>
     /// <exception cref="ArgumentException">No runs.</exception>
-    public static RunsEstimate From(IReadOnlyList<MeasuredRun> runs, double perCount, double countStep, double distanceStep, double tapeLimit, RepeatabilityPrior prior, double coverage)
+    public static RunsEstimate From(
+        IReadOnlyList<MeasuredRun> runs,
+        double perCount,
+        double countStep,
+        double distanceStep,
+        double tapeLimit,
+        RepeatabilityPrior prior,
+        double coverage
+    )
     {
         var uncertaintyOfCount = CatchVariance.OfCount(countStep, CountStart.Free, null);
         var uncertaintyOfMarks = distanceStep / Math.Sqrt(6);
-        double[] variances = [.. runs.Select(run => CatchVariance.Of(
-            (run.DistanceUncertainty?.Metres ?? uncertaintyOfMarks) / run.Distance.Metres,
-            uncertaintyOfCount / run.Count))];
+        double[] variances =
+        [
+            .. runs.Select(run =>
+                CatchVariance.Of(
+                    (run.DistanceUncertainty?.Metres ?? uncertaintyOfMarks) / run.Distance.Metres,
+                    uncertaintyOfCount / run.Count
+                )
+            ),
+        ];
         var ratios = new ObservedRatios(
-            [.. runs.Select(run => run.Count * perCount)], [.. runs.Select(run => run.Distance.Metres)], variances,
-            prior.Relative * prior.Relative, prior.DegreesOfFreedom);
+            [.. runs.Select(run => run.Count * perCount)],
+            [.. runs.Select(run => run.Distance.Metres)],
+            variances,
+            prior.Relative * prior.Relative,
+            prior.DegreesOfFreedom
+        );
         var pooled = ratios.Pool();
         var value = pooled.Value;
         var estimate = new RunsEstimate(ratios)
@@ -129,7 +148,13 @@ public sealed record RunAgreement
     {
         var count = runs.Count;
         if (count == 1)
-            return new RunAgreement { Spread = 0, Q = 0, QProbability = 1, ErrorEach = CatchAgreement.FamilyError };
+            return new RunAgreement
+            {
+                Spread = 0,
+                Q = 0,
+                QProbability = 1,
+                ErrorEach = CatchAgreement.FamilyError,
+            };
         var (q, spread) = estimate.Ratios.Scatter();
         var bothWays = runs.Any(run => run.Direction == RunDirection.There) && runs.Any(run => run.Direction == RunDirection.Back);
         var agreement = new RunAgreement
@@ -154,7 +179,8 @@ public sealed record RunAgreement
 
     private static (double Mean, double Variance) Mean(ObservedRatios ratios, Func<int, bool> counts)
     {
-        double sum = 0, weights = 0;
+        double sum = 0,
+            weights = 0;
         for (var i = 0; i < ratios.Values.Length; i++)
         {
             if (!counts(i))

@@ -36,13 +36,17 @@ public sealed record SensorEntry
     /// <summary>Pulses over the usual distance (<see cref="DistanceSensorDefaults.EntryDistance"/>), where none is stated.</summary>
     /// <param name="decimals">Decimals the controller takes.</param>
     public static SensorEntry PulsesOverUsualDistance(int decimals) =>
-        PulsesOver(DistanceSensorDefaults.EntryDistance.Value.Canonical, UnitTable.Get("m"), decimals) with { DistanceIsAssumed = true };
+        PulsesOver(DistanceSensorDefaults.EntryDistance.Value.Canonical, UnitTable.Get("m"), decimals) with
+        {
+            DistanceIsAssumed = true,
+        };
 
     /// <summary>Pulses over a distance.</summary>
     /// <param name="distance">The distance in <paramref name="unit"/>, above 0.</param>
     /// <param name="unit">A unit of length.</param>
     /// <param name="decimals">Decimals the controller takes.</param>
-    public static SensorEntry PulsesOver(double distance, Unit unit, int decimals) => new(SensorForm.PulsesPerDistance, unit, distance, decimals);
+    public static SensorEntry PulsesOver(double distance, Unit unit, int decimals) =>
+        new(SensorForm.PulsesPerDistance, unit, distance, decimals);
 
     /// <summary>A length: the distance per pulse or the circumference of the wheel.</summary>
     /// <param name="form">One of these two.</param>
@@ -87,7 +91,10 @@ public sealed record SensorNumber(SensorEntry Entry, double Typed, double Roundi
             var number = Typed.ToString("F" + Entry.Decimals, CultureInfo.InvariantCulture);
             return Entry.Form switch
             {
-                SensorForm.PulsesPerDistance => string.Create(CultureInfo.InvariantCulture, $"{number} pulses per {Entry.Distance} {Entry.Unit.Symbol}"),
+                SensorForm.PulsesPerDistance => string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{number} pulses per {Entry.Distance} {Entry.Unit.Symbol}"
+                ),
                 SensorForm.DistancePerPulse => $"{number} {Entry.Unit.Symbol} per pulse",
                 _ => $"{number} {Entry.Unit.Symbol} per turn of the wheel",
             };

@@ -44,9 +44,8 @@ public readonly record struct SensorValue(SensorForm Form, double Canonical)
 public readonly record struct SensorCounts(bool IsPulses, double? CountsPerTurn)
 {
     /// <summary>The counts of runs: turns become pulses where the pulses of a turn are known.</summary>
-    public static SensorCounts Of(CountedThing counted, PulsesPerRevolution? perTurn) => counted == CountedThing.Pulses
-        ? new(true, perTurn?.Count)
-        : new(perTurn is not null, perTurn?.Count ?? 1);
+    public static SensorCounts Of(CountedThing counted, PulsesPerRevolution? perTurn) =>
+        counted == CountedThing.Pulses ? new(true, perTurn?.Count) : new(perTurn is not null, perTurn?.Count ?? 1);
 
     /// <summary>A form can be told from these counts.</summary>
     public bool CanTell(SensorForm form) => form == SensorForm.WheelCircumference ? CountsPerTurn is not null : IsPulses;

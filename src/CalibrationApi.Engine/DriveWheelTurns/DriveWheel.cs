@@ -38,7 +38,9 @@ public readonly record struct DriveWheel(Length Circumference, Length Width, dou
     /// <param name="rate">Target rate R.</param>
     public MassPerRevolution MassPerTurn(MassPerArea rate) => new(rate.KilogramsPerSquareMetre * AreaPerTurn.SquareMetres);
 
-    /// <summary>Gearing for a rate: meter revolutions per turn of the wheel, the inverse of <see cref="Rate(MassPerRevolution, double)"/>.</summary>
+    /// <summary>
+    /// Gearing for a rate: meter revolutions per turn of the wheel, the inverse of <see cref="Rate(MassPerRevolution, double)"/>.
+    /// </summary>
     /// <param name="rate">Target rate R, above 0.</param>
     /// <param name="perMeterRevolution">Mass k per revolution of the meter, over the width, above 0.</param>
     /// <remarks>

@@ -10,7 +10,13 @@ internal static class DriveWheelAssumptions
     {
         var assumptions = new List<Assumption>();
         if (question.Wheel.Origin == WheelOrigin.Diameter)
-            assumptions.Add(new("wheel/circumference", question.Wheel.Circumference, "pi times the diameter; a loaded tyre rolls some percent shorter, so that it then covers less ground than reckoned"));
+            assumptions.Add(
+                new(
+                    "wheel/circumference",
+                    question.Wheel.Circumference,
+                    "pi times the diameter; a loaded tyre rolls some percent shorter, so that it then covers less ground than reckoned"
+                )
+            );
         if (question.Skid is null)
             assumptions.Add(DriveWheelDefaults.Skid.Assumed("skid"));
         if (question.Tolerance is null && (question.TargetRate is not null || question.Tests.Any(test => test.PerOutlet.Count > 0)))
@@ -18,9 +24,15 @@ internal static class DriveWheelAssumptions
         if (!isTested)
             return assumptions;
         if (question.Wheel.RelativeUncertainty is null)
-            assumptions.Add(question.Wheel.Origin == WheelOrigin.Diameter
-                ? new("wheel/relativeUncertainty", null, "reckoned from the diameter: taken as 2 %, standard; judgement, no published source")
-                : DriveWheelDefaults.CircumferenceUncertainty.Assumed("wheel/relativeUncertainty"));
+            assumptions.Add(
+                question.Wheel.Origin == WheelOrigin.Diameter
+                    ? new(
+                        "wheel/relativeUncertainty",
+                        null,
+                        "reckoned from the diameter: taken as 2 %, standard; judgement, no published source"
+                    )
+                    : DriveWheelDefaults.CircumferenceUncertainty.Assumed("wheel/relativeUncertainty")
+            );
         if (question.TurnResolution is null)
             assumptions.Add(DriveWheelDefaults.TurnResolution.Assumed("turnResolution"));
         if (question.Repeatability is null)
@@ -30,19 +42,35 @@ internal static class DriveWheelAssumptions
         }
         else if (question.RepeatabilityDegreesOfFreedom is null)
         {
-            assumptions.Add(new("repeatabilityDegreesOfFreedom", null, "default: the stated repeatability counts as known with 4 degrees of freedom; judgement, no published source"));
+            assumptions.Add(
+                new(
+                    "repeatabilityDegreesOfFreedom",
+                    null,
+                    "default: the stated repeatability counts as known with 4 degrees of freedom; judgement, no published source"
+                )
+            );
         }
 
         if (question.OutletsCaught is null && question.Outlets > 1)
             assumptions.Add(new("outletsCaught", null, "not stated: taken as all outlets"));
         if (question.OutletsCaught < question.Outlets && question.OutletSpread is null)
-            assumptions.Add(question.Tests.All(test => test.PerOutlet.Count >= 3)
-                ? new("outletSpread", null, "taken from the outlets that were weighed one by one")
-                : DriveWheelDefaults.Spread.Assumed("outletSpread"));
-        var heaviest = new Mass(question.Tests.Max(test => test.PerOutlet.Count > 0 ? test.PerOutlet.Max(mass => mass.Kilograms) : test.Caught.Kilograms));
-        assumptions.Add(question.Scale is { } scale
-            ? scale.SpanAssumption(heaviest)
-            : new("scale", null, "not stated: 0.5 % of the load for its error, and nothing for its rounding; judgement, no published source"));
+            assumptions.Add(
+                question.Tests.All(test => test.PerOutlet.Count >= 3)
+                    ? new("outletSpread", null, "taken from the outlets that were weighed one by one")
+                    : DriveWheelDefaults.Spread.Assumed("outletSpread")
+            );
+        var heaviest = new Mass(
+            question.Tests.Max(test => test.PerOutlet.Count > 0 ? test.PerOutlet.Max(mass => mass.Kilograms) : test.Caught.Kilograms)
+        );
+        assumptions.Add(
+            question.Scale is { } scale
+                ? scale.SpanAssumption(heaviest)
+                : new(
+                    "scale",
+                    null,
+                    "not stated: 0.5 % of the load for its error, and nothing for its rounding; judgement, no published source"
+                )
+        );
         return assumptions;
     }
 }

@@ -28,10 +28,15 @@ public static class DriveWheelDefaults
     public const double Coverage = CatchTestLimits.DefaultCoverage;
 
     /// <summary>Standard uncertainty of a circumference that was measured on the ground.</summary>
-    public static DefaultValue CircumferenceUncertainty { get; } = new(new Ratio(0.005), "measured on the ground; judgement, no published source");
+    public static DefaultValue CircumferenceUncertainty { get; } =
+        new(new Ratio(0.005), "measured on the ground; judgement, no published source");
 
     /// <summary>Skid where none is stated.</summary>
-    public static DefaultValue Skid { get; } = new(new Ratio(0), "none is reckoned with unless it is stated, although a wheel that skids puts down as much less; judgement, no published source");
+    public static DefaultValue Skid { get; } =
+        new(
+            new Ratio(0),
+            "none is reckoned with unless it is stated, although a wheel that skids puts down as much less; judgement, no published source"
+        );
 
     /// <summary>Smallest step of a count of turns.</summary>
     public static DefaultValue TurnResolution => CatchTestDefaults.TurnResolution;

@@ -58,14 +58,30 @@ public static class DriveWheelEvaluation
             Origin = question.Wheel.Origin,
             Turns = [.. question.Areas.Select(area => TurnsFor(area, wheel, question))],
             NeededPerTurn = needed,
-            NeededPerMeterRevolution = needed is { } perTurn && question.MeterRevolutionsPerTurn is { } gearing ? new MassPerRevolution(perTurn.KilogramsPerRevolution / gearing) : null,
-            NeededMeterRevolutionsPerTurn = question is { TargetRate: { } goal, MassPerRevolution: { } delivered } ? wheel.MeterRevolutionsPerTurn(goal, delivered) : null,
-            RateOfStatedMeter = question is { MassPerRevolution: { } stated, MeterRevolutionsPerTurn: { } geared } ? wheel.Rate(stated, geared) : null,
-            Rate = found is { } value ? MeasuredValue.Create(value.KilogramsPerSquareMetre, uncertainty.Times(value.KilogramsPerSquareMetre), DriveWheelDefaults.Coverage) : null,
+            NeededPerMeterRevolution =
+                needed is { } perTurn && question.MeterRevolutionsPerTurn is { } gearing
+                    ? new MassPerRevolution(perTurn.KilogramsPerRevolution / gearing)
+                    : null,
+            NeededMeterRevolutionsPerTurn = question is { TargetRate: { } goal, MassPerRevolution: { } delivered }
+                ? wheel.MeterRevolutionsPerTurn(goal, delivered)
+                : null,
+            RateOfStatedMeter = question is { MassPerRevolution: { } stated, MeterRevolutionsPerTurn: { } geared }
+                ? wheel.Rate(stated, geared)
+                : null,
+            Rate = found is { } value
+                ? MeasuredValue.Create(
+                    value.KilogramsPerSquareMetre,
+                    uncertainty.Times(value.KilogramsPerSquareMetre),
+                    DriveWheelDefaults.Coverage
+                )
+                : null,
             Tests = [.. question.Tests.Select(test => Evaluated(test, wheel, question))],
             Acceptance = acceptance,
             Obstacle = measured is null ? null : ObstacleOf(question, measured, tolerance),
-            Correction = found is { } measuredRate && question.TargetRate is { } aim ? SettingCorrection.Of(aim, measuredRate, question.Setting, question.MeterRevolutionsPerTurn) : null,
+            Correction =
+                found is { } measuredRate && question.TargetRate is { } aim
+                    ? SettingCorrection.Of(aim, measuredRate, question.Setting, question.MeterRevolutionsPerTurn)
+                    : null,
             Outlets = outlets,
             Tolerance = tolerance,
             Assumptions = DriveWheelAssumptions.Of(question, measured is not null),
@@ -84,12 +100,17 @@ public static class DriveWheelEvaluation
         rate.KilogramsPerSquareMetre is >= DriveWheelDefaults.LeastRate and <= DriveWheelDefaults.MostRate;
 
     /// <summary>The repeatability in use: the root of the mean variance by the size of each catch, or what was stated.</summary>
-    internal static RepeatabilityPrior Prior(DriveWheelQuestion question) => RepeatabilityPrior.From(
-        question.Repeatability, question.RepeatabilityDegreesOfFreedom,
-        () => RepeatabilityPrior.Default(null, 1, 1) with
-        {
-            Relative = Math.Sqrt(question.Tests.Average(test => Math.Pow(RepeatabilityPrior.Default(null, test.Caught.Kilograms, test.Turns).Relative, 2))),
-        });
+    internal static RepeatabilityPrior Prior(DriveWheelQuestion question) =>
+        RepeatabilityPrior.From(question.Repeatability, question.RepeatabilityDegreesOfFreedom, () =>
+            RepeatabilityPrior.Default(null, 1, 1) with
+            {
+                Relative = Math.Sqrt(
+                    question.Tests.Average(test =>
+                        Math.Pow(RepeatabilityPrior.Default(null, test.Caught.Kilograms, test.Turns).Relative, 2)
+                    )
+                ),
+            }
+        );
 
     private static Verdict Decide(MassPerArea rate, RateAcceptance acceptance, IReadOnlyList<OutletCatch> outlets)
     {
@@ -106,8 +127,15 @@ public static class DriveWheelEvaluation
     {
         var wheel = CircumferenceUncertainty(question);
         var scale = Math.Sqrt(estimate.Span * estimate.Span + estimate.SharedTare * estimate.SharedTare);
-        (TestObstacle Obstacle, double Relative)[] common = [(TestObstacle.Outlets, estimate.Points), (TestObstacle.Wheel, wheel), (TestObstacle.Scale, scale)];
-        var least = StudentT.CoverageFactor(CatchTestVerdict.KeepProbability, double.PositiveInfinity) * Math.Sqrt(common.Sum(part => part.Relative * part.Relative));
+        (TestObstacle Obstacle, double Relative)[] common =
+        [
+            (TestObstacle.Outlets, estimate.Points),
+            (TestObstacle.Wheel, wheel),
+            (TestObstacle.Scale, scale),
+        ];
+        var least =
+            StudentT.CoverageFactor(CatchTestVerdict.KeepProbability, double.PositiveInfinity)
+            * Math.Sqrt(common.Sum(part => part.Relative * part.Relative));
         return least > tolerance ? common.MaxBy(part => part.Relative).Obstacle : null;
     }
 
@@ -118,8 +146,16 @@ public static class DriveWheelEvaluation
         double? total = question.TargetRate?.KilogramsPerSquareMetre * area.SquareMetres;
         var ofWhole = total * whole / turns;
         return new TurnsForArea(
-            area, MeasuredCourse.For(area, wheel.Width), turns, whole, turns * question.MeterRevolutionsPerTurn,
-            MassOf(total), MassOf(total / question.Outlets), MassOf(ofWhole), MassOf(ofWhole / question.Outlets));
+            area,
+            MeasuredCourse.For(area, wheel.Width),
+            turns,
+            whole,
+            turns * question.MeterRevolutionsPerTurn,
+            MassOf(total),
+            MassOf(total / question.Outlets),
+            MassOf(ofWhole),
+            MassOf(ofWhole / question.Outlets)
+        );
     }
 
     private static Mass? MassOf(double? kilograms) => kilograms is { } known ? new Mass(known) : null;
@@ -127,7 +163,12 @@ public static class DriveWheelEvaluation
     private static EvaluatedTurnTest Evaluated(TurnTest test, DriveWheel wheel, DriveWheelQuestion question)
     {
         var metered = test.Caught.Kilograms * (Points(question, [])?.Scale ?? 1);
-        return new(test.Turns, new Area(wheel.AreaPerTurn.SquareMetres * test.Turns), new Mass(metered), wheel.Rate(new MassPerRevolution(metered / test.Turns)));
+        return new(
+            test.Turns,
+            new Area(wheel.AreaPerTurn.SquareMetres * test.Turns),
+            new Mass(metered),
+            wheel.Rate(new MassPerRevolution(metered / test.Turns))
+        );
     }
 
     // Net masses do not show whether the container was the same; where it was, its rounding is common to all tests.
@@ -140,7 +181,8 @@ public static class DriveWheelEvaluation
             WeighedApart(question.Scale ?? UnstatedScale, question.Tests),
             question.Tests.Count > 1 ? TareReading.Shared : TareReading.Each,
             points,
-            new BelievedRepeatability(question.Repeatability, question.RepeatabilityDegreesOfFreedom, null));
+            new BelievedRepeatability(question.Repeatability, question.RepeatabilityDegreesOfFreedom, null)
+        );
     }
 
     // Outlets weighed one by one are so many readings: their roundings add at random, the error of the scale at the load of one
@@ -155,7 +197,9 @@ public static class DriveWheelEvaluation
         {
             Division = new Mass(atRandom * scale.Division.Kilograms),
             ReadingScatter = scale.ReadingScatter is { } scatter ? new Mass(atRandom * scatter.Kilograms) : null,
-            StatedAccuracy = new Mass(readings * scale.LimitAt(new Mass(tests.Average(test => test.Caught.Kilograms) / readings)).Limit.Kilograms),
+            StatedAccuracy = new Mass(
+                readings * scale.LimitAt(new Mass(tests.Average(test => test.Caught.Kilograms) / readings)).Limit.Kilograms
+            ),
         };
     }
 
@@ -165,7 +209,11 @@ public static class DriveWheelEvaluation
         if (question is not { Outlets: { } all, OutletsCaught: { } caught } || caught == all)
             return null;
         var spread = question.OutletSpread
-            ?? (outlets.Count >= 3 ? Math.Sqrt(outlets.Sum(outlet => outlet.Deviation * outlet.Deviation) / (outlets.Count - 1)) : DriveWheelDefaults.Spread.Value.Canonical);
+            ?? (
+                outlets.Count >= 3
+                    ? Math.Sqrt(outlets.Sum(outlet => outlet.Deviation * outlet.Deviation) / (outlets.Count - 1))
+                    : DriveWheelDefaults.Spread.Value.Canonical
+            );
         return new CaughtPoints(caught, all, spread);
     }
 
@@ -175,8 +223,13 @@ public static class DriveWheelEvaluation
         return estimate.UncertaintyOf(estimate.RelativeVariance + circumference * circumference);
     }
 
-    private static double CircumferenceUncertainty(DriveWheelQuestion question) => question.Wheel.RelativeUncertainty
-        ?? (question.Wheel.Origin == WheelOrigin.Diameter ? DriveWheelDefaults.UncertaintyFromDiameter : DriveWheelDefaults.CircumferenceUncertainty.Value.Canonical);
+    private static double CircumferenceUncertainty(DriveWheelQuestion question) =>
+        question.Wheel.RelativeUncertainty
+        ?? (
+            question.Wheel.Origin == WheelOrigin.Diameter
+                ? DriveWheelDefaults.UncertaintyFromDiameter
+                : DriveWheelDefaults.CircumferenceUncertainty.Value.Canonical
+        );
 
     private static RateAcceptance Accept(MassPerArea rate, MassPerArea target, TwoPartUncertainty relative, double tolerance)
     {
@@ -185,7 +238,8 @@ public static class DriveWheelEvaluation
         return new(
             MeasuredValue.Create(ratio - 1, uncertainty, DriveWheelDefaults.Coverage),
             !Threshold.IsAbove(Math.Abs(ratio - 1), tolerance),
-            Conformance.Probability(ratio, uncertainty, 1 - tolerance, 1 + tolerance));
+            Conformance.Probability(ratio, uncertainty, 1 - tolerance, 1 + tolerance)
+        );
     }
 
     private static IReadOnlyList<OutletCatch> Outlets(DriveWheelQuestion question, double tolerance)
@@ -193,6 +247,9 @@ public static class DriveWheelEvaluation
         if (question.Tests.Count == 0 || question.Tests.Any(test => test.PerOutlet.Count == 0))
             return [];
         var count = question.Tests.Min(test => test.PerOutlet.Count);
-        return OutletCatch.Compare([.. Enumerable.Range(0, count).Select(i => new Mass(question.Tests.Sum(test => test.PerOutlet[i].Kilograms)))], tolerance);
+        return OutletCatch.Compare(
+            [.. Enumerable.Range(0, count).Select(i => new Mass(question.Tests.Sum(test => test.PerOutlet[i].Kilograms)))],
+            tolerance
+        );
     }
 }

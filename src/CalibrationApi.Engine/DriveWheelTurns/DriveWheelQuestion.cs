@@ -110,5 +110,6 @@ public sealed record TurnTest(double Turns, Mass Caught, IReadOnlyList<Mass> Per
     /// <para>Source: common practice, no published source.</para>
     /// <para>Accuracy: the sum of doubles in the order given (DriveWheelEvaluationTests).</para>
     /// </remarks>
-    public static TurnTest Apart(double turns, IReadOnlyList<Mass> outlets) => new(turns, new Mass(outlets.Sum(mass => mass.Kilograms)), outlets);
+    public static TurnTest Apart(double turns, IReadOnlyList<Mass> outlets) =>
+        new(turns, new Mass(outlets.Sum(mass => mass.Kilograms)), outlets);
 }

@@ -32,7 +32,9 @@ public sealed record DriveWheelResult
     /// <summary>The same for a revolution of the meter; null without gearing.</summary>
     public MassPerRevolution? NeededPerMeterRevolution { get; init; }
 
-    /// <summary>Meter revolutions per turn that the stated mass per revolution needs for the target rate; null without one of the two.</summary>
+    /// <summary>
+    /// Meter revolutions per turn that the stated mass per revolution needs for the target rate; null without one of the two.
+    /// </summary>
     public double? NeededMeterRevolutionsPerTurn { get; init; }
 
     /// <summary>Rate that the stated mass per revolution of the meter gives; null without one or without gearing.</summary>
@@ -77,7 +79,16 @@ public sealed record DriveWheelResult
 /// <param name="TotalOfWholeTurns">Mass from all outlets in whole turns; null without a target.</param>
 /// <param name="PerOutletOfWholeTurns">Mass from each outlet in whole turns; null without outlets or target.</param>
 public sealed record TurnsForArea(
-    Area Area, Length Distance, double Turns, long WholeTurns, double? MeterRevolutions, Mass? Total, Mass? PerOutlet, Mass? TotalOfWholeTurns, Mass? PerOutletOfWholeTurns);
+    Area Area,
+    Length Distance,
+    double Turns,
+    long WholeTurns,
+    double? MeterRevolutions,
+    Mass? Total,
+    Mass? PerOutlet,
+    Mass? TotalOfWholeTurns,
+    Mass? PerOutletOfWholeTurns
+);
 
 /// <summary>One turn test as evaluated.</summary>
 /// <param name="Turns">Turns of the wheel.</param>
@@ -154,10 +165,13 @@ public sealed record OutletCatch(Mass Caught, double Deviation, bool Within)
     public static IReadOnlyList<OutletCatch> Compare(IReadOnlyList<Mass> outlets, double limit)
     {
         var mean = outlets.Average(mass => mass.Kilograms);
-        return [.. outlets.Select(mass =>
-        {
-            var deviation = mass.Kilograms / mean - 1;
-            return new OutletCatch(mass, deviation, !Threshold.IsAbove(Math.Abs(deviation), limit));
-        })];
+        return
+        [
+            .. outlets.Select(mass =>
+            {
+                var deviation = mass.Kilograms / mean - 1;
+                return new OutletCatch(mass, deviation, !Threshold.IsAbove(Math.Abs(deviation), limit));
+            }),
+        ];
     }
 }

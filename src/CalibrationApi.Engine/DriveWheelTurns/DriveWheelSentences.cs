@@ -19,7 +19,8 @@ internal static class DriveWheelSentences
             return Tested(question, result, new MassPerArea(rate.Value), new Ratio(rate.ExpandedUncertainty / rate.Value));
         if (result.RateOfStatedMeter is { } reckoned && result.Turns.Count == 0)
             return question.TargetRate is { } target && Off(reckoned, target) is { } off
-                ? (FormattableString)$"Reckoned from the meter, the machine puts down {reckoned}, {off} the target. A turn test shows whether it does."
+                ? (FormattableString)
+                    $"Reckoned from the meter, the machine puts down {reckoned}, {off} the target. A turn test shows whether it does."
                 : $"Reckoned from the meter, the machine puts down {reckoned}. A turn test shows whether it does.";
         if (result is { NeededMeterRevolutionsPerTurn: { } geared, Turns.Count: 0 })
             return $"Gear the meter to {geared:0.###} revolutions per turn of the drive wheel for {question.TargetRate}. A turn test shows whether it delivers that.";
@@ -40,39 +41,78 @@ internal static class DriveWheelSentences
         return verdict switch
         {
             Verdict.Investigate => Investigated(result, new MassPerArea(rate.Value)),
-            Verdict.Keep => [Finding.Note(FindingCode.WithinTolerance,
-                $"The rate is within {tolerance:0.##} of the target with a probability of {ProbabilityWords.Likely(acceptance.Probability)}.")],
-            Verdict.Adopt => [Finding.Warning(FindingCode.RateOffTarget,
-                $"The rate is within {tolerance:0.##} of the target with a probability of {ProbabilityWords.OnlyLikely(acceptance.Probability)}.")],
-            _ => [Finding.Warning(FindingCode.RateNotShown,
-                $"The rate is known within {new Ratio(acceptance.Deviation.ExpandedUncertainty):F1}, and it is within {tolerance:0.##} of the target with a probability of {probability:F0}: not sure enough to keep the setting, nor to change it.")],
+            Verdict.Keep =>
+            [
+                Finding.Note(
+                    FindingCode.WithinTolerance,
+                    $"The rate is within {tolerance:0.##} of the target with a probability of {ProbabilityWords.Likely(acceptance.Probability)}."
+                ),
+            ],
+            Verdict.Adopt =>
+            [
+                Finding.Warning(
+                    FindingCode.RateOffTarget,
+                    $"The rate is within {tolerance:0.##} of the target with a probability of {ProbabilityWords.OnlyLikely(acceptance.Probability)}."
+                ),
+            ],
+            _ =>
+            [
+                Finding.Warning(
+                    FindingCode.RateNotShown,
+                    $"The rate is known within {new Ratio(acceptance.Deviation.ExpandedUncertainty):F1}, and it is within {tolerance:0.##} of the target with a probability of {probability:F0}: not sure enough to keep the setting, nor to change it."
+                ),
+            ],
         };
     }
 
     private static List<Finding> Investigated(DriveWheelResult result, MassPerArea rate) =>
         !DriveWheelEvaluation.IsPlausible(rate)
-            ? [Finding.Stop(FindingCode.RateImplausible,
-                $"A rate of {rate:0.##} is outside of what seeding machines put down, {Least:0.##} to {Most:0}. Check units, turns, width and circumference.")]
+            ?
+            [
+                Finding.Stop(
+                    FindingCode.RateImplausible,
+                    $"A rate of {rate:0.##} is outside of what seeding machines put down, {Least:0.##} to {Most:0}. Check units, turns, width and circumference."
+                ),
+            ]
             : [Finding.Stop(FindingCode.OutletGaveNothing, $"{Empty(result)} gave nothing, so the turns say nothing about the setting.")];
 
     public static List<Finding> Findings(DriveWheelQuestion question, DriveWheelResult result, bool testsAgree)
     {
         var findings = new List<Finding>();
         if (!testsAgree)
-            findings.Add(Finding.Warning(FindingCode.CatchesScatterMoreThanExpected,
-                $"The turn tests differ by more than is expected of them. The interval has been widened for it."));
+            findings.Add(
+                Finding.Warning(
+                    FindingCode.CatchesScatterMoreThanExpected,
+                    $"The turn tests differ by more than is expected of them. The interval has been widened for it."
+                )
+            );
         Implausible(question, result, findings);
         Reckoned(question, result, findings);
         if (result.Origin == WheelOrigin.Diameter)
-            findings.Add(Finding.Warning(FindingCode.CircumferenceFromDiameter,
-                $"The circumference of {result.Wheel.Circumference} was reckoned from the diameter. A loaded tyre rolls shorter: it turns more often over an area than said here, and puts down more."));
+            findings.Add(
+                Finding.Warning(
+                    FindingCode.CircumferenceFromDiameter,
+                    $"The circumference of {result.Wheel.Circumference} was reckoned from the diameter. A loaded tyre rolls shorter: it turns more often over an area than said here, and puts down more."
+                )
+            );
         if (result.Origin == WheelOrigin.MeasuredRun && question.Skid is > 0 or < 0)
-            findings.Add(Finding.Note(FindingCode.SkidCountedTwice,
-                $"The skid is reckoned on top of the measured run. If the wheel drove the meters on that run, its circumference holds the skid already: then leave skid out."));
+            findings.Add(
+                Finding.Note(
+                    FindingCode.SkidCountedTwice,
+                    $"The skid is reckoned on top of the measured run. If the wheel drove the meters on that run, its circumference holds the skid already: then leave skid out."
+                )
+            );
         Outlets(result, findings);
-        if (result is { Verdict: Verdict.Adopt, Correction: { } correction } && (correction.Factor > DriveWheelDefaults.LargeCorrection || correction.Factor < 1 / DriveWheelDefaults.LargeCorrection))
-            findings.Add(Finding.Warning(FindingCode.LargeCorrection,
-                $"A correction by a factor of {correction.Factor:0.00} is large: the rate is hardly proportional to the setting that far. Take it as a first step, and look at the gears as well."));
+        if (
+            result is { Verdict: Verdict.Adopt, Correction: { } correction }
+            && (correction.Factor > DriveWheelDefaults.LargeCorrection || correction.Factor < 1 / DriveWheelDefaults.LargeCorrection)
+        )
+            findings.Add(
+                Finding.Warning(
+                    FindingCode.LargeCorrection,
+                    $"A correction by a factor of {correction.Factor:0.00} is large: the rate is hardly proportional to the setting that far. Take it as a first step, and look at the gears as well."
+                )
+            );
         return findings;
     }
 
@@ -88,9 +128,10 @@ internal static class DriveWheelSentences
             return $"{empty} gave nothing. Clear the way from meter to outlet, then test again before you change the setting.";
         if (result is not { Acceptance: { } acceptance, Correction: { } correction })
             return $"The turn test gives {rate}, known within {precision:F1}.";
-        FormattableString found = Math.Abs(acceptance.Deviation.Value) < RoundsToNothing
-            ? (FormattableString)$"The turn test gives the target rate of {question.TargetRate}"
-            : $"The turn test gives {rate}, {new Ratio(Math.Abs(acceptance.Deviation.Value)):F1} {(acceptance.Deviation.Value > 0 ? "above" : "below")} the target";
+        FormattableString found =
+            Math.Abs(acceptance.Deviation.Value) < RoundsToNothing
+                ? (FormattableString)$"The turn test gives the target rate of {question.TargetRate}"
+                : $"The turn test gives {rate}, {new Ratio(Math.Abs(acceptance.Deviation.Value)):F1} {(acceptance.Deviation.Value > 0 ? "above" : "below")} the target";
         return result.Verdict switch
         {
             Verdict.Keep => $"{found}, inside the tolerance of {new Ratio(result.Tolerance):0.##}. Keep the setting.",
@@ -99,18 +140,25 @@ internal static class DriveWheelSentences
         };
     }
 
-    private static string Again(TestObstacle? obstacle) => obstacle switch
-    {
-        TestObstacle.Outlets => "catch from more outlets, because more turns of these cannot tell the others.",
-        TestObstacle.Wheel => "measure on the ground how far the wheel rolls in a turn, because more turn tests cannot tell.",
-        TestObstacle.Scale => "use a better scale or catch more, because more tests like this cannot tell.",
-        _ => "make another turn test with the same setting.",
-    };
+    private static string Again(TestObstacle? obstacle) =>
+        obstacle switch
+        {
+            TestObstacle.Outlets => "catch from more outlets, because more turns of these cannot tell the others.",
+            TestObstacle.Wheel => "measure on the ground how far the wheel rolls in a turn, because more turn tests cannot tell.",
+            TestObstacle.Scale => "use a better scale or catch more, because more tests like this cannot tell.",
+            _ => "make another turn test with the same setting.",
+        };
 
     // The outlets that gave nothing, by their place in the list; null when all gave something.
     private static string? Empty(DriveWheelResult result)
     {
-        string[] places = [.. result.Outlets.Index().Where(one => one.Item.GaveNothing).Select(one => (one.Index + 1).ToString(CultureInfo.InvariantCulture))];
+        string[] places =
+        [
+            .. result
+                .Outlets.Index()
+                .Where(one => one.Item.GaveNothing)
+                .Select(one => (one.Index + 1).ToString(CultureInfo.InvariantCulture)),
+        ];
         return places.Length switch
         {
             0 => null,
@@ -131,32 +179,51 @@ internal static class DriveWheelSentences
     // A gearing is easily stated the other way round.
     private static void Reckoned(DriveWheelQuestion question, DriveWheelResult result, List<Finding> findings)
     {
-        if (result.RateOfStatedMeter is not { } rate || question is not { TargetRate: { } target, MassPerRevolution: { } perRevolution, MeterRevolutionsPerTurn: { } gearing }
-            || IsNear(rate, target, result.Tolerance) || Off(rate, target) is not { } off)
+        if (
+            result.RateOfStatedMeter is not { } rate
+            || question is not { TargetRate: { } target, MassPerRevolution: { } perRevolution, MeterRevolutionsPerTurn: { } gearing }
+            || IsNear(rate, target, result.Tolerance)
+            || Off(rate, target) is not { } off
+        )
             return;
         var turned = result.Wheel.Rate(perRevolution, 1 / gearing);
-        findings.Add(Finding.Warning(FindingCode.RateOffTarget, !IsNear(rate, target, DriveWheelDefaults.LargeCorrection - 1) && IsNear(turned, target, AboutRight)
-            ? (FormattableString)$"Reckoned from the meter, the rate is {rate}, {off} the target. With {1 / gearing:0.###} meter revolutions per turn of the wheel it would be {turned}: is the gearing stated the wrong way round?"
-            : $"Reckoned from the meter, the rate is {rate}, {off} the target. {result.NeededPerMeterRevolution} would be needed in place of {perRevolution}, or {result.NeededMeterRevolutionsPerTurn:0.###} meter revolutions per turn of the wheel in place of {gearing:0.###}."));
+        findings.Add(
+            Finding.Warning(
+                FindingCode.RateOffTarget,
+                !IsNear(rate, target, DriveWheelDefaults.LargeCorrection - 1) && IsNear(turned, target, AboutRight)
+                    ? (FormattableString)
+                        $"Reckoned from the meter, the rate is {rate}, {off} the target. With {1 / gearing:0.###} meter revolutions per turn of the wheel it would be {turned}: is the gearing stated the wrong way round?"
+                    : $"Reckoned from the meter, the rate is {rate}, {off} the target. {result.NeededPerMeterRevolution} would be needed in place of {perRevolution}, or {result.NeededMeterRevolutionsPerTurn:0.###} meter revolutions per turn of the wheel in place of {gearing:0.###}."
+            )
+        );
     }
 
     private static bool IsNear(MassPerArea rate, MassPerArea target, double tolerance) =>
         !Threshold.IsAbove(Math.Abs(rate.KilogramsPerSquareMetre / target.KilogramsPerSquareMetre - 1), tolerance);
 
-    private static FormattableString Correct(DriveWheelQuestion question, SettingCorrection correction) => correction.Setting is { } setting
-        ? (FormattableString)$"As a first step, move the setting from {question.Setting:0.##} to {setting:0.##}."
-        : $"As a first step, make the setting {correction.Factor:0.000} times what it is.";
+    private static FormattableString Correct(DriveWheelQuestion question, SettingCorrection correction) =>
+        correction.Setting is { } setting
+            ? (FormattableString)$"As a first step, move the setting from {question.Setting:0.##} to {setting:0.##}."
+            : $"As a first step, make the setting {correction.Factor:0.000} times what it is.";
 
-    private static FormattableString Each(Mass? perOutlet) => perOutlet is { } mass ? (FormattableString)$" in all, {mass} from each outlet" : $" in all";
+    private static FormattableString Each(Mass? perOutlet) =>
+        perOutlet is { } mass ? (FormattableString)$" in all, {mass} from each outlet" : $" in all";
 
     private static void Implausible(DriveWheelQuestion question, DriveWheelResult result, List<Finding> findings)
     {
-        MassPerArea? of = result.Verdict == Verdict.Investigate ? null : result.Rate is { } rate ? new MassPerArea(rate.Value) : result.RateOfStatedMeter;
+        MassPerArea? of =
+            result.Verdict == Verdict.Investigate ? null
+            : result.Rate is { } rate ? new MassPerArea(rate.Value)
+            : result.RateOfStatedMeter;
         foreach (var (name, value) in new[] { ("target rate", question.TargetRate), ("rate", of) })
         {
             if (value is { } odd && !DriveWheelEvaluation.IsPlausible(odd))
-                findings.Add(Finding.Warning(FindingCode.RateImplausible,
-                    $"A {name} of {odd:0.##} is outside of what seeding machines put down, {Least:0.##} to {Most:0}. Check units, turns, width and circumference."));
+                findings.Add(
+                    Finding.Warning(
+                        FindingCode.RateImplausible,
+                        $"A {name} of {odd:0.##} is outside of what seeding machines put down, {Least:0.##} to {Most:0}. Check units, turns, width and circumference."
+                    )
+                );
         }
     }
 
@@ -166,16 +233,30 @@ internal static class DriveWheelSentences
         if (Empty(result) is { } empty)
         {
             if (result.Verdict != Verdict.Investigate)
-                findings.Add(Finding.Warning(FindingCode.OutletGaveNothing, $"{empty} gave nothing. Clear the way from meter to outlet, and test again."));
+                findings.Add(
+                    Finding.Warning(
+                        FindingCode.OutletGaveNothing,
+                        $"{empty} gave nothing. Clear the way from meter to outlet, and test again."
+                    )
+                );
             return;
         }
 
-        (int Index, OutletCatch Item)[] off = [.. result.Outlets.Index().Where(one => !one.Item.Within).OrderByDescending(one => Math.Abs(one.Item.Deviation))];
+        (int Index, OutletCatch Item)[] off =
+        [
+            .. result.Outlets.Index().Where(one => !one.Item.Within).OrderByDescending(one => Math.Abs(one.Item.Deviation)),
+        ];
         if (off is not [var worst, ..])
             return;
-        FormattableString gives = $"outlet {worst.Index + 1} of those caught gives {new Ratio(Math.Abs(worst.Item.Deviation)):F1} {(worst.Item.Deviation > 0 ? "more" : "less")} than their mean";
-        findings.Add(Finding.Warning(FindingCode.OutletOffMean, off.Length == 1
-            ? (FormattableString)$"One outlet is beyond the limit of {new Ratio(result.Tolerance):0.##}: {gives}."
-            : $"{off.Length} of {result.Outlets.Count} outlets are beyond the limit of {new Ratio(result.Tolerance):0.##}; furthest off, {gives}."));
+        FormattableString gives =
+            $"outlet {worst.Index + 1} of those caught gives {new Ratio(Math.Abs(worst.Item.Deviation)):F1} {(worst.Item.Deviation > 0 ? "more" : "less")} than their mean";
+        findings.Add(
+            Finding.Warning(
+                FindingCode.OutletOffMean,
+                off.Length == 1
+                    ? (FormattableString)$"One outlet is beyond the limit of {new Ratio(result.Tolerance):0.##}: {gives}."
+                    : $"{off.Length} of {result.Outlets.Count} outlets are beyond the limit of {new Ratio(result.Tolerance):0.##}; furthest off, {gives}."
+            )
+        );
     }
 }

@@ -13,9 +13,14 @@ internal static class FieldObstacles
     /// makes it uneven, the air, nutrients, and lots to be tested. Judgement.
     /// </summary>
     public static IEnumerable<Obstacle> Of(
-        IReadOnlyList<MeterSetUp> meters, ProductRateResult? nutrients, SeedRowResult? seedRow, FanResult? fan)
+        IReadOnlyList<MeterSetUp> meters,
+        ProductRateResult? nutrients,
+        SeedRowResult? seedRow,
+        FanResult? fan
+    )
     {
-        var outside = meters.Index()
+        var outside = meters
+            .Index()
             .Select(one => (Place: one.Index, one.Item.Rate.Meter, Element: FittedOf(one.Item)))
             .Where(one => one.Element is { Fits: false })
             .OrderBy(one => one.Element!.Room)

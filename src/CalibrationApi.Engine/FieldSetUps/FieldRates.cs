@@ -59,19 +59,27 @@ public sealed class FieldRates
         if (meter.Stand is not { } stand)
             return new(meter, MeterRateOrigin.Nutrients);
         if (meter.Lot?.Kernel is not { } kernel)
-            return Missing(meter, $"The rate for a stand needs the thousand-kernel mass of the lot. Add it to the lot, or give a target rate in place of the stand.");
+            return Missing(
+                meter,
+                $"The rate for a stand needs the thousand-kernel mass of the lot. Add it to the lot, or give a target rate in place of the stand."
+            );
         if (EstablishmentOf(stand, meter.Lot.Germination) is not { } establishment)
-            return Missing(meter, $"Emergence goes with the germination of the lot. Add that to the lot, or give survival in place of emergence.");
-        var seeding = SeedingRateEvaluation.Evaluate(new SeedingRateQuestion
-        {
-            Stand = stand.Plants,
-            Kernel = kernel,
-            Establishment = establishment,
-            Purity = meter.Lot.Purity,
-            RowSpacing = question.RowSpacing,
-            Area = question.Area,
-            Price = meter.Product.Price is { } price ? new SeedPrice(price.PerKilogram, null) : null,
-        });
+            return Missing(
+                meter,
+                $"Emergence goes with the germination of the lot. Add that to the lot, or give survival in place of emergence."
+            );
+        var seeding = SeedingRateEvaluation.Evaluate(
+            new SeedingRateQuestion
+            {
+                Stand = stand.Plants,
+                Kernel = kernel,
+                Establishment = establishment,
+                Purity = meter.Lot.Purity,
+                RowSpacing = question.RowSpacing,
+                Area = question.Area,
+                Price = meter.Product.Price is { } price ? new SeedPrice(price.PerKilogram, null) : null,
+            }
+        );
         return new(meter, MeterRateOrigin.Stand, seeding.Rate, seeding);
     }
 
@@ -91,29 +99,41 @@ public sealed class FieldRates
         MeterRate[] asking = [.. Meters.Where(meter => meter.From == MeterRateOrigin.Nutrients)];
         foreach (var meter in asking.Where(meter => !meter.Meter.Product.BringsNutrients))
         {
-            open.Add(OpenPoint.Missing(meter.Meter.Member("product"),
-                $"The rate should follow from the nutrients of the plan, but the analysis of this product is not known. Add it to the product, or give a target rate."));
+            open.Add(
+                OpenPoint.Missing(
+                    meter.Meter.Member("product"),
+                    $"The rate should follow from the nutrients of the plan, but the analysis of this product is not known. Add it to the product, or give a target rate."
+                )
+            );
         }
 
         MeterRate[] bringing = [.. Meters.Where(meter => meter.Meter.Product.BringsNutrients)];
-        var isKnown = question.MetersLeftOut == 0
-            && Meters.Except(asking).All(meter => meter.Rate is not null) && asking.All(meter => meter.Meter.Product.BringsNutrients);
+        var isKnown =
+            question.MetersLeftOut == 0
+            && Meters.Except(asking).All(meter => meter.Rate is not null)
+            && asking.All(meter => meter.Meter.Product.BringsNutrients);
         if (question.Nutrients.Count == 0 || bringing.Length == 0 || !isKnown)
             return;
         // One price missing would leave the others without use.
         var withPrices = PricesCompare(bringing);
-        ProductOnField[] products = [.. bringing
-            .GroupBy(meter => (meter.Meter.Product.Key, IsFixed: meter.Rate is not null))
-            .Select(meters => new ProductOnField([.. meters], question.WorkingWidth))];
-        Nutrients = ProductRateEvaluation.Evaluate(new ProductRateQuestion
-        {
-            Targets = question.Nutrients,
-            Credits = question.Credits,
-            Area = question.Area,
-            Products = [.. products.Select(product => product.Offer(withPrices))],
-        });
+        ProductOnField[] products =
+        [
+            .. bringing
+                .GroupBy(meter => (meter.Meter.Product.Key, IsFixed: meter.Rate is not null))
+                .Select(meters => new ProductOnField([.. meters], question.WorkingWidth)),
+        ];
+        Nutrients = ProductRateEvaluation.Evaluate(
+            new ProductRateQuestion
+            {
+                Targets = question.Nutrients,
+                Credits = question.Credits,
+                Area = question.Area,
+                Products = [.. products.Select(product => product.Offer(withPrices))],
+            }
+        );
         // The lines stand in the order of the question.
-        var found = products.Zip(Nutrients.Products)
+        var found = products
+            .Zip(Nutrients.Products)
             .SelectMany(pair => pair.First.Rates(pair.Second.Rate))
             .ToDictionary(one => one.Meter, one => one.Rate);
         Meters = [.. Meters.Select(meter => found.TryGetValue(meter.Meter, out var rate) ? meter with { Rate = rate } : meter)];
@@ -123,13 +143,21 @@ public sealed class FieldRates
     {
         if (meter.From == MeterRateOrigin.TargetRate || !(meter.Rate?.KilogramsPerSquareMetre > MostRate))
             return meter;
-        open.Add(meter.From == MeterRateOrigin.Stand
-            ? new OpenPoint(OpenKind.Refused, meter.Meter.Member("stand"),
-                $"This stand takes {meter.Rate} of the lot, and no machine puts down more than {new MassPerArea(MostRate)}. Check the plants wanted, the kernel mass and the shares, with their units.",
-                new SetUpPart(SetUpPartKind.SeedingRate, place))
-            : new OpenPoint(OpenKind.Refused, "nutrients",
-                $"The nutrients take {meter.Rate} of {meter.Meter.Product.Name}, and no machine puts down more than {new MassPerArea(MostRate)}. Check the amounts wanted and the analysis, with their units.",
-                new SetUpPart(SetUpPartKind.Nutrients)));
+        open.Add(
+            meter.From == MeterRateOrigin.Stand
+                ? new OpenPoint(
+                    OpenKind.Refused,
+                    meter.Meter.Member("stand"),
+                    $"This stand takes {meter.Rate} of the lot, and no machine puts down more than {new MassPerArea(MostRate)}. Check the plants wanted, the kernel mass and the shares, with their units.",
+                    new SetUpPart(SetUpPartKind.SeedingRate, place)
+                )
+                : new OpenPoint(
+                    OpenKind.Refused,
+                    "nutrients",
+                    $"The nutrients take {meter.Rate} of {meter.Meter.Product.Name}, and no machine puts down more than {new MassPerArea(MostRate)}. Check the amounts wanted and the analysis, with their units.",
+                    new SetUpPart(SetUpPartKind.Nutrients)
+                )
+        );
         return meter with { Rate = null };
     }
 }

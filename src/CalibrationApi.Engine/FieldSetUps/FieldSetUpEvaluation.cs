@@ -33,7 +33,10 @@ public static class FieldSetUpEvaluation
         return new FieldSetUpResult
         {
             Headline = FieldObstacles.Headline(obstacles, open),
-            HeadlineAbout = obstacles.Length > 0 ? obstacles[0].About : open.Count > 0 ? open[0].About : null,
+            HeadlineAbout =
+                obstacles.Length > 0 ? obstacles[0].About
+                : open.Count > 0 ? open[0].About
+                : null,
             InTheWay = obstacles,
             Meters = meters,
             Nutrients = rates.Nutrients,
@@ -51,23 +54,30 @@ public static class FieldSetUpEvaluation
         KnownValue[] values = [.. meter.Elements.Select(meter.ValueOf).OfType<KnownValue>()];
         if (!rate.IsOff && !Array.Exists(values, value => value.Element.Name == meter.Fitted))
             open.Add(meter.WithoutValue());
-        var speed = rate.IsOn && values.Length > 0
-            ? MeterSpeedEvaluation.Evaluate(new MeterSpeedQuestion
-            {
-                CoveredWidth = meter.CoveredWidth,
-                WorkingWidth = question.WorkingWidth,
-                Rates = [rate.Rate!.Value],
-                GroundSpeeds = question.GroundSpeeds,
-                Elements = [.. values.Select(value => new MeteringElement(
-                    value.Element.Name,
-                    DeliveryCurve.Constant(value.Value),
-                    value.Element.Limits,
-                    value.Element.Pockets,
-                    value.Element.Content(meter.Density)))],
-                FieldEfficiency = question.FieldEfficiency,
-                Area = question.Area,
-            })
-            : null;
+        var speed =
+            rate.IsOn && values.Length > 0
+                ? MeterSpeedEvaluation.Evaluate(
+                    new MeterSpeedQuestion
+                    {
+                        CoveredWidth = meter.CoveredWidth,
+                        WorkingWidth = question.WorkingWidth,
+                        Rates = [rate.Rate!.Value],
+                        GroundSpeeds = question.GroundSpeeds,
+                        Elements =
+                        [
+                            .. values.Select(value => new MeteringElement(
+                                value.Element.Name,
+                                DeliveryCurve.Constant(value.Value),
+                                value.Element.Limits,
+                                value.Element.Pockets,
+                                value.Element.Content(meter.Density)
+                            )),
+                        ],
+                        FieldEfficiency = question.FieldEfficiency,
+                        Area = question.Area,
+                    }
+                )
+                : null;
         return new MeterSetUp(rate, values, speed, rate.IsOff ? null : NewLot(rate, question));
     }
 
@@ -77,17 +87,19 @@ public static class FieldSetUpEvaluation
         var meter = rate.Meter;
         if (meter.Lot is not { } lot || meter.FittedElement?.InForce is not { OtherLot: { } before } inForce)
             return null;
-        return NewLotEvaluation.Evaluate(new NewLotQuestion
-        {
-            ValueInForce = inForce.Value,
-            ValueUncertainty = inForce.RelativeUncertainty,
-            Before = before,
-            After = lot,
-            Seeds = rate.Seeding?.Seeds,
-            Area = question.Area,
-            // Without an area no price says what a wrong rate costs.
-            PricePerKilogram = question.Area is null ? null : meter.Product.Price?.PerKilogram,
-        });
+        return NewLotEvaluation.Evaluate(
+            new NewLotQuestion
+            {
+                ValueInForce = inForce.Value,
+                ValueUncertainty = inForce.RelativeUncertainty,
+                Before = before,
+                After = lot,
+                Seeds = rate.Seeding?.Seeds,
+                Area = question.Area,
+                // Without an area no price says what a wrong rate costs.
+                PricePerKilogram = question.Area is null ? null : meter.Product.Price?.PerKilogram,
+            }
+        );
     }
 
     // All products share the air, so the limits of all of them hold at once. It is not looked at as long as no meter can be set up.
@@ -98,12 +110,9 @@ public static class FieldSetUpEvaluation
         if (!isStated || !Array.Exists(meters, meter => meter.MeterSpeed is not null))
             return null;
         return FanEvaluation.Evaluate(
-            new FanQuestion
-            {
-                FanSpeed = question.FanSpeed,
-                Products = [.. carried.Select(one => Carried(one.Meter, one.Rate!.Value))],
-            },
-            [.. question.GroundSpeeds.Distinct().OrderBy(speed => speed.MetresPerSecond)]);
+            new FanQuestion { FanSpeed = question.FanSpeed, Products = [.. carried.Select(one => Carried(one.Meter, one.Rate!.Value))] },
+            [.. question.GroundSpeeds.Distinct().OrderBy(speed => speed.MetresPerSecond)]
+        );
     }
 
     private static CarriedProduct Carried(MeterToSetUp meter, MassPerArea rate) =>
@@ -115,21 +124,34 @@ public static class FieldSetUpEvaluation
             return;
         MeterRate[] bringing = [.. rates.Meters.Where(meter => meter.Meter.Product.BringsNutrients)];
         if (bringing.Length == 0 && rates.Meters.All(meter => meter.From != MeterRateOrigin.Nutrients))
-            open.Add(OpenPoint.Missing("nutrients", $"No product of this plan has a known analysis, so nothing supplies these nutrients. Add the analysis to a product, or leave the nutrients out."));
+            open.Add(
+                OpenPoint.Missing(
+                    "nutrients",
+                    $"No product of this plan has a known analysis, so nothing supplies these nutrients. Add the analysis to a product, or leave the nutrients out."
+                )
+            );
         // With one product to choose, or without any price, nothing is dearer than it has to be.
-        if (bringing.Where(meter => meter.From == MeterRateOrigin.Nutrients).DistinctBy(meter => meter.Meter.Product.Key).Count() > 1
-            && bringing.Any(meter => meter.Meter.Product.Price is not null) && !FieldRates.PricesCompare(bringing))
-            open.Add(OpenPoint.Missing("nutrients", $"The rates are those of least total mass, not of least cost, because not all products have a price in one currency. Give each product of known analysis such a price."));
+        if (
+            bringing.Where(meter => meter.From == MeterRateOrigin.Nutrients).DistinctBy(meter => meter.Meter.Product.Key).Count() > 1
+            && bringing.Any(meter => meter.Meter.Product.Price is not null)
+            && !FieldRates.PricesCompare(bringing)
+        )
+            open.Add(
+                OpenPoint.Missing(
+                    "nutrients",
+                    $"The rates are those of least total mass, not of least cost, because not all products have a price in one currency. Give each product of known analysis such a price."
+                )
+            );
     }
 
     // Each once, in whatever part it was said.
     private static Caution[] Cautions(MeterSetUp[] meters, FieldRates rates, SeedRowResult? seedRow) =>
-    [
-        .. (seedRow?.Cautions ?? [])
-            .Concat(rates.Nutrients?.Cautions ?? [])
-            .Concat(meters.SelectMany(OfMeter))
-            .DistinctBy(caution => (caution.Code, DisplayUnits.Metric.Write(caution.Detail))),
-    ];
+        [
+            .. (seedRow?.Cautions ?? [])
+                .Concat(rates.Nutrients?.Cautions ?? [])
+                .Concat(meters.SelectMany(OfMeter))
+                .DistinctBy(caution => (caution.Code, DisplayUnits.Metric.Write(caution.Detail))),
+        ];
 
     private static IEnumerable<Caution> OfMeter(MeterSetUp meter) =>
         [.. meter.Rate.Seeding?.Cautions ?? [], .. meter.NewLot?.Cautions ?? [], .. meter.MeterSpeed?.Cautions ?? []];

@@ -63,4 +63,5 @@ public sealed record SeedRowOfField(
     SeedbedMoisture Moisture,
     Region? Region,
     double? AcceptableStandLoss,
-    IReadOnlyList<LocalLimit> LocalLimits);
+    IReadOnlyList<LocalLimit> LocalLimits
+);

@@ -77,9 +77,11 @@ public sealed record MeterToSetUp
     internal ElementToSetUp? FittedElement => Elements.FirstOrDefault(element => element.Name == Fitted);
 
     /// <summary>What is open where nothing is known of the element that is fitted.</summary>
-    public OpenPoint WithoutValue() => OpenPoint.Missing(
-        Member("startValue"),
-        $"No value is in force for this meter, element, setting and product, and none can be predicted. Adopt a value, add a startValue to the plan, or give the element its displacement and the lot or product its bulk density.");
+    public OpenPoint WithoutValue() =>
+        OpenPoint.Missing(
+            Member("startValue"),
+            $"No value is in force for this meter, element, setting and product, and none can be predicted. Adopt a value, add a startValue to the plan, or give the element its displacement and the lot or product its bulk density."
+        );
 
     /// <summary>Seed is laid with the seed by nature; nobody needs its analysis.</summary>
     internal bool IsSeed => !Product.BringsNutrients && (Stand is not null || Lot?.Kernel is not null);

@@ -25,7 +25,8 @@ public static class DayToDayFromHistory
     {
         if (tests.Count < FewestTests)
             return null;
-        double squares = 0, known = 0;
+        double squares = 0,
+            known = 0;
         var pairs = 0;
         for (var i = 1; i < tests.Count; i++)
         {
@@ -33,7 +34,8 @@ public static class DayToDayFromHistory
                 continue;
             var difference = Math.Log(tests[i].Value / tests[i - 1].Value);
             squares += difference * difference;
-            known += tests[i].RandomUncertainty * tests[i].RandomUncertainty + tests[i - 1].RandomUncertainty * tests[i - 1].RandomUncertainty;
+            known +=
+                tests[i].RandomUncertainty * tests[i].RandomUncertainty + tests[i - 1].RandomUncertainty * tests[i - 1].RandomUncertainty;
             pairs++;
         }
 

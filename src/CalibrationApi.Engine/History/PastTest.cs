@@ -6,4 +6,10 @@ namespace CalibrationApi.Engine.History;
 /// <param name="Lot">Lot of the product; null when unknown. A change of lot is no change of the meter.</param>
 /// <param name="Values">Mass per revolution of each counted catch.</param>
 /// <param name="Variances">Known random variance of each, relative.</param>
-public sealed record PastTest(double Value, double RandomUncertainty, string? Lot, IReadOnlyList<double> Values, IReadOnlyList<double> Variances);
+public sealed record PastTest(
+    double Value,
+    double RandomUncertainty,
+    string? Lot,
+    IReadOnlyList<double> Values,
+    IReadOnlyList<double> Variances
+);

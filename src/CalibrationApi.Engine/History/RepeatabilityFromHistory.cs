@@ -55,8 +55,11 @@ public static class RepeatabilityFromHistory
             relative = Math.Sqrt((low + high) / 2);
         }
 
-        return new RepeatabilityPrior(relative, Math.Min(Most, degreesOfFreedom),
-            $"from {several.Sum(test => test.Values.Count)} catches of {several.Length} earlier tests of this series");
+        return new RepeatabilityPrior(
+            relative,
+            Math.Min(Most, degreesOfFreedom),
+            $"from {several.Sum(test => test.Values.Count)} catches of {several.Length} earlier tests of this series"
+        );
     }
 
     private static double Sum(PastTest[] tests, double between)
@@ -64,7 +67,8 @@ public static class RepeatabilityFromHistory
         var total = 0.0;
         foreach (var test in tests)
         {
-            double weights = 0, weighted = 0;
+            double weights = 0,
+                weighted = 0;
             for (var i = 0; i < test.Values.Count; i++)
             {
                 var weight = 1 / (between + test.Variances[i]);

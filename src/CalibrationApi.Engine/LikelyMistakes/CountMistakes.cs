@@ -11,7 +11,8 @@ internal sealed class PulsesPerRevolutionWrong : Mistake
 
     protected override double WholeTestShare => 1;
 
-    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) => [new AnyRatio(MistakeJudgement.Broad.PulsesPerRevolution)];
+    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) =>
+        [new AnyRatio(MistakeJudgement.Broad.PulsesPerRevolution)];
 
     public override FormattableString Fit(Prediction prediction) => $"a wrong number of pulses per revolution explains that";
 
@@ -31,22 +32,24 @@ internal sealed class TurnsOfAnotherShaft : Mistake
     protected override double WholeTestShare => 1;
 
     // Mass over turns of the meter, for mass over turns of the other shaft: the revolutions of the meter per turn of the other.
-    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) => (test.Context.CountedAs, test.Context.MeterRevolutionsPerTurn) switch
-    {
-        (CountSource.Turns, { } ratio) => [new FixedRatio(1 / ratio, 0.5), new AnyRatio(MistakeJudgement.Broad.GearRatio, 0.5)],
-        (CountSource.Turns, null) => [new AnyRatio(MistakeJudgement.Broad.GearRatio)],
-        (_, { } ratio) => [new FixedRatio(ratio)],
-        _ => [],
-    };
+    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) =>
+        (test.Context.CountedAs, test.Context.MeterRevolutionsPerTurn) switch
+        {
+            (CountSource.Turns, { } ratio) => [new FixedRatio(1 / ratio, 0.5), new AnyRatio(MistakeJudgement.Broad.GearRatio, 0.5)],
+            (CountSource.Turns, null) => [new AnyRatio(MistakeJudgement.Broad.GearRatio)],
+            (_, { } ratio) => [new FixedRatio(ratio)],
+            _ => [],
+        };
 
     public override FormattableString Fit(Prediction prediction) => $"turns of another shaft than the meter's explain that";
 
-    protected override double WeightOf(TestAtHand test, int at) => test.Context switch
-    {
-        { CountedAs: CountSource.Pulses } => 0,
-        { CountedAs: not CountSource.Turns, MeterRevolutionsPerTurn: null } => 0,
-        { MeterRevolutionsPerTurn: { } ratio } when Math.Abs(Math.Log(ratio)) < MistakeJudgement.SameRatio => 0,
-        { MeterRevolutionsPerTurn: null } => MistakeJudgement.Factor.Unsharp * MistakeJudgement.Weight.GearRatio,
-        _ => MistakeJudgement.Weight.GearRatio,
-    };
+    protected override double WeightOf(TestAtHand test, int at) =>
+        test.Context switch
+        {
+            { CountedAs: CountSource.Pulses } => 0,
+            { CountedAs: not CountSource.Turns, MeterRevolutionsPerTurn: null } => 0,
+            { MeterRevolutionsPerTurn: { } ratio } when Math.Abs(Math.Log(ratio)) < MistakeJudgement.SameRatio => 0,
+            { MeterRevolutionsPerTurn: null } => MistakeJudgement.Factor.Unsharp * MistakeJudgement.Weight.GearRatio,
+            _ => MistakeJudgement.Weight.GearRatio,
+        };
 }

@@ -26,7 +26,8 @@ internal abstract class CumulativeMistake : Mistake
 /// <summary>The container was not emptied between catches: each mass holds the ones before it.</summary>
 internal sealed class ContainerNotEmptied : CumulativeMistake
 {
-    public override string Check => "See whether the container was emptied before each catch. If it was not, the masses written down grow from catch to catch.";
+    public override string Check =>
+        "See whether the container was emptied before each catch. If it was not, the masses written down grow from catch to catch.";
 
     protected override string Code => MistakeCode.ContainerNotEmptied;
 
@@ -41,7 +42,8 @@ internal sealed class ContainerNotEmptied : CumulativeMistake
 /// <summary>The counter was not set to zero between catches: each count holds the ones before it.</summary>
 internal sealed class CounterNotReset : CumulativeMistake
 {
-    public override string Check => "See whether the counter was set to zero before each catch. If it was not, the counts written down grow from catch to catch.";
+    public override string Check =>
+        "See whether the counter was set to zero before each catch. If it was not, the counts written down grow from catch to catch.";
 
     protected override string Code => MistakeCode.CounterNotReset;
 

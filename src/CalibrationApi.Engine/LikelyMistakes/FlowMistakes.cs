@@ -16,7 +16,8 @@ internal sealed class MeterNotPrimed : Mistake
     public override FormattableString Fit(Prediction prediction) => $"a meter that was not yet full explains that";
 
     // The weight is shared by the catches, and all of it belongs to one. A test of one catch is that catch.
-    protected override double WeightOf(TestAtHand test, int at) => test.Position(at) == 0 ? test.Count * MistakeJudgement.Weight.NotPrimed : 0;
+    protected override double WeightOf(TestAtHand test, int at) =>
+        test.Position(at) == 0 ? test.Count * MistakeJudgement.Weight.NotPrimed : 0;
 }
 
 /// <summary>The container ran over: the mass is short, and near what the container holds.</summary>
@@ -39,8 +40,12 @@ internal sealed class ContainerOverflowed : Mistake
         if (test.Context.ContainerCapacity is not { } capacity)
             return MistakeJudgement.Weight.Overflowed;
         var load = test.InContainer(at) / capacity.Kilograms;
-        return MistakeJudgement.Weight.Overflowed * (load < MistakeJudgement.FarFromFull ? MistakeJudgement.Factor.NearlyImpossible
-            : load >= MistakeJudgement.NearlyFull ? MistakeJudgement.Factor.NearCapacity : 1);
+        return MistakeJudgement.Weight.Overflowed
+            * (
+                load < MistakeJudgement.FarFromFull ? MistakeJudgement.Factor.NearlyImpossible
+                : load >= MistakeJudgement.NearlyFull ? MistakeJudgement.Factor.NearCapacity
+                : 1
+            );
     }
 }
 
@@ -57,7 +62,8 @@ internal sealed class TankBridgedOrEmpty : Mistake
 
     public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) => Uneven.Within(MistakeJudgement.Range.BridgedOrEmpty);
 
-    public override FormattableString Fit(Prediction prediction) => $"product that hung in the tank, or a tank that ran empty, explains that";
+    public override FormattableString Fit(Prediction prediction) =>
+        $"product that hung in the tank, or a tank that ran empty, explains that";
 
     protected override double WeightOf(TestAtHand test, int at) => MistakeJudgement.Weight.BridgedOrEmpty;
 }
@@ -87,8 +93,8 @@ internal static class Uneven
 
     /// <summary>Product that hangs, or a meter that stands still now and then, seldom takes the same share of every catch.</summary>
     public static IEnumerable<Prediction> Within((double Low, double High) range) =>
-    [
-        new UnevenRange(range.Low, range.High, MistakeJudgement.FlowScatter, 1 - MistakeJudgement.EvenFlow),
-        new RatioRange(range.Low, range.High, MistakeJudgement.EvenFlow),
-    ];
+        [
+            new UnevenRange(range.Low, range.High, MistakeJudgement.FlowScatter, 1 - MistakeJudgement.EvenFlow),
+            new RatioRange(range.Low, range.High, MistakeJudgement.EvenFlow),
+        ];
 }

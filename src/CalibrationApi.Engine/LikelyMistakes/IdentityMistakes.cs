@@ -13,11 +13,13 @@ internal sealed class AnotherElement : Mistake
 
     protected override double WholeTestShare => 1;
 
-    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) => OtherDeliveries.Predictions(test, test.Context.OtherElements);
+    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) =>
+        OtherDeliveries.Predictions(test, test.Context.OtherElements);
 
-    public override FormattableString Fit(Prediction prediction) => prediction.Name is { } name
-        ? (FormattableString)$"the metering element {name} would deliver that"
-        : $"another metering element of this machine would deliver that";
+    public override FormattableString Fit(Prediction prediction) =>
+        prediction.Name is { } name
+            ? (FormattableString)$"the metering element {name} would deliver that"
+            : $"another metering element of this machine would deliver that";
 
     protected override double WeightOf(TestAtHand test, int at) =>
         test.Reference is null || test.Context.OtherElements.Count == 0 ? 0 : MistakeJudgement.Weight.AnotherElement;
@@ -34,11 +36,13 @@ internal sealed class AnotherProduct : Mistake
 
     protected override double WholeTestShare => 1;
 
-    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) => OtherDeliveries.Predictions(test, test.Context.OtherProducts);
+    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) =>
+        OtherDeliveries.Predictions(test, test.Context.OtherProducts);
 
-    public override FormattableString Fit(Prediction prediction) => prediction.Name is { } name
-        ? (FormattableString)$"{name} in place of the product stated would deliver that"
-        : $"another product of this machine would deliver that";
+    public override FormattableString Fit(Prediction prediction) =>
+        prediction.Name is { } name
+            ? (FormattableString)$"{name} in place of the product stated would deliver that"
+            : $"another product of this machine would deliver that";
 
     protected override double WeightOf(TestAtHand test, int at) =>
         test.Reference is null || test.Context.OtherProducts.Count == 0 ? 0 : MistakeJudgement.Weight.AnotherProduct;
@@ -49,7 +53,8 @@ internal sealed class ReferenceWrong : Mistake
 {
     public override IEnumerable<string> Codes => [MistakeCode.ValueInForceWrong, MistakeCode.StartValueWrong];
 
-    public override string Check => "Compare the value that the test was judged against with what the controller shows and with where it came from.";
+    public override string Check =>
+        "Compare the value that the test was judged against with what the controller shows and with where it came from.";
 
     public override double RepeatChance => MistakeJudgement.Repeat.Installed;
 
@@ -64,8 +69,10 @@ internal sealed class ReferenceWrong : Mistake
 
     public override FormattableString Fit(Prediction prediction) => $"a wrong number to compare with explains that";
 
-    protected override double WeightOf(TestAtHand test, int at) => test.Reference is null ? 0
-        : IsStart(test) ? MistakeJudgement.Weight.StartValueWrong : MistakeJudgement.Weight.ValueInForceWrong;
+    protected override double WeightOf(TestAtHand test, int at) =>
+        test.Reference is null ? 0
+        : IsStart(test) ? MistakeJudgement.Weight.StartValueWrong
+        : MistakeJudgement.Weight.ValueInForceWrong;
 
     private static bool IsStart(TestAtHand test) => test.Reference is { Kind: ReferenceKind.StartValue };
 }
@@ -81,13 +88,19 @@ internal sealed class SomethingElse : Mistake
 
     public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) => [new AnyRatio(MistakeJudgement.Broad.SomethingElse)];
 
-    public override FormattableString Fit(Prediction prediction) => $"no ordinary change and no single mistake that has a name explains that";
+    public override FormattableString Fit(Prediction prediction) =>
+        $"no ordinary change and no single mistake that has a name explains that";
 
     protected override double WeightOf(TestAtHand test, int at) => MistakeJudgement.Weight.SomethingElse;
 }
 
 internal static class OtherDeliveries
 {
-    public static IEnumerable<Prediction> Predictions(TestAtHand test, IReadOnlyList<OtherDelivery> others) => others.Select(other => new FixedRatio(
-        other.MassPerRevolution.KilogramsPerRevolution / test.Reference!.Value.KilogramsPerRevolution, 1.0 / others.Count, IsUncertain: true, other.Name));
+    public static IEnumerable<Prediction> Predictions(TestAtHand test, IReadOnlyList<OtherDelivery> others) =>
+        others.Select(other => new FixedRatio(
+            other.MassPerRevolution.KilogramsPerRevolution / test.Reference!.Value.KilogramsPerRevolution,
+            1.0 / others.Count,
+            IsUncertain: true,
+            other.Name
+        ));
 }

@@ -45,7 +45,17 @@ public sealed record LikelyMistakesResult
     /// none.
     /// </summary>
     public LikelyMistake? Named =>
-        Shown is [{ CannotBeToldApart: false, Probability: >= MistakeJudgement.NamedFrom, BayesFactor: >= MistakeJudgement.ClearEvidence } first, ..] ? first : null;
+        Shown
+            is [
+                {
+                    CannotBeToldApart: false,
+                    Probability: >= MistakeJudgement.NamedFrom,
+                    BayesFactor: >= MistakeJudgement.ClearEvidence
+                } first,
+                ..,
+            ]
+            ? first
+            : null;
 
     /// <summary>The mistakes that mass alone does not tell apart; empty or at least two.</summary>
     public IEnumerable<LikelyMistake> Group => Shown.Where(mistake => mistake.CannotBeToldApart);

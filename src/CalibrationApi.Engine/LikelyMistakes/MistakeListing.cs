@@ -10,9 +10,12 @@ internal sealed class MistakeListing(TestAtHand test, TestLikelihood likelihood,
     /// <summary>Those probable enough to be shown.</summary>
     public List<LikelyMistake> Shown()
     {
-        MistakeSearch.Posterior[] probable = [.. posteriors
-            .Where(each => each.Mistake is not null && each.Probability >= MistakeJudgement.ShownFrom)
-            .OrderByDescending(each => each.Probability)];
+        MistakeSearch.Posterior[] probable =
+        [
+            .. posteriors
+                .Where(each => each.Mistake is not null && each.Probability >= MistakeJudgement.ShownFrom)
+                .OrderByDescending(each => each.Probability),
+        ];
         var shown = new List<LikelyMistake>(probable.Length);
         var close = Math.Log(MistakeJudgement.ClearEvidence);
         var rivals = probable.Skip(1).Any(each => probable[0].LogLikelihood - each.LogLikelihood < close);
@@ -28,14 +31,18 @@ internal sealed class MistakeListing(TestAtHand test, TestLikelihood likelihood,
     public List<LikelyMistake> AlsoPossible(List<LikelyMistake> shown)
     {
         // Beside a mistake that is nearly certain, what is a million times less likely explains nothing.
-        var least = MistakeJudgement.LeastOfTheLikeliest * posteriors.Where(each => each.Mistake is not null).Select(each => each.Probability).DefaultIfEmpty().Max();
+        var least =
+            MistakeJudgement.LeastOfTheLikeliest
+            * posteriors.Where(each => each.Mistake is not null).Select(each => each.Probability).DefaultIfEmpty().Max();
         return
         [
             .. posteriors
-                .Where(each => each is { Mistake: not null, At: null, Prediction: not null }
+                .Where(each =>
+                    each is { Mistake: not null, At: null, Prediction: not null }
                     && each.Probability < MistakeJudgement.ShownFrom
                     && each.Probability >= least
-                    && each.LogLikelihood - likelihood.Ordinary > -Math.Log(MistakeJudgement.ClearEvidence))
+                    && each.LogLikelihood - likelihood.Ordinary > -Math.Log(MistakeJudgement.ClearEvidence)
+                )
                 .OrderByDescending(each => each.Probability)
                 .Take(Math.Max(0, MistakeJudgement.MostListed - shown.Count))
                 .Select(each => InWords(each, false)),
@@ -51,7 +58,8 @@ internal sealed class MistakeListing(TestAtHand test, TestLikelihood likelihood,
             probability,
             Math.Min(LikelyMistake.MostBayesFactor, Math.Exp(log - likelihood.Ordinary)),
             $"{Seen(at)}: {mistake.Fit(prediction!)}.",
-            mistake.Check)
+            mistake.Check
+        )
         {
             CannotBeToldApart = cannotBeToldApart,
         };
@@ -62,16 +70,22 @@ internal sealed class MistakeListing(TestAtHand test, TestLikelihood likelihood,
         if (at is null && test.Reference is null)
             return $"The catches differ from one another";
         var againstOthers = at is not null && test.Count >= FewestAgainstOthers;
-        var log = at is not { } one ? likelihood.Mean : againstOthers ? likelihood.AgainstOthers(one) : likelihood.Observed(one);
-        var subject = at is { } shown ? $"Catch {test.Position(shown) + 1} shows" : test.Count == 1 ? "The catch shows" : "The whole test shows";
-        var than = againstOthers ? "the other catches show"
-            : $"{test.Reference!.Called} says";
+        var log =
+            at is not { } one ? likelihood.Mean
+            : againstOthers ? likelihood.AgainstOthers(one)
+            : likelihood.Observed(one);
+        var subject =
+            at is { } shown ? $"Catch {test.Position(shown) + 1} shows"
+            : test.Count == 1 ? "The catch shows"
+            : "The whole test shows";
+        var than = againstOthers ? "the other catches show" : $"{test.Reference!.Called} says";
         return $"{subject} {Amount(log)} {than}";
     }
 
     private static FormattableString Amount(double log)
     {
-        const double Thrice = 1.0986, AThousandth = -6.9078;
+        const double Thrice = 1.0986,
+            AThousandth = -6.9078;
         return log switch
         {
             > Thrice => $"{Math.Exp(log):0.#} times what",

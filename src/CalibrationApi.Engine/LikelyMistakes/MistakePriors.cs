@@ -33,7 +33,15 @@ internal static class MistakePriors
             for (var kind = 0; kind < kinds.Length; kind++)
             {
                 if (weights[(at + 1) * kinds.Length + kind] is > 0 and var weight && !ruledOut[kind])
-                    hypotheses.Add(new MistakeSearch.Hypothesis(kinds[kind], place, at < 0 ? PriorOfAll(test, kinds[kind], weight / total, isBorneOut) : MistakeJudgement.PriorOfAnyMistake * weight / total));
+                    hypotheses.Add(
+                        new MistakeSearch.Hypothesis(
+                            kinds[kind],
+                            place,
+                            at < 0
+                                ? PriorOfAll(test, kinds[kind], weight / total, isBorneOut)
+                                : MistakeJudgement.PriorOfAnyMistake * weight / total
+                        )
+                    );
             }
         }
 

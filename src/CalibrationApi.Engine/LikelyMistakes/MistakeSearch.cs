@@ -31,12 +31,24 @@ internal static class MistakeSearch
     /// <param name="dayToDay">Standard deviation between days, relative.</param>
     /// <param name="isLarge">The change is so large that everything that could explain it is listed.</param>
     /// <param name="isBorneOut">A second test, set up apart, agrees.</param>
-    public static LikelyMistakesResult Of(CatchTest test, CatchReadings readings, MassPerRevolutionEstimate estimate, double dayToDay, bool isLarge = false, bool isBorneOut = false)
+    public static LikelyMistakesResult Of(
+        CatchTest test,
+        CatchReadings readings,
+        MassPerRevolutionEstimate estimate,
+        double dayToDay,
+        bool isLarge = false,
+        bool isBorneOut = false
+    )
     {
         if (test.Reference is null && readings.Count < FewestWithoutReference)
             return LikelyMistakesResult.None;
         var change = test.Context.NewLot is true ? MistakeJudgement.OrdinaryChangeWithNewLot : MistakeJudgement.OrdinaryChange;
-        var likelihood = new TestLikelihood(readings, test.Reference?.Value.KilogramsPerRevolution, change, CommonVariance(test, estimate, dayToDay));
+        var likelihood = new TestLikelihood(
+            readings,
+            test.Reference?.Value.KilogramsPerRevolution,
+            change,
+            CommonVariance(test, estimate, dayToDay)
+        );
         var hand = new TestAtHand(test, readings);
         var gains = new double[readings.Count];
         var gain = LargestGain(likelihood, gains);
@@ -85,7 +97,8 @@ internal static class MistakeSearch
     {
         var (mistake, at, prior) = hypothesis;
         Prediction? best = null;
-        double most = double.NegativeInfinity, sum = 0;
+        double most = double.NegativeInfinity,
+            sum = 0;
         foreach (var prediction in mistake.Predictions(test, at))
         {
             var log = Math.Log(prediction.Share) + prediction.LogLikelihood(likelihood, at);
@@ -149,7 +162,10 @@ internal static class MistakeSearch
         var reference = test.Reference is { Kind: ReferenceKind.StartValue, RelativeUncertainty: null }
             ? MistakeJudgement.StartValueUncertainty
             : test.Reference?.StandardUncertainty ?? 0;
-        return estimate.SharedTare * estimate.SharedTare + estimate.Points * estimate.Points + dayToDay * dayToDay + reference * reference
+        return estimate.SharedTare * estimate.SharedTare
+            + estimate.Points * estimate.Points
+            + dayToDay * dayToDay
+            + reference * reference
             + (test.Reference?.FromAnotherScale is true ? estimate.Span * estimate.Span : 0);
     }
 
@@ -166,5 +182,12 @@ internal static class MistakeSearch
     /// <param name="LogPrior">Natural logarithm of the prior probability.</param>
     /// <param name="LogLikelihood">Natural logarithm of the density of the numbers.</param>
     /// <param name="Probability">Posterior probability.</param>
-    public readonly record struct Posterior(Mistake? Mistake, Prediction? Prediction, int? At, double LogPrior, double LogLikelihood, double Probability);
+    public readonly record struct Posterior(
+        Mistake? Mistake,
+        Prediction? Prediction,
+        int? At,
+        double LogPrior,
+        double LogLikelihood,
+        double Probability
+    );
 }

@@ -49,7 +49,8 @@ internal sealed class DigitWrong : Mistake
     private const double ShareOfMass = 0.7;
     private const double KilogramsPerPound = 0.45359237;
 
-    public override string Check => "Compare every digit of the masses and the counts that were entered with what was written down at the machine.";
+    public override string Check =>
+        "Compare every digit of the masses and the counts that were entered with what was written down at the machine.";
 
     protected override string Code => MistakeCode.DigitWrong;
 
@@ -105,7 +106,11 @@ internal sealed class DigitWrong : Mistake
         }
 
         var ofSwapped = swapped.Count == 0 ? 0 : MistakeJudgement.SwappedDigits;
-        return [.. swapped.Select(each => (each, ofSwapped / swapped.Count)), .. wrong.Select(each => (each, (1 - ofSwapped) / wrong.Count))];
+        return
+        [
+            .. swapped.Select(each => (each, ofSwapped / swapped.Count)),
+            .. wrong.Select(each => (each, (1 - ofSwapped) / wrong.Count)),
+        ];
     }
 
     private static double With(string digits, int first, char one, int second, char other)

@@ -11,21 +11,23 @@ internal sealed class CatchPointMissed : Mistake
 
     protected override double WholeTestShare => MistakeJudgement.WholeTest.PointMissed;
 
-    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) => Meant(test) switch
-    {
-        null => [new RatioRange(MistakeJudgement.Range.PointMissed)],
-        2 => [new FixedRatio(0.5)],
-        { } points => [new FixedRatio((points - 1.0) / points, 0.8), new FixedRatio((points - 2.0) / points, 0.2)],
-    };
+    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) =>
+        Meant(test) switch
+        {
+            null => [new RatioRange(MistakeJudgement.Range.PointMissed)],
+            2 => [new FixedRatio(0.5)],
+            { } points => [new FixedRatio((points - 1.0) / points, 0.8), new FixedRatio((points - 2.0) / points, 0.2)],
+        };
 
     public override FormattableString Fit(Prediction prediction) => $"a point whose product was not caught explains that";
 
-    protected override double WeightOf(TestAtHand test, int at) => Meant(test) switch
-    {
-        null => MistakeJudgement.Factor.Unsharp * MistakeJudgement.Weight.PointMissed,
-        1 => 0,
-        _ => MistakeJudgement.Weight.PointMissed,
-    };
+    protected override double WeightOf(TestAtHand test, int at) =>
+        Meant(test) switch
+        {
+            null => MistakeJudgement.Factor.Unsharp * MistakeJudgement.Weight.PointMissed,
+            1 => 0,
+            _ => MistakeJudgement.Weight.PointMissed,
+        };
 
     /// <summary>Points that were meant to be caught; null when nobody said.</summary>
     public static int? Meant(TestAtHand test) => test.Test.CaughtPoints?.Caught ?? test.Context.CatchPoints;
@@ -47,11 +49,13 @@ internal sealed class HalfOfPointsAsWhole : Mistake
     public override FormattableString Fit(Prediction prediction) => $"half of the points sent as the whole meter explain that";
 
     // A meter of one point has no half; of two, the half is the missed point; a part that was stated was thought of.
-    protected override double WeightOf(TestAtHand test, int at) => test.Test.CaughtPoints is not null ? 0
-        : test.Context.CatchPoints switch
-        {
-            null => MistakeJudgement.Factor.Unsharp * MistakeJudgement.Weight.HalfOfPoints,
-            { } points when points > 2 && points % 2 == 0 => MistakeJudgement.Weight.HalfOfPoints,
-            _ => 0,
-        };
+    protected override double WeightOf(TestAtHand test, int at) =>
+        test.Test.CaughtPoints is not null
+            ? 0
+            : test.Context.CatchPoints switch
+            {
+                null => MistakeJudgement.Factor.Unsharp * MistakeJudgement.Weight.HalfOfPoints,
+                { } points when points > 2 && points % 2 == 0 => MistakeJudgement.Weight.HalfOfPoints,
+                _ => 0,
+            };
 }

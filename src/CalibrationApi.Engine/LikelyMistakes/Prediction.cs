@@ -26,9 +26,7 @@ internal sealed record FixedRatio(double Ratio, double Share = 1, bool IsUncerta
 internal sealed record RatioRange(double Low, double High, double Share = 1) : Prediction(Share)
 {
     public RatioRange((double Low, double High) range)
-        : this(range.Low, range.High)
-    {
-    }
+        : this(range.Low, range.High) { }
 
     public override double LogLikelihood(TestLikelihood likelihood, int? at) => likelihood.WithRange(at, Math.Log(Low), Math.Log(High));
 }
@@ -41,7 +39,9 @@ internal sealed record RatioRange(double Low, double High, double Share = 1) : P
 internal sealed record UnevenRange(double Low, double High, double Scatter, double Share = 1) : Prediction(Share)
 {
     public override double LogLikelihood(TestLikelihood likelihood, int? at) =>
-        at is null ? likelihood.WithUnevenRange(Math.Log(Low), Math.Log(High), Scatter) : likelihood.WithRange(at, Math.Log(Low), Math.Log(High));
+        at is null
+            ? likelihood.WithUnevenRange(Math.Log(Low), Math.Log(High), Scatter)
+            : likelihood.WithRange(at, Math.Log(Low), Math.Log(High));
 }
 
 /// <summary>Any ratio: a Cauchy distribution on the logarithm, so wide that the ordinary change does not matter beside it.</summary>
@@ -67,7 +67,8 @@ internal sealed record CorrectedTurns(Func<int, double> TrueTurns, double Share 
 /// <param name="Slope">Its derivative by the mass entered.</param>
 /// <param name="Share">Share of the mistake's prior that this variant has.</param>
 /// <param name="Name">What the owner calls the other element, product or container; null when there is none.</param>
-internal sealed record CorrectedMass(Func<int, double> TrueMass, double Slope = 1, double Share = 1, string? Name = null) : Prediction(Share, Name)
+internal sealed record CorrectedMass(Func<int, double> TrueMass, double Slope = 1, double Share = 1, string? Name = null)
+    : Prediction(Share, Name)
 {
     public override double LogLikelihood(TestLikelihood likelihood, int? at) => likelihood.WithCorrectedMasses(at, TrueMass, Slope);
 }

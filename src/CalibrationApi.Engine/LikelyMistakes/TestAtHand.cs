@@ -30,7 +30,8 @@ internal sealed class TestAtHand
             known += tares[i] > 0 ? 1 : 0;
         }
 
-        TareIsZeroAgainstTheRecord = zeros == nets.Length && test.Context.ContainerTare is not null && test.TareReading != TareReading.Zeroed;
+        TareIsZeroAgainstTheRecord =
+            zeros == nets.Length && test.Context.ContainerTare is not null && test.TareReading != TareReading.Zeroed;
         meanTare = known > 0 ? sum / known : null;
     }
 
@@ -61,7 +62,8 @@ internal sealed class TestAtHand
     {
         if (Count == 1)
             return Reference is { } compared ? Math.Log(readings.Values[0] / compared.Value.KilogramsPerRevolution) : 0;
-        double mass = 0, turns = 0;
+        double mass = 0,
+            turns = 0;
         for (var i = 0; i < Count; i++)
         {
             mass += i == at ? 0 : Mass(i);

@@ -74,8 +74,13 @@ internal sealed class TestLikelihood
     /// <summary>Log density of an ordinary change and nothing else.</summary>
     public double Ordinary { get; }
 
-    private BlurredStudentT VagueLevel => vagueLevel ??= new BlurredStudentT(
-        scale, Math.Sqrt(NormalDeviation * NormalDeviation + MistakeJudgement.OtherDeliveryUncertainty * MistakeJudgement.OtherDeliveryUncertainty));
+    private BlurredStudentT VagueLevel =>
+        vagueLevel ??= new BlurredStudentT(
+            scale,
+            Math.Sqrt(
+                NormalDeviation * NormalDeviation + MistakeJudgement.OtherDeliveryUncertainty * MistakeJudgement.OtherDeliveryUncertainty
+            )
+        );
 
     /// <summary>How much the level could gain at most if a mistake were taken back.</summary>
     public double LargestGainOfLevel { get; }
@@ -171,26 +176,31 @@ internal sealed class TestLikelihood
     {
         if (at is not { } one)
         {
-            return level is null ? double.NegativeInfinity
-                : LogScatter(Scatter, known.Length - 1, heightOfAll) + level.LogProbabilityBetween(Mean - high, Mean - low) - Math.Log(high - low);
+            return level is null
+                ? double.NegativeInfinity
+                : LogScatter(Scatter, known.Length - 1, heightOfAll)
+                    + level.LogProbabilityBetween(Mean - high, Mean - low)
+                    - Math.Log(high - low);
         }
 
         var rest = Others(one);
         var deviation = observed[one] - rest.Mean;
         return rest.LogDensity
-            + LogBetween((deviation - high) / rest.Spread, (deviation - low) / rest.Spread, rest.DegreesOfFreedom) - Math.Log(high - low);
+            + LogBetween((deviation - high) / rest.Spread, (deviation - low) / rest.Spread, rest.DegreesOfFreedom)
+            - Math.Log(high - low);
     }
 
     public double WithAnyRatio(int? at, double halfWidth)
     {
         if (at is not { } one)
-            return level is null ? double.NegativeInfinity : LogScatter(Scatter, known.Length - 1, heightOfAll) + LogCauchy(Mean, halfWidth);
+            return level is null
+                ? double.NegativeInfinity
+                : LogScatter(Scatter, known.Length - 1, heightOfAll) + LogCauchy(Mean, halfWidth);
         var rest = Others(one);
         return rest.LogDensity + LogCauchy(observed[one] - rest.Mean, halfWidth);
     }
 
-    private static double LogCauchy(double x, double halfWidth) =>
-        -Math.Log(Math.PI * halfWidth * (1 + x * x / (halfWidth * halfWidth)));
+    private static double LogCauchy(double x, double halfWidth) => -Math.Log(Math.PI * halfWidth * (1 + x * x / (halfWidth * halfWidth)));
 
     private static double LogBetween(double lower, double upper, double degreesOfFreedom)
     {
@@ -221,7 +231,8 @@ internal sealed class TestLikelihood
             rest += i == at ? 0 : 1 / known[i];
         var degreesOfFreedom = priorDegreesOfFreedom + known.Length - 2;
         var factor = (priorDegreesOfFreedom + scatter) / degreesOfFreedom;
-        var density = LogScatter(scatter, known.Length - 2, known.Length > 2 ? LogScatterHeight(known, at) : 0) + (level?.LogDensity(mean) ?? 0);
+        var density =
+            LogScatter(scatter, known.Length - 2, known.Length > 2 ? LogScatterHeight(known, at) : 0) + (level?.LogDensity(mean) ?? 0);
         var found = new LevelOfOthers(at, mean, Math.Sqrt(factor * (known[at] + 1 / rest)), degreesOfFreedom, density);
         others = found;
         return found;
@@ -229,7 +240,9 @@ internal sealed class TestLikelihood
 
     private static (double Mean, double Scatter) MeanAndScatter(double[] values, ReadOnlySpan<double> variances, int leftOut)
     {
-        double weights = 0, sum = 0, squares = 0;
+        double weights = 0,
+            sum = 0,
+            squares = 0;
         for (var i = 0; i < values.Length; i++)
         {
             if (i == leftOut)
@@ -250,7 +263,8 @@ internal sealed class TestLikelihood
     // ln of Gamma((nu0 + c - 1) / 2) / (Gamma(nu0 / 2) (nu0 pi)^((c - 1) / 2) sqrt(prod(a_i) sum(1 / a_i))).
     private double LogScatterHeight(ReadOnlySpan<double> variances, int leftOut)
     {
-        double weights = 0, logs = 0;
+        double weights = 0,
+            logs = 0;
         for (var i = 0; i < variances.Length; i++)
         {
             weights += i == leftOut ? 0 : 1 / variances[i];
@@ -258,7 +272,8 @@ internal sealed class TestLikelihood
         }
 
         var others = variances.Length - (leftOut < 0 ? 1 : 2);
-        return SpecialFunctions.GammaLn((priorDegreesOfFreedom + others) / 2) - SpecialFunctions.GammaLn(priorDegreesOfFreedom / 2)
+        return SpecialFunctions.GammaLn((priorDegreesOfFreedom + others) / 2)
+            - SpecialFunctions.GammaLn(priorDegreesOfFreedom / 2)
             - (others * Math.Log(priorDegreesOfFreedom * Math.PI) + logs + Math.Log(weights)) / 2;
     }
 

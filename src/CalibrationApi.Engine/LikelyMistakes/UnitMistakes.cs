@@ -20,9 +20,14 @@ internal sealed class PoundsAsKilograms : Mistake
     protected override double WeightOf(TestAtHand test, int at) => test.Context.EnteredInPounds is true ? 0 : Weight(test.Context, false);
 
     /// <summary>Weight of having entered masses in a unit that the scale does not show.</summary>
-    public static double Weight(MistakeContext context, bool entered) => MistakeJudgement.Weight.Unit
+    public static double Weight(MistakeContext context, bool entered) =>
+        MistakeJudgement.Weight.Unit
         * (context.EnteredInPounds is null ? 0.5 : 1)
-        * (context.ScaleInPounds is not { } scale ? 1 : scale == entered ? MistakeJudgement.Factor.UnitOfTheScale : MistakeJudgement.Factor.UnitOtherThanTheScale);
+        * (
+            context.ScaleInPounds is not { } scale ? 1
+            : scale == entered ? MistakeJudgement.Factor.UnitOfTheScale
+            : MistakeJudgement.Factor.UnitOtherThanTheScale
+        );
 }
 
 /// <summary>The scale showed kilograms and the numbers were entered as pounds.</summary>
@@ -42,7 +47,8 @@ internal sealed class KilogramsAsPounds : Mistake
 
     public override FormattableString Fit(Prediction prediction) => $"kilograms entered as pounds give 0.45 times";
 
-    protected override double WeightOf(TestAtHand test, int at) => test.Context.EnteredInPounds is false ? 0 : PoundsAsKilograms.Weight(test.Context, true);
+    protected override double WeightOf(TestAtHand test, int at) =>
+        test.Context.EnteredInPounds is false ? 0 : PoundsAsKilograms.Weight(test.Context, true);
 }
 
 /// <summary>The value compared with is a number per pound taken for one per kilogram, or the other way round.</summary>
@@ -50,7 +56,8 @@ internal sealed class ValueInAnotherUnit : Mistake
 {
     private const double KilogramsPerPound = 0.45359237;
 
-    public override string Check => "Look at the unit that the controller shows beside its number, and compare with the unit of the value that the test was judged against.";
+    public override string Check =>
+        "Look at the unit that the controller shows beside its number, and compare with the unit of the value that the test was judged against.";
 
     public override double RepeatChance => MistakeJudgement.Repeat.Installed;
 
@@ -61,9 +68,16 @@ internal sealed class ValueInAnotherUnit : Mistake
     public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) =>
         [new FixedRatio(test.Context.ReferenceInPounds is true ? 1 / KilogramsPerPound : KilogramsPerPound)];
 
-    public override FormattableString Fit(Prediction prediction) => $"a value to compare with that is in the other unit, pounds or kilograms, explains that";
+    public override FormattableString Fit(Prediction prediction) =>
+        $"a value to compare with that is in the other unit, pounds or kilograms, explains that";
 
-    protected override double WeightOf(TestAtHand test, int at) => test.Reference is null || test.Context.ReferenceInPounds is not { } value ? 0
-        : MistakeJudgement.Weight.ValueInAnotherUnit * (test.Context.EnteredInPounds is not { } masses ? 1
-            : value == masses ? MistakeJudgement.Factor.UnitOfTheScale : MistakeJudgement.Factor.UnitOtherThanTheScale);
+    protected override double WeightOf(TestAtHand test, int at) =>
+        test.Reference is null || test.Context.ReferenceInPounds is not { } value
+            ? 0
+            : MistakeJudgement.Weight.ValueInAnotherUnit
+                * (
+                    test.Context.EnteredInPounds is not { } masses ? 1
+                    : value == masses ? MistakeJudgement.Factor.UnitOfTheScale
+                    : MistakeJudgement.Factor.UnitOtherThanTheScale
+                );
 }

@@ -16,8 +16,8 @@ internal sealed class ResidueInContainer : Mistake
     public override FormattableString Fit(Prediction prediction) => $"product that was left in the container explains that";
 
     // A tare that is read anew before each catch holds the residue as well.
-    protected override double WeightOf(TestAtHand test, int at) => MistakeJudgement.Weight.Residue
-        * (test.HasTareOfItsOwn(at) ? MistakeJudgement.Factor.NearlyImpossible : 1);
+    protected override double WeightOf(TestAtHand test, int at) =>
+        MistakeJudgement.Weight.Residue * (test.HasTareOfItsOwn(at) ? MistakeJudgement.Factor.NearlyImpossible : 1);
 }
 
 /// <summary>Wind, a hand, a rope or the frame carried part of the container while it was weighed.</summary>
@@ -60,9 +60,12 @@ internal sealed class OuncesAsDecimals : Mistake
     public override FormattableString Fit(Prediction prediction) => $"ounces typed as decimals of a pound explain that";
 
     protected override double WeightOf(TestAtHand test, int at) =>
-        test.Context.EnteredInPounds is true && Meant(test.OnTheScale(at)) is { } gross && Meant(test.TareOnTheScale(at)) is { } tare
-            && Math.Abs(gross - tare - test.InContainer(at)) > MistakeJudgement.SameTare * test.InContainer(at)
-            ? MistakeJudgement.Weight.OuncesAsDecimals : 0;
+        test.Context.EnteredInPounds is true
+        && Meant(test.OnTheScale(at)) is { } gross
+        && Meant(test.TareOnTheScale(at)) is { } tare
+        && Math.Abs(gross - tare - test.InContainer(at)) > MistakeJudgement.SameTare * test.InContainer(at)
+            ? MistakeJudgement.Weight.OuncesAsDecimals
+            : 0;
 
     // The decimals typed, read as ounces: one decimal is 0 to 9 of them, two are 10 to 15. Null for any other number.
     private static double? Meant(double kilograms)
@@ -70,7 +73,10 @@ internal sealed class OuncesAsDecimals : Mistake
         var pounds = Math.Round(kilograms / KilogramsPerPound, 6);
         var whole = Math.Floor(pounds);
         var hundredths = Math.Round((pounds - whole) * 100, 4);
-        double? ounces = hundredths % 10 == 0 ? hundredths / 10 : hundredths is >= 11 and < OuncesPerPound && hundredths % 1 == 0 ? hundredths : null;
+        double? ounces =
+            hundredths % 10 == 0 ? hundredths / 10
+            : hundredths is >= 11 and < OuncesPerPound && hundredths % 1 == 0 ? hundredths
+            : null;
         return ounces is { } meant ? (whole + meant / OuncesPerPound) * KilogramsPerPound : null;
     }
 }

@@ -33,7 +33,11 @@ public static class FanEvaluation
             AirFlows = flows,
             Loads = [.. Loads(question, groundSpeeds)],
             Headline = Headline(speeds, flows),
-            Findings = [.. Findings(speeds, question.FanSpeed, "fan speed", "fanSpeed"), .. Findings(flows, question.AirFlow, "air flow", "airFlow")],
+            Findings =
+            [
+                .. Findings(speeds, question.FanSpeed, "fan speed", "fanSpeed"),
+                .. Findings(flows, question.AirFlow, "air flow", "airFlow"),
+            ],
         };
     }
 
@@ -42,7 +46,9 @@ public static class FanEvaluation
         where T : struct, IQuantity<T>
     {
         var all = products.ToArray();
-        var lowest = all.Where(one => one.Limits.Minimum is not null).OrderByDescending(one => one.Limits.Minimum!.Value.Canonical).FirstOrDefault();
+        var lowest = all.Where(one => one.Limits.Minimum is not null)
+            .OrderByDescending(one => one.Limits.Minimum!.Value.Canonical)
+            .FirstOrDefault();
         var highest = all.Where(one => one.Limits.Maximum is not null).OrderBy(one => one.Limits.Maximum!.Value.Canonical).FirstOrDefault();
         return lowest.Name is null && highest.Name is null
             ? null
@@ -51,15 +57,30 @@ public static class FanEvaluation
 
     private static IEnumerable<AirLoad> Loads(FanQuestion question, IReadOnlyList<Speed> groundSpeeds)
     {
-        Speed[] ends = [.. new[] { groundSpeeds.MinBy(speed => speed.MetresPerSecond), groundSpeeds.MaxBy(speed => speed.MetresPerSecond) }.Distinct()];
+        Speed[] ends =
+        [
+            .. new[] { groundSpeeds.MinBy(speed => speed.MetresPerSecond), groundSpeeds.MaxBy(speed => speed.MetresPerSecond) }.Distinct(),
+        ];
         var varies = question.Products.Any(product => Rate(product, highest: true) != Rate(product, highest: false));
         foreach (var highest in varies ? new[] { false, true } : [true])
         {
             foreach (var speed in ends)
             {
-                (string Name, CarriedMass Carried)[] products = [.. question.Products.Select(product =>
-                    (product.Name, Carried(Rate(product, highest) * product.CoveredWidth.Metres * speed.MetresPerSecond, question.AirFlow)))];
-                yield return new AirLoad(speed, highest, Carried(products.Sum(one => one.Carried.Flow.KilogramsPerSecond), question.AirFlow), products);
+                (string Name, CarriedMass Carried)[] products =
+                [
+                    .. question.Products.Select(product =>
+                        (
+                            product.Name,
+                            Carried(Rate(product, highest) * product.CoveredWidth.Metres * speed.MetresPerSecond, question.AirFlow)
+                        )
+                    ),
+                ];
+                yield return new AirLoad(
+                    speed,
+                    highest,
+                    Carried(products.Sum(one => one.Carried.Flow.KilogramsPerSecond), question.AirFlow),
+                    products
+                );
             }
         }
     }
@@ -74,22 +95,24 @@ public static class FanEvaluation
     private static CarriedMass Carried(double flow, VolumeFlow? air) =>
         new(new MassFlow(flow), air is { } known ? new BulkDensity(flow / known.CubicMetresPerSecond) : null);
 
-    private static FormattableString Headline(CommonWindow<RotationalSpeed>? speeds, CommonWindow<VolumeFlow>? flows) => (speeds, flows) switch
-    {
-        (null, null) => $"No limits of the fan are stated.",
-        ({ Exists: false }, _) or (_, { Exists: false }) => $"No setting of the fan suits all products.",
-        (not null, null) => $"Keep the fan at {Range(speeds)}.",
-        (null, not null) => $"Keep the air flow at {Range(flows)}.",
-        _ => $"Keep the fan at {Range(speeds)} and the air flow at {Range(flows)}.",
-    };
+    private static FormattableString Headline(CommonWindow<RotationalSpeed>? speeds, CommonWindow<VolumeFlow>? flows) =>
+        (speeds, flows) switch
+        {
+            (null, null) => $"No limits of the fan are stated.",
+            ({ Exists: false }, _) or (_, { Exists: false }) => $"No setting of the fan suits all products.",
+            (not null, null) => $"Keep the fan at {Range(speeds)}.",
+            (null, not null) => $"Keep the air flow at {Range(flows)}.",
+            _ => $"Keep the fan at {Range(speeds)} and the air flow at {Range(flows)}.",
+        };
 
     private static FormattableString Range<T>(CommonWindow<T> window)
-        where T : struct, IQuantity<T> => (window.Minimum, window.Maximum) switch
-    {
-        ({ } minimum, { } maximum) => minimum.Equals(maximum) ? $"{minimum}" : (FormattableString)$"{minimum} to {maximum}",
-        ({ } minimum, null) => $"{minimum} or more",
-        _ => $"{window.Maximum!.Value} or less",
-    };
+        where T : struct, IQuantity<T> =>
+        (window.Minimum, window.Maximum) switch
+        {
+            ({ } minimum, { } maximum) => minimum.Equals(maximum) ? $"{minimum}" : (FormattableString)$"{minimum} to {maximum}",
+            ({ } minimum, null) => $"{minimum} or more",
+            _ => $"{window.Maximum!.Value} or less",
+        };
 
     private static IEnumerable<Finding> Findings<T>(CommonWindow<T>? window, T? planned, string what, string member)
         where T : struct, IQuantity<T>
@@ -98,25 +121,37 @@ public static class FanEvaluation
             yield break;
         if (!window.Exists)
         {
-            yield return Finding.Warning(FindingCode.NoCommonFanWindow, window.MinimumOf == window.MaximumOf
-                ? (FormattableString)$"{window.MinimumOf} needs a {what} of at least {window.Minimum!.Value} and at most {window.Maximum!.Value}, which cannot both be."
-                : (FormattableString)$"{window.MinimumOf} needs a {what} of at least {window.Minimum!.Value}, but {window.MaximumOf} allows at most {window.Maximum!.Value}. One air stream cannot carry both.");
+            yield return Finding.Warning(
+                FindingCode.NoCommonFanWindow,
+                window.MinimumOf == window.MaximumOf
+                    ? (FormattableString)
+                        $"{window.MinimumOf} needs a {what} of at least {window.Minimum!.Value} and at most {window.Maximum!.Value}, which cannot both be."
+                    : (FormattableString)
+                        $"{window.MinimumOf} needs a {what} of at least {window.Minimum!.Value}, but {window.MaximumOf} allows at most {window.Maximum!.Value}. One air stream cannot carry both."
+            );
         }
 
         if (planned is not { } plan)
         {
-            yield return Finding.Note(FindingCode.FanLimitNotChecked, $"Limits of the {what} are stated, but no planned {what}. Add {member} to the fan to have it checked.");
+            yield return Finding.Note(
+                FindingCode.FanLimitNotChecked,
+                $"Limits of the {what} are stated, but no planned {what}. Add {member} to the fan to have it checked."
+            );
             yield break;
         }
 
         var under = window.Minimum is { } minimum && Threshold.IsBelow(plan.Canonical, minimum.Canonical);
         var over = window.Maximum is { } maximum && Threshold.IsAbove(plan.Canonical, maximum.Canonical);
         if (under)
-            yield return Finding.Warning(FindingCode.OutsideFanWindow,
-                $"The planned {what} of {plan} is under the least for {window.MinimumOf}, {window.Minimum!.Value}: product can settle in the lines and block them.");
+            yield return Finding.Warning(
+                FindingCode.OutsideFanWindow,
+                $"The planned {what} of {plan} is under the least for {window.MinimumOf}, {window.Minimum!.Value}: product can settle in the lines and block them."
+            );
         if (over)
-            yield return Finding.Warning(FindingCode.OutsideFanWindow,
-                $"The planned {what} of {plan} is above the highest for {window.MaximumOf}, {window.Maximum!.Value}: it can be damaged, or bounce out of the row.");
+            yield return Finding.Warning(
+                FindingCode.OutsideFanWindow,
+                $"The planned {what} of {plan} is above the highest for {window.MaximumOf}, {window.Maximum!.Value}: it can be damaged, or bounce out of the row."
+            );
         if (!under && !over && NearSentence(window, plan, what) is { } near)
             yield return Finding.Note(FindingCode.NearFanLimit, near);
     }
@@ -128,7 +163,8 @@ public static class FanEvaluation
         var nearMost = window.Maximum is { } most && Threshold.IsAbove(Near * plan.Canonical, most.Canonical);
         return (nearLeast, nearMost) switch
         {
-            (true, true) => $"The planned {what} of {plan} leaves less than 10 % on both sides: {window.MinimumOf} needs at least {window.Minimum!.Value}, {window.MaximumOf} at most {window.Maximum!.Value}.",
+            (true, true) =>
+                $"The planned {what} of {plan} leaves less than 10 % on both sides: {window.MinimumOf} needs at least {window.Minimum!.Value}, {window.MaximumOf} at most {window.Maximum!.Value}.",
             (true, false) => $"The planned {what} of {plan} is within 10 % of the least for {window.MinimumOf}, {window.Minimum!.Value}.",
             (false, true) => $"The planned {what} of {plan} is within 10 % of the highest for {window.MaximumOf}, {window.Maximum!.Value}.",
             _ => null,

@@ -22,7 +22,12 @@ public sealed record FanQuestion
 /// <param name="FanSpeed">Fan speeds that it may have, as its caller states them.</param>
 /// <param name="AirFlow">Air flows that it may have, as its caller states them.</param>
 public sealed record CarriedProduct(
-    string Name, Length CoveredWidth, IReadOnlyList<MassPerArea> Rates, StatedLimits<RotationalSpeed> FanSpeed, StatedLimits<VolumeFlow> AirFlow);
+    string Name,
+    Length CoveredWidth,
+    IReadOnlyList<MassPerArea> Rates,
+    StatedLimits<RotationalSpeed> FanSpeed,
+    StatedLimits<VolumeFlow> AirFlow
+);
 
 /// <summary>Limits that a caller states; nothing here knows a fan.</summary>
 /// <param name="Minimum">Lowest; null for none.</param>

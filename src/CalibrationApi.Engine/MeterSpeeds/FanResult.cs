@@ -45,7 +45,12 @@ public sealed record CommonWindow<T>(T? Minimum, string? MinimumOf, T? Maximum, 
 /// <param name="HighestRates">All products at their highest rate; otherwise at their lowest above 0.</param>
 /// <param name="Total">All products together.</param>
 /// <param name="Products">Each product.</param>
-public sealed record AirLoad(Speed GroundSpeed, bool HighestRates, CarriedMass Total, IReadOnlyList<(string Name, CarriedMass Carried)> Products);
+public sealed record AirLoad(
+    Speed GroundSpeed,
+    bool HighestRates,
+    CarriedMass Total,
+    IReadOnlyList<(string Name, CarriedMass Carried)> Products
+);
 
 /// <summary>A mass flow in an air stream.</summary>
 /// <param name="Flow">R W v.</param>

@@ -64,8 +64,10 @@ public static class FieldCapacity
 
     internal static Finding? Unusual(double fieldEfficiency) =>
         Threshold.IsBelow(fieldEfficiency, LowestPublished) || Threshold.IsAbove(fieldEfficiency, HighestPublished)
-            ? Finding.Note(FindingCode.UnusualFieldEfficiency,
-                $"A field efficiency of {new Ratio(fieldEfficiency):0.#} is outside what was measured on seeders, {new Ratio(LowestPublished):0.#} to {new Ratio(HighestPublished):0.#}.")
+            ? Finding.Note(
+                FindingCode.UnusualFieldEfficiency,
+                $"A field efficiency of {new Ratio(fieldEfficiency):0.#} is outside what was measured on seeders, {new Ratio(LowestPublished):0.#} to {new Ratio(HighestPublished):0.#}."
+            )
             : null;
 }
 

@@ -11,7 +11,8 @@ public static class MeterSpeedEvaluation
     public const double DefaultFieldEfficiency = 0.70;
 
     /// <summary>That default with its origin.</summary>
-    public static DefaultValue FieldEfficiency { get; } = new(new Ratio(DefaultFieldEfficiency), "from memory: ASAE D497 lists grain drills at 55 to 80 %, typically 70 %");
+    public static DefaultValue FieldEfficiency { get; } =
+        new(new Ratio(DefaultFieldEfficiency), "from memory: ASAE D497 lists grain drills at 55 to 80 %, typically 70 %");
 
     // Less than 10 % of room is worth a word; judgement, no published source.
     private static readonly double NearLimit = Math.Log(1.10);
@@ -30,14 +31,20 @@ public static class MeterSpeedEvaluation
     /// <exception cref="ArgumentException">No rate above 0, no ground speed or no element.</exception>
     public static MeterSpeedResult Evaluate(MeterSpeedQuestion question)
     {
-        MassPerArea[] rates = [.. question.Rates.Where(rate => rate.KilogramsPerSquareMetre > 0).Distinct().OrderBy(rate => rate.KilogramsPerSquareMetre)];
+        MassPerArea[] rates =
+        [
+            .. question.Rates.Where(rate => rate.KilogramsPerSquareMetre > 0).Distinct().OrderBy(rate => rate.KilogramsPerSquareMetre),
+        ];
         Speed[] speeds = [.. question.GroundSpeeds.Distinct().OrderBy(speed => speed.MetresPerSecond)];
         if (rates.Length == 0 || speeds.Length == 0 || question.Elements.Count == 0)
             throw new ArgumentException("A rate above 0, a ground speed and an element are needed.", nameof(question));
 
-        ElementResult[] elements = [.. question.Elements
-            .Select(element => Judge(element, question.CoveredWidth.Metres, rates, speeds))
-            .OrderByDescending(result => result.Margin)];
+        ElementResult[] elements =
+        [
+            .. question
+                .Elements.Select(element => Judge(element, question.CoveredWidth.Metres, rates, speeds))
+                .OrderByDescending(result => result.Margin),
+        ];
         CapacityAt[] capacity = [.. question.GroundSpeeds.Select(speed => Capacity(question, speed))];
         var fan = question.Fan is { } asked ? FanEvaluation.Evaluate(asked, speeds) : null;
         return new MeterSpeedResult
@@ -46,10 +53,15 @@ public static class MeterSpeedEvaluation
             Elements = elements,
             Capacity = capacity,
             Fan = fan,
-            Cautions = fan is null ? [] : [.. Caution.AtTheMachine.Where(caution => caution.Code is CautionCode.ManualFirst or CautionCode.UnexpectedStart or CautionCode.StoredPressure)],
-            Assumptions = question is { FieldEfficiency: null, Stops: null }
-                ? [FieldEfficiency.Assumed("fieldEfficiency")]
-                : [],
+            Cautions = fan is null
+                ? []
+                :
+                [
+                    .. Caution.AtTheMachine.Where(caution =>
+                        caution.Code is CautionCode.ManualFirst or CautionCode.UnexpectedStart or CautionCode.StoredPressure
+                    ),
+                ],
+            Assumptions = question is { FieldEfficiency: null, Stops: null } ? [FieldEfficiency.Assumed("fieldEfficiency")] : [],
             Findings =
             [
                 .. elements.Select(element => element.Element).Select(Beyond).OfType<Finding>(),
@@ -61,19 +73,26 @@ public static class MeterSpeedEvaluation
     }
 
     // The largest value of the curve is the one that an element may be unable to hold.
-    private static Finding? Beyond(MeteringElement element) => element.Content?.FindingOf(
-        $"{element.Name}: the mass per revolution stated", element.Delivery.Largest, VolumeCheckDefaults.MassPerRevolution.Value.Canonical);
+    private static Finding? Beyond(MeteringElement element) =>
+        element.Content?.FindingOf(
+            $"{element.Name}: the mass per revolution stated",
+            element.Delivery.Largest,
+            VolumeCheckDefaults.MassPerRevolution.Value.Canonical
+        );
 
     private static CapacityAt Capacity(MeterSpeedQuestion question, Speed speed)
     {
         var width = question.WorkingWidth ?? question.CoveredWidth;
-        var efficiency = question.Stops is { } stops ? FieldCapacity.EfficiencyWith(width, speed, stops) : question.FieldEfficiency ?? DefaultFieldEfficiency;
+        var efficiency = question.Stops is { } stops
+            ? FieldCapacity.EfficiencyWith(width, speed, stops)
+            : question.FieldEfficiency ?? DefaultFieldEfficiency;
         return new CapacityAt(
             speed,
             efficiency,
             FieldCapacity.PerHour(width, speed, efficiency),
             question.TimePerDay is { } day ? FieldCapacity.During(width, speed, efficiency, day) : null,
-            question.Area is { } area ? FieldCapacity.TimeFor(area, width, speed, efficiency) : null);
+            question.Area is { } area ? FieldCapacity.TimeFor(area, width, speed, efficiency) : null
+        );
     }
 
     private static ElementResult Judge(MeteringElement element, double width, MassPerArea[] rates, Speed[] speeds)
@@ -93,10 +112,22 @@ public static class MeterSpeedEvaluation
             TooFast = tooFast,
             Margin = element.Limits.Margin(lowest, highest),
             Corners = corners,
-            SpeedWindows = [.. rates.Select(rate => new SpeedWindow(
-                rate, Speed(least, width * rate.KilogramsPerSquareMetre), Speed(most, width * rate.KilogramsPerSquareMetre)))],
-            RateWindows = [.. speeds.Select(speed => new RateWindow(
-                speed, Rate(least, width * speed.MetresPerSecond), Rate(most, width * speed.MetresPerSecond)))],
+            SpeedWindows =
+            [
+                .. rates.Select(rate => new SpeedWindow(
+                    rate,
+                    Speed(least, width * rate.KilogramsPerSquareMetre),
+                    Speed(most, width * rate.KilogramsPerSquareMetre)
+                )),
+            ],
+            RateWindows =
+            [
+                .. speeds.Select(speed => new RateWindow(
+                    speed,
+                    Rate(least, width * speed.MetresPerSecond),
+                    Rate(most, width * speed.MetresPerSecond)
+                )),
+            ],
         };
     }
 
@@ -109,7 +140,8 @@ public static class MeterSpeedEvaluation
 
     private static Speed? Speed(double? flow, double massPerMetre) => flow is { } known ? new Speed(known / massPerMetre) : null;
 
-    private static MassPerArea? Rate(double? flow, double areaPerSecond) => flow is { } known ? new MassPerArea(known / areaPerSecond) : null;
+    private static MassPerArea? Rate(double? flow, double areaPerSecond) =>
+        flow is { } known ? new MassPerArea(known / areaPerSecond) : null;
 
     private static FormattableString Headline(ElementResult[] elements)
     {
@@ -133,8 +165,13 @@ public static class MeterSpeedEvaluation
     {
         var slowest = result.SpeedWindows[0].Minimum;
         var fastest = result.SpeedWindows[^1].Maximum;
-        var tooSlow = result.Corners.Any(corner => !corner.Within && corner.MeterSpeed.RevolutionsPerSecond < (result.Element.Limits.Minimum?.RevolutionsPerSecond ?? 0));
-        var tooFast = result.Corners.Any(corner => !corner.Within && corner.MeterSpeed.RevolutionsPerSecond > (result.Element.Limits.Maximum?.RevolutionsPerSecond ?? double.PositiveInfinity));
+        var tooSlow = result.Corners.Any(corner =>
+            !corner.Within && corner.MeterSpeed.RevolutionsPerSecond < (result.Element.Limits.Minimum?.RevolutionsPerSecond ?? 0)
+        );
+        var tooFast = result.Corners.Any(corner =>
+            !corner.Within
+            && corner.MeterSpeed.RevolutionsPerSecond > (result.Element.Limits.Maximum?.RevolutionsPerSecond ?? double.PositiveInfinity)
+        );
         if (tooSlow && tooFast)
             return $"with it the lowest rate needs at least {slowest:F1} and the highest rate at most {fastest:F1}.";
         return tooFast
@@ -148,14 +185,20 @@ public static class MeterSpeedEvaluation
     private static (FormattableString? TooSlow, FormattableString? TooFast) Outside(MeteringElement element, Corner[] corners)
     {
         Corner[] outside = [.. corners.Where(corner => !corner.Within).OrderBy(corner => corner.MeterSpeed.RevolutionsPerSecond)];
-        Corner[] slow = [.. outside.Where(corner => corner.MeterSpeed.RevolutionsPerSecond < (element.Limits.Minimum?.RevolutionsPerSecond ?? 0))];
+        Corner[] slow =
+        [
+            .. outside.Where(corner => corner.MeterSpeed.RevolutionsPerSecond < (element.Limits.Minimum?.RevolutionsPerSecond ?? 0)),
+        ];
         return (
             slow is [var slowest, ..]
-                ? (FormattableString)$"{element.Name}: {slowest.Rate} at {slowest.GroundSpeed} takes {slowest.MeterSpeed:F1}, under the least {element.Limits.Minimum:F1}, where it turns unevenly{Others(slow.Length)}. Drive faster or use an element that delivers less per revolution."
+                ? (FormattableString)
+                    $"{element.Name}: {slowest.Rate} at {slowest.GroundSpeed} takes {slowest.MeterSpeed:F1}, under the least {element.Limits.Minimum:F1}, where it turns unevenly{Others(slow.Length)}. Drive faster or use an element that delivers less per revolution."
                 : null,
             outside.Length > slow.Length && outside[^1] is var fastest
-                ? (FormattableString)$"{element.Name}: {fastest.Rate} at {fastest.GroundSpeed} takes {fastest.MeterSpeed:F1}, above the highest {element.Limits.Maximum:F1}, so that the rate will not be reached{Others(outside.Length - slow.Length)}. Drive slower or use an element that delivers more per revolution."
-                : null);
+                ? (FormattableString)
+                    $"{element.Name}: {fastest.Rate} at {fastest.GroundSpeed} takes {fastest.MeterSpeed:F1}, above the highest {element.Limits.Maximum:F1}, so that the rate will not be reached{Others(outside.Length - slow.Length)}. Drive slower or use an element that delivers more per revolution."
+                : null
+        );
     }
 
     private static IEnumerable<Finding> Findings(ElementResult result, bool anotherFits)
@@ -169,12 +212,16 @@ public static class MeterSpeedEvaluation
         }
 
         if (result.Fits && result.Margin < NearLimit)
-            yield return Finding.Note(FindingCode.NearMeterLimit,
-                $"{element.Name} comes within {new Ratio(result.Room):F0} of a limit of its speed.");
+            yield return Finding.Note(
+                FindingCode.NearMeterLimit,
+                $"{element.Name} comes within {new Ratio(result.Room):F0} of a limit of its speed."
+            );
         var fastest = result.Corners.Max(corner => corner.MeterSpeed.RevolutionsPerSecond);
         var slowest = result.Corners.Min(corner => corner.MeterSpeed.RevolutionsPerSecond);
         if (fastest > element.Delivery.FastestMeasured || slowest < element.Delivery.SlowestMeasured)
-            yield return Finding.Note(FindingCode.OutsideMeasuredSpeeds,
-                $"{element.Name} would turn at speeds outside those at which its mass per revolution was measured; the nearest measured value was used.");
+            yield return Finding.Note(
+                FindingCode.OutsideMeasuredSpeeds,
+                $"{element.Name} would turn at speeds outside those at which its mass per revolution was measured; the nearest measured value was used."
+            );
     }
 }

@@ -29,7 +29,9 @@ public sealed record MeterSpeedLimits(RotationalSpeed? Minimum, RotationalSpeed?
     /// </remarks>
     public double Margin(double lowest, double highest)
     {
-        var below = Minimum is { RevolutionsPerSecond: > 0 } minimum ? Math.Log(lowest / minimum.RevolutionsPerSecond) : double.PositiveInfinity;
+        var below = Minimum is { RevolutionsPerSecond: > 0 } minimum
+            ? Math.Log(lowest / minimum.RevolutionsPerSecond)
+            : double.PositiveInfinity;
         var above = Maximum is { } maximum ? Math.Log(maximum.RevolutionsPerSecond / highest) : double.PositiveInfinity;
         return Math.Min(below, above);
     }

@@ -52,7 +52,9 @@ public sealed record ElementResult
     /// <summary>What is wrong at the slow side, as a sentence about the worst corner; null when nothing is.</summary>
     public FormattableString? TooSlow { get; init; }
 
-    /// <summary>What is wrong at the fast side, as a sentence about the worst corner: the rate will not be reached; null when nothing is.</summary>
+    /// <summary>
+    /// What is wrong at the fast side, as a sentence about the worst corner: the rate will not be reached; null when nothing is.
+    /// </summary>
     public FormattableString? TooFast { get; init; }
 
     /// <summary>Lowest and highest rate at lowest and highest ground speed.</summary>

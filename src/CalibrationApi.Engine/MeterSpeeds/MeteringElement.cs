@@ -8,4 +8,10 @@ namespace CalibrationApi.Engine.MeterSpeeds;
 /// <param name="Limits">Speeds at which it may turn.</param>
 /// <param name="Pockets">Pockets or flutes that discharge one after the other in one revolution, where known.</param>
 /// <param name="Content">What it can hold of the product, where known.</param>
-public sealed record MeteringElement(string Name, DeliveryCurve Delivery, MeterSpeedLimits Limits, int? Pockets = null, ElementContent? Content = null);
+public sealed record MeteringElement(
+    string Name,
+    DeliveryCurve Delivery,
+    MeterSpeedLimits Limits,
+    int? Pockets = null,
+    ElementContent? Content = null
+);

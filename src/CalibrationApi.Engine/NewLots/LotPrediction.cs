@@ -71,11 +71,16 @@ public sealed record LotPrediction
 
     /// <summary>It with its interval, kg per revolution.</summary>
     public MeasuredValue Interval =>
-        MeasuredValue.Create(Value.KilogramsPerRevolution, Uncertainty.Times(Value.KilogramsPerRevolution), CatchTestLimits.DefaultCoverage);
+        MeasuredValue.Create(
+            Value.KilogramsPerRevolution,
+            Uncertainty.Times(Value.KilogramsPerRevolution),
+            CatchTestLimits.DefaultCoverage
+        );
 
     /// <summary>Probability that the value in force is within a tolerance of the truth (JCGM 106:2012, 7.2).</summary>
     /// <param name="tolerance">Largest deviation that does no harm, relative, above 0.</param>
-    public double ProbabilityOfValueInForce(double tolerance) => Conformance.Probability(Ratio, Uncertainty.Times(Ratio), 1 - tolerance, 1 + tolerance);
+    public double ProbabilityOfValueInForce(double tolerance) =>
+        Conformance.Probability(Ratio, Uncertainty.Times(Ratio), 1 - tolerance, 1 + tolerance);
 
     /// <summary>Probability that the truth is within a tolerance of the predicted value, were that typed in.</summary>
     /// <param name="tolerance">Largest deviation that does no harm, relative, above 0.</param>
@@ -94,14 +99,18 @@ public sealed record LotPrediction
             Uncertainty = new(judged, NewLotDefaults.DegreesOfFreedom, known),
             Parts = parts,
             DensitiesKnown = Densities(question) is not null,
-            DensityDiffers = Densities(question) is not null
-                && Math.Abs(Math.Log(ratio)) > Statistics.StudentT.CoverageFactor(CatchTestLimits.DefaultCoverage, double.PositiveInfinity)
-                    * Math.Sqrt(Square(Stated(question.Before)) + Square(Stated(question.After))),
+            DensityDiffers =
+                Densities(question) is not null
+                && Math.Abs(Math.Log(ratio))
+                    > Statistics.StudentT.CoverageFactor(CatchTestLimits.DefaultCoverage, double.PositiveInfinity)
+                        * Math.Sqrt(Square(Stated(question.Before)) + Square(Stated(question.After))),
         };
     }
 
     private static (double Before, double After)? Densities(NewLotQuestion question) =>
-        question.Before.Density is { } before && question.After.Density is { } after ? (before.KilogramsPerCubicMetre, after.KilogramsPerCubicMetre) : null;
+        question.Before.Density is { } before && question.After.Density is { } after
+            ? (before.KilogramsPerCubicMetre, after.KilogramsPerCubicMetre)
+            : null;
 
     private static IEnumerable<LotUncertaintyPart> Known(NewLotQuestion question)
     {
@@ -118,11 +127,17 @@ public sealed record LotPrediction
     private static IEnumerable<LotUncertaintyPart> Judged(NewLotQuestion question)
     {
         if (Densities(question) is null)
-            yield return new(LotUncertaintySource.UnknownDensity, question.UnknownDensity ?? NewLotDefaults.UnknownDensity(question.SameLot).Value.Canonical);
+            yield return new(
+                LotUncertaintySource.UnknownDensity,
+                question.UnknownDensity ?? NewLotDefaults.UnknownDensity(question.SameLot).Value.Canonical
+            );
         if (!question.SameLot)
             yield return new(LotUncertaintySource.FillOfLots, question.FillOfLots ?? NewLotDefaults.FillOfLots.Value.Canonical);
         if (!question.SameTreatment)
-            yield return new(LotUncertaintySource.FillOfTreatments, question.FillOfTreatments ?? NewLotDefaults.FillOfTreatments.Value.Canonical);
+            yield return new(
+                LotUncertaintySource.FillOfTreatments,
+                question.FillOfTreatments ?? NewLotDefaults.FillOfTreatments.Value.Canonical
+            );
     }
 
     private static double Stated(SeedLot lot) => lot.DensityUncertainty ?? NewLotDefaults.DensityUncertainty.Value.Canonical;

@@ -32,7 +32,8 @@ public sealed record LotEffect(
     CountPerArea? Plants,
     double? PlantsDeviation,
     Mass? MassOverArea,
-    double? Cost);
+    double? Cost
+);
 
 /// <summary>Rates and their effects, from what is known of the two lots.</summary>
 internal sealed class LotSowing
@@ -47,14 +48,20 @@ internal sealed class LotSowing
         this.prediction = prediction;
         var (before, after) = (question.Before, question.After);
         var seeds = question.Seeds
-            ?? (question.Rate is { } rate && before.Kernel is { } kernel ? SeedingRate.SeedsIn(rate, kernel, PurityOf(before)) : (CountPerArea?)null);
-        rateBefore = question.Rate ?? (seeds is { } sown && before.Kernel is { } old ? SeedingRate.Mass(sown, old, PurityOf(before)) : null);
+            ?? (
+                question.Rate is { } rate && before.Kernel is { } kernel
+                    ? SeedingRate.SeedsIn(rate, kernel, PurityOf(before))
+                    : (CountPerArea?)null
+            );
+        rateBefore = question.Rate
+            ?? (seeds is { } sown && before.Kernel is { } old ? SeedingRate.Mass(sown, old, PurityOf(before)) : null);
         if (seeds is not { } kept)
             return;
         MassPerArea? sameSeeds = after.Kernel is { } now ? SeedingRate.Mass(kept, now, PurityOf(after)) : null;
-        MassPerArea? sameStand = sameSeeds is { } mass && before.Germination is { } was && after.Germination is { } becomes
-            ? new(mass.KilogramsPerSquareMetre * was / becomes)
-            : null;
+        MassPerArea? sameStand =
+            sameSeeds is { } mass && before.Germination is { } was && after.Germination is { } becomes
+                ? new(mass.KilogramsPerSquareMetre * was / becomes)
+                : null;
         Rate = new(kept, sameSeeds, sameStand);
     }
 
@@ -89,6 +96,7 @@ internal sealed class LotSowing
                 : null,
             seedsRatio * after.Germination / before.Germination - 1,
             excess is { } mass ? new Mass(mass) : null,
-            excess * question.PricePerKilogram);
+            excess * question.PricePerKilogram
+        );
     }
 }

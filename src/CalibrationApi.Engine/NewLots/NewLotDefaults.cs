@@ -39,7 +39,8 @@ public static class NewLotDefaults
     public static DefaultValue ValueUncertainty => CatchTests.ReferenceValue.UncertaintyInForce;
 
     /// <summary>Default of the uncertainty of a bulk density.</summary>
-    public static DefaultValue DensityUncertainty { get; } = new(new Ratio(0.01), "a weighed litre, or a test weight, repeats to about this; judgement, no published source");
+    public static DefaultValue DensityUncertainty { get; } =
+        new(new Ratio(0.01), "a weighed litre, or a test weight, repeats to about this; judgement, no published source");
 
     /// <summary>Default of the tolerance.</summary>
     public static DefaultValue Tolerance => CatchTestDefaults.Tolerance;
@@ -48,14 +49,23 @@ public static class NewLotDefaults
     public static DefaultValue DayToDay => CatchTestDefaults.DayToDay;
 
     /// <summary>Default of the change of fill from lot to lot.</summary>
-    public static DefaultValue FillOfLots { get; } = new(new Ratio(0.04), "another lot fills the element differently even at the same density; judgement, 3 degrees of freedom, no published source");
+    public static DefaultValue FillOfLots { get; } =
+        new(
+            new Ratio(0.04),
+            "another lot fills the element differently even at the same density; judgement, 3 degrees of freedom, no published source"
+        );
 
     /// <summary>Default of the change of fill with another treatment.</summary>
-    public static DefaultValue FillOfTreatments { get; } = new(new Ratio(0.04), "a coating changes friction; judgement, 3 degrees of freedom, no published source");
+    public static DefaultValue FillOfTreatments { get; } =
+        new(new Ratio(0.04), "a coating changes friction; judgement, 3 degrees of freedom, no published source");
 
     /// <summary>Default of an unknown change of density.</summary>
     /// <param name="sameLot">Both are the same lot.</param>
-    public static DefaultValue UnknownDensity(bool sameLot) => new(
-        new Ratio(sameLot ? UnknownDensityOfSameLot : UnknownDensityOfNewLot),
-        sameLot ? "2 % with another delivery of the same lot; judgement, 3 degrees of freedom, no published source" : "7 % with a new lot; judgement, 3 degrees of freedom, no published source");
+    public static DefaultValue UnknownDensity(bool sameLot) =>
+        new(
+            new Ratio(sameLot ? UnknownDensityOfSameLot : UnknownDensityOfNewLot),
+            sameLot
+                ? "2 % with another delivery of the same lot; judgement, 3 degrees of freedom, no published source"
+                : "7 % with a new lot; judgement, 3 degrees of freedom, no published source"
+        );
 }

@@ -48,7 +48,9 @@ public static class NewLotEvaluation
     {
         if (NobodyKnows(question, prediction) || probability < NewLotDefaults.GoodEnoughForOneFill)
             return LotVerdict.TestNow;
-        return probability >= NewLotDefaults.SureEnough && NothingChanged(question, prediction) ? LotVerdict.NoTestNeeded : LotVerdict.TestAtNextFill;
+        return probability >= NewLotDefaults.SureEnough && NothingChanged(question, prediction)
+            ? LotVerdict.NoTestNeeded
+            : LotVerdict.TestAtNextFill;
     }
 
     // A lot is even, so another delivery of it in the same coat flows much as before also where nobody weighed it.
@@ -56,16 +58,29 @@ public static class NewLotEvaluation
         !prediction.DensitiesKnown && !(question.SameLot && question.SameTreatment);
 
     private static bool NothingChanged(NewLotQuestion question, LotPrediction prediction) =>
-        question.SameLot && question.SameTreatment && prediction is { DensitiesKnown: true, DensityDiffers: false } && !KernelsContradict(question);
+        question.SameLot
+        && question.SameTreatment
+        && prediction is { DensitiesKnown: true, DensityDiffers: false }
+        && !KernelsContradict(question);
 
     private static bool KernelsContradict(NewLotQuestion question) =>
-        question.SameLot && question.SameTreatment && question.Before.Kernel is { } before && question.After.Kernel is { } after
+        question.SameLot
+        && question.SameTreatment
+        && question.Before.Kernel is { } before
+        && question.After.Kernel is { } after
         && Math.Abs(Math.Log(after.KilogramsPerKernel / before.KilogramsPerKernel)) > NewLotDefaults.KernelsOfOneLot;
 
     private static bool DensitiesFarApart(LotPrediction prediction) =>
         prediction.DensitiesKnown && Math.Abs(Math.Log(prediction.Ratio)) > NewLotDefaults.DensitiesFarApart;
 
-    private static FormattableString Headline(NewLotQuestion question, LotVerdict verdict, LotPrediction prediction, double probability, double tolerance, LotRate? rate)
+    private static FormattableString Headline(
+        NewLotQuestion question,
+        LotVerdict verdict,
+        LotPrediction prediction,
+        double probability,
+        double tolerance,
+        LotRate? rate
+    )
     {
         var within = new Ratio(tolerance);
         var chance = Chance.Of(probability);
@@ -77,7 +92,8 @@ public static class NewLotEvaluation
                 $"Test now, before sowing: the value in force holds within {within} with a probability of {chance}. Plan the catch with {prediction.Value}.",
             LotVerdict.TestAtNextFill =>
                 $"Test at the next fill: the value in force holds within {within} with a probability of {chance}. Plan the catch with {prediction.Value}.",
-            _ => $"No test is needed for this lot: nothing has changed that changes the flow, and the value in force holds within {within} with a probability of {chance}.",
+            _ =>
+                $"No test is needed for this lot: nothing has changed that changes the flow, and the value in force holds within {within} with a probability of {chance}.",
         };
         var checkedFirst = DensitiesFarApart(prediction)
             ? (FormattableString)$"Check the bulk densities first: {question.After.Density} is far from {question.Before.Density}. {test}"
@@ -91,46 +107,73 @@ public static class NewLotEvaluation
     {
         var (within, chance) = (new Ratio(tolerance), Chance.Of(probability));
         if (!prediction.DensitiesKnown)
-            yield return Finding.Warning(FindingCode.DensityUnknown,
-                $"The bulk density of {Missing(question)} is not known. The prediction stays at the value in force and is {(NobodyKnows(question, prediction) ? "wide" : "wider for it")}. Weigh a known volume of {(question.SameLot ? "both deliveries" : "each lot")}.");
+            yield return Finding.Warning(
+                FindingCode.DensityUnknown,
+                $"The bulk density of {Missing(question)} is not known. The prediction stays at the value in force and is {(NobodyKnows(question, prediction) ? "wide" : "wider for it")}. Weigh a known volume of {(question.SameLot ? "both deliveries" : "each lot")}."
+            );
         else if (prediction.DensityDiffers)
-            yield return Finding.Warning(FindingCode.DensityDiffers,
-                $"The bulk density is {question.After.Density} now against {question.Before.Density} before. An element that displaces a volume then delivers {new Ratio(Math.Abs(prediction.Ratio - 1)):F1} {(prediction.Ratio > 1 ? "more" : "less")} per revolution.");
+            yield return Finding.Warning(
+                FindingCode.DensityDiffers,
+                $"The bulk density is {question.After.Density} now against {question.Before.Density} before. An element that displaces a volume then delivers {new Ratio(Math.Abs(prediction.Ratio - 1)):F1} {(prediction.Ratio > 1 ? "more" : "less")} per revolution."
+            );
         if (!question.SameLot)
-            yield return Finding.Note(FindingCode.OtherLot, $"It is another lot: kernels or granules of another size and shape fill the element differently, even at the same density.");
+            yield return Finding.Note(
+                FindingCode.OtherLot,
+                $"It is another lot: kernels or granules of another size and shape fill the element differently, even at the same density."
+            );
         if (!question.SameTreatment)
-            yield return Finding.Warning(FindingCode.TreatmentChanged, $"The treatment is another one: a coating changes friction and kernel mass.");
+            yield return Finding.Warning(
+                FindingCode.TreatmentChanged,
+                $"The treatment is another one: a coating changes friction and kernel mass."
+            );
         if (KernelsContradict(question))
-            yield return Finding.Warning(FindingCode.KernelsOfOneLotDiffer,
-                $"It is said to be the same lot in the same treatment, yet the kernel mass is {question.After.Kernel} against {question.Before.Kernel} before. Either it is another lot, or one sample is off: count and weigh again before the rate is changed.");
+            yield return Finding.Warning(
+                FindingCode.KernelsOfOneLotDiffer,
+                $"It is said to be the same lot in the same treatment, yet the kernel mass is {question.After.Kernel} against {question.Before.Kernel} before. Either it is another lot, or one sample is off: count and weigh again before the rate is changed."
+            );
         if (NothingChanged(question, prediction))
-            yield return Finding.Note(FindingCode.NothingChanged, $"Lot and treatment are the same, and so is the density within its uncertainty.");
+            yield return Finding.Note(
+                FindingCode.NothingChanged,
+                $"Lot and treatment are the same, and so is the density within its uncertainty."
+            );
         yield return probability >= NewLotDefaults.SureEnough
-            ? Finding.Note(FindingCode.WithinTolerance, $"The value in force is within {within} of the truth with a probability of {chance}.")
-            : Finding.Warning(FindingCode.WithinToleranceNotShown,
-                $"The value in force is within {within} of the truth with a probability of {chance}; {new Ratio(NewLotDefaults.SureEnough)} is asked to go without a test, {new Ratio(NewLotDefaults.GoodEnoughForOneFill)} to wait for the next fill.");
+            ? Finding.Note(
+                FindingCode.WithinTolerance,
+                $"The value in force is within {within} of the truth with a probability of {chance}."
+            )
+            : Finding.Warning(
+                FindingCode.WithinToleranceNotShown,
+                $"The value in force is within {within} of the truth with a probability of {chance}; {new Ratio(NewLotDefaults.SureEnough)} is asked to go without a test, {new Ratio(NewLotDefaults.GoodEnoughForOneFill)} to wait for the next fill."
+            );
     }
 
-    private static string Missing(NewLotQuestion question) => (question.Before.Density, question.After.Density) switch
-    {
-        (null, null) => question.SameLot ? "both deliveries" : "both lots",
-        (null, _) => question.SameLot ? "the delivery before" : "the lot before",
-        _ => question.SameLot ? "the new delivery" : "the new lot",
-    };
+    private static string Missing(NewLotQuestion question) =>
+        (question.Before.Density, question.After.Density) switch
+        {
+            (null, null) => question.SameLot ? "both deliveries" : "both lots",
+            (null, _) => question.SameLot ? "the delivery before" : "the lot before",
+            _ => question.SameLot ? "the new delivery" : "the new lot",
+        };
 
     private static IEnumerable<Finding> Findings(NewLotQuestion question, LotPrediction prediction, LotRate? rate)
     {
         // The same seed in the same coat weighs what it weighed.
         var kernelsMayDiffer = !question.SameLot || !question.SameTreatment;
         if (kernelsMayDiffer && (question.Rate is not null || question.Seeds is not null) && rate?.SameSeeds is null)
-            yield return Finding.Note(FindingCode.RateNotRecomputed,
-                $"If this is seed, the rate for the same seeds takes the kernel mass of {(rate is null ? "both lots" : "the new lot")}: count and weigh a sample.");
+            yield return Finding.Note(
+                FindingCode.RateNotRecomputed,
+                $"If this is seed, the rate for the same seeds takes the kernel mass of {(rate is null ? "both lots" : "the new lot")}: count and weigh a sample."
+            );
         if (DensitiesFarApart(prediction))
-            yield return Finding.Warning(FindingCode.DensitiesFarApart,
-                $"{question.After.Density} is far from {question.Before.Density} for two lots of one product. Check both numbers and their units.");
+            yield return Finding.Warning(
+                FindingCode.DensitiesFarApart,
+                $"{question.After.Density} is far from {question.Before.Density} for two lots of one product. Check both numbers and their units."
+            );
         if (rate?.SameStand is { } stand && rate.SameSeeds is { } seeds && stand != seeds)
-            yield return Finding.Note(FindingCode.GerminationChanged,
-                $"Germination is {new Ratio(question.After.Germination!.Value)} against {new Ratio(question.Before.Germination!.Value)} before. For as many plants as before sow {stand} in place of {seeds}.");
+            yield return Finding.Note(
+                FindingCode.GerminationChanged,
+                $"Germination is {new Ratio(question.After.Germination!.Value)} against {new Ratio(question.Before.Germination!.Value)} before. For as many plants as before sow {stand} in place of {seeds}."
+            );
     }
 
     private static IEnumerable<Assumption> Assumptions(NewLotQuestion question, LotPrediction prediction, LotRate? rate)

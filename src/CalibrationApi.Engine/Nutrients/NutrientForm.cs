@@ -33,13 +33,15 @@ public sealed class NutrientForm
     public static NutrientForm N { get; } = new("N", Nutrient.Nitrogen, 1);
 
     /// <summary>Phosphorus as phosphorus pentoxide, the form of most labels.</summary>
-    public static NutrientForm P2O5 { get; } = new("P2O5", Nutrient.Phosphorus, 2 * AtomicWeights.Phosphorus / (2 * AtomicWeights.Phosphorus + 5 * AtomicWeights.Oxygen));
+    public static NutrientForm P2O5 { get; } =
+        new("P2O5", Nutrient.Phosphorus, 2 * AtomicWeights.Phosphorus / (2 * AtomicWeights.Phosphorus + 5 * AtomicWeights.Oxygen));
 
     /// <summary>Phosphorus as the element.</summary>
     public static NutrientForm P { get; } = new("P", Nutrient.Phosphorus, 1);
 
     /// <summary>Potassium as potassium oxide, the form of most labels.</summary>
-    public static NutrientForm K2O { get; } = new("K2O", Nutrient.Potassium, 2 * AtomicWeights.Potassium / (2 * AtomicWeights.Potassium + AtomicWeights.Oxygen));
+    public static NutrientForm K2O { get; } =
+        new("K2O", Nutrient.Potassium, 2 * AtomicWeights.Potassium / (2 * AtomicWeights.Potassium + AtomicWeights.Oxygen));
 
     /// <summary>Potassium as the element.</summary>
     public static NutrientForm K { get; } = new("K", Nutrient.Potassium, 1);
@@ -51,10 +53,12 @@ public sealed class NutrientForm
     public static NutrientForm SulfateSulfur { get; } = new("SO4-S", Nutrient.Sulfur, 1);
 
     /// <summary>Sulfur as sulfur trioxide.</summary>
-    public static NutrientForm SO3 { get; } = new("SO3", Nutrient.Sulfur, AtomicWeights.Sulfur / (AtomicWeights.Sulfur + 3 * AtomicWeights.Oxygen));
+    public static NutrientForm SO3 { get; } =
+        new("SO3", Nutrient.Sulfur, AtomicWeights.Sulfur / (AtomicWeights.Sulfur + 3 * AtomicWeights.Oxygen));
 
     /// <summary>Sulfur as the whole sulfate ion.</summary>
-    public static NutrientForm SO4 { get; } = new("SO4", Nutrient.Sulfur, AtomicWeights.Sulfur / (AtomicWeights.Sulfur + 4 * AtomicWeights.Oxygen));
+    public static NutrientForm SO4 { get; } =
+        new("SO4", Nutrient.Sulfur, AtomicWeights.Sulfur / (AtomicWeights.Sulfur + 4 * AtomicWeights.Oxygen));
 
     /// <summary>Every form.</summary>
     public static IReadOnlyList<NutrientForm> All { get; } = [N, P2O5, P, K2O, K, S, SulfateSulfur, SO3, SO4];
@@ -81,9 +85,10 @@ public sealed class NutrientForm
     /// or the table of cases says why not (NutrientTradeTests).</para>
     /// </remarks>
     /// <exception cref="ArgumentException">The other form is of another nutrient.</exception>
-    public double To(NutrientForm other) => other.Nutrient != Nutrient
-        ? throw new ArgumentException($"{Symbol} and {other.Symbol} are not the same nutrient.", nameof(other))
-        : ElementShare == other.ElementShare ? 1 : ElementShare / other.ElementShare;
+    public double To(NutrientForm other) =>
+        other.Nutrient != Nutrient ? throw new ArgumentException($"{Symbol} and {other.Symbol} are not the same nutrient.", nameof(other))
+        : ElementShare == other.ElementShare ? 1
+        : ElementShare / other.ElementShare;
 
     /// <inheritdoc/>
     public override string ToString() => Symbol;

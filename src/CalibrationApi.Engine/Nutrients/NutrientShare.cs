@@ -18,7 +18,8 @@ public sealed record NutrientShare(NutrientForm Form, double Share)
     /// <para>Source: our own derivation from the atomic weights (SOURCES.md, key CIAAW-2021).</para>
     /// <para>Accuracy: the densest salts by their molar masses (ProductRateTests).</para>
     /// </remarks>
-    public static bool IsMoreThanAWhole(IEnumerable<NutrientShare> analysis) => analysis.Sum(one => one.Share * one.Form.To(LabelForm(one.Form.Nutrient))) > MostTotal;
+    public static bool IsMoreThanAWhole(IEnumerable<NutrientShare> analysis) =>
+        analysis.Sum(one => one.Share * one.Form.To(LabelForm(one.Form.Nutrient))) > MostTotal;
 
     /// <summary>Mass of a nutrient, in a form, per mass of a product.</summary>
     /// <param name="analysis">The product.</param>
@@ -30,13 +31,15 @@ public sealed record NutrientShare(NutrientForm Form, double Share)
     /// <para>Accuracy: 1e-12 relative (NutrientFormTests); published products as printed, or the table of cases says why not
     /// (NutrientTradeTests).</para>
     /// </remarks>
-    public static double Of(IEnumerable<NutrientShare> analysis, NutrientForm form) => analysis.Where(one => one.Form.Nutrient == form.Nutrient).Sum(one => one.Share * one.Form.To(form));
+    public static double Of(IEnumerable<NutrientShare> analysis, NutrientForm form) =>
+        analysis.Where(one => one.Form.Nutrient == form.Nutrient).Sum(one => one.Share * one.Form.To(form));
 
-    private static NutrientForm LabelForm(Nutrient nutrient) => nutrient switch
-    {
-        Nutrient.Nitrogen => NutrientForm.N,
-        Nutrient.Phosphorus => NutrientForm.P2O5,
-        Nutrient.Potassium => NutrientForm.K2O,
-        _ => NutrientForm.S,
-    };
+    private static NutrientForm LabelForm(Nutrient nutrient) =>
+        nutrient switch
+        {
+            Nutrient.Nitrogen => NutrientForm.N,
+            Nutrient.Phosphorus => NutrientForm.P2O5,
+            Nutrient.Potassium => NutrientForm.K2O,
+            _ => NutrientForm.S,
+        };
 }

@@ -117,7 +117,12 @@ internal sealed class BoundedSimplex
         for (var column = 0; column < columns.Length; column++)
         {
             direction = values[column] == lower[column] ? 1 : -1;
-            if (!isBasic[column] && !stays[column] && lower[column] < upper[column] && ReducedSign(column, costs, prices, sizes) * direction < 0)
+            if (
+                !isBasic[column]
+                && !stays[column]
+                && lower[column] < upper[column]
+                && ReducedSign(column, costs, prices, sizes) * direction < 0
+            )
                 return column;
         }
 
@@ -149,7 +154,8 @@ internal sealed class BoundedSimplex
         for (var k = 0; k < basis.Length; k++)
         {
             var bound = change[k] < 0 ? lower[basis[k]] : upper[basis[k]];
-            rooms[k] = Math.Abs(change[k]) <= NoPivot * fastest ? double.PositiveInfinity : Math.Max(0, (bound - values[basis[k]]) / change[k]);
+            rooms[k] =
+                Math.Abs(change[k]) <= NoPivot * fastest ? double.PositiveInfinity : Math.Max(0, (bound - values[basis[k]]) / change[k]);
             way = Math.Min(way, rooms[k]);
         }
 

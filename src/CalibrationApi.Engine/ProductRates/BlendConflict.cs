@@ -8,7 +8,13 @@ namespace CalibrationApi.Engine.ProductRates;
 /// <param name="MostOf">Nutrients of which no more may be given.</param>
 /// <param name="LeastOf">Nutrients of which no less may be given.</param>
 internal sealed record BlendConflict(
-    int Row, bool IsShort, IReadOnlyList<int> MostRates, IReadOnlyList<int> LeastRates, IReadOnlyList<int> MostOf, IReadOnlyList<int> LeastOf)
+    int Row,
+    bool IsShort,
+    IReadOnlyList<int> MostRates,
+    IReadOnlyList<int> LeastRates,
+    IReadOnlyList<int> MostOf,
+    IReadOnlyList<int> LeastOf
+)
 {
     /// <summary>Another target stands against it.</summary>
     public bool IsBetweenTargets => MostOf.Count + LeastOf.Count > 0;
@@ -38,9 +44,18 @@ internal sealed record BlendConflict(
     }
 
     private static BlendRow[] Relaxed(IReadOnlyList<BlendRow> rows, BlendSolution nearest, int row, BlendRow own) =>
-    [
-        .. rows.Select((one, k) => k == row ? own : one with { Least = Math.Min(one.Least, nearest.Amounts[k]), Most = Math.Max(one.Most, nearest.Amounts[k]) }),
-    ];
+        [
+            .. rows.Select(
+                (one, k) =>
+                    k == row
+                        ? own
+                        : one with
+                        {
+                            Least = Math.Min(one.Least, nearest.Amounts[k]),
+                            Most = Math.Max(one.Most, nearest.Amounts[k]),
+                        }
+            ),
+        ];
 
     private static BlendConflict Find(BlendProgram program, BlendRow[] rows, int row, bool isShort)
     {
@@ -62,10 +77,26 @@ internal sealed record BlendConflict(
             return needed;
         }
 
-        var most = Needed(program.Most.Length, i => double.IsFinite(program.Most[i]), i => (asked.Program with { Most = Put(asked.Program.Most, i, double.PositiveInfinity) }, asked.Rows));
-        var least = Needed(program.Least.Length, i => program.Least[i] > 0, i => (asked.Program with { Least = Put(asked.Program.Least, i, 0) }, asked.Rows));
-        var leastOf = Needed(rows.Length, k => k != row && double.IsFinite(rows[k].Least), k => (asked.Program, Put(asked.Rows, k, asked.Rows[k] with { Least = double.NegativeInfinity })));
-        var mostOf = Needed(rows.Length, k => k != row && double.IsFinite(rows[k].Most), k => (asked.Program, Put(asked.Rows, k, asked.Rows[k] with { Most = double.PositiveInfinity })));
+        var most = Needed(
+            program.Most.Length,
+            i => double.IsFinite(program.Most[i]),
+            i => (asked.Program with { Most = Put(asked.Program.Most, i, double.PositiveInfinity) }, asked.Rows)
+        );
+        var least = Needed(
+            program.Least.Length,
+            i => program.Least[i] > 0,
+            i => (asked.Program with { Least = Put(asked.Program.Least, i, 0) }, asked.Rows)
+        );
+        var leastOf = Needed(
+            rows.Length,
+            k => k != row && double.IsFinite(rows[k].Least),
+            k => (asked.Program, Put(asked.Rows, k, asked.Rows[k] with { Least = double.NegativeInfinity }))
+        );
+        var mostOf = Needed(
+            rows.Length,
+            k => k != row && double.IsFinite(rows[k].Most),
+            k => (asked.Program, Put(asked.Rows, k, asked.Rows[k] with { Most = double.PositiveInfinity }))
+        );
         return new BlendConflict(row, isShort, most, least, mostOf, leastOf);
     }
 

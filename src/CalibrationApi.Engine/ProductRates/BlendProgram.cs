@@ -46,7 +46,13 @@ internal sealed record BlendProgram(double[][] Shares, double[] Least, double[] 
             simplex.Minimise(ForRates(i => i == first ? -1 : 0));
         var rates = simplex.Values.Take(Least.Length).Select((rate, i) => OnBound(rate, i)).ToArray();
         var amounts = rows.Select((_, j) => Amount(rates, j)).ToArray();
-        bool[] met = [.. rows.Select((row, j) => (amounts[j] >= row.Least || IsMet(amounts[j] - row.Least)) && (amounts[j] <= row.Most || IsMet(amounts[j] - row.Most)))];
+        bool[] met =
+        [
+            .. rows.Select(
+                (row, j) =>
+                    (amounts[j] >= row.Least || IsMet(amounts[j] - row.Least)) && (amounts[j] <= row.Most || IsMet(amounts[j] - row.Most))
+            ),
+        ];
         return new BlendSolution(rates, amounts, met, prices);
     }
 
@@ -84,7 +90,10 @@ internal sealed record BlendProgram(double[][] Shares, double[] Least, double[] 
             offTargets[isShort] = 1;
             (rows[j].IsLimit ? overLimits : offTargets)[over] = 1;
             var least = Amount(Least, j);
-            (basis[j], start[amount]) = least < rows[j].Least ? (isShort, rows[j].Least) : least > rows[j].Most ? (over, rows[j].Most) : (amount, 0);
+            (basis[j], start[amount]) =
+                least < rows[j].Least ? (isShort, rows[j].Least)
+                : least > rows[j].Most ? (over, rows[j].Most)
+                : (amount, 0);
         }
 
         return new BoundedSimplex(columns, lower, upper, basis, start);
@@ -101,11 +110,13 @@ internal sealed record BlendProgram(double[][] Shares, double[] Least, double[] 
     private double Amount(double[] rates, int row) => Shares[row].Zip(rates, (share, rate) => share * rate).Sum();
 
     // A rate that only rounding keeps off its bound stands on it.
-    private double OnBound(double rate, int product) => Math.Abs(rate - Least[product]) <= Rounding * Math.Max(1, Least[product]) ? Least[product]
+    private double OnBound(double rate, int product) =>
+        Math.Abs(rate - Least[product]) <= Rounding * Math.Max(1, Least[product]) ? Least[product]
         : double.IsFinite(Most[product]) && Math.Abs(rate - Most[product]) <= Rounding * Math.Max(1, Most[product]) ? Most[product]
         : rate;
 
-    private static double Deviation(BoundedSimplex simplex, double[] weights) => simplex.Values.Zip(weights, (value, weight) => weight == 0 ? 0 : value * weight).Sum();
+    private static double Deviation(BoundedSimplex simplex, double[] weights) =>
+        simplex.Values.Zip(weights, (value, weight) => weight == 0 ? 0 : value * weight).Sum();
 
     private static double[] Unit(int length, int at, double value)
     {

@@ -27,16 +27,32 @@ internal sealed class BlendScales
         this.products = products;
         var largest = question.Targets.Max(target => target.Amount.KilogramsPerSquareMetre);
         rate = largest > 0 ? largest : OneKilogramPerHectare;
-        amounts = [.. question.Targets.Select(target => target.Amount.KilogramsPerSquareMetre > 0 ? target.Amount.KilogramsPerSquareMetre : rate)];
+        amounts =
+        [
+            .. question.Targets.Select(target => target.Amount.KilogramsPerSquareMetre > 0 ? target.Amount.KilogramsPerSquareMetre : rate),
+        ];
         highestPrice = products.Select(product => product.PricePerKilogram ?? 0).DefaultIfEmpty(0).Max();
     }
 
     /// <summary>The blend in relative numbers. Products that all cost nothing are as good as products without prices.</summary>
-    public BlendProgram Program() => new(
-        [.. question.Targets.Select((target, j) => products.Select(product => product.Share(target.Form) * rate / amounts[j]).ToArray())],
-        [.. products.Select(product => (product.LeastRate?.KilogramsPerSquareMetre ?? 0) / rate)],
-        [.. products.Select(product => Math.Max(product.LeastRate?.KilogramsPerSquareMetre ?? 0, product.MostRate?.KilogramsPerSquareMetre ?? double.PositiveInfinity) / rate)],
-        highestPrice > 0 ? [.. products.Select(product => product.PricePerKilogram!.Value / highestPrice)] : []);
+    public BlendProgram Program() =>
+        new(
+            [
+                .. question.Targets.Select(
+                    (target, j) => products.Select(product => product.Share(target.Form) * rate / amounts[j]).ToArray()
+                ),
+            ],
+            [.. products.Select(product => (product.LeastRate?.KilogramsPerSquareMetre ?? 0) / rate)],
+            [
+                .. products.Select(product =>
+                    Math.Max(
+                        product.LeastRate?.KilogramsPerSquareMetre ?? 0,
+                        product.MostRate?.KilogramsPerSquareMetre ?? double.PositiveInfinity
+                    ) / rate
+                ),
+            ],
+            highestPrice > 0 ? [.. products.Select(product => product.PricePerKilogram!.Value / highestPrice)] : []
+        );
 
     /// <summary>What the computed rates have to bring of a nutrient.</summary>
     /// <param name="target">The target.</param>
@@ -50,7 +66,8 @@ internal sealed class BlendScales
             TargetKind.AtLeast => new BlendRow(
                 left > 0 ? left : double.NegativeInfinity,
                 target.Most is { } most ? Math.Max(left, (most.KilogramsPerSquareMetre - there) / scale) : double.PositiveInfinity,
-                IsLimit: true),
+                IsLimit: true
+            ),
             TargetKind.Exactly => new BlendRow(left, left, IsLimit: false),
             _ => new BlendRow(double.NegativeInfinity, left, IsLimit: true),
         };

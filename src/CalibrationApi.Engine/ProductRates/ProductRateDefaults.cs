@@ -20,10 +20,22 @@ public static class ProductRateDefaults
     // Muriate of potash, the densest potassium salt in common use, is 52.44 % potassium when pure: SOURCES.md, key VT-SPES-201.
     internal const double MostPotassium = 0.5244;
 
-    internal static Assumption AssumedKind { get; } = new("kind", null, "at-least, the default: a target that does not say how it is meant is a least amount; common practice, no published source");
+    internal static Assumption AssumedKind { get; } =
+        new(
+            "kind",
+            null,
+            "at-least, the default: a target that does not say how it is meant is a least amount; common practice, no published source"
+        );
 
     internal static Assumption LeastMass { get; } = new("price", null, "no prices were given, so the rates are those of least total mass");
 
-    internal static Assumption Converted(NutrientForm from, NutrientForm to) => new(
-        "nutrient", null, string.Create(CultureInfo.InvariantCulture, $"1 kg of {from.Symbol} counts as {from.To(to):F4} kg of {to.Symbol}, by molar masses from the standard atomic weights of 2021 (CIAAW)"));
+    internal static Assumption Converted(NutrientForm from, NutrientForm to) =>
+        new(
+            "nutrient",
+            null,
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"1 kg of {from.Symbol} counts as {from.To(to):F4} kg of {to.Symbol}, by molar masses from the standard atomic weights of 2021 (CIAAW)"
+            )
+        );
 }

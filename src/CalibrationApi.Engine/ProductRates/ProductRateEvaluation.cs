@@ -44,8 +44,13 @@ public static class ProductRateEvaluation
         var meetsTargets = best.MeetsAll;
         TargetPrice[] prices =
         [
-            .. question.Targets.Select((target, j) => new TargetPrice(
-                scales.NextKilogram(program, rows, best, j, There(question, target.Form)), scales.KilogramOfLimit(program, rows, best, j))),
+            .. question.Targets.Select(
+                (target, j) =>
+                    new TargetPrice(
+                        scales.NextKilogram(program, rows, best, j, There(question, target.Form)),
+                        scales.KilogramOfLimit(program, rows, best, j)
+                    )
+            ),
         ];
         NutrientBalance[] balances = [.. forms.Select(form => Balance(question, lines, form, best, prices))];
         var sentences = new ProductRateSentences(question, lines, balances);
@@ -61,7 +66,11 @@ public static class ProductRateEvaluation
             CostPerSquareMetre = lines[0].CostPerSquareMetre is null ? null : lines.Sum(line => line.CostPerSquareMetre),
             TotalCost = lines[0].TotalCost is null ? null : lines.Sum(line => line.TotalCost),
             Assumptions = Assumptions(question, forms),
-            Findings = [.. meetsTargets ? [] : BlendConflict.Of(program, rows, best).Select(conflict => sentences.Explain(conflict, free)), .. sentences.Findings()],
+            Findings =
+            [
+                .. meetsTargets ? [] : BlendConflict.Of(program, rows, best).Select(conflict => sentences.Explain(conflict, free)),
+                .. sentences.Findings(),
+            ],
             Cautions = Cautions(lines),
         };
     }
@@ -72,33 +81,48 @@ public static class ProductRateEvaluation
             throw new ArgumentException("A target and a product are needed.", nameof(question));
         if (question.Targets.DistinctBy(target => target.Form.Nutrient).Count() < question.Targets.Count)
             throw new ArgumentException("Two targets of one nutrient.", nameof(question));
-        if (question.Targets.Any(target => target.Most is { } most && Threshold.IsBelow(most.KilogramsPerSquareMetre, target.Amount.KilogramsPerSquareMetre)))
+        if (
+            question.Targets.Any(target =>
+                target.Most is { } most && Threshold.IsBelow(most.KilogramsPerSquareMetre, target.Amount.KilogramsPerSquareMetre)
+            )
+        )
             throw new ArgumentException("A target above its own limit.", nameof(question));
-        if (question.Products.Any(product => product.Analysis.All(one => one.Share <= 0) || NutrientShare.IsMoreThanAWhole(product.Analysis)))
+        if (
+            question.Products.Any(product =>
+                product.Analysis.All(one => one.Share <= 0) || NutrientShare.IsMoreThanAWhole(product.Analysis)
+            )
+        )
             throw new ArgumentException("An analysis of nothing, or of more than a whole.", nameof(question));
         if (question.Products.Select(product => product.PricePerKilogram is null).Distinct().Count() > 1)
             throw new ArgumentException("Prices for some products only.", nameof(question));
-        if (question.Products.Any(product => product is { LeastRate: { } least, MostRate: { } most } && Threshold.IsBelow(most.KilogramsPerSquareMetre, least.KilogramsPerSquareMetre)))
+        if (
+            question.Products.Any(product =>
+                product is { LeastRate: { } least, MostRate: { } most }
+                && Threshold.IsBelow(most.KilogramsPerSquareMetre, least.KilogramsPerSquareMetre)
+            )
+        )
             throw new ArgumentException("A least rate above the most.", nameof(question));
     }
 
     // The form in which each nutrient is told: that of its target, else the first one named.
     private static NutrientForm[] Forms(ProductRateQuestion question) =>
-    [
-        .. question.Targets.Select(target => target.Form)
-            .Concat(question.Credits.Select(credit => credit.Form))
-            .Concat(question.Products.SelectMany(product => product.Analysis).Where(one => one.Share > 0).Select(one => one.Form))
-            .DistinctBy(form => form.Nutrient)
-            .OrderBy(form => form.Nutrient),
-    ];
+        [
+            .. question
+                .Targets.Select(target => target.Form)
+                .Concat(question.Credits.Select(credit => credit.Form))
+                .Concat(question.Products.SelectMany(product => product.Analysis).Where(one => one.Share > 0).Select(one => one.Form))
+                .DistinctBy(form => form.Nutrient)
+                .OrderBy(form => form.Nutrient),
+        ];
 
-    private static double Credits(ProductRateQuestion question, NutrientForm form) => question.Credits
-        .Where(credit => credit.Form.Nutrient == form.Nutrient)
-        .Sum(credit => credit.Amount.KilogramsPerSquareMetre * credit.Form.To(form));
+    private static double Credits(ProductRateQuestion question, NutrientForm form) =>
+        question
+            .Credits.Where(credit => credit.Form.Nutrient == form.Nutrient)
+            .Sum(credit => credit.Amount.KilogramsPerSquareMetre * credit.Form.To(form));
 
     // What no computed rate changes: credits, and products of fixed rate.
-    private static double There(ProductRateQuestion question, NutrientForm form) => Credits(question, form)
-        + question.Products.Sum(product => (product.FixedRate?.KilogramsPerSquareMetre ?? 0) * product.Share(form));
+    private static double There(ProductRateQuestion question, NutrientForm form) =>
+        Credits(question, form) + question.Products.Sum(product => (product.FixedRate?.KilogramsPerSquareMetre ?? 0) * product.Share(form));
 
     private static ProductLine[] Lines(ProductRateQuestion question, MassPerArea[] computed, NutrientForm[] forms)
     {
@@ -118,7 +142,8 @@ public static class ProductRateEvaluation
             total,
             total is { } mass && product.Package is { } package ? WholePackages(mass, package) : null,
             total?.Kilograms * product.PricePerKilogram,
-            held is [var only] && product.PricePerKilogram is { } price ? new NutrientCost(only, price / product.Share(only)) : null);
+            held is [var only] && product.PricePerKilogram is { } price ? new NutrientCost(only, price / product.Share(only)) : null
+        );
     }
 
     // 3000 kg in bags of 50 kg are 60 bags, also where rounding makes it a hair more.
@@ -129,10 +154,19 @@ public static class ProductRateEvaluation
         return (long)(Threshold.IsAbove(packages, nearest) ? Math.Ceiling(packages) : nearest);
     }
 
-    private static NutrientBalance Balance(ProductRateQuestion question, ProductLine[] lines, NutrientForm form, BlendSolution best, TargetPrice[] prices)
+    private static NutrientBalance Balance(
+        ProductRateQuestion question,
+        ProductLine[] lines,
+        NutrientForm form,
+        BlendSolution best,
+        TargetPrice[] prices
+    )
     {
         var at = question.Targets.Select(target => target.Form.Nutrient).ToList().IndexOf(form.Nutrient);
-        double Brought(bool isFixed) => lines.Where(line => line.Product.FixedRate is not null == isFixed).Sum(line => line.Rate.KilogramsPerSquareMetre * line.Product.Share(form));
+        double Brought(bool isFixed) =>
+            lines
+                .Where(line => line.Product.FixedRate is not null == isFixed)
+                .Sum(line => line.Rate.KilogramsPerSquareMetre * line.Product.Share(form));
         return new NutrientBalance(
             form,
             at < 0 ? null : question.Targets[at],
@@ -141,7 +175,8 @@ public static class ProductRateEvaluation
             new MassPerArea(Brought(isFixed: false)),
             at < 0 || best.Met[at],
             at < 0 ? null : prices[at].NextKilogram,
-            at < 0 ? null : prices[at].KilogramOfLimit);
+            at < 0 ? null : prices[at].KilogramOfLimit
+        );
     }
 
     private static NutrientShare[] Blend(ProductLine[] lines, NutrientForm[] forms)
@@ -149,7 +184,15 @@ public static class ProductRateEvaluation
         var computed = lines.Where(line => line.Product.FixedRate is null).ToArray();
         var total = computed.Sum(line => line.Rate.KilogramsPerSquareMetre);
         return total > 0
-            ? [.. forms.Select(form => new NutrientShare(form, computed.Sum(line => line.Rate.KilogramsPerSquareMetre * line.Product.Share(form)) / total)).Where(one => one.Share > 0)]
+            ?
+            [
+                .. forms
+                    .Select(form => new NutrientShare(
+                        form,
+                        computed.Sum(line => line.Rate.KilogramsPerSquareMetre * line.Product.Share(form)) / total
+                    ))
+                    .Where(one => one.Share > 0),
+            ]
             : [];
     }
 
@@ -160,12 +203,16 @@ public static class ProductRateEvaluation
             assumptions.Add(ProductRateDefaults.AssumedKind);
         if (question.Products[0].PricePerKilogram is null)
             assumptions.Add(ProductRateDefaults.LeastMass);
-        assumptions.AddRange(question.Products.SelectMany(product => product.Analysis).Select(one => one.Form)
-            .Concat(question.Credits.Select(credit => credit.Form))
-            .Distinct()
-            .Select(from => (From: from, To: forms.FirstOrDefault(form => form.Nutrient == from.Nutrient)))
-            .Where(pair => pair.To is not null && pair.From.To(pair.To) != 1)
-            .Select(pair => ProductRateDefaults.Converted(pair.From, pair.To!)));
+        assumptions.AddRange(
+            question
+                .Products.SelectMany(product => product.Analysis)
+                .Select(one => one.Form)
+                .Concat(question.Credits.Select(credit => credit.Form))
+                .Distinct()
+                .Select(from => (From: from, To: forms.FirstOrDefault(form => form.Nutrient == from.Nutrient)))
+                .Where(pair => pair.To is not null && pair.From.To(pair.To) != 1)
+                .Select(pair => ProductRateDefaults.Converted(pair.From, pair.To!))
+        );
         return assumptions;
     }
 
@@ -173,11 +220,22 @@ public static class ProductRateEvaluation
     {
         var cautions = new List<Caution>
         {
-            new(CautionCode.SoilTestFirst, $"Nutrient rates follow a soil test, the product label, local rules and a licensed or certified adviser; this answer only does their arithmetic."),
-            new(CautionCode.SeedRowHasItsOwnLimit, $"Product laid in the seed row can kill the seed at rates that are harmless elsewhere: its limit is a question of its own and goes before these rates."),
+            new(
+                CautionCode.SoilTestFirst,
+                $"Nutrient rates follow a soil test, the product label, local rules and a licensed or certified adviser; this answer only does their arithmetic."
+            ),
+            new(
+                CautionCode.SeedRowHasItsOwnLimit,
+                $"Product laid in the seed row can kill the seed at rates that are harmless elsewhere: its limit is a question of its own and goes before these rates."
+            ),
         };
         if (lines.Count(line => line.Rate.KilogramsPerSquareMetre > 0) > 1)
-            cautions.Add(new Caution(CautionCode.NotAllProductsMix, $"Not all products may share a tank or a heap: some draw water and cake, some give off gas or feed a fire. Read their labels and safety data sheets, and ask the supplier, before mixing."));
+            cautions.Add(
+                new Caution(
+                    CautionCode.NotAllProductsMix,
+                    $"Not all products may share a tank or a heap: some draw water and cake, some give off gas or feed a fire. Read their labels and safety data sheets, and ask the supplier, before mixing."
+                )
+            );
         return cautions;
     }
 

@@ -54,8 +54,15 @@ public sealed record ProductRateResult
 /// <param name="OnlyNutrient">Its only nutrient, with the money per kilogram of it; null for a product with several nutrients or without
 /// prices.</param>
 public sealed record ProductLine(
-    OfferedProduct Product, MassPerArea Rate, IReadOnlyList<NutrientAmount> Supplies, double? CostPerSquareMetre,
-    Mass? Total, long? Packages, double? TotalCost, NutrientCost? OnlyNutrient);
+    OfferedProduct Product,
+    MassPerArea Rate,
+    IReadOnlyList<NutrientAmount> Supplies,
+    double? CostPerSquareMetre,
+    Mass? Total,
+    long? Packages,
+    double? TotalCost,
+    NutrientCost? OnlyNutrient
+);
 
 /// <summary>An amount of a nutrient.</summary>
 /// <param name="Form">The form it is stated in.</param>
@@ -85,15 +92,27 @@ public sealed record NutrientCost(NutrientForm Form, double PerKilogram);
 /// <para>Accuracy: totals within 1e-12 (ProductRatePropertyTests), a surplus within 1e-9 (ProductRateFindingsTests).</para>
 /// </remarks>
 public sealed record NutrientBalance(
-    NutrientForm Form, NutrientTarget? Target, MassPerArea Credits, MassPerArea FromFixed, MassPerArea FromProducts, bool Met, double? NextKilogram, double? KilogramOfLimit)
+    NutrientForm Form,
+    NutrientTarget? Target,
+    MassPerArea Credits,
+    MassPerArea FromFixed,
+    MassPerArea FromProducts,
+    bool Met,
+    double? NextKilogram,
+    double? KilogramOfLimit
+)
 {
     /// <summary>Credits and products together.</summary>
-    public MassPerArea Total => new(Credits.KilogramsPerSquareMetre + FromFixed.KilogramsPerSquareMetre + FromProducts.KilogramsPerSquareMetre);
+    public MassPerArea Total =>
+        new(Credits.KilogramsPerSquareMetre + FromFixed.KilogramsPerSquareMetre + FromProducts.KilogramsPerSquareMetre);
 
     /// <summary>
     /// The total less the target: what remains over, negative for what is missing; null without a target. What only rounding leaves is 0.
     /// </summary>
-    public MassPerArea? Surplus => Target is not { } target ? null
-        : Math.Abs(Total.KilogramsPerSquareMetre - target.Amount.KilogramsPerSquareMetre) <= 1e-9 * Math.Max(Total.KilogramsPerSquareMetre, target.Amount.KilogramsPerSquareMetre) ? new MassPerArea(0)
+    public MassPerArea? Surplus =>
+        Target is not { } target ? null
+        : Math.Abs(Total.KilogramsPerSquareMetre - target.Amount.KilogramsPerSquareMetre)
+        <= 1e-9 * Math.Max(Total.KilogramsPerSquareMetre, target.Amount.KilogramsPerSquareMetre)
+            ? new MassPerArea(0)
         : new MassPerArea(Total.KilogramsPerSquareMetre - target.Amount.KilogramsPerSquareMetre);
 }

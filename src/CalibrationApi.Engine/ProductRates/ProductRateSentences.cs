@@ -5,12 +5,21 @@ using CalibrationApi.Engine.Quantities;
 namespace CalibrationApi.Engine.ProductRates;
 
 /// <summary>What is said about rates of products.</summary>
-internal sealed class ProductRateSentences(ProductRateQuestion question, IReadOnlyList<ProductLine> lines, IReadOnlyList<NutrientBalance> balances)
+internal sealed class ProductRateSentences(
+    ProductRateQuestion question,
+    IReadOnlyList<ProductLine> lines,
+    IReadOnlyList<NutrientBalance> balances
+)
 {
     /// <summary>What to apply, and whether that does.</summary>
     public FormattableString Headline(bool meetsTargets)
     {
-        FormattableString[] applied = [.. lines.Where(line => line.Rate.KilogramsPerSquareMetre > 0).Select(line => (FormattableString)$"{line.Rate} of {line.Product.Name}")];
+        FormattableString[] applied =
+        [
+            .. lines
+                .Where(line => line.Rate.KilogramsPerSquareMetre > 0)
+                .Select(line => (FormattableString)$"{line.Rate} of {line.Product.Name}"),
+        ];
         if (meetsTargets)
         {
             return applied.Length == 0
@@ -34,9 +43,12 @@ internal sealed class ProductRateSentences(ProductRateQuestion question, IReadOn
         if (conflict.IsAlone)
         {
             return conflict.IsShort
-                ? Finding.Warning(FindingCode.NutrientWithoutSource, free.Length == 0
-                    ? (FormattableString)$"{missed}, because every rate is fixed."
-                    : $"{missed}, because none of the products whose rates are open holds any.")
+                ? Finding.Warning(
+                    FindingCode.NutrientWithoutSource,
+                    free.Length == 0
+                        ? (FormattableString)$"{missed}, because every rate is fixed."
+                        : $"{missed}, because none of the products whose rates are open holds any."
+                )
                 : Finding.Warning(FindingCode.CreditsAboveTarget, $"{missed}, because credits and fixed rates alone bring more.");
         }
 
@@ -44,16 +56,25 @@ internal sealed class ProductRateSentences(ProductRateQuestion question, IReadOn
         [
             .. conflict.MostRates.Select(i => (FormattableString)$"no more than {free[i].MostRate} of {free[i].Name}"),
             .. conflict.LeastRates.Select(i => (FormattableString)$"no less than {free[i].LeastRate} of {free[i].Name}"),
-            .. conflict.MostOf.Select(k => question.Targets[k]).Select(other => (FormattableString)$"no more than {Most(other)} of {other.Form}"),
-            .. conflict.LeastOf.Select(k => question.Targets[k]).Select(other => (FormattableString)$"no less than {other.Amount} of {other.Form}"),
+            .. conflict
+                .MostOf.Select(k => question.Targets[k])
+                .Select(other => (FormattableString)$"no more than {Most(other)} of {other.Form}"),
+            .. conflict
+                .LeastOf.Select(k => question.Targets[k])
+                .Select(other => (FormattableString)$"no less than {other.Amount} of {other.Form}"),
         ];
         if (conflict.IsBetweenTargets)
         {
             var brings = conflict.MostOf.Concat(conflict.LeastOf).Select(k => question.Targets[k].Form).ToArray();
-            var both = free.Where(product => product.Share(target.Form) > 0 && brings.Any(form => product.Share(form) > 0)).Select(product => product.Name).ToArray();
-            return Finding.Warning(FindingCode.TargetsConflict, both.Length == 0
-                ? (FormattableString)$"{missed}. What stands against it: {All(against)}."
-                : $"{missed}. What stands against it: {All(against)}. {Names(both)} {(both.Length == 1 ? "holds" : "hold")} {target.Form} together with {Names([.. brings.Distinct().Select(form => form.Symbol)])}.");
+            var both = free.Where(product => product.Share(target.Form) > 0 && brings.Any(form => product.Share(form) > 0))
+                .Select(product => product.Name)
+                .ToArray();
+            return Finding.Warning(
+                FindingCode.TargetsConflict,
+                both.Length == 0
+                    ? (FormattableString)$"{missed}. What stands against it: {All(against)}."
+                    : $"{missed}. What stands against it: {All(against)}. {Names(both)} {(both.Length == 1 ? "holds" : "hold")} {target.Form} together with {Names([.. brings.Distinct().Select(form => form.Symbol)])}."
+            );
         }
 
         return conflict.IsShort
@@ -66,11 +87,17 @@ internal sealed class ProductRateSentences(ProductRateQuestion question, IReadOn
     {
         foreach (var balance in balances)
         {
-            if (balance is { Target: { } target, Met: true, Surplus: { } surplus } && target.Kind is not TargetKind.AtMost && target.Amount.KilogramsPerSquareMetre > 0
-                && surplus.KilogramsPerSquareMetre > ProductRateDefaults.LargeSurplus * target.Amount.KilogramsPerSquareMetre)
+            if (
+                balance is { Target: { } target, Met: true, Surplus: { } surplus }
+                && target.Kind is not TargetKind.AtMost
+                && target.Amount.KilogramsPerSquareMetre > 0
+                && surplus.KilogramsPerSquareMetre > ProductRateDefaults.LargeSurplus * target.Amount.KilogramsPerSquareMetre
+            )
             {
-                yield return Finding.Note(FindingCode.LargeSurplus,
-                    $"{surplus} of {balance.Form} more than asked are given or there already, {new Ratio(surplus.KilogramsPerSquareMetre / target.Amount.KilogramsPerSquareMetre):F0} of the target.");
+                yield return Finding.Note(
+                    FindingCode.LargeSurplus,
+                    $"{surplus} of {balance.Form} more than asked are given or there already, {new Ratio(surplus.KilogramsPerSquareMetre / target.Amount.KilogramsPerSquareMetre):F0} of the target."
+                );
             }
         }
 
@@ -78,14 +105,18 @@ internal sealed class ProductRateSentences(ProductRateQuestion question, IReadOn
         {
             if (line.Rate.KilogramsPerSquareMetre > ProductRateDefaults.UnusualRate)
             {
-                yield return Finding.Warning(FindingCode.UnusualProductRate,
-                    $"{line.Rate} of {line.Product.Name} is more than machines that meter seed and fertilizer usually put down. Check its analysis and the targets for a slip of the decimal point.");
+                yield return Finding.Warning(
+                    FindingCode.UnusualProductRate,
+                    $"{line.Rate} of {line.Product.Name} is more than machines that meter seed and fertilizer usually put down. Check its analysis and the targets for a slip of the decimal point."
+                );
             }
 
             if (line.Product.Analysis.Any(one => one.Form == NutrientForm.K && one.Share > ProductRateDefaults.MostPotassium))
             {
-                yield return Finding.Warning(FindingCode.ElementOrOxide,
-                    $"{line.Product.Name} is said to hold {new Ratio(line.Product.Share(NutrientForm.K)):F1} potassium as the element, more than pure muriate of potash, {new Ratio(ProductRateDefaults.MostPotassium):F1}. Most labels state K2O.");
+                yield return Finding.Warning(
+                    FindingCode.ElementOrOxide,
+                    $"{line.Product.Name} is said to hold {new Ratio(line.Product.Share(NutrientForm.K)):F1} potassium as the element, more than pure muriate of potash, {new Ratio(ProductRateDefaults.MostPotassium):F1}. Most labels state K2O."
+                );
             }
         }
     }
@@ -95,22 +126,26 @@ internal sealed class ProductRateSentences(ProductRateQuestion question, IReadOn
         var limit = Most(balance.Target!);
         if (balance.Total.KilogramsPerSquareMetre == 0)
             return $"{balance.Form} stays at nothing in place of {balance.Target!.Amount}";
-        return balance.Total.KilogramsPerSquareMetre < balance.Target!.Amount.KilogramsPerSquareMetre && balance.Target.Kind is not TargetKind.AtMost
+        return
+            balance.Total.KilogramsPerSquareMetre < balance.Target!.Amount.KilogramsPerSquareMetre
+            && balance.Target.Kind is not TargetKind.AtMost
             ? (FormattableString)$"{balance.Form} stays {Apart(balance.Target.Amount, balance.Total)} short of {balance.Target.Amount}"
             : $"{balance.Form} goes {Apart(balance.Total, limit)} over {limit}";
     }
 
-    private static MassPerArea Apart(MassPerArea more, MassPerArea less) => new(more.KilogramsPerSquareMetre - less.KilogramsPerSquareMetre);
+    private static MassPerArea Apart(MassPerArea more, MassPerArea less) =>
+        new(more.KilogramsPerSquareMetre - less.KilogramsPerSquareMetre);
 
     private static MassPerArea Most(NutrientTarget target) => target.Most ?? target.Amount;
 
     private static string Names(string[] names) => names.Length == 1 ? names[0] : $"{string.Join(", ", names[..^1])} and {names[^1]}";
 
-    private static FormattableString All(FormattableString[] parts) => parts switch
-    {
-        [var only] => only,
-        [var one, var other] => $"{one} and {other}",
-        [var first, .. var others] => $"{first}, {All(others)}",
-        [] => $"",
-    };
+    private static FormattableString All(FormattableString[] parts) =>
+        parts switch
+        {
+            [var only] => only,
+            [var one, var other] => $"{one} and {other}",
+            [var first, .. var others] => $"{first}, {All(others)}",
+            [] => $"",
+        };
 }

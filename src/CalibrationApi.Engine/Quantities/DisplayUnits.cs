@@ -20,12 +20,27 @@ public sealed class DisplayUnits : IFormatProvider, ICustomFormatter
     private DisplayUnits(Unit[] byDimension) => this.byDimension = byDimension;
 
     /// <summary>The usual metric units: kg, kg/ha, kg/rev, km/h, m, ha, L, kg/hL, s, %.</summary>
-    public static DisplayUnits Metric { get; } =
-        new([.. Enum.GetValues<Dimension>().Select(dimension => UnitTable.Of(dimension)[0])]);
+    public static DisplayUnits Metric { get; } = new([.. Enum.GetValues<Dimension>().Select(dimension => UnitTable.Of(dimension)[0])]);
 
     /// <summary>The usual United States units: lb, lb/ac, lb/rev, mi/h, ft, ac, ft3, lb/bu-us, s, %, inH2O, degF.</summary>
-    public static DisplayUnits UnitedStates { get; } = Metric.With(
-        "lb", "lb/ac", "/ft2", "lb/rev", "mi/h", "ft", "ac", "ft3", "lb/bu-us", "/lb", "/ft", "lb/min", "ft3/min", "inH2O", "degF");
+    public static DisplayUnits UnitedStates { get; } =
+        Metric.With(
+            "lb",
+            "lb/ac",
+            "/ft2",
+            "lb/rev",
+            "mi/h",
+            "ft",
+            "ac",
+            "ft3",
+            "lb/bu-us",
+            "/lb",
+            "/ft",
+            "lb/min",
+            "ft3/min",
+            "inH2O",
+            "degF"
+        );
 
     /// <summary>The unit for <paramref name="dimension"/>.</summary>
     public Unit this[Dimension dimension] => byDimension[(int)dimension];
@@ -55,14 +70,16 @@ public sealed class DisplayUnits : IFormatProvider, ICustomFormatter
     object? IFormatProvider.GetFormat(Type? formatType) =>
         formatType == typeof(ICustomFormatter) ? this : CultureInfo.InvariantCulture.GetFormat(formatType);
 
-    string ICustomFormatter.Format(string? format, object? arg, IFormatProvider? formatProvider) => arg switch
-    {
-        IQuantity quantity when format is [>= 'a' and <= 'z', ..] => $"{Number(Value(quantity), null)} {format}{this[quantity.Dimension].Symbol}",
-        IQuantity quantity => $"{Number(Value(quantity), format)} {this[quantity.Dimension].Symbol}",
-        FormattableString nested => nested.ToString(this),
-        IFormattable formattable => formattable.ToString(format, CultureInfo.InvariantCulture),
-        _ => arg?.ToString() ?? "",
-    };
+    string ICustomFormatter.Format(string? format, object? arg, IFormatProvider? formatProvider) =>
+        arg switch
+        {
+            IQuantity quantity when format is [>= 'a' and <= 'z', ..] =>
+                $"{Number(Value(quantity), null)} {format}{this[quantity.Dimension].Symbol}",
+            IQuantity quantity => $"{Number(Value(quantity), format)} {this[quantity.Dimension].Symbol}",
+            FormattableString nested => nested.ToString(this),
+            IFormattable formattable => formattable.ToString(format, CultureInfo.InvariantCulture),
+            _ => arg?.ToString() ?? "",
+        };
 
     private static string Number(double value, string? format)
     {

@@ -26,7 +26,8 @@ public sealed record Unit(
     string? UnitedNations = null,
     string? Adapt = null,
     string? Note = null,
-    double OffsetInSi = 0)
+    double OffsetInSi = 0
+)
 {
     // Multiplying by a numerator and dividing by a denominator that are both exact rounds twice at most;
     // where the factor is a whole number or its inverse, it rounds once, so 200 lb/ac stays close to 200.

@@ -39,9 +39,14 @@ public sealed record RepeatabilityPrior(double Relative, double DegreesOfFreedom
     /// </remarks>
     public static RepeatabilityPrior Default(ProductMaterial? material, double catchKilograms, double revolutions)
     {
-        var (flow, words) = material == ProductMaterial.Dusty ? (DustyFlowPart, "a dusty or caking product") : (FlowPart, "a free-flowing product");
+        var (flow, words) =
+            material == ProductMaterial.Dusty ? (DustyFlowPart, "a dusty or caking product") : (FlowPart, "a free-flowing product");
         var (turns, mass) = (RevolutionPart / revolutions, KilogramPart / catchKilograms);
-        return new(Math.Min(Most, Math.Sqrt(flow * flow + turns * turns + mass * mass)), DefaultDegreesOfFreedom, $"default for {words} in catches of this size; judgement, 4 degrees of freedom");
+        return new(
+            Math.Min(Most, Math.Sqrt(flow * flow + turns * turns + mass * mass)),
+            DefaultDegreesOfFreedom,
+            $"default for {words} in catches of this size; judgement, 4 degrees of freedom"
+        );
     }
 
     /// <summary>The default with what the caller stated put in its place.</summary>
@@ -51,7 +56,11 @@ public sealed record RepeatabilityPrior(double Relative, double DegreesOfFreedom
             return new(stated, degreesOfFreedom ?? DefaultDegreesOfFreedom, "stated by the caller");
         var prior = fallback();
         return degreesOfFreedom is { } nu
-            ? prior with { DegreesOfFreedom = nu, Origin = prior.Origin.Replace("4 degrees", "stated degrees", StringComparison.Ordinal) }
+            ? prior with
+            {
+                DegreesOfFreedom = nu,
+                Origin = prior.Origin.Replace("4 degrees", "stated degrees", StringComparison.Ordinal),
+            }
             : prior;
     }
 }

@@ -17,7 +17,9 @@ public sealed record ByUtilisation(IReadOnlyList<UtilisationCell> Cells, bool Is
 {
     // The stricter one of cells with the same utilisation, should a source ever let them differ.
     private readonly UtilisationCell[] steps =
-        [.. Cells.GroupBy(cell => cell.Percent).OrderBy(group => group.Key).Select(group => group.MinBy(cell => cell.Rate.Value)!)];
+    [
+        .. Cells.GroupBy(cell => cell.Percent).OrderBy(group => group.Key).Select(group => group.MinBy(cell => cell.Rate.Value)!),
+    ];
 
     /// <inheritdoc/>
     public override GeometryMatch Find(Length spread, Length rowSpacing)
@@ -59,5 +61,6 @@ public sealed record UtilisationCell(double Spread, double Row, PrintedRate Rate
     /// <summary>Seedbed utilisation in whole per cents, as printed.</summary>
     public int Percent => (int)Math.Round(Utilisation * 100);
 
-    internal PrintedCell Printed => new(FormattableString.Invariant($"seedbed utilisation of {Percent} % ({Spread} in spread, rows of {Row} in)"), Rate);
+    internal PrintedCell Printed =>
+        new(FormattableString.Invariant($"seedbed utilisation of {Percent} % ({Spread} in spread, rows of {Row} in)"), Rate);
 }

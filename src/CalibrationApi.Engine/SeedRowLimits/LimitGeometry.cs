@@ -52,9 +52,10 @@ public sealed record AnyOpener(PrintedRate Rate, string Geometry = "row spacing 
 /// <param name="Rate">The number.</param>
 public sealed record OneOpener(double Spread, double FromRow, double ToRow, PrintedRate Rate) : LimitGeometry
 {
-    private string Geometry => FromRow == ToRow
-        ? $"{Text(Spread)} in spread, rows of {Text(FromRow)} in"
-        : $"{Text(Spread)} in spread, rows of {Text(FromRow)} to {Text(ToRow)} in";
+    private string Geometry =>
+        FromRow == ToRow
+            ? $"{Text(Spread)} in spread, rows of {Text(FromRow)} in"
+            : $"{Text(Spread)} in spread, rows of {Text(FromRow)} to {Text(ToRow)} in";
 
     /// <inheritdoc/>
     public override GeometryMatch Find(Length spread, Length rowSpacing)
@@ -76,7 +77,9 @@ public sealed record ByRowSpacing(params IReadOnlyList<RowsLimit> Rows) : LimitG
         var row = Inches(rowSpacing);
         var found = Rows.FirstOrDefault(rows => rows.Holds(row));
         return found is null
-            ? GeometryMatch.None($"It has numbers for {string.Join(", ", Rows.Select(rows => rows.Geometry))} only, and does not say that other row spacings lie between.")
+            ? GeometryMatch.None(
+                $"It has numbers for {string.Join(", ", Rows.Select(rows => rows.Geometry))} only, and does not say that other row spacings lie between."
+            )
             : GeometryMatch.Printed(new PrintedCell(found.Geometry, found.Rate));
     }
 }
@@ -87,17 +90,19 @@ public sealed record ByRowSpacing(params IReadOnlyList<RowsLimit> Rows) : LimitG
 /// <param name="Rate">The number.</param>
 public sealed record RowsLimit(double From, double To, PrintedRate Rate)
 {
-    internal string Geometry => (From, To) switch
-    {
-        (0, _) => FormattableString.Invariant($"rows up to {To} in"),
-        (_, double.PositiveInfinity) => FormattableString.Invariant($"rows wider than {From} in"),
-        _ when From == To => FormattableString.Invariant($"rows of {From} in"),
-        _ => FormattableString.Invariant($"rows of {From} to {To} in"),
-    };
+    internal string Geometry =>
+        (From, To) switch
+        {
+            (0, _) => FormattableString.Invariant($"rows up to {To} in"),
+            (_, double.PositiveInfinity) => FormattableString.Invariant($"rows wider than {From} in"),
+            _ when From == To => FormattableString.Invariant($"rows of {From} in"),
+            _ => FormattableString.Invariant($"rows of {From} to {To} in"),
+        };
 
-    internal bool Holds(double row) => double.IsPositiveInfinity(To)
-        ? row > From * (1 + LimitGeometry.SameWidth)
-        : row >= From * (1 - LimitGeometry.SameWidth) && row <= To * (1 + LimitGeometry.SameWidth);
+    internal bool Holds(double row) =>
+        double.IsPositiveInfinity(To)
+            ? row > From * (1 + LimitGeometry.SameWidth)
+            : row >= From * (1 - LimitGeometry.SameWidth) && row <= To * (1 + LimitGeometry.SameWidth);
 }
 
 /// <summary>The source prints one number above a seedbed utilisation and, maybe, another one up to it.</summary>
@@ -113,7 +118,12 @@ public sealed record AboveUtilisation(double Utilisation, bool IncludesIt, Print
         var utilisation = SeedbedUtilisation.Of(spread, rowSpacing);
         var percent = Text(Utilisation * 100);
         if (IncludesIt ? !Threshold.IsBelow(utilisation, Utilisation) : Threshold.IsAbove(utilisation, Utilisation))
-            return GeometryMatch.Printed(new PrintedCell(IncludesIt ? $"seedbed utilisation of {percent} % or more" : $"seedbed utilisation above {percent} %", Above));
+            return GeometryMatch.Printed(
+                new PrintedCell(
+                    IncludesIt ? $"seedbed utilisation of {percent} % or more" : $"seedbed utilisation above {percent} %",
+                    Above
+                )
+            );
         return UpTo is { } limit
             ? GeometryMatch.Printed(new PrintedCell($"seedbed utilisation up to {percent} %", limit))
             : GeometryMatch.None($"It is for a seedbed utilisation of {percent} % or more.");

@@ -55,7 +55,8 @@ public sealed record LimitJudgement
     /// <para>Source: common practice, no published source.</para>
     /// <para>Accuracy: a difference of two doubles, rounded once: 1e-9 lb/ac (SeedRowVerdictTests).</para>
     /// </remarks>
-    public MassPerArea? Margin => Allowed is { } allowed ? new MassPerArea(allowed.KilogramsPerSquareMetre - Load.KilogramsPerSquareMetre) : null;
+    public MassPerArea? Margin =>
+        Allowed is { } allowed ? new MassPerArea(allowed.KilogramsPerSquareMetre - Load.KilogramsPerSquareMetre) : null;
 
     /// <summary>The limit is nothing at all.</summary>
     internal bool AllowsNone => Allowed is { KilogramsPerSquareMetre: 0 };
@@ -64,31 +65,41 @@ public sealed record LimitJudgement
     internal MassPerArea Excess => new(-Margin!.Value.KilogramsPerSquareMetre);
 
     /// <summary>The verdict. A load on the limit is not above it.</summary>
-    public LimitVerdict Verdict => Allowed switch
-    {
-        null => LimitVerdict.NoPublishedLimit,
-        { } allowed when Threshold.IsAbove(Load.KilogramsPerSquareMetre, allowed.KilogramsPerSquareMetre) => LimitVerdict.Above,
-        _ => LimitVerdict.Within,
-    };
+    public LimitVerdict Verdict =>
+        Allowed switch
+        {
+            null => LimitVerdict.NoPublishedLimit,
+            { } allowed when Threshold.IsAbove(Load.KilogramsPerSquareMetre, allowed.KilogramsPerSquareMetre) => LimitVerdict.Above,
+            _ => LimitVerdict.Within,
+        };
 
     /// <summary>Load over limit; infinity where nothing is allowed and something is placed, 0 without a load.</summary>
-    internal double Used => Load.KilogramsPerSquareMetre == 0 || Allowed is null ? 0 : Load.KilogramsPerSquareMetre / Allowed.Value.KilogramsPerSquareMetre;
+    internal double Used =>
+        Load.KilogramsPerSquareMetre == 0 || Allowed is null ? 0 : Load.KilogramsPerSquareMetre / Allowed.Value.KilogramsPerSquareMetre;
 
     /// <summary>Looks up one limit and compares.</summary>
     internal static LimitJudgement Of(PublishedLimit limit, SeedRowQuestion row, SeedRowLoad load)
     {
         var (worst, zone) = load.Worst(limit.Nutrient);
-        var blank = new LimitJudgement { Limit = limit, Load = worst, Zone = zone };
+        var blank = new LimitJudgement
+        {
+            Limit = limit,
+            Load = worst,
+            Zone = zone,
+        };
         if (limit.Soils.FirstOrDefault(each => each.Textures.Contains(row.Soil) && each.Moistures.Contains(row.Moisture)) is not { } soil)
             return blank with { Reason = $"It has no number held here for {SeedRowWords.Of(row.Soil)}, {SeedRowWords.Of(row.Moisture)}." };
-        var match = soil.NotWith is { } opener && opener == row.Opener
-            ? GeometryMatch.Printed(new PrintedCell($"{SeedRowWords.Of(opener)} on {SeedRowWords.Of(row.Soil)}", new PrintedRate(0)))
-            : soil.Geometry.Find(row.Spread, row.RowSpacing);
+        var match =
+            soil.NotWith is { } opener && opener == row.Opener
+                ? GeometryMatch.Printed(new PrintedCell($"{SeedRowWords.Of(opener)} on {SeedRowWords.Of(row.Soil)}", new PrintedRate(0)))
+                : soil.Geometry.Find(row.Spread, row.RowSpacing);
         return blank with
         {
             Soil = soil,
             AsPrinted = match.Limit,
-            Allowed = match.Limit is { } printed ? new MassPerArea(printed.Rate.KilogramsPerSquareMetre * (soil.Reduction?.Left ?? 1)) : null,
+            Allowed = match.Limit is { } printed
+                ? new MassPerArea(printed.Rate.KilogramsPerSquareMetre * (soil.Reduction?.Left ?? 1))
+                : null,
             Basis = match.Basis,
             Cells = match.Cells,
             Reduction = match.Limit is null ? null : soil.Reduction,

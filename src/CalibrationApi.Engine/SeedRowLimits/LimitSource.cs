@@ -8,7 +8,15 @@ namespace CalibrationApi.Engine.SeedRowLimits;
 /// <param name="Place">The place that it is for, in words.</param>
 /// <param name="Regions">The same place as regions.</param>
 /// <param name="Address">Where it was read; null for a limit that the caller states.</param>
-public sealed record LimitSource(string Key, string Publisher, string Title, int? Year, string Place, IReadOnlyList<Region> Regions, string? Address)
+public sealed record LimitSource(
+    string Key,
+    string Publisher,
+    string Title,
+    int? Year,
+    string Place,
+    IReadOnlyList<Region> Regions,
+    string? Address
+)
 {
     /// <summary>The key of limits that the caller states.</summary>
     public const string StatedKey = "stated";

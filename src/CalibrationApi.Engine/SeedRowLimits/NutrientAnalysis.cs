@@ -10,6 +10,11 @@ namespace CalibrationApi.Engine.SeedRowLimits;
 public sealed record NutrientAnalysis(double N = 0, double P2O5 = 0, double K2O = 0, double S = 0)
 {
     /// <summary>The same, from shares in whatever form they are stated.</summary>
-    public static NutrientAnalysis Of(IReadOnlyList<NutrientShare> shares) => new(
-        NutrientShare.Of(shares, NutrientForm.N), NutrientShare.Of(shares, NutrientForm.P2O5), NutrientShare.Of(shares, NutrientForm.K2O), NutrientShare.Of(shares, NutrientForm.S));
+    public static NutrientAnalysis Of(IReadOnlyList<NutrientShare> shares) =>
+        new(
+            NutrientShare.Of(shares, NutrientForm.N),
+            NutrientShare.Of(shares, NutrientForm.P2O5),
+            NutrientShare.Of(shares, NutrientForm.K2O),
+            NutrientShare.Of(shares, NutrientForm.S)
+        );
 }

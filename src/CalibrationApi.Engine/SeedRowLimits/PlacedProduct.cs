@@ -35,7 +35,9 @@ public sealed record PlacedProduct
         return new PlacedProduct
         {
             Name = name,
-            Analysis = NutrientAnalysis.Of([.. amounts.Select(one => new NutrientShare(one.Form, sum == 0 ? 0 : one.Amount.KilogramsPerSquareMetre / sum))]),
+            Analysis = NutrientAnalysis.Of([
+                .. amounts.Select(one => new NutrientShare(one.Form, sum == 0 ? 0 : one.Amount.KilogramsPerSquareMetre / sum)),
+            ]),
             Rates = [new MassPerArea(sum)],
             NitrogenForm = form,
         };

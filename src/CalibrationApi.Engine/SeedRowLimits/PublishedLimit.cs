@@ -33,7 +33,8 @@ public sealed record SoilLimit(
     IReadOnlyList<SeedbedMoisture> Moistures,
     LimitGeometry Geometry,
     StatedReduction? Reduction = null,
-    Opener? NotWith = null)
+    Opener? NotWith = null
+)
 {
     /// <summary>A source that does not tell soils apart.</summary>
     internal static IReadOnlyList<SoilLimit> Any(LimitGeometry geometry) =>

@@ -8,8 +8,12 @@ public static class SeedRowEvaluation
 {
     private static readonly LimitedNutrient[] Told =
     [
-        LimitedNutrient.Nitrogen, LimitedNutrient.UreaNitrogen, LimitedNutrient.Phosphate, LimitedNutrient.Potash,
-        LimitedNutrient.NitrogenPlusPotash, LimitedNutrient.Sulfur,
+        LimitedNutrient.Nitrogen,
+        LimitedNutrient.UreaNitrogen,
+        LimitedNutrient.Phosphate,
+        LimitedNutrient.Potash,
+        LimitedNutrient.NitrogenPlusPotash,
+        LimitedNutrient.Sulfur,
     ];
 
     /// <summary>Evaluates <paramref name="row"/>.</summary>
@@ -31,28 +35,54 @@ public static class SeedRowEvaluation
     {
         var utilisation = SeedRowLimits.SeedbedUtilisation.Of(row.Spread, row.RowSpacing);
         var load = SeedRowLoad.Of(row.Products);
-        LimitJudgement[] judged = [.. Candidates(row)
-            .Select(limit => LimitJudgement.Of(limit, row, load))
-            .OrderBy(one => Rank(one.Verdict))
-            .ThenByDescending(one => one.Used)
-            .ThenByDescending(one => one.Load.KilogramsPerSquareMetre)];
+        LimitJudgement[] judged =
+        [
+            .. Candidates(row)
+                .Select(limit => LimitJudgement.Of(limit, row, load))
+                .OrderBy(one => Rank(one.Verdict))
+                .ThenByDescending(one => one.Used)
+                .ThenByDescending(one => one.Load.KilogramsPerSquareMetre),
+        ];
         var loss = StandLoss.Of(row);
-        var verdict = load.IsNothing ? LimitVerdict.Within
+        var verdict =
+            load.IsNothing ? LimitVerdict.Within
             : judged.Any(one => one.Verdict == LimitVerdict.Above) || loss?.Verdict == LimitVerdict.Above ? LimitVerdict.Above
-            : judged.Any(one => one.Verdict == LimitVerdict.Within && one.Load.KilogramsPerSquareMetre > 0) || loss?.Verdict == LimitVerdict.Within ? LimitVerdict.Within
+            : judged.Any(one => one.Verdict == LimitVerdict.Within && one.Load.KilogramsPerSquareMetre > 0)
+            || loss?.Verdict == LimitVerdict.Within
+                ? LimitVerdict.Within
             : LimitVerdict.NoPublishedLimit;
-        var unjudged = loss?.Verdict == LimitVerdict.Within ? [] : load.NotCountedBy([.. judged.Where(one => one.Allowed is not null).SelectMany(one => one.Limit.LeavesOut.Append(one.Limit.Nutrient)).Distinct()]);
+        var unjudged =
+            loss?.Verdict == LimitVerdict.Within
+                ? []
+                : load.NotCountedBy([
+                    .. judged
+                        .Where(one => one.Allowed is not null)
+                        .SelectMany(one => one.Limit.LeavesOut.Append(one.Limit.Nutrient))
+                        .Distinct(),
+                ]);
         return new SeedRowResult
         {
             Headline = SeedRowSentences.Headline(row, verdict, judged, unjudged, loss),
             Verdict = verdict,
             SeedbedUtilisation = utilisation,
-            Loads = [.. Told.Select(nutrient => (nutrient, worst: load.Worst(nutrient))).Select(each => new NutrientLoad(each.nutrient, each.worst.Load, each.worst.Zone))],
+            Loads =
+            [
+                .. Told.Select(nutrient => (nutrient, worst: load.Worst(nutrient)))
+                    .Select(each => new NutrientLoad(each.nutrient, each.worst.Load, each.worst.Zone)),
+            ],
             Limits = judged,
             StandLoss = loss,
             Reductions = [.. PublishedLimits.Reductions.Where(reduction => IsOf(reduction.Source, row) && reduction.IsFor(row))],
-            Assumptions = [.. StandLoss.Assumptions(row, loss), .. Unstated(row).Select(product => new Assumption(
-                "nitrogenForm", null, $"The form of the nitrogen in {product.Name} is not stated. It is counted as urea, which harms most: judgement."))],
+            Assumptions =
+            [
+                .. StandLoss.Assumptions(row, loss),
+                .. Unstated(row)
+                    .Select(product => new Assumption(
+                        "nitrogenForm",
+                        null,
+                        $"The form of the nitrogen in {product.Name} is not stated. It is counted as urea, which harms most: judgement."
+                    )),
+            ],
             Findings = [.. SeedRowFindings.Of(row, judged, verdict, unjudged, loss)],
             Cautions = SeedRowSentences.Cautions,
         };
@@ -63,28 +93,38 @@ public static class SeedRowEvaluation
         row.Products.Where(product => product is { NitrogenForm: null, Analysis.N: > 0 });
 
     private static IEnumerable<PublishedLimit> Candidates(SeedRowQuestion row) =>
-    [
-        .. PublishedLimits.All.Where(limit => limit.Crops.Contains(row.Crop) && IsOf(limit.Source, row)),
-        .. row.LocalLimits.Select(limit => Stated(limit, row.Crop)),
-    ];
+        [
+            .. PublishedLimits.All.Where(limit => limit.Crops.Contains(row.Crop) && IsOf(limit.Source, row)),
+            .. row.LocalLimits.Select(limit => Stated(limit, row.Crop)),
+        ];
 
     private static bool IsOf(LimitSource source, SeedRowQuestion row) =>
         (row.Region is not { } region || source.Regions.Contains(region)) && (row.Sources is null || row.Sources.Contains(source.Key));
 
     // Stated for this very case, so nothing is left to look up.
-    private static PublishedLimit Stated(LocalLimit limit, Crop crop) => new()
-    {
-        Source = new LimitSource(LimitSource.StatedKey, limit.Source, "stated with the question", null, "your field", Enum.GetValues<Region>(), null),
-        Crops = [crop],
-        Nutrient = limit.Nutrient,
-        Soils = SoilLimit.Any(new AnyOpener(limit.Rate, "as stated with the question")),
-        Conditions = "Its conditions are not known here.",
-    };
+    private static PublishedLimit Stated(LocalLimit limit, Crop crop) =>
+        new()
+        {
+            Source = new LimitSource(
+                LimitSource.StatedKey,
+                limit.Source,
+                "stated with the question",
+                null,
+                "your field",
+                Enum.GetValues<Region>(),
+                null
+            ),
+            Crops = [crop],
+            Nutrient = limit.Nutrient,
+            Soils = SoilLimit.Any(new AnyOpener(limit.Rate, "as stated with the question")),
+            Conditions = "Its conditions are not known here.",
+        };
 
-    private static int Rank(LimitVerdict verdict) => verdict switch
-    {
-        LimitVerdict.Above => 0,
-        LimitVerdict.Within => 1,
-        _ => 2,
-    };
+    private static int Rank(LimitVerdict verdict) =>
+        verdict switch
+        {
+            LimitVerdict.Above => 0,
+            LimitVerdict.Within => 1,
+            _ => 2,
+        };
 }

@@ -47,51 +47,83 @@ public sealed class SeedRowLoad
 
     /// <summary>What is placed with the seed in some zone without being counted by any of <paramref name="judged"/>, in words.</summary>
     internal IReadOnlyList<string> NotCountedBy(IReadOnlyCollection<LimitedNutrient> judged) =>
-        [.. zones.SelectMany(zone => zone.Parts()).Where(part => part.Mass > 0 && !part.CountedBy.Any(judged.Contains)).Select(part => part.Name).Distinct()];
+        [
+            .. zones
+                .SelectMany(zone => zone.Parts())
+                .Where(part => part.Mass > 0 && !part.CountedBy.Any(judged.Contains))
+                .Select(part => part.Name)
+                .Distinct(),
+        ];
 
     // kg/m2 each.
     private sealed record Zone(double Urea, double Sulfate, double Phosphates, double OtherNitrogen, double P2O5, double K2O, double S)
     {
-        public static Zone Of(IReadOnlyList<PlacedProduct> products, int zone) => new(
-            Nitrogen(products, zone, NitrogenForm.Urea, NitrogenForm.UreaWithInhibitor, NitrogenForm.UreaAmmoniumNitrate),
-            Nitrogen(products, zone, NitrogenForm.AmmoniumSulfate),
-            Nitrogen(products, zone, NitrogenForm.AmmoniumPhosphate),
-            Nitrogen(products, zone, NitrogenForm.AmmoniumNitrate, NitrogenForm.Other),
-            products.Sum(product => product.RateIn(zone).KilogramsPerSquareMetre * product.Analysis.P2O5),
-            products.Sum(product => product.RateIn(zone).KilogramsPerSquareMetre * product.Analysis.K2O),
-            products.Sum(product => product.RateIn(zone).KilogramsPerSquareMetre * product.Analysis.S));
+        public static Zone Of(IReadOnlyList<PlacedProduct> products, int zone) =>
+            new(
+                Nitrogen(products, zone, NitrogenForm.Urea, NitrogenForm.UreaWithInhibitor, NitrogenForm.UreaAmmoniumNitrate),
+                Nitrogen(products, zone, NitrogenForm.AmmoniumSulfate),
+                Nitrogen(products, zone, NitrogenForm.AmmoniumPhosphate),
+                Nitrogen(products, zone, NitrogenForm.AmmoniumNitrate, NitrogenForm.Other),
+                products.Sum(product => product.RateIn(zone).KilogramsPerSquareMetre * product.Analysis.P2O5),
+                products.Sum(product => product.RateIn(zone).KilogramsPerSquareMetre * product.Analysis.K2O),
+                products.Sum(product => product.RateIn(zone).KilogramsPerSquareMetre * product.Analysis.S)
+            );
 
-        public double Of(LimitedNutrient nutrient) => nutrient switch
-        {
-            LimitedNutrient.Nitrogen => Urea + Sulfate + Phosphates + OtherNitrogen,
-            LimitedNutrient.UreaNitrogen => Urea,
-            LimitedNutrient.UreaAndSulfateNitrogen => Urea + Sulfate,
-            LimitedNutrient.NitrogenBesidePhosphates => Urea + Sulfate + OtherNitrogen,
-            LimitedNutrient.PhosphateNitrogen => Phosphates,
-            LimitedNutrient.Phosphate => P2O5,
-            LimitedNutrient.Potash => K2O,
-            LimitedNutrient.NitrogenPlusPotash => Of(LimitedNutrient.Nitrogen) + K2O,
-            LimitedNutrient.Sulfur => S,
-            LimitedNutrient.AllNutrients => Of(LimitedNutrient.NitrogenPlusPotash) + P2O5 + S,
-            _ => throw new ArgumentOutOfRangeException(nameof(nutrient), nutrient, null),
-        };
+        public double Of(LimitedNutrient nutrient) =>
+            nutrient switch
+            {
+                LimitedNutrient.Nitrogen => Urea + Sulfate + Phosphates + OtherNitrogen,
+                LimitedNutrient.UreaNitrogen => Urea,
+                LimitedNutrient.UreaAndSulfateNitrogen => Urea + Sulfate,
+                LimitedNutrient.NitrogenBesidePhosphates => Urea + Sulfate + OtherNitrogen,
+                LimitedNutrient.PhosphateNitrogen => Phosphates,
+                LimitedNutrient.Phosphate => P2O5,
+                LimitedNutrient.Potash => K2O,
+                LimitedNutrient.NitrogenPlusPotash => Of(LimitedNutrient.Nitrogen) + K2O,
+                LimitedNutrient.Sulfur => S,
+                LimitedNutrient.AllNutrients => Of(LimitedNutrient.NitrogenPlusPotash) + P2O5 + S,
+                _ => throw new ArgumentOutOfRangeException(nameof(nutrient), nutrient, null),
+            };
 
         public IEnumerable<(string Name, double Mass, LimitedNutrient[] CountedBy)> Parts() =>
+            [
+                (
+                    "urea nitrogen",
+                    Urea,
+                    [
+                        .. AllNitrogen,
+                        LimitedNutrient.UreaNitrogen,
+                        LimitedNutrient.UreaAndSulfateNitrogen,
+                        LimitedNutrient.NitrogenBesidePhosphates,
+                    ]
+                ),
+                (
+                    "nitrogen of ammonium sulfate",
+                    Sulfate,
+                    [.. AllNitrogen, LimitedNutrient.UreaAndSulfateNitrogen, LimitedNutrient.NitrogenBesidePhosphates]
+                ),
+                // A source that limits all nitrogen beside it lets it be with the phosphate that it allows.
+                (
+                    "nitrogen of ammonium phosphate",
+                    Phosphates,
+                    [.. AllNitrogen, LimitedNutrient.NitrogenBesidePhosphates, LimitedNutrient.PhosphateNitrogen]
+                ),
+                ("other nitrogen", OtherNitrogen, [.. AllNitrogen, LimitedNutrient.NitrogenBesidePhosphates]),
+                ("P2O5", P2O5, [LimitedNutrient.Phosphate, LimitedNutrient.AllNutrients]),
+                ("K2O", K2O, [LimitedNutrient.Potash, LimitedNutrient.NitrogenPlusPotash, LimitedNutrient.AllNutrients]),
+                ("sulfur", S, [LimitedNutrient.Sulfur, LimitedNutrient.AllNutrients]),
+            ];
+
+        private static readonly LimitedNutrient[] AllNitrogen =
         [
-            ("urea nitrogen", Urea, [.. AllNitrogen, LimitedNutrient.UreaNitrogen, LimitedNutrient.UreaAndSulfateNitrogen, LimitedNutrient.NitrogenBesidePhosphates]),
-            ("nitrogen of ammonium sulfate", Sulfate, [.. AllNitrogen, LimitedNutrient.UreaAndSulfateNitrogen, LimitedNutrient.NitrogenBesidePhosphates]),
-            // A source that limits all nitrogen beside it lets it be with the phosphate that it allows.
-            ("nitrogen of ammonium phosphate", Phosphates, [.. AllNitrogen, LimitedNutrient.NitrogenBesidePhosphates, LimitedNutrient.PhosphateNitrogen]),
-            ("other nitrogen", OtherNitrogen, [.. AllNitrogen, LimitedNutrient.NitrogenBesidePhosphates]),
-            ("P2O5", P2O5, [LimitedNutrient.Phosphate, LimitedNutrient.AllNutrients]),
-            ("K2O", K2O, [LimitedNutrient.Potash, LimitedNutrient.NitrogenPlusPotash, LimitedNutrient.AllNutrients]),
-            ("sulfur", S, [LimitedNutrient.Sulfur, LimitedNutrient.AllNutrients]),
+            LimitedNutrient.Nitrogen,
+            LimitedNutrient.NitrogenPlusPotash,
+            LimitedNutrient.AllNutrients,
         ];
 
-        private static readonly LimitedNutrient[] AllNitrogen = [LimitedNutrient.Nitrogen, LimitedNutrient.NitrogenPlusPotash, LimitedNutrient.AllNutrients];
-
-        private static double Nitrogen(IReadOnlyList<PlacedProduct> products, int zone, params NitrogenForm[] forms) => products
-            .Where(product => forms.Contains(product.NitrogenForm ?? NitrogenForm.Urea))
-            .Sum(product => product.RateIn(zone).KilogramsPerSquareMetre * product.Analysis.N);
+        private static double Nitrogen(IReadOnlyList<PlacedProduct> products, int zone, params NitrogenForm[] forms) =>
+            products
+                .Where(product => forms.Contains(product.NitrogenForm ?? NitrogenForm.Urea))
+                .Sum(product => product.RateIn(zone).KilogramsPerSquareMetre * product.Analysis.N);
     }
 }

@@ -9,44 +9,68 @@ internal static class SeedRowSentences
     public static IReadOnlyList<Caution> Cautions { get; } =
     [
         new(CautionCode.LocalGuidanceFirst, $"Local guidance, the product label and a licensed adviser go before any limit named here."),
-        new(CautionCode.LimitIsNoPromise, $"A published limit holds for its crop, soil, moisture, opener and region. A stand can thin below it, and the more so where the seedbed dries."),
-        new(CautionCode.SpreadToBeMeasured, $"Measure the spread of seed and fertilizer in the field: it changes with air flow, soil, moisture, residue and wear of the opener."),
+        new(
+            CautionCode.LimitIsNoPromise,
+            $"A published limit holds for its crop, soil, moisture, opener and region. A stand can thin below it, and the more so where the seedbed dries."
+        ),
+        new(
+            CautionCode.SpreadToBeMeasured,
+            $"Measure the spread of seed and fertilizer in the field: it changes with air flow, soil, moisture, residue and wear of the opener."
+        ),
     ];
 
-    public static FormattableString Headline(SeedRowQuestion row, LimitVerdict verdict, IReadOnlyList<LimitJudgement> judged, IReadOnlyList<string> unjudged, StandLoss? loss)
+    public static FormattableString Headline(
+        SeedRowQuestion row,
+        LimitVerdict verdict,
+        IReadOnlyList<LimitJudgement> judged,
+        IReadOnlyList<string> unjudged,
+        StandLoss? loss
+    )
     {
         if (verdict == LimitVerdict.NoPublishedLimit)
             return $"No published limit is held for what lies with the seed of {SeedRowWords.Of(row.Crop)} on {SeedRowWords.Of(row.Soil)}, {SeedRowWords.Of(row.Moisture)}, in {SeedRowWords.Of(row.Region)}, so there is no number. Before you place fertilizer with the seed, ask {SeedRowWords.WhomToAsk(row.Region)}, the supplier of the product or a licensed adviser.";
         // A table that says the same goes first; the model speaks where it alone does.
-        if (loss?.Verdict == verdict && loss.Expected is { } expected && !judged.Any(one => one.Verdict == verdict && one.Load.KilogramsPerSquareMetre > 0))
+        if (
+            loss?.Verdict == verdict
+            && loss.Expected is { } expected
+            && !judged.Any(one => one.Verdict == verdict && one.Load.KilogramsPerSquareMetre > 0)
+        )
             return ByModel(row, loss, expected);
         if (!judged.Any(one => one.Verdict == verdict && one.Load.KilogramsPerSquareMetre > 0))
             return $"None of these products lays a nutrient with the seed, so there is nothing to compare.";
         var lead = judged.First(one => one.Verdict == verdict && one.Load.KilogramsPerSquareMetre > 0);
         var nutrient = SeedRowWords.Of(lead.Limit.Nutrient);
-        FormattableString found = lead.AllowsNone
-            ? (FormattableString)$"{lead.Load} of {nutrient} with the seed{Zone(lead, row)}, where none is allowed. Put it away from the seed row."
+        FormattableString found =
+            lead.AllowsNone
+                ? (FormattableString)
+                    $"{lead.Load} of {nutrient} with the seed{Zone(lead, row)}, where none is allowed. Put it away from the seed row."
             : verdict == LimitVerdict.Above
-                ? (FormattableString)$"{lead.Load} of {nutrient} with the seed{Zone(lead, row)} against {lead.Allowed!.Value}. Place at least {lead.Excess} less of it with the seed, or put it away from the seed row."
-                : $"{lead.Load} of {nutrient} with the seed{Zone(lead, row)} against {lead.Allowed!.Value}. {Rest(unjudged)}";
+                ? (FormattableString)
+                    $"{lead.Load} of {nutrient} with the seed{Zone(lead, row)} against {lead.Allowed!.Value}. Place at least {lead.Excess} less of it with the seed, or put it away from the seed row."
+            : $"{lead.Load} of {nutrient} with the seed{Zone(lead, row)} against {lead.Allowed!.Value}. {Rest(unjudged)}";
         return $"{(verdict == LimitVerdict.Above ? "Above" : "Not above")} {Whose(lead, row)}: {found}{Elsewhere(lead, row)}";
     }
 
     private static FormattableString ByModel(SeedRowQuestion row, StandLoss loss, double expected)
     {
-        FormattableString found = $"the stand-loss model of {loss.Source.Publisher} lets expect a loss of {new Ratio(expected):F0} of the {SeedRowWords.Of(row.Crop)}{(row.Products.Any(product => product.Rates.Count > 1) ? FormattableString.Invariant($" in zone {loss.Zone}") : "")}, {new Ratio(loss.Accepted):0.##} being accepted";
+        FormattableString found =
+            $"the stand-loss model of {loss.Source.Publisher} lets expect a loss of {new Ratio(expected):F0} of the {SeedRowWords.Of(row.Crop)}{(row.Products.Any(product => product.Rates.Count > 1) ? FormattableString.Invariant($" in zone {loss.Zone}") : "")}, {new Ratio(loss.Accepted):0.##} being accepted";
         return loss.Verdict == LimitVerdict.Above
-            ? (FormattableString)$"Above the loss of stand that is accepted: {found}. Place less with the seed, or put it away from the seed row."
+            ? (FormattableString)
+                $"Above the loss of stand that is accepted: {found}. Place less with the seed, or put it away from the seed row."
             : $"Not above the loss of stand that is accepted: {found}. That is no promise for your field.";
     }
 
     // The headline is shown alone, and the limit may be that of another place.
     private static string Elsewhere(LimitJudgement lead, SeedRowQuestion row) =>
-        row.Region is null && lead.Limit.Source.Key != LimitSource.StatedKey ? " You name no region, so this may not be the limit for yours." : "";
+        row.Region is null && lead.Limit.Source.Key != LimitSource.StatedKey
+            ? " You name no region, so this may not be the limit for yours."
+            : "";
 
-    private static string Whose(LimitJudgement lead, SeedRowQuestion row) => lead.Limit.Source.Key == LimitSource.StatedKey
-        ? $"the limit that you state for {SeedRowWords.Of(row.Crop)} from {lead.Limit.Source.Publisher}"
-        : $"the published limit for {SeedRowWords.Of(row.Crop)}{Seedbed(lead.Soil!, row)} in {lead.Limit.Source.Place} ({lead.Limit.Source.Publisher}, {lead.Limit.Source.Edition})";
+    private static string Whose(LimitJudgement lead, SeedRowQuestion row) =>
+        lead.Limit.Source.Key == LimitSource.StatedKey
+            ? $"the limit that you state for {SeedRowWords.Of(row.Crop)} from {lead.Limit.Source.Publisher}"
+            : $"the published limit for {SeedRowWords.Of(row.Crop)}{Seedbed(lead.Soil!, row)} in {lead.Limit.Source.Place} ({lead.Limit.Source.Publisher}, {lead.Limit.Source.Edition})";
 
     // Only what the source tells apart is said of its limit.
     private static string Seedbed(SoilLimit told, SeedRowQuestion row) =>
@@ -61,7 +85,6 @@ internal static class SeedRowSentences
     private static string Zone(LimitJudgement lead, SeedRowQuestion row) =>
         row.Products.Any(product => product.Rates.Count > 1) ? FormattableString.Invariant($" in zone {lead.Zone}") : "";
 
-    private static string Rest(IReadOnlyList<string> unjudged) => unjudged.Count == 0
-        ? "That is no promise for your field."
-        : $"No limit held here judges the {SeedRowWords.List(unjudged)}.";
+    private static string Rest(IReadOnlyList<string> unjudged) =>
+        unjudged.Count == 0 ? "That is no promise for your field." : $"No limit held here judges the {SeedRowWords.List(unjudged)}.";
 }

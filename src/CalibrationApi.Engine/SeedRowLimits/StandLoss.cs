@@ -24,8 +24,8 @@ public sealed record StandLoss
     private const double SameGrade = 0.01;
 
     /// <summary>Loss of stand that is accepted unless stated.</summary>
-    public static DefaultValue DefaultLoss { get; } = new(
-        new Ratio(0.10), "the loss of stand of the tables published by South Dakota State University; its worksheet is preset to 15 %");
+    public static DefaultValue DefaultLoss { get; } =
+        new(new Ratio(0.10), "the loss of stand of the tables published by South Dakota State University; its worksheet is preset to 15 %");
 
     /// <summary>The publication.</summary>
     public required LimitSource Source { get; init; }
@@ -57,10 +57,12 @@ public sealed record StandLoss
     public string? Reason { get; init; }
 
     /// <summary>Conditions of the model.</summary>
-    public static string Conditions => "Slopes of emergence in the laboratory, scaled to furrow and rows; a stand in the field can fare worse, the more so where the seedbed dries.";
+    public static string Conditions =>
+        "Slopes of emergence in the laboratory, scaled to furrow and rows; a stand in the field can fare worse, the more so where the seedbed dries.";
 
     /// <summary>What the loss is judged as; none where it is shown only, or has no number.</summary>
-    internal LimitVerdict Verdict => !IsJudged || Expected is not { } expected ? LimitVerdict.NoPublishedLimit
+    internal LimitVerdict Verdict =>
+        !IsJudged || Expected is not { } expected ? LimitVerdict.NoPublishedLimit
         : Threshold.IsAbove(expected, Accepted) ? LimitVerdict.Above
         : IsWhole ? LimitVerdict.Within
         : LimitVerdict.NoPublishedLimit;
@@ -71,12 +73,19 @@ public sealed record StandLoss
         if (!StandLossSlopes.Name(row.Crop) || row.Sources?.Contains(StandLossSlopes.Source.Key) is false)
             return null;
         var reduction = row is { Soil: SoilTexture.Light, Moisture: SeedbedMoisture.Good }
-            ? PublishedLimits.Reductions.Single(one => one.Source.Regions.Contains(Region.SouthDakota) && one.Cause == ReductionCause.CoarseAndMoistSoil)
+            ? PublishedLimits.Reductions.Single(one =>
+                one.Source.Regions.Contains(Region.SouthDakota) && one.Cause == ReductionCause.CoarseAndMoistSoil
+            )
             : null;
         double? factor = row.Moisture == SeedbedMoisture.Dry ? null : 1 / (reduction?.Left ?? 1);
         var accepted = row.AcceptableStandLoss ?? DefaultLoss.Value.Canonical;
         var zones = row.Products.Max(product => product.Rates.Count);
-        ProductStandLoss[][] losses = [.. Enumerable.Range(0, zones).Select(zone => row.Products.Select(product => ProductStandLoss.Of(product, zone, row, factor, accepted)).ToArray())];
+        ProductStandLoss[][] losses =
+        [
+            .. Enumerable
+                .Range(0, zones)
+                .Select(zone => row.Products.Select(product => ProductStandLoss.Of(product, zone, row, factor, accepted)).ToArray()),
+        ];
         var worst = Enumerable.Range(0, zones).MaxBy(zone => losses[zone].Sum(loss => loss.Expected ?? 0));
         var placed = losses[worst].Where(loss => loss.HoldsNutrients).ToArray();
         return new StandLoss
@@ -101,13 +110,21 @@ public sealed record StandLoss
 
     internal static double? ShareLost(StandLossMaterial material, MassPerArea rate, SeedRowQuestion row, double? factor) =>
         StandLossSlopes.Of(material, row.Crop) is { } slope && factor is { } mx
-            ? slope / 100 * In("lb/ac", rate.KilogramsPerSquareMetre) * In("in", row.RowSpacing.Metres) * mx / (ReferenceRow * In("in", row.Spread.Metres))
+            ? slope
+                / 100
+                * In("lb/ac", rate.KilogramsPerSquareMetre)
+                * In("in", row.RowSpacing.Metres)
+                * mx
+                / (ReferenceRow * In("in", row.Spread.Metres))
             : null;
 
     internal static StandLossMaterial? MaterialOf(PlacedProduct product)
     {
         var analysis = product.Analysis;
-        if (analysis is not { N: > 0, P2O5: 0, K2O: 0, S: 0 } || StandLossSlopes.With(product.NitrogenForm ?? NitrogenForm.Urea) is not { } material)
+        if (
+            analysis is not { N: > 0, P2O5: 0, K2O: 0, S: 0 }
+            || StandLossSlopes.With(product.NitrogenForm ?? NitrogenForm.Urea) is not { } material
+        )
             return null;
         return Math.Abs(analysis.N - material.Nitrogen) <= SameGrade || analysis.N == 1 ? material : null;
     }
@@ -134,7 +151,9 @@ public sealed record ProductStandLoss(PlacedProduct Product, string? Material, d
         var ofMaterial = new MassPerArea(rate.KilogramsPerSquareMetre * product.Analysis.N / material.Nitrogen);
         var one = new MassPerArea(product.Analysis.N / material.Nitrogen);
         var lost = StandLoss.ShareLost(material, ofMaterial, row, factor);
-        MassPerArea? most = StandLoss.ShareLost(material, one, row, factor) is { } perKilogram ? new MassPerArea(accepted / perKilogram) : null;
+        MassPerArea? most = StandLoss.ShareLost(material, one, row, factor) is { } perKilogram
+            ? new MassPerArea(accepted / perKilogram)
+            : null;
         return new(product, lost is null ? null : material.Name, lost, most) { HoldsNutrients = holds };
     }
 }

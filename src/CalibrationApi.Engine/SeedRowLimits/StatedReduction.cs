@@ -9,14 +9,16 @@ namespace CalibrationApi.Engine.SeedRowLimits;
 public sealed record StatedReduction(LimitSource Source, IReadOnlyList<Crop> Crops, ReductionCause Cause, double? Left, string Statement)
 {
     /// <summary>True when it is stated for this crop, seedbed and number of products.</summary>
-    internal bool IsFor(SeedRowQuestion row) => Crops.Contains(row.Crop) && Cause switch
-    {
-        ReductionCause.DrySeedbed => row.Moisture == SeedbedMoisture.Dry,
-        ReductionCause.CoarseAndDrySoil => row is { Soil: SoilTexture.Light, Moisture: SeedbedMoisture.Dry },
-        ReductionCause.CoarseAndMoistSoil => row is { Soil: SoilTexture.Light, Moisture: SeedbedMoisture.Good },
-        ReductionCause.Blend => row.Products.Count > 1,
-        _ => true,
-    };
+    internal bool IsFor(SeedRowQuestion row) =>
+        Crops.Contains(row.Crop)
+        && Cause switch
+        {
+            ReductionCause.DrySeedbed => row.Moisture == SeedbedMoisture.Dry,
+            ReductionCause.CoarseAndDrySoil => row is { Soil: SoilTexture.Light, Moisture: SeedbedMoisture.Dry },
+            ReductionCause.CoarseAndMoistSoil => row is { Soil: SoilTexture.Light, Moisture: SeedbedMoisture.Good },
+            ReductionCause.Blend => row.Products.Count > 1,
+            _ => true,
+        };
 }
 
 /// <summary>What a reduction is stated for.</summary>

@@ -61,10 +61,11 @@ public enum Crop
 /// <summary>Crops as sentences write them.</summary>
 internal static class CropNames
 {
-    public static string Of(Crop crop) => crop switch
-    {
-        Crop.DryBean => "dry bean",
-        Crop.RedClover => "red clover",
-        _ => crop.ToString().ToLowerInvariant(),
-    };
+    public static string Of(Crop crop) =>
+        crop switch
+        {
+            Crop.DryBean => "dry bean",
+            Crop.RedClover => "red clover",
+            _ => crop.ToString().ToLowerInvariant(),
+        };
 }

@@ -15,9 +15,7 @@ namespace CalibrationApi.Engine.SeedingRates;
 /// </remarks>
 public sealed record Establishment
 {
-    private Establishment()
-    {
-    }
+    private Establishment() { }
 
     /// <summary>Nothing is known; seeds and masses can still be computed, plants cannot.</summary>
     public static Establishment Unknown { get; } = new();
@@ -44,7 +42,12 @@ public sealed record Establishment
     /// <param name="range">Lowest and highest emergence thought possible, around E.</param>
     /// <exception cref="ArgumentOutOfRangeException">A share is not above 0 and at most 1, the count is not positive, or the range does not
     /// hold the emergence.</exception>
-    public static Establishment Tested(double germination, int? seedsTested = null, double? emergence = null, (double Low, double High)? range = null)
+    public static Establishment Tested(
+        double germination,
+        int? seedsTested = null,
+        double? emergence = null,
+        (double Low, double High)? range = null
+    )
     {
         Check(germination);
         if (seedsTested is { } count)
@@ -63,11 +66,8 @@ public sealed record Establishment
     /// <param name="survival">Plants per pure seed, above 0, at most 1.</param>
     /// <param name="range">Lowest and highest survival thought possible, around it.</param>
     /// <exception cref="ArgumentOutOfRangeException">The share is not above 0 and at most 1, or the range does not hold it.</exception>
-    public static Establishment Folded(double survival, (double Low, double High)? range = null) => new()
-    {
-        Survival = Check(survival),
-        EmergenceUncertainty = Rectangular(survival, range),
-    };
+    public static Establishment Folded(double survival, (double Low, double High)? range = null) =>
+        new() { Survival = Check(survival), EmergenceUncertainty = Rectangular(survival, range) };
 
     /// <summary>
     /// Relative standard uncertainty of a germination that a test of so many seeds found; above 0 also where all of them germinated.
@@ -87,7 +87,6 @@ public sealed record Establishment
         return (high - low) / Math.Sqrt(12) / value;
     }
 
-    private static double Check(double share) => share > 0 && share <= 1
-        ? share
-        : throw new ArgumentOutOfRangeException(nameof(share), share, "A share is above 0 and at most 1.");
+    private static double Check(double share) =>
+        share > 0 && share <= 1 ? share : throw new ArgumentOutOfRangeException(nameof(share), share, "A share is above 0 and at most 1.");
 }

@@ -40,13 +40,14 @@ public sealed record EstablishmentRange(IReadOnlyList<Crop> Crops, Establishment
 {
     /// <summary>The range as plants per pure seed; null where that takes a germination and none is known.</summary>
     /// <param name="germination">Germination as a fraction, where known.</param>
-    public (double Low, double High)? AsSurvival(double? germination) => (Basis, germination) switch
-    {
-        (EstablishmentBasis.OfPureSeeds, _) => (Low, High),
-        (EstablishmentBasis.OfViableSeeds, { } g) => (g * Low, g * High),
-        (EstablishmentBasis.PointsUnderGermination, { } g) => (Math.Max(0, g - High), Math.Max(0, g - Low)),
-        _ => null,
-    };
+    public (double Low, double High)? AsSurvival(double? germination) =>
+        (Basis, germination) switch
+        {
+            (EstablishmentBasis.OfPureSeeds, _) => (Low, High),
+            (EstablishmentBasis.OfViableSeeds, { } g) => (g * Low, g * High),
+            (EstablishmentBasis.PointsUnderGermination, { } g) => (Math.Max(0, g - High), Math.Max(0, g - Low)),
+            _ => null,
+        };
 }
 
 /// <summary>Every published range that a seed lot is compared with; what lies outside gets a finding, never a refusal.</summary>
@@ -99,9 +100,7 @@ public static class PublishedSeedRanges
 
     /// <summary>Seeds per area above which a publisher sees no gain, 1/m2.</summary>
     public static IReadOnlyList<PublishedRange> SeedsPerArea { get; } =
-    [
-        new([Crop.Barley], 0, UnitTable.Get("/ac").Canonical(1_600_000), "North Dakota State University"),
-    ];
+    [new([Crop.Barley], 0, UnitTable.Get("/ac").Canonical(1_600_000), "North Dakota State University")];
 
     /// <summary>Seeds of one counted sample below which it says little.</summary>
     /// <remarks>Source: SOURCES.md, key NDSU-B: samples of 100 seeds, counted several times.</remarks>
@@ -113,5 +112,6 @@ public static class PublishedSeedRanges
     private static PublishedRange GramsPerThousand(Crop crop, double low, double high, string source) =>
         new([crop], UnitTable.Get("g/1000").Canonical(low), UnitTable.Get("g/1000").Canonical(high), source);
 
-    private static PublishedRange LeastGermination(double least, params Crop[] crops) => new(crops, least, 1, "the seed law of West Virginia");
+    private static PublishedRange LeastGermination(double least, params Crop[] crops) =>
+        new(crops, least, 1, "the seed law of West Virginia");
 }

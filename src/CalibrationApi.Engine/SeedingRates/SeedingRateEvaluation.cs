@@ -33,7 +33,9 @@ public static class SeedingRateEvaluation
         var rate = question.Rate ?? SeedingRate.Mass(seeds, question.Kernel, purity);
         CountPerArea? plants = survival is { } share ? question.Stand ?? SeedingRate.Plants(seeds, share) : null;
         StandUncertaintyPart[] parts = plants is null ? [] : [.. Parts(question)];
-        var packages = question.Package is { } package ? SeedPackages.Of(package.MassOf(question.Kernel, purity), rate, question.Area) : null;
+        var packages = question.Package is { } package
+            ? SeedPackages.Of(package.MassOf(question.Kernel, purity), rate, question.Area)
+            : null;
         Mass? mass = question.Area is { } area ? new Mass(rate.KilogramsPerSquareMetre * area.SquareMetres) : null;
         var stated = question.StatedRate is { } other ? Compare(question, other, rate, purity) : null;
         return new SeedingRateResult
@@ -61,18 +63,23 @@ public static class SeedingRateEvaluation
         };
     }
 
-    private static CountPerArea SeedsOf(SeedingRateQuestion question, double purity) => question.Target switch
-    {
-        SowingTarget.Stand => SeedingRate.Seeds(
-            question.Stand!.Value,
-            question.Establishment.Survival ?? throw new ArgumentException("A stand takes germination and emergence, or survival.", nameof(question))),
-        SowingTarget.Seeds => question.Seeds!.Value,
-        // The share that germinates takes the place of the share that becomes a plant.
-        SowingTarget.GerminableSeeds => SeedingRate.Seeds(
-            question.GerminableSeeds!.Value,
-            question.Establishment.Germination ?? throw new ArgumentException("Germinable seeds take the germination.", nameof(question))),
-        _ => SeedingRate.SeedsIn(question.Rate!.Value, question.Kernel, purity),
-    };
+    private static CountPerArea SeedsOf(SeedingRateQuestion question, double purity) =>
+        question.Target switch
+        {
+            SowingTarget.Stand => SeedingRate.Seeds(
+                question.Stand!.Value,
+                question.Establishment.Survival
+                    ?? throw new ArgumentException("A stand takes germination and emergence, or survival.", nameof(question))
+            ),
+            SowingTarget.Seeds => question.Seeds!.Value,
+            // The share that germinates takes the place of the share that becomes a plant.
+            SowingTarget.GerminableSeeds => SeedingRate.Seeds(
+                question.GerminableSeeds!.Value,
+                question.Establishment.Germination
+                    ?? throw new ArgumentException("Germinable seeds take the germination.", nameof(question))
+            ),
+            _ => SeedingRate.SeedsIn(question.Rate!.Value, question.Kernel, purity),
+        };
 
     private static IEnumerable<StandUncertaintyPart> Parts(SeedingRateQuestion question)
     {
@@ -87,7 +94,11 @@ public static class SeedingRateEvaluation
     private static MeasuredValue Interval(CountPerArea plants, StandUncertaintyPart[] parts)
     {
         var variance = parts.Sum(part => part.Relative * part.Relative);
-        return MeasuredValue.Create(plants.PerSquareMetre, new TwoPartUncertainty(0, double.PositiveInfinity, variance).Times(plants.PerSquareMetre), Coverage);
+        return MeasuredValue.Create(
+            plants.PerSquareMetre,
+            new TwoPartUncertainty(0, double.PositiveInfinity, variance).Times(plants.PerSquareMetre),
+            Coverage
+        );
     }
 
     private static SeedCost CostOf(SeedPrice price, MassPerArea rate, SeedPackages? packages, Area? area)
@@ -99,7 +110,8 @@ public static class SeedingRateEvaluation
         return new(
             perSquareMetre,
             area is { } sown ? perSquareMetre * sown.SquareMetres : null,
-            packages?.Whole * (price.PerPackage ?? perKilogram * packages?.Mass.Kilograms));
+            packages?.Whole * (price.PerPackage ?? perKilogram * packages?.Mass.Kilograms)
+        );
     }
 
     private static StatedRateComparison Compare(SeedingRateQuestion question, MassPerArea stated, MassPerArea rate, double purity)
@@ -111,19 +123,23 @@ public static class SeedingRateEvaluation
             ratio - 1,
             seeds,
             question.Establishment.Survival is { } survival ? SeedingRate.Plants(seeds, survival) : null,
-            question.StatedRateIsShortcut ?? DivideByTen.Explains(ratio));
+            question.StatedRateIsShortcut ?? DivideByTen.Explains(ratio)
+        );
     }
 
-    private static FormattableString Sown(SeedingRateQuestion question, MassPerArea rate, CountPerArea seeds, CountPerArea? plants) => (question.Target, plants) switch
-    {
-        (SowingTarget.GerminableSeeds, { } stand) => $"Sow {rate} to put down {question.GerminableSeeds!.Value:germinable seeds}, {seeds:seeds} in all. Expect a stand of {stand:plants}.",
-        (SowingTarget.GerminableSeeds, null) => $"Sow {rate} to put down {question.GerminableSeeds!.Value:germinable seeds}, {seeds:seeds} in all.",
-        (SowingTarget.Stand, { } stand) => $"Sow {rate} for a stand of {stand:plants}. That puts down {seeds:seeds}.",
-        (SowingTarget.Seeds, { } stand) => $"Sow {rate} to put down {seeds:seeds}. Expect a stand of {stand:plants}.",
-        (SowingTarget.Rate, { } stand) => $"A rate of {rate} puts down {seeds:seeds}. Expect a stand of {stand:plants}.",
-        (SowingTarget.Rate, null) => $"A rate of {rate} puts down {seeds:seeds}.",
-        _ => $"Sow {rate} to put down {seeds:seeds}.",
-    };
+    private static FormattableString Sown(SeedingRateQuestion question, MassPerArea rate, CountPerArea seeds, CountPerArea? plants) =>
+        (question.Target, plants) switch
+        {
+            (SowingTarget.GerminableSeeds, { } stand) =>
+                $"Sow {rate} to put down {question.GerminableSeeds!.Value:germinable seeds}, {seeds:seeds} in all. Expect a stand of {stand:plants}.",
+            (SowingTarget.GerminableSeeds, null) =>
+                $"Sow {rate} to put down {question.GerminableSeeds!.Value:germinable seeds}, {seeds:seeds} in all.",
+            (SowingTarget.Stand, { } stand) => $"Sow {rate} for a stand of {stand:plants}. That puts down {seeds:seeds}.",
+            (SowingTarget.Seeds, { } stand) => $"Sow {rate} to put down {seeds:seeds}. Expect a stand of {stand:plants}.",
+            (SowingTarget.Rate, { } stand) => $"A rate of {rate} puts down {seeds:seeds}. Expect a stand of {stand:plants}.",
+            (SowingTarget.Rate, null) => $"A rate of {rate} puts down {seeds:seeds}.",
+            _ => $"Sow {rate} to put down {seeds:seeds}.",
+        };
 
     private static FormattableString Headline(SeedingRateQuestion question, FormattableString sown, Mass? mass, SeedPackages? packages)
     {

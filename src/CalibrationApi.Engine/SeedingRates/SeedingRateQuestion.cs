@@ -75,12 +75,13 @@ public sealed record SeedingRateQuestion
 
     /// <summary>Which one is fixed.</summary>
     /// <exception cref="InvalidOperationException">Not exactly one is.</exception>
-    public SowingTarget Target => (Stand, Seeds, GerminableSeeds, Rate) switch
-    {
-        ({ }, null, null, null) => SowingTarget.Stand,
-        (null, { }, null, null) => SowingTarget.Seeds,
-        (null, null, { }, null) => SowingTarget.GerminableSeeds,
-        (null, null, null, { }) => SowingTarget.Rate,
-        _ => throw new InvalidOperationException("Exactly one of stand, seeds, germinable seeds and rate is needed."),
-    };
+    public SowingTarget Target =>
+        (Stand, Seeds, GerminableSeeds, Rate) switch
+        {
+            ({ }, null, null, null) => SowingTarget.Stand,
+            (null, { }, null, null) => SowingTarget.Seeds,
+            (null, null, { }, null) => SowingTarget.GerminableSeeds,
+            (null, null, null, { }) => SowingTarget.Rate,
+            _ => throw new InvalidOperationException("Exactly one of stand, seeds, germinable seeds and rate is needed."),
+        };
 }

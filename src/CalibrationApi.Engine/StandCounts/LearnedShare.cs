@@ -51,7 +51,8 @@ public sealed record LearnedShare(double Value, double StandardDeviation, double
             deviation,
             Quantile(shares, weights, (1 - coverage) / 2),
             Quantile(shares, weights, (1 + coverage) / 2),
-            Math.Clamp(1 - prior.Size / BetaShape.SizeOf(mean, deviation), 0, 1));
+            Math.Clamp(1 - prior.Size / BetaShape.SizeOf(mean, deviation), 0, 1)
+        );
     }
 
     // Nodes at logit = centre + sinh(t) for equal steps of t: close to each other at the centre, ever farther apart towards the tails.
@@ -71,7 +72,10 @@ public sealed record LearnedShare(double Value, double StandardDeviation, double
             }
 
             var most = weights.Max();
-            var (first, last) = (Array.FindIndex(weights, weight => weight - most > Negligible), Array.FindLastIndex(weights, weight => weight - most > Negligible));
+            var (first, last) = (
+                Array.FindIndex(weights, weight => weight - most > Negligible),
+                Array.FindLastIndex(weights, weight => weight - most > Negligible)
+            );
             (lowest, highest) = (lowest + (first - 1) * step, lowest + (last + 1) * step);
             if (round == Rounds - 1)
                 weights = [.. weights.Select(weight => Math.Exp(weight - most))];

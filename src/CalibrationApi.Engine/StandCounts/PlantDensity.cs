@@ -62,7 +62,9 @@ public sealed class PlantDensity
         var chiSquared = squares.Select((square, i) => square / expected[i]).Sum();
         IndexOfDispersion = chiSquared / (Counts - 1);
         ProbabilityByChance = ChiSquared.UpperTail(chiSquared, Counts - 1);
-        CoefficientOfVariation = Math.Sqrt(samples.Sum(sample => Math.Pow(sample.Plants / sample.Area.SquareMetres - PerSquareMetre, 2)) / (Counts - 1)) / PerSquareMetre;
+        CoefficientOfVariation =
+            Math.Sqrt(samples.Sum(sample => Math.Pow(sample.Plants / sample.Area.SquareMetres - PerSquareMetre, 2)) / (Counts - 1))
+            / PerSquareMetre;
         poissonShare = Math.Min(1, IndexOfDispersion.Value);
         SpotVariance = IndexOfDispersion > 1 ? MomentEstimate(expected, squares) : 0;
     }
@@ -108,9 +110,13 @@ public sealed class PlantDensity
         (lower, upper) = (lower / Area, upper / Area);
         if (IndexOfDispersion is null)
             return (lower, upper);
-        var half = Math.Min(WidestHalf, Math.Min(
-            StudentT.CoverageFactor(coverage, Counts - 1) * RelativeUncertainty,
-            StudentT.CoverageFactor(coverage, double.PositiveInfinity) * LargestUncertainty));
+        var half = Math.Min(
+            WidestHalf,
+            Math.Min(
+                StudentT.CoverageFactor(coverage, Counts - 1) * RelativeUncertainty,
+                StudentT.CoverageFactor(coverage, double.PositiveInfinity) * LargestUncertainty
+            )
+        );
         return (Math.Min(lower, PerSquareMetre * Math.Exp(-half)), Math.Max(upper, PerSquareMetre * Math.Exp(half)));
     }
 

@@ -31,7 +31,8 @@ public sealed record ShareOfSeeds(double Value, double Lower, double Upper)
             : new ShareOfSeeds(
                 density.PerSquareMetre / seedsPerSquareMetre,
                 density.PerSquareMetre / seedsPerSquareMetre * Math.Exp(-Widened(Math.Log(density.PerSquareMetre / lower), added)),
-                density.PerSquareMetre / seedsPerSquareMetre * Math.Exp(Widened(Math.Log(upper / density.PerSquareMetre), added)));
+                density.PerSquareMetre / seedsPerSquareMetre * Math.Exp(Widened(Math.Log(upper / density.PerSquareMetre), added))
+            );
     }
 
     private static double Widened(double distance, double added) => Math.Sqrt(distance * distance + added * added);

@@ -10,5 +10,6 @@ public static class StandCountDefaults
     public const double CoverageProbability = 0.95;
 
     /// <summary>Half width of the interval over the estimate that counts are planned for.</summary>
-    public static DefaultValue WantedPrecision { get; } = new(new Ratio(0.15), "judgement, no published source: about what ten counts of 20 plants give");
+    public static DefaultValue WantedPrecision { get; } =
+        new(new Ratio(0.15), "judgement, no published source: about what ten counts of 20 plants give");
 }

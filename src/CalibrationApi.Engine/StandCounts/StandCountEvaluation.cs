@@ -23,9 +23,7 @@ public static class StandCountEvaluation
         var density = new PlantDensity(question.Samples);
         var coverage = question.CoverageProbability ?? StandCountDefaults.CoverageProbability;
         var sowing = question.SowingUncertainty ?? SownSeedDefaults.MeteringUncertainty.Value.Canonical;
-        var survival = question.SeedsSown is { } sown
-            ? ShareOfSeeds.Of(density, sown.PerSquareMetre, sowing, coverage)
-            : null;
+        var survival = question.SeedsSown is { } sown ? ShareOfSeeds.Of(density, sown.PerSquareMetre, sowing, coverage) : null;
         var emergence = question is { SeedsSown: { } seeds, Germination: { } germination }
             ? ShareOfSeeds.Of(density, seeds.PerSquareMetre * germination, sowing, coverage)
             : null;
@@ -50,7 +48,10 @@ public static class StandCountEvaluation
     private static LearnedShare Learn(PriorShare prior, ShareOfSeeds? survival, ShareOfSeeds? emergence, double coverage)
     {
         var counted = (prior.Reading == SeedReading.Emergence ? emergence : survival)
-            ?? throw new ArgumentException("The share of the prior cannot be told without seeds sown and, for emergence, germination.", nameof(prior));
+            ?? throw new ArgumentException(
+                "The share of the prior cannot be told without seeds sown and, for emergence, germination.",
+                nameof(prior)
+            );
         return LearnedShare.Of(counted, prior.Mean, prior.Spread, coverage);
     }
 
@@ -67,9 +68,11 @@ public static class StandCountEvaluation
     private static FormattableString Headline(StandCountResult result)
     {
         var counts = result.Density.Counts == 1 ? "one count" : $"{CountWords.Of(result.Density.Counts)} counts";
-        FormattableString stand = result.Density.Plants == 0
-            ? (FormattableString)$"No plant was found in {counts}: with {new Ratio(result.CoverageProbability):0.##} confidence there are fewer than {result.Upper:plants}."
-            : $"The stand is {result.Stand:plants}, between {result.Lower:plants} and {result.Upper:plants} with {new Ratio(result.CoverageProbability):0.##} confidence, from {counts}.";
+        FormattableString stand =
+            result.Density.Plants == 0
+                ? (FormattableString)
+                    $"No plant was found in {counts}: with {new Ratio(result.CoverageProbability):0.##} confidence there are fewer than {result.Upper:plants}."
+                : $"The stand is {result.Stand:plants}, between {result.Lower:plants} and {result.Upper:plants} with {new Ratio(result.CoverageProbability):0.##} confidence, from {counts}.";
         return $"{stand}{Seeds(result)}{Target(result)}";
     }
 
@@ -79,11 +82,12 @@ public static class StandCountEvaluation
         : result.Survival is { } survival ? (FormattableString)$" Of the seeds sown {new Ratio(survival.Value):F0} became plants."
         : $"";
 
-    private static FormattableString Target(StandCountResult result) => result.Deviation switch
-    {
-        null or -1 => $"",
-        < -0.005 and var off => $" That is {new Ratio(-off):F0} below the target.",
-        > 0.005 and var off => $" That is {new Ratio(off):F0} above the target.",
-        _ => $" That is the target.",
-    };
+    private static FormattableString Target(StandCountResult result) =>
+        result.Deviation switch
+        {
+            null or -1 => $"",
+            < -0.005 and var off => $" That is {new Ratio(-off):F0} below the target.",
+            > 0.005 and var off => $" That is {new Ratio(off):F0} above the target.",
+            _ => $" That is the target.",
+        };
 }

@@ -63,7 +63,8 @@ public sealed class SeedSurvival
     }
 
     /// <summary>Whether a share between 0 and 1 can have such a mean and standard deviation: s^2 &lt; m (1 - m), or s = 0.</summary>
-    public static bool IsPossible(double mean, double spread) => mean > 0 && mean <= 1 && (spread == 0 || BetaShape.IsPossible(mean, spread));
+    public static bool IsPossible(double mean, double spread) =>
+        mean > 0 && mean <= 1 && (spread == 0 || BetaShape.IsPossible(mean, spread));
 
     /// <summary>P(X &lt; <paramref name="x"/>). Where X is certain, the mean itself is not below the mean.</summary>
     /// <param name="x">Plants per seed meant to be sown, at least 0.</param>
@@ -138,7 +139,10 @@ public sealed class SeedSurvival
     {
         var scale = Math.Sqrt(1 / alpha + 1 / (alpha * alpha) + 1 / beta + 1 / (beta * beta));
         var centre = Math.Log(mean / (1 - mean));
-        double[] logits = [.. Enumerable.Range(-HalfOfNodes, 2 * HalfOfNodes + 1).Select(i => centre + ReachOfLogits * i / HalfOfNodes * scale)];
+        double[] logits =
+        [
+            .. Enumerable.Range(-HalfOfNodes, 2 * HalfOfNodes + 1).Select(i => centre + ReachOfLogits * i / HalfOfNodes * scale),
+        ];
         double[] logs = [.. logits.Select(new BetaShape(alpha, beta).LogDensityOfLogit)];
         var most = logs.Max();
         double[] densities = [.. logs.Select(log => Math.Exp(log - most))];

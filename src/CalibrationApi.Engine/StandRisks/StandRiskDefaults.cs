@@ -19,5 +19,6 @@ public static class StandRiskDefaults
     public const string ProbabilityOrigin = "0.9, nine seasons of ten; judgement, no published source";
 
     /// <summary>Relative standard uncertainty of a kernel mass.</summary>
-    public static DefaultValue KernelMassUncertainty { get; } = new(new Ratio(0.02), "judgement, no published source: a thousand kernels counted and weighed twice");
+    public static DefaultValue KernelMassUncertainty { get; } =
+        new(new Ratio(0.02), "judgement, no published source: a thousand kernels counted and weighed twice");
 }

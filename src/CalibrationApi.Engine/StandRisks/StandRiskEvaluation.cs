@@ -60,7 +60,12 @@ public static class StandRiskEvaluation
     {
         var parts = new List<(RiskSource, double)> { (RiskSource.ShareOfSeeds, question.Share.Spread / question.Share.Mean) };
         if (question.Germination is { } germination)
-            parts.Add((RiskSource.GerminationTest, Establishment.UncertaintyOfTest(germination, question.SeedsTested ?? StandRiskDefaults.SeedsTested)));
+            parts.Add(
+                (
+                    RiskSource.GerminationTest,
+                    Establishment.UncertaintyOfTest(germination, question.SeedsTested ?? StandRiskDefaults.SeedsTested)
+                )
+            );
         if (question.KernelMass is not null || question.KernelMassUncertainty is not null)
             parts.Add((RiskSource.KernelMass, question.KernelMassUncertainty ?? StandRiskDefaults.KernelMassUncertainty.Value.Canonical));
         parts.Add((RiskSource.Metering, question.MeteringUncertainty ?? SownSeedDefaults.MeteringUncertainty.Value.Canonical));
@@ -75,10 +80,13 @@ public static class StandRiskEvaluation
         var viable = SeedingRate.Plants(seeds, question.Germination ?? 1);
         return new SownRate(
             seeds,
-            question.KernelMass is { } kernel ? SeedingRate.Mass(seeds, kernel, question.Purity ?? SownSeedDefaults.Purity.Value.Canonical) : null,
+            question.KernelMass is { } kernel
+                ? SeedingRate.Mass(seeds, kernel, question.Purity ?? SownSeedDefaults.Purity.Value.Canonical)
+                : null,
             SeedingRate.Plants(viable, question.Share.Mean),
             SeedingRate.Plants(viable, reached),
-            1 - survival.Cdf(question.MinimumStand.PerSquareMetre / viable.PerSquareMetre));
+            1 - survival.Cdf(question.MinimumStand.PerSquareMetre / viable.PerSquareMetre)
+        );
     }
 
     private static IEnumerable<Assumption> Assumptions(StandRiskQuestion question)
@@ -99,35 +107,57 @@ public static class StandRiskEvaluation
     {
         var probability = new Ratio(result.Probability);
         var needed = result.Needed is null
-            ? (FormattableString)$"No sensible rate reaches {question.MinimumStand:plants} with a probability of {probability:0.##}: too much survival is in doubt."
+            ? (FormattableString)
+                $"No sensible rate reaches {question.MinimumStand:plants} with a probability of {probability:0.##}: too much survival is in doubt."
             : $"Sow {Written(result.Needed)} to reach {question.MinimumStand:plants} with a probability of {probability:0.##}. {Margin(result.Margin!.Relative)}";
-        return result.Given is null ? needed : $"{needed} The stated rate reaches it with a probability of {Chance.Of(result.Given.ProbabilityReached)}.";
+        return result.Given is null
+            ? needed
+            : $"{needed} The stated rate reaches it with a probability of {Chance.Of(result.Given.ProbabilityReached)}.";
     }
 
-    private static FormattableString Margin(double relative) => Math.Abs(relative) < 0.005
-        ? $"That is what an average season takes."
-        : (FormattableString)$"That is {new Ratio(Math.Abs(relative)):F0} {(relative < 0 ? "less" : "more")} than an average season takes.";
+    private static FormattableString Margin(double relative) =>
+        Math.Abs(relative) < 0.005
+            ? $"That is what an average season takes."
+            : (FormattableString)
+                $"That is {new Ratio(Math.Abs(relative)):F0} {(relative < 0 ? "less" : "more")} than an average season takes.";
 
-    private static FormattableString Written(SownRate rate) => rate.Mass is { } mass ? (FormattableString)$"{rate.Seeds:seeds}, {mass}," : $"{rate.Seeds:seeds}";
+    private static FormattableString Written(SownRate rate) =>
+        rate.Mass is { } mass ? (FormattableString)$"{rate.Seeds:seeds}, {mass}," : $"{rate.Seeds:seeds}";
 
     private static IEnumerable<Finding> Findings(StandRiskQuestion question, StandRiskResult result)
     {
         var probability = new Ratio(result.Probability);
         if (result.Needed is null)
-            yield return Finding.Warning(FindingCode.ProbabilityOutOfReach,
-                $"A probability of {probability:0.##} would take more than {MostMargin:F0} times the rate for an average season. In the poorest seasons it is not seed that is missing: ask for a lower probability, or find out why so little may come up.");
-        if (question.MaximumSeeds is { } maximum && result.Needed is { } needed && Threshold.IsAbove(needed.Seeds.PerSquareMetre, maximum.PerSquareMetre))
-            yield return Finding.Warning(FindingCode.RateAboveMaximum,
-                $"The rate needed is {needed.Seeds:seeds}, above the stated maximum of {maximum:seeds}. Accept a lower probability or a lower minimum stand.");
+            yield return Finding.Warning(
+                FindingCode.ProbabilityOutOfReach,
+                $"A probability of {probability:0.##} would take more than {MostMargin:F0} times the rate for an average season. In the poorest seasons it is not seed that is missing: ask for a lower probability, or find out why so little may come up."
+            );
+        if (
+            question.MaximumSeeds is { } maximum
+            && result.Needed is { } needed
+            && Threshold.IsAbove(needed.Seeds.PerSquareMetre, maximum.PerSquareMetre)
+        )
+            yield return Finding.Warning(
+                FindingCode.RateAboveMaximum,
+                $"The rate needed is {needed.Seeds:seeds}, above the stated maximum of {maximum:seeds}. Accept a lower probability or a lower minimum stand."
+            );
         if (result.Given is { } given && Threshold.IsBelow(given.ProbabilityReached, result.Probability))
-            yield return Finding.Warning(FindingCode.StandAtRisk, result.Needed is null
-                ? (FormattableString)$"The stated rate reaches {question.MinimumStand:plants} with a probability of {Chance.Of(given.ProbabilityReached)} instead of {probability:0.##}."
-                : $"The stated rate reaches {question.MinimumStand:plants} with a probability of {Chance.Of(given.ProbabilityReached)} instead of {probability:0.##}. With {probability:0.##} it reaches {given.StandReached:plants}.");
+            yield return Finding.Warning(
+                FindingCode.StandAtRisk,
+                result.Needed is null
+                    ? (FormattableString)
+                        $"The stated rate reaches {question.MinimumStand:plants} with a probability of {Chance.Of(given.ProbabilityReached)} instead of {probability:0.##}."
+                    : $"The stated rate reaches {question.MinimumStand:plants} with a probability of {Chance.Of(given.ProbabilityReached)} instead of {probability:0.##}. With {probability:0.##} it reaches {given.StandReached:plants}."
+            );
         if (question.Share.FromOneStand)
-            yield return Finding.Warning(FindingCode.SeasonSpreadMissing,
-                $"The spread comes from the counts of one stand. Seasons and fields differ by more, so the margin is too small. Add seasonSpread.");
+            yield return Finding.Warning(
+                FindingCode.SeasonSpreadMissing,
+                $"The spread comes from the counts of one stand. Seasons and fields differ by more, so the margin is too small. Add seasonSpread."
+            );
         if (question.Share.Mean * (question.Germination ?? 1) < LeastReportedSurvival)
-            yield return Finding.Note(FindingCode.UnusualShareOfSeeds,
-                $"Fewer than {new Ratio(LeastReportedSurvival):F0} of the seeds are expected to become plants. Alberta Agriculture reports {new Ratio(LeastReportedSurvival):F0} to {new Ratio(0.8):F0} for canola from year to year. Check the number.");
+            yield return Finding.Note(
+                FindingCode.UnusualShareOfSeeds,
+                $"Fewer than {new Ratio(LeastReportedSurvival):F0} of the seeds are expected to become plants. Alberta Agriculture reports {new Ratio(LeastReportedSurvival):F0} to {new Ratio(0.8):F0} for canola from year to year. Check the number."
+            );
     }
 }

@@ -40,7 +40,13 @@ public sealed record StandRiskResult
 /// <param name="ExpectedStand">Plants per area in the mean of all seasons.</param>
 /// <param name="StandReached">Plants per area that are reached with the wanted probability.</param>
 /// <param name="ProbabilityReached">Probability of reaching the minimum stand.</param>
-public sealed record SownRate(CountPerArea Seeds, MassPerArea? Mass, CountPerArea ExpectedStand, CountPerArea StandReached, double ProbabilityReached);
+public sealed record SownRate(
+    CountPerArea Seeds,
+    MassPerArea? Mass,
+    CountPerArea ExpectedStand,
+    CountPerArea StandReached,
+    double ProbabilityReached
+);
 
 /// <summary>What a rate is more than the one at the mean.</summary>
 /// <param name="Relative">Their ratio less 1; below 0 where a low probability lets the rate fall under the mean one.</param>
@@ -69,7 +75,8 @@ public sealed record RateMargin(double Relative, CountPerArea Seeds, MassPerArea
             new CountPerArea(rate.Seeds.PerSquareMetre - over.Seeds.PerSquareMetre),
             mass is { } known ? new MassPerArea(known) : null,
             mass * pricePerKilogram,
-            mass * pricePerKilogram * area?.SquareMetres);
+            mass * pricePerKilogram * area?.SquareMetres
+        );
     }
 }
 

@@ -56,7 +56,11 @@ public sealed class BlurredStudentT
         if (!(scale > 0) || !double.IsFinite(scale))
             throw new ArgumentOutOfRangeException(nameof(scale), scale, "A scale above 0 is needed.");
         if (!(standardDeviation >= 0) || !double.IsFinite(standardDeviation))
-            throw new ArgumentOutOfRangeException(nameof(standardDeviation), standardDeviation, "A standard deviation of at least 0 is needed.");
+            throw new ArgumentOutOfRangeException(
+                nameof(standardDeviation),
+                standardDeviation,
+                "A standard deviation of at least 0 is needed."
+            );
         for (var i = 0; i < Nodes; i++)
         {
             precisions[i] = 1 / (Spread[i] * scale * scale + standardDeviation * standardDeviation);
@@ -97,9 +101,10 @@ public sealed class BlurredStudentT
         {
             var root = Math.Sqrt(precisions[i] / 2);
             // Both tails of the error function that lies on the same side keep their digits.
-            var between = upper <= 0
-                ? SpecialFunctions.Erfc(-upper * root) - SpecialFunctions.Erfc(-lower * root)
-                : 2 - SpecialFunctions.Erfc(upper * root) - SpecialFunctions.Erfc(-lower * root);
+            var between =
+                upper <= 0
+                    ? SpecialFunctions.Erfc(-upper * root) - SpecialFunctions.Erfc(-lower * root)
+                    : 2 - SpecialFunctions.Erfc(upper * root) - SpecialFunctions.Erfc(-lower * root);
             sum += Weight[i] * between / 2;
         }
 

@@ -18,14 +18,16 @@ internal static class DoubleExponential
 
     private static readonly (double Place, double Weight)[] Nodes =
     [
-        .. Enumerable.Range(-HalfOfNodes, 2 * HalfOfNodes + 1).Select(i =>
-        {
-            const double Step = FarthestStep / HalfOfNodes;
-            var t = i * Step;
-            // Both the share and its complement come from an exponential, so that nodes next to an end keep their digits.
-            var place = 1 / (1 + Math.Exp(-Math.PI * Math.Sinh(t)));
-            return (place, Step * Math.PI * Math.Cosh(t) * place / (1 + Math.Exp(Math.PI * Math.Sinh(t))));
-        }),
+        .. Enumerable
+            .Range(-HalfOfNodes, 2 * HalfOfNodes + 1)
+            .Select(i =>
+            {
+                const double Step = FarthestStep / HalfOfNodes;
+                var t = i * Step;
+                // Both the share and its complement come from an exponential, so that nodes next to an end keep their digits.
+                var place = 1 / (1 + Math.Exp(-Math.PI * Math.Sinh(t)));
+                return (place, Step * Math.PI * Math.Cosh(t) * place / (1 + Math.Exp(Math.PI * Math.Sinh(t))));
+            }),
     ];
 
     /// <summary>

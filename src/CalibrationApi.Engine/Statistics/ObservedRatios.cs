@@ -22,9 +22,7 @@ internal sealed class ObservedRatios
     /// <summary>Observations of which the same is believed.</summary>
     /// <inheritdoc cref="ObservedRatios(double[], double[], double[], double[], double)"/>
     public ObservedRatios(double[] amounts, double[] counts, double[] variances, double believed, double degreesOfFreedom)
-        : this(amounts, counts, variances, [.. amounts.Select(_ => believed)], degreesOfFreedom)
-    {
-    }
+        : this(amounts, counts, variances, [.. amounts.Select(_ => believed)], degreesOfFreedom) { }
 
     public double[] Amounts { get; }
 
@@ -49,7 +47,9 @@ internal sealed class ObservedRatios
     /// </returns>
     public (double Q, double Spread) Scatter()
     {
-        double weights = 0, weighted = 0, sum = 0;
+        double weights = 0,
+            weighted = 0,
+            sum = 0;
         for (var i = 0; i < Values.Length; i++)
         {
             var weight = 1 / (Believed[i] + Variances[i]);
@@ -60,7 +60,8 @@ internal sealed class ObservedRatios
 
         var mean = weighted / weights;
         var plain = sum / Values.Length;
-        double q = 0, squares = 0;
+        double q = 0,
+            squares = 0;
         for (var i = 0; i < Values.Length; i++)
         {
             var deviation = Values[i] / mean - 1;

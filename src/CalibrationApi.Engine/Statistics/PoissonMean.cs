@@ -33,7 +33,10 @@ public static class PoissonMean
     /// </summary>
     /// <param name="count">What was counted, at least 0.</param>
     /// <param name="mean">At least 0.</param>
-    public static double SureAtMost(long count, double mean) => count == 0 ? 1 : mean <= 0 ? 0 : SpecialFunctions.GammaLowerRegularized(count, mean);
+    public static double SureAtMost(long count, double mean) =>
+        count == 0 ? 1
+        : mean <= 0 ? 0
+        : SpecialFunctions.GammaLowerRegularized(count, mean);
 
     /// <summary>
     /// How sure the count makes it that the mean is at least <paramref name="mean"/>, read off the upper limit: P(X &lt;= count).

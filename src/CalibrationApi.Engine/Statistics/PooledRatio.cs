@@ -22,7 +22,8 @@ public readonly record struct PooledRatio(
     double BetweenVariance,
     double SumOfWeights,
     double BetweenShare,
-    double DegreesOfFreedom)
+    double DegreesOfFreedom
+)
 {
     private const int MostSteps = 100;
 
@@ -48,7 +49,12 @@ public readonly record struct PooledRatio(
     /// </remarks>
     /// <exception cref="ArgumentException">Nothing to pool.</exception>
     public static PooledRatio Pool(
-        ReadOnlySpan<double> values, ReadOnlySpan<double> variances, ReadOnlySpan<double> believed, double priorDegreesOfFreedom, int leftOut = -1)
+        ReadOnlySpan<double> values,
+        ReadOnlySpan<double> variances,
+        ReadOnlySpan<double> believed,
+        double priorDegreesOfFreedom,
+        int leftOut = -1
+    )
     {
         var count = values.Length - (leftOut >= 0 ? 1 : 0);
         if (count < 1 || values.Length != variances.Length || values.Length != believed.Length)
@@ -56,7 +62,10 @@ public readonly record struct PooledRatio(
         var degreesOfFreedom = priorDegreesOfFreedom + count - 1;
         var scatter = count == 1 ? 1 : Root(values, variances, believed, priorDegreesOfFreedom, degreesOfFreedom, leftOut);
 
-        double sumOfWeights = 0, share = 0, weighted = 0, between = 0;
+        double sumOfWeights = 0,
+            share = 0,
+            weighted = 0,
+            between = 0;
         for (var i = 0; i < values.Length; i++)
         {
             if (i == leftOut)
@@ -75,20 +84,28 @@ public readonly record struct PooledRatio(
             between / count,
             sumOfWeights,
             share / (sumOfWeights * sumOfWeights),
-            degreesOfFreedom);
+            degreesOfFreedom
+        );
     }
 
     // The root with all v_i = 0 lies near or above the true one; Newton on ln phi comes down to it. Observations known
     // unequally well that disagree can bend the sum so much that a step overshoots; so the root is kept between two
     // bounds, and the interval is halved where a step would leave them.
     private static double Root(
-        ReadOnlySpan<double> values, ReadOnlySpan<double> variances, ReadOnlySpan<double> believed, double priorDegreesOfFreedom, double degreesOfFreedom, int leftOut)
+        ReadOnlySpan<double> values,
+        ReadOnlySpan<double> variances,
+        ReadOnlySpan<double> believed,
+        double priorDegreesOfFreedom,
+        double degreesOfFreedom,
+        int leftOut
+    )
     {
         var scatter = (priorDegreesOfFreedom + SumOfSquares(values, believed, leftOut)) / degreesOfFreedom;
         var (lower, upper) = (0.0, double.PositiveInfinity);
         for (var step = 0; step < MostSteps; step++)
         {
-            double weights = 0, weighted = 0;
+            double weights = 0,
+                weighted = 0;
             for (var i = 0; i < values.Length; i++)
             {
                 if (i == leftOut)
@@ -99,7 +116,9 @@ public readonly record struct PooledRatio(
             }
 
             var mean = weighted / weights;
-            double squares = 0, skew = 0, sum = priorDegreesOfFreedom / scatter;
+            double squares = 0,
+                skew = 0,
+                sum = priorDegreesOfFreedom / scatter;
             var slope = -sum;
             for (var i = 0; i < values.Length; i++)
             {
@@ -125,9 +144,11 @@ public readonly record struct PooledRatio(
             else
                 upper = scatter;
             var next = scatter * Math.Exp(Math.Clamp(change, -3, 3));
-            scatter = next > lower && next < upper ? next
+            scatter =
+                next > lower && next < upper ? next
                 : lower > 0 && double.IsFinite(upper) ? Math.Sqrt(lower * upper)
-                : sum > degreesOfFreedom ? scatter * 20 : scatter / 20;
+                : sum > degreesOfFreedom ? scatter * 20
+                : scatter / 20;
         }
 
         return scatter;
@@ -136,7 +157,9 @@ public readonly record struct PooledRatio(
     // Squared deviations over what is believed of them, about the mean that belief alone would weigh.
     private static double SumOfSquares(ReadOnlySpan<double> values, ReadOnlySpan<double> believed, int leftOut)
     {
-        double sum = 0, weights = 0, squares = 0;
+        double sum = 0,
+            weights = 0,
+            squares = 0;
         for (var i = 0; i < values.Length; i++)
         {
             if (i == leftOut)

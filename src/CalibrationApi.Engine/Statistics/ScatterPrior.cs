@@ -52,7 +52,11 @@ public sealed class ScatterPrior
     public static ScatterPrior Of(double degreesOfFreedom)
     {
         if (!(degreesOfFreedom >= 1) || double.IsInfinity(degreesOfFreedom))
-            throw new ArgumentOutOfRangeException(nameof(degreesOfFreedom), degreesOfFreedom, "Finite degrees of freedom of at least 1 are needed.");
+            throw new ArgumentOutOfRangeException(
+                nameof(degreesOfFreedom),
+                degreesOfFreedom,
+                "Finite degrees of freedom of at least 1 are needed."
+            );
         return degreesOfFreedom == Usual.degreesOfFreedom ? Usual : new(degreesOfFreedom);
     }
 

@@ -25,7 +25,13 @@ public readonly record struct ScatterShares(int Terms, double Mean, double Secon
     /// <param name="known">Variance of each that is known v_i, at least 0; not 0 together with that of the scatter.</param>
     public static ScatterShares Of(ReadOnlySpan<double> scatter, ReadOnlySpan<double> known)
     {
-        double weights = 0, s1 = 0, s2 = 0, s3 = 0, u1 = 0, u2 = 0, u3 = 0;
+        double weights = 0,
+            s1 = 0,
+            s2 = 0,
+            s3 = 0,
+            u1 = 0,
+            u2 = 0,
+            u3 = 0;
         for (var i = 0; i < scatter.Length; i++)
         {
             var weight = 1 / (scatter[i] + known[i]);

@@ -57,8 +57,7 @@ public static class StudentT
     /// <param name="coverage">Strictly between 0 and 1, for example 0.95.</param>
     /// <param name="degreesOfFreedom">&gt;= 1; infinity gives the normal distribution.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
-    public static double CoverageFactor(double coverage, double degreesOfFreedom) =>
-        -Quantile((1 - coverage) / 2, degreesOfFreedom);
+    public static double CoverageFactor(double coverage, double degreesOfFreedom) => -Quantile((1 - coverage) / 2, degreesOfFreedom);
 
     /// <summary>P(|T| &gt;= |<paramref name="t"/>|).</summary>
     /// <param name="t">Any real number.</param>
@@ -109,10 +108,15 @@ public static class StudentT
     private static double Start(double p, double z, double nu)
     {
         var z2 = z * z;
-        var expansion = z * (1 + (z2 + 1) / (4 * nu)
-            + ((5 * z2 + 16) * z2 + 3) / (96 * nu * nu)
-            + (((3 * z2 + 19) * z2 + 17) * z2 - 15) / (384 * nu * nu * nu)
-            + ((((79 * z2 + 776) * z2 + 1482) * z2 - 1920) * z2 - 945) / (92160 * nu * nu * nu * nu));
+        var expansion =
+            z
+            * (
+                1
+                + (z2 + 1) / (4 * nu)
+                + ((5 * z2 + 16) * z2 + 3) / (96 * nu * nu)
+                + (((3 * z2 + 19) * z2 + 17) * z2 - 15) / (384 * nu * nu * nu)
+                + ((((79 * z2 + 776) * z2 + 1482) * z2 - 1920) * z2 - 945) / (92160 * nu * nu * nu * nu)
+            );
         if (z2 < 4 * nu)
             return expansion;
         // P(T < t) ~ C |t|^-nu nu^((nu-1)/2) / B for t far out; solve for t.
@@ -151,6 +155,10 @@ public static class StudentT
     private static void Check(double degreesOfFreedom)
     {
         if (!(degreesOfFreedom >= 1))
-            throw new ArgumentOutOfRangeException(nameof(degreesOfFreedom), degreesOfFreedom, "Degrees of freedom of at least 1 are needed.");
+            throw new ArgumentOutOfRangeException(
+                nameof(degreesOfFreedom),
+                degreesOfFreedom,
+                "Degrees of freedom of at least 1 are needed."
+            );
     }
 }

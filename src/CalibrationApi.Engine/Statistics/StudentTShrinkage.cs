@@ -48,7 +48,8 @@ public static class StudentTShrinkage
             most = Math.Max(most, logs[i]);
         }
 
-        double sum = 0, share = 0;
+        double sum = 0,
+            share = 0;
         for (var i = 0; i < Nodes; i++)
         {
             var weight = Math.Exp(logs[i] - most);

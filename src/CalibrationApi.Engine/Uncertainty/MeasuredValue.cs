@@ -12,7 +12,8 @@ public sealed record MeasuredValue(
     double StandardUncertainty,
     double DegreesOfFreedom,
     double CoverageProbability,
-    double CoverageFactor)
+    double CoverageFactor
+)
 {
     /// <summary>Half width of the coverage interval, same unit as the value.</summary>
     /// <remarks>
@@ -25,5 +26,11 @@ public sealed record MeasuredValue(
 
     /// <summary>Expands an uncertainty, in the unit of the value, to a coverage probability.</summary>
     public static MeasuredValue Create(double value, TwoPartUncertainty uncertainty, double coverageProbability) =>
-        new(value, uncertainty.StandardUncertainty, uncertainty.EffectiveDegreesOfFreedom, coverageProbability, uncertainty.CoverageFactor(coverageProbability));
+        new(
+            value,
+            uncertainty.StandardUncertainty,
+            uncertainty.EffectiveDegreesOfFreedom,
+            coverageProbability,
+            uncertainty.CoverageFactor(coverageProbability)
+        );
 }

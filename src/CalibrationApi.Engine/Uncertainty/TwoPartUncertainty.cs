@@ -46,7 +46,8 @@ public readonly record struct TwoPartUncertainty(double Estimated, double Degree
     /// <summary>
     /// How well <see cref="StandardUncertainty"/> is known: the effective degrees of freedom of JCGM 100:2008, G.4.1, for information.
     /// </summary>
-    public double EffectiveDegreesOfFreedom => Uncertainty.EffectiveDegreesOfFreedom.Combine((Estimated, DegreesOfFreedom), (Known, double.PositiveInfinity));
+    public double EffectiveDegreesOfFreedom =>
+        Uncertainty.EffectiveDegreesOfFreedom.Combine((Estimated, DegreesOfFreedom), (Known, double.PositiveInfinity));
 
     /// <summary>The same with every error multiplied by a factor.</summary>
     /// <param name="factor">Any finite factor.</param>
@@ -78,8 +79,10 @@ public readonly record struct TwoPartUncertainty(double Estimated, double Degree
         var size = Math.Abs(error);
         if (size == 0)
             return 0.5;
-        var tail = Estimated <= 0 ? StudentT.Cdf(-size / StandardUncertainty, double.PositiveInfinity)
-            : Known <= 0 || double.IsInfinity(size) || double.IsPositiveInfinity(DegreesOfFreedom) ? StudentT.Cdf(-size / StandardUncertainty, DegreesOfFreedom)
+        var tail =
+            Estimated <= 0 ? StudentT.Cdf(-size / StandardUncertainty, double.PositiveInfinity)
+            : Known <= 0 || double.IsInfinity(size) || double.IsPositiveInfinity(DegreesOfFreedom)
+                ? StudentT.Cdf(-size / StandardUncertainty, DegreesOfFreedom)
             : Tail(size);
         return error < 0 ? tail : 1 - tail;
     }

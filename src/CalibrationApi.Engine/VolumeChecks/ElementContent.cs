@@ -15,7 +15,12 @@ namespace CalibrationApi.Engine.VolumeChecks;
 /// <para>Source: our own derivation; the usual fill and its spread are judgement.</para>
 /// <para>Accuracy: 1e-12 relative (ElementContentTests).</para>
 /// </remarks>
-public sealed record ElementContent(Uncertain<Volume> Displacement, Uncertain<BulkDensity> Density, ElementKind? Kind = null, string? Name = null)
+public sealed record ElementContent(
+    Uncertain<Volume> Displacement,
+    Uncertain<BulkDensity> Density,
+    ElementKind? Kind = null,
+    string? Name = null
+)
 {
     /// <summary>
     /// Fill above which no element delivers, closed pockets aside: what is dragged along between element and housing; judgement, no
@@ -51,7 +56,12 @@ public sealed record ElementContent(Uncertain<Volume> Displacement, Uncertain<Bu
             return (fill, Plausibility.Impossible);
         var spread = Root(VolumeCheckDefaults.Spread.Value.Canonical, uncertainty);
         var least = VolumeCheckDefaults.FillEfficiency.Value.Canonical * Math.Exp(-VolumeCheckDefaults.Unusual * spread);
-        return (fill, Threshold.IsAbove(fill, VolumeCheckDefaults.MostFillEfficiency) || Threshold.IsBelow(fill, least) ? Plausibility.Unusual : Plausibility.Usual);
+        return (
+            fill,
+            Threshold.IsAbove(fill, VolumeCheckDefaults.MostFillEfficiency) || Threshold.IsBelow(fill, least)
+                ? Plausibility.Unusual
+                : Plausibility.Usual
+        );
     }
 
     /// <summary>A finding about a value that does not fit; null when it is usual.</summary>
@@ -64,18 +74,22 @@ public sealed record ElementContent(Uncertain<Volume> Displacement, Uncertain<Bu
         return plausibility switch
         {
             Plausibility.Impossible => Finding.Stop(FindingCode.MoreThanTheElementHolds, $"{what}, {value}, {TooMuch(fill)} {CheckIt}"),
-            Plausibility.Unusual => Finding.Warning(FindingCode.FillUnlikeExpected,
-                $"{what}, {value}, would fill {NameOrElement} to {new Ratio(fill):F0}; about {VolumeCheckDefaults.FillEfficiency.Value:F0} is usual (judgement). {CheckIt}"),
+            Plausibility.Unusual => Finding.Warning(
+                FindingCode.FillUnlikeExpected,
+                $"{what}, {value}, would fill {NameOrElement} to {new Ratio(fill):F0}; about {VolumeCheckDefaults.FillEfficiency.Value:F0} is usual (judgement). {CheckIt}"
+            ),
             _ => null,
         };
     }
 
     /// <summary>What to expect where nothing was measured yet: the content at the usual fill efficiency.</summary>
-    public ReferenceValue StartValue => new(
-        new MassPerRevolution(VolumeCheckDefaults.FillEfficiency.Value.Canonical * Full.KilogramsPerRevolution),
-        ReferenceKind.StartValue,
-        Root(VolumeCheckDefaults.Spread.Value.Canonical, RelativeUncertainty),
-        FromAnotherScale: true);
+    public ReferenceValue StartValue =>
+        new(
+            new MassPerRevolution(VolumeCheckDefaults.FillEfficiency.Value.Canonical * Full.KilogramsPerRevolution),
+            ReferenceKind.StartValue,
+            Root(VolumeCheckDefaults.Spread.Value.Canonical, RelativeUncertainty),
+            FromAnotherScale: true
+        );
 
     /// <summary>The values that were used and not stated.</summary>
     public IEnumerable<Assumption> Assumptions()
@@ -85,22 +99,30 @@ public sealed record ElementContent(Uncertain<Volume> Displacement, Uncertain<Bu
         if (Displacement.RelativeUncertainty is null)
             yield return VolumeCheckDefaults.Displacement.Assumed("displacement/relativeUncertainty");
         if (Kind is null)
-            yield return new("fittedElement/kind", new Ratio(MostFillOfOpenElement), "not stated: the most that an open element delivers is taken, so that less is called impossible; judgement, no published source");
+            yield return new(
+                "fittedElement/kind",
+                new Ratio(MostFillOfOpenElement),
+                "not stated: the most that an open element delivers is taken, so that less is called impossible; judgement, no published source"
+            );
     }
 
     /// <summary>What a fill beyond the possible means, as the end of a sentence.</summary>
     internal FormattableString TooMuch(double fill) =>
         $"is more than {NameOrElement} can deliver: full it holds {Full} and this would fill it to {new Ratio(fill):F0}.";
 
-    internal const string CheckIt = "Check the number and its unit, the count of the revolutions, which element is fitted, its displacement and the bulk density.";
+    internal const string CheckIt =
+        "Check the number and its unit, the count of the revolutions, which element is fitted, its displacement and the bulk density.";
 
-    internal static double MostFillOf(ElementKind? kind) => kind == ElementKind.ClosedPockets ? VolumeCheckDefaults.MostFillEfficiency : MostFillOfOpenElement;
+    internal static double MostFillOf(ElementKind? kind) =>
+        kind == ElementKind.ClosedPockets ? VolumeCheckDefaults.MostFillEfficiency : MostFillOfOpenElement;
 
     private string NameOrElement => Name is null ? "this element" : $"the element {Name}";
 
-    private double RelativeUncertainty => Root(
-        Density.RelativeUncertainty ?? VolumeCheckDefaults.Density.Value.Canonical,
-        Displacement.RelativeUncertainty ?? VolumeCheckDefaults.Displacement.Value.Canonical);
+    private double RelativeUncertainty =>
+        Root(
+            Density.RelativeUncertainty ?? VolumeCheckDefaults.Density.Value.Canonical,
+            Displacement.RelativeUncertainty ?? VolumeCheckDefaults.Displacement.Value.Canonical
+        );
 
     private static double Root(double a, double b) => Math.Sqrt(a * a + b * b);
 }

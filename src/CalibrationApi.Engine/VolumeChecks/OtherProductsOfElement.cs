@@ -23,12 +23,17 @@ public sealed record OtherProductsOfElement(Uncertain<BulkDensity> Density, IRea
         {
             var product = VolumeCheckDefaults.ProductToProduct.Value.Canonical;
             var own = Density.RelativeUncertainty ?? VolumeCheckDefaults.Density.Value.Canonical;
-            var perDensity = Known.Average(one => Math.Log(one.Value.Value.KilogramsPerRevolution / one.Density.Value.KilogramsPerCubicMetre));
-            var doubt = Known.Average(one => Square(one.Density.RelativeUncertainty ?? VolumeCheckDefaults.Density.Value.Canonical)
-                + Square(one.Value.RelativeUncertainty ?? VolumeCheckDefaults.MassPerRevolution.Value.Canonical));
+            var perDensity = Known.Average(one =>
+                Math.Log(one.Value.Value.KilogramsPerRevolution / one.Density.Value.KilogramsPerCubicMetre)
+            );
+            var doubt = Known.Average(one =>
+                Square(one.Density.RelativeUncertainty ?? VolumeCheckDefaults.Density.Value.Canonical)
+                + Square(one.Value.RelativeUncertainty ?? VolumeCheckDefaults.MassPerRevolution.Value.Canonical)
+            );
             return (
                 new MassPerRevolution(Density.Value.KilogramsPerCubicMetre * Math.Exp(perDensity)),
-                Math.Sqrt(own * own + product * product * (1 + 1.0 / Known.Count) + doubt / Known.Count));
+                Math.Sqrt(own * own + product * product * (1 + 1.0 / Known.Count) + doubt / Known.Count)
+            );
         }
     }
 
@@ -45,12 +50,16 @@ public sealed record OtherProductsOfElement(Uncertain<BulkDensity> Density, IRea
     public Finding? FindingOf(MassPerRevolution value, double relativeUncertainty, string? what = null)
     {
         var (median, spread) = Expected;
-        var deviations = Math.Log(value.KilogramsPerRevolution / median.KilogramsPerRevolution) / Math.Sqrt(spread * spread + relativeUncertainty * relativeUncertainty);
+        var deviations =
+            Math.Log(value.KilogramsPerRevolution / median.KilogramsPerRevolution)
+            / Math.Sqrt(spread * spread + relativeUncertainty * relativeUncertainty);
         if (Math.Abs(deviations) < VolumeCheckDefaults.Unusual)
             return null;
         var names = Known.Select(one => one.Name).OfType<string>().ToArray();
-        return Finding.Warning(FindingCode.UnlikeOtherProducts,
-            $"By their bulk densities, {(names.Length > 0 ? string.Join(", ", names) : "the other products")} on this element let {median} be expected; {(what is null ? (FormattableString)$"{value}" : $"{what}, {value},")} is {Math.Abs(deviations):0.0} standard deviations away. Check product, element, density and count.");
+        return Finding.Warning(
+            FindingCode.UnlikeOtherProducts,
+            $"By their bulk densities, {(names.Length > 0 ? string.Join(", ", names) : "the other products")} on this element let {median} be expected; {(what is null ? (FormattableString)$"{value}" : $"{what}, {value},")} is {Math.Abs(deviations):0.0} standard deviations away. Check product, element, density and count."
+        );
     }
 
     private static double Square(double x) => x * x;

@@ -7,21 +7,32 @@ namespace CalibrationApi.Engine.VolumeChecks;
 public static class VolumeCheckDefaults
 {
     /// <summary>Median of the fill efficiency of an element of which no history is known.</summary>
-    public static DefaultValue FillEfficiency { get; } = new(new Ratio(0.9), "median fill efficiency of metering elements; judgement, no published source");
+    public static DefaultValue FillEfficiency { get; } =
+        new(new Ratio(0.9), "median fill efficiency of metering elements; judgement, no published source");
 
     /// <summary>Spread of that fill efficiency: standard deviation of its natural logarithm.</summary>
-    public static DefaultValue Spread { get; } = new(new Ratio(0.15), "spread of fill efficiency from element to element, standard deviation of its logarithm; judgement, no published source");
+    public static DefaultValue Spread { get; } =
+        new(
+            new Ratio(0.15),
+            "spread of fill efficiency from element to element, standard deviation of its logarithm; judgement, no published source"
+        );
 
     /// <summary>
     /// How much the fill efficiency of one element changes from one product to another: standard deviation of its natural logarithm.
     /// </summary>
-    public static DefaultValue ProductToProduct { get; } = new(new Ratio(0.05), "change of fill efficiency from one product to another on the same element, standard deviation of its logarithm; judgement, no published source");
+    public static DefaultValue ProductToProduct { get; } =
+        new(
+            new Ratio(0.05),
+            "change of fill efficiency from one product to another on the same element, standard deviation of its logarithm; judgement, no published source"
+        );
 
     /// <summary>Standard uncertainty of a displacement, relative.</summary>
-    public static DefaultValue Displacement { get; } = new(new Ratio(0.02), "standard uncertainty of a displacement; judgement, no published source");
+    public static DefaultValue Displacement { get; } =
+        new(new Ratio(0.02), "standard uncertainty of a displacement; judgement, no published source");
 
     /// <summary>Standard uncertainty of a bulk density, relative.</summary>
-    public static DefaultValue Density { get; } = new(new Ratio(0.03), "standard uncertainty of a bulk density; judgement, no published source");
+    public static DefaultValue Density { get; } =
+        new(new Ratio(0.03), "standard uncertainty of a bulk density; judgement, no published source");
 
     /// <summary>Standard uncertainty of a mass per revolution measured or in force, relative; the same as in a catch plan.</summary>
     public static DefaultValue MassPerRevolution { get; } = CatchTests.ReferenceValue.UncertaintyInForce;

@@ -28,9 +28,10 @@ public static class VolumeCheckEvaluation
         var volume = question.Displacement.Value.CubicMetres;
         var full = question.Density.Value.KilogramsPerCubicMetre * volume;
         var (fill, fillParts) = question.Fill is LearnedFill learned ? Learned(learned, volume) : Stated(question.Fill as StatedFill);
-        (string Source, double Relative)[] parts = question.Fill is LearnedFill
-            ? [("density", density), .. fillParts]
-            : [("density", density), ("displacement", displacement), .. fillParts];
+        (string Source, double Relative)[] parts =
+            question.Fill is LearnedFill
+                ? [("density", density), .. fillParts]
+                : [("density", density), ("displacement", displacement), .. fillParts];
         var expected = Interval<MassPerRevolution>(full * fill, Root(parts.Select(part => part.Relative)), z);
         // Behind a learned fill efficiency stands the displacement, too: it cancels in the mass per revolution only.
         var fillSpread = Root(fillParts.Select(part => part.Relative).Append(question.Fill is LearnedFill ? displacement : 0));
@@ -47,19 +48,29 @@ public static class VolumeCheckEvaluation
         };
     }
 
-    private static (double Median, (string Source, double Relative)[] Parts) Stated(StatedFill? fill) => (
-        fill?.Median ?? VolumeCheckDefaults.FillEfficiency.Value.Canonical,
-        [("fill-efficiency", fill?.Spread ?? VolumeCheckDefaults.Spread.Value.Canonical)]);
+    private static (double Median, (string Source, double Relative)[] Parts) Stated(StatedFill? fill) =>
+        (
+            fill?.Median ?? VolumeCheckDefaults.FillEfficiency.Value.Canonical,
+            [("fill-efficiency", fill?.Spread ?? VolumeCheckDefaults.Spread.Value.Canonical)]
+        );
 
-    private static (double Median, (string Source, double Relative)[] Parts) Learned(LearnedFill fill, double volume) => (
-        fill.Value.Value.KilogramsPerRevolution / (fill.Density.Value.KilogramsPerCubicMetre * volume),
-        [
-            ("earlier-density", Known(fill.Density, VolumeCheckDefaults.Density)),
-            ("earlier-value", Known(fill.Value, VolumeCheckDefaults.MassPerRevolution)),
-            ("product-to-product", fill.Spread ?? VolumeCheckDefaults.ProductToProduct.Value.Canonical),
-        ]);
+    private static (double Median, (string Source, double Relative)[] Parts) Learned(LearnedFill fill, double volume) =>
+        (
+            fill.Value.Value.KilogramsPerRevolution / (fill.Density.Value.KilogramsPerCubicMetre * volume),
+            [
+                ("earlier-density", Known(fill.Density, VolumeCheckDefaults.Density)),
+                ("earlier-value", Known(fill.Value, VolumeCheckDefaults.MassPerRevolution)),
+                ("product-to-product", fill.Spread ?? VolumeCheckDefaults.ProductToProduct.Value.Canonical),
+            ]
+        );
 
-    private static CheckedValue Compare(Uncertain<MassPerRevolution> value, LogInterval<MassPerRevolution> expected, double full, double fullSpread, double z)
+    private static CheckedValue Compare(
+        Uncertain<MassPerRevolution> value,
+        LogInterval<MassPerRevolution> expected,
+        double full,
+        double fullSpread,
+        double z
+    )
     {
         var own = Known(value, VolumeCheckDefaults.MassPerRevolution);
         var ratio = value.Value.KilogramsPerRevolution / expected.Median.KilogramsPerRevolution;
@@ -68,13 +79,21 @@ public static class VolumeCheckEvaluation
         return new CheckedValue(
             ratio,
             // Without any uncertainty stated a difference has no size in standard deviations.
-            spread > 0 ? logarithm / spread : null,
-            Interval<Ratio>(value.Value.KilogramsPerRevolution / full, Root([fullSpread, own]), z));
+            spread > 0
+                ? logarithm / spread
+                : null,
+            Interval<Ratio>(value.Value.KilogramsPerRevolution / full, Root([fullSpread, own]), z)
+        );
     }
 
     private static LogInterval<T> Interval<T>(double median, double spread, double z)
         where T : struct, IQuantity<T> =>
-        new(T.FromCanonical(median), T.FromCanonical(median * Math.Exp(-z * spread)), T.FromCanonical(median * Math.Exp(z * spread)), spread);
+        new(
+            T.FromCanonical(median),
+            T.FromCanonical(median * Math.Exp(-z * spread)),
+            T.FromCanonical(median * Math.Exp(z * spread)),
+            spread
+        );
 
     private static double Known<T>(Uncertain<T> value, DefaultValue fallback)
         where T : struct, IQuantity<T> => value.RelativeUncertainty ?? fallback.Value.Canonical;

@@ -42,9 +42,7 @@ public readonly record struct Uncertain<T>(T Value, double? RelativeUncertainty 
 /// <summary>What is known of the fill efficiency of an element.</summary>
 public abstract record FillEfficiency
 {
-    private protected FillEfficiency()
-    {
-    }
+    private protected FillEfficiency() { }
 }
 
 /// <summary>A fill efficiency that the caller states.</summary>

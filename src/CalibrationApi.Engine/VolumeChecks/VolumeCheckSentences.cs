@@ -12,33 +12,52 @@ internal static class VolumeCheckSentences
 
     public static FormattableString Headline(VolumeCheckQuestion question, LogInterval<MassPerRevolution> expected, CheckedValue? compared)
     {
-        FormattableString first = $"Expect about {expected.Median} from {question.Element ?? "this element"}, {expected.Lower} to {expected.Upper} with {new Ratio(question.CoverageProbability ?? CatchTestLimits.DefaultCoverage):0.##} probability.";
+        FormattableString first =
+            $"Expect about {expected.Median} from {question.Element ?? "this element"}, {expected.Lower} to {expected.Upper} with {new Ratio(question.CoverageProbability ?? CatchTestLimits.DefaultCoverage):0.##} probability.";
         if (compared is null || question.Checked is not { } value)
             return $"{first} Use it to plan a catch, not to seed.";
-        FormattableString who = question.CheckedIsInForce ? $"The value in force, {value.Value}," : (FormattableString)$"The measured {value.Value}";
+        FormattableString who = question.CheckedIsInForce
+            ? $"The value in force, {value.Value},"
+            : (FormattableString)$"The measured {value.Value}";
         return IsTooFull(question)
             ? $"{first} {who} would fill it to {compared.FillEfficiency.Median:F0}, more than it holds."
-            : (FormattableString)$"{first} {who} is {Against(compared.Ratio)} and fills it to {compared.FillEfficiency.Median:F0}{(IsUnusual(question, compared) ? ", which is unusual" : "")}.";
+            : (FormattableString)
+                $"{first} {who} is {Against(compared.Ratio)} and fills it to {compared.FillEfficiency.Median:F0}{(IsUnusual(question, compared) ? ", which is unusual" : "")}.";
     }
 
-    public static IEnumerable<Finding> Findings(VolumeCheckQuestion question, double fill, LogInterval<MassPerRevolution> expected, CheckedValue? compared)
+    public static IEnumerable<Finding> Findings(
+        VolumeCheckQuestion question,
+        double fill,
+        LogInterval<MassPerRevolution> expected,
+        CheckedValue? compared
+    )
     {
         var most = ElementContent.MostFillOf(question.Kind);
         if (Threshold.IsAbove(fill, most))
-            yield return Finding.Warning(FindingCode.MoreThanTheElementHolds,
-                $"The fill efficiency that this rests on is {new Ratio(fill):F0}. More than {new Ratio(most):F0} is more than {Such(question)} delivers. Check the numbers that it comes from.");
+            yield return Finding.Warning(
+                FindingCode.MoreThanTheElementHolds,
+                $"The fill efficiency that this rests on is {new Ratio(fill):F0}. More than {new Ratio(most):F0} is more than {Such(question)} delivers. Check the numbers that it comes from."
+            );
         else if (Threshold.IsAbove(fill, VolumeCheckDefaults.MostFillEfficiency))
-            yield return Finding.Warning(FindingCode.FillUnlikeExpected,
-                $"The fill efficiency that this rests on is {new Ratio(fill):F0}. More than {new Ratio(VolumeCheckDefaults.MostFillEfficiency):F0} is unusual. Check the numbers that it comes from.");
+            yield return Finding.Warning(
+                FindingCode.FillUnlikeExpected,
+                $"The fill efficiency that this rests on is {new Ratio(fill):F0}. More than {new Ratio(VolumeCheckDefaults.MostFillEfficiency):F0} is unusual. Check the numbers that it comes from."
+            );
         if (compared is null)
             yield break;
         if (IsTooFull(question))
-            yield return Finding.Stop(FindingCode.MoreThanTheElementHolds,
-                $"{question.Checked!.Value.Value} would need a fill efficiency of {compared.FillEfficiency.Median:F0}; more than {new Ratio(most):F0} is more than {Such(question)} delivers. {Reason(question, compared, expected)}");
+            yield return Finding.Stop(
+                FindingCode.MoreThanTheElementHolds,
+                $"{question.Checked!.Value.Value} would need a fill efficiency of {compared.FillEfficiency.Median:F0}; more than {new Ratio(most):F0} is more than {Such(question)} delivers. {Reason(question, compared, expected)}"
+            );
         else if (IsUnusual(question, compared))
-            yield return Finding.Warning(FindingCode.FillUnlikeExpected, compared.Deviations is { } deviations && Math.Abs(deviations) >= VolumeCheckDefaults.Unusual
-                ? (FormattableString)$"{question.Checked!.Value.Value} against {expected.Median} expected is {Against(compared.Ratio)}, {Math.Abs(deviations):0.0} standard deviations away. {Reason(question, compared, expected)}"
-                : $"{question.Checked!.Value.Value} fills the element to {compared.FillEfficiency.Median:F0}; more than {new Ratio(VolumeCheckDefaults.MostFillEfficiency):F0} is unusual. {Reason(question, compared, expected)}");
+            yield return Finding.Warning(
+                FindingCode.FillUnlikeExpected,
+                compared.Deviations is { } deviations && Math.Abs(deviations) >= VolumeCheckDefaults.Unusual
+                    ? (FormattableString)
+                        $"{question.Checked!.Value.Value} against {expected.Median} expected is {Against(compared.Ratio)}, {Math.Abs(deviations):0.0} standard deviations away. {Reason(question, compared, expected)}"
+                    : $"{question.Checked!.Value.Value} fills the element to {compared.FillEfficiency.Median:F0}; more than {new Ratio(VolumeCheckDefaults.MostFillEfficiency):F0} is unusual. {Reason(question, compared, expected)}"
+            );
     }
 
     private static bool IsTooFull(VolumeCheckQuestion question) => Plausibility(question) == VolumeChecks.Plausibility.Impossible;
@@ -48,39 +67,49 @@ internal static class VolumeCheckSentences
         Math.Abs(compared.Deviations ?? 0) >= VolumeCheckDefaults.Unusual
         || (Plausibility(question) == VolumeChecks.Plausibility.Unusual && compared.FillEfficiency.Median.Fraction > 1);
 
-    private static Plausibility Plausibility(VolumeCheckQuestion question) => question.Checked is { } value
-        ? new ElementContent(question.Displacement, question.Density, question.Kind).Judge(value.Value, value.RelativeUncertainty ?? VolumeCheckDefaults.MassPerRevolution.Value.Canonical).Plausibility
-        : VolumeChecks.Plausibility.Usual;
+    private static Plausibility Plausibility(VolumeCheckQuestion question) =>
+        question.Checked is { } value
+            ? new ElementContent(question.Displacement, question.Density, question.Kind)
+                .Judge(value.Value, value.RelativeUncertainty ?? VolumeCheckDefaults.MassPerRevolution.Value.Canonical)
+                .Plausibility
+            : VolumeChecks.Plausibility.Usual;
 
-    private static string Such(VolumeCheckQuestion question) => question.Kind switch
-    {
-        ElementKind.ClosedPockets => "an element of closed pockets",
-        ElementKind.OpenFlutes => "an open roller",
-        ElementKind.Auger => "an auger",
-        _ => "any element",
-    };
+    private static string Such(VolumeCheckQuestion question) =>
+        question.Kind switch
+        {
+            ElementKind.ClosedPockets => "an element of closed pockets",
+            ElementKind.OpenFlutes => "an open roller",
+            ElementKind.Auger => "an auger",
+            _ => "any element",
+        };
 
-    private static FormattableString Against(double ratio) => Math.Abs(ratio - 1) < 0.0005
-        ? (FormattableString)$"just that"
-        : ratio < 2
-            ? (FormattableString)$"{new Ratio(Math.Abs(ratio - 1)):0.#} {(ratio > 1 ? "above" : "below")} that"
-            : $"{ratio:0.#} times that";
+    private static FormattableString Against(double ratio) =>
+        Math.Abs(ratio - 1) < 0.0005 ? (FormattableString)$"just that"
+        : ratio < 2 ? (FormattableString)$"{new Ratio(Math.Abs(ratio - 1)):0.#} {(ratio > 1 ? "above" : "below")} that"
+        : $"{ratio:0.#} times that";
 
     private static FormattableString Reason(VolumeCheckQuestion question, CheckedValue compared, LogInterval<MassPerRevolution> expected)
     {
         // A slip is named when it explains most of the difference and leaves one that the spread explains easily; of many, the two
         // that fit best.
         var difference = Math.Abs(Math.Log(compared.Ratio));
-        string[] words = [.. Slips(question.DensityUnit)
-            .Select(slip => (slip.Words, Left: Math.Abs(Math.Log(compared.Ratio / slip.Ratio))))
-            .Where(slip => slip.Left <= Math.Min(expected.Spread, difference / 3))
-            .OrderBy(slip => slip.Left)
-            .Select(slip => slip.Words)
-            .Take(2)];
-        var low = compared.Ratio < 1 ? " A tank that bridges, an element that was not primed or a meter that stood still part of the time also delivers less." : "";
+        string[] words =
+        [
+            .. Slips(question.DensityUnit)
+                .Select(slip => (slip.Words, Left: Math.Abs(Math.Log(compared.Ratio / slip.Ratio))))
+                .Where(slip => slip.Left <= Math.Min(expected.Spread, difference / 3))
+                .OrderBy(slip => slip.Left)
+                .Select(slip => slip.Words)
+                .Take(2),
+        ];
+        var low =
+            compared.Ratio < 1
+                ? " A tank that bridges, an element that was not primed or a meter that stood still part of the time also delivers less."
+                : "";
         return words.Length > 0
             ? $"It would fit {string.Join(" or ", words)}. Otherwise check that the element, its displacement and the density are those of this product.{low}"
-            : (FormattableString)$"Check that the element, its displacement and the density are those of this product, and the units of all three.{low}";
+            : (FormattableString)
+                $"Check that the element, its displacement and the density are those of this product, and the units of all three.{low}";
     }
 
     // What goes wrong with such numbers, as the ratio of the value to the expected one.

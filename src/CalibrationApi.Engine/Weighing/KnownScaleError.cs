@@ -11,9 +11,13 @@ public sealed record KnownScaleError(double Relative, double StandardUncertainty
 
     /// <inheritdoc cref="KnownScaleError(double, double)"/>
     public double Relative { get; } =
-        Math.Abs(Relative) < 0.5 ? Relative : throw new ArgumentOutOfRangeException(nameof(Relative), Relative, "A scale error of half the load is no scale.");
+        Math.Abs(Relative) < 0.5
+            ? Relative
+            : throw new ArgumentOutOfRangeException(nameof(Relative), Relative, "A scale error of half the load is no scale.");
 
     /// <inheritdoc cref="KnownScaleError(double, double)"/>
     public double StandardUncertainty { get; } =
-        StandardUncertainty is >= 0 and < 0.5 ? StandardUncertainty : throw new ArgumentOutOfRangeException(nameof(StandardUncertainty), StandardUncertainty, "0 to 0.5 is needed.");
+        StandardUncertainty is >= 0 and < 0.5
+            ? StandardUncertainty
+            : throw new ArgumentOutOfRangeException(nameof(StandardUncertainty), StandardUncertainty, "0 to 0.5 is needed.");
 }

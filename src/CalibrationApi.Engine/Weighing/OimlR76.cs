@@ -35,7 +35,9 @@ public static class OimlR76
         if (!(loadInIntervals >= 0))
             throw new ArgumentOutOfRangeException(nameof(loadInIntervals), loadInIntervals, "A load of at least 0 is needed.");
         var (half, one, _) = Steps[(int)accuracyClass];
-        return !Threshold.IsAbove(loadInIntervals, half) ? 0.5 : !Threshold.IsAbove(loadInIntervals, one) ? 1.0 : 1.5;
+        return !Threshold.IsAbove(loadInIntervals, half) ? 0.5
+            : !Threshold.IsAbove(loadInIntervals, one) ? 1.0
+            : 1.5;
     }
 
     /// <summary>Limit of error in service, in verification intervals e: twice the limit on verification.</summary>

@@ -54,8 +54,10 @@ public sealed record Scale
             return (new Mass(limit), $"OIML R 76, class {accuracyClass}, in service");
         }
 
-        return (new Mass(Math.Max(Division.Kilograms, UnverifiedShareOfLoad * net.Kilograms)),
-            "scale without class, stated accuracy or check: the larger of one division and 0.5 % of the load; judgement");
+        return (
+            new Mass(Math.Max(Division.Kilograms, UnverifiedShareOfLoad * net.Kilograms)),
+            "scale without class, stated accuracy or check: the larger of one division and 0.5 % of the load; judgement"
+        );
     }
 
     /// <summary>Standard uncertainty of the span at a net load, relative.</summary>
@@ -102,14 +104,17 @@ public sealed record Scale
     /// <para>Range: a division above 0.</para>
     /// <para>Source: JCGM 100:2008, F.2.2.1 (SOURCES.md, key GUM).</para>
     /// </remarks>
-    public double SharedTareUncertainty(TareReading tare) =>
-        tare == TareReading.Shared ? Division.Kilograms / Math.Sqrt(12) : 0;
+    public double SharedTareUncertainty(TareReading tare) => tare == TareReading.Shared ? Division.Kilograms / Math.Sqrt(12) : 0;
 
     /// <summary>What the answer must say about the scale when nothing but its division is known.</summary>
     internal Assumption SpanAssumption(Mass net)
     {
         if (KnownError is { } error)
-            return new Assumption("scaleError", new Ratio(error.StandardUncertainty), "standard uncertainty of the error found by the check of the scale");
+            return new Assumption(
+                "scaleError",
+                new Ratio(error.StandardUncertainty),
+                "standard uncertainty of the error found by the check of the scale"
+            );
         var (limit, origin) = LimitAt(net);
         return new Assumption("scaleLimit", limit, origin);
     }

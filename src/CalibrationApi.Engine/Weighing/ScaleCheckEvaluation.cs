@@ -16,7 +16,15 @@ public sealed record KnownMassReading(Mass Known, Mass Indicated, Mass KnownUnce
 /// <param name="Limit">Limit of the scale at that load.</param>
 /// <param name="LimitOrigin">Where the limit comes from.</param>
 /// <param name="Passed">Every reading is inside the limit at its load.</param>
-public sealed record ScaleCheckResult(double Error, double StandardUncertainty, Mass WorstAt, Mass LargestDeviation, Mass Limit, string LimitOrigin, bool Passed);
+public sealed record ScaleCheckResult(
+    double Error,
+    double StandardUncertainty,
+    Mass WorstAt,
+    Mass LargestDeviation,
+    Mass Limit,
+    string LimitOrigin,
+    bool Passed
+);
 
 /// <summary>Evaluates a check of a scale against known masses.</summary>
 public static class ScaleCheckEvaluation
@@ -42,7 +50,9 @@ public static class ScaleCheckEvaluation
             throw new ArgumentException("At least one reading is needed.", nameof(readings));
         if (readings.Any(reading => reading.Known.Kilograms <= 0))
             throw new ArgumentException("Known masses are above 0.", nameof(readings));
-        double mm = 0, md = 0, mu = 0;
+        double mm = 0,
+            md = 0,
+            mu = 0;
         foreach (var reading in readings)
         {
             var known = reading.Known.Kilograms;

@@ -8,4 +8,12 @@ namespace CalibrationApi.Storage.Access;
 /// <param name="Fingerprint">Of the request that created it: a repetition is recognised.</param>
 /// <param name="CreatedAt">When it was created.</param>
 /// <param name="UpdatedAt">When it was changed last.</param>
-public sealed record WorkspaceRecord(string Id, long Revision, string Name, bool Retired, string Fingerprint, DateTimeOffset CreatedAt, DateTimeOffset UpdatedAt);
+public sealed record WorkspaceRecord(
+    string Id,
+    long Revision,
+    string Name,
+    bool Retired,
+    string Fingerprint,
+    DateTimeOffset CreatedAt,
+    DateTimeOffset UpdatedAt
+);

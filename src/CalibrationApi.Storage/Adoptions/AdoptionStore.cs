@@ -45,7 +45,8 @@ public sealed record AdoptionRecord
 /// <param name="Lot">Lot at the time.</param>
 /// <param name="EnteredUnit">Unit of the number typed in.</param>
 /// <param name="Value">The mass per revolution that follows, kg per revolution.</param>
-/// <param name="Random">Random standard uncertainty of the test behind it, relative; null when there is none or nothing stands of it.</param>
+/// <param name="Random">Random standard uncertainty of the test behind it, relative; null when there is none or nothing stands of
+/// it.</param>
 public sealed record AdoptedValue(string? Lot, string EnteredUnit, double Value, double? Random);
 
 /// <summary>Which series are wanted; of anything where a part is null.</summary>
@@ -67,8 +68,10 @@ public static class AdoptionStore
         "id, machine, meter, element, setting, product, lot, test, entered_value as enteredValue, entered_unit as enteredUnit, value, occurred_at as occurredAt, offset_minutes as offsetMinutes, received_at as receivedAt, body, fingerprint";
 
     /// <summary>One adoption; null when this workspace has none with that id.</summary>
-    public static AdoptionRecord? Find(SqliteConnection connection, string workspace, string id) => connection.QuerySingleOrDefault<Row>(
-        $"select {Columns} from adoptions where workspace = @workspace and id = @id", new { workspace, id })?.ToRecord();
+    public static AdoptionRecord? Find(SqliteConnection connection, string workspace, string id) =>
+        connection
+            .QuerySingleOrDefault<Row>($"select {Columns} from adoptions where workspace = @workspace and id = @id", new { workspace, id })
+            ?.ToRecord();
 
     /// <summary>The adoption in force for a series at an instant; null when none is.</summary>
     /// <param name="connection">A connection.</param>
@@ -76,31 +79,63 @@ public static class AdoptionStore
     /// <param name="series">The series.</param>
     /// <param name="at">The instant.</param>
     /// <param name="except">Id of an adoption that is about to be superseded and no longer counts; null when none is.</param>
-    public static AdoptionRecord? InForce(SqliteConnection connection, string workspace, Series series, DateTimeOffset at, string? except = null) => connection.QueryFirstOrDefault<Row>(
-        $"""
-        select {Columns} from adoptions a
-        where a.workspace = @workspace and a.machine = @Machine and a.meter = @Meter and a.element = @Element and a.setting = @Setting
-          and a.product = @Product and a.occurred_at <= @at and (@except is null or a.id <> @except)
-          and not exists (select 1 from supersessions s where s.workspace = a.workspace and s.kind = 'adoption' and s.superseded = a.id)
-        order by a.occurred_at desc, a.seq desc limit 1
-        """,
-        new { workspace, series.Machine, series.Meter, series.Element, series.Setting, series.Product, at = Instants.Text(at), except })?.ToRecord();
+    public static AdoptionRecord? InForce(
+        SqliteConnection connection,
+        string workspace,
+        Series series,
+        DateTimeOffset at,
+        string? except = null
+    ) =>
+        connection
+            .QueryFirstOrDefault<Row>(
+                $"""
+                select {Columns} from adoptions a
+                where a.workspace = @workspace and a.machine = @Machine and a.meter = @Meter and a.element = @Element and a.setting = @Setting
+                  and a.product = @Product and a.occurred_at <= @at and (@except is null or a.id <> @except)
+                  and not exists (select 1 from supersessions s where s.workspace = a.workspace and s.kind = 'adoption' and s.superseded = a.id)
+                order by a.occurred_at desc, a.seq desc limit 1
+                """,
+                new
+                {
+                    workspace,
+                    series.Machine,
+                    series.Meter,
+                    series.Element,
+                    series.Setting,
+                    series.Product,
+                    at = Instants.Text(at),
+                    except,
+                }
+            )
+            ?.ToRecord();
 
     /// <summary>What calculations need of the adoption in force for a series at an instant; null when none is.</summary>
-    public static AdoptedValue? ValueInForce(SqliteConnection connection, string workspace, Series series, DateTimeOffset at) => connection.QueryFirstOrDefault<ValueRow>(
-        """
-        select a.lot, a.entered_unit as enteredUnit, a.value,
-               (select t.random from catch_tests t
-                where t.workspace = a.workspace and t.id = a.test
-                  and not exists (select 1 from supersessions s where s.workspace = t.workspace and s.kind = 'catch-test' and s.superseded = t.id)) as random
-        from adoptions a
-        where a.workspace = @workspace and a.machine = @Machine and a.meter = @Meter and a.element = @Element and a.setting = @Setting
-          and a.product = @Product and a.occurred_at <= @at
-          and not exists (select 1 from supersessions s where s.workspace = a.workspace and s.kind = 'adoption' and s.superseded = a.id)
-        order by a.occurred_at desc, a.seq desc limit 1
-        """,
-        new { workspace, series.Machine, series.Meter, series.Element, series.Setting, series.Product, at = Instants.Text(at) })
-        ?.ToValue();
+    public static AdoptedValue? ValueInForce(SqliteConnection connection, string workspace, Series series, DateTimeOffset at) =>
+        connection
+            .QueryFirstOrDefault<ValueRow>(
+                """
+                select a.lot, a.entered_unit as enteredUnit, a.value,
+                       (select t.random from catch_tests t
+                        where t.workspace = a.workspace and t.id = a.test
+                          and not exists (select 1 from supersessions s where s.workspace = t.workspace and s.kind = 'catch-test' and s.superseded = t.id)) as random
+                from adoptions a
+                where a.workspace = @workspace and a.machine = @Machine and a.meter = @Meter and a.element = @Element and a.setting = @Setting
+                  and a.product = @Product and a.occurred_at <= @at
+                  and not exists (select 1 from supersessions s where s.workspace = a.workspace and s.kind = 'adoption' and s.superseded = a.id)
+                order by a.occurred_at desc, a.seq desc limit 1
+                """,
+                new
+                {
+                    workspace,
+                    series.Machine,
+                    series.Meter,
+                    series.Element,
+                    series.Setting,
+                    series.Product,
+                    at = Instants.Text(at),
+                }
+            )
+            ?.ToValue();
 
     /// <summary>The adoptions in force on a machine at an instant, one for each series that has any, in the order of the series.</summary>
     /// <param name="connection">A connection.</param>
@@ -111,7 +146,14 @@ public static class AdoptionStore
     /// <param name="after">Only series after that of this adoption; from the first when null.</param>
     /// <param name="most">Most of them.</param>
     public static IReadOnlyList<AdoptionRecord> InForceOnMachine(
-        SqliteConnection connection, string workspace, string machine, DateTimeOffset at, SeriesFilter? only = null, string? after = null, int most = int.MaxValue)
+        SqliteConnection connection,
+        string workspace,
+        string machine,
+        DateTimeOffset at,
+        SeriesFilter? only = null,
+        string? after = null,
+        int most = int.MaxValue
+    )
     {
         var rows = connection.Query<Row>(
             $"""
@@ -128,12 +170,29 @@ public static class AdoptionStore
             order by meter, element, setting, product
             limit @most
             """,
-            new { workspace, machine, at = Instants.Text(at), only?.Meter, only?.Element, only?.Setting, only?.Product, after, most });
+            new
+            {
+                workspace,
+                machine,
+                at = Instants.Text(at),
+                only?.Meter,
+                only?.Element,
+                only?.Setting,
+                only?.Product,
+                after,
+                most,
+            }
+        );
         return [.. rows.Select(row => row.ToRecord())];
     }
 
     /// <summary>What is in force at an instant for the other products of a meter, element and setting.</summary>
-    public static IReadOnlyList<ValueOfProduct> OfOtherProducts(SqliteConnection connection, string workspace, Series series, DateTimeOffset at)
+    public static IReadOnlyList<ValueOfProduct> OfOtherProducts(
+        SqliteConnection connection,
+        string workspace,
+        Series series,
+        DateTimeOffset at
+    )
     {
         var rows = connection.Query<ValueRow>(
             """
@@ -147,36 +206,48 @@ public static class AdoptionStore
               and not exists (select 1 from supersessions s where s.workspace = a.workspace and s.kind = 'adoption' and s.superseded = a.id)
             order by a.product, a.occurred_at, a.seq
             """,
-            new { workspace, series.Machine, series.Meter, series.Element, series.Setting, series.Product, at = Instants.Text(at) });
+            new
+            {
+                workspace,
+                series.Machine,
+                series.Meter,
+                series.Element,
+                series.Setting,
+                series.Product,
+                at = Instants.Text(at),
+            }
+        );
         return [.. rows.GroupBy(row => row.Product).Select(product => new ValueOfProduct(product.Key, product.Last().ToValue()))];
     }
 
     /// <summary>Adds an adoption.</summary>
-    public static void Insert(SqliteConnection connection, string workspace, AdoptionRecord adoption) => connection.Execute(
-        """
-        insert into adoptions (workspace, id, machine, meter, element, setting, product, lot, test, entered_value, entered_unit, value, occurred_at, offset_minutes, received_at, body, fingerprint)
-        values (@workspace, @Id, @Machine, @Meter, @Element, @Setting, @Product, @Lot, @Test, @EnteredValue, @EnteredUnit, @Value, @occurredAt, @offset, @receivedAt, @Body, @Fingerprint)
-        """,
-        new
-        {
-            workspace,
-            adoption.Id,
-            adoption.Series.Machine,
-            adoption.Series.Meter,
-            adoption.Series.Element,
-            adoption.Series.Setting,
-            adoption.Series.Product,
-            adoption.Lot,
-            adoption.Test,
-            adoption.EnteredValue,
-            adoption.EnteredUnit,
-            adoption.Value,
-            occurredAt = Instants.Text(adoption.OccurredAt),
-            offset = (long)adoption.OccurredAt.Offset.TotalMinutes,
-            receivedAt = Instants.Text(adoption.ReceivedAt),
-            adoption.Body,
-            adoption.Fingerprint,
-        });
+    public static void Insert(SqliteConnection connection, string workspace, AdoptionRecord adoption) =>
+        connection.Execute(
+            """
+            insert into adoptions (workspace, id, machine, meter, element, setting, product, lot, test, entered_value, entered_unit, value, occurred_at, offset_minutes, received_at, body, fingerprint)
+            values (@workspace, @Id, @Machine, @Meter, @Element, @Setting, @Product, @Lot, @Test, @EnteredValue, @EnteredUnit, @Value, @occurredAt, @offset, @receivedAt, @Body, @Fingerprint)
+            """,
+            new
+            {
+                workspace,
+                adoption.Id,
+                adoption.Series.Machine,
+                adoption.Series.Meter,
+                adoption.Series.Element,
+                adoption.Series.Setting,
+                adoption.Series.Product,
+                adoption.Lot,
+                adoption.Test,
+                adoption.EnteredValue,
+                adoption.EnteredUnit,
+                adoption.Value,
+                occurredAt = Instants.Text(adoption.OccurredAt),
+                offset = (long)adoption.OccurredAt.Offset.TotalMinutes,
+                receivedAt = Instants.Text(adoption.ReceivedAt),
+                adoption.Body,
+                adoption.Fingerprint,
+            }
+        );
 
     private sealed class ValueRow
     {
@@ -227,19 +298,20 @@ public static class AdoptionStore
 
         public string Fingerprint { get; set; } = "";
 
-        public AdoptionRecord ToRecord() => new()
-        {
-            Id = Id,
-            Series = new Series(Machine, Meter, Element, Setting, Product),
-            Lot = Lot,
-            Test = Test,
-            EnteredValue = EnteredValue,
-            EnteredUnit = EnteredUnit,
-            Value = Value,
-            OccurredAt = Instants.Read(OccurredAt, OffsetMinutes),
-            ReceivedAt = Instants.Read(ReceivedAt),
-            Body = Body,
-            Fingerprint = Fingerprint,
-        };
+        public AdoptionRecord ToRecord() =>
+            new()
+            {
+                Id = Id,
+                Series = new Series(Machine, Meter, Element, Setting, Product),
+                Lot = Lot,
+                Test = Test,
+                EnteredValue = EnteredValue,
+                EnteredUnit = EnteredUnit,
+                Value = Value,
+                OccurredAt = Instants.Read(OccurredAt, OffsetMinutes),
+                ReceivedAt = Instants.Read(ReceivedAt),
+                Body = Body,
+                Fingerprint = Fingerprint,
+            };
     }
 }

@@ -8,9 +8,20 @@ namespace CalibrationApi.Storage.Audit;
 public static class AuditStore
 {
     /// <summary>Adds an entry; call it in the transaction of what it tells.</summary>
-    public static void Append(SqliteConnection connection, string workspace, AuditEntry entry) => connection.Execute(
-        "insert into audit (workspace, at, actor, key, action, target, trace) values (@workspace, @at, @Actor, @Key, @Action, @Target, @Trace)",
-        new { workspace, at = Instants.Text(entry.At), entry.Actor, entry.Key, entry.Action, entry.Target, entry.Trace });
+    public static void Append(SqliteConnection connection, string workspace, AuditEntry entry) =>
+        connection.Execute(
+            "insert into audit (workspace, at, actor, key, action, target, trace) values (@workspace, @at, @Actor, @Key, @Action, @Target, @Trace)",
+            new
+            {
+                workspace,
+                at = Instants.Text(entry.At),
+                entry.Actor,
+                entry.Key,
+                entry.Action,
+                entry.Target,
+                entry.Trace,
+            }
+        );
 
     /// <summary>The entries that follow a position, read one by one.</summary>
     /// <param name="connection">Stays open while the entries are read.</param>
@@ -18,19 +29,29 @@ public static class AuditStore
     /// <param name="filter">Which entries.</param>
     /// <param name="after">Where to go on; null for the beginning.</param>
     /// <param name="most">How many at the most.</param>
-    public static IEnumerable<(AuditEntry Entry, AuditPosition Position)> List(SqliteConnection connection, string workspace, AuditFilter filter, AuditPosition? after, int most)
+    public static IEnumerable<(AuditEntry Entry, AuditPosition Position)> List(
+        SqliteConnection connection,
+        string workspace,
+        AuditFilter filter,
+        AuditPosition? after,
+        int most
+    )
     {
-        var rows = connection.Query<Row>(Sql(filter, after is not null), new
-        {
-            workspace,
-            filter.Key,
-            filter.Action,
-            from = filter.From is { } from ? Instants.Text(from) : null,
-            until = filter.Until is { } until ? Instants.Text(until) : null,
-            at = after?.At,
-            sequence = after?.Sequence,
-            most,
-        }, buffered: false);
+        var rows = connection.Query<Row>(
+            Sql(filter, after is not null),
+            new
+            {
+                workspace,
+                filter.Key,
+                filter.Action,
+                from = filter.From is { } from ? Instants.Text(from) : null,
+                until = filter.Until is { } until ? Instants.Text(until) : null,
+                at = after?.At,
+                sequence = after?.Sequence,
+                most,
+            },
+            buffered: false
+        );
         return rows.Select(row => (row.ToEntry(), new AuditPosition(row.At, row.Seq)));
     }
 
@@ -70,6 +91,15 @@ public static class AuditStore
 
         public string? Trace { get; set; }
 
-        public AuditEntry ToEntry() => new() { At = Instants.Read(At), Actor = Actor, Key = Key, Action = Action, Target = Target, Trace = Trace };
+        public AuditEntry ToEntry() =>
+            new()
+            {
+                At = Instants.Read(At),
+                Actor = Actor,
+                Key = Key,
+                Action = Action,
+                Target = Target,
+                Trace = Trace,
+            };
     }
 }

@@ -28,21 +28,47 @@ public static class RefusalStore
             insert into refusals (workspace, day, key, code, count, last_at) values (@workspace, @Day, @Key, @Code, @Count, @lastAt)
             on conflict (workspace, day, key, code) do update set count = count + excluded.count, last_at = max(last_at, excluded.last_at)
             """,
-            new { workspace, refusal.Day, refusal.Key, refusal.Code, refusal.Count, lastAt = Instants.Text(refusal.LastAt) });
+            new
+            {
+                workspace,
+                refusal.Day,
+                refusal.Key,
+                refusal.Code,
+                refusal.Count,
+                lastAt = Instants.Text(refusal.LastAt),
+            }
+        );
         connection.Execute(
             "delete from refusals where workspace = @workspace and day < @before",
-            new { workspace, before = Instants.Text(refusal.LastAt.AddDays(-DaysKept))[..10] });
+            new { workspace, before = Instants.Text(refusal.LastAt.AddDays(-DaysKept))[..10] }
+        );
     }
 
     /// <summary>The counts that follow a position, in the order of days, keys and codes.</summary>
-    public static IEnumerable<RefusalCount> List(SqliteConnection connection, string workspace, (string Day, string Key, string Code) after, int most) => connection.Query<Row>(
-        """
-        select day, key, code, count, last_at as lastAt from refusals
-        where workspace = @workspace and (day, key, code) > (@Day, @Key, @Code)
-        order by day, key, code limit @most
-        """,
-        new { workspace, after.Day, after.Key, after.Code, most },
-        buffered: false).Select(row => new RefusalCount(row.Day, row.Key, row.Code, row.Count, Instants.Read(row.LastAt)));
+    public static IEnumerable<RefusalCount> List(
+        SqliteConnection connection,
+        string workspace,
+        (string Day, string Key, string Code) after,
+        int most
+    ) =>
+        connection
+            .Query<Row>(
+                """
+                select day, key, code, count, last_at as lastAt from refusals
+                where workspace = @workspace and (day, key, code) > (@Day, @Key, @Code)
+                order by day, key, code limit @most
+                """,
+                new
+                {
+                    workspace,
+                    after.Day,
+                    after.Key,
+                    after.Code,
+                    most,
+                },
+                buffered: false
+            )
+            .Select(row => new RefusalCount(row.Day, row.Key, row.Code, row.Count, Instants.Read(row.LastAt)));
 
     private sealed class Row
     {

@@ -65,4 +65,12 @@ public sealed record CatchTestRecord
 /// <param name="Revolutions">Revolutions.</param>
 /// <param name="Value">kg per revolution.</param>
 /// <param name="Variance">Known random variance, relative.</param>
-public sealed record CatchRow(bool Counted, double NetEntered, string NetUnit, double NetKilograms, double Revolutions, double Value, double Variance);
+public sealed record CatchRow(
+    bool Counted,
+    double NetEntered,
+    string NetUnit,
+    double NetKilograms,
+    double Revolutions,
+    double Value,
+    double Variance
+);

@@ -8,8 +8,7 @@ namespace CalibrationApi.Storage.CatchTests;
 /// <summary>Keeps catch tests. Rows are only ever added.</summary>
 public static class CatchTestStore
 {
-    private const string StandingOfSeries =
-        """
+    private const string StandingOfSeries = """
         select t.id, t.machine, t.meter, t.element, t.setting, t.product, t.lot, t.scale, t.plan, t.verdict, t.value, t.random, t.occurred_at as occurredAt,
                t.received_at as receivedAt, t.entered, t.resolved, t.answer, t.context, t.offset_minutes as offsetMinutes, t.engine_version as engineVersion, t.fingerprint
         from catch_tests t
@@ -21,23 +20,33 @@ public static class CatchTestStore
     private const string NewestFirst = "order by t.occurred_at desc, t.seq desc limit @most";
 
     /// <summary>One test; null when this workspace has none with that id.</summary>
-    public static CatchTestRecord? Find(SqliteConnection connection, string workspace, string id) => connection.QuerySingleOrDefault<Row>(
-        """
-        select id, machine, meter, element, setting, product, lot, scale, plan, verdict, value, random, occurred_at as occurredAt, received_at as receivedAt,
-               entered, resolved, answer, context, offset_minutes as offsetMinutes, engine_version as engineVersion, fingerprint
-        from catch_tests where workspace = @workspace and id = @id
-        """,
-        new { workspace, id })?.ToRecord();
+    public static CatchTestRecord? Find(SqliteConnection connection, string workspace, string id) =>
+        connection
+            .QuerySingleOrDefault<Row>(
+                """
+                select id, machine, meter, element, setting, product, lot, scale, plan, verdict, value, random, occurred_at as occurredAt, received_at as receivedAt,
+                       entered, resolved, answer, context, offset_minutes as offsetMinutes, engine_version as engineVersion, fingerprint
+                from catch_tests where workspace = @workspace and id = @id
+                """,
+                new { workspace, id }
+            )
+            ?.ToRecord();
 
     /// <summary>What an adopted value needs of the test behind it; null when this workspace has none with that id.</summary>
-    /// <remarks>A stored test is long, and a machine may have one behind each of its values; the parts are cut out where they lie.</remarks>
-    public static BasisRecord? FindBasis(SqliteConnection connection, string workspace, string id) => connection.QuerySingleOrDefault<BasisRow>(
-        """
-        select id, machine, meter, element, setting, product, scale, verdict, occurred_at as occurredAt, offset_minutes as offsetMinutes,
-               answer -> '$.massPerRevolution' as measured, answer -> '$.enter' as enter, entered -> '$.conditions' as conditions
-        from catch_tests where workspace = @workspace and id = @id
-        """,
-        new { workspace, id })?.ToRecord();
+    /// <remarks>
+    /// A stored test is long, and a machine may have one behind each of its values; the parts are cut out where they lie.
+    /// </remarks>
+    public static BasisRecord? FindBasis(SqliteConnection connection, string workspace, string id) =>
+        connection
+            .QuerySingleOrDefault<BasisRow>(
+                """
+                select id, machine, meter, element, setting, product, scale, verdict, occurred_at as occurredAt, offset_minutes as offsetMinutes,
+                       answer -> '$.massPerRevolution' as measured, answer -> '$.enter' as enter, entered -> '$.conditions' as conditions
+                from catch_tests where workspace = @workspace and id = @id
+                """,
+                new { workspace, id }
+            )
+            ?.ToRecord();
 
     /// <summary>Adds a test with its catches.</summary>
     public static void Insert(SqliteConnection connection, string workspace, CatchTestRecord test)
@@ -73,7 +82,8 @@ public static class CatchTestStore
                 test.Context,
                 test.EngineVersion,
                 test.Fingerprint,
-            });
+            }
+        );
         // Not "returning": with it the statement also looks for rows that refer to the new one.
         var seq = raw.sqlite3_last_insert_rowid(connection.Handle);
         for (var position = 0; position < test.Catches.Count; position++)
@@ -84,7 +94,20 @@ public static class CatchTestStore
                 insert into catches (workspace, test, position, counted, net_entered, net_unit, net_kilograms, revolutions, value, variance)
                 values (@workspace, @seq, @position, @counted, @NetEntered, @NetUnit, @NetKilograms, @Revolutions, @Value, @Variance)
                 """,
-                new { workspace, seq, position, counted = one.Counted ? 1 : 0, one.NetEntered, one.NetUnit, one.NetKilograms, one.Revolutions, one.Value, one.Variance });
+                new
+                {
+                    workspace,
+                    seq,
+                    position,
+                    counted = one.Counted ? 1 : 0,
+                    one.NetEntered,
+                    one.NetUnit,
+                    one.NetKilograms,
+                    one.Revolutions,
+                    one.Value,
+                    one.Variance,
+                }
+            );
         }
     }
 
@@ -97,7 +120,13 @@ public static class CatchTestStore
     /// <param name="series">The series.</param>
     /// <param name="before">Only tests before this instant.</param>
     /// <param name="mostTests">How many tests at the most.</param>
-    public static IReadOnlyList<SeriesTest> OfSeries(SqliteConnection connection, string workspace, Series series, DateTimeOffset before, int mostTests)
+    public static IReadOnlyList<SeriesTest> OfSeries(
+        SqliteConnection connection,
+        string workspace,
+        Series series,
+        DateTimeOffset before,
+        int mostTests
+    )
     {
         var rows = connection.Query<SeriesRow>(
             """
@@ -113,14 +142,30 @@ public static class CatchTestStore
             where c.workspace = @workspace and c.counted = 1
             order by tests.occurred_at desc, tests.seq desc, c.position
             """,
-            new { workspace, series.Machine, series.Meter, series.Element, series.Setting, series.Product, before = Instants.Text(before), mostTests });
-        return [.. rows.GroupBy(row => row.Id).Select(test => new SeriesTest(
-            test.Key,
-            test.First().TestValue,
-            test.First().Random,
-            test.First().Lot,
-            [.. test.Select(one => one.Value)],
-            [.. test.Select(one => one.Variance)]))];
+            new
+            {
+                workspace,
+                series.Machine,
+                series.Meter,
+                series.Element,
+                series.Setting,
+                series.Product,
+                before = Instants.Text(before),
+                mostTests,
+            }
+        );
+        return
+        [
+            .. rows.GroupBy(row => row.Id)
+                .Select(test => new SeriesTest(
+                    test.Key,
+                    test.First().TestValue,
+                    test.First().Random,
+                    test.First().Lot,
+                    [.. test.Select(one => one.Value)],
+                    [.. test.Select(one => one.Variance)]
+                )),
+        ];
     }
 
     /// <summary>
@@ -135,25 +180,65 @@ public static class CatchTestStore
     /// <param name="before">Only tests before this instant.</param>
     /// <param name="most">How many at the most.</param>
     public static IReadOnlyList<CatchTestRecord> Between(
-        SqliteConnection connection, string workspace, Series series, string? lot, DateTimeOffset? after, DateTimeOffset before, int most)
+        SqliteConnection connection,
+        string workspace,
+        Series series,
+        string? lot,
+        DateTimeOffset? after,
+        DateTimeOffset before,
+        int most
+    )
     {
         var rows = connection.Query<Row>(
             $"{StandingOfSeries} and t.lot is @lot and t.occurred_at > @after {NewestFirst}",
-            new { workspace, series.Machine, series.Meter, series.Element, series.Setting, series.Product, lot, after = after is { } from ? Instants.Text(from) : "", before = Instants.Text(before), most });
+            new
+            {
+                workspace,
+                series.Machine,
+                series.Meter,
+                series.Element,
+                series.Setting,
+                series.Product,
+                lot,
+                after = after is { } from ? Instants.Text(from) : "",
+                before = Instants.Text(before),
+                most,
+            }
+        );
         return [.. rows.Select(row => row.ToRecord())];
     }
 
-    /// <summary>The newest tests of a series before an instant, whatever their lot: not those that were superseded, nor those whose verdict was to investigate.</summary>
+    /// <summary>
+    /// The newest tests of a series before an instant, whatever their lot: not those that were superseded, nor those whose verdict was to
+    /// investigate.
+    /// </summary>
     /// <param name="connection">A connection.</param>
     /// <param name="workspace">The workspace.</param>
     /// <param name="series">The series.</param>
     /// <param name="before">Only tests before this instant.</param>
     /// <param name="most">How many at the most.</param>
-    public static IReadOnlyList<CatchTestRecord> Newest(SqliteConnection connection, string workspace, Series series, DateTimeOffset before, int most)
+    public static IReadOnlyList<CatchTestRecord> Newest(
+        SqliteConnection connection,
+        string workspace,
+        Series series,
+        DateTimeOffset before,
+        int most
+    )
     {
         var rows = connection.Query<Row>(
             $"{StandingOfSeries} {NewestFirst}",
-            new { workspace, series.Machine, series.Meter, series.Element, series.Setting, series.Product, before = Instants.Text(before), most });
+            new
+            {
+                workspace,
+                series.Machine,
+                series.Meter,
+                series.Element,
+                series.Setting,
+                series.Product,
+                before = Instants.Text(before),
+                most,
+            }
+        );
         return [.. rows.Select(row => row.ToRecord())];
     }
 
@@ -185,8 +270,17 @@ public static class CatchTestStore
 
         public string? Conditions { get; set; }
 
-        public BasisRecord ToRecord() => new(
-            Id, new Series(Machine, Meter, Element, Setting, Product), Scale, Verdict, Instants.Read(OccurredAt, OffsetMinutes), Measured, Enter, Conditions);
+        public BasisRecord ToRecord() =>
+            new(
+                Id,
+                new Series(Machine, Meter, Element, Setting, Product),
+                Scale,
+                Verdict,
+                Instants.Read(OccurredAt, OffsetMinutes),
+                Measured,
+                Enter,
+                Conditions
+            );
     }
 
     private sealed class SeriesRow
@@ -248,25 +342,26 @@ public static class CatchTestStore
 
         public string Fingerprint { get; set; } = "";
 
-        public CatchTestRecord ToRecord() => new()
-        {
-            Id = Id,
-            Series = new Series(Machine, Meter, Element, Setting, Product),
-            Lot = Lot,
-            Scale = Scale,
-            Plan = Plan,
-            Verdict = Verdict,
-            Value = Value,
-            Random = Random,
-            OccurredAt = Instants.Read(OccurredAt, OffsetMinutes),
-            ReceivedAt = Instants.Read(ReceivedAt),
-            Entered = Entered,
-            Resolved = Resolved,
-            Answer = Answer,
-            Context = Context,
-            EngineVersion = EngineVersion,
-            Fingerprint = Fingerprint,
-        };
+        public CatchTestRecord ToRecord() =>
+            new()
+            {
+                Id = Id,
+                Series = new Series(Machine, Meter, Element, Setting, Product),
+                Lot = Lot,
+                Scale = Scale,
+                Plan = Plan,
+                Verdict = Verdict,
+                Value = Value,
+                Random = Random,
+                OccurredAt = Instants.Read(OccurredAt, OffsetMinutes),
+                ReceivedAt = Instants.Read(ReceivedAt),
+                Entered = Entered,
+                Resolved = Resolved,
+                Answer = Answer,
+                Context = Context,
+                EngineVersion = EngineVersion,
+                Fingerprint = Fingerprint,
+            };
     }
 }
 
@@ -280,7 +375,15 @@ public static class CatchTestStore
 /// <param name="Enter">What its answer said to enter, JSON; null when it could not say.</param>
 /// <param name="Conditions">Its conditions as entered, JSON; null when none were.</param>
 public sealed record BasisRecord(
-    string Id, Series Series, string Scale, string Verdict, DateTimeOffset OccurredAt, string Measured, string? Enter, string? Conditions);
+    string Id,
+    Series Series,
+    string Scale,
+    string Verdict,
+    DateTimeOffset OccurredAt,
+    string Measured,
+    string? Enter,
+    string? Conditions
+);
 
 /// <summary>A test of a series as its statistics need it.</summary>
 /// <param name="Id">Its id.</param>
@@ -289,4 +392,11 @@ public sealed record BasisRecord(
 /// <param name="Lot">Lot.</param>
 /// <param name="Values">kg per revolution of each counted catch.</param>
 /// <param name="Variances">Known random variance of each, relative.</param>
-public sealed record SeriesTest(string Id, double Value, double Random, string? Lot, IReadOnlyList<double> Values, IReadOnlyList<double> Variances);
+public sealed record SeriesTest(
+    string Id,
+    double Value,
+    double Random,
+    string? Lot,
+    IReadOnlyList<double> Values,
+    IReadOnlyList<double> Variances
+);

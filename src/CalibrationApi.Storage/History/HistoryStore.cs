@@ -9,38 +9,40 @@ namespace CalibrationApi.Storage.History;
 public static class HistoryStore
 {
     /// <summary>Adds a line.</summary>
-    public static void Append(SqliteConnection connection, string workspace, HistoryEntry entry) => connection.Execute(
-        """
-        insert into history (workspace, kind, record, machine, meter, element, setting, product, lot, scale, plan, verdict, value, expanded, change,
-                             entered_unit, recorded_by, occurred_at, offset_minutes, received_at, supersedes, reason)
-        values (@workspace, @Kind, @Record, @Machine, @Meter, @Element, @Setting, @Product, @Lot, @Scale, @Plan, @Verdict, @Value, @Expanded, @Change,
-                @EnteredUnit, @RecordedBy, @occurredAt, @offset, @receivedAt, @Supersedes, @Reason)
-        """,
-        new
-        {
-            workspace,
-            entry.Kind,
-            entry.Record,
-            entry.Machine,
-            entry.Meter,
-            entry.Element,
-            entry.Setting,
-            entry.Product,
-            entry.Lot,
-            entry.Scale,
-            entry.Plan,
-            entry.Verdict,
-            entry.Value,
-            entry.Expanded,
-            entry.Change,
-            entry.EnteredUnit,
-            entry.RecordedBy,
-            occurredAt = Instants.Text(entry.OccurredAt),
-            offset = (long)entry.OccurredAt.Offset.TotalMinutes,
-            receivedAt = Instants.Text(entry.ReceivedAt),
-            entry.Supersedes,
-            entry.Reason,
-        });
+    public static void Append(SqliteConnection connection, string workspace, HistoryEntry entry) =>
+        connection.Execute(
+            """
+            insert into history (workspace, kind, record, machine, meter, element, setting, product, lot, scale, plan, verdict, value, expanded, change,
+                                 entered_unit, recorded_by, occurred_at, offset_minutes, received_at, supersedes, reason)
+            values (@workspace, @Kind, @Record, @Machine, @Meter, @Element, @Setting, @Product, @Lot, @Scale, @Plan, @Verdict, @Value, @Expanded, @Change,
+                    @EnteredUnit, @RecordedBy, @occurredAt, @offset, @receivedAt, @Supersedes, @Reason)
+            """,
+            new
+            {
+                workspace,
+                entry.Kind,
+                entry.Record,
+                entry.Machine,
+                entry.Meter,
+                entry.Element,
+                entry.Setting,
+                entry.Product,
+                entry.Lot,
+                entry.Scale,
+                entry.Plan,
+                entry.Verdict,
+                entry.Value,
+                entry.Expanded,
+                entry.Change,
+                entry.EnteredUnit,
+                entry.RecordedBy,
+                occurredAt = Instants.Text(entry.OccurredAt),
+                offset = (long)entry.OccurredAt.Offset.TotalMinutes,
+                receivedAt = Instants.Text(entry.ReceivedAt),
+                entry.Supersedes,
+                entry.Reason,
+            }
+        );
 
     /// <summary>The lines that follow a position, read one by one.</summary>
     /// <param name="connection">Stays open while the lines are read.</param>
@@ -49,26 +51,35 @@ public static class HistoryStore
     /// <param name="after">Where to go on; null for the beginning.</param>
     /// <param name="most">How many at the most.</param>
     public static IEnumerable<(HistoryEntry Entry, HistoryPosition Position)> List(
-        SqliteConnection connection, string workspace, HistoryFilter filter, HistoryPosition? after, int most)
+        SqliteConnection connection,
+        string workspace,
+        HistoryFilter filter,
+        HistoryPosition? after,
+        int most
+    )
     {
-        var rows = connection.Query<Row>(Sql(filter, after is not null), new
-        {
-            workspace,
-            filter.Kind,
-            filter.Machine,
-            filter.Meter,
-            filter.Element,
-            filter.Product,
-            filter.Lot,
-            filter.Scale,
-            filter.Plan,
-            filter.Verdict,
-            from = filter.From is { } from ? Instants.Text(from) : null,
-            until = filter.Until is { } until ? Instants.Text(until) : null,
-            occurredAt = after?.OccurredAt,
-            sequence = after?.Sequence,
-            most,
-        }, buffered: false);
+        var rows = connection.Query<Row>(
+            Sql(filter, after is not null),
+            new
+            {
+                workspace,
+                filter.Kind,
+                filter.Machine,
+                filter.Meter,
+                filter.Element,
+                filter.Product,
+                filter.Lot,
+                filter.Scale,
+                filter.Plan,
+                filter.Verdict,
+                from = filter.From is { } from ? Instants.Text(from) : null,
+                until = filter.Until is { } until ? Instants.Text(until) : null,
+                occurredAt = after?.OccurredAt,
+                sequence = after?.Sequence,
+                most,
+            },
+            buffered: false
+        );
         return rows.Select(row => (row.ToEntry(), new HistoryPosition(row.OccurredAt, row.Seq)));
     }
 
@@ -84,7 +95,8 @@ public static class HistoryStore
             from history h left join supersessions s on s.workspace = h.workspace and s.kind = h.kind and s.superseded = h.record
             left join adoptions a on h.kind = 'adoption' and a.workspace = h.workspace and a.id = h.record
             where h.workspace = @workspace
-            """);
+            """
+        );
         void Where(object? wanted, string condition)
         {
             if (wanted is not null)
@@ -158,35 +170,38 @@ public static class HistoryStore
 
         public string? Despite { get; set; }
 
-        public HistoryEntry ToEntry() => new()
-        {
-            Kind = Kind,
-            Record = Record,
-            Machine = Machine,
-            Meter = Meter,
-            Element = Element,
-            Setting = Setting,
-            Product = Product,
-            Lot = Lot,
-            Scale = Scale,
-            Plan = Plan,
-            Verdict = Verdict,
-            Value = Value,
-            Expanded = Expanded,
-            Change = Change,
-            EnteredUnit = EnteredUnit,
-            RecordedBy = RecordedBy,
-            OccurredAt = Instants.Read(OccurredAt, OffsetMinutes),
-            ReceivedAt = Instants.Read(ReceivedAt),
-            Supersedes = Supersedes,
-            Reason = Reason,
-            Sequence = Seq,
-            SupersededBy = SupersededBy,
-            DespiteCode = InOneLine("code"),
-            DespiteReason = InOneLine("reason"),
-        };
+        public HistoryEntry ToEntry() =>
+            new()
+            {
+                Kind = Kind,
+                Record = Record,
+                Machine = Machine,
+                Meter = Meter,
+                Element = Element,
+                Setting = Setting,
+                Product = Product,
+                Lot = Lot,
+                Scale = Scale,
+                Plan = Plan,
+                Verdict = Verdict,
+                Value = Value,
+                Expanded = Expanded,
+                Change = Change,
+                EnteredUnit = EnteredUnit,
+                RecordedBy = RecordedBy,
+                OccurredAt = Instants.Read(OccurredAt, OffsetMinutes),
+                ReceivedAt = Instants.Read(ReceivedAt),
+                Supersedes = Supersedes,
+                Reason = Reason,
+                Sequence = Seq,
+                SupersededBy = SupersededBy,
+                DespiteCode = InOneLine("code"),
+                DespiteReason = InOneLine("reason"),
+            };
 
-        private string? InOneLine(string member) => Despite is null ? null
-            : string.Join("; ", JsonNode.Parse(Despite)!.AsArray().Select(answer => answer![member]!.GetValue<string>()));
+        private string? InOneLine(string member) =>
+            Despite is null
+                ? null
+                : string.Join("; ", JsonNode.Parse(Despite)!.AsArray().Select(answer => answer![member]!.GetValue<string>()));
     }
 }

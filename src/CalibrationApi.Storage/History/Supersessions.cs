@@ -18,26 +18,34 @@ public static class SupersessionStore
     {
         var row = connection.QuerySingleOrDefault<Row>(
             "select superseded, replacement, reason, received_at as receivedAt from supersessions where workspace = @workspace and kind = @kind and superseded = @superseded",
-            new { workspace, kind, superseded });
+            new
+            {
+                workspace,
+                kind,
+                superseded,
+            }
+        );
         return row is null ? null : new Supersession(row.Superseded, row.Replacement, row.Reason, Instants.Read(row.ReceivedAt));
     }
 
     /// <summary>Says that a record is superseded; false when it already was.</summary>
-    public static bool TryInsert(SqliteConnection connection, string workspace, string kind, Supersession supersession) => connection.Execute(
-        """
-        insert into supersessions (workspace, superseded, kind, replacement, reason, received_at)
-        values (@workspace, @superseded, @kind, @replacement, @reason, @receivedAt)
-        on conflict do nothing
-        """,
-        new
-        {
-            workspace,
-            superseded = supersession.Superseded,
-            kind,
-            replacement = supersession.Replacement,
-            reason = supersession.Reason,
-            receivedAt = Instants.Text(supersession.ReceivedAt),
-        }) == 1;
+    public static bool TryInsert(SqliteConnection connection, string workspace, string kind, Supersession supersession) =>
+        connection.Execute(
+            """
+            insert into supersessions (workspace, superseded, kind, replacement, reason, received_at)
+            values (@workspace, @superseded, @kind, @replacement, @reason, @receivedAt)
+            on conflict do nothing
+            """,
+            new
+            {
+                workspace,
+                superseded = supersession.Superseded,
+                kind,
+                replacement = supersession.Replacement,
+                reason = supersession.Reason,
+                receivedAt = Instants.Text(supersession.ReceivedAt),
+            }
+        ) == 1;
 
     private sealed class Row
     {

@@ -32,4 +32,12 @@ public enum RecordKind
 /// <param name="CreatedAt">When it was created.</param>
 /// <param name="UpdatedAt">When it was changed last.</param>
 public sealed record DescribedRecord(
-    string Id, long Revision, string Name, bool Retired, string Body, string Fingerprint, DateTimeOffset CreatedAt, DateTimeOffset UpdatedAt);
+    string Id,
+    long Revision,
+    string Name,
+    bool Retired,
+    string Body,
+    string Fingerprint,
+    DateTimeOffset CreatedAt,
+    DateTimeOffset UpdatedAt
+);

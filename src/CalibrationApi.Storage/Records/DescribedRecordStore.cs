@@ -25,8 +25,9 @@ public sealed class DescribedRecordStore(RecordKind kind)
 
     /// <summary>One record; null when this workspace has none with that id.</summary>
     public DescribedRecord? Find(SqliteConnection connection, string workspace, string id) =>
-        connection.QuerySingleOrDefault<Row>(
-            $"select {Columns} from {table} where workspace = @workspace and id = @id", new { workspace, id })?.ToRecord();
+        connection
+            .QuerySingleOrDefault<Row>($"select {Columns} from {table} where workspace = @workspace and id = @id", new { workspace, id })
+            ?.ToRecord();
 
     /// <summary>The records that follow <paramref name="after"/> in the order of their ids.</summary>
     /// <param name="connection">A connection.</param>
@@ -35,43 +36,57 @@ public sealed class DescribedRecordStore(RecordKind kind)
     /// <param name="most">How many at the most.</param>
     /// <param name="withRetired">Retired ones too.</param>
     public IEnumerable<DescribedRecord> List(SqliteConnection connection, string workspace, string after, int most, bool withRetired) =>
-        connection.Query<Row>(
-            $"""
-            select {Columns} from {table}
-            where workspace = @workspace and id > @after and (@withRetired or retired = 0)
-            order by workspace, id limit @most
-            """,
-            new { workspace, after, most, withRetired },
-            buffered: false).Select(row => row.ToRecord());
+        connection
+            .Query<Row>(
+                $"""
+                select {Columns} from {table}
+                where workspace = @workspace and id > @after and (@withRetired or retired = 0)
+                order by workspace, id limit @most
+                """,
+                new
+                {
+                    workspace,
+                    after,
+                    most,
+                    withRetired,
+                },
+                buffered: false
+            )
+            .Select(row => row.ToRecord());
 
     /// <summary>Adds a record with revision 1.</summary>
-    public void Insert(SqliteConnection connection, string workspace, DescribedRecord record) => connection.Execute(
-        $"""
-        insert into {table} (workspace, id, revision, name, retired, body, fingerprint, created_at, updated_at)
-        values (@workspace, @id, @revision, @name, @retired, @body, @fingerprint, @createdAt, @updatedAt)
-        """,
-        Parameters(workspace, record));
+    public void Insert(SqliteConnection connection, string workspace, DescribedRecord record) =>
+        connection.Execute(
+            $"""
+            insert into {table} (workspace, id, revision, name, retired, body, fingerprint, created_at, updated_at)
+            values (@workspace, @id, @revision, @name, @retired, @body, @fingerprint, @createdAt, @updatedAt)
+            """,
+            Parameters(workspace, record)
+        );
 
     /// <summary>Describes a record anew.</summary>
-    public void Replace(SqliteConnection connection, string workspace, DescribedRecord record) => connection.Execute(
-        $"""
-        update {table} set revision = @revision, name = @name, retired = @retired, body = @body, updated_at = @updatedAt
-        where workspace = @workspace and id = @id
-        """,
-        Parameters(workspace, record));
+    public void Replace(SqliteConnection connection, string workspace, DescribedRecord record) =>
+        connection.Execute(
+            $"""
+            update {table} set revision = @revision, name = @name, retired = @retired, body = @body, updated_at = @updatedAt
+            where workspace = @workspace and id = @id
+            """,
+            Parameters(workspace, record)
+        );
 
-    private static object Parameters(string workspace, DescribedRecord record) => new
-    {
-        workspace,
-        id = record.Id,
-        revision = record.Revision,
-        name = record.Name,
-        retired = record.Retired ? 1 : 0,
-        body = record.Body,
-        fingerprint = record.Fingerprint,
-        createdAt = Instants.Text(record.CreatedAt),
-        updatedAt = Instants.Text(record.UpdatedAt),
-    };
+    private static object Parameters(string workspace, DescribedRecord record) =>
+        new
+        {
+            workspace,
+            id = record.Id,
+            revision = record.Revision,
+            name = record.Name,
+            retired = record.Retired ? 1 : 0,
+            body = record.Body,
+            fingerprint = record.Fingerprint,
+            createdAt = Instants.Text(record.CreatedAt),
+            updatedAt = Instants.Text(record.UpdatedAt),
+        };
 
     private sealed class Row
     {

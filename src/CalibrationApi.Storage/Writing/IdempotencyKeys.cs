@@ -15,16 +15,37 @@ public static class IdempotencyKeys
     /// <param name="route">Method and route.</param>
     /// <param name="key">The sender's key.</param>
     /// <param name="now">The present; what is older than <see cref="Lifetime"/> is nothing.</param>
-    public static (string Fingerprint, StoredAnswer Answer)? Find(SqliteConnection connection, string workspace, string route, string key, DateTimeOffset now)
+    public static (string Fingerprint, StoredAnswer Answer)? Find(
+        SqliteConnection connection,
+        string workspace,
+        string route,
+        string key,
+        DateTimeOffset now
+    )
     {
         var row = connection.QuerySingleOrDefault<Row>(
             "select fingerprint, status, location, etag, body from idempotency_keys where workspace = @workspace and route = @route and key = @key and created_at >= @oldest",
-            new { workspace, route, key, oldest = Instants.Text(now - Lifetime) });
+            new
+            {
+                workspace,
+                route,
+                key,
+                oldest = Instants.Text(now - Lifetime),
+            }
+        );
         return row is null ? null : (row.Fingerprint, new StoredAnswer((int)row.Status, row.Location, row.Etag, row.Body));
     }
 
     /// <summary>Remembers an answer and forgets those that are too old.</summary>
-    public static void Remember(SqliteConnection connection, string workspace, string route, string key, string fingerprint, StoredAnswer answer, DateTimeOffset now)
+    public static void Remember(
+        SqliteConnection connection,
+        string workspace,
+        string route,
+        string key,
+        string fingerprint,
+        StoredAnswer answer,
+        DateTimeOffset now
+    )
     {
         connection.Execute("delete from idempotency_keys where created_at < @before", new { before = Instants.Text(now - Lifetime) });
         connection.Execute(
@@ -32,7 +53,19 @@ public static class IdempotencyKeys
             insert into idempotency_keys (workspace, route, key, fingerprint, status, location, etag, body, created_at)
             values (@workspace, @route, @key, @fingerprint, @status, @location, @etag, @body, @createdAt)
             """,
-            new { workspace, route, key, fingerprint, status = (long)answer.Status, location = answer.Location, etag = answer.ETag, body = answer.Body, createdAt = Instants.Text(now) });
+            new
+            {
+                workspace,
+                route,
+                key,
+                fingerprint,
+                status = (long)answer.Status,
+                location = answer.Location,
+                etag = answer.ETag,
+                body = answer.Body,
+                createdAt = Instants.Text(now),
+            }
+        );
     }
 
     private sealed class Row

@@ -18,11 +18,9 @@ public sealed class SingleWriter : IAsyncDisposable
     private const int MostPerCommit = 256;
     private const int MostQueued = 10_000;
 
-    private readonly Channel<Job> queue = Channel.CreateBounded<Job>(new BoundedChannelOptions(MostQueued)
-    {
-        SingleReader = true,
-        FullMode = BoundedChannelFullMode.Wait,
-    });
+    private readonly Channel<Job> queue = Channel.CreateBounded<Job>(
+        new BoundedChannelOptions(MostQueued) { SingleReader = true, FullMode = BoundedChannelFullMode.Wait }
+    );
 
     private readonly CalibrationDatabase database;
     private readonly PreparingConnection connection;
@@ -49,7 +47,8 @@ public sealed class SingleWriter : IAsyncDisposable
     /// where this method is called, such as the trace of the request, whichever thread runs it.
     /// </param>
     /// <param name="keep">Says of the result whether what was written stands; null keeps every result.</param>
-    /// <param name="timeIsUp">Gives the work up while it waits for its turn: it is never begun then. Once begun it is finished, so that whoever asked hears what became of it.</param>
+    /// <param name="timeIsUp">Gives the work up while it waits for its turn: it is never begun then. Once begun it is finished, so that
+    /// whoever asked hears what became of it.</param>
     /// <exception cref="OperationCanceledException">The time was up before the turn came; nothing was written.</exception>
     public async Task<T> WriteAsync<T>(Func<SqliteConnection, T> work, Func<T, bool>? keep = null, CancellationToken timeIsUp = default)
     {
@@ -107,7 +106,9 @@ public sealed class SingleWriter : IAsyncDisposable
             var stands = job.Try(connection);
             // After some failures, such as a full disk, SQLite has given up the whole transaction and not only the statement.
             if (raw.sqlite3_get_autocommit(connection.Handle) != 0)
-                ExceptionDispatchInfo.Throw(job.Failure ?? new InvalidOperationException("A request ended the transaction that it shares with others."));
+                ExceptionDispatchInfo.Throw(
+                    job.Failure ?? new InvalidOperationException("A request ended the transaction that it shares with others.")
+                );
             if (!stands)
                 connection.Execute("rollback to request");
             connection.Execute("release request");

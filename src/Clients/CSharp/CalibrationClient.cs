@@ -30,7 +30,10 @@ public sealed class CalibrationClient : IDisposable
         var storing = new IdempotencyKeyHandler(new RepetitionHandler(options, showing));
         var sending = new ProblemHandler(options.Clock, new HeadersInspectionHandler { InnerHandler = storing });
         http = new HttpClient(sending, disposeHandler: options.Transport is null) { Timeout = options.Timeout };
-        adapter = new HttpClientRequestAdapter(new AnonymousAuthenticationProvider(), httpClient: http) { BaseUrl = address.AbsoluteUri.TrimEnd('/') };
+        adapter = new HttpClientRequestAdapter(new AnonymousAuthenticationProvider(), httpClient: http)
+        {
+            BaseUrl = address.AbsoluteUri.TrimEnd('/'),
+        };
         exchange = new Exchange(adapter);
         Core = new CalibrationCore(adapter);
         var v1 = Core.V1;
@@ -103,7 +106,9 @@ public sealed class CalibrationClient : IDisposable
     /// <param name="cancellationToken">Cancels it.</param>
     public async Task<IReadOnlyList<UnitAnswer>> GetUnitsAsync(CancellationToken cancellationToken = default)
     {
-        var answer = await exchange.SendAsync(Core.V1.Units.ToGetRequestInformation(), UnitsAnswer.CreateFromDiscriminatorValue, cancellationToken).ConfigureAwait(false);
+        var answer = await exchange
+            .SendAsync(Core.V1.Units.ToGetRequestInformation(), UnitsAnswer.CreateFromDiscriminatorValue, cancellationToken)
+            .ConfigureAwait(false);
         return answer.Units ?? [];
     }
 
@@ -111,7 +116,9 @@ public sealed class CalibrationClient : IDisposable
     /// <param name="cancellationToken">Cancels it.</param>
     public async Task<IReadOnlyList<CodeAnswer>> GetCodesAsync(CancellationToken cancellationToken = default)
     {
-        var answer = await exchange.SendAsync(Core.V1.Codes.ToGetRequestInformation(), CodesAnswer.CreateFromDiscriminatorValue, cancellationToken).ConfigureAwait(false);
+        var answer = await exchange
+            .SendAsync(Core.V1.Codes.ToGetRequestInformation(), CodesAnswer.CreateFromDiscriminatorValue, cancellationToken)
+            .ConfigureAwait(false);
         return answer.Codes ?? [];
     }
 

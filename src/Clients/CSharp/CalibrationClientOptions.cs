@@ -18,7 +18,9 @@ public sealed record CalibrationClientOptions
     /// <summary>Wait before the first repetition where the service names none; it doubles with each. Default one second.</summary>
     public TimeSpan FirstWait { get; init; } = TimeSpan.FromSeconds(1);
 
-    /// <summary>The longest wait before one repetition. When the service asks for more, the request fails and says so. Default 30 seconds.</summary>
+    /// <summary>
+    /// The longest wait before one repetition. When the service asks for more, the request fails and says so. Default 30 seconds.
+    /// </summary>
     public TimeSpan LongestWait { get; init; } = TimeSpan.FromSeconds(30);
 
     /// <summary>The longest time for one request with its repetitions. Default 100 seconds.</summary>
@@ -36,7 +38,10 @@ public sealed record CalibrationClientOptions
     // Options end up in logs; a key must not.
     private bool PrintMembers(StringBuilder builder)
     {
-        builder.Append(CultureInfo.InvariantCulture, $"Key = {(Key is null ? "none" : "hidden")}, Retries = {Retries}, FirstWait = {FirstWait}, LongestWait = {LongestWait}, Timeout = {Timeout}");
+        builder.Append(
+            CultureInfo.InvariantCulture,
+            $"Key = {(Key is null ? "none" : "hidden")}, Retries = {Retries}, FirstWait = {FirstWait}, LongestWait = {LongestWait}, Timeout = {Timeout}"
+        );
         return true;
     }
 }

@@ -22,7 +22,11 @@ public sealed class TypedValueAgainstProductsTests
 
         Assert.Equal(warns ? [(FindingCode.FitsOtherProduct, Severity.Warning)] : [], findings.Select(one => (one.Code, one.Severity)));
         if (warns)
-            Assert.Contains("fits peas, for which 0.45 kg/rev is in force on this element", findings[0].Detail.InMetric(), StringComparison.Ordinal);
+            Assert.Contains(
+                "fits peas, for which 0.45 kg/rev is in force on this element",
+                findings[0].Detail.InMetric(),
+                StringComparison.Ordinal
+            );
     }
 
     [Fact]
@@ -33,13 +37,29 @@ public sealed class TypedValueAgainstProductsTests
     [Theory]
     [InlineData(0.06, false)]
     [InlineData(0.03, true)]
-    public void FindingsOf_NumberAboutWhichALastTestSpeaks_CountItsUncertainty(double relativeU, bool warns) => Assert.Equal(
-        warns, TypedValueAgainstProducts.FindingsOf(Typed(0.450) with { LastMeasured = new(new(0.426), relativeU * 0.426, "the last test"), OtherProducts = [Peas] }).Count > 0);
+    public void FindingsOf_NumberAboutWhichALastTestSpeaks_CountItsUncertainty(double relativeU, bool warns) =>
+        Assert.Equal(
+            warns,
+            TypedValueAgainstProducts
+                .FindingsOf(
+                    Typed(0.450) with
+                    {
+                        LastMeasured = new(new(0.426), relativeU * 0.426, "the last test"),
+                        OtherProducts = [Peas],
+                    }
+                )
+                .Count > 0
+        );
 
     [Fact]
-    public void FindingsOf_NumberOfAnotherProductAndNothingElseKnown_IsANote() => Assert.Equal(
-        (FindingCode.FitsOtherProduct, Severity.Note),
-        TypedValueAgainstProducts.FindingsOf(Typed(0.451) with { OtherProducts = [Peas] }).Select(one => (one.Code, one.Severity)).Single());
+    public void FindingsOf_NumberOfAnotherProductAndNothingElseKnown_IsANote() =>
+        Assert.Equal(
+            (FindingCode.FitsOtherProduct, Severity.Note),
+            TypedValueAgainstProducts
+                .FindingsOf(Typed(0.451) with { OtherProducts = [Peas] })
+                .Select(one => (one.Code, one.Severity))
+                .Single()
+        );
 
     // 0.45 kg of peas at 800 kg/m3 let 0.3488 kg be expected at 620; sd about 0.084.
     [Theory]
@@ -47,11 +67,25 @@ public sealed class TypedValueAgainstProductsTests
     [InlineData(0.360, new string[0])]
     [InlineData(0.270, new[] { FindingCode.UnlikeOtherProducts })]
     public void FindingsOf_FirstNumberBesideDensities_AreThoseOfAMeasuredOne(double typed, string[] codes) =>
-        Assert.Equal(codes, TypedValueAgainstProducts.FindingsOf(Typed(typed) with { Density = new(new BulkDensity(620)), OtherProducts = [Dense] }).Select(one => one.Code));
+        Assert.Equal(
+            codes,
+            TypedValueAgainstProducts
+                .FindingsOf(Typed(typed) with { Density = new(new BulkDensity(620)), OtherProducts = [Dense] })
+                .Select(one => one.Code)
+        );
 
     [Fact]
-    public void FindingsOf_NumberThatItsTestExplains_AreNone() => Assert.Empty(
-        TypedValueAgainstProducts.FindingsOf(Typed(0.450) with { Test = new(new(0.45), 0.01), Before = new(0.42), OtherProducts = [Peas] }));
+    public void FindingsOf_NumberThatItsTestExplains_AreNone() =>
+        Assert.Empty(
+            TypedValueAgainstProducts.FindingsOf(
+                Typed(0.450) with
+                {
+                    Test = new(new(0.45), 0.01),
+                    Before = new(0.42),
+                    OtherProducts = [Peas],
+                }
+            )
+        );
 
     [Theory]
     [InlineData(3.488, RefusalCode.TypedDecimalSlip)]
@@ -62,15 +96,23 @@ public sealed class TypedValueAgainstProductsTests
     // 1.5 times is far, but no factor: a finding, no refusal.
     [InlineData(0.523, null)]
     [InlineData(0.36, null)]
-    public void ObjectionsTo_FirstNumberAFactorFromWhatOtherProductsLetExpect_NameTheFactor(double typed, string? code) => Assert.Equal(
-        code is null ? [] : [code], Codes(Typed(typed) with { Density = new(new BulkDensity(620)), OtherProducts = [Dense] }));
+    public void ObjectionsTo_FirstNumberAFactorFromWhatOtherProductsLetExpect_NameTheFactor(double typed, string? code) =>
+        Assert.Equal(code is null ? [] : [code], Codes(Typed(typed) with { Density = new(new BulkDensity(620)), OtherProducts = [Dense] }));
 
     // 0.6 L of 0.62 kg/L at a fill of 0.9 are 0.335 kg. Half of it is a fill that can be; a tenth is not.
     [Theory]
     [InlineData(0.0335, RefusalCode.TypedDecimalSlip)]
     [InlineData(0.1674, null)]
-    public void ObjectionsTo_FirstNumberBesideDisplacement_NameOnlyASlippedPoint(double typed, string? code) => Assert.Equal(
-        code is null ? [] : [code], Codes(Typed(typed) with { Content = new ElementContent(new(new Volume(0.6e-3)), new(new BulkDensity(620)), ElementKind.OpenFlutes) }));
+    public void ObjectionsTo_FirstNumberBesideDisplacement_NameOnlyASlippedPoint(double typed, string? code) =>
+        Assert.Equal(
+            code is null ? [] : [code],
+            Codes(
+                Typed(typed) with
+                {
+                    Content = new ElementContent(new(new Volume(0.6e-3)), new(new BulkDensity(620)), ElementKind.OpenFlutes),
+                }
+            )
+        );
 
     // 10 % and its U of 4 %.
     [Theory]
@@ -79,13 +121,19 @@ public sealed class TypedValueAgainstProductsTests
     [InlineData(0.3090, RefusalCode.TypedOffLastTest)]
     [InlineData(3.6, RefusalCode.TypedDecimalSlip)]
     [InlineData(0.72, RefusalCode.TypedTwiceOrHalf)]
-    public void ObjectionsTo_FirstNumberFarFromTheLastTest_SayIt(double typed, string? code) => Assert.Equal(
-        code is null ? [] : [code], Codes(Typed(typed) with { LastMeasured = new(new(0.36), 0.0144, "the test of 2026-04-18") }));
+    public void ObjectionsTo_FirstNumberFarFromTheLastTest_SayIt(double typed, string? code) =>
+        Assert.Equal(
+            code is null ? [] : [code],
+            Codes(Typed(typed) with { LastMeasured = new(new(0.36), 0.0144, "the test of 2026-04-18") })
+        );
 
     [Fact]
-    public void ObjectionsTo_NumberOfAnotherProductFarFromTheValueBefore_SayWhoseItIs() => Assert.Contains(
-        "It fits peas, for which 0.45 kg/rev is in force on this element.",
-        TypedValueCheck.ObjectionsTo(Typed(0.450) with { Before = new(0.38), OtherProducts = [Peas] }).Single().Detail.InMetric(), StringComparison.Ordinal);
+    public void ObjectionsTo_NumberOfAnotherProductFarFromTheValueBefore_SayWhoseItIs() =>
+        Assert.Contains(
+            "It fits peas, for which 0.45 kg/rev is in force on this element.",
+            TypedValueCheck.ObjectionsTo(Typed(0.450) with { Before = new(0.38), OtherProducts = [Peas] }).Single().Detail.InMetric(),
+            StringComparison.Ordinal
+        );
 
     [Fact]
     public void DoubtsAbout_StatedValue_AreFindingsAndNoRefusal()

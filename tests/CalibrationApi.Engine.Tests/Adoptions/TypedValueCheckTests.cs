@@ -69,16 +69,22 @@ public sealed class TypedValueCheckTests
     [InlineData(0.80, true)]
     [InlineData(0.6949, false)]
     [InlineData(0.8051, false)]
-    public void ObjectionsTo_NumberBetweenMeasuredAndGiven_AreNone(double typed, bool accepted) => Assert.Equal(
-        accepted, TypedValueCheck.ObjectionsTo(Typed(typed) with { Test = new(new(0.80), 0.005, Enter: new(0.70)) }).Count == 0);
+    public void ObjectionsTo_NumberBetweenMeasuredAndGiven_AreNone(double typed, bool accepted) =>
+        Assert.Equal(
+            accepted,
+            TypedValueCheck.ObjectionsTo(Typed(typed) with { Test = new(new(0.80), 0.005, Enter: new(0.70)) }).Count == 0
+        );
 
     // 5 % within tolerance: the test said to keep it, so that it may be recorded as kept.
     [Theory]
     [InlineData(0.38, true)]
     [InlineData(0.3804, true)]
     [InlineData(0.3806, false)]
-    public void ObjectionsTo_ValueThatTheTestSaidToKeep_AreNone(double typed, bool accepted) => Assert.Equal(
-        accepted, TypedValueCheck.ObjectionsTo(Typed(typed) with { Test = new(new(0.37), 0.005, Kept: new(0.38)), Step = 0.001 }).Count == 0);
+    public void ObjectionsTo_ValueThatTheTestSaidToKeep_AreNone(double typed, bool accepted) =>
+        Assert.Equal(
+            accepted,
+            TypedValueCheck.ObjectionsTo(Typed(typed) with { Test = new(new(0.37), 0.005, Kept: new(0.38)), Step = 0.001 }).Count == 0
+        );
 
     [Fact]
     public void ObjectionsTo_MoreThanTheElementHolds_StandBesideTheOthers()
@@ -87,17 +93,22 @@ public sealed class TypedValueCheckTests
 
         Assert.Equal(
             [RefusalCode.TypedMoreThanElementHolds, RefusalCode.TypedDecimalSlip],
-            Codes(Typed(3.6) with { Test = new(new(0.36), 0.01), Content = content }));
+            Codes(Typed(3.6) with { Test = new(new(0.36), 0.01), Content = content })
+        );
         var alone = Assert.Single(TypedValueCheck.ObjectionsTo(Typed(0.72) with { Content = content }));
         Assert.Equal(
             "0.72 kg/rev is more than the element coarse can deliver: full it holds 0.372 kg/rev and this would fill it to 194 %. Check the number and its unit, the count of the revolutions, which element is fitted, its displacement and the bulk density. Look at the controller and type the number again. If it is right, say why in 'despite' with the code typed-more-than-element-holds.",
-            alone.Detail.InMetric());
+            alone.Detail.InMetric()
+        );
     }
 
     [Fact]
-    public void ObjectionsTo_DecimalSlip_SayWhatWasTypedAndWhatTheTestGave() => Assert.StartsWith(
-        "8.24 kg/rev is 10 times 0.824 kg/rev, what its test gave. The decimal point may have slipped. Look at the controller and type the number again.",
-        TypedValueCheck.ObjectionsTo(Typed(8.24) with { Test = Test })[0].Detail.InMetric(), StringComparison.Ordinal);
+    public void ObjectionsTo_DecimalSlip_SayWhatWasTypedAndWhatTheTestGave() =>
+        Assert.StartsWith(
+            "8.24 kg/rev is 10 times 0.824 kg/rev, what its test gave. The decimal point may have slipped. Look at the controller and type the number again.",
+            TypedValueCheck.ObjectionsTo(Typed(8.24) with { Test = Test })[0].Detail.InMetric(),
+            StringComparison.Ordinal
+        );
 
     [Fact]
     public void Despite_EachCode_SaysWhatSpokeAgainstItAndTheReason()
@@ -105,7 +116,9 @@ public sealed class TypedValueCheckTests
         var sentences = TypedValueCheck.Codes.Select(code => TypedValueCheck.Despite(code, "new roller")).ToArray();
 
         Assert.Distinct(sentences.Select(sentence => sentence.Detail.InMetric()));
-        Assert.All(sentences, sentence => Assert.EndsWith("The reason given: new roller", sentence.Detail.InMetric(), StringComparison.Ordinal));
+        Assert.All(sentences, sentence =>
+            Assert.EndsWith("The reason given: new roller", sentence.Detail.InMetric(), StringComparison.Ordinal)
+        );
         Assert.Equal(Severity.Stop, TypedValueCheck.Despite(RefusalCode.TypedMoreThanElementHolds, "measured").Severity);
         Assert.Equal(Severity.Warning, TypedValueCheck.Despite(RefusalCode.TypedOffTest, "measured").Severity);
         Assert.Throws<ArgumentOutOfRangeException>(() => TypedValueCheck.Despite("no-such-code", "measured"));

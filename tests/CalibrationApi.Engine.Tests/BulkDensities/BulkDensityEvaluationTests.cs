@@ -61,7 +61,9 @@ public sealed class BulkDensityEvaluationTests
     [InlineData(7.7, "kg/hL", "decimal point", ReferenceMaterial.Wheat)]
     public void Findings_SlipOfTheUnit_IsNamed(double number, string unit, string expected, ReferenceMaterial material)
     {
-        var finding = Assert.Single(Of(Read(number, unit), material).Findings, finding => finding.Code == FindingCode.DensityUnlikeReference);
+        var finding = Assert.Single(Of(Read(number, unit), material).Findings, finding =>
+            finding.Code == FindingCode.DensityUnlikeReference
+        );
 
         Assert.Contains(expected, finding.Detail.InMetric(), StringComparison.Ordinal);
     }
@@ -71,7 +73,8 @@ public sealed class BulkDensityEvaluationTests
     {
         var finding = Assert.Single(
             Of(new FilledTank(new Mass(730 * 2 / 0.45359237), new Volume(2)), ReferenceMaterial.UreaGranular).Findings,
-            finding => finding.Code == FindingCode.DensityUnlikeReference);
+            finding => finding.Code == FindingCode.DensityUnlikeReference
+        );
 
         Assert.Contains("pounds taken as kilograms", finding.Detail.InMetric(), StringComparison.Ordinal);
     }
@@ -84,7 +87,9 @@ public sealed class BulkDensityEvaluationTests
     public void Findings_NearThePublishedRange_AreNotedOnlyBeyondTheInterval(double density, bool expected)
     {
         // A test weight of 2 % has an interval of 3.9 %; what is published for barley lets expect 558 to 682 kg/m3.
-        var findings = Of(Read(density, "kg/m3", isTestWeight: true), ReferenceMaterial.Barley).Findings.Where(finding => finding.Code == FindingCode.DensityUnlikeReference).ToArray();
+        var findings = Of(Read(density, "kg/m3", isTestWeight: true), ReferenceMaterial.Barley)
+            .Findings.Where(finding => finding.Code == FindingCode.DensityUnlikeReference)
+            .ToArray();
 
         Assert.Equal(expected, findings.Length == 1);
         Assert.All(findings, finding => Assert.Equal(Severity.Note, finding.Severity));
@@ -101,16 +106,26 @@ public sealed class BulkDensityEvaluationTests
     public void Findings_StatedWithoutAReference_SaysThatNothingWasCompared()
     {
         Assert.Equal(FindingCode.DensityNotCompared, Assert.Single(Of(Read(1320, "kg/m3")).Findings).Code);
-        Assert.DoesNotContain(Of(Read(740, "kg/m3"), ReferenceMaterial.UreaGranular).Findings, finding => finding.Code == FindingCode.DensityNotCompared);
-        Assert.DoesNotContain(Of(new FilledTank(new Mass(1240), new Volume(2))).Findings, finding => finding.Code == FindingCode.DensityNotCompared);
+        Assert.DoesNotContain(Of(Read(740, "kg/m3"), ReferenceMaterial.UreaGranular).Findings, finding =>
+            finding.Code == FindingCode.DensityNotCompared
+        );
+        Assert.DoesNotContain(Of(new FilledTank(new Mass(1240), new Volume(2))).Findings, finding =>
+            finding.Code == FindingCode.DensityNotCompared
+        );
     }
 
     [Fact]
     public void Findings_PoundsPerBushel_TellTheOtherBushel()
     {
-        var finding = Assert.Single(Of(Read(60, "lb/bu-us", isTestWeight: true)).Findings, finding => finding.Code == FindingCode.OtherBushel);
+        var finding = Assert.Single(Of(Read(60, "lb/bu-us", isTestWeight: true)).Findings, finding =>
+            finding.Code == FindingCode.OtherBushel
+        );
 
-        Assert.Contains("60 lb in a US (Winchester) bushel. If an imperial (Avery) bushel was meant", finding.Detail.InMetric(), StringComparison.Ordinal);
+        Assert.Contains(
+            "60 lb in a US (Winchester) bushel. If an imperial (Avery) bushel was meant",
+            finding.Detail.InMetric(),
+            StringComparison.Ordinal
+        );
         Assert.Contains("3.21 %", finding.Detail.InMetric(), StringComparison.Ordinal);
         Assert.DoesNotContain(Of(Read(78, "kg/hL", isTestWeight: true)).Findings, other => other.Code == FindingCode.OtherBushel);
     }
@@ -151,11 +166,13 @@ public sealed class BulkDensityEvaluationTests
     [Fact]
     public void Tank_VolumeAndRate_GiveMassAndArea()
     {
-        var result = BulkDensityEvaluation.Evaluate(new BulkDensityQuestion
-        {
-            Evidence = Read(60, "lb/bu-us", isTestWeight: true),
-            Tank = new TankToFill(new Volume(5), Rate: new MassPerArea(0.012)),
-        });
+        var result = BulkDensityEvaluation.Evaluate(
+            new BulkDensityQuestion
+            {
+                Evidence = Read(60, "lb/bu-us", isTestWeight: true),
+                Tank = new TankToFill(new Volume(5), Rate: new MassPerArea(0.012)),
+            }
+        );
 
         Assert.Equal(3862, result.Tank!.Mass.Kilograms, 0.5);
         Assert.Equal(32.2, result.Tank.Area!.Value.SquareMetres / 10_000, 0.05);

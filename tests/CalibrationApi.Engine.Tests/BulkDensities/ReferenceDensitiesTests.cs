@@ -23,13 +23,15 @@ public sealed class ReferenceDensitiesTests
 
     [Theory]
     [MemberData(nameof(Materials))]
-    public void NameOf_EveryMaterial_IsInLowerCaseWords(ReferenceMaterial material) => Assert.Matches("^[a-z]+([ -][a-z]+)*$", ReferenceDensities.NameOf(material));
+    public void NameOf_EveryMaterial_IsInLowerCaseWords(ReferenceMaterial material) =>
+        Assert.Matches("^[a-z]+([ -][a-z]+)*$", ReferenceDensities.NameOf(material));
 
     [Theory]
     [InlineData(ReferenceMaterial.UreaGranular, "granular urea")]
     [InlineData(ReferenceMaterial.FabaBean, "faba bean")]
     [InlineData(ReferenceMaterial.Wheat, "wheat")]
-    public void NameOf_Material_IsWhatPeopleSay(ReferenceMaterial material, string expected) => Assert.Equal(expected, ReferenceDensities.NameOf(material));
+    public void NameOf_Material_IsWhatPeopleSay(ReferenceMaterial material, string expected) =>
+        Assert.Equal(expected, ReferenceDensities.NameOf(material));
 
     // A law's weight of a bushel is no measured density: 60 lb are 772.3 kg/m3, and sound wheat of 70 or 82 kg/hL is nothing unusual.
     [Theory]

@@ -9,12 +9,10 @@ namespace CalibrationApi.Engine.Tests.BulkDensities;
 public sealed class WeighedVolumeTests
 {
     [Fact]
-    public void Density_OneWeighing_IsMassOverVolume() =>
-        NearlyEqual.Assert(620, Weighed(6.2).Density.Value);
+    public void Density_OneWeighing_IsMassOverVolume() => NearlyEqual.Assert(620, Weighed(6.2).Density.Value);
 
     [Fact]
-    public void Density_EqualVolumes_IsTheirMean() =>
-        NearlyEqual.Assert(620, Weighed(6.1, 6.2, 6.3).Density.Value);
+    public void Density_EqualVolumes_IsTheirMean() => NearlyEqual.Assert(620, Weighed(6.1, 6.2, 6.3).Density.Value);
 
     // One filling: its scatter is the prior of 2 %; a perfect scale; a volume within 1 % is rectangular.
     [Fact]
@@ -32,7 +30,11 @@ public sealed class WeighedVolumeTests
     {
         var result = Weighed(6.1, 6.2, 6.3);
 
-        NearlyEqual.Assert(Math.Sqrt(result.Parts.Sum(part => part.Relative * part.Relative)), result.Density.StandardUncertainty / result.Density.Value, 1e-12);
+        NearlyEqual.Assert(
+            Math.Sqrt(result.Parts.Sum(part => part.Relative * part.Relative)),
+            result.Density.StandardUncertainty / result.Density.Value,
+            1e-12
+        );
     }
 
     // One container on one scale is rounded the same way each time: equal readings are worth one, as in a catch test.
@@ -41,13 +43,23 @@ public sealed class WeighedVolumeTests
     {
         var scale = new Scale { Division = new Mass(0.5), StatedAccuracy = new Mass(1e-9) };
         var evidence = Evidence(6.1, 6.2, 6.3) with { Scale = scale };
-        var equal = BulkDensityEvaluation.Evaluate(new BulkDensityQuestion { Evidence = evidence with { Tares = [new(1), new(1), new(1)] } });
-        var shared = BulkDensityEvaluation.Evaluate(new BulkDensityQuestion { Evidence = evidence with { TareReading = TareReading.Shared } });
-        var differing = BulkDensityEvaluation.Evaluate(new BulkDensityQuestion { Evidence = evidence with { Tares = [new(1), new(1), new(1.5)] } });
+        var equal = BulkDensityEvaluation.Evaluate(
+            new BulkDensityQuestion { Evidence = evidence with { Tares = [new(1), new(1), new(1)] } }
+        );
+        var shared = BulkDensityEvaluation.Evaluate(
+            new BulkDensityQuestion { Evidence = evidence with { TareReading = TareReading.Shared } }
+        );
+        var differing = BulkDensityEvaluation.Evaluate(
+            new BulkDensityQuestion { Evidence = evidence with { Tares = [new(1), new(1), new(1.5)] } }
+        );
 
         Assert.Equal(shared.Density, equal.Density);
         Assert.NotEqual(shared.Density, differing.Density);
-        Assert.Contains("equal tare readings", Assert.Single(equal.Assumptions, one => one.Name == "weighed/sharedTare").Origin, StringComparison.Ordinal);
+        Assert.Contains(
+            "equal tare readings",
+            Assert.Single(equal.Assumptions, one => one.Name == "weighed/sharedTare").Origin,
+            StringComparison.Ordinal
+        );
         Assert.DoesNotContain("weighed/sharedTare", shared.Assumptions.Concat(differing.Assumptions).Select(one => one.Name));
     }
 
@@ -59,7 +71,9 @@ public sealed class WeighedVolumeTests
     [Fact]
     public void Density_DegreesOfFreedom_AreThoseOfPriorAndWeighings()
     {
-        var result = BulkDensityEvaluation.Evaluate(new BulkDensityQuestion { Evidence = Evidence(6.1, 6.2, 6.3) with { VolumeTolerance = 0 } });
+        var result = BulkDensityEvaluation.Evaluate(
+            new BulkDensityQuestion { Evidence = Evidence(6.1, 6.2, 6.3) with { VolumeTolerance = 0 } }
+        );
 
         NearlyEqual.Assert(6, result.Density.DegreesOfFreedom, 1e-6);
     }
@@ -78,10 +92,14 @@ public sealed class WeighedVolumeTests
     [Fact]
     public void Assumptions_NothingStated_AreAllListed()
     {
-        var names = BulkDensityEvaluation.Evaluate(new BulkDensityQuestion
-        {
-            Evidence = new WeighedVolume { Volume = new Volume(0.010), IndicatedNet = [new Mass(6.2)] },
-        }).Assumptions.Select(assumption => assumption.Name);
+        var names = BulkDensityEvaluation
+            .Evaluate(
+                new BulkDensityQuestion
+                {
+                    Evidence = new WeighedVolume { Volume = new Volume(0.010), IndicatedNet = [new Mass(6.2)] },
+                }
+            )
+            .Assumptions.Select(assumption => assumption.Name);
 
         Assert.Equal(["weighed/repeatability", "weighed/volumeTolerance", "weighed/scale"], names);
     }
@@ -89,7 +107,9 @@ public sealed class WeighedVolumeTests
     [Fact]
     public void Findings_WeighingsFarApart_AreWarnedOf()
     {
-        Assert.Contains(Weighed(6.2, 5.2, 6.9).Findings, finding => finding.Code == FindingCode.WeighingsScatter && finding.Severity == Severity.Warning);
+        Assert.Contains(Weighed(6.2, 5.2, 6.9).Findings, finding =>
+            finding.Code == FindingCode.WeighingsScatter && finding.Severity == Severity.Warning
+        );
         Assert.DoesNotContain(Weighed(6.1, 6.2, 6.3).Findings, finding => finding.Code == FindingCode.WeighingsScatter);
     }
 
@@ -99,10 +119,12 @@ public sealed class WeighedVolumeTests
     [InlineData(10, false)]
     public void Findings_SmallVolume_IsNotedBelowHalfALitre(double litres, bool expected)
     {
-        var result = BulkDensityEvaluation.Evaluate(new BulkDensityQuestion
-        {
-            Evidence = new WeighedVolume { Volume = new Volume(litres / 1000), IndicatedNet = [new Mass(0.62 * litres)] },
-        });
+        var result = BulkDensityEvaluation.Evaluate(
+            new BulkDensityQuestion
+            {
+                Evidence = new WeighedVolume { Volume = new Volume(litres / 1000), IndicatedNet = [new Mass(0.62 * litres)] },
+            }
+        );
 
         Assert.Equal(expected, result.Findings.Any(finding => finding.Code == FindingCode.SmallVolume));
     }
@@ -113,13 +135,15 @@ public sealed class WeighedVolumeTests
     public void Headline_Weighings_AreCounted(int count, string expected) =>
         Assert.Contains(expected, Weighed([.. Enumerable.Repeat(6.2, count)]).Headline.InMetric(), StringComparison.Ordinal);
 
-    private static BulkDensityResult Weighed(params double[] kilograms) => BulkDensityEvaluation.Evaluate(new BulkDensityQuestion { Evidence = Evidence(kilograms) });
+    private static BulkDensityResult Weighed(params double[] kilograms) =>
+        BulkDensityEvaluation.Evaluate(new BulkDensityQuestion { Evidence = Evidence(kilograms) });
 
-    private static WeighedVolume Evidence(params double[] kilograms) => new()
-    {
-        Volume = new Volume(0.010),
-        VolumeTolerance = 0.01,
-        Scale = Given.Perfect,
-        IndicatedNet = [.. kilograms.Select(one => new Mass(one))],
-    };
+    private static WeighedVolume Evidence(params double[] kilograms) =>
+        new()
+        {
+            Volume = new Volume(0.010),
+            VolumeTolerance = 0.01,
+            Scale = Given.Perfect,
+            IndicatedNet = [.. kilograms.Select(one => new Mass(one))],
+        };
 }

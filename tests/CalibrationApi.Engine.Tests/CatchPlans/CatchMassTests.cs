@@ -112,14 +112,21 @@ public sealed class CatchMassTests
     public void Findings_SmallSeed_HasNoLeastCatch()
     {
         Assert.DoesNotContain(Planned.Plan(Planned.Rear).Evaluated().Findings, each => each.Code == FindingCode.BoundsCross);
-        Assert.DoesNotContain(
-            Planned.Plan(Planned.Rear with { Material = ProductMaterial.SmallSeed }).Evaluated().Findings, each => each.Code == FindingCode.BoundsCross);
+        Assert.DoesNotContain(Planned.Plan(Planned.Rear with { Material = ProductMaterial.SmallSeed }).Evaluated().Findings, each =>
+            each.Code == FindingCode.BoundsCross
+        );
     }
 
     [Fact]
     public void Evaluate_BoundUnderOneRevolution_IsRefusedWithTheMeter()
     {
-        var plan = Planned.Plan(Planned.Front, Planned.Front with { Value = new ReferenceValue(Given.PerRevolution(342), ReferenceKind.ValueInForce, 0.012) });
+        var plan = Planned.Plan(
+            Planned.Front,
+            Planned.Front with
+            {
+                Value = new ReferenceValue(Given.PerRevolution(342), ReferenceKind.ValueInForce, 0.012),
+            }
+        );
 
         var refusal = Assert.Single(CatchPlanEvaluation.Evaluate(plan).Refusals);
         Assert.Equal(RefusalCode.SettingsAtOdds, refusal.Code);
@@ -134,7 +141,11 @@ public sealed class CatchMassTests
 
         var refusal = Assert.Single(CatchPlanEvaluation.Evaluate(plan).Refusals);
 
-        Assert.StartsWith("The empty container already weighs as much as what one person lifts allows.", refusal.Detail.InMetric(), StringComparison.Ordinal);
+        Assert.StartsWith(
+            "The empty container already weighs as much as what one person lifts allows.",
+            refusal.Detail.InMetric(),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]

@@ -38,8 +38,16 @@ public sealed class CatchPlanAssumptionTests
     [Fact]
     public void Assumptions_PlanStatedInFull_ListOnlyWhatBelongsToTheMeters()
     {
-        var names = (Planned.Plan(Planned.Front) with { ShortestRun = new Duration(20), LiftLimit = new Mass(25), Container = Planned.ThirtyLitres with { Fill = 0.9 } })
-            .Evaluated().Assumptions.Select(assumption => assumption.Name);
+        var names = (
+            Planned.Plan(Planned.Front) with
+            {
+                ShortestRun = new Duration(20),
+                LiftLimit = new Mass(25),
+                Container = Planned.ThirtyLitres with { Fill = 0.9 },
+            }
+        )
+            .Evaluated()
+            .Assumptions.Select(assumption => assumption.Name);
 
         Assert.Equal(["leastCatch", "precisionProbability", "repeatability", "scaleLimit"], names.Order());
     }
@@ -66,15 +74,21 @@ public sealed class CatchPlanAssumptionTests
     public void Assumptions_SlowFlowAndNoMaterial_AreTakenAsSmallSeed()
     {
         Assert.Equal("rear", Single(Planned.Plan(Planned.Rear), "material").Meter);
-        Assert.DoesNotContain(
-            Planned.Plan(Planned.Rear with { Material = ProductMaterial.SmallSeed }).Evaluated().Assumptions, each => each.Name == "material");
+        Assert.DoesNotContain(Planned.Plan(Planned.Rear with { Material = ProductMaterial.SmallSeed }).Evaluated().Assumptions, each =>
+            each.Name == "material"
+        );
     }
 
     [Fact]
-    public void Assumptions_SeveralMeters_SayWhichMeterTheyAreAbout() => Assert.Equal(
-        ["front", "rear"],
-        Planned.Plan(Planned.Front, Planned.Rear).Evaluated().Assumptions.Where(each => each.Name == "scaleLimit").Select(each => each.Meter));
+    public void Assumptions_SeveralMeters_SayWhichMeterTheyAreAbout() =>
+        Assert.Equal(
+            ["front", "rear"],
+            Planned
+                .Plan(Planned.Front, Planned.Rear)
+                .Evaluated()
+                .Assumptions.Where(each => each.Name == "scaleLimit")
+                .Select(each => each.Meter)
+        );
 
-    private static Assumption Single(CatchPlan plan, string name) =>
-        Assert.Single(plan.Evaluated().Assumptions, each => each.Name == name);
+    private static Assumption Single(CatchPlan plan, string name) => Assert.Single(plan.Evaluated().Assumptions, each => each.Name == name);
 }

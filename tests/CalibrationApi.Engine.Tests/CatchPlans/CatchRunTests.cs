@@ -24,8 +24,7 @@ public sealed class CatchRunTests
     }
 
     [Fact]
-    public void CatchMass_Always_IsRevolutionsTimesTheValuePlannedWith() =>
-        Assert.Equal(47 * 0.342, Front.CatchMass.Kilograms, 1e-12);
+    public void CatchMass_Always_IsRevolutionsTimesTheValuePlannedWith() => Assert.Equal(47 * 0.342, Front.CatchMass.Kilograms, 1e-12);
 
     // n = R W v / k.
     [Fact]
@@ -37,8 +36,7 @@ public sealed class CatchRunTests
         NearlyEqual.Assert(47 / Front.MeterSpeed.RevolutionsPerSecond, Front.RunTime.Seconds);
 
     [Fact]
-    public void SimulatedArea_Always_IsTheMassOverTheRate() =>
-        NearlyEqual.Assert(47 * 0.342 / 0.009, Front.SimulatedArea.SquareMetres);
+    public void SimulatedArea_Always_IsTheMassOverTheRate() => NearlyEqual.Assert(47 * 0.342 / 0.009, Front.SimulatedArea.SquareMetres);
 
     [Fact]
     public void SimulatedArea_Always_IsTheAreaThatTheMachineBelievesToDrive() =>
@@ -59,7 +57,9 @@ public sealed class CatchRunTests
         var checks = Assert.Single(plan.Evaluated().Meters).SpeedChecks;
 
         Assert.Equal([1, 7], checks.Select(check => check.GroundSpeed.MetresPerSecond));
-        Assert.Equal([0.081 / 0.342, 7 * 0.081 / 0.342], checks.Select(check => check.MeterSpeed.RevolutionsPerSecond), (a, b) => NearlyEqual.Holds(a, b, 1e-12));
+        Assert.Equal([0.081 / 0.342, 7 * 0.081 / 0.342], checks.Select(check => check.MeterSpeed.RevolutionsPerSecond), (a, b) =>
+            NearlyEqual.Holds(a, b, 1e-12)
+        );
         Assert.Equal([true, false], checks.Select(check => check.Within));
     }
 

@@ -21,15 +21,18 @@ public sealed class CommonRunTests
     {
         var result = Planned.Plan(Planned.Front, Planned.Middle).Evaluated();
 
-        Assert.All(result.StopOrder, stop => Assert.Equal(
-            stop.Meters.Select(name => result.Meters.Single(meter => meter.Meter.Name == name).RunTime), stop.Times));
+        Assert.All(result.StopOrder, stop =>
+            Assert.Equal(stop.Meters.Select(name => result.Meters.Single(meter => meter.Meter.Name == name).RunTime), stop.Times)
+        );
     }
 
     // t = m / (R W v): 47 revolutions of 0.342 kg at 90 kg/ha take 79.4 s, at 95 kg/ha 75.2 s.
     [Fact]
     public void StopOrder_StopsCloserThanTenSeconds_ShareAnEntryAndANote()
     {
-        var result = Planned.Plan(Planned.Front, Planned.Front with { Name = "second", TargetRate = new(0.0095) }, Planned.Rear).Evaluated();
+        var result = Planned
+            .Plan(Planned.Front, Planned.Front with { Name = "second", TargetRate = new(0.0095) }, Planned.Rear)
+            .Evaluated();
 
         Assert.Equal(["second", "front"], result.StopOrder[0].Meters);
         Assert.Equal(2, result.StopOrder.Count);
@@ -38,8 +41,8 @@ public sealed class CommonRunTests
     }
 
     [Fact]
-    public void StopOrder_StopsFarApart_StandAlone() => Assert.All(
-        Planned.Plan(Planned.Front, Planned.Middle, Planned.Rear).Evaluated().StopOrder, stop => Assert.Single(stop.Meters));
+    public void StopOrder_StopsFarApart_StandAlone() =>
+        Assert.All(Planned.Plan(Planned.Front, Planned.Middle, Planned.Rear).Evaluated().StopOrder, stop => Assert.Single(stop.Meters));
 
     [Fact]
     public void SharedShaft_AllMeters_StopWithTheOneThatIsFullFirst()
@@ -98,14 +101,23 @@ public sealed class CommonRunTests
     }
 
     [Fact]
-    public void Headline_SeveralCatches_SaysHowOften() => Assert.Contains(
-        "five times", Planned.Plan(Planned.Rear with { Repeatability = 0.02 }).Evaluated().Headline.InMetric(), StringComparison.Ordinal);
+    public void Headline_SeveralCatches_SaysHowOften() =>
+        Assert.Contains(
+            "five times",
+            Planned.Plan(Planned.Rear with { Repeatability = 0.02 }).Evaluated().Headline.InMetric(),
+            StringComparison.Ordinal
+        );
 
     [Fact]
     public void RunTime_StopTime_DoesNotDependOnTheValuePlannedWith()
     {
         var one = Assert.Single(Planned.Plan(Planned.Front).Evaluated().Meters);
-        var other = Assert.Single(Planned.Plan(Planned.Front with { Value = new ReferenceValue(Given.PerRevolution(0.171), ReferenceKind.ValueInForce, 0.012) }).Evaluated().Meters);
+        var other = Assert.Single(
+            Planned
+                .Plan(Planned.Front with { Value = new ReferenceValue(Given.PerRevolution(0.171), ReferenceKind.ValueInForce, 0.012) })
+                .Evaluated()
+                .Meters
+        );
 
         NearlyEqual.Assert(one.CatchMass.Kilograms / one.RunTime.Seconds, other.CatchMass.Kilograms / other.RunTime.Seconds);
     }

@@ -12,8 +12,9 @@ public sealed class PlanStepsTests
         new("fan drive", null, null),
     ];
 
-    private static readonly IReadOnlyList<PlanStep> Steps =
-        (Planned.Plan(Planned.Front, Planned.Rear) with { DisturbedPoints = Points }).Evaluated().Steps;
+    private static readonly IReadOnlyList<PlanStep> Steps = (Planned.Plan(Planned.Front, Planned.Rear) with { DisturbedPoints = Points })
+        .Evaluated()
+        .Steps;
 
     [Fact]
     public void Steps_Ids_AreUniqueAndEveryDependencyExists()
@@ -48,7 +49,8 @@ public sealed class PlanStepsTests
             {
                 var turnFirst = AllBefore(steps, hand.Id).Contains(turn.Id);
                 Assert.NotEqual(turnFirst, AllBefore(steps, turn.Id).Contains(hand.Id));
-                var between = AllBefore(steps, turnFirst ? hand.Id : turn.Id).Where(id => AllBefore(steps, id).Contains(turnFirst ? turn.Id : hand.Id));
+                var between = AllBefore(steps, turnFirst ? hand.Id : turn.Id)
+                    .Where(id => AllBefore(steps, id).Contains(turnFirst ? turn.Id : hand.Id));
                 Assert.Contains(between, id => id.StartsWith(turnFirst ? "make-safe-" : "stand-clear-", StringComparison.Ordinal));
             }
         }
@@ -87,7 +89,16 @@ public sealed class PlanStepsTests
         {
             string[] order =
             [
-                $"place-container-{i}", "set-simulated-speed", $"prime-meter-{i}", $"check-drive-{i}", $"tare-{i}", "zero-counts", "run", $"stop-meter-{i}", $"weigh-{i}", "evaluate",
+                $"place-container-{i}",
+                "set-simulated-speed",
+                $"prime-meter-{i}",
+                $"check-drive-{i}",
+                $"tare-{i}",
+                "zero-counts",
+                "run",
+                $"stop-meter-{i}",
+                $"weigh-{i}",
+                "evaluate",
             ];
             foreach (var (before, after) in order.Zip(order.Skip(1)))
                 Assert.Contains(before, AllBefore(Steps, after));
@@ -104,8 +115,7 @@ public sealed class PlanStepsTests
     }
 
     [Fact]
-    public void Steps_OneMeter_DoesNotWaitForAnother() =>
-        Assert.DoesNotContain("prime-meter-1", AllBefore(Steps, "prime-meter-2"));
+    public void Steps_OneMeter_DoesNotWaitForAnother() => Assert.DoesNotContain("prime-meter-1", AllBefore(Steps, "prime-meter-2"));
 
     [Fact]
     public void Steps_MeterSteps_NameTheirMeter()
@@ -128,10 +138,15 @@ public sealed class PlanStepsTests
     [InlineData(TareReading.Zeroed, "Set the scale to zero with the empty container")]
     [InlineData(TareReading.Each, "Weigh the empty container (")]
     [InlineData(TareReading.Shared, "Weigh the empty container (")]
-    public void Steps_WayOfTaring_IsFollowed(TareReading tare, string expected) => Assert.Contains(
-        expected,
-        (Planned.Plan(Planned.Front) with { TareReading = tare }).Evaluated().Steps.Single(step => step.Id == "tare-1").Detail.InMetric(),
-        StringComparison.Ordinal);
+    public void Steps_WayOfTaring_IsFollowed(TareReading tare, string expected) =>
+        Assert.Contains(
+            expected,
+            (Planned.Plan(Planned.Front) with { TareReading = tare })
+                .Evaluated()
+                .Steps.Single(step => step.Id == "tare-1")
+                .Detail.InMetric(),
+            StringComparison.Ordinal
+        );
 
     [Theory]
     [InlineData("manual-first")]
@@ -145,10 +160,16 @@ public sealed class PlanStepsTests
         Assert.Single(Planned.Plan(Planned.Front).Evaluated().Cautions, caution => caution.Code == code);
 
     [Fact]
-    public void Cautions_HeavyContainer_NamesTheHeaviestWithItsCatch() => Assert.Contains(
-        "24.34 kg",
-        Planned.Plan(Planned.Front, Planned.Middle).Evaluated().Cautions.Single(caution => caution.Code == "heavy-container").Detail.InMetric(),
-        StringComparison.Ordinal);
+    public void Cautions_HeavyContainer_NamesTheHeaviestWithItsCatch() =>
+        Assert.Contains(
+            "24.34 kg",
+            Planned
+                .Plan(Planned.Front, Planned.Middle)
+                .Evaluated()
+                .Cautions.Single(caution => caution.Code == "heavy-container")
+                .Detail.InMetric(),
+            StringComparison.Ordinal
+        );
 
     /// <summary>Fails when a step comes, directly or not, after itself or after one that does not exist.</summary>
     internal static void AssertAcyclic(IReadOnlyList<PlanStep> steps)

@@ -46,7 +46,8 @@ public sealed class PlannedCatchCountTests
     public void Catches_NarrowerPrecision_AreMore()
     {
         var counts = ((double[])[0.03, 0.02, 0.012, 0.008])
-            .Select(wanted => Only(Planned.Plan(Planned.Front) with { WantedPrecision = wanted }).Catches!.Value).ToArray();
+            .Select(wanted => Only(Planned.Plan(Planned.Front) with { WantedPrecision = wanted }).Catches!.Value)
+            .ToArray();
 
         Assert.All(counts.Zip(counts.Skip(1)), pair => Assert.True(pair.First < pair.Second));
     }
@@ -57,26 +58,39 @@ public sealed class PlannedCatchCountTests
         var plan = Planned.Plan(Planned.Front) with { Scale = Given.Platform with { StatedAccuracy = new Mass(0.6) } };
 
         Assert.Null(Only(plan).Catches);
-        Assert.Contains("cannot be reached with this scale", Assert.Single(plan.Evaluated().Findings, finding => finding.Code == FindingCode.PrecisionOutOfReach).Detail.InMetric(), StringComparison.Ordinal);
+        Assert.Contains(
+            "cannot be reached with this scale",
+            Assert.Single(plan.Evaluated().Findings, finding => finding.Code == FindingCode.PrecisionOutOfReach).Detail.InMetric(),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
     public void Catches_SharedTare_CountsAsCommonToAll()
     {
-        var each = Planned.Plan(Planned.Front with { Repeatability = 0.01 }) with { Scale = Given.Platform with { Division = new Mass(0.2), StatedAccuracy = new Mass(0.05) } };
+        var each = Planned.Plan(Planned.Front with { Repeatability = 0.01 }) with
+        {
+            Scale = Given.Platform with { Division = new Mass(0.2), StatedAccuracy = new Mass(0.05) },
+        };
         var shared = each with { TareReading = TareReading.Shared };
 
         NearlyEqual.Assert(
             CatchCount.ExpectedPrecision(
-                1, 1e-4, 4, 0.04 / 12 / (16.074 * 16.074) + 0.01 / 6 / (47 * 47),
-                Math.Sqrt(0.0025 / 3 + 0.04 / 12) / 16.074, 0.95),
+                1,
+                1e-4,
+                4,
+                0.04 / 12 / (16.074 * 16.074) + 0.01 / 6 / (47 * 47),
+                Math.Sqrt(0.0025 / 3 + 0.04 / 12) / 16.074,
+                0.95
+            ),
             Only(shared).ExpectedPrecision.Fraction,
-            1e-12);
+            1e-12
+        );
     }
 
     [Fact]
-    public void Catches_StatedRepeatability_TakesThePlaceOfTheDefault() => Assert.True(
-        Only(Planned.Plan(Planned.Front with { Repeatability = 0.03 })).Catches > Only(Planned.Plan(Planned.Front)).Catches);
+    public void Catches_StatedRepeatability_TakesThePlaceOfTheDefault() =>
+        Assert.True(Only(Planned.Plan(Planned.Front with { Repeatability = 0.03 })).Catches > Only(Planned.Plan(Planned.Front)).Catches);
 
     private static MeterPlan Only(CatchPlan plan) => Assert.Single(plan.Evaluated().Meters);
 }

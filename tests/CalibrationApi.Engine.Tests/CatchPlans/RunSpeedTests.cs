@@ -6,7 +6,9 @@ using CalibrationApi.Engine.Repeatability;
 
 namespace CalibrationApi.Engine.Tests.CatchPlans;
 
-/// <summary>Which ground speed is simulated where the planned one takes a meter beyond its limits or leaves too short or too long a run.</summary>
+/// <summary>
+/// Which ground speed is simulated where the planned one takes a meter beyond its limits or leaves too short or too long a run.
+/// </summary>
 public sealed class RunSpeedTests
 {
     // 300 kg/ha on 12 m at 15 km/h: 1.5 kg/s, 4 rev/s. Nine revolutions fill a bucket of 5.4 L in 2.25 s.
@@ -48,8 +50,11 @@ public sealed class RunSpeedTests
     [Theory]
     [InlineData(5)]
     [InlineData(40)]
-    public void SimulatedSpeed_ShortestRunStated_IsTheCallers(double seconds) => NearlyEqual.Assert(
-        seconds, Assert.Single((FastRun with { ShortestRun = new Duration(seconds) }).Evaluated().Meters).RunTime.Seconds);
+    public void SimulatedSpeed_ShortestRunStated_IsTheCallers(double seconds) =>
+        NearlyEqual.Assert(
+            seconds,
+            Assert.Single((FastRun with { ShortestRun = new Duration(seconds) }).Evaluated().Meters).RunTime.Seconds
+        );
 
     // 151 rpm of a meter that turns 120 at most.
     [Fact]
@@ -107,13 +112,22 @@ public sealed class RunSpeedTests
         Assert.Equal(220, raised.Revolutions.Count);
         NearlyEqual.Assert(220 * 0.031 / (0.0006 * 9 * 300), raised.SimulatedSpeed.MetresPerSecond);
         Assert.Equal(30 / 1.05, Assert.Single(held.Meters).MeterSpeed.Rpm(), 1e-9);
-        Assert.Contains("Allow a run of ", Assert.Single(held.Findings, finding => finding.Code == FindingCode.BoundsCross).Detail.InMetric(), StringComparison.Ordinal);
+        Assert.Contains(
+            "Allow a run of ",
+            Assert.Single(held.Findings, finding => finding.Code == FindingCode.BoundsCross).Detail.InMetric(),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
     public void SimulatedSpeed_ThatWouldBeFarFromThePlannedOne_IsRaisedToItsDoubleAtMost()
     {
-        var trickle = Planned.Rear with { Material = ProductMaterial.FreeFlowing, TargetRate = new MassPerArea(0.0002), SpeedLimits = Between(1, 500) };
+        var trickle = Planned.Rear with
+        {
+            Material = ProductMaterial.FreeFlowing,
+            TargetRate = new MassPerArea(0.0002),
+            SpeedLimits = Between(1, 500),
+        };
 
         Assert.Equal(new Speed(5), Assert.Single(Planned.Plan(trickle).Evaluated().Meters).SimulatedSpeed);
     }
@@ -125,7 +139,11 @@ public sealed class RunSpeedTests
         var result = Planned.Plan(slow).Evaluated();
 
         Assert.Equal(new Speed(2.5), Assert.Single(result.Meters).SimulatedSpeed);
-        Assert.Contains("state the highest speed of the meter", Assert.Single(result.Findings, finding => finding.Code == FindingCode.BoundsCross).Detail.InMetric(), StringComparison.Ordinal);
+        Assert.Contains(
+            "state the highest speed of the meter",
+            Assert.Single(result.Findings, finding => finding.Code == FindingCode.BoundsCross).Detail.InMetric(),
+            StringComparison.Ordinal
+        );
     }
 
     // The bucket of the one slows the run down, in which the other one brings too little; alone, 9 km/h bring enough of it.
@@ -138,8 +156,11 @@ public sealed class RunSpeedTests
 
         Assert.Contains(
             "Catch this meter in a run of its own, at a simulated 9 km/h.",
-            Assert.Single(together.Findings, finding => finding.Code == FindingCode.BoundsCross && finding.Meter == "rear").Detail.InMetric(),
-            StringComparison.Ordinal);
+            Assert
+                .Single(together.Findings, finding => finding.Code == FindingCode.BoundsCross && finding.Meter == "rear")
+                .Detail.InMetric(),
+            StringComparison.Ordinal
+        );
         Assert.DoesNotContain(alone.Findings, finding => finding.Code == FindingCode.BoundsCross);
     }
 
@@ -157,7 +178,11 @@ public sealed class RunSpeedTests
             Assert.NotEqual(result.Meters[0].SimulatedSpeed, result.Meters[1].SimulatedSpeed);
             Assert.StartsWith("No simulated speed suits all these meters", result.Headline.InMetric(), StringComparison.Ordinal);
             Assert.Contains(result.Findings, finding => finding.Code == FindingCode.MetersRunApart);
-            Assert.Contains("one after the other", result.Steps.Single(step => step.Id == "run").Detail.InMetric(), StringComparison.Ordinal);
+            Assert.Contains(
+                "one after the other",
+                result.Steps.Single(step => step.Id == "run").Detail.InMetric(),
+                StringComparison.Ordinal
+            );
             Assert.Contains("stop-meter-2", result.Steps.Select(step => step.Id));
         }
     }
@@ -178,8 +203,9 @@ public sealed class RunSpeedTests
     {
         var own = Planned.Rear with { Container = new Container(new Volume(0.01), new Mass(0.5)) };
 
-        Assert.DoesNotContain(
-            (Planned.Plan(Planned.Front, own) with { ContainersAtHand = 1 }).Evaluated().Findings, finding => finding.Code == FindingCode.TooFewContainers);
+        Assert.DoesNotContain((Planned.Plan(Planned.Front, own) with { ContainersAtHand = 1 }).Evaluated().Findings, finding =>
+            finding.Code == FindingCode.TooFewContainers
+        );
     }
 
     // No speed mends it, and the other meter has nothing to do with it.
@@ -201,11 +227,19 @@ public sealed class RunSpeedTests
     [Fact]
     public void ShortRun_BeyondAnyNumberOfCatches_NamesNone()
     {
-        var flood = Planned.Meter("front", "wheat", 5000, 780, 0.375) with { SpeedLimits = Between(40_000, 90_000), Container = Fast.Container };
+        var flood = Planned.Meter("front", "wheat", 5000, 780, 0.375) with
+        {
+            SpeedLimits = Between(40_000, 90_000),
+            Container = Fast.Container,
+        };
         var result = Planned.Plan(flood).Evaluated();
 
         Assert.Null(Assert.Single(result.Meters).CatchesForLongRun);
-        Assert.DoesNotContain("Otherwise", Assert.Single(result.Findings, finding => finding.Code == FindingCode.ShortRun).Detail.InMetric(), StringComparison.Ordinal);
+        Assert.DoesNotContain(
+            "Otherwise",
+            Assert.Single(result.Findings, finding => finding.Code == FindingCode.ShortRun).Detail.InMetric(),
+            StringComparison.Ordinal
+        );
     }
 
     private static MeterSpeedLimits Between(double lowest, double highest) => new(Planned.Rpm(lowest), Planned.Rpm(highest));

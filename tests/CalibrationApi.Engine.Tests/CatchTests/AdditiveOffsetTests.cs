@@ -49,10 +49,11 @@ public sealed class AdditiveOffsetTests
         Assert.True(shared.OffsetProbability > each.OffsetProbability);
     }
 
-    private static CatchTest WithOffset(double offset, params double[] revolutions) => new()
-    {
-        Catches = [.. revolutions.Select(n => Given.Net(offset + 0.36 * n, n, Given.NoResolution))],
-        Scale = Given.Perfect,
-        Limits = Given.OnePercent,
-    };
+    private static CatchTest WithOffset(double offset, params double[] revolutions) =>
+        new()
+        {
+            Catches = [.. revolutions.Select(n => Given.Net(offset + 0.36 * n, n, Given.NoResolution))],
+            Scale = Given.Perfect,
+            Limits = Given.OnePercent,
+        };
 }

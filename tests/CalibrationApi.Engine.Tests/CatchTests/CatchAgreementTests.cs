@@ -55,7 +55,11 @@ public sealed class CatchAgreementTests
         var spread = 0.016 * Math.Sqrt((catches - 1.0) / catches);
         var values = Enumerable.Range(0, catches).Select(i => 0.36 * (1 + (i % 2 == 0 ? spread : -spread))).ToArray();
 
-        Assert.InRange((Given.PureTest(values) with { Limits = new() { Repeatability = 0.01 } }).Evaluated().Agreement.QProbability, 0.05, 0.3);
+        Assert.InRange(
+            (Given.PureTest(values) with { Limits = new() { Repeatability = 0.01 } }).Evaluated().Agreement.QProbability,
+            0.05,
+            0.3
+        );
     }
 
     [Fact]
@@ -110,8 +114,8 @@ public sealed class CatchAgreementTests
         Assert.Equal(0, Given.PureTest(0.36, 0.36, 0.36, 0.36, 0.36, 0.36).Evaluated().Agreement.Grubbs);
 
     [Fact]
-    public void Spread_TwoCatches_IsTheirRelativeStandardDeviation() => NearlyEqual.Assert(
-        Math.Sqrt(2) * 0.01, Given.PureTest(0.99, 1.01).Evaluated().Agreement.Spread, 1e-9);
+    public void Spread_TwoCatches_IsTheirRelativeStandardDeviation() =>
+        NearlyEqual.Assert(Math.Sqrt(2) * 0.01, Given.PureTest(0.99, 1.01).Evaluated().Agreement.Spread, 1e-9);
 
     [Theory]
     [InlineData(0.049, 0.051, true)]
@@ -129,14 +133,19 @@ public sealed class CatchAgreementTests
     public void HasCatchApart_TwoCatches_GoesByTheirDifference(double probability, double spread, bool apart) =>
         Assert.Equal(apart, Agreement(probability, spread, farthest: null).HasCatchApart(0.05));
 
-    private static CatchAgreement Agreement(double probability, double spread, (int Catch, double Deviation, double Probability)? farthest) => new()
-    {
-        Spread = spread,
-        Q = 0,
-        QProbability = probability,
-        ErrorEach = 0.05,
-        FarthestCatch = farthest?.Catch,
-        FarthestDeviation = farthest?.Deviation ?? 0,
-        FarthestProbability = farthest?.Probability ?? 1,
-    };
+    private static CatchAgreement Agreement(
+        double probability,
+        double spread,
+        (int Catch, double Deviation, double Probability)? farthest
+    ) =>
+        new()
+        {
+            Spread = spread,
+            Q = 0,
+            QProbability = probability,
+            ErrorEach = 0.05,
+            FarthestCatch = farthest?.Catch,
+            FarthestDeviation = farthest?.Deviation ?? 0,
+            FarthestProbability = farthest?.Probability ?? 1,
+        };
 }

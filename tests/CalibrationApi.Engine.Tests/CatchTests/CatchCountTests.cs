@@ -11,10 +11,12 @@ public sealed class CatchCountTests
     [InlineData(1, 4)]
     [InlineData(2, 5)]
     [InlineData(9, 12)]
-    public void ExpectedPrecision_OnlyRepeatability_FallsWithTheRootOfTheCatches(int catches, double nu) => NearlyEqual.Assert(
-        StudentT.CoverageFactor(0.95, nu) * 0.01 / Math.Sqrt(catches),
-        CatchCount.ExpectedPrecision(catches, 1e-4, 4, 0, 0, 0.95),
-        1e-11);
+    public void ExpectedPrecision_OnlyRepeatability_FallsWithTheRootOfTheCatches(int catches, double nu) =>
+        NearlyEqual.Assert(
+            StudentT.CoverageFactor(0.95, nu) * 0.01 / Math.Sqrt(catches),
+            CatchCount.ExpectedPrecision(catches, 1e-4, 4, 0, 0, 0.95),
+            1e-11
+        );
 
     [Fact]
     public void ExpectedPrecision_CommonPart_IsNotAveraged()
@@ -27,8 +29,10 @@ public sealed class CatchCountTests
     [Fact]
     public void ExpectedPrecision_OneMoreCatch_IsAlwaysSmaller()
     {
-        var precisions = Enumerable.Range(1, CatchCount.Most)
-            .Select(catches => CatchCount.ExpectedPrecision(catches, 1e-4, 4, 2e-5, 0.001, 0.95)).ToArray();
+        var precisions = Enumerable
+            .Range(1, CatchCount.Most)
+            .Select(catches => CatchCount.ExpectedPrecision(catches, 1e-4, 4, 2e-5, 0.001, 0.95))
+            .ToArray();
 
         Assert.All(precisions.Zip(precisions.Skip(1)), pair => Assert.True(pair.First > pair.Second));
     }

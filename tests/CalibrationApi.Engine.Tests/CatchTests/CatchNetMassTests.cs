@@ -23,8 +23,7 @@ public sealed class CatchNetMassTests
     [Theory]
     [InlineData(0)]
     [InlineData(-1)]
-    public void Net_MassNotAboveZero_IsRefused(double net) =>
-        Assert.Throws<ArgumentOutOfRangeException>(() => Given.Net(net, 47));
+    public void Net_MassNotAboveZero_IsRefused(double net) => Assert.Throws<ArgumentOutOfRangeException>(() => Given.Net(net, 47));
 
     [Theory]
     [InlineData(0, 0.1)]

@@ -17,8 +17,18 @@ public sealed class CatchTestAssumptionTests
         var assumptions = TwoCatches.InForce(0.342).Evaluated().Assumptions;
 
         Assert.Equal(
-            ["repeatability", "scaleLimit", "dayToDay", "secondTestChange", "tolerance", "wantedPrecision", "valueInForce/relativeUncertainty", "sharedTare"],
-            assumptions.Select(assumption => assumption.Name));
+            [
+                "repeatability",
+                "scaleLimit",
+                "dayToDay",
+                "secondTestChange",
+                "tolerance",
+                "wantedPrecision",
+                "valueInForce/relativeUncertainty",
+                "sharedTare",
+            ],
+            assumptions.Select(assumption => assumption.Name)
+        );
         Assert.All(assumptions, assumption => Assert.False(string.IsNullOrWhiteSpace(assumption.Origin)));
     }
 
@@ -61,7 +71,10 @@ public sealed class CatchTestAssumptionTests
             },
         };
 
-        Assert.Equal(["scaleLimit"], (test with { TareReading = TareReading.Zeroed }).Evaluated().Assumptions.Select(assumption => assumption.Name));
+        Assert.Equal(
+            ["scaleLimit"],
+            (test with { TareReading = TareReading.Zeroed }).Evaluated().Assumptions.Select(assumption => assumption.Name)
+        );
     }
 
     [Fact]
@@ -87,14 +100,19 @@ public sealed class CatchTestAssumptionTests
         double Of(double kilograms, double turns) => Math.Pow(RepeatabilityPrior.Default(null, kilograms, turns).Relative, 2);
 
         NearlyEqual.Assert(
-            Math.Sqrt((Of(17, 47) + Of(4, 11)) / 2), Single(Given.Test(Given.Net(17, 47), Given.Net(4, 11)), "repeatability").Value!.Canonical, 1e-9);
+            Math.Sqrt((Of(17, 47) + Of(4, 11)) / 2),
+            Single(Given.Test(Given.Net(17, 47), Given.Net(4, 11)), "repeatability").Value!.Canonical,
+            1e-9
+        );
     }
 
     // One small catch beside good ones once made the whole test less sure than the good ones alone.
     [Fact]
-    public void Evaluate_SmallCatchBesideGoodOnes_NarrowsTheInterval() => Assert.True(
-        Given.Test(Given.Delivering(0.36), Given.Delivering(0.362), Given.Delivering(0.361, 10)).Evaluated().Estimate.RelativeExpanded
-        < Given.Test(Given.Delivering(0.36), Given.Delivering(0.362)).Evaluated().Estimate.RelativeExpanded);
+    public void Evaluate_SmallCatchBesideGoodOnes_NarrowsTheInterval() =>
+        Assert.True(
+            Given.Test(Given.Delivering(0.36), Given.Delivering(0.362), Given.Delivering(0.361, 10)).Evaluated().Estimate.RelativeExpanded
+                < Given.Test(Given.Delivering(0.36), Given.Delivering(0.362)).Evaluated().Estimate.RelativeExpanded
+        );
 
     [Fact]
     public void Evaluate_ClassedScale_ListsItsLimitAtTheLoad()
@@ -121,7 +139,10 @@ public sealed class CatchTestAssumptionTests
     [InlineData(true, false)]
     public void Evaluate_ScaleOfTheOldValue_IsAssumedTheSameOnlyWhereNotStated(bool? fromAnotherScale, bool listed)
     {
-        var names = TwoCatches.InForce(0.342, fromAnotherScale: fromAnotherScale).Evaluated().Assumptions.Select(assumption => assumption.Name);
+        var names = TwoCatches
+            .InForce(0.342, fromAnotherScale: fromAnotherScale)
+            .Evaluated()
+            .Assumptions.Select(assumption => assumption.Name);
 
         Assert.Equal(listed, names.Contains("valueInForce/fromAnotherScale"));
     }

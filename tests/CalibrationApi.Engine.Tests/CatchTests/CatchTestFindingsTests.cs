@@ -22,8 +22,12 @@ public sealed class CatchTestFindingsTests
     }
 
     [Fact]
-    public void DefaultRepeatabilityUsed_OneCatch_SaysNothingAboutScatter() => Assert.StartsWith(
-        "One catch says nothing about scatter", Detail(Given.Test(Given.Net(17, 47)), FindingCode.DefaultRepeatabilityUsed), StringComparison.Ordinal);
+    public void DefaultRepeatabilityUsed_OneCatch_SaysNothingAboutScatter() =>
+        Assert.StartsWith(
+            "One catch says nothing about scatter",
+            Detail(Given.Test(Given.Net(17, 47)), FindingCode.DefaultRepeatabilityUsed),
+            StringComparison.Ordinal
+        );
 
     [Fact]
     public void DefaultRepeatabilityUsed_RepeatabilityStatedOrManyCatches_IsQuiet()
@@ -67,10 +71,18 @@ public sealed class CatchTestFindingsTests
     }
 
     [Fact]
-    public void CoarseScale_FewDivisions_IsNotedWithTheirNumber() => Assert.Contains(
-        "only 340 divisions of 0.05 kg",
-        Detail(Given.Test(Given.Net(17, 47)) with { Scale = Given.Platform with { Division = new Mass(0.05) } }, FindingCode.CoarseScale),
-        StringComparison.Ordinal);
+    public void CoarseScale_FewDivisions_IsNotedWithTheirNumber() =>
+        Assert.Contains(
+            "only 340 divisions of 0.05 kg",
+            Detail(
+                Given.Test(Given.Net(17, 47)) with
+                {
+                    Scale = Given.Platform with { Division = new Mass(0.05) },
+                },
+                FindingCode.CoarseScale
+            ),
+            StringComparison.Ordinal
+        );
 
     [Fact]
     public void CoarseScale_FiveHundredDivisions_IsQuiet() =>
@@ -87,7 +99,12 @@ public sealed class CatchTestFindingsTests
     [Fact]
     public void LoadBeyondClass_ScaleJudgedByItsCheck_IsQuiet()
     {
-        var scale = new Scale { Division = new Mass(0.005), AccuracyClass = AccuracyClass.IIII, KnownError = new KnownScaleError(0, 0.001) };
+        var scale = new Scale
+        {
+            Division = new Mass(0.005),
+            AccuracyClass = AccuracyClass.IIII,
+            KnownError = new KnownScaleError(0, 0.001),
+        };
 
         AssertQuiet(Given.Test(Given.Net(17, 47)) with { Scale = scale }, FindingCode.LoadBeyondClass);
     }
@@ -109,15 +126,24 @@ public sealed class CatchTestFindingsTests
     }
 
     [Fact]
-    public void EntryResolutionMatters_FineEntry_IsQuiet() => AssertQuiet(
-        TwoCatches.InForce(0.342) with { ControllerEntry = ControllerEntry.PerRevolutionOf(UnitTable.Get("kg/rev"), 3) },
-        FindingCode.EntryResolutionMatters);
+    public void EntryResolutionMatters_FineEntry_IsQuiet() =>
+        AssertQuiet(
+            TwoCatches.InForce(0.342) with
+            {
+                ControllerEntry = ControllerEntry.PerRevolutionOf(UnitTable.Get("kg/rev"), 3),
+            },
+            FindingCode.EntryResolutionMatters
+        );
 
     // A controller with too few decimals would be told zero and apply nothing, so nothing is offered for typing in.
     [Fact]
     public void EntryResolutionMatters_ValueRoundsToZero_OffersNoNumberAndStops()
     {
-        var test = Given.Test(Given.Net(4, 130)) with { ControllerEntry = ControllerEntry.PerRevolutionOf(UnitTable.Get("kg/rev"), 1), Material = ProductMaterial.SmallSeed };
+        var test = Given.Test(Given.Net(4, 130)) with
+        {
+            ControllerEntry = ControllerEntry.PerRevolutionOf(UnitTable.Get("kg/rev"), 1),
+            Material = ProductMaterial.SmallSeed,
+        };
         var result = (test with { Limits = new CatchTestLimits { WantedPrecision = 0.2 } }).Evaluated();
 
         Assert.Equal(Verdict.Adopt, result.Decision.Verdict);
@@ -129,8 +155,12 @@ public sealed class CatchTestFindingsTests
     }
 
     [Fact]
-    public void FirstCatchLow_LowFirstCatch_WarnsAndSaysHowFar() => Assert.Contains(
-        "4.0 % below the others", Detail(Given.PureTest(0.3456, 0.36, 0.3601, 0.3599), FindingCode.FirstCatchLow), StringComparison.Ordinal);
+    public void FirstCatchLow_LowFirstCatch_WarnsAndSaysHowFar() =>
+        Assert.Contains(
+            "4.0 % below the others",
+            Detail(Given.PureTest(0.3456, 0.36, 0.3601, 0.3599), FindingCode.FirstCatchLow),
+            StringComparison.Ordinal
+        );
 
     // The verdict already names a stray beyond the tolerance; a smaller one is a finding.
     [Fact]
@@ -140,20 +170,34 @@ public sealed class CatchTestFindingsTests
 
         Assert.True(result.Agreement.HasStray);
         Assert.NotEqual(Verdict.Investigate, result.Decision.Verdict);
-        Assert.Contains("Catch 5 stands apart", Assert.Single(result.Findings, each => each.Code == FindingCode.StrayCatch).Detail.InMetric(), StringComparison.Ordinal);
+        Assert.Contains(
+            "Catch 5 stands apart",
+            Assert.Single(result.Findings, each => each.Code == FindingCode.StrayCatch).Detail.InMetric(),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
-    public void CatchesScatterMoreThanExpected_WideCatches_Warns() => Assert.Contains(
-        "more than a repeatability of 1 % explains",
-        Detail(Given.PureTest(0.98, 1.02), FindingCode.CatchesScatterMoreThanExpected),
-        StringComparison.Ordinal);
+    public void CatchesScatterMoreThanExpected_WideCatches_Warns() =>
+        Assert.Contains(
+            "more than a repeatability of 1 % explains",
+            Detail(Given.PureTest(0.98, 1.02), FindingCode.CatchesScatterMoreThanExpected),
+            StringComparison.Ordinal
+        );
 
     [Fact]
     public void TrendOverCatches_RisingCatches_WarnsWithTheDirection()
     {
-        Assert.Contains("rise by 2.0 %", Detail(Given.PureTest(0.96, 0.98, 1.00, 1.02, 1.04), FindingCode.TrendOverCatches), StringComparison.Ordinal);
-        Assert.Contains("fall by 2.0 %", Detail(Given.PureTest(1.04, 1.02, 1.00, 0.98, 0.96), FindingCode.TrendOverCatches), StringComparison.Ordinal);
+        Assert.Contains(
+            "rise by 2.0 %",
+            Detail(Given.PureTest(0.96, 0.98, 1.00, 1.02, 1.04), FindingCode.TrendOverCatches),
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "fall by 2.0 %",
+            Detail(Given.PureTest(1.04, 1.02, 1.00, 0.98, 0.96), FindingCode.TrendOverCatches),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -169,8 +213,7 @@ public sealed class CatchTestFindingsTests
         Assert.Contains("0.5 kg missing in each", Detail(test, FindingCode.AdditiveOffset), StringComparison.Ordinal);
     }
 
-    private static Finding Only(CatchTest test, string code) =>
-        Assert.Single(test.Evaluated().Findings, finding => finding.Code == code);
+    private static Finding Only(CatchTest test, string code) => Assert.Single(test.Evaluated().Findings, finding => finding.Code == code);
 
     private static string Detail(CatchTest test, string code) => Only(test, code).Detail.InMetric();
 

@@ -10,25 +10,110 @@ public sealed class CatchTestVerdictTests
 {
     private static readonly Catch[] Honest = [Given.Net(17.08, 47), Given.Net(16.94, 46.8)];
 
-    public static TheoryData<string, CatchTest, Rule, Severity, string> Rules => new()
-    {
-        { FindingCode.LikelyMistake, Given.Test(Given.Net(170, 47)).InForce(0.362), Rule.LikelyMistake, Severity.Stop, "The catch shows 10 times what the value in force says: a decimal point in the wrong place explains that. Compare" },
-        { FindingCode.CannotBeToldApart, Given.Test(Given.Net(36, 47)).InForce(0.36), Rule.MistakeNotToldApart, Severity.Stop, "a mistake is likelier than a change of the meter" },
-        { FindingCode.StrayCatch, Given.PureTest(0.36, 0.361, 0.41), Rule.StrayCatch, Severity.Stop, "Do not use this test yet." },
-        { FindingCode.CatchesScatterMoreThanExpected, Given.PureTest(0.30, 0.42), Rule.WildScatter, Severity.Stop, "Do not use this test yet." },
-        { FindingCode.LoadBeyondCapacity, Given.Test(Honest) with { Scale = Given.Platform with { Capacity = new Mass(5) } }, Rule.Impossible, Severity.Stop, "Do not use this test. Catch 1 is a load of" },
-        { FindingCode.ScaleCheckFailed, Given.Test(Honest).InForce(0.342) with { Scale = Given.Platform with { KnownError = new(0.02, 0.001) { CheckFailed = true } } }, Rule.ScaleFailed, Severity.Stop, "Catch again on a good scale: this one failed its last check." },
-        { FindingCode.PrecisionNotReached, Small(1), Rule.PrecisionNotReached, Severity.Warning, "Not sure enough yet" },
-        { FindingCode.PrecisionOutOfReach, CoarseScale, Rule.PrecisionOutOfReach, Severity.Warning, "Not sure enough, and more catches like these will not help" },
-        { FindingCode.SecondTestNeeded, Given.Test(Honest).InForce(0.30), Rule.SecondTestNeeded, Severity.Warning, "One set-up does not show such a change. Set the test up anew: weigh the empty container again" },
-        { FindingCode.ChangeConfirmed, Given.Test(Honest).InForce(0.30).After(0.364), Rule.ChangeConfirmed, Severity.Warning, "20.9 % more per revolution than the value in force says, and the earlier test agrees. Adopt 0.363" },
-        { FindingCode.CatchApart, Given.PureTest(0.36, 0.3605, 0.3795), Rule.CatchApart, Severity.Warning, "catch 3 stands apart from the others by 5.3 %. Weigh it again, or make one more catch" },
-        { FindingCode.ExclusionDecides, Given.Test(Given.Delivering(0.385), Given.Delivering(0.361, excludedBecause: "It looked odd.")).InForce(0.36), Rule.ExclusionDecides, Severity.Warning, "catch 2, which was left out, says otherwise" },
-        { FindingCode.NoPracticalChange, Given.Test(Honest).InForce(0.362), Rule.WithinTolerance, Severity.Note, "The value in force holds" },
-        { FindingCode.NoValueInForce, Given.Test(Honest), Rule.NothingInForce, Severity.Note, "Adopt 0.3627 kg/rev." },
-        { FindingCode.ChangeDetected, Given.Test(Honest).InForce(0.342), Rule.Changed, Severity.Warning, "6.0 % more per revolution than the value in force says" },
-        { FindingCode.WithinToleranceNotShown, NotShown, Rule.NotShownWithinTolerance, Severity.Warning, "It is not shown that the value in force is good enough" },
-    };
+    public static TheoryData<string, CatchTest, Rule, Severity, string> Rules =>
+        new()
+        {
+            {
+                FindingCode.LikelyMistake,
+                Given.Test(Given.Net(170, 47)).InForce(0.362),
+                Rule.LikelyMistake,
+                Severity.Stop,
+                "The catch shows 10 times what the value in force says: a decimal point in the wrong place explains that. Compare"
+            },
+            {
+                FindingCode.CannotBeToldApart,
+                Given.Test(Given.Net(36, 47)).InForce(0.36),
+                Rule.MistakeNotToldApart,
+                Severity.Stop,
+                "a mistake is likelier than a change of the meter"
+            },
+            { FindingCode.StrayCatch, Given.PureTest(0.36, 0.361, 0.41), Rule.StrayCatch, Severity.Stop, "Do not use this test yet." },
+            {
+                FindingCode.CatchesScatterMoreThanExpected,
+                Given.PureTest(0.30, 0.42),
+                Rule.WildScatter,
+                Severity.Stop,
+                "Do not use this test yet."
+            },
+            {
+                FindingCode.LoadBeyondCapacity,
+                Given.Test(Honest) with
+                {
+                    Scale = Given.Platform with { Capacity = new Mass(5) },
+                },
+                Rule.Impossible,
+                Severity.Stop,
+                "Do not use this test. Catch 1 is a load of"
+            },
+            {
+                FindingCode.ScaleCheckFailed,
+                Given.Test(Honest).InForce(0.342) with
+                {
+                    Scale = Given.Platform with { KnownError = new(0.02, 0.001) { CheckFailed = true } },
+                },
+                Rule.ScaleFailed,
+                Severity.Stop,
+                "Catch again on a good scale: this one failed its last check."
+            },
+            { FindingCode.PrecisionNotReached, Small(1), Rule.PrecisionNotReached, Severity.Warning, "Not sure enough yet" },
+            {
+                FindingCode.PrecisionOutOfReach,
+                CoarseScale,
+                Rule.PrecisionOutOfReach,
+                Severity.Warning,
+                "Not sure enough, and more catches like these will not help"
+            },
+            {
+                FindingCode.SecondTestNeeded,
+                Given.Test(Honest).InForce(0.30),
+                Rule.SecondTestNeeded,
+                Severity.Warning,
+                "One set-up does not show such a change. Set the test up anew: weigh the empty container again"
+            },
+            {
+                FindingCode.ChangeConfirmed,
+                Given.Test(Honest).InForce(0.30).After(0.364),
+                Rule.ChangeConfirmed,
+                Severity.Warning,
+                "20.9 % more per revolution than the value in force says, and the earlier test agrees. Adopt 0.363"
+            },
+            {
+                FindingCode.CatchApart,
+                Given.PureTest(0.36, 0.3605, 0.3795),
+                Rule.CatchApart,
+                Severity.Warning,
+                "catch 3 stands apart from the others by 5.3 %. Weigh it again, or make one more catch"
+            },
+            {
+                FindingCode.ExclusionDecides,
+                Given.Test(Given.Delivering(0.385), Given.Delivering(0.361, excludedBecause: "It looked odd.")).InForce(0.36),
+                Rule.ExclusionDecides,
+                Severity.Warning,
+                "catch 2, which was left out, says otherwise"
+            },
+            {
+                FindingCode.NoPracticalChange,
+                Given.Test(Honest).InForce(0.362),
+                Rule.WithinTolerance,
+                Severity.Note,
+                "The value in force holds"
+            },
+            { FindingCode.NoValueInForce, Given.Test(Honest), Rule.NothingInForce, Severity.Note, "Adopt 0.3627 kg/rev." },
+            {
+                FindingCode.ChangeDetected,
+                Given.Test(Honest).InForce(0.342),
+                Rule.Changed,
+                Severity.Warning,
+                "6.0 % more per revolution than the value in force says"
+            },
+            {
+                FindingCode.WithinToleranceNotShown,
+                NotShown,
+                Rule.NotShownWithinTolerance,
+                Severity.Warning,
+                "It is not shown that the value in force is good enough"
+            },
+        };
 
     public static TheoryData<Rule, CatchTest> RuledTests
     {
@@ -79,25 +164,28 @@ public sealed class CatchTestVerdictTests
                     Assert.DoesNotContain("{", written, StringComparison.Ordinal);
                     Assert.DoesNotContain("CalibrationApi", written, StringComparison.Ordinal);
                 }
-            });
+            }
+        );
     }
 
     [Fact]
-    public void Evaluate_ChangeThatRoundsToNothing_IsNotCalledMoreOrLess() => Assert.StartsWith(
-        "The value in force holds: the meter delivers as much per revolution as it says,",
-        Given.Test(Honest).InForce(0.3627).Evaluated().Headline.InMetric(),
-        StringComparison.Ordinal);
+    public void Evaluate_ChangeThatRoundsToNothing_IsNotCalledMoreOrLess() =>
+        Assert.StartsWith(
+            "The value in force holds: the meter delivers as much per revolution as it says,",
+            Given.Test(Honest).InForce(0.3627).Evaluated().Headline.InMetric(),
+            StringComparison.Ordinal
+        );
 
     [Theory]
     [InlineData(0.3627, "a probability of more than 99 %.")]
     [InlineData(0.3305, "a probability of less than 1 %; the two catches agree.")]
     [InlineData(0.342, "a probability of only 21 %; the two catches agree.")]
-    public void Reason_ProbabilityNearOneOrZero_IsNotCalledCertain(double inForce, string end) => Assert.EndsWith(
-        end, Given.Test(Honest).InForce(inForce).Evaluated().Reasons[0].Detail.InMetric(), StringComparison.Ordinal);
+    public void Reason_ProbabilityNearOneOrZero_IsNotCalledCertain(double inForce, string end) =>
+        Assert.EndsWith(end, Given.Test(Honest).InForce(inForce).Evaluated().Reasons[0].Detail.InMetric(), StringComparison.Ordinal);
 
     [Fact]
-    public void Rules_EveryRowOfTheTable_IsShownAbove() => Assert.Equal(
-        Enum.GetValues<Rule>().Order(), Rules.Select(row => (Rule)row[2]).Order());
+    public void Rules_EveryRowOfTheTable_IsShownAbove() =>
+        Assert.Equal(Enum.GetValues<Rule>().Order(), Rules.Select(row => (Rule)row[2]).Order());
 
     // So many more that the wanted precision is just reached.
     [Theory]
@@ -110,7 +198,13 @@ public sealed class CatchTestVerdictTests
 
         Assert.Equal(Rule.PrecisionNotReached, result.Decision.Rule);
         var pooled = result.Estimate.Pooled;
-        var scatter = new ExpectedScatter(pooled.BetweenVariance, 4, 1, pooled.RelativeVariance - pooled.BetweenVariance, result.Estimate.Span);
+        var scatter = new ExpectedScatter(
+            pooled.BetweenVariance,
+            4,
+            1,
+            pooled.RelativeVariance - pooled.BetweenVariance,
+            result.Estimate.Span
+        );
         var total = 1 + result.Decision.MoreCatches!.Value;
         Assert.True(scatter.ProbabilityOf(wanted, total, 0.95) >= 0.8);
         Assert.True(total == 2 || scatter.ProbabilityOf(wanted, total - 1, 0.95) < 0.8);
@@ -122,9 +216,14 @@ public sealed class CatchTestVerdictTests
     {
         var result = (Small(1) with { Limits = new CatchTestLimits { WantedPrecision = 0.02 } }).Evaluated();
 
-        Assert.Contains($"Make {Words(result.Decision.MoreCatches!.Value)} more catches.", result.Headline.InMetric(), StringComparison.Ordinal);
+        Assert.Contains(
+            $"Make {Words(result.Decision.MoreCatches!.Value)} more catches.",
+            result.Headline.InMetric(),
+            StringComparison.Ordinal
+        );
 
-        static string Words(int count) => ((string[])["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"])[count];
+        static string Words(int count) =>
+            ((string[])["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"])[count];
     }
 
     [Fact]
@@ -151,7 +250,12 @@ public sealed class CatchTestVerdictTests
     [Fact]
     public void Evaluate_RepeatabilityTooPoorForFiftyCatches_BlamesNeitherScaleNorPoints()
     {
-        var result = (Given.Test(Honest) with { Limits = new CatchTestLimits { Repeatability = 0.15, RepeatabilityDegreesOfFreedom = 60 } }).Evaluated();
+        var result = (
+            Given.Test(Honest) with
+            {
+                Limits = new CatchTestLimits { Repeatability = 0.15, RepeatabilityDegreesOfFreedom = 60 },
+            }
+        ).Evaluated();
 
         Assert.Equal(Rule.PrecisionOutOfReach, result.Decision.Rule);
         var said = result.Headline.InMetric() + result.Reasons[0].Detail.InMetric();
@@ -163,7 +267,12 @@ public sealed class CatchTestVerdictTests
     [Fact]
     public void Evaluate_SmallChangeDetectedButWithinTolerance_SaysSo()
     {
-        var result = (Given.PureTest([.. Enumerable.Repeat(0.3655, 8)]).InForce(0.36, 0.001) with { Limits = new CatchTestLimits { DayToDay = 0.001 } }).Evaluated();
+        var result = (
+            Given.PureTest([.. Enumerable.Repeat(0.3655, 8)]).InForce(0.36, 0.001) with
+            {
+                Limits = new CatchTestLimits { DayToDay = 0.001 },
+            }
+        ).Evaluated();
 
         Assert.True(result.Change!.IsDetected);
         Assert.Equal(Verdict.Keep, result.Decision.Verdict);
@@ -171,12 +280,16 @@ public sealed class CatchTestVerdictTests
     }
 
     [Fact]
-    public void Evaluate_MeterDeliversLess_SaysLess() => Assert.Contains(
-        "less per revolution", Given.Test(Honest).InForce(0.39).Evaluated().Headline.InMetric(), StringComparison.Ordinal);
+    public void Evaluate_MeterDeliversLess_SaysLess() =>
+        Assert.Contains("less per revolution", Given.Test(Honest).InForce(0.39).Evaluated().Headline.InMetric(), StringComparison.Ordinal);
 
     [Fact]
-    public void Evaluate_LargeChangeFromAStartValue_NamesTheStartValue() => Assert.Contains(
-        "than the start value says", Given.Test(Given.Net(17, 47)).StartingFrom(0.30).Evaluated().Headline.InMetric(), StringComparison.Ordinal);
+    public void Evaluate_LargeChangeFromAStartValue_NamesTheStartValue() =>
+        Assert.Contains(
+            "than the start value says",
+            Given.Test(Given.Net(17, 47)).StartingFrom(0.30).Evaluated().Headline.InMetric(),
+            StringComparison.Ordinal
+        );
 
     private static CatchTest Small(int catches) => Given.Test([.. Enumerable.Repeat(Given.Net(4, 30), catches)]);
 }

@@ -44,7 +44,10 @@ public sealed class CatchVarianceTests
     [Fact]
     public void Evaluate_SwingingLoad_AddsItsScatter()
     {
-        var test = Given.Test(Given.Net(10, 50, Given.NoResolution)) with { Scale = Given.Platform with { ReadingScatter = new Mass(0.05) } };
+        var test = Given.Test(Given.Net(10, 50, Given.NoResolution)) with
+        {
+            Scale = Given.Platform with { ReadingScatter = new Mass(0.05) },
+        };
 
         Assert.Equal((0.0004 / 6 + 0.0025) / 100, KnownVariance(test), 1e-15);
     }

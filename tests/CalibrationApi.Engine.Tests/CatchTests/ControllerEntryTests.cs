@@ -111,33 +111,40 @@ public sealed class ControllerEntryTests
     [Fact]
     public void Evaluate_VerdictIsAdopt_SaysWhatToEnter()
     {
-        var result = (Given.Test(Given.Net(17.08, 47), Given.Net(16.94, 46.8)).InForce(0.342) with
-        {
-            ControllerEntry = ControllerEntry.PerRevolutionOf(UnitTable.Get("kg/rev"), 3),
-        }).Evaluated();
+        var result = (
+            Given.Test(Given.Net(17.08, 47), Given.Net(16.94, 46.8)).InForce(0.342) with
+            {
+                ControllerEntry = ControllerEntry.PerRevolutionOf(UnitTable.Get("kg/rev"), 3),
+            }
+        ).Evaluated();
 
         Assert.Equal(Verdict.Adopt, result.Decision.Verdict);
         Assert.Equal(0.363, result.Enter?.Typed);
         Assert.Contains("Adopt 0.363 kg/rev.", result.Headline.InMetric(), StringComparison.Ordinal);
     }
 
-    public static TheoryData<ControllerEntry, string> Forms => new()
-    {
-        { ControllerEntry.PerRevolutionOf(UnitTable.Get("kg/rev"), 3), "0.363 kg/rev" },
-        { ControllerEntry.PerTenRevolutions(UnitTable.Get("kg"), 2), "3.63 kg per ten revolutions" },
-        { ControllerEntry.PerPulse(UnitTable.Get("g"), 3, new PulsesPerRevolution(360)), "1.007 g per pulse" },
-        { ControllerEntry.VolumePerRevolution(UnitTable.Get("L"), 3, new BulkDensity(620)), "0.585 L per revolution" },
-        { ControllerEntry.PerTime(UnitTable.Get("kg/min"), 2, new RotationalSpeed(35.0 / 60)), "12.69 kg/min" },
-    };
+    public static TheoryData<ControllerEntry, string> Forms =>
+        new()
+        {
+            { ControllerEntry.PerRevolutionOf(UnitTable.Get("kg/rev"), 3), "0.363 kg/rev" },
+            { ControllerEntry.PerTenRevolutions(UnitTable.Get("kg"), 2), "3.63 kg per ten revolutions" },
+            { ControllerEntry.PerPulse(UnitTable.Get("g"), 3, new PulsesPerRevolution(360)), "1.007 g per pulse" },
+            { ControllerEntry.VolumePerRevolution(UnitTable.Get("L"), 3, new BulkDensity(620)), "0.585 L per revolution" },
+            { ControllerEntry.PerTime(UnitTable.Get("kg/min"), 2, new RotationalSpeed(35.0 / 60)), "12.69 kg/min" },
+        };
 
     [Theory]
     [MemberData(nameof(Forms))]
-    public void InWords_EachForm_SaysWhatTheNumberIsFor(ControllerEntry entry, string words) => Assert.Equal(words, entry.For(Found).InWords);
+    public void InWords_EachForm_SaysWhatTheNumberIsFor(ControllerEntry entry, string words) =>
+        Assert.Equal(words, entry.For(Found).InWords);
 
     [Fact]
     public void Evaluate_VerdictIsKeep_NamesTheNumberThatTheControllerShows()
     {
-        var test = Given.Test(Given.Net(17.08, 47), Given.Net(16.94, 46.8)) with { ControllerEntry = ControllerEntry.PerTenRevolutions(UnitTable.Get("kg"), 2) };
+        var test = Given.Test(Given.Net(17.08, 47), Given.Net(16.94, 46.8)) with
+        {
+            ControllerEntry = ControllerEntry.PerTenRevolutions(UnitTable.Get("kg"), 2),
+        };
 
         Assert.EndsWith("Keep 3.60 kg per ten revolutions.", test.InForce(0.36).Evaluated().Headline.InMetric(), StringComparison.Ordinal);
         Assert.EndsWith("Keep 0.3604 kg/rev.", test.InForce(0.3604).Evaluated().Headline.InMetric(), StringComparison.Ordinal);
@@ -146,10 +153,12 @@ public sealed class ControllerEntryTests
     [Fact]
     public void Evaluate_VerdictIsKeep_SaysNothingToEnter()
     {
-        var result = (Given.Test(Given.Net(17.08, 47), Given.Net(16.94, 46.8)).InForce(0.362) with
-        {
-            ControllerEntry = ControllerEntry.PerRevolutionOf(UnitTable.Get("kg/rev"), 3),
-        }).Evaluated();
+        var result = (
+            Given.Test(Given.Net(17.08, 47), Given.Net(16.94, 46.8)).InForce(0.362) with
+            {
+                ControllerEntry = ControllerEntry.PerRevolutionOf(UnitTable.Get("kg/rev"), 3),
+            }
+        ).Evaluated();
 
         Assert.Equal(Verdict.Keep, result.Decision.Verdict);
         Assert.Null(result.Enter);
@@ -159,15 +168,30 @@ public sealed class ControllerEntryTests
     [Fact]
     public void Evaluate_Keep_GivesBothValuesInTheFormOfTheController()
     {
-        var kept = (Given.Test(Given.Net(17.08, 47), Given.Net(16.94, 46.8)).InForce(0.3604) with { ControllerEntry = ControllerEntry.PerTenRevolutions(UnitTable.Get("kg"), 2) }).Evaluated();
+        var kept = (
+            Given.Test(Given.Net(17.08, 47), Given.Net(16.94, 46.8)).InForce(0.3604) with
+            {
+                ControllerEntry = ControllerEntry.PerTenRevolutions(UnitTable.Get("kg"), 2),
+            }
+        ).Evaluated();
 
         Assert.Equal(Verdict.Keep, kept.Decision.Verdict);
         Assert.Equal((3.63, 3.6), (kept.MeasuredEntry!.Typed, kept.InForceEntry!.Typed));
         NearlyEqual.Assert(3.6 / 3.604 - 1, kept.InForceEntry.RoundingError, 1e-9);
         Assert.Null(kept.Enter);
-        var adopted = (Given.Test(Given.Net(17.08, 47), Given.Net(16.94, 46.8)).InForce(0.342) with { ControllerEntry = ControllerEntry.PerTenRevolutions(UnitTable.Get("kg"), 2) }).Evaluated();
+        var adopted = (
+            Given.Test(Given.Net(17.08, 47), Given.Net(16.94, 46.8)).InForce(0.342) with
+            {
+                ControllerEntry = ControllerEntry.PerTenRevolutions(UnitTable.Get("kg"), 2),
+            }
+        ).Evaluated();
         Assert.Equal((3.63, 3.42), (adopted.MeasuredEntry!.Typed, adopted.InForceEntry!.Typed));
-        var none = (Given.Test(Given.Delivering(0.30), Given.Delivering(0.42)).InForce(0.36) with { ControllerEntry = kept.MeasuredEntry.Entry }).Evaluated();
+        var none = (
+            Given.Test(Given.Delivering(0.30), Given.Delivering(0.42)).InForce(0.36) with
+            {
+                ControllerEntry = kept.MeasuredEntry.Entry,
+            }
+        ).Evaluated();
         Assert.Equal((null, null), (none.MeasuredEntry, none.InForceEntry));
     }
 }

@@ -7,8 +7,8 @@ namespace CalibrationApi.Engine.Tests.CatchTests;
 public sealed class CountedRevolutionsTests
 {
     [Fact]
-    public void FromCounter_Reading_IsTakenAsItIs() => Assert.Equal(
-        new CountedRevolutions(47, 0.1), CountedRevolutions.FromCounter(new Revolutions(47), new Revolutions(0.1)));
+    public void FromCounter_Reading_IsTakenAsItIs() =>
+        Assert.Equal(new CountedRevolutions(47, 0.1), CountedRevolutions.FromCounter(new Revolutions(47), new Revolutions(0.1)));
 
     [Fact]
     public void FromPulses_CountAndPulsesPerRevolution_ResolvesOnePulse()

@@ -32,5 +32,12 @@ public sealed class EarlierTestSearchTests
     public void Of_TestThatIsRefused_IsNone() =>
         Assert.Null(EarlierTestSearch.Of(Changed with { Limits = new() { Tolerance = 0.001 } }, [Earlier("a", 0.362)]));
 
-    private static EarlierTest Earlier(string name, double perRevolution) => new() { Value = new(perRevolution), Catches = 2, Name = name, FromAnotherScale = false };
+    private static EarlierTest Earlier(string name, double perRevolution) =>
+        new()
+        {
+            Value = new(perRevolution),
+            Catches = 2,
+            Name = name,
+            FromAnotherScale = false,
+        };
 }

@@ -55,6 +55,8 @@ public sealed class EffectOnApplicationTests
         Assert.Null(Given.Test(Given.Net(17.08, 47)).InForce(0.342).Evaluated().EffectIfValueInForceStays);
 
     [Fact]
-    public void Evaluate_StartValueOnly_GivesNoEffectBecauseNothingIsInForce() => Assert.Null(
-        (Given.Test(Given.Net(17.08, 47)).StartingFrom(0.342) with { TargetRate = Target }).Evaluated().EffectIfValueInForceStays);
+    public void Evaluate_StartValueOnly_GivesNoEffectBecauseNothingIsInForce() =>
+        Assert.Null(
+            (Given.Test(Given.Net(17.08, 47)).StartingFrom(0.342) with { TargetRate = Target }).Evaluated().EffectIfValueInForceStays
+        );
 }

@@ -47,7 +47,10 @@ public sealed class ExcludedCatchTests
         Catch[] honest = [Given.Delivering(0.36), Given.Delivering(0.361)];
 
         Assert.Equal(Verdict.Investigate, Given.Test([.. honest, Given.Delivering(0.43)]).Evaluated().Decision.Verdict);
-        Assert.Equal(Verdict.Adopt, Given.Test([.. honest, Given.Delivering(0.43, excludedBecause: "overflowed")]).Evaluated().Decision.Verdict);
+        Assert.Equal(
+            Verdict.Adopt,
+            Given.Test([.. honest, Given.Delivering(0.43, excludedBecause: "overflowed")]).Evaluated().Decision.Verdict
+        );
     }
 
     [Fact]

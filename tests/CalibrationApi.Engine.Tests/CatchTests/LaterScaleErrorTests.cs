@@ -13,7 +13,9 @@ public sealed class LaterScaleErrorTests
 
         Assert.StartsWith(
             "The scale behind the value in force showed 7.0 % too much, as was found later. That alone makes 6.5 % less per revolution; this test shows 6.5 % less. ",
-            result.Headline.InMetric(), StringComparison.Ordinal);
+            result.Headline.InMetric(),
+            StringComparison.Ordinal
+        );
         Assert.Equal(FindingCode.OldScaleExplainsChange, result.Reasons[0].Code);
         Assert.Equal(2, result.Reasons.Count);
     }
@@ -34,7 +36,9 @@ public sealed class LaterScaleErrorTests
 
     private static CatchTest Compared(double ratio, double error)
     {
-        var test = Given.Test(Given.Delivering(0.36 * ratio), Given.Delivering(0.3605 * ratio), Given.Delivering(0.3595 * ratio)).InForce(0.36);
+        var test = Given
+            .Test(Given.Delivering(0.36 * ratio), Given.Delivering(0.3605 * ratio), Given.Delivering(0.3595 * ratio))
+            .InForce(0.36);
         return test with { Reference = test.Reference! with { ScaleErrorFoundLater = new LaterScaleError(error, 0.002) } };
     }
 

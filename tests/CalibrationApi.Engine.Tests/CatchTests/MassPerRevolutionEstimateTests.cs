@@ -40,7 +40,9 @@ public sealed class MassPerRevolutionEstimateTests
     public void SharedTare_OneReadingForAll_IsCommonAndDoesNotShrink()
     {
         var one = (Given.Test(Given.Net(17, 47)) with { TareReading = TareReading.Shared }).Evaluated().Estimate;
-        var three = (Given.Test([.. Enumerable.Repeat(Given.Net(17, 47), 3)]) with { TareReading = TareReading.Shared }).Evaluated().Estimate;
+        var three = (Given.Test([.. Enumerable.Repeat(Given.Net(17, 47), 3)]) with { TareReading = TareReading.Shared })
+            .Evaluated()
+            .Estimate;
 
         NearlyEqual.Assert(0.02 / Math.Sqrt(12) / 17, one.SharedTare);
         NearlyEqual.Assert(one.SharedTare, three.SharedTare);
@@ -55,14 +57,21 @@ public sealed class MassPerRevolutionEstimateTests
     [Fact]
     public void RelativeVariance_AllParts_AddInQuadrature()
     {
-        var estimate = (Given.Test(Given.Net(17, 47), Given.Net(17.1, 47)) with
-        {
-            TareReading = TareReading.Shared,
-            CaughtPoints = new CaughtPoints(2, 6, 0.03),
-        }).Evaluated().Estimate;
+        var estimate = (
+            Given.Test(Given.Net(17, 47), Given.Net(17.1, 47)) with
+            {
+                TareReading = TareReading.Shared,
+                CaughtPoints = new CaughtPoints(2, 6, 0.03),
+            }
+        )
+            .Evaluated()
+            .Estimate;
 
-        var sum = 1 / estimate.Pooled.SumOfWeights + estimate.Span * estimate.Span
-            + estimate.SharedTare * estimate.SharedTare + estimate.Points * estimate.Points;
+        var sum =
+            1 / estimate.Pooled.SumOfWeights
+            + estimate.Span * estimate.Span
+            + estimate.SharedTare * estimate.SharedTare
+            + estimate.Points * estimate.Points;
         Assert.All([estimate.Span, estimate.SharedTare, estimate.Points, estimate.Catches], part => Assert.True(part > 0));
         NearlyEqual.Assert(sum, estimate.RelativeVariance);
         NearlyEqual.Assert(Math.Sqrt(sum), estimate.Value.StandardUncertainty / estimate.Value.Value);
@@ -96,7 +105,9 @@ public sealed class MassPerRevolutionEstimateTests
     [Fact]
     public void Value_CoverageProbability_ExpandsBothPartsToIt()
     {
-        var estimate = (Given.Test(Given.Net(17.08, 47)) with { Limits = new CatchTestLimits { CoverageProbability = 0.99 } }).Evaluated().Estimate;
+        var estimate = (Given.Test(Given.Net(17.08, 47)) with { Limits = new CatchTestLimits { CoverageProbability = 0.99 } })
+            .Evaluated()
+            .Estimate;
 
         Assert.Equal(0.99, estimate.Value.CoverageProbability);
         NearlyEqual.Assert(estimate.UncertaintyOf(estimate.RelativeVariance).CoverageFactor(0.99), estimate.Value.CoverageFactor);
@@ -124,7 +135,12 @@ public sealed class MassPerRevolutionEstimateTests
     public void Value_FineAndCoarseScaleDivisions_CoarseIsWider()
     {
         var fine = Given.Test(Given.Net(17, 47)).Evaluated().Estimate;
-        var coarse = (Given.Test(Given.Net(17, 47)) with { Scale = new Scale { Division = new Mass(0.5), AccuracyClass = AccuracyClass.III } }).Evaluated().Estimate;
+        var coarse = (
+            Given.Test(Given.Net(17, 47)) with
+            {
+                Scale = new Scale { Division = new Mass(0.5), AccuracyClass = AccuracyClass.III },
+            }
+        ).Evaluated().Estimate;
 
         Assert.True(coarse.RelativeExpanded > fine.RelativeExpanded);
     }

@@ -5,7 +5,9 @@ using CalibrationApi.Engine.VolumeChecks;
 
 namespace CalibrationApi.Engine.Tests.CatchTests;
 
-/// <summary>What container, scale and element allow of a test. Invented numbers; the limits are our own judgement but for that of the display.</summary>
+/// <summary>
+/// What container, scale and element allow of a test. Invented numbers; the limits are our own judgement but for that of the display.
+/// </summary>
 public sealed class PhysicalLimitsTests
 {
     private static readonly CatchTest Test = Given.Test(Given.Net(17.08, 47), Given.Net(16.94, 46.8));
@@ -23,7 +25,8 @@ public sealed class PhysicalLimitsTests
         Assert.Equal((FindingCode.MoreThanTheContainerHolds, Severity.Stop), (finding.Code, finding.Severity));
         Assert.Equal(
             "Do not use this test. Catch 1 of 17.08 kg does not fit into the container: heaped over its rim it holds about 15.84 kg. Check gross, unit, which container it was, its volume and the bulk density.",
-            result.Headline.InMetric());
+            result.Headline.InMetric()
+        );
         Assert.Contains(finding, result.Findings);
         Assert.Contains("container/heap", result.Assumptions.Select(assumption => assumption.Name));
         Assert.Null(result.Enter);
@@ -41,7 +44,13 @@ public sealed class PhysicalLimitsTests
         Assert.Equal(impossible, weighed.Impossible.Count > 0);
         if (tare == 0)
             return;
-        var known = (Given.Test(Given.Net(17.08, 47)) with { Scale = scale, Context = new() { ContainerTare = new Mass(tare) } }).Evaluated();
+        var known = (
+            Given.Test(Given.Net(17.08, 47)) with
+            {
+                Scale = scale,
+                Context = new() { ContainerTare = new Mass(tare) },
+            }
+        ).Evaluated();
         Assert.Equal(impossible, known.Impossible.Count > 0);
     }
 
@@ -51,7 +60,11 @@ public sealed class PhysicalLimitsTests
         var result = (Given.Test(Given.Weighed(20, 3, 47)) with { Scale = Given.Platform with { Capacity = new Mass(15) } }).Evaluated();
 
         Assert.Equal(FindingCode.LoadBeyondCapacity, Assert.Single(result.Reasons).Code);
-        Assert.StartsWith("Do not use this test. Catch 1 is a load of 20 kg on a scale that takes 15 kg.", result.Headline.InMetric(), StringComparison.Ordinal);
+        Assert.StartsWith(
+            "Do not use this test. Catch 1 is a load of 20 kg on a scale that takes 15 kg.",
+            result.Headline.InMetric(),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -60,7 +73,11 @@ public sealed class PhysicalLimitsTests
         var result = (Test with { Element = Content(0.2e-3) }).Evaluated();
 
         Assert.Equal(FindingCode.MoreThanTheElementHolds, Assert.Single(result.Reasons).Code);
-        Assert.StartsWith("Do not use this test. The measured value, 0.3627 kg/rev, is more than the element coarse can deliver: full it holds 0.124 kg/rev", result.Headline.InMetric(), StringComparison.Ordinal);
+        Assert.StartsWith(
+            "Do not use this test. The measured value, 0.3627 kg/rev, is more than the element coarse can deliver: full it holds 0.124 kg/rev",
+            result.Headline.InMetric(),
+            StringComparison.Ordinal
+        );
     }
 
     // A wrong number in force is what the test corrects, no reason not to use it.
@@ -70,7 +87,10 @@ public sealed class PhysicalLimitsTests
         var result = (Test.InForce(0.9) with { Element = Content(0.6e-3) }).Evaluated();
 
         Assert.Empty(result.Impossible);
-        Assert.Equal(Severity.Warning, Assert.Single(result.Findings, finding => finding.Code == FindingCode.MoreThanTheElementHolds).Severity);
+        Assert.Equal(
+            Severity.Warning,
+            Assert.Single(result.Findings, finding => finding.Code == FindingCode.MoreThanTheElementHolds).Severity
+        );
     }
 
     [Fact]
@@ -79,7 +99,10 @@ public sealed class PhysicalLimitsTests
         var result = (Test.InForce(0.3627) with { Element = Content(0.45e-3) }).Evaluated();
 
         Assert.Equal(Verdict.Keep, result.Decision.Verdict);
-        Assert.Equal(2, result.Findings.Count(finding => finding.Code == FindingCode.FillUnlikeExpected && finding.Severity == Severity.Warning));
+        Assert.Equal(
+            2,
+            result.Findings.Count(finding => finding.Code == FindingCode.FillUnlikeExpected && finding.Severity == Severity.Warning)
+        );
     }
 
     // 0.6 L of 620 kg/m3 at 90 % are 0.3348 kg; the spread is sqrt(0.15^2 + 0.03^2 + 0.02^2).
@@ -94,21 +117,37 @@ public sealed class PhysicalLimitsTests
         Assert.Equal(Verdict.Adopt, result.Decision.Verdict);
         var assumption = Assert.Single(result.Assumptions, one => one.Name == "startValue");
         Assert.Contains("judgement", assumption.Origin, StringComparison.Ordinal);
-        Assert.Equal(ReferenceKind.ValueInForce, (Test.InForce(0.36) with { Element = Content(0.6e-3) }).Evaluated().Change!.Reference.Kind);
+        Assert.Equal(
+            ReferenceKind.ValueInForce,
+            (Test.InForce(0.36) with { Element = Content(0.6e-3) }).Evaluated().Change!.Reference.Kind
+        );
     }
 
     [Fact]
     public void Evaluate_UnlikeTheOtherProductsOfTheElement_IsWarnedOf()
     {
-        var others = new OtherProductsOfElement(new(new BulkDensity(620)), [new KnownDelivery("wheat", new(new MassPerRevolution(0.60)), new(new BulkDensity(780)))]);
+        var others = new OtherProductsOfElement(
+            new(new BulkDensity(620)),
+            [new KnownDelivery("wheat", new(new MassPerRevolution(0.60)), new(new BulkDensity(780)))]
+        );
 
-        var finding = Assert.Single((Test with { OtherProducts = others }).Evaluated().Findings, one => one.Code == FindingCode.UnlikeOtherProducts);
+        var finding = Assert.Single((Test with { OtherProducts = others }).Evaluated().Findings, one =>
+            one.Code == FindingCode.UnlikeOtherProducts
+        );
 
-        Assert.StartsWith("By their bulk densities, wheat on this element let 0.4769 kg/rev be expected; 0.3627 kg/rev is 3.", finding.Detail.InMetric(), StringComparison.Ordinal);
+        Assert.StartsWith(
+            "By their bulk densities, wheat on this element let 0.4769 kg/rev be expected; 0.3627 kg/rev is 3.",
+            finding.Detail.InMetric(),
+            StringComparison.Ordinal
+        );
         Assert.DoesNotContain(
             FindingCode.UnlikeOtherProducts,
-            (Test with { OtherProducts = others with { Known = [others.Known[0] with { Value = new(new MassPerRevolution(0.46)) }] } }).Evaluated().Findings.Select(one => one.Code));
+            (Test with { OtherProducts = others with { Known = [others.Known[0] with { Value = new(new MassPerRevolution(0.46)) }] } })
+                .Evaluated()
+                .Findings.Select(one => one.Code)
+        );
     }
 
-    private static ElementContent Content(double cubicMetres) => new(new(new Volume(cubicMetres)), new(new BulkDensity(620)), null, "coarse");
+    private static ElementContent Content(double cubicMetres) =>
+        new(new(new Volume(cubicMetres)), new(new BulkDensity(620)), null, "coarse");
 }

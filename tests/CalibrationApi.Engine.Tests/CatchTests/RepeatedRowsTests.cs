@@ -7,10 +7,20 @@ namespace CalibrationApi.Engine.Tests.CatchTests;
 public sealed class RepeatedRowsTests
 {
     [Fact]
-    public void CatchTypedTwice_SameReadingsToTheLastDigit_Warns() => Assert.Contains(
-        "Catches 1 and 3 have the same readings",
-        Assert.Single(Given.Test(Given.Weighed(18.7, 1.62, 47), Given.Weighed(18.56, 1.62, 46.8), Given.Weighed(18.7, 1.62, 47)).Evaluated().Findings, Is).Detail.InMetric(),
-        StringComparison.Ordinal);
+    public void CatchTypedTwice_SameReadingsToTheLastDigit_Warns() =>
+        Assert.Contains(
+            "Catches 1 and 3 have the same readings",
+            Assert
+                .Single(
+                    Given
+                        .Test(Given.Weighed(18.7, 1.62, 47), Given.Weighed(18.56, 1.62, 46.8), Given.Weighed(18.7, 1.62, 47))
+                        .Evaluated()
+                        .Findings,
+                    Is
+                )
+                .Detail.InMetric(),
+            StringComparison.Ordinal
+        );
 
     [Theory]
     [InlineData(18.72, 47)]
@@ -20,12 +30,25 @@ public sealed class RepeatedRowsTests
 
     // On a coarse scale honest catches show the same.
     [Fact]
-    public void CatchTypedTwice_CoarseScale_IsQuiet() => Assert.DoesNotContain(
-        (Given.Test(Given.Weighed(18.5, 1.5, 47), Given.Weighed(18.5, 1.5, 47)) with { Scale = Given.Platform with { Division = new Mass(0.5) } }).Evaluated().Findings, Is);
+    public void CatchTypedTwice_CoarseScale_IsQuiet() =>
+        Assert.DoesNotContain(
+            (
+                Given.Test(Given.Weighed(18.5, 1.5, 47), Given.Weighed(18.5, 1.5, 47)) with
+                {
+                    Scale = Given.Platform with { Division = new Mass(0.5) },
+                }
+            )
+                .Evaluated()
+                .Findings,
+            Is
+        );
 
     [Fact]
     public void CatchTypedTwice_OneOfThemLeftOut_IsQuiet() =>
-        Assert.DoesNotContain(Given.Test(Given.Weighed(18.7, 1.62, 47), Given.Weighed(18.7, 1.62, 47, excludedBecause: "typed twice")).Evaluated().Findings, Is);
+        Assert.DoesNotContain(
+            Given.Test(Given.Weighed(18.7, 1.62, 47), Given.Weighed(18.7, 1.62, 47, excludedBecause: "typed twice")).Evaluated().Findings,
+            Is
+        );
 
     private static bool Is(Finding finding) => finding.Code == FindingCode.CatchTypedTwice;
 }

@@ -12,7 +12,10 @@ public sealed class SecondTestTests
     private const double Day = 0.01;
 
     // Pure catches: their only variance is their scatter, so that every figure can be written down by hand.
-    private static readonly CatchTest Pure = Given.PureTest(0.36, 0.363, 0.366).InForce(0.32) with { Limits = new() { Repeatability = S0, RepeatabilityDegreesOfFreedom = 4 } };
+    private static readonly CatchTest Pure = Given.PureTest(0.36, 0.363, 0.366).InForce(0.32) with
+    {
+        Limits = new() { Repeatability = S0, RepeatabilityDegreesOfFreedom = 4 },
+    };
 
     [Fact]
     public void LargestHonestDifference_PureCatches_IsThatOfThePooledScatterAndTwoDays()
@@ -43,7 +46,13 @@ public sealed class SecondTestTests
     [Fact]
     public void Enter_ChangeConfirmed_IsTheValueOfBoth()
     {
-        var result = (Pure with { Earlier = Earlier(0.36, 0.008), ControllerEntry = ControllerEntry.PerRevolutionOf(UnitTable.Get("kg/rev"), 6) }).Evaluated();
+        var result = (
+            Pure with
+            {
+                Earlier = Earlier(0.36, 0.008),
+                ControllerEntry = ControllerEntry.PerRevolutionOf(UnitTable.Get("kg/rev"), 6),
+            }
+        ).Evaluated();
 
         Assert.Equal(Verdict.Adopt, result.Decision.Verdict);
         Assert.Equal(Math.Round(result.SecondTest!.Combined.Value, 6), result.Enter!.Typed);
@@ -74,12 +83,17 @@ public sealed class SecondTestTests
     [Fact]
     public void Combined_OneScale_KeepsItsWholeSpan()
     {
-        var test = Given.Test(Given.Net(17.08, 47), Given.Net(16.94, 46.8)).InForce(0.32) with { Scale = Given.Platform with { StatedAccuracy = new Mass(0.2) } };
+        var test = Given.Test(Given.Net(17.08, 47), Given.Net(16.94, 46.8)).InForce(0.32) with
+        {
+            Scale = Given.Platform with { StatedAccuracy = new Mass(0.2) },
+        };
 
         var result = test.After(0.36).Evaluated();
 
         Assert.True(result.SecondTest!.Combined.StandardUncertainty / result.SecondTest.Combined.Value > result.Estimate.Span);
-        Assert.True(Of(test.After(0.36, fromAnotherScale: true)).Combined.StandardUncertainty < result.SecondTest.Combined.StandardUncertainty);
+        Assert.True(
+            Of(test.After(0.36, fromAnotherScale: true)).Combined.StandardUncertainty < result.SecondTest.Combined.StandardUncertainty
+        );
     }
 
     [Theory]
@@ -105,7 +119,8 @@ public sealed class SecondTestTests
     }
 
     [Fact]
-    public void Of_NothingToCompareWith_IsAbsent() => Assert.Null((Pure with { Reference = null, Earlier = Earlier(0.36, 0.008) }).Evaluated().SecondTest);
+    public void Of_NothingToCompareWith_IsAbsent() =>
+        Assert.Null((Pure with { Reference = null, Earlier = Earlier(0.36, 0.008) }).Evaluated().SecondTest);
 
     // What a stored test hands on is what the evaluation knew.
     [Fact]
@@ -121,7 +136,15 @@ public sealed class SecondTestTests
         Assert.True(Of(Pure with { Earlier = earlier }).Confirms);
     }
 
-    private static EarlierTest Earlier(double value, double scatter) => new() { Value = new MassPerRevolution(value), Catches = 2, Scatter = scatter, DegreesOfFreedom = 5, FromAnotherScale = false };
+    private static EarlierTest Earlier(double value, double scatter) =>
+        new()
+        {
+            Value = new MassPerRevolution(value),
+            Catches = 2,
+            Scatter = scatter,
+            DegreesOfFreedom = 5,
+            FromAnotherScale = false,
+        };
 
     private static SecondTest Of(CatchTest test)
     {

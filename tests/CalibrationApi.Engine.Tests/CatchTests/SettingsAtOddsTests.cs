@@ -34,7 +34,16 @@ public sealed class SettingsAtOddsTests
     [InlineData(0.02)]
     [InlineData(0.07)]
     public void Evaluate_ToleranceEqualToThePrecisionWithoutDayToDay_IsAccepted(double both) =>
-        Assert.True(Outcome(new CatchTestLimits { Tolerance = both, WantedPrecision = both, DayToDay = 0 }).IsAnswered);
+        Assert.True(
+            Outcome(
+                new CatchTestLimits
+                {
+                    Tolerance = both,
+                    WantedPrecision = both,
+                    DayToDay = 0,
+                }
+            ).IsAnswered
+        );
 
     [Fact]
     public void Evaluate_LargerDayToDayComponent_PutsTheSettingsAtOdds()
@@ -54,7 +63,12 @@ public sealed class SettingsAtOddsTests
     [InlineData(0.03, 0.03, 0.95)]
     public void LargestDayToDay_CountedInATest_IsJustNotAtOdds(double tolerance, double precision, double coverage)
     {
-        var limits = new CatchTestLimits { Tolerance = tolerance, WantedPrecision = precision, CoverageProbability = coverage };
+        var limits = new CatchTestLimits
+        {
+            Tolerance = tolerance,
+            WantedPrecision = precision,
+            CoverageProbability = coverage,
+        };
         var most = CatchTestSettings.LargestDayToDay(limits);
 
         Assert.True(Outcome(limits with { DayToDay = most }).IsAnswered);

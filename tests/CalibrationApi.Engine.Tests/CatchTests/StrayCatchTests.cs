@@ -46,9 +46,15 @@ public sealed class StrayCatchTests
     [Fact]
     public void FarthestCatch_AfterAnExcludedOne_IsCountedAmongAllCatches()
     {
-        var agreement = Given.Test(
-            Given.Delivering(0.36, excludedBecause: "spilled"),
-            Given.Delivering(0.36), Given.Delivering(0.36), Given.Delivering(0.40)).Evaluated().Agreement;
+        var agreement = Given
+            .Test(
+                Given.Delivering(0.36, excludedBecause: "spilled"),
+                Given.Delivering(0.36),
+                Given.Delivering(0.36),
+                Given.Delivering(0.40)
+            )
+            .Evaluated()
+            .Agreement;
 
         Assert.Equal(3, agreement.FarthestCatch);
     }

@@ -34,13 +34,24 @@ public sealed class TareRoundingTests
         Assert.Equal(TareReading.Each, Given.Test(Given.Weighed(18.70, 1.62, 47)).TareRounding);
 
     [Fact]
-    public void TareRounding_CatchThatIsLeftOut_DoesNotDecide() => Assert.Equal(
-        TareReading.Shared,
-        Given.Test(Given.Weighed(18.70, 1.62, 47), Given.Weighed(18.60, 1.66, 46.8, excludedBecause: "spilled"), Given.Weighed(18.56, 1.62, 46.8)).TareRounding);
+    public void TareRounding_CatchThatIsLeftOut_DoesNotDecide() =>
+        Assert.Equal(
+            TareReading.Shared,
+            Given
+                .Test(
+                    Given.Weighed(18.70, 1.62, 47),
+                    Given.Weighed(18.60, 1.66, 46.8, excludedBecause: "spilled"),
+                    Given.Weighed(18.56, 1.62, 46.8)
+                )
+                .TareRounding
+        );
 
     [Fact]
-    public void TareRounding_ScaleSetToZero_StaysAsStated() => Assert.Equal(
-        TareReading.Zeroed, (Given.Test(Given.Net(17.08, 47), Given.Net(16.94, 46.8)) with { TareReading = TareReading.Zeroed }).TareRounding);
+    public void TareRounding_ScaleSetToZero_StaysAsStated() =>
+        Assert.Equal(
+            TareReading.Zeroed,
+            (Given.Test(Given.Net(17.08, 47), Given.Net(16.94, 46.8)) with { TareReading = TareReading.Zeroed }).TareRounding
+        );
 
     // One catch: gross and tare are two roundings, whichever part they are counted to.
     [Fact]
@@ -55,7 +66,8 @@ public sealed class TareRoundingTests
     [Fact]
     public void Assumptions_EqualTareReadings_AreSaid()
     {
-        string[] Names(params double[] tares) => [.. Given.Test([.. tares.Select(tare => Given.Weighed(17 + tare, tare, 47))]).Evaluated().Assumptions.Select(one => one.Name)];
+        string[] Names(params double[] tares) =>
+            [.. Given.Test([.. tares.Select(tare => Given.Weighed(17 + tare, tare, 47))]).Evaluated().Assumptions.Select(one => one.Name)];
 
         Assert.Contains("sharedTare", Names(1.62, 1.62));
         Assert.DoesNotContain("sharedTare", Names(1.62, 1.64));

@@ -17,15 +17,16 @@ public sealed class TestConditionsTests
         FanSpeed = new RotationalSpeed(60),
     };
 
-    public static TheoryData<string, TestConditions> Different => new()
-    {
-        { "tank level", Usual with { TankLevel = new Ratio(0.4) } },
-        { "tank pressure", Usual with { TankPressure = new Pressure(4500) } },
-        { "slope", Usual with { Slope = new Ratio(-0.06) } },
-        { "moisture of the product", Usual with { ProductMoisture = new Ratio(0.16) } },
-        { "air temperature", Usual with { AirTemperature = new Temperature(303) } },
-        { "fan speed", Usual with { FanSpeed = new RotationalSpeed(70) } },
-    };
+    public static TheoryData<string, TestConditions> Different =>
+        new()
+        {
+            { "tank level", Usual with { TankLevel = new Ratio(0.4) } },
+            { "tank pressure", Usual with { TankPressure = new Pressure(4500) } },
+            { "slope", Usual with { Slope = new Ratio(-0.06) } },
+            { "moisture of the product", Usual with { ProductMoisture = new Ratio(0.16) } },
+            { "air temperature", Usual with { AirTemperature = new Temperature(303) } },
+            { "fan speed", Usual with { FanSpeed = new RotationalSpeed(70) } },
+        };
 
     [Fact]
     public void DifferingFrom_SameConditions_IsQuiet() => Assert.Empty(Usual.DifferingFrom(Usual));
@@ -66,13 +67,18 @@ public sealed class TestConditionsTests
     }
 
     [Fact]
-    public void DifferingFrom_SmallDifferences_AreQuiet() => Assert.Empty(Usual.DifferingFrom(new TestConditions
-    {
-        TankLevel = new Ratio(0.6),
-        TankPressure = new Pressure(3300),
-        Slope = new Ratio(0.02),
-        ProductMoisture = new Ratio(0.13),
-        AirTemperature = new Temperature(295),
-        FanSpeed = new RotationalSpeed(63),
-    }));
+    public void DifferingFrom_SmallDifferences_AreQuiet() =>
+        Assert.Empty(
+            Usual.DifferingFrom(
+                new TestConditions
+                {
+                    TankLevel = new Ratio(0.6),
+                    TankPressure = new Pressure(3300),
+                    Slope = new Ratio(0.02),
+                    ProductMoisture = new Ratio(0.13),
+                    AirTemperature = new Temperature(295),
+                    FanSpeed = new RotationalSpeed(63),
+                }
+            )
+        );
 }

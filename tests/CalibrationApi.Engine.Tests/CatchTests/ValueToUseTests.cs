@@ -8,7 +8,10 @@ namespace CalibrationApi.Engine.Tests.CatchTests;
 /// <summary>The number to type in: near changes shrink towards an old number that has evidence, far ones are taken whole.</summary>
 public sealed class ValueToUseTests
 {
-    private static readonly CatchTest OneCatch = Given.Test(Given.Net(17.08, 47)) with { ControllerEntry = ControllerEntry.PerRevolutionOf(UnitTable.Get("kg/rev"), 5) };
+    private static readonly CatchTest OneCatch = Given.Test(Given.Net(17.08, 47)) with
+    {
+        ControllerEntry = ControllerEntry.PerRevolutionOf(UnitTable.Get("kg/rev"), 5),
+    };
 
     [Fact]
     public void ToUse_OldNumberWithEvidence_LiesBetweenBoth()
@@ -19,10 +22,18 @@ public sealed class ValueToUseTests
         var measured = result.Estimate.Value.Value;
         var change = Math.Log(measured / 0.35);
         var uncertainty = Math.Sqrt(result.Estimate.RelativeVariance + 0.0001);
-        NearlyEqual.Assert(0.35 * Math.Exp(StudentTShrinkage.Estimate(change, uncertainty, 0.015)), result.ToUse!.Value.KilogramsPerRevolution, 1e-12);
+        NearlyEqual.Assert(
+            0.35 * Math.Exp(StudentTShrinkage.Estimate(change, uncertainty, 0.015)),
+            result.ToUse!.Value.KilogramsPerRevolution,
+            1e-12
+        );
         Assert.InRange(result.ToUse.Value.KilogramsPerRevolution, 0.351, measured - 0.001);
         Assert.Equal(Math.Round(result.ToUse.Value.KilogramsPerRevolution, 5), result.Enter!.Typed);
-        Assert.Contains("This test alone found 0.3634", Assert.Single(result.Findings, each => each.Code == FindingCode.DrawnTowardsOldNumber).Detail.InMetric(), StringComparison.Ordinal);
+        Assert.Contains(
+            "This test alone found 0.3634",
+            Assert.Single(result.Findings, each => each.Code == FindingCode.DrawnTowardsOldNumber).Detail.InMetric(),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]

@@ -31,7 +31,15 @@ public sealed class NewLotDecisionTests
     [InlineData("new lot, other coat", false, true, 660.0, 660.0, 0.05, LotVerdict.TestNow)]
     [InlineData("new lot, densities not weighed", false, false, null, null, 0.05, LotVerdict.TestNow)]
     [InlineData("new lot, densities not weighed, any tolerance", false, false, null, null, 0.50, LotVerdict.TestNow)]
-    public void Evaluate_Case_HasItsVerdict(string name, bool sameLot, bool treated, double? before, double? after, double tolerance, LotVerdict verdict)
+    public void Evaluate_Case_HasItsVerdict(
+        string name,
+        bool sameLot,
+        bool treated,
+        double? before,
+        double? after,
+        double tolerance,
+        LotVerdict verdict
+    )
     {
         var question = (sameLot ? Changed.Delivery(before, after) : Changed.Lot(before, after)) with { Tolerance = tolerance };
 
@@ -43,7 +51,10 @@ public sealed class NewLotDecisionTests
 
     [Fact]
     public void Evaluate_ValueOfUnknownUncertainty_IsTestedAtTheNextFillRatherThanNever() =>
-        Assert.Equal(LotVerdict.TestAtNextFill, NewLotEvaluation.Evaluate(Changed.Delivery(660, 660) with { ValueUncertainty = null }).Verdict);
+        Assert.Equal(
+            LotVerdict.TestAtNextFill,
+            NewLotEvaluation.Evaluate(Changed.Delivery(660, 660) with { ValueUncertainty = null }).Verdict
+        );
 
     // 47 and 43 g: not one lot in one coat, whatever the density says.
     [Fact]
@@ -55,8 +66,14 @@ public sealed class NewLotDecisionTests
 
         Assert.Equal(LotVerdict.TestAtNextFill, result.Verdict);
         Assert.Equal([FindingCode.KernelsOfOneLotDiffer, FindingCode.WithinTolerance], result.Reasons.Select(reason => reason.Code));
-        Assert.DoesNotContain(FindingCode.KernelsOfOneLotDiffer, NewLotEvaluation.Evaluate(Changed.Lot(660, 660)).Reasons.Select(reason => reason.Code));
-        Assert.DoesNotContain(FindingCode.KernelsOfOneLotDiffer, NewLotEvaluation.Evaluate(Changed.Treated(question)).Reasons.Select(reason => reason.Code));
+        Assert.DoesNotContain(
+            FindingCode.KernelsOfOneLotDiffer,
+            NewLotEvaluation.Evaluate(Changed.Lot(660, 660)).Reasons.Select(reason => reason.Code)
+        );
+        Assert.DoesNotContain(
+            FindingCode.KernelsOfOneLotDiffer,
+            NewLotEvaluation.Evaluate(Changed.Treated(question)).Reasons.Select(reason => reason.Code)
+        );
     }
 
     [Theory]
@@ -68,7 +85,16 @@ public sealed class NewLotDecisionTests
     {
         var question = Changed.Lot(660, 660);
 
-        Assert.Equal(same, (question with { Before = question.Before with { Treatment = before }, After = question.After with { Treatment = after } }).SameTreatment);
+        Assert.Equal(
+            same,
+            (
+                question with
+                {
+                    Before = question.Before with { Treatment = before },
+                    After = question.After with { Treatment = after },
+                }
+            ).SameTreatment
+        );
     }
 
     [Fact]
@@ -78,10 +104,15 @@ public sealed class NewLotDecisionTests
 
         Assert.Equal(
             [FindingCode.DensityDiffers, FindingCode.OtherLot, FindingCode.TreatmentChanged, FindingCode.WithinToleranceNotShown],
-            result.Reasons.Select(reason => reason.Code));
+            result.Reasons.Select(reason => reason.Code)
+        );
         Assert.Contains(result.Cautions, caution => caution.Code == CautionCode.TreatedSeed);
         var unknown = NewLotEvaluation.Evaluate(Changed.Lot(660, null));
-        Assert.Contains("The bulk density of the new lot is not known.", DisplayUnits.Metric.Write(unknown.Reasons[0].Detail), StringComparison.Ordinal);
+        Assert.Contains(
+            "The bulk density of the new lot is not known.",
+            DisplayUnits.Metric.Write(unknown.Reasons[0].Detail),
+            StringComparison.Ordinal
+        );
         var same = NewLotEvaluation.Evaluate(Changed.Delivery(660, 660));
         Assert.Equal([FindingCode.NothingChanged, FindingCode.WithinTolerance], same.Reasons.Select(reason => reason.Code));
         Assert.Empty(same.Cautions);
@@ -93,8 +124,11 @@ public sealed class NewLotDecisionTests
     [InlineData(660, 826, true)]
     [InlineData(660, 824, false)]
     [InlineData(660, 530, false)]
-    public void Densities_HardToBelieve_AreChallenged(double before, double after, bool challenged) => Assert.Equal(
-        challenged, NewLotEvaluation.Evaluate(Changed.Lot(before, after)).Findings.Any(finding => finding.Code == FindingCode.DensitiesFarApart));
+    public void Densities_HardToBelieve_AreChallenged(double before, double after, bool challenged) =>
+        Assert.Equal(
+            challenged,
+            NewLotEvaluation.Evaluate(Changed.Lot(before, after)).Findings.Any(finding => finding.Code == FindingCode.DensitiesFarApart)
+        );
 
     // A value to type in or to plan with must not stand alone where the number behind it is doubted.
     [Fact]
@@ -103,8 +137,19 @@ public sealed class NewLotDecisionTests
         var slip = NewLotEvaluation.Evaluate(Changed.Lot(660, 66));
         var kernels = NewLotEvaluation.Evaluate(Changed.Lot(660, 660) with { SameLot = true, Rate = new(0.015) });
 
-        Assert.StartsWith("Check the bulk densities first: 66 kg/m3 is far from 660 kg/m3. Test now", DisplayUnits.Metric.Write(slip.Headline).Replace("6.6 kg/hL", "66 kg/m3", StringComparison.Ordinal).Replace("66 kg/hL", "660 kg/m3", StringComparison.Ordinal), StringComparison.Ordinal);
-        Assert.EndsWith("Check the kernel masses before you change the rate.", DisplayUnits.Metric.Write(kernels.Headline), StringComparison.Ordinal);
+        Assert.StartsWith(
+            "Check the bulk densities first: 66 kg/m3 is far from 660 kg/m3. Test now",
+            DisplayUnits
+                .Metric.Write(slip.Headline)
+                .Replace("6.6 kg/hL", "66 kg/m3", StringComparison.Ordinal)
+                .Replace("66 kg/hL", "660 kg/m3", StringComparison.Ordinal),
+            StringComparison.Ordinal
+        );
+        Assert.EndsWith(
+            "Check the kernel masses before you change the rate.",
+            DisplayUnits.Metric.Write(kernels.Headline),
+            StringComparison.Ordinal
+        );
     }
 
     // 94.8 % must not read as the 95 % that are asked.
@@ -123,11 +168,23 @@ public sealed class NewLotDecisionTests
     public void Assumptions_EveryValueNotStated_IsListedAndNoOther()
     {
         var none = NewLotEvaluation.Evaluate(Changed.Lot(null, null) with { ValueUncertainty = null }).Assumptions.Select(one => one.Name);
-        var both = NewLotEvaluation.Evaluate(Changed.Treated(Changed.Lot(660, 660) with { Rate = new(0.015) })).Assumptions.Select(one => one.Name);
+        var both = NewLotEvaluation
+            .Evaluate(Changed.Treated(Changed.Lot(660, 660) with { Rate = new(0.015) }))
+            .Assumptions.Select(one => one.Name);
 
         Assert.Equal(["valueInForce/relativeUncertainty", "unknownDensityChange", "dayToDay", "fillChangeOfLot", "tolerance"], none);
         Assert.Equal(
-            ["lotBefore/bulkDensity/relativeUncertainty", "newLot/bulkDensity/relativeUncertainty", "dayToDay", "fillChangeOfLot", "fillChangeOfTreatment", "tolerance", "lotBefore/purity", "newLot/purity"],
-            both);
+            [
+                "lotBefore/bulkDensity/relativeUncertainty",
+                "newLot/bulkDensity/relativeUncertainty",
+                "dayToDay",
+                "fillChangeOfLot",
+                "fillChangeOfTreatment",
+                "tolerance",
+                "lotBefore/purity",
+                "newLot/purity",
+            ],
+            both
+        );
     }
 }

@@ -22,12 +22,16 @@ public sealed class DistanceEffectTests
     [InlineData(12.7, 12.7, 8.8, 9.1)]
     public void RateFactor_OfAMachineDriven_IsMassOverGround(double gives, double inForce, double typed, double covered)
     {
-        const double Rate = 0.017, Driven = 1234;
+        const double Rate = 0.017,
+            Driven = 1234;
         var indicatedDistance = gives * Driven / inForce;
         var metered = Rate * typed * indicatedDistance;
         var applied = metered / (covered * Driven);
 
-        NearlyEqual.Assert(applied / Rate, DistanceEffect.RateFactor(gives, inForce, new WorkingWidth(new Length(9), new Length(covered), new Length(typed))));
+        NearlyEqual.Assert(
+            applied / Rate,
+            DistanceEffect.RateFactor(gives, inForce, new WorkingWidth(new Length(9), new Length(covered), new Length(typed)))
+        );
     }
 
     // A wheel turns the meters: what is typed in moves neither, and each pass puts the rate of the whole machine on what it covers.
@@ -35,7 +39,13 @@ public sealed class DistanceEffectTests
     [InlineData(12.7, 13.1, 9.0, 9.0, 1)]
     [InlineData(13.1, 12.7, 9.3, 9.0, 1)]
     [InlineData(13.1, 12.7, 8.7, 8.7, 9 / 8.7)]
-    public void RateFactor_OfGroundDrivenMeters_FollowsTheGround(double gives, double inForce, double typed, double covered, double expected)
+    public void RateFactor_OfGroundDrivenMeters_FollowsTheGround(
+        double gives,
+        double inForce,
+        double typed,
+        double covered,
+        double expected
+    )
     {
         var width = new WorkingWidth(new Length(9), new Length(covered), new Length(typed));
 
@@ -46,7 +56,14 @@ public sealed class DistanceEffectTests
     [Fact]
     public void Effect_OnGroundDrivenMeters_IsOnTheCountOfTheAreaOnly()
     {
-        var result = (Driven.Pure(1260, 1260).InForce(1300e6) with { MeterDrive = MeterDrive.GroundDriven, TargetRate = new MassPerArea(0.017), Area = new Area(480_000) }).Evaluated();
+        var result = (
+            Driven.Pure(1260, 1260).InForce(1300e6) with
+            {
+                MeterDrive = MeterDrive.GroundDriven,
+                TargetRate = new MassPerArea(0.017),
+                Area = new Area(480_000),
+            }
+        ).Evaluated();
 
         Assert.Equal(0, result.Effect!.RateChange.Value);
         Assert.Equal(0, result.Effect.RateChange.ExpandedUncertainty);
@@ -60,15 +77,30 @@ public sealed class DistanceEffectTests
     [InlineData(9.3, "3.2 % too little")]
     public void Width_OfGroundDrivenPasses_IsAgainstThatOfTheMachine(double passToPass, string which)
     {
-        var result = (Driven.Runs(1300) with { MeterDrive = MeterDrive.GroundDriven, Width = new WorkingWidth(new Length(9), new Length(passToPass), new Length(passToPass)) }).Evaluated();
+        var result = (
+            Driven.Runs(1300) with
+            {
+                MeterDrive = MeterDrive.GroundDriven,
+                Width = new WorkingWidth(new Length(9), new Length(passToPass), new Length(passToPass)),
+            }
+        ).Evaluated();
 
-        Assert.Contains(which, Assert.Single(result.Findings, finding => finding.Code == FindingCode.WidthDiffers).Detail.InMetric(), StringComparison.Ordinal);
+        Assert.Contains(
+            which,
+            Assert.Single(result.Findings, finding => finding.Code == FindingCode.WidthDiffers).Detail.InMetric(),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
     public void Effect_OnAnArea_IsMassAndMoney()
     {
-        var question = Driven.Pure(1274, 1274).InForce(1300e6) with { TargetRate = new MassPerArea(0.017), Area = new Area(480_000), PricePerKilogram = 0.42 };
+        var question = Driven.Pure(1274, 1274).InForce(1300e6) with
+        {
+            TargetRate = new MassPerArea(0.017),
+            Area = new Area(480_000),
+            PricePerKilogram = 0.42,
+        };
         var effect = question.Evaluated().Effect!;
 
         NearlyEqual.Assert(-0.02, effect.RateChange.Value, 1e-9);
@@ -98,6 +130,10 @@ public sealed class DistanceEffectTests
         var question = Driven.Runs(1260, 1261).InForce(1300) with { Width = new WorkingWidth(new Length(9), new Length(8.5)) };
         var headline = question.Evaluated().Headline.InMetric();
 
-        Assert.Contains("counts too little distance; with the width that is off too, the field gets 2.7 % too much", headline, StringComparison.Ordinal);
+        Assert.Contains(
+            "counts too little distance; with the width that is off too, the field gets 2.7 % too much",
+            headline,
+            StringComparison.Ordinal
+        );
     }
 }

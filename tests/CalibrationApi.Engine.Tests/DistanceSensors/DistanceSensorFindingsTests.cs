@@ -14,7 +14,9 @@ public sealed class DistanceSensorFindingsTests
         var result = (Driven.Runs() with { Runs = [Driven.Run(260, 20)] }).Evaluated();
 
         Assert.Contains(result.Findings, finding => finding.Code == FindingCode.ShortCourse);
-        Assert.DoesNotContain((Driven.Runs() with { Runs = [Driven.Run(400, 30.48)] }).Evaluated().Findings, finding => finding.Code == FindingCode.ShortCourse);
+        Assert.DoesNotContain((Driven.Runs() with { Runs = [Driven.Run(400, 30.48)] }).Evaluated().Findings, finding =>
+            finding.Code == FindingCode.ShortCourse
+        );
     }
 
     [Fact]
@@ -37,7 +39,11 @@ public sealed class DistanceSensorFindingsTests
         var result = (Driven.Runs(1240, 1240) with { ReferenceRuns = [Driven.Run(1300), Driven.Run(1300)] }).Evaluated();
 
         Assert.True(result.Slip!.Value < 0);
-        Assert.Contains("skids by", Assert.Single(result.Findings, finding => finding.Code == FindingCode.WheelSlips).Detail.InMetric(), StringComparison.Ordinal);
+        Assert.Contains(
+            "skids by",
+            Assert.Single(result.Findings, finding => finding.Code == FindingCode.WheelSlips).Detail.InMetric(),
+            StringComparison.Ordinal
+        );
     }
 
     // 1170 counts where 1300 are due are a skid of 10 %; against the counts made they would be 11.1 %.
@@ -46,7 +52,11 @@ public sealed class DistanceSensorFindingsTests
     {
         var result = (Driven.Runs(1170, 1170) with { ReferenceRuns = [Driven.Run(1300), Driven.Run(1300)] }).Evaluated();
 
-        Assert.Contains("skids by 10.0 %", Assert.Single(result.Findings, finding => finding.Code == FindingCode.WheelSlips).Detail.InMetric(), StringComparison.Ordinal);
+        Assert.Contains(
+            "skids by 10.0 %",
+            Assert.Single(result.Findings, finding => finding.Code == FindingCode.WheelSlips).Detail.InMetric(),
+            StringComparison.Ordinal
+        );
     }
 
     // Two runs that agree, against a number of half the size: a count of both edges, or a distance of 50 m, not a tyre.
@@ -56,8 +66,14 @@ public sealed class DistanceSensorFindingsTests
         var result = Driven.Runs(2600, 2602).InForce(1300).Evaluated();
 
         Assert.Equal(Verdict.Adopt, result.Decision.Verdict);
-        Assert.Contains("100.1 %", Assert.Single(result.Findings, finding => finding.Code == FindingCode.LargeDistanceChange).Detail.InMetric(), StringComparison.Ordinal);
-        Assert.DoesNotContain(Driven.Runs(1340, 1341).InForce(1300).Evaluated().Findings, finding => finding.Code == FindingCode.LargeDistanceChange);
+        Assert.Contains(
+            "100.1 %",
+            Assert.Single(result.Findings, finding => finding.Code == FindingCode.LargeDistanceChange).Detail.InMetric(),
+            StringComparison.Ordinal
+        );
+        Assert.DoesNotContain(Driven.Runs(1340, 1341).InForce(1300).Evaluated().Findings, finding =>
+            finding.Code == FindingCode.LargeDistanceChange
+        );
     }
 
     [Fact]
@@ -92,7 +108,10 @@ public sealed class DistanceSensorFindingsTests
     {
         var question = Driven.Runs(1300, 1301) with { ReferenceRuns = [Driven.Run(1261)], TapeLimit = 0.001 };
 
-        NearlyEqual.Assert(question.Evaluated().Slip!.ExpandedUncertainty, (question with { TapeLimit = 0.05 }).Evaluated().Slip!.ExpandedUncertainty);
+        NearlyEqual.Assert(
+            question.Evaluated().Slip!.ExpandedUncertainty,
+            (question with { TapeLimit = 0.05 }).Evaluated().Slip!.ExpandedUncertainty
+        );
     }
 
     [Theory]
@@ -102,7 +121,11 @@ public sealed class DistanceSensorFindingsTests
     {
         var result = (Driven.Runs(1300) with { Width = new WorkingWidth(new Length(9), new Length(passToPass)) }).Evaluated();
 
-        Assert.Contains(which, Assert.Single(result.Findings, finding => finding.Code == FindingCode.WidthDiffers).Detail.InMetric(), StringComparison.Ordinal);
+        Assert.Contains(
+            which,
+            Assert.Single(result.Findings, finding => finding.Code == FindingCode.WidthDiffers).Detail.InMetric(),
+            StringComparison.Ordinal
+        );
     }
 
     // Passes as wide as the machine leave no strips, and need no correcting: only the number typed in is wrong.
@@ -112,17 +135,34 @@ public sealed class DistanceSensorFindingsTests
     [InlineData(9.3, 9, "3.2 % too little, and strips may be left. Correct the spacing of the passes, or the width in the controller.")]
     public void Width_FindingNamesWhatIsWrong(double passToPass, double inForce, string expected)
     {
-        var result = (Driven.Runs(1300) with { Width = new WorkingWidth(new Length(9), new Length(passToPass), new Length(inForce)) }).Evaluated();
+        var result = (
+            Driven.Runs(1300) with
+            {
+                Width = new WorkingWidth(new Length(9), new Length(passToPass), new Length(inForce)),
+            }
+        ).Evaluated();
 
-        Assert.EndsWith(expected, Assert.Single(result.Findings, finding => finding.Code == FindingCode.WidthDiffers).Detail.InMetric(), StringComparison.Ordinal);
+        Assert.EndsWith(
+            expected,
+            Assert.Single(result.Findings, finding => finding.Code == FindingCode.WidthDiffers).Detail.InMetric(),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
     public void Entry_OfFewDigits_IsWarnedOfAndZeroForbidden()
     {
-        var question = Driven.Runs(1300, 1301) with { ControllerEntry = SensorEntry.LengthOf(SensorForm.DistancePerPulse, UnitTable.Get("cm"), 0) };
+        var question = Driven.Runs(1300, 1301) with
+        {
+            ControllerEntry = SensorEntry.LengthOf(SensorForm.DistancePerPulse, UnitTable.Get("cm"), 0),
+        };
         var coarse = question.Evaluated();
-        var nothing = (question with { ControllerEntry = SensorEntry.LengthOf(SensorForm.DistancePerPulse, UnitTable.Get("m"), 0) }).Evaluated();
+        var nothing = (
+            question with
+            {
+                ControllerEntry = SensorEntry.LengthOf(SensorForm.DistancePerPulse, UnitTable.Get("m"), 0),
+            }
+        ).Evaluated();
 
         Assert.NotNull(coarse.Enter);
         Assert.Contains(coarse.Findings, finding => finding is { Code: FindingCode.EntryResolutionMatters, Severity: Severity.Warning });
@@ -157,6 +197,20 @@ public sealed class DistanceSensorFindingsTests
         };
 
         Assert.Empty(question.Evaluated().Assumptions);
-        Assert.Equal(10, Driven.Runs(1300).InForce(1300) is var bare ? (bare with { Width = new WorkingWidth(new Length(9)), Counted = CountedThing.Turns, PulsesPerTurn = new PulsesPerRevolution(1) }).Evaluated().Assumptions.Count : 0);
+        Assert.Equal(
+            10,
+            Driven.Runs(1300).InForce(1300) is var bare
+                ? (
+                    bare with
+                    {
+                        Width = new WorkingWidth(new Length(9)),
+                        Counted = CountedThing.Turns,
+                        PulsesPerTurn = new PulsesPerRevolution(1),
+                    }
+                )
+                    .Evaluated()
+                    .Assumptions.Count
+                : 0
+        );
     }
 }

@@ -38,10 +38,18 @@ public sealed class RunAgreementTests
     [Fact]
     public void Directions_ThatDiffer_AreSaidWithTheirDifference()
     {
-        var result = (Driven.Runs() with
-        {
-            Runs = [Driven.Run(1290, direction: RunDirection.There), Driven.Run(1320, direction: RunDirection.Back), Driven.Run(1291, direction: RunDirection.There), Driven.Run(1321, direction: RunDirection.Back)],
-        }).Evaluated();
+        var result = (
+            Driven.Runs() with
+            {
+                Runs =
+                [
+                    Driven.Run(1290, direction: RunDirection.There),
+                    Driven.Run(1320, direction: RunDirection.Back),
+                    Driven.Run(1291, direction: RunDirection.There),
+                    Driven.Run(1321, direction: RunDirection.Back),
+                ],
+            }
+        ).Evaluated();
 
         NearlyEqual.Assert(1290.5 / 1320.5 - 1, result.Agreement.DirectionDifference!.Value, 1e-3);
         Assert.Contains(result.Findings, finding => finding.Code == FindingCode.DirectionsDiffer);

@@ -39,7 +39,11 @@ public sealed class RunsEstimateTests
     public void Marks_OfAStatedUncertainty_TakeThePlaceOfTheResolution()
     {
         var question = Driven.Pure(1300);
-        var stated = question with { DistanceResolution = new Length(5), Runs = [question.Runs[0] with { DistanceUncertainty = new Length(0.02) }] };
+        var stated = question with
+        {
+            DistanceResolution = new Length(5),
+            Runs = [question.Runs[0] with { DistanceUncertainty = new Length(0.02) }],
+        };
 
         NearlyEqual.Assert(0.02 / 100, Math.Sqrt(stated.Evaluated().Estimate.Variances[0]), 1e-6);
     }
@@ -57,7 +61,12 @@ public sealed class RunsEstimateTests
     [Fact]
     public void LongRun_WeighsMoreWhereCountsAreFew()
     {
-        var question = Driven.Runs() with { Runs = [Driven.Run(10, 10), Driven.Run(1100, 1000)], Repeatability = 0.0001, DistanceResolution = new Length(0) };
+        var question = Driven.Runs() with
+        {
+            Runs = [Driven.Run(10, 10), Driven.Run(1100, 1000)],
+            Repeatability = 0.0001,
+            DistanceResolution = new Length(0),
+        };
         var estimate = question.Evaluated().Estimate;
 
         Assert.InRange(estimate.CountsPerMetre.Value, 1.09, 1.1);
@@ -68,7 +77,12 @@ public sealed class RunsEstimateTests
     public void Turns_WithPulsesOfATurn_AreThePulsesTheyStandFor()
     {
         var byPulses = Driven.Runs(1280, 1284) with { PulsesPerTurn = new PulsesPerRevolution(40) };
-        var byTurns = Driven.Runs(32, 32.1) with { PulsesPerTurn = new PulsesPerRevolution(40), Counted = CountedThing.Turns, TurnResolution = new Revolutions(1.0 / 40) };
+        var byTurns = Driven.Runs(32, 32.1) with
+        {
+            PulsesPerTurn = new PulsesPerRevolution(40),
+            Counted = CountedThing.Turns,
+            TurnResolution = new Revolutions(1.0 / 40),
+        };
 
         var (pulses, turns) = (byPulses.Evaluated(), byTurns.Evaluated());
 
@@ -102,12 +116,14 @@ public sealed class RunsEstimateTests
             var chi = Enumerable.Range(0, 4).Sum(_ => Math.Pow(Normal(random), 2));
             var scatter = 0.005 * Math.Sqrt(4 / chi);
             var tape = (2 * random.NextDouble() - 1) * 0.002;
-            var runs = Enumerable.Range(0, 3).Select(_ =>
-            {
-                var start = random.NextDouble();
-                var driven = 100 * (1 + tape) * Truth * (1 + scatter * Normal(random));
-                return Driven.Run(Math.Floor(start + driven));
-            });
+            var runs = Enumerable
+                .Range(0, 3)
+                .Select(_ =>
+                {
+                    var start = random.NextDouble();
+                    var driven = 100 * (1 + tape) * Truth * (1 + scatter * Normal(random));
+                    return Driven.Run(Math.Floor(start + driven));
+                });
             var value = (Driven.Runs() with { Runs = [.. runs], DistanceResolution = new Length(0) }).Evaluated().Estimate.CountsPerMetre;
             covered += Math.Abs(value.Value - Truth) <= value.ExpandedUncertainty ? 1 : 0;
         }
@@ -116,5 +132,6 @@ public sealed class RunsEstimateTests
         Assert.InRange(covered / (double)Trials, 0.94, 0.965);
     }
 
-    private static double Normal(Random random) => Math.Sqrt(-2 * Math.Log(1 - random.NextDouble())) * Math.Cos(2 * Math.PI * random.NextDouble());
+    private static double Normal(Random random) =>
+        Math.Sqrt(-2 * Math.Log(1 - random.NextDouble())) * Math.Cos(2 * Math.PI * random.NextDouble());
 }

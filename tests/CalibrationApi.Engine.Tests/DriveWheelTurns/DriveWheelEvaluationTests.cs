@@ -12,15 +12,16 @@ public sealed class DriveWheelEvaluationTests
     // 58 turns of 2.315 m on 3 m are 402.81 m2; 160 kg/ha on them are 6.44496 kg.
     private const double OnTarget = 6.44496;
 
-    private static DriveWheelQuestion Drill(params double[] caught) => new()
-    {
-        Wheel = new WheelMeasure(new Length(2.315), WheelOrigin.Circumference),
-        Width = new Length(3),
-        Outlets = 20,
-        TargetRate = new MassPerArea(0.016),
-        Areas = [new Area(1000)],
-        Tests = [.. caught.Select(mass => TurnTest.Together(58, new Mass(mass)))],
-    };
+    private static DriveWheelQuestion Drill(params double[] caught) =>
+        new()
+        {
+            Wheel = new WheelMeasure(new Length(2.315), WheelOrigin.Circumference),
+            Width = new Length(3),
+            Outlets = 20,
+            TargetRate = new MassPerArea(0.016),
+            Areas = [new Area(1000)],
+            Tests = [.. caught.Select(mass => TurnTest.Together(58, new Mass(mass)))],
+        };
 
     [Fact]
     public void Turns_ForATenthOfAHectare_ComeWithTheCatchToExpect()
@@ -68,9 +69,15 @@ public sealed class DriveWheelEvaluationTests
     [Fact]
     public void Rate_OfAnExactWheel_HasTheUncertaintyOfTheCatchTest()
     {
-        var question = Drill(6.4, 6.5) with { Scale = Given.Platform, Wheel = new WheelMeasure(new Length(2.315), WheelOrigin.Circumference, 0) };
+        var question = Drill(6.4, 6.5) with
+        {
+            Scale = Given.Platform,
+            Wheel = new WheelMeasure(new Length(2.315), WheelOrigin.Circumference, 0),
+        };
         var rate = DriveWheelEvaluation.Evaluate(question).Rate!;
-        var caught = new CatchTest { Catches = [Given.Net(6.4, 58), Given.Net(6.5, 58)], Scale = Given.Platform }.Evaluated().Estimate;
+        var caught = new CatchTest { Catches = [Given.Net(6.4, 58), Given.Net(6.5, 58)], Scale = Given.Platform }
+            .Evaluated()
+            .Estimate;
 
         NearlyEqual.Assert(caught.Value.Value / (2.315 * 3), rate.Value);
         NearlyEqual.Assert(caught.RelativeExpanded, rate.ExpandedUncertainty / rate.Value, 1e-9);
@@ -104,7 +111,9 @@ public sealed class DriveWheelEvaluationTests
         var question = Drill() with { Wheel = WheelMeasure.OfRun(new Length(46.3), 20), Skid = 0.04 };
 
         Assert.Contains(DriveWheelEvaluation.Evaluate(question).Findings, finding => finding.Code == FindingCode.SkidCountedTwice);
-        Assert.DoesNotContain(DriveWheelEvaluation.Evaluate(question with { Skid = 0 }).Findings, finding => finding.Code == FindingCode.SkidCountedTwice);
+        Assert.DoesNotContain(DriveWheelEvaluation.Evaluate(question with { Skid = 0 }).Findings, finding =>
+            finding.Code == FindingCode.SkidCountedTwice
+        );
     }
 
     [Fact]
@@ -122,7 +131,9 @@ public sealed class DriveWheelEvaluationTests
     public void Outlets_OfWhichNobodySaysHowManyWereCaught_AreAssumedToBeAll()
     {
         Assert.Contains(DriveWheelEvaluation.Evaluate(Drill(OnTarget)).Assumptions, assumption => assumption.Name == "outletsCaught");
-        Assert.DoesNotContain(DriveWheelEvaluation.Evaluate(Drill(OnTarget) with { OutletsCaught = 20 }).Assumptions, assumption => assumption.Name == "outletsCaught");
+        Assert.DoesNotContain(DriveWheelEvaluation.Evaluate(Drill(OnTarget) with { OutletsCaught = 20 }).Assumptions, assumption =>
+            assumption.Name == "outletsCaught"
+        );
     }
 
     [Fact]
@@ -131,13 +142,21 @@ public sealed class DriveWheelEvaluationTests
         var question = Drill() with
         {
             OutletsCaught = 4,
-            Tests = [TurnTest.Apart(58, [new Mass(0.32), new Mass(0.325), new Mass(0.31), new Mass(0.29)]), TurnTest.Apart(58, [new Mass(0.32), new Mass(0.325), new Mass(0.32), new Mass(0.28)])],
+            Tests =
+            [
+                TurnTest.Apart(58, [new Mass(0.32), new Mass(0.325), new Mass(0.31), new Mass(0.29)]),
+                TurnTest.Apart(58, [new Mass(0.32), new Mass(0.325), new Mass(0.32), new Mass(0.28)]),
+            ],
         };
         var result = DriveWheelEvaluation.Evaluate(question);
 
         Assert.Equal([true, true, true, false], result.Outlets.Select(outlet => outlet.Within));
         NearlyEqual.Assert(0.57 / 0.6225 - 1, result.Outlets[3].Deviation, 1e-9);
-        Assert.Contains("outlet 4", Assert.Single(result.Findings, finding => finding.Code == FindingCode.OutletOffMean).Detail.InMetric(), StringComparison.Ordinal);
+        Assert.Contains(
+            "outlet 4",
+            Assert.Single(result.Findings, finding => finding.Code == FindingCode.OutletOffMean).Detail.InMetric(),
+            StringComparison.Ordinal
+        );
     }
 
     // 19 of 20 outlets were not caught and are said to differ by 20 %: the rate found is right on target, and nobody knows.
@@ -181,7 +200,11 @@ public sealed class DriveWheelEvaluationTests
     [Fact]
     public void Outlet_ThatGaveNothing_IsToBeClearedBeforeTheSettingIsChanged()
     {
-        var question = Drill() with { OutletsCaught = 4, Tests = [TurnTest.Apart(58, [new Mass(0.32), new Mass(0), new Mass(0.32), new Mass(0.32)])] };
+        var question = Drill() with
+        {
+            OutletsCaught = 4,
+            Tests = [TurnTest.Apart(58, [new Mass(0.32), new Mass(0), new Mass(0.32), new Mass(0.32)])],
+        };
         var result = DriveWheelEvaluation.Evaluate(question);
 
         Assert.Equal(Verdict.Investigate, result.Verdict);
@@ -196,10 +219,18 @@ public sealed class DriveWheelEvaluationTests
     [Fact]
     public void Outlets_OfWhichManyAreOff_AreToldInOneSentence()
     {
-        var question = Drill() with { OutletsCaught = 4, Tests = [TurnTest.Apart(58, [new Mass(0.30), new Mass(0.36), new Mass(0.32), new Mass(0.32)])] };
+        var question = Drill() with
+        {
+            OutletsCaught = 4,
+            Tests = [TurnTest.Apart(58, [new Mass(0.30), new Mass(0.36), new Mass(0.32), new Mass(0.32)])],
+        };
         var finding = Assert.Single(DriveWheelEvaluation.Evaluate(question).Findings, one => one.Code == FindingCode.OutletOffMean);
 
-        Assert.StartsWith("2 of 4 outlets are beyond the limit of 5 %; furthest off, outlet 2 of those caught gives 10.8 % more", finding.Detail.InMetric(), StringComparison.Ordinal);
+        Assert.StartsWith(
+            "2 of 4 outlets are beyond the limit of 5 %; furthest off, outlet 2 of those caught gives 10.8 % more",
+            finding.Detail.InMetric(),
+            StringComparison.Ordinal
+        );
     }
 
     // 20 readings of a division of 20 g: their roundings add to sqrt(20) 20 g sqrt(1/6), one of the sum would be 20 g sqrt(1/6).
@@ -209,11 +240,13 @@ public sealed class DriveWheelEvaluationTests
         var question = Drill() with
         {
             Wheel = new WheelMeasure(new Length(2.315), WheelOrigin.Circumference, 0),
-            Scale = new Scale { Division = new Mass(0.02), StatedAccuracy = new Mass(1e-9), },
+            Scale = new Scale { Division = new Mass(0.02), StatedAccuracy = new Mass(1e-9) },
             TurnResolution = new Revolutions(0),
             Repeatability = 1e-6,
         };
-        var apart = DriveWheelEvaluation.Evaluate(question with { Tests = [TurnTest.Apart(58, [.. Enumerable.Repeat(new Mass(OnTarget / 20), 20)])] }).Rate!;
+        var apart = DriveWheelEvaluation
+            .Evaluate(question with { Tests = [TurnTest.Apart(58, [.. Enumerable.Repeat(new Mass(OnTarget / 20), 20)])] })
+            .Rate!;
         var together = DriveWheelEvaluation.Evaluate(question with { Tests = [TurnTest.Together(58, new Mass(OnTarget))] }).Rate!;
 
         NearlyEqual.Assert(together.ExpandedUncertainty * Math.Sqrt(20), apart.ExpandedUncertainty, 1e-6);
@@ -224,7 +257,9 @@ public sealed class DriveWheelEvaluationTests
     public void RateOfStatedMeter_FarFromTheTarget_SaysWhatWouldBeNeeded()
     {
         var question = Drill() with { MeterRevolutionsPerTurn = 0.5, MassPerRevolution = new MassPerRevolution(0.15) };
-        var finding = Assert.Single(DriveWheelEvaluation.Evaluate(question).Findings, one => one.Code == FindingCode.RateOffTarget).Detail.InMetric();
+        var finding = Assert
+            .Single(DriveWheelEvaluation.Evaluate(question).Findings, one => one.Code == FindingCode.RateOffTarget)
+            .Detail.InMetric();
 
         Assert.Contains("0.2222 kg/rev would be needed in place of 0.15 kg/rev", finding, StringComparison.Ordinal);
         Assert.DoesNotContain("wrong way round", finding, StringComparison.Ordinal);
@@ -242,7 +277,12 @@ public sealed class DriveWheelEvaluationTests
 
         NearlyEqual.Assert(0.016 * 2.315 * 3 / 0.15, result.NeededMeterRevolutionsPerTurn!.Value, 1e-12);
         NearlyEqual.Assert(0.016, back.RateOfStatedMeter!.Value.KilogramsPerSquareMetre, 1e-15);
-        Assert.Equal(gearing is null, result.Headline.InMetric().StartsWith("Gear the meter to 0.741 revolutions per turn of the drive wheel for 160 kg/ha.", StringComparison.Ordinal));
+        Assert.Equal(
+            gearing is null,
+            result
+                .Headline.InMetric()
+                .StartsWith("Gear the meter to 0.741 revolutions per turn of the drive wheel for 160 kg/ha.", StringComparison.Ordinal)
+        );
     }
 
     [Fact]
@@ -251,9 +291,15 @@ public sealed class DriveWheelEvaluationTests
         var question = Drill() with { MeterRevolutionsPerTurn = 2, MassPerRevolution = new MassPerRevolution(0.21) };
         var result = DriveWheelEvaluation.Evaluate(question with { Areas = [] });
 
-        Assert.Contains("With 0.5 meter revolutions per turn of the wheel it would be 151.2 kg/ha", Assert.Single(result.Findings, one => one.Code == FindingCode.RateOffTarget).Detail.InMetric(), StringComparison.Ordinal);
+        Assert.Contains(
+            "With 0.5 meter revolutions per turn of the wheel it would be 151.2 kg/ha",
+            Assert.Single(result.Findings, one => one.Code == FindingCode.RateOffTarget).Detail.InMetric(),
+            StringComparison.Ordinal
+        );
         Assert.Contains("3.8 times the target", result.Headline.InMetric(), StringComparison.Ordinal);
-        Assert.DoesNotContain(DriveWheelEvaluation.Evaluate(question with { MeterRevolutionsPerTurn = 0.52 }).Findings, one => one.Code == FindingCode.RateOffTarget);
+        Assert.DoesNotContain(DriveWheelEvaluation.Evaluate(question with { MeterRevolutionsPerTurn = 0.52 }).Findings, one =>
+            one.Code == FindingCode.RateOffTarget
+        );
     }
 
     [Fact]
@@ -263,7 +309,13 @@ public sealed class DriveWheelEvaluationTests
     [Fact]
     public void Correction_OfTheSetting_IsTargetOverRate()
     {
-        var result = DriveWheelEvaluation.Evaluate(Drill(OnTarget * 1.1, OnTarget * 1.1) with { Setting = 44, MeterRevolutionsPerTurn = 0.55 });
+        var result = DriveWheelEvaluation.Evaluate(
+            Drill(OnTarget * 1.1, OnTarget * 1.1) with
+            {
+                Setting = 44,
+                MeterRevolutionsPerTurn = 0.55,
+            }
+        );
 
         NearlyEqual.Assert(40, result.Correction!.Setting!.Value, 1e-9);
         NearlyEqual.Assert(0.5, result.Correction.MeterRevolutionsPerTurn!.Value, 1e-9);
@@ -275,25 +327,37 @@ public sealed class DriveWheelEvaluationTests
     [InlineData(1.6)]
     [InlineData(0.6)]
     public void Correction_FarFromOne_IsWarnedOf(double factor) =>
-        Assert.Contains(DriveWheelEvaluation.Evaluate(Drill(OnTarget * factor)).Findings, finding => finding.Code == FindingCode.LargeCorrection);
+        Assert.Contains(DriveWheelEvaluation.Evaluate(Drill(OnTarget * factor)).Findings, finding =>
+            finding.Code == FindingCode.LargeCorrection
+        );
 
     [Fact]
     public void NeededPerMeterRevolution_WithTheGearing_GivesTheTargetBack()
     {
         var result = DriveWheelEvaluation.Evaluate(Drill() with { MeterRevolutionsPerTurn = 0.5 });
-        var back = DriveWheelEvaluation.Evaluate(Drill() with { MeterRevolutionsPerTurn = 0.5, MassPerRevolution = result.NeededPerMeterRevolution });
+        var back = DriveWheelEvaluation.Evaluate(
+            Drill() with
+            {
+                MeterRevolutionsPerTurn = 0.5,
+                MassPerRevolution = result.NeededPerMeterRevolution,
+            }
+        );
 
         NearlyEqual.Assert(0.016, back.RateOfStatedMeter!.Value.KilogramsPerSquareMetre, 1e-15);
         NearlyEqual.Assert(result.Turns[0].Turns / 2, result.Turns[0].MeterRevolutions!.Value);
     }
 
     [Fact]
-    public void TargetRate_OfManyTonsPerHectare_IsWarnedOf() => Assert.Contains(
-        DriveWheelEvaluation.Evaluate(Drill() with { TargetRate = new MassPerArea(1.6) }).Findings, finding => finding.Code == FindingCode.RateImplausible);
+    public void TargetRate_OfManyTonsPerHectare_IsWarnedOf() =>
+        Assert.Contains(DriveWheelEvaluation.Evaluate(Drill() with { TargetRate = new MassPerArea(1.6) }).Findings, finding =>
+            finding.Code == FindingCode.RateImplausible
+        );
 
     [Fact]
-    public void TurnTests_ThatDiffer_AreSaidToScatter() => Assert.Contains(
-        DriveWheelEvaluation.Evaluate(Drill(OnTarget * 0.9, OnTarget * 1.1)).Findings, finding => finding.Code == FindingCode.CatchesScatterMoreThanExpected);
+    public void TurnTests_ThatDiffer_AreSaidToScatter() =>
+        Assert.Contains(DriveWheelEvaluation.Evaluate(Drill(OnTarget * 0.9, OnTarget * 1.1)).Findings, finding =>
+            finding.Code == FindingCode.CatchesScatterMoreThanExpected
+        );
 
     [Fact]
     public void Skid_OfOneOrMore_IsNoWheelThatTurns() =>

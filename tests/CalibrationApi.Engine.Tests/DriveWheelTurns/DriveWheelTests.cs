@@ -29,13 +29,19 @@ public sealed class DriveWheelTests
         var perTurn = new MassPerRevolution(0.11);
 
         NearlyEqual.Assert(turnsInTheField * 0.11 / 100_000, (Wheel with { Skid = 0.04 }).Rate(perTurn).KilogramsPerSquareMetre);
-        NearlyEqual.Assert(0.96, (Wheel with { Skid = 0.04 }).Rate(perTurn).KilogramsPerSquareMetre / Wheel.Rate(perTurn).KilogramsPerSquareMetre);
+        NearlyEqual.Assert(
+            0.96,
+            (Wheel with { Skid = 0.04 }).Rate(perTurn).KilogramsPerSquareMetre / Wheel.Rate(perTurn).KilogramsPerSquareMetre
+        );
         NearlyEqual.Assert(turnsInTheField, (Wheel with { Skid = 0.04 }).TurnsFor(new Area(100_000)));
     }
 
     [Fact]
-    public void Rate_OfAGearedMeter_IsProportionalToItsGearing() => NearlyEqual.Assert(
-        Wheel.Rate(new MassPerRevolution(0.11)).KilogramsPerSquareMetre, Wheel.Rate(new MassPerRevolution(0.22), 0.5).KilogramsPerSquareMetre);
+    public void Rate_OfAGearedMeter_IsProportionalToItsGearing() =>
+        NearlyEqual.Assert(
+            Wheel.Rate(new MassPerRevolution(0.11)).KilogramsPerSquareMetre,
+            Wheel.Rate(new MassPerRevolution(0.22), 0.5).KilogramsPerSquareMetre
+        );
 
     [Fact]
     public void MeterRevolutionsPerTurn_OfARate_IsTheGearingThatGivesIt()

@@ -34,7 +34,11 @@ public sealed class FieldRatesTests
     [Fact]
     public void Of_StandBySurvival_NeedsNoGermination()
     {
-        var meter = Seed with { Stand = new WantedStand(new CountPerArea(300), null, Survival: 0.75), Lot = Planted.Lot with { Germination = null, Purity = null } };
+        var meter = Seed with
+        {
+            Stand = new WantedStand(new CountPerArea(300), null, Survival: 0.75),
+            Lot = Planted.Lot with { Germination = null, Purity = null },
+        };
 
         NearlyEqual.Assert(300 * 45 / 0.75 / 100, FieldRates.Of(Planted.Field(meter)).Meters[0].Rate.InPerHectare(), 1e-12);
     }
@@ -104,7 +108,12 @@ public sealed class FieldRatesTests
     [Fact]
     public void Of_StatedRateOnHalfTheWidth_CountsForHalf()
     {
-        var starter = Planted.Front with { CoveredWidth = new Length(4.5), Product = Planted.Fertilizer("starter", NutrientForm.N, 0.20), TargetRate = Planted.PerHectare(100) };
+        var starter = Planted.Front with
+        {
+            CoveredWidth = new Length(4.5),
+            Product = Planted.Fertilizer("starter", NutrientForm.N, 0.20),
+            TargetRate = Planted.PerHectare(100),
+        };
 
         NearlyEqual.Assert(36 / 0.46, FieldRates.Of(Planted.Field(starter, Planted.Rear).Wanting(46)).Meters[1].Rate.InPerHectare(), 1e-9);
     }
@@ -112,7 +121,9 @@ public sealed class FieldRatesTests
     [Fact]
     public void Of_FertilizerOfUnknownAnalysis_IsOpenAtTheProduct()
     {
-        var rates = FieldRates.Of(Planted.Field(Planted.Front, Planted.Rear with { Product = new ProductToMeter("grey", "grey granules") }).Wanting(46));
+        var rates = FieldRates.Of(
+            Planted.Field(Planted.Front, Planted.Rear with { Product = new ProductToMeter("grey", "grey granules") }).Wanting(46)
+        );
 
         Assert.Null(rates.Meters[1].Rate);
         Assert.Equal("meters/1/product", Assert.Single(rates.Open).Member);
@@ -125,7 +136,10 @@ public sealed class FieldRatesTests
     public void Of_AnotherRateOrMeterThatIsOpen_LeavesTheNutrientsOpen(bool isLeftOut)
     {
         var field = isLeftOut
-            ? Planted.Field(Planted.Rear) with { MetersLeftOut = 1 }
+            ? Planted.Field(Planted.Rear) with
+            {
+                MetersLeftOut = 1,
+            }
             : Planted.Field(Seed with { Lot = null }, Planted.Rear);
 
         var rates = FieldRates.Of(field.Wanting(46));
@@ -141,7 +155,10 @@ public sealed class FieldRatesTests
     public void Of_PricesOfOneCurrency_TakesTheCheaperProduct(string currency, double urea)
     {
         var dear = Planted.Rear with { Product = Planted.Urea with { Price = new ProductPrice(0.46, "EUR") } };
-        var cheap = Planted.Rear with { Product = Planted.Fertilizer("nitrate", NutrientForm.N, 0.33) with { Price = new ProductPrice(0.33 * 0.8, currency) } };
+        var cheap = Planted.Rear with
+        {
+            Product = Planted.Fertilizer("nitrate", NutrientForm.N, 0.33) with { Price = new ProductPrice(0.33 * 0.8, currency) },
+        };
 
         var rates = FieldRates.Of(Planted.Field(dear, cheap).Wanting(46));
 

@@ -24,15 +24,17 @@ public sealed class FieldSetUpEvaluationTests
     public void MeterSpeed_OfAMeter_IsThatOfItsOwnEvaluation()
     {
         var element = Planted.Front.Elements[0];
-        var asked = MeterSpeedEvaluation.Evaluate(new MeterSpeedQuestion
-        {
-            CoveredWidth = new Length(9),
-            WorkingWidth = new Length(9),
-            Area = new Area(480_000),
-            Rates = [Planted.PerHectare(90)],
-            GroundSpeeds = [new Speed(2.5)],
-            Elements = [new MeteringElement("coarse", DeliveryCurve.Constant(new MassPerRevolution(0.342)), element.Limits)],
-        });
+        var asked = MeterSpeedEvaluation.Evaluate(
+            new MeterSpeedQuestion
+            {
+                CoveredWidth = new Length(9),
+                WorkingWidth = new Length(9),
+                Area = new Area(480_000),
+                Rates = [Planted.PerHectare(90)],
+                GroundSpeeds = [new Speed(2.5)],
+                Elements = [new MeteringElement("coarse", DeliveryCurve.Constant(new MassPerRevolution(0.342)), element.Limits)],
+            }
+        );
 
         var found = Planted.Field(Planted.Front).SetUp().Meters[0].MeterSpeed!;
 
@@ -70,14 +72,28 @@ public sealed class FieldSetUpEvaluationTests
     [InlineData(1, "Above the published limit for wheat", SetUpPartKind.SeedRow)]
     public void Headline_SeveralThingsInTheWay_LeadsWithTheWorstAndCountsTheOthers(double rate, string worst, SetUpPartKind about)
     {
-        var field = Planted.Field(Planted.Front with { TargetRate = Planted.PerHectare(rate) }, Planted.Rear with { WithSeed = true, StartValue = null });
+        var field = Planted.Field(
+            Planted.Front with
+            {
+                TargetRate = Planted.PerHectare(rate),
+            },
+            Planted.Rear with
+            {
+                WithSeed = true,
+                StartValue = null,
+            }
+        );
 
         var setUp = (field with { SeedRow = Planted.Wheat }).Wanting(46).SetUp();
 
         Assert.Equal(2, setUp.InTheWay.Count);
         Assert.Equal(about, setUp.HeadlineAbout!.Value.Kind);
         Assert.StartsWith(worst, setUp.Headline.InMetric(), StringComparison.Ordinal);
-        Assert.EndsWith("1 thing is more in the way, and 1 thing is still open; see inTheWay and open.", setUp.Headline.InMetric(), StringComparison.Ordinal);
+        Assert.EndsWith(
+            "1 thing is more in the way, and 1 thing is still open; see inTheWay and open.",
+            setUp.Headline.InMetric(),
+            StringComparison.Ordinal
+        );
     }
 
     // The nearer one to its window is less of a hindrance.
@@ -90,7 +106,10 @@ public sealed class FieldSetUpEvaluationTests
         var setUp = Planted.Field(near, far).SetUp();
 
         Assert.Equal(["rear", "front"], setUp.InTheWay.Select(obstacle => obstacle.Meter));
-        Assert.Equal([new SetUpPart(SetUpPartKind.MeterSpeed, 1), new SetUpPart(SetUpPartKind.MeterSpeed, 0)], setUp.InTheWay.Select(obstacle => obstacle.About));
+        Assert.Equal(
+            [new SetUpPart(SetUpPartKind.MeterSpeed, 1), new SetUpPart(SetUpPartKind.MeterSpeed, 0)],
+            setUp.InTheWay.Select(obstacle => obstacle.About)
+        );
         Assert.EndsWith("1 thing is more in the way; see inTheWay.", setUp.Headline.InMetric(), StringComparison.Ordinal);
     }
 
@@ -109,7 +128,10 @@ public sealed class FieldSetUpEvaluationTests
     [Fact]
     public void NewLot_AnotherLotThanBehindTheValue_SaysToTestFirst()
     {
-        var element = Planted.Front.Elements[0] with { InForce = new ElementInForce(new MassPerRevolution(0.342), null, new SeedLot { Treatment = "none" }) };
+        var element = Planted.Front.Elements[0] with
+        {
+            InForce = new ElementInForce(new MassPerRevolution(0.342), null, new SeedLot { Treatment = "none" }),
+        };
 
         var setUp = Planted.Field(Planted.Front with { Elements = [element] }).SetUp();
 
@@ -127,7 +149,17 @@ public sealed class FieldSetUpEvaluationTests
     {
         var light = Planted.Barley with { FanSpeeds = new(Planned.Rpm(least), Planned.Rpm(3800)) };
         var heavy = Planted.Urea with { FanSpeeds = new(Planned.Rpm(2900), Planned.Rpm(4200)) };
-        var field = Planted.Field(Planted.Front with { Product = light }, Planted.Rear with { Product = heavy, TargetRate = Planted.PerHectare(60) });
+        var field = Planted.Field(
+            Planted.Front with
+            {
+                Product = light,
+            },
+            Planted.Rear with
+            {
+                Product = heavy,
+                TargetRate = Planted.PerHectare(60),
+            }
+        );
 
         var setUp = (field with { FanSpeed = Planned.Rpm(planned) }).SetUp();
 
@@ -166,11 +198,19 @@ public sealed class FieldSetUpEvaluationTests
     public void Open_ProductsToChooseFromWithPricesOfTwoCurrencies_SaysThatTheCostIsNotLeast()
     {
         var one = Planted.Rear with { Product = Planted.Urea with { Price = new ProductPrice(0.4, "EUR") } };
-        var other = Planted.Rear with { Position = "side", Product = Planted.Fertilizer("nitrate", NutrientForm.N, 0.33) with { Price = new ProductPrice(0.4, "CZK") } };
+        var other = Planted.Rear with
+        {
+            Position = "side",
+            Product = Planted.Fertilizer("nitrate", NutrientForm.N, 0.33) with { Price = new ProductPrice(0.4, "CZK") },
+        };
 
         var setUp = Planted.Field(one, other).Wanting(46).SetUp();
 
-        Assert.Contains("least total mass", Assert.Single(setUp.Open, open => open.Member == "nutrients").Detail.InMetric(), StringComparison.Ordinal);
+        Assert.Contains(
+            "least total mass",
+            Assert.Single(setUp.Open, open => open.Member == "nutrients").Detail.InMetric(),
+            StringComparison.Ordinal
+        );
         Assert.True(setUp.Nutrients!.MeetsTargets);
     }
 

@@ -43,7 +43,11 @@ public sealed class MeterToSetUpTests
     [Fact]
     public void ValueOf_LotWithADensityOfItsOwn_CountsWithThat()
     {
-        var meter = Front with { StartValue = null, Lot = new SeedLot { Density = new BulkDensity(700) } };
+        var meter = Front with
+        {
+            StartValue = null,
+            Lot = new SeedLot { Density = new BulkDensity(700) },
+        };
 
         NearlyEqual.Assert(0.9 * 700 * 0.6e-3, meter.ValueOfFitted()!.Value.KilogramsPerRevolution);
     }

@@ -24,8 +24,12 @@ public sealed class DayToDayFromHistoryTests
 
     // A meter that wears steadily by 1 % per test hardly differs from its neighbour, though its series spans 9 %.
     [Fact]
-    public void Of_SlowDrift_HardlyCounts() => Assert.InRange(
-        DayToDayFromHistory.Of(Series(0, [.. Enumerable.Range(0, 10).Select(i => Math.Exp(0.01 * i))]))!.Value, 0.007, 0.0071);
+    public void Of_SlowDrift_HardlyCounts() =>
+        Assert.InRange(
+            DayToDayFromHistory.Of(Series(0, [.. Enumerable.Range(0, 10).Select(i => Math.Exp(0.01 * i))]))!.Value,
+            0.007,
+            0.0071
+        );
 
     [Fact]
     public void Of_UnderFiveTests_SaysNothing() => Assert.Null(DayToDayFromHistory.Of(Series(0, 1.00, 1.02, 1.00, 1.02)));

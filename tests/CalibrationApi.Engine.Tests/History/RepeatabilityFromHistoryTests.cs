@@ -46,22 +46,23 @@ public sealed class RepeatabilityFromHistoryTests
     }
 
     [Fact]
-    public void Of_SingleCatches_CountForNothing() =>
-        Assert.Null(RepeatabilityFromHistory.Of([.. Enumerable.Repeat(Test(1.0), 20)]));
+    public void Of_SingleCatches_CountForNothing() => Assert.Null(RepeatabilityFromHistory.Of([.. Enumerable.Repeat(Test(1.0), 20)]));
 
     [Fact]
     public void Of_LongHistory_IsWorthFifteenDegreesOfFreedomAtMost() =>
         Assert.Equal(15, RepeatabilityFromHistory.Of([.. Enumerable.Repeat(Test(0.98, 1.00, 1.02), 40)])!.DegreesOfFreedom);
 
     [Fact]
-    public void Of_CatchesThatNeverDiffer_ProveNoMoreThanTheFloor() => Assert.Equal(
-        RepeatabilityFromHistory.Floor, RepeatabilityFromHistory.Of([.. Enumerable.Repeat(Test(1.0, 1.0, 1.0), 5)])!.Relative);
+    public void Of_CatchesThatNeverDiffer_ProveNoMoreThanTheFloor() =>
+        Assert.Equal(RepeatabilityFromHistory.Floor, RepeatabilityFromHistory.Of([.. Enumerable.Repeat(Test(1.0, 1.0, 1.0), 5)])!.Relative);
 
     // Weighing and counting explain all of the scatter.
     [Fact]
-    public void Of_KnownVariancesExplainEverything_IsTheFloor() => Assert.Equal(
-        RepeatabilityFromHistory.Floor,
-        RepeatabilityFromHistory.Of([Test(0.98, 1.00, 1.02, 1.01, 0.99) with { Variances = [0.01, 0.01, 0.01, 0.01, 0.01] }])!.Relative);
+    public void Of_KnownVariancesExplainEverything_IsTheFloor() =>
+        Assert.Equal(
+            RepeatabilityFromHistory.Floor,
+            RepeatabilityFromHistory.Of([Test(0.98, 1.00, 1.02, 1.01, 0.99) with { Variances = [0.01, 0.01, 0.01, 0.01, 0.01] }])!.Relative
+        );
 
     [Fact]
     public void Of_History_IsBelievedByThePooling()

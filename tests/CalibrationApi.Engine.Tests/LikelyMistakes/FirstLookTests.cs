@@ -19,13 +19,19 @@ public sealed class FirstLookTests
     {
         for (var change = -0.7; change <= 0.9; change += 0.02)
         {
-            var ratios = Enumerable.Range(0, catches).Select(i => Math.Exp(change + 0.008 * Math.Sin(3 * i) + (i == 1 ? ofTheSecond : 0))).ToArray();
+            var ratios = Enumerable
+                .Range(0, catches)
+                .Select(i => Math.Exp(change + 0.008 * Math.Sin(3 * i) + (i == 1 ? ofTheSecond : 0)))
+                .ToArray();
             foreach (var test in (CatchTest[])[Suspected.Net(ratios), Suspected.Weighed(ratios), Heavy(ratios)])
             {
                 var posteriors = test.Posteriors();
                 var result = test.Evaluated().LikelyMistakes;
 
-                Assert.Equal(posteriors.Count(each => each.Mistake is not null && each.Probability >= MistakeJudgement.ShownFrom), result.Shown.Count);
+                Assert.Equal(
+                    posteriors.Count(each => each.Mistake is not null && each.Probability >= MistakeJudgement.ShownFrom),
+                    result.Shown.Count
+                );
                 Assert.Equal(posteriors[0].Probability <= 1 - MistakeJudgement.NamedFrom, result.LikelierThanChange);
             }
         }

@@ -22,7 +22,9 @@ public sealed class LargeChangeListTests
         Assert.Distinct(all.Select(each => each.Code));
         Assert.Equal(all.OrderByDescending(each => each.Probability), all);
         Assert.All(all, each => Assert.NotEmpty(each.Check));
-        Assert.Contains(result.Findings, each => each.Code == (result.LikelyMistakes.Shown.Count == 0 ? FindingCode.PossibleMistakes : FindingCode.LikelyMistake));
+        Assert.Contains(result.Findings, each =>
+            each.Code == (result.LikelyMistakes.Shown.Count == 0 ? FindingCode.PossibleMistakes : FindingCode.LikelyMistake)
+        );
     }
 
     [Theory]
@@ -33,12 +35,17 @@ public sealed class LargeChangeListTests
     [InlineData(0.8, MistakeCode.PulsesPerRevolutionWrong)]
     public void AlsoPossible_LargeChange_HoldsWhatFits(double ratio, string code)
     {
-        var result = Suspected.Net(ratio, 1.002 * ratio).Knowing(known => known with
-        {
-            OtherProducts = [Suspected.Other("peas", 1.2)],
-            OtherElements = [Suspected.Other("fine", 0.75)],
-            CountedAs = CountSource.Pulses,
-        }).Evaluated();
+        var result = Suspected
+            .Net(ratio, 1.002 * ratio)
+            .Knowing(known =>
+                known with
+                {
+                    OtherProducts = [Suspected.Other("peas", 1.2)],
+                    OtherElements = [Suspected.Other("fine", 0.75)],
+                    CountedAs = CountSource.Pulses,
+                }
+            )
+            .Evaluated();
 
         Assert.Contains(Listed(result), each => each.Code == code);
         Assert.NotEqual(Verdict.Adopt, result.Decision.Verdict);
@@ -54,7 +61,8 @@ public sealed class LargeChangeListTests
     }
 
     [Fact]
-    public void AlsoPossible_ChangeUnderTheLimit_IsEmpty() => Assert.Empty(Suspected.Net(1.06, 1.065).Evaluated().LikelyMistakes.AlsoPossible);
+    public void AlsoPossible_ChangeUnderTheLimit_IsEmpty() =>
+        Assert.Empty(Suspected.Net(1.06, 1.065).Evaluated().LikelyMistakes.AlsoPossible);
 
     // Whoever overlooks a point once overlooks it again; a slip of the moment seldom comes twice.
     [Fact]
@@ -92,7 +100,9 @@ public sealed class LargeChangeListTests
     [InlineData(0.92)]
     public void Evaluate_TareOfZeroWithoutTheContainerInTheMass_IsNotSuspected(double ratio)
     {
-        var test = Given.Test(Given.Weighed(16.92 * ratio, 0, 47), Given.Weighed(16.95 * ratio, 0, 47)).InForce(Suspected.InForce)
+        var test = Given
+            .Test(Given.Weighed(16.92 * ratio, 0, 47), Given.Weighed(16.95 * ratio, 0, 47))
+            .InForce(Suspected.InForce)
             .Knowing(_ => new() { ContainerTare = new Mass(1.6) });
 
         Assert.False(test.Evaluated().LikelyMistakes.LikelierThanChange);
@@ -110,7 +120,8 @@ public sealed class LargeChangeListTests
         Assert.Equal(MistakeCode.TankBridgedOrEmpty, uneven[0].Code);
     }
 
-    private static List<LikelyMistake> Listed(CatchTestResult result) => [.. result.LikelyMistakes.Shown, .. result.LikelyMistakes.AlsoPossible];
+    private static List<LikelyMistake> Listed(CatchTestResult result) =>
+        [.. result.LikelyMistakes.Shown, .. result.LikelyMistakes.AlsoPossible];
 
     private static double Of(List<LikelyMistake> listed, string code) => listed.Single(each => each.Code == code).Probability;
 }

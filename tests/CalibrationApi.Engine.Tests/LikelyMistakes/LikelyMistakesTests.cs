@@ -30,7 +30,8 @@ public sealed class LikelyMistakesTests
         Assert.Equal(
             "Do not use this test yet. The whole test shows 10 times what the value in force says: a decimal point in the wrong place explains that. "
                 + "Compare the masses and the count that were entered with what was written down at the machine.",
-            result.Headline.InMetric());
+            result.Headline.InMetric()
+        );
         Assert.DoesNotContain(result.Findings, finding => finding.Code == FindingCode.LikelyMistake);
         Assert.Contains(result.Assumptions, assumption => assumption.Origin == MistakeJudgement.Origin);
     }
@@ -39,7 +40,9 @@ public sealed class LikelyMistakesTests
     [Fact]
     public void Named_TareOfAnotherContainerInOneCatch_IsNotTakenForOneInTheWholeTest()
     {
-        var test = Given.Test(Given.Weighed(29.9, 13.02, 47), Given.Weighed(30, 1.2, 47), Given.Weighed(29.95, 12.98, 47)).InForce(Suspected.InForce)
+        var test = Given
+            .Test(Given.Weighed(29.9, 13.02, 47), Given.Weighed(30, 1.2, 47), Given.Weighed(29.95, 12.98, 47))
+            .InForce(Suspected.InForce)
             .Knowing(_ => new() { OtherContainers = [new("bucket", new Mass(1.2)), new("drum", new Mass(13))] });
 
         var named = test.Evaluated().LikelyMistakes.Named;
@@ -54,7 +57,10 @@ public sealed class LikelyMistakesTests
 
         Assert.Equal((Verdict.Repeat, Rule.MistakeNotToldApart), (result.Decision.Verdict, result.Decision.Rule));
         Assert.Null(result.LikelyMistakes.Named);
-        Assert.Equal([MistakeCode.CountHalved, MistakeCode.PoundsAsKilograms], result.LikelyMistakes.Group.Select(each => each.Code).Order());
+        Assert.Equal(
+            [MistakeCode.CountHalved, MistakeCode.PoundsAsKilograms],
+            result.LikelyMistakes.Group.Select(each => each.Code).Order()
+        );
         Assert.Distinct(result.LikelyMistakes.Group.Select(each => each.Check));
         Assert.Contains(result.Findings, finding => finding.Code == FindingCode.CannotBeToldApart);
     }
@@ -87,8 +93,11 @@ public sealed class LikelyMistakesTests
     }
 
     [Fact]
-    public void StartValue_SameDifference_IsLessSuspiciousThanFromAValueInForce() => Assert.True(
-        Suspected.Net(1.9).StartingFrom(Suspected.InForce).Evaluated().LikelyMistakes.AnyProbability < Suspected.Net(1.9).Evaluated().LikelyMistakes.AnyProbability);
+    public void StartValue_SameDifference_IsLessSuspiciousThanFromAValueInForce() =>
+        Assert.True(
+            Suspected.Net(1.9).StartingFrom(Suspected.InForce).Evaluated().LikelyMistakes.AnyProbability
+                < Suspected.Net(1.9).Evaluated().LikelyMistakes.AnyProbability
+        );
 
     [Fact]
     public void WithoutReference_FewerThanThreeCatches_IsNotJudged()
@@ -101,7 +110,9 @@ public sealed class LikelyMistakesTests
     public void Catch_BesideExcludedOnes_IsCountedAmongAll()
     {
         var test = Suspected.Net(1, 10, 1.01);
-        var first = (test with { Catches = [Given.Net(5, 47, excludedBecause: "spilled"), .. test.Catches] }).Evaluated().LikelyMistakes.Shown[0];
+        var first = (test with { Catches = [Given.Net(5, 47, excludedBecause: "spilled"), .. test.Catches] })
+            .Evaluated()
+            .LikelyMistakes.Shown[0];
 
         Assert.Equal(2, first.Catch);
         Assert.StartsWith("Catch 3 shows", first.Detail.InMetric(), StringComparison.Ordinal);
@@ -112,7 +123,10 @@ public sealed class LikelyMistakesTests
     [InlineData(1e9, "1000000000 times what")]
     public void Extremes_OfOneRatio_StayFinite(double ratio, string amount)
     {
-        var test = Given.PureTest(ratio * Suspected.InForce, ratio * Suspected.InForce).InForce(Suspected.InForce) with { Context = Suspected.Metric };
+        var test = Given.PureTest(ratio * Suspected.InForce, ratio * Suspected.InForce).InForce(Suspected.InForce) with
+        {
+            Context = Suspected.Metric,
+        };
 
         var result = test.Evaluated();
 
@@ -133,7 +147,10 @@ public sealed class LikelyMistakesTests
             OtherElements = [Suspected.Other("tiny", 1e-12), Suspected.Other("huge", 1e12)],
             OtherProducts = [Suspected.Other("same", 1)],
         };
-        foreach (var test in (CatchTest[])[Suspected.Net(1, 3), Suspected.Weighed(1, 3), Suspected.Weighed(0.01), Suspected.Weighed(1, 3, 1).WithoutReference()])
+        foreach (
+            var test in (CatchTest[])
+                [Suspected.Net(1, 3), Suspected.Weighed(1, 3), Suspected.Weighed(0.01), Suspected.Weighed(1, 3, 1).WithoutReference()]
+        )
         {
             var posteriors = (test with { Context = absurd }).Posteriors();
 

@@ -10,7 +10,10 @@ public sealed class MistakePriorTests
     [Fact]
     public void Priors_OfAllMistakes_AddUpToTheStatedOne()
     {
-        foreach (var test in (CatchTest[])[Suspected.Net(1), Suspected.Net(1, 1, 1), Suspected.Weighed(1, 1), Suspected.Net(1, 1, 1).WithoutReference()])
+        foreach (
+            var test in (CatchTest[])
+                [Suspected.Net(1), Suspected.Net(1, 1, 1), Suspected.Weighed(1, 1), Suspected.Net(1, 1, 1).WithoutReference()]
+        )
         {
             var hand = new TestAtHand(test, CatchReadings.From(test));
             Assert.Equal(MistakeJudgement.PriorOfAnyMistake, MistakePriors.Of(hand).Sum(each => each.Prior), 1e-15);
@@ -21,9 +24,18 @@ public sealed class MistakePriorTests
     [Fact]
     public void Prior_OfOneMistakeAtOnePlace_IsAtMostHalfOfAll()
     {
-        var odd = new MistakeContext { EnteredInPounds = false, ScaleInPounds = true, CatchPoints = 1, ContainerCapacity = new Mass(1) };
+        var odd = new MistakeContext
+        {
+            EnteredInPounds = false,
+            ScaleInPounds = true,
+            CatchPoints = 1,
+            ContainerCapacity = new Mass(1),
+        };
         var beside = Given.Test(Given.Weighed(18.5, 1.6, 47), Given.Weighed(18.5, 0, 47), Given.Weighed(18.5, 0, 47));
-        foreach (var test in (CatchTest[])[Suspected.Net(1), Suspected.Net(1, 1), Suspected.Weighed(1), beside, beside.InForce(0.36), beside.StartingFrom(0.36)])
+        foreach (
+            var test in (CatchTest[])
+                [Suspected.Net(1), Suspected.Net(1, 1), Suspected.Weighed(1), beside, beside.InForce(0.36), beside.StartingFrom(0.36)]
+        )
         {
             foreach (var context in (MistakeContext[])[Suspected.Metric, odd])
             {
@@ -36,7 +48,9 @@ public sealed class MistakePriorTests
     [Fact]
     public void Prior_TareGivenWithEveryCatch_MakesForgettingItNearlyImpossibleButNotAnotherContainers()
     {
-        Assert.True(Suspected.Weighed(1, 1).Prior(MistakeCode.TareNotTakenOff) < 0.05 * Suspected.Net(1, 1).Prior(MistakeCode.TareNotTakenOff));
+        Assert.True(
+            Suspected.Weighed(1, 1).Prior(MistakeCode.TareNotTakenOff) < 0.05 * Suspected.Net(1, 1).Prior(MistakeCode.TareNotTakenOff)
+        );
         Assert.True(Suspected.Weighed(1, 1).Prior(MistakeCode.TareOfAnotherContainer) > 0.0004);
         Assert.Equal(0, Suspected.Net(1, 1).Prior(MistakeCode.TareOfAnotherContainer));
     }
@@ -53,7 +67,8 @@ public sealed class MistakePriorTests
     public void Prior_UnitOfTheScaleAndOfTheMasses_MakesAUnitSlipLessLikely()
     {
         var test = Suspected.Net(1, 1);
-        double Of(bool? entered, bool? scale, string code) => test.Knowing(_ => new() { EnteredInPounds = entered, ScaleInPounds = scale }).Prior(code);
+        double Of(bool? entered, bool? scale, string code) =>
+            test.Knowing(_ => new() { EnteredInPounds = entered, ScaleInPounds = scale }).Prior(code);
 
         Assert.True(Of(false, false, MistakeCode.PoundsAsKilograms) < Of(false, null, MistakeCode.PoundsAsKilograms));
         Assert.True(Of(false, null, MistakeCode.PoundsAsKilograms) < Of(false, true, MistakeCode.PoundsAsKilograms));
@@ -65,7 +80,11 @@ public sealed class MistakePriorTests
     [Fact]
     public void Prior_CatchFarBelowTheCapacity_MakesAnOverflowNearlyImpossible()
     {
-        double With(double capacity) => Suspected.Net(1, 1).Knowing(known => known with { ContainerCapacity = new Mass(capacity) }).Prior(MistakeCode.ContainerOverflowed, 0);
+        double With(double capacity) =>
+            Suspected
+                .Net(1, 1)
+                .Knowing(known => known with { ContainerCapacity = new Mass(capacity) })
+                .Prior(MistakeCode.ContainerOverflowed, 0);
 
         Assert.True(With(18) > 2 * Suspected.Net(1, 1).Prior(MistakeCode.ContainerOverflowed, 0));
         Assert.True(With(60) < 0.05 * With(18));

@@ -15,52 +15,171 @@ public sealed class PlantedMistakesTests
     [
         new(MistakeCode.PoundsAsKilograms, null, Suspected.Net(1 / Pound, 1.01 / Pound)),
         new(MistakeCode.PoundsAsKilograms, null, Suspected.Net(1 / Pound)),
-        new(MistakeCode.KilogramsAsPounds, null, Suspected.Net(Pound, 1.01 * Pound).Knowing(known => known with { EnteredInPounds = true })),
-        new(MistakeCode.TareNotTakenOff, 1, Given.Test(Given.Weighed(18.52, 1.6, 47), Given.Weighed(18.56, 0, 47), Given.Weighed(18.5, 1.6, 47)).InForce(Suspected.InForce)),
-        new(MistakeCode.TareNotTakenOff, null, Suspected.Net(1.5, 1.51).Knowing(known => known with { ContainerTare = new Mass(0.5 * Suspected.InForce * 47) })),
+        new(
+            MistakeCode.KilogramsAsPounds,
+            null,
+            Suspected.Net(Pound, 1.01 * Pound).Knowing(known => known with { EnteredInPounds = true })
+        ),
+        new(
+            MistakeCode.TareNotTakenOff,
+            1,
+            Given.Test(Given.Weighed(18.52, 1.6, 47), Given.Weighed(18.56, 0, 47), Given.Weighed(18.5, 1.6, 47)).InForce(Suspected.InForce)
+        ),
+        new(
+            MistakeCode.TareNotTakenOff,
+            null,
+            Suspected.Net(1.5, 1.51).Knowing(known => known with { ContainerTare = new Mass(0.5 * Suspected.InForce * 47) })
+        ),
         new(MistakeCode.TareTakenOffTwice, null, Given.Test(Given.Weighed(17, 1.6, 47), Given.Weighed(6, 1.6, 16.6)).InForce(17 / 47.0)),
-        new(MistakeCode.TareOfAnotherContainer, 2, Suspected.Weighed(1, 1.01, 1.12).Knowing(known => known with { OtherContainers = [new("tub", new Mass(1.6 + 0.12 * Suspected.InForce * 47)), new("bin", new Mass(1.6))] })),
+        new(
+            MistakeCode.TareOfAnotherContainer,
+            2,
+            Suspected
+                .Weighed(1, 1.01, 1.12)
+                .Knowing(known =>
+                    known with
+                    {
+                        OtherContainers = [new("tub", new Mass(1.6 + 0.12 * Suspected.InForce * 47)), new("bin", new Mass(1.6))],
+                    }
+                )
+        ),
         new(MistakeCode.DecimalSlip, 1, Suspected.Net(1, 10, 1.01)),
         new(MistakeCode.DecimalSlip, 1, Suspected.Net(1, 10)),
         new(MistakeCode.DecimalSlip, 1, Suspected.Net(1, 0.1, 1.01)),
         new(MistakeCode.DecimalSlip, 0, Suspected.Net(100, 1, 1.01)),
         new(MistakeCode.DecimalSlip, null, Suspected.Net(10, 10.1)),
-        new(MistakeCode.DecimalSlip, 1, Given.Test(Given.Weighed(18.7, 1.62, 47), Given.Weighed(185.6, 1.62, 46.8), Given.Weighed(18.64, 1.62, 47)).InForce(Suspected.InForce)),
+        new(
+            MistakeCode.DecimalSlip,
+            1,
+            Given
+                .Test(Given.Weighed(18.7, 1.62, 47), Given.Weighed(185.6, 1.62, 46.8), Given.Weighed(18.64, 1.62, 47))
+                .InForce(Suspected.InForce)
+        ),
         new(MistakeCode.DecimalSlip, 1, Suspected.Net(1, 10, 1.01).WithoutReference()),
         new(MistakeCode.CountDoubled, null, Suspected.Net(0.5, 0.505)),
         new(MistakeCode.CountHalved, null, Suspected.Net(2, 2.01)),
         new(MistakeCode.MeterNotPrimed, 0, Suspected.Net(0.7, 1, 1.01)),
-        new(MistakeCode.ContainerOverflowed, 2, Suspected.Net(1, 1.01, 0.7).Knowing(known => known with { ContainerCapacity = new Mass(0.72 * Suspected.InForce * 47) })),
-        new(MistakeCode.TankBridgedOrEmpty, 2, Suspected.Net(1, 1.01, 0.03).Knowing(known => known with { ContainerCapacity = new Mass(30) })),
-        new(MistakeCode.MeterIsolated, 2, Suspected.Net(1, 1.01, 0.3).Knowing(known => known with { RuledOut = [MistakeCode.TankBridgedOrEmpty] })),
+        new(
+            MistakeCode.ContainerOverflowed,
+            2,
+            Suspected.Net(1, 1.01, 0.7).Knowing(known => known with { ContainerCapacity = new Mass(0.72 * Suspected.InForce * 47) })
+        ),
+        new(
+            MistakeCode.TankBridgedOrEmpty,
+            2,
+            Suspected.Net(1, 1.01, 0.03).Knowing(known => known with { ContainerCapacity = new Mass(30) })
+        ),
+        new(
+            MistakeCode.MeterIsolated,
+            2,
+            Suspected.Net(1, 1.01, 0.3).Knowing(known => known with { RuledOut = [MistakeCode.TankBridgedOrEmpty] })
+        ),
         new(MistakeCode.CatchPointMissed, 2, Suspected.Net(1, 1.01, 0.75).Knowing(known => known with { CatchPoints = 4 })),
-        new(MistakeCode.AnotherElement, null, Suspected.Net(1.5, 1.51).Knowing(known => known with { OtherElements = [Suspected.Other("coarse", 1.5), Suspected.Other("fine", 0.3)] })),
-        new(MistakeCode.AnotherProduct, null, Suspected.Net(1.5, 1.51).Knowing(known => known with { OtherProducts = [Suspected.Other("lentils", 1.49)] })),
-        new(MistakeCode.ValueInForceWrong, null, Suspected.Net(1.6, 1.61).Knowing(known => known with { RuledOut = [MistakeCode.SomethingElse, MistakeCode.TareNotTakenOff] })),
+        new(
+            MistakeCode.AnotherElement,
+            null,
+            Suspected
+                .Net(1.5, 1.51)
+                .Knowing(known => known with { OtherElements = [Suspected.Other("coarse", 1.5), Suspected.Other("fine", 0.3)] })
+        ),
+        new(
+            MistakeCode.AnotherProduct,
+            null,
+            Suspected.Net(1.5, 1.51).Knowing(known => known with { OtherProducts = [Suspected.Other("lentils", 1.49)] })
+        ),
+        new(
+            MistakeCode.ValueInForceWrong,
+            null,
+            Suspected.Net(1.6, 1.61).Knowing(known => known with { RuledOut = [MistakeCode.SomethingElse, MistakeCode.TareNotTakenOff] })
+        ),
         new(MistakeCode.StartValueWrong, null, Suspected.Net(5, 5.05).StartingFrom(Suspected.InForce)),
         new(MistakeCode.SomethingElse, 1, Suspected.Net(1, 1.6, 1.01).RulingOut(MistakeCode.DigitWrong)),
         new(MistakeCode.ContainerNotEmptied, null, Suspected.Net(1, 2.01, 2.99)),
         new(MistakeCode.ContainerNotEmptied, null, Suspected.Net(1, 2.01)),
         new(MistakeCode.ContainerNotEmptied, null, Suspected.Net(1, 2.01, 2.99, 4.02).WithoutReference()),
         new(MistakeCode.ContainerNotEmptied, 2, Suspected.Net(1.03, 0.99, 2.01, 1.01).RulingOut(MistakeCode.CountHalved)),
-        new(MistakeCode.CounterNotReset, null, Given.Test(Given.Net(16.9, 47), Given.Net(17, 94.1), Given.Net(16.8, 141)).InForce(Suspected.InForce)),
+        new(
+            MistakeCode.CounterNotReset,
+            null,
+            Given.Test(Given.Net(16.9, 47), Given.Net(17, 94.1), Given.Net(16.8, 141)).InForce(Suspected.InForce)
+        ),
         new(MistakeCode.CounterNotReset, null, Given.Test(Given.Net(16.9, 47), Given.Net(17, 94.1)).InForce(Suspected.InForce)),
-        new(MistakeCode.ResidueInContainer, 1, Suspected.Net(1, 1.12, 1.01).RulingOut(MistakeCode.TareNotTakenOff, MistakeCode.DigitWrong, MistakeCode.SomethingElse)),
-        new(MistakeCode.WindOrHand, 2, Suspected.Net(1, 1.01, 0.86).RulingOut(
-            MistakeCode.ContainerOverflowed, MistakeCode.TankBridgedOrEmpty, MistakeCode.MeterIsolated, MistakeCode.CatchPointMissed, MistakeCode.DigitWrong, MistakeCode.SomethingElse)),
+        new(
+            MistakeCode.ResidueInContainer,
+            1,
+            Suspected.Net(1, 1.12, 1.01).RulingOut(MistakeCode.TareNotTakenOff, MistakeCode.DigitWrong, MistakeCode.SomethingElse)
+        ),
+        new(
+            MistakeCode.WindOrHand,
+            2,
+            Suspected
+                .Net(1, 1.01, 0.86)
+                .RulingOut(
+                    MistakeCode.ContainerOverflowed,
+                    MistakeCode.TankBridgedOrEmpty,
+                    MistakeCode.MeterIsolated,
+                    MistakeCode.CatchPointMissed,
+                    MistakeCode.DigitWrong,
+                    MistakeCode.SomethingElse
+                )
+        ),
         // 1 lb 9 oz, 2 lb 8 oz and 1 lb 15 oz.
-        new(MistakeCode.OuncesAsDecimals, null, Given.Test(Given.Net(1.9 * Pound, 1.97), Given.Net(2.8 * Pound, 3.15), Given.Net(1.15 * Pound, 2.44))
-            .InForce(Suspected.InForce).Knowing(_ => new() { EnteredInPounds = true })),
-        new(MistakeCode.DigitWrong, 1, Given.Test(Given.Net(16.95, 47), Given.Net(61.87, 47), Given.Net(17.02, 47)).InForce(Suspected.InForce)),
-        new(MistakeCode.DigitWrong, 2, Given.Test(Given.Net(16.95, 47), Given.Net(17.02, 47), Given.Net(16.87, 74)).InForce(Suspected.InForce)),
-        new(MistakeCode.PulsesPerRevolutionWrong, null, Suspected.Net(1.6, 1.61).Knowing(known => known with { CountedAs = CountSource.Pulses })
-            .RulingOut(MistakeCode.SomethingElse, MistakeCode.TareNotTakenOff, MistakeCode.ValueInForceWrong)),
-        new(MistakeCode.TurnsOfAnotherShaft, null, Suspected.Net(0.31, 0.312).Knowing(known => known with { MeterRevolutionsPerTurn = 0.31, CountedAs = CountSource.Revolutions })),
-        new(MistakeCode.TurnsOfAnotherShaft, null, Suspected.Net(1 / 0.31, 1.01 / 0.31).Knowing(known => known with { MeterRevolutionsPerTurn = 0.31, CountedAs = CountSource.Turns })),
-        new(MistakeCode.ValueInAnotherUnit, null, Suspected.Net(Pound, 1.01 * Pound).Knowing(known => known with { ReferenceInPounds = false })),
-        new(MistakeCode.ValueInAnotherUnit, null, Suspected.Net(1 / Pound, 1.01 / Pound).Knowing(known => known with { ReferenceInPounds = true })
-            .RulingOut(MistakeCode.PoundsAsKilograms, MistakeCode.CountHalved)),
-        new(MistakeCode.HalfOfPointsAsWhole, null, Suspected.Net(0.5, 0.505).Knowing(known => known with { CatchPoints = 8 }).RulingOut(MistakeCode.CountDoubled)),
+        new(
+            MistakeCode.OuncesAsDecimals,
+            null,
+            Given
+                .Test(Given.Net(1.9 * Pound, 1.97), Given.Net(2.8 * Pound, 3.15), Given.Net(1.15 * Pound, 2.44))
+                .InForce(Suspected.InForce)
+                .Knowing(_ => new() { EnteredInPounds = true })
+        ),
+        new(
+            MistakeCode.DigitWrong,
+            1,
+            Given.Test(Given.Net(16.95, 47), Given.Net(61.87, 47), Given.Net(17.02, 47)).InForce(Suspected.InForce)
+        ),
+        new(
+            MistakeCode.DigitWrong,
+            2,
+            Given.Test(Given.Net(16.95, 47), Given.Net(17.02, 47), Given.Net(16.87, 74)).InForce(Suspected.InForce)
+        ),
+        new(
+            MistakeCode.PulsesPerRevolutionWrong,
+            null,
+            Suspected
+                .Net(1.6, 1.61)
+                .Knowing(known => known with { CountedAs = CountSource.Pulses })
+                .RulingOut(MistakeCode.SomethingElse, MistakeCode.TareNotTakenOff, MistakeCode.ValueInForceWrong)
+        ),
+        new(
+            MistakeCode.TurnsOfAnotherShaft,
+            null,
+            Suspected.Net(0.31, 0.312).Knowing(known => known with { MeterRevolutionsPerTurn = 0.31, CountedAs = CountSource.Revolutions })
+        ),
+        new(
+            MistakeCode.TurnsOfAnotherShaft,
+            null,
+            Suspected
+                .Net(1 / 0.31, 1.01 / 0.31)
+                .Knowing(known => known with { MeterRevolutionsPerTurn = 0.31, CountedAs = CountSource.Turns })
+        ),
+        new(
+            MistakeCode.ValueInAnotherUnit,
+            null,
+            Suspected.Net(Pound, 1.01 * Pound).Knowing(known => known with { ReferenceInPounds = false })
+        ),
+        new(
+            MistakeCode.ValueInAnotherUnit,
+            null,
+            Suspected
+                .Net(1 / Pound, 1.01 / Pound)
+                .Knowing(known => known with { ReferenceInPounds = true })
+                .RulingOut(MistakeCode.PoundsAsKilograms, MistakeCode.CountHalved)
+        ),
+        new(
+            MistakeCode.HalfOfPointsAsWhole,
+            null,
+            Suspected.Net(0.5, 0.505).Knowing(known => known with { CatchPoints = 8 }).RulingOut(MistakeCode.CountDoubled)
+        ),
     ];
 
     public static TheoryData<int> Numbers => [.. Enumerable.Range(0, Cases.Count)];
@@ -78,7 +197,9 @@ public sealed class PlantedMistakesTests
         Assert.Equal((code, at), (first.Code, first.Catch));
         Assert.InRange(first.BayesFactor, MistakeJudgement.ClearEvidence, LikelyMistake.MostBayesFactor);
         Assert.NotEqual(Verdict.Keep, result.Decision.Verdict);
-        Assert.Contains(result.Reasons.Concat(result.Findings), each => each.Code is FindingCode.LikelyMistake or FindingCode.CannotBeToldApart);
+        Assert.Contains(result.Reasons.Concat(result.Findings), each =>
+            each.Code is FindingCode.LikelyMistake or FindingCode.CannotBeToldApart
+        );
     }
 
     [Theory]
@@ -93,7 +214,8 @@ public sealed class PlantedMistakesTests
     }
 
     [Fact]
-    public void Cases_OfTheTable_PlantEveryMistake() => Assert.Equal(MistakeCode.All.Order(), Cases.Select(each => each.Code).Distinct().Order());
+    public void Cases_OfTheTable_PlantEveryMistake() =>
+        Assert.Equal(MistakeCode.All.Order(), Cases.Select(each => each.Code).Distinct().Order());
 
     // Everything but the place and the code: a sentence that can be shown, and a check that can be done.
     [Theory]
@@ -119,7 +241,10 @@ public sealed class PlantedMistakesTests
         Assert.InRange(Tare, 0.09, 0.1);
         var first = Cases.First(each => each.Code == MistakeCode.TareNotTakenOff).Test.Evaluated().LikelyMistakes.Shown[0];
 
-        Assert.Equal("Catch 2 shows 10 % more than the other catches show: the empty container left in the mass explains that.", first.Detail.InMetric());
+        Assert.Equal(
+            "Catch 2 shows 10 % more than the other catches show: the empty container left in the mass explains that.",
+            first.Detail.InMetric()
+        );
     }
 
     private sealed record Case(string Code, int? At, CatchTest Test);

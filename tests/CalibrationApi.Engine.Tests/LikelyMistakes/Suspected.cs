@@ -13,15 +13,26 @@ internal static class Suspected
 
     /// <summary>Catches of which only the net mass is known, as ratios to the value in force.</summary>
     public static CatchTest Net(params double[] ratios) =>
-        Given.Test([.. ratios.Select(ratio => Given.Delivering(ratio * InForce))]).InForce(InForce) with { Context = Metric };
+        Given.Test([.. ratios.Select(ratio => Given.Delivering(ratio * InForce))]).InForce(InForce) with
+        {
+            Context = Metric,
+        };
 
     /// <summary>Catches with a tare of 1.6 kg, as ratios of the net mass.</summary>
     public static CatchTest Weighed(params double[] ratios) =>
-        Given.Test([.. ratios.Select(ratio => Given.Weighed(ratio * InForce * 47 + 1.6, 1.6, 47))]).InForce(InForce) with { Context = Metric };
+        Given.Test([.. ratios.Select(ratio => Given.Weighed(ratio * InForce * 47 + 1.6, 1.6, 47))]).InForce(InForce) with
+        {
+            Context = Metric,
+        };
 
-    public static CatchTest Knowing(this CatchTest test, Func<MistakeContext, MistakeContext> context) => test with { Context = context(test.Context) };
+    public static CatchTest Knowing(this CatchTest test, Func<MistakeContext, MistakeContext> context) =>
+        test with
+        {
+            Context = context(test.Context),
+        };
 
-    public static CatchTest RulingOut(this CatchTest test, params string[] codes) => test.Knowing(known => known with { RuledOut = [.. known.RuledOut, .. codes] });
+    public static CatchTest RulingOut(this CatchTest test, params string[] codes) =>
+        test.Knowing(known => known with { RuledOut = [.. known.RuledOut, .. codes] });
 
     public static CatchTest WithoutReference(this CatchTest test) => test with { Reference = null };
 
@@ -30,7 +41,12 @@ internal static class Suspected
     {
         var readings = CatchReadings.From(test);
         var settings = test.Evaluated().Settings;
-        var likelihood = new TestLikelihood(readings, test.Reference?.Value.KilogramsPerRevolution, MistakeJudgement.OrdinaryChange, 0.0005);
+        var likelihood = new TestLikelihood(
+            readings,
+            test.Reference?.Value.KilogramsPerRevolution,
+            MistakeJudgement.OrdinaryChange,
+            0.0005
+        );
         var hand = new TestAtHand(test, readings);
         return MistakeSearch.Posteriors(hand, likelihood, MistakePriors.Of(hand));
     }

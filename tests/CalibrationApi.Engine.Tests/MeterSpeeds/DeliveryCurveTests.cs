@@ -99,9 +99,9 @@ public sealed class DeliveryCurveTests
         var question = Asked.Question([90, 300], [9]) with { Elements = [new("roller", Falling, MeterSpeedLimits.None)] };
 
         Assert.Single(MeterSpeedEvaluation.Evaluate(question).Findings, finding => finding.Code == FindingCode.OutsideMeasuredSpeeds);
-        Assert.DoesNotContain(
-            MeterSpeedEvaluation.Evaluate(question with { Rates = [new MassPerArea(0.009)] }).Findings,
-            finding => finding.Code == FindingCode.OutsideMeasuredSpeeds);
+        Assert.DoesNotContain(MeterSpeedEvaluation.Evaluate(question with { Rates = [new MassPerArea(0.009)] }).Findings, finding =>
+            finding.Code == FindingCode.OutsideMeasuredSpeeds
+        );
     }
 
     private static DeliveryCurve? Through(params (double Rpm, double Value)[] points) =>

@@ -24,7 +24,9 @@ public sealed class DischargeSpacingTests
         var question = Asked.Question([90], [speed]) with { Elements = [Asked.Element("roller", 0.342) with { Pockets = 8 }] };
 
         NearlyEqual.Assert(
-            0.342 / (0.009 * 9 * 8), MeterSpeedEvaluation.Evaluate(question).Elements[0].Corners[0].DischargeSpacing!.Value.Metres);
+            0.342 / (0.009 * 9 * 8),
+            MeterSpeedEvaluation.Evaluate(question).Elements[0].Corners[0].DischargeSpacing!.Value.Metres
+        );
     }
 
     [Fact]

@@ -7,8 +7,12 @@ public sealed class ElementChoiceTests
 {
     // min(ln(n_low / n_min), ln(n_max / n_high)) with n = 35.53 rpm between 4 and 90 rpm.
     [Fact]
-    public void Margin_OneSpeed_IsTheLogarithmOfTheRoomToTheNearerLimit() => NearlyEqual.Assert(
-        Math.Log(90 / (0.009 * 9 * 2.5 / 0.342 * 60)), MeterSpeedEvaluation.Evaluate(Asked.Question([90], [9])).Elements[0].Margin, 1e-9);
+    public void Margin_OneSpeed_IsTheLogarithmOfTheRoomToTheNearerLimit() =>
+        NearlyEqual.Assert(
+            Math.Log(90 / (0.009 * 9 * 2.5 / 0.342 * 60)),
+            MeterSpeedEvaluation.Evaluate(Asked.Question([90], [9])).Elements[0].Margin,
+            1e-9
+        );
 
     [Theory]
     [InlineData(10, 20, 4, 90, 0.9162907318741551)]
@@ -52,10 +56,14 @@ public sealed class ElementChoiceTests
     }
 
     [Fact]
-    public void Headline_NoLimitsKnown_SaysSo() => Assert.StartsWith(
-        "No limits of the meter speed are known.",
-        MeterSpeedEvaluation.Evaluate(Asked.Question([90], [9]) with { Elements = [Asked.Element("roller", 0.342, MeterSpeedLimits.None)] }).Headline.InMetric(),
-        StringComparison.Ordinal);
+    public void Headline_NoLimitsKnown_SaysSo() =>
+        Assert.StartsWith(
+            "No limits of the meter speed are known.",
+            MeterSpeedEvaluation
+                .Evaluate(Asked.Question([90], [9]) with { Elements = [Asked.Element("roller", 0.342, MeterSpeedLimits.None)] })
+                .Headline.InMetric(),
+            StringComparison.Ordinal
+        );
 
     [Theory]
     [InlineData(45, 2)]

@@ -33,7 +33,8 @@ public sealed class FanEvaluationTests
     }
 
     [Fact]
-    public void FanSpeeds_LimitsThatTouch_LeaveOneSpeed() => Assert.True(Of(3400, Product("a", 2200, 3400), Product("b", 3400, 4600)).FanSpeeds!.Exists);
+    public void FanSpeeds_LimitsThatTouch_LeaveOneSpeed() =>
+        Assert.True(Of(3400, Product("a", 2200, 3400), Product("b", 3400, 4600)).FanSpeeds!.Exists);
 
     [Fact]
     public void FanSpeeds_NoLimits_AreNotSaid()
@@ -66,7 +67,10 @@ public sealed class FanEvaluationTests
     [Fact]
     public void Findings_LimitWithoutItsPlan_AreNotPassedOver()
     {
-        var result = FanEvaluation.Evaluate(new FanQuestion { AirFlow = new VolumeFlow(0.5), Products = [Product("clover", 2200, 3800)] }, Speeds);
+        var result = FanEvaluation.Evaluate(
+            new FanQuestion { AirFlow = new VolumeFlow(0.5), Products = [Product("clover", 2200, 3800)] },
+            Speeds
+        );
 
         Assert.Contains(result.Findings, finding => finding.Code == FindingCode.FanLimitNotChecked);
     }
@@ -91,7 +95,10 @@ public sealed class FanEvaluationTests
         var two = Product("two", null, null) with { Rates = [new(0.012)] };
         var loads = FanEvaluation.Evaluate(new FanQuestion { AirFlow = new VolumeFlow(0.5), Products = [one, two] }, Speeds).Loads;
 
-        Assert.Equal([(2, false), (3, false), (2, true), (3, true)], loads.Select(load => ((int)load.GroundSpeed.MetresPerSecond, load.HighestRates)));
+        Assert.Equal(
+            [(2, false), (3, false), (2, true), (3, true)],
+            loads.Select(load => ((int)load.GroundSpeed.MetresPerSecond, load.HighestRates))
+        );
         NearlyEqual.Assert(0.162 + 0.324, loads[3].Total.Flow.KilogramsPerSecond);
         NearlyEqual.Assert((0.162 + 0.324) / 0.5, loads[3].Total.PerAir!.Value.KilogramsPerCubicMetre);
         NearlyEqual.Assert(0.004 * 9 * 2 / 0.5, loads[0].Products[0].Carried.PerAir!.Value.KilogramsPerCubicMetre);
@@ -115,7 +122,12 @@ public sealed class FanEvaluationTests
     [Fact]
     public void Evaluate_MeterSpeedWithAFan_TellsItsWindowAndItsCautions()
     {
-        var result = MeterSpeedEvaluation.Evaluate(Asked.Question([90], [9]) with { Fan = new FanQuestion { FanSpeed = Planned.Rpm(3400), Products = [Product("clover", 3000, 4000)] } });
+        var result = MeterSpeedEvaluation.Evaluate(
+            Asked.Question([90], [9]) with
+            {
+                Fan = new FanQuestion { FanSpeed = Planned.Rpm(3400), Products = [Product("clover", 3000, 4000)] },
+            }
+        );
 
         Assert.Equal("Keep the fan at 3000 rpm to 4000 rpm.", result.Fan!.Headline.InMetric());
         Assert.DoesNotContain("fan", result.Headline.InMetric(), StringComparison.Ordinal);
@@ -125,25 +137,45 @@ public sealed class FanEvaluationTests
 
     // Product that blocks the lines is worth more than the element: whoever reads the first sentence only has to know.
     [Fact]
-    public void Evaluate_MeterSpeedWithAFanPlannedOutsideItsWindow_SaysInTheHeadlineWhereToKeepIt() => Assert.EndsWith(
-        "Keep the fan at 3000 rpm to 4000 rpm.",
-        MeterSpeedEvaluation.Evaluate(Asked.Question([90], [9]) with { Fan = new FanQuestion { FanSpeed = Planned.Rpm(2800), Products = [Product("clover", 3000, 4000)] } }).Headline.InMetric(),
-        StringComparison.Ordinal);
+    public void Evaluate_MeterSpeedWithAFanPlannedOutsideItsWindow_SaysInTheHeadlineWhereToKeepIt() =>
+        Assert.EndsWith(
+            "Keep the fan at 3000 rpm to 4000 rpm.",
+            MeterSpeedEvaluation
+                .Evaluate(
+                    Asked.Question([90], [9]) with
+                    {
+                        Fan = new FanQuestion { FanSpeed = Planned.Rpm(2800), Products = [Product("clover", 3000, 4000)] },
+                    }
+                )
+                .Headline.InMetric(),
+            StringComparison.Ordinal
+        );
 
     [Fact]
     public void Evaluate_MeterSpeedWithoutACommonWindow_SaysSoInTheHeadline()
     {
-        var fan = new FanQuestion { FanSpeed = Planned.Rpm(3400), Products = [Product("clover", 2200, 3300), Product("phosphate", 3400, 4600)] };
+        var fan = new FanQuestion
+        {
+            FanSpeed = Planned.Rpm(3400),
+            Products = [Product("clover", 2200, 3300), Product("phosphate", 3400, 4600)],
+        };
 
         Assert.EndsWith(
             "No setting of the fan suits all products.",
             MeterSpeedEvaluation.Evaluate(Asked.Question([90], [9]) with { Fan = fan }).Headline.InMetric(),
-            StringComparison.Ordinal);
+            StringComparison.Ordinal
+        );
     }
 
     private static FanResult Of(double rpm, params CarriedProduct[] products) =>
         FanEvaluation.Evaluate(new FanQuestion { FanSpeed = Planned.Rpm(rpm), Products = products }, Speeds);
 
-    private static CarriedProduct Product(string name, double? least, double? most) => new(
-        name, new Length(9), [new MassPerArea(0.006)], new(least is { } low ? Planned.Rpm(low) : null, most is { } high ? Planned.Rpm(high) : null), default);
+    private static CarriedProduct Product(string name, double? least, double? most) =>
+        new(
+            name,
+            new Length(9),
+            [new MassPerArea(0.006)],
+            new(least is { } low ? Planned.Rpm(low) : null, most is { } high ? Planned.Rpm(high) : null),
+            default
+        );
 }

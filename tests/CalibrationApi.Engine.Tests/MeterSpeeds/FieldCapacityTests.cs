@@ -11,12 +11,15 @@ public sealed class FieldCapacityTests
     private static readonly Speed TwoAndAHalf = new(2.5);
 
     [Fact]
-    public void TimeFor_AreaOfAnHour_IsAnHour() => NearlyEqual.Assert(
-        3600, FieldCapacity.TimeFor(FieldCapacity.PerHour(Nine, TwoAndAHalf, 0.7), Nine, TwoAndAHalf, 0.7).Seconds);
+    public void TimeFor_AreaOfAnHour_IsAnHour() =>
+        NearlyEqual.Assert(3600, FieldCapacity.TimeFor(FieldCapacity.PerHour(Nine, TwoAndAHalf, 0.7), Nine, TwoAndAHalf, 0.7).Seconds);
 
     [Fact]
-    public void During_TenHours_IsTenTimesTheAreaOfOne() => NearlyEqual.Assert(
-        10 * FieldCapacity.PerHour(Nine, TwoAndAHalf, 0.7).SquareMetres, FieldCapacity.During(Nine, TwoAndAHalf, 0.7, new Duration(36_000)).SquareMetres);
+    public void During_TenHours_IsTenTimesTheAreaOfOne() =>
+        NearlyEqual.Assert(
+            10 * FieldCapacity.PerHour(Nine, TwoAndAHalf, 0.7).SquareMetres,
+            FieldCapacity.During(Nine, TwoAndAHalf, 0.7, new Duration(36_000)).SquareMetres
+        );
 
     // Runs of 500 m at 2.5 m/s take 200 s; a turn of 50 s after each leaves four fifths.
     [Fact]
@@ -30,8 +33,11 @@ public sealed class FieldCapacityTests
 
     // Counted by hand over one fill of 9 ha: 4000 s of work in 20 runs, 20 turns of 50 s, one refill of 1000 s.
     [Fact]
-    public void EfficiencyWith_TurnsAndRefills_CountsBoth() => NearlyEqual.Assert(
-        4000.0 / (4000 + 20 * 50 + 1000), FieldCapacity.EfficiencyWith(Nine, TwoAndAHalf, new(new Duration(50), new Length(500), new Duration(1000), new Area(90_000))));
+    public void EfficiencyWith_TurnsAndRefills_CountsBoth() =>
+        NearlyEqual.Assert(
+            4000.0 / (4000 + 20 * 50 + 1000),
+            FieldCapacity.EfficiencyWith(Nine, TwoAndAHalf, new(new Duration(50), new Length(500), new Duration(1000), new Area(90_000)))
+        );
 
     [Fact]
     public void Capacity_Stops_LeaveLessOfAFasterMachine()
@@ -48,7 +54,9 @@ public sealed class FieldCapacityTests
     [Fact]
     public void Capacity_AreaAndDay_AreToldOnlyWhenAsked()
     {
-        var asked = MeterSpeedEvaluation.Evaluate(Asked.Question([90], [9]) with { FieldEfficiency = 0.8, Area = new Area(480_000), TimePerDay = new Duration(36_000) }).Capacity[0];
+        var asked = MeterSpeedEvaluation
+            .Evaluate(Asked.Question([90], [9]) with { FieldEfficiency = 0.8, Area = new Area(480_000), TimePerDay = new Duration(36_000) })
+            .Capacity[0];
         var plain = MeterSpeedEvaluation.Evaluate(Asked.Question([90], [9])).Capacity[0];
 
         NearlyEqual.Assert(480_000 / (9 * 2.5 * 0.8), asked.TimeForArea!.Value.Seconds);
@@ -63,7 +71,11 @@ public sealed class FieldCapacityTests
     [InlineData(0.70, false)]
     [InlineData(0.8593, false)]
     [InlineData(0.95, true)]
-    public void Findings_FieldEfficiencyOutsideWhatWasMeasured_IsNoted(double efficiency, bool expected) => Assert.Equal(
-        expected,
-        MeterSpeedEvaluation.Evaluate(Asked.Question([90], [9]) with { FieldEfficiency = efficiency }).Findings.Any(finding => finding.Code == FindingCode.UnusualFieldEfficiency));
+    public void Findings_FieldEfficiencyOutsideWhatWasMeasured_IsNoted(double efficiency, bool expected) =>
+        Assert.Equal(
+            expected,
+            MeterSpeedEvaluation
+                .Evaluate(Asked.Question([90], [9]) with { FieldEfficiency = efficiency })
+                .Findings.Any(finding => finding.Code == FindingCode.UnusualFieldEfficiency)
+        );
 }

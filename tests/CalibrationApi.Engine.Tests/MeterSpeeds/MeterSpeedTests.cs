@@ -25,7 +25,8 @@ public sealed class MeterSpeedTests
         Assert.Equal(4, corners.Count);
         Assert.Equal(
             [(60, 6), (60, 12), (120, 6), (120, 12)],
-            corners.Select(corner => (Whole(corner.Rate), Whole(corner.GroundSpeed))).Order());
+            corners.Select(corner => (Whole(corner.Rate), Whole(corner.GroundSpeed))).Order()
+        );
 
         static int Whole(IQuantity quantity) => (int)Math.Round(DisplayUnits.Metric.Value(quantity));
     }
@@ -81,7 +82,13 @@ public sealed class MeterSpeedTests
     [Fact]
     public void Findings_ManyCornersOutside_AreToldOnceForEachSide()
     {
-        string[] details = [.. MeterSpeedEvaluation.Evaluate(Asked.Question([3, 300], [5, 9])).Findings.Where(each => each.Code == FindingCode.OutsideMeterWindow).Select(each => each.Detail.InMetric())];
+        string[] details =
+        [
+            .. MeterSpeedEvaluation
+                .Evaluate(Asked.Question([3, 300], [5, 9]))
+                .Findings.Where(each => each.Code == FindingCode.OutsideMeterWindow)
+                .Select(each => each.Detail.InMetric()),
+        ];
 
         Assert.Equal(2, details.Length);
         Assert.Contains("3 kg/ha at 5 km/h", details[0], StringComparison.Ordinal);
@@ -93,7 +100,12 @@ public sealed class MeterSpeedTests
     [Fact]
     public void Findings_ElementThatDoesNotServeBesideOneThatDoes_IsNoWarning()
     {
-        var result = MeterSpeedEvaluation.Evaluate(Asked.Question([6], [9]) with { Elements = [Asked.Element("coarse", 0.342), Asked.Element("fine", 0.03)] });
+        var result = MeterSpeedEvaluation.Evaluate(
+            Asked.Question([6], [9]) with
+            {
+                Elements = [Asked.Element("coarse", 0.342), Asked.Element("fine", 0.03)],
+            }
+        );
 
         Assert.Equal("fine", result.Elements[0].Element.Name);
         Assert.Equal(Severity.Note, Assert.Single(result.Findings, each => each.Code == FindingCode.OutsideMeterWindow).Severity);

@@ -6,8 +6,9 @@ namespace CalibrationApi.Engine.Tests.MeterSpeeds;
 /// <summary>Speed window for a rate, rate window for a speed.</summary>
 public sealed class MeterWindowTests
 {
-    private static readonly ElementResult Result =
-        Assert.Single(MeterSpeedEvaluation.Evaluate(Asked.Question([60, 120], [6, 12])).Elements);
+    private static readonly ElementResult Result = Assert.Single(
+        MeterSpeedEvaluation.Evaluate(Asked.Question([60, 120], [6, 12])).Elements
+    );
 
     // v = n k / (R W).
     [Fact]

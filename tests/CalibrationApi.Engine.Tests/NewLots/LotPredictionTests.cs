@@ -27,7 +27,11 @@ public sealed class LotPredictionTests
         var t = StudentT.CoverageFactor(0.95, 3) * 0.04;
         var z = StudentT.CoverageFactor(0.95, double.PositiveInfinity) * Math.Sqrt(known);
         NearlyEqual.Assert(Math.Sqrt(t * t + z * z) * prediction.Value.KilogramsPerRevolution, prediction.Interval.ExpandedUncertainty);
-        Assert.Equal(prediction.Uncertainty.StandardUncertainty * prediction.Uncertainty.StandardUncertainty, prediction.Parts.Sum(part => part.Relative * part.Relative), 1e-15);
+        Assert.Equal(
+            prediction.Uncertainty.StandardUncertainty * prediction.Uncertainty.StandardUncertainty,
+            prediction.Parts.Sum(part => part.Relative * part.Relative),
+            1e-15
+        );
     }
 
     [Fact]
@@ -95,8 +99,7 @@ public sealed class LotPredictionTests
     {
         var prediction = NewLotEvaluation.Evaluate(Changed.Delivery(before, after)).Prediction;
         var (ratio, uncertainty) = (after / before, Math.Sqrt(0.012 * 0.012 + 3 * 0.01 * 0.01));
-        double Between(double centre) =>
-            Normal.CDF(centre, centre * uncertainty, 1.04) - Normal.CDF(centre, centre * uncertainty, 0.96);
+        double Between(double centre) => Normal.CDF(centre, centre * uncertainty, 1.04) - Normal.CDF(centre, centre * uncertainty, 0.96);
 
         Assert.Equal(Between(ratio), prediction.ProbabilityOfValueInForce(0.04), 1e-12);
         Assert.Equal(Between(1), prediction.ProbabilityOfPrediction(0.04), 1e-12);
@@ -107,13 +110,24 @@ public sealed class LotPredictionTests
 internal static class Changed
 {
     /// <summary>A new lot of these bulk densities, kg/m3; 0.36 kg/rev known to 1.2 %.</summary>
-    public static NewLotQuestion Lot(double? before, double? after) => new()
-    {
-        ValueInForce = new(0.36),
-        ValueUncertainty = 0.012,
-        Before = new() { Kernel = new(47e-6), Germination = 0.94, Density = Density(before) },
-        After = new() { Kernel = new(43e-6), Germination = 0.96, Density = Density(after) },
-    };
+    public static NewLotQuestion Lot(double? before, double? after) =>
+        new()
+        {
+            ValueInForce = new(0.36),
+            ValueUncertainty = 0.012,
+            Before = new()
+            {
+                Kernel = new(47e-6),
+                Germination = 0.94,
+                Density = Density(before),
+            },
+            After = new()
+            {
+                Kernel = new(43e-6),
+                Germination = 0.96,
+                Density = Density(after),
+            },
+        };
 
     /// <summary>Another delivery of the lot before.</summary>
     public static NewLotQuestion Delivery(double? before, double? after)

@@ -5,7 +5,13 @@ namespace CalibrationApi.Engine.Tests.NewLots;
 
 public sealed class LotSowingTests
 {
-    private static readonly NewLotQuestion Question = Changed.Lot(660, 627) with { Rate = new(0.0150), Emergence = 0.85, Area = new(200_000), PricePerKilogram = 0.5 };
+    private static readonly NewLotQuestion Question = Changed.Lot(660, 627) with
+    {
+        Rate = new(0.0150),
+        Emergence = 0.85,
+        Area = new(200_000),
+        PricePerKilogram = 0.5,
+    };
 
     [Fact]
     public void Rate_NewKernelMass_KeepsTheSeeds()
@@ -20,11 +26,9 @@ public sealed class LotSowingTests
     [Fact]
     public void Rate_Purity_CountsOnBothSides()
     {
-        var rate = NewLotEvaluation.Evaluate(Question with
-        {
-            Before = Question.Before with { Purity = 0.98 },
-            After = Question.After with { Purity = 0.90 },
-        }).Rate!;
+        var rate = NewLotEvaluation
+            .Evaluate(Question with { Before = Question.Before with { Purity = 0.98 }, After = Question.After with { Purity = 0.90 } })
+            .Rate!;
 
         NearlyEqual.Assert(0.0150 * 43 / 47 * 0.98 / 0.90, rate.SameSeeds!.Value.KilogramsPerSquareMetre);
     }
@@ -32,7 +36,14 @@ public sealed class LotSowingTests
     [Fact]
     public void Rate_FromSeeds_NeedsTheNewKernelMassOnly()
     {
-        var rate = NewLotEvaluation.Evaluate(Question with { Rate = null, Seeds = new(300), Before = Question.Before with { Kernel = null } });
+        var rate = NewLotEvaluation.Evaluate(
+            Question with
+            {
+                Rate = null,
+                Seeds = new(300),
+                Before = Question.Before with { Kernel = null },
+            }
+        );
 
         Assert.Equal(300 * 43e-6, rate.Rate!.SameSeeds!.Value.KilogramsPerSquareMetre, 1e-15);
         Assert.NotNull(rate.IfValueStays);
@@ -82,7 +93,14 @@ public sealed class LotSowingTests
     [InlineData(true, false)]
     public void Rate_WithoutKernelMasses_IsSaidUnlessTheSeedIsTheSame(bool sameLot, bool said)
     {
-        var result = NewLotEvaluation.Evaluate(Question with { SameLot = sameLot, Before = Question.Before with { Kernel = null }, After = Question.After with { Kernel = null } });
+        var result = NewLotEvaluation.Evaluate(
+            Question with
+            {
+                SameLot = sameLot,
+                Before = Question.Before with { Kernel = null },
+                After = Question.After with { Kernel = null },
+            }
+        );
 
         Assert.Equal(said, result.Findings.Any(finding => finding.Code == FindingCode.RateNotRecomputed));
         Assert.Equal(0.0150 * 0.95, result.IfValueStays!.AppliedRate.KilogramsPerSquareMetre, 1e-15);

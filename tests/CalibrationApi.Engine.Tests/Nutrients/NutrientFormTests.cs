@@ -22,7 +22,10 @@ public sealed class NutrientFormTests
     [Theory]
     [MemberData(nameof(Pairs))]
     public void To_ThereAndBack_IsWhatItWas(string one, string other) =>
-        NearlyEqual.Assert(1, NutrientForm.Find(one)!.To(NutrientForm.Find(other)!) * NutrientForm.Find(other)!.To(NutrientForm.Find(one)!));
+        NearlyEqual.Assert(
+            1,
+            NutrientForm.Find(one)!.To(NutrientForm.Find(other)!) * NutrientForm.Find(other)!.To(NutrientForm.Find(one)!)
+        );
 
     // Molar masses on paper: P2O5 141.943 for 61.948 of P, K2O 94.196 for 78.197 of K, SO3 80.057 and SO4 96.056 for 32.06 of S.
     [Theory]
@@ -47,7 +50,9 @@ public sealed class NutrientFormTests
 
     // Sulfate sulfur and sulfur trioxide of one product, told as the element: 3 % and 5 % of 32.06 / 80.057.
     [Fact]
-    public void Share_OfSeveralForms_IsTheirSumInTheFormAskedFor() => NearlyEqual.Assert(
-        0.03 + 0.05 * 32.06 / 80.057,
-        NutrientShare.Of([new(NutrientForm.SulfateSulfur, 0.03), new(NutrientForm.SO3, 0.05), new(NutrientForm.N, 0.2)], NutrientForm.S));
+    public void Share_OfSeveralForms_IsTheirSumInTheFormAskedFor() =>
+        NearlyEqual.Assert(
+            0.03 + 0.05 * 32.06 / 80.057,
+            NutrientShare.Of([new(NutrientForm.SulfateSulfur, 0.03), new(NutrientForm.SO3, 0.05), new(NutrientForm.N, 0.2)], NutrientForm.S)
+        );
 }

@@ -58,7 +58,10 @@ internal static class AllVertices
     {
         var rates = new double[blend.Least.Length];
         for (var i = 0; i < rates.Length; i++)
-            rates[i] = moving.Contains(i) ? 0 : (sides >> i & 1) == 0 ? blend.Least[i] : blend.Most[i];
+            rates[i] =
+                moving.Contains(i) ? 0
+                : (sides >> i & 1) == 0 ? blend.Least[i]
+                : blend.Most[i];
         if (rates.Any(double.IsInfinity))
             return null;
         var k = moving.Length;

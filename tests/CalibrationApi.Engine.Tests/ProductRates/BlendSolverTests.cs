@@ -2,7 +2,9 @@ using CalibrationApi.Engine.ProductRates;
 
 namespace CalibrationApi.Engine.Tests.ProductRates;
 
-/// <summary>Random blends against two methods that share nothing with the engine: every vertex tried, and a general-purpose solver.</summary>
+/// <summary>
+/// Random blends against two methods that share nothing with the engine: every vertex tried, and a general-purpose solver.
+/// </summary>
 public sealed class BlendSolverTests
 {
     private const int Blends = 1000;
@@ -19,7 +21,10 @@ public sealed class BlendSolverTests
 
             var found = plain.Objectives(Rates(result));
             var best = AllVertices.Best(plain);
-            Assert.True(!AllVertices.IsBetter(best, found) && !AllVertices.IsBetter(found, best), $"blend {seed}: found {string.Join(" ", found)}, best {string.Join(" ", best)}");
+            Assert.True(
+                !AllVertices.IsBetter(best, found) && !AllVertices.IsBetter(found, best),
+                $"blend {seed}: found {string.Join(" ", found)}, best {string.Join(" ", best)}"
+            );
             Assert.Equal(best[0] + best[1] <= 1e-9, result.MeetsTargets);
             Assert.Equal(result.MeetsTargets, result.Nutrients.All(nutrient => nutrient.Met));
             met += result.MeetsTargets ? 1 : 0;
@@ -39,7 +44,10 @@ public sealed class BlendSolverTests
             var found = plain.Objectives(Rates(ProductRateEvaluation.Evaluate(question)));
             var best = IndependentSolver.Best(plain);
             for (var k = 0; k < best.Length; k++)
-                Assert.True(Math.Abs(found[k] - best[k]) <= 1e-6 * Math.Max(1, best[k]), $"blend {seed}, objective {k}: found {found[k]:R}, best {best[k]:R}");
+                Assert.True(
+                    Math.Abs(found[k] - best[k]) <= 1e-6 * Math.Max(1, best[k]),
+                    $"blend {seed}, objective {k}: found {found[k]:R}, best {best[k]:R}"
+                );
         }
     }
 
@@ -59,5 +67,9 @@ public sealed class BlendSolverTests
     }
 
     private static double[] Rates(ProductRateResult result) =>
-        [.. result.Products.Where(line => line.Product.FixedRate is null).Select(line => line.Rate.KilogramsPerSquareMetre / RandomBlends.KilogramPerHectare)];
+        [
+            .. result
+                .Products.Where(line => line.Product.FixedRate is null)
+                .Select(line => line.Rate.KilogramsPerSquareMetre / RandomBlends.KilogramPerHectare),
+        ];
 }

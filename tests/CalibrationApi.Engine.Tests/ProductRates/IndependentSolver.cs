@@ -2,7 +2,10 @@ using Google.OrTools.LinearSolver;
 
 namespace CalibrationApi.Engine.Tests.ProductRates;
 
-/// <summary>The best rates by the linear solver GLOP of OR-Tools, a general-purpose library: one objective after the other, each held while the next is made least.</summary>
+/// <summary>
+/// The best rates by the linear solver GLOP of OR-Tools, a general-purpose library: one objective after the other, each held while the next
+/// is made least.
+/// </summary>
 internal static class IndependentSolver
 {
     /// <summary>Over limits, off targets and cost at the best point.</summary>

@@ -18,7 +18,10 @@ public sealed class ProductRateFindingsTests
         Assert.False(result.MeetsTargets);
         Assert.True(result.Nutrient(NutrientForm.N).Met);
         Assert.False(result.Nutrient(NutrientForm.K2O).Met);
-        Assert.Equal("K2O stays at nothing in place of 30 kg/ha, because none of the products whose rates are open holds any.", Only(result, FindingCode.NutrientWithoutSource));
+        Assert.Equal(
+            "K2O stays at nothing in place of 30 kg/ha, because none of the products whose rates are open holds any.",
+            Only(result, FindingCode.NutrientWithoutSource)
+        );
     }
 
     [Fact]
@@ -36,18 +39,24 @@ public sealed class ProductRateFindingsTests
 
         AreNear([150], result.Rates());
         AreNear([-23], [KilogramsPerHectare(result.Nutrients[0].Surplus!.Value)]);
-        Assert.Equal("N stays 23 kg/ha short of 92 kg/ha, because there may be no more than 150 kg/ha of urea.", Only(result, FindingCode.MostRateBinds));
+        Assert.Equal(
+            "N stays 23 kg/ha short of 92 kg/ha, because there may be no more than 150 kg/ha of urea.",
+            Only(result, FindingCode.MostRateBinds)
+        );
     }
 
     [Fact]
     public void AtMost_OfANutrientInTheSameProduct_IsKeptAndNamed()
     {
-        var result = new[] { Of(NutrientForm.P2O5, 52), Of(NutrientForm.N, 5.5, TargetKind.AtMost), Of(NutrientForm.K2O, 30) }.From(Phosphate, Potash with { MostRate = Rate(500) }).Evaluated();
+        var result = new[] { Of(NutrientForm.P2O5, 52), Of(NutrientForm.N, 5.5, TargetKind.AtMost), Of(NutrientForm.K2O, 30) }
+            .From(Phosphate, Potash with { MostRate = Rate(500) })
+            .Evaluated();
 
         AreNear([50, 50], result.Rates());
         Assert.Equal(
             "P2O5 stays 26 kg/ha short of 52 kg/ha. What stands against it: no more than 5.5 kg/ha of N. phosphate holds P2O5 together with N.",
-            Only(result, FindingCode.TargetsConflict));
+            Only(result, FindingCode.TargetsConflict)
+        );
     }
 
     // 100 kg/ha bring 52 of P2O5 and 11 of N. One kilogram more takes 1/100 off what is missing of P2O5 and adds 0.11/5 to what is
@@ -67,17 +76,26 @@ public sealed class ProductRateFindingsTests
     public void Exactly_AgainstTwoTargets_GivesWayWhereThatIsLess()
     {
         var both = Product("phosphate with sulfur", (NutrientForm.N, 1.2), (NutrientForm.P2O5, 26), (NutrientForm.S, 2));
-        var result = new[] { Of(NutrientForm.P2O5, 26), Of(NutrientForm.S, 2), Of(NutrientForm.N, 1, TargetKind.Exactly) }.From(both).Evaluated();
+        var result = new[] { Of(NutrientForm.P2O5, 26), Of(NutrientForm.S, 2), Of(NutrientForm.N, 1, TargetKind.Exactly) }
+            .From(both)
+            .Evaluated();
 
         AreNear([100], result.Rates());
-        Assert.StartsWith("N goes 0.2 kg/ha over 1 kg/ha. What stands against it:", Only(result, FindingCode.TargetsConflict), StringComparison.Ordinal);
+        Assert.StartsWith(
+            "N goes 0.2 kg/ha over 1 kg/ha. What stands against it:",
+            Only(result, FindingCode.TargetsConflict),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
     public void Limit_GoesBeforeTargets_EvenWhereItsShareIsSmall()
     {
         // Going 1 % over the limit of nitrogen would save half of the phosphate; the limit is kept all the same.
-        var result = new[] { Of(NutrientForm.N, 100, TargetKind.AtMost), Of(NutrientForm.P2O5, 10) }.From(Phosphate).Less(NutrientForm.N, 99).Evaluated();
+        var result = new[] { Of(NutrientForm.N, 100, TargetKind.AtMost), Of(NutrientForm.P2O5, 10) }
+            .From(Phosphate)
+            .Less(NutrientForm.N, 99)
+            .Evaluated();
 
         AreNear([1 / 0.11], result.Rates());
         Assert.True(result.Nutrient(NutrientForm.N).Met);
@@ -89,7 +107,10 @@ public sealed class ProductRateFindingsTests
         var result = Of(NutrientForm.N, 40, TargetKind.AtMost).From(Urea).Less(NutrientForm.N, 55).Evaluated();
 
         AreNear([0], result.Rates());
-        Assert.Equal("N goes 15 kg/ha over 40 kg/ha, because credits and fixed rates alone bring more.", Only(result, FindingCode.CreditsAboveTarget));
+        Assert.Equal(
+            "N goes 15 kg/ha over 40 kg/ha, because credits and fixed rates alone bring more.",
+            Only(result, FindingCode.CreditsAboveTarget)
+        );
     }
 
     [Fact]
@@ -98,25 +119,40 @@ public sealed class ProductRateFindingsTests
         var result = Of(NutrientForm.N, 40, TargetKind.Exactly).From(Urea with { LeastRate = Rate(100) }).Evaluated();
 
         AreNear([100], result.Rates());
-        Assert.Equal("N goes 6 kg/ha over 40 kg/ha, because there has to be no less than 100 kg/ha of urea.", Only(result, FindingCode.LeastRateBinds));
+        Assert.Equal(
+            "N goes 6 kg/ha over 40 kg/ha, because there has to be no less than 100 kg/ha of urea.",
+            Only(result, FindingCode.LeastRateBinds)
+        );
     }
 
     [Fact]
     public void SeveralCauses_EachTargetHasItsOwn()
     {
         var result = new[] { Of(NutrientForm.N, 92), Of(NutrientForm.K2O, 10), Of(NutrientForm.S, 20, TargetKind.AtMost) }
-            .From(Sulfate, Urea with { MostRate = Rate(50) }).Evaluated();
+            .From(Sulfate, Urea with { MostRate = Rate(50) })
+            .Evaluated();
 
         Assert.Equal([FindingCode.TargetsConflict, FindingCode.NutrientWithoutSource], result.Findings.Select(finding => finding.Code));
-        Assert.Contains("no more than 50 kg/ha of urea and no more than 20 kg/ha of S", DisplayUnits.Metric.Write(result.Findings[0].Detail), StringComparison.Ordinal);
-        Assert.StartsWith("No rates of these products meet every target. The nearest are", DisplayUnits.Metric.Write(result.Headline), StringComparison.Ordinal);
+        Assert.Contains(
+            "no more than 50 kg/ha of urea and no more than 20 kg/ha of S",
+            DisplayUnits.Metric.Write(result.Findings[0].Detail),
+            StringComparison.Ordinal
+        );
+        Assert.StartsWith(
+            "No rates of these products meet every target. The nearest are",
+            DisplayUnits.Metric.Write(result.Headline),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
     public void Nearest_AmongEqualDeviations_IsTheCheapest()
     {
         // Nothing holds K2O; what is left is the least cost for nitrogen.
-        AreNear([0, 200], new[] { Of(NutrientForm.N, 92), Of(NutrientForm.K2O, 30) }.From(Sulfate.At(290), Urea.At(480)).Evaluated().Rates());
+        AreNear(
+            [0, 200],
+            new[] { Of(NutrientForm.N, 92), Of(NutrientForm.K2O, 30) }.From(Sulfate.At(290), Urea.At(480)).Evaluated().Rates()
+        );
     }
 
     [Fact]
@@ -124,14 +160,19 @@ public sealed class ProductRateFindingsTests
     {
         NutrientTarget[] targets = [Of(NutrientForm.P2O5, 52), Of(NutrientForm.N, 9)];
 
-        Assert.Equal("2 kg/ha of N more than asked are given or there already, 22 % of the target.", Only(targets.From(Phosphate).Evaluated(), FindingCode.LargeSurplus));
+        Assert.Equal(
+            "2 kg/ha of N more than asked are given or there already, 22 % of the target.",
+            Only(targets.From(Phosphate).Evaluated(), FindingCode.LargeSurplus)
+        );
         Assert.Empty(new[] { targets[0], Of(NutrientForm.N, 9.5) }.From(Phosphate).Evaluated().Findings);
     }
 
     [Fact]
     public void Rate_OfMoreThanATonne_IsDoubted()
     {
-        Assert.Single(Of(NutrientForm.N, 92).From(Product("urea", (NutrientForm.N, 4.6))).Evaluated().Findings, finding => finding.Code == FindingCode.UnusualProductRate);
+        Assert.Single(Of(NutrientForm.N, 92).From(Product("urea", (NutrientForm.N, 4.6))).Evaluated().Findings, finding =>
+            finding.Code == FindingCode.UnusualProductRate
+        );
         Assert.Empty(Of(NutrientForm.N, 460).From(Urea).Evaluated().Findings);
     }
 
@@ -146,5 +187,6 @@ public sealed class ProductRateFindingsTests
         Assert.Equal(isDoubted, result.Findings.Any(finding => finding.Code == FindingCode.ElementOrOxide));
     }
 
-    private static string Only(ProductRateResult result, string code) => DisplayUnits.Metric.Write(Assert.Single(result.Findings, finding => finding.Code == code).Detail);
+    private static string Only(ProductRateResult result, string code) =>
+        DisplayUnits.Metric.Write(Assert.Single(result.Findings, finding => finding.Code == code).Detail);
 }

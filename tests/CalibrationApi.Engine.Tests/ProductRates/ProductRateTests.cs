@@ -26,7 +26,10 @@ public sealed class ProductRateTests
 
         AreNear([20 * NutrientForm.P.To(NutrientForm.P2O5) / 0.52], result.Rates());
         Assert.Equal(NutrientForm.P, result.Products[0].Supplies[1].Form);
-        Assert.Contains(result.Assumptions, assumption => assumption.Name == "nutrient" && assumption.Origin.StartsWith("1 kg of P2O5 counts as 0.4364 kg of P,", StringComparison.Ordinal));
+        Assert.Contains(result.Assumptions, assumption =>
+            assumption.Name == "nutrient"
+            && assumption.Origin.StartsWith("1 kg of P2O5 counts as 0.4364 kg of P,", StringComparison.Ordinal)
+        );
     }
 
     [Fact]
@@ -66,7 +69,10 @@ public sealed class ProductRateTests
     {
         // 480 / 0.46 is 1043 a tonne of nitrogen, 290 / 0.21 is 1381; with sulfur wanted too, the sulfate is worth it.
         AreNear([200, 0], Of(NutrientForm.N, 92).From(Urea.At(480), Sulfate.At(290)).Evaluated().Rates());
-        AreNear([(92 - 21) / 0.46, 100], new[] { Of(NutrientForm.N, 92), Of(NutrientForm.S, 24) }.From(Urea.At(480), Sulfate.At(290)).Evaluated().Rates());
+        AreNear(
+            [(92 - 21) / 0.46, 100],
+            new[] { Of(NutrientForm.N, 92), Of(NutrientForm.S, 24) }.From(Urea.At(480), Sulfate.At(290)).Evaluated().Rates()
+        );
     }
 
     [Fact]
@@ -97,7 +103,10 @@ public sealed class ProductRateTests
 
     [Fact]
     public void Evaluate_LeastRate_IsKeptEvenWhereItIsDear() =>
-        AreNear([50, (92 - 10.5) / 0.46], Of(NutrientForm.N, 92).From(Sulfate.At(900) with { LeastRate = Rate(50) }, Urea.At(480)).Evaluated().Rates());
+        AreNear(
+            [50, (92 - 10.5) / 0.46],
+            Of(NutrientForm.N, 92).From(Sulfate.At(900) with { LeastRate = Rate(50) }, Urea.At(480)).Evaluated().Rates()
+        );
 
     [Fact]
     public void Evaluate_MostOfANutrient_IsKept()
@@ -153,15 +162,29 @@ public sealed class ProductRateTests
     [Fact]
     public void NextKilogram_IsWhatRaisingTheTargetCosts()
     {
-        NutrientTarget[] targets = [Of(NutrientForm.N, 80), Of(NutrientForm.P2O5, 40), Of(NutrientForm.S, 15, TargetKind.AtMost), Of(NutrientForm.K2O, 20, TargetKind.Exactly)];
+        NutrientTarget[] targets =
+        [
+            Of(NutrientForm.N, 80),
+            Of(NutrientForm.P2O5, 40),
+            Of(NutrientForm.S, 15, TargetKind.AtMost),
+            Of(NutrientForm.K2O, 20, TargetKind.Exactly),
+        ];
         OfferedProduct[] products = [Urea.At(480), Phosphate.At(700), Sulfate.At(200), Potash.At(410)];
         var result = targets.From(products).Evaluated();
 
         foreach (var j in (int[])[0, 1, 3])
-            Assert.Equal(CostOfOneMore(targets, j, target => target with { Amount = OneMore(target.Amount) }, products), result.Nutrient(targets[j].Form).NextKilogram!.Value, 1e-9);
+            Assert.Equal(
+                CostOfOneMore(targets, j, target => target with { Amount = OneMore(target.Amount) }, products),
+                result.Nutrient(targets[j].Form).NextKilogram!.Value,
+                1e-9
+            );
         var sulfur = result.Nutrient(NutrientForm.S);
         Assert.Null(sulfur.NextKilogram);
-        Assert.Equal(-CostOfOneMore(targets, 2, target => target with { Amount = OneMore(target.Amount) }, products), sulfur.KilogramOfLimit!.Value, 1e-9);
+        Assert.Equal(
+            -CostOfOneMore(targets, 2, target => target with { Amount = OneMore(target.Amount) }, products),
+            sulfur.KilogramOfLimit!.Value,
+            1e-9
+        );
         Assert.True(sulfur.KilogramOfLimit > 0, "More sulfur allowed would save urea.");
     }
 
@@ -190,8 +213,12 @@ public sealed class ProductRateTests
     }
 
     [Fact]
-    public void NextKilogram_CreditsThatJustCoverTheTarget_IsThatOfTheProduct() => Assert.Equal(
-        0.480 / 0.46, Of(NutrientForm.N, 50).From(Urea.At(480)).Less(NutrientForm.N, 50).Evaluated().Nutrients[0].NextKilogram!.Value, 1e-9);
+    public void NextKilogram_CreditsThatJustCoverTheTarget_IsThatOfTheProduct() =>
+        Assert.Equal(
+            0.480 / 0.46,
+            Of(NutrientForm.N, 50).From(Urea.At(480)).Less(NutrientForm.N, 50).Evaluated().Nutrients[0].NextKilogram!.Value,
+            1e-9
+        );
 
     [Fact]
     public void KilogramOfLimit_LimitThatDoesNotBindOrIsNotThere_IsNothingOrAbsent()
@@ -210,23 +237,27 @@ public sealed class ProductRateTests
     public void Cautions_SeveralProducts_SpeakOfMixing()
     {
         var one = Of(NutrientForm.N, 46).From(Urea).Evaluated().Cautions.Select(caution => caution.Code).ToArray();
-        var two = new[] { Of(NutrientForm.N, 46), Of(NutrientForm.K2O, 46) }.From(Urea, Potash).Evaluated().Cautions.Select(caution => caution.Code);
+        var two = new[] { Of(NutrientForm.N, 46), Of(NutrientForm.K2O, 46) }
+            .From(Urea, Potash)
+            .Evaluated()
+            .Cautions.Select(caution => caution.Code);
 
         Assert.Equal([CautionCode.SoilTestFirst, CautionCode.SeedRowHasItsOwnLimit], one);
         Assert.Equal([.. one, CautionCode.NotAllProductsMix], two);
     }
 
-    public static TheoryData<string, ProductRateQuestion> Impossible => new()
-    {
-        { "no target", Array.Empty<NutrientTarget>().From(Urea) },
-        { "no product", Of(NutrientForm.N, 46).From() },
-        { "one nutrient twice", new[] { Of(NutrientForm.P, 9), Of(NutrientForm.P2O5, 46) }.From(Phosphate) },
-        { "limit below target", Of(NutrientForm.N, 46, TargetKind.AtLeast, 45).From(Urea) },
-        { "nothing in it", Of(NutrientForm.N, 46).From(Product("sand", (NutrientForm.N, 0))) },
-        { "more than a whole", Of(NutrientForm.N, 46).From(Product("too much", (NutrientForm.N, 46), (NutrientForm.P2O5, 54.1))) },
-        { "one price", Of(NutrientForm.N, 46).From(Urea.At(480), Sulfate) },
-        { "rates crossed", Of(NutrientForm.N, 46).From(Urea with { LeastRate = Rate(2), MostRate = Rate(1) }) },
-    };
+    public static TheoryData<string, ProductRateQuestion> Impossible =>
+        new()
+        {
+            { "no target", Array.Empty<NutrientTarget>().From(Urea) },
+            { "no product", Of(NutrientForm.N, 46).From() },
+            { "one nutrient twice", new[] { Of(NutrientForm.P, 9), Of(NutrientForm.P2O5, 46) }.From(Phosphate) },
+            { "limit below target", Of(NutrientForm.N, 46, TargetKind.AtLeast, 45).From(Urea) },
+            { "nothing in it", Of(NutrientForm.N, 46).From(Product("sand", (NutrientForm.N, 0))) },
+            { "more than a whole", Of(NutrientForm.N, 46).From(Product("too much", (NutrientForm.N, 46), (NutrientForm.P2O5, 54.1))) },
+            { "one price", Of(NutrientForm.N, 46).From(Urea.At(480), Sulfate) },
+            { "rates crossed", Of(NutrientForm.N, 46).From(Urea with { LeastRate = Rate(2), MostRate = Rate(1) }) },
+        };
 
     [Theory]
     [MemberData(nameof(Impossible))]
@@ -242,15 +273,26 @@ public sealed class ProductRateTests
     {
         var (k, p) = (2 * AtomicWeights.Potassium + AtomicWeights.Oxygen, 2 * AtomicWeights.Phosphorus + 5 * AtomicWeights.Oxygen);
 
-        Assert.False(NutrientShare.IsMoreThanAWhole([new NutrientShare(NutrientForm.K2O, k / (k + p)), new NutrientShare(NutrientForm.P2O5, p / (k + p))]));
+        Assert.False(
+            NutrientShare.IsMoreThanAWhole([
+                new NutrientShare(NutrientForm.K2O, k / (k + p)),
+                new NutrientShare(NutrientForm.P2O5, p / (k + p)),
+            ])
+        );
         Assert.False(NutrientShare.IsMoreThanAWhole([new NutrientShare(NutrientForm.SO3, NutrientForm.S.To(NutrientForm.SO3))]));
         Assert.True(NutrientShare.IsMoreThanAWhole([new NutrientShare(NutrientForm.P, 0.5)]));
     }
 
-    private static double CostOfOneMore(NutrientTarget[] targets, int at, Func<NutrientTarget, NutrientTarget> more, OfferedProduct[] products)
+    private static double CostOfOneMore(
+        NutrientTarget[] targets,
+        int at,
+        Func<NutrientTarget, NutrientTarget> more,
+        OfferedProduct[] products
+    )
     {
         NutrientTarget[] raised = [.. targets.Select((target, k) => k == at ? more(target) : target)];
-        return (raised.From(products).Evaluated().CostPerSquareMetre - targets.From(products).Evaluated().CostPerSquareMetre)!.Value * 10_000;
+        return (raised.From(products).Evaluated().CostPerSquareMetre - targets.From(products).Evaluated().CostPerSquareMetre)!.Value
+            * 10_000;
     }
 
     private static MassPerArea OneMore(MassPerArea amount) => new(amount.KilogramsPerSquareMetre + 1e-4);

@@ -4,7 +4,9 @@ using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Engine.Tests.ProductRates;
 
-/// <summary>Questions about blends, drawn from a seed: whole percents and prices, so that ties and targets that just cannot be met come up often.</summary>
+/// <summary>
+/// Questions about blends, drawn from a seed: whole percents and prices, so that ties and targets that just cannot be met come up often.
+/// </summary>
 internal static class RandomBlends
 {
     public const double KilogramPerHectare = 1e-4;
@@ -62,15 +64,27 @@ internal static class RandomBlends
 }
 
 /// <summary>A question as plain numbers in kg/ha, for methods that know nothing of the engine.</summary>
-internal sealed record PlainBlend(double[][] Shares, double[] Least, double[] Most, double[] Cost, double[] RowLeast, double[] RowMost, bool[] IsLimit, double[] Scale)
+internal sealed record PlainBlend(
+    double[][] Shares,
+    double[] Least,
+    double[] Most,
+    double[] Cost,
+    double[] RowLeast,
+    double[] RowMost,
+    bool[] IsLimit,
+    double[] Scale
+)
 {
     public static PlainBlend Of(ProductRateQuestion question)
     {
         const double Unit = RandomBlends.KilogramPerHectare;
         var free = question.Products.Where(product => product.FixedRate is null).ToArray();
         var targets = question.Targets;
-        double There(NutrientTarget target) => (question.Credits.Where(credit => credit.Form == target.Form).Sum(credit => credit.Amount.KilogramsPerSquareMetre)
-            + question.Products.Sum(product => (product.FixedRate?.KilogramsPerSquareMetre ?? 0) * Held(product, target.Form))) / Unit;
+        double There(NutrientTarget target) =>
+            (
+                question.Credits.Where(credit => credit.Form == target.Form).Sum(credit => credit.Amount.KilogramsPerSquareMetre)
+                + question.Products.Sum(product => (product.FixedRate?.KilogramsPerSquareMetre ?? 0) * Held(product, target.Form))
+            ) / Unit;
         double Asked(MassPerArea amount, NutrientTarget target) => amount.KilogramsPerSquareMetre / Unit - There(target);
         var largest = targets.Max(target => target.Amount.KilogramsPerSquareMetre) / Unit;
         return new PlainBlend(
@@ -79,15 +93,29 @@ internal sealed record PlainBlend(double[][] Shares, double[] Least, double[] Mo
             [.. free.Select(product => (product.MostRate?.KilogramsPerSquareMetre ?? double.PositiveInfinity) / Unit)],
             [.. free.Select(product => product.PricePerKilogram ?? 1)],
             [.. targets.Select(target => target.Kind == TargetKind.AtMost ? double.NegativeInfinity : Asked(target.Amount, target))],
-            [.. targets.Select(target => target.Kind is TargetKind.AtMost or TargetKind.Exactly ? Asked(target.Amount, target) : target.Most is { } most ? Asked(most, target) : double.PositiveInfinity)],
+            [
+                .. targets.Select(target =>
+                    target.Kind is TargetKind.AtMost or TargetKind.Exactly ? Asked(target.Amount, target)
+                    : target.Most is { } most ? Asked(most, target)
+                    : double.PositiveInfinity
+                ),
+            ],
             [.. targets.Select(target => target.Kind != TargetKind.Exactly)],
-            [.. targets.Select(target => target.Amount.KilogramsPerSquareMetre > 0 ? target.Amount.KilogramsPerSquareMetre / Unit : largest > 0 ? largest : 1)]);
+            [
+                .. targets.Select(target =>
+                    target.Amount.KilogramsPerSquareMetre > 0 ? target.Amount.KilogramsPerSquareMetre / Unit
+                    : largest > 0 ? largest
+                    : 1
+                ),
+            ]
+        );
     }
 
     /// <summary>What is made least, in this order: over limits, off targets, cost, mass.</summary>
     public double[] Objectives(double[] rates)
     {
-        double over = 0, off = 0;
+        double over = 0,
+            off = 0;
         for (var j = 0; j < Shares.Length; j++)
         {
             var amount = Shares[j].Zip(rates, (share, rate) => share * rate).Sum();
@@ -99,5 +127,6 @@ internal sealed record PlainBlend(double[][] Shares, double[] Least, double[] Mo
         return [over, off, Cost.Zip(rates, (cost, rate) => cost * rate).Sum(), rates.Sum()];
     }
 
-    private static double Held(OfferedProduct product, NutrientForm form) => product.Analysis.Where(one => one.Form == form).Sum(one => one.Share);
+    private static double Held(OfferedProduct product, NutrientForm form) =>
+        product.Analysis.Where(one => one.Form == form).Sum(one => one.Share);
 }

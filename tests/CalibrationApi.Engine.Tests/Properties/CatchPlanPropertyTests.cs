@@ -13,7 +13,8 @@ namespace CalibrationApi.Engine.Tests.Properties;
 /// <summary>A plan in whole numbers of small units, so that it can be put together in any unit.</summary>
 public sealed record RandomPlan(int CentimetresPerSecond, bool SharedShaft, RandomMeter[] Meters, string[] Points)
 {
-    public override string ToString() => $"{CentimetresPerSecond / 100.0} m/s, shared {SharedShaft}, {Points.Length} points: {string.Join(" ", (object[])Meters)}";
+    public override string ToString() =>
+        $"{CentimetresPerSecond / 100.0} m/s, shared {SharedShaft}, {Points.Length} points: {string.Join(" ", (object[])Meters)}";
 
     public CatchPlan In(Unit mass, Unit perRevolution, Unit rate, Unit speed)
     {
@@ -27,17 +28,27 @@ public sealed record RandomPlan(int CentimetresPerSecond, bool SharedShaft, Rand
             LiftLimit = new Mass(There(mass, 25)),
             LongestRun = new Duration(300),
             DisturbedPoints = [.. Points.Select(point => new DisturbedPoint(point, null, null))],
-            Meters = [.. Meters.Select((meter, i) => new PlannedMeter
-            {
-                Name = $"meter {i}",
-                Product = "product",
-                CoveredWidth = new Length(meter.Centimetres / 100.0),
-                TargetRate = new MassPerArea(There(rate, meter.GramsPerHectare / 1e7)),
-                BulkDensity = new BulkDensity(meter.Density),
-                Value = new ReferenceValue(new MassPerRevolution(There(perRevolution, meter.MilligramsPerRevolution / 1e6)), ReferenceKind.ValueInForce, 0.012),
-                SpeedLimits = new MeterSpeedLimits(Planned.Rpm(4), Planned.Rpm(90)),
-                Repeatability = 0.0113,
-            })],
+            Meters =
+            [
+                .. Meters.Select(
+                    (meter, i) =>
+                        new PlannedMeter
+                        {
+                            Name = $"meter {i}",
+                            Product = "product",
+                            CoveredWidth = new Length(meter.Centimetres / 100.0),
+                            TargetRate = new MassPerArea(There(rate, meter.GramsPerHectare / 1e7)),
+                            BulkDensity = new BulkDensity(meter.Density),
+                            Value = new ReferenceValue(
+                                new MassPerRevolution(There(perRevolution, meter.MilligramsPerRevolution / 1e6)),
+                                ReferenceKind.ValueInForce,
+                                0.012
+                            ),
+                            SpeedLimits = new MeterSpeedLimits(Planned.Rpm(4), Planned.Rpm(90)),
+                            Repeatability = 0.0113,
+                        }
+                ),
+            ],
         };
     }
 
@@ -48,18 +59,22 @@ public sealed record RandomMeter(int Centimetres, int GramsPerHectare, int Densi
 
 public static class RandomPlans
 {
-    public static Arbitrary<RandomPlan> Plans() => Arb.From(
-        from speed in Gen.Choose(80, 450)
-        from shared in Gen.Elements(true, false)
-        from count in Gen.Choose(1, 4)
-        from meters in Gen.ArrayOf(
-            from width in Gen.Choose(300, 1800)
-            from rate in Gen.Choose(30_000, 300_000)
-            from density in Gen.Choose(400, 1100)
-            from value in Gen.Choose(12_345, 1_234_567)
-            select new RandomMeter(width, rate, density, value), count)
-        from points in Gen.Choose(0, 3)
-        select new RandomPlan(speed, shared, meters, [.. Enumerable.Range(1, points).Select(i => $"point {i}")]));
+    public static Arbitrary<RandomPlan> Plans() =>
+        Arb.From(
+            from speed in Gen.Choose(80, 450)
+            from shared in Gen.Elements(true, false)
+            from count in Gen.Choose(1, 4)
+            from meters in Gen.ArrayOf(
+                from width in Gen.Choose(300, 1800)
+                from rate in Gen.Choose(30_000, 300_000)
+                from density in Gen.Choose(400, 1100)
+                from value in Gen.Choose(12_345, 1_234_567)
+                select new RandomMeter(width, rate, density, value),
+                count
+            )
+            from points in Gen.Choose(0, 3)
+            select new RandomPlan(speed, shared, meters, [.. Enumerable.Range(1, points).Select(i => $"point {i}")])
+        );
 }
 
 /// <summary>What must hold for every catch plan.</summary>
@@ -72,8 +87,10 @@ public sealed class CatchPlanPropertyTests
     {
         foreach (var meter in random.InKilograms.Evaluated().Meters)
         {
-            var byMeter = meter.CatchMass.Kilograms / (meter.Meter.Value.Value.KilogramsPerRevolution * meter.MeterSpeed.RevolutionsPerSecond);
-            var byField = meter.CatchMass.Kilograms
+            var byMeter =
+                meter.CatchMass.Kilograms / (meter.Meter.Value.Value.KilogramsPerRevolution * meter.MeterSpeed.RevolutionsPerSecond);
+            var byField =
+                meter.CatchMass.Kilograms
                 / (meter.Meter.TargetRate.KilogramsPerSquareMetre * meter.Meter.CoveredWidth.Metres * meter.SimulatedSpeed.MetresPerSecond);
             NearlyEqual.Assert(byMeter, byField);
             NearlyEqual.Assert(byMeter, meter.RunTime.Seconds);
@@ -90,9 +107,10 @@ public sealed class CatchPlanPropertyTests
     }
 
     [Property]
-    public void CatchMass_AnyMeter_RespectsEveryBound(RandomPlan random) => Assert.All(
-        random.InKilograms.Evaluated().Meters,
-        meter => Assert.All(meter.Bounds, bound => Assert.True(meter.CatchMass.Kilograms <= bound.Mass.Kilograms * (1 + 1e-9))));
+    public void CatchMass_AnyMeter_RespectsEveryBound(RandomPlan random) =>
+        Assert.All(random.InKilograms.Evaluated().Meters, meter =>
+            Assert.All(meter.Bounds, bound => Assert.True(meter.CatchMass.Kilograms <= bound.Mass.Kilograms * (1 + 1e-9)))
+        );
 
     // Whatever is asked, no plan turns a meter beyond its limits or leaves a short run without a word.
     [Property]
@@ -102,7 +120,10 @@ public sealed class CatchPlanPropertyTests
         foreach (var meter in result.Meters)
         {
             Assert.True(meter.WithinLimits);
-            Assert.Equal(meter.RunTime.Seconds < 20 * (1 - 1e-9), result.Findings.Any(finding => finding.Code == FindingCode.ShortRun && finding.Meter == meter.Meter.Name));
+            Assert.Equal(
+                meter.RunTime.Seconds < 20 * (1 - 1e-9),
+                result.Findings.Any(finding => finding.Code == FindingCode.ShortRun && finding.Meter == meter.Meter.Name)
+            );
             Assert.True(meter.CatchesForLongRun is null || meter.CatchesForLongRun * meter.RunTime.Seconds >= 20 * (1 - 1e-9));
         }
     }
@@ -116,16 +137,17 @@ public sealed class CatchPlanPropertyTests
         var answered = 0;
         for (var i = 0; i < 3000; i++)
         {
-            PlannedMeter Meter(int number) => Planned.Meter($"meter {number}", "product", Far(0.01, 100_000), Far(1, 5000), Far(1e-6, 100)) with
-            {
-                CoveredWidth = new Length(Far(0.01, 200)),
-                SpeedLimits = random.Next(3) switch
+            PlannedMeter Meter(int number) =>
+                Planned.Meter($"meter {number}", "product", Far(0.01, 100_000), Far(1, 5000), Far(1e-6, 100)) with
                 {
-                    0 => MeterSpeedLimits.None,
-                    1 => new MeterSpeedLimits(Planned.Rpm(Far(0.01, 100)), null),
-                    _ => new MeterSpeedLimits(Planned.Rpm(Far(0.01, 50)), Planned.Rpm(Far(50, 100_000))),
-                },
-            };
+                    CoveredWidth = new Length(Far(0.01, 200)),
+                    SpeedLimits = random.Next(3) switch
+                    {
+                        0 => MeterSpeedLimits.None,
+                        1 => new MeterSpeedLimits(Planned.Rpm(Far(0.01, 100)), null),
+                        _ => new MeterSpeedLimits(Planned.Rpm(Far(0.01, 50)), Planned.Rpm(Far(50, 100_000))),
+                    },
+                };
             var longest = Far(1, 86_400);
             var plan = Planned.Plan([.. Enumerable.Range(1, random.Next(1, 4)).Select(Meter)]) with
             {
@@ -143,7 +165,16 @@ public sealed class CatchPlanPropertyTests
             Assert.All(outcome.Result.Meters, meter =>
             {
                 Assert.True(meter.WithinLimits);
-                foreach (var number in (double[])[meter.SimulatedSpeed.MetresPerSecond, meter.RunTime.Seconds, meter.CatchMass.Kilograms, meter.ExpectedPrecision.Fraction, meter.MeterSpeed.RevolutionsPerSecond])
+                foreach (
+                    var number in (double[])
+                        [
+                            meter.SimulatedSpeed.MetresPerSecond,
+                            meter.RunTime.Seconds,
+                            meter.CatchMass.Kilograms,
+                            meter.ExpectedPrecision.Fraction,
+                            meter.MeterSpeed.RevolutionsPerSecond,
+                        ]
+                )
                     Assert.True(double.IsFinite(number) && number > 0, $"{i}: {number}");
             });
             Assert.DoesNotContain("NaN", outcome.Result.Headline.InMetric(), StringComparison.Ordinal);
@@ -157,9 +188,7 @@ public sealed class CatchPlanPropertyTests
     {
         var result = random.InKilograms.Evaluated();
 
-        Assert.Equal(
-            result.Meters.Select(meter => meter.Meter.Name).Order(),
-            result.StopOrder.SelectMany(stop => stop.Meters).Order());
+        Assert.Equal(result.Meters.Select(meter => meter.Meter.Name).Order(), result.StopOrder.SelectMany(stop => stop.Meters).Order());
         var times = result.StopOrder.SelectMany(stop => stop.Times.Select(time => time.Seconds)).ToArray();
         if (!result.OneAfterTheOther)
             Assert.Equal(times.Order(), times);

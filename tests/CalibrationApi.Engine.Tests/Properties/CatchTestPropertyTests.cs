@@ -60,7 +60,10 @@ public sealed class CatchTestPropertyTests
     public void Evaluate_OneMoreCatchEqualToTheEstimate_NeverWidensTheInterval(RandomTest random)
     {
         var turns = random.Readings[0].TenthsOfRevolution;
-        var equal = random with { Readings = [.. random.Readings.Select(one => one with { TenthsOfRevolution = turns, NetDivisions = Whole(one, turns) })] };
+        var equal = random with
+        {
+            Readings = [.. random.Readings.Select(one => one with { TenthsOfRevolution = turns, NetDivisions = Whole(one, turns) })],
+        };
         var test = equal.InKilograms with
         {
             Limits = new CatchTestLimits { Repeatability = 0.01 },
@@ -73,15 +76,15 @@ public sealed class CatchTestPropertyTests
 
         Assert.True(
             after.RelativeExpanded <= before.RelativeExpanded * (1 + Accuracy),
-            $"{before.RelativeExpanded:R} became {after.RelativeExpanded:R}.");
+            $"{before.RelativeExpanded:R} became {after.RelativeExpanded:R}."
+        );
     }
 
     [Property]
     public void Evaluate_ExcludedCatches_NeverChangeTheEstimate(RandomTest random, RandomTest others)
     {
         var test = random.InKilograms;
-        var excluded = others.InKilograms.Catches
-            .Select(one => Catch.Net(one.IndicatedNet, one.Revolutions, "left out")).ToArray();
+        var excluded = others.InKilograms.Catches.Select(one => Catch.Net(one.IndicatedNet, one.Revolutions, "left out")).ToArray();
 
         var expected = test.Evaluated();
         var actual = (test with { Catches = [.. excluded, .. test.Catches, .. excluded] }).Evaluated();
@@ -101,10 +104,15 @@ public sealed class CatchTestPropertyTests
 
         Assert.All(
             [
-                result.Change!.ProbabilityWithinTolerance, agreement.QProbability, agreement.FarthestProbability,
-                agreement.FirstLowProbability, agreement.TrendProbability, agreement.OffsetProbability,
+                result.Change!.ProbabilityWithinTolerance,
+                agreement.QProbability,
+                agreement.FarthestProbability,
+                agreement.FirstLowProbability,
+                agreement.TrendProbability,
+                agreement.OffsetProbability,
             ],
-            probability => Assert.InRange(probability, 0, 1));
+            probability => Assert.InRange(probability, 0, 1)
+        );
     }
 
     [Property]
@@ -113,10 +121,14 @@ public sealed class CatchTestPropertyTests
         var result = random.InKilograms.Evaluated();
         var values = result.Catches.Select(one => one.MassPerRevolution.KilogramsPerRevolution).ToArray();
 
-        foreach (var value in (double[])[
-            result.Estimate.Value.Value,
-            result.TotalMassOverTotalRevolutions.KilogramsPerRevolution,
-            result.MeanOfRatios.KilogramsPerRevolution])
+        foreach (
+            var value in (double[])
+                [
+                    result.Estimate.Value.Value,
+                    result.TotalMassOverTotalRevolutions.KilogramsPerRevolution,
+                    result.MeanOfRatios.KilogramsPerRevolution,
+                ]
+        )
             Assert.InRange(value, values.Min() * (1 - Accuracy), values.Max() * (1 + Accuracy));
     }
 
@@ -153,17 +165,26 @@ public sealed class CatchTestPropertyTests
     private static int Whole(Reading one, int turns) =>
         Math.Max(20, (int)Math.Round((double)one.NetDivisions * turns / one.TenthsOfRevolution));
 
-    private static CatchTest Scaled(CatchTest test, double factor) => test with
-    {
-        Catches = [.. test.Catches.Select(one => Catch.Weighed(
-            new Mass((one.IndicatedNet.Kilograms + one.Tare!.Value.Kilograms) * factor), new Mass(one.Tare.Value.Kilograms * factor), one.Revolutions))],
-        Scale = test.Scale with
+    private static CatchTest Scaled(CatchTest test, double factor) =>
+        test with
         {
-            Division = new Mass(test.Scale.Division.Kilograms * factor),
-            StatedAccuracy = test.Scale.StatedAccuracy is { } stated ? new Mass(stated.Kilograms * factor) : null,
-        },
-        Reference = test.Reference! with { Value = new MassPerRevolution(test.Reference.Value.KilogramsPerRevolution * factor) },
-    };
+            Catches =
+            [
+                .. test.Catches.Select(one =>
+                    Catch.Weighed(
+                        new Mass((one.IndicatedNet.Kilograms + one.Tare!.Value.Kilograms) * factor),
+                        new Mass(one.Tare.Value.Kilograms * factor),
+                        one.Revolutions
+                    )
+                ),
+            ],
+            Scale = test.Scale with
+            {
+                Division = new Mass(test.Scale.Division.Kilograms * factor),
+                StatedAccuracy = test.Scale.StatedAccuracy is { } stated ? new Mass(stated.Kilograms * factor) : null,
+            },
+            Reference = test.Reference! with { Value = new MassPerRevolution(test.Reference.Value.KilogramsPerRevolution * factor) },
+        };
 
     private static void AssertSame(CatchTestResult expected, CatchTestResult actual)
     {

@@ -51,13 +51,17 @@ public sealed class LikelyMistakePropertyTests
     public void Shown_LaterCatchesInAnotherOrder_AreTheSame(RandomTest random, byte spoilt)
     {
         // What piles up from catch to catch depends on their order by its nature.
-        var test = Spoilt(random, spoilt) with { Context = new MistakeContext { RuledOut = [MistakeCode.ContainerNotEmptied, MistakeCode.CounterNotReset] } };
+        var test = Spoilt(random, spoilt) with
+        {
+            Context = new MistakeContext { RuledOut = [MistakeCode.ContainerNotEmptied, MistakeCode.CounterNotReset] },
+        };
         var other = test with { Catches = [test.Catches[0], .. test.Catches.Skip(1).Reverse()] };
         int? Moved(int? at) => at is null or 0 ? at : test.Catches.Count - at;
 
         AssertSame(
             [.. test.Evaluated().LikelyMistakes.Shown.Select(each => each with { Catch = Moved(each.Catch) })],
-            other.Evaluated().LikelyMistakes.Shown);
+            other.Evaluated().LikelyMistakes.Shown
+        );
     }
 
     [Property]
@@ -75,9 +79,19 @@ public sealed class LikelyMistakePropertyTests
         var which = by % test.Catches.Count;
         return test with
         {
-            Catches = [.. test.Catches.Select((one, i) => i == which
-                ? Catch.Weighed(new Mass(factor * one.IndicatedNet.Kilograms + one.Tare!.Value.Kilograms), one.Tare.Value, one.Revolutions)
-                : one)],
+            Catches =
+            [
+                .. test.Catches.Select(
+                    (one, i) =>
+                        i == which
+                            ? Catch.Weighed(
+                                new Mass(factor * one.IndicatedNet.Kilograms + one.Tare!.Value.Kilograms),
+                                one.Tare.Value,
+                                one.Revolutions
+                            )
+                            : one
+                ),
+            ],
         };
     }
 

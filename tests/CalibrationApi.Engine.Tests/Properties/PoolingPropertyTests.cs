@@ -14,13 +14,15 @@ public sealed record RandomPool(double[] Values, double[] Variances, double Prio
 
 public static class RandomPools
 {
-    public static Arbitrary<RandomPool> Pools() => Arb.From(
-        from count in Gen.Choose(2, 8)
-        from values in Gen.ArrayOf(Gen.Choose(100, 1000).Select(value => value / 300.0), count)
-        from exponents in Gen.ArrayOf(Gen.Choose(-90, 5), count)
-        from prior in Gen.Elements(0.0001, 0.003, 0.01, 0.1)
-        from degreesOfFreedom in Gen.Elements(0.5, 1.0, 4.0, 15.0)
-        select new RandomPool(values, [.. exponents.Select(exponent => Math.Pow(10, exponent / 10.0))], prior, degreesOfFreedom));
+    public static Arbitrary<RandomPool> Pools() =>
+        Arb.From(
+            from count in Gen.Choose(2, 8)
+            from values in Gen.ArrayOf(Gen.Choose(100, 1000).Select(value => value / 300.0), count)
+            from exponents in Gen.ArrayOf(Gen.Choose(-90, 5), count)
+            from prior in Gen.Elements(0.0001, 0.003, 0.01, 0.1)
+            from degreesOfFreedom in Gen.Elements(0.5, 1.0, 4.0, 15.0)
+            select new RandomPool(values, [.. exponents.Select(exponent => Math.Pow(10, exponent / 10.0))], prior, degreesOfFreedom)
+        );
 }
 
 [Properties(Arbitrary = [typeof(RandomPools)], MaxTest = 500, Replay = "20260118,1")]

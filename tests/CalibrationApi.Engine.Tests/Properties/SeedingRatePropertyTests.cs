@@ -7,32 +7,42 @@ using FsCheck.Xunit;
 namespace CalibrationApi.Engine.Tests.Properties;
 
 /// <summary>A lot and a stand in whole numbers.</summary>
-public sealed record RandomSowing(int PlantsPerHectare, int MicrogramsPerKernel, int GerminationPerMille, int EmergencePerMille, int PurityPerMille, int RowMillimetres)
+public sealed record RandomSowing(
+    int PlantsPerHectare,
+    int MicrogramsPerKernel,
+    int GerminationPerMille,
+    int EmergencePerMille,
+    int PurityPerMille,
+    int RowMillimetres
+)
 {
     public Establishment Apart => Establishment.Tested(GerminationPerMille / 1000.0, emergence: EmergencePerMille / 1000.0);
 
     public Establishment Folded => Establishment.Folded(GerminationPerMille / 1000.0 * EmergencePerMille / 1000.0);
 
-    public SeedingRateQuestion ForStand => new()
-    {
-        Stand = new(PlantsPerHectare / 10_000.0),
-        Kernel = new(MicrogramsPerKernel * 1e-9),
-        Purity = PurityPerMille / 1000.0,
-        Establishment = Apart,
-        RowSpacing = new(RowMillimetres / 1000.0),
-    };
+    public SeedingRateQuestion ForStand =>
+        new()
+        {
+            Stand = new(PlantsPerHectare / 10_000.0),
+            Kernel = new(MicrogramsPerKernel * 1e-9),
+            Purity = PurityPerMille / 1000.0,
+            Establishment = Apart,
+            RowSpacing = new(RowMillimetres / 1000.0),
+        };
 }
 
 public static class RandomSowings
 {
-    public static Arbitrary<RandomSowing> Sowings() => Arb.From(
-        from plants in Gen.Choose(20_000, 40_000_000)
-        from kernel in Gen.Choose(100, 600_000)
-        from germination in Gen.Choose(1, 1000)
-        from emergence in Gen.Choose(1, 1000)
-        from purity in Gen.Choose(1, 1000)
-        from row in Gen.Choose(20, 1500)
-        select new RandomSowing(plants, kernel, germination, emergence, purity, row));
+    public static Arbitrary<RandomSowing> Sowings() =>
+        Arb.From(
+            from plants in Gen.Choose(20_000, 40_000_000)
+            from kernel in Gen.Choose(100, 600_000)
+            from germination in Gen.Choose(1, 1000)
+            from emergence in Gen.Choose(1, 1000)
+            from purity in Gen.Choose(1, 1000)
+            from row in Gen.Choose(20, 1500)
+            select new RandomSowing(plants, kernel, germination, emergence, purity, row)
+        );
 }
 
 /// <summary>What must hold for every seeding rate.</summary>
@@ -66,13 +76,18 @@ public sealed class SeedingRatePropertyTests
     {
         var there = SeedingRateEvaluation.Evaluate(random.ForStand);
 
-        NearlyEqual.Assert(there.Seeds.PerSquareMetre, SeedingRate.PerArea(there.SeedsPerRow!.Value, random.ForStand.RowSpacing!.Value).PerSquareMetre);
+        NearlyEqual.Assert(
+            there.Seeds.PerSquareMetre,
+            SeedingRate.PerArea(there.SeedsPerRow!.Value, random.ForStand.RowSpacing!.Value).PerSquareMetre
+        );
     }
 
     [Property]
-    public void Evaluate_GerminationApartOrFolded_GivesTheSameRate(RandomSowing random) => NearlyEqual.Assert(
-        SeedingRateEvaluation.Evaluate(random.ForStand).Rate.KilogramsPerSquareMetre,
-        SeedingRateEvaluation.Evaluate(random.ForStand with { Establishment = random.Folded }).Rate.KilogramsPerSquareMetre);
+    public void Evaluate_GerminationApartOrFolded_GivesTheSameRate(RandomSowing random) =>
+        NearlyEqual.Assert(
+            SeedingRateEvaluation.Evaluate(random.ForStand).Rate.KilogramsPerSquareMetre,
+            SeedingRateEvaluation.Evaluate(random.ForStand with { Establishment = random.Folded }).Rate.KilogramsPerSquareMetre
+        );
 
     [Property]
     public void Evaluate_KernelBySeedsPerMass_IsTheSame(RandomSowing random)

@@ -53,14 +53,16 @@ public sealed class StandCountPropertyTests
     private static void Check(PlantSample[] samples)
     {
         var told = string.Join(" ", samples.Select(sample => sample.Plants));
-        var result = StandCountEvaluation.Evaluate(new StandCountQuestion
-        {
-            Samples = samples,
-            SeedsSown = Sampled.PerSquareMetre(20),
-            Germination = 0.9,
-            TargetStand = Sampled.PerSquareMetre(15),
-            MinimumStand = Sampled.PerSquareMetre(10),
-        });
+        var result = StandCountEvaluation.Evaluate(
+            new StandCountQuestion
+            {
+                Samples = samples,
+                SeedsSown = Sampled.PerSquareMetre(20),
+                Germination = 0.9,
+                TargetStand = Sampled.PerSquareMetre(15),
+                MinimumStand = Sampled.PerSquareMetre(10),
+            }
+        );
 
         var density = result.Density;
         Assert.True(density.SpotVariance >= 0 && double.IsFinite(Math.Sqrt(density.SpotVariance)), told);
@@ -80,7 +82,10 @@ public sealed class StandCountPropertyTests
     }
 
     // In rising order, so that each set comes once.
-    private static IEnumerable<int[]> Longer(int[] start, int size) => start.Length == size
-        ? [start]
-        : Enumerable.Range(start.LastOrDefault(), MostPlants + 1 - start.LastOrDefault()).SelectMany(next => Longer([.. start, next], size));
+    private static IEnumerable<int[]> Longer(int[] start, int size) =>
+        start.Length == size
+            ? [start]
+            : Enumerable
+                .Range(start.LastOrDefault(), MostPlants + 1 - start.LastOrDefault())
+                .SelectMany(next => Longer([.. start, next], size));
 }

@@ -6,9 +6,8 @@ namespace CalibrationApi.Engine.Tests.Quantities;
 public sealed class DisplayUnitsTests
 {
     [Fact]
-    public void Metric_EveryDimension_TakesTheFirstUnitOfItsList() => Assert.All(
-        Enum.GetValues<Dimension>(),
-        dimension => Assert.Same(UnitTable.Of(dimension)[0], DisplayUnits.Metric[dimension]));
+    public void Metric_EveryDimension_TakesTheFirstUnitOfItsList() =>
+        Assert.All(Enum.GetValues<Dimension>(), dimension => Assert.Same(UnitTable.Of(dimension)[0], DisplayUnits.Metric[dimension]));
 
     [Theory]
     [InlineData(Dimension.Mass, "lb")]
@@ -36,10 +35,13 @@ public sealed class DisplayUnitsTests
     }
 
     [Fact]
-    public void Write_QuantityWithoutFormat_ShowsFourSignificantDigitsAndItsUnit() => Assert.Equal(
-        "0.3627 kg/rev, 17.08 kg, 90 kg/ha, 0.001235 kg",
-        DisplayUnits.Metric.Write(
-            $"{new MassPerRevolution(0.362694)}, {new Mass(17.08)}, {new MassPerArea(0.009)}, {new Mass(0.00123456)}"));
+    public void Write_QuantityWithoutFormat_ShowsFourSignificantDigitsAndItsUnit() =>
+        Assert.Equal(
+            "0.3627 kg/rev, 17.08 kg, 90 kg/ha, 0.001235 kg",
+            DisplayUnits.Metric.Write(
+                $"{new MassPerRevolution(0.362694)}, {new Mass(17.08)}, {new MassPerArea(0.009)}, {new Mass(0.00123456)}"
+            )
+        );
 
     [Fact]
     public void Write_QuantityWithNumericFormat_AppliesItInTheDisplayUnit() =>
@@ -60,14 +62,16 @@ public sealed class DisplayUnitsTests
     public void Write_Zero_IsPlainZero() => Assert.Equal("0 kg", DisplayUnits.Metric.Write($"{new Mass(0)}"));
 
     [Fact]
-    public void Write_NegativeQuantity_KeepsItsSign() =>
-        Assert.Equal("-261.3 kg", DisplayUnits.Metric.Write($"{new Mass(-261.29)}"));
+    public void Write_NegativeQuantity_KeepsItsSign() => Assert.Equal("-261.3 kg", DisplayUnits.Metric.Write($"{new Mass(-261.29)}"));
 
     [Fact]
-    public void Write_UnitedStates_ConvertsEveryQuantityOfTheSentence() => Assert.Equal(
-        "15 lb at 100 lb/ac over 10 ac",
-        DisplayUnits.UnitedStates.Write(
-            $"{new Mass(15 * 0.45359237)} at {new MassPerArea(100 * 0.45359237 / 4046.8564224)} over {new Area(40468.564224)}"));
+    public void Write_UnitedStates_ConvertsEveryQuantityOfTheSentence() =>
+        Assert.Equal(
+            "15 lb at 100 lb/ac over 10 ac",
+            DisplayUnits.UnitedStates.Write(
+                $"{new Mass(15 * 0.45359237)} at {new MassPerArea(100 * 0.45359237 / 4046.8564224)} over {new Area(40468.564224)}"
+            )
+        );
 
     [Fact]
     public void Write_NestedSentence_IsWrittenInTheSameUnits()

@@ -32,8 +32,7 @@ public sealed class ExactRatioTests
     }
 
     [Fact]
-    public void Multiply_TwoRatios_IsExactAndReduced() =>
-        Assert.Equal(new ExactRatio(1, 6), new ExactRatio(2, 9) * new ExactRatio(3, 4));
+    public void Multiply_TwoRatios_IsExactAndReduced() => Assert.Equal(new ExactRatio(1, 6), new ExactRatio(2, 9) * new ExactRatio(3, 4));
 
     [Fact]
     public void Divide_ByItself_IsOne()

@@ -7,7 +7,9 @@ namespace CalibrationApi.Engine.Tests.Quantities;
 public sealed class QuantityTypesTests
 {
     private static readonly Type[] Types =
-        [.. typeof(IQuantity).Assembly.GetTypes().Where(type => type.IsValueType && typeof(IQuantity).IsAssignableFrom(type))];
+    [
+        .. typeof(IQuantity).Assembly.GetTypes().Where(type => type.IsValueType && typeof(IQuantity).IsAssignableFrom(type)),
+    ];
 
     public static TheoryData<string> Names => [.. Types.Select(type => type.Name)];
 
@@ -70,6 +72,7 @@ public sealed class QuantityTypesTests
         (Dimension)type.GetProperty("Of", BindingFlags.Public | BindingFlags.Static)!.GetValue(null)!;
 
     private static IQuantity Make(Type type, double value) =>
-        (IQuantity)type.GetMethod("FromCanonical", BindingFlags.Public | BindingFlags.Static)!
-            .Invoke(null, BindingFlags.DoNotWrapExceptions, null, [value], null)!;
+        (IQuantity)
+            type.GetMethod("FromCanonical", BindingFlags.Public | BindingFlags.Static)!
+                .Invoke(null, BindingFlags.DoNotWrapExceptions, null, [value], null)!;
 }

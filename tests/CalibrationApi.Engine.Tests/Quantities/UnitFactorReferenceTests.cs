@@ -113,9 +113,11 @@ public sealed class UnitFactorReferenceTests
     }
 
     [Fact]
-    public void All_EveryUnit_IsCheckedOnceAgainstTheLibraryOrItsConstituents() => Assert.Equal(
-        UnitTable.All.Select(unit => unit.Symbol).Order(StringComparer.Ordinal),
-        Library.Keys.Concat(Constituents.Keys).Order(StringComparer.Ordinal));
+    public void All_EveryUnit_IsCheckedOnceAgainstTheLibraryOrItsConstituents() =>
+        Assert.Equal(
+            UnitTable.All.Select(unit => unit.Symbol).Order(StringComparer.Ordinal),
+            Library.Keys.Concat(Constituents.Keys).Order(StringComparer.Ordinal)
+        );
 
     [Theory]
     [MemberData(nameof(LibraryFactors))]

@@ -50,9 +50,10 @@ public sealed class UnitTableTests
         Assert.Equal(UnitTable.All, Enum.GetValues<Dimension>().SelectMany(UnitTable.Of));
 
     [Fact]
-    public void All_UcumCodes_AreUniqueWithinADimension() => Assert.All(
-        Enum.GetValues<Dimension>(),
-        dimension => Assert.Distinct(UnitTable.Of(dimension).Select(unit => unit.Ucum ?? unit.Symbol)));
+    public void All_UcumCodes_AreUniqueWithinADimension() =>
+        Assert.All(Enum.GetValues<Dimension>(), dimension =>
+            Assert.Distinct(UnitTable.Of(dimension).Select(unit => unit.Ucum ?? unit.Symbol))
+        );
 
     [Fact]
     public void All_EveryAcre_SaysThatItIsTheInternationalOne()
@@ -99,8 +100,8 @@ public sealed class UnitTableTests
     }
 
     [Fact]
-    public void OffsetInSi_EveryUnitButThoseOfTemperature_IsZero() => Assert.Equal(
-        UnitTable.Of(Dimension.Temperature), UnitTable.All.Where(unit => unit.OffsetInSi != 0));
+    public void OffsetInSi_EveryUnitButThoseOfTemperature_IsZero() =>
+        Assert.Equal(UnitTable.Of(Dimension.Temperature), UnitTable.All.Where(unit => unit.OffsetInSi != 0));
 
     // Source: NIST SP 811, B.9, temperature: T/K = t/degC + 273.15 and t/degC = (t/degF - 32) / 1.8.
     [Theory]

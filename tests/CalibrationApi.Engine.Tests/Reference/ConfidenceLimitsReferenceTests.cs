@@ -9,7 +9,9 @@ public sealed class ConfidenceLimitsReferenceTests
 
     private static readonly double Mean = Values.Average();
 
-    private static readonly double StandardDeviation = Math.Sqrt(Values.Sum(value => (value - Mean) * (value - Mean)) / (Values.Length - 1));
+    private static readonly double StandardDeviation = Math.Sqrt(
+        Values.Sum(value => (value - Mean) * (value - Mean)) / (Values.Length - 1)
+    );
 
     [Theory]
     [Trait("Category", "Reference")]
@@ -18,13 +20,20 @@ public sealed class ConfidenceLimitsReferenceTests
     [InlineData("upper")]
     public void Create_Zarr13_RoundsToThePrintedLimits(string quantity)
     {
-        var measured = MeasuredValue.Create(Mean, TwoPartUncertainty.Of(StandardDeviation / Math.Sqrt(Values.Length), Values.Length - 1), 0.95);
-        AssertPrinted(quantity, quantity switch
-        {
-            "k" => measured.CoverageFactor,
-            "lower" => measured.Value - measured.ExpandedUncertainty,
-            _ => measured.Value + measured.ExpandedUncertainty,
-        });
+        var measured = MeasuredValue.Create(
+            Mean,
+            TwoPartUncertainty.Of(StandardDeviation / Math.Sqrt(Values.Length), Values.Length - 1),
+            0.95
+        );
+        AssertPrinted(
+            quantity,
+            quantity switch
+            {
+                "k" => measured.CoverageFactor,
+                "lower" => measured.Value - measured.ExpandedUncertainty,
+                _ => measured.Value + measured.ExpandedUncertainty,
+            }
+        );
     }
 
     // What goes into it is computed here, not by the engine: it shows that the readings were copied right.

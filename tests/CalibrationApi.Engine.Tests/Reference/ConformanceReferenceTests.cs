@@ -27,7 +27,11 @@ public sealed class ConformanceReferenceTests
         var row = ReferenceTable.Read("conformance-examples.csv").Only("case", example);
 
         var probability = Conformance.Probability(
-            row.Number("estimate"), TwoPartUncertainty.Of(row.Number("u"), double.PositiveInfinity), Limit(row["lower"]), Limit(row["upper"]));
+            row.Number("estimate"),
+            TwoPartUncertainty.Of(row.Number("u"), double.PositiveInfinity),
+            Limit(row["lower"]),
+            Limit(row["upper"])
+        );
 
         row.Printed("printed").AssertReproducedBy(probability, what: example);
     }
@@ -40,15 +44,23 @@ public sealed class ConformanceReferenceTests
     // The same table the other way round: at that distance from one limit the probability is the required one.
     [Theory]
     [MemberData(nameof(Distances))]
-    public void Probability_AtThePrintedDistance_IsTheRequiredOne(double probability, string z) => Assert.Equal(
-        probability,
-        Conformance.Probability(0, TwoPartUncertainty.Of(1, double.PositiveInfinity), double.NegativeInfinity, new PrintedNumber(z).Value),
-        0.002);
+    public void Probability_AtThePrintedDistance_IsTheRequiredOne(double probability, string z) =>
+        Assert.Equal(
+            probability,
+            Conformance.Probability(
+                0,
+                TwoPartUncertainty.Of(1, double.PositiveInfinity),
+                double.NegativeInfinity,
+                new PrintedNumber(z).Value
+            ),
+            0.002
+        );
 
-    private static double Limit(string text) => text switch
-    {
-        "-inf" => double.NegativeInfinity,
-        "inf" => double.PositiveInfinity,
-        _ => new PrintedNumber(text).Value,
-    };
+    private static double Limit(string text) =>
+        text switch
+        {
+            "-inf" => double.NegativeInfinity,
+            "inf" => double.PositiveInfinity,
+            _ => new PrintedNumber(text).Value,
+        };
 }

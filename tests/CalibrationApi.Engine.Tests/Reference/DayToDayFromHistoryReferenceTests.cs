@@ -2,7 +2,10 @@ using CalibrationApi.Engine.History;
 
 namespace CalibrationApi.Engine.Tests.Reference;
 
-/// <summary>The mean square successive difference. Source: NIST Statistical Reference Datasets, Michelso: certified mean, standard deviation and autocorrelation.</summary>
+/// <summary>
+/// The mean square successive difference. Source: NIST Statistical Reference Datasets, Michelso: certified mean, standard deviation and
+/// autocorrelation.
+/// </summary>
 [Trait("Category", "Reference")]
 public sealed class DayToDayFromHistoryReferenceTests
 {

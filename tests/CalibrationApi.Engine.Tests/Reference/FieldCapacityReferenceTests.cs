@@ -18,7 +18,9 @@ public sealed class FieldCapacityReferenceTests
     public void PerHour_MilesPerHourAndFeet_IsTheirProductOverEightAndAQuarter(double feet, double milesPerHour)
     {
         var capacity = FieldCapacity.PerHour(
-            new Length(UnitTable.Get("ft").Canonical(feet)), new Speed(UnitTable.Get("mi/h").Canonical(milesPerHour)));
+            new Length(UnitTable.Get("ft").Canonical(feet)),
+            new Speed(UnitTable.Get("mi/h").Canonical(milesPerHour))
+        );
 
         NearlyEqual.Assert(feet * milesPerHour / 8.25, UnitTable.Get("ac").FromCanonical(capacity.SquareMetres));
     }

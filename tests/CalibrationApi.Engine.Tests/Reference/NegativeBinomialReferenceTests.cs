@@ -10,8 +10,9 @@ public sealed class NegativeBinomialReferenceTests
 {
     private static readonly ReferenceTable.Row Mites = Assert.Single(ReferenceTable.Read("negative-binomial-fit.csv").Rows);
 
-    private static readonly PlantDensity Fitted = new(
-        [.. Mites.Numbers("counts").SelectMany((leaves, mites) => Enumerable.Repeat(new PlantSample(mites, new Area(1)), (int)leaves))]);
+    private static readonly PlantDensity Fitted = new([
+        .. Mites.Numbers("counts").SelectMany((leaves, mites) => Enumerable.Repeat(new PlantSample(mites, new Area(1)), (int)leaves)),
+    ]);
 
     [Fact]
     public void SpotVariance_PublishedFit_IsOneOverItsK()
@@ -33,8 +34,11 @@ public sealed class NegativeBinomialReferenceTests
         NearlyEqual.Assert(mean + mean * mean / r, library.Variance, 1e-10);
 
         var random = new Random(7);
-        var drawn = new PlantDensity([.. Enumerable.Range(0, 40_000).Select(_ => new PlantSample(
-            Poisson.Sample(random, Gamma.Sample(random, r, r / mean)), new Area(0.5)))]);
+        var drawn = new PlantDensity([
+            .. Enumerable
+                .Range(0, 40_000)
+                .Select(_ => new PlantSample(Poisson.Sample(random, Gamma.Sample(random, r, r / mean)), new Area(0.5))),
+        ]);
 
         // 40 000 counts give the mean to half a percent and the dispersion to a few percent.
         Assert.Equal(2 * mean, drawn.PerSquareMetre, 0.04 * mean);

@@ -22,15 +22,20 @@ public sealed class OimlR76ReferenceTests
 
     [Theory]
     [MemberData(nameof(Limits))]
-    public void Limit_PublishedTable_IsThePrintedLimit(string source, AccuracyClass accuracyClass, double load, string limit, string printed)
+    public void Limit_PublishedTable_IsThePrintedLimit(
+        string source,
+        AccuracyClass accuracyClass,
+        double load,
+        string limit,
+        string printed
+    )
     {
-        var computed = limit == "service"
-            ? OimlR76.LimitInService(accuracyClass, load)
-            : OimlR76.LimitOnVerification(accuracyClass, load);
+        var computed = limit == "service" ? OimlR76.LimitInService(accuracyClass, load) : OimlR76.LimitOnVerification(accuracyClass, load);
 
         Assert.True(
             new PrintedNumber(printed).Value == computed,
-            $"{source}, class {accuracyClass}, {load} e, {limit}: printed {printed} e, computed {computed} e.");
+            $"{source}, class {accuracyClass}, {load} e, {limit}: printed {printed} e, computed {computed} e."
+        );
     }
 
     // Handbook 44 goes on to 5 e above 4000 e; an OIML scale does not, and ours is an OIML scale.

@@ -30,15 +30,17 @@ public sealed class PoolingReferenceTests
     [MemberData(nameof(Printed))]
     public void Pool_PublishedData_RoundsToThePrintedFigure(string example, string method, string quantity)
     {
-        var row = ReferenceTable.Read("pooled-means.csv").Rows
-            .Single(each => each["case"] == example && each["method"] == method && each["quantity"] == quantity);
+        var row = ReferenceTable
+            .Read("pooled-means.csv")
+            .Rows.Single(each => each["case"] == example && each["method"] == method && each["quantity"] == quantity);
         double[] values = [.. row.Numbers("y").Select(y => 1 + Epsilon * y)];
         double[] variances = [.. row.Numbers("v").Select(v => Epsilon * Epsilon * v)];
 
         // A prior without weight leaves the Paule-Mandel equation; a certain prior of almost no scatter leaves the fixed mean.
-        var prior = method == "paule-mandel"
-            ? new RepeatabilityPrior(Epsilon, 1e-9, "no weight")
-            : new RepeatabilityPrior(Epsilon * 1e-6, 1e12, "certain");
+        var prior =
+            method == "paule-mandel"
+                ? new RepeatabilityPrior(Epsilon, 1e-9, "no weight")
+                : new RepeatabilityPrior(Epsilon * 1e-6, 1e12, "certain");
         var pooled = Pooled.Of(values, variances, prior);
 
         var mean = (pooled.Value - 1) / Epsilon;

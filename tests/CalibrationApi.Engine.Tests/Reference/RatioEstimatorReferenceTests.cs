@@ -36,9 +36,10 @@ public sealed class RatioEstimatorReferenceTests
         Assert.NotEqual(result.MeanOfRatios, result.TotalMassOverTotalRevolutions);
     }
 
-    private static CatchTestResult Evaluate(ReferenceTable.Row row) => new CatchTest
-    {
-        Catches = [.. row.Numbers("y").Zip(row.Numbers("x"), (y, x) => Given.Net(y, x, Given.NoResolution))],
-        Scale = Given.Perfect,
-    }.Evaluated();
+    private static CatchTestResult Evaluate(ReferenceTable.Row row) =>
+        new CatchTest
+        {
+            Catches = [.. row.Numbers("y").Zip(row.Numbers("x"), (y, x) => Given.Net(y, x, Given.NoResolution))],
+            Scale = Given.Perfect,
+        }.Evaluated();
 }

@@ -34,6 +34,8 @@ public sealed class ReferenceDataTests
 
     [Theory]
     [MemberData(nameof(Files))]
-    public void File_Tags_AreAmongThoseThatTheReadmeExplains(string file) => Assert.All(
-        ReferenceTable.Read(file).Rows.Where(row => row.Has("tag")), row => Assert.Contains(row["tag"], (string[])["V", "M", "D"]));
+    public void File_Tags_AreAmongThoseThatTheReadmeExplains(string file) =>
+        Assert.All(ReferenceTable.Read(file).Rows.Where(row => row.Has("tag")), row =>
+            Assert.Contains(row["tag"], (string[])["V", "M", "D"])
+        );
 }

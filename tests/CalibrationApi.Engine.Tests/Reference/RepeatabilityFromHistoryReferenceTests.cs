@@ -2,12 +2,17 @@ using CalibrationApi.Engine.History;
 
 namespace CalibrationApi.Engine.Tests.Reference;
 
-/// <summary>Scatter within groups, pooled. Source: NIST Statistical Reference Datasets, SiRstv: five instruments, five readings each.</summary>
+/// <summary>
+/// Scatter within groups, pooled. Source: NIST Statistical Reference Datasets, SiRstv: five instruments, five readings each.
+/// </summary>
 [Trait("Category", "Reference")]
 public sealed class RepeatabilityFromHistoryReferenceTests
 {
     private static readonly ReferenceTable Data = ReferenceTable.Read("strd-resistivity.csv");
-    private static readonly double[][] Instruments = [.. Data.Rows.Where(row => row["quantity"] == "instrument").Select(row => row.Numbers("value"))];
+    private static readonly double[][] Instruments =
+    [
+        .. Data.Rows.Where(row => row["quantity"] == "instrument").Select(row => row.Numbers("value")),
+    ];
 
     // The engine's scatter is relative to each mean; the groups are shifted to the mean one, which changes no deviation.
     [Fact]

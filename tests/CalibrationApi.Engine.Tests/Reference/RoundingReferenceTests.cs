@@ -13,7 +13,10 @@ public sealed class RoundingReferenceTests
     [InlineData("one rounding", TareReading.Shared)]
     [InlineData("two roundings", TareReading.Each)]
     public void RandomUncertainty_OfADivision_RoundsToThePrintedFigure(string quantity, TareReading tare) =>
-        ReferenceTable.Read("rounding-uncertainties.csv").Only("quantity", quantity).Printed("printed")
+        ReferenceTable
+            .Read("rounding-uncertainties.csv")
+            .Only("quantity", quantity)
+            .Printed("printed")
             .AssertReproducedBy(OneDivision.RandomUncertainty(tare));
 
     // GUM 4.3.7: half width over sqrt(3). 0.5 e, 1.0 e and 1.5 e on an interval of 1 kg, doubled in service.

@@ -3,7 +3,10 @@ using CalibrationApi.Engine.Weighing;
 
 namespace CalibrationApi.Engine.Tests.Reference;
 
-/// <summary>The span error of a scale is the slope of a line through the origin, less one. Source: NIST Statistical Reference Datasets, NoInt1 and NoInt2.</summary>
+/// <summary>
+/// The span error of a scale is the slope of a line through the origin, less one. Source: NIST Statistical Reference Datasets, NoInt1 and
+/// NoInt2.
+/// </summary>
 [Trait("Category", "Reference")]
 public sealed class ScaleCheckReferenceTests
 {

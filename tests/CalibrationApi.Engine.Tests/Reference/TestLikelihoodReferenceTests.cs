@@ -51,7 +51,8 @@ public sealed class TestLikelihoodReferenceTests
         double Given(double precision)
         {
             var tau = 0.01 / Math.Sqrt(precision / 4);
-            return ChiSquared.PDF(4, precision) * Pieces(-0.2, 0.2, level => values.Aggregate(1.0, (product, value) => product * Normal.PDF(level, tau, value)));
+            return ChiSquared.PDF(4, precision)
+                * Pieces(-0.2, 0.2, level => values.Aggregate(1.0, (product, value) => product * Normal.PDF(level, tau, value)));
         }
 
         Assert.Equal(Math.Log(Pieces(1e-9, 60, Given)), likelihood.Ordinary, 1e-4);
@@ -103,7 +104,9 @@ public sealed class TestLikelihoodReferenceTests
     [Fact]
     public void WithCorrectedMasses_OverAllMasses_IntegratesToOne()
     {
-        const double Tare = 1.6, Revolutions = 50, Expected = 0.36;
+        const double Tare = 1.6,
+            Revolutions = 50,
+            Expected = 0.36;
         double Density(double log)
         {
             var mass = Math.Exp(log) * Expected * Revolutions;

@@ -27,7 +27,13 @@ public sealed class UncertaintyBudgetReferenceTests
 
     [Theory]
     [MemberData(nameof(Printed))]
-    public void Combine_PublishedBudget_RoundsToThePrintedFigure(string example, string quantity, string percent, string printed, double lastDigits)
+    public void Combine_PublishedBudget_RoundsToThePrintedFigure(
+        string example,
+        string quantity,
+        string percent,
+        string printed,
+        double lastDigits
+    )
     {
         var parts = Budgets.Rows.Where(row => row["case"] == example).Select(Part).ToArray();
         Assert.NotEmpty(parts);
@@ -50,13 +56,15 @@ public sealed class UncertaintyBudgetReferenceTests
     }
 
     [Fact]
-    public void Examples_LooserThanRounding_AllGiveAReason() => Assert.All(
-        Examples.Rows.Where(row => row.Number("lastDigits") > 0.5), row => Assert.NotEqual("", row["reason"]));
+    public void Examples_LooserThanRounding_AllGiveAReason() =>
+        Assert.All(Examples.Rows.Where(row => row.Number("lastDigits") > 0.5), row => Assert.NotEqual("", row["reason"]));
 
     [Fact]
-    public void Examples_EveryBudget_IsUsed() => Assert.Equal(
-        Budgets.Rows.Select(row => row["case"]).Distinct().Order(StringComparer.Ordinal),
-        Examples.Rows.Select(row => row["case"]).Distinct().Order(StringComparer.Ordinal));
+    public void Examples_EveryBudget_IsUsed() =>
+        Assert.Equal(
+            Budgets.Rows.Select(row => row["case"]).Distinct().Order(StringComparer.Ordinal),
+            Examples.Rows.Select(row => row["case"]).Distinct().Order(StringComparer.Ordinal)
+        );
 
     private static double Coverage(string percent) => new PrintedNumber(percent).Value / 100;
 

@@ -9,8 +9,22 @@ public sealed class WorkedCatchPlanTests
 {
     private static readonly ReferenceTable Printed = ReferenceTable.Read("catch-plan-worked-example.csv");
 
-    private static readonly CatchPlanResult Result = Planned.Plan(
-        Planned.Front with { Repeatability = 0.01 }, Planned.Middle with { Repeatability = 0.01 }, Planned.Rear with { Repeatability = 0.02 }).Evaluated();
+    private static readonly CatchPlanResult Result = Planned
+        .Plan(
+            Planned.Front with
+            {
+                Repeatability = 0.01,
+            },
+            Planned.Middle with
+            {
+                Repeatability = 0.01,
+            },
+            Planned.Rear with
+            {
+                Repeatability = 0.02,
+            }
+        )
+        .Evaluated();
 
     private static readonly Dictionary<string, Func<MeterPlan, double>> Columns = new(StringComparer.Ordinal)
     {
@@ -53,9 +67,16 @@ public sealed class WorkedCatchPlanTests
         Assert.Equal(Printed.Only("meter", meter)["limited by"], Of(meter).LimitedBy.Kind.ToString());
 
     [Fact]
-    public void StopOrder_WorkedExample_IsFrontMiddleRear() => Assert.Equal(
-        ["front 79.4", "middle 183.6", "rear 298.5"],
-        Result.StopOrder.Select(stop => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{Assert.Single(stop.Meters)} {Assert.Single(stop.Times).Seconds:F1}")));
+    public void StopOrder_WorkedExample_IsFrontMiddleRear() =>
+        Assert.Equal(
+            ["front 79.4", "middle 183.6", "rear 298.5"],
+            Result.StopOrder.Select(stop =>
+                string.Create(
+                    System.Globalization.CultureInfo.InvariantCulture,
+                    $"{Assert.Single(stop.Meters)} {Assert.Single(stop.Times).Seconds:F1}"
+                )
+            )
+        );
 
     [Fact]
     public void Findings_WorkedExample_IsTheCoarseScaleForTheRearMeterOnly()

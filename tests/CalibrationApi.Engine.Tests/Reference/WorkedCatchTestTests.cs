@@ -9,14 +9,16 @@ public sealed class WorkedCatchTestTests
 {
     private static readonly ReferenceTable Printed = ReferenceTable.Read("catch-test-worked-example.csv");
 
-    private static readonly CatchTestResult Result = (Given.Test(Given.Weighed(18.70, 1.62, 47.0), Given.Weighed(18.56, 1.62, 46.8)).InForce(0.342) with
-    {
-        Limits = Given.OnePercent,
-        ControllerEntry = ControllerEntry.PerRevolutionOf(UnitTable.Get("kg/rev"), 3),
-        TargetRate = new MassPerArea(0.009),
-        Area = new Area(480_000),
-        PricePerKilogram = 0.42,
-    }).Evaluated();
+    private static readonly CatchTestResult Result = (
+        Given.Test(Given.Weighed(18.70, 1.62, 47.0), Given.Weighed(18.56, 1.62, 46.8)).InForce(0.342) with
+        {
+            Limits = Given.OnePercent,
+            ControllerEntry = ControllerEntry.PerRevolutionOf(UnitTable.Get("kg/rev"), 3),
+            TargetRate = new MassPerArea(0.009),
+            Area = new Area(480_000),
+            PricePerKilogram = 0.42,
+        }
+    ).Evaluated();
 
     private static readonly Dictionary<string, double> Computed = new(StringComparer.Ordinal)
     {
@@ -54,17 +56,24 @@ public sealed class WorkedCatchTestTests
         Printed.Only("quantity", quantity).Printed("printed").AssertReproducedBy(Computed[quantity], what: quantity);
 
     [Fact]
-    public void Evaluate_WorkedExample_ChecksEveryFigureThatWasComputed() => Assert.Equal(
-        Computed.Keys.Order(StringComparer.Ordinal), Printed.Rows.Select(row => row["quantity"]).Order(StringComparer.Ordinal));
+    public void Evaluate_WorkedExample_ChecksEveryFigureThatWasComputed() =>
+        Assert.Equal(
+            Computed.Keys.Order(StringComparer.Ordinal),
+            Printed.Rows.Select(row => row["quantity"]).Order(StringComparer.Ordinal)
+        );
 
     [Fact]
     public void Evaluate_WorkedExample_SaysWhatToDoAndWhy()
     {
         Assert.Equal(Verdict.Adopt, Result.Decision.Verdict);
-        Assert.Equal("The meter delivers 6.0 % more per revolution than the value in force says. Adopt 0.363 kg/rev.", Result.Headline.InMetric());
+        Assert.Equal(
+            "The meter delivers 6.0 % more per revolution than the value in force says. Adopt 0.363 kg/rev.",
+            Result.Headline.InMetric()
+        );
         Assert.Equal(
             "The value in force is within 5 % of the truth with a probability of only 21 %; the two catches agree.",
-            Assert.Single(Result.Reasons).Detail.InMetric());
+            Assert.Single(Result.Reasons).Detail.InMetric()
+        );
         Assert.True(Result.Agreement.Agree);
     }
 }

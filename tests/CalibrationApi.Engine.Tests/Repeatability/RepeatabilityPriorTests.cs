@@ -25,9 +25,15 @@ public sealed class RepeatabilityPriorTests
     public void Default_CatchGrowing_FallsWithoutAStep()
     {
         for (var kilograms = 0.05; kilograms < 30; kilograms *= 1.01)
-            AssertSmooth(RepeatabilityPrior.Default(null, kilograms, 40).Relative, RepeatabilityPrior.Default(null, kilograms * 1.01, 40).Relative);
+            AssertSmooth(
+                RepeatabilityPrior.Default(null, kilograms, 40).Relative,
+                RepeatabilityPrior.Default(null, kilograms * 1.01, 40).Relative
+            );
         for (var revolutions = 1.0; revolutions < 500; revolutions *= 1.01)
-            AssertSmooth(RepeatabilityPrior.Default(null, 14, revolutions).Relative, RepeatabilityPrior.Default(null, 14, revolutions * 1.01).Relative);
+            AssertSmooth(
+                RepeatabilityPrior.Default(null, 14, revolutions).Relative,
+                RepeatabilityPrior.Default(null, 14, revolutions * 1.01).Relative
+            );
 
         static void AssertSmooth(double smaller, double larger) => Assert.InRange(larger / smaller, 1 / 1.0101, 1);
     }

@@ -17,7 +17,10 @@ public sealed class LimitGeometryTests
     [InlineData(9, 9, 40, LimitBasis.WidestCell)]
     public void ByUtilisation_Opener_GetsThePrintedOrTheStricterNumber(double spread, double row, double pounds, LimitBasis basis)
     {
-        var limit = (Sown.Wheat() with { Spread = Sown.Inches(spread), RowSpacing = Sown.Inches(row) }).Limit("MB-SBU", LimitedNutrient.UreaNitrogen);
+        var limit = (Sown.Wheat() with { Spread = Sown.Inches(spread), RowSpacing = Sown.Inches(row) }).Limit(
+            "MB-SBU",
+            LimitedNutrient.UreaNitrogen
+        );
 
         Assert.Equal(pounds, Sown.InPounds(limit.Allowed), 1e-9);
         Assert.Equal(basis, limit.Basis);
@@ -56,7 +59,12 @@ public sealed class LimitGeometryTests
     [InlineData(0.025, 0.230, LimitBasis.PublishedCell)]
     [InlineData(0.024, 0.230, LimitBasis.StricterOfTwoCells)]
     public void ByUtilisation_MetricOpener_IsThePrintedOneWithinTheRoundingOfAnInch(double spread, double row, LimitBasis basis) =>
-        Assert.Equal(basis, (Sown.Wheat() with { Spread = new Length(spread), RowSpacing = new Length(row) }).Limit("MB-SBU", LimitedNutrient.UreaNitrogen).Basis);
+        Assert.Equal(
+            basis,
+            (Sown.Wheat() with { Spread = new Length(spread), RowSpacing = new Length(row) })
+                .Limit("MB-SBU", LimitedNutrient.UreaNitrogen)
+                .Basis
+        );
 
     // Canola on medium soil: only 11 and 17 % were read, so that nothing above is known.
     [Theory]
@@ -64,7 +72,10 @@ public sealed class LimitGeometryTests
     [InlineData(2, 9, false)]
     public void ByUtilisation_TableReadInPart_EndsWhereReadingEnded(double spread, double row, bool hasNumber)
     {
-        var limit = (Sown.Wheat() with { Crop = Crop.Canola, Spread = Sown.Inches(spread), RowSpacing = Sown.Inches(row) }).Limit("MB-SBU2", LimitedNutrient.UreaAndSulfateNitrogen);
+        var limit = (Sown.Wheat() with { Crop = Crop.Canola, Spread = Sown.Inches(spread), RowSpacing = Sown.Inches(row) }).Limit(
+            "MB-SBU2",
+            LimitedNutrient.UreaAndSulfateNitrogen
+        );
 
         Assert.Equal(hasNumber, limit.Allowed is not null);
         Assert.NotEqual(hasNumber, limit.Reason?.Contains("not held here", StringComparison.Ordinal) ?? false);
@@ -90,9 +101,11 @@ public sealed class LimitGeometryTests
     [Theory]
     [InlineData(15, LimitVerdict.NoPublishedLimit)]
     [InlineData(30, LimitVerdict.Above)]
-    public void ByRowSpacing_RowsWiderThan_BeginAboveTheBound(double row, LimitVerdict verdict) => Assert.Equal(
-        verdict,
-        (Sown.Wheat() with { Crop = Crop.Soybean, RowSpacing = Sown.Inches(row) }).Limit("MB-SOY", LimitedNutrient.AllNutrients).Verdict);
+    public void ByRowSpacing_RowsWiderThan_BeginAboveTheBound(double row, LimitVerdict verdict) =>
+        Assert.Equal(
+            verdict,
+            (Sown.Wheat() with { Crop = Crop.Soybean, RowSpacing = Sown.Inches(row) }).Limit("MB-SOY", LimitedNutrient.AllNutrients).Verdict
+        );
 
     [Theory]
     [InlineData(1, 9, true)]
@@ -100,26 +113,56 @@ public sealed class LimitGeometryTests
     [InlineData(0.75, 9, false)]
     [InlineData(2, 9, false)]
     [InlineData(1, 10, false)]
-    public void OneOpener_AnyOther_HasNoNumber(double spread, double row, bool hasNumber) => Assert.Equal(
-        hasNumber,
-        (Sown.Wheat() with { Crop = Crop.Canola, Region = Region.Saskatchewan, Spread = Sown.Inches(spread), RowSpacing = Sown.Inches(row) })
-            .Limit("SK-CANOLA", LimitedNutrient.UreaNitrogen).Allowed is not null);
+    public void OneOpener_AnyOther_HasNoNumber(double spread, double row, bool hasNumber) =>
+        Assert.Equal(
+            hasNumber,
+            (
+                Sown.Wheat() with
+                {
+                    Crop = Crop.Canola,
+                    Region = Region.Saskatchewan,
+                    Spread = Sown.Inches(spread),
+                    RowSpacing = Sown.Inches(row),
+                }
+            )
+                .Limit("SK-CANOLA", LimitedNutrient.UreaNitrogen)
+                .Allowed
+                is not null
+        );
 
     [Theory]
     [InlineData(1.5, 0.0)]
     [InlineData(1.6, 20.0)]
-    public void AboveUtilisation_Peas_GetPhosphateOnlyAboveIt(double spread, double pounds) => Assert.Equal(
-        pounds,
-        Sown.InPounds((Sown.Wheat() with { Crop = Crop.Pea, Spread = Sown.Inches(spread), RowSpacing = Sown.Inches(10) }).Limit("MPSG-PEA", LimitedNutrient.Phosphate).Allowed),
-        1e-9);
+    public void AboveUtilisation_Peas_GetPhosphateOnlyAboveIt(double spread, double pounds) =>
+        Assert.Equal(
+            pounds,
+            Sown.InPounds(
+                (Sown.Wheat() with { Crop = Crop.Pea, Spread = Sown.Inches(spread), RowSpacing = Sown.Inches(10) })
+                    .Limit("MPSG-PEA", LimitedNutrient.Phosphate)
+                    .Allowed
+            ),
+            1e-9
+        );
 
     [Theory]
     [InlineData(1.4, false)]
     [InlineData(1.5, true)]
-    public void AboveUtilisation_NumberOfAStudy_HoldsFromItsUtilisationOn(double spread, bool hasNumber) => Assert.Equal(
-        hasNumber,
-        (Sown.Wheat() with { Crop = Crop.Lentil, Region = Region.Saskatchewan, Spread = Sown.Inches(spread), RowSpacing = Sown.Inches(10) })
-            .Limit("USASK-PULSE", LimitedNutrient.Nitrogen).Allowed is not null);
+    public void AboveUtilisation_NumberOfAStudy_HoldsFromItsUtilisationOn(double spread, bool hasNumber) =>
+        Assert.Equal(
+            hasNumber,
+            (
+                Sown.Wheat() with
+                {
+                    Crop = Crop.Lentil,
+                    Region = Region.Saskatchewan,
+                    Spread = Sown.Inches(spread),
+                    RowSpacing = Sown.Inches(10),
+                }
+            )
+                .Limit("USASK-PULSE", LimitedNutrient.Nitrogen)
+                .Allowed
+                is not null
+        );
 
     private static SeedRowQuestion Kansas() => Sown.Wheat(Sown.Potash(10)) with { Region = Region.Kansas };
 }

@@ -66,7 +66,18 @@ public sealed class SeedRowLoadTests
     [Fact]
     public void OfNutrients_EachNutrient_ComesBack()
     {
-        var load = SeedRowLoad.Of([PlacedProduct.OfNutrients("blend", [(NutrientForm.N, Sown.Pounds(7)), (NutrientForm.P2O5, Sown.Pounds(20)), (NutrientForm.K2O, Sown.Pounds(11)), (NutrientForm.S, Sown.Pounds(3))], NitrogenForm.Other)]);
+        var load = SeedRowLoad.Of([
+            PlacedProduct.OfNutrients(
+                "blend",
+                [
+                    (NutrientForm.N, Sown.Pounds(7)),
+                    (NutrientForm.P2O5, Sown.Pounds(20)),
+                    (NutrientForm.K2O, Sown.Pounds(11)),
+                    (NutrientForm.S, Sown.Pounds(3)),
+                ],
+                NitrogenForm.Other
+            ),
+        ]);
 
         Assert.Equal(7, Sown.InPounds(load.Worst(LimitedNutrient.Nitrogen).Load), 1e-12 * 7);
         Assert.Equal(20, Sown.InPounds(load.Worst(LimitedNutrient.Phosphate).Load), 1e-12 * 20);
@@ -76,5 +87,8 @@ public sealed class SeedRowLoadTests
 
     [Fact]
     public void OfNutrients_AllZero_IsNothing() =>
-        Assert.Equal(default, SeedRowLoad.Of([PlacedProduct.OfNutrients("none", [(NutrientForm.N, default)], null)]).Worst(LimitedNutrient.AllNutrients).Load);
+        Assert.Equal(
+            default,
+            SeedRowLoad.Of([PlacedProduct.OfNutrients("none", [(NutrientForm.N, default)], null)]).Worst(LimitedNutrient.AllNutrients).Load
+        );
 }

@@ -27,13 +27,22 @@ public sealed class SeedRowVerdictTests
     public void Verdict_TwoProductsEachWithin_AreAboveTogether()
     {
         Assert.Equal(LimitVerdict.Within, SeedRowEvaluation.Evaluate(Sown.Wheat(Sown.Urea(10))).Verdict);
-        Assert.Equal(LimitVerdict.Above, SeedRowEvaluation.Evaluate(Sown.Wheat(Sown.Urea(10), Sown.Nitrogen("solution", 8, NitrogenForm.UreaAmmoniumNitrate))).Verdict);
+        Assert.Equal(
+            LimitVerdict.Above,
+            SeedRowEvaluation.Evaluate(Sown.Wheat(Sown.Urea(10), Sown.Nitrogen("solution", 8, NitrogenForm.UreaAmmoniumNitrate))).Verdict
+        );
     }
 
     [Fact]
     public void Verdict_OneZoneAbove_CountsAndIsNamed()
     {
-        var urea = new PlacedProduct { Name = "urea", Analysis = new NutrientAnalysis(N: 0.46), Rates = [Sown.Pounds(10), Sown.Pounds(40), Sown.Pounds(20)], NitrogenForm = NitrogenForm.Urea };
+        var urea = new PlacedProduct
+        {
+            Name = "urea",
+            Analysis = new NutrientAnalysis(N: 0.46),
+            Rates = [Sown.Pounds(10), Sown.Pounds(40), Sown.Pounds(20)],
+            NitrogenForm = NitrogenForm.Urea,
+        };
 
         var result = SeedRowEvaluation.Evaluate(Sown.Wheat(urea));
 
@@ -48,8 +57,16 @@ public sealed class SeedRowVerdictTests
         var within = SeedRowEvaluation.Evaluate(Sown.Wheat()).Text();
         var above = SeedRowEvaluation.Evaluate(Sown.Wheat(Sown.Urea(20))).Text();
 
-        Assert.StartsWith("Not above the published limit for wheat on medium soil, moist seedbed, in Manitoba (Manitoba Agriculture, year not shown)", within, StringComparison.Ordinal);
-        Assert.StartsWith("Above the published limit for wheat on medium soil, moist seedbed, in Manitoba (Manitoba Agriculture, year not shown)", above, StringComparison.Ordinal);
+        Assert.StartsWith(
+            "Not above the published limit for wheat on medium soil, moist seedbed, in Manitoba (Manitoba Agriculture, year not shown)",
+            within,
+            StringComparison.Ordinal
+        );
+        Assert.StartsWith(
+            "Above the published limit for wheat on medium soil, moist seedbed, in Manitoba (Manitoba Agriculture, year not shown)",
+            above,
+            StringComparison.Ordinal
+        );
         Assert.Contains("Place at least 5 lb/ac less of it with the seed", above, StringComparison.Ordinal);
     }
 
@@ -59,9 +76,22 @@ public sealed class SeedRowVerdictTests
     [InlineData(Crop.Wheat, Region.Kansas, SoilTexture.Heavy, SeedbedMoisture.Dry, "for wheat in a dry seedbed in Kansas (")]
     [InlineData(Crop.Corn, Region.NorthDakota, SoilTexture.Heavy, SeedbedMoisture.Good, "for corn in a moist seedbed in North Dakota (")]
     [InlineData(Crop.Pea, Region.Manitoba, SoilTexture.Heavy, SeedbedMoisture.Good, "for peas in Manitoba (")]
-    public void Headline_Conditions_AreThoseThatTheSourceTellsApart(Crop crop, Region region, SoilTexture soil, SeedbedMoisture moisture, string part)
+    public void Headline_Conditions_AreThoseThatTheSourceTellsApart(
+        Crop crop,
+        Region region,
+        SoilTexture soil,
+        SeedbedMoisture moisture,
+        string part
+    )
     {
-        var row = Sown.Wheat(Sown.Potash(2)) with { Crop = crop, Region = region, Soil = soil, Moisture = moisture, RowSpacing = Sown.Inches(crop == Crop.Corn ? 30 : 10) };
+        var row = Sown.Wheat(Sown.Potash(2)) with
+        {
+            Crop = crop,
+            Region = region,
+            Soil = soil,
+            Moisture = moisture,
+            RowSpacing = Sown.Inches(crop == Crop.Corn ? 30 : 10),
+        };
 
         Assert.Contains(part, SeedRowEvaluation.Evaluate(row).Text(), StringComparison.Ordinal);
     }
@@ -72,15 +102,26 @@ public sealed class SeedRowVerdictTests
     {
         foreach (var region in (Region?[])[null, .. Enum.GetValues<Region>().Select(region => (Region?)region)])
         {
-            var result = SeedRowEvaluation.Evaluate(Sown.Wheat(Sown.Urea(1), Sown.Phosphate(10), Sown.Potash(5)) with { Crop = crop, Region = region });
+            var result = SeedRowEvaluation.Evaluate(
+                Sown.Wheat(Sown.Urea(1), Sown.Phosphate(10), Sown.Potash(5)) with
+                {
+                    Crop = crop,
+                    Region = region,
+                }
+            );
 
             string[] sentences =
             [
-                result.Text(), .. result.Findings.Select(finding => DisplayUnits.Metric.Write(finding.Detail)), .. result.Limits.Select(limit => limit.Limit.Conditions + limit.Reason),
+                result.Text(),
+                .. result.Findings.Select(finding => DisplayUnits.Metric.Write(finding.Detail)),
+                .. result.Limits.Select(limit => limit.Limit.Conditions + limit.Reason),
                 .. result.Cautions.Select(caution => DisplayUnits.Metric.Write(caution.Detail)),
             ];
             Assert.All(sentences, sentence => Assert.DoesNotContain("safe", sentence, StringComparison.OrdinalIgnoreCase));
-            Assert.Equal([CautionCode.LocalGuidanceFirst, CautionCode.LimitIsNoPromise, CautionCode.SpreadToBeMeasured], result.Cautions.Select(caution => caution.Code));
+            Assert.Equal(
+                [CautionCode.LocalGuidanceFirst, CautionCode.LimitIsNoPromise, CautionCode.SpreadToBeMeasured],
+                result.Cautions.Select(caution => caution.Code)
+            );
         }
     }
 
@@ -92,7 +133,9 @@ public sealed class SeedRowVerdictTests
         {
             var result = SeedRowEvaluation.Evaluate(Sown.Wheat() with { Crop = crop, Region = region });
 
-            Assert.All(result.Limits, limit => Assert.True(limit.Limit.Crops.Contains(crop) && limit.Limit.Source.Regions.Contains(region)));
+            Assert.All(result.Limits, limit =>
+                Assert.True(limit.Limit.Crops.Contains(crop) && limit.Limit.Source.Regions.Contains(region))
+            );
             Assert.All(result.Reductions, reduction => Assert.Contains(region, reduction.Source.Regions));
         }
     }
@@ -146,7 +189,11 @@ public sealed class SeedRowVerdictTests
 
         Assert.Equal(LimitVerdict.Within, result.Verdict);
         Assert.Contains(FindingCode.NutrientWithoutLimit, result.Codes());
-        Assert.EndsWith("No limit held here judges the nitrogen of ammonium phosphate, P2O5 and K2O.", result.Text(), StringComparison.Ordinal);
+        Assert.EndsWith(
+            "No limit held here judges the nitrogen of ammonium phosphate, P2O5 and K2O.",
+            result.Text(),
+            StringComparison.Ordinal
+        );
     }
 
     // Canola on medium soil, 1 in spread in rows of 9 in: Manitoba prints 0, Saskatchewan 10 lb/ac.
@@ -166,7 +213,14 @@ public sealed class SeedRowVerdictTests
     [Fact]
     public void Limits_CornInKansasAndNorthDakota_AreBothShown()
     {
-        var result = SeedRowEvaluation.Evaluate(Sown.Wheat(Sown.Potash(15)) with { Crop = Crop.Corn, Region = null, RowSpacing = Sown.Inches(30) });
+        var result = SeedRowEvaluation.Evaluate(
+            Sown.Wheat(Sown.Potash(15)) with
+            {
+                Crop = Crop.Corn,
+                Region = null,
+                RowSpacing = Sown.Inches(30),
+            }
+        );
 
         var both = result.Limits.Where(limit => limit.Limit.Nutrient == LimitedNutrient.NitrogenPlusPotash).ToArray();
         Assert.Equal(["KSU-CORN", "NDSU-CPR"], both.Select(limit => limit.Limit.Source.Key));
@@ -187,7 +241,12 @@ public sealed class SeedRowVerdictTests
     [Fact]
     public void LocalLimit_Stricter_Leads()
     {
-        var result = SeedRowEvaluation.Evaluate(Sown.Wheat() with { LocalLimits = [new LocalLimit("adviser's sheet", LimitedNutrient.Nitrogen, new PrintedRate(6))] });
+        var result = SeedRowEvaluation.Evaluate(
+            Sown.Wheat() with
+            {
+                LocalLimits = [new LocalLimit("adviser's sheet", LimitedNutrient.Nitrogen, new PrintedRate(6))],
+            }
+        );
 
         Assert.Equal(LimitSource.StatedKey, result.Limits[0].Limit.Source.Key);
         Assert.StartsWith("Above the limit that you state for wheat from adviser's sheet", result.Text(), StringComparison.Ordinal);
@@ -196,7 +255,13 @@ public sealed class SeedRowVerdictTests
     [Fact]
     public void LocalLimit_WhereNothingIsHeld_IsJudged()
     {
-        var result = SeedRowEvaluation.Evaluate(Sown.Wheat() with { Region = Region.Elsewhere, LocalLimits = [new LocalLimit("sheet", LimitedNutrient.Nitrogen, new PrintedRate(12, "kg/ha"))] });
+        var result = SeedRowEvaluation.Evaluate(
+            Sown.Wheat() with
+            {
+                Region = Region.Elsewhere,
+                LocalLimits = [new LocalLimit("sheet", LimitedNutrient.Nitrogen, new PrintedRate(12, "kg/ha"))],
+            }
+        );
 
         Assert.Equal(LimitVerdict.Within, result.Verdict);
         Assert.Equal(new PrintedRate(12, "kg/ha"), Assert.Single(result.Limits).AsPrinted);
@@ -220,8 +285,16 @@ public sealed class SeedRowVerdictTests
     {
         var result = SeedRowEvaluation.Evaluate(Sown.Wheat(Sown.Urea(10)) with { Region = Region.Kansas });
 
-        Assert.EndsWith("10 lb/ac of urea nitrogen with the seed, where none is allowed. Put it away from the seed row.", result.Text(), StringComparison.Ordinal);
-        Assert.Contains("allows no urea nitrogen with the seed of wheat here; 10 lb/ac would lie there.", DisplayUnits.UnitedStates.Write(result.Findings[0].Detail), StringComparison.Ordinal);
+        Assert.EndsWith(
+            "10 lb/ac of urea nitrogen with the seed, where none is allowed. Put it away from the seed row.",
+            result.Text(),
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "allows no urea nitrogen with the seed of wheat here; 10 lb/ac would lie there.",
+            DisplayUnits.UnitedStates.Write(result.Findings[0].Detail),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -229,7 +302,11 @@ public sealed class SeedRowVerdictTests
     {
         var row = Sown.Wheat(Sown.Urea(10));
 
-        Assert.EndsWith("You name no region, so this may not be the limit for yours.", SeedRowEvaluation.Evaluate(row with { Region = null }).Text(), StringComparison.Ordinal);
+        Assert.EndsWith(
+            "You name no region, so this may not be the limit for yours.",
+            SeedRowEvaluation.Evaluate(row with { Region = null }).Text(),
+            StringComparison.Ordinal
+        );
         Assert.DoesNotContain("You name no region", SeedRowEvaluation.Evaluate(row).Text(), StringComparison.Ordinal);
     }
 
@@ -237,7 +314,13 @@ public sealed class SeedRowVerdictTests
     [Fact]
     public void Evaluate_SourcesOfWhatIsNotPlaced_DoNotDisagree()
     {
-        var sulfate = SeedRowEvaluation.Evaluate(Sown.Wheat(Sown.Nitrogen("sulfate", 4, NitrogenForm.AmmoniumSulfate)) with { Crop = Crop.Canola, Region = Region.Saskatchewan });
+        var sulfate = SeedRowEvaluation.Evaluate(
+            Sown.Wheat(Sown.Nitrogen("sulfate", 4, NitrogenForm.AmmoniumSulfate)) with
+            {
+                Crop = Crop.Canola,
+                Region = Region.Saskatchewan,
+            }
+        );
         var urea = SeedRowEvaluation.Evaluate(Sown.Wheat(Sown.Urea(4)) with { Crop = Crop.Canola, Region = Region.Saskatchewan });
 
         Assert.DoesNotContain(FindingCode.SourcesDisagree, sulfate.Codes());
@@ -252,7 +335,14 @@ public sealed class SeedRowVerdictTests
     [InlineData(Crop.Wheat, Region.Manitoba, true)]
     public void Evaluate_AmmoniumPhosphate_WarnsOnlyWhereNoSourceSpeaksOfIt(Crop crop, Region region, bool warns)
     {
-        var result = SeedRowEvaluation.Evaluate(Sown.Wheat(Sown.Phosphate(20), Sown.Urea(region == Region.Manitoba ? 5 : 0)) with { Crop = crop, Region = region, RowSpacing = Sown.Inches(8) });
+        var result = SeedRowEvaluation.Evaluate(
+            Sown.Wheat(Sown.Phosphate(20), Sown.Urea(region == Region.Manitoba ? 5 : 0)) with
+            {
+                Crop = crop,
+                Region = region,
+                RowSpacing = Sown.Inches(8),
+            }
+        );
 
         Assert.Equal(LimitVerdict.Within, result.Verdict);
         Assert.Equal(warns, result.Codes().Contains(FindingCode.NutrientWithoutLimit));

@@ -23,7 +23,14 @@ public sealed class SeedbedConditionTests
     [Fact]
     public void DrySeedbed_WhereTheSourcePrintsIt_TakesThatNumber()
     {
-        var limit = (Sown.Wheat(Sown.Potash(10)) with { Region = Region.Kansas, RowSpacing = Sown.Inches(10), Moisture = SeedbedMoisture.Dry }).Limit("KSU-WHEAT", LimitedNutrient.NitrogenPlusPotash);
+        var limit = (
+            Sown.Wheat(Sown.Potash(10)) with
+            {
+                Region = Region.Kansas,
+                RowSpacing = Sown.Inches(10),
+                Moisture = SeedbedMoisture.Dry,
+            }
+        ).Limit("KSU-WHEAT", LimitedNutrient.NitrogenPlusPotash);
 
         Assert.Equal(17, Sown.InPounds(limit.Allowed), 1e-9);
         Assert.Null(limit.Reduction);
@@ -32,8 +39,15 @@ public sealed class SeedbedConditionTests
     [Fact]
     public void DrySeedbed_WhereTheSourceDoesNotSpeakOfIt_HasNoNumber()
     {
-        var limit = (Sown.Wheat(Sown.Potash(10)) with { Crop = Crop.Corn, Region = Region.NorthDakota, RowSpacing = Sown.Inches(30), Moisture = SeedbedMoisture.Dry })
-            .Limit("NDSU-CPR", LimitedNutrient.NitrogenPlusPotash);
+        var limit = (
+            Sown.Wheat(Sown.Potash(10)) with
+            {
+                Crop = Crop.Corn,
+                Region = Region.NorthDakota,
+                RowSpacing = Sown.Inches(30),
+                Moisture = SeedbedMoisture.Dry,
+            }
+        ).Limit("NDSU-CPR", LimitedNutrient.NitrogenPlusPotash);
 
         Assert.Null(limit.Allowed);
         Assert.Contains("dry seedbed", limit.Reason, StringComparison.Ordinal);
@@ -46,7 +60,13 @@ public sealed class SeedbedConditionTests
 
         Assert.Equal(10, Sown.InPounds((row with { Opener = Opener.Knife }).Limit("MB-SBU", LimitedNutrient.UreaNitrogen).Allowed), 1e-9);
         Assert.Equal(0, Sown.InPounds((row with { Opener = Opener.DoubleDisc }).Limit("MB-SBU", LimitedNutrient.UreaNitrogen).Allowed));
-        Assert.Equal(20, Sown.InPounds((row with { Soil = SoilTexture.Medium, Opener = Opener.DoubleDisc }).Limit("MB-SBU", LimitedNutrient.UreaNitrogen).Allowed), 1e-9);
+        Assert.Equal(
+            20,
+            Sown.InPounds(
+                (row with { Soil = SoilTexture.Medium, Opener = Opener.DoubleDisc }).Limit("MB-SBU", LimitedNutrient.UreaNitrogen).Allowed
+            ),
+            1e-9
+        );
     }
 
     // South Dakota's tables were not read, so its reductions are told and never applied.
@@ -76,14 +96,19 @@ public sealed class SeedbedConditionTests
     [InlineData(Crop.Canola, Region.SouthDakota)]
     [InlineData(Crop.Pea, Region.Manitoba)]
     public void Reductions_OfOtherCrops_AreNotTold(Crop crop, Region region) =>
-        Assert.Empty(SeedRowEvaluation.Evaluate(Sown.Wheat() with { Crop = crop, Region = region, Moisture = SeedbedMoisture.Dry }).Reductions);
+        Assert.Empty(
+            SeedRowEvaluation.Evaluate(Sown.Wheat() with { Crop = crop, Region = region, Moisture = SeedbedMoisture.Dry }).Reductions
+        );
 
     [Fact]
     public void AmmoniumSulfate_WithCanola_CountsAsUreaWithCerealsNot()
     {
         var sulfate = Sown.Nitrogen("sulfate", 5, NitrogenForm.AmmoniumSulfate);
 
-        Assert.Equal(LimitVerdict.Above, (Sown.Wheat(sulfate) with { Crop = Crop.Canola }).Limit("MB-SBU2", LimitedNutrient.UreaAndSulfateNitrogen).Verdict);
+        Assert.Equal(
+            LimitVerdict.Above,
+            (Sown.Wheat(sulfate) with { Crop = Crop.Canola }).Limit("MB-SBU2", LimitedNutrient.UreaAndSulfateNitrogen).Verdict
+        );
         Assert.Equal(LimitVerdict.NoPublishedLimit, SeedRowEvaluation.Evaluate(Sown.Wheat(sulfate)).Verdict);
     }
 
@@ -108,9 +133,14 @@ public sealed class SeedbedConditionTests
     [InlineData(Opener.Hoe, 3, false)]
     [InlineData(Opener.Sweep, 4.4, false)]
     [InlineData(Opener.Sweep, 5, true)]
-    public void Spread_FarFromWhatTheSourcePairsWithTheOpener_IsSaid(Opener opener, double spread, bool said) => Assert.Equal(
-        said,
-        SeedRowEvaluation.Evaluate(Sown.Wheat() with { Opener = opener, Spread = Sown.Inches(spread) }).Codes().Contains(FindingCode.SpreadUnusual));
+    public void Spread_FarFromWhatTheSourcePairsWithTheOpener_IsSaid(Opener opener, double spread, bool said) =>
+        Assert.Equal(
+            said,
+            SeedRowEvaluation
+                .Evaluate(Sown.Wheat() with { Opener = opener, Spread = Sown.Inches(spread) })
+                .Codes()
+                .Contains(FindingCode.SpreadUnusual)
+        );
 
     [Fact]
     public void BetweenPrintedOpeners_BothAreNamed()
@@ -126,9 +156,11 @@ public sealed class SeedbedConditionTests
     [Fact]
     public void AboveALimit_OfAStatedRegion_Stops()
     {
-        Assert.Contains(SeedRowEvaluation.Evaluate(Sown.Wheat(Sown.Urea(20))).Findings, finding => finding is { Code: FindingCode.AbovePublishedLimit, Severity: Severity.Stop });
-        Assert.Contains(
-            SeedRowEvaluation.Evaluate(Sown.Wheat(Sown.Urea(20)) with { Region = null }).Findings,
-            finding => finding is { Code: FindingCode.AbovePublishedLimit, Severity: Severity.Warning });
+        Assert.Contains(SeedRowEvaluation.Evaluate(Sown.Wheat(Sown.Urea(20))).Findings, finding =>
+            finding is { Code: FindingCode.AbovePublishedLimit, Severity: Severity.Stop }
+        );
+        Assert.Contains(SeedRowEvaluation.Evaluate(Sown.Wheat(Sown.Urea(20)) with { Region = null }).Findings, finding =>
+            finding is { Code: FindingCode.AbovePublishedLimit, Severity: Severity.Warning }
+        );
     }
 }

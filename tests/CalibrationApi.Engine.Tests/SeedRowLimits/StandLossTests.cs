@@ -7,15 +7,22 @@ namespace CalibrationApi.Engine.Tests.SeedRowLimits;
 public sealed class StandLossTests
 {
     // Corn in rows of 30 in with a furrow of 1 in: 0.965 % for each lb/ac of urea.
-    private static SeedRowQuestion Corn(params PlacedProduct[] products) => Sown.Wheat(products) with { Crop = Crop.Corn, Region = Region.SouthDakota, RowSpacing = Sown.Inches(30) };
+    private static SeedRowQuestion Corn(params PlacedProduct[] products) =>
+        Sown.Wheat(products) with
+        {
+            Crop = Crop.Corn,
+            Region = Region.SouthDakota,
+            RowSpacing = Sown.Inches(30),
+        };
 
-    private static PlacedProduct Urea(double pounds, NitrogenForm? form = NitrogenForm.Urea) => new()
-    {
-        Name = "urea",
-        Analysis = new NutrientAnalysis(N: 0.46),
-        Rates = [Sown.Pounds(pounds)],
-        NitrogenForm = form,
-    };
+    private static PlacedProduct Urea(double pounds, NitrogenForm? form = NitrogenForm.Urea) =>
+        new()
+        {
+            Name = "urea",
+            Analysis = new NutrientAnalysis(N: 0.46),
+            Rates = [Sown.Pounds(pounds)],
+            NitrogenForm = form,
+        };
 
     [Theory]
     [InlineData(10, 0.0965, LimitVerdict.Within)]
@@ -26,7 +33,10 @@ public sealed class StandLossTests
 
         NearlyEqual.Assert(expected, result.StandLoss!.Expected!.Value, 1e-12);
         Assert.Equal(verdict, result.Verdict);
-        Assert.Equal(verdict == LimitVerdict.Above, result.Findings.Any(finding => finding is { Code: FindingCode.StandLossAboveAccepted, Severity: Severity.Stop }));
+        Assert.Equal(
+            verdict == LimitVerdict.Above,
+            result.Findings.Any(finding => finding is { Code: FindingCode.StandLossAboveAccepted, Severity: Severity.Stop })
+        );
         Assert.Contains("stand-loss model of South Dakota State University", result.Text(), StringComparison.Ordinal);
         Assert.Equal(0.10, Assert.Single(result.Assumptions, one => one.Name == "acceptableStandLoss").Value!.Canonical);
     }
@@ -62,7 +72,13 @@ public sealed class StandLossTests
     [Fact]
     public void Expected_SeveralProducts_AddsUpAndSaysWhatHasNoSlope()
     {
-        var nitrate = new PlacedProduct { Name = "nitrate", Analysis = new NutrientAnalysis(N: 0.34), Rates = [Sown.Pounds(10)], NitrogenForm = NitrogenForm.AmmoniumNitrate };
+        var nitrate = new PlacedProduct
+        {
+            Name = "nitrate",
+            Analysis = new NutrientAnalysis(N: 0.34),
+            Rates = [Sown.Pounds(10)],
+            NitrogenForm = NitrogenForm.AmmoniumNitrate,
+        };
         var both = SeedRowEvaluation.Evaluate(Corn(Urea(5), nitrate)).StandLoss!;
         var withPotash = SeedRowEvaluation.Evaluate(Corn(Urea(5), Sown.Potash(5)));
 
@@ -73,7 +89,8 @@ public sealed class StandLossTests
         Assert.Equal(LimitVerdict.NoPublishedLimit, withPotash.Verdict);
     }
 
-    // Urea with an inhibitor has a slope of its own; the form that is not stated counts as urea; nitrogen stated alone is so much more urea.
+    // Urea with an inhibitor has a slope of its own; the form that is not stated counts as urea; nitrogen stated alone is so much more
+    // urea.
     [Fact]
     public void Expected_FormOfNitrogen_ChoosesTheSlope()
     {
@@ -87,8 +104,12 @@ public sealed class StandLossTests
 
     // Hard red spring wheat 1.436, durum 1.468; the question says only wheat.
     [Fact]
-    public void Expected_Wheat_TakesTheSteeperOfTwoKinds() => NearlyEqual.Assert(
-        0.01468 * 10 * 9 / 30, SeedRowEvaluation.Evaluate(Sown.Wheat(Urea(10)) with { Region = Region.SouthDakota }).StandLoss!.Expected!.Value, 1e-12);
+    public void Expected_Wheat_TakesTheSteeperOfTwoKinds() =>
+        NearlyEqual.Assert(
+            0.01468 * 10 * 9 / 30,
+            SeedRowEvaluation.Evaluate(Sown.Wheat(Urea(10)) with { Region = Region.SouthDakota }).StandLoss!.Expected!.Value,
+            1e-12
+        );
 
     [Fact]
     public void Expected_ZonesOfOneField_AreTakenWhereItIsLargest()

@@ -55,13 +55,24 @@ public sealed class SeedingRateEvaluationTests
     public void Evaluate_GerminableSeeds_AreDividedByTheGermination()
     {
         var result = SeedingRateEvaluation.Evaluate(Barley with { Stand = null, GerminableSeeds = new(300) });
-        var withoutEmergence = SeedingRateEvaluation.Evaluate(Barley with { Stand = null, GerminableSeeds = new(300), Establishment = Establishment.Tested(0.95) });
+        var withoutEmergence = SeedingRateEvaluation.Evaluate(
+            Barley with
+            {
+                Stand = null,
+                GerminableSeeds = new(300),
+                Establishment = Establishment.Tested(0.95),
+            }
+        );
 
         Assert.Equal(300 / 0.95, result.Seeds.PerSquareMetre, 1e-9);
         Assert.Equal(300 * 45e-6 / 0.95, result.Rate.KilogramsPerSquareMetre, 1e-12);
         Assert.Equal(300, result.GerminableSeeds!.Value.PerSquareMetre, 1e-9);
         Assert.Equal(300 * 0.85, result.Plants!.Value.PerSquareMetre, 1e-9);
-        Assert.Contains("300 germinable seeds/m2, 315.8 seeds/m2 in all. Expect a stand of 255 plants/m2", result.Headline.InMetric(), StringComparison.Ordinal);
+        Assert.Contains(
+            "300 germinable seeds/m2, 315.8 seeds/m2 in all. Expect a stand of 255 plants/m2",
+            result.Headline.InMetric(),
+            StringComparison.Ordinal
+        );
         Assert.Null(withoutEmergence.Plants);
         Assert.Equal(result.Rate, withoutEmergence.Rate);
     }
@@ -69,7 +80,16 @@ public sealed class SeedingRateEvaluationTests
     [Fact]
     public void Evaluate_GerminableSeedsWithoutGermination_IsAMistakeOfTheCaller()
     {
-        Assert.Throws<ArgumentException>(() => SeedingRateEvaluation.Evaluate(Barley with { Stand = null, GerminableSeeds = new(300), Establishment = Establishment.Folded(0.8) }));
+        Assert.Throws<ArgumentException>(() =>
+            SeedingRateEvaluation.Evaluate(
+                Barley with
+                {
+                    Stand = null,
+                    GerminableSeeds = new(300),
+                    Establishment = Establishment.Folded(0.8),
+                }
+            )
+        );
         Assert.Throws<InvalidOperationException>(() => SeedingRateEvaluation.Evaluate(Barley with { GerminableSeeds = new(300) }));
     }
 
@@ -78,7 +98,11 @@ public sealed class SeedingRateEvaluationTests
     public void Findings_GerminationThatSaysNothingOfTheRate_IsTold()
     {
         string[] Codes(Establishment establishment) =>
-            [.. SeedingRateEvaluation.Evaluate(Barley with { Stand = null, Seeds = new(300), Establishment = establishment }).Findings.Select(finding => finding.Code)];
+            [
+                .. SeedingRateEvaluation
+                    .Evaluate(Barley with { Stand = null, Seeds = new(300), Establishment = establishment })
+                    .Findings.Select(finding => finding.Code),
+            ];
 
         Assert.Equal([FindingCode.GerminationNotUsed], Codes(Establishment.Tested(0.95)));
         Assert.Empty(Codes(Establishment.Tested(0.95, emergence: 0.85)));
@@ -96,11 +120,13 @@ public sealed class SeedingRateEvaluationTests
     [Fact]
     public void Evaluate_StatedUncertainties_FallOnTheStandTogether()
     {
-        var result = SeedingRateEvaluation.Evaluate(Barley with
-        {
-            KernelUncertainty = 0.02,
-            Establishment = Establishment.Tested(0.95, 400, 0.85, (0.80, 0.90)),
-        });
+        var result = SeedingRateEvaluation.Evaluate(
+            Barley with
+            {
+                KernelUncertainty = 0.02,
+                Establishment = Establishment.Tested(0.95, 400, 0.85, (0.80, 0.90)),
+            }
+        );
 
         var variance = 0.02 * 0.02 + 0.05 / (0.95 * 400) + 0.1 * 0.1 / 12 / (0.85 * 0.85);
         Assert.Equal(Math.Sqrt(variance), result.PlantsWithUncertainty!.StandardUncertainty / 250, 1e-12);
@@ -136,7 +162,9 @@ public sealed class SeedingRateEvaluationTests
     [InlineData(540, 11.1111111111, 12, 480)]
     public void Packages_OverAnArea_AreRoundedUpWithTheRestSaid(double kilograms, double needed, double whole, double leftOver)
     {
-        var packages = SeedingRateEvaluation.Evaluate(Barley with { Stand = null, Rate = new(0.12), Area = new(50_000), Package = SeedPackage.Of(new Mass(kilograms)) }).Packages!;
+        var packages = SeedingRateEvaluation
+            .Evaluate(Barley with { Stand = null, Rate = new(0.12), Area = new(50_000), Package = SeedPackage.Of(new Mass(kilograms)) })
+            .Packages!;
 
         Assert.Equal(needed, packages.Needed!.Value, 1e-9);
         Assert.Equal(whole, packages.Whole);
@@ -197,7 +225,9 @@ public sealed class SeedingRateEvaluationTests
     {
         var exact = SeedingRateEvaluation.Evaluate(Barley).Rate.KilogramsPerSquareMetre;
 
-        var finding = Assert.Single(SeedingRateEvaluation.Evaluate(Barley with { StatedRate = new(exact * ratio), StatedRateIsShortcut = true }).Findings);
+        var finding = Assert.Single(
+            SeedingRateEvaluation.Evaluate(Barley with { StatedRate = new(exact * ratio), StatedRateIsShortcut = true }).Findings
+        );
 
         Assert.Equal(asks, DisplayUnits.Metric.Write(finding.Detail).Contains("check kernel mass", StringComparison.Ordinal));
     }
@@ -205,14 +235,26 @@ public sealed class SeedingRateEvaluationTests
     [Fact]
     public void Sample_CountedByHand_CarriesTheCautionForTreatedSeed()
     {
-        Assert.Equal(CautionCode.TreatedSeed, Assert.Single(SeedingRateEvaluation.Evaluate(Barley with { SeedsCounted = 500 }).Cautions).Code);
+        Assert.Equal(
+            CautionCode.TreatedSeed,
+            Assert.Single(SeedingRateEvaluation.Evaluate(Barley with { SeedsCounted = 500 }).Cautions).Code
+        );
         Assert.Empty(SeedingRateEvaluation.Evaluate(Barley).Cautions);
     }
 
     [Theory]
-    [InlineData(SowingTarget.Stand, "Sow 139.3 kg/ha for a stand of 250 plants/m2. That puts down 309.6 seeds/m2. For 1 ha that takes 139.3 kg.")]
-    [InlineData(SowingTarget.Seeds, "Sow 135 kg/ha to put down 300 seeds/m2. Expect a stand of 242.3 plants/m2. For 1 ha that takes 135 kg.")]
-    [InlineData(SowingTarget.Rate, "A rate of 120 kg/ha puts down 266.7 seeds/m2. Expect a stand of 215.3 plants/m2. For 1 ha that takes 120 kg.")]
+    [InlineData(
+        SowingTarget.Stand,
+        "Sow 139.3 kg/ha for a stand of 250 plants/m2. That puts down 309.6 seeds/m2. For 1 ha that takes 139.3 kg."
+    )]
+    [InlineData(
+        SowingTarget.Seeds,
+        "Sow 135 kg/ha to put down 300 seeds/m2. Expect a stand of 242.3 plants/m2. For 1 ha that takes 135 kg."
+    )]
+    [InlineData(
+        SowingTarget.Rate,
+        "A rate of 120 kg/ha puts down 266.7 seeds/m2. Expect a stand of 215.3 plants/m2. For 1 ha that takes 120 kg."
+    )]
     public void Headline_EachTarget_SaysWhatIsAskedFirst(SowingTarget target, string headline)
     {
         var question = Barley with

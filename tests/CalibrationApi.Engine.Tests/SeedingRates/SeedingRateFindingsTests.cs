@@ -7,15 +7,17 @@ namespace CalibrationApi.Engine.Tests.SeedingRates;
 /// <summary>Unusual is possible: a finding with its published range, never a refusal.</summary>
 public sealed class SeedingRateFindingsTests
 {
-    private static SeedingRateQuestion Question(Crop crop, double grams, Establishment establishment) => new()
-    {
-        Stand = new(100),
-        Kernel = new(grams * 1e-6),
-        Establishment = establishment,
-        Crop = crop,
-    };
+    private static SeedingRateQuestion Question(Crop crop, double grams, Establishment establishment) =>
+        new()
+        {
+            Stand = new(100),
+            Kernel = new(grams * 1e-6),
+            Establishment = establishment,
+            Crop = crop,
+        };
 
-    private static string[] CodesOf(SeedingRateQuestion question) => [.. SeedingRateEvaluation.Evaluate(question).Findings.Select(finding => finding.Code)];
+    private static string[] CodesOf(SeedingRateQuestion question) =>
+        [.. SeedingRateEvaluation.Evaluate(question).Findings.Select(finding => finding.Code)];
 
     // Kentucky: 10 000 to 20 000 seeds per pound; Nebraska: up to 23 000; Ireland: up to 46.8 g.
     [Theory]
@@ -39,7 +41,10 @@ public sealed class SeedingRateFindingsTests
     [InlineData(Crop.Canola, 0.71, false)]
     [InlineData(Crop.Canola, 0.69, true)]
     public void Germination_BelowTheStandardOfASeedLaw_IsAWarning(Crop crop, double germination, bool warned) =>
-        Assert.Equal(warned, CodesOf(Question(crop, 40, Establishment.Tested(germination, emergence: 0.85))).Contains(FindingCode.GerminationLow));
+        Assert.Equal(
+            warned,
+            CodesOf(Question(crop, 40, Establishment.Tested(germination, emergence: 0.85))).Contains(FindingCode.GerminationLow)
+        );
 
     // Barley: North Dakota 80 to 90 % of the viable seeds, Manitoba 85 to 90 %, cereals 5 to 20 points under germination.
     [Theory]
@@ -48,9 +53,14 @@ public sealed class SeedingRateFindingsTests
     [InlineData(0.95, 0.75, true)]
     [InlineData(0.95, 0.97, true)]
     public void Emergence_OfBarley_IsComparedInBothReadings(double germination, double emergence, bool noted) =>
-        Assert.Equal(noted, CodesOf(Question(Crop.Barley, 45, Establishment.Tested(germination, emergence: emergence))).Contains(FindingCode.EmergenceUnusual));
+        Assert.Equal(
+            noted,
+            CodesOf(Question(Crop.Barley, 45, Establishment.Tested(germination, emergence: emergence)))
+                .Contains(FindingCode.EmergenceUnusual)
+        );
 
-    // Canola, folded: Manitoba 50 to 75 %, Alberta 20 to 80 % from year to year. A folded figure says nothing about germination, so only folded ranges judge it.
+    // Canola, folded: Manitoba 50 to 75 %, Alberta 20 to 80 % from year to year. A folded figure says nothing about germination, so only
+    // folded ranges judge it.
     [Theory]
     [InlineData(Crop.Canola, 0.50, false)]
     [InlineData(Crop.Canola, 0.80, false)]
@@ -59,7 +69,10 @@ public sealed class SeedingRateFindingsTests
     [InlineData(Crop.Canola, 0.81, true)]
     [InlineData(Crop.Barley, 0.10, false)]
     public void Survival_Folded_IsComparedWithFoldedRanges(Crop crop, double survival, bool noted) =>
-        Assert.Equal(noted, CodesOf(Question(crop, crop == Crop.Canola ? 4 : 45, Establishment.Folded(survival))).Contains(FindingCode.EmergenceUnusual));
+        Assert.Equal(
+            noted,
+            CodesOf(Question(crop, crop == Crop.Canola ? 4 : 45, Establishment.Folded(survival))).Contains(FindingCode.EmergenceUnusual)
+        );
 
     // North Dakota: no more than 1.6 million seeds per acre, 395 per m2.
     [Fact]
@@ -87,22 +100,34 @@ public sealed class SeedingRateFindingsTests
 
         Assert.Equal(
             "8 g/1000 is heavier than the range published for canola, 3 g/1000 to 7.5 g/1000 (Alberta Agriculture). Check count, mass and unit; if they are right, use them.",
-            DisplayUnits.Metric.Write(finding.Detail));
+            DisplayUnits.Metric.Write(finding.Detail)
+        );
     }
 
     [Fact]
     public void Ranges_All_AreInOrderAndNameTheirSource()
     {
-        PublishedRange[] ranges = [.. PublishedSeedRanges.KernelMass, .. PublishedSeedRanges.Germination, .. PublishedSeedRanges.SeedsPerArea, PublishedSeedRanges.GerminationOfOtherCrops];
+        PublishedRange[] ranges =
+        [
+            .. PublishedSeedRanges.KernelMass,
+            .. PublishedSeedRanges.Germination,
+            .. PublishedSeedRanges.SeedsPerArea,
+            PublishedSeedRanges.GerminationOfOtherCrops,
+        ];
 
         Assert.NotEmpty(ranges);
         Assert.All(ranges, range => Assert.True(range.Low < range.High && range.Source.Length > 0));
-        Assert.All(PublishedSeedRanges.Establishment, range => Assert.True(range.Low < range.High && range.High <= 1 && range.Source.Length > 0));
+        Assert.All(PublishedSeedRanges.Establishment, range =>
+            Assert.True(range.Low < range.High && range.High <= 1 && range.Source.Length > 0)
+        );
     }
 
     [Fact]
     public void WithoutACrop_OnlyGerminationIsCompared() =>
-        Assert.Equal([FindingCode.GerminationLow], CodesOf(Question(Crop.Wheat, 500, Establishment.Tested(0.5, emergence: 0.1)) with { Crop = null }));
+        Assert.Equal(
+            [FindingCode.GerminationLow],
+            CodesOf(Question(Crop.Wheat, 500, Establishment.Tested(0.5, emergence: 0.1)) with { Crop = null })
+        );
 
     [Theory]
     [InlineData(EstablishmentBasis.OfPureSeeds, 0.2, 0.8)]

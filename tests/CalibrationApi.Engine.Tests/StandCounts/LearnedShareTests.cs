@@ -13,7 +13,10 @@ public sealed class LearnedShareTests
     [Fact]
     public void Of_NarrowPriorAndCounts_IsTheMeanWeightedByPrecision()
     {
-        const double Prior = 0.60, Spread = 0.004, Counted = 0.606, Uncertainty = 0.006;
+        const double Prior = 0.60,
+            Spread = 0.004,
+            Counted = 0.606,
+            Uncertainty = 0.006;
         var learned = LearnedShare.Of(Share(Counted, Uncertainty), Prior, Spread, 0.95);
 
         var weight = Spread * Spread / (Spread * Spread + Uncertainty * Uncertainty);
@@ -169,7 +172,11 @@ public sealed class LearnedShareTests
         double Below(double share) => FromEnd(alpha, share, e => (beta - 1) * Math.Log(1 - e) - seeds * e);
         double Above(double share) => FromEnd(beta, 1 - share, e => (alpha - 1) * Math.Log(1 - e) - seeds * (1 - e));
         var all = Below(0.5) + Above(0.5);
-        double Cdf(double share) => share <= 0 ? 0 : share >= 1 ? 1 : share < 0.5 ? Below(share) / all : 1 - Above(share) / all;
+        double Cdf(double share) =>
+            share <= 0 ? 0
+            : share >= 1 ? 1
+            : share < 0.5 ? Below(share) / all
+            : 1 - Above(share) / all;
 
         var learned = LearnedShare.Of(new ShareOfSeeds(0, 0, -Math.Log(0.025) / seeds), mean, spread, 0.95);
 
@@ -177,13 +184,21 @@ public sealed class LearnedShareTests
         AssertEnd(0.975, learned.Upper);
 
         void AssertEnd(double probability, double end) =>
-            Assert.True(Cdf(end - 1e-5) <= probability && probability <= Cdf(end + 1e-5), $"{end:R} is not the share below which {probability} lies: {Cdf(end):R}.");
+            Assert.True(
+                Cdf(end - 1e-5) <= probability && probability <= Cdf(end + 1e-5),
+                $"{end:R} is not the share below which {probability} lies: {Cdf(end):R}."
+            );
 
         static double FromEnd(double shape, double to, Func<double, double> logOfTheRest)
         {
             var power = Math.Max(1, 1 / shape);
             return Integrate.GaussKronrod(
-                u => power * Math.Exp((shape * power - 1) * Math.Log(u) + logOfTheRest(Math.Pow(u, power))), 0, Math.Pow(to, 1 / power), 1e-11, 20);
+                u => power * Math.Exp((shape * power - 1) * Math.Log(u) + logOfTheRest(Math.Pow(u, power))),
+                0,
+                Math.Pow(to, 1 / power),
+                1e-11,
+                20
+            );
         }
     }
 }

@@ -56,8 +56,7 @@ public sealed class PlantDensityCoverageTests
 
     // The same counts with their chance alone: half of the intervals miss, which is why it is not used where counts scatter.
     [Fact]
-    public void Interval_FromOneOfManyClumpedCounts_IsTooNarrow() =>
-        Assert.InRange(Covered(1, 40, 0.2, OneSize), 0.3, 0.7);
+    public void Interval_FromOneOfManyClumpedCounts_IsTooNarrow() => Assert.InRange(Covered(1, 40, 0.2, OneSize), 0.3, 0.7);
 
     private static double Covered(int counts, double mean, double spotVariance, double[] areas)
     {

@@ -123,7 +123,14 @@ public sealed class PlantDensityTests
     [Fact]
     public void SpotVariance_SamplesOfSeveralSizes_SolvesTheMomentEquation()
     {
-        PlantSample[] samples = [new(4, new Area(0.25)), new(40, new Area(1)), new(9, new Area(0.5)), new(30, new Area(0.5)), new(2, new Area(0.25))];
+        PlantSample[] samples =
+        [
+            new(4, new Area(0.25)),
+            new(40, new Area(1)),
+            new(9, new Area(0.5)),
+            new(30, new Area(0.5)),
+            new(2, new Area(0.25)),
+        ];
         var density = new PlantDensity(samples);
 
         var sum = samples.Sum(sample =>

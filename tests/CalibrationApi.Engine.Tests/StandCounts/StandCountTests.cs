@@ -34,7 +34,10 @@ public sealed class StandCountTests
     {
         var headline = DisplayUnits.Metric.Write(StandCountEvaluation.Evaluate(Question).Headline);
 
-        Assert.Equal("The stand is 196.7 plants/m2, between 174.9 plants/m2 and 220.4 plants/m2 with 95 % confidence, from six counts. Of the viable seeds sown 69 % came up. That is 11 % below the target.", headline);
+        Assert.Equal(
+            "The stand is 196.7 plants/m2, between 174.9 plants/m2 and 220.4 plants/m2 with 95 % confidence, from six counts. Of the viable seeds sown 69 % came up. That is 11 % below the target.",
+            headline
+        );
     }
 
     [Fact]
@@ -71,7 +74,9 @@ public sealed class StandCountTests
 
     [Fact]
     public void Prior_OfAShareThatCannotBeTold_Throws() =>
-        Assert.Throws<ArgumentException>(() => StandCountEvaluation.Evaluate(Question with { Germination = null, Prior = new PriorShare(SeedReading.Emergence, 0.5, 0.1) }));
+        Assert.Throws<ArgumentException>(() =>
+            StandCountEvaluation.Evaluate(Question with { Germination = null, Prior = new PriorShare(SeedReading.Emergence, 0.5, 0.1) })
+        );
 
     [Fact]
     public void Findings_EnoughEvenCounts_AreNone() => Assert.Empty(Codes(Question));
@@ -79,10 +84,17 @@ public sealed class StandCountTests
     [Fact]
     public void Findings_HoopCalledAQuarter_SayHowMuchItReadsLow()
     {
-        var hoops = Question with { Samples = [.. Enumerable.Repeat(PlantSample.InHoop(50, new Length(0.56)) with { CalledArea = new Area(0.25) }, 6)] };
+        var hoops = Question with
+        {
+            Samples = [.. Enumerable.Repeat(PlantSample.InHoop(50, new Length(0.56)) with { CalledArea = new Area(0.25) }, 6)],
+        };
 
         var finding = Assert.Single(StandCountEvaluation.Evaluate(hoops).Findings, one => one.Code == FindingCode.SampleAreaMiscalled);
-        Assert.StartsWith("This sample is 1.5 % smaller than the area it is called.", DisplayUnits.Metric.Write(finding.Detail), StringComparison.Ordinal);
+        Assert.StartsWith(
+            "This sample is 1.5 % smaller than the area it is called.",
+            DisplayUnits.Metric.Write(finding.Detail),
+            StringComparison.Ordinal
+        );
         Assert.Equal(Severity.Warning, finding.Severity);
     }
 
@@ -125,7 +137,11 @@ public sealed class StandCountTests
     [InlineData(21, FindingCode.StatedStandDiffers)]
     public void Findings_StatedStandPerSquareFoot_IsCompared(double perSquareFoot, string? code)
     {
-        var stated = Question with { StatedStand = new CountPerArea(UnitTable.Get("/ft2").Canonical(perSquareFoot)), StatedPerSquareFoot = true };
+        var stated = Question with
+        {
+            StatedStand = new CountPerArea(UnitTable.Get("/ft2").Canonical(perSquareFoot)),
+            StatedPerSquareFoot = true,
+        };
 
         Assert.Equal(code is null ? [] : [code], Codes(stated));
         // The shortcut makes plants per square foot; in plants per m2 as much is off for another reason.
@@ -138,10 +154,22 @@ public sealed class StandCountTests
         Assert.Equal([FindingCode.SingleCount], Codes(Question with { Samples = Sampled.Quadrats(0.25, 50), SeedsSown = null }));
         Assert.Contains(FindingCode.FewCounts, Codes(Question with { Samples = Sampled.Quadrats(0.25, 50, 47, 52) }));
         Assert.Contains(FindingCode.StronglyClumped, Codes(Question with { Samples = Sampled.Quadrats(0.25, 90, 20, 60, 10, 70, 44) }));
-        Assert.DoesNotContain(FindingCode.MoreCountsNeeded, Codes(Question with { Samples = Sampled.Quadrats(0.25, 90, 20, 60, 10, 70, 44) }));
-        Assert.Contains(FindingCode.MoreCountsNeeded, Codes(Question with { Samples = Sampled.Quadrats(0.25, 20, 24, 22, 25, 18, 21), WantedPrecision = 0.05 }));
-        Assert.Contains(FindingCode.CountsInSameRow, Codes(Question with { Samples = [.. Question.Samples.Select(sample => sample with { Row = "4" })] }));
-        Assert.DoesNotContain(FindingCode.CountsInSameRow, Codes(Question with { Samples = [.. Question.Samples.Select((sample, i) => sample with { Row = $"{i}" })] }));
+        Assert.DoesNotContain(
+            FindingCode.MoreCountsNeeded,
+            Codes(Question with { Samples = Sampled.Quadrats(0.25, 90, 20, 60, 10, 70, 44) })
+        );
+        Assert.Contains(
+            FindingCode.MoreCountsNeeded,
+            Codes(Question with { Samples = Sampled.Quadrats(0.25, 20, 24, 22, 25, 18, 21), WantedPrecision = 0.05 })
+        );
+        Assert.Contains(
+            FindingCode.CountsInSameRow,
+            Codes(Question with { Samples = [.. Question.Samples.Select(sample => sample with { Row = "4" })] })
+        );
+        Assert.DoesNotContain(
+            FindingCode.CountsInSameRow,
+            Codes(Question with { Samples = [.. Question.Samples.Select((sample, i) => sample with { Row = $"{i}" })] })
+        );
         Assert.Contains(FindingCode.NoPlantsFound, Codes(Question with { Samples = Sampled.Quadrats(0.25, 0, 0, 0, 0, 0, 0) }));
     }
 
@@ -150,7 +178,9 @@ public sealed class StandCountTests
     [InlineData(120, "too sure")]
     public void Findings_MorePlantsThanSeeds_SayWhetherChanceDoesIt(double seeds, string part)
     {
-        var finding = Assert.Single(StandCountEvaluation.Evaluate(Question with { SeedsSown = new CountPerArea(seeds) }).Findings, one => one.Code == FindingCode.MorePlantsThanSeeds);
+        var finding = Assert.Single(StandCountEvaluation.Evaluate(Question with { SeedsSown = new CountPerArea(seeds) }).Findings, one =>
+            one.Code == FindingCode.MorePlantsThanSeeds
+        );
 
         Assert.Contains(part, DisplayUnits.Metric.Write(finding.Detail), StringComparison.Ordinal);
     }
@@ -161,7 +191,10 @@ public sealed class StandCountTests
     [InlineData(230, Severity.Warning)]
     public void Findings_MinimumStand_WeighsItsProbability(double minimum, Severity? severity)
     {
-        var found = StandCountEvaluation.Evaluate(Question with { MinimumStand = new CountPerArea(minimum) }).Findings.Where(one => one.Code == FindingCode.StandBelowMinimum).ToArray();
+        var found = StandCountEvaluation
+            .Evaluate(Question with { MinimumStand = new CountPerArea(minimum) })
+            .Findings.Where(one => one.Code == FindingCode.StandBelowMinimum)
+            .ToArray();
 
         Assert.Equal(severity, found.SingleOrDefault()?.Severity);
     }
@@ -173,10 +206,17 @@ public sealed class StandCountTests
     [Fact]
     public void Findings_CountsFarFromThePrior_AskForTheCause()
     {
-        var none = Question with { Samples = Sampled.Quadrats(0.25, 0, 0, 0, 0, 0), Prior = new PriorShare(SeedReading.Survival, 0.8, 0.08) };
+        var none = Question with
+        {
+            Samples = Sampled.Quadrats(0.25, 0, 0, 0, 0, 0),
+            Prior = new PriorShare(SeedReading.Survival, 0.8, 0.08),
+        };
 
         Assert.Contains(FindingCode.CountsAtOddsWithPrior, Codes(none));
-        Assert.DoesNotContain(FindingCode.CountsAtOddsWithPrior, Codes(Question with { Prior = new PriorShare(SeedReading.Survival, 0.75, 0.08) }));
+        Assert.DoesNotContain(
+            FindingCode.CountsAtOddsWithPrior,
+            Codes(Question with { Prior = new PriorShare(SeedReading.Survival, 0.75, 0.08) })
+        );
     }
 
     [Theory]
@@ -184,7 +224,10 @@ public sealed class StandCountTests
     [InlineData(false, 90, 20, 60, 10, 70, 44)]
     public void Findings_VeryPatchyStand_SaysThatTheIntervalIsTooNarrow(bool said, params int[] plants)
     {
-        var finding = Assert.Single(StandCountEvaluation.Evaluate(Question with { Samples = Sampled.Quadrats(0.25, plants) }).Findings, one => one.Code == FindingCode.StronglyClumped);
+        var finding = Assert.Single(
+            StandCountEvaluation.Evaluate(Question with { Samples = Sampled.Quadrats(0.25, plants) }).Findings,
+            one => one.Code == FindingCode.StronglyClumped
+        );
 
         Assert.Equal(said, DisplayUnits.Metric.Write(finding.Detail).EndsWith("the interval is too narrow.", StringComparison.Ordinal));
     }
@@ -193,12 +236,23 @@ public sealed class StandCountTests
     [Fact]
     public void Headline_NoPlants_SaysHowSure()
     {
-        var none = StandCountEvaluation.Evaluate(Question with { Samples = Sampled.Quadrats(0.2, 0, 0, 0, 0, 0), TargetStand = new(240), MinimumStand = new(100) });
+        var none = StandCountEvaluation.Evaluate(
+            Question with
+            {
+                Samples = Sampled.Quadrats(0.2, 0, 0, 0, 0, 0),
+                TargetStand = new(240),
+                MinimumStand = new(100),
+            }
+        );
 
-        Assert.Equal("No plant was found in five counts: with 95 % confidence there are fewer than 3.689 plants/m2.", DisplayUnits.Metric.Write(none.Headline));
+        Assert.Equal(
+            "No plant was found in five counts: with 95 % confidence there are fewer than 3.689 plants/m2.",
+            DisplayUnits.Metric.Write(none.Headline)
+        );
         var below = Assert.Single(none.Findings, one => one.Code == FindingCode.StandBelowMinimum);
         Assert.Contains("with a probability of over 99 %", DisplayUnits.Metric.Write(below.Detail), StringComparison.Ordinal);
     }
 
-    private static string[] Codes(StandCountQuestion question) => [.. StandCountEvaluation.Evaluate(question).Findings.Select(finding => finding.Code)];
+    private static string[] Codes(StandCountQuestion question) =>
+        [.. StandCountEvaluation.Evaluate(question).Findings.Select(finding => finding.Code)];
 }

@@ -36,7 +36,9 @@ public sealed class SeedSurvivalTests
         var library = new LogNormal(Math.Log(0.7), 0.05);
         var survival = new SeedSurvival(0.7, 0, 0.05);
 
-        Assert.All(Probabilities, probability => NearlyEqual.Assert(library.InverseCumulativeDistribution(probability), survival.Quantile(probability), 1e-9));
+        Assert.All(Probabilities, probability =>
+            NearlyEqual.Assert(library.InverseCumulativeDistribution(probability), survival.Quantile(probability), 1e-9)
+        );
         Assert.Equal(library.CumulativeDistribution(0.65), survival.Cdf(0.65), 1e-12);
     }
 
@@ -45,7 +47,13 @@ public sealed class SeedSurvivalTests
     [InlineData(0.6, 0.1, 0.0005, 0.1, 0)]
     [InlineData(0.6, 0.0001, 0.04, 0, 0.04)]
     [InlineData(0.9, 0.05, 0.001, 0.05, 0)]
-    public void Cdf_OnePartNearlyNothing_IsThatWithoutIt(double mean, double spread, double relative, double spreadLeft, double relativeLeft)
+    public void Cdf_OnePartNearlyNothing_IsThatWithoutIt(
+        double mean,
+        double spread,
+        double relative,
+        double spreadLeft,
+        double relativeLeft
+    )
     {
         var both = new SeedSurvival(mean, spread, relative);
         var one = new SeedSurvival(mean, spreadLeft, relativeLeft);
@@ -60,7 +68,8 @@ public sealed class SeedSurvivalTests
     [InlineData(0.7, 0.00699, 0.0998, 0.1001)]
     public void Cdf_WhereTheIntegrationChanges_DoesNotJump(double mean, double spread, double relative, double relativeAfter) =>
         Assert.All((double[])[0.55, 0.6, 0.65, 0.7], x =>
-            Assert.Equal(new SeedSurvival(mean, spread, relative).Cdf(x), new SeedSurvival(mean, spread, relativeAfter).Cdf(x), 1e-3));
+            Assert.Equal(new SeedSurvival(mean, spread, relative).Cdf(x), new SeedSurvival(mean, spread, relativeAfter).Cdf(x), 1e-3)
+        );
 
     // With beta = 1, 2 or 3 the distribution of the share is a polynomial in powers of it, and each power has its expectation over the
     // part of the normal distribution above the edge: E[(x exp(-u z))^p; z > ln(x) / u] = x^p exp(p^2 u^2 / 2) P(Z > ln(x) / u + p u).
@@ -87,13 +96,18 @@ public sealed class SeedSurvivalTests
         for (var x = 0.02; x < 1.6; x += 0.034)
         {
             var edge = Math.Log(x) / relative;
-            double Above(double power) => Math.Pow(x, power) * Math.Exp(power * power * relative * relative / 2) * Normal.CDF(0, 1, -(edge + power * relative));
-            var expected = Normal.CDF(0, 1, edge) + beta switch
-            {
-                1 => Above(alpha),
-                2 => (1 + alpha) * Above(alpha) - alpha * Above(alpha + 1),
-                _ => (alpha + 1) * (alpha + 2) / 2 * Above(alpha) - alpha * (alpha + 2) * Above(alpha + 1) + alpha * (alpha + 1) / 2 * Above(alpha + 2),
-            };
+            double Above(double power) =>
+                Math.Pow(x, power) * Math.Exp(power * power * relative * relative / 2) * Normal.CDF(0, 1, -(edge + power * relative));
+            var expected =
+                Normal.CDF(0, 1, edge)
+                + beta switch
+                {
+                    1 => Above(alpha),
+                    2 => (1 + alpha) * Above(alpha) - alpha * Above(alpha + 1),
+                    _ => (alpha + 1) * (alpha + 2) / 2 * Above(alpha)
+                        - alpha * (alpha + 2) * Above(alpha + 1)
+                        + alpha * (alpha + 1) / 2 * Above(alpha + 2),
+                };
             Assert.Equal(expected, survival.Cdf(x), 1e-6);
         }
     }

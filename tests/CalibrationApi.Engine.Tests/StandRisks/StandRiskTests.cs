@@ -64,7 +64,11 @@ public sealed class StandRiskTests
     {
         var sure = Question with { Share = new ExpectedShare(0.8, 0), Germination = 1, KernelMassUncertainty = 0, MeteringUncertainty = 0 };
 
-        Assert.Equal(Math.Exp(Normal.InvCDF(0, 1, 0.9) * Math.Sqrt(399.0 / 400 / 400 / 400)) - 1, StandRiskEvaluation.Evaluate(sure).Margin!.Relative, 1e-12);
+        Assert.Equal(
+            Math.Exp(Normal.InvCDF(0, 1, 0.9) * Math.Sqrt(399.0 / 400 / 400 / 400)) - 1,
+            StandRiskEvaluation.Evaluate(sure).Margin!.Relative,
+            1e-12
+        );
         Assert.Equal(0, StandRiskEvaluation.Evaluate(sure with { Germination = null }).Margin!.Relative, 1e-12);
     }
 
@@ -76,7 +80,15 @@ public sealed class StandRiskTests
     [InlineData(1.0, 137)]
     public void Needed_NothingUncertain_IsTheSeedingRateAndIsReached(double share, double minimum)
     {
-        var sure = Question with { MinimumStand = new(minimum), Share = new ExpectedShare(share, 0), Germination = null, SeedsTested = null, KernelMassUncertainty = 0, MeteringUncertainty = 0 };
+        var sure = Question with
+        {
+            MinimumStand = new(minimum),
+            Share = new ExpectedShare(share, 0),
+            Germination = null,
+            SeedsTested = null,
+            KernelMassUncertainty = 0,
+            MeteringUncertainty = 0,
+        };
         var usual = SeedingRate.Seeds(new(minimum), share);
 
         var result = StandRiskEvaluation.Evaluate(sure with { SeedsSown = usual });
@@ -85,13 +97,20 @@ public sealed class StandRiskTests
         Assert.Equal([1, 1, 1], [result.Needed.ProbabilityReached, result.AtMean.ProbabilityReached, result.Given!.ProbabilityReached]);
         Assert.Empty(result.Findings);
         Assert.Contains("That is what an average season takes.", DisplayUnits.Metric.Write(result.Headline), StringComparison.Ordinal);
-        Assert.Equal(0, StandRiskEvaluation.Evaluate(sure with { SeedsSown = new(0.999 * usual.PerSquareMetre) }).Given!.ProbabilityReached);
+        Assert.Equal(
+            0,
+            StandRiskEvaluation.Evaluate(sure with { SeedsSown = new(0.999 * usual.PerSquareMetre) }).Given!.ProbabilityReached
+        );
     }
 
     // Half of the seasons: errors of the rate alone do not move it off the usual seeding rate.
     [Fact]
     public void Needed_HalfOfTheSeasons_IsTheSeedingRateWhereOnlyTheRateErrs() =>
-        Assert.Equal(0, StandRiskEvaluation.Evaluate(Question with { Probability = 0.5, Share = new ExpectedShare(0.8, 0) }).Margin!.Relative, 1e-12);
+        Assert.Equal(
+            0,
+            StandRiskEvaluation.Evaluate(Question with { Probability = 0.5, Share = new ExpectedShare(0.8, 0) }).Margin!.Relative,
+            1e-12
+        );
 
     [Theory]
     [InlineData(0)]
@@ -100,13 +119,28 @@ public sealed class StandRiskTests
     {
         double[] spreads = [0, 1e-7, 1e-5, 7.9e-5, 8.1e-5, 0.001, 0.0025, 0.0035, 0.01, 0.03, 0.08, 0.15, 0.2];
         double[] probabilities = [0.8, 0.9, 0.95, 0.99];
-        double Needed(double spread, double probability) => StandRiskEvaluation.Evaluate(
-            Question with { Share = new ExpectedShare(0.8, spread), Probability = probability, MeteringUncertainty = metering }).Needed!.Seeds.PerSquareMetre;
+        double Needed(double spread, double probability) =>
+            StandRiskEvaluation
+                .Evaluate(
+                    Question with
+                    {
+                        Share = new ExpectedShare(0.8, spread),
+                        Probability = probability,
+                        MeteringUncertainty = metering,
+                    }
+                )
+                .Needed!.Seeds.PerSquareMetre;
 
-        Assert.All(probabilities, probability => Assert.All(spreads.Zip(spreads.Skip(1)), pair =>
-            Assert.True(Needed(pair.First, probability) <= Needed(pair.Second, probability) * (1 + 1e-4), $"{pair} at {probability}")));
-        Assert.All(spreads, spread => Assert.All(probabilities.Zip(probabilities.Skip(1)), pair =>
-            Assert.True(Needed(spread, pair.First) <= Needed(spread, pair.Second), $"{pair} at {spread}")));
+        Assert.All(probabilities, probability =>
+            Assert.All(spreads.Zip(spreads.Skip(1)), pair =>
+                Assert.True(Needed(pair.First, probability) <= Needed(pair.Second, probability) * (1 + 1e-4), $"{pair} at {probability}")
+            )
+        );
+        Assert.All(spreads, spread =>
+            Assert.All(probabilities.Zip(probabilities.Skip(1)), pair =>
+                Assert.True(Needed(spread, pair.First) <= Needed(spread, pair.Second), $"{pair} at {spread}")
+            )
+        );
     }
 
     // Shapes of the beta distribution as large as this overflowed.
@@ -117,10 +151,17 @@ public sealed class StandRiskTests
     [InlineData(1e-4)]
     public void Needed_SpreadNextToNothing_IsAFiniteProbability(double spread)
     {
-        var result = StandRiskEvaluation.Evaluate(Question with
-        {
-            Share = new ExpectedShare(0.8, spread), Germination = null, SeedsTested = null, KernelMassUncertainty = 0, MeteringUncertainty = 0, SeedsSown = new(251),
-        });
+        var result = StandRiskEvaluation.Evaluate(
+            Question with
+            {
+                Share = new ExpectedShare(0.8, spread),
+                Germination = null,
+                SeedsTested = null,
+                KernelMassUncertainty = 0,
+                MeteringUncertainty = 0,
+                SeedsSown = new(251),
+            }
+        );
 
         Assert.Equal(1, result.Given!.ProbabilityReached, 1e-9);
         NearlyEqual.Assert(250 * Math.Exp(1.2815515655446 * spread / 0.8), result.Needed!.Seeds.PerSquareMetre, 1e-6);
@@ -130,13 +171,21 @@ public sealed class StandRiskTests
     public void Germination_OfAHundredPercent_IsNotTakenForCertain() =>
         Assert.Equal(
             Establishment.Tested(1, 50).GerminationUncertainty!.Value,
-            StandRiskEvaluation.Evaluate(Question with { Germination = 1, SeedsTested = 50 }).Parts.Single(part => part.Source == RiskSource.GerminationTest).Relative);
+            StandRiskEvaluation
+                .Evaluate(Question with { Germination = 1, SeedsTested = 50 })
+                .Parts.Single(part => part.Source == RiskSource.GerminationTest)
+                .Relative
+        );
 
     [Theory]
     [InlineData(900, "reaches it with a probability of over 99 %.")]
     [InlineData(100, "reaches it with a probability of under 1 %.")]
     public void Headline_NearlyCertain_IsNotCalledCertain(double seeds, string words) =>
-        Assert.EndsWith(words, DisplayUnits.Metric.Write(StandRiskEvaluation.Evaluate(Question with { SeedsSown = new(seeds) }).Headline), StringComparison.Ordinal);
+        Assert.EndsWith(
+            words,
+            DisplayUnits.Metric.Write(StandRiskEvaluation.Evaluate(Question with { SeedsSown = new(seeds) }).Headline),
+            StringComparison.Ordinal
+        );
 
     // Share known exactly: all is log-normal, and the margin is exp(z u).
     [Fact]
@@ -179,17 +228,31 @@ public sealed class StandRiskTests
         var folded = Question with { Germination = null, SeedsTested = null, Share = new ExpectedShare(0.76, 0) };
         var apart = Question with { Germination = 0.95, SeedsTested = int.MaxValue, Share = new ExpectedShare(0.8, 0) };
 
-        NearlyEqual.Assert(StandRiskEvaluation.Evaluate(apart).Needed!.Seeds.PerSquareMetre, StandRiskEvaluation.Evaluate(folded).Needed!.Seeds.PerSquareMetre, 1e-9);
+        NearlyEqual.Assert(
+            StandRiskEvaluation.Evaluate(apart).Needed!.Seeds.PerSquareMetre,
+            StandRiskEvaluation.Evaluate(folded).Needed!.Seeds.PerSquareMetre,
+            1e-9
+        );
     }
 
     [Fact]
     public void Assumptions_NothingStated_NameEveryDefault()
     {
-        var bare = Question with { Probability = null, SeedsTested = null, KernelMassUncertainty = null, MeteringUncertainty = null, Purity = null };
+        var bare = Question with
+        {
+            Probability = null,
+            SeedsTested = null,
+            KernelMassUncertainty = null,
+            MeteringUncertainty = null,
+            Purity = null,
+        };
 
         var result = StandRiskEvaluation.Evaluate(bare);
 
-        Assert.Equal(["probability", "germinationSeedsTested", "kernelMassUncertainty", "meteringUncertainty", "purity"], result.Assumptions.Select(assumption => assumption.Name));
+        Assert.Equal(
+            ["probability", "germinationSeedsTested", "kernelMassUncertainty", "meteringUncertainty", "purity"],
+            result.Assumptions.Select(assumption => assumption.Name)
+        );
         Assert.Equal(0.9, result.Probability);
         Assert.Empty(StandRiskEvaluation.Evaluate(Question).Assumptions);
     }
@@ -197,7 +260,14 @@ public sealed class StandRiskTests
     [Fact]
     public void KernelMass_Unknown_LeavesSeedsOnly()
     {
-        var result = StandRiskEvaluation.Evaluate(Question with { KernelMass = null, KernelMassUncertainty = null, PricePerKilogram = null });
+        var result = StandRiskEvaluation.Evaluate(
+            Question with
+            {
+                KernelMass = null,
+                KernelMassUncertainty = null,
+                PricePerKilogram = null,
+            }
+        );
 
         Assert.Null(result.Needed!.Mass);
         Assert.Null(result.Margin!.CostPerSquareMetre);
@@ -208,9 +278,14 @@ public sealed class StandRiskTests
     [Fact]
     public void Headline_SaysRateProbabilityAndMargin()
     {
-        var headline = DisplayUnits.Metric.Write(StandRiskEvaluation.Evaluate(Question with { SeedsSown = new CountPerArea(280) }).Headline);
+        var headline = DisplayUnits.Metric.Write(
+            StandRiskEvaluation.Evaluate(Question with { SeedsSown = new CountPerArea(280) }).Headline
+        );
 
-        Assert.Matches(@"^Sow \d+(\.\d)? seeds/m2, 12\d(\.\d)? kg/ha, to reach 200 plants/m2 with a probability of 90 %\. That is 1\d % more than an average season takes\. The stated rate reaches it with a probability of \d\d %\.$", headline);
+        Assert.Matches(
+            @"^Sow \d+(\.\d)? seeds/m2, 12\d(\.\d)? kg/ha, to reach 200 plants/m2 with a probability of 90 %\. That is 1\d % more than an average season takes\. The stated rate reaches it with a probability of \d\d %\.$",
+            headline
+        );
     }
 
     [Fact]
@@ -220,7 +295,10 @@ public sealed class StandRiskTests
         Assert.Equal([FindingCode.StandAtRisk], Codes(Question with { SeedsSown = new CountPerArea(265) }));
         Assert.Equal([FindingCode.RateAboveMaximum], Codes(Question with { MaximumSeeds = new CountPerArea(280) }));
         Assert.Empty(Codes(Question with { MaximumSeeds = new CountPerArea(350) }));
-        Assert.Equal([FindingCode.SeasonSpreadMissing], Codes(Question with { Share = ExpectedShare.FromCounts(0.8, 0.7, 0.9, 0.95, null) }));
+        Assert.Equal(
+            [FindingCode.SeasonSpreadMissing],
+            Codes(Question with { Share = ExpectedShare.FromCounts(0.8, 0.7, 0.9, 0.95, null) })
+        );
         Assert.Equal([FindingCode.UnusualShareOfSeeds], Codes(Question with { Share = new ExpectedShare(0.15, 0.02) }));
     }
 
@@ -250,7 +328,8 @@ public sealed class StandRiskTests
         Assert.True(ExpectedShare.FromCounts(0.7, 0.6, 0.8, 0.95, null).FromOneStand);
     }
 
-    private static string[] Codes(StandRiskQuestion question) => [.. StandRiskEvaluation.Evaluate(question).Findings.Select(finding => finding.Code)];
+    private static string[] Codes(StandRiskQuestion question) =>
+        [.. StandRiskEvaluation.Evaluate(question).Findings.Select(finding => finding.Code)];
 
     [Fact]
     public void Margin_WithoutKernelMass_IsInSeedsOnly()

@@ -6,10 +6,16 @@ namespace CalibrationApi.Engine.Tests.Statistics;
 /// <summary>Shapes from mean and spread, against the library's beta distribution.</summary>
 public sealed class BetaShapeTests
 {
-    public static TheoryData<double, double> Moments => new()
-    {
-        { 0.5, 0.2 }, { 0.8, 0.08 }, { 0.03, 0.02 }, { 0.99, 0.0994 }, { 0.5, 0.4999 }, { 0.7, 1e-4 },
-    };
+    public static TheoryData<double, double> Moments =>
+        new()
+        {
+            { 0.5, 0.2 },
+            { 0.8, 0.08 },
+            { 0.03, 0.02 },
+            { 0.99, 0.0994 },
+            { 0.5, 0.4999 },
+            { 0.7, 1e-4 },
+        };
 
     [Theory]
     [MemberData(nameof(Moments))]

@@ -5,7 +5,9 @@ using StudentT = MathNet.Numerics.Distributions.StudentT;
 
 namespace CalibrationApi.Engine.Tests.Statistics;
 
-/// <summary>The fixed mixture against the general-purpose library's densities, by brute-force convolution (library: MathNet.Numerics).</summary>
+/// <summary>
+/// The fixed mixture against the general-purpose library's densities, by brute-force convolution (library: MathNet.Numerics).
+/// </summary>
 [Trait("Category", "Reference")]
 public sealed class BlurredStudentTTests
 {
@@ -78,7 +80,12 @@ public sealed class BlurredStudentTTests
         // Ten standard deviations in short pieces: the density of the t part is narrower than the normal one.
         var sum = 0.0;
         for (var i = -100; i < 100; i++)
-            sum += GaussLegendreRule.Integrate(t => Normal.PDF(0, deviation, t) * density(t), i * deviation / 10, (i + 1) * deviation / 10, 20);
+            sum += GaussLegendreRule.Integrate(
+                t => Normal.PDF(0, deviation, t) * density(t),
+                i * deviation / 10,
+                (i + 1) * deviation / 10,
+                20
+            );
         return sum;
     }
 }

@@ -16,10 +16,15 @@ public sealed class DoubleExponentialTests
     [InlineData(1.5)]
     [InlineData(7)]
     public void Integrate_PowerFromTheEnd_IsItsClosedForm(double power) =>
-        Assert.Equal(Math.Pow(3, power + 1) / (power + 1), DoubleExponential.Integrate(0, 3, x => Math.Pow(x, power)), 1e-7 * Math.Pow(3, power + 1));
+        Assert.Equal(
+            Math.Pow(3, power + 1) / (power + 1),
+            DoubleExponential.Integrate(0, 3, x => Math.Pow(x, power)),
+            1e-7 * Math.Pow(3, power + 1)
+        );
 
     [Fact]
-    public void Integrate_LogarithmAtTheEnd_IsItsClosedForm() => Assert.Equal(-1, DoubleExponential.Integrate(0, 1, x => Math.Log(x)), 1e-9);
+    public void Integrate_LogarithmAtTheEnd_IsItsClosedForm() =>
+        Assert.Equal(-1, DoubleExponential.Integrate(0, 1, x => Math.Log(x)), 1e-9);
 
     [Fact]
     public void Integrate_EmptyInterval_IsZero() => Assert.Equal(0, DoubleExponential.Integrate(2, 2, x => x));

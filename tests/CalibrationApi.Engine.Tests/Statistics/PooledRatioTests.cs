@@ -7,16 +7,17 @@ public sealed class PooledRatioTests
 {
     private static readonly RepeatabilityPrior OnePercent = new(0.01, 4, "test");
 
-    public static TheoryData<double[], double[]> Cases => new()
-    {
-        { [0.3634, 0.3620], [4e-6, 5e-6] },
-        { [0.36, 0.37, 0.35], [1e-6, 1e-4, 1e-3] },
-        { [0.36, 0.36, 0.36], [1e-6, 1e-6, 1e-6] },
-        { [0.30, 0.40, 0.36, 0.35, 0.37], [0, 0, 0, 0, 0] },
-        { [1, 2, 5], [0.01, 0.2, 1] },
-        { [0.36, 0.3601], [0.5, 0.5] },
-        { [0.36, 0.3600001, 0.36], [1e-12, 1e-12, 1e-12] },
-    };
+    public static TheoryData<double[], double[]> Cases =>
+        new()
+        {
+            { [0.3634, 0.3620], [4e-6, 5e-6] },
+            { [0.36, 0.37, 0.35], [1e-6, 1e-4, 1e-3] },
+            { [0.36, 0.36, 0.36], [1e-6, 1e-6, 1e-6] },
+            { [0.30, 0.40, 0.36, 0.35, 0.37], [0, 0, 0, 0, 0] },
+            { [1, 2, 5], [0.01, 0.2, 1] },
+            { [0.36, 0.3601], [0.5, 0.5] },
+            { [0.36, 0.3600001, 0.36], [1e-12, 1e-12, 1e-12] },
+        };
 
     [Theory]
     [MemberData(nameof(Cases))]
@@ -40,8 +41,7 @@ public sealed class PooledRatioTests
         NearlyEqual.Assert(weights.Zip(values, (w, k) => w * k).Sum() / weights.Sum(), pooled.Value, 1e-14);
         NearlyEqual.Assert(weights.Sum(), pooled.SumOfWeights, 1e-14);
         NearlyEqual.Assert(1 / weights.Sum(), pooled.RelativeVariance, 1e-14);
-        NearlyEqual.Assert(
-            pooled.BetweenVariance * weights.Sum(w => w * w) / (weights.Sum() * weights.Sum()), pooled.BetweenShare, 1e-14);
+        NearlyEqual.Assert(pooled.BetweenVariance * weights.Sum(w => w * w) / (weights.Sum() * weights.Sum()), pooled.BetweenShare, 1e-14);
     }
 
     [Theory]
@@ -103,9 +103,11 @@ public sealed class PooledRatioTests
     [Fact]
     public void Pool_OneCatchWalkingAway_ChangesTheIntervalWithoutAJump()
     {
-        var widths = Enumerable.Range(0, 2001)
+        var widths = Enumerable
+            .Range(0, 2001)
             .Select(i => Pooled.Of([0.36, 0.36, 0.36 * (1 + i * 1e-4)], [1e-6, 1e-6, 1e-6], OnePercent).RelativeVariance)
-            .Select(Math.Sqrt).ToArray();
+            .Select(Math.Sqrt)
+            .ToArray();
 
         Assert.All(widths.Zip(widths.Skip(1)), pair => Assert.InRange(pair.Second - pair.First, 0, 1e-4));
     }

@@ -4,19 +4,22 @@ using MathNet.Numerics.LinearAlgebra;
 
 namespace CalibrationApi.Engine.Tests.Statistics;
 
-/// <summary>Sums of squares under a scatter that is only known from a prior, against the general-purpose library and against series.</summary>
+/// <summary>
+/// Sums of squares under a scatter that is only known from a prior, against the general-purpose library and against series.
+/// </summary>
 public sealed class ScatterPriorTests
 {
     // Whatever part of each variance is known, for catches from alike to very unlike.
-    public static TheoryData<double[], double[]> Unequal => new()
-    {
-        { [1, 1, 1], [0.1, 0.1, 0.12] },
-        { [1, 1, 1], [0.1, 0.5, 1] },
-        { [1, 4, 1, 2], [0.2, 0.5, 2, 0] },
-        { [1, 1, 1, 1, 1], [0, 0, 0, 0, 3] },
-        { [1, 9], [1, 0.1] },
-        { [1, 1, 1, 1, 1, 1, 1, 1], [0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8] },
-    };
+    public static TheoryData<double[], double[]> Unequal =>
+        new()
+        {
+            { [1, 1, 1], [0.1, 0.1, 0.12] },
+            { [1, 1, 1], [0.1, 0.5, 1] },
+            { [1, 4, 1, 2], [0.2, 0.5, 2, 0] },
+            { [1, 1, 1, 1, 1], [0, 0, 0, 0, 3] },
+            { [1, 9], [1, 0.1] },
+            { [1, 1, 1, 1, 1, 1, 1, 1], [0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8] },
+        };
 
     // v = 0: Q / (c - 1) is F with c - 1 and nu degrees of freedom (the library's incomplete beta function).
     [Theory]
@@ -53,8 +56,11 @@ public sealed class ScatterPriorTests
         var shares = ScatterShares.Of(scatter, known);
         foreach (var q in (double[])[0.5, 2, 6, 12, 25])
         {
-            var expected = Enumerable.Range(0, 400)
-                .Average(i => Ruben(Eigenvalues(scatter, known, 4 / MathNet.Numerics.Distributions.ChiSquared.InvCDF(4, (i + 0.5) / 400)), q));
+            var expected = Enumerable
+                .Range(0, 400)
+                .Average(i =>
+                    Ruben(Eigenvalues(scatter, known, 4 / MathNet.Numerics.Distributions.ChiSquared.InvCDF(4, (i + 0.5) / 400)), q)
+                );
 
             Assert.Equal(expected, ScatterPrior.Of(4).UpperTail(q, shares), 0.0015);
         }

@@ -51,7 +51,8 @@ public sealed class StudentTShrinkageTests
 
         static double BruteForce(double measured, double uncertainty)
         {
-            double sum = 0, share = 0;
+            double sum = 0,
+                share = 0;
             for (var logW = -8.0; logW < 40; logW += 0.005)
             {
                 var variance = Math.Exp(logW) + uncertainty * uncertainty;

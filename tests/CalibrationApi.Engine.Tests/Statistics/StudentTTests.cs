@@ -4,7 +4,8 @@ namespace CalibrationApi.Engine.Tests.Statistics;
 
 public sealed class StudentTTests
 {
-    public static TheoryData<double> DegreesOfFreedom => [1, 1.5, 2, 2.5, 3, 4, 5.59, 10, 30, 120, 999, 9.99e3, 1e4, 1.01e4, 1e7, 1e12, double.PositiveInfinity];
+    public static TheoryData<double> DegreesOfFreedom =>
+        [1, 1.5, 2, 2.5, 3, 4, 5.59, 10, 30, 120, 999, 9.99e3, 1e4, 1.01e4, 1e7, 1e12, double.PositiveInfinity];
 
     [Theory]
     [MemberData(nameof(DegreesOfFreedom))]
@@ -36,7 +37,8 @@ public sealed class StudentTTests
     public void CoverageFactor_MoreDegreesOfFreedom_IsSmaller()
     {
         var factors = ((double[])[1, 1.2, 2, 3, 5, 9, 30, 1e3, 9.9e3, 1.1e4, 1e8, double.PositiveInfinity])
-            .Select(nu => StudentT.CoverageFactor(0.95, nu)).ToArray();
+            .Select(nu => StudentT.CoverageFactor(0.95, nu))
+            .ToArray();
 
         Assert.All(factors.Zip(factors.Skip(1)), pair => Assert.True(pair.First > pair.Second));
     }

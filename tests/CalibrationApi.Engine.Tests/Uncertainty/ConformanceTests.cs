@@ -8,7 +8,11 @@ public sealed class ConformanceTests
 
     [Fact]
     public void Probability_EstimateInTheMiddle_IsTheCoverageOfTheHalfWidth() =>
-        Assert.Equal(0.95, Conformance.Probability(1, TwoPartUncertainty.Of(0.01, Infinite), 1 - 0.01959963984540054, 1 + 0.01959963984540054), 1e-13);
+        Assert.Equal(
+            0.95,
+            Conformance.Probability(1, TwoPartUncertainty.Of(0.01, Infinite), 1 - 0.01959963984540054, 1 + 0.01959963984540054),
+            1e-13
+        );
 
     [Fact]
     public void Probability_EstimateOnOneFarLimit_IsAHalf() =>
@@ -28,14 +32,18 @@ public sealed class ConformanceTests
     }
 
     [Fact]
-    public void Probability_FewDegreesOfFreedom_IsLowerThanNormalInsideTheLimits() => Assert.True(
-        Conformance.Probability(1, TwoPartUncertainty.Of(0.02, 4), 0.95, 1.05) < Conformance.Probability(1, TwoPartUncertainty.Of(0.02, Infinite), 0.95, 1.05));
+    public void Probability_FewDegreesOfFreedom_IsLowerThanNormalInsideTheLimits() =>
+        Assert.True(
+            Conformance.Probability(1, TwoPartUncertainty.Of(0.02, 4), 0.95, 1.05)
+                < Conformance.Probability(1, TwoPartUncertainty.Of(0.02, Infinite), 0.95, 1.05)
+        );
 
     [Fact]
     public void Probability_GrowingUncertaintyAboutTheSameEstimate_FallsTowardsZero()
     {
         var probabilities = ((double[])[0.005, 0.02, 0.05, 0.2, 1, 100])
-            .Select(u => Conformance.Probability(1, TwoPartUncertainty.Of(u, 5), 0.95, 1.05)).ToArray();
+            .Select(u => Conformance.Probability(1, TwoPartUncertainty.Of(u, 5), 0.95, 1.05))
+            .ToArray();
 
         Assert.All(probabilities.Zip(probabilities.Skip(1)), pair => Assert.True(pair.First > pair.Second));
         Assert.InRange(probabilities[^1], 0, 0.001);

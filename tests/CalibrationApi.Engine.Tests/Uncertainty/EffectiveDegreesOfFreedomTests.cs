@@ -7,8 +7,7 @@ public sealed class EffectiveDegreesOfFreedomTests
     private const double Infinite = double.PositiveInfinity;
 
     [Fact]
-    public void Combine_OnePart_KeepsItsDegreesOfFreedom() =>
-        Assert.Equal(4, EffectiveDegreesOfFreedom.Combine((0.0001, 4)), 1e-12);
+    public void Combine_OnePart_KeepsItsDegreesOfFreedom() => Assert.Equal(4, EffectiveDegreesOfFreedom.Combine((0.0001, 4)), 1e-12);
 
     [Fact]
     public void Combine_TwoEqualParts_AddTheirDegreesOfFreedom() =>

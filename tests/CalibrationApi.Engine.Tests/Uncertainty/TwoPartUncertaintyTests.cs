@@ -28,7 +28,11 @@ public sealed class TwoPartUncertaintyTests
     {
         var uncertainty = new TwoPartUncertainty(1, 4, ratio * ratio);
 
-        NearlyEqual.Assert(Math.Sqrt(2.776445105197793 * 2.776445105197793 + Math.Pow(1.959963984540054 * ratio, 2)), uncertainty.Expanded(0.95), 1e-11);
+        NearlyEqual.Assert(
+            Math.Sqrt(2.776445105197793 * 2.776445105197793 + Math.Pow(1.959963984540054 * ratio, 2)),
+            uncertainty.Expanded(0.95),
+            1e-11
+        );
     }
 
     // A worse scale never gives a surer result. The formula of Welch and Satterthwaite fails here.
@@ -38,7 +42,10 @@ public sealed class TwoPartUncertaintyTests
     [InlineData(15)]
     public void Expanded_GrowingKnownPart_Grows(double degreesOfFreedom)
     {
-        var widths = Enumerable.Range(0, 60).Select(step => new TwoPartUncertainty(1, degreesOfFreedom, step * step / 400.0).Expanded(0.95)).ToArray();
+        var widths = Enumerable
+            .Range(0, 60)
+            .Select(step => new TwoPartUncertainty(1, degreesOfFreedom, step * step / 400.0).Expanded(0.95))
+            .ToArray();
 
         Assert.All(widths.Zip(widths.Skip(1)), pair => Assert.True(pair.Second > pair.First));
     }
@@ -117,7 +124,8 @@ public sealed class TwoPartUncertaintyTests
 
     private static double CoverageByIntegration(double degreesOfFreedom, double ratio, double limit)
     {
-        double sum = 0, weights = 0;
+        double sum = 0,
+            weights = 0;
         for (var x = -40.0; x < 5; x += 0.005)
         {
             var weight = Math.Exp(degreesOfFreedom / 2 * (x - Math.Exp(x)));

@@ -35,8 +35,13 @@ public sealed class ElementContentTests
     [Theory]
     [InlineData(1.136, Plausibility.Unusual)]
     [InlineData(1.137, Plausibility.Impossible)]
-    public void Judge_UncertainValues_AllowsForIt(double fill, Plausibility expected) => Assert.Equal(
-        expected, new ElementContent(new(new Volume(1e-3)), new(new BulkDensity(800)), ElementKind.ClosedPockets).Judge(new MassPerRevolution(0.8 * fill), 0.02).Plausibility);
+    public void Judge_UncertainValues_AllowsForIt(double fill, Plausibility expected) =>
+        Assert.Equal(
+            expected,
+            new ElementContent(new(new Volume(1e-3)), new(new BulkDensity(800)), ElementKind.ClosedPockets)
+                .Judge(new MassPerRevolution(0.8 * fill), 0.02)
+                .Plausibility
+        );
 
     // Canola of 660 kg/m3 in 0.03 L is 19.8 g, 0.0437 lb; 0.132 lb per revolution would be three times that.
     [Theory]
@@ -52,7 +57,9 @@ public sealed class ElementContentTests
         Assert.Equal((FindingCode.MoreThanTheElementHolds, Severity.Stop), (finding!.Code, finding.Severity));
         Assert.StartsWith(
             "The measured value, 0.132 lb/rev, is more than the element small seed can deliver: full it holds 0.04365 lb/rev and this would fill it to 302 %.",
-            DisplayUnits.UnitedStates.Write(finding.Detail), StringComparison.Ordinal);
+            DisplayUnits.UnitedStates.Write(finding.Detail),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -62,7 +69,11 @@ public sealed class ElementContentTests
 
         var unusual = content.FindingOf("The start value", new MassPerRevolution(0.0198 * 1.3), 0.1);
         Assert.Equal((FindingCode.FillUnlikeExpected, Severity.Warning), (unusual!.Code, unusual.Severity));
-        Assert.StartsWith("The start value, 0.02574 kg/rev, would fill this element to 130 %; about 90 % is usual (judgement).", unusual.Detail.InMetric(), StringComparison.Ordinal);
+        Assert.StartsWith(
+            "The start value, 0.02574 kg/rev, would fill this element to 130 %; about 90 % is usual (judgement).",
+            unusual.Detail.InMetric(),
+            StringComparison.Ordinal
+        );
         Assert.Null(content.FindingOf("The start value", new MassPerRevolution(0.0178), 0.1));
     }
 

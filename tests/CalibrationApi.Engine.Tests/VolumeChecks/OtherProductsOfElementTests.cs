@@ -14,7 +14,8 @@ public sealed class OtherProductsOfElementTests
             [
                 new KnownDelivery(null, new(new MassPerRevolution(0.40), 0.02), new(new BulkDensity(800), 0.03)),
                 new KnownDelivery("peas", new(new MassPerRevolution(0.45), 0), new(new BulkDensity(750), 0)),
-            ]).Expected;
+            ]
+        ).Expected;
 
         NearlyEqual.Assert(600 * Math.Sqrt(0.40 / 800 * 0.45 / 750), median.KilogramsPerRevolution, 1e-12);
         NearlyEqual.Assert(Math.Sqrt(0.01 * 0.01 + 0.05 * 0.05 * 1.5 + (0.03 * 0.03 + 0.02 * 0.02) / 2 / 2), spread, 1e-12);
@@ -28,7 +29,10 @@ public sealed class OtherProductsOfElementTests
     [InlineData(0.82, true)]
     public void FindingOf_ValueBesideTheExpectedOne_BeginsAtTwoStandardDeviations(double ratio, bool found)
     {
-        var others = new OtherProductsOfElement(new(new BulkDensity(600)), [new KnownDelivery("wheat", new(new MassPerRevolution(0.4)), new(new BulkDensity(800)))]);
+        var others = new OtherProductsOfElement(
+            new(new BulkDensity(600)),
+            [new KnownDelivery("wheat", new(new MassPerRevolution(0.4)), new(new BulkDensity(800)))]
+        );
         NearlyEqual.Assert(Math.Sqrt(2 * 0.03 * 0.03 + 0.02 * 0.02 + 2 * 0.05 * 0.05), others.Expected.Spread, 1e-12);
 
         Assert.Equal(found, others.FindingOf(new MassPerRevolution(0.3 * ratio), 0) is not null);

@@ -16,14 +16,30 @@ public sealed class VolumeCheckTests
 
         NearlyEqual.Assert(0.61e-3 * 620 * 0.9, expected.Median.KilogramsPerRevolution);
         NearlyEqual.Assert(Math.Sqrt(0.03 * 0.03 + 0.02 * 0.02 + 0.15 * 0.15), expected.Spread);
-        NearlyEqual.Assert(expected.Median.KilogramsPerRevolution * Math.Exp(-Z * expected.Spread), expected.Lower.KilogramsPerRevolution, 1e-9);
-        NearlyEqual.Assert(expected.Median.KilogramsPerRevolution * Math.Exp(Z * expected.Spread), expected.Upper.KilogramsPerRevolution, 1e-9);
+        NearlyEqual.Assert(
+            expected.Median.KilogramsPerRevolution * Math.Exp(-Z * expected.Spread),
+            expected.Lower.KilogramsPerRevolution,
+            1e-9
+        );
+        NearlyEqual.Assert(
+            expected.Median.KilogramsPerRevolution * Math.Exp(Z * expected.Spread),
+            expected.Upper.KilogramsPerRevolution,
+            1e-9
+        );
     }
 
     [Fact]
-    public void Assumptions_NothingStated_AreAllListed() => Assert.Equal(
-        ["bulkDensity/relativeUncertainty", "displacement/relativeUncertainty", "fillEfficiency", "fillEfficiencySpread", "massPerRevolution/relativeUncertainty"],
-        Of(Question() with { Checked = new(new MassPerRevolution(0.342)) }).Assumptions.Select(assumption => assumption.Name));
+    public void Assumptions_NothingStated_AreAllListed() =>
+        Assert.Equal(
+            [
+                "bulkDensity/relativeUncertainty",
+                "displacement/relativeUncertainty",
+                "fillEfficiency",
+                "fillEfficiencySpread",
+                "massPerRevolution/relativeUncertainty",
+            ],
+            Of(Question() with { Checked = new(new MassPerRevolution(0.342)) }).Assumptions.Select(assumption => assumption.Name)
+        );
 
     [Fact]
     public void Expected_OwnFillEfficiency_TakesItAndItsSpread()
@@ -41,12 +57,14 @@ public sealed class VolumeCheckTests
     [InlineData(0.45e-3)]
     public void Expected_LearnedFromAnotherProduct_ScalesWithDensity(double displacement)
     {
-        var result = Of(Question() with
-        {
-            Displacement = new(new Volume(displacement), 0.5),
-            Density = new(new BulkDensity(960), 0.01),
-            Fill = new LearnedFill(new(new MassPerRevolution(0.342), 0.012), new(new BulkDensity(620), 0.02), 0.04),
-        });
+        var result = Of(
+            Question() with
+            {
+                Displacement = new(new Volume(displacement), 0.5),
+                Density = new(new BulkDensity(960), 0.01),
+                Fill = new LearnedFill(new(new MassPerRevolution(0.342), 0.012), new(new BulkDensity(620), 0.02), 0.04),
+            }
+        );
 
         NearlyEqual.Assert(0.342 * 960 / 620, result.Expected.Median.KilogramsPerRevolution);
         NearlyEqual.Assert(Math.Sqrt(0.01 * 0.01 + 0.012 * 0.012 + 0.02 * 0.02 + 0.04 * 0.04), result.Expected.Spread);
@@ -61,7 +79,10 @@ public sealed class VolumeCheckTests
         var expected = result.Expected;
 
         NearlyEqual.Assert(0.40 / expected.Median.KilogramsPerRevolution, result.Checked!.Ratio);
-        NearlyEqual.Assert(Math.Log(result.Checked.Ratio) / Math.Sqrt(expected.Spread * expected.Spread + 0.012 * 0.012), result.Checked.Deviations!.Value);
+        NearlyEqual.Assert(
+            Math.Log(result.Checked.Ratio) / Math.Sqrt(expected.Spread * expected.Spread + 0.012 * 0.012),
+            result.Checked.Deviations!.Value
+        );
         NearlyEqual.Assert(0.40 / (0.61e-3 * 620), result.Checked.FillEfficiency.Median.Fraction);
         NearlyEqual.Assert(Math.Sqrt(0.03 * 0.03 + 0.02 * 0.02 + 0.012 * 0.012), result.Checked.FillEfficiency.Spread);
     }
@@ -79,7 +100,9 @@ public sealed class VolumeCheckTests
 
     [Fact]
     public void Deviations_NoUncertaintyAnywhere_AreNotSaid() =>
-        Assert.Null(Of(Certain() with { Fill = new StatedFill(0.9, 0), Checked = new(new MassPerRevolution(0.34), 0) }).Checked!.Deviations);
+        Assert.Null(
+            Of(Certain() with { Fill = new StatedFill(0.9, 0), Checked = new(new MassPerRevolution(0.34), 0) }).Checked!.Deviations
+        );
 
     [Fact]
     public void Findings_UsualValue_AreNone() => Assert.Empty(Of(Question() with { Checked = new(new MassPerRevolution(0.342)) }).Findings);
@@ -107,7 +130,9 @@ public sealed class VolumeCheckTests
     [InlineData(null, 1.75, FindingCode.MoreThanTheElementHolds, Severity.Stop)]
     public void Findings_FullerThanUsual_FollowTheKindOfTheElement(ElementKind? kind, double fill, string code, Severity severity)
     {
-        var finding = Assert.Single(Of(Question() with { Kind = kind, Checked = new(new MassPerRevolution(0.61e-3 * 620 * fill)) }).Findings);
+        var finding = Assert.Single(
+            Of(Question() with { Kind = kind, Checked = new(new MassPerRevolution(0.61e-3 * 620 * fill)) }).Findings
+        );
 
         Assert.Equal((code, severity), (finding.Code, finding.Severity));
     }
@@ -117,7 +142,9 @@ public sealed class VolumeCheckTests
     [Fact]
     public void Findings_LittleMoreThanTheElementHolds_NameNoSlip()
     {
-        var finding = Assert.Single(Of(Question() with { Checked = new(new MassPerRevolution(0.4)), DensityUnit = UnitTable.Get("kg/hL") }).Findings);
+        var finding = Assert.Single(
+            Of(Question() with { Checked = new(new MassPerRevolution(0.4)), DensityUnit = UnitTable.Get("kg/hL") }).Findings
+        );
 
         Assert.Equal(FindingCode.FillUnlikeExpected, finding.Code);
         Assert.DoesNotContain("would fit", finding.Detail.InMetric(), StringComparison.Ordinal);
@@ -127,7 +154,11 @@ public sealed class VolumeCheckTests
     [InlineData(342, "grams taken as kilograms")]
     [InlineData(0.000342, "kilograms taken as grams")]
     public void Findings_GramsAndKilogramsMixedUp_AreNamed(double value, string expected) =>
-        Assert.Contains(expected, Assert.Single(Of(Question() with { Checked = new(new MassPerRevolution(value)) }).Findings).Detail.InMetric(), StringComparison.Ordinal);
+        Assert.Contains(
+            expected,
+            Assert.Single(Of(Question() with { Checked = new(new MassPerRevolution(value)) }).Findings).Detail.InMetric(),
+            StringComparison.Ordinal
+        );
 
     [Fact]
     public void Findings_SlipOfTheDensity_StartsFromTheUnitThatWasStated()
@@ -155,22 +186,27 @@ public sealed class VolumeCheckTests
     [InlineData(null, 1.06, FindingCode.FillUnlikeExpected)]
     [InlineData(null, 1.60, FindingCode.FillUnlikeExpected)]
     [InlineData(null, 1.61, FindingCode.MoreThanTheElementHolds)]
-    public void Findings_FillEfficiencyThatIsTooHighItself_AreWarnedOf(ElementKind? kind, double fill, string? expected) => Assert.Equal(
-        expected is null ? [] : [expected], Of(Question() with { Kind = kind, Fill = new StatedFill(fill, 0.05) }).Findings.Select(finding => finding.Code));
+    public void Findings_FillEfficiencyThatIsTooHighItself_AreWarnedOf(ElementKind? kind, double fill, string? expected) =>
+        Assert.Equal(
+            expected is null ? [] : [expected],
+            Of(Question() with { Kind = kind, Fill = new StatedFill(fill, 0.05) }).Findings.Select(finding => finding.Code)
+        );
 
-    private static VolumeCheckQuestion Question() => new()
-    {
-        Element = "coarse roller",
-        Displacement = new(new Volume(0.61e-3)),
-        Density = new(new BulkDensity(620)),
-        DensityUnit = UnitTable.Get("kg/hL"),
-    };
+    private static VolumeCheckQuestion Question() =>
+        new()
+        {
+            Element = "coarse roller",
+            Displacement = new(new Volume(0.61e-3)),
+            Density = new(new BulkDensity(620)),
+            DensityUnit = UnitTable.Get("kg/hL"),
+        };
 
-    private static VolumeCheckQuestion Certain() => Question() with
-    {
-        Displacement = new(new Volume(0.61e-3), 0),
-        Density = new(new BulkDensity(620), 0),
-    };
+    private static VolumeCheckQuestion Certain() =>
+        Question() with
+        {
+            Displacement = new(new Volume(0.61e-3), 0),
+            Density = new(new BulkDensity(620), 0),
+        };
 
     private static VolumeCheckResult Of(VolumeCheckQuestion question) => VolumeCheckEvaluation.Evaluate(question);
 }

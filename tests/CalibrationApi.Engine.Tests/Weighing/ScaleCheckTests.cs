@@ -19,17 +19,25 @@ public sealed class ScaleCheckTests
 
     // Least squares through the origin by hand: (5 x 0.02 + 20 x 0.04) / (25 + 400).
     [Fact]
-    public void Error_UnequalReadings_IsTheSlopeThroughTheOrigin() => NearlyEqual.Assert(
-        (5 * 0.02 + 20 * 0.04) / 425, ScaleCheckEvaluation.Evaluate(Platform, [Reading(5, 5.02), Reading(20, 20.04)]).Error, 1e-10);
+    public void Error_UnequalReadings_IsTheSlopeThroughTheOrigin() =>
+        NearlyEqual.Assert(
+            (5 * 0.02 + 20 * 0.04) / 425,
+            ScaleCheckEvaluation.Evaluate(Platform, [Reading(5, 5.02), Reading(20, 20.04)]).Error,
+            1e-10
+        );
 
     [Fact]
-    public void StandardUncertainty_OneReading_IsItsRounding() => NearlyEqual.Assert(
-        0.02 / Math.Sqrt(12) / 20, ScaleCheckEvaluation.Evaluate(Platform, [Reading(20, 20.02)]).StandardUncertainty);
+    public void StandardUncertainty_OneReading_IsItsRounding() =>
+        NearlyEqual.Assert(0.02 / Math.Sqrt(12) / 20, ScaleCheckEvaluation.Evaluate(Platform, [Reading(20, 20.02)]).StandardUncertainty);
 
     // Residuals of +-0.06 kg about a slope of zero outweigh the rounding of 20 g.
     [Fact]
-    public void StandardUncertainty_ReadingsThatScatter_IsThatOfTheirResiduals() => NearlyEqual.Assert(
-        Math.Sqrt(2 * 0.06 * 0.06 / 1 / 800), ScaleCheckEvaluation.Evaluate(Platform, [Reading(20, 20.06), Reading(20, 19.94)]).StandardUncertainty, 1e-9);
+    public void StandardUncertainty_ReadingsThatScatter_IsThatOfTheirResiduals() =>
+        NearlyEqual.Assert(
+            Math.Sqrt(2 * 0.06 * 0.06 / 1 / 800),
+            ScaleCheckEvaluation.Evaluate(Platform, [Reading(20, 20.06), Reading(20, 19.94)]).StandardUncertainty,
+            1e-9
+        );
 
     // Known masses are one set and share their error: it does not shrink with their number.
     [Fact]

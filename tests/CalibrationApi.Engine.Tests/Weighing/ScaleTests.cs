@@ -84,9 +84,11 @@ public sealed class ScaleTests
     }
 
     [Fact]
-    public void RandomUncertainty_ThreeWaysOfTaring_AreOrderedAsTheirReadings() => Assert.True(
-        Platform.RandomUncertainty(TareReading.Shared) < Platform.RandomUncertainty(TareReading.Zeroed)
-        && Platform.RandomUncertainty(TareReading.Zeroed) < Platform.RandomUncertainty(TareReading.Each));
+    public void RandomUncertainty_ThreeWaysOfTaring_AreOrderedAsTheirReadings() =>
+        Assert.True(
+            Platform.RandomUncertainty(TareReading.Shared) < Platform.RandomUncertainty(TareReading.Zeroed)
+                && Platform.RandomUncertainty(TareReading.Zeroed) < Platform.RandomUncertainty(TareReading.Each)
+        );
 
     [Theory]
     [InlineData(TareReading.Each, 0)]

@@ -6,15 +6,17 @@ namespace CalibrationApi.Engine.Tests.Wheels;
 public sealed class WorkingWidthTests
 {
     [Fact]
-    public void OfOpeners_TimesSpacing_IsTheNominalWidth() =>
-        NearlyEqual.Assert(9, WorkingWidth.OfOpeners(60, new Length(0.15)).Metres);
+    public void OfOpeners_TimesSpacing_IsTheNominalWidth() => NearlyEqual.Assert(9, WorkingWidth.OfOpeners(60, new Length(0.15)).Metres);
 
     [Fact]
     public void Width_WithoutMeasurement_IsCoveredAndUsedAsBuilt()
     {
         var width = new WorkingWidth(new Length(9));
 
-        Assert.Equal((9, 9, 0, 0, 1), (width.Effective.Metres, width.Used.Metres, width.Overlap.Metres, width.OverlapShare, width.RateFactor));
+        Assert.Equal(
+            (9, 9, 0, 0, 1),
+            (width.Effective.Metres, width.Used.Metres, width.Overlap.Metres, width.OverlapShare, width.RateFactor)
+        );
     }
 
     [Fact]

@@ -5,7 +5,11 @@ namespace CalibrationApi.Simulation.Tests.Studies;
 
 public sealed class StudyCaseTests
 {
-    private static readonly StudyCase Third = new("a third", [1, 2], (_, random) => random.NextDouble() < 1 / 3.0) { AtLeast = 0.3, AtMost = 0.36 };
+    private static readonly StudyCase Third = new("a third", [1, 2], (_, random) => random.NextDouble() < 1 / 3.0)
+    {
+        AtLeast = 0.3,
+        AtMost = 0.36,
+    };
 
     // However the trials are shared out, each has its own stream.
     [Fact]
@@ -70,9 +74,13 @@ public sealed class StudyCaseTests
     public void Readme_Tables_HoldEveryCaseAndNoBrokenFigure()
     {
         var document = File.ReadAllText(Repository.PathOf(StudyTables.Document));
-        var tables = document[document.IndexOf(StudyTables.Begin, StringComparison.Ordinal)..document.IndexOf(StudyTables.End, StringComparison.Ordinal)];
+        var tables = document[
+            document.IndexOf(StudyTables.Begin, StringComparison.Ordinal)..document.IndexOf(StudyTables.End, StringComparison.Ordinal)
+        ];
 
-        Assert.All(Study.All.SelectMany(study => study.Cases), one => Assert.Contains($"| {one.Name} | {one.Bound} |", tables, StringComparison.Ordinal));
+        Assert.All(Study.All.SelectMany(study => study.Cases), one =>
+            Assert.Contains($"| {one.Name} | {one.Bound} |", tables, StringComparison.Ordinal)
+        );
         Assert.Contains($"### {NumberInUseStudy.Title}", tables, StringComparison.Ordinal);
         Assert.DoesNotContain("(!)", tables, StringComparison.Ordinal);
     }

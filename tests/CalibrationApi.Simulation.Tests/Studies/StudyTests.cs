@@ -125,7 +125,8 @@ public sealed class NumberInUseTests
 
         Assert.True(
             NumberInUseStudy.Holds(deviation, catches, errors with { Followed = errors.Followed / Allowance }),
-            $"Old number off by {deviation}, {catches} catches: {errors}.");
+            $"Old number off by {deviation}, {catches} catches: {errors}."
+        );
     }
 }
 

@@ -8,8 +8,7 @@ public sealed record NotPrimed(double Kilograms) : Mistake
     public override bool HappensIn(int position) => position == 0;
 
     /// <inheritdoc/>
-    public override double Ratio(OneCatch honest) =>
-        honest.Position == 0 ? 1 - Kilograms / (honest.PerRevolution * honest.Turns) : 1;
+    public override double Ratio(OneCatch honest) => honest.Position == 0 ? 1 - Kilograms / (honest.PerRevolution * honest.Turns) : 1;
 
     internal override void AtTheMachine(OneCatch one) => one.HeldBack += Kilograms;
 }

@@ -10,7 +10,11 @@ public sealed record WrongValueInForce(double Factor) : Mistake
     /// <inheritdoc/>
     public override double Ratio(OneCatch honest) => 1 / Factor;
 
-    internal override CatchTest InTheQuestion(CatchTest question) => question.Reference is { } reference
-        ? question with { Reference = reference with { Value = new MassPerRevolution(reference.Value.KilogramsPerRevolution * Factor) } }
-        : throw new InvalidOperationException("A test without a value in force cannot have a wrong one.");
+    internal override CatchTest InTheQuestion(CatchTest question) =>
+        question.Reference is { } reference
+            ? question with
+            {
+                Reference = reference with { Value = new MassPerRevolution(reference.Value.KilogramsPerRevolution * Factor) },
+            }
+            : throw new InvalidOperationException("A test without a value in force cannot have a wrong one.");
 }

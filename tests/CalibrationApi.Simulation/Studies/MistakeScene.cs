@@ -8,7 +8,8 @@ namespace CalibrationApi.Simulation.Studies;
 internal sealed record MistakeScene
 {
     /// <summary>Displacement of the other elements of the machine, over that of the one meant.</summary>
-    public const double CoarseElement = 5, FineElement = 0.2;
+    public const double CoarseElement = 5,
+        FineElement = 0.2;
 
     /// <summary>Density of the other product of the machine, over that of the one meant.</summary>
     public const double HeavyProduct = 3;
@@ -23,7 +24,13 @@ internal sealed record MistakeScene
     public static MistakeScene Usual { get; } = new() { Scene = Scene.Usual, Container = 1.62 };
 
     /// <summary>The same catches in a container of 13 kg; the count was checked.</summary>
-    public static MistakeScene HeavyContainer { get; } = new() { Scene = Scene.Usual, Container = 13, RuledOut = [MistakeCode.CountHalved] };
+    public static MistakeScene HeavyContainer { get; } =
+        new()
+        {
+            Scene = Scene.Usual,
+            Container = 13,
+            RuledOut = [MistakeCode.CountHalved],
+        };
 
     public required Scene Scene { get; init; }
 
@@ -66,31 +73,38 @@ internal sealed record MistakeScene
             PointsToCatch = Points,
             Mistakes = Mistake is null ? [] : [Mistake],
             WritesNetOnly = NetOnly,
-            Asked = test => test with
-            {
-                Reference = new ReferenceValue(new MassPerRevolution(inForce), ReferenceKind.ValueInForce, OldUncertainty, FromAnotherScale: true),
-                Context = KnowsTheMachine ? Known() : new MistakeContext { NewLot = NewLot, RuledOut = RuledOut },
-            },
+            Asked = test =>
+                test with
+                {
+                    Reference = new ReferenceValue(
+                        new MassPerRevolution(inForce),
+                        ReferenceKind.ValueInForce,
+                        OldUncertainty,
+                        FromAnotherScale: true
+                    ),
+                    Context = KnowsTheMachine ? Known() : new MistakeContext { NewLot = NewLot, RuledOut = RuledOut },
+                },
         };
     }
 
     private static double BlurredChange => Engine.Statistics.BlurredStudentT.DegreesOfFreedom;
 
-    private MistakeContext Known() => new()
-    {
-        ContainerCapacity = new Mass(Capacity),
-        ContainerTare = new Mass(Container),
-        OtherContainers = [new OtherContainer("bucket", new Mass(LightContainer)), new OtherContainer("tub", new Mass(Container))],
-        OtherElements = [Other("coarse roller", CoarseElement), Other("fine roller", FineElement)],
-        OtherProducts = [Other("granular fertilizer", HeavyProduct)],
-        CatchPoints = Points,
-        NewLot = NewLot,
-        EnteredInPounds = EnteredInPounds,
-        CountedAs = CountedAs,
-        MeterRevolutionsPerTurn = MeterRevolutionsPerTurn,
-        ReferenceInPounds = ReferenceInPounds,
-        RuledOut = RuledOut,
-    };
+    private MistakeContext Known() =>
+        new()
+        {
+            ContainerCapacity = new Mass(Capacity),
+            ContainerTare = new Mass(Container),
+            OtherContainers = [new OtherContainer("bucket", new Mass(LightContainer)), new OtherContainer("tub", new Mass(Container))],
+            OtherElements = [Other("coarse roller", CoarseElement), Other("fine roller", FineElement)],
+            OtherProducts = [Other("granular fertilizer", HeavyProduct)],
+            CatchPoints = Points,
+            NewLot = NewLot,
+            EnteredInPounds = EnteredInPounds,
+            CountedAs = CountedAs,
+            MeterRevolutionsPerTurn = MeterRevolutionsPerTurn,
+            ReferenceInPounds = ReferenceInPounds,
+            RuledOut = RuledOut,
+        };
 
     private OtherDelivery Other(string name, double ratio) => new(name, new MassPerRevolution(ratio * Scene.PerRevolution));
 }

@@ -33,8 +33,8 @@ public static class NumberInUseStudy
     public static double MostOverLeaving(int catches) => catches == 1 ? 1.25 : 1.15;
 
     /// <summary>Whether an answer that is followed pays.</summary>
-    public static bool Holds(double deviation, int catches, Errors errors) => errors.Followed <= MostAnywhere
-        && (deviation != MostWhereRight || errors.Followed <= MostOverLeaving(catches) * errors.Left);
+    public static bool Holds(double deviation, int catches, Errors errors) =>
+        errors.Followed <= MostAnywhere && (deviation != MostWhereRight || errors.Followed <= MostOverLeaving(catches) * errors.Left);
 
     /// <summary>Simulates tests of the bulk scene that reach the wanted precision and end in keep or adopt.</summary>
     public static Errors Run(double deviation, int catches, int trials)
@@ -55,7 +55,10 @@ public static class NumberInUseStudy
         });
         var count = blocks.Sum(block => block.Count);
         return new Errors(
-            Math.Sqrt(blocks.Sum(block => block.Left) / count), Math.Sqrt(blocks.Sum(block => block.Followed) / count), Math.Sqrt(blocks.Sum(block => block.Adopted) / count));
+            Math.Sqrt(blocks.Sum(block => block.Left) / count),
+            Math.Sqrt(blocks.Sum(block => block.Followed) / count),
+            Math.Sqrt(blocks.Sum(block => block.Adopted) / count)
+        );
     }
 
     /// <summary>The table, and how many of its figures are outside what is asked.</summary>
@@ -63,10 +66,21 @@ public static class NumberInUseStudy
     {
         var text = new StringBuilder();
         var broken = 0;
-        text.Append(CultureInfo.InvariantCulture, $"### {Title}\n\nRoot mean square error of the number in use, in per cent, over tests of the bulk scene that end in keep or adopt; the old number is off by a normal deviate and known to 1 %, 1 % from day to day, repeatability from its prior. ");
-        text.Append("\"Left\": the old number stays whatever is found; \"followed\": it stays with keep and gives way to valueToUse with adopt; \"measured\": the measured value always takes its place. ");
-        text.Append(CultureInfo.InvariantCulture, $"Asked: followed at most 2 %, and where the old number is right to 1 % at most {MostOverLeaving(1)} times left with one catch, {MostOverLeaving(2)} with more.\nSeed {Study.Seed}, {trials} tests for each figure.\n\n");
-        text.Append(CultureInfo.InvariantCulture, $"| per cent, by number of catches | {string.Join(" | ", Catches)} |\n|---|{string.Concat(Catches.Select(_ => "---:|"))}\n");
+        text.Append(
+            CultureInfo.InvariantCulture,
+            $"### {Title}\n\nRoot mean square error of the number in use, in per cent, over tests of the bulk scene that end in keep or adopt; the old number is off by a normal deviate and known to 1 %, 1 % from day to day, repeatability from its prior. "
+        );
+        text.Append(
+            "\"Left\": the old number stays whatever is found; \"followed\": it stays with keep and gives way to valueToUse with adopt; \"measured\": the measured value always takes its place. "
+        );
+        text.Append(
+            CultureInfo.InvariantCulture,
+            $"Asked: followed at most 2 %, and where the old number is right to 1 % at most {MostOverLeaving(1)} times left with one catch, {MostOverLeaving(2)} with more.\nSeed {Study.Seed}, {trials} tests for each figure.\n\n"
+        );
+        text.Append(
+            CultureInfo.InvariantCulture,
+            $"| per cent, by number of catches | {string.Join(" | ", Catches)} |\n|---|{string.Concat(Catches.Select(_ => "---:|"))}\n"
+        );
         foreach (var deviation in Deviations)
         {
             var errors = Catches.ToDictionary(catches => catches, catches => Run(deviation, catches, trials));
@@ -75,8 +89,11 @@ public static class NumberInUseStudy
             Row("followed", each => each.Followed, mark: true);
             Row("measured", each => each.Adopted);
 
-            void Row(string what, Func<Errors, double> figure, bool mark = false) => text.Append(CultureInfo.InvariantCulture,
-                $"| old number off by {100 * deviation:0.#} %, {what} | {string.Join(" | ", errors.Select(each => string.Create(CultureInfo.InvariantCulture, $"{100 * figure(each.Value):0.00}{(mark && !Holds(deviation, each.Key, each.Value) ? " (!)" : "")}")))} |\n");
+            void Row(string what, Func<Errors, double> figure, bool mark = false) =>
+                text.Append(
+                    CultureInfo.InvariantCulture,
+                    $"| old number off by {100 * deviation:0.#} %, {what} | {string.Join(" | ", errors.Select(each => string.Create(CultureInfo.InvariantCulture, $"{100 * figure(each.Value):0.00}{(mark && !Holds(deviation, each.Key, each.Value) ? " (!)" : "")}")))} |\n"
+                );
         }
 
         return (text.ToString(), broken);

@@ -20,7 +20,8 @@ public sealed record Rate(long Hits, long Trials, double? AtLeast = null, double
     public double Share => (double)Hits / Trials;
 
     /// <summary>The share is inside its bounds as far as the number of trials can tell.</summary>
-    public bool Holds => !(AtLeast is { } least && Share < least - Allowance(least)) && !(AtMost is { } most && Share > most + Allowance(most));
+    public bool Holds =>
+        !(AtLeast is { } least && Share < least - Allowance(least)) && !(AtMost is { } most && Share > most + Allowance(most));
 
     /// <summary>In per cent.</summary>
     public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{100 * Share:0.0#}{(Holds ? "" : " (!)")}");

@@ -9,7 +9,8 @@ namespace CalibrationApi.Simulation.Studies;
 internal sealed record Scene
 {
     /// <summary>Neither scale nor counter add anything: 47 turns of a cereal meter at 0.36 kg per revolution, repeatability 1 %.</summary>
-    public static Scene Perfect { get; } = new(0.36, 47, new Scale { Division = new Mass(1e-7), StatedAccuracy = new Mass(1e-7) }) { Resolution = 0 };
+    public static Scene Perfect { get; } =
+        new(0.36, 47, new Scale { Division = new Mass(1e-7), StatedAccuracy = new Mass(1e-7) }) { Resolution = 0 };
 
     /// <summary>The same catches of 17 kg on a class III scale: 850 divisions of 20 g.</summary>
     public static Scene Usual { get; } = new(0.36, 47, Classed(0.02));
@@ -31,7 +32,7 @@ internal sealed record Scene
 
     /// <summary>The four by which every rule is tried, with what they are called.</summary>
     public static IReadOnlyList<(string Name, Scene Scene)> Four { get; } =
-        [("bulk", Usual), ("small seed, kitchen scale", KitchenScale), ("dusty", Dusty), ("fertilizer", Fertilizer)];
+    [("bulk", Usual), ("small seed, kitchen scale", KitchenScale), ("dusty", Dusty), ("fertilizer", Fertilizer)];
 
     /// <summary>A scale of which only the division is known: the engine takes 0.5 % of the load.</summary>
     public static Scene Unverified { get; } = new(0.36, 47, new Scale { Division = new Mass(0.02) });
@@ -81,7 +82,9 @@ internal sealed record Scene
             {
                 Displacement = new Volume(PerRevolution / (620 * 0.9)),
                 BulkDensity = new BulkDensity(620),
-                CatchScatter = FixedScatter is { } factor ? factor * Prior.Relative : random.StandardDeviation(Prior.Relative, Prior.DegreesOfFreedom),
+                CatchScatter = FixedScatter is { } factor
+                    ? factor * Prior.Relative
+                    : random.StandardDeviation(Prior.Relative, Prior.DegreesOfFreedom),
                 DayToDay = DayToDay,
             },
             Scale = new SimulatedScale(Scale).WithinItsLimitAt(net, random),
@@ -100,15 +103,27 @@ internal sealed record Scene
 /// <summary>What is asked of a simulated test.</summary>
 internal static class Asking
 {
-    public static CatchTestResult Evaluated(this SimulatedTest test) => CatchTestEvaluation.Evaluate(test.Question).Result
-        ?? throw new InvalidOperationException("The engine refused a simulated test.");
+    public static CatchTestResult Evaluated(this SimulatedTest test) =>
+        CatchTestEvaluation.Evaluate(test.Question).Result ?? throw new InvalidOperationException("The engine refused a simulated test.");
 
     /// <summary>Compares with a number in force.</summary>
-    public static CatchTestSetup InForce(this CatchTestSetup setup, double perRevolution, double? relativeUncertainty = null, bool fromAnotherScale = true) => setup with
-    {
-        Asked = test => setup.Asked(test) with
+    public static CatchTestSetup InForce(
+        this CatchTestSetup setup,
+        double perRevolution,
+        double? relativeUncertainty = null,
+        bool fromAnotherScale = true
+    ) =>
+        setup with
         {
-            Reference = new ReferenceValue(new MassPerRevolution(perRevolution), ReferenceKind.ValueInForce, relativeUncertainty, fromAnotherScale),
-        },
-    };
+            Asked = test =>
+                setup.Asked(test) with
+                {
+                    Reference = new ReferenceValue(
+                        new MassPerRevolution(perRevolution),
+                        ReferenceKind.ValueInForce,
+                        relativeUncertainty,
+                        fromAnotherScale
+                    ),
+                },
+        };
 }

@@ -13,6 +13,6 @@ public sealed record Study(string Title, string Text, IReadOnlyList<StudyCase> C
     public int Trials { get; init; } = 50_000;
 
     /// <summary>Every study, in the order of the tables.</summary>
-    public static IReadOnlyList<Study> All { get; } = 
-        [CoverageStudy.Study, StrayStudy.Study, AgreementStudy.Study, DecisionStudy.Study, SecondTestStudy.Study, MistakeStudy.Study];
+    public static IReadOnlyList<Study> All { get; } =
+    [CoverageStudy.Study, StrayStudy.Study, AgreementStudy.Study, DecisionStudy.Study, SecondTestStudy.Study, MistakeStudy.Study];
 }

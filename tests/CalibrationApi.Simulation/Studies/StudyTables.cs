@@ -20,7 +20,10 @@ public static class StudyTables
     {
         int[] columns = [.. study.Cases.SelectMany(one => one.Catches).Distinct().Order()];
         var text = new StringBuilder();
-        text.Append(CultureInfo.InvariantCulture, $"### {study.Title}\n\n{study.Text}\nSeed {Study.Seed}, {study.Trials} tests for each figure.\n\n");
+        text.Append(
+            CultureInfo.InvariantCulture,
+            $"### {study.Title}\n\n{study.Text}\nSeed {Study.Seed}, {study.Trials} tests for each figure.\n\n"
+        );
         text.Append(CultureInfo.InvariantCulture, $"| per cent of tests, by number of catches | asked | {string.Join(" | ", columns)} |\n");
         text.Append(CultureInfo.InvariantCulture, $"|---|---|{string.Concat(columns.Select(_ => "---:|"))}\n");
         foreach (var one in study.Cases)

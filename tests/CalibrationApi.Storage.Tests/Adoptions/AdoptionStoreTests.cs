@@ -104,12 +104,26 @@ public sealed class AdoptionStoreTests : IDisposable
         Series[] ordered =
         [
             Given.Series,
-            Given.Series with { Product = Given.Id(999) },
-            Given.Series with { Setting = "7" },
-            Given.Series with { Element = "fine" },
-            Given.Series with { Meter = "rear" },
+            Given.Series with
+            {
+                Product = Given.Id(999),
+            },
+            Given.Series with
+            {
+                Setting = "7",
+            },
+            Given.Series with
+            {
+                Element = "fine",
+            },
+            Given.Series with
+            {
+                Meter = "rear",
+            },
         ];
-        foreach (var (series, i) in ordered.Append(Given.Series with { Machine = Given.Id(998) }).Select((series, i) => (series, i)).Reverse())
+        foreach (
+            var (series, i) in ordered.Append(Given.Series with { Machine = Given.Id(998) }).Select((series, i) => (series, i)).Reverse()
+        )
         {
             AdoptionStore.Insert(connection, Local, Given.Adoption(10 + i) with { Series = series });
             AdoptionStore.Insert(connection, Local, Given.Adoption(20 + i) with { Series = series, OccurredAt = Given.Noon.AddHours(1) });
@@ -119,7 +133,9 @@ public sealed class AdoptionStoreTests : IDisposable
 
         Assert.Equal(ordered, inForce.Select(adoption => adoption.Series));
         Assert.Equal(Enumerable.Range(20, 5).Select(Given.Id), inForce.Select(adoption => adoption.Id));
-        Assert.All(inForce, adoption => Assert.Equal(adoption, AdoptionStore.InForce(connection, Local, adoption.Series, Given.Noon.AddHours(2))));
+        Assert.All(inForce, adoption =>
+            Assert.Equal(adoption, AdoptionStore.InForce(connection, Local, adoption.Series, Given.Noon.AddHours(2)))
+        );
         for (var i = 0; i < ordered.Length; i++)
         {
             var rest = AdoptionStore.InForceOnMachine(connection, Local, Machine, Given.Noon.AddHours(2), after: Given.Id(20 + i), most: 2);
@@ -127,7 +143,12 @@ public sealed class AdoptionStoreTests : IDisposable
         }
 
         // An adoption that another one has replaced since says as well where to go on.
-        Assert.Equal(ordered.Skip(1), AdoptionStore.InForceOnMachine(connection, Local, Machine, Given.Noon.AddHours(2), after: Given.Id(10)).Select(adoption => adoption.Series));
+        Assert.Equal(
+            ordered.Skip(1),
+            AdoptionStore
+                .InForceOnMachine(connection, Local, Machine, Given.Noon.AddHours(2), after: Given.Id(10))
+                .Select(adoption => adoption.Series)
+        );
     }
 
     [Fact]
@@ -136,19 +157,27 @@ public sealed class AdoptionStoreTests : IDisposable
         await using var writer = new SingleWriter(database.Database);
         using var start = new Barrier(2);
 
-        await Task.WhenAll(Enumerable.Range(1, 2).Select(number => Task.Factory.StartNew(
-            () =>
-            {
-                start.SignalAndWait();
-                return writer.WriteAsync(open =>
-                {
-                    AdoptionStore.Insert(open, Local, Given.Adoption(number) with { Value = number });
-                    return number;
-                });
-            },
-            CancellationToken.None,
-            TaskCreationOptions.LongRunning,
-            TaskScheduler.Default).Unwrap()));
+        await Task.WhenAll(
+            Enumerable
+                .Range(1, 2)
+                .Select(number =>
+                    Task.Factory.StartNew(
+                            () =>
+                            {
+                                start.SignalAndWait();
+                                return writer.WriteAsync(open =>
+                                {
+                                    AdoptionStore.Insert(open, Local, Given.Adoption(number) with { Value = number });
+                                    return number;
+                                });
+                            },
+                            CancellationToken.None,
+                            TaskCreationOptions.LongRunning,
+                            TaskScheduler.Default
+                        )
+                        .Unwrap()
+                )
+        );
 
         Assert.All([1, 2], number => Assert.Equal(number, AdoptionStore.Find(connection, Local, Given.Id(number))!.Value));
         var inForce = AdoptionStore.InForce(connection, Local, Given.Series, Given.Noon);
@@ -161,7 +190,8 @@ public sealed class AdoptionStoreTests : IDisposable
         database.Dispose();
     }
 
-    private void Add(int number, int hours) => AdoptionStore.Insert(connection, Local, Given.Adoption(number) with { OccurredAt = Given.Noon.AddHours(hours) });
+    private void Add(int number, int hours) =>
+        AdoptionStore.Insert(connection, Local, Given.Adoption(number) with { OccurredAt = Given.Noon.AddHours(hours) });
 
     // By series, and on the machine.
     private IEnumerable<int> InForce(int hours) =>

@@ -83,12 +83,30 @@ public sealed class SeriesTestTests : IDisposable
     [Fact]
     public void OfSeries_GivesCountedCatchesInOrderWithTheirVariances()
     {
-        CatchTestStore.Insert(connection, Local, Given.Test(1) with
-        {
-            Value = 0.42,
-            Random = 0.02,
-            Catches = [Given.Catch(0.37) with { Variance = 3e-6 }, Given.Catch(0.99) with { Counted = false }, Given.Catch(0.35) with { Variance = 1e-6 }],
-        });
+        CatchTestStore.Insert(
+            connection,
+            Local,
+            Given.Test(1) with
+            {
+                Value = 0.42,
+                Random = 0.02,
+                Catches =
+                [
+                    Given.Catch(0.37) with
+                    {
+                        Variance = 3e-6,
+                    },
+                    Given.Catch(0.99) with
+                    {
+                        Counted = false,
+                    },
+                    Given.Catch(0.35) with
+                    {
+                        Variance = 1e-6,
+                    },
+                ],
+            }
+        );
 
         var test = Assert.Single(CatchTestStore.OfSeries(connection, Local, Given.Series, Given.Noon.AddHours(1), 50));
 
@@ -104,20 +122,38 @@ public sealed class SeriesTestTests : IDisposable
             new DescribedRecordStore(kind).Insert(connection, Local, Given.Described(Given.Id(77)));
         Series[] others =
         [
-            Given.Series with { Machine = Given.Id(77) },
-            Given.Series with { Meter = "rear" },
-            Given.Series with { Element = "fine" },
-            Given.Series with { Setting = "7" },
-            Given.Series with { Product = Given.Id(77) },
+            Given.Series with
+            {
+                Machine = Given.Id(77),
+            },
+            Given.Series with
+            {
+                Meter = "rear",
+            },
+            Given.Series with
+            {
+                Element = "fine",
+            },
+            Given.Series with
+            {
+                Setting = "7",
+            },
+            Given.Series with
+            {
+                Product = Given.Id(77),
+            },
         ];
         Add(1, hours: 1);
         foreach (var (series, i) in others.Select((series, i) => (series, i)))
             CatchTestStore.Insert(connection, Local, Given.Test(10 + i) with { Series = series });
 
         Assert.Equal([1], Of(before: 10));
-        Assert.All(
-            others.Select((series, i) => (series, Given.Id(10 + i))),
-            other => Assert.Equal(other.Item2, Assert.Single(CatchTestStore.OfSeries(connection, Local, other.series, Given.Noon.AddHours(10), 50)).Id));
+        Assert.All(others.Select((series, i) => (series, Given.Id(10 + i))), other =>
+            Assert.Equal(
+                other.Item2,
+                Assert.Single(CatchTestStore.OfSeries(connection, Local, other.series, Given.Noon.AddHours(10), 50)).Id
+            )
+        );
     }
 
     public void Dispose()
@@ -126,13 +162,20 @@ public sealed class SeriesTestTests : IDisposable
         database.Dispose();
     }
 
-    private void Add(int number, int hours, string verdict = "adopt", params double[] catches) => CatchTestStore.Insert(connection, Local, Given.Test(number) with
-    {
-        OccurredAt = Given.Noon.AddHours(hours),
-        Verdict = verdict,
-        Catches = [.. (catches is [] ? [0.36] : catches).Select(Given.Catch)],
-    });
+    private void Add(int number, int hours, string verdict = "adopt", params double[] catches) =>
+        CatchTestStore.Insert(
+            connection,
+            Local,
+            Given.Test(number) with
+            {
+                OccurredAt = Given.Noon.AddHours(hours),
+                Verdict = verdict,
+                Catches = [.. (catches is [] ? [0.36] : catches).Select(Given.Catch)],
+            }
+        );
 
-    private IEnumerable<int> Of(int before, int most = 50) => CatchTestStore.OfSeries(connection, Local, Given.Series, Given.Noon.AddHours(before), most)
-        .Select(test => int.Parse(test.Id[^12..], System.Globalization.CultureInfo.InvariantCulture));
+    private IEnumerable<int> Of(int before, int most = 50) =>
+        CatchTestStore
+            .OfSeries(connection, Local, Given.Series, Given.Noon.AddHours(before), most)
+            .Select(test => int.Parse(test.Id[^12..], System.Globalization.CultureInfo.InvariantCulture));
 }

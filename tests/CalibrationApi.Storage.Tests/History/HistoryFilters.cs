@@ -7,7 +7,7 @@ namespace CalibrationApi.Storage.Tests.History;
 internal static class HistoryFilters
 {
     public static IReadOnlyList<PropertyInfo> Members { get; } =
-        [.. typeof(HistoryFilter).GetProperties().Where(member => member.Name is not nameof(HistoryFilter.NewestFirst) && member.CanWrite)];
+    [.. typeof(HistoryFilter).GetProperties().Where(member => member.Name is not nameof(HistoryFilter.NewestFirst) && member.CanWrite)];
 
     /// <summary>A filter that <see cref="Given.Line"/> passes.</summary>
     public static HistoryFilter By(params PropertyInfo[] members)
@@ -18,10 +18,11 @@ internal static class HistoryFilters
         return filter;
     }
 
-    private static object? Value(PropertyInfo member) => member.Name switch
-    {
-        nameof(HistoryFilter.From) => Given.Noon.AddMinutes(-1),
-        nameof(HistoryFilter.Until) => Given.Noon.AddMinutes(1),
-        _ => typeof(HistoryEntry).GetProperty(member.Name)!.GetValue(Given.Line(1)),
-    };
+    private static object? Value(PropertyInfo member) =>
+        member.Name switch
+        {
+            nameof(HistoryFilter.From) => Given.Noon.AddMinutes(-1),
+            nameof(HistoryFilter.Until) => Given.Noon.AddMinutes(1),
+            _ => typeof(HistoryEntry).GetProperty(member.Name)!.GetValue(Given.Line(1)),
+        };
 }

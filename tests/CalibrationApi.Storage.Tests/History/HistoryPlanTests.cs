@@ -18,8 +18,11 @@ public sealed class HistoryPlanTests
         using var connection = new RecordingConnection(database.Path);
         if (isAnalyzed)
             connection.Execute("analyze main");
-        var filters = HistoryFilters.Members.Select(member => HistoryFilters.By(member))
-            .Concat(HistoryFilters.Members.SelectMany((one, i) => HistoryFilters.Members.Skip(i + 1).Select(two => HistoryFilters.By(one, two))))
+        var filters = HistoryFilters
+            .Members.Select(member => HistoryFilters.By(member))
+            .Concat(
+                HistoryFilters.Members.SelectMany((one, i) => HistoryFilters.Members.Skip(i + 1).Select(two => HistoryFilters.By(one, two)))
+            )
             .Append(new HistoryFilter())
             .Append(HistoryFilters.By([.. HistoryFilters.Members]));
 
@@ -54,7 +57,8 @@ public sealed class HistoryPlanTests
         }
 
         Assert.All(connection.Plans().Where(IsList), plan =>
-            Assert.Matches(@"^SEARCH h USING INDEX history_by_\w+ \(workspace=\? AND [a-z]+=\?", plan.Steps[0]));
+            Assert.Matches(@"^SEARCH h USING INDEX history_by_\w+ \(workspace=\? AND [a-z]+=\?", plan.Steps[0])
+        );
     }
 
     private static bool IsList(StatementPlan plan) => plan.Sql.Contains("from history", StringComparison.Ordinal);

@@ -16,7 +16,12 @@ public sealed class HistoryStoreTests : IDisposable
     [Fact]
     public void List_AfterAppend_GivesTheSameLine()
     {
-        var line = Given.Line(1) with { Supersedes = Given.Id(2), Reason = "wrong tare", OccurredAt = new DateTimeOffset(2026, 4, 18, 6, 40, 0, TimeSpan.FromHours(2)) };
+        var line = Given.Line(1) with
+        {
+            Supersedes = Given.Id(2),
+            Reason = "wrong tare",
+            OccurredAt = new DateTimeOffset(2026, 4, 18, 6, 40, 0, TimeSpan.FromHours(2)),
+        };
 
         HistoryStore.Append(connection, Local, line);
 
@@ -29,7 +34,13 @@ public sealed class HistoryStoreTests : IDisposable
     [Fact]
     public void List_LineWithOnlyWhatIsNeeded_GivesNothingForTheRest()
     {
-        var line = new HistoryEntry { Kind = "scale-check", Record = Given.Id(1), OccurredAt = Given.Noon, ReceivedAt = Given.Noon };
+        var line = new HistoryEntry
+        {
+            Kind = "scale-check",
+            Record = Given.Id(1),
+            OccurredAt = Given.Noon,
+            ReceivedAt = Given.Noon,
+        };
 
         HistoryStore.Append(connection, Local, line);
 
@@ -43,7 +54,17 @@ public sealed class HistoryStoreTests : IDisposable
     {
         HistoryStore.Append(connection, Local, Given.Line(1));
         HistoryStore.Append(connection, Local, Other(member));
-        HistoryStore.Append(connection, Local, new HistoryEntry { Kind = "scale-check", Record = Given.Id(3), OccurredAt = Given.Noon.AddYears(member == "Until" ? 1 : -1), ReceivedAt = Given.Noon });
+        HistoryStore.Append(
+            connection,
+            Local,
+            new HistoryEntry
+            {
+                Kind = "scale-check",
+                Record = Given.Id(3),
+                OccurredAt = Given.Noon.AddYears(member == "Until" ? 1 : -1),
+                ReceivedAt = Given.Noon,
+            }
+        );
         var filter = HistoryFilters.By(typeof(HistoryFilter).GetProperty(member)!);
 
         Assert.Equal(3, List().Count());
@@ -68,7 +89,11 @@ public sealed class HistoryStoreTests : IDisposable
             HistoryStore.Append(connection, Local, Given.Line(hour) with { OccurredAt = Given.Noon.AddHours(hour) });
 
         // The same instants written with another offset.
-        var filter = new HistoryFilter { From = Given.Noon.AddHours(2).ToOffset(TimeSpan.FromHours(9)), Until = Given.Noon.AddHours(4).ToOffset(TimeSpan.FromHours(-3)) };
+        var filter = new HistoryFilter
+        {
+            From = Given.Noon.AddHours(2).ToOffset(TimeSpan.FromHours(9)),
+            Until = Given.Noon.AddHours(4).ToOffset(TimeSpan.FromHours(-3)),
+        };
 
         Assert.Equal([Given.Id(2), Given.Id(3)], List(filter).Select(line => line.Entry.Record));
     }
@@ -117,7 +142,12 @@ public sealed class HistoryStoreTests : IDisposable
     public void List_PageByPageWithAFilter_StaysWithinIt(bool newestFirst)
     {
         Scatter();
-        var filter = new HistoryFilter { Verdict = "keep", From = Given.Noon.AddHours(1), NewestFirst = newestFirst };
+        var filter = new HistoryFilter
+        {
+            Verdict = "keep",
+            From = Given.Noon.AddHours(1),
+            NewestFirst = newestFirst,
+        };
         var first = HistoryStore.List(connection, Local, filter, null, 4).ToArray();
 
         var rest = HistoryStore.List(connection, Local, filter, first[^1].Position, 1000);
@@ -132,7 +162,10 @@ public sealed class HistoryStoreTests : IDisposable
         HistoryStore.Append(connection, Local, Given.Line(2) with { Supersedes = Given.Id(1) });
         SupersessionStore.TryInsert(connection, Local, "catch-test", Given.Supersession(1, 2));
 
-        Assert.Equal([(Given.Id(1), Given.Id(2)), (Given.Id(2), null)], List().Select(line => (line.Entry.Record, line.Entry.SupersededBy)));
+        Assert.Equal(
+            [(Given.Id(1), Given.Id(2)), (Given.Id(2), null)],
+            List().Select(line => (line.Entry.Record, line.Entry.SupersededBy))
+        );
     }
 
     [Fact]
@@ -171,7 +204,9 @@ public sealed class HistoryStoreTests : IDisposable
             case nameof(HistoryFilter.Until):
                 return line with { OccurredAt = Given.Noon.AddHours(1) };
             default:
-                typeof(HistoryEntry).GetProperty(member)!.SetValue(line, member == nameof(HistoryFilter.Kind) ? "adoption" : "something else");
+                typeof(HistoryEntry)
+                    .GetProperty(member)!
+                    .SetValue(line, member == nameof(HistoryFilter.Kind) ? "adoption" : "something else");
                 return line;
         }
     }
@@ -180,7 +215,15 @@ public sealed class HistoryStoreTests : IDisposable
     private void Scatter()
     {
         for (var i = 0; i < 60; i++)
-            HistoryStore.Append(connection, Local, Given.Line(i) with { OccurredAt = Given.Noon.AddHours(i * 7 % 5), Verdict = i % 3 == 0 ? "keep" : "adopt" });
+            HistoryStore.Append(
+                connection,
+                Local,
+                Given.Line(i) with
+                {
+                    OccurredAt = Given.Noon.AddHours(i * 7 % 5),
+                    Verdict = i % 3 == 0 ? "keep" : "adopt",
+                }
+            );
     }
 
     private IEnumerable<(HistoryEntry Entry, HistoryPosition Position)> List(HistoryFilter? filter = null) =>

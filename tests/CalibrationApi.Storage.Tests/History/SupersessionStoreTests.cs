@@ -33,7 +33,9 @@ public sealed class SupersessionStoreTests
         using var connection = database.Open();
         SupersessionStore.TryInsert(connection, Local, CatchTest, Given.Supersession(1, 2));
 
-        Assert.False(SupersessionStore.TryInsert(connection, Local, CatchTest, Given.Supersession(1, replacement) with { Reason = "again" }));
+        Assert.False(
+            SupersessionStore.TryInsert(connection, Local, CatchTest, Given.Supersession(1, replacement) with { Reason = "again" })
+        );
 
         Assert.Equal(Given.Supersession(1, 2), SupersessionStore.Find(connection, Local, CatchTest, Given.Id(1)));
     }
@@ -70,7 +72,8 @@ public sealed class SupersessionStoreTests
         Assert.NotNull(ScaleCheckStore.FirstAfter(connection, Local, Given.Id(RecordKind.Scales), Given.Noon.AddHours(-1)));
         Assert.Equal(
             [(CatchTest, Given.Id(2)), ("adoption", null), ("scale-check", null)],
-            HistoryStore.List(connection, Local, new HistoryFilter(), null, 10).Select(line => (line.Entry.Kind, line.Entry.SupersededBy)));
+            HistoryStore.List(connection, Local, new HistoryFilter(), null, 10).Select(line => (line.Entry.Kind, line.Entry.SupersededBy))
+        );
         Assert.True(SupersessionStore.TryInsert(connection, Local, "adoption", Given.Supersession(1, 3)));
         Assert.Null(AdoptionStore.InForce(connection, Local, Given.Series, later));
     }

@@ -11,7 +11,14 @@ internal sealed class RecordingConnection : SqliteConnection
     private bool isNoting;
 
     public RecordingConnection(string path)
-        : base(new SqliteConnectionStringBuilder { DataSource = path, ForeignKeys = true, Pooling = false }.ToString())
+        : base(
+            new SqliteConnectionStringBuilder
+            {
+                DataSource = path,
+                ForeignKeys = true,
+                Pooling = false,
+            }.ToString()
+        )
     {
         Open();
         isNoting = true;
@@ -29,7 +36,12 @@ internal sealed class RecordingConnection : SqliteConnection
     private void Note(SqliteCommand command)
     {
         if (isNoting)
-            statements.Add((command.CommandText, [.. command.Parameters.Cast<SqliteParameter>().Select(parameter => (parameter.ParameterName, parameter.Value))]));
+            statements.Add(
+                (
+                    command.CommandText,
+                    [.. command.Parameters.Cast<SqliteParameter>().Select(parameter => (parameter.ParameterName, parameter.Value))]
+                )
+            );
     }
 
     private sealed class RecordingCommand : SqliteCommand

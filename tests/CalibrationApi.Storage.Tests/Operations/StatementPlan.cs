@@ -21,13 +21,16 @@ internal sealed record StatementPlan(string Sql, IReadOnlyList<string> Steps)
     }
 
     /// <summary>Steps that read a whole table or index, or build an index to avoid it. Reading the rows of a subquery is none.</summary>
-    public IEnumerable<string> Scans => Steps.Where(step =>
-        step.Contains("AUTOMATIC", StringComparison.Ordinal)
-        || (step.StartsWith("SCAN ", StringComparison.Ordinal) && !IsSubquery(step["SCAN ".Length..].Split(' ')[0])));
+    public IEnumerable<string> Scans =>
+        Steps.Where(step =>
+            step.Contains("AUTOMATIC", StringComparison.Ordinal)
+            || (step.StartsWith("SCAN ", StringComparison.Ordinal) && !IsSubquery(step["SCAN ".Length..].Split(' ')[0]))
+        );
 
     public IEnumerable<string> Sorts => Steps.Where(step => step.StartsWith("USE TEMP B-TREE", StringComparison.Ordinal));
 
     public override string ToString() => $"{Sql}\n  {string.Join("\n  ", Steps)}";
 
-    private bool IsSubquery(string name) => name == "CONSTANT" || Steps.Contains($"CO-ROUTINE {name}") || Steps.Contains($"MATERIALIZE {name}");
+    private bool IsSubquery(string name) =>
+        name == "CONSTANT" || Steps.Contains($"CO-ROUTINE {name}") || Steps.Contains($"MATERIALIZE {name}");
 }

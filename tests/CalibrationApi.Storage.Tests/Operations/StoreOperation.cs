@@ -28,8 +28,12 @@ internal sealed record StoreOperation
     public static StoreOperation Finding(Type store, string method, Func<SqliteConnection, string, object?> find, string? variant = null) =>
         new(store, method, variant) { Read = (connection, workspace) => find(connection, workspace) is { } found ? [found] : [] };
 
-    public static StoreOperation Listing(Type store, string method, Func<SqliteConnection, string, IEnumerable<object>> list, string? variant = null) =>
-        new(store, method, variant) { Read = (connection, workspace) => [.. list(connection, workspace)] };
+    public static StoreOperation Listing(
+        Type store,
+        string method,
+        Func<SqliteConnection, string, IEnumerable<object>> list,
+        string? variant = null
+    ) => new(store, method, variant) { Read = (connection, workspace) => [.. list(connection, workspace)] };
 
     public static StoreOperation Writing(Type store, string method, Action<SqliteConnection, string> write, string? variant = null) =>
         new(store, method, variant) { Write = write };

@@ -40,7 +40,8 @@ internal static class StoreOperations
 
     public static TheoryData<string> Reading => [.. All.Where(operation => operation.Read is not null).Select(operation => operation.Name)];
 
-    public static TheoryData<string> Writing => [.. All.Where(operation => operation.Write is not null).Select(operation => operation.Name)];
+    public static TheoryData<string> Writing =>
+        [.. All.Where(operation => operation.Write is not null).Select(operation => operation.Name)];
 
     public static TheoryData<string> Names => [.. All.Select(operation => operation.Name)];
 
@@ -53,9 +54,24 @@ internal static class StoreOperations
         var variant = $"of {kind}";
         yield return StoreOperation.Finding(type, nameof(store.Find), (c, w) => store.Find(c, w, Given.Id(kind)), variant);
         yield return StoreOperation.Listing(type, nameof(store.List), (c, w) => store.List(c, w, "", 10, withRetired: false), variant);
-        yield return StoreOperation.Listing(type, nameof(store.List), (c, w) => store.List(c, w, Given.Id(0), 10, withRetired: true), $"{variant} after one");
-        yield return StoreOperation.Writing(type, nameof(store.Insert), (c, w) => store.Insert(c, w, Given.Described(Given.Id(New))), variant);
-        yield return StoreOperation.Writing(type, nameof(store.Replace), (c, w) => store.Replace(c, w, Given.Described(kind) with { Revision = 2, Name = "other" }), variant);
+        yield return StoreOperation.Listing(
+            type,
+            nameof(store.List),
+            (c, w) => store.List(c, w, Given.Id(0), 10, withRetired: true),
+            $"{variant} after one"
+        );
+        yield return StoreOperation.Writing(
+            type,
+            nameof(store.Insert),
+            (c, w) => store.Insert(c, w, Given.Described(Given.Id(New))),
+            variant
+        );
+        yield return StoreOperation.Writing(
+            type,
+            nameof(store.Replace),
+            (c, w) => store.Replace(c, w, Given.Described(kind) with { Revision = 2, Name = "other" }),
+            variant
+        );
     }
 
     private static IEnumerable<StoreOperation> CatchTests()
@@ -64,21 +80,39 @@ internal static class StoreOperations
         yield return StoreOperation.Finding(type, nameof(CatchTestStore.Find), (c, w) => CatchTestStore.Find(c, w, Given.Id(1)));
         yield return StoreOperation.Finding(type, nameof(CatchTestStore.FindBasis), (c, w) => CatchTestStore.FindBasis(c, w, Given.Id(1)));
         yield return StoreOperation.Writing(type, nameof(CatchTestStore.Insert), (c, w) => CatchTestStore.Insert(c, w, Given.Test(New)));
-        yield return StoreOperation.Listing(type, nameof(CatchTestStore.OfSeries), (c, w) => CatchTestStore.OfSeries(c, w, Given.Series, Given.Noon.AddYears(1), 50))
-            with { SortsBecause = "it sorts the catches of at most mostTests tests, and finds those tests in the order of an index" };
-        yield return StoreOperation.Listing(type, nameof(CatchTestStore.Newest), (c, w) => CatchTestStore.Newest(c, w, Given.Series, Given.Noon.AddYears(1), 10));
-        yield return StoreOperation.Listing(type, nameof(CatchTestStore.Between), (c, w) => CatchTestStore.Between(c, w, Given.Series, Given.Test(New).Lot, null, Given.Noon.AddYears(1), 10));
+        yield return StoreOperation.Listing(type, nameof(CatchTestStore.OfSeries), (c, w) =>
+            CatchTestStore.OfSeries(c, w, Given.Series, Given.Noon.AddYears(1), 50)
+        ) with
+        {
+            SortsBecause = "it sorts the catches of at most mostTests tests, and finds those tests in the order of an index",
+        };
+        yield return StoreOperation.Listing(type, nameof(CatchTestStore.Newest), (c, w) =>
+            CatchTestStore.Newest(c, w, Given.Series, Given.Noon.AddYears(1), 10)
+        );
+        yield return StoreOperation.Listing(type, nameof(CatchTestStore.Between), (c, w) =>
+            CatchTestStore.Between(c, w, Given.Series, Given.Test(New).Lot, null, Given.Noon.AddYears(1), 10)
+        );
     }
 
     private static IEnumerable<StoreOperation> Adoptions()
     {
         var type = typeof(AdoptionStore);
         yield return StoreOperation.Finding(type, nameof(AdoptionStore.Find), (c, w) => AdoptionStore.Find(c, w, Given.Id(1)));
-        yield return StoreOperation.Finding(type, nameof(AdoptionStore.InForce), (c, w) => AdoptionStore.InForce(c, w, Given.Series, Given.Noon.AddYears(1)));
-        yield return StoreOperation.Finding(type, nameof(AdoptionStore.ValueInForce), (c, w) => AdoptionStore.ValueInForce(c, w, Given.Series, Given.Noon.AddYears(1)));
-        yield return StoreOperation.Listing(type, nameof(AdoptionStore.OfOtherProducts), (c, w) => AdoptionStore.OfOtherProducts(c, w, Given.Series with { Product = "another" }, Given.Noon.AddYears(1)));
-        yield return StoreOperation.Listing(type, nameof(AdoptionStore.InForceOnMachine), (c, w) => AdoptionStore.InForceOnMachine(c, w, Given.Series.Machine, Given.Noon.AddYears(1)))
-            with { SortsBecause = "it sorts the adoptions of one machine, series by series; there are a few for each season" };
+        yield return StoreOperation.Finding(type, nameof(AdoptionStore.InForce), (c, w) =>
+            AdoptionStore.InForce(c, w, Given.Series, Given.Noon.AddYears(1))
+        );
+        yield return StoreOperation.Finding(type, nameof(AdoptionStore.ValueInForce), (c, w) =>
+            AdoptionStore.ValueInForce(c, w, Given.Series, Given.Noon.AddYears(1))
+        );
+        yield return StoreOperation.Listing(type, nameof(AdoptionStore.OfOtherProducts), (c, w) =>
+            AdoptionStore.OfOtherProducts(c, w, Given.Series with { Product = "another" }, Given.Noon.AddYears(1))
+        );
+        yield return StoreOperation.Listing(type, nameof(AdoptionStore.InForceOnMachine), (c, w) =>
+            AdoptionStore.InForceOnMachine(c, w, Given.Series.Machine, Given.Noon.AddYears(1))
+        ) with
+        {
+            SortsBecause = "it sorts the adoptions of one machine, series by series; there are a few for each season",
+        };
         yield return StoreOperation.Writing(type, nameof(AdoptionStore.Insert), (c, w) => AdoptionStore.Insert(c, w, Given.Adoption(New)));
     }
 
@@ -86,21 +120,30 @@ internal static class StoreOperations
     {
         var type = typeof(ScaleCheckStore);
         yield return StoreOperation.Finding(type, nameof(ScaleCheckStore.Find), (c, w) => ScaleCheckStore.Find(c, w, Given.Id(1)));
-        yield return StoreOperation.Finding(type, nameof(ScaleCheckStore.LastBefore), (c, w) => ScaleCheckStore.LastBefore(c, w, Given.Id(RecordKind.Scales), Given.Noon.AddYears(1)));
-        yield return StoreOperation.Finding(type, nameof(ScaleCheckStore.FirstAfter), (c, w) => ScaleCheckStore.FirstAfter(c, w, Given.Id(RecordKind.Scales), Given.Noon.AddYears(-1)));
+        yield return StoreOperation.Finding(type, nameof(ScaleCheckStore.LastBefore), (c, w) =>
+            ScaleCheckStore.LastBefore(c, w, Given.Id(RecordKind.Scales), Given.Noon.AddYears(1))
+        );
+        yield return StoreOperation.Finding(type, nameof(ScaleCheckStore.FirstAfter), (c, w) =>
+            ScaleCheckStore.FirstAfter(c, w, Given.Id(RecordKind.Scales), Given.Noon.AddYears(-1))
+        );
         yield return StoreOperation.Writing(type, nameof(ScaleCheckStore.Insert), (c, w) => ScaleCheckStore.Insert(c, w, Given.Check(New)));
     }
 
     private static IEnumerable<StoreOperation> History()
     {
-        yield return StoreOperation.Writing(typeof(HistoryStore), nameof(HistoryStore.Append), (c, w) => HistoryStore.Append(c, w, Given.Line(New)));
+        yield return StoreOperation.Writing(typeof(HistoryStore), nameof(HistoryStore.Append), (c, w) =>
+            HistoryStore.Append(c, w, Given.Line(New))
+        );
         // All filters, one by one and in pairs: HistoryPlanTests.
-        yield return StoreOperation.Listing(typeof(HistoryStore), nameof(HistoryStore.List), (c, w) => HistoryStore.List(c, w, new HistoryFilter(), null, 10).Cast<object>());
-        yield return StoreOperation.Finding(typeof(SupersessionStore), nameof(SupersessionStore.Find), (c, w) => SupersessionStore.Find(c, w, "catch-test", StoredWorkspace.Superseded));
-        yield return StoreOperation.Writing(
-            typeof(SupersessionStore),
-            nameof(SupersessionStore.TryInsert),
-            (c, w) => Assert.True(SupersessionStore.TryInsert(c, w, "catch-test", Given.Supersession(1, New))));
+        yield return StoreOperation.Listing(typeof(HistoryStore), nameof(HistoryStore.List), (c, w) =>
+            HistoryStore.List(c, w, new HistoryFilter(), null, 10).Cast<object>()
+        );
+        yield return StoreOperation.Finding(typeof(SupersessionStore), nameof(SupersessionStore.Find), (c, w) =>
+            SupersessionStore.Find(c, w, "catch-test", StoredWorkspace.Superseded)
+        );
+        yield return StoreOperation.Writing(typeof(SupersessionStore), nameof(SupersessionStore.TryInsert), (c, w) =>
+            Assert.True(SupersessionStore.TryInsert(c, w, "catch-test", Given.Supersession(1, New)))
+        );
     }
 
     private static IEnumerable<StoreOperation> Access()
@@ -108,12 +151,16 @@ internal static class StoreOperations
         var type = typeof(KeyStore);
         var key = Given.Id(700);
         yield return StoreOperation.Finding(typeof(WorkspaceStore), nameof(WorkspaceStore.Find), WorkspaceStore.Find);
-        yield return StoreOperation.Writing(typeof(WorkspaceStore), nameof(WorkspaceStore.Replace), (c, w) => WorkspaceStore.Replace(c, w, Given.Workspace(w) with { Revision = 2, Name = "other" }));
+        yield return StoreOperation.Writing(typeof(WorkspaceStore), nameof(WorkspaceStore.Replace), (c, w) =>
+            WorkspaceStore.Replace(c, w, Given.Workspace(w) with { Revision = 2, Name = "other" })
+        );
         yield return StoreOperation.Finding(type, nameof(KeyStore.Find), (c, w) => KeyStore.Find(c, w, key));
         yield return StoreOperation.Listing(type, nameof(KeyStore.List), (c, w) => KeyStore.List(c, w, "", 10));
         yield return StoreOperation.Writing(type, nameof(KeyStore.Insert), (c, w) => KeyStore.Insert(c, w, Given.Key(New)));
         yield return StoreOperation.Writing(type, nameof(KeyStore.Revoke), (c, w) => KeyStore.Revoke(c, w, key, Given.Noon, "lost"));
-        yield return StoreOperation.Writing(type, nameof(KeyStore.ReplaceBy), (c, w) => KeyStore.ReplaceBy(c, w, key, Given.Id(New), Given.Noon));
+        yield return StoreOperation.Writing(type, nameof(KeyStore.ReplaceBy), (c, w) =>
+            KeyStore.ReplaceBy(c, w, key, Given.Id(New), Given.Noon)
+        );
         yield return StoreOperation.Writing(type, nameof(KeyStore.NoteUse), (c, w) => KeyStore.NoteUse(c, w, key, Given.Noon));
     }
 
@@ -123,28 +170,55 @@ internal static class StoreOperations
         yield return StoreOperation.Writing(type, nameof(AuditStore.Append), (c, w) => AuditStore.Append(c, w, Given.Deed(New)));
         foreach (var (name, filter) in AuditFilters)
         {
-            yield return StoreOperation.Listing(type, nameof(AuditStore.List), (c, w) => AuditStore.List(c, w, filter, null, 10).Cast<object>(), name);
-            yield return StoreOperation.Listing(type, nameof(AuditStore.List), (c, w) => AuditStore.List(c, w, filter with { NewestFirst = true }, new AuditPosition("9", 1), 10).Cast<object>(), $"{name}, newest first, going on");
+            yield return StoreOperation.Listing(
+                type,
+                nameof(AuditStore.List),
+                (c, w) => AuditStore.List(c, w, filter, null, 10).Cast<object>(),
+                name
+            );
+            yield return StoreOperation.Listing(
+                type,
+                nameof(AuditStore.List),
+                (c, w) => AuditStore.List(c, w, filter with { NewestFirst = true }, new AuditPosition("9", 1), 10).Cast<object>(),
+                $"{name}, newest first, going on"
+            );
         }
 
-        yield return StoreOperation.Writing(typeof(RefusalStore), nameof(RefusalStore.Add), (c, w) => RefusalStore.Add(c, w, Given.Refusal(New)));
-        yield return StoreOperation.Listing(typeof(RefusalStore), nameof(RefusalStore.List), (c, w) => RefusalStore.List(c, w, ("", "", ""), 10));
+        yield return StoreOperation.Writing(typeof(RefusalStore), nameof(RefusalStore.Add), (c, w) =>
+            RefusalStore.Add(c, w, Given.Refusal(New))
+        );
+        yield return StoreOperation.Listing(typeof(RefusalStore), nameof(RefusalStore.List), (c, w) =>
+            RefusalStore.List(c, w, ("", "", ""), 10)
+        );
     }
 
     private static IEnumerable<(string Name, AuditFilter Filter)> AuditFilters =>
-    [
-        ("of all", new AuditFilter()),
-        ("by key", new AuditFilter { Key = Given.Id(700) }),
-        ("by action", new AuditFilter { Action = "createMachine" }),
-        ("by key and action", new AuditFilter { Key = Given.Id(700), Action = "createMachine" }),
-        ("by time", new AuditFilter { From = Given.Noon.AddHours(2), Until = Given.Noon.AddYears(1) }),
-        ("by everything", new AuditFilter { Key = Given.Id(700), Action = "createMachine", From = Given.Noon, Until = Given.Noon.AddYears(1) }),
-    ];
+        [
+            ("of all", new AuditFilter()),
+            ("by key", new AuditFilter { Key = Given.Id(700) }),
+            ("by action", new AuditFilter { Action = "createMachine" }),
+            ("by key and action", new AuditFilter { Key = Given.Id(700), Action = "createMachine" }),
+            ("by time", new AuditFilter { From = Given.Noon.AddHours(2), Until = Given.Noon.AddYears(1) }),
+            (
+                "by everything",
+                new AuditFilter
+                {
+                    Key = Given.Id(700),
+                    Action = "createMachine",
+                    From = Given.Noon,
+                    Until = Given.Noon.AddYears(1),
+                }
+            ),
+        ];
 
     private static IEnumerable<StoreOperation> Idempotency()
     {
         var type = typeof(IdempotencyKeys);
-        yield return StoreOperation.Finding(type, nameof(IdempotencyKeys.Find), (c, w) => IdempotencyKeys.Find(c, w, "POST /v1/things", "k1", Given.Noon));
-        yield return StoreOperation.Writing(type, nameof(IdempotencyKeys.Remember), (c, w) => IdempotencyKeys.Remember(c, w, "POST /v1/things", "new", "f1", Given.Answer, Given.Noon));
+        yield return StoreOperation.Finding(type, nameof(IdempotencyKeys.Find), (c, w) =>
+            IdempotencyKeys.Find(c, w, "POST /v1/things", "k1", Given.Noon)
+        );
+        yield return StoreOperation.Writing(type, nameof(IdempotencyKeys.Remember), (c, w) =>
+            IdempotencyKeys.Remember(c, w, "POST /v1/things", "new", "f1", Given.Answer, Given.Noon)
+        );
     }
 }

@@ -6,18 +6,23 @@ namespace CalibrationApi.Storage.Tests.Operations;
 public sealed class StoreOperationsTests
 {
     private static MethodInfo[] TouchingRows =>
-    [
-        .. typeof(CalibrationDatabase).Assembly.GetExportedTypes()
-            .SelectMany(type => type.GetMethods(BindingFlags.Public | BindingFlags.Static | BindingFlags.Instance | BindingFlags.DeclaredOnly))
-            .Where(method => method.GetParameters().Any(parameter => parameter.ParameterType == typeof(SqliteConnection)))
-            .Except(StoreOperations.OfTheInstallation),
-    ];
+        [
+            .. typeof(CalibrationDatabase)
+                .Assembly.GetExportedTypes()
+                .SelectMany(type =>
+                    type.GetMethods(BindingFlags.Public | BindingFlags.Static | BindingFlags.Instance | BindingFlags.DeclaredOnly)
+                )
+                .Where(method => method.GetParameters().Any(parameter => parameter.ParameterType == typeof(SqliteConnection)))
+                .Except(StoreOperations.OfTheInstallation),
+        ];
 
     [Fact]
     public void All_HasEveryPublicMethodThatTakesAConnection()
     {
         Assert.NotEmpty(TouchingRows);
-        var missing = TouchingRows.Except(StoreOperations.All.Select(operation => operation.Method)).Select(method => $"{method.DeclaringType!.Name}.{method.Name}");
+        var missing = TouchingRows
+            .Except(StoreOperations.All.Select(operation => operation.Method))
+            .Select(method => $"{method.DeclaringType!.Name}.{method.Name}");
 
         Assert.Empty(missing);
     }

@@ -19,7 +19,9 @@ internal static class StoredWorkspace
     /// <summary>A test that another took the place of.</summary>
     public static string Superseded { get; } = Given.Id(Rows);
 
-    /// <summary>A database with the filled workspace <see cref="TestDatabase.Local"/>, and described records in <see cref="Other"/>.</summary>
+    /// <summary>
+    /// A database with the filled workspace <see cref="TestDatabase.Local"/>, and described records in <see cref="Other"/>.
+    /// </summary>
     public static TestDatabase Open() => TestDatabase.Of(Filled.Value);
 
     private static byte[] Fill()
@@ -38,12 +40,54 @@ internal static class StoredWorkspace
             // Several series, times and verdicts, so that statistics of the planner have something to tell.
             var at = Given.Noon.AddHours(i);
             var series = Given.Series with { Setting = i % 3 == 0 ? "7" : "", Element = i % 5 == 0 ? "fine" : "coarse" };
-            CatchTestStore.Insert(connection, workspace, Given.Test(i) with { Series = series, OccurredAt = at, Verdict = i % 7 == 0 ? "investigate" : "adopt" });
+            CatchTestStore.Insert(
+                connection,
+                workspace,
+                Given.Test(i) with
+                {
+                    Series = series,
+                    OccurredAt = at,
+                    Verdict = i % 7 == 0 ? "investigate" : "adopt",
+                }
+            );
             AdoptionStore.Insert(connection, workspace, Given.Adoption(i) with { Series = series, OccurredAt = at });
             ScaleCheckStore.Insert(connection, workspace, Given.Check(i) with { OccurredAt = at });
-            HistoryStore.Append(connection, workspace, Given.Line(i) with { Setting = series.Setting, Element = series.Element, OccurredAt = at });
-            HistoryStore.Append(connection, workspace, Given.Line(i) with { Kind = "adoption", Scale = null, Plan = null, Verdict = null, Element = series.Element, OccurredAt = at });
-            HistoryStore.Append(connection, workspace, new HistoryEntry { Kind = "scale-check", Record = Given.Id(i), Scale = Given.Line(i).Scale, Verdict = "passed", OccurredAt = at, ReceivedAt = at });
+            HistoryStore.Append(
+                connection,
+                workspace,
+                Given.Line(i) with
+                {
+                    Setting = series.Setting,
+                    Element = series.Element,
+                    OccurredAt = at,
+                }
+            );
+            HistoryStore.Append(
+                connection,
+                workspace,
+                Given.Line(i) with
+                {
+                    Kind = "adoption",
+                    Scale = null,
+                    Plan = null,
+                    Verdict = null,
+                    Element = series.Element,
+                    OccurredAt = at,
+                }
+            );
+            HistoryStore.Append(
+                connection,
+                workspace,
+                new HistoryEntry
+                {
+                    Kind = "scale-check",
+                    Record = Given.Id(i),
+                    Scale = Given.Line(i).Scale,
+                    Verdict = "passed",
+                    OccurredAt = at,
+                    ReceivedAt = at,
+                }
+            );
             AuditStore.Append(connection, workspace, Given.Deed(i));
             RefusalStore.Add(connection, workspace, Given.Refusal(i));
             IdempotencyKeys.Remember(connection, workspace, "POST /v1/things", $"k{i}", "f1", Given.Answer, Given.Noon);

@@ -68,17 +68,26 @@ public sealed class WorkspaceIsolationTests
         [.. connection.Query<string>("select name from sqlite_schema where type = 'table' and name not like 'sqlite_%' order by name")];
 
     private static bool HasWorkspace(SqliteConnection connection, string table) =>
-        connection.QuerySingle<long>("select count(*) from pragma_table_info(@table) where name = 'workspace' and \"notnull\" = 1", new { table }) == 1;
+        connection.QuerySingle<long>(
+            "select count(*) from pragma_table_info(@table) where name = 'workspace' and \"notnull\" = 1",
+            new { table }
+        ) == 1;
 
     // Every value of every row of a workspace, as text.
     private static string[] Rows(SqliteConnection connection, string workspace) =>
-    [
-        .. Tables(connection).Where(table => HasWorkspace(connection, table)).SelectMany(table => connection
-            .Query($"select * from {table} where workspace = @workspace", new { workspace })
-            .Select(row => $"{table}: " + string.Join('|', ((IDictionary<string, object?>)row).Select(Text)))
-            .Order(StringComparer.Ordinal)),
-    ];
+        [
+            .. Tables(connection)
+                .Where(table => HasWorkspace(connection, table))
+                .SelectMany(table =>
+                    connection
+                        .Query($"select * from {table} where workspace = @workspace", new { workspace })
+                        .Select(row => $"{table}: " + string.Join('|', ((IDictionary<string, object?>)row).Select(Text)))
+                        .Order(StringComparer.Ordinal)
+                ),
+        ];
 
     private static string Text(KeyValuePair<string, object?> cell) =>
-        cell.Value is byte[] bytes ? Convert.ToHexString(bytes) : Convert.ToString(cell.Value, System.Globalization.CultureInfo.InvariantCulture) ?? "";
+        cell.Value is byte[] bytes
+            ? Convert.ToHexString(bytes)
+            : Convert.ToString(cell.Value, System.Globalization.CultureInfo.InvariantCulture) ?? "";
 }

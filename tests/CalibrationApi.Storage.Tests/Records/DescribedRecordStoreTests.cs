@@ -15,7 +15,16 @@ public sealed class DescribedRecordStoreTests
     {
         using var database = TestDatabase.Empty();
         using var connection = database.Open();
-        var record = new DescribedRecord(Given.Id(1), 1, "naïve “name”", true, """{"note":"Grüße, 種"}""", "f1", Given.Noon, Given.Noon.AddMilliseconds(1));
+        var record = new DescribedRecord(
+            Given.Id(1),
+            1,
+            "naïve “name”",
+            true,
+            """{"note":"Grüße, 種"}""",
+            "f1",
+            Given.Noon,
+            Given.Noon.AddMilliseconds(1)
+        );
 
         new DescribedRecordStore(kind).Insert(connection, Local, record);
 
@@ -30,7 +39,9 @@ public sealed class DescribedRecordStoreTests
         using var connection = database.Open();
         new DescribedRecordStore(kind).Insert(connection, Local, Given.Described(Given.Id(1)));
 
-        Assert.All(Enum.GetValues<RecordKind>().Where(other => other != kind), other => Assert.Null(new DescribedRecordStore(other).Find(connection, Local, Given.Id(1))));
+        Assert.All(Enum.GetValues<RecordKind>().Where(other => other != kind), other =>
+            Assert.Null(new DescribedRecordStore(other).Find(connection, Local, Given.Id(1)))
+        );
     }
 
     [Fact]
@@ -54,7 +65,16 @@ public sealed class DescribedRecordStoreTests
         var store = new DescribedRecordStore(RecordKind.Products);
         store.Insert(connection, Local, Given.Described(Given.Id(1)));
         store.Insert(connection, Local, Given.Described(Given.Id(2)));
-        var next = new DescribedRecord(Given.Id(1), 2, "other", true, """{"name":"other"}""", "f2", Given.Noon.AddDays(1), Given.Noon.AddDays(2));
+        var next = new DescribedRecord(
+            Given.Id(1),
+            2,
+            "other",
+            true,
+            """{"name":"other"}""",
+            "f2",
+            Given.Noon.AddDays(1),
+            Given.Noon.AddDays(2)
+        );
 
         store.Replace(connection, Local, next);
 
@@ -70,7 +90,10 @@ public sealed class DescribedRecordStoreTests
         using var connection = database.Open();
         var store = Filled(connection, 3, 1, 2);
 
-        Assert.Equal([Given.Id(1), Given.Id(2), Given.Id(3)], store.List(connection, Local, "", 10, withRetired: false).Select(record => record.Id));
+        Assert.Equal(
+            [Given.Id(1), Given.Id(2), Given.Id(3)],
+            store.List(connection, Local, "", 10, withRetired: false).Select(record => record.Id)
+        );
     }
 
     [Theory]
@@ -87,7 +110,10 @@ public sealed class DescribedRecordStoreTests
 
         while (true)
         {
-            var page = store.List(connection, Local, seen.LastOrDefault() ?? "", most, withRetired: false).Select(record => record.Id).ToArray();
+            var page = store
+                .List(connection, Local, seen.LastOrDefault() ?? "", most, withRetired: false)
+                .Select(record => record.Id)
+                .ToArray();
             Assert.True(page.Length <= most);
             if (page is [])
                 break;
@@ -107,7 +133,10 @@ public sealed class DescribedRecordStoreTests
 
         Filled(connection, 5, 25, 40);
 
-        Assert.Equal([Given.Id(25), Given.Id(30), Given.Id(40)], store.List(connection, Local, last, 10, withRetired: false).Select(record => record.Id));
+        Assert.Equal(
+            [Given.Id(25), Given.Id(30), Given.Id(40)],
+            store.List(connection, Local, last, 10, withRetired: false).Select(record => record.Id)
+        );
     }
 
     [Theory]

@@ -19,7 +19,12 @@ public sealed class ScaleCheckStoreTests : IDisposable
     [InlineData(false, -0.02)]
     public void Find_AfterInsert_GivesTheSameCheck(bool passed, double error)
     {
-        var check = Given.Check(1) with { Passed = passed, Error = error, OccurredAt = new DateTimeOffset(2026, 4, 18, 6, 40, 0, TimeSpan.FromHours(-3.5)) };
+        var check = Given.Check(1) with
+        {
+            Passed = passed,
+            Error = error,
+            OccurredAt = new DateTimeOffset(2026, 4, 18, 6, 40, 0, TimeSpan.FromHours(-3.5)),
+        };
 
         ScaleCheckStore.Insert(connection, Local, check);
 
@@ -97,5 +102,6 @@ public sealed class ScaleCheckStoreTests : IDisposable
 
     private static string? Id(int? number) => number is { } known ? Given.Id(known) : null;
 
-    private void Add(int number, int hours) => ScaleCheckStore.Insert(connection, Local, Given.Check(number) with { OccurredAt = Given.Noon.AddHours(hours) });
+    private void Add(int number, int hours) =>
+        ScaleCheckStore.Insert(connection, Local, Given.Check(number) with { OccurredAt = Given.Noon.AddHours(hours) });
 }

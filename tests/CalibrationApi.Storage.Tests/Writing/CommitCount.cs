@@ -8,9 +8,7 @@ internal sealed class CommitCount
 {
     private int commits;
 
-    private CommitCount()
-    {
-    }
+    private CommitCount() { }
 
     /// <summary>Commits after the one of the request that set the hook.</summary>
     public int Value => Volatile.Read(ref commits);

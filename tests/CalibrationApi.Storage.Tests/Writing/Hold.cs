@@ -8,9 +8,7 @@ internal sealed class Hold
     private readonly TaskCompletionSource isHeld = new(TaskCreationOptions.RunContinuationsAsynchronously);
     private readonly TaskCompletionSource release = new(TaskCreationOptions.RunContinuationsAsynchronously);
 
-    private Hold()
-    {
-    }
+    private Hold() { }
 
     /// <summary>Returns once the writer is busy.</summary>
     public static async Task<Hold> StartAsync(SingleWriter writer)

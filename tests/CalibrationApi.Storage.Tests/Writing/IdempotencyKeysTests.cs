@@ -93,7 +93,9 @@ public sealed class IdempotencyKeysTests : IDisposable
         database.Dispose();
     }
 
-    private void Remember(string key, DateTimeOffset now, StoredAnswer answer) => IdempotencyKeys.Remember(connection, Local, Route, key, "f1", answer, now);
+    private void Remember(string key, DateTimeOffset now, StoredAnswer answer) =>
+        IdempotencyKeys.Remember(connection, Local, Route, key, "f1", answer, now);
 
-    private (string Fingerprint, StoredAnswer Answer)? Find(string key, DateTimeOffset now) => IdempotencyKeys.Find(connection, Local, Route, key, now);
+    private (string Fingerprint, StoredAnswer Answer)? Find(string key, DateTimeOffset now) =>
+        IdempotencyKeys.Find(connection, Local, Route, key, now);
 }

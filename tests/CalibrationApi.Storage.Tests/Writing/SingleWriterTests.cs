@@ -50,7 +50,10 @@ public sealed class SingleWriterTests
         await using var writer = new SingleWriter(database.Database);
         var commits = await CommitCount.StartAsync(writer);
         var hold = await Hold.StartAsync(writer);
-        var requests = Enumerable.Range(0, (2 * MostPerCommit) + 1).Select(i => writer.WriteAsync(connection => Insert(connection, i))).ToArray();
+        var requests = Enumerable
+            .Range(0, (2 * MostPerCommit) + 1)
+            .Select(i => writer.WriteAsync(connection => Insert(connection, i)))
+            .ToArray();
 
         hold.Release();
         await Task.WhenAll(requests);
@@ -211,11 +214,14 @@ public sealed class SingleWriterTests
         var ambient = new AsyncLocal<int> { Value = -1 };
         await using var writer = new SingleWriter(database.Database);
         var hold = await Hold.StartAsync(writer);
-        var requests = Enumerable.Range(0, 10).Select(i =>
-        {
-            ambient.Value = i;
-            return writer.WriteAsync(_ => ambient.Value);
-        }).ToArray();
+        var requests = Enumerable
+            .Range(0, 10)
+            .Select(i =>
+            {
+                ambient.Value = i;
+                return writer.WriteAsync(_ => ambient.Value);
+            })
+            .ToArray();
 
         hold.Release();
 
@@ -253,7 +259,8 @@ public sealed class SingleWriterTests
                 time.Cancel();
                 return Insert(connection, 1);
             },
-            timeIsUp: time.Token);
+            timeIsUp: time.Token
+        );
 
         Assert.True(stored);
         Assert.Equal([Given.Id(1)], Ids(database));
@@ -269,7 +276,9 @@ public sealed class SingleWriterTests
         using var program = database.Open();
         using (program.BeginTransaction())
         {
-            await Assert.ThrowsAnyAsync<OperationCanceledException>(() => writer.WriteAsync(connection => Insert(connection, 1), timeIsUp: time.Token));
+            await Assert.ThrowsAnyAsync<OperationCanceledException>(() =>
+                writer.WriteAsync(connection => Insert(connection, 1), timeIsUp: time.Token)
+            );
         }
 
         Assert.True(await writer.WriteAsync(connection => Insert(connection, 2)));
@@ -282,7 +291,10 @@ public sealed class SingleWriterTests
         using var database = TestDatabase.Empty();
         var writer = new SingleWriter(database.Database);
         var hold = await Hold.StartAsync(writer);
-        var requests = Enumerable.Range(0, MostPerCommit + 10).Select(i => writer.WriteAsync(connection => Insert(connection, i))).ToArray();
+        var requests = Enumerable
+            .Range(0, MostPerCommit + 10)
+            .Select(i => writer.WriteAsync(connection => Insert(connection, i)))
+            .ToArray();
 
         var disposal = writer.DisposeAsync().AsTask();
         Assert.False(disposal.IsCompleted);
@@ -310,7 +322,9 @@ public sealed class SingleWriterTests
         await using var writer = new SingleWriter(database.Database);
         var commits = await CommitCount.StartAsync(writer);
 
-        await Parallel.ForAsync(0, 2000, new ParallelOptions { MaxDegreeOfParallelism = 32 }, async (i, stop) => await writer.WriteAsync(connection => Insert(connection, i), timeIsUp: stop));
+        await Parallel.ForAsync(0, 2000, new ParallelOptions { MaxDegreeOfParallelism = 32 }, async (i, stop) =>
+            await writer.WriteAsync(connection => Insert(connection, i), timeIsUp: stop)
+        );
 
         Assert.Equal(Enumerable.Range(0, 2000).Select(Given.Id), Ids(database));
         Assert.InRange(commits.Value, 1, 2000);
@@ -318,7 +332,14 @@ public sealed class SingleWriterTests
 
     private static bool Insert(SqliteConnection connection, int number, string fingerprint = "f1")
     {
-        new DescribedRecordStore(RecordKind.Products).Insert(connection, TestDatabase.Local, Given.Described(Given.Id(number)) with { Fingerprint = fingerprint });
+        new DescribedRecordStore(RecordKind.Products).Insert(
+            connection,
+            TestDatabase.Local,
+            Given.Described(Given.Id(number)) with
+            {
+                Fingerprint = fingerprint,
+            }
+        );
         return true;
     }
 

@@ -14,7 +14,10 @@ public sealed class WriterMetricsTests
         await using var writer = new SingleWriter(database.Database);
         using var measured = new Measured(writer);
         var hold = await Hold.StartAsync(writer);
-        var requests = Enumerable.Range(0, 3).Select(_ => writer.WriteAsync(connection => connection.QuerySingle<int>("select 1"))).ToArray();
+        var requests = Enumerable
+            .Range(0, 3)
+            .Select(_ => writer.WriteAsync(connection => connection.QuerySingle<int>("select 1")))
+            .ToArray();
 
         Assert.Equal([3], measured.Now("calibration.storage.queue.length"));
         hold.Release();

@@ -33,8 +33,11 @@ public sealed class CalculationTests
         using var counted = new Counted();
 
         // A value known less closely than the change that matters.
-        using var response = await Question.Of(Question.CatchTest)
-            .With("/tolerance", """{ "value": 1, "unit": "%" }""").With("/wantedPrecision", """{ "value": 5, "unit": "%" }""").AskAsync();
+        using var response = await Question
+            .Of(Question.CatchTest)
+            .With("/tolerance", """{ "value": 1, "unit": "%" }""")
+            .With("/wantedPrecision", """{ "value": 5, "unit": "%" }""")
+            .AskAsync();
 
         Assert.Equal(HttpStatusCode.UnprocessableEntity, response.StatusCode);
         Assert.Contains((Question.CatchTest, Evaluations.Refused), counted.Outcomes);
@@ -53,11 +56,13 @@ public sealed class CalculationTests
                 if (instrument.Meter.Name == Evaluations.Meter && instrument.Name == "calibration.evaluations")
                     self.EnableMeasurementEvents(instrument);
             };
-            listener.SetMeasurementEventCallback<long>((_, _, tags, _) =>
-            {
-                var values = tags.ToArray().ToDictionary(tag => tag.Key, tag => (string)tag.Value!);
-                outcomes[(values["calibration.kind"], values["calibration.outcome"])] = true;
-            });
+            listener.SetMeasurementEventCallback<long>(
+                (_, _, tags, _) =>
+                {
+                    var values = tags.ToArray().ToDictionary(tag => tag.Key, tag => (string)tag.Value!);
+                    outcomes[(values["calibration.kind"], values["calibration.outcome"])] = true;
+                }
+            );
             listener.Start();
         }
 

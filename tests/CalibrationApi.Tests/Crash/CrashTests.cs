@@ -3,7 +3,9 @@ using Microsoft.Data.Sqlite;
 
 namespace CalibrationApi.Tests.Crash;
 
-/// <summary>What was acknowledged is there after the process was killed, whole and once; what was not acknowledged is whole or absent.</summary>
+/// <summary>
+/// What was acknowledged is there after the process was killed, whole and once; what was not acknowledged is whole or absent.
+/// </summary>
 [Trait("Category", "Crash")]
 public sealed class CrashTests : IDisposable
 {
@@ -74,7 +76,11 @@ public sealed class CrashTests : IDisposable
         Assert.Equal(acknowledged.Order(StringComparer.Ordinal), (await service.HistoryAsync()).Order(StringComparer.Ordinal));
     }
 
-    private static async Task SendUntilKilledAsync(CrashingService service, ConcurrentDictionary<string, bool> sent, TaskCompletionSource begun)
+    private static async Task SendUntilKilledAsync(
+        CrashingService service,
+        ConcurrentDictionary<string, bool> sent,
+        TaskCompletionSource begun
+    )
     {
         while (true)
         {

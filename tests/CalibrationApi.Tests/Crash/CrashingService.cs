@@ -28,23 +28,36 @@ internal sealed class CrashingService : IAsyncDisposable
     /// <summary>Creates what the tests refer to.</summary>
     public async Task DescribeAsync()
     {
-        foreach (var (path, id, draft) in new[] { ("machines", Machine, Farm.MachineDraft), ("products", Product, Farm.ProductDraft), ("scales", Scale, Farm.ScaleDraft) })
+        foreach (
+            var (path, id, draft) in new[]
+            {
+                ("machines", Machine, Farm.MachineDraft),
+                ("products", Product, Farm.ProductDraft),
+                ("scales", Scale, Farm.ScaleDraft),
+            }
+        )
             Assert.Equal(201, await PostAsync($"/v1/{path}", draft.With("/id", id)));
     }
 
     /// <summary>Sends a test and gives the status; throws when the service dies before it answers.</summary>
-    public Task<int> SendTestAsync(string id) => PostAsync("/v1/catch-tests", new Draft(new JsonObject
-    {
-        ["id"] = id,
-        ["machine"] = Machine,
-        ["meter"] = "front",
-        ["element"] = "coarse",
-        ["product"] = Product,
-        ["scale"] = Scale,
-        ["occurredAt"] = "2026-04-18T06:40:00+02:00",
-        ["recordedBy"] = "A. Operator",
-        ["catches"] = new JsonArray(Farm.Catch(18.70, 47), Farm.Catch(18.56, 46.8)),
-    }));
+    public Task<int> SendTestAsync(string id) =>
+        PostAsync(
+            "/v1/catch-tests",
+            new Draft(
+                new JsonObject
+                {
+                    ["id"] = id,
+                    ["machine"] = Machine,
+                    ["meter"] = "front",
+                    ["element"] = "coarse",
+                    ["product"] = Product,
+                    ["scale"] = Scale,
+                    ["occurredAt"] = "2026-04-18T06:40:00+02:00",
+                    ["recordedBy"] = "A. Operator",
+                    ["catches"] = new JsonArray(Farm.Catch(18.70, 47), Farm.Catch(18.56, 46.8)),
+                }
+            )
+        );
 
     /// <summary>The id that the service says a test has; null when it has none.</summary>
     public async Task<string?> ReadTestAsync(string id)
@@ -59,11 +72,16 @@ internal sealed class CrashingService : IAsyncDisposable
         using var request = new HttpRequestMessage(HttpMethod.Get, new Uri("/v1/history?limit=all", UriKind.Relative));
         request.Headers.Accept.Add(new MediaTypeWithQualityHeaderValue("application/x-ndjson"));
         using var response = await client.SendAsync(request);
-        var lines = (await response.EnsureSuccessStatusCode().Content.ReadAsStringAsync()).Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        var lines = (await response.EnsureSuccessStatusCode().Content.ReadAsStringAsync()).Split(
+            '\n',
+            StringSplitOptions.RemoveEmptyEntries
+        );
         return [.. lines.Select(line => JsonNode.Parse(line)!["id"]!.GetValue<string>())];
     }
 
-    /// <summary>What is wrong with a file: its pages, its references, and tests, catches and lines of the history that do not belong together.</summary>
+    /// <summary>
+    /// What is wrong with a file: its pages, its references, and tests, catches and lines of the history that do not belong together.
+    /// </summary>
     public static IReadOnlyList<string> Faults(string file)
     {
         using var connection = new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = file, Pooling = false }.ToString());
@@ -71,10 +89,18 @@ internal sealed class CrashingService : IAsyncDisposable
         return
         [
             .. connection.Query<string>("pragma integrity_check").Where(line => line != "ok"),
-            .. connection.Query<string>("select \"table\" from pragma_foreign_key_check").Select(table => $"a row of {table} refers to nothing"),
-            .. connection.Query<string>("select id from catch_tests t where (select count(*) from catches c where c.test = t.seq) <> 2").Select(id => $"{id} lacks catches"),
-            .. connection.Query<string>("select id from catch_tests t where (select count(*) from history h where h.record = t.id) <> 1").Select(id => $"{id} is not once in the history"),
-            .. connection.Query<string>("select record from history h where not exists (select 1 from catch_tests t where t.id = h.record)").Select(id => $"{id} is only in the history"),
+            .. connection
+                .Query<string>("select \"table\" from pragma_foreign_key_check")
+                .Select(table => $"a row of {table} refers to nothing"),
+            .. connection
+                .Query<string>("select id from catch_tests t where (select count(*) from catches c where c.test = t.seq) <> 2")
+                .Select(id => $"{id} lacks catches"),
+            .. connection
+                .Query<string>("select id from catch_tests t where (select count(*) from history h where h.record = t.id) <> 1")
+                .Select(id => $"{id} is not once in the history"),
+            .. connection
+                .Query<string>("select record from history h where not exists (select 1 from catch_tests t where t.id = h.record)")
+                .Select(id => $"{id} is only in the history"),
         ];
     }
 
@@ -95,7 +121,10 @@ internal sealed class CrashingService : IAsyncDisposable
 
     private async Task<int> PostAsync(string path, Draft body)
     {
-        using var content = new ByteArrayContent(Encoding.UTF8.GetBytes(body.Text)) { Headers = { ContentType = new MediaTypeHeaderValue("application/json") } };
+        using var content = new ByteArrayContent(Encoding.UTF8.GetBytes(body.Text))
+        {
+            Headers = { ContentType = new MediaTypeHeaderValue("application/json") },
+        };
         using var response = await client.PostAsync(new Uri(path, UriKind.Relative), content);
         var answer = await response.Content.ReadAsStringAsync();
         Assert.True(response.IsSuccessStatusCode, answer);

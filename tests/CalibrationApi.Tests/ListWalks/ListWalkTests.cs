@@ -4,7 +4,9 @@ using System.Text.Json.Nodes;
 
 namespace CalibrationApi.Tests.ListWalks;
 
-/// <summary>Whoever follows the next links of a list sees everything that was there when they began, once, whatever others add meanwhile.</summary>
+/// <summary>
+/// Whoever follows the next links of a list sees everything that was there when they began, once, whatever others add meanwhile.
+/// </summary>
 public sealed class ListWalkTests(RecordService service) : IClassFixture<RecordService>
 {
     private const int Writers = 4;
@@ -18,14 +20,22 @@ public sealed class ListWalkTests(RecordService service) : IClassFixture<RecordS
     {
         var farm = await Farm.CreateAsync(service);
         // Few instants, so that many lines share one, and pages end among them.
-        Task<string> AddAsync(Random random) => service.CreateAsync(
-            "/v1/scale-checks",
-            farm.ScaleCheck.With("/occurredAt", new DateTime(2026, 3, 1, random.Next(12), 0, 0).ToString("yyyy-MM-dd'T'HH:mm:ss'Z'", CultureInfo.InvariantCulture)));
+        Task<string> AddAsync(Random random) =>
+            service.CreateAsync(
+                "/v1/scale-checks",
+                farm.ScaleCheck.With(
+                    "/occurredAt",
+                    new DateTime(2026, 3, 1, random.Next(12), 0, 0).ToString("yyyy-MM-dd'T'HH:mm:ss'Z'", CultureInfo.InvariantCulture)
+                )
+            );
 
         foreach (var walk in await WalksAsync($"/v1/history?scale={farm.Scale}&order={order}&limit=7", AddAsync))
         {
             var times = walk.Select(line => line["occurredAt"]!.GetValue<string>()).ToArray();
-            Assert.Equal(order == "oldest-first" ? times.Order(StringComparer.Ordinal) : times.OrderDescending(StringComparer.Ordinal), times);
+            Assert.Equal(
+                order == "oldest-first" ? times.Order(StringComparer.Ordinal) : times.OrderDescending(StringComparer.Ordinal),
+                times
+            );
         }
     }
 
@@ -54,12 +64,17 @@ public sealed class ListWalkTests(RecordService service) : IClassFixture<RecordS
             added[await addAsync(first)] = true;
         var walks = new List<IReadOnlyList<JsonNode>>();
         using var end = new CancellationTokenSource();
-        var writers = Enumerable.Range(0, Writers).Select(seed => Task.Run(async () =>
-        {
-            var random = new Random(seed);
-            while (!end.IsCancellationRequested)
-                added[await addAsync(random)] = true;
-        })).ToArray();
+        var writers = Enumerable
+            .Range(0, Writers)
+            .Select(seed =>
+                Task.Run(async () =>
+                {
+                    var random = new Random(seed);
+                    while (!end.IsCancellationRequested)
+                        added[await addAsync(random)] = true;
+                })
+            )
+            .ToArray();
 
         try
         {

@@ -23,9 +23,41 @@ public sealed partial class OwaspApiTopTenTests(TwoFarms farms) : IClassFixture<
     private const string FirstMachine = "/v1/machines";
 
     // What only the service may say of a record.
-    private static readonly string[] OfTheService = ["createdAt", "updatedAt", "receivedAt", "workspace", "workspaceId", "etag", "revision", "engineVersion", "result", "verdict", "fingerprint", "isAdmin", "secretHash"];
+    private static readonly string[] OfTheService =
+    [
+        "createdAt",
+        "updatedAt",
+        "receivedAt",
+        "workspace",
+        "workspaceId",
+        "etag",
+        "revision",
+        "engineVersion",
+        "result",
+        "verdict",
+        "fingerprint",
+        "isAdmin",
+        "secretHash",
+    ];
 
-    private static readonly string[] WaysOut = ["HttpClient", "HttpMessageInvoker", "SocketsHttpHandler", "WebRequest", "HttpWebRequest", "WebClient", "FtpWebRequest", "TcpClient", "UdpClient", "Socket", "Dns", "Ping", "SmtpClient", "ClientWebSocket", "Process"];
+    private static readonly string[] WaysOut =
+    [
+        "HttpClient",
+        "HttpMessageInvoker",
+        "SocketsHttpHandler",
+        "WebRequest",
+        "HttpWebRequest",
+        "WebClient",
+        "FtpWebRequest",
+        "TcpClient",
+        "UdpClient",
+        "Socket",
+        "Dns",
+        "Ping",
+        "SmtpClient",
+        "ClientWebSocket",
+        "Process",
+    ];
 
     private const string OfTheDemo = "HttpClient";
 
@@ -46,7 +78,11 @@ public sealed partial class OwaspApiTopTenTests(TwoFarms farms) : IClassFixture<
         }
 
         var body = farms.South.Farm.CatchTest.With("/machine", farms.North.Farm.Machine);
-        await (await AskAsync(HttpMethod.Post, "/v1/catch-tests", farms.South.Full.Text, body.Text)).RefusedAsync(422, "#/machine", "id-unknown");
+        await (await AskAsync(HttpMethod.Post, "/v1/catch-tests", farms.South.Full.Text, body.Text)).RefusedAsync(
+            422,
+            "#/machine",
+            "id-unknown"
+        );
         Assert.Equal(before, farms.Service.RowCounts());
     }
 
@@ -54,13 +90,25 @@ public sealed partial class OwaspApiTopTenTests(TwoFarms farms) : IClassFixture<
     public async Task API2_GuessedSecret_OpensNothingHoweverMuchOfItIsRight()
     {
         var key = farms.North.Full.Text;
-        string[] guesses = [key[..^1], key + "a", key[..^1] + (key[^1] == 'a' ? 'b' : 'a'), key.ToUpperInvariant(), KeyText.Make(farms.North.Full.Id).Text, farms.North.Full.Id];
+        string[] guesses =
+        [
+            key[..^1],
+            key + "a",
+            key[..^1] + (key[^1] == 'a' ? 'b' : 'a'),
+            key.ToUpperInvariant(),
+            KeyText.Make(farms.North.Full.Id).Text,
+            farms.North.Full.Id,
+        ];
         foreach (var guess in guesses)
         {
             var reply = await AskAsync(HttpMethod.Get, FirstMachine, guess);
 
             Assert.Equal(401, reply.Status);
-            Assert.StartsWith("Bearer realm=\"calibration\", error=\"invalid_token\"", reply.Header("WWW-Authenticate"), StringComparison.Ordinal);
+            Assert.StartsWith(
+                "Bearer realm=\"calibration\", error=\"invalid_token\"",
+                reply.Header("WWW-Authenticate"),
+                StringComparison.Ordinal
+            );
         }
     }
 
@@ -111,9 +159,17 @@ public sealed partial class OwaspApiTopTenTests(TwoFarms farms) : IClassFixture<
     public async Task API3_Answers_HoldNoMemberThatTheContractDoesNotName()
     {
         var seen = 0;
-        foreach (var operation in ContractDocument.Committed.Operations.Where(operation => operation.Method == "GET" && operation.AnswerSchema is not null))
+        foreach (
+            var operation in ContractDocument.Committed.Operations.Where(operation =>
+                operation.Method == "GET" && operation.AnswerSchema is not null
+            )
+        )
         {
-            var reply = await farms.SendAsync(operation.OperationId, await farms.SampleAsync(operation.OperationId, farms.North), farms.North.Full.Text);
+            var reply = await farms.SendAsync(
+                operation.OperationId,
+                await farms.SampleAsync(operation.OperationId, farms.North),
+                farms.North.Full.Text
+            );
 
             Assert.Empty(Unnamed(operation.AnswerSchema!, reply.Expect(200).Json, operation.OperationId));
             seen++;
@@ -122,16 +178,17 @@ public sealed partial class OwaspApiTopTenTests(TwoFarms farms) : IClassFixture<
         Assert.True(seen > 20);
     }
 
-    public static TheoryData<string, int[]> TooMuch => new()
-    {
-        { new string(' ', MostBytes + 1), [413] },
-        { new string('[', 50_000), [400] },
-        { string.Concat(Enumerable.Repeat("{\"a\":", 5000)), [400] },
-        { "{\"name\":1e400}", [400] },
-        { $"{{\"name\":\"air seeder\",\"workingWidth\":{{\"value\":{new string('9', 400)},\"unit\":\"m\"}}}}", [422] },
-        { $"{{\"name\":\"air seeder\",\"tanks\":[{string.Join(',', Enumerable.Repeat("{\"name\":\"t\"}", 50_000))}]}}", [422] },
-        { $"{{\"name\":\"{new string('a', 500_000)}\"}}", [422] },
-    };
+    public static TheoryData<string, int[]> TooMuch =>
+        new()
+        {
+            { new string(' ', MostBytes + 1), [413] },
+            { new string('[', 50_000), [400] },
+            { string.Concat(Enumerable.Repeat("{\"a\":", 5000)), [400] },
+            { "{\"name\":1e400}", [400] },
+            { $"{{\"name\":\"air seeder\",\"workingWidth\":{{\"value\":{new string('9', 400)},\"unit\":\"m\"}}}}", [422] },
+            { $"{{\"name\":\"air seeder\",\"tanks\":[{string.Join(',', Enumerable.Repeat("{\"name\":\"t\"}", 50_000))}]}}", [422] },
+            { $"{{\"name\":\"{new string('a', 500_000)}\"}}", [422] },
+        };
 
     [Theory]
     [MemberData(nameof(TooMuch))]
@@ -166,7 +223,11 @@ public sealed partial class OwaspApiTopTenTests(TwoFarms farms) : IClassFixture<
         {
             foreach (var method in methods.Except(path.Select(operation => operation.Method)))
             {
-                var reply = await AskAsync(HttpMethod.Parse(method), path.Key.Replace("{id}", Farm.NoRecord, StringComparison.Ordinal), farms.North.Full.Text);
+                var reply = await AskAsync(
+                    HttpMethod.Parse(method),
+                    path.Key.Replace("{id}", Farm.NoRecord, StringComparison.Ordinal),
+                    farms.North.Full.Text
+                );
 
                 await reply.RefusedAsync(405, null, "method-not-allowed");
                 Assert.All(path, operation => Assert.Contains(operation.Method, reply.Header("Allow"), StringComparison.Ordinal));
@@ -185,7 +246,11 @@ public sealed partial class OwaspApiTopTenTests(TwoFarms farms) : IClassFixture<
 
         Assert.NotEmpty(operations);
         foreach (var operation in operations)
-            await (await farms.SendAsync(operation, await farms.SampleAsync(operation, farms.North), key)).RefusedAsync(403, null, "scope-missing");
+            await (await farms.SendAsync(operation, await farms.SampleAsync(operation, farms.North), key)).RefusedAsync(
+                403,
+                null,
+                "scope-missing"
+            );
     }
 
     [Fact]
@@ -195,7 +260,10 @@ public sealed partial class OwaspApiTopTenTests(TwoFarms farms) : IClassFixture<
         var before = farms.Service.RowCounts();
 
         foreach (var scope in Scope.All.Except([Scope.Admin]))
-            Assert.Equal(403, (await AskAsync(HttpMethod.Post, "/v1/keys", farms.North.Key(scope).Text, Wanted(Scope.Read).ToJsonString())).Status);
+            Assert.Equal(
+                403,
+                (await AskAsync(HttpMethod.Post, "/v1/keys", farms.North.Key(scope).Text, Wanted(Scope.Read).ToJsonString())).Status
+            );
         // Nobody gives away what runs the installation.
         var raised = await AskAsync(HttpMethod.Post, "/v1/keys", farms.North.Full.Text, Wanted(Scope.Operator).ToJsonString());
         Assert.Equal(422, raised.Status);
@@ -212,7 +280,14 @@ public sealed partial class OwaspApiTopTenTests(TwoFarms farms) : IClassFixture<
     [Fact]
     public void API7_Service_HasNoWayToAskAnotherServer()
     {
-        foreach (var assembly in new[] { typeof(Program).Assembly, typeof(CalibrationDatabase).Assembly, typeof(Engine.Answers.Refusal).Assembly })
+        foreach (
+            var assembly in new[]
+            {
+                typeof(Program).Assembly,
+                typeof(CalibrationDatabase).Assembly,
+                typeof(Engine.Answers.Refusal).Assembly,
+            }
+        )
         {
             using var file = new PEReader(File.OpenRead(assembly.Location));
             var reader = file.GetMetadataReader();
@@ -223,8 +298,11 @@ public sealed partial class OwaspApiTopTenTests(TwoFarms farms) : IClassFixture<
         }
 
         // What loads the demonstration at a start with --demo asks the service itself, at its own address; no request gets there.
-        var sources = Directory.EnumerateFiles(Repository.PathOf("src", "CalibrationApi"), "*.cs", SearchOption.AllDirectories)
-            .Where(file => !Path.GetRelativePath(Repository.Root, file).Split(Path.DirectorySeparatorChar).Intersect(["Demo", "obj", "bin"]).Any())
+        var sources = Directory
+            .EnumerateFiles(Repository.PathOf("src", "CalibrationApi"), "*.cs", SearchOption.AllDirectories)
+            .Where(file =>
+                !Path.GetRelativePath(Repository.Root, file).Split(Path.DirectorySeparatorChar).Intersect(["Demo", "obj", "bin"]).Any()
+            )
             .ToArray();
         Assert.True(sources.Length > 100);
         Assert.All(sources, file => Assert.DoesNotContain(OfTheDemo, File.ReadAllText(file), StringComparison.Ordinal));
@@ -234,14 +312,23 @@ public sealed partial class OwaspApiTopTenTests(TwoFarms farms) : IClassFixture<
     public void API7_Contract_TakesNoAddressFromACaller()
     {
         var contract = ContractDocument.Committed;
-        var members = contract.Operations.SelectMany(operation =>
-                (operation.RequestSchema is null ? [] : Members(contract, operation.RequestSchema, "", []))
-                .Concat((operation.Json["parameters"]?.AsArray() ?? []).Select(parameter => contract.Resolve(parameter!)).Select(parameter => (Name: parameter["name"]!.GetValue<string>(), Schema: contract.Resolve(parameter["schema"]!)))))
+        var members = contract
+            .Operations.SelectMany(operation =>
+                (operation.RequestSchema is null ? [] : Members(contract, operation.RequestSchema, "", [])).Concat(
+                    (operation.Json["parameters"]?.AsArray() ?? [])
+                        .Select(parameter => contract.Resolve(parameter!))
+                        .Select(parameter => (Name: parameter["name"]!.GetValue<string>(), Schema: contract.Resolve(parameter["schema"]!)))
+                )
+            )
             .ToArray();
 
         Assert.True(members.Length > 200);
-        Assert.DoesNotContain(members, member => member.Schema["format"]?.GetValue<string>() is "uri" or "url" or "iri" or "uri-reference" or "hostname" or "ipv4" or "ipv6");
-        Assert.DoesNotContain(members, member => Humps().Split(member.Name).Any(word => WordsForAddresses.Contains(word, StringComparer.OrdinalIgnoreCase)));
+        Assert.DoesNotContain(members, member =>
+            member.Schema["format"]?.GetValue<string>() is "uri" or "url" or "iri" or "uri-reference" or "hostname" or "ipv4" or "ipv6"
+        );
+        Assert.DoesNotContain(members, member =>
+            Humps().Split(member.Name).Any(word => WordsForAddresses.Contains(word, StringComparer.OrdinalIgnoreCase))
+        );
     }
 
     [Fact]
@@ -254,8 +341,23 @@ public sealed partial class OwaspApiTopTenTests(TwoFarms farms) : IClassFixture<
 
         Assert.Equal(200, reply.Status);
         Assert.Equal("nosniff", reply.Header("X-Content-Type-Options"));
-        Assert.All((string[])["Server", "X-Powered-By", "X-AspNet-Version", "Access-Control-Allow-Origin", "Access-Control-Allow-Credentials"], name => Assert.Null(reply.Header(name)));
-        foreach (var path in (string[])["/swagger", "/swagger/v1/swagger.json", "/.git/config", "/appsettings.json", "/calibration.db", "/reference/..%2f..%2fappsettings.json", "/debug", "/metrics"])
+        Assert.All(
+            (string[])["Server", "X-Powered-By", "X-AspNet-Version", "Access-Control-Allow-Origin", "Access-Control-Allow-Credentials"],
+            name => Assert.Null(reply.Header(name))
+        );
+        foreach (
+            var path in (string[])
+                [
+                    "/swagger",
+                    "/swagger/v1/swagger.json",
+                    "/.git/config",
+                    "/appsettings.json",
+                    "/calibration.db",
+                    "/reference/..%2f..%2fappsettings.json",
+                    "/debug",
+                    "/metrics",
+                ]
+        )
             Assert.Equal(404, (await AskAsync(HttpMethod.Get, path, null)).Status);
     }
 
@@ -269,19 +371,34 @@ public sealed partial class OwaspApiTopTenTests(TwoFarms farms) : IClassFixture<
         var reply = await AskAsync(HttpMethod.Post, FirstMachine, farms.North.Full.Text, body);
 
         Assert.Equal(400, reply.Status);
-        Assert.DoesNotMatch(@"CalibrationApi\.|System\.|Microsoft|SQLite|\.cs\b|   at |Exception", reply.Text.Replace("System.Object", "", StringComparison.Ordinal));
+        Assert.DoesNotMatch(
+            @"CalibrationApi\.|System\.|Microsoft|SQLite|\.cs\b|   at |Exception",
+            reply.Text.Replace("System.Object", "", StringComparison.Ordinal)
+        );
     }
 
     [Fact]
     public void API9_RouteTable_IsTheContractAndNothingElse()
     {
         var routes = farms.Service.Service<EndpointDataSource>().Endpoints.OfType<RouteEndpoint>().ToArray();
-        var versioned = routes.Where(route => route.RoutePattern.RawText!.StartsWith("/v", StringComparison.Ordinal))
-            .SelectMany(route => route.Metadata.GetRequiredMetadata<IHttpMethodMetadata>().HttpMethods.Select(method => $"{method} {route.RoutePattern.RawText!.TrimEnd('/')}"));
+        var versioned = routes
+            .Where(route => route.RoutePattern.RawText!.StartsWith("/v", StringComparison.Ordinal))
+            .SelectMany(route =>
+                route
+                    .Metadata.GetRequiredMetadata<IHttpMethodMetadata>()
+                    .HttpMethods.Select(method => $"{method} {route.RoutePattern.RawText!.TrimEnd('/')}")
+            );
 
-        Assert.Equal(ContractDocument.Committed.Operations.Select(operation => $"{operation.Method} {operation.Path}").Order(StringComparer.Ordinal), versioned.Order(StringComparer.Ordinal));
-        var others = routes.Select(route => "/" + route.RoutePattern.RawText!.TrimStart('/')).Where(path => !path.StartsWith("/v1/", StringComparison.Ordinal));
-        Assert.All(others, path => Assert.Contains(OutsideTheContract, known => path.StartsWith(known.TrimEnd('/'), StringComparison.Ordinal)));
+        Assert.Equal(
+            ContractDocument.Committed.Operations.Select(operation => $"{operation.Method} {operation.Path}").Order(StringComparer.Ordinal),
+            versioned.Order(StringComparer.Ordinal)
+        );
+        var others = routes
+            .Select(route => "/" + route.RoutePattern.RawText!.TrimStart('/'))
+            .Where(path => !path.StartsWith("/v1/", StringComparison.Ordinal));
+        Assert.All(others, path =>
+            Assert.Contains(OutsideTheContract, known => path.StartsWith(known.TrimEnd('/'), StringComparison.Ordinal))
+        );
     }
 
     [Theory]
@@ -303,12 +420,29 @@ public sealed partial class OwaspApiTopTenTests(TwoFarms farms) : IClassFixture<
     {
         var sample = await farms.SampleAsync("evaluateMeterSpeedBatch", farms.North);
         var good = sample.Body!.ToJsonString();
-        string[] lines = [good, "{", "{\"$ref\":\"file:///etc/passwd\"}", new string('[', 5000), good.Insert(1, "\"result\":1,"), "\"" + new string('x', 200_000) + "\"", good];
-        using var request = new HttpRequestMessage(HttpMethod.Post, sample.Path) { Content = new StringContent(string.Join('\n', lines), Encoding.UTF8, sample.Media) };
+        string[] lines =
+        [
+            good,
+            "{",
+            "{\"$ref\":\"file:///etc/passwd\"}",
+            new string('[', 5000),
+            good.Insert(1, "\"result\":1,"),
+            "\"" + new string('x', 200_000) + "\"",
+            good,
+        ];
+        using var request = new HttpRequestMessage(HttpMethod.Post, sample.Path)
+        {
+            Content = new StringContent(string.Join('\n', lines), Encoding.UTF8, sample.Media),
+        };
         request.Content.Headers.ContentType!.CharSet = null;
         request.Headers.Authorization = new("Bearer", farms.North.Full.Text);
 
-        var answers = (await farms.Service.SendAsync(request)).Expect(200).Text.TrimEnd('\n').Split('\n').Select(line => JsonNode.Parse(line)!).ToArray();
+        var answers = (await farms.Service.SendAsync(request))
+            .Expect(200)
+            .Text.TrimEnd('\n')
+            .Split('\n')
+            .Select(line => JsonNode.Parse(line)!)
+            .ToArray();
 
         Assert.Equal(lines.Length, answers.Length);
         Assert.All(answers[1..^1], answer => Assert.InRange(answer["problem"]!["status"]!.GetValue<int>(), 400, 422));
@@ -318,9 +452,13 @@ public sealed partial class OwaspApiTopTenTests(TwoFarms farms) : IClassFixture<
     [Fact]
     public async Task API10_TextThatASpreadsheetWouldRun_LeavesAsText()
     {
-        (await AskAsync(HttpMethod.Post, FirstMachine, farms.North.Full.Text, Farm.MachineDraft.With("/name", "=cmd|' /C calc'!A0").Text)).Expect(201);
+        (
+            await AskAsync(HttpMethod.Post, FirstMachine, farms.North.Full.Text, Farm.MachineDraft.With("/name", "=cmd|' /C calc'!A0").Text)
+        ).Expect(201);
 
-        var table = (await AskAsync(HttpMethod.Get, $"{FirstMachine}?limit=1000", farms.North.Full.Text, accept: "text/csv")).Expect(200).Text;
+        var table = (await AskAsync(HttpMethod.Get, $"{FirstMachine}?limit=1000", farms.North.Full.Text, accept: "text/csv"))
+            .Expect(200)
+            .Text;
 
         Assert.Contains("'=cmd", table, StringComparison.Ordinal);
         Assert.DoesNotMatch("(?m)(^|,)\"?=cmd", table);
@@ -346,13 +484,20 @@ public sealed partial class OwaspApiTopTenTests(TwoFarms farms) : IClassFixture<
         var here = ContractDocument.Committed.Resolve(schema);
         return value switch
         {
-            JsonObject members when here["properties"] is JsonObject known => members.SelectMany(member => known[member.Key] is { } own ? Unnamed(own, member.Value, $"{where}/{member.Key}") : [$"{where}/{member.Key}"]),
+            JsonObject members when here["properties"] is JsonObject known => members.SelectMany(member =>
+                known[member.Key] is { } own ? Unnamed(own, member.Value, $"{where}/{member.Key}") : [$"{where}/{member.Key}"]
+            ),
             JsonArray items when here["items"] is { } item => items.SelectMany(one => Unnamed(item, one, where)),
             _ => [],
         };
     }
 
-    private static IEnumerable<(string Name, JsonObject Schema)> Members(ContractDocument contract, JsonNode schema, string name, HashSet<JsonObject> seen)
+    private static IEnumerable<(string Name, JsonObject Schema)> Members(
+        ContractDocument contract,
+        JsonNode schema,
+        string name,
+        HashSet<JsonObject> seen
+    )
     {
         var here = contract.Resolve(schema);
         if (!seen.Add(here))

@@ -9,24 +9,54 @@ internal static class PlainsLimits
     private const string NoUrea = "No urea-based nitrogen with the seed.";
 
     private static readonly LimitSource Wheat = new(
-        "KSU-WHEAT", "Kansas State University", "In-furrow fertilizers for wheat, table 1", null, "Kansas", [Region.Kansas],
-        "eupdate.agronomy.ksu.edu/article/in-furrow-fertilizers-for-wheat-512-5");
+        "KSU-WHEAT",
+        "Kansas State University",
+        "In-furrow fertilizers for wheat, table 1",
+        null,
+        "Kansas",
+        [Region.Kansas],
+        "eupdate.agronomy.ksu.edu/article/in-furrow-fertilizers-for-wheat-512-5"
+    );
 
     private static readonly LimitSource Corn = new(
-        "KSU-CORN", "Kansas State University", "Starter fertilizer for corn, table 1", null, "Kansas", [Region.Kansas],
-        "no-tillfarmer.com/articles/13243-what-to-know-about-using-starter-fertilizer-for-no-till-corn (reprint of eupdate.agronomy.ksu.edu, article 3091)");
+        "KSU-CORN",
+        "Kansas State University",
+        "Starter fertilizer for corn, table 1",
+        null,
+        "Kansas",
+        [Region.Kansas],
+        "no-tillfarmer.com/articles/13243-what-to-know-about-using-starter-fertilizer-for-no-till-corn (reprint of eupdate.agronomy.ksu.edu, article 3091)"
+    );
 
     private static readonly LimitSource RowCrops = new(
-        "NDSU-CPR", "North Dakota State University", "Crop and Pest Report, fertilizer with the seed", 2002, "North Dakota", [Region.NorthDakota],
-        "ag.ndsu.edu/archive/entomology/ndsucpr/Years/2002/May/2/soils_2May02.htm");
+        "NDSU-CPR",
+        "North Dakota State University",
+        "Crop and Pest Report, fertilizer with the seed",
+        2002,
+        "North Dakota",
+        [Region.NorthDakota],
+        "ag.ndsu.edu/archive/entomology/ndsucpr/Years/2002/May/2/soils_2May02.htm"
+    );
 
     private static readonly LimitSource Flax = new(
-        "NDSU-FLAX", "North Dakota State University", "Crop and Pest Report, fertilizing flax (after circular SF-717 of 1992)", 1999, "North Dakota", [Region.NorthDakota],
-        "ag.ndsu.edu/archive/entomology/ndsucpr/Years/1999/May/6th/soils_6may99.htm");
+        "NDSU-FLAX",
+        "North Dakota State University",
+        "Crop and Pest Report, fertilizing flax (after circular SF-717 of 1992)",
+        1999,
+        "North Dakota",
+        [Region.NorthDakota],
+        "ag.ndsu.edu/archive/entomology/ndsucpr/Years/1999/May/6th/soils_6may99.htm"
+    );
 
     private static readonly LimitSource SouthDakota = new(
-        "SDSU-DRY", "South Dakota State University", "Fertilizer placed with seeds in dry soil conditions", null, "South Dakota", [Region.SouthDakota],
-        "extension.sdstate.edu/fertilizer-placed-seeds-dry-soil-conditions");
+        "SDSU-DRY",
+        "South Dakota State University",
+        "Fertilizer placed with seeds in dry soil conditions",
+        null,
+        "South Dakota",
+        [Region.SouthDakota],
+        "extension.sdstate.edu/fertilizer-placed-seeds-dry-soil-conditions"
+    );
 
     private static readonly Crop[] SouthDakotaCrops = [Crop.Corn, Crop.Soybean, Crop.Wheat, Crop.Oat, Crop.Sunflower];
     private static readonly SoilTexture[] MediumToFine = [SoilTexture.Medium, SoilTexture.Heavy];
@@ -35,10 +65,34 @@ internal static class PlainsLimits
 
     public static IReadOnlyList<StatedReduction> Reductions { get; } =
     [
-        new(SouthDakota, SouthDakotaCrops, ReductionCause.CoarseAndDrySoil, 0.8, "On coarse soil it takes another 20 % off its rates for dry soil."),
-        new(SouthDakota, SouthDakotaCrops, ReductionCause.CoarseAndMoistSoil, 0.6, "On coarse soil it takes 40 % off its rates for moist soil."),
-        new(SouthDakota, SouthDakotaCrops, ReductionCause.SmallerStandLoss, 0.5, "It halves its rates, made for 10 % loss of stand, to come down to 5 %."),
-        new(SouthDakota, SouthDakotaCrops, ReductionCause.Blend, null, "Its rates for single products do not add up in a blend: each is reduced by its share."),
+        new(
+            SouthDakota,
+            SouthDakotaCrops,
+            ReductionCause.CoarseAndDrySoil,
+            0.8,
+            "On coarse soil it takes another 20 % off its rates for dry soil."
+        ),
+        new(
+            SouthDakota,
+            SouthDakotaCrops,
+            ReductionCause.CoarseAndMoistSoil,
+            0.6,
+            "On coarse soil it takes 40 % off its rates for moist soil."
+        ),
+        new(
+            SouthDakota,
+            SouthDakotaCrops,
+            ReductionCause.SmallerStandLoss,
+            0.5,
+            "It halves its rates, made for 10 % loss of stand, to come down to 5 %."
+        ),
+        new(
+            SouthDakota,
+            SouthDakotaCrops,
+            ReductionCause.Blend,
+            null,
+            "Its rates for single products do not add up in a blend: each is reduced by its share."
+        ),
     ];
 
     public static IReadOnlyList<PublishedLimit> All { get; } =
@@ -55,7 +109,8 @@ internal static class PlainsLimits
                 new([SoilTexture.Light], AnyMoisture, Rows((6, 8, 21), (10, 10, 17), (15, 15, 11))),
                 new(AnySoil, [SeedbedMoisture.Dry], Rows((6, 8, 21), (10, 10, 17), (15, 15, 11))),
             ],
-            Conditions = $"Fertilizer is limited by its nitrogen and potash; phosphate is not counted. Coarse textures and dry soils have numbers of their own. {NoUrea} A band of 1 to 2 in gives some margin over a narrow slot.",
+            Conditions =
+                $"Fertilizer is limited by its nitrogen and potash; phosphate is not counted. Coarse textures and dry soils have numbers of their own. {NoUrea} A band of 1 to 2 in gives some margin over a narrow slot.",
         },
         Urea(Wheat, Crop.Wheat),
         new()
@@ -95,7 +150,8 @@ internal static class PlainsLimits
             Crops = [Crop.Soybean, Crop.DryBean],
             Nutrient = LimitedNutrient.AllNutrients,
             Soils = SoilLimit.Any(Rows((15, double.PositiveInfinity, 0))),
-            Conditions = "No fertilizer with the seed of beans grown as row crops; only soybeans in rows narrower than 15 in may have some.",
+            Conditions =
+                "No fertilizer with the seed of beans grown as row crops; only soybeans in rows narrower than 15 in may have some.",
         },
         new()
         {
@@ -107,14 +163,15 @@ internal static class PlainsLimits
         },
     ];
 
-    private static PublishedLimit Urea(LimitSource source, params Crop[] crops) => new()
-    {
-        Source = source,
-        Crops = crops,
-        Nutrient = LimitedNutrient.UreaNitrogen,
-        Soils = SoilLimit.Any(new AnyOpener(new(0))),
-        Conditions = NoUrea,
-    };
+    private static PublishedLimit Urea(LimitSource source, params Crop[] crops) =>
+        new()
+        {
+            Source = source,
+            Crops = crops,
+            Nutrient = LimitedNutrient.UreaNitrogen,
+            Soils = SoilLimit.Any(new AnyOpener(new(0))),
+            Conditions = NoUrea,
+        };
 
     private static ByRowSpacing Rows(params (double From, double To, double Pounds)[] rows) =>
         new([.. rows.Select(row => new RowsLimit(row.From, row.To, new(row.Pounds)))]);

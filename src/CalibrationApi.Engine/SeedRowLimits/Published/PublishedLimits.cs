@@ -11,5 +11,11 @@ public static class PublishedLimits
 
     /// <summary>Keys of the sources, as in SOURCES.md.</summary>
     public static IReadOnlyList<string> Keys { get; } =
-        [.. All.Select(limit => limit.Source.Key).Concat(Reductions.Select(reduction => reduction.Source.Key)).Append(StandLossSlopes.Source.Key).Distinct().Order(StringComparer.Ordinal)];
+    [
+        .. All.Select(limit => limit.Source.Key)
+            .Concat(Reductions.Select(reduction => reduction.Source.Key))
+            .Append(StandLossSlopes.Source.Key)
+            .Distinct()
+            .Order(StringComparer.Ordinal),
+    ];
 }

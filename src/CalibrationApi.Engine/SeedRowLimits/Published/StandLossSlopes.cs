@@ -18,9 +18,16 @@ internal sealed record StandLossMaterial(string Name, NitrogenForm Form, double 
 /// </remarks>
 internal static class StandLossSlopes
 {
-    public static LimitSource Source { get; } = new(
-        "SDSU-MODEL", "South Dakota State University", "Maximum fertilizer material to apply with seed, a worksheet", null, "South Dakota", [Region.SouthDakota],
-        "docstoc.com/docs/106501970");
+    public static LimitSource Source { get; } =
+        new(
+            "SDSU-MODEL",
+            "South Dakota State University",
+            "Maximum fertilizer material to apply with seed, a worksheet",
+            null,
+            "South Dakota",
+            [Region.SouthDakota],
+            "docstoc.com/docs/106501970"
+        );
 
     private static readonly StandLossMaterial Urea = new("urea", NitrogenForm.Urea, 0.46);
     private static readonly StandLossMaterial Treated = new("urea with a urease inhibitor", NitrogenForm.UreaWithInhibitor, 0.46);
@@ -30,21 +37,33 @@ internal static class StandLossSlopes
     // As printed, the sign left out: hard red spring wheat and durum beside each other.
     private static readonly (StandLossMaterial Material, Crop Crop, double[] Slopes)[] All =
     [
-        (Urea, Crop.Corn, [0.965]), (Urea, Crop.Soybean, [3.330]), (Urea, Crop.Wheat, [1.436, 1.468]), (Urea, Crop.Barley, [1.207]), (Urea, Crop.Canola, [4.457]),
-        (Treated, Crop.Corn, [0.434]), (Treated, Crop.Soybean, [3.403]), (Treated, Crop.Wheat, [0.951, 0.900]), (Treated, Crop.Barley, [0.772]), (Treated, Crop.Canola, [2.509]),
-        (Solution, Crop.Corn, [0.236]), (Solution, Crop.Soybean, [1.703]), (Solution, Crop.Wheat, [0.258, 0.396]), (Solution, Crop.Barley, [0.281]), (Solution, Crop.Canola, [1.873]),
-        (Nitrate, Crop.Corn, [0.215]), (Nitrate, Crop.Soybean, [2.378]),
+        (Urea, Crop.Corn, [0.965]),
+        (Urea, Crop.Soybean, [3.330]),
+        (Urea, Crop.Wheat, [1.436, 1.468]),
+        (Urea, Crop.Barley, [1.207]),
+        (Urea, Crop.Canola, [4.457]),
+        (Treated, Crop.Corn, [0.434]),
+        (Treated, Crop.Soybean, [3.403]),
+        (Treated, Crop.Wheat, [0.951, 0.900]),
+        (Treated, Crop.Barley, [0.772]),
+        (Treated, Crop.Canola, [2.509]),
+        (Solution, Crop.Corn, [0.236]),
+        (Solution, Crop.Soybean, [1.703]),
+        (Solution, Crop.Wheat, [0.258, 0.396]),
+        (Solution, Crop.Barley, [0.281]),
+        (Solution, Crop.Canola, [1.873]),
+        (Nitrate, Crop.Corn, [0.215]),
+        (Nitrate, Crop.Soybean, [2.378]),
     ];
 
     /// <summary>Some material has a slope for the crop.</summary>
     public static bool Name(Crop crop) => All.Any(one => one.Crop == crop);
 
     /// <summary>The steepest slope printed for a material and a crop, per cent for 1 lb/ac; null where none was read.</summary>
-    public static double? Of(StandLossMaterial material, Crop crop) => All
-        .Where(one => one.Material == material && one.Crop == crop)
-        .Select(one => (double?)one.Slopes.Max())
-        .SingleOrDefault();
+    public static double? Of(StandLossMaterial material, Crop crop) =>
+        All.Where(one => one.Material == material && one.Crop == crop).Select(one => (double?)one.Slopes.Max()).SingleOrDefault();
 
     /// <summary>The material that holds a form of nitrogen.</summary>
-    public static StandLossMaterial? With(NitrogenForm form) => All.Select(one => one.Material).FirstOrDefault(material => material.Form == form);
+    public static StandLossMaterial? With(NitrogenForm form) =>
+        All.Select(one => one.Material).FirstOrDefault(material => material.Form == form);
 }

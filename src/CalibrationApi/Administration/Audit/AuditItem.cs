@@ -9,7 +9,10 @@ public sealed class AuditItem
     /// <summary>When (UTC).</summary>
     public required string At { get; init; }
 
-    /// <summary>Who: <c>key</c>; <c>local</c>, somebody at the machine of the service while there were no keys; <c>command</c>, the command of the service.</summary>
+    /// <summary>
+    /// Who: <c>key</c>; <c>local</c>, somebody at the machine of the service while there were no keys; <c>command</c>, the command of the
+    /// service.
+    /// </summary>
     [KnownWords("key", "local", "command")]
     public required string Actor { get; init; }
 
@@ -36,7 +39,15 @@ public sealed class RefusalItem
     public string? Key { get; init; }
 
     /// <summary>Why: the code of the problem that was answered.</summary>
-    [KnownWords(ErrorCode.KeyMissing, ErrorCode.KeyInvalid, ErrorCode.KeyExpired, ErrorCode.KeyRevoked, ErrorCode.WorkspaceRetired, ErrorCode.ScopeMissing, ErrorCode.CredentialsBroken)]
+    [KnownWords(
+        ErrorCode.KeyMissing,
+        ErrorCode.KeyInvalid,
+        ErrorCode.KeyExpired,
+        ErrorCode.KeyRevoked,
+        ErrorCode.WorkspaceRetired,
+        ErrorCode.ScopeMissing,
+        ErrorCode.CredentialsBroken
+    )]
     public required string Code { get; init; }
 
     /// <summary>How often.</summary>

@@ -52,7 +52,14 @@ internal sealed class AuditQuery : PageQuery
             NewestFirst = Order is null or "newest-first",
         };
         if (Order is not null && !Orders.Contains(Order))
-            errors.Add(new ProblemError { Parameter = "order", Code = ErrorCode.WordUnknown, Detail = $"Use one of: {string.Join(", ", Orders)}." });
+            errors.Add(
+                new ProblemError
+                {
+                    Parameter = "order",
+                    Code = ErrorCode.WordUnknown,
+                    Detail = $"Use one of: {string.Join(", ", Orders)}.",
+                }
+            );
         return (filter, errors.Count == 0 ? null : ProblemResult.Invalid(errors));
     }
 }

@@ -7,7 +7,9 @@ using CalibrationApi.Storage.Writing;
 namespace CalibrationApi.Administration.Audit;
 
 /// <summary>Notes in the audit which key took which list away as a file, before the first byte goes out.</summary>
-/// <remarks>The first export of a list by a key in an hour is noted, so that a program that fetches a list every minute does not fill the disk.</remarks>
+/// <remarks>
+/// The first export of a list by a key in an hour is noted, so that a program that fetches a list every minute does not fill the disk.
+/// </remarks>
 internal sealed class ExportNotes(SingleWriter writer, TimeProvider clock)
 {
     private readonly ConcurrentDictionary<(string Workspace, string Key, string Path), DateTimeOffset> noted = [];
@@ -23,11 +25,14 @@ internal sealed class ExportNotes(SingleWriter writer, TimeProvider clock)
             return;
         try
         {
-            await writer.WriteAsync(connection =>
-            {
-                AuditStore.Append(connection, caller.Workspace, entry);
-                return true;
-            }, timeIsUp: context.RequestAborted);
+            await writer.WriteAsync(
+                connection =>
+                {
+                    AuditStore.Append(connection, caller.Workspace, entry);
+                    return true;
+                },
+                timeIsUp: context.RequestAborted
+            );
         }
         catch
         {
@@ -44,16 +49,19 @@ internal static class ExportNotesRoutes
 {
     /// <summary>Every list of the group that goes out as CSV or NDJSON is noted. Without a key there is nobody to name.</summary>
     public static TBuilder WithExportsNoted<TBuilder>(this TBuilder group)
-        where TBuilder : IEndpointConventionBuilder => group.AddEndpointFilterFactory((route, next) =>
-        {
-            if (!Array.Exists(route.MethodInfo.GetParameters(), parameter => parameter.ParameterType.IsAssignableTo(typeof(PageQuery))))
-                return next;
-            return async context =>
+        where TBuilder : IEndpointConventionBuilder =>
+        group.AddEndpointFilterFactory(
+            (route, next) =>
             {
-                var result = await next(context);
-                if (result is PageResult { IsExport: true } page && Caller.Of(context.HttpContext).Key is not null)
-                    await context.HttpContext.RequestServices.GetRequiredService<ExportNotes>().NoteAsync(context.HttpContext, page);
-                return result;
-            };
-        });
+                if (!Array.Exists(route.MethodInfo.GetParameters(), parameter => parameter.ParameterType.IsAssignableTo(typeof(PageQuery))))
+                    return next;
+                return async context =>
+                {
+                    var result = await next(context);
+                    if (result is PageResult { IsExport: true } page && Caller.Of(context.HttpContext).Key is not null)
+                        await context.HttpContext.RequestServices.GetRequiredService<ExportNotes>().NoteAsync(context.HttpContext, page);
+                    return result;
+                };
+            }
+        );
 }

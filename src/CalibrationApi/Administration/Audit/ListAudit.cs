@@ -23,12 +23,23 @@ internal static class ListAudit
             return problem;
         return SimpleList.Of(query, context, cursors, $"{workspace} audit {filter}", DeedColumns, database, (connection, after, most) =>
         {
-            var position = after.Split('|') is [var at, var sequence] ? new AuditPosition(at, long.Parse(sequence, CultureInfo.InvariantCulture)) : null;
-            return AuditStore.List(connection, workspace, filter, position, most).Select(line => (Item(line.Entry), $"{line.Position.At}|{line.Position.Sequence}"));
+            var position = after.Split('|') is [var at, var sequence]
+                ? new AuditPosition(at, long.Parse(sequence, CultureInfo.InvariantCulture))
+                : null;
+            return AuditStore
+                .List(connection, workspace, filter, position, most)
+                .Select(line => (Item(line.Entry), $"{line.Position.At}|{line.Position.Sequence}"));
         });
     }
 
-    public static async Task<IResult> RefusalsAsync(PageQuery query, HttpContext context, CalibrationDatabase database, string workspace, Cursors cursors, RefusalCounts counts)
+    public static async Task<IResult> RefusalsAsync(
+        PageQuery query,
+        HttpContext context,
+        CalibrationDatabase database,
+        string workspace,
+        Cursors cursors,
+        RefusalCounts counts
+    )
     {
         // What was counted a moment ago is told too.
         await counts.StoreAsync();
@@ -39,26 +50,33 @@ internal static class ListAudit
         });
     }
 
-    private static JsonObject Item(AuditEntry entry) => Node(new AuditItem
-    {
-        At = Instants.Text(entry.At),
-        Actor = entry.Actor,
-        Key = entry.Key,
-        Action = entry.Action,
-        Target = entry.Target,
-        TraceId = entry.Trace,
-    });
+    private static JsonObject Item(AuditEntry entry) =>
+        Node(
+            new AuditItem
+            {
+                At = Instants.Text(entry.At),
+                Actor = entry.Actor,
+                Key = entry.Key,
+                Action = entry.Action,
+                Target = entry.Target,
+                TraceId = entry.Trace,
+            }
+        );
 
-    private static JsonObject Item(RefusalCount refusal) => Node(new RefusalItem
-    {
-        Day = refusal.Day,
-        Key = refusal.Key.Length == 0 ? null : refusal.Key,
-        Code = refusal.Code,
-        Count = refusal.Count,
-        LastAt = Instants.Text(refusal.LastAt),
-    });
+    private static JsonObject Item(RefusalCount refusal) =>
+        Node(
+            new RefusalItem
+            {
+                Day = refusal.Day,
+                Key = refusal.Key.Length == 0 ? null : refusal.Key,
+                Code = refusal.Code,
+                Count = refusal.Count,
+                LastAt = Instants.Text(refusal.LastAt),
+            }
+        );
 
-    private static JsonObject Node<T>(T item) => JsonSerializer.SerializeToNode(item, JsonSettings.Contract.GetTypeInfo(typeof(T)))!.AsObject();
+    private static JsonObject Node<T>(T item) =>
+        JsonSerializer.SerializeToNode(item, JsonSettings.Contract.GetTypeInfo(typeof(T)))!.AsObject();
 
     private static string[] Columns(Type type) => [.. JsonSettings.Contract.GetTypeInfo(type).Properties.Select(property => property.Name)];
 }

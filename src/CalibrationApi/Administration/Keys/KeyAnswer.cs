@@ -17,7 +17,10 @@ public class KeyAnswer
     /// <summary>Who or what uses it.</summary>
     public required string Name { get; init; }
 
-    /// <summary>What it may do: <c>calculate</c>, <c>read</c>, <c>write</c>, <c>admin</c>; <c>operator</c> for keys that the command of the service made for whoever runs the installation.</summary>
+    /// <summary>
+    /// What it may do: <c>calculate</c>, <c>read</c>, <c>write</c>, <c>admin</c>; <c>operator</c> for keys that the command of the service
+    /// made for whoever runs the installation.
+    /// </summary>
     public required IReadOnlyList<string> Scopes { get; init; }
 
     /// <summary><c>live</c>, <c>expired</c> or <c>revoked</c>.</summary>

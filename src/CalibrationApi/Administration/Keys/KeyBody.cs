@@ -14,25 +14,39 @@ internal static class KeyBody
 {
     // The texts of a line lead a table; its scopes follow.
     public static IReadOnlyList<string> Leading { get; } =
-        [.. JsonSettings.Contract.GetTypeInfo(typeof(KeyAnswer)).Properties.Where(property => property.PropertyType == typeof(string)).Select(property => property.Name)];
+    [
+        .. JsonSettings
+            .Contract.GetTypeInfo(typeof(KeyAnswer))
+            .Properties.Where(property => property.PropertyType == typeof(string))
+            .Select(property => property.Name),
+    ];
 
-    public static JsonObject Node(string workspace, KeyRecord key, DateTimeOffset now) => JsonSerializer.SerializeToNode(new KeyAnswer
-    {
-        Id = key.Id,
-        Start = KeyText.Start(key.Id),
-        Workspace = workspace,
-        Name = key.Name,
-        Scopes = key.Scopes,
-        State = key.RevokedAt is not null ? "revoked" : key.IsLive(now) ? "live" : "expired",
-        CreatedAt = Instants.Text(key.CreatedAt),
-        CreatedBy = key.CreatedBy,
-        ExpiresAt = Text(key.ExpiresAt),
-        RevokedAt = Text(key.RevokedAt),
-        RevokedBecause = key.RevokedBecause,
-        Replaces = key.Replaces,
-        ReplacedBy = key.ReplacedBy,
-        LastUsedAt = Text(key.LastUsedAt),
-    }, JsonSettings.Contract.GetTypeInfo(typeof(KeyAnswer)))!.AsObject();
+    public static JsonObject Node(string workspace, KeyRecord key, DateTimeOffset now) =>
+        JsonSerializer
+            .SerializeToNode(
+                new KeyAnswer
+                {
+                    Id = key.Id,
+                    Start = KeyText.Start(key.Id),
+                    Workspace = workspace,
+                    Name = key.Name,
+                    Scopes = key.Scopes,
+                    State =
+                        key.RevokedAt is not null ? "revoked"
+                        : key.IsLive(now) ? "live"
+                        : "expired",
+                    CreatedAt = Instants.Text(key.CreatedAt),
+                    CreatedBy = key.CreatedBy,
+                    ExpiresAt = Text(key.ExpiresAt),
+                    RevokedAt = Text(key.RevokedAt),
+                    RevokedBecause = key.RevokedBecause,
+                    Replaces = key.Replaces,
+                    ReplacedBy = key.ReplacedBy,
+                    LastUsedAt = Text(key.LastUsedAt),
+                },
+                JsonSettings.Contract.GetTypeInfo(typeof(KeyAnswer))
+            )!
+            .AsObject();
 
     public static byte[] Write(string workspace, KeyRecord key, DateTimeOffset now) => Bytes(Node(workspace, key, now));
 

@@ -11,7 +11,9 @@ public sealed class KeyRequest : IStoredRequest
     internal const int LongestName = 200;
     internal const int LongestReason = 500;
 
-    /// <summary>The sender's own id, a UUID of version 7 in lower case, for repeating the request safely. Default: the service makes one.</summary>
+    /// <summary>
+    /// The sender's own id, a UUID of version 7 in lower case, for repeating the request safely. Default: the service makes one.
+    /// </summary>
     [NewId]
     public string? Id { get; init; }
 
@@ -19,11 +21,16 @@ public sealed class KeyRequest : IStoredRequest
     [Needed, Text(KeyRequest.LongestName)]
     public string? Name { get; init; }
 
-    /// <summary>What the key may do; none implies another. <c>calculate</c>: calculations, which store nothing. <c>read</c>: records and what follows from them. <c>write</c>: storing records. <c>admin</c>: keys and audit of the workspace.</summary>
+    /// <summary>
+    /// What the key may do; none implies another. <c>calculate</c>: calculations, which store nothing. <c>read</c>: records and what
+    /// follows from them. <c>write</c>: storing records. <c>admin</c>: keys and audit of the workspace.
+    /// </summary>
     [Needed, Items(1, typeof(Scope), nameof(Scope.OfWorkspace)), Word(typeof(Scope), nameof(Scope.OfWorkspace))]
     public IReadOnlyList<string?>? Scopes { get; init; }
 
-    /// <summary>From when on it opens nothing, RFC 3339. Default never. A key that expires makes none that outlives it, so it has to give this.</summary>
+    /// <summary>
+    /// From when on it opens nothing, RFC 3339. Default never. A key that expires makes none that outlives it, so it has to give this.
+    /// </summary>
     [InstantAhead]
     public string? ExpiresAt { get; init; }
 }
@@ -39,7 +46,10 @@ public sealed class RotationRequest : IStoredRequest
     [Needed, InstantAhead]
     public string? Until { get; init; }
 
-    /// <summary>From when on the new key opens nothing, RFC 3339. Default: it gets as long a life as the old one was given. It cannot outlive the key that makes it.</summary>
+    /// <summary>
+    /// From when on the new key opens nothing, RFC 3339. Default: it gets as long a life as the old one was given. It cannot outlive the
+    /// key that makes it.
+    /// </summary>
     [InstantAhead]
     public string? ExpiresAt { get; init; }
 }

@@ -18,7 +18,15 @@ internal static class ReadKeys
             ? new RecordResult(KeyBody.Write(workspace, key, clock.GetUtcNow()))
             : Pages.NotFound();
 
-    public static IResult List(PageQuery query, HttpContext context, CalibrationDatabase database, Workspace workspace, Cursors cursors, TimeProvider clock) =>
+    public static IResult List(
+        PageQuery query,
+        HttpContext context,
+        CalibrationDatabase database,
+        Workspace workspace,
+        Cursors cursors,
+        TimeProvider clock
+    ) =>
         SimpleList.Of(query, context, cursors, $"{workspace} keys", KeyBody.Leading, database, (connection, after, most) =>
-            KeyStore.List(connection, workspace, after, most).Select(key => (KeyBody.Node(workspace, key, clock.GetUtcNow()), key.Id)));
+            KeyStore.List(connection, workspace, after, most).Select(key => (KeyBody.Node(workspace, key, clock.GetUtcNow()), key.Id))
+        );
 }

@@ -9,7 +9,10 @@ public sealed class WorkspaceRequest : IStoredRequest
 {
     internal const int LongestName = 200;
 
-    /// <summary>The sender's own id, a UUID of version 7 in lower case, for repeating the request safely. Default: the service makes one. May be repeated, unchanged, when replacing.</summary>
+    /// <summary>
+    /// The sender's own id, a UUID of version 7 in lower case, for repeating the request safely. Default: the service makes one. May be
+    /// repeated, unchanged, when replacing.
+    /// </summary>
     [NewId]
     public string? Id { get; init; }
 

@@ -13,15 +13,27 @@ internal static class WorkspacesEndpoints
     public static void MapWorkspaces(this IEndpointRouteBuilder routes)
     {
         var workspaces = routes.MapGroup("/workspaces").WithTags("Workspaces").Needs(Scope.Operator);
-        workspaces.MapPost("", KeepWorkspace.CreateAsync).WithName("createWorkspace")
-            .Produces<WorkspaceAnswer>(StatusCodes.Status201Created).Produces<WorkspaceAnswer>().WithMetadata(Declared.Storing);
-        workspaces.MapGet("", ([AsParameters] WorkspaceQuery query, HttpContext context, CalibrationDatabase database, Cursors cursors) => KeepWorkspace.List(query, context, database, cursors))
-            .WithName("listWorkspaces").WithSummary("Lists the workspaces of the installation.")
+        workspaces
+            .MapPost("", KeepWorkspace.CreateAsync)
+            .WithName("createWorkspace")
+            .Produces<WorkspaceAnswer>(StatusCodes.Status201Created)
+            .Produces<WorkspaceAnswer>()
+            .WithMetadata(Declared.Storing);
+        workspaces
+            .MapGet("", ([AsParameters] WorkspaceQuery query, HttpContext context, CalibrationDatabase database, Cursors cursors) =>
+                KeepWorkspace.List(query, context, database, cursors)
+            )
+            .WithName("listWorkspaces")
+            .WithSummary("Lists the workspaces of the installation.")
             .WithDescription("In the order of ids, page by page; follow the next link. As JSON, CSV or NDJSON by the Accept header.")
             .Produces<Page<WorkspaceAnswer>>(StatusCodes.Status200OK, PageFormats.Json, PageFormats.Csv, PageFormats.Ndjson)
             .WithMetadata(Declared.Listing);
         workspaces.MapGet("/{id}", KeepWorkspace.Get).WithName("getWorkspace").Produces<WorkspaceAnswer>().WithMetadata(Declared.Reading);
-        workspaces.MapPut("/{id}", KeepWorkspace.ReplaceAsync).WithName("replaceWorkspace").Produces<WorkspaceAnswer>().WithMetadata(Declared.Replacing);
+        workspaces
+            .MapPut("/{id}", KeepWorkspace.ReplaceAsync)
+            .WithName("replaceWorkspace")
+            .Produces<WorkspaceAnswer>()
+            .WithMetadata(Declared.Replacing);
     }
 }
 

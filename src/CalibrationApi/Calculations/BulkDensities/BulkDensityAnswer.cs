@@ -29,7 +29,10 @@ public sealed class BulkDensityAnswer
     /// <summary>What is published for the material; absent when none was named.</summary>
     public ReferenceAnswer? Reference { get; init; }
 
-    /// <summary>The density of the same grain poured loosely, if the test weight is an official Canadian one, which allows for settling; absent where that does not apply.</summary>
+    /// <summary>
+    /// The density of the same grain poured loosely, if the test weight is an official Canadian one, which allows for settling; absent
+    /// where that does not apply.
+    /// </summary>
     public BulkDensityQuantity? LooseDensity { get; init; }
 
     /// <summary>What the tank holds; absent when none was named.</summary>
@@ -67,7 +70,10 @@ public sealed class MeasuredBulkDensity : BulkDensityQuantity
 /// <summary>A part of the uncertainty.</summary>
 public sealed class DensityUncertaintyPart
 {
-    /// <summary>Where it comes from: scatter of the <c>weighings</c>, <c>scale</c>, <c>volume</c>, the <c>mass</c> filled in, <c>test-weight</c>, <c>stated</c>, <c>published-range</c> or the <c>lot</c>.</summary>
+    /// <summary>
+    /// Where it comes from: scatter of the <c>weighings</c>, <c>scale</c>, <c>volume</c>, the <c>mass</c> filled in, <c>test-weight</c>,
+    /// <c>stated</c>, <c>published-range</c> or the <c>lot</c>.
+    /// </summary>
     [KnownWords("weighings", "scale", "volume", "mass", "test-weight", "stated", "published-range", "lot")]
     public required string Source { get; init; }
 
@@ -98,7 +104,9 @@ public sealed class ReferenceAnswer
     /// <summary>The densest published value.</summary>
     public required BulkDensityQuantity Densest { get; init; }
 
-    /// <summary>How far the density is outside the published range, relative to its nearer end: above zero denser, below zero lighter, zero inside.</summary>
+    /// <summary>
+    /// How far the density is outside the published range, relative to its nearer end: above zero denser, below zero lighter, zero inside.
+    /// </summary>
     public required RatioQuantity Beyond { get; init; }
 
     /// <summary>Every published value as printed, with its source. Where sources differ, all are here.</summary>

@@ -7,7 +7,10 @@ using CalibrationApi.Plumbing.Validation;
 
 namespace CalibrationApi.Calculations.BulkDensities;
 
-/// <summary>A product whose bulk density is wanted. At most one of weighed, testWeight, filledTank and statedDensity; without any, a reference gives a value to start from.</summary>
+/// <summary>
+/// A product whose bulk density is wanted. At most one of weighed, testWeight, filledTank and statedDensity; without any, a reference gives
+/// a value to start from.
+/// </summary>
 [CheckedBy(typeof(BulkDensityRequestValidator))]
 public sealed class BulkDensityRequest
 {
@@ -41,7 +44,10 @@ public sealed class BulkDensityRequest
     /// <summary>A tank to be filled with the product: what does it hold, and how far does that go?</summary>
     public TankOfProduct? Tank { get; init; }
 
-    /// <summary>Coverage probability of the intervals. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM 100:2008.</summary>
+    /// <summary>
+    /// Coverage probability of the intervals. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM
+    /// 100:2008.
+    /// </summary>
     [Number(0.5, 0.9999)]
     public double? CoverageProbability { get; init; }
 }

@@ -23,20 +23,44 @@ internal sealed class BulkDensityRequestValidator : AbstractValidator<BulkDensit
             (nameof(question.StatedDensity), question.StatedDensity is not null),
         ];
         foreach (var (member, _) in evidence.Where(one => one.Given).Skip(1))
-            context.Report(member, ErrorCode.SettingsAtOdds, "A density is known from one of weighed, filledTank, testWeight and statedDensity. Keep the best of them and ask for the others on their own.");
+            context.Report(
+                member,
+                ErrorCode.SettingsAtOdds,
+                "A density is known from one of weighed, filledTank, testWeight and statedDensity. Keep the best of them and ask for the others on their own."
+            );
         if (!evidence.Any(one => one.Given) && question.Reference is null)
-            context.Report(nameof(question.Weighed), ErrorCode.MemberMissing, "Add weighed, filledTank, testWeight or statedDensity; or a reference, for a published value to start from.");
+            context.Report(
+                nameof(question.Weighed),
+                ErrorCode.MemberMissing,
+                "Add weighed, filledTank, testWeight or statedDensity; or a reference, for a published value to start from."
+            );
         if (question.LotToLot is not null && evidence.Any(one => one.Given))
-            context.Report(nameof(question.LotToLot), ErrorCode.SettingsAtOdds, "The member lotToLot goes with a published value only. Leave it out where the density is known.");
+            context.Report(
+                nameof(question.LotToLot),
+                ErrorCode.SettingsAtOdds,
+                "The member lotToLot goes with a published value only. Leave it out where the density is known."
+            );
     }
 
     /// <summary>Refuses a mass and a volume that make no bulk density.</summary>
     internal static void CheckDensity<T>(double? kilograms, VolumeQuantity? volume, string member, ValidationContext<T> context)
     {
         var limits = QuantityLimits.Of(Dimension.BulkDensity);
-        if (kilograms is not > 0 || Rules.Canonical(volume) is not { } cubicMetres || cubicMetres <= 0 || limits.Allows(kilograms.Value / cubicMetres))
+        if (
+            kilograms is not > 0
+            || Rules.Canonical(volume) is not { } cubicMetres
+            || cubicMetres <= 0
+            || limits.Allows(kilograms.Value / cubicMetres)
+        )
             return;
-        context.Report(member, ErrorCode.NumberOutOfRange, string.Create(CultureInfo.InvariantCulture, $"This mass in that volume makes {kilograms.Value / cubicMetres:G3} kg/m3, which is no bulk density. It has to be {limits}. Check mass, volume and units."));
+        context.Report(
+            member,
+            ErrorCode.NumberOutOfRange,
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"This mass in that volume makes {kilograms.Value / cubicMetres:G3} kg/m3, which is no bulk density. It has to be {limits}. Check mass, volume and units."
+            )
+        );
     }
 }
 
@@ -55,10 +79,19 @@ internal sealed class WeighedVolumeOfProductValidator : AbstractValidator<Weighe
         }
 
         if (weighings.Select(one => one?.Net is not null).Distinct().Skip(1).Any())
-            context.Report(nameof(weighed.Weighings), ErrorCode.SettingsAtOdds, "Some weighings give the net mass and some gross and tare. Weigh all of them in one way.");
+            context.Report(
+                nameof(weighed.Weighings),
+                ErrorCode.SettingsAtOdds,
+                "Some weighings give the net mass and some gross and tare. Weigh all of them in one way."
+            );
     }
 
-    private static void CheckMass(WeighedVolumeOfProduct weighed, WeighingOfProduct one, string path, ValidationContext<WeighedVolumeOfProduct> context)
+    private static void CheckMass(
+        WeighedVolumeOfProduct weighed,
+        WeighingOfProduct one,
+        string path,
+        ValidationContext<WeighedVolumeOfProduct> context
+    )
     {
         if (one.Net is not null)
         {
@@ -74,11 +107,19 @@ internal sealed class WeighedVolumeOfProductValidator : AbstractValidator<Weighe
         else if (one.Tare is not null && weighed.SharedTare is not null)
             context.Report($"{path}.Tare", ErrorCode.SettingsAtOdds, "A tare is given here and as sharedTare. Keep one of them.");
         else if (one.Tare is null && weighed.SharedTare is null)
-            context.Report($"{path}.Tare", ErrorCode.MemberMissing, "The tare is missing. Weigh the empty container, or give the net mass if the scale was zeroed with it.");
+            context.Report(
+                $"{path}.Tare",
+                ErrorCode.MemberMissing,
+                "The tare is missing. Weigh the empty container, or give the net mass if the scale was zeroed with it."
+            );
         else if (Rules.Canonical(one.Gross) is { } gross && Rules.Canonical(one.Tare ?? weighed.SharedTare) is { } tare)
         {
             if (gross <= tare)
-                context.Report($"{path}.Tare", ErrorCode.TareAboveGross, "The empty container weighs as much as or more than the full one. Check whether the two were swapped and whether both units are right.");
+                context.Report(
+                    $"{path}.Tare",
+                    ErrorCode.TareAboveGross,
+                    "The empty container weighs as much as or more than the full one. Check whether the two were swapped and whether both units are right."
+                );
             else
                 BulkDensityRequestValidator.CheckDensity(gross - tare, weighed.Volume, $"{path}.Gross", context);
         }
@@ -89,7 +130,10 @@ internal sealed class FilledTankOfProductValidator : AbstractValidator<FilledTan
 {
     public FilledTankOfProductValidator()
     {
-        RuleFor(tank => tank).Custom((tank, context) =>
-            BulkDensityRequestValidator.CheckDensity(Rules.Canonical(tank.Mass), tank.Volume, nameof(tank.Mass), context));
+        RuleFor(tank => tank)
+            .Custom(
+                (tank, context) =>
+                    BulkDensityRequestValidator.CheckDensity(Rules.Canonical(tank.Mass), tank.Volume, nameof(tank.Mass), context)
+            );
     }
 }

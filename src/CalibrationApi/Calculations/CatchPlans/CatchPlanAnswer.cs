@@ -19,7 +19,10 @@ public sealed class CatchPlanAnswer
     /// <summary>Containers that stand under the meters at the same time.</summary>
     public required int ContainersNeeded { get; init; }
 
-    /// <summary>When to stop which meter, first stop first; stops closer than ten seconds share a group. Where the meters run one after the other, each from its own start.</summary>
+    /// <summary>
+    /// When to stop which meter, first stop first; stops closer than ten seconds share a group. Where the meters run one after the other,
+    /// each from its own start.
+    /// </summary>
     public required IReadOnlyList<StopAnswer> StopOrder { get; init; }
 
     /// <summary>What to do, as a set: a step may begin when every step it comes after is done.</summary>
@@ -53,7 +56,10 @@ public sealed class MeterPlanAnswer
     /// <summary>Revolutions to turn; whole, except on a shared shaft.</summary>
     public required RevolutionsQuantity Revolutions { get; init; }
 
-    /// <summary>Ground speed to simulate: the one of the question where it does, else the nearest that keeps the meter within its limits and the run long enough.</summary>
+    /// <summary>
+    /// Ground speed to simulate: the one of the question where it does, else the nearest that keeps the meter within its limits and the run
+    /// long enough.
+    /// </summary>
     public required SpeedQuantity SimulatedSpeed { get; init; }
 
     /// <summary>Run time at the simulated ground speed.</summary>
@@ -80,7 +86,9 @@ public sealed class MeterPlanAnswer
     /// <summary>Expanded uncertainty to expect of that many catches, relative; of one catch when none reach the wanted one.</summary>
     public required RatioQuantity ExpectedPrecision { get; init; }
 
-    /// <summary>Volume of a container that would allow the shortest run; absent where the run is long enough or another bound acts.</summary>
+    /// <summary>
+    /// Volume of a container that would allow the shortest run; absent where the run is long enough or another bound acts.
+    /// </summary>
     public VolumeQuantity? ContainerForLongRun { get; init; }
 
     /// <summary>Catches that together run as long as the shortest run; absent where one catch does.</summary>

@@ -16,14 +16,19 @@ public sealed class CatchPlanRequest
 {
     internal const int MostMeters = 64;
 
-    /// <summary>Ground speed that the controller is to be made to believe in during the run; usually the planned one. Where it takes a meter beyond its limits or leaves too short a run, the answer plans with another.</summary>
+    /// <summary>
+    /// Ground speed that the controller is to be made to believe in during the run; usually the planned one. Where it takes a meter beyond
+    /// its limits or leaves too short a run, the answer plans with another.
+    /// </summary>
     [Needed, Measured]
     public SpeedQuantity? GroundSpeed { get; init; }
 
     /// <summary>Ground speeds between which the field will be worked; the meter speeds at both ends are checked.</summary>
     public SpeedRange? WorkingSpeeds { get; init; }
 
-    /// <summary>How the meters are driven: <c>separate</c> drives that may stop one by one (the default), or a <c>shared-shaft</c>.</summary>
+    /// <summary>
+    /// How the meters are driven: <c>separate</c> drives that may stop one by one (the default), or a <c>shared-shaft</c>.
+    /// </summary>
     [Word(typeof(MeterDrive))]
     public string? Drive { get; init; }
 
@@ -37,7 +42,10 @@ public sealed class CatchPlanRequest
     [Measured(50, 99, "%")]
     public RatioQuantity? PrecisionProbability { get; init; }
 
-    /// <summary>Coverage probability of expanded uncertainties. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM 100:2008.</summary>
+    /// <summary>
+    /// Coverage probability of expanded uncertainties. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM
+    /// 100:2008.
+    /// </summary>
     [Number(0.5, 0.9999)]
     public double? CoverageProbability { get; init; }
 
@@ -131,7 +139,10 @@ public sealed class MeterOfPlan
     [Needed, Text(Rules.LongestName)]
     public string? Product { get; init; }
 
-    /// <summary>How the product flows: <c>free-flowing</c>, <c>small-seed</c> or <c>dusty</c>. Default: small-seed when even the longest run does not bring 6.8 kg, else free-flowing.</summary>
+    /// <summary>
+    /// How the product flows: <c>free-flowing</c>, <c>small-seed</c> or <c>dusty</c>. Default: small-seed when even the longest run does
+    /// not bring 6.8 kg, else free-flowing.
+    /// </summary>
     [Word(typeof(ProductMaterial))]
     public string? Material { get; init; }
 
@@ -150,11 +161,17 @@ public sealed class MeterOfPlan
     /// <summary>The metering element that is fitted; with the bulk density it says what the value to plan with can be.</summary>
     public FittedElement? FittedElement { get; init; }
 
-    /// <summary>The mass per revolution that the controller uses now. Default of its <c>relativeUncertainty</c> 2 %: default of a value in force: judgement, no published source.</summary>
+    /// <summary>
+    /// The mass per revolution that the controller uses now. Default of its <c>relativeUncertainty</c> 2 %: default of a value in force:
+    /// judgement, no published source.
+    /// </summary>
     [Measured]
     public ReferenceOfTest? ValueInForce { get; init; }
 
-    /// <summary>A predicted mass per revolution where none is in force yet. Default of its <c>relativeUncertainty</c> 10 %: a predicted start value may be 20 % off; judgement, no published source.</summary>
+    /// <summary>
+    /// A predicted mass per revolution where none is in force yet. Default of its <c>relativeUncertainty</c> 10 %: a predicted start value
+    /// may be 20 % off; judgement, no published source.
+    /// </summary>
     [Measured]
     public ReferenceOfTest? StartValue { get; init; }
 
@@ -164,7 +181,11 @@ public sealed class MeterOfPlan
     /// <summary>Its own container.</summary>
     public ContainerOfPlan? Container { get; init; }
 
-    /// <summary>Repeatability of one catch (standard deviation). Default by the size of the catch, s^2 = (0.93 %)^2 + (14.3 % rev / turns)^2 + (0.49 % kg / mass)^2: 1 % at 14 kg and 40 rev, 2 % at 0.3 kg and 20 rev, 3 % at 5 rev; with 2.9 % in place of 0.93 % for dusty or caking products: judgement, 4 degrees of freedom, no published source.</summary>
+    /// <summary>
+    /// Repeatability of one catch (standard deviation). Default by the size of the catch, s^2 = (0.93 %)^2 + (14.3 % rev / turns)^2 + (0.49
+    /// % kg / mass)^2: 1 % at 14 kg and 40 rev, 2 % at 0.3 kg and 20 rev, 3 % at 5 rev; with 2.9 % in place of 0.93 % for dusty or caking
+    /// products: judgement, 4 degrees of freedom, no published source.
+    /// </summary>
     [Measured(0.01, 30, "%")]
     public RatioQuantity? Repeatability { get; init; }
 

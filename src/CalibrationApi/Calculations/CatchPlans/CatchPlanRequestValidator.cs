@@ -20,7 +20,11 @@ internal sealed class CatchPlanRequestValidator : AbstractValidator<CatchPlanReq
     public static void CheckRuns<T>(TimeQuantity? shortest, TimeQuantity? longest, ValidationContext<T> context)
     {
         if (Rules.Canonical(shortest) > (Rules.Canonical(longest) ?? CatchPlanDefaults.LongestRunSeconds))
-            context.Report(nameof(CatchPlanRequest.ShortestRun), ErrorCode.SettingsAtOdds, "The shortest run is above the longest. Check whether they were swapped and whether both units are right.");
+            context.Report(
+                nameof(CatchPlanRequest.ShortestRun),
+                ErrorCode.SettingsAtOdds,
+                "The shortest run is above the longest. Check whether they were swapped and whether both units are right."
+            );
     }
 
     private static void CheckTogether(CatchPlanRequest plan, ValidationContext<CatchPlanRequest> context)
@@ -34,9 +38,17 @@ internal sealed class CatchPlanRequestValidator : AbstractValidator<CatchPlanReq
                 continue;
             var path = string.Create(CultureInfo.InvariantCulture, $"Meters[{i}]");
             if ((meter.Container ?? plan.Container)?.Volume is not null && meter.BulkDensity is null)
-                context.Report($"{path}.BulkDensity", ErrorCode.DensityMissing, "The volume of the container bounds this catch, which takes the bulk density of the product. Weigh a known volume and add it.");
+                context.Report(
+                    $"{path}.BulkDensity",
+                    ErrorCode.DensityMissing,
+                    "The volume of the container bounds this catch, which takes the bulk density of the product. Weigh a known volume and add it."
+                );
             if (meter.Meter is { } name && !names.Add(name))
-                context.Report($"{path}.Meter", ErrorCode.SettingsAtOdds, "Two meters have this name. Give each its own, or nobody knows which to stop.");
+                context.Report(
+                    $"{path}.Meter",
+                    ErrorCode.SettingsAtOdds,
+                    "Two meters have this name. Give each its own, or nobody knows which to stop."
+                );
         }
     }
 }
@@ -45,13 +57,24 @@ internal sealed class MeterOfPlanValidator : AbstractValidator<MeterOfPlan>
 {
     public MeterOfPlanValidator()
     {
-        RuleFor(meter => meter).Custom((meter, context) =>
-        {
-            if (meter.ValueInForce is null && meter.StartValue is null)
-                context.Report(nameof(meter.ValueInForce), ErrorCode.MemberMissing, "Add the value in force, or a startValue where none is in force yet.");
-            if (meter.ValueInForce is not null && meter.StartValue is not null)
-                context.Report(nameof(meter.StartValue), ErrorCode.SettingsAtOdds, "A start value is for a meter that has no value in force. Give one of the two.");
-        });
+        RuleFor(meter => meter)
+            .Custom(
+                (meter, context) =>
+                {
+                    if (meter.ValueInForce is null && meter.StartValue is null)
+                        context.Report(
+                            nameof(meter.ValueInForce),
+                            ErrorCode.MemberMissing,
+                            "Add the value in force, or a startValue where none is in force yet."
+                        );
+                    if (meter.ValueInForce is not null && meter.StartValue is not null)
+                        context.Report(
+                            nameof(meter.StartValue),
+                            ErrorCode.SettingsAtOdds,
+                            "A start value is for a meter that has no value in force. Give one of the two."
+                        );
+                }
+            );
     }
 }
 
@@ -59,11 +82,18 @@ internal sealed class SpeedRangeValidator : AbstractValidator<SpeedRange>
 {
     public SpeedRangeValidator()
     {
-        RuleFor(range => range).Custom((range, context) =>
-        {
-            if (Rules.Canonical(range.Minimum) > Rules.Canonical(range.Maximum))
-                context.Report(nameof(range.Minimum), ErrorCode.SettingsAtOdds, "The minimum is above the maximum. Check whether they were swapped and whether both units are right.");
-        });
+        RuleFor(range => range)
+            .Custom(
+                (range, context) =>
+                {
+                    if (Rules.Canonical(range.Minimum) > Rules.Canonical(range.Maximum))
+                        context.Report(
+                            nameof(range.Minimum),
+                            ErrorCode.SettingsAtOdds,
+                            "The minimum is above the maximum. Check whether they were swapped and whether both units are right."
+                        );
+                }
+            );
     }
 }
 
@@ -71,10 +101,17 @@ internal sealed class RotationLimitsValidator : AbstractValidator<RotationLimits
 {
     public RotationLimitsValidator()
     {
-        RuleFor(limits => limits).Custom((limits, context) =>
-        {
-            if (Rules.Canonical(limits.Minimum) >= Rules.Canonical(limits.Maximum))
-                context.Report(nameof(limits.Minimum), ErrorCode.SettingsAtOdds, "The minimum has to be below the maximum. Check whether they were swapped and whether both units are right.");
-        });
+        RuleFor(limits => limits)
+            .Custom(
+                (limits, context) =>
+                {
+                    if (Rules.Canonical(limits.Minimum) >= Rules.Canonical(limits.Maximum))
+                        context.Report(
+                            nameof(limits.Minimum),
+                            ErrorCode.SettingsAtOdds,
+                            "The minimum has to be below the maximum. Check whether they were swapped and whether both units are right."
+                        );
+                }
+            );
     }
 }

@@ -12,11 +12,17 @@ public sealed class CatchTestAnswer
     /// <summary>The outcome in one or two sentences that can be shown as they are.</summary>
     public required string Headline { get; init; }
 
-    /// <summary>What to do: <c>investigate</c> (something is wrong with the test), <c>repeat</c> (not sure enough yet), <c>keep</c> (the value in force is good enough) or <c>adopt</c> (type in the new value).</summary>
+    /// <summary>
+    /// What to do: <c>investigate</c> (something is wrong with the test), <c>repeat</c> (not sure enough yet), <c>keep</c> (the value in
+    /// force is good enough) or <c>adopt</c> (type in the new value).
+    /// </summary>
     [KnownWords(typeof(Verdict))]
     public required string Verdict { get; init; }
 
-    /// <summary>How many more catches a repeat takes; absent for other verdicts and when no number of catches would help. Where precision is missing, so many are enough with the probability precisionProbability.</summary>
+    /// <summary>
+    /// How many more catches a repeat takes; absent for other verdicts and when no number of catches would help. Where precision is
+    /// missing, so many are enough with the probability precisionProbability.
+    /// </summary>
     public int? MoreCatches { get; init; }
 
     /// <summary>The relative expanded uncertainty to expect after moreCatches, where precision is what is missing.</summary>
@@ -56,13 +62,23 @@ public sealed class CatchTestAnswer
     /// <summary>Old and new value combined; offered when the uncertainty of the old one is known and no change was detected.</summary>
     public MeasuredMassPerRevolution? CombinedWithPrevious { get; init; }
 
-    /// <summary>How the earlierTest of the question bears this one out; absent without one, or without a value to compare both with.</summary>
+    /// <summary>
+    /// How the earlierTest of the question bears this one out; absent without one, or without a value to compare both with.
+    /// </summary>
     public SecondTestAnswer? SecondTest { get; init; }
 
-    /// <summary>Mistakes that would explain the test, the most probable first, each with its one check. Those under a probability of 10 % are left out, except where the change is so large that a second test is asked for: then everything that could explain it is listed, however improbable. Empty when none stands out.</summary>
+    /// <summary>
+    /// Mistakes that would explain the test, the most probable first, each with its one check. Those under a probability of 10 % are left
+    /// out, except where the change is so large that a second test is asked for: then everything that could explain it is listed, however
+    /// improbable. Empty when none stands out.
+    /// </summary>
     public required IReadOnlyList<LikelyMistakeAnswer> LikelyMistakes { get; init; }
 
-    /// <summary>The mass per revolution that serves best from now on, with the verdict adopt: what the test found, what it and an earlier test found together, or between it and a value in force whose relativeUncertainty is known. What the test alone found stays in massPerRevolution.</summary>
+    /// <summary>
+    /// The mass per revolution that serves best from now on, with the verdict adopt: what the test found, what it and an earlier test found
+    /// together, or between it and a value in force whose relativeUncertainty is known. What the test alone found stays in
+    /// massPerRevolution.
+    /// </summary>
     public MassPerRevolutionQuantity? ValueToUse { get; init; }
 
     /// <summary>What to type in for valueToUse; given with the verdict adopt when the controller's form is known.</summary>
@@ -71,7 +87,10 @@ public sealed class CatchTestAnswer
     /// <summary>The measured value in the controller's form; given with the verdicts keep and adopt when that form is known.</summary>
     public EntryAnswer? MeasuredEntry { get; init; }
 
-    /// <summary>The value in force in the controller's form, with what its rounding makes of it; given with the verdicts keep and adopt when that form is known.</summary>
+    /// <summary>
+    /// The value in force in the controller's form, with what its rounding makes of it; given with the verdicts keep and adopt when that
+    /// form is known.
+    /// </summary>
     public EntryAnswer? ValueInForceEntry { get; init; }
 
     /// <summary>What happens if the value in force stays although the meter delivers something else.</summary>
@@ -101,7 +120,10 @@ public sealed class ReasonAnswer
 /// <summary>One part of the uncertainty.</summary>
 public sealed class UncertaintyPart
 {
-    /// <summary>Where it comes from: <c>catches</c> (scatter, weighing, counting), <c>scale</c> (span, common to all), <c>shared-tare</c> or <c>points-not-caught</c>.</summary>
+    /// <summary>
+    /// Where it comes from: <c>catches</c> (scatter, weighing, counting), <c>scale</c> (span, common to all), <c>shared-tare</c> or
+    /// <c>points-not-caught</c>.
+    /// </summary>
     [KnownWords("catches", "scale", "shared-tare", "points-not-caught")]
     public required string Source { get; init; }
 
@@ -115,7 +137,9 @@ public sealed class CatchAnswer
     /// <summary>Net mass as the scale showed it.</summary>
     public required MassQuantity Net { get; init; }
 
-    /// <summary>Mass metered: corrected for the known error of the scale and scaled to all points; absent when it equals the net mass.</summary>
+    /// <summary>
+    /// Mass metered: corrected for the known error of the scale and scaled to all points; absent when it equals the net mass.
+    /// </summary>
     public MassQuantity? Metered { get; init; }
 
     /// <summary>Revolutions of the meter.</summary>

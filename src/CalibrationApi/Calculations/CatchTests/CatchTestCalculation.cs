@@ -30,7 +30,9 @@ internal static class CatchTestCalculation
 }
 
 [JsonSourceGenerationOptions(
-    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
+    DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull
+)]
 [JsonSerializable(typeof(CatchTestRequest))]
 [JsonSerializable(typeof(CatchTestAnswer))]
 internal sealed partial class CatchTestJson : JsonSerializerContext;

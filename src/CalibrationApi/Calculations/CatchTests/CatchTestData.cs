@@ -19,7 +19,10 @@ public abstract class CatchTestData
     internal const double MostRepeatability = 30;
     internal const double MostDayToDay = 20;
 
-    /// <summary>How the empty container was taken into account: <c>each</c> catch has its own tare reading, one reading is <c>shared</c> by all, or the scale was <c>zeroed</c> with the empty container on it. Default: each, or shared when sharedTare is given.</summary>
+    /// <summary>
+    /// How the empty container was taken into account: <c>each</c> catch has its own tare reading, one reading is <c>shared</c> by all, or
+    /// the scale was <c>zeroed</c> with the empty container on it. Default: each, or shared when sharedTare is given.
+    /// </summary>
     [Word(typeof(TareReading))]
     public string? TareReading { get; set; }
 
@@ -27,7 +30,9 @@ public abstract class CatchTestData
     [Measured]
     public MassQuantity? SharedTare { get; set; }
 
-    /// <summary>Where a count begins within its smallest step: <c>free</c> (anywhere, the default) or <c>on-edge</c> of the sensor.</summary>
+    /// <summary>
+    /// Where a count begins within its smallest step: <c>free</c> (anywhere, the default) or <c>on-edge</c> of the sensor.
+    /// </summary>
     [Word(typeof(CountStart))]
     public string? CountStart { get; set; }
 
@@ -65,11 +70,17 @@ public abstract class CatchTestData
     [Measured]
     public ReferenceOfTest? StartValue { get; set; }
 
-    /// <summary>What another lot is expected to give where that is not the value in force, for example the prediction for a new lot: the limit secondTestChange then counts from it.</summary>
+    /// <summary>
+    /// What another lot is expected to give where that is not the value in force, for example the prediction for a new lot: the limit
+    /// secondTestChange then counts from it.
+    /// </summary>
     [Measured]
     public PredictedValueOfTest? PredictedValue { get; set; }
 
-    /// <summary>An earlier test of the same meter, element, setting, product and lot, set up apart from this one since the value in force was adopted. A change of at least secondTestChange is adopted when the two agree.</summary>
+    /// <summary>
+    /// An earlier test of the same meter, element, setting, product and lot, set up apart from this one since the value in force was
+    /// adopted. A change of at least secondTestChange is adopted when the two agree.
+    /// </summary>
     [Measured]
     public EarlierTestOfTest? EarlierTest { get; set; }
 
@@ -85,7 +96,9 @@ public abstract class CatchTestData
     [Needed, Items(1, MostCatches)]
     public IReadOnlyList<CatchOfTest?>? Catches { get; set; }
 
-    /// <summary>The product is of another lot than the one behind the value compared with: a larger change is then ordinary. Default false.</summary>
+    /// <summary>
+    /// The product is of another lot than the one behind the value compared with: a larger change is then ordinary. Default false.
+    /// </summary>
     public bool? NewLot { get; set; }
 
     /// <summary>Points or outlets whose product is meant to fall into the container; tells what one missed point would look like.</summary>
@@ -96,11 +109,18 @@ public abstract class CatchTestData
     [Items(0, MostOthers), Word(typeof(MistakeCode), nameof(MistakeCode.All))]
     public IReadOnlyList<string?>? RuledOutMistakes { get; set; }
 
-    /// <summary>Repeatability of one catch (standard deviation), scale and counter parts removed. Default by the size of the catch, s^2 = (0.93 %)^2 + (14.3 % rev / turns)^2 + (0.49 % kg / mass)^2: 1 % at 14 kg and 40 rev, 2 % at 0.3 kg and 20 rev, 3 % at 5 rev; with 2.9 % in place of 0.93 % for dusty or caking products: judgement, 4 degrees of freedom, no published source.</summary>
+    /// <summary>
+    /// Repeatability of one catch (standard deviation), scale and counter parts removed. Default by the size of the catch, s^2 = (0.93 %)^2
+    /// + (14.3 % rev / turns)^2 + (0.49 % kg / mass)^2: 1 % at 14 kg and 40 rev, 2 % at 0.3 kg and 20 rev, 3 % at 5 rev; with 2.9 % in
+    /// place of 0.93 % for dusty or caking products: judgement, 4 degrees of freedom, no published source.
+    /// </summary>
     [Measured(0.01, MostRepeatability, "%")]
     public RatioQuantity? Repeatability { get; set; }
 
-    /// <summary>Degrees of freedom of the repeatability. Default 4: judgement, no published source; the stated deviation is then uncertain by about 35 % (JCGM 100:2008, G.4.2).</summary>
+    /// <summary>
+    /// Degrees of freedom of the repeatability. Default 4: judgement, no published source; the stated deviation is then uncertain by about
+    /// 35 % (JCGM 100:2008, G.4.2).
+    /// </summary>
     [Number(1, 1000)]
     public double? RepeatabilityDegreesOfFreedom { get; set; }
 
@@ -124,12 +144,18 @@ public abstract class CatchTestData
     [Measured(50, 99, "%")]
     public RatioQuantity? PrecisionProbability { get; set; }
 
-    /// <summary>Change from what was expected, from which a second test, set up anew, has to agree before anything is adopted. Default twice the tolerance.</summary>
+    /// <summary>
+    /// Change from what was expected, from which a second test, set up anew, has to agree before anything is adopted. Default twice the
+    /// tolerance.
+    /// </summary>
     [Default(typeof(CatchTestDefaults), nameof(CatchTestDefaults.SecondTestChange))]
     [Measured(0.1, 100, "%")]
     public RatioQuantity? SecondTestChange { get; set; }
 
-    /// <summary>Coverage probability of expanded uncertainties. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM 100:2008.</summary>
+    /// <summary>
+    /// Coverage probability of expanded uncertainties. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM
+    /// 100:2008.
+    /// </summary>
     [Number(0.5, 0.9999)]
     public double? CoverageProbability { get; set; }
 }

@@ -16,10 +16,21 @@ internal static class CatchTestMapping
     {
         var first = request.Catches![0]!;
         var mass = Quantity.UnitOf(first.Net ?? first.Gross)!;
-        var value = Quantity.UnitOf(request.ValueInForce) ?? Quantity.UnitOf(request.StartValue) ?? EnteredPerRevolution(request) ?? PerRevolutionLike(mass);
+        var value = Quantity.UnitOf(request.ValueInForce)
+            ?? Quantity.UnitOf(request.StartValue)
+            ?? EnteredPerRevolution(request)
+            ?? PerRevolutionLike(mass);
         return AnswerUnits.For(
             choice,
-            [.. request.Conditions?.Units() ?? [], mass, value, Quantity.UnitOf(request.TargetRate), Quantity.UnitOf(request.Area), Quantity.UnitOf(request.Product?.BulkDensity)]);
+            [
+                .. request.Conditions?.Units() ?? [],
+                mass,
+                value,
+                Quantity.UnitOf(request.TargetRate),
+                Quantity.UnitOf(request.Area),
+                Quantity.UnitOf(request.Product?.BulkDensity),
+            ]
+        );
     }
 
     public static CatchTest ToEngine(CatchTestRequest request)
@@ -33,7 +44,11 @@ internal static class CatchTestMapping
             CountStart = Words.Read(request.CountStart, CountStart.Free),
             PocketsPerRevolution = request.PocketsPerRevolution,
             CaughtPoints = request.CaughtPoints is { } points
-                ? new CaughtPoints(points.Caught!.Value, points.Total!.Value, points.Spread?.Canonical() ?? CaughtPoints.DefaultRelativeSpread)
+                ? new CaughtPoints(
+                    points.Caught!.Value,
+                    points.Total!.Value,
+                    points.Spread?.Canonical() ?? CaughtPoints.DefaultRelativeSpread
+                )
                 : null,
             Material = Words.Read<ProductMaterial>(request.Product?.Material),
             Element = request.FittedElement?.Content(request.Product?.BulkDensity),
@@ -41,7 +56,9 @@ internal static class CatchTestMapping
             Conditions = request.Conditions?.Read(),
             SowingConditions = request.SowingConditions?.Read(),
             Reference = ReadReference(request),
-            Predicted = request.PredictedValue is { } predicted ? new PredictedValue(predicted.Read(), predicted.RelativeUncertainty?.Canonical()) : null,
+            Predicted = request.PredictedValue is { } predicted
+                ? new PredictedValue(predicted.Read(), predicted.RelativeUncertainty?.Canonical())
+                : null,
             Earlier = request.EarlierTest is { } earlier ? SecondTestMapping.Read(earlier) : null,
             ControllerEntry = ReadEntry(request),
             TargetRate = MassPerAreaQuantity.Read(request.TargetRate),
@@ -63,11 +80,18 @@ internal static class CatchTestMapping
             Verdict = Words.Of(result.Decision.Verdict),
             MoreCatches = result.Decision.MoreCatches,
             ExpectedPrecision = result.Decision.ExpectedPrecision is { } precision ? units.Ratio(precision) : null,
-            Reasons = [.. result.Reasons.Select(reason => new ReasonAnswer { Code = reason.Code, Detail = units.Display.Write(reason.Detail) })],
+            Reasons =
+            [
+                .. result.Reasons.Select(reason => new ReasonAnswer { Code = reason.Code, Detail = units.Display.Write(reason.Detail) }),
+            ],
             MassPerRevolution = units.Measured(result.Estimate.Value),
             TotalMassOverTotalRevolutions = units.MassPerRevolution(result.TotalMassOverTotalRevolutions),
             MeanOfRatios = units.MassPerRevolution(result.MeanOfRatios),
-            UncertaintyParts = [.. Parts(result.Estimate).Select(part => new UncertaintyPart { Source = part.Source, Relative = units.Ratio(part.Relative) })],
+            UncertaintyParts =
+            [
+                .. Parts(result.Estimate)
+                    .Select(part => new UncertaintyPart { Source = part.Source, Relative = units.Ratio(part.Relative) }),
+            ],
             Catches = [.. result.Catches.Select(one => ToAnswer(one, units))],
             Agreement = new AgreementAnswer
             {
@@ -82,7 +106,12 @@ internal static class CatchTestMapping
             ProbabilityWithinTolerance = change?.ProbabilityWithinTolerance,
             CombinedWithPrevious = change?.Combined is { } combined ? units.Measured(combined) : null,
             SecondTest = result.SecondTest is { } second ? SecondTestMapping.ToAnswer(second, units) : null,
-            LikelyMistakes = [.. result.LikelyMistakes.Shown.Concat(result.LikelyMistakes.AlsoPossible).Select(mistake => MistakeContextMapping.ToAnswer(mistake, units))],
+            LikelyMistakes =
+            [
+                .. result
+                    .LikelyMistakes.Shown.Concat(result.LikelyMistakes.AlsoPossible)
+                    .Select(mistake => MistakeContextMapping.ToAnswer(mistake, units)),
+            ],
             ValueToUse = result.ToUse is { } used ? units.MassPerRevolution(used.Value) : null,
             Enter = result.Enter is { } enter ? ToAnswer(enter, units) : null,
             MeasuredEntry = result.MeasuredEntry is { } measured ? ToAnswer(measured, units) : null,
@@ -110,10 +139,13 @@ internal static class CatchTestMapping
             reference.Read(),
             request.ValueInForce is null ? ReferenceKind.StartValue : ReferenceKind.ValueInForce,
             reference.RelativeUncertainty?.Canonical(),
-            reference.FromAnotherScale)
+            reference.FromAnotherScale
+        )
         {
             MeasuredAt = reference.MeasuredAt,
-            ScaleErrorFoundLater = reference.ScaleErrorFoundLater is { } later ? new LaterScaleError(later.Error!.Canonical(), later.StandardUncertainty!.Canonical()) : null,
+            ScaleErrorFoundLater = reference.ScaleErrorFoundLater is { } later
+                ? new LaterScaleError(later.Error!.Canonical(), later.StandardUncertainty!.Canonical())
+                : null,
         };
     }
 
@@ -132,39 +164,45 @@ internal static class CatchTestMapping
         };
     }
 
-    public static CatchTestLimits ReadLimits(CatchTestData request) => new()
-    {
-        Tolerance = request.Tolerance?.Canonical(),
-        WantedPrecision = request.WantedPrecision?.Canonical(),
-        PrecisionProbability = request.PrecisionProbability?.Canonical(),
-        SecondTestChange = request.SecondTestChange?.Canonical(),
-        DayToDay = request.DayToDay?.Canonical(),
-        Repeatability = request.Repeatability?.Canonical(),
-        RepeatabilityDegreesOfFreedom = request.RepeatabilityDegreesOfFreedom,
-        CoverageProbability = request.CoverageProbability,
-    };
+    public static CatchTestLimits ReadLimits(CatchTestData request) =>
+        new()
+        {
+            Tolerance = request.Tolerance?.Canonical(),
+            WantedPrecision = request.WantedPrecision?.Canonical(),
+            PrecisionProbability = request.PrecisionProbability?.Canonical(),
+            SecondTestChange = request.SecondTestChange?.Canonical(),
+            DayToDay = request.DayToDay?.Canonical(),
+            Repeatability = request.Repeatability?.Canonical(),
+            RepeatabilityDegreesOfFreedom = request.RepeatabilityDegreesOfFreedom,
+            CoverageProbability = request.CoverageProbability,
+        };
 
     private static Assumption[] SpreadAssumption(CatchTestRequest request) =>
-        request.CaughtPoints is { Spread: null }
-            ? [CatchTestDefaults.Spread.Assumed("caughtPoints/spread")]
-            : [];
+        request.CaughtPoints is { Spread: null } ? [CatchTestDefaults.Spread.Assumed("caughtPoints/spread")] : [];
 
     // One scale shows one unit. Two units in one test are legal, but more often a slip than a fact.
-    private static bool MixesMassUnits(CatchTestRequest request) => request.Catches!
-        .SelectMany(one => new Quantity?[] { one!.Gross, one.Tare, one.Net })
-        .Append(request.SharedTare)
-        .Append(request.Scale!.Division)
-        .OfType<Quantity>()
-        .Select(quantity => quantity.Unit is "g" or "t" ? "kg" : quantity.Unit is "oz" ? "lb" : quantity.Unit)
-        .Distinct()
-        .Skip(1)
-        .Any();
+    private static bool MixesMassUnits(CatchTestRequest request) =>
+        request
+            .Catches!.SelectMany(one => new Quantity?[] { one!.Gross, one.Tare, one.Net })
+            .Append(request.SharedTare)
+            .Append(request.Scale!.Division)
+            .OfType<Quantity>()
+            .Select(quantity =>
+                quantity.Unit is "g" or "t" ? "kg"
+                : quantity.Unit is "oz" ? "lb"
+                : quantity.Unit
+            )
+            .Distinct()
+            .Skip(1)
+            .Any();
 
     private static Unit? EnteredPerRevolution(CatchTestRequest request) =>
-        request.ControllerEntry is { Unit: { } symbol } && UnitTable.Get(symbol) is { Dimension: Dimension.MassPerRevolution } unit ? unit : null;
+        request.ControllerEntry is { Unit: { } symbol } && UnitTable.Get(symbol) is { Dimension: Dimension.MassPerRevolution } unit
+            ? unit
+            : null;
 
-    private static Unit PerRevolutionLike(Unit mass) => UnitTable.Find($"{mass.Symbol}/rev")
-        ?? UnitTable.Get(mass.Symbol == "t" ? "kg/rev" : "lb/rev");
+    private static Unit PerRevolutionLike(Unit mass) =>
+        UnitTable.Find($"{mass.Symbol}/rev") ?? UnitTable.Get(mass.Symbol == "t" ? "kg/rev" : "lb/rev");
 
     private static IEnumerable<(string Source, double Relative)> Parts(MassPerRevolutionEstimate estimate)
     {
@@ -176,28 +214,31 @@ internal static class CatchTestMapping
             yield return ("points-not-caught", estimate.Points);
     }
 
-    private static CatchAnswer ToAnswer(CatchReading one, AnswerUnits units) => new()
-    {
-        Net = units.Mass(one.Net),
-        Metered = one.Metered == one.Net ? null : units.Mass(one.Metered),
-        Revolutions = units.Revolutions(one.Revolutions),
-        MassPerRevolution = units.MassPerRevolution(one.MassPerRevolution),
-        ExcludedBecause = one.ExcludedBecause,
-    };
+    private static CatchAnswer ToAnswer(CatchReading one, AnswerUnits units) =>
+        new()
+        {
+            Net = units.Mass(one.Net),
+            Metered = one.Metered == one.Net ? null : units.Mass(one.Metered),
+            Revolutions = units.Revolutions(one.Revolutions),
+            MassPerRevolution = units.MassPerRevolution(one.MassPerRevolution),
+            ExcludedBecause = one.ExcludedBecause,
+        };
 
-    private static EntryAnswer ToAnswer(ControllerNumber enter, AnswerUnits units) => new()
-    {
-        Form = Words.Of(enter.Entry.Form),
-        Value = enter.Typed,
-        Unit = enter.Entry.Unit.Symbol,
-        RoundingError = units.Ratio(enter.RoundingError),
-        ResultingMassPerRevolution = units.MassPerRevolution(enter.Resulting),
-    };
+    private static EntryAnswer ToAnswer(ControllerNumber enter, AnswerUnits units) =>
+        new()
+        {
+            Form = Words.Of(enter.Entry.Form),
+            Value = enter.Typed,
+            Unit = enter.Entry.Unit.Symbol,
+            RoundingError = units.Ratio(enter.RoundingError),
+            ResultingMassPerRevolution = units.MassPerRevolution(enter.Resulting),
+        };
 
-    private static EffectAnswer ToAnswer(EffectOnApplication effect, CatchTestRequest request, AnswerUnits units) => new()
-    {
-        AppliedRate = units.Rate(effect.AppliedRate),
-        MassOverArea = effect.MassOverArea is { } mass ? units.Mass(mass) : null,
-        Cost = effect.Cost is { } cost ? new Money { Value = cost, Currency = request.Product!.Price!.Currency! } : null,
-    };
+    private static EffectAnswer ToAnswer(EffectOnApplication effect, CatchTestRequest request, AnswerUnits units) =>
+        new()
+        {
+            AppliedRate = units.Rate(effect.AppliedRate),
+            MassOverArea = effect.MassOverArea is { } mass ? units.Mass(mass) : null,
+            Cost = effect.Cost is { } cost ? new Money { Value = cost, Currency = request.Product!.Price!.Currency! } : null,
+        };
 }

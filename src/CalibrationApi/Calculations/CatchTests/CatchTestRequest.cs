@@ -28,7 +28,10 @@ public sealed class CatchTestRequest : CatchTestData
     [Measured(0, 10, "rev")]
     public RevolutionsQuantity? CounterResolution { get; set; }
 
-    /// <summary>The metering element that is fitted. With the bulk density of the product it says what a value can be; where neither valueInForce nor startValue is given, the start value comes from both.</summary>
+    /// <summary>
+    /// The metering element that is fitted. With the bulk density of the product it says what a value can be; where neither valueInForce
+    /// nor startValue is given, the start value comes from both.
+    /// </summary>
     public FittedElement? FittedElement { get; set; }
 
     /// <summary>Conditions during the test.</summary>
@@ -79,7 +82,10 @@ public sealed class ProductOfTest
     [Word(typeof(ProductMaterial))]
     public string? Material { get; set; }
 
-    /// <summary>Bulk density; needed when the controller takes a volume per revolution. With it the container and the element say what a catch can be.</summary>
+    /// <summary>
+    /// Bulk density; needed when the controller takes a volume per revolution. With it the container and the element say what a catch can
+    /// be.
+    /// </summary>
     [Measured]
     public BulkDensityQuantity? BulkDensity { get; set; }
 
@@ -98,7 +104,9 @@ public sealed class ScaleOfTest
     [Word(typeof(AccuracyClass))]
     public string? AccuracyClass { get; set; }
 
-    /// <summary>Verification interval e of the data plate. Default the division: common practice, as on most verified scales (OIML R 76).</summary>
+    /// <summary>
+    /// Verification interval e of the data plate. Default the division: common practice, as on most verified scales (OIML R 76).
+    /// </summary>
     [Measured(0, 100, "kg", ExcludesLeast = true)]
     public MassQuantity? VerificationInterval { get; set; }
 
@@ -157,17 +165,28 @@ public sealed class CaughtPointsOfTest
 /// <summary>A mass per revolution to compare with.</summary>
 public sealed class ReferenceOfTest : MassPerRevolutionQuantity
 {
-    /// <summary>Its own standard uncertainty, relative, where known. Default 2 %: default of a value in force: judgement, no published source. For a start value 10 %: a predicted start value may be 20 % off; judgement, no published source.</summary>
+    /// <summary>
+    /// Its own standard uncertainty, relative, where known. Default 2 %: default of a value in force: judgement, no published source. For a
+    /// start value 10 %: a predicted start value may be 20 % off; judgement, no published source.
+    /// </summary>
     [Measured(0, 100, "%")]
     public RatioQuantity? RelativeUncertainty { get; set; }
 
-    /// <summary>True when another scale, or the same one after another check, stands behind it: then no scale error cancels in the change. Default false.</summary>
+    /// <summary>
+    /// True when another scale, or the same one after another check, stands behind it: then no scale error cancels in the change. Default
+    /// false.
+    /// </summary>
     public bool? FromAnotherScale { get; set; }
 
-    /// <summary>Error of the scale behind it that was found only after it was adopted, beyond what was corrected then: where that alone explains a change, the answer says so first.</summary>
+    /// <summary>
+    /// Error of the scale behind it that was found only after it was adopted, beyond what was corrected then: where that alone explains a
+    /// change, the answer says so first.
+    /// </summary>
     public KnownScaleErrorOfTest? ScaleErrorFoundLater { get; set; }
 
-    /// <summary>For a start value that a test measured and nobody adopted: when that test was made; the answer calls it by that day.</summary>
+    /// <summary>
+    /// For a start value that a test measured and nobody adopted: when that test was made; the answer calls it by that day.
+    /// </summary>
     [Instant]
     public string? MeasuredAt { get; set; }
 }
@@ -180,30 +199,44 @@ public sealed class PredictedValueOfTest : MassPerRevolutionQuantity
     public RatioQuantity? RelativeUncertainty { get; set; }
 }
 
-/// <summary>An earlier test: the mass per revolution that it found, and how sure it was. Set up apart means that the container was weighed again, the points were counted, element and product were looked at, and the meter was primed again.</summary>
+/// <summary>
+/// An earlier test: the mass per revolution that it found, and how sure it was. Set up apart means that the container was weighed again,
+/// the points were counted, element and product were looked at, and the meter was primed again.
+/// </summary>
 public sealed class EarlierTestOfTest : MassPerRevolutionQuantity
 {
     /// <summary>Catches that counted in it.</summary>
     [Needed, Whole(1, CatchTestData.MostCatches)]
     public int? Catches { get; set; }
 
-    /// <summary>Relative standard uncertainty from its catches: the part <c>catches</c> of its uncertaintyParts. Default the repeatability of this test over the root of its number of catches.</summary>
+    /// <summary>
+    /// Relative standard uncertainty from its catches: the part <c>catches</c> of its uncertaintyParts. Default the repeatability of this
+    /// test over the root of its number of catches.
+    /// </summary>
     [Measured(0, 100, "%", ExcludesLeast = true)]
     public RatioQuantity? CatchesUncertainty { get; set; }
 
-    /// <summary>Degrees of freedom of that part. Default those of the repeatability of this test, and one for each catch but the first.</summary>
+    /// <summary>
+    /// Degrees of freedom of that part. Default those of the repeatability of this test, and one for each catch but the first.
+    /// </summary>
     [Number(1, 1000 + CatchTestData.MostCatches)]
     public double? DegreesOfFreedom { get; set; }
 
-    /// <summary>Relative standard uncertainty of a tare that its catches shared: the part <c>shared-tare</c> of its uncertaintyParts. Default none.</summary>
+    /// <summary>
+    /// Relative standard uncertainty of a tare that its catches shared: the part <c>shared-tare</c> of its uncertaintyParts. Default none.
+    /// </summary>
     [Measured(0, 100, "%")]
     public RatioQuantity? SharedTareUncertainty { get; set; }
 
-    /// <summary>Relative standard uncertainty of its scale: the part <c>scale</c> of its uncertaintyParts. Default that of this test.</summary>
+    /// <summary>
+    /// Relative standard uncertainty of its scale: the part <c>scale</c> of its uncertaintyParts. Default that of this test.
+    /// </summary>
     [Measured(0, 100, "%")]
     public RatioQuantity? ScaleUncertainty { get; set; }
 
-    /// <summary>True when another scale weighed it, or the same one after another check: then no scale error cancels between the two. Default false.</summary>
+    /// <summary>
+    /// True when another scale weighed it, or the same one after another check: then no scale error cancels between the two. Default false.
+    /// </summary>
     public bool? FromAnotherScale { get; set; }
 
     /// <summary>When it was made; the answer calls it by that day.</summary>
@@ -223,7 +256,10 @@ public sealed class ControllerEntryOfTest
     [Needed, Word(typeof(ControllerForm))]
     public string? Form { get; set; }
 
-    /// <summary>Unit of the number: one of mass per revolution; of mass for ten revolutions or a pulse; of volume; or of mass per time, as the form asks.</summary>
+    /// <summary>
+    /// Unit of the number: one of mass per revolution; of mass for ten revolutions or a pulse; of volume; or of mass per time, as the form
+    /// asks.
+    /// </summary>
     [Needed, ToldWord(typeof(ControllerUnits), nameof(ControllerUnits.All))]
     public string? Unit { get; set; }
 
@@ -232,7 +268,10 @@ public sealed class ControllerEntryOfTest
     public int? Decimals { get; set; }
 }
 
-/// <summary>One catch: what was weighed, as gross and tare (or the sharedTare of the test) or as net; and how far the meter turned, as exactly one of revolutions, pulses, turns, indicatedMass and runTime.</summary>
+/// <summary>
+/// One catch: what was weighed, as gross and tare (or the sharedTare of the test) or as net; and how far the meter turned, as exactly one
+/// of revolutions, pulses, turns, indicatedMass and runTime.
+/// </summary>
 public sealed class CatchOfTest
 {
     /// <summary>Mass with the container.</summary>

@@ -9,7 +9,6 @@ namespace CalibrationApi.Calculations.CatchTests;
 /// <summary>Rules of what is read at the machine, for every request that carries it.</summary>
 internal sealed class CatchTestDataValidator : AbstractValidator<CatchTestData>
 {
-
     public CatchTestDataValidator() => RuleFor(test => test).Custom(CatchTestRules.CheckReadings);
 }
 
@@ -23,11 +22,18 @@ internal sealed class CaughtPointsOfTestValidator : AbstractValidator<CaughtPoin
 {
     public CaughtPointsOfTestValidator()
     {
-        RuleFor(points => points).Custom((points, context) =>
-        {
-            if (points.Caught > points.Total)
-                context.Report(nameof(points.Caught), ErrorCode.SettingsAtOdds, "More points were caught than the meter feeds. Check the two counts.");
-        });
+        RuleFor(points => points)
+            .Custom(
+                (points, context) =>
+                {
+                    if (points.Caught > points.Total)
+                        context.Report(
+                            nameof(points.Caught),
+                            ErrorCode.SettingsAtOdds,
+                            "More points were caught than the meter feeds. Check the two counts."
+                        );
+                }
+            );
     }
 }
 
@@ -35,16 +41,25 @@ internal sealed class ControllerEntryOfTestValidator : AbstractValidator<Control
 {
     public ControllerEntryOfTestValidator()
     {
-        RuleFor(entry => entry).Custom((entry, context) =>
-        {
-            if (entry.Unit is null || entry.Form is null || !Words.All<ControllerForm>().Contains(entry.Form))
-                return;
-            var units = UnitTable.Of(ControllerEntry.DimensionOf(Words.Read(entry.Form, default(ControllerForm))));
-            if (units.Any(unit => unit.Symbol == entry.Unit))
-                return;
-            var code = UnitTable.Ambiguous.ContainsKey(entry.Unit) ? ErrorCode.UnitAmbiguous
-                : UnitTable.Find(entry.Unit) is null ? ErrorCode.UnitUnknown : ErrorCode.UnitWrongDimension;
-            context.Report(nameof(entry.Unit), code, $"A controller entry of the form {entry.Form} takes one of: {string.Join(", ", units.Select(unit => unit.Symbol))}.");
-        });
+        RuleFor(entry => entry)
+            .Custom(
+                (entry, context) =>
+                {
+                    if (entry.Unit is null || entry.Form is null || !Words.All<ControllerForm>().Contains(entry.Form))
+                        return;
+                    var units = UnitTable.Of(ControllerEntry.DimensionOf(Words.Read(entry.Form, default(ControllerForm))));
+                    if (units.Any(unit => unit.Symbol == entry.Unit))
+                        return;
+                    var code =
+                        UnitTable.Ambiguous.ContainsKey(entry.Unit) ? ErrorCode.UnitAmbiguous
+                        : UnitTable.Find(entry.Unit) is null ? ErrorCode.UnitUnknown
+                        : ErrorCode.UnitWrongDimension;
+                    context.Report(
+                        nameof(entry.Unit),
+                        code,
+                        $"A controller entry of the form {entry.Form} takes one of: {string.Join(", ", units.Select(unit => unit.Symbol))}."
+                    );
+                }
+            );
     }
 }

@@ -19,13 +19,25 @@ internal static class CatchTestRules
         where T : CatchTestData
     {
         if (test.ValueInForce is not null && test.StartValue is not null)
-            context.Report(nameof(test.StartValue), ErrorCode.SettingsAtOdds, "A start value is for a meter that has no value in force. Give one of the two.");
+            context.Report(
+                nameof(test.StartValue),
+                ErrorCode.SettingsAtOdds,
+                "A start value is for a meter that has no value in force. Give one of the two."
+            );
         if (test.SharedTare is not null && test.TareReading is not null && test.TareReading != Words.Of(TareReading.Shared))
-            context.Report(nameof(test.TareReading), ErrorCode.SettingsAtOdds, "A sharedTare goes with the tare reading 'shared'. Leave one of the two out.");
+            context.Report(
+                nameof(test.TareReading),
+                ErrorCode.SettingsAtOdds,
+                "A sharedTare goes with the tare reading 'shared'. Leave one of the two out."
+            );
         if (Catches(test) is not { } catches)
             return;
         if (catches.All(one => one?.Excluded is not null))
-            context.Report(nameof(test.Catches), ErrorCode.CatchesAllExcluded, "Every catch is excluded, so nothing is left to evaluate. Let at least one count.");
+            context.Report(
+                nameof(test.Catches),
+                ErrorCode.CatchesAllExcluded,
+                "Every catch is excluded, so nothing is left to evaluate. Let at least one count."
+            );
         for (var i = 0; i < catches.Count; i++)
         {
             if (catches[i] is { } one)
@@ -43,13 +55,25 @@ internal static class CatchTestRules
         if (Catches(test) is not { } catches)
             return;
         if (test.PulsesPerRevolution is null && catches.Any(one => one?.Pulses is not null))
-            context.Report(nameof(test.PulsesPerRevolution), ErrorCode.MemberMissing, "Catches are counted in pulses: add the pulses per revolution.");
+            context.Report(
+                nameof(test.PulsesPerRevolution),
+                ErrorCode.MemberMissing,
+                "Catches are counted in pulses: add the pulses per revolution."
+            );
         if (test.MeterRevolutionsPerTurn is null && catches.Any(one => one?.Turns is not null))
-            context.Report(nameof(test.MeterRevolutionsPerTurn), ErrorCode.MemberMissing, "Catches are counted in turns of a crank or wheel: add the meter revolutions per turn.");
+            context.Report(
+                nameof(test.MeterRevolutionsPerTurn),
+                ErrorCode.MemberMissing,
+                "Catches are counted in turns of a crank or wheel: add the meter revolutions per turn."
+            );
         if (test.MeterSpeed is null && catches.Any(one => one?.RunTime is not null))
             context.Report(nameof(test.MeterSpeed), ErrorCode.MemberMissing, "Catches are counted by time: add the meter speed.");
         if (test.ValueTypedIn is null && test.ValueInForce is null && catches.Any(one => one?.IndicatedMass is not null))
-            context.Report(nameof(test.ValueTypedIn), ErrorCode.MemberMissing, "Catches are counted by indicated mass: add the value that was typed into the controller.");
+            context.Report(
+                nameof(test.ValueTypedIn),
+                ErrorCode.MemberMissing,
+                "Catches are counted by indicated mass: add the value that was typed into the controller."
+            );
     }
 
     private static IReadOnlyList<CatchOfTest?>? Catches(CatchTestData test) =>
@@ -62,11 +86,23 @@ internal static class CatchTestRules
         if (test.ControllerEntry?.Form is not { } form)
             return;
         if (form == Words.Of(ControllerForm.VolumePerRevolution) && test.Product?.BulkDensity is null)
-            context.Report("Product.BulkDensity", ErrorCode.DensityMissing, "The controller takes a volume per revolution, which needs the bulk density of the product. Weigh a known volume and add it.");
+            context.Report(
+                "Product.BulkDensity",
+                ErrorCode.DensityMissing,
+                "The controller takes a volume per revolution, which needs the bulk density of the product. Weigh a known volume and add it."
+            );
         if (form == Words.Of(ControllerForm.MassPerPulse) && test.PulsesPerRevolution is null)
-            context.Report(nameof(test.PulsesPerRevolution), ErrorCode.MemberMissing, "The controller takes a mass per pulse: add the pulses per revolution.");
+            context.Report(
+                nameof(test.PulsesPerRevolution),
+                ErrorCode.MemberMissing,
+                "The controller takes a mass per pulse: add the pulses per revolution."
+            );
         if (form == Words.Of(ControllerForm.MassPerTime) && test.MeterSpeed is null)
-            context.Report(nameof(test.MeterSpeed), ErrorCode.MemberMissing, "The controller takes a mass per time: add the meter speed at which it applies.");
+            context.Report(
+                nameof(test.MeterSpeed),
+                ErrorCode.MemberMissing,
+                "The controller takes a mass per time: add the meter speed at which it applies."
+            );
     }
 
     private static void CheckMass<T>(T test, CatchOfTest one, string path, ValidationContext<T> context)
@@ -81,7 +117,11 @@ internal static class CatchTestRules
         if (one.Net is not null)
         {
             if (Rules.Canonical(one.Net) is { } net && net < LeastMass)
-                context.Report($"{path}.Net", ErrorCode.NetNegative, "The net mass has to be above zero. Weigh again; if the scale shows a negative net mass, it was zeroed with a load on it.");
+                context.Report(
+                    $"{path}.Net",
+                    ErrorCode.NetNegative,
+                    "The net mass has to be above zero. Weigh again; if the scale shows a negative net mass, it was zeroed with a load on it."
+                );
             return;
         }
 
@@ -94,19 +134,43 @@ internal static class CatchTestRules
         if (one.Tare is not null && test.SharedTare is not null)
             context.Report($"{path}.Tare", ErrorCode.SettingsAtOdds, "A tare is given here and as sharedTare. Keep one of them.");
         else if (one.Tare is null && test.SharedTare is null)
-            context.Report($"{path}.Tare", ErrorCode.MemberMissing, "The tare is missing. Weigh the empty container, or give the net mass if the scale was zeroed with it.");
-        else if (Rules.Canonical(one.Gross) is { } gross && Rules.Canonical(one.Tare ?? test.SharedTare!) is { } tare && gross - tare < LeastMass)
-            context.Report($"{path}.Tare", ErrorCode.TareAboveGross, "The empty container weighs as much as or more than the full one. Check whether the two were swapped and whether both units are right.");
+            context.Report(
+                $"{path}.Tare",
+                ErrorCode.MemberMissing,
+                "The tare is missing. Weigh the empty container, or give the net mass if the scale was zeroed with it."
+            );
+        else if (
+            Rules.Canonical(one.Gross) is { } gross
+            && Rules.Canonical(one.Tare ?? test.SharedTare!) is { } tare
+            && gross - tare < LeastMass
+        )
+            context.Report(
+                $"{path}.Tare",
+                ErrorCode.TareAboveGross,
+                "The empty container weighs as much as or more than the full one. Check whether the two were swapped and whether both units are right."
+            );
     }
 
     private static void CheckCount<T>(CatchOfTest one, string path, ValidationContext<T> context)
     {
-        var given = (one.Revolutions is null ? 0 : 1) + (one.Pulses is null ? 0 : 1) + (one.Turns is null ? 0 : 1)
-            + (one.IndicatedMass is null ? 0 : 1) + (one.RunTime is null ? 0 : 1);
+        var given =
+            (one.Revolutions is null ? 0 : 1)
+            + (one.Pulses is null ? 0 : 1)
+            + (one.Turns is null ? 0 : 1)
+            + (one.IndicatedMass is null ? 0 : 1)
+            + (one.RunTime is null ? 0 : 1);
         if (given == 0)
-            context.Report($"{path}.Revolutions", ErrorCode.MemberMissing, "How far the meter turned is missing. Give one of: revolutions, pulses, turns, indicatedMass, runTime.");
+            context.Report(
+                $"{path}.Revolutions",
+                ErrorCode.MemberMissing,
+                "How far the meter turned is missing. Give one of: revolutions, pulses, turns, indicatedMass, runTime."
+            );
         if (given > 1)
-            context.Report(path, ErrorCode.SettingsAtOdds, "How far the meter turned is given in more than one way. Give one of: revolutions, pulses, turns, indicatedMass, runTime.");
+            context.Report(
+                path,
+                ErrorCode.SettingsAtOdds,
+                "How far the meter turned is given in more than one way. Give one of: revolutions, pulses, turns, indicatedMass, runTime."
+            );
         if (Rules.Canonical(one.Revolutions) < LeastCount)
             NotPositive("Revolutions");
         if (Rules.Canonical(one.Turns) < LeastCount)
@@ -114,6 +178,10 @@ internal static class CatchTestRules
         if (one.Pulses < LeastCount)
             NotPositive("Pulses");
         void NotPositive(string member) =>
-            context.Report($"{path}.{member}", ErrorCode.RevolutionsNotPositive, "The meter has to turn forward during a catch. Give a count above zero.");
+            context.Report(
+                $"{path}.{member}",
+                ErrorCode.RevolutionsNotPositive,
+                "The meter has to turn forward during a catch. Give a count above zero."
+            );
     }
 }

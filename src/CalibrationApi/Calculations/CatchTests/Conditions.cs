@@ -35,13 +35,14 @@ public sealed class Conditions
     // Not those of the ratios: other findings state ratios too.
     internal IEnumerable<Unit> Units() => ((Quantity?[])[TankPressure, AirTemperature, FanSpeed]).Select(Quantity.UnitOf).OfType<Unit>();
 
-    internal TestConditions Read() => new()
-    {
-        TankLevel = RatioQuantity.Read(TankLevel),
-        TankPressure = PressureQuantity.Read(TankPressure),
-        Slope = RatioQuantity.Read(Slope),
-        ProductMoisture = RatioQuantity.Read(ProductMoisture),
-        AirTemperature = TemperatureQuantity.Read(AirTemperature),
-        FanSpeed = RotationQuantity.Read(FanSpeed),
-    };
+    internal TestConditions Read() =>
+        new()
+        {
+            TankLevel = RatioQuantity.Read(TankLevel),
+            TankPressure = PressureQuantity.Read(TankPressure),
+            Slope = RatioQuantity.Read(Slope),
+            ProductMoisture = RatioQuantity.Read(ProductMoisture),
+            AirTemperature = TemperatureQuantity.Read(AirTemperature),
+            FanSpeed = RotationQuantity.Read(FanSpeed),
+        };
 }

@@ -9,7 +9,8 @@ internal static class ControllerUnits
 {
     public static IReadOnlyList<string> All { get; } =
     [
-        .. Words.All<ControllerForm>()
+        .. Words
+            .All<ControllerForm>()
             .Select(form => ControllerEntry.DimensionOf(Words.Read(form, default(ControllerForm))))
             .Distinct()
             .SelectMany(UnitTable.Of)

@@ -13,7 +13,11 @@ public sealed class FittedElement
     [Text(Rules.LongestName)]
     public string? Name { get; set; }
 
-    /// <summary>How it carries product, and with it which volume its displacement means: <c>closed-pockets</c> that are struck off (their volume; no more can come out), <c>open-flutes</c> (their volume; a layer beyond them is dragged along) or an <c>auger</c> (the volume between shaft and edge of the flight over one turn). Default not known.</summary>
+    /// <summary>
+    /// How it carries product, and with it which volume its displacement means: <c>closed-pockets</c> that are struck off (their volume; no
+    /// more can come out), <c>open-flutes</c> (their volume; a layer beyond them is dragged along) or an <c>auger</c> (the volume between
+    /// shaft and edge of the flight over one turn). Default not known.
+    /// </summary>
     [Word(typeof(ElementKind))]
     public string? Kind { get; set; }
 
@@ -21,7 +25,8 @@ public sealed class FittedElement
     [Needed, Measured(0, 1, "m3", ExcludesLeast = true)]
     public VolumeQuantity? DisplacementPerRevolution { get; set; }
 
-    internal ElementContent? Content(BulkDensityQuantity? density) => DisplacementPerRevolution is { } displacement && density is not null
-        ? new ElementContent(new(displacement.Read()), new(density.Read()), Words.Read<ElementKind>(Kind), Name)
-        : null;
+    internal ElementContent? Content(BulkDensityQuantity? density) =>
+        DisplacementPerRevolution is { } displacement && density is not null
+            ? new ElementContent(new(displacement.Read()), new(density.Read()), Words.Read<ElementKind>(Kind), Name)
+            : null;
 }

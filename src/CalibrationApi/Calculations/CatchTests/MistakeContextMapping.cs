@@ -32,47 +32,57 @@ internal static class MistakeContextMapping
         };
     }
 
-    public static LikelyMistakeAnswer ToAnswer(LikelyMistake mistake, AnswerUnits units) => new()
-    {
-        Code = mistake.Code,
-        Catch = mistake.Catch is { } at ? string.Create(CultureInfo.InvariantCulture, $"#/catches/{at}") : null,
-        Probability = mistake.Probability,
-        BayesFactor = mistake.BayesFactor,
-        CannotBeToldApart = mistake.CannotBeToldApart,
-        Detail = units.Display.Write(mistake.Detail),
-        Check = mistake.Check,
-    };
+    public static LikelyMistakeAnswer ToAnswer(LikelyMistake mistake, AnswerUnits units) =>
+        new()
+        {
+            Code = mistake.Code,
+            Catch = mistake.Catch is { } at ? string.Create(CultureInfo.InvariantCulture, $"#/catches/{at}") : null,
+            Probability = mistake.Probability,
+            BayesFactor = mistake.BayesFactor,
+            CannotBeToldApart = mistake.CannotBeToldApart,
+            Detail = units.Display.Write(mistake.Detail),
+            Check = mistake.Check,
+        };
 
     /// <summary>What the fitted element is known to deliver of other products; null when that says nothing about this one.</summary>
     public static OtherProductsOfElement? ReadKnownDeliveries(CatchTestRequest request)
     {
-        KnownDelivery[] known = [.. (request.OtherProducts ?? []).Where(other => other!.BulkDensity is not null)
-            .Select(other => new KnownDelivery(other!.Name, new(other.MassPerRevolution!.Read()), new(other.BulkDensity!.Read())))];
-        return request.Product?.BulkDensity is { } density && known.Length > 0 ? new OtherProductsOfElement(new(density.Read()), known) : null;
+        KnownDelivery[] known =
+        [
+            .. (request.OtherProducts ?? [])
+                .Where(other => other!.BulkDensity is not null)
+                .Select(other => new KnownDelivery(other!.Name, new(other.MassPerRevolution!.Read()), new(other.BulkDensity!.Read()))),
+        ];
+        return request.Product?.BulkDensity is { } density && known.Length > 0
+            ? new OtherProductsOfElement(new(density.Read()), known)
+            : null;
     }
 
     private static OtherDelivery[] Read(IReadOnlyList<OtherDeliveryOfTest?>? others) =>
         [.. (others ?? []).Select(other => new OtherDelivery(other!.Name, other.MassPerRevolution!.Read()))];
 
-    private static CountSource CountedAs(CatchOfTest one) => one switch
-    {
-        { Revolutions: not null } => CountSource.Revolutions,
-        { Pulses: not null } => CountSource.Pulses,
-        { Turns: not null } => CountSource.Turns,
-        _ => CountSource.Other,
-    };
+    private static CountSource CountedAs(CatchOfTest one) =>
+        one switch
+        {
+            { Revolutions: not null } => CountSource.Revolutions,
+            { Pulses: not null } => CountSource.Pulses,
+            { Turns: not null } => CountSource.Turns,
+            _ => CountSource.Other,
+        };
 
-    private static bool? IsPounds(ReferenceOfTest? reference) => reference?.Unit switch
-    {
-        "lb/rev" or "oz/rev" => true,
-        "kg/rev" or "g/rev" => false,
-        _ => null,
-    };
+    private static bool? IsPounds(ReferenceOfTest? reference) =>
+        reference?.Unit switch
+        {
+            "lb/rev" or "oz/rev" => true,
+            "kg/rev" or "g/rev" => false,
+            _ => null,
+        };
 
-    private static bool? IsPounds(MassQuantity? mass) => mass?.Unit switch
-    {
-        "lb" or "oz" => true,
-        "kg" or "g" or "t" => false,
-        _ => null,
-    };
+    private static bool? IsPounds(MassQuantity? mass) =>
+        mass?.Unit switch
+        {
+            "lb" or "oz" => true,
+            "kg" or "g" or "t" => false,
+            _ => null,
+        };
 }

@@ -11,7 +11,10 @@ public sealed class ContainerOfTest
     [Measured(0, 10, "m3", ExcludesLeast = true)]
     public VolumeQuantity? Volume { get; set; }
 
-    /// <summary>Mass of the empty container, for catches that give a net mass or no tare above zero. It is never taken off: it only tells what a forgotten tare would look like.</summary>
+    /// <summary>
+    /// Mass of the empty container, for catches that give a net mass or no tare above zero. It is never taken off: it only tells what a
+    /// forgotten tare would look like.
+    /// </summary>
     [Measured(0, 10, "t")]
     public MassQuantity? Tare { get; set; }
 }
@@ -39,7 +42,10 @@ public sealed class OtherDeliveryOfTest
     [Needed, Measured]
     public MassPerRevolutionQuantity? MassPerRevolution { get; set; }
 
-    /// <summary>Of another product: its bulk density, where the mass per revolution was found by tests. With that of the product tested the two are compared.</summary>
+    /// <summary>
+    /// Of another product: its bulk density, where the mass per revolution was found by tests. With that of the product tested the two are
+    /// compared.
+    /// </summary>
     [Measured]
     public BulkDensityQuantity? BulkDensity { get; set; }
 }

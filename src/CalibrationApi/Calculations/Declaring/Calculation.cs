@@ -28,7 +28,11 @@ internal abstract class Calculation
     public required string Name { get; init; }
 
     /// <summary>Name of the operation.</summary>
-    public string OperationId { get => field ?? "evaluate" + string.Concat(Name.Split('-').Select(RequestPlan.Pascal)); init; }
+    public string OperationId
+    {
+        get => field ?? "evaluate" + string.Concat(Name.Split('-').Select(RequestPlan.Pascal));
+        init;
+    }
 
     /// <summary>Where it stands in the contract.</summary>
     public required string Tag { get; init; }
@@ -55,7 +59,11 @@ internal abstract class Calculation
     public void MapTo(IEndpointRouteBuilder routes)
     {
         RequestPlan.MustSay(RequestType);
-        routes.MapPost(Folder + Name, HandleAsync).WithName(OperationId).WithTags(Tag).Needs(Scope.Calculate)
+        routes
+            .MapPost(Folder + Name, HandleAsync)
+            .WithName(OperationId)
+            .WithTags(Tag)
+            .Needs(Scope.Calculate)
             .WithMetadata(new DescribedBy(DeclaredIn), new TagSentence(Tag, Says))
             .WithMetadata(new AcceptsMetadata([JsonAnswer.MediaType], RequestType))
             .WithMetadata(new ProducesResponseTypeMetadata(StatusCodes.Status200OK, AnswerType, [JsonAnswer.MediaType]))

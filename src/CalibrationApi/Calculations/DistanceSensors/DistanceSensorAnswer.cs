@@ -12,7 +12,10 @@ public sealed class DistanceSensorAnswer
     /// <summary>The outcome in one or two sentences that can be shown as they are.</summary>
     public required string Headline { get; init; }
 
-    /// <summary>What to do: <c>investigate</c> (something is wrong with the runs), <c>repeat</c> (not sure enough yet), <c>keep</c> (the value in force is good enough) or <c>adopt</c> (type in the new value).</summary>
+    /// <summary>
+    /// What to do: <c>investigate</c> (something is wrong with the runs), <c>repeat</c> (not sure enough yet), <c>keep</c> (the value in
+    /// force is good enough) or <c>adopt</c> (type in the new value).
+    /// </summary>
     [KnownWords(typeof(Verdict))]
     public required string Verdict { get; init; }
 
@@ -31,7 +34,9 @@ public sealed class DistanceSensorAnswer
     /// <summary>Distance driven from one pulse to the next.</summary>
     public LengthQuantity? DistancePerPulse { get; init; }
 
-    /// <summary>Rolling circumference of the wheel under the load and on the ground of the runs; absent when its turns are unknown.</summary>
+    /// <summary>
+    /// Rolling circumference of the wheel under the load and on the ground of the runs; absent when its turns are unknown.
+    /// </summary>
     public MeasuredLength? RollingCircumference { get; init; }
 
     /// <summary>All pulses over all distances: can be redone on paper.</summary>
@@ -49,13 +54,19 @@ public sealed class DistanceSensorAnswer
     /// <summary>Runs like these that the wanted precision takes in all; absent when no practical number reaches it.</summary>
     public int? RunsForWantedPrecision { get; init; }
 
-    /// <summary>Slip against the reference runs, 1 - (distance per turn at work) / (distance per turn on the reference): positive when the wheel turns more often at work (it slips), negative when it turns less often (it skids).</summary>
+    /// <summary>
+    /// Slip against the reference runs, 1 - (distance per turn at work) / (distance per turn on the reference): positive when the wheel
+    /// turns more often at work (it slips), negative when it turns less often (it skids).
+    /// </summary>
     public MeasuredRatio? Slip { get; init; }
 
     /// <summary>Width of the machine, as asked.</summary>
     public WidthAnswer? Width { get; init; }
 
-    /// <summary>Pulses per distance found over those in force, less 1, with its interval: positive when the sensor gives more than the controller believes. Absent without a value in force.</summary>
+    /// <summary>
+    /// Pulses per distance found over those in force, less 1, with its interval: positive when the sensor gives more than the controller
+    /// believes. Absent without a value in force.
+    /// </summary>
     public MeasuredRatio? Change { get; init; }
 
     /// <summary>Probability that the truth is within the tolerance of the value in force.</summary>
@@ -151,11 +162,16 @@ public sealed class WidthAnswer
 /// <summary>A number for the controller.</summary>
 public sealed class SensorEntryAnswer
 {
-    /// <summary>The form in which the controller takes it: <c>pulses-per-distance</c>, <c>distance-per-pulse</c> or <c>wheel-circumference</c>.</summary>
+    /// <summary>
+    /// The form in which the controller takes it: <c>pulses-per-distance</c>, <c>distance-per-pulse</c> or <c>wheel-circumference</c>.
+    /// </summary>
     [KnownWords(typeof(SensorForm))]
     public required string Form { get; init; }
 
-    /// <summary>The number to type in, already rounded to the controller's decimals: a count of pulses over <c>distance</c>, or a length in <c>unit</c>.</summary>
+    /// <summary>
+    /// The number to type in, already rounded to the controller's decimals: a count of pulses over <c>distance</c>, or a length in
+    /// <c>unit</c>.
+    /// </summary>
     public required double Value { get; init; }
 
     /// <summary>Its unit; absent for a count of pulses.</summary>
@@ -164,7 +180,9 @@ public sealed class SensorEntryAnswer
     /// <summary>Distance over which the pulses are counted; absent for a length.</summary>
     public LengthQuantity? Distance { get; init; }
 
-    /// <summary>Relative error of the pulses per distance that the rounding causes: positive when the controller then counts too little distance.</summary>
+    /// <summary>
+    /// Relative error of the pulses per distance that the rounding causes: positive when the controller then counts too little distance.
+    /// </summary>
     public required RatioQuantity RoundingError { get; init; }
 }
 

@@ -20,7 +20,12 @@ namespace CalibrationApi.Calculations.DistanceSensors;
 /// <response code="200">The evaluation.</response>
 internal static class DistanceSensorCalculation
 {
-    public static Calculation<DistanceSensorRequest, DistanceSensorQuestion, DistanceSensorResult, DistanceSensorAnswer> Declaration { get; } =
+    public static Calculation<
+        DistanceSensorRequest,
+        DistanceSensorQuestion,
+        DistanceSensorResult,
+        DistanceSensorAnswer
+    > Declaration { get; } =
         new(typeof(DistanceSensorCalculation))
         {
             Name = "distance-sensor",
@@ -45,33 +50,39 @@ internal static class DistanceSensorCalculation
             UnitTable.Get(american ? "mi/h" : "km/h"),
             UnitTable.Get(request.TargetRate?.Unit == "lb/ac" ? "lb" : "kg"),
             Quantity.UnitOf(request.TargetRate),
-            Quantity.UnitOf(request.Area));
+            Quantity.UnitOf(request.Area)
+        );
     }
 
-    public static DistanceSensorQuestion ToEngine(DistanceSensorRequest request) => new()
-    {
-        Runs = [.. request.Runs!.Select(Read)],
-        ReferenceRuns = [.. (request.ReferenceRuns ?? []).Select(Read)],
-        Counted = request.Runs![0]!.Pulses is null ? CountedThing.Turns : CountedThing.Pulses,
-        PulsesPerTurn = PulsesPerRevolutionQuantity.Read(request.PulsesPerTurn),
-        DistanceResolution = LengthQuantity.Read(request.DistanceResolution),
-        TurnResolution = RevolutionsQuantity.Read(request.TurnResolution),
-        TapeLimit = request.TapeLimit?.Canonical(),
-        Repeatability = request.Repeatability?.Canonical(),
-        RepeatabilityDegreesOfFreedom = request.RepeatabilityDegreesOfFreedom,
-        ValueInForce = request.ValueInForce is { } value ? Read(value) : null,
-        ControllerEntry = request.ControllerEntry is { } entry ? Read(entry) : null,
-        Width = request.Width is { } width
-            ? new WorkingWidth(WorkingWidth.OfOpeners(width.Openers!.Value, width.Spacing!.Read()), LengthQuantity.Read(width.PassToPass), LengthQuantity.Read(width.InForce))
-            : null,
-        MeterDrive = Words.Read<MeterDrive>(request.MeterDrive),
-        TargetRate = MassPerAreaQuantity.Read(request.TargetRate),
-        Area = AreaQuantity.Read(request.Area),
-        PricePerKilogram = request.Price?.PerKilogram(),
-        Tolerance = request.Tolerance?.Canonical(),
-        WantedPrecision = request.WantedPrecision?.Canonical(),
-        SecondRunChange = request.SecondRunChange?.Canonical(),
-    };
+    public static DistanceSensorQuestion ToEngine(DistanceSensorRequest request) =>
+        new()
+        {
+            Runs = [.. request.Runs!.Select(Read)],
+            ReferenceRuns = [.. (request.ReferenceRuns ?? []).Select(Read)],
+            Counted = request.Runs![0]!.Pulses is null ? CountedThing.Turns : CountedThing.Pulses,
+            PulsesPerTurn = PulsesPerRevolutionQuantity.Read(request.PulsesPerTurn),
+            DistanceResolution = LengthQuantity.Read(request.DistanceResolution),
+            TurnResolution = RevolutionsQuantity.Read(request.TurnResolution),
+            TapeLimit = request.TapeLimit?.Canonical(),
+            Repeatability = request.Repeatability?.Canonical(),
+            RepeatabilityDegreesOfFreedom = request.RepeatabilityDegreesOfFreedom,
+            ValueInForce = request.ValueInForce is { } value ? Read(value) : null,
+            ControllerEntry = request.ControllerEntry is { } entry ? Read(entry) : null,
+            Width = request.Width is { } width
+                ? new WorkingWidth(
+                    WorkingWidth.OfOpeners(width.Openers!.Value, width.Spacing!.Read()),
+                    LengthQuantity.Read(width.PassToPass),
+                    LengthQuantity.Read(width.InForce)
+                )
+                : null,
+            MeterDrive = Words.Read<MeterDrive>(request.MeterDrive),
+            TargetRate = MassPerAreaQuantity.Read(request.TargetRate),
+            Area = AreaQuantity.Read(request.Area),
+            PricePerKilogram = request.Price?.PerKilogram(),
+            Tolerance = request.Tolerance?.Canonical(),
+            WantedPrecision = request.WantedPrecision?.Canonical(),
+            SecondRunChange = request.SecondRunChange?.Canonical(),
+        };
 
     public static DistanceSensorAnswer ToAnswer(DistanceSensorRequest request, DistanceSensorResult result, AnswerUnits units)
     {
@@ -81,10 +92,15 @@ internal static class DistanceSensorCalculation
             Headline = units.Display.Write(result.Headline),
             Verdict = Words.Of(result.Decision.Verdict),
             MoreRuns = result.Decision.MoreRuns,
-            Reasons = [.. result.Reasons.Select(reason => new ReasonAnswer { Code = reason.Code, Detail = units.Display.Write(reason.Detail) })],
+            Reasons =
+            [
+                .. result.Reasons.Select(reason => new ReasonAnswer { Code = reason.Code, Detail = units.Display.Write(reason.Detail) }),
+            ],
             PulsesPerDistance = counts.IsPulses ? units.MeasuredPulses(estimate.CountsPerMetre) : null,
             PulsesPerLength = counts.IsPulses ? units.CountPerLength(new CountPerLength(estimate.CountsPerMetre.Value)) : null,
-            DistancePerPulse = counts.IsPulses ? units.Length(new Length(counts.Convert(SensorForm.DistancePerPulse, estimate.CountsPerMetre.Value))) : null,
+            DistancePerPulse = counts.IsPulses
+                ? units.Length(new Length(counts.Convert(SensorForm.DistancePerPulse, estimate.CountsPerMetre.Value)))
+                : null,
             RollingCircumference = result.RollingCircumference is { } circumference ? units.MeasuredLength(circumference) : null,
             TotalPulsesOverTotalDistance = counts.IsPulses ? units.PulsesPerDistance(new PulsesPerDistance(estimate.TotalOverTotal)) : null,
             UncertaintyParts =
@@ -115,20 +131,22 @@ internal static class DistanceSensorCalculation
         };
     }
 
-    private static MeasuredRun Read(RunOfSensor? run) => new(run!.Distance!.Read(), run.Pulses ?? run.Turns!.Read().Count)
-    {
-        DistanceUncertainty = LengthQuantity.Read(run.DistanceUncertainty),
-        Direction = Words.Read<RunDirection>(run.Direction),
-        Time = TimeQuantity.Read(run.Time),
-    };
+    private static MeasuredRun Read(RunOfSensor? run) =>
+        new(run!.Distance!.Read(), run.Pulses ?? run.Turns!.Read().Count)
+        {
+            DistanceUncertainty = LengthQuantity.Read(run.DistanceUncertainty),
+            Direction = Words.Read<RunDirection>(run.Direction),
+            Time = TimeQuantity.Read(run.Time),
+        };
 
-    private static SensorValue Read(ValueOfSensor value) => value switch
-    {
-        { PulsesPerDistance: { } pulses } => new(SensorForm.PulsesPerDistance, pulses.Canonical()),
-        { Pulses: { } count } => SensorValue.PulsesOver(count, value.Distance!.Read()),
-        { DistancePerPulse: { } distance } => new(SensorForm.DistancePerPulse, distance.Canonical()),
-        _ => new(SensorForm.WheelCircumference, value.WheelCircumference!.Canonical()),
-    };
+    private static SensorValue Read(ValueOfSensor value) =>
+        value switch
+        {
+            { PulsesPerDistance: { } pulses } => new(SensorForm.PulsesPerDistance, pulses.Canonical()),
+            { Pulses: { } count } => SensorValue.PulsesOver(count, value.Distance!.Read()),
+            { DistancePerPulse: { } distance } => new(SensorForm.DistancePerPulse, distance.Canonical()),
+            _ => new(SensorForm.WheelCircumference, value.WheelCircumference!.Canonical()),
+        };
 
     private static SensorEntry Read(EntryOfSensor entry)
     {
@@ -140,23 +158,27 @@ internal static class DistanceSensorCalculation
             : SensorEntry.PulsesOverUsualDistance(entry.Decimals!.Value);
     }
 
-    private static RunAnswer ToAnswer(EvaluatedRun run, SensorCounts counts, AnswerUnits units) => new()
-    {
-        Distance = units.Length(run.Distance),
-        PulsesPerDistance = counts.IsPulses ? units.PulsesPerDistance(new PulsesPerDistance(run.CountsPerMetre)) : null,
-        DistancePerTurn = counts.CanTell(SensorForm.WheelCircumference) ? units.Length(new Length(counts.Convert(SensorForm.WheelCircumference, run.CountsPerMetre))) : null,
-        Deviation = units.Ratio(run.Deviation),
-        GroundSpeed = run.GroundSpeed is { } speed ? units.Speed(speed) : null,
-    };
+    private static RunAnswer ToAnswer(EvaluatedRun run, SensorCounts counts, AnswerUnits units) =>
+        new()
+        {
+            Distance = units.Length(run.Distance),
+            PulsesPerDistance = counts.IsPulses ? units.PulsesPerDistance(new PulsesPerDistance(run.CountsPerMetre)) : null,
+            DistancePerTurn = counts.CanTell(SensorForm.WheelCircumference)
+                ? units.Length(new Length(counts.Convert(SensorForm.WheelCircumference, run.CountsPerMetre)))
+                : null,
+            Deviation = units.Ratio(run.Deviation),
+            GroundSpeed = run.GroundSpeed is { } speed ? units.Speed(speed) : null,
+        };
 
-    private static WidthAnswer ToAnswer(WorkingWidth width, AnswerUnits units) => new()
-    {
-        Nominal = units.Length(width.Nominal),
-        Effective = units.Length(width.Effective),
-        InForce = units.Length(width.Used),
-        Overlap = units.Length(width.Overlap),
-        OverlapShare = units.Ratio(width.OverlapShare),
-    };
+    private static WidthAnswer ToAnswer(WorkingWidth width, AnswerUnits units) =>
+        new()
+        {
+            Nominal = units.Length(width.Nominal),
+            Effective = units.Length(width.Effective),
+            InForce = units.Length(width.Used),
+            Overlap = units.Length(width.Overlap),
+            OverlapShare = units.Ratio(width.OverlapShare),
+        };
 
     private static SensorEntryAnswer ToAnswer(SensorNumber number, AnswerUnits units)
     {
@@ -172,20 +194,25 @@ internal static class DistanceSensorCalculation
         };
     }
 
-    private static DistanceEffectAnswer ToAnswer(DistanceEffect effect, DistanceSensorRequest request, AnswerUnits units) => new()
-    {
-        RateChange = units.MeasuredRatio(effect.RateChange),
-        DistanceCounted = effect.DistanceFactor is { } distance ? units.Ratio(distance) : null,
-        WidthCounted = effect.WidthFactor is { } width ? units.Ratio(width) : null,
-        AreaCounted = units.Ratio(effect.AreaFactor),
-        AppliedRate = effect.Application is { } application ? units.Rate(application.AppliedRate) : null,
-        MassOverArea = effect.Application?.MassOverArea is { } mass ? units.Mass(mass) : null,
-        Cost = effect.Application?.Cost is { } cost ? new Money { Value = AnswerUnits.Shown(cost), Currency = request.Price!.Currency! } : null,
-    };
+    private static DistanceEffectAnswer ToAnswer(DistanceEffect effect, DistanceSensorRequest request, AnswerUnits units) =>
+        new()
+        {
+            RateChange = units.MeasuredRatio(effect.RateChange),
+            DistanceCounted = effect.DistanceFactor is { } distance ? units.Ratio(distance) : null,
+            WidthCounted = effect.WidthFactor is { } width ? units.Ratio(width) : null,
+            AreaCounted = units.Ratio(effect.AreaFactor),
+            AppliedRate = effect.Application is { } application ? units.Rate(application.AppliedRate) : null,
+            MassOverArea = effect.Application?.MassOverArea is { } mass ? units.Mass(mass) : null,
+            Cost = effect.Application?.Cost is { } cost
+                ? new Money { Value = AnswerUnits.Shown(cost), Currency = request.Price!.Currency! }
+                : null,
+        };
 }
 
 [JsonSourceGenerationOptions(
-    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
+    DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull
+)]
 [JsonSerializable(typeof(DistanceSensorRequest))]
 [JsonSerializable(typeof(DistanceSensorAnswer))]
 internal sealed partial class DistanceSensorJson : JsonSerializerContext;

@@ -24,7 +24,9 @@ public sealed class DistanceSensorRequest
     [Measured]
     public PulsesPerRevolutionQuantity? PulsesPerTurn { get; init; }
 
-    /// <summary>Smallest step to which a distance between two marks is known: how closely the machine is lined up with each of them.</summary>
+    /// <summary>
+    /// Smallest step to which a distance between two marks is known: how closely the machine is lined up with each of them.
+    /// </summary>
     [Default(typeof(DistanceSensorDefaults), nameof(DistanceSensorDefaults.DistanceResolution))]
     [Measured(0, 10, "m")]
     public LengthQuantity? DistanceResolution { get; init; }
@@ -44,7 +46,10 @@ public sealed class DistanceSensorRequest
     [Measured(0.01, 30, "%")]
     public RatioQuantity? Repeatability { get; init; }
 
-    /// <summary>Degrees of freedom of that scatter. Default 4: judgement, no published source; the stated deviation is then uncertain by about 35 % (JCGM 100:2008, G.4.2).</summary>
+    /// <summary>
+    /// Degrees of freedom of that scatter. Default 4: judgement, no published source; the stated deviation is then uncertain by about 35 %
+    /// (JCGM 100:2008, G.4.2).
+    /// </summary>
     [Number(1, 1000)]
     public double? RepeatabilityDegreesOfFreedom { get; init; }
 
@@ -57,7 +62,10 @@ public sealed class DistanceSensorRequest
     /// <summary>The width of the machine; gives overlap, and what a wrong width does to the rate.</summary>
     public WidthOfMachine? Width { get; init; }
 
-    /// <summary>What turns the meters: <c>rate-controlled</c>, a drive that a controller sets by this sensor, or <c>ground-driven</c>, a wheel on the ground, so that a wrong value spoils the count of distance and area but not the rate. Default rate-controlled: common practice.</summary>
+    /// <summary>
+    /// What turns the meters: <c>rate-controlled</c>, a drive that a controller sets by this sensor, or <c>ground-driven</c>, a wheel on
+    /// the ground, so that a wrong value spoils the count of distance and area but not the rate. Default rate-controlled: common practice.
+    /// </summary>
     [Word(typeof(MeterDrive))]
     public string? MeterDrive { get; init; }
 
@@ -103,7 +111,10 @@ public sealed class RunOfSensor
     [Measured(0.1, 1_000_000, "rev")]
     public RevolutionsQuantity? Turns { get; init; }
 
-    /// <summary>Standard uncertainty of this distance, beside the limit of the tape. Default as the distance resolution says: common practice, for two marks.</summary>
+    /// <summary>
+    /// Standard uncertainty of this distance, beside the limit of the tape. Default as the distance resolution says: common practice, for
+    /// two marks.
+    /// </summary>
     [Measured(0, 100, "m")]
     public LengthQuantity? DistanceUncertainty { get; init; }
 
@@ -116,7 +127,10 @@ public sealed class RunOfSensor
     public TimeQuantity? Time { get; init; }
 }
 
-/// <summary>A number as a controller holds it: exactly one of pulsesPerDistance, pulses with their distance, distancePerPulse and wheelCircumference.</summary>
+/// <summary>
+/// A number as a controller holds it: exactly one of pulsesPerDistance, pulses with their distance, distancePerPulse and
+/// wheelCircumference.
+/// </summary>
 [CheckedBy(typeof(ValueOfSensorValidator))]
 public sealed class ValueOfSensor
 {
@@ -175,7 +189,10 @@ public sealed class WidthOfMachine
     [Needed, Measured(0.01, 10, "m")]
     public LengthQuantity? Spacing { get; init; }
 
-    /// <summary>Measured distance from a mark on the machine to the same mark in the next pass. Default openers times spacing: judgement, no overlap and no gap between passes.</summary>
+    /// <summary>
+    /// Measured distance from a mark on the machine to the same mark in the next pass. Default openers times spacing: judgement, no overlap
+    /// and no gap between passes.
+    /// </summary>
     [Measured(0.01, 200, "m")]
     public LengthQuantity? PassToPass { get; init; }
 

@@ -18,7 +18,9 @@ internal sealed class DistanceSensorRequestValidator : AbstractValidator<Distanc
     private static void CheckCounts(DistanceSensorRequest question, ValidationContext<DistanceSensorRequest> context)
     {
         var turns = CountsTurns(question);
-        foreach (var (name, runs) in new[] { (nameof(question.Runs), question.Runs), (nameof(question.ReferenceRuns), question.ReferenceRuns) })
+        foreach (
+            var (name, runs) in new[] { (nameof(question.Runs), question.Runs), (nameof(question.ReferenceRuns), question.ReferenceRuns) }
+        )
         {
             for (var i = 0; i < Math.Min(runs?.Count ?? 0, DistanceSensorRequest.MostRuns); i++)
             {
@@ -26,11 +28,23 @@ internal sealed class DistanceSensorRequestValidator : AbstractValidator<Distanc
                 if (runs![i] is not { } run)
                     continue;
                 if (run is { Pulses: null, Turns: null })
-                    context.Report($"{path}.Pulses", ErrorCode.MemberMissing, "What was counted is missing. Give the pulses, or the turns of the wheel.");
+                    context.Report(
+                        $"{path}.Pulses",
+                        ErrorCode.MemberMissing,
+                        "What was counted is missing. Give the pulses, or the turns of the wheel."
+                    );
                 else if (run.Pulses is not null && run.Turns is not null)
-                    context.Report($"{path}.Turns", ErrorCode.SettingsAtOdds, "Give either pulses or turns. With pulsesPerTurn the one follows from the other.");
+                    context.Report(
+                        $"{path}.Turns",
+                        ErrorCode.SettingsAtOdds,
+                        "Give either pulses or turns. With pulsesPerTurn the one follows from the other."
+                    );
                 else if (run.Turns is not null != turns)
-                    context.Report(path, ErrorCode.SettingsAtOdds, "Some runs count pulses and some count turns. Give the same in all of them, the reference runs included.");
+                    context.Report(
+                        path,
+                        ErrorCode.SettingsAtOdds,
+                        "Some runs count pulses and some count turns. Give the same in all of them, the reference runs included."
+                    );
             }
         }
     }
@@ -47,9 +61,13 @@ internal sealed class DistanceSensorRequestValidator : AbstractValidator<Distanc
             ? new[] { SensorForm.PulsesPerDistance, SensorForm.DistancePerPulse }
             : [SensorForm.WheelCircumference];
         if (needed.Any(form => asked.Contains(Words.Of(form))))
-            context.Report(nameof(question.PulsesPerTurn), ErrorCode.MemberMissing, CountsTurns(question)
-                ? "Runs are counted in turns of the wheel, but the controller counts pulses: add the pulses per turn."
-                : "Runs are counted in pulses, but the controller takes the circumference of the wheel: add the pulses per turn.");
+            context.Report(
+                nameof(question.PulsesPerTurn),
+                ErrorCode.MemberMissing,
+                CountsTurns(question)
+                    ? "Runs are counted in turns of the wheel, but the controller counts pulses: add the pulses per turn."
+                    : "Runs are counted in pulses, but the controller takes the circumference of the wheel: add the pulses per turn."
+            );
     }
 
     private static IEnumerable<string> Given(ValueOfSensor value)
@@ -62,25 +80,45 @@ internal sealed class DistanceSensorRequestValidator : AbstractValidator<Distanc
             yield return Words.Of(SensorForm.WheelCircumference);
     }
 
-    private static bool CountsTurns(DistanceSensorRequest question) => question.Runs?.FirstOrDefault(run => run is not null) is { Pulses: null, Turns: not null };
+    private static bool CountsTurns(DistanceSensorRequest question) =>
+        question.Runs?.FirstOrDefault(run => run is not null) is { Pulses: null, Turns: not null };
 }
 
 internal sealed class ValueOfSensorValidator : AbstractValidator<ValueOfSensor>
 {
     public ValueOfSensorValidator()
     {
-        RuleFor(value => value).Custom((value, context) =>
-        {
-            object?[] given = [value.PulsesPerDistance, value.Pulses, value.DistancePerPulse, value.WheelCircumference];
-            if (given.All(one => one is null))
-                context.Report(nameof(value.PulsesPerDistance), ErrorCode.MemberMissing, "The value is missing. Give one of: pulsesPerDistance, pulses with their distance, distancePerPulse, wheelCircumference.");
-            if (value.Pulses is not null && value.Distance is null)
-                context.Report(nameof(value.Distance), ErrorCode.MemberMissing, "A count of pulses says nothing without its distance. Add the distance over which the controller counts them.");
-            if (value.Pulses is null && value.Distance is not null)
-                context.Report(nameof(value.Distance), ErrorCode.SettingsAtOdds, "A distance goes with pulses only. Leave it out, or give the pulses.");
-            if (given.Count(one => one is not null) > 1)
-                context.Report("", ErrorCode.SettingsAtOdds, "The value is given in more than one form. Give the one that the controller shows.");
-        });
+        RuleFor(value => value)
+            .Custom(
+                (value, context) =>
+                {
+                    object?[] given = [value.PulsesPerDistance, value.Pulses, value.DistancePerPulse, value.WheelCircumference];
+                    if (given.All(one => one is null))
+                        context.Report(
+                            nameof(value.PulsesPerDistance),
+                            ErrorCode.MemberMissing,
+                            "The value is missing. Give one of: pulsesPerDistance, pulses with their distance, distancePerPulse, wheelCircumference."
+                        );
+                    if (value.Pulses is not null && value.Distance is null)
+                        context.Report(
+                            nameof(value.Distance),
+                            ErrorCode.MemberMissing,
+                            "A count of pulses says nothing without its distance. Add the distance over which the controller counts them."
+                        );
+                    if (value.Pulses is null && value.Distance is not null)
+                        context.Report(
+                            nameof(value.Distance),
+                            ErrorCode.SettingsAtOdds,
+                            "A distance goes with pulses only. Leave it out, or give the pulses."
+                        );
+                    if (given.Count(one => one is not null) > 1)
+                        context.Report(
+                            "",
+                            ErrorCode.SettingsAtOdds,
+                            "The value is given in more than one form. Give the one that the controller shows."
+                        );
+                }
+            );
     }
 }
 
@@ -88,18 +126,33 @@ internal sealed class EntryOfSensorValidator : AbstractValidator<EntryOfSensor>
 {
     public EntryOfSensorValidator()
     {
-        RuleFor(entry => entry).Custom((entry, context) =>
-        {
-            if (entry.Form is null || !Words.All<SensorForm>().Contains(entry.Form))
-                return;
-            var pulses = entry.Form == Words.Of(SensorForm.PulsesPerDistance);
-            if (pulses && entry.Unit is not null)
-                context.Report(nameof(entry.Unit), ErrorCode.SettingsAtOdds, "A count of pulses has no unit. Leave it out, and give the distance over which the controller counts.");
-            if (!pulses && entry.Unit is null)
-                context.Report(nameof(entry.Unit), ErrorCode.MemberMissing, "The unit of the length is missing. Add the one that the controller shows.");
-            if (!pulses && entry.Distance is not null)
-                context.Report(nameof(entry.Distance), ErrorCode.SettingsAtOdds, "A distance goes with the form pulses-per-distance only. Leave it out.");
-        });
+        RuleFor(entry => entry)
+            .Custom(
+                (entry, context) =>
+                {
+                    if (entry.Form is null || !Words.All<SensorForm>().Contains(entry.Form))
+                        return;
+                    var pulses = entry.Form == Words.Of(SensorForm.PulsesPerDistance);
+                    if (pulses && entry.Unit is not null)
+                        context.Report(
+                            nameof(entry.Unit),
+                            ErrorCode.SettingsAtOdds,
+                            "A count of pulses has no unit. Leave it out, and give the distance over which the controller counts."
+                        );
+                    if (!pulses && entry.Unit is null)
+                        context.Report(
+                            nameof(entry.Unit),
+                            ErrorCode.MemberMissing,
+                            "The unit of the length is missing. Add the one that the controller shows."
+                        );
+                    if (!pulses && entry.Distance is not null)
+                        context.Report(
+                            nameof(entry.Distance),
+                            ErrorCode.SettingsAtOdds,
+                            "A distance goes with the form pulses-per-distance only. Leave it out."
+                        );
+                }
+            );
     }
 }
 
@@ -110,15 +163,24 @@ internal sealed class WidthOfMachineValidator : AbstractValidator<WidthOfMachine
 
     public WidthOfMachineValidator()
     {
-        RuleFor(width => width).Custom((width, context) =>
-        {
-            if (width.Openers is not { } openers || Rules.Canonical(width.Spacing) is not { } spacing)
-                return;
-            foreach (var (name, length) in new[] { (nameof(width.PassToPass), width.PassToPass), (nameof(width.InForce), width.InForce) })
-            {
-                if (Rules.Canonical(length) / (openers * spacing) is > MostRatio or < 1 / MostRatio)
-                    context.Report(name, ErrorCode.SettingsAtOdds, "This width is less than half or more than twice openers times spacing. Check the three numbers and their units.");
-            }
-        });
+        RuleFor(width => width)
+            .Custom(
+                (width, context) =>
+                {
+                    if (width.Openers is not { } openers || Rules.Canonical(width.Spacing) is not { } spacing)
+                        return;
+                    foreach (
+                        var (name, length) in new[] { (nameof(width.PassToPass), width.PassToPass), (nameof(width.InForce), width.InForce) }
+                    )
+                    {
+                        if (Rules.Canonical(length) / (openers * spacing) is > MostRatio or < 1 / MostRatio)
+                            context.Report(
+                                name,
+                                ErrorCode.SettingsAtOdds,
+                                "This width is less than half or more than twice openers times spacing. Check the three numbers and their units."
+                            );
+                    }
+                }
+            );
     }
 }

@@ -11,7 +11,11 @@ public sealed class DriveWheelTurnsAnswer
     /// <summary>The outcome in one or two sentences that can be shown as they are.</summary>
     public required string Headline { get; init; }
 
-    /// <summary>What to do about the setting: <c>investigate</c> (the rate is implausible), <c>repeat</c> (not sure enough, test again), <c>keep</c> (within tolerance of the target) or <c>adopt</c> (take the corrected setting, then test again). Absent without a turn test or a target rate.</summary>
+    /// <summary>
+    /// What to do about the setting: <c>investigate</c> (the rate is implausible), <c>repeat</c> (not sure enough, test again), <c>keep</c>
+    /// (within tolerance of the target) or <c>adopt</c> (take the corrected setting, then test again). Absent without a turn test or a
+    /// target rate.
+    /// </summary>
     [KnownWords("investigate", "repeat", "keep", "adopt")]
     public string? Verdict { get; init; }
 
@@ -21,7 +25,10 @@ public sealed class DriveWheelTurnsAnswer
     /// <summary>Rolling circumference in use.</summary>
     public required LengthQuantity Circumference { get; init; }
 
-    /// <summary>Where it comes from: <c>circumference</c> (stated), <c>measured-run</c> (distance over turns) or <c>diameter</c> (reckoned, and too long under load).</summary>
+    /// <summary>
+    /// Where it comes from: <c>circumference</c> (stated), <c>measured-run</c> (distance over turns) or <c>diameter</c> (reckoned, and too
+    /// long under load).
+    /// </summary>
     [KnownWords(typeof(WheelOrigin))]
     public required string CircumferenceFrom { get; init; }
 
@@ -37,7 +44,10 @@ public sealed class DriveWheelTurnsAnswer
     /// <summary>The same for one revolution of the meter.</summary>
     public MassPerRevolutionQuantity? NeededPerMeterRevolution { get; init; }
 
-    /// <summary>Meter revolutions per turn of the drive wheel that the target rate needs with the stated mass per revolution of the meter: the gear ratio to look for.</summary>
+    /// <summary>
+    /// Meter revolutions per turn of the drive wheel that the target rate needs with the stated mass per revolution of the meter: the gear
+    /// ratio to look for.
+    /// </summary>
     public RatioQuantity? NeededMeterRevolutionsPerTurn { get; init; }
 
     /// <summary>Rate that the stated mass per revolution of the meter gives.</summary>
@@ -140,7 +150,9 @@ public sealed class CorrectionAnswer
     /// <summary>The setting times that factor, as a plain number on the machine's own marks; absent when no setting was stated.</summary>
     public double? Setting { get; init; }
 
-    /// <summary>Meter revolutions per turn times that factor, for a machine that is set by its gears; absent when no gearing was stated.</summary>
+    /// <summary>
+    /// Meter revolutions per turn times that factor, for a machine that is set by its gears; absent when no gearing was stated.
+    /// </summary>
     public RatioQuantity? MeterRevolutionsPerTurn { get; init; }
 }
 

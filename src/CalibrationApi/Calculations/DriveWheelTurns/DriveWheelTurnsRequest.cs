@@ -25,7 +25,11 @@ public sealed class DriveWheelTurnsRequest
     [Whole(1, 1000)]
     public int? Outlets { get; init; }
 
-    /// <summary>Share of its turns that the wheel lacks in the field: positive when it skids and turns less often than the distance asks for, so that it puts down as much less; negative when it turns more often. Leave it out when the circumference was measured at work: it holds the skid already.</summary>
+    /// <summary>
+    /// Share of its turns that the wheel lacks in the field: positive when it skids and turns less often than the distance asks for, so
+    /// that it puts down as much less; negative when it turns more often. Leave it out when the circumference was measured at work: it
+    /// holds the skid already.
+    /// </summary>
     [Default(typeof(DriveWheelDefaults), nameof(DriveWheelDefaults.Skid))]
     [Measured(-50, 90, "%")]
     public RatioQuantity? Skid { get; init; }
@@ -38,11 +42,17 @@ public sealed class DriveWheelTurnsRequest
     [Measured]
     public MassPerAreaQuantity? TargetRate { get; init; }
 
-    /// <summary>Meter revolutions per turn of the drive wheel. Left out, nothing is said of the meter. Default none: common practice, the wheel alone is counted.</summary>
+    /// <summary>
+    /// Meter revolutions per turn of the drive wheel. Left out, nothing is said of the meter. Default none: common practice, the wheel
+    /// alone is counted.
+    /// </summary>
     [Measured(0.0001, 10_000, "1")]
     public RatioQuantity? MeterRevolutionsPerTurn { get; init; }
 
-    /// <summary>Mass per revolution of the meter over the whole width, where known; gives the rate to expect and, for a target rate, the gearing that it needs. Needs meterRevolutionsPerTurn or targetRate.</summary>
+    /// <summary>
+    /// Mass per revolution of the meter over the whole width, where known; gives the rate to expect and, for a target rate, the gearing
+    /// that it needs. Needs meterRevolutionsPerTurn or targetRate.
+    /// </summary>
     [Measured]
     public MassPerRevolutionQuantity? MassPerRevolution { get; init; }
 
@@ -50,16 +60,23 @@ public sealed class DriveWheelTurnsRequest
     [Items(0, MostTests)]
     public IReadOnlyList<TurnTestOfWheel?>? TurnTests { get; init; }
 
-    /// <summary>Outlets that were caught, the same ones each time. Default all of them, or as many as perOutlet lists: common practice.</summary>
+    /// <summary>
+    /// Outlets that were caught, the same ones each time. Default all of them, or as many as perOutlet lists: common practice.
+    /// </summary>
     [Whole(1, 1000)]
     public int? OutletsCaught { get; init; }
 
-    /// <summary>Standard deviation between outlets, relative; of use when not all were caught. Where three or more were weighed one by one, theirs is taken.</summary>
+    /// <summary>
+    /// Standard deviation between outlets, relative; of use when not all were caught. Where three or more were weighed one by one, theirs
+    /// is taken.
+    /// </summary>
     [Default(typeof(DriveWheelDefaults), nameof(DriveWheelDefaults.Spread))]
     [Measured(0, 100, "%")]
     public RatioQuantity? OutletSpread { get; init; }
 
-    /// <summary>The scale that weighed the catches. Default an error of 0.5 % of the load and no rounding: judgement, no published source.</summary>
+    /// <summary>
+    /// The scale that weighed the catches. Default an error of 0.5 % of the load and no rounding: judgement, no published source.
+    /// </summary>
     public ScaleOfTest? Scale { get; init; }
 
     /// <summary>Smallest step of the count of turns.</summary>
@@ -76,11 +93,18 @@ public sealed class DriveWheelTurnsRequest
     [Measured(0.1, 50, "%")]
     public RatioQuantity? Tolerance { get; init; }
 
-    /// <summary>Repeatability of one test (standard deviation), scale and count removed. Default by the size of the catch, s^2 = (0.93 %)^2 + (14.3 % rev / turns)^2 + (0.49 % kg / mass)^2: 1 % at 14 kg and 40 rev, 2 % at 0.3 kg and 20 rev, 3 % at 5 rev: judgement, 4 degrees of freedom, no published source.</summary>
+    /// <summary>
+    /// Repeatability of one test (standard deviation), scale and count removed. Default by the size of the catch, s^2 = (0.93 %)^2 + (14.3
+    /// % rev / turns)^2 + (0.49 % kg / mass)^2: 1 % at 14 kg and 40 rev, 2 % at 0.3 kg and 20 rev, 3 % at 5 rev: judgement, 4 degrees of
+    /// freedom, no published source.
+    /// </summary>
     [Measured(0.01, 30, "%")]
     public RatioQuantity? Repeatability { get; init; }
 
-    /// <summary>Degrees of freedom of the repeatability. Default 4: judgement, no published source; the stated deviation is then uncertain by about 35 % (JCGM 100:2008, G.4.2).</summary>
+    /// <summary>
+    /// Degrees of freedom of the repeatability. Default 4: judgement, no published source; the stated deviation is then uncertain by about
+    /// 35 % (JCGM 100:2008, G.4.2).
+    /// </summary>
     [Number(1, 1000)]
     public double? RepeatabilityDegreesOfFreedom { get; init; }
 }
@@ -89,7 +113,10 @@ public sealed class DriveWheelTurnsRequest
 [CheckedBy(typeof(DriveWheelOfMachineValidator))]
 public sealed class DriveWheelOfMachine
 {
-    /// <summary>Rolling circumference, measured under load on the ground. Default pi times the diameter, where that is given: judgement, a loaded tyre rolls shorter.</summary>
+    /// <summary>
+    /// Rolling circumference, measured under load on the ground. Default pi times the diameter, where that is given: judgement, a loaded
+    /// tyre rolls shorter.
+    /// </summary>
     [Measured(0.1, 30, "m")]
     public LengthQuantity? Circumference { get; init; }
 

@@ -11,13 +11,24 @@ internal sealed class DriveWheelTurnsRequestValidator : AbstractValidator<DriveW
     public DriveWheelTurnsRequestValidator()
     {
         RuleFor(question => question).Custom(CheckOutlets);
-        RuleFor(question => question).Custom((question, context) =>
-        {
-            if (question is { MassPerRevolution: not null, MeterRevolutionsPerTurn: null, TargetRate: null })
-                context.Report(nameof(question.MeterRevolutionsPerTurn), ErrorCode.MemberMissing, "A mass per revolution of the meter gives a rate with its gearing, or the gearing for a rate: add the meter revolutions per turn of the drive wheel, or the target rate.");
-            if (question is not { Areas.Count: > 0 } and not { TurnTests.Count: > 0 } and not { MassPerRevolution: not null })
-                context.Report(nameof(question.Areas), ErrorCode.MemberMissing, "Nothing is asked. Give areas for which the turns are wanted, or turn tests, or the mass per revolution of the meter.");
-        });
+        RuleFor(question => question)
+            .Custom(
+                (question, context) =>
+                {
+                    if (question is { MassPerRevolution: not null, MeterRevolutionsPerTurn: null, TargetRate: null })
+                        context.Report(
+                            nameof(question.MeterRevolutionsPerTurn),
+                            ErrorCode.MemberMissing,
+                            "A mass per revolution of the meter gives a rate with its gearing, or the gearing for a rate: add the meter revolutions per turn of the drive wheel, or the target rate."
+                        );
+                    if (question is not { Areas.Count: > 0 } and not { TurnTests.Count: > 0 } and not { MassPerRevolution: not null })
+                        context.Report(
+                            nameof(question.Areas),
+                            ErrorCode.MemberMissing,
+                            "Nothing is asked. Give areas for which the turns are wanted, or turn tests, or the mass per revolution of the meter."
+                        );
+                }
+            );
     }
 
     private static void CheckOutlets(DriveWheelTurnsRequest question, ValidationContext<DriveWheelTurnsRequest> context)
@@ -25,9 +36,17 @@ internal sealed class DriveWheelTurnsRequestValidator : AbstractValidator<DriveW
         if (question.OutletsCaught is { } stated)
         {
             if (question.Outlets is not { } all)
-                context.Report(nameof(question.Outlets), ErrorCode.MemberMissing, "Not all outlets may have been caught. Add outlets, how many there are over the working width.");
+                context.Report(
+                    nameof(question.Outlets),
+                    ErrorCode.MemberMissing,
+                    "Not all outlets may have been caught. Add outlets, how many there are over the working width."
+                );
             else if (stated > all)
-                context.Report(nameof(question.OutletsCaught), ErrorCode.SettingsAtOdds, "More outlets were caught than there are. Check the two counts.");
+                context.Report(
+                    nameof(question.OutletsCaught),
+                    ErrorCode.SettingsAtOdds,
+                    "More outlets were caught than there are. Check the two counts."
+                );
         }
 
         if (question.TurnTests is not { Count: > 0 and <= DriveWheelTurnsRequest.MostTests } tests)
@@ -36,15 +55,31 @@ internal sealed class DriveWheelTurnsRequestValidator : AbstractValidator<DriveW
         if (listed.Max() == 0)
             return;
         if (question.Outlets is not { } outlets)
-            context.Report(nameof(question.Outlets), ErrorCode.MemberMissing, "Outlets were weighed one by one. Add outlets, how many there are over the working width, so that those not caught can be reckoned in.");
+            context.Report(
+                nameof(question.Outlets),
+                ErrorCode.MemberMissing,
+                "Outlets were weighed one by one. Add outlets, how many there are over the working width, so that those not caught can be reckoned in."
+            );
         else if (listed.Max() > outlets)
-            context.Report(nameof(question.Outlets), ErrorCode.SettingsAtOdds, "More outlets were weighed than there are. Check the two counts.");
+            context.Report(
+                nameof(question.Outlets),
+                ErrorCode.SettingsAtOdds,
+                "More outlets were weighed than there are. Check the two counts."
+            );
         for (var i = 0; i < listed.Length; i++)
         {
             if (listed[i] != (question.OutletsCaught ?? listed[0]) && listed[i] != 0)
-                context.Report(Path(i), ErrorCode.SettingsAtOdds, "The outlets weighed one by one have to be the same ones in every test, and as many as outletsCaught says. Check the lists.");
+                context.Report(
+                    Path(i),
+                    ErrorCode.SettingsAtOdds,
+                    "The outlets weighed one by one have to be the same ones in every test, and as many as outletsCaught says. Check the lists."
+                );
             else if (listed[i] == 0 && tests[i]?.Caught is not null)
-                context.Report(Path(i), ErrorCode.SettingsAtOdds, "Some tests weigh the outlets one by one and some together. Weigh them the same way in all, or send two questions.");
+                context.Report(
+                    Path(i),
+                    ErrorCode.SettingsAtOdds,
+                    "Some tests weigh the outlets one by one and some together. Weigh them the same way in all, or send two questions."
+                );
         }
 
         static string Path(int i) => string.Create(CultureInfo.InvariantCulture, $"TurnTests[{i}]");
@@ -55,14 +90,25 @@ internal sealed class DriveWheelOfMachineValidator : AbstractValidator<DriveWhee
 {
     public DriveWheelOfMachineValidator()
     {
-        RuleFor(wheel => wheel).Custom((wheel, context) =>
-        {
-            object?[] given = [wheel.Circumference, wheel.MeasuredRun, wheel.Diameter];
-            if (given.All(one => one is null))
-                context.Report(nameof(wheel.Circumference), ErrorCode.MemberMissing, "The size of the wheel is missing. Give one of: circumference, measuredRun, diameter.");
-            if (given.Count(one => one is not null) > 1)
-                context.Report("", ErrorCode.SettingsAtOdds, "The size of the wheel is given in more than one way. Keep the one that was measured under load.");
-        });
+        RuleFor(wheel => wheel)
+            .Custom(
+                (wheel, context) =>
+                {
+                    object?[] given = [wheel.Circumference, wheel.MeasuredRun, wheel.Diameter];
+                    if (given.All(one => one is null))
+                        context.Report(
+                            nameof(wheel.Circumference),
+                            ErrorCode.MemberMissing,
+                            "The size of the wheel is missing. Give one of: circumference, measuredRun, diameter."
+                        );
+                    if (given.Count(one => one is not null) > 1)
+                        context.Report(
+                            "",
+                            ErrorCode.SettingsAtOdds,
+                            "The size of the wheel is given in more than one way. Keep the one that was measured under load."
+                        );
+                }
+            );
     }
 }
 
@@ -70,11 +116,18 @@ internal sealed class RollingRunValidator : AbstractValidator<RollingRun>
 {
     public RollingRunValidator()
     {
-        RuleFor(run => run).Custom((run, context) =>
-        {
-            if (Rules.Canonical(run.Distance) / Rules.Canonical(run.Turns) is < 0.1 or > 30)
-                context.Report("", ErrorCode.SettingsAtOdds, "By these two numbers the wheel rolls less than 10 cm or more than 30 m in a turn. Check both and their units.");
-        });
+        RuleFor(run => run)
+            .Custom(
+                (run, context) =>
+                {
+                    if (Rules.Canonical(run.Distance) / Rules.Canonical(run.Turns) is < 0.1 or > 30)
+                        context.Report(
+                            "",
+                            ErrorCode.SettingsAtOdds,
+                            "By these two numbers the wheel rolls less than 10 cm or more than 30 m in a turn. Check both and their units."
+                        );
+                }
+            );
     }
 }
 
@@ -82,14 +135,29 @@ internal sealed class TurnTestOfWheelValidator : AbstractValidator<TurnTestOfWhe
 {
     public TurnTestOfWheelValidator()
     {
-        RuleFor(test => test).Custom((test, context) =>
-        {
-            if (test is { Caught: null, PerOutlet: null })
-                context.Report(nameof(test.Caught), ErrorCode.MemberMissing, "What fell is missing. Give caught, the net mass of all outlets caught, or perOutlet.");
-            if (test.Caught is not null && test.PerOutlet is not null)
-                context.Report(nameof(test.PerOutlet), ErrorCode.SettingsAtOdds, "Give either the mass of all outlets together or that of each, not both.");
-            if (test.PerOutlet is { Count: > 0 } masses && masses.All(mass => Rules.Canonical(mass) == 0))
-                context.Report(nameof(test.PerOutlet), ErrorCode.NumberOutOfRange, "Nothing fell from any outlet. Check that the drive was engaged and the shutters open, and test again.");
-        });
+        RuleFor(test => test)
+            .Custom(
+                (test, context) =>
+                {
+                    if (test is { Caught: null, PerOutlet: null })
+                        context.Report(
+                            nameof(test.Caught),
+                            ErrorCode.MemberMissing,
+                            "What fell is missing. Give caught, the net mass of all outlets caught, or perOutlet."
+                        );
+                    if (test.Caught is not null && test.PerOutlet is not null)
+                        context.Report(
+                            nameof(test.PerOutlet),
+                            ErrorCode.SettingsAtOdds,
+                            "Give either the mass of all outlets together or that of each, not both."
+                        );
+                    if (test.PerOutlet is { Count: > 0 } masses && masses.All(mass => Rules.Canonical(mass) == 0))
+                        context.Report(
+                            nameof(test.PerOutlet),
+                            ErrorCode.NumberOutOfRange,
+                            "Nothing fell from any outlet. Check that the drive was engaged and the shutters open, and test again."
+                        );
+                }
+            );
     }
 }

@@ -8,11 +8,18 @@ internal sealed class ProductInAirValidator : AbstractValidator<ProductInAir>
 {
     public ProductInAirValidator()
     {
-        RuleFor(product => product).Custom((product, context) =>
-        {
-            if (product.Rates is { Count: > 0 } rates && rates.All(rate => Rules.Canonical(rate) == 0))
-                context.Report(nameof(product.Rates), ErrorCode.NumberOutOfRange, "Every rate is zero, so the air does not carry this product. Give at least one rate above zero, or leave the product out.");
-        });
+        RuleFor(product => product)
+            .Custom(
+                (product, context) =>
+                {
+                    if (product.Rates is { Count: > 0 } rates && rates.All(rate => Rules.Canonical(rate) == 0))
+                        context.Report(
+                            nameof(product.Rates),
+                            ErrorCode.NumberOutOfRange,
+                            "Every rate is zero, so the air does not carry this product. Give at least one rate above zero, or leave the product out."
+                        );
+                }
+            );
     }
 }
 
@@ -20,11 +27,18 @@ internal sealed class AirFlowLimitsValidator : AbstractValidator<AirFlowLimits>
 {
     public AirFlowLimitsValidator()
     {
-        RuleFor(limits => limits).Custom((limits, context) =>
-        {
-            if (Rules.Canonical(limits.Minimum) >= Rules.Canonical(limits.Maximum))
-                context.Report(nameof(limits.Minimum), ErrorCode.SettingsAtOdds, "The minimum has to be below the maximum. Check whether they were swapped and whether both units are right.");
-        });
+        RuleFor(limits => limits)
+            .Custom(
+                (limits, context) =>
+                {
+                    if (Rules.Canonical(limits.Minimum) >= Rules.Canonical(limits.Maximum))
+                        context.Report(
+                            nameof(limits.Minimum),
+                            ErrorCode.SettingsAtOdds,
+                            "The minimum has to be below the maximum. Check whether they were swapped and whether both units are right."
+                        );
+                }
+            );
     }
 }
 
@@ -32,14 +46,29 @@ internal sealed class StopsInFieldValidator : AbstractValidator<StopsInField>
 {
     public StopsInFieldValidator()
     {
-        RuleFor(stops => stops).Custom((stops, context) =>
-        {
-            if (stops.TurnTime is null && stops.RefillTime is null)
-                context.Report(nameof(stops.TurnTime), ErrorCode.MemberMissing, "Add turnTime with runLength, or refillTime with areaPerFill, or both.");
-            if (stops.TurnTime is null != stops.RunLength is null)
-                context.Report(stops.TurnTime is null ? nameof(stops.TurnTime) : nameof(stops.RunLength), ErrorCode.MemberMissing, "A turnTime goes with a runLength: every run ends in a turn. Add this one.");
-            if (stops.RefillTime is null != stops.AreaPerFill is null)
-                context.Report(stops.RefillTime is null ? nameof(stops.RefillTime) : nameof(stops.AreaPerFill), ErrorCode.MemberMissing, "A refillTime goes with an areaPerFill: every fill ends in a refill. Add this one.");
-        });
+        RuleFor(stops => stops)
+            .Custom(
+                (stops, context) =>
+                {
+                    if (stops.TurnTime is null && stops.RefillTime is null)
+                        context.Report(
+                            nameof(stops.TurnTime),
+                            ErrorCode.MemberMissing,
+                            "Add turnTime with runLength, or refillTime with areaPerFill, or both."
+                        );
+                    if (stops.TurnTime is null != stops.RunLength is null)
+                        context.Report(
+                            stops.TurnTime is null ? nameof(stops.TurnTime) : nameof(stops.RunLength),
+                            ErrorCode.MemberMissing,
+                            "A turnTime goes with a runLength: every run ends in a turn. Add this one."
+                        );
+                    if (stops.RefillTime is null != stops.AreaPerFill is null)
+                        context.Report(
+                            stops.RefillTime is null ? nameof(stops.RefillTime) : nameof(stops.AreaPerFill),
+                            ErrorCode.MemberMissing,
+                            "A refillTime goes with an areaPerFill: every fill ends in a refill. Add this one."
+                        );
+                }
+            );
     }
 }

@@ -39,7 +39,10 @@ public sealed class ElementAnswer
     /// <summary>It serves every rate at every ground speed.</summary>
     public required bool Fits { get; init; }
 
-    /// <summary>Room to the nearer limit of its speed: 25 % means that the nearer limit is a factor of 1.25 away; negative when it does not fit; absent without limits.</summary>
+    /// <summary>
+    /// Room to the nearer limit of its speed: 25 % means that the nearer limit is a factor of 1.25 away; negative when it does not fit;
+    /// absent without limits.
+    /// </summary>
     public RatioQuantity? Room { get; init; }
 
     /// <summary>Lowest and highest rate at lowest and highest ground speed.</summary>

@@ -16,7 +16,9 @@ public sealed class MeterSpeedRequest
     [Needed, Measured(0.01, 200, "m")]
     public LengthQuantity? CoveredWidth { get; init; }
 
-    /// <summary>Rates to be put down: one, or those of all zones of a variable-rate field. Zero means off and is allowed beside others.</summary>
+    /// <summary>
+    /// Rates to be put down: one, or those of all zones of a variable-rate field. Zero means off and is allowed beside others.
+    /// </summary>
     [Needed, Items(1, 100), Measured(0, 100_000, "kg/ha")]
     public IReadOnlyList<MassPerAreaQuantity?>? Rates { get; init; }
 
@@ -35,7 +37,9 @@ public sealed class MeterSpeedRequest
     /// <summary>Limits of the meter speed for elements that do not name their own.</summary>
     public RotationLimits? SpeedLimits { get; init; }
 
-    /// <summary>Width that the machine works, for the area per hour. Default the covered width: judgement, no overlap between passes.</summary>
+    /// <summary>
+    /// Width that the machine works, for the area per hour. Default the covered width: judgement, no overlap between passes.
+    /// </summary>
     [Measured(0.01, 200, "m")]
     public LengthQuantity? WorkingWidth { get; init; }
 
@@ -80,7 +84,9 @@ public sealed class StopsInField
     public AreaQuantity? AreaPerFill { get; init; }
 }
 
-/// <summary>One fan with the products that its air carries. All limits are yours, from the manual of the machine: the service knows no fan.</summary>
+/// <summary>
+/// One fan with the products that its air carries. All limits are yours, from the manual of the machine: the service knows no fan.
+/// </summary>
 public sealed class FanOfMachine
 {
     /// <summary>Planned fan speed.</summary>
@@ -151,15 +157,23 @@ public sealed class ElementOfMeter
     /// <summary>Limits of its speed.</summary>
     public RotationLimits? SpeedLimits { get; init; }
 
-    /// <summary>How it carries product, and with it which volume its displacement means: <c>closed-pockets</c> (their volume; no more can come out), <c>open-flutes</c> (their volume; a layer beyond them is dragged along) or an <c>auger</c> (the volume between shaft and edge of the flight over one turn). Default not known.</summary>
+    /// <summary>
+    /// How it carries product, and with it which volume its displacement means: <c>closed-pockets</c> (their volume; no more can come out),
+    /// <c>open-flutes</c> (their volume; a layer beyond them is dragged along) or an <c>auger</c> (the volume between shaft and edge of the
+    /// flight over one turn). Default not known.
+    /// </summary>
     [Word(typeof(ElementKind))]
     public string? Kind { get; init; }
 
-    /// <summary>Volume that one revolution displaces; with the bulkDensity of the question it says what the mass per revolution can be.</summary>
+    /// <summary>
+    /// Volume that one revolution displaces; with the bulkDensity of the question it says what the mass per revolution can be.
+    /// </summary>
     [Measured(0, 1, "m3", ExcludesLeast = true)]
     public VolumeQuantity? DisplacementPerRevolution { get; init; }
 
-    /// <summary>Pockets or flutes that discharge one after the other in one revolution; gives the spacing of discharges on the ground.</summary>
+    /// <summary>
+    /// Pockets or flutes that discharge one after the other in one revolution; gives the spacing of discharges on the ground.
+    /// </summary>
     [Whole(1, 10_000)]
     public int? PocketsPerRevolution { get; init; }
 }

@@ -11,14 +11,19 @@ public sealed class NewLotAnswer
     /// <summary>The outcome in a few sentences that can be shown as they are.</summary>
     public required string Headline { get; init; }
 
-    /// <summary>When to make a catch test: <c>test-now</c> (before sowing this lot), <c>test-at-next-fill</c> or <c>no-test-needed</c> (not because of this lot).</summary>
+    /// <summary>
+    /// When to make a catch test: <c>test-now</c> (before sowing this lot), <c>test-at-next-fill</c> or <c>no-test-needed</c> (not because
+    /// of this lot).
+    /// </summary>
     [KnownWords(typeof(LotVerdict))]
     public required string Verdict { get; init; }
 
     /// <summary>Why.</summary>
     public required IReadOnlyList<LotReason> Reasons { get; init; }
 
-    /// <summary>The mass per revolution expected of the new lot, with its interval: the value in force times the ratio of the bulk densities.</summary>
+    /// <summary>
+    /// The mass per revolution expected of the new lot, with its interval: the value in force times the ratio of the bulk densities.
+    /// </summary>
     public required MeasuredMassPerRevolution PredictedMassPerRevolution { get; init; }
 
     /// <summary>How much that is above the value in force; negative when below.</summary>
@@ -76,7 +81,9 @@ public sealed class LotUncertainty
     [KnownWords(typeof(LotUncertaintySource))]
     public required string Source { get; init; }
 
-    /// <summary>Standard uncertainty, relative; of unknown-density and the two fills the scale of a t distribution with 3 degrees of freedom.</summary>
+    /// <summary>
+    /// Standard uncertainty, relative; of unknown-density and the two fills the scale of a t distribution with 3 degrees of freedom.
+    /// </summary>
     public required RatioQuantity Relative { get; init; }
 }
 
@@ -109,7 +116,10 @@ public sealed class EffectOfLot
     /// <summary>The rate that falls.</summary>
     public required MassPerAreaQuantity AppliedRate { get; init; }
 
-    /// <summary>How much that is above the rate for the same seeds, or above the set rate where that is unknown; negative when below. The interval is that of the predicted mass per revolution.</summary>
+    /// <summary>
+    /// How much that is above the rate for the same seeds, or above the set rate where that is unknown; negative when below. The interval
+    /// is that of the predicted mass per revolution.
+    /// </summary>
     public required MeasuredRatio RateDeviation { get; init; }
 
     /// <summary>Pure seeds per area; absent without kernel masses.</summary>

@@ -26,7 +26,10 @@ public sealed class NewLotRequest
     /// <summary>Both are the same lot: another delivery of it, or it was treated meanwhile. Default false.</summary>
     public bool? SameLot { get; init; }
 
-    /// <summary>Rate by mass that was sown with the lot before; with both kernel masses it gives the rate for the same seeds. Give this or seedsPerArea.</summary>
+    /// <summary>
+    /// Rate by mass that was sown with the lot before; with both kernel masses it gives the rate for the same seeds. Give this or
+    /// seedsPerArea.
+    /// </summary>
     [Measured]
     public MassPerAreaQuantity? Rate { get; init; }
 
@@ -65,7 +68,11 @@ public sealed class NewLotRequest
     [Measured(0, 50, "%", ExcludesLeast = true)]
     public RatioQuantity? FillChangeOfTreatment { get; init; }
 
-    /// <summary>How far bulk density changes where it is not known of both lots, as the scale of a t distribution. Default 7 % with a new lot; judgement, 3 degrees of freedom, no published source. Default 2 % with another delivery of the same lot; judgement, 3 degrees of freedom, no published source.</summary>
+    /// <summary>
+    /// How far bulk density changes where it is not known of both lots, as the scale of a t distribution. Default 7 % with a new lot;
+    /// judgement, 3 degrees of freedom, no published source. Default 2 % with another delivery of the same lot; judgement, 3 degrees of
+    /// freedom, no published source.
+    /// </summary>
     [Measured(0, 50, "%", ExcludesLeast = true)]
     public RatioQuantity? UnknownDensityChange { get; init; }
 }
@@ -103,7 +110,10 @@ public sealed class LotOfChange
     [Measured(0, 100, "%", ExcludesLeast = true)]
     public RatioQuantity? Purity { get; init; }
 
-    /// <summary>Treatment in the owner's words; leave it out for untreated seed. Two lots have the same treatment when the words are the same, or both have none.</summary>
+    /// <summary>
+    /// Treatment in the owner's words; leave it out for untreated seed. Two lots have the same treatment when the words are the same, or
+    /// both have none.
+    /// </summary>
     [Text(500)]
     public string? Treatment { get; init; }
 }

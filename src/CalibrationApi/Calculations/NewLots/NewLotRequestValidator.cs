@@ -9,12 +9,23 @@ internal sealed class NewLotRequestValidator : AbstractValidator<NewLotRequest>
 {
     public NewLotRequestValidator()
     {
-        RuleFor(question => question).Custom((question, context) =>
-        {
-            if (question.Rate is not null && question.SeedsPerArea is not null)
-                context.Report(nameof(question.SeedsPerArea), ErrorCode.SettingsAtOdds, "The seeds follow from the rate and the kernel mass of the lot before. Leave out rate, or seedsPerArea.");
-            if (question.Price is not null && question.Area is null)
-                context.Report(nameof(question.Area), ErrorCode.MemberMissing, "A price tells what a wrong rate costs over an area. Add the area, or leave the price out.");
-        });
+        RuleFor(question => question)
+            .Custom(
+                (question, context) =>
+                {
+                    if (question.Rate is not null && question.SeedsPerArea is not null)
+                        context.Report(
+                            nameof(question.SeedsPerArea),
+                            ErrorCode.SettingsAtOdds,
+                            "The seeds follow from the rate and the kernel mass of the lot before. Leave out rate, or seedsPerArea."
+                        );
+                    if (question.Price is not null && question.Area is null)
+                        context.Report(
+                            nameof(question.Area),
+                            ErrorCode.MemberMissing,
+                            "A price tells what a wrong rate costs over an area. Add the area, or leave the price out."
+                        );
+                }
+            );
     }
 }

@@ -24,18 +24,32 @@ internal static class NutrientRules
     public static void ZeroOrMeasurable<T>(MassPerAreaQuantity? amount, string member, ValidationContext<T> context)
     {
         if (Rules.Canonical(amount) is > 0 and < LeastAmount * JustBelow)
-            context.Report(member, ErrorCode.NumberOutOfRange, "This is less than a gram per hectare, or 0.001 kg/ha. Check the number and its unit.");
+            context.Report(
+                member,
+                ErrorCode.NumberOutOfRange,
+                "This is less than a gram per hectare, or 0.001 kg/ha. Check the number and its unit."
+            );
     }
 
     /// <summary>Every nutrient once, in whatever form.</summary>
-    public static void EachOnce<T, TItem>(IReadOnlyList<TItem?>? items, Func<TItem, string?> word, string path, string what, ValidationContext<T> context)
+    public static void EachOnce<T, TItem>(
+        IReadOnlyList<TItem?>? items,
+        Func<TItem, string?> word,
+        string path,
+        string what,
+        ValidationContext<T> context
+    )
         where TItem : class
     {
         var seen = new HashSet<Nutrient>();
         for (var i = 0; i < items?.Count; i++)
         {
             if (items[i] is { } item && NutrientForm.Find(word(item)) is { } form && !seen.Add(form.Nutrient))
-                context.Report($"{path}[{i}].Nutrient", ErrorCode.SettingsAtOdds, $"There is a {what} of {form.Nutrient.ToString().ToLowerInvariant()} before this one. Give one {what} for each nutrient, in one form.");
+                context.Report(
+                    $"{path}[{i}].Nutrient",
+                    ErrorCode.SettingsAtOdds,
+                    $"There is a {what} of {form.Nutrient.ToString().ToLowerInvariant()} before this one. Give one {what} for each nutrient, in one form."
+                );
         }
     }
 
@@ -49,8 +63,16 @@ internal static class NutrientRules
         if (read.Any(one => one.Form is null || one.Share is not >= 0 || !double.IsFinite(one.Share.Value)))
             return;
         if (read.All(one => one.Share == 0))
-            context.Report(path, ErrorCode.NumberOutOfRange, "Every share is zero, so this product supplies nothing. Give at least one share above zero, or leave the product out.");
+            context.Report(
+                path,
+                ErrorCode.NumberOutOfRange,
+                "Every share is zero, so this product supplies nothing. Give at least one share above zero, or leave the product out."
+            );
         if (NutrientShare.IsMoreThanAWhole(read.Select(one => new NutrientShare(one.Form!, one.Share!.Value))))
-            context.Report(path, ErrorCode.NumberOutOfRange, "N, P2O5, K2O and S add up to more than 100 % of the product. Check the numbers, and whether P and K are stated as the element or as P2O5 and K2O.");
+            context.Report(
+                path,
+                ErrorCode.NumberOutOfRange,
+                "N, P2O5, K2O and S add up to more than 100 % of the product. Check the numbers, and whether P and K are stated as the element or as P2O5 and K2O."
+            );
     }
 }

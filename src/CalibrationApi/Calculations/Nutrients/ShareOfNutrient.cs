@@ -32,10 +32,17 @@ internal sealed class ShareOfNutrientValidator : AbstractValidator<ShareOfNutrie
 
     public ShareOfNutrientValidator()
     {
-        RuleFor(share => share).Custom((share, context) =>
-        {
-            if (Rules.Canonical(share.Share) is > 0 and < LeastShare * NutrientRules.JustBelow)
-                context.Report(nameof(share.Share), ErrorCode.NumberOutOfRange, "A share is zero, or at least 0.01 %. Leave traces out.");
-        });
+        RuleFor(share => share)
+            .Custom(
+                (share, context) =>
+                {
+                    if (Rules.Canonical(share.Share) is > 0 and < LeastShare * NutrientRules.JustBelow)
+                        context.Report(
+                            nameof(share.Share),
+                            ErrorCode.NumberOutOfRange,
+                            "A share is zero, or at least 0.01 %. Leave traces out."
+                        );
+                }
+            );
     }
 }

@@ -10,7 +10,10 @@ public sealed class ProductRateAnswer
     /// <summary>The outcome in one or two sentences that can be shown as they are.</summary>
     public required string Headline { get; init; }
 
-    /// <summary>True when all targets are met. Otherwise the rates are the nearest that can be had, and a finding says for each target missed what stands against it.</summary>
+    /// <summary>
+    /// True when all targets are met. Otherwise the rates are the nearest that can be had, and a finding says for each target missed what
+    /// stands against it.
+    /// </summary>
     public required bool MeetsTargets { get; init; }
 
     /// <summary>The products, in the order of the question.</summary>
@@ -123,16 +126,26 @@ public sealed class NutrientLine
     /// <summary>All of it together.</summary>
     public required MassPerAreaQuantity Total { get; init; }
 
-    /// <summary>The total less the target: what remains over, or below zero what is missing (of an at-most target, the room left); absent without a target.</summary>
+    /// <summary>
+    /// The total less the target: what remains over, or below zero what is missing (of an at-most target, the room left); absent without a
+    /// target.
+    /// </summary>
     public MassPerAreaQuantity? Surplus { get; init; }
 
     /// <summary>The target is met; true without one.</summary>
     public required bool Met { get; init; }
 
-    /// <summary>What one more mass unit of the target would cost with these products while every limit stays: the price of this nutrient here. Zero where enough is there anyway, below zero where more of it would save money. Absent without prices, without a target, for an at-most target, or when no more can be had.</summary>
+    /// <summary>
+    /// What one more mass unit of the target would cost with these products while every limit stays: the price of this nutrient here. Zero
+    /// where enough is there anyway, below zero where more of it would save money. Absent without prices, without a target, for an at-most
+    /// target, or when no more can be had.
+    /// </summary>
     public CostPerUnit? CostOfNextUnit { get; init; }
 
-    /// <summary>What the limit of this nutrient (most, or an at-most target) costs: what one more mass unit allowed would save. Zero where the limit does not bind. Absent without prices, without a limit, or when not all targets are met.</summary>
+    /// <summary>
+    /// What the limit of this nutrient (most, or an at-most target) costs: what one more mass unit allowed would save. Zero where the limit
+    /// does not bind. Absent without prices, without a limit, or when not all targets are met.
+    /// </summary>
     public CostPerUnit? CostOfLimit { get; init; }
 }
 

@@ -36,38 +36,39 @@ internal static class ProductRateCalculation
         };
 
     /// <summary>Rates follow the first target; masses the first package, else go with the rates.</summary>
-    public static AnswerUnits UnitsFor(ProductRateRequest request, string? choice) => UnitsFor(
-        choice,
-        Quantity.UnitOf(request.Targets![0]!.Amount)!,
-        Quantity.UnitOf(request.Area),
-        Quantity.UnitOf(request.Products!.FirstOrDefault(product => product!.PackageMass is not null)?.PackageMass));
+    public static AnswerUnits UnitsFor(ProductRateRequest request, string? choice) =>
+        UnitsFor(
+            choice,
+            Quantity.UnitOf(request.Targets![0]!.Amount)!,
+            Quantity.UnitOf(request.Area),
+            Quantity.UnitOf(request.Products!.FirstOrDefault(product => product!.PackageMass is not null)?.PackageMass)
+        );
 
     /// <summary>The same from the units of the first target, the area and the first package.</summary>
     public static AnswerUnits UnitsFor(string? choice, Unit rate, Unit? area, Unit? package)
     {
         var isPounds = rate.Symbol == "lb/ac";
-        return AnswerUnits.For(
-            choice,
-            rate,
-            UnitTable.Get(isPounds ? "ac" : "ha"),
-            UnitTable.Get(isPounds ? "lb" : "kg"),
-            area,
-            package);
+        return AnswerUnits.For(choice, rate, UnitTable.Get(isPounds ? "ac" : "ha"), UnitTable.Get(isPounds ? "lb" : "kg"), area, package);
     }
 
-    public static ProductRateQuestion ToEngine(ProductRateRequest request) => new()
-    {
-        Targets = Read(request.Targets),
-        Products = [.. request.Products!.Select(product => Read(product!))],
-        Credits = Read(request.Credits),
-        Area = AreaQuantity.Read(request.Area),
-    };
+    public static ProductRateQuestion ToEngine(ProductRateRequest request) =>
+        new()
+        {
+            Targets = Read(request.Targets),
+            Products = [.. request.Products!.Select(product => Read(product!))],
+            Credits = Read(request.Credits),
+            Area = AreaQuantity.Read(request.Area),
+        };
 
     public static NutrientTarget[] Read(IReadOnlyList<WantedNutrient?>? targets) =>
-    [
-        .. (targets ?? []).Select(target => new NutrientTarget(
-            Form(target!.Nutrient), target.Amount!.Read(), Words.Read<TargetKind>(target.Kind), MassPerAreaQuantity.Read(target.Most))),
-    ];
+        [
+            .. (targets ?? []).Select(target => new NutrientTarget(
+                Form(target!.Nutrient),
+                target.Amount!.Read(),
+                Words.Read<TargetKind>(target.Kind),
+                MassPerAreaQuantity.Read(target.Most)
+            )),
+        ];
 
     public static NutrientCredit[] Read(IReadOnlyList<CreditedNutrient?>? credits) =>
         [.. (credits ?? []).Select(credit => new NutrientCredit(Form(credit!.Nutrient), credit.Amount!.Read()))];
@@ -95,46 +96,52 @@ internal static class ProductRateCalculation
         };
     }
 
-    private static OfferedProduct Read(ProductOffer product) => new()
-    {
-        Name = product.Name!,
-        Analysis = ShareOfNutrient.Read(product.Analysis!),
-        PricePerKilogram = product.Price?.PerKilogram(),
-        LeastRate = MassPerAreaQuantity.Read(product.LeastRate),
-        MostRate = MassPerAreaQuantity.Read(product.MostRate),
-        FixedRate = MassPerAreaQuantity.Read(product.FixedRate),
-        Package = MassQuantity.Read(product.PackageMass),
-    };
+    private static OfferedProduct Read(ProductOffer product) =>
+        new()
+        {
+            Name = product.Name!,
+            Analysis = ShareOfNutrient.Read(product.Analysis!),
+            PricePerKilogram = product.Price?.PerKilogram(),
+            LeastRate = MassPerAreaQuantity.Read(product.LeastRate),
+            MostRate = MassPerAreaQuantity.Read(product.MostRate),
+            FixedRate = MassPerAreaQuantity.Read(product.FixedRate),
+            Package = MassQuantity.Read(product.PackageMass),
+        };
 
     private static NutrientForm Form(string? word) => NutrientForm.Find(word)!;
 
-    private static ProductRateLine ToAnswer(ProductLine line, AnswerUnits units, MoneyWriter money) => new()
-    {
-        Name = line.Product.Name,
-        Rate = units.Rate(line.Rate),
-        IsFixed = line.Product.FixedRate is not null,
-        Supplies = [.. line.Supplies.Select(one => new SuppliedNutrient { Nutrient = one.Form.Symbol, Amount = units.Rate(one.Amount) })],
-        CostPerArea = money.PerArea(line.CostPerSquareMetre),
-        TotalMass = line.Total is { } total ? units.Mass(total) : null,
-        Packages = line.Packages,
-        TotalCost = money.Total(line.TotalCost),
-        NutrientCost = line.OnlyNutrient is { } only ? money.OfNutrient(only) : null,
-    };
+    private static ProductRateLine ToAnswer(ProductLine line, AnswerUnits units, MoneyWriter money) =>
+        new()
+        {
+            Name = line.Product.Name,
+            Rate = units.Rate(line.Rate),
+            IsFixed = line.Product.FixedRate is not null,
+            Supplies =
+            [
+                .. line.Supplies.Select(one => new SuppliedNutrient { Nutrient = one.Form.Symbol, Amount = units.Rate(one.Amount) }),
+            ],
+            CostPerArea = money.PerArea(line.CostPerSquareMetre),
+            TotalMass = line.Total is { } total ? units.Mass(total) : null,
+            Packages = line.Packages,
+            TotalCost = money.Total(line.TotalCost),
+            NutrientCost = line.OnlyNutrient is { } only ? money.OfNutrient(only) : null,
+        };
 
-    private static NutrientLine ToAnswer(NutrientBalance nutrient, AnswerUnits units, MoneyWriter money) => new()
-    {
-        Nutrient = nutrient.Form.Symbol,
-        Target = nutrient.Target is { } target ? units.Rate(target.Amount) : null,
-        Kind = nutrient.Target is { } asked ? Words.Of(asked.Kind ?? ProductRateDefaults.Kind) : null,
-        Credits = units.Rate(nutrient.Credits),
-        FromFixedRates = units.Rate(nutrient.FromFixed),
-        FromComputedRates = units.Rate(nutrient.FromProducts),
-        Total = units.Rate(nutrient.Total),
-        Surplus = nutrient.Surplus is { } surplus ? units.Rate(surplus) : null,
-        Met = nutrient.Met,
-        CostOfNextUnit = money.PerMass(nutrient.NextKilogram),
-        CostOfLimit = money.PerMass(nutrient.KilogramOfLimit),
-    };
+    private static NutrientLine ToAnswer(NutrientBalance nutrient, AnswerUnits units, MoneyWriter money) =>
+        new()
+        {
+            Nutrient = nutrient.Form.Symbol,
+            Target = nutrient.Target is { } target ? units.Rate(target.Amount) : null,
+            Kind = nutrient.Target is { } asked ? Words.Of(asked.Kind ?? ProductRateDefaults.Kind) : null,
+            Credits = units.Rate(nutrient.Credits),
+            FromFixedRates = units.Rate(nutrient.FromFixed),
+            FromComputedRates = units.Rate(nutrient.FromProducts),
+            Total = units.Rate(nutrient.Total),
+            Surplus = nutrient.Surplus is { } surplus ? units.Rate(surplus) : null,
+            Met = nutrient.Met,
+            CostOfNextUnit = money.PerMass(nutrient.NextKilogram),
+            CostOfLimit = money.PerMass(nutrient.KilogramOfLimit),
+        };
 
     /// <summary>Writes amounts of money for the units of the answer.</summary>
     private sealed class MoneyWriter(string? currency, DisplayUnits units)
@@ -142,27 +149,38 @@ internal static class ProductRateCalculation
         // Nutrients are priced by the kilogram or the pound, also where whole tonnes are ordered.
         private readonly Unit mass = units[Dimension.MassPerArea].Symbol == "lb/ac" ? UnitTable.Get("lb") : UnitTable.Get("kg");
 
-        public Money? Total(double? amount) => amount is { } known ? new Money { Value = AnswerUnits.Shown(known), Currency = currency! } : null;
+        public Money? Total(double? amount) =>
+            amount is { } known ? new Money { Value = AnswerUnits.Shown(known), Currency = currency! } : null;
 
         public CostPerUnit? PerArea(double? perSquareMetre) => Per(perSquareMetre, units[Dimension.Area]);
 
         public CostPerUnit? PerMass(double? perKilogram) => Per(perKilogram, mass);
 
-        public CostOfNutrient OfNutrient(NutrientCost cost) => new()
-        {
-            Nutrient = cost.Form.Symbol,
-            Value = AnswerUnits.Shown(cost.PerKilogram * mass.Canonical(1)),
-            Currency = currency!,
-            Per = mass.Symbol,
-        };
+        public CostOfNutrient OfNutrient(NutrientCost cost) =>
+            new()
+            {
+                Nutrient = cost.Form.Symbol,
+                Value = AnswerUnits.Shown(cost.PerKilogram * mass.Canonical(1)),
+                Currency = currency!,
+                Per = mass.Symbol,
+            };
 
         private CostPerUnit? Per(double? amount, Unit unit) =>
-            amount is { } known ? new CostPerUnit { Value = AnswerUnits.Shown(known * unit.Canonical(1)), Currency = currency!, Per = unit.Symbol } : null;
+            amount is { } known
+                ? new CostPerUnit
+                {
+                    Value = AnswerUnits.Shown(known * unit.Canonical(1)),
+                    Currency = currency!,
+                    Per = unit.Symbol,
+                }
+                : null;
     }
 }
 
 [JsonSourceGenerationOptions(
-    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
+    DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull
+)]
 [JsonSerializable(typeof(ProductRateRequest))]
 [JsonSerializable(typeof(ProductRateAnswer))]
 internal sealed partial class ProductRateJson : JsonSerializerContext;

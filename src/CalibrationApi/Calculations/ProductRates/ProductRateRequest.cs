@@ -14,12 +14,17 @@ public sealed class ProductRateRequest
     [Needed, Items(1, 4)]
     public IReadOnlyList<WantedNutrient?>? Targets { get; init; }
 
-    /// <summary>The products at hand. Among choices of equal cost and mass, earlier ones are taken before later ones. Either all have a price, in one currency, or none has.</summary>
+    /// <summary>
+    /// The products at hand. Among choices of equal cost and mass, earlier ones are taken before later ones. Either all have a price, in
+    /// one currency, or none has.
+    /// </summary>
     // As many as a plan has meters.
     [Needed, Items(1, 64)]
     public IReadOnlyList<ProductOffer?>? Products { get; init; }
 
-    /// <summary>What is there already and need not be bought: applied earlier, or supplied by the soil. Credits of one nutrient add up.</summary>
+    /// <summary>
+    /// What is there already and need not be bought: applied earlier, or supplied by the soil. Credits of one nutrient add up.
+    /// </summary>
     [Items(0, 20)]
     public IReadOnlyList<CreditedNutrient?>? Credits { get; init; }
 
@@ -32,7 +37,10 @@ public sealed class ProductRateRequest
 [CheckedBy(typeof(WantedNutrientValidator))]
 public sealed class WantedNutrient
 {
-    /// <summary>The nutrient in the form that the amount is stated in, as the element (N, P, K, S, and SO4-S for sulfur in sulfate) or as P2O5, K2O, SO3 or SO4. The answer speaks of it in the same form.</summary>
+    /// <summary>
+    /// The nutrient in the form that the amount is stated in, as the element (N, P, K, S, and SO4-S for sulfur in sulfate) or as P2O5, K2O,
+    /// SO3 or SO4. The answer speaks of it in the same form.
+    /// </summary>
     [Needed, Word(typeof(NutrientRules), nameof(NutrientRules.Words))]
     public string? Nutrient { get; init; }
 
@@ -40,7 +48,9 @@ public sealed class WantedNutrient
     [Needed, Measured(0, 10_000, "kg/ha")]
     public MassPerAreaQuantity? Amount { get; init; }
 
-    /// <summary>How the amount is meant: <c>at-least</c>, <c>exactly</c> or <c>at-most</c>. Default at-least: common practice, no published source.</summary>
+    /// <summary>
+    /// How the amount is meant: <c>at-least</c>, <c>exactly</c> or <c>at-most</c>. Default at-least: common practice, no published source.
+    /// </summary>
     [Word(typeof(TargetKind))]
     public string? Kind { get; init; }
 
@@ -65,7 +75,10 @@ public sealed class ProductOffer
     [Needed, Text(Rules.LongestName)]
     public string? Name { get; init; }
 
-    /// <summary>Its nutrients, each as a share of its mass in a stated form. A grade such as 11-52-0 states N, P2O5 and K2O in most countries, but the elements N, P and K in some: look on the label.</summary>
+    /// <summary>
+    /// Its nutrients, each as a share of its mass in a stated form. A grade such as 11-52-0 states N, P2O5 and K2O in most countries, but
+    /// the elements N, P and K in some: look on the label.
+    /// </summary>
     [Needed, Items(1, NutrientRules.MostShares)]
     public IReadOnlyList<ShareOfNutrient?>? Analysis { get; init; }
 
@@ -76,11 +89,16 @@ public sealed class ProductOffer
     [Measured(0, 100_000, "kg/ha")]
     public MassPerAreaQuantity? LeastRate { get; init; }
 
-    /// <summary>It is applied at no more than this rate, for example because of a limit for the seed row or of the meter. No limit when left out.</summary>
+    /// <summary>
+    /// It is applied at no more than this rate, for example because of a limit for the seed row or of the meter. No limit when left out.
+    /// </summary>
     [Measured(0, 100_000, "kg/ha")]
     public MassPerAreaQuantity? MostRate { get; init; }
 
-    /// <summary>Its rate is decided already, as for a starter; its nutrients count like credits and its cost is added. Excludes leastRate and mostRate.</summary>
+    /// <summary>
+    /// Its rate is decided already, as for a starter; its nutrients count like credits and its cost is added. Excludes leastRate and
+    /// mostRate.
+    /// </summary>
     [Measured(0, 100_000, "kg/ha")]
     public MassPerAreaQuantity? FixedRate { get; init; }
 

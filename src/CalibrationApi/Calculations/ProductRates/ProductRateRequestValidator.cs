@@ -12,11 +12,14 @@ internal sealed class ProductRateRequestValidator : AbstractValidator<ProductRat
 {
     public ProductRateRequestValidator()
     {
-        RuleFor(question => question).Custom((question, context) =>
-        {
-            NutrientRules.EachOnce(question.Targets, target => target.Nutrient, nameof(question.Targets), "target", context);
-            CheckPrices(question.Products ?? [], context);
-        });
+        RuleFor(question => question)
+            .Custom(
+                (question, context) =>
+                {
+                    NutrientRules.EachOnce(question.Targets, target => target.Nutrient, nameof(question.Targets), "target", context);
+                    CheckPrices(question.Products ?? [], context);
+                }
+            );
     }
 
     private static void CheckPrices(IReadOnlyList<ProductOffer?> products, ValidationContext<ProductRateRequest> context)
@@ -27,9 +30,17 @@ internal sealed class ProductRateRequestValidator : AbstractValidator<ProductRat
         {
             var at = $"{nameof(ProductRateRequest.Products)}[{i}].{nameof(ProductOffer.Price)}";
             if (products[i] is { Price: null })
-                context.Report(at, ErrorCode.MemberMissing, "Other products have a price. Give one for this product too, or for none: the least cost cannot be found from some prices.");
+                context.Report(
+                    at,
+                    ErrorCode.MemberMissing,
+                    "Other products have a price. Give one for this product too, or for none: the least cost cannot be found from some prices."
+                );
             else if (products[i]?.Price is { Currency: { } currency } && first.Currency is { } common && currency != common)
-                context.Report($"{at}.{nameof(Price.Currency)}", ErrorCode.SettingsAtOdds, $"The first price is in {Excerpt.Of(common, 3)}. Give all prices in one currency.");
+                context.Report(
+                    $"{at}.{nameof(Price.Currency)}",
+                    ErrorCode.SettingsAtOdds,
+                    $"The first price is in {Excerpt.Of(common, 3)}. Give all prices in one currency."
+                );
         }
     }
 }
@@ -38,18 +49,33 @@ internal sealed class WantedNutrientValidator : AbstractValidator<WantedNutrient
 {
     public WantedNutrientValidator()
     {
-        RuleFor(target => target).Custom((target, context) =>
-        {
-            NutrientRules.ZeroOrMeasurable(target.Amount, nameof(target.Amount), context);
-            NutrientRules.ZeroOrMeasurable(target.Most, nameof(target.Most), context);
-            var isLeast = target.Kind is null || target.Kind == Words.Of(TargetKind.AtLeast);
-            if (isLeast && Rules.Canonical(target.Amount) == 0)
-                context.Report(nameof(target.Amount), ErrorCode.NumberOutOfRange, "At least nothing asks for nothing. Give an amount above zero, or the kind at-most to keep the nutrient out.");
-            if (!isLeast && target.Most is not null)
-                context.Report(nameof(target.Most), ErrorCode.SettingsAtOdds, "A most goes with the kind at-least only; exactly and at-most already say it. Leave one of them out.");
-            if (isLeast && Rules.Canonical(target.Most) < Rules.Canonical(target.Amount) * NutrientRules.JustBelow)
-                context.Report(nameof(target.Most), ErrorCode.SettingsAtOdds, "The most is below the amount that is wanted at least. Check both numbers and their units.");
-        });
+        RuleFor(target => target)
+            .Custom(
+                (target, context) =>
+                {
+                    NutrientRules.ZeroOrMeasurable(target.Amount, nameof(target.Amount), context);
+                    NutrientRules.ZeroOrMeasurable(target.Most, nameof(target.Most), context);
+                    var isLeast = target.Kind is null || target.Kind == Words.Of(TargetKind.AtLeast);
+                    if (isLeast && Rules.Canonical(target.Amount) == 0)
+                        context.Report(
+                            nameof(target.Amount),
+                            ErrorCode.NumberOutOfRange,
+                            "At least nothing asks for nothing. Give an amount above zero, or the kind at-most to keep the nutrient out."
+                        );
+                    if (!isLeast && target.Most is not null)
+                        context.Report(
+                            nameof(target.Most),
+                            ErrorCode.SettingsAtOdds,
+                            "A most goes with the kind at-least only; exactly and at-most already say it. Leave one of them out."
+                        );
+                    if (isLeast && Rules.Canonical(target.Most) < Rules.Canonical(target.Amount) * NutrientRules.JustBelow)
+                        context.Report(
+                            nameof(target.Most),
+                            ErrorCode.SettingsAtOdds,
+                            "The most is below the amount that is wanted at least. Check both numbers and their units."
+                        );
+                }
+            );
     }
 }
 
@@ -57,21 +83,32 @@ internal sealed class ProductOfferValidator : AbstractValidator<ProductOffer>
 {
     public ProductOfferValidator()
     {
-        RuleFor(product => product).Custom((product, context) =>
-        {
-            NutrientRules.ZeroOrMeasurable(product.LeastRate, nameof(product.LeastRate), context);
-            NutrientRules.ZeroOrMeasurable(product.MostRate, nameof(product.MostRate), context);
-            NutrientRules.ZeroOrMeasurable(product.FixedRate, nameof(product.FixedRate), context);
-            CheckRates(product, context);
-            NutrientRules.CheckAnalysis(product.Analysis, nameof(product.Analysis), context);
-        });
+        RuleFor(product => product)
+            .Custom(
+                (product, context) =>
+                {
+                    NutrientRules.ZeroOrMeasurable(product.LeastRate, nameof(product.LeastRate), context);
+                    NutrientRules.ZeroOrMeasurable(product.MostRate, nameof(product.MostRate), context);
+                    NutrientRules.ZeroOrMeasurable(product.FixedRate, nameof(product.FixedRate), context);
+                    CheckRates(product, context);
+                    NutrientRules.CheckAnalysis(product.Analysis, nameof(product.Analysis), context);
+                }
+            );
     }
 
     private static void CheckRates(ProductOffer product, ValidationContext<ProductOffer> context)
     {
         if (product.FixedRate is not null && (product.LeastRate is not null || product.MostRate is not null))
-            context.Report(nameof(product.FixedRate), ErrorCode.SettingsAtOdds, "A fixed rate leaves nothing between a least and a most. Give either the fixed rate or the limits.");
+            context.Report(
+                nameof(product.FixedRate),
+                ErrorCode.SettingsAtOdds,
+                "A fixed rate leaves nothing between a least and a most. Give either the fixed rate or the limits."
+            );
         if (Rules.Canonical(product.MostRate) < Rules.Canonical(product.LeastRate) * NutrientRules.JustBelow)
-            context.Report(nameof(product.MostRate), ErrorCode.SettingsAtOdds, "The most rate is below the least. Check both numbers and their units.");
+            context.Report(
+                nameof(product.MostRate),
+                ErrorCode.SettingsAtOdds,
+                "The most rate is below the least. Check both numbers and their units."
+            );
     }
 }

@@ -10,7 +10,10 @@ public sealed class SeedRowLimitAnswer
     /// <summary>The outcome in one or two sentences that can be shown as they are; they name crop, place and source.</summary>
     public required string Headline { get; init; }
 
-    /// <summary>The outcome over all limits: <c>above</c> when any is exceeded, <c>within</c> when none is, <c>no-published-limit</c> when none has a number for anything placed.</summary>
+    /// <summary>
+    /// The outcome over all limits: <c>above</c> when any is exceeded, <c>within</c> when none is, <c>no-published-limit</c> when none has
+    /// a number for anything placed.
+    /// </summary>
     [KnownWords(typeof(LimitVerdict))]
     public required string Verdict { get; init; }
 
@@ -23,10 +26,15 @@ public sealed class SeedRowLimitAnswer
     /// <summary>Every limit for this crop and region: those exceeded first, the worst at the head; those without a number last.</summary>
     public required IReadOnlyList<SeedRowLimitOfSource> Limits { get; init; }
 
-    /// <summary>The loss of stand that the linear model of South Dakota State University lets expect; absent for crops that it has no slope for. Judged in South Dakota, shown elsewhere.</summary>
+    /// <summary>
+    /// The loss of stand that the linear model of South Dakota State University lets expect; absent for crops that it has no slope for.
+    /// Judged in South Dakota, shown elsewhere.
+    /// </summary>
     public StandLossAnswer? StandLoss { get; init; }
 
-    /// <summary>Reductions that sources state for such a seedbed or such products. They hold for the limits of their own source only.</summary>
+    /// <summary>
+    /// Reductions that sources state for such a seedbed or such products. They hold for the limits of their own source only.
+    /// </summary>
     public required IReadOnlyList<StatedReductionAnswer> Reductions { get; init; }
 
     /// <summary>Values used that the question did not state.</summary>
@@ -59,7 +67,10 @@ public sealed class NutrientLoadAnswer
 /// <summary>One limit against what lies with the seed.</summary>
 public sealed class SeedRowLimitOfSource
 {
-    /// <summary><c>within</c>: not above the limit. <c>above</c>: above it. <c>no-published-limit</c>: the source has no number for this case; the reason says why.</summary>
+    /// <summary>
+    /// <c>within</c>: not above the limit. <c>above</c>: above it. <c>no-published-limit</c>: the source has no number for this case; the
+    /// reason says why.
+    /// </summary>
     [KnownWords(typeof(LimitVerdict))]
     public required string Verdict { get; init; }
 
@@ -82,7 +93,10 @@ public sealed class SeedRowLimitOfSource
     /// <summary>The number as the source prints it, in its own unit; absent without one.</summary>
     public MassPerAreaQuantity? AsPrinted { get; init; }
 
-    /// <summary>How the number was found: <c>published-cell</c> is printed for this geometry, the others take a stricter printed number. Absent without one.</summary>
+    /// <summary>
+    /// How the number was found: <c>published-cell</c> is printed for this geometry, the others take a stricter printed number. Absent
+    /// without one.
+    /// </summary>
     [KnownWords(typeof(LimitBasis))]
     public string? Basis { get; init; }
 
@@ -105,7 +119,9 @@ public sealed class StandLossAnswer
     /// <summary>Loss of stand that is accepted.</summary>
     public required RatioQuantity Accepted { get; init; }
 
-    /// <summary>Loss that the products with a slope let expect together, in the zone where it is largest; absent when none has a number.</summary>
+    /// <summary>
+    /// Loss that the products with a slope let expect together, in the zone where it is largest; absent when none has a number.
+    /// </summary>
     public RatioQuantity? Expected { get; init; }
 
     /// <summary>Every product with nutrients has a slope; otherwise more may be lost than expected.</summary>

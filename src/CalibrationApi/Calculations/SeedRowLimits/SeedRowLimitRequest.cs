@@ -16,15 +16,23 @@ public sealed class SeedRowLimitRequest
     [Needed, Word(typeof(Crop))]
     public string? Crop { get; init; }
 
-    /// <summary>Texture of the soil: <c>light</c> is sandy loam or lighter, <c>medium</c> loam to clay loam, <c>heavy</c> clay to heavy clay. Take the lightest one of the field.</summary>
+    /// <summary>
+    /// Texture of the soil: <c>light</c> is sandy loam or lighter, <c>medium</c> loam to clay loam, <c>heavy</c> clay to heavy clay. Take
+    /// the lightest one of the field.
+    /// </summary>
     [Needed, Word(typeof(SoilTexture))]
     public string? Soil { get; init; }
 
-    /// <summary>Moisture of the seedbed: <c>good</c> is at or near field capacity and expected to stay so. In doubt, and in drying weather, it is <c>dry</c>.</summary>
+    /// <summary>
+    /// Moisture of the seedbed: <c>good</c> is at or near field capacity and expected to stay so. In doubt, and in drying weather, it is
+    /// <c>dry</c>.
+    /// </summary>
     [Needed, Word(typeof(SeedbedMoisture))]
     public string? Moisture { get; init; }
 
-    /// <summary>Where the field lies. Without it limits of all regions are shown; <c>elsewhere</c> is any place without a word here.</summary>
+    /// <summary>
+    /// Where the field lies. Without it limits of all regions are shown; <c>elsewhere</c> is any place without a word here.
+    /// </summary>
     [Word(typeof(Region))]
     public string? Region { get; init; }
 
@@ -54,7 +62,9 @@ public sealed class SeedRowLimitRequest
     [Measured(0, 50, "%", ExcludesLeast = true)]
     public RatioQuantity? AcceptableStandLoss { get; init; }
 
-    /// <summary>Limits from your own guidance, for this very crop, soil, moisture and opener. They are judged beside the published ones.</summary>
+    /// <summary>
+    /// Limits from your own guidance, for this very crop, soil, moisture and opener. They are judged beside the published ones.
+    /// </summary>
     [Items(1, 20)]
     public IReadOnlyList<LocalLimitWithSeed?>? LocalLimits { get; init; }
 }
@@ -71,7 +81,10 @@ public sealed class ProductWithSeed
     [Items(1, NutrientRules.MostShares)]
     public IReadOnlyList<ShareOfNutrient?>? Analysis { get; init; }
 
-    /// <summary>Rates of the product: one that holds everywhere, or one for each zone of a variable rate, in the same order for all products. Zero is allowed.</summary>
+    /// <summary>
+    /// Rates of the product: one that holds everywhere, or one for each zone of a variable rate, in the same order for all products. Zero
+    /// is allowed.
+    /// </summary>
     [Items(1, 100), Measured(0, 100_000, "kg/ha")]
     public IReadOnlyList<MassPerAreaQuantity?>? Rates { get; init; }
 
@@ -80,7 +93,9 @@ public sealed class ProductWithSeed
     public IReadOnlyList<AmountOfNutrient?>? Nutrients { get; init; }
 
     /// <summary>
-    /// Form of its nitrogen. Coated or treated urea is <c>urea</c>, for no source has a number for it, but <c>urea-with-inhibitor</c> where the treatment is a urease inhibitor: published limits count that as urea, and the stand-loss model has its own slope. Default urea, the form that harms most: judgement.
+    /// Form of its nitrogen. Coated or treated urea is <c>urea</c>, for no source has a number for it, but <c>urea-with-inhibitor</c> where
+    /// the treatment is a urease inhibitor: published limits count that as urea, and the stand-loss model has its own slope. Default urea,
+    /// the form that harms most: judgement.
     /// </summary>
     [Word(typeof(NitrogenForm))]
     public string? NitrogenForm { get; init; }

@@ -12,13 +12,25 @@ internal sealed class SeedRowLimitRequestValidator : AbstractValidator<SeedRowLi
 {
     public SeedRowLimitRequestValidator()
     {
-        RuleFor(question => question).Custom((question, context) =>
-        {
-            if (Rules.Canonical(question.RowSpacing) is { } row && Rules.Canonical(question.Spread) is { } spread && double.IsFinite(row) && double.IsFinite(spread)
-                && SeedbedUtilisation.IsWiderThanRow(new Length(spread), new Length(row)))
-                context.Report(nameof(question.Spread), ErrorCode.SettingsAtOdds, "Seed cannot be spread wider than the rows are apart. Check both widths and their units.");
-            CheckZones(question, context);
-        });
+        RuleFor(question => question)
+            .Custom(
+                (question, context) =>
+                {
+                    if (
+                        Rules.Canonical(question.RowSpacing) is { } row
+                        && Rules.Canonical(question.Spread) is { } spread
+                        && double.IsFinite(row)
+                        && double.IsFinite(spread)
+                        && SeedbedUtilisation.IsWiderThanRow(new Length(spread), new Length(row))
+                    )
+                        context.Report(
+                            nameof(question.Spread),
+                            ErrorCode.SettingsAtOdds,
+                            "Seed cannot be spread wider than the rows are apart. Check both widths and their units."
+                        );
+                    CheckZones(question, context);
+                }
+            );
     }
 
     private static void CheckZones(SeedRowLimitRequest question, ValidationContext<SeedRowLimitRequest> context)
@@ -29,7 +41,11 @@ internal sealed class SeedRowLimitRequestValidator : AbstractValidator<SeedRowLi
         for (var i = 0; i < products.Count; i++)
         {
             if (products[i]?.Rates is { Count: > 1 } rates && rates.Count != zones)
-                context.Report($"{nameof(question.Products)}[{i}].{nameof(ProductWithSeed.Rates)}", ErrorCode.SettingsAtOdds, $"This product has {rates.Count} zones, another one {zones}. Give one rate, or one for each of the same zones.");
+                context.Report(
+                    $"{nameof(question.Products)}[{i}].{nameof(ProductWithSeed.Rates)}",
+                    ErrorCode.SettingsAtOdds,
+                    $"This product has {rates.Count} zones, another one {zones}. Give one rate, or one for each of the same zones."
+                );
         }
     }
 }
@@ -38,20 +54,35 @@ internal sealed class ProductWithSeedValidator : AbstractValidator<ProductWithSe
 {
     public ProductWithSeedValidator()
     {
-        RuleFor(product => product).Custom((product, context) =>
-        {
-            NutrientRules.CheckAnalysis(product.Analysis, nameof(product.Analysis), context);
-            NutrientRules.EachOnce(product.Nutrients, one => one.Nutrient, nameof(product.Nutrients), "rate", context);
-            if (product.Nutrients is not null)
-            {
-                if (product.Analysis is not null || product.Rates is not null)
-                    context.Report(nameof(product.Nutrients), ErrorCode.SettingsAtOdds, "Give either an analysis with rates or nutrients at their own rates, not both.");
-                return;
-            }
-            if (product.Analysis is null)
-                context.Report(nameof(product.Analysis), ErrorCode.MemberMissing, "Add the analysis of the product with its rates, or nutrients at rates of their own.");
-            if (product.Rates is null)
-                context.Report(nameof(product.Rates), ErrorCode.MemberMissing, "Add the rates of the product: one, or one for each zone.");
-        });
+        RuleFor(product => product)
+            .Custom(
+                (product, context) =>
+                {
+                    NutrientRules.CheckAnalysis(product.Analysis, nameof(product.Analysis), context);
+                    NutrientRules.EachOnce(product.Nutrients, one => one.Nutrient, nameof(product.Nutrients), "rate", context);
+                    if (product.Nutrients is not null)
+                    {
+                        if (product.Analysis is not null || product.Rates is not null)
+                            context.Report(
+                                nameof(product.Nutrients),
+                                ErrorCode.SettingsAtOdds,
+                                "Give either an analysis with rates or nutrients at their own rates, not both."
+                            );
+                        return;
+                    }
+                    if (product.Analysis is null)
+                        context.Report(
+                            nameof(product.Analysis),
+                            ErrorCode.MemberMissing,
+                            "Add the analysis of the product with its rates, or nutrients at rates of their own."
+                        );
+                    if (product.Rates is null)
+                        context.Report(
+                            nameof(product.Rates),
+                            ErrorCode.MemberMissing,
+                            "Add the rates of the product: one, or one for each zone."
+                        );
+                }
+            );
     }
 }

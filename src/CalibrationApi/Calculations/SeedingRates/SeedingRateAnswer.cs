@@ -55,7 +55,9 @@ public sealed class SeedingRateAnswer
     /// <summary>The rate from elsewhere, compared; absent when none was stated.</summary>
     public StatedRateAnswer? StatedRate { get; init; }
 
-    /// <summary>Where the uncertainty of the stand comes from: standard uncertainties, relative; their squares add up. Empty when none was stated.</summary>
+    /// <summary>
+    /// Where the uncertainty of the stand comes from: standard uncertainties, relative; their squares add up. Empty when none was stated.
+    /// </summary>
     public required IReadOnlyList<StandUncertainty> UncertaintyParts { get; init; }
 
     /// <summary>Values used that the question did not state.</summary>

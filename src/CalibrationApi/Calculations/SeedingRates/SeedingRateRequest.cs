@@ -6,7 +6,10 @@ using CalibrationApi.Plumbing.Validation;
 
 namespace CalibrationApi.Calculations.SeedingRates;
 
-/// <summary>What is fixed of a seeding rate (exactly one of targetStand, seedsPerArea, germinableSeedsPerArea, seedsPerRow and rate), and what is known of the seed.</summary>
+/// <summary>
+/// What is fixed of a seeding rate (exactly one of targetStand, seedsPerArea, germinableSeedsPerArea, seedsPerRow and rate), and what is
+/// known of the seed.
+/// </summary>
 [CheckedBy(typeof(SeedingRateRequestValidator))]
 public sealed class SeedingRateRequest
 {
@@ -61,7 +64,9 @@ public sealed class SeedingRateRequest
     /// <summary>Lowest and highest emergence that you think possible, around the emergence; gives its uncertainty.</summary>
     public ShareRange? EmergenceRange { get; init; }
 
-    /// <summary>Plants per pure seed, germination included, as many tables print it. Takes the place of germination and emergence.</summary>
+    /// <summary>
+    /// Plants per pure seed, germination included, as many tables print it. Takes the place of germination and emergence.
+    /// </summary>
     [Measured(0, 100, "%", ExcludesLeast = true)]
     public RatioQuantity? Survival { get; init; }
 
@@ -152,7 +157,11 @@ public sealed class PackagePrice
 /// <summary>A rate from a table, a label or a sum on paper.</summary>
 public sealed class RateFromElsewhere : MassPerAreaQuantity
 {
-    /// <summary>How it was made, where known: <c>divide-by-ten</c> is the trade's shortcut for lb/ac (plants per square foot times grams per thousand over survival over 10), <c>exact-units</c> has no such shortcut in it. Left out, a rate in lb/ac is judged by how far it is off.</summary>
+    /// <summary>
+    /// How it was made, where known: <c>divide-by-ten</c> is the trade's shortcut for lb/ac (plants per square foot times grams per
+    /// thousand over survival over 10), <c>exact-units</c> has no such shortcut in it. Left out, a rate in lb/ac is judged by how far it is
+    /// off.
+    /// </summary>
     [Word(typeof(RateOrigin))]
     public string? MadeBy { get; init; }
 }

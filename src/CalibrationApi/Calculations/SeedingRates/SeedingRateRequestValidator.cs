@@ -9,13 +9,16 @@ internal sealed class SeedingRateRequestValidator : AbstractValidator<SeedingRat
 {
     public SeedingRateRequestValidator()
     {
-        RuleFor(question => question).Custom((question, context) =>
-        {
-            SeedingRateRules.CheckTarget(question, context);
-            SeedingRateRules.CheckKernel(question, context);
-            SeedingRateRules.CheckEstablishment(question, context);
-            SeedingRateRules.CheckCost(question, context);
-        });
+        RuleFor(question => question)
+            .Custom(
+                (question, context) =>
+                {
+                    SeedingRateRules.CheckTarget(question, context);
+                    SeedingRateRules.CheckKernel(question, context);
+                    SeedingRateRules.CheckEstablishment(question, context);
+                    SeedingRateRules.CheckCost(question, context);
+                }
+            );
     }
 }
 
@@ -33,11 +36,18 @@ internal sealed class ShareRangeValidator : AbstractValidator<ShareRange>
 {
     public ShareRangeValidator()
     {
-        RuleFor(range => range).Custom((range, context) =>
-        {
-            if (Rules.Canonical(range.Lowest) is { } lowest && Rules.Canonical(range.Highest) is { } highest && lowest >= highest)
-                context.Report(nameof(range.Lowest), ErrorCode.SettingsAtOdds, "The lowest share has to be below the highest. Swap the two, or leave the range out.");
-        });
+        RuleFor(range => range)
+            .Custom(
+                (range, context) =>
+                {
+                    if (Rules.Canonical(range.Lowest) is { } lowest && Rules.Canonical(range.Highest) is { } highest && lowest >= highest)
+                        context.Report(
+                            nameof(range.Lowest),
+                            ErrorCode.SettingsAtOdds,
+                            "The lowest share has to be below the highest. Swap the two, or leave the range out."
+                        );
+                }
+            );
     }
 }
 
@@ -45,12 +55,23 @@ internal sealed class PackageOfSeedValidator : AbstractValidator<PackageOfSeed>
 {
     public PackageOfSeedValidator()
     {
-        RuleFor(package => package).Custom((package, context) =>
-        {
-            if (package.Mass is null && package.Seeds is null)
-                context.Report(nameof(package.Mass), ErrorCode.MemberMissing, "Give what one package holds: a mass, or a count of seeds.");
-            if (package.Mass is not null && package.Seeds is not null)
-                context.Report(nameof(package.Seeds), ErrorCode.SettingsAtOdds, "A package is given by its mass and by its seeds. Leave one of the two out.");
-        });
+        RuleFor(package => package)
+            .Custom(
+                (package, context) =>
+                {
+                    if (package.Mass is null && package.Seeds is null)
+                        context.Report(
+                            nameof(package.Mass),
+                            ErrorCode.MemberMissing,
+                            "Give what one package holds: a mass, or a count of seeds."
+                        );
+                    if (package.Mass is not null && package.Seeds is not null)
+                        context.Report(
+                            nameof(package.Seeds),
+                            ErrorCode.SettingsAtOdds,
+                            "A package is given by its mass and by its seeds. Leave one of the two out."
+                        );
+                }
+            );
     }
 }

@@ -14,18 +14,37 @@ internal static class SeedingRateRules
     {
         (string Name, Quantity? Value)[] targets =
         [
-            (nameof(question.TargetStand), question.TargetStand), (nameof(question.SeedsPerArea), question.SeedsPerArea),
-            (nameof(question.GerminableSeedsPerArea), question.GerminableSeedsPerArea), (nameof(question.SeedsPerRow), question.SeedsPerRow), (nameof(question.Rate), question.Rate),
+            (nameof(question.TargetStand), question.TargetStand),
+            (nameof(question.SeedsPerArea), question.SeedsPerArea),
+            (nameof(question.GerminableSeedsPerArea), question.GerminableSeedsPerArea),
+            (nameof(question.SeedsPerRow), question.SeedsPerRow),
+            (nameof(question.Rate), question.Rate),
         ];
         var given = targets.Where(target => target.Value is not null).ToArray();
         if (given.Length == 0)
-            context.Report(nameof(question.TargetStand), ErrorCode.MemberMissing, "Say what is fixed. Give one of: targetStand, seedsPerArea, germinableSeedsPerArea, seedsPerRow, rate.");
+            context.Report(
+                nameof(question.TargetStand),
+                ErrorCode.MemberMissing,
+                "Say what is fixed. Give one of: targetStand, seedsPerArea, germinableSeedsPerArea, seedsPerRow, rate."
+            );
         foreach (var (name, _) in given.Skip(1))
-            context.Report(name, ErrorCode.SettingsAtOdds, "The rest follows from one of targetStand, seedsPerArea, germinableSeedsPerArea, seedsPerRow and rate. Keep one and leave the others out.");
+            context.Report(
+                name,
+                ErrorCode.SettingsAtOdds,
+                "The rest follows from one of targetStand, seedsPerArea, germinableSeedsPerArea, seedsPerRow and rate. Keep one and leave the others out."
+            );
         if (question.SeedsPerRow is not null && question.RowSpacing is null)
-            context.Report(nameof(question.RowSpacing), ErrorCode.MemberMissing, "Seeds per length of row say nothing without the distance between rows. Add the row spacing.");
+            context.Report(
+                nameof(question.RowSpacing),
+                ErrorCode.MemberMissing,
+                "Seeds per length of row say nothing without the distance between rows. Add the row spacing."
+            );
         if (question.StatedRate is not null && question.Rate is not null)
-            context.Report(nameof(question.StatedRate), ErrorCode.SettingsAtOdds, "A stated rate is compared with the rate for a stand or for seeds. Leave out rate, or statedRate.");
+            context.Report(
+                nameof(question.StatedRate),
+                ErrorCode.SettingsAtOdds,
+                "A stated rate is compared with the rate for a stand or for seeds. Leave out rate, or statedRate."
+            );
     }
 
     public static void CheckKernel(SeedingRateRequest question, ValidationContext<SeedingRateRequest> context)
@@ -38,20 +57,42 @@ internal static class SeedingRateRules
         ];
         var given = kernels.Where(kernel => kernel.IsGiven).ToArray();
         if (given.Length == 0)
-            context.Report(nameof(question.ThousandKernelMass), ErrorCode.MemberMissing, "The mass of a kernel is missing. Give one of: thousandKernelMass, seedsPerMass, sample.");
+            context.Report(
+                nameof(question.ThousandKernelMass),
+                ErrorCode.MemberMissing,
+                "The mass of a kernel is missing. Give one of: thousandKernelMass, seedsPerMass, sample."
+            );
         foreach (var (name, _) in given.Skip(1))
-            context.Report(name, ErrorCode.SettingsAtOdds, "The mass of a kernel is given in more than one way. Keep one of thousandKernelMass, seedsPerMass and sample.");
+            context.Report(
+                name,
+                ErrorCode.SettingsAtOdds,
+                "The mass of a kernel is given in more than one way. Keep one of thousandKernelMass, seedsPerMass and sample."
+            );
         // One seed and a ton are no sample, though each of the two is a number in range.
         var limits = QuantityLimits.Of(Dimension.MassPerThousand);
-        if (Rules.Canonical(question.Sample?.Mass) / question.Sample?.Seeds is { } mass && double.IsFinite(mass) && mass > 0 && !limits.Allows(mass))
-            context.Report(nameof(question.Sample), ErrorCode.SettingsAtOdds, $"Count and mass do not belong together: they make a mass of a thousand kernels that no seed has. It has to be {limits}. Check count, mass and unit.");
+        if (
+            Rules.Canonical(question.Sample?.Mass) / question.Sample?.Seeds is { } mass
+            && double.IsFinite(mass)
+            && mass > 0
+            && !limits.Allows(mass)
+        )
+            context.Report(
+                nameof(question.Sample),
+                ErrorCode.SettingsAtOdds,
+                $"Count and mass do not belong together: they make a mass of a thousand kernels that no seed has. It has to be {limits}. Check count, mass and unit."
+            );
     }
 
     public static void CheckEstablishment(SeedingRateRequest question, ValidationContext<SeedingRateRequest> context)
     {
         if (question is { GerminableSeedsPerArea: not null, Survival: not null })
-            context.Report(nameof(question.Survival), ErrorCode.SettingsAtOdds, "Survival holds germination without telling it, so it cannot say how many seeds germinate. Give germination, with emergence where a stand is wanted.");
-        const string Folded = "Survival already holds germination and emergence. Leave this out, or leave survival out and give germination and emergence.";
+            context.Report(
+                nameof(question.Survival),
+                ErrorCode.SettingsAtOdds,
+                "Survival holds germination without telling it, so it cannot say how many seeds germinate. Give germination, with emergence where a stand is wanted."
+            );
+        const string Folded =
+            "Survival already holds germination and emergence. Leave this out, or leave survival out and give germination and emergence.";
         if (question.Survival is not null)
         {
             if (question.Germination is not null)
@@ -61,17 +102,33 @@ internal static class SeedingRateRules
         }
         else if (question.Germination is null && question.GerminableSeedsPerArea is not null)
         {
-            context.Report(nameof(question.Germination), ErrorCode.MemberMissing, "How many seeds can germinate depends on the germination. Add it.");
+            context.Report(
+                nameof(question.Germination),
+                ErrorCode.MemberMissing,
+                "How many seeds can germinate depends on the germination. Add it."
+            );
         }
         else if (question.Germination is null && (question.Emergence is not null || question.TargetStand is not null))
         {
-            context.Report(nameof(question.Germination), ErrorCode.MemberMissing, "Germination is missing. Add it beside emergence, or give survival if your figure already holds germination.");
+            context.Report(
+                nameof(question.Germination),
+                ErrorCode.MemberMissing,
+                "Germination is missing. Add it beside emergence, or give survival if your figure already holds germination."
+            );
         }
 
         if (question.TargetStand is not null && question.Survival is null && question.Emergence is null)
-            context.Report(nameof(question.Emergence), ErrorCode.MemberMissing, "A stand takes the share of the seeds that emerge. Add emergence, or survival in place of germination and emergence.");
+            context.Report(
+                nameof(question.Emergence),
+                ErrorCode.MemberMissing,
+                "A stand takes the share of the seeds that emerge. Add emergence, or survival in place of germination and emergence."
+            );
         if (question.GerminationSeedsTested is not null && question.Germination is null)
-            context.Report(nameof(question.GerminationSeedsTested), ErrorCode.SettingsAtOdds, "The seeds tested go with germination. Add germination, or leave them out.");
+            context.Report(
+                nameof(question.GerminationSeedsTested),
+                ErrorCode.SettingsAtOdds,
+                "The seeds tested go with germination. Add germination, or leave them out."
+            );
         CheckRange(nameof(question.EmergenceRange), question.EmergenceRange, question.Emergence, "emergence", context);
         CheckRange(nameof(question.SurvivalRange), question.SurvivalRange, question.Survival, "survival", context);
     }
@@ -79,17 +136,36 @@ internal static class SeedingRateRules
     public static void CheckCost(SeedingRateRequest question, ValidationContext<SeedingRateRequest> context)
     {
         if (question.Price is not null && question.Package?.Price is not null)
-            context.Report("Package.Price", ErrorCode.SettingsAtOdds, "A price by mass and a price of a package are given. Leave one of the two out.");
+            context.Report(
+                "Package.Price",
+                ErrorCode.SettingsAtOdds,
+                "A price by mass and a price of a package are given. Leave one of the two out."
+            );
     }
 
-    private static void CheckRange(string member, ShareRange? range, RatioQuantity? share, string name, ValidationContext<SeedingRateRequest> context)
+    private static void CheckRange(
+        string member,
+        ShareRange? range,
+        RatioQuantity? share,
+        string name,
+        ValidationContext<SeedingRateRequest> context
+    )
     {
         if (range is null)
             return;
         if (share is null)
             context.Report(member, ErrorCode.SettingsAtOdds, $"This range is around the {name}. Add the {name}, or leave the range out.");
-        else if (Rules.Canonical(share) is { } value && Rules.Canonical(range.Lowest) is { } lowest && Rules.Canonical(range.Highest) is { } highest
-            && lowest < highest && !(lowest <= value && value <= highest))
-            context.Report(member, ErrorCode.SettingsAtOdds, $"The {name} lies outside its own range. Check the two, and correct the one that is wrong.");
+        else if (
+            Rules.Canonical(share) is { } value
+            && Rules.Canonical(range.Lowest) is { } lowest
+            && Rules.Canonical(range.Highest) is { } highest
+            && lowest < highest
+            && !(lowest <= value && value <= highest)
+        )
+            context.Report(
+                member,
+                ErrorCode.SettingsAtOdds,
+                $"The {name} lies outside its own range. Check the two, and correct the one that is wrong."
+            );
     }
 }

@@ -25,7 +25,10 @@ public sealed class StandCountAnswer
     /// <summary>How the counts scatter; absent for one count and when no plant was found.</summary>
     public ScatterAnswer? Scatter { get; init; }
 
-    /// <summary>Number of counts like these that the wanted precision takes; absent for one count, which does not show how counts scatter, and when no practical number does.</summary>
+    /// <summary>
+    /// Number of counts like these that the wanted precision takes; absent for one count, which does not show how counts scatter, and when
+    /// no practical number does.
+    /// </summary>
     public int? CountsNeeded { get; init; }
 
     /// <summary>Pure seeds sown; absent when nothing is known of them.</summary>

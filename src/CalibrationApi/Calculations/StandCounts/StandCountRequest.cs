@@ -43,7 +43,10 @@ public sealed class StandCountRequest
     [Measured(1, 100, "%")]
     public RatioQuantity? WantedPrecision { get; init; }
 
-    /// <summary>Coverage probability of the intervals. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM 100:2008.</summary>
+    /// <summary>
+    /// Coverage probability of the intervals. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM
+    /// 100:2008.
+    /// </summary>
     [Number(0.5, 0.9999)]
     public double? CoverageProbability { get; init; }
 }

@@ -24,7 +24,11 @@ internal sealed class StandCountRequestValidator : AbstractValidator<StandCountR
         for (var i = 0; i < counts.Count; i++)
         {
             if (counts[i] is { Ground: null })
-                context.Report(string.Create(CultureInfo.InvariantCulture, $"Counts[{i}].Ground"), ErrorCode.MemberMissing, "Add the ground that was counted: here, or once for all counts as ground.");
+                context.Report(
+                    string.Create(CultureInfo.InvariantCulture, $"Counts[{i}].Ground"),
+                    ErrorCode.MemberMissing,
+                    "Add the ground that was counted: here, or once for all counts as ground."
+                );
         }
     }
 
@@ -33,9 +37,17 @@ internal sealed class StandCountRequestValidator : AbstractValidator<StandCountR
         if (question.Prior is null)
             return;
         if (question.Sown is null)
-            context.Report(nameof(question.Sown), ErrorCode.MemberMissing, "A prior is about a share of the seeds sown. Add what was sown.");
+            context.Report(
+                nameof(question.Sown),
+                ErrorCode.MemberMissing,
+                "A prior is about a share of the seeds sown. Add what was sown."
+            );
         else if (question.Prior.Reading == Words.Of(SeedReading.Emergence) && question.Sown.Germination is null)
-            context.Report($"{nameof(question.Sown)}.{nameof(SownSeed.Germination)}", ErrorCode.MemberMissing, "A prior of emergence is about viable seeds. Add the germination, or give the prior as survival.");
+            context.Report(
+                $"{nameof(question.Sown)}.{nameof(SownSeed.Germination)}",
+                ErrorCode.MemberMissing,
+                "A prior of emergence is about viable seeds. Add the germination, or give the prior as survival."
+            );
     }
 }
 
@@ -49,14 +61,24 @@ internal sealed class GroundOfCountValidator : AbstractValidator<GroundOfCount>
         var frame = ground.Length is not null || ground.Width is not null;
         (string Member, bool Given)[] forms =
         [
-            (nameof(ground.RowLength), alongRows), (nameof(ground.Length), frame),
-            (nameof(ground.Area), ground.Area is not null), (nameof(ground.HoopDiameter), ground.HoopDiameter is not null),
+            (nameof(ground.RowLength), alongRows),
+            (nameof(ground.Length), frame),
+            (nameof(ground.Area), ground.Area is not null),
+            (nameof(ground.HoopDiameter), ground.HoopDiameter is not null),
         ];
         string[] given = [.. forms.Where(form => form.Given).Select(form => form.Member)];
         if (given.Length == 0)
-            context.Report("", ErrorCode.MemberMissing, "Add how large the ground is: rowLength with rowSpacing, length with width, area, or hoopDiameter.");
+            context.Report(
+                "",
+                ErrorCode.MemberMissing,
+                "Add how large the ground is: rowLength with rowSpacing, length with width, area, or hoopDiameter."
+            );
         if (given.Length > 1)
-            context.Report(given[1], ErrorCode.SettingsAtOdds, "The ground is given in more than one form. Keep one: rowLength with rowSpacing, length with width, area, or hoopDiameter. What it is called goes to calledArea.");
+            context.Report(
+                given[1],
+                ErrorCode.SettingsAtOdds,
+                "The ground is given in more than one form. Keep one: rowLength with rowSpacing, length with width, area, or hoopDiameter. What it is called goes to calledArea."
+            );
         Both(alongRows, ground.RowLength, nameof(ground.RowLength), "Add the length counted along each row.", context);
         Both(alongRows, ground.RowSpacing, nameof(ground.RowSpacing), "Add the distance from row to row.", context);
         Both(frame, ground.Length, nameof(ground.Length), "Add the other side of the frame.", context);
@@ -74,15 +96,33 @@ internal sealed class SownSeedValidator : AbstractValidator<SownSeed>
 {
     public SownSeedValidator()
     {
-        RuleFor(sown => sown).Custom((sown, context) =>
-        {
-            if (sown.SeedsPerArea is null && sown.Rate is null)
-                context.Report(nameof(sown.SeedsPerArea), ErrorCode.MemberMissing, "Add the seeds sown per area, or the rate with the kernel mass.");
-            if (sown.SeedsPerArea is not null && (sown.Rate is not null || sown.ThousandKernelMass is not null || sown.Purity is not null))
-                context.Report(nameof(sown.SeedsPerArea), ErrorCode.SettingsAtOdds, "Give either the pure seeds sown per area, or rate with thousandKernelMass and purity, not both.");
-            if (sown.Rate is not null && sown.ThousandKernelMass is null)
-                context.Report(nameof(sown.ThousandKernelMass), ErrorCode.MemberMissing, "Add the kernel mass; without it the rate does not say how many seeds were sown.");
-        });
+        RuleFor(sown => sown)
+            .Custom(
+                (sown, context) =>
+                {
+                    if (sown.SeedsPerArea is null && sown.Rate is null)
+                        context.Report(
+                            nameof(sown.SeedsPerArea),
+                            ErrorCode.MemberMissing,
+                            "Add the seeds sown per area, or the rate with the kernel mass."
+                        );
+                    if (
+                        sown.SeedsPerArea is not null
+                        && (sown.Rate is not null || sown.ThousandKernelMass is not null || sown.Purity is not null)
+                    )
+                        context.Report(
+                            nameof(sown.SeedsPerArea),
+                            ErrorCode.SettingsAtOdds,
+                            "Give either the pure seeds sown per area, or rate with thousandKernelMass and purity, not both."
+                        );
+                    if (sown.Rate is not null && sown.ThousandKernelMass is null)
+                        context.Report(
+                            nameof(sown.ThousandKernelMass),
+                            ErrorCode.MemberMissing,
+                            "Add the kernel mass; without it the rate does not say how many seeds were sown."
+                        );
+                }
+            );
     }
 }
 
@@ -90,10 +130,17 @@ internal sealed class PriorOfShareValidator : AbstractValidator<PriorOfShare>
 {
     public PriorOfShareValidator()
     {
-        RuleFor(prior => prior).Custom((prior, context) =>
-        {
-            if (Rules.Canonical(prior.Mean) is { } mean and > 0 and < 1 && Rules.Canonical(prior.Spread) is { } spread and > 0 and <= 0.5 && !BetaShape.IsPossible(mean, spread))
-                context.Report(nameof(prior.Spread), ErrorCode.SettingsAtOdds, SpreadOfShare.Impossible);
-        });
+        RuleFor(prior => prior)
+            .Custom(
+                (prior, context) =>
+                {
+                    if (
+                        Rules.Canonical(prior.Mean) is { } mean and > 0 and < 1
+                        && Rules.Canonical(prior.Spread) is { } spread and > 0 and <= 0.5
+                        && !BetaShape.IsPossible(mean, spread)
+                    )
+                        context.Report(nameof(prior.Spread), ErrorCode.SettingsAtOdds, SpreadOfShare.Impossible);
+                }
+            );
     }
 }

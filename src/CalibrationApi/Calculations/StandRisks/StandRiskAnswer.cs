@@ -79,7 +79,9 @@ public sealed class MarginAnswer
 /// <summary>One part of the risk.</summary>
 public sealed class RiskPart
 {
-    /// <summary>Where it comes from: <c>share-of-seeds</c> (emergence or survival), <c>germination-test</c>, <c>kernel-mass</c> or <c>metering</c>.</summary>
+    /// <summary>
+    /// Where it comes from: <c>share-of-seeds</c> (emergence or survival), <c>germination-test</c>, <c>kernel-mass</c> or <c>metering</c>.
+    /// </summary>
     [KnownWords(typeof(RiskSource))]
     public required string Source { get; init; }
 

@@ -37,58 +37,79 @@ internal static class StandRiskCalculation
     public static AnswerUnits UnitsFor(StandRiskRequest request, string? choice)
     {
         var stand = Quantity.UnitOf(request.MinimumStand)!;
-        var rate = Quantity.UnitOf(request.MaximumRate ?? request.Rate) ?? UnitTable.Get(stand.Symbol is "/ft2" or "/ac" ? "lb/ac" : "kg/ha");
+        var rate = Quantity.UnitOf(request.MaximumRate ?? request.Rate)
+            ?? UnitTable.Get(stand.Symbol is "/ft2" or "/ac" ? "lb/ac" : "kg/ha");
         return AnswerUnits.For(choice, stand, rate, Quantity.UnitOf(request.Area) ?? UnitTable.Get(rate.Symbol == "lb/ac" ? "ac" : "ha"));
     }
 
-    public static StandRiskQuestion ToEngine(StandRiskRequest request) => new()
-    {
-        MinimumStand = request.MinimumStand!.Read(),
-        Probability = request.Probability,
-        Share = Read(request.Emergence ?? request.Survival!),
-        Germination = request.Germination?.Canonical(),
-        SeedsTested = request.GerminationSeedsTested,
-        KernelMass = MassPerThousandQuantity.Read(request.ThousandKernelMass),
-        KernelMassUncertainty = request.KernelMassUncertainty?.Canonical(),
-        Purity = request.Purity?.Canonical(),
-        MeteringUncertainty = request.MeteringUncertainty?.Canonical(),
-        SeedsSown = CountPerAreaQuantity.Read(request.SeedsPerArea) ?? SeedsIn(request.Rate, request),
-        MaximumSeeds = CountPerAreaQuantity.Read(request.MaximumSeedsPerArea) ?? SeedsIn(request.MaximumRate, request),
-        PricePerKilogram = request.Price?.PerKilogram(),
-        Area = AreaQuantity.Read(request.Area),
-    };
+    public static StandRiskQuestion ToEngine(StandRiskRequest request) =>
+        new()
+        {
+            MinimumStand = request.MinimumStand!.Read(),
+            Probability = request.Probability,
+            Share = Read(request.Emergence ?? request.Survival!),
+            Germination = request.Germination?.Canonical(),
+            SeedsTested = request.GerminationSeedsTested,
+            KernelMass = MassPerThousandQuantity.Read(request.ThousandKernelMass),
+            KernelMassUncertainty = request.KernelMassUncertainty?.Canonical(),
+            Purity = request.Purity?.Canonical(),
+            MeteringUncertainty = request.MeteringUncertainty?.Canonical(),
+            SeedsSown = CountPerAreaQuantity.Read(request.SeedsPerArea) ?? SeedsIn(request.Rate, request),
+            MaximumSeeds = CountPerAreaQuantity.Read(request.MaximumSeedsPerArea) ?? SeedsIn(request.MaximumRate, request),
+            PricePerKilogram = request.Price?.PerKilogram(),
+            Area = AreaQuantity.Read(request.Area),
+        };
 
     /// <summary>The share that a question states; only for one whose members are there and in range.</summary>
-    public static ExpectedShare Read(ShareToCome share) => share.Counted is { } counted
-        ? ExpectedShare.FromCounts(
-            counted.Estimate!.Canonical(), counted.Lower!.Canonical(), counted.Upper!.Canonical(), counted.CoverageProbability!.Value, share.SeasonSpread is { } season ? Rules.Canonical(season) : null)
-        : new ExpectedShare(share.Mean!.Canonical(), share.Spread!.Canonical());
+    public static ExpectedShare Read(ShareToCome share) =>
+        share.Counted is { } counted
+            ? ExpectedShare.FromCounts(
+                counted.Estimate!.Canonical(),
+                counted.Lower!.Canonical(),
+                counted.Upper!.Canonical(),
+                counted.CoverageProbability!.Value,
+                share.SeasonSpread is { } season ? Rules.Canonical(season) : null
+            )
+            : new ExpectedShare(share.Mean!.Canonical(), share.Spread!.Canonical());
 
-    public static StandRiskAnswer ToAnswer(StandRiskRequest request, StandRiskResult result, AnswerUnits units) => new()
-    {
-        Headline = units.Display.Write(result.Headline),
-        Probability = result.Probability,
-        Needed = Rate(result.Needed, units),
-        AtMean = Rate(result.AtMean, units)!,
-        Margin = Margin(request, result, units),
-        Given = Rate(result.Given, units),
-        UncertaintyParts = [.. result.Parts.Select(part => new RiskPart { Source = Words.Of(part.Source), Relative = units.Ratio(part.Relative) })],
-        Assumptions = units.Assumptions(result.Assumptions),
-        Findings = units.Findings(result.Findings),
-        EngineVersion = EngineVersion.Current,
-    };
+    public static StandRiskAnswer ToAnswer(StandRiskRequest request, StandRiskResult result, AnswerUnits units) =>
+        new()
+        {
+            Headline = units.Display.Write(result.Headline),
+            Probability = result.Probability,
+            Needed = Rate(result.Needed, units),
+            AtMean = Rate(result.AtMean, units)!,
+            Margin = Margin(request, result, units),
+            Given = Rate(result.Given, units),
+            UncertaintyParts =
+            [
+                .. result.Parts.Select(part => new RiskPart { Source = Words.Of(part.Source), Relative = units.Ratio(part.Relative) }),
+            ],
+            Assumptions = units.Assumptions(result.Assumptions),
+            Findings = units.Findings(result.Findings),
+            EngineVersion = EngineVersion.Current,
+        };
 
-    private static CountPerArea? SeedsIn(MassPerAreaQuantity? rate, StandRiskRequest request) => rate is null ? null
-        : SeedingRate.SeedsIn(rate.Read(), request.ThousandKernelMass!.Read(), request.Purity?.Canonical() ?? SownSeedDefaults.Purity.Value.Canonical);
+    private static CountPerArea? SeedsIn(MassPerAreaQuantity? rate, StandRiskRequest request) =>
+        rate is null
+            ? null
+            : SeedingRate.SeedsIn(
+                rate.Read(),
+                request.ThousandKernelMass!.Read(),
+                request.Purity?.Canonical() ?? SownSeedDefaults.Purity.Value.Canonical
+            );
 
-    private static RateAnswer? Rate(SownRate? rate, AnswerUnits units) => rate is null ? null : new RateAnswer
-    {
-        SeedsPerArea = units.CountPerArea(rate.Seeds),
-        Rate = rate.Mass is { } mass ? units.Rate(mass) : null,
-        ExpectedStand = units.CountPerArea(rate.ExpectedStand),
-        StandReached = units.CountPerArea(rate.StandReached),
-        ProbabilityReached = rate.ProbabilityReached,
-    };
+    private static RateAnswer? Rate(SownRate? rate, AnswerUnits units) =>
+        rate is null
+            ? null
+            : new RateAnswer
+            {
+                SeedsPerArea = units.CountPerArea(rate.Seeds),
+                Rate = rate.Mass is { } mass ? units.Rate(mass) : null,
+                ExpectedStand = units.CountPerArea(rate.ExpectedStand),
+                StandReached = units.CountPerArea(rate.StandReached),
+                ProbabilityReached = rate.ProbabilityReached,
+            };
 
     private static MarginAnswer? Margin(StandRiskRequest request, StandRiskResult result, AnswerUnits units)
     {
@@ -101,7 +122,12 @@ internal static class StandRiskCalculation
             SeedsPerArea = units.CountPerArea(margin.Seeds),
             Rate = margin.Mass is { } mass ? units.Rate(mass) : null,
             Cost = margin.CostPerSquareMetre is { } cost
-                ? new CostPerUnit { Value = cost * area.Canonical(1), Currency = request.Price!.Currency!, Per = area.Symbol }
+                ? new CostPerUnit
+                {
+                    Value = cost * area.Canonical(1),
+                    Currency = request.Price!.Currency!,
+                    Per = area.Symbol,
+                }
                 : null,
             TotalCost = margin.Cost is { } total ? new Money { Value = total, Currency = request.Price!.Currency! } : null,
         };
@@ -109,7 +135,9 @@ internal static class StandRiskCalculation
 }
 
 [JsonSourceGenerationOptions(
-    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
+    DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull
+)]
 [JsonSerializable(typeof(StandRiskRequest))]
 [JsonSerializable(typeof(StandRiskAnswer))]
 internal sealed partial class StandRiskJson : JsonSerializerContext;

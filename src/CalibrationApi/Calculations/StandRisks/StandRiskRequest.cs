@@ -29,7 +29,9 @@ public sealed class StandRiskRequest
     [Measured(0, 100, "%", ExcludesLeast = true)]
     public RatioQuantity? Germination { get; init; }
 
-    /// <summary>Seeds that the germination test counted. Default 400 seeds, as the international rules for seed testing count; from memory.</summary>
+    /// <summary>
+    /// Seeds that the germination test counted. Default 400 seeds, as the international rules for seed testing count; from memory.
+    /// </summary>
     [Whole(10, 1_000_000)]
     public int? GerminationSeedsTested { get; init; }
 
@@ -91,7 +93,10 @@ public sealed class ShareToCome
     /// <summary>What a stand count answered as survival or emergence.</summary>
     public CountedShare? Counted { get; init; }
 
-    /// <summary>Standard deviation of the share from season to season, beside what the count leaves open; goes with counted. Without it the margin is too small.</summary>
+    /// <summary>
+    /// Standard deviation of the share from season to season, beside what the count leaves open; goes with counted. Without it the margin
+    /// is too small.
+    /// </summary>
     [Measured(0, 50, "%")]
     public RatioQuantity? SeasonSpread { get; init; }
 }

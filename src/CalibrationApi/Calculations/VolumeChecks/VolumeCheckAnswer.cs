@@ -70,7 +70,10 @@ public sealed class ExpectedRatio : RatioQuantity
 /// <summary>A part of the spread.</summary>
 public sealed class SpreadPart
 {
-    /// <summary>Where it comes from: <c>density</c>, <c>displacement</c>, <c>fill-efficiency</c>; or, learned from an earlier product, <c>earlier-density</c>, <c>earlier-value</c> and <c>product-to-product</c>.</summary>
+    /// <summary>
+    /// Where it comes from: <c>density</c>, <c>displacement</c>, <c>fill-efficiency</c>; or, learned from an earlier product,
+    /// <c>earlier-density</c>, <c>earlier-value</c> and <c>product-to-product</c>.
+    /// </summary>
     [KnownWords("density", "displacement", "fill-efficiency", "earlier-density", "earlier-value", "product-to-product")]
     public required string Source { get; init; }
 
@@ -84,7 +87,10 @@ public sealed class CheckedAnswer
     /// <summary>The value divided by the expected one.</summary>
     public required RatioQuantity Ratio { get; init; }
 
-    /// <summary>How many standard deviations it is away, on a logarithmic scale: above zero more than expected, below zero less. Absent when no spread was left to measure with.</summary>
+    /// <summary>
+    /// How many standard deviations it is away, on a logarithmic scale: above zero more than expected, below zero less. Absent when no
+    /// spread was left to measure with.
+    /// </summary>
     public double? Deviations { get; init; }
 
     /// <summary>The fill efficiency that the value implies.</summary>

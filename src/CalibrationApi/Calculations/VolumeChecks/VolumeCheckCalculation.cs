@@ -33,7 +33,9 @@ internal static class VolumeCheckCalculation
             Answer = ToAnswer,
         };
 
-    /// <summary>Values follow the checked one, then the earlier one; otherwise they come in kg/rev, beside a density in pounds in lb/rev.</summary>
+    /// <summary>
+    /// Values follow the checked one, then the earlier one; otherwise they come in kg/rev, beside a density in pounds in lb/rev.
+    /// </summary>
     public static AnswerUnits UnitsFor(VolumeCheckRequest request, string? choice)
     {
         var density = Quantity.UnitOf(request.BulkDensity)!;
@@ -42,26 +44,29 @@ internal static class VolumeCheckCalculation
             UnitBeside(density),
             density,
             Quantity.UnitOf(request.Displacement),
-            Quantity.UnitOf(request.MassPerRevolution ?? request.LearnedFrom?.MassPerRevolution));
+            Quantity.UnitOf(request.MassPerRevolution ?? request.LearnedFrom?.MassPerRevolution)
+        );
     }
 
     /// <summary>The unit of a mass per revolution that follows from a bulk density.</summary>
-    public static Unit UnitBeside(Unit density) => UnitTable.Get(density.Symbol.StartsWith("lb", StringComparison.Ordinal) ? "lb/rev" : "kg/rev");
+    public static Unit UnitBeside(Unit density) =>
+        UnitTable.Get(density.Symbol.StartsWith("lb", StringComparison.Ordinal) ? "lb/rev" : "kg/rev");
 
-    public static VolumeCheckQuestion ToEngine(VolumeCheckRequest request) => new()
-    {
-        Element = request.Element,
-        Kind = Words.Read<ElementKind>(request.ElementKind),
-        Displacement = new(request.Displacement!.Read(), request.Displacement.RelativeUncertainty?.Canonical()),
-        Density = Read(request.BulkDensity!),
-        DensityUnit = Quantity.UnitOf(request.BulkDensity),
-        Fill = request.LearnedFrom is { } earlier
-            ? new LearnedFill(Read(earlier.MassPerRevolution!), Read(earlier.BulkDensity!), earlier.Spread?.Canonical())
-            : new StatedFill(request.FillEfficiency?.Canonical(), request.FillEfficiencySpread?.Canonical()),
-        Checked = request.MassPerRevolution is { } value ? Read(value) : null,
-        CheckedIsInForce = request.MassPerRevolution?.InForce ?? false,
-        CoverageProbability = request.CoverageProbability,
-    };
+    public static VolumeCheckQuestion ToEngine(VolumeCheckRequest request) =>
+        new()
+        {
+            Element = request.Element,
+            Kind = Words.Read<ElementKind>(request.ElementKind),
+            Displacement = new(request.Displacement!.Read(), request.Displacement.RelativeUncertainty?.Canonical()),
+            Density = Read(request.BulkDensity!),
+            DensityUnit = Quantity.UnitOf(request.BulkDensity),
+            Fill = request.LearnedFrom is { } earlier
+                ? new LearnedFill(Read(earlier.MassPerRevolution!), Read(earlier.BulkDensity!), earlier.Spread?.Canonical())
+                : new StatedFill(request.FillEfficiency?.Canonical(), request.FillEfficiencySpread?.Canonical()),
+            Checked = request.MassPerRevolution is { } value ? Read(value) : null,
+            CheckedIsInForce = request.MassPerRevolution?.InForce ?? false,
+            CoverageProbability = request.CoverageProbability,
+        };
 
     public static VolumeCheckAnswer ToAnswer(VolumeCheckRequest request, VolumeCheckResult result, AnswerUnits units)
     {
@@ -81,9 +86,19 @@ internal static class VolumeCheckCalculation
             },
             FillEfficiency = Expected(result.FillEfficiency, coverage, units),
             SpreadParts = [.. result.Parts.Select(part => new SpreadPart { Source = part.Source, Relative = units.Ratio(part.Relative) })],
-            StartValue = new ReferenceOfTest { Value = expected.Value, Unit = expected.Unit, RelativeUncertainty = units.Ratio(result.Expected.Spread) },
+            StartValue = new ReferenceOfTest
+            {
+                Value = expected.Value,
+                Unit = expected.Unit,
+                RelativeUncertainty = units.Ratio(result.Expected.Spread),
+            },
             Checked = result.Checked is { } value
-                ? new CheckedAnswer { Ratio = units.Ratio(value.Ratio), Deviations = value.Deviations, FillEfficiency = Expected(value.FillEfficiency, coverage, units) }
+                ? new CheckedAnswer
+                {
+                    Ratio = units.Ratio(value.Ratio),
+                    Deviations = value.Deviations,
+                    FillEfficiency = Expected(value.FillEfficiency, coverage, units),
+                }
                 : null,
             Assumptions = units.Assumptions(result.Assumptions),
             Findings = units.Findings(result.Findings),
@@ -93,7 +108,8 @@ internal static class VolumeCheckCalculation
 
     private static Uncertain<BulkDensity> Read(DensityOfProduct density) => new(density.Read(), density.RelativeUncertainty?.Canonical());
 
-    private static Uncertain<MassPerRevolution> Read(EarlierMassPerRevolution value) => new(value.Read(), value.RelativeUncertainty?.Canonical());
+    private static Uncertain<MassPerRevolution> Read(EarlierMassPerRevolution value) =>
+        new(value.Read(), value.RelativeUncertainty?.Canonical());
 
     private static ExpectedRatio Expected(LogInterval<Ratio> value, double coverage, AnswerUnits units)
     {
@@ -111,7 +127,9 @@ internal static class VolumeCheckCalculation
 }
 
 [JsonSourceGenerationOptions(
-    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
+    DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull
+)]
 [JsonSerializable(typeof(VolumeCheckRequest))]
 [JsonSerializable(typeof(VolumeCheckAnswer))]
 internal sealed partial class VolumeCheckJson : JsonSerializerContext;

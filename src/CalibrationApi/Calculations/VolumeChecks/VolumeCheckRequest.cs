@@ -6,7 +6,9 @@ using CalibrationApi.Plumbing.Validation;
 
 namespace CalibrationApi.Calculations.VolumeChecks;
 
-/// <summary>A metering element and a product. The fill efficiency is stated, or learnedFrom an earlier product, or taken by default.</summary>
+/// <summary>
+/// A metering element and a product. The fill efficiency is stated, or learnedFrom an earlier product, or taken by default.
+/// </summary>
 [CheckedBy(typeof(VolumeCheckRequestValidator))]
 public sealed class VolumeCheckRequest
 {
@@ -14,7 +16,11 @@ public sealed class VolumeCheckRequest
     [Text(Rules.LongestName)]
     public string? Element { get; init; }
 
-    /// <summary>How the element carries product: <c>closed-pockets</c> that are struck off (no more than 105 % of them can come out), <c>open-flutes</c> or an <c>auger</c> (up to 160 %, because a layer beyond them is dragged along; judgement). Default not known, which allows as much as open flutes.</summary>
+    /// <summary>
+    /// How the element carries product: <c>closed-pockets</c> that are struck off (no more than 105 % of them can come out),
+    /// <c>open-flutes</c> or an <c>auger</c> (up to 160 %, because a layer beyond them is dragged along; judgement). Default not known,
+    /// which allows as much as open flutes.
+    /// </summary>
     [Word(typeof(ElementKind))]
     public string? ElementKind { get; init; }
 
@@ -43,7 +49,10 @@ public sealed class VolumeCheckRequest
     [Measured]
     public MassPerRevolutionToCheck? MassPerRevolution { get; init; }
 
-    /// <summary>Coverage probability of the intervals. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM 100:2008.</summary>
+    /// <summary>
+    /// Coverage probability of the intervals. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM
+    /// 100:2008.
+    /// </summary>
     [Number(0.5, 0.9999)]
     public double? CoverageProbability { get; init; }
 }

@@ -9,12 +9,23 @@ internal sealed class VolumeCheckRequestValidator : AbstractValidator<VolumeChec
 {
     public VolumeCheckRequestValidator()
     {
-        RuleFor(check => check).Custom((check, context) =>
-        {
-            if (check.LearnedFrom is not null && check.FillEfficiency is not null)
-                context.Report(nameof(check.FillEfficiency), ErrorCode.SettingsAtOdds, "The fill efficiency is stated or learned from an earlier product. Give one of the two.");
-            if (check.LearnedFrom is not null && check.FillEfficiencySpread is not null)
-                context.Report(nameof(check.FillEfficiencySpread), ErrorCode.SettingsAtOdds, "What is learned from an earlier product has its own spread, learnedFrom/spread. Give it there.");
-        });
+        RuleFor(check => check)
+            .Custom(
+                (check, context) =>
+                {
+                    if (check.LearnedFrom is not null && check.FillEfficiency is not null)
+                        context.Report(
+                            nameof(check.FillEfficiency),
+                            ErrorCode.SettingsAtOdds,
+                            "The fill efficiency is stated or learned from an earlier product. Give one of the two."
+                        );
+                    if (check.LearnedFrom is not null && check.FillEfficiencySpread is not null)
+                        context.Report(
+                            nameof(check.FillEfficiencySpread),
+                            ErrorCode.SettingsAtOdds,
+                            "What is learned from an earlier product has its own spread, learnedFrom/spread. Give it there."
+                        );
+                }
+            );
     }
 }

@@ -41,7 +41,14 @@ internal static class AdoptionBody
             ReceivedAt = EnteredInstant.Write(adoption.ReceivedAt),
             MassPerRevolution = answerUnits.MassPerRevolution(new MassPerRevolution(adoption.Value)),
             Entered = entered,
-            Findings = answerUnits.Findings([.. FindingsOf(new RecordsReadOnce(connection, workspace), adoption, entered, TestBehind.Of(connection, workspace, adoption))]),
+            Findings = answerUnits.Findings([
+                .. FindingsOf(
+                    new RecordsReadOnce(connection, workspace),
+                    adoption,
+                    entered,
+                    TestBehind.Of(connection, workspace, adoption)
+                ),
+            ]),
             SupersededBy = superseded is null ? null : new Supersedes { Record = superseded.Replacement, Reason = superseded.Reason },
         };
         var node = JsonNode.Parse(JsonSerializer.Serialize(answer, JsonSettings.Contract.GetTypeInfo(typeof(AdoptionAnswer))))!;
@@ -80,7 +87,12 @@ internal static class AdoptionBody
     }
 
     // The number in the controller stays what it is until somebody types another; what it rests on may turn out wrong.
-    private static IEnumerable<Finding> FindingsOf(RecordsReadOnce records, AdoptionRecord adoption, AdoptionRequest entered, TestBehind? basis)
+    private static IEnumerable<Finding> FindingsOf(
+        RecordsReadOnce records,
+        AdoptionRecord adoption,
+        AdoptionRequest entered,
+        TestBehind? basis
+    )
     {
         foreach (var despite in entered.Despite ?? [])
             yield return TypedValueCheck.Despite(despite!.Code!, despite.Reason!);
@@ -92,56 +104,95 @@ internal static class AdoptionBody
             yield break;
         if (basis.SupersededBy is { } superseded)
         {
-            var isSameSeries = CatchTestStore.FindBasis(records.Connection, records.Workspace, superseded.Record!)!.Series == adoption.Series;
-            yield return Finding.Stop(FindingCode.BasisSuperseded, $"The test behind this value was wrong ({superseded.Reason}) and has been superseded. The controller still uses this number: {(isSameSeries ? "adopt the value of the test in its place" : "test again, because the test in its place is of another meter, element, setting or product")}.");
+            var isSameSeries =
+                CatchTestStore.FindBasis(records.Connection, records.Workspace, superseded.Record!)!.Series == adoption.Series;
+            yield return Finding.Stop(
+                FindingCode.BasisSuperseded,
+                $"The test behind this value was wrong ({superseded.Reason}) and has been superseded. The controller still uses this number: {(isSameSeries ? "adopt the value of the test in its place" : "test again, because the test in its place is of another meter, element, setting or product")}."
+            );
         }
 
         if (Otherwise(adoption, basis) is { } otherwise)
             yield return Finding.Warning(FindingCode.AdoptedOtherwise, otherwise);
         if (CatchTestRecordBody.FailedLater(records.Connection, records.Workspace, basis.Test.Scale, basis.Test.OccurredAt) is { } failed)
-            yield return Finding.Warning(FindingCode.ScaleCheckFailedLater, $"The scale behind this value failed its first check after the test: it was {new Ratio(failed.Error):F2} off. The value may be off by as much; test again with a good scale.");
+            yield return Finding.Warning(
+                FindingCode.ScaleCheckFailedLater,
+                $"The scale behind this value failed its first check after the test: it was {new Ratio(failed.Error):F2} off. The value may be off by as much; test again with a good scale."
+            );
         if (basis.Test.Verdict is "investigate" or "repeat")
-            yield return Finding.Warning(FindingCode.AdoptedOtherwise, $"The test behind this value said '{basis.Test.Verdict}', not adopt.");
+            yield return Finding.Warning(
+                FindingCode.AdoptedOtherwise,
+                $"The test behind this value said '{basis.Test.Verdict}', not adopt."
+            );
     }
 
-    // Null when the number typed in is the one that the test gave or, where the controller's form is not known, lies within what it measured.
+    // Null when the number typed in is the one that the test gave or, where the controller's form is not known, lies within what it
+    // measured.
     private static FormattableString? Otherwise(AdoptionRecord adoption, TestBehind basis)
     {
         if (basis.Enter is { } enter)
         {
             var (value, unit) = (enter["value"]!.GetValue<double>(), enter["unit"]!.GetValue<string>());
-            var isSame = unit == adoption.EnteredUnit
-                ? value == adoption.EnteredValue
-                : Math.Abs(adoption.Value - TypedValueGuard.Canonical(enter["resultingMassPerRevolution"]!, "value")) <= 1e-9 * adoption.Value;
-            return isSame ? null : (FormattableString)$"The number typed in, {adoption.EnteredValue} {adoption.EnteredUnit}, is not the {value} {unit} that the test gave.";
+            var isSame =
+                unit == adoption.EnteredUnit
+                    ? value == adoption.EnteredValue
+                    : Math.Abs(adoption.Value - TypedValueGuard.Canonical(enter["resultingMassPerRevolution"]!, "value"))
+                        <= 1e-9 * adoption.Value;
+            return isSame
+                ? null
+                : (FormattableString)
+                    $"The number typed in, {adoption.EnteredValue} {adoption.EnteredUnit}, is not the {value} {unit} that the test gave.";
         }
 
         var measured = basis.Measured;
-        return Math.Abs(adoption.Value - TypedValueGuard.Canonical(measured, "value")) <= TypedValueGuard.Canonical(measured, "expandedUncertainty")
+        return
+            Math.Abs(adoption.Value - TypedValueGuard.Canonical(measured, "value"))
+            <= TypedValueGuard.Canonical(measured, "expandedUncertainty")
             ? null
-            : (FormattableString)$"The number typed in, {adoption.EnteredValue} {adoption.EnteredUnit}, lies outside what the test measured, {new MassPerRevolution(TypedValueGuard.Canonical(measured, "value"))}.";
+            : (FormattableString)
+                $"The number typed in, {adoption.EnteredValue} {adoption.EnteredUnit}, lies outside what the test measured, {new MassPerRevolution(TypedValueGuard.Canonical(measured, "value"))}.";
     }
 
     // A number that its test explains was looked at with the test; any other is compared with what was known when it was typed in.
-    private static IReadOnlyList<Finding> ByHand(RecordsReadOnce records, AdoptionRecord adoption, AdoptionRequest entered, TestBehind? basis) =>
-        basis is not null && entered.Despite is null ? [] : TypedValueAgainstProducts.FindingsOf(TypedValueRecords.Surround(
-            new TypedValue
-            {
-                Value = new MassPerRevolution(adoption.Value),
-                InWords = string.Create(CultureInfo.InvariantCulture, $"{adoption.EnteredValue} {adoption.EnteredUnit}"),
-                Test = basis is null ? null : new TestBehindValue(
-                    new MassPerRevolution(TypedValueGuard.Canonical(basis.Measured, "value")),
-                    TypedValueGuard.Canonical(basis.Measured, "expandedUncertainty"),
-                    basis.Enter is { } enter ? new MassPerRevolution(TypedValueGuard.Canonical(enter["resultingMassPerRevolution"]!, "value")) : null),
-            },
-            records, adoption.Series, adoption.Lot, adoption.OccurredAt, adoption.Id));
+    private static IReadOnlyList<Finding> ByHand(
+        RecordsReadOnce records,
+        AdoptionRecord adoption,
+        AdoptionRequest entered,
+        TestBehind? basis
+    ) =>
+        basis is not null && entered.Despite is null
+            ? []
+            : TypedValueAgainstProducts.FindingsOf(
+                TypedValueRecords.Surround(
+                    new TypedValue
+                    {
+                        Value = new MassPerRevolution(adoption.Value),
+                        InWords = string.Create(CultureInfo.InvariantCulture, $"{adoption.EnteredValue} {adoption.EnteredUnit}"),
+                        Test = basis is null
+                            ? null
+                            : new TestBehindValue(
+                                new MassPerRevolution(TypedValueGuard.Canonical(basis.Measured, "value")),
+                                TypedValueGuard.Canonical(basis.Measured, "expandedUncertainty"),
+                                basis.Enter is { } enter
+                                    ? new MassPerRevolution(TypedValueGuard.Canonical(enter["resultingMassPerRevolution"]!, "value"))
+                                    : null
+                            ),
+                    },
+                    records,
+                    adoption.Series,
+                    adoption.Lot,
+                    adoption.OccurredAt,
+                    adoption.Id
+                )
+            );
 
     // Displacement and density may have become known, or been corrected, after the value was adopted.
     private static Finding? PhysicalFinding(RecordsReadOnce records, AdoptionRecord adoption)
     {
-        var element = records.Find<MachineRequest>(RecordKind.Machines, adoption.Series.Machine)?
-            .Meters!.FirstOrDefault(meter => meter!.Position == adoption.Series.Meter)?
-            .Elements!.FirstOrDefault(one => one!.Name == adoption.Series.Element);
+        var element = records
+            .Find<MachineRequest>(RecordKind.Machines, adoption.Series.Machine)
+            ?.Meters!.FirstOrDefault(meter => meter!.Position == adoption.Series.Meter)
+            ?.Elements!.FirstOrDefault(one => one!.Name == adoption.Series.Element);
         if (element?.DisplacementPerRevolution is null)
             return null;
         var density = (adoption.Lot is { } lot ? records.Find<LotRequest>(RecordKind.Lots, lot)?.BulkDensity : null)
@@ -150,7 +201,10 @@ internal static class AdoptionBody
     }
 
     private static AnswerUnits Units(AdoptionRecord adoption, string? units) =>
-        AnswerUnits.For(units, UnitTable.Find(adoption.EnteredUnit) is { Dimension: Dimension.MassPerRevolution } unit ? unit : UnitTable.Get("kg/rev"));
+        AnswerUnits.For(
+            units,
+            UnitTable.Find(adoption.EnteredUnit) is { Dimension: Dimension.MassPerRevolution } unit ? unit : UnitTable.Get("kg/rev")
+        );
 
     private static AdoptionRequest Entered(AdoptionRecord adoption) =>
         (AdoptionRequest)JsonSerializer.Deserialize(adoption.Body, JsonSettings.Contract.GetTypeInfo(typeof(AdoptionRequest)))!;

@@ -11,11 +11,27 @@ internal static class AdoptionEndpoints
 
     public static void MapAdoptions(this IEndpointRouteBuilder routes)
     {
-        routes.MapPost("/adoptions", AdoptValue.HandleAsync).WithName("adoptValue").WithTags(Tag).Needs(Scope.Write)
-            .Produces<AdoptionAnswer>(StatusCodes.Status201Created).Produces<AdoptionAnswer>().WithMetadata(Declared.Storing);
-        routes.MapGet("/adoptions/{id}", ReadAdoptions.Get).WithName("getAdoption").WithTags(Tag).Needs(Scope.Read)
-            .Produces<AdoptionAnswer>().WithMetadata(Declared.Reading);
-        routes.MapGet("/machines/{id}/values-in-force", ReadAdoptions.InForce).WithName("listValuesInForce").WithTags(Tag).Needs(Scope.Read)
-            .Produces<Page<ValueInForceAnswer>>(StatusCodes.Status200OK, PageFormats.Json, PageFormats.Csv, PageFormats.Ndjson).WithMetadata(Declared.ListingBelow);
+        routes
+            .MapPost("/adoptions", AdoptValue.HandleAsync)
+            .WithName("adoptValue")
+            .WithTags(Tag)
+            .Needs(Scope.Write)
+            .Produces<AdoptionAnswer>(StatusCodes.Status201Created)
+            .Produces<AdoptionAnswer>()
+            .WithMetadata(Declared.Storing);
+        routes
+            .MapGet("/adoptions/{id}", ReadAdoptions.Get)
+            .WithName("getAdoption")
+            .WithTags(Tag)
+            .Needs(Scope.Read)
+            .Produces<AdoptionAnswer>()
+            .WithMetadata(Declared.Reading);
+        routes
+            .MapGet("/machines/{id}/values-in-force", ReadAdoptions.InForce)
+            .WithName("listValuesInForce")
+            .WithTags(Tag)
+            .Needs(Scope.Read)
+            .Produces<Page<ValueInForceAnswer>>(StatusCodes.Status200OK, PageFormats.Json, PageFormats.Csv, PageFormats.Ndjson)
+            .WithMetadata(Declared.ListingBelow);
     }
 }

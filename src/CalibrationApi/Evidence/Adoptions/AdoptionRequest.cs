@@ -14,7 +14,10 @@ namespace CalibrationApi.Evidence.Adoptions;
 /// <summary>A value that was typed into a controller: who, why, from which test or stated by hand.</summary>
 public sealed class AdoptionRequest : IStoredRequest
 {
-    /// <summary>The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default: the service makes one.</summary>
+    /// <summary>
+    /// The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default:
+    /// the service makes one.
+    /// </summary>
     [NewId]
     public string? Id { get; init; }
 
@@ -58,7 +61,10 @@ public sealed class AdoptionRequest : IStoredRequest
     [Needed, Text(500)]
     public string? Why { get; init; }
 
-    /// <summary>Why the number is right although something speaks against it: one answer for each code of the refusal, which names them all. Only after a request without it was refused; the record and every later answer show them.</summary>
+    /// <summary>
+    /// Why the number is right although something speaks against it: one answer for each code of the refusal, which names them all. Only
+    /// after a request without it was refused; the record and every later answer show them.
+    /// </summary>
     [Items(1, typeof(TypedValueCheck), nameof(TypedValueCheck.Codes))]
     public IReadOnlyList<Despite?>? Despite { get; init; }
 
@@ -79,8 +85,14 @@ public sealed class Despite
 {
     /// <summary>The code that the refusal gave.</summary>
     [KnownWords(
-        RefusalCode.TypedDecimalSlip, RefusalCode.TypedTwiceOrHalf, RefusalCode.TypedInOtherUnit,
-        RefusalCode.TypedOffTest, RefusalCode.TypedOffValueInForce, RefusalCode.TypedOffLastTest, RefusalCode.TypedMoreThanElementHolds)]
+        RefusalCode.TypedDecimalSlip,
+        RefusalCode.TypedTwiceOrHalf,
+        RefusalCode.TypedInOtherUnit,
+        RefusalCode.TypedOffTest,
+        RefusalCode.TypedOffValueInForce,
+        RefusalCode.TypedOffLastTest,
+        RefusalCode.TypedMoreThanElementHolds
+    )]
     [Needed, Word(typeof(TypedValueCheck), nameof(TypedValueCheck.Codes))]
     public string? Code { get; init; }
 

@@ -9,14 +9,29 @@ internal sealed class TypedNumberValidator : AbstractValidator<TypedNumber>
 {
     public TypedNumberValidator()
     {
-        RuleFor(typed => typed).Custom((typed, context) =>
-        {
-            if (string.IsNullOrEmpty(typed.Unit))
-                context.Report("", ErrorCode.UnitMissing, "A number without a unit cannot be used. Add the unit that the controller shows.");
-            else if (UnitTable.Ambiguous.TryGetValue(typed.Unit, out var meanings))
-                context.Report("", ErrorCode.UnitAmbiguous, $"This unit can mean more than one. Write which: {string.Join(", ", meanings)}.");
-            else if (UnitTable.Find(typed.Unit) is null)
-                context.Report("", ErrorCode.UnitUnknown, "This is not a unit known here. Use one of those that GET /v1/units lists.");
-        });
+        RuleFor(typed => typed)
+            .Custom(
+                (typed, context) =>
+                {
+                    if (string.IsNullOrEmpty(typed.Unit))
+                        context.Report(
+                            "",
+                            ErrorCode.UnitMissing,
+                            "A number without a unit cannot be used. Add the unit that the controller shows."
+                        );
+                    else if (UnitTable.Ambiguous.TryGetValue(typed.Unit, out var meanings))
+                        context.Report(
+                            "",
+                            ErrorCode.UnitAmbiguous,
+                            $"This unit can mean more than one. Write which: {string.Join(", ", meanings)}."
+                        );
+                    else if (UnitTable.Find(typed.Unit) is null)
+                        context.Report(
+                            "",
+                            ErrorCode.UnitUnknown,
+                            "This is not a unit known here. Use one of those that GET /v1/units lists."
+                        );
+                }
+            );
     }
 }

@@ -22,7 +22,12 @@ internal static class ReadAdoptions
 
     // The texts of a line; its quantities follow, each in a column for its unit.
     private static readonly string[] Columns =
-        [.. JsonSettings.Contract.GetTypeInfo(typeof(ValueInForceAnswer)).Properties.Where(property => property.PropertyType == typeof(string)).Select(property => property.Name)];
+    [
+        .. JsonSettings
+            .Contract.GetTypeInfo(typeof(ValueInForceAnswer))
+            .Properties.Where(property => property.PropertyType == typeof(string))
+            .Select(property => property.Name),
+    ];
 
     /// <summary>Reads an adoption.</summary>
     /// <remarks>As entered, with the mass per revolution that follows and with what came to light since.</remarks>
@@ -33,7 +38,15 @@ internal static class ReadAdoptions
     {
         using var connection = database.Open();
         return AdoptionStore.Find(connection, workspace, id) is { } adoption
-            ? new RecordResult(AdoptionBody.Write(connection, workspace, adoption, MachineTimeZone.Of(connection, workspace, adoption.Series.Machine), units))
+            ? new RecordResult(
+                AdoptionBody.Write(
+                    connection,
+                    workspace,
+                    adoption,
+                    MachineTimeZone.Of(connection, workspace, adoption.Series.Machine),
+                    units
+                )
+            )
             : Pages.NotFound();
     }
 
@@ -46,21 +59,44 @@ internal static class ReadAdoptions
     /// </remarks>
     /// <param name="id">Id of the machine.</param>
     /// <response code="200">The values in force.</response>
-    public static IResult InForce(string id, [AsParameters] ValuesInForceQuery query, HttpContext context, CalibrationDatabase database, Workspace workspace, Cursors cursors)
+    public static IResult InForce(
+        string id,
+        [AsParameters] ValuesInForceQuery query,
+        HttpContext context,
+        CalibrationDatabase database,
+        Workspace workspace,
+        Cursors cursors
+    )
     {
         var instant = EnteredInstant.Now;
         if (query.At is not null && !EnteredInstant.TryRead(query.At, out instant))
             return ProblemResult.Invalid([EnteredInstant.WrongParameter("at")]);
-        if (database.Read(connection => new RecordsReadOnce(connection, workspace).Find<MachineRequest>(RecordKind.Machines, id)) is not { } machine)
+        if (
+            database.Read(connection => new RecordsReadOnce(connection, workspace).Find<MachineRequest>(RecordKind.Machines, id))
+            is not { } machine
+        )
             return Pages.NotFound();
         var scope = string.Join('\0', workspace, "values in force", id, query.At, query.Meter, query.Element, query.Setting, query.Product);
-        return SimpleList.Of(query, context, cursors, scope, Columns, database, (connection, after, most) =>
-        {
-            var records = new RecordsReadOnce(connection, workspace);
-            return AdoptionStore.InForceOnMachine(connection, workspace, id, instant, query.Series, after.Length == 0 ? null : after, most)
-                .Select(adoption => (Node(AdoptionBody.InForce(records, adoption, machine.TimeZone ?? LocalDate.Utc, query.Units)), adoption.Id));
-        }, LongestPage);
+        return SimpleList.Of(
+            query,
+            context,
+            cursors,
+            scope,
+            Columns,
+            database,
+            (connection, after, most) =>
+            {
+                var records = new RecordsReadOnce(connection, workspace);
+                return AdoptionStore
+                    .InForceOnMachine(connection, workspace, id, instant, query.Series, after.Length == 0 ? null : after, most)
+                    .Select(adoption =>
+                        (Node(AdoptionBody.InForce(records, adoption, machine.TimeZone ?? LocalDate.Utc, query.Units)), adoption.Id)
+                    );
+            },
+            LongestPage
+        );
     }
 
-    private static JsonObject Node(ValueInForceAnswer value) => JsonSerializer.SerializeToNode(value, JsonSettings.Contract.GetTypeInfo(typeof(ValueInForceAnswer)))!.AsObject();
+    private static JsonObject Node(ValueInForceAnswer value) =>
+        JsonSerializer.SerializeToNode(value, JsonSettings.Contract.GetTypeInfo(typeof(ValueInForceAnswer)))!.AsObject();
 }

@@ -22,7 +22,9 @@ internal sealed record TestBehind(BasisRecord Test, JsonNode Measured, JsonNode?
 {
     /// <summary>Its conditions as entered.</summary>
     public Conditions? Conditions =>
-        Test.Conditions is { } entered ? (Conditions?)JsonSerializer.Deserialize(entered, JsonSettings.Contract.GetTypeInfo(typeof(Conditions))) : null;
+        Test.Conditions is { } entered
+            ? (Conditions?)JsonSerializer.Deserialize(entered, JsonSettings.Contract.GetTypeInfo(typeof(Conditions)))
+            : null;
 
     /// <summary>Reads it; null for a value stated by hand.</summary>
     public static TestBehind? Of(SqliteConnection connection, Workspace workspace, AdoptionRecord adoption) =>
@@ -31,7 +33,8 @@ internal sealed record TestBehind(BasisRecord Test, JsonNode Measured, JsonNode?
                 test,
                 JsonNode.Parse(test.Measured)!,
                 test.Enter is { } enter ? JsonNode.Parse(enter) : null,
-                Standing(connection, workspace, id))
+                Standing(connection, workspace, id)
+            )
             : null;
 
     /// <summary>What it measured, in the units of an answer.</summary>

@@ -10,15 +10,16 @@ namespace CalibrationApi.Evidence.Adoptions;
 internal sealed class TypedNumberReading(AdoptionRequest request, MeterOfMachine meter, BulkDensityQuantity? density)
 {
     /// <summary>The number with its unit, as it was typed.</summary>
-    public string InWords => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{request.TypedIn!.Value} {request.TypedIn.Unit}");
+    public string InWords =>
+        string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{request.TypedIn!.Value} {request.TypedIn.Unit}");
 
     /// <summary>kg per revolution; null with an error where it cannot be told.</summary>
-    public double? Read(List<ProblemError> errors) => PerRevolution(request.TypedIn!.Value!.Value, UnitTable.Get(request.TypedIn.Unit!), errors);
+    public double? Read(List<ProblemError> errors) =>
+        PerRevolution(request.TypedIn!.Value!.Value, UnitTable.Get(request.TypedIn.Unit!), errors);
 
     /// <summary>One step of the last digit of the controller, kg per revolution; 0 when its digits are not known.</summary>
-    public double Step() => meter.ControllerEntry is { } entry
-        ? PerRevolution(Math.Pow(10, -entry.Decimals!.Value), UnitTable.Get(entry.Unit!), []) ?? 0
-        : 0;
+    public double Step() =>
+        meter.ControllerEntry is { } entry ? PerRevolution(Math.Pow(10, -entry.Decimals!.Value), UnitTable.Get(entry.Unit!), []) ?? 0 : 0;
 
     private double? PerRevolution(double number, Unit unit, List<ProblemError> errors)
     {
@@ -28,19 +29,38 @@ internal sealed class TypedNumberReading(AdoptionRequest request, MeterOfMachine
         var form = Words.Read(meter.ControllerEntry?.Form, ControllerForm.MassPerRevolution);
         return form switch
         {
-            _ when unit.Dimension != ControllerEntry.DimensionOf(form) => Wrong("#/typedIn", ErrorCode.UnitWrongDimension, $"The controller of this meter takes its value as {Words.Of(form)}. Give the number in a unit of that form, or as a mass per revolution."),
+            _ when unit.Dimension != ControllerEntry.DimensionOf(form) => Wrong(
+                "#/typedIn",
+                ErrorCode.UnitWrongDimension,
+                $"The controller of this meter takes its value as {Words.Of(form)}. Give the number in a unit of that form, or as a mass per revolution."
+            ),
             ControllerForm.MassPerTenRevolutions => typed / 10,
             ControllerForm.MassPerPulse => typed * meter.PulsesPerRevolution!.Read().Count,
             ControllerForm.VolumePerRevolution when BulkDensityQuantity.Read(density) is { } known => typed * known.KilogramsPerCubicMetre,
-            ControllerForm.VolumePerRevolution => Wrong("#/product", ErrorCode.DensityMissing, "A volume per revolution takes the bulk density of the product or the lot. Add it to the record of one of them."),
+            ControllerForm.VolumePerRevolution => Wrong(
+                "#/product",
+                ErrorCode.DensityMissing,
+                "A volume per revolution takes the bulk density of the product or the lot. Add it to the record of one of them."
+            ),
             ControllerForm.MassPerTime when request.MeterSpeed is { } speed => typed / speed.Read().RevolutionsPerSecond,
-            ControllerForm.MassPerTime => Wrong("#/meterSpeed", ErrorCode.MemberMissing, "A mass per time takes the meter speed at which it applies. Add it."),
+            ControllerForm.MassPerTime => Wrong(
+                "#/meterSpeed",
+                ErrorCode.MemberMissing,
+                "A mass per time takes the meter speed at which it applies. Add it."
+            ),
             _ => typed,
         };
 
         double? Wrong(string pointer, string code, string detail)
         {
-            errors.Add(new ProblemError { Pointer = pointer, Code = code, Detail = detail });
+            errors.Add(
+                new ProblemError
+                {
+                    Pointer = pointer,
+                    Code = code,
+                    Detail = detail,
+                }
+            );
             return null;
         }
     }

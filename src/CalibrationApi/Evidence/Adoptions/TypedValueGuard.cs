@@ -16,7 +16,15 @@ namespace CalibrationApi.Evidence.Adoptions;
 internal static class TypedValueGuard
 {
     /// <summary>Null when the number may be adopted.</summary>
-    public static ProblemResult? Refuse(AdoptionRequest request, RecordsReadOnce records, Series series, TypedNumberReading typing, double value, CatchTestRecord? test, ElementContent? content)
+    public static ProblemResult? Refuse(
+        AdoptionRequest request,
+        RecordsReadOnce records,
+        Series series,
+        TypedNumberReading typing,
+        double value,
+        CatchTestRecord? test,
+        ElementContent? content
+    )
     {
         var typed = new TypedValue
         {
@@ -27,9 +35,20 @@ internal static class TypedValueGuard
             Content = content,
         };
         var objections = TypedValueCheck.ObjectionsTo(
-            TypedValueRecords.Surround(typed, records, series, request.Lot, EnteredInstant.Read(request.OccurredAt!), request.Supersedes?.Record));
+            TypedValueRecords.Surround(
+                typed,
+                records,
+                series,
+                request.Lot,
+                EnteredInstant.Read(request.OccurredAt!),
+                request.Supersedes?.Record
+            )
+        );
         var answered = request.Despite ?? [];
-        var errors = ProblemResult.Told([.. objections.Where(objection => answered.All(one => one!.Code != objection.Code))], Units(request));
+        var errors = ProblemResult.Told(
+            [.. objections.Where(objection => answered.All(one => one!.Code != objection.Code))],
+            Units(request)
+        );
         for (var i = 0; i < answered.Count; i++)
         {
             var code = answered[i]!.Code;
@@ -43,10 +62,17 @@ internal static class TypedValueGuard
     }
 
     private static ProblemError Needless(int position, string detail) =>
-        new() { Pointer = string.Create(CultureInfo.InvariantCulture, $"#/despite/{position}"), Code = ErrorCode.SettingsAtOdds, Detail = detail };
+        new()
+        {
+            Pointer = string.Create(CultureInfo.InvariantCulture, $"#/despite/{position}"),
+            Code = ErrorCode.SettingsAtOdds,
+            Detail = detail,
+        };
 
     private static DisplayUnits Units(AdoptionRequest request) =>
-        UnitTable.Find(request.TypedIn!.Unit!) is { Dimension: Dimension.MassPerRevolution } unit ? DisplayUnits.Metric.With(unit) : DisplayUnits.Metric;
+        UnitTable.Find(request.TypedIn!.Unit!) is { Dimension: Dimension.MassPerRevolution } unit
+            ? DisplayUnits.Metric.With(unit)
+            : DisplayUnits.Metric;
 
     private static TestBehindValue Read(CatchTestRecord test)
     {
@@ -57,7 +83,8 @@ internal static class TypedValueGuard
             new MassPerRevolution(Canonical(measured, "value")),
             Canonical(measured, "expandedUncertainty"),
             answer["enter"]?["resultingMassPerRevolution"] is { } enter ? new MassPerRevolution(Canonical(enter, "value")) : null,
-            kept is null ? null : new MassPerRevolution(Canonical(kept, "value")));
+            kept is null ? null : new MassPerRevolution(Canonical(kept, "value"))
+        );
     }
 
     /// <summary>A member of a stored quantity, canonical.</summary>

@@ -10,10 +10,26 @@ internal static class CatchTestEndpoints
 
     public static void MapCatchTests(this IEndpointRouteBuilder routes)
     {
-        routes.MapPost("/catch-tests", RecordCatchTest.HandleAsync).WithName("recordCatchTest").WithTags(Tag).Needs(Scope.Write)
-            .Produces<CatchTestRecordAnswer>(StatusCodes.Status201Created).Produces<CatchTestRecordAnswer>().WithMetadata(Declared.Storing);
-        routes.MapGet("/catch-tests/{id}", GetCatchTest.Handle).WithName("getCatchTest").WithTags(Tag).Needs(Scope.Read)
-            .Produces<CatchTestRecordAnswer>().WithMetadata(Declared.Reading);
-        routes.MapPost("/catch-tests/{id}/recomputations", RecomputeCatchTest.Handle).WithName("recomputeCatchTest").WithTags(Tag).Needs(Scope.Read).WithMetadata(Declared.ComputingFromRecord);
+        routes
+            .MapPost("/catch-tests", RecordCatchTest.HandleAsync)
+            .WithName("recordCatchTest")
+            .WithTags(Tag)
+            .Needs(Scope.Write)
+            .Produces<CatchTestRecordAnswer>(StatusCodes.Status201Created)
+            .Produces<CatchTestRecordAnswer>()
+            .WithMetadata(Declared.Storing);
+        routes
+            .MapGet("/catch-tests/{id}", GetCatchTest.Handle)
+            .WithName("getCatchTest")
+            .WithTags(Tag)
+            .Needs(Scope.Read)
+            .Produces<CatchTestRecordAnswer>()
+            .WithMetadata(Declared.Reading);
+        routes
+            .MapPost("/catch-tests/{id}/recomputations", RecomputeCatchTest.Handle)
+            .WithName("recomputeCatchTest")
+            .WithTags(Tag)
+            .Needs(Scope.Read)
+            .WithMetadata(Declared.ComputingFromRecord);
     }
 }

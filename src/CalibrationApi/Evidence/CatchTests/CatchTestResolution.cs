@@ -47,7 +47,11 @@ internal sealed record CatchTestResolution
 
     /// <summary>Resolves a request whose own members are valid.</summary>
     /// <returns>The resolution, or every error.</returns>
-    public static (CatchTestResolution? Resolution, IReadOnlyList<ProblemError> Errors) Of(SqliteConnection connection, Workspace workspace, RecordCatchTestRequest request)
+    public static (CatchTestResolution? Resolution, IReadOnlyList<ProblemError> Errors) Of(
+        SqliteConnection connection,
+        Workspace workspace,
+        RecordCatchTestRequest request
+    )
     {
         var records = new ReferredRecords(connection, workspace);
         var machine = records.Machine(request.Machine!, nameof(request.Machine));
@@ -70,15 +74,24 @@ internal sealed record CatchTestResolution
             Repeatability = request.Repeatability is null ? UsedRepeatability(past) : null,
             DayToDay = request.DayToDay is null ? UsedDayToDay(past, request, plan, findings) : null,
             ScaleCheck = UsedScaleCheck(connection, workspace, request.Scale!, scale!, occurredAt, findings),
-            ValueInForce = request.ValueInForce is null && request.StartValue is null ? UsedValue(connection, workspace, series, request, occurredAt, findings) : null,
+            ValueInForce =
+                request.ValueInForce is null && request.StartValue is null
+                    ? UsedValue(connection, workspace, series, request, occurredAt, findings)
+                    : null,
         };
         if (plan is not null)
             findings.AddRange(PlanDifferences.Of(plan, request));
         if (request.ValueInForce is { } stated)
-            findings.AddRange(TypedValueRecords.DoubtsAbout(stated, new RecordsReadOnce(connection, workspace), series, request.Lot, occurredAt));
-        var last = request.ValueInForce is null && request.StartValue is null && used.ValueInForce is null
-            ? LastMeasured.Of(connection, workspace, series, occurredAt, request.Supersedes?.Record) : null;
-        var lotBehind = used.ValueInForce is { } adopted ? AdoptionStore.Find(connection, workspace, adopted.Adoption)?.Lot : last?.Record.Lot;
+            findings.AddRange(
+                TypedValueRecords.DoubtsAbout(stated, new RecordsReadOnce(connection, workspace), series, request.Lot, occurredAt)
+            );
+        var last =
+            request.ValueInForce is null && request.StartValue is null && used.ValueInForce is null
+                ? LastMeasured.Of(connection, workspace, series, occurredAt, request.Supersedes?.Record)
+                : null;
+        var lotBehind = used.ValueInForce is { } adopted
+            ? AdoptionStore.Find(connection, workspace, adopted.Adoption)?.Lot
+            : last?.Record.Lot;
         if (last is not null)
         {
             var day = (request.DayToDay ?? used.DayToDay?.Value)?.Canonical() ?? CatchTestLimits.DefaultDayToDay;
@@ -88,20 +101,48 @@ internal sealed record CatchTestResolution
                 findings.Add(otherLot);
         }
 
-        var question = Join(request, machine!, meter!, element!, product!, lot, scale!, plan, used,
-            (used.ValueInForce?.Value ?? used.StartValue?.Value) is { } onRecord ? PredictedForLot.Of(connection, workspace, onRecord, lotBehind, request.Lot, lot) : null);
+        var question = Join(
+            request,
+            machine!,
+            meter!,
+            element!,
+            product!,
+            lot,
+            scale!,
+            plan,
+            used,
+            (used.ValueInForce?.Value ?? used.StartValue?.Value) is { } onRecord
+                ? PredictedForLot.Of(connection, workspace, onRecord, lotBehind, request.Lot, lot)
+                : null
+        );
         if (question.TargetRate is null && plan is not null)
             question.TargetRate = PlannedRate(connection, workspace, plan, request);
-        Surround(question, container, MistakeContextRecords.Of(
-            connection, workspace, request, series, meter!, question.Product!.BulkDensity, question.ValueInForce ?? question.StartValue, lotBehind, occurredAt));
-        return (new CatchTestResolution
-        {
-            Question = question,
-            Series = series,
-            TimeZone = machine!.TimeZone ?? LocalDate.Utc,
-            Used = used,
-            Findings = findings,
-        }, []);
+        Surround(
+            question,
+            container,
+            MistakeContextRecords.Of(
+                connection,
+                workspace,
+                request,
+                series,
+                meter!,
+                question.Product!.BulkDensity,
+                question.ValueInForce ?? question.StartValue,
+                lotBehind,
+                occurredAt
+            )
+        );
+        return (
+            new CatchTestResolution
+            {
+                Question = question,
+                Series = series,
+                TimeZone = machine!.TimeZone ?? LocalDate.Utc,
+                Used = used,
+                Findings = findings,
+            },
+            []
+        );
     }
 
     /// <summary>The same beside the stored test that bears it out, where there is one. Its question has to be valid.</summary>
@@ -109,11 +150,22 @@ internal sealed record CatchTestResolution
     {
         var at = EnteredInstant.Read(request.OccurredAt!);
         // What the change is counted from cannot bear it out.
-        var since = Used.StartValue is { } start ? EnteredInstant.Read(start.OccurredAt) : AdoptionStore.InForce(connection, workspace, Series, at)?.OccurredAt;
-        if (Question.EarlierTest is not null || EarlierTestRecords.Of(connection, workspace, Question, request, Series, since, at) is not { } earlier)
+        var since = Used.StartValue is { } start
+            ? EnteredInstant.Read(start.OccurredAt)
+            : AdoptionStore.InForce(connection, workspace, Series, at)?.OccurredAt;
+        if (
+            Question.EarlierTest is not null
+            || EarlierTestRecords.Of(connection, workspace, Question, request, Series, since, at) is not { } earlier
+        )
             return this;
         Question.EarlierTest = earlier;
-        return this with { Used = Used with { EarlierTest = new UsedEarlierTest { Test = earlier.Test!, OccurredAt = earlier.OccurredAt! } } };
+        return this with
+        {
+            Used = Used with
+            {
+                EarlierTest = new UsedEarlierTest { Test = earlier.Test!, OccurredAt = earlier.OccurredAt! },
+            },
+        };
     }
 
     private static PlanRequest? Plan(ReferredRecords records, string id, string machine)
@@ -126,7 +178,17 @@ internal sealed record CatchTestResolution
     }
 
     private static CatchTestRequest Join(
-        RecordCatchTestRequest data, MachineRequest machine, MeterOfMachine meter, ElementOfMachine element, ProductRequest product, LotRequest? lot, ScaleRequest scale, PlanRequest? plan, UsedHistory used, PredictedValueOfTest? predicted)
+        RecordCatchTestRequest data,
+        MachineRequest machine,
+        MeterOfMachine meter,
+        ElementOfMachine element,
+        ProductRequest product,
+        LotRequest? lot,
+        ScaleRequest scale,
+        PlanRequest? plan,
+        UsedHistory used,
+        PredictedValueOfTest? predicted
+    )
     {
         var planned = plan?.Meters?.FirstOrDefault(one => one!.Meter == data.Meter && one.Product == data.Product);
         return new CatchTestRequest
@@ -141,7 +203,9 @@ internal sealed record CatchTestResolution
             IndicatedMassResolution = data.IndicatedMassResolution,
             CaughtPoints = data.CaughtPoints,
             ValueInForce = data.ValueInForce ?? used.ValueInForce?.Value,
-            StartValue = data.StartValue ?? used.StartValue?.Value ?? (data.ValueInForce is null && used.ValueInForce is null ? StartValueOf(plan, data) : null),
+            StartValue = data.StartValue
+                ?? used.StartValue?.Value
+                ?? (data.ValueInForce is null && used.ValueInForce is null ? StartValueOf(plan, data) : null),
             TargetRate = data.TargetRate ?? planned?.TargetRate,
             Area = data.Area ?? plan?.Area,
             Catches = data.Catches,
@@ -158,7 +222,13 @@ internal sealed record CatchTestResolution
             CatchPoints = data.CatchPoints ?? data.CaughtPoints?.Caught ?? meter.Outlets,
             RuledOutMistakes = data.RuledOutMistakes,
             Meter = NameOf(machine, meter),
-            Product = new ProductOfTest { Name = product.Name, Material = product.Material, BulkDensity = lot?.BulkDensity ?? product.BulkDensity, Price = product.Price },
+            Product = new ProductOfTest
+            {
+                Name = product.Name,
+                Material = product.Material,
+                BulkDensity = lot?.BulkDensity ?? product.BulkDensity,
+                Price = product.Price,
+            },
             Scale = new ScaleOfTest
             {
                 Division = scale.Division,
@@ -166,11 +236,23 @@ internal sealed record CatchTestResolution
                 VerificationInterval = scale.VerificationInterval,
                 StatedAccuracy = scale.StatedAccuracy,
                 Capacity = scale.Capacity,
-                KnownError = used.ScaleCheck is { } check ? new KnownScaleErrorOfTest { Error = check.Error, StandardUncertainty = check.StandardUncertainty, CheckFailed = check.Failed } : null,
+                KnownError = used.ScaleCheck is { } check
+                    ? new KnownScaleErrorOfTest
+                    {
+                        Error = check.Error,
+                        StandardUncertainty = check.StandardUncertainty,
+                        CheckFailed = check.Failed,
+                    }
+                    : null,
             },
             CounterResolution = meter.CounterResolution,
             FittedElement = element.DisplacementPerRevolution is { } displacement
-                ? new FittedElement { Name = element.Name, Kind = element.Kind, DisplacementPerRevolution = displacement }
+                ? new FittedElement
+                {
+                    Name = element.Name,
+                    Kind = element.Kind,
+                    DisplacementPerRevolution = displacement,
+                }
                 : null,
             Conditions = data.Conditions,
             SowingConditions = plan?.SowingConditions,
@@ -182,20 +264,34 @@ internal sealed record CatchTestResolution
     }
 
     // A rate that follows from the stand or the nutrients of the plan; null when it cannot be told.
-    private static MassPerAreaQuantity? PlannedRate(SqliteConnection connection, Workspace workspace, PlanRequest plan, RecordCatchTestRequest data)
+    private static MassPerAreaQuantity? PlannedRate(
+        SqliteConnection connection,
+        Workspace workspace,
+        PlanRequest plan,
+        RecordCatchTestRequest data
+    )
     {
         // A test beside the plan has no rate in it; the records behind the plan need not be read.
         if (!plan.Meters!.Any(one => one!.Meter == data.Meter && one.Product == data.Product))
             return null;
         var field = PlannedField.Read(plan, new ReferredRecords(connection, workspace), ElementsRead.None);
-        var (place, rate) = FieldRates.Of(FieldSetUpMapping.ToEngine(field)).Meters.Index()
+        var (place, rate) = FieldRates
+            .Of(FieldSetUpMapping.ToEngine(field))
+            .Meters.Index()
             .FirstOrDefault(one => one.Item.Meter.Position == data.Meter && one.Item.Meter.Product.Key == data.Product);
         return rate is { IsOn: true } ? new FieldSetUpUnits(field, choice: null).Stated(rate, place) : null;
     }
 
     // A predicted value holds for the element and setting that it was planned with.
-    private static ReferenceOfTest? StartValueOf(PlanRequest? plan, RecordCatchTestRequest data) => plan?.Meters?.FirstOrDefault(one =>
-        one!.Meter == data.Meter && one.Product == data.Product && one.Element == data.Element && (one.Setting ?? "") == (data.Setting ?? ""))?.StartValue;
+    private static ReferenceOfTest? StartValueOf(PlanRequest? plan, RecordCatchTestRequest data) =>
+        plan
+            ?.Meters?.FirstOrDefault(one =>
+                one!.Meter == data.Meter
+                && one.Product == data.Product
+                && one.Element == data.Element
+                && (one.Setting ?? "") == (data.Setting ?? "")
+            )
+            ?.StartValue;
 
     private static void Surround(CatchTestRequest question, ContainerRequest? container, MistakeContextRecords records)
     {
@@ -212,51 +308,86 @@ internal sealed record CatchTestResolution
         return whole.EnumerateRunes().Count() <= Rules.LongestName ? whole : meter.Position!;
     }
 
-    private static PastTest[] PastTests(SqliteConnection connection, Workspace workspace, Series series, DateTimeOffset before, string? corrected) =>
-        [.. CatchTestStore.OfSeries(connection, workspace, series, before, MostPastTests)
-            .Where(test => test.Id != corrected)
-            .Select(test => new PastTest(test.Value, test.Random, test.Lot, test.Values, test.Variances))];
+    private static PastTest[] PastTests(
+        SqliteConnection connection,
+        Workspace workspace,
+        Series series,
+        DateTimeOffset before,
+        string? corrected
+    ) =>
+        [
+            .. CatchTestStore
+                .OfSeries(connection, workspace, series, before, MostPastTests)
+                .Where(test => test.Id != corrected)
+                .Select(test => new PastTest(test.Value, test.Random, test.Lot, test.Values, test.Variances)),
+        ];
 
-    private static UsedRepeatability? UsedRepeatability(PastTest[] past) => RepeatabilityFromHistory.Of(past) is { } prior
-        ? new UsedRepeatability
-        {
-            // Evidence is kept whatever the history says, so what it says stays inside what a question may state.
-            Value = AnswerUnits.Percent(Math.Min(prior.Relative, CatchTestData.MostRepeatability / 100)),
-            DegreesOfFreedom = prior.DegreesOfFreedom,
-            Tests = past.Count(test => test.Values.Count > 1),
-            Catches = past.Where(test => test.Values.Count > 1).Sum(test => test.Values.Count),
-        }
-        : null;
+    private static UsedRepeatability? UsedRepeatability(PastTest[] past) =>
+        RepeatabilityFromHistory.Of(past) is { } prior
+            ? new UsedRepeatability
+            {
+                // Evidence is kept whatever the history says, so what it says stays inside what a question may state.
+                Value = AnswerUnits.Percent(Math.Min(prior.Relative, CatchTestData.MostRepeatability / 100)),
+                DegreesOfFreedom = prior.DegreesOfFreedom,
+                Tests = past.Count(test => test.Values.Count > 1),
+                Catches = past.Where(test => test.Values.Count > 1).Sum(test => test.Values.Count),
+            }
+            : null;
 
     // The store gives the newest test first; neighbours are what counts, so the direction does not matter.
     private static UsedDayToDay? UsedDayToDay(PastTest[] past, RecordCatchTestRequest request, PlanRequest? plan, List<Finding> findings)
     {
         if (DayToDayFromHistory.Of(past) is not { } day)
             return null;
-        var limits = CatchTestMapping.ReadLimits(request) with { WantedPrecision = (request.WantedPrecision ?? plan?.WantedPrecision)?.Canonical() };
+        var limits = CatchTestMapping.ReadLimits(request) with
+        {
+            WantedPrecision = (request.WantedPrecision ?? plan?.WantedPrecision)?.Canonical(),
+        };
         var most = CatchTestSettings.LargestDayToDay(limits);
         if (day > most && most > 0)
         {
             // Evidence is kept whatever the history says: a test is not refused because the meter is unsteady.
-            findings.Add(Finding.Warning(FindingCode.VariesFromDayToDay, $"From test to test this meter has varied by {new Ratio(day):F1}; {new Ratio(most):F1} was counted, the most that a tolerance of {new Ratio(limits.Tolerance ?? CatchTestLimits.DefaultTolerance):0.##} leaves room for. Find out what differs from day to day, for example the tank level, and test again soon."));
+            findings.Add(
+                Finding.Warning(
+                    FindingCode.VariesFromDayToDay,
+                    $"From test to test this meter has varied by {new Ratio(day):F1}; {new Ratio(most):F1} was counted, the most that a tolerance of {new Ratio(limits.Tolerance ?? CatchTestLimits.DefaultTolerance):0.##} leaves room for. Find out what differs from day to day, for example the tank level, and test again soon."
+                )
+            );
             day = most;
         }
 
         return new UsedDayToDay { Value = AnswerUnits.Percent(Math.Min(day, CatchTestData.MostDayToDay / 100)), Tests = past.Length };
     }
 
-    private static UsedScaleCheck? UsedScaleCheck(SqliteConnection connection, Workspace workspace, string scaleId, ScaleRequest scale, DateTimeOffset at, List<Finding> findings)
+    private static UsedScaleCheck? UsedScaleCheck(
+        SqliteConnection connection,
+        Workspace workspace,
+        string scaleId,
+        ScaleRequest scale,
+        DateTimeOffset at,
+        List<Finding> findings
+    )
     {
         var days = scale.DaysBetweenChecks ?? ScaleRequest.UsualDaysBetweenChecks;
         if (ScaleCheckStore.LastBefore(connection, workspace, scaleId, at) is not { } check)
         {
-            findings.Add(Finding.Note(FindingCode.ScaleCheckOverdue, $"This scale had not been checked against known masses before the test. A check finds its error, which is then corrected."));
+            findings.Add(
+                Finding.Note(
+                    FindingCode.ScaleCheckOverdue,
+                    $"This scale had not been checked against known masses before the test. A check finds its error, which is then corrected."
+                )
+            );
             return null;
         }
 
         var age = (at - check.OccurredAt).TotalDays;
         if (age > days)
-            findings.Add(Finding.Warning(FindingCode.ScaleCheckOverdue, $"The last check of this scale was {age:F0} days before the test; after {days} days it is overdue."));
+            findings.Add(
+                Finding.Warning(
+                    FindingCode.ScaleCheckOverdue,
+                    $"The last check of this scale was {age:F0} days before the test; after {days} days it is overdue."
+                )
+            );
         return new UsedScaleCheck
         {
             Check = check.Id,
@@ -267,19 +398,36 @@ internal sealed record CatchTestResolution
         };
     }
 
-    private static UsedValueInForce? UsedValue(SqliteConnection connection, Workspace workspace, Series series, RecordCatchTestRequest request, DateTimeOffset at, List<Finding> findings)
+    private static UsedValueInForce? UsedValue(
+        SqliteConnection connection,
+        Workspace workspace,
+        Series series,
+        RecordCatchTestRequest request,
+        DateTimeOffset at,
+        List<Finding> findings
+    )
     {
         if (AdoptionStore.InForce(connection, workspace, series, at) is not { } adoption)
             return null;
         var basis = adoption.Test is { } id ? CatchTestStore.Find(connection, workspace, id) : null;
         if (request.Lot != adoption.Lot)
-            findings.Add(Finding.Note(FindingCode.OtherLot, adoption.Lot is null || request.Lot is null
-                ? (FormattableString)$"The lot is named for only one of this test and the value in force: a change may come from another lot and not from the meter."
-                : $"The value in force was adopted with another lot: a change may come from the product and not from the meter."));
+            findings.Add(
+                Finding.Note(
+                    FindingCode.OtherLot,
+                    adoption.Lot is null || request.Lot is null
+                        ? (FormattableString)
+                            $"The lot is named for only one of this test and the value in force: a change may come from another lot and not from the meter."
+                        : $"The value in force was adopted with another lot: a change may come from the product and not from the meter."
+                )
+            );
         var isSuperseded = basis is not null && SupersessionStore.Find(connection, workspace, RecordCatchTest.Kind, basis.Id) is not null;
         if (isSuperseded)
-            findings.Add(Finding.Warning(FindingCode.BasisSuperseded, $"The value in force rests on a test that has since been superseded."));
-        var unit = UnitTable.Find(adoption.EnteredUnit) is { Dimension: Dimension.MassPerRevolution } entered ? entered : UnitTable.Get("kg/rev");
+            findings.Add(
+                Finding.Warning(FindingCode.BasisSuperseded, $"The value in force rests on a test that has since been superseded.")
+            );
+        var unit = UnitTable.Find(adoption.EnteredUnit) is { Dimension: Dimension.MassPerRevolution } entered
+            ? entered
+            : UnitTable.Get("kg/rev");
         return new UsedValueInForce
         {
             Adoption = adoption.Id,
@@ -291,24 +439,38 @@ internal sealed record CatchTestResolution
                 // A test that turned out wrong says nothing of how well the number is known.
                 RelativeUncertainty = basis is null || isSuperseded ? null : AnswerUnits.Percent(basis.Random),
                 ScaleErrorFoundLater = basis is null ? null : FoundLater(connection, workspace, basis, at),
-                FromAnotherScale = basis is null ? null : basis.Scale != request.Scale || CheckedBetween(connection, workspace, request.Scale!, basis.OccurredAt, at),
+                FromAnotherScale = basis is null
+                    ? null
+                    : basis.Scale != request.Scale || CheckedBetween(connection, workspace, request.Scale!, basis.OccurredAt, at),
             },
         };
     }
 
     // Beyond what was corrected when the test behind the value was made.
-    private static KnownScaleErrorOfTest? FoundLater(SqliteConnection connection, Workspace workspace, CatchTestRecord basis, DateTimeOffset until)
+    private static KnownScaleErrorOfTest? FoundLater(
+        SqliteConnection connection,
+        Workspace workspace,
+        CatchTestRecord basis,
+        DateTimeOffset until
+    )
     {
         if (ScaleCheckStore.FirstAfter(connection, workspace, basis.Scale, basis.OccurredAt) is not { } check || check.OccurredAt > until)
             return null;
         var corrected = ScaleCheckStore.LastBefore(connection, workspace, basis.Scale, basis.OccurredAt)?.Error ?? 0;
         return new KnownScaleErrorOfTest
         {
-            Error = AnswerUnits.Percent(Math.Clamp((1 + check.Error) / (1 + corrected) - 1, -KnownScaleErrorOfTest.Most / 100, KnownScaleErrorOfTest.Most / 100)),
+            Error = AnswerUnits.Percent(
+                Math.Clamp((1 + check.Error) / (1 + corrected) - 1, -KnownScaleErrorOfTest.Most / 100, KnownScaleErrorOfTest.Most / 100)
+            ),
             StandardUncertainty = AnswerUnits.Percent(Math.Min(check.Uncertainty, KnownScaleErrorOfTest.Most / 100)),
         };
     }
 
-    private static bool CheckedBetween(SqliteConnection connection, Workspace workspace, string scale, DateTimeOffset from, DateTimeOffset until) =>
-        ScaleCheckStore.FirstAfter(connection, workspace, scale, from) is { } check && check.OccurredAt <= until;
+    private static bool CheckedBetween(
+        SqliteConnection connection,
+        Workspace workspace,
+        string scale,
+        DateTimeOffset from,
+        DateTimeOffset until
+    ) => ScaleCheckStore.FirstAfter(connection, workspace, scale, from) is { } check && check.OccurredAt <= until;
 }

@@ -25,24 +25,38 @@ internal static class EarlierTestRecords
     /// <param name="since">When the value in force was adopted; null when none is.</param>
     /// <param name="at">When the test was made.</param>
     public static EarlierTestOfTest? Of(
-        SqliteConnection connection, Workspace workspace, CatchTestRequest question, RecordCatchTestRequest request, Series series, DateTimeOffset? since, DateTimeOffset at)
+        SqliteConnection connection,
+        Workspace workspace,
+        CatchTestRequest question,
+        RecordCatchTestRequest request,
+        Series series,
+        DateTimeOffset? since,
+        DateTimeOffset at
+    )
     {
         if (question.ValueInForce is null && question.StartValue is null && question.FittedElement is null)
             return null;
         var test = CatchTestMapping.ToEngine(question);
-        var found = CatchTestStore.Between(connection, workspace, series, request.Lot, since, at, MostTests)
+        var found = CatchTestStore
+            .Between(connection, workspace, series, request.Lot, since, at, MostTests)
             .Where(one => one.Id != request.Supersedes?.Record)
             .Select(one => (Record: one, Test: LastMeasured.Resolved(one)))
             .Where(one => !AreTheSameCatches(one.Test, test))
-            .Select(one => CatchTestEvaluation.Evaluate(one.Test) is { Result: { } result }
-                ? EarlierTest.Of(result) with
-                {
-                    Name = one.Record.Id,
-                    OccurredAt = EnteredInstant.Write(one.Record.OccurredAt),
-                    FromAnotherScale = one.Record.Scale != request.Scale
-                        || (ScaleCheckStore.FirstAfter(connection, workspace, request.Scale!, one.Record.OccurredAt) is { } check && check.OccurredAt <= at),
-                }
-                : null)
+            .Select(one =>
+                CatchTestEvaluation.Evaluate(one.Test) is { Result: { } result }
+                    ? EarlierTest.Of(result) with
+                    {
+                        Name = one.Record.Id,
+                        OccurredAt = EnteredInstant.Write(one.Record.OccurredAt),
+                        FromAnotherScale =
+                            one.Record.Scale != request.Scale
+                            || (
+                                ScaleCheckStore.FirstAfter(connection, workspace, request.Scale!, one.Record.OccurredAt) is { } check
+                                && check.OccurredAt <= at
+                            ),
+                    }
+                    : null
+            )
             .OfType<EarlierTest>()
             .ToArray();
         return EarlierTestSearch.Of(test, found) is { } chosen ? Write(chosen, question) : null;

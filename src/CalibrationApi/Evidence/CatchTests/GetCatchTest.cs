@@ -16,7 +16,10 @@ namespace CalibrationApi.Evidence.CatchTests;
 internal static class GetCatchTest
 {
     /// <summary>Reads a stored catch test.</summary>
-    /// <remarks>As entered, as asked and as answered then, with what came to light since. Quantities come in other units on request; sentences stay as written.</remarks>
+    /// <remarks>
+    /// As entered, as asked and as answered then, with what came to light since. Quantities come in other units on request; sentences stay
+    /// as written.
+    /// </remarks>
     /// <param name="id">Id of the test.</param>
     /// <param name="units">Units of the answer; as-asked keeps those of the question.</param>
     /// <response code="200">The test.</response>
@@ -34,10 +37,12 @@ internal static class GetCatchTest
         return new StoredAnswer(StatusCodes.Status200OK, $"/v1/catch-tests/{test.Id}", RecordResult.Tag(body), body);
     }
 
-    private static byte[] Body(SqliteConnection connection, Workspace workspace, CatchTestRecord test, string? units) => CatchTestRecordBody.Write(
-        test,
-        MachineTimeZone.Of(connection, workspace, test.Series.Machine),
-        SupersessionStore.Find(connection, workspace, RecordCatchTest.Kind, test.Id),
-        CatchTestRecordBody.SinceThen(connection, workspace, test),
-        QuantityConversion.For(units));
+    private static byte[] Body(SqliteConnection connection, Workspace workspace, CatchTestRecord test, string? units) =>
+        CatchTestRecordBody.Write(
+            test,
+            MachineTimeZone.Of(connection, workspace, test.Series.Machine),
+            SupersessionStore.Find(connection, workspace, RecordCatchTest.Kind, test.Id),
+            CatchTestRecordBody.SinceThen(connection, workspace, test),
+            QuantityConversion.For(units)
+        );
 }

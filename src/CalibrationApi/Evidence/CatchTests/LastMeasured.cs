@@ -17,13 +17,26 @@ internal sealed record LastMeasured(CatchTestRecord Record, MassPerRevolutionEst
     private const int MostTests = 10;
 
     /// <summary>The newest test before an instant that stands and lacks nothing but precision; null when there is none.</summary>
-    public static LastMeasured? Of(SqliteConnection connection, Workspace workspace, Series series, DateTimeOffset before, string? except = null) =>
-        CatchTestStore.Newest(connection, workspace, series, before, MostTests)
+    public static LastMeasured? Of(
+        SqliteConnection connection,
+        Workspace workspace,
+        Series series,
+        DateTimeOffset before,
+        string? except = null
+    ) =>
+        CatchTestStore
+            .Newest(connection, workspace, series, before, MostTests)
             .Where(record => record.Id != except)
-            .Select(record => CatchTestEvaluation.Evaluate(Resolved(record)).Result is { IsMeasure: true } result ? new LastMeasured(record, result.Estimate) : null)
+            .Select(record =>
+                CatchTestEvaluation.Evaluate(Resolved(record)).Result is { IsMeasure: true } result
+                    ? new LastMeasured(record, result.Estimate)
+                    : null
+            )
             .FirstOrDefault(measured => measured is not null);
 
     /// <summary>The complete question of a stored test.</summary>
     public static CatchTest Resolved(CatchTestRecord record) =>
-        CatchTestMapping.ToEngine((CatchTestRequest)JsonSerializer.Deserialize(record.Resolved, JsonSettings.Contract.GetTypeInfo(typeof(CatchTestRequest)))!);
+        CatchTestMapping.ToEngine(
+            (CatchTestRequest)JsonSerializer.Deserialize(record.Resolved, JsonSettings.Contract.GetTypeInfo(typeof(CatchTestRequest)))!
+        );
 }

@@ -16,7 +16,9 @@ using Microsoft.Data.Sqlite;
 
 namespace CalibrationApi.Evidence.CatchTests;
 
-/// <summary>What the records say around a stored test: other containers, elements and products that may have been mistaken for the ones named.</summary>
+/// <summary>
+/// What the records say around a stored test: other containers, elements and products that may have been mistaken for the ones named.
+/// </summary>
 internal sealed record MistakeContextRecords
 {
     private const int MostOthers = CatchTestData.MostOthers;
@@ -37,10 +39,20 @@ internal sealed record MistakeContextRecords
     /// <param name="meter">Its meter.</param>
     /// <param name="density">Bulk density of the product or its lot.</param>
     /// <param name="compared">The value that the test is compared with; null when there is none.</param>
-    /// <param name="lotBehind">Id of the lot that the value on record was found with; null when a stated value is compared with, or no lot was named.</param>
+    /// <param name="lotBehind">Id of the lot that the value on record was found with; null when a stated value is compared with, or no lot
+    /// was named.</param>
     /// <param name="at">When the test was made.</param>
     public static MistakeContextRecords Of(
-        SqliteConnection connection, Workspace workspace, RecordCatchTestRequest request, Series series, MeterOfMachine meter, BulkDensityQuantity? density, ReferenceOfTest? compared, string? lotBehind, DateTimeOffset at)
+        SqliteConnection connection,
+        Workspace workspace,
+        RecordCatchTestRequest request,
+        Series series,
+        MeterOfMachine meter,
+        BulkDensityQuantity? density,
+        ReferenceOfTest? compared,
+        string? lotBehind,
+        DateTimeOffset at
+    )
     {
         var inForce = AdoptionStore.InForceOnMachine(connection, workspace, series.Machine, at);
         return new MistakeContextRecords
@@ -54,35 +66,66 @@ internal sealed record MistakeContextRecords
     }
 
     private static IEnumerable<OtherContainerOfTest> Containers(SqliteConnection connection, Workspace workspace, string? own) =>
-        new DescribedRecordStore(RecordKind.Containers).List(connection, workspace, "", MostOthers + 1, withRetired: false)
+        new DescribedRecordStore(RecordKind.Containers)
+            .List(connection, workspace, "", MostOthers + 1, withRetired: false)
             .Where(record => record.Id != own)
-            .Select(record => (ContainerRequest)JsonSerializer.Deserialize(record.Body, JsonSettings.Contract.GetTypeInfo(typeof(ContainerRequest)))!)
+            .Select(record =>
+                (ContainerRequest)JsonSerializer.Deserialize(record.Body, JsonSettings.Contract.GetTypeInfo(typeof(ContainerRequest)))!
+            )
             .Select(container => new OtherContainerOfTest { Name = container.Name, Tare = container.Tare });
 
     // What is in force for another element or setting of this meter; otherwise the displacement says what to expect.
-    private static IEnumerable<OtherDeliveryOfTest> Elements(Series series, MeterOfMachine meter, IReadOnlyList<AdoptionRecord> inForce, ReferenceOfTest compared)
+    private static IEnumerable<OtherDeliveryOfTest> Elements(
+        Series series,
+        MeterOfMachine meter,
+        IReadOnlyList<AdoptionRecord> inForce,
+        ReferenceOfTest compared
+    )
     {
         var known = inForce
-            .Where(one => one.Series.Meter == series.Meter && one.Series.Product == series.Product && (one.Series.Element != series.Element || one.Series.Setting != series.Setting))
+            .Where(one =>
+                one.Series.Meter == series.Meter
+                && one.Series.Product == series.Product
+                && (one.Series.Element != series.Element || one.Series.Setting != series.Setting)
+            )
             .ToArray();
         foreach (var one in known)
-            yield return Delivery(one.Series.Setting.Length == 0 ? one.Series.Element : $"{one.Series.Element}, {one.Series.Setting}", one.Value, compared);
+            yield return Delivery(
+                one.Series.Setting.Length == 0 ? one.Series.Element : $"{one.Series.Element}, {one.Series.Setting}",
+                one.Value,
+                compared
+            );
         var own = meter.Elements!.First(one => one!.Name == series.Element)!.DisplacementPerRevolution?.Canonical();
         foreach (var element in meter.Elements!)
         {
-            if (element!.Name != series.Element && known.All(one => one.Series.Element != element.Name) && own is { } ours && element.DisplacementPerRevolution?.Canonical() is { } theirs)
+            if (
+                element!.Name != series.Element
+                && known.All(one => one.Series.Element != element.Name)
+                && own is { } ours
+                && element.DisplacementPerRevolution?.Canonical() is { } theirs
+            )
                 yield return Delivery(element.Name!, compared.Canonical() * theirs / ours, compared);
         }
     }
 
     // What is in force for another product on this meter and element; otherwise its bulk density says what to expect.
-    private static IEnumerable<OtherDeliveryOfTest> Products(SqliteConnection connection, Workspace workspace, Series series, BulkDensityQuantity? density, IReadOnlyList<AdoptionRecord> inForce, ReferenceOfTest? compared)
+    private static IEnumerable<OtherDeliveryOfTest> Products(
+        SqliteConnection connection,
+        Workspace workspace,
+        Series series,
+        BulkDensityQuantity? density,
+        IReadOnlyList<AdoptionRecord> inForce,
+        ReferenceOfTest? compared
+    )
     {
-        foreach (var product in inForce.Select(one => one.Series.Product).Where(product => product != series.Product).Distinct().Take(MostOthers))
+        foreach (
+            var product in inForce.Select(one => one.Series.Product).Where(product => product != series.Product).Distinct().Take(MostOthers)
+        )
         {
             if (new DescribedRecordStore(RecordKind.Products).Find(connection, workspace, product) is not { } record)
                 continue;
-            var described = (ProductRequest)JsonSerializer.Deserialize(record.Body, JsonSettings.Contract.GetTypeInfo(typeof(ProductRequest)))!;
+            var described = (ProductRequest)
+                JsonSerializer.Deserialize(record.Body, JsonSettings.Contract.GetTypeInfo(typeof(ProductRequest)))!;
             if (inForce.FirstOrDefault(one => one.Series == series with { Product = product }) is { } known)
             {
                 var delivery = Delivery(record.Name, known.Value, compared);
@@ -106,7 +149,15 @@ internal sealed record MistakeContextRecords
     {
         var unit = UnitTable.Get(compared?.Unit ?? "kg/rev");
         var shown = name.EnumerateRunes().Count() <= Rules.LongestName ? name : null;
-        return new OtherDeliveryOfTest { Name = shown, MassPerRevolution = new MassPerRevolutionQuantity { Value = AnswerUnits.Shown(unit.FromCanonical(kilogramsPerRevolution)), Unit = unit.Symbol } };
+        return new OtherDeliveryOfTest
+        {
+            Name = shown,
+            MassPerRevolution = new MassPerRevolutionQuantity
+            {
+                Value = AnswerUnits.Shown(unit.FromCanonical(kilogramsPerRevolution)),
+                Unit = unit.Symbol,
+            },
+        };
     }
 
     private static T[]? NullIfNone<T>(IEnumerable<T> items) => items.Take(MostOthers).ToArray() is { Length: > 0 } some ? some : null;

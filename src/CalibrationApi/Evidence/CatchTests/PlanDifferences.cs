@@ -11,7 +11,10 @@ internal static class PlanDifferences
         var planned = plan.Meters!.Where(one => one!.Meter == test.Meter).OfType<MeterOfFieldPlan>().ToArray();
         if (planned.Length == 0)
         {
-            yield return Finding.Warning(FindingCode.DiffersFromPlan, $"The plan has nothing for the meter {test.Meter!}. Check which meter was tested, and which plan it belongs to.");
+            yield return Finding.Warning(
+                FindingCode.DiffersFromPlan,
+                $"The plan has nothing for the meter {test.Meter!}. Check which meter was tested, and which plan it belongs to."
+            );
             yield break;
         }
 
@@ -24,7 +27,10 @@ internal static class PlanDifferences
             .. meter.Lot is null ? [] : Other("lot", meter.Lot, test.Lot),
         ];
         if (others.Length > 0)
-            yield return Finding.Warning(FindingCode.DiffersFromPlan, $"The plan has another {string.Join(" and another ", others)} for this meter. Check which was tested: a value found with one does not hold for another.");
+            yield return Finding.Warning(
+                FindingCode.DiffersFromPlan,
+                $"The plan has another {string.Join(" and another ", others)} for this meter. Check which was tested: a value found with one does not hold for another."
+            );
     }
 
     private static string[] Other(string what, string? planned, string? tested) => planned == tested ? [] : [what];

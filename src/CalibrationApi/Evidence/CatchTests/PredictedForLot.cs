@@ -21,18 +21,33 @@ internal static class PredictedForLot
     /// <param name="lotOfValue">Id of the lot that it was found with; null when none was named.</param>
     /// <param name="lotOfTest">Id of the lot at hand.</param>
     /// <param name="after">That lot.</param>
-    public static PredictedValueOfTest? Of(SqliteConnection connection, Workspace workspace, ReferenceOfTest value, string? lotOfValue, string? lotOfTest, LotRequest? after)
+    public static PredictedValueOfTest? Of(
+        SqliteConnection connection,
+        Workspace workspace,
+        ReferenceOfTest value,
+        string? lotOfValue,
+        string? lotOfTest,
+        LotRequest? after
+    )
     {
-        if (after?.BulkDensity is not { } now || lotOfValue is not { } lotBefore || lotBefore == lotOfTest
-            || LotOf(connection, workspace, lotBefore) is not { BulkDensity: { } earlier } before)
+        if (
+            after?.BulkDensity is not { } now
+            || lotOfValue is not { } lotBefore
+            || lotBefore == lotOfTest
+            || LotOf(connection, workspace, lotBefore) is not { BulkDensity: { } earlier } before
+        )
             return null;
-        var prediction = NewLotEvaluation.Evaluate(new NewLotQuestion
-        {
-            ValueInForce = value.Read(),
-            ValueUncertainty = value.RelativeUncertainty?.Canonical(),
-            Before = new SeedLot { Density = earlier.Read(), Treatment = before.Treatment },
-            After = new SeedLot { Density = now.Read(), Treatment = after.Treatment },
-        }).Prediction;
+        var prediction = NewLotEvaluation
+            .Evaluate(
+                new NewLotQuestion
+                {
+                    ValueInForce = value.Read(),
+                    ValueUncertainty = value.RelativeUncertainty?.Canonical(),
+                    Before = new SeedLot { Density = earlier.Read(), Treatment = before.Treatment },
+                    After = new SeedLot { Density = now.Read(), Treatment = after.Treatment },
+                }
+            )
+            .Prediction;
         return new PredictedValueOfTest
         {
             Value = AnswerUnits.Shown(UnitTable.Get(value.Unit!).FromCanonical(prediction.Value.KilogramsPerRevolution)),

@@ -16,15 +16,22 @@ namespace CalibrationApi.Evidence.CatchTests;
 internal static class RecomputeCatchTest
 {
     /// <summary>Evaluates a stored catch test again and says whether anything differs.</summary>
-    /// <remarks>The stored question goes through the engine as it is now; every value is compared with the stored answer. Nothing is changed.</remarks>
+    /// <remarks>
+    /// The stored question goes through the engine as it is now; every value is compared with the stored answer. Nothing is changed.
+    /// </remarks>
     /// <param name="id">Id of the test.</param>
     /// <response code="200">Equal, or what differs.</response>
-    public static Results<JsonAnswer<RecomputationAnswer>, ProblemResult> Handle(string id, CalibrationDatabase database, Workspace workspace)
+    public static Results<JsonAnswer<RecomputationAnswer>, ProblemResult> Handle(
+        string id,
+        CalibrationDatabase database,
+        Workspace workspace
+    )
     {
         using var connection = database.Open();
         if (CatchTestStore.Find(connection, workspace, id) is not { } test)
             return Pages.NotFound();
-        var question = (CatchTestRequest)JsonSerializer.Deserialize(test.Resolved, JsonSettings.Contract.GetTypeInfo(typeof(CatchTestRequest)))!;
+        var question = (CatchTestRequest)
+            JsonSerializer.Deserialize(test.Resolved, JsonSettings.Contract.GetTypeInfo(typeof(CatchTestRequest)))!;
         var units = CatchTestMapping.UnitsFor(question, null);
         var outcome = CatchTestEvaluation.Evaluate(CatchTestMapping.ToEngine(question));
         if (!outcome.IsAnswered)
@@ -32,23 +39,37 @@ internal static class RecomputeCatchTest
         var answer = CatchTestMapping.ToAnswer(question, outcome.Result, units);
         var now = JsonNode.Parse(JsonSerializer.Serialize(answer, JsonSettings.Contract.GetTypeInfo(typeof(CatchTestAnswer))));
         DifferenceAnswer[] differences = [.. Differences("#", JsonNode.Parse(test.Answer), now)];
-        return JsonAnswer.Of(new RecomputationAnswer
-        {
-            Equal = differences.Length == 0,
-            EngineVersionThen = test.EngineVersion,
-            EngineVersionNow = EngineVersion.Current,
-            Differences = differences,
-        });
+        return JsonAnswer.Of(
+            new RecomputationAnswer
+            {
+                Equal = differences.Length == 0,
+                EngineVersionThen = test.EngineVersion,
+                EngineVersionNow = EngineVersion.Current,
+                Differences = differences,
+            }
+        );
     }
 
     private static IEnumerable<DifferenceAnswer> Differences(string pointer, JsonNode? stored, JsonNode? now)
     {
         if (stored is JsonObject then && now is JsonObject here)
-            return then.Select(member => member.Key).Union(here.Select(member => member.Key)).SelectMany(name => Differences($"{pointer}/{name}", then[name], here[name]));
+            return then.Select(member => member.Key)
+                .Union(here.Select(member => member.Key))
+                .SelectMany(name => Differences($"{pointer}/{name}", then[name], here[name]));
         if (stored is JsonArray before && now is JsonArray after)
-            return Enumerable.Range(0, Math.Max(before.Count, after.Count)).SelectMany(i => Differences($"{pointer}/{i}", before.ElementAtOrDefault(i), after.ElementAtOrDefault(i)));
+            return Enumerable
+                .Range(0, Math.Max(before.Count, after.Count))
+                .SelectMany(i => Differences($"{pointer}/{i}", before.ElementAtOrDefault(i), after.ElementAtOrDefault(i)));
         return JsonNode.DeepEquals(stored, now)
             ? []
-            : [new DifferenceAnswer { Pointer = pointer, Stored = stored?.ToJsonString(JsonSettings.Writing), Recomputed = now?.ToJsonString(JsonSettings.Writing) }];
+            :
+            [
+                new DifferenceAnswer
+                {
+                    Pointer = pointer,
+                    Stored = stored?.ToJsonString(JsonSettings.Writing),
+                    Recomputed = now?.ToJsonString(JsonSettings.Writing),
+                },
+            ];
     }
 }

@@ -33,7 +33,13 @@ internal static class RecordCatchTest
     /// <response code="200">The record that this id already had, from an equal request.</response>
     /// <response code="201">The stored test.</response>
     public static async Task<IResult> HandleAsync(
-        JsonBody<RecordCatchTestRequest> body, HttpContext context, CalibrationDatabase database, Workspace workspace, TimeProvider clock, IValidator<CatchTestRequest> questions)
+        JsonBody<RecordCatchTestRequest> body,
+        HttpContext context,
+        CalibrationDatabase database,
+        Workspace workspace,
+        TimeProvider clock,
+        IValidator<CatchTestRequest> questions
+    )
     {
         var request = body.Value;
         var storing = new StoringRequest(context);
@@ -76,17 +82,27 @@ internal static class RecordCatchTest
         // Written here, beside others, and not where everybody queues.
         var usual = CatchTestRecordBody.Write(record, resolution.TimeZone, null, [], null);
         var isBasisKnown = resolution.Findings.Any(finding => finding.Code == FindingCode.BasisSuperseded);
-        return await storing.RunAsync(body.Fingerprint, connection => Store(connection, workspace, request.Id, record, history, request.Supersedes, () =>
-        {
-            var sinceThen = CatchTestRecordBody.SinceThen(connection, workspace, record, resolution.Used, isBasisKnown);
-            return sinceThen.Count == 0 ? usual : CatchTestRecordBody.Write(record, resolution.TimeZone, null, sinceThen, null);
-        }));
+        return await storing.RunAsync(body.Fingerprint, connection =>
+            Store(connection, workspace, request.Id, record, history, request.Supersedes, () =>
+            {
+                var sinceThen = CatchTestRecordBody.SinceThen(connection, workspace, record, resolution.Used, isBasisKnown);
+                return sinceThen.Count == 0 ? usual : CatchTestRecordBody.Write(record, resolution.TimeZone, null, sinceThen, null);
+            })
+        );
     }
 
     private static (CatchTestResolution? Resolution, IResult? Answered) Resolve(
-        SqliteConnection connection, Workspace workspace, StoringRequest storing, JsonBody<RecordCatchTestRequest> body, IValidator<CatchTestRequest> questions)
+        SqliteConnection connection,
+        Workspace workspace,
+        StoringRequest storing,
+        JsonBody<RecordCatchTestRequest> body,
+        IValidator<CatchTestRequest> questions
+    )
     {
-        if (storing.Earlier(connection, body.Fingerprint, () => Earlier(connection, workspace, body.Value.Id, body.Fingerprint)) is { } earlier)
+        if (
+            storing.Earlier(connection, body.Fingerprint, () => Earlier(connection, workspace, body.Value.Id, body.Fingerprint)) is
+            { } earlier
+        )
             return (null, earlier);
         var (resolution, errors) = CatchTestResolution.Of(connection, workspace, body.Value);
         if (resolution is null)
@@ -99,65 +115,108 @@ internal static class RecordCatchTest
     }
 
     // What only a record can give is told at the member that names the record.
-    private static ProblemError AtItsRecord(ProblemError error) => error.Pointer switch
-    {
-        "#/pulsesPerRevolution" or "#/meterRevolutionsPerTurn" => new ProblemError { Pointer = "#/meter", Code = error.Code, Detail = error.Detail + " They belong to the meter in the record of the machine." },
-        "#/product/bulkDensity" => new ProblemError { Pointer = "#/product", Code = error.Code, Detail = error.Detail + " It belongs to the record of the product or of the lot." },
-        _ => error,
-    };
+    private static ProblemError AtItsRecord(ProblemError error) =>
+        error.Pointer switch
+        {
+            "#/pulsesPerRevolution" or "#/meterRevolutionsPerTurn" => new ProblemError
+            {
+                Pointer = "#/meter",
+                Code = error.Code,
+                Detail = error.Detail + " They belong to the meter in the record of the machine.",
+            },
+            "#/product/bulkDensity" => new ProblemError
+            {
+                Pointer = "#/product",
+                Code = error.Code,
+                Detail = error.Detail + " It belongs to the record of the product or of the lot.",
+            },
+            _ => error,
+        };
 
     private static StoreOutcome? Earlier(SqliteConnection connection, Workspace workspace, string? id, string fingerprint)
     {
         if (id is null || CatchTestStore.Find(connection, workspace, id) is not { } earlier)
             return null;
-        return earlier.Fingerprint == fingerprint ? StoreOutcome.Replayed(GetCatchTest.Stored(connection, workspace, earlier)) : Correction.IdTaken();
+        return earlier.Fingerprint == fingerprint
+            ? StoreOutcome.Replayed(GetCatchTest.Stored(connection, workspace, earlier))
+            : Correction.IdTaken();
     }
 
-    private static StoreOutcome Store(SqliteConnection connection, Workspace workspace, string? ownId, CatchTestRecord record, HistoryEntry history, Supersedes? supersedes, Func<byte[]> write)
+    private static StoreOutcome Store(
+        SqliteConnection connection,
+        Workspace workspace,
+        string? ownId,
+        CatchTestRecord record,
+        HistoryEntry history,
+        Supersedes? supersedes,
+        Func<byte[]> write
+    )
     {
         if (Earlier(connection, workspace, ownId, record.Fingerprint) is { } earlier)
             return earlier;
-        if (supersedes is not null && Correction.Supersede(connection, workspace, Kind, supersedes, record.Id, record.ReceivedAt, id => CatchTestStore.Find(connection, workspace, id) is not null) is { } problem)
+        if (
+            supersedes is not null
+            && Correction.Supersede(connection, workspace, Kind, supersedes, record.Id, record.ReceivedAt, id =>
+                CatchTestStore.Find(connection, workspace, id) is not null
+            )
+                is { } problem
+        )
             return problem;
         CatchTestStore.Insert(connection, workspace, record);
         HistoryStore.Append(connection, workspace, history);
         var body = write();
-        return StoreOutcome.Stored(new StoredAnswer(StatusCodes.Status201Created, $"/v1/catch-tests/{record.Id}", RecordResult.Tag(body), body));
+        return StoreOutcome.Stored(
+            new StoredAnswer(StatusCodes.Status201Created, $"/v1/catch-tests/{record.Id}", RecordResult.Tag(body), body)
+        );
     }
 
     private static CatchRow[] Rows(CatchTestRequest question, CatchTest test, CatchTestResult result) =>
-    [
-        .. result.Catches.Select((one, i) =>
-        {
-            var entered = question.Catches![i]!;
-            var unit = Engine.Quantities.UnitTable.Get((entered.Net ?? entered.Gross)!.Unit!);
-            return new CatchRow(
-                one.ExcludedBecause is null, unit.FromCanonical(one.Net.Kilograms), unit.Symbol, one.Net.Kilograms, one.Revolutions.Count,
-                one.MassPerRevolution.KilogramsPerRevolution, CatchVariance.Of(test, test.Catches[i]));
-        }),
-    ];
+        [
+            .. result.Catches.Select(
+                (one, i) =>
+                {
+                    var entered = question.Catches![i]!;
+                    var unit = Engine.Quantities.UnitTable.Get((entered.Net ?? entered.Gross)!.Unit!);
+                    return new CatchRow(
+                        one.ExcludedBecause is null,
+                        unit.FromCanonical(one.Net.Kilograms),
+                        unit.Symbol,
+                        one.Net.Kilograms,
+                        one.Revolutions.Count,
+                        one.MassPerRevolution.KilogramsPerRevolution,
+                        CatchVariance.Of(test, test.Catches[i])
+                    );
+                }
+            ),
+        ];
 
-    private static HistoryEntry Entry(RecordCatchTestRequest request, CatchTestRecord record, CatchTestResult result, CatchTestAnswer answer) => new()
-    {
-        Kind = Kind,
-        Record = record.Id,
-        Machine = record.Series.Machine,
-        Meter = record.Series.Meter,
-        Element = record.Series.Element,
-        Setting = request.Setting,
-        Product = record.Series.Product,
-        Lot = record.Lot,
-        Scale = record.Scale,
-        Plan = record.Plan,
-        Verdict = record.Verdict,
-        Value = record.Value,
-        Expanded = result.Estimate.Value.ExpandedUncertainty,
-        Change = result.Change?.Delta.Value,
-        EnteredUnit = answer.MassPerRevolution.Unit,
-        RecordedBy = request.RecordedBy,
-        OccurredAt = record.OccurredAt,
-        ReceivedAt = record.ReceivedAt,
-        Supersedes = request.Supersedes?.Record,
-        Reason = request.Supersedes?.Reason,
-    };
+    private static HistoryEntry Entry(
+        RecordCatchTestRequest request,
+        CatchTestRecord record,
+        CatchTestResult result,
+        CatchTestAnswer answer
+    ) =>
+        new()
+        {
+            Kind = Kind,
+            Record = record.Id,
+            Machine = record.Series.Machine,
+            Meter = record.Series.Meter,
+            Element = record.Series.Element,
+            Setting = request.Setting,
+            Product = record.Series.Product,
+            Lot = record.Lot,
+            Scale = record.Scale,
+            Plan = record.Plan,
+            Verdict = record.Verdict,
+            Value = record.Value,
+            Expanded = result.Estimate.Value.ExpandedUncertainty,
+            Change = result.Change?.Delta.Value,
+            EnteredUnit = answer.MassPerRevolution.Unit,
+            RecordedBy = request.RecordedBy,
+            OccurredAt = record.OccurredAt,
+            ReceivedAt = record.ReceivedAt,
+            Supersedes = request.Supersedes?.Record,
+            Reason = request.Supersedes?.Reason,
+        };
 }

@@ -9,18 +9,33 @@ using CalibrationApi.Plumbing.Validation;
 namespace CalibrationApi.Evidence.CatchTests;
 
 /// <summary>A catch test to be kept as evidence. What is known of machine, product and scale comes from their records.</summary>
-[TakenFrom(nameof(ValueInForce), "Default the value adopted for this meter, element, setting and product, where there is one and no startValue is given.")]
-[TakenFrom(nameof(EarlierTest), "Default the stored test of the same meter, element, setting, product and lot since the value in force was adopted, not superseded, that bears this one out.")]
+[TakenFrom(
+    nameof(ValueInForce),
+    "Default the value adopted for this meter, element, setting and product, where there is one and no startValue is given."
+)]
+[TakenFrom(
+    nameof(EarlierTest),
+    "Default the stored test of the same meter, element, setting, product and lot since the value in force was adopted, not superseded, that bears this one out."
+)]
 [TakenFrom(nameof(CatchPoints), "Default the points caught, or the outlets of the meter.")]
 [TakenFrom(nameof(TargetRate), "Default that of the plan named.")]
 [TakenFrom(nameof(Area), "Default that of the plan named.")]
 [TakenFrom(nameof(WantedPrecision), "Default that of the plan named; without one:")]
-[TakenFrom(nameof(Repeatability), "Default from the catches of earlier tests of this meter, element, setting and product, once there are enough; before that as said above.")]
+[TakenFrom(
+    nameof(Repeatability),
+    "Default from the catches of earlier tests of this meter, element, setting and product, once there are enough; before that as said above."
+)]
 [TakenFrom(nameof(RepeatabilityDegreesOfFreedom), "With a repeatability from earlier tests the default is theirs.")]
-[TakenFrom(nameof(DayToDay), "Default from the earlier tests of this meter, element, setting and product, once there are five; before that:")]
+[TakenFrom(
+    nameof(DayToDay),
+    "Default from the earlier tests of this meter, element, setting and product, once there are five; before that:"
+)]
 public sealed class RecordCatchTestRequest : CatchTestData, IStoredRequest
 {
-    /// <summary>The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default: the service makes one.</summary>
+    /// <summary>
+    /// The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default:
+    /// the service makes one.
+    /// </summary>
     [NewId]
     public string? Id { get; init; }
 

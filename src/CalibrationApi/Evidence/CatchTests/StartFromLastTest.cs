@@ -23,7 +23,14 @@ internal static class StartFromLastTest
     /// <param name="dayToDay">Standard deviation between days, relative.</param>
     /// <param name="isPredictedForLot">The densities of both lots say what another lot changes.</param>
     public static UsedStartValue Of(
-        SqliteConnection connection, Workspace workspace, LastMeasured last, RecordCatchTestRequest request, DateTimeOffset at, double dayToDay, bool isPredictedForLot)
+        SqliteConnection connection,
+        Workspace workspace,
+        LastMeasured last,
+        RecordCatchTestRequest request,
+        DateTimeOffset at,
+        double dayToDay,
+        bool isPredictedForLot
+    )
     {
         var unit = UnitTable.Get(JsonNode.Parse(last.Record.Answer)!["massPerRevolution"]!["unit"]!.GetValue<string>());
         var anotherLot = last.Record.Lot != request.Lot && !isPredictedForLot ? PredictedValue.DefaultUncertainty : 0;
@@ -36,19 +43,32 @@ internal static class StartFromLastTest
             {
                 Value = AnswerUnits.Shown(unit.FromCanonical(last.Estimate.Value.Value)),
                 Unit = unit.Symbol,
-                RelativeUncertainty = AnswerUnits.Percent(Math.Sqrt(last.Estimate.VarianceWithoutSpan + dayToDay * dayToDay + anotherLot * anotherLot)),
-                FromAnotherScale = last.Record.Scale != request.Scale
-                    || (ScaleCheckStore.FirstAfter(connection, workspace, request.Scale!, last.Record.OccurredAt) is { } check && check.OccurredAt <= at),
+                RelativeUncertainty = AnswerUnits.Percent(
+                    Math.Sqrt(last.Estimate.VarianceWithoutSpan + dayToDay * dayToDay + anotherLot * anotherLot)
+                ),
+                FromAnotherScale =
+                    last.Record.Scale != request.Scale
+                    || (
+                        ScaleCheckStore.FirstAfter(connection, workspace, request.Scale!, last.Record.OccurredAt) is { } check
+                        && check.OccurredAt <= at
+                    ),
                 MeasuredAt = occurredAt,
             },
         };
     }
 
     /// <summary>What is worth saying about its lot; null for the same one.</summary>
-    public static Finding? OtherLot(LastMeasured last, RecordCatchTestRequest request, bool isPredictedForLot) => last.Record.Lot == request.Lot ? null
-        : Finding.Note(FindingCode.OtherLot, last.Record.Lot is null || request.Lot is null
-            ? (FormattableString)$"The lot is named for only one of this test and the last one: a change may come from another lot and not from the meter. {Allowed}"
-            : $"The last test was made with another lot: a change may come from the product and not from the meter.{(isPredictedForLot ? $"" : (FormattableString)$" {Allowed}")}");
+    public static Finding? OtherLot(LastMeasured last, RecordCatchTestRequest request, bool isPredictedForLot) =>
+        last.Record.Lot == request.Lot
+            ? null
+            : Finding.Note(
+                FindingCode.OtherLot,
+                last.Record.Lot is null || request.Lot is null
+                    ? (FormattableString)
+                        $"The lot is named for only one of this test and the last one: a change may come from another lot and not from the meter. {Allowed}"
+                    : $"The last test was made with another lot: a change may come from the product and not from the meter.{(isPredictedForLot ? $"" : (FormattableString)$" {Allowed}")}"
+            );
 
-    private static FormattableString Allowed => $"{new Ratio(PredictedValue.DefaultUncertainty):0.##} were allowed for that; judgement, no published source.";
+    private static FormattableString Allowed =>
+        $"{new Ratio(PredictedValue.DefaultUncertainty):0.##} were allowed for that; judgement, no published source.";
 }

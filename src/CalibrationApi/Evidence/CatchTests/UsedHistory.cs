@@ -21,7 +21,9 @@ public sealed record UsedHistory
     /// <summary>The last test of the series, which the test was compared with because nothing had been adopted.</summary>
     public UsedStartValue? StartValue { get; init; }
 
-    /// <summary>The stored test of another set-up that was put beside this one; the evaluation says under secondTest whether it bears this one out.</summary>
+    /// <summary>
+    /// The stored test of another set-up that was put beside this one; the evaluation says under secondTest whether it bears this one out.
+    /// </summary>
     public UsedEarlierTest? EarlierTest { get; init; }
 }
 

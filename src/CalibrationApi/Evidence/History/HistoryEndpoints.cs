@@ -23,9 +23,24 @@ internal static class HistoryEndpoints
     private static void Map(IEndpointRouteBuilder routes, string path, string? kind, string name, string tag, string summary)
     {
         var list = new ListHistory(kind);
-        routes.MapGet(path, ([AsParameters] HistoryQuery query, HttpContext context, CalibrationDatabase database, Workspace workspace, Cursors cursors) => list.Handle(query, context, database, workspace, cursors))
-            .WithName(name).WithTags(tag).Needs(Scope.Read).WithSummary(summary)
-            .WithDescription("By the time when it happened, page by page; follow the next link, which stays true while others add records. Superseded records stay in the list and say what took their place. As JSON, CSV or NDJSON by the Accept header.")
+        routes
+            .MapGet(
+                path,
+                (
+                    [AsParameters] HistoryQuery query,
+                    HttpContext context,
+                    CalibrationDatabase database,
+                    Workspace workspace,
+                    Cursors cursors
+                ) => list.Handle(query, context, database, workspace, cursors)
+            )
+            .WithName(name)
+            .WithTags(tag)
+            .Needs(Scope.Read)
+            .WithSummary(summary)
+            .WithDescription(
+                "By the time when it happened, page by page; follow the next link, which stays true while others add records. Superseded records stay in the list and say what took their place. As JSON, CSV or NDJSON by the Accept header."
+            )
             .Produces<Page<HistoryItem>>(StatusCodes.Status200OK, PageFormats.Json, PageFormats.Csv, PageFormats.Ndjson)
             .WithMetadata(Declared.Listing);
     }

@@ -68,7 +68,9 @@ public sealed class HistoryItem
     /// <summary>Why it was adopted, or why it supersedes another.</summary>
     public string? Reason { get; init; }
 
-    /// <summary>Code of what spoke against an adopted number when it was typed in, several separated by semicolons; absent when nothing did.</summary>
+    /// <summary>
+    /// Code of what spoke against an adopted number when it was typed in, several separated by semicolons; absent when nothing did.
+    /// </summary>
     public string? DespiteCode { get; init; }
 
     /// <summary>Why the number was adopted all the same: one reason for each code, in the same order.</summary>

@@ -93,7 +93,14 @@ internal sealed class HistoryQuery : RecordPageQuery
     private static string? Word(string name, string? word, string[] words, List<ProblemError> errors)
     {
         if (word is not null && !words.Contains(word))
-            errors.Add(new ProblemError { Parameter = name, Code = ErrorCode.WordUnknown, Detail = $"Use one of: {string.Join(", ", words)}." });
+            errors.Add(
+                new ProblemError
+                {
+                    Parameter = name,
+                    Code = ErrorCode.WordUnknown,
+                    Detail = $"Use one of: {string.Join(", ", words)}.",
+                }
+            );
         return word;
     }
 }

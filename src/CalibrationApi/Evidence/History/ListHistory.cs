@@ -19,7 +19,12 @@ internal sealed class ListHistory(string? kind)
 {
     // The texts of a line; its quantities follow, each in a column for its unit.
     private static readonly string[] Columns =
-        [.. JsonSettings.Contract.GetTypeInfo(typeof(HistoryItem)).Properties.Where(property => property.PropertyType == typeof(string)).Select(property => property.Name)];
+    [
+        .. JsonSettings
+            .Contract.GetTypeInfo(typeof(HistoryItem))
+            .Properties.Where(property => property.PropertyType == typeof(string))
+            .Select(property => property.Name),
+    ];
 
     public IResult Handle(HistoryQuery query, HttpContext context, CalibrationDatabase database, Workspace workspace, Cursors cursors)
     {
@@ -39,8 +44,14 @@ internal sealed class ListHistory(string? kind)
 
         var connection = database.Open();
         var zones = new Dictionary<string, string>(StringComparer.Ordinal);
-        var items = HistoryStore.List(connection, workspace, filter, after, most + 1)
-            .Select(line => (Item(line.Entry, query.Units, Zone(database, workspace, zones, line.Entry.Machine)), $"{line.Position.OccurredAt}|{line.Position.Sequence}"));
+        var items = HistoryStore
+            .List(connection, workspace, filter, after, most + 1)
+            .Select(line =>
+                (
+                    Item(line.Entry, query.Units, Zone(database, workspace, zones, line.Entry.Machine)),
+                    $"{line.Position.OccurredAt}|{line.Position.Sequence}"
+                )
+            );
         return new PageResult(format, items, most, position => cursors.Make(scope, position), Columns, connection);
     }
 
@@ -64,12 +75,15 @@ internal sealed class ListHistory(string? kind)
             Scale = entry.Scale,
             Plan = entry.Plan,
             Verdict = entry.Verdict,
-            MassPerRevolution = isScaleCheck || entry.Value is not { } value ? null : new HistoryValue
-            {
-                Value = AnswerUnits.Shown(unit.FromCanonical(value)),
-                Unit = unit.Symbol,
-                ExpandedUncertainty = entry.Expanded is { } expanded ? AnswerUnits.Shown(unit.FromCanonical(expanded)) : null,
-            },
+            MassPerRevolution =
+                isScaleCheck || entry.Value is not { } value
+                    ? null
+                    : new HistoryValue
+                    {
+                        Value = AnswerUnits.Shown(unit.FromCanonical(value)),
+                        Unit = unit.Symbol,
+                        ExpandedUncertainty = entry.Expanded is { } expanded ? AnswerUnits.Shown(unit.FromCanonical(expanded)) : null,
+                    },
             Change = entry.Change is { } change ? AnswerUnits.Percent(change) : null,
             ScaleError = isScaleCheck && entry.Value is { } error ? AnswerUnits.Percent(error) : null,
             RecordedBy = entry.RecordedBy,

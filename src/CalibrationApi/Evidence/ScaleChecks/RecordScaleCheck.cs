@@ -41,7 +41,13 @@ internal static class RecordScaleCheck
     /// <param name="body">The readings of known masses.</param>
     /// <response code="200">The record that this id already had, from an equal request.</response>
     /// <response code="201">The stored check.</response>
-    public static async Task<IResult> HandleAsync(JsonBody<ScaleCheckRequest> body, HttpContext context, CalibrationDatabase database, Workspace workspace, TimeProvider clock)
+    public static async Task<IResult> HandleAsync(
+        JsonBody<ScaleCheckRequest> body,
+        HttpContext context,
+        CalibrationDatabase database,
+        Workspace workspace,
+        TimeProvider clock
+    )
     {
         var request = body.Value;
         var storing = new StoringRequest(context);
@@ -52,10 +58,26 @@ internal static class RecordScaleCheck
         if (records.Scale(request.Scale!, nameof(request.Scale)) is not { } scale || records.Errors.Count > 0)
             return ProblemResult.Invalid(records.Errors);
 
-        var result = ScaleCheckEvaluation.Evaluate(Scale(scale), [.. request.Readings!.Select(one =>
-            new KnownMassReading(one!.Known!.Read(), one.Indicated!.Read(), MassQuantity.Read(one.KnownUncertainty) ?? new Mass(0)))]);
+        var result = ScaleCheckEvaluation.Evaluate(
+            Scale(scale),
+            [
+                .. request.Readings!.Select(one => new KnownMassReading(
+                    one!.Known!.Read(),
+                    one.Indicated!.Read(),
+                    MassQuantity.Read(one.KnownUncertainty) ?? new Mass(0)
+                )),
+            ]
+        );
         if (result.StandardUncertainty > MostUncertainty)
-            return ProblemResult.Invalid([new ProblemError { Pointer = "#/readings", Code = ErrorCode.NumberOutOfRange, Detail = "These readings leave the error of the scale uncertain by more than 20 %. Weigh heavier masses, or masses that are known better." }]);
+            return ProblemResult.Invalid([
+                new ProblemError
+                {
+                    Pointer = "#/readings",
+                    Code = ErrorCode.NumberOutOfRange,
+                    Detail =
+                        "These readings leave the error of the scale uncertain by more than 20 %. Weigh heavier masses, or masses that are known better.",
+                },
+            ]);
         var units = AnswerUnits.For(null, Quantity.UnitOf(request.Readings![0]!.Known));
         var record = new ScaleCheckRecord
         {
@@ -90,30 +112,41 @@ internal static class RecordScaleCheck
     {
         if (id is null || ScaleCheckStore.Find(connection, workspace, id) is not { } earlier)
             return null;
-        return earlier.Fingerprint == fingerprint ? StoreOutcome.Replayed(Answer(connection, workspace, earlier, StatusCodes.Status200OK)) : Correction.IdTaken();
+        return earlier.Fingerprint == fingerprint
+            ? StoreOutcome.Replayed(Answer(connection, workspace, earlier, StatusCodes.Status200OK))
+            : Correction.IdTaken();
     }
 
     private static StoreOutcome Store(SqliteConnection connection, Workspace workspace, ScaleCheckRecord record, ScaleCheckRequest request)
     {
         if (Earlier(connection, workspace, record.Id, record.Fingerprint) is { } earlier)
             return earlier;
-        if (request.Supersedes is { } supersedes
-            && Correction.Supersede(connection, workspace, Kind, supersedes, record.Id, record.ReceivedAt, id => ScaleCheckStore.Find(connection, workspace, id) is not null) is { } problem)
+        if (
+            request.Supersedes is { } supersedes
+            && Correction.Supersede(connection, workspace, Kind, supersedes, record.Id, record.ReceivedAt, id =>
+                ScaleCheckStore.Find(connection, workspace, id) is not null
+            )
+                is { } problem
+        )
             return problem;
         ScaleCheckStore.Insert(connection, workspace, record);
-        HistoryStore.Append(connection, workspace, new HistoryEntry
-        {
-            Kind = Kind,
-            Record = record.Id,
-            Scale = record.Scale,
-            Verdict = record.Passed ? "passed" : "failed",
-            Value = record.Error,
-            RecordedBy = request.RecordedBy,
-            OccurredAt = record.OccurredAt,
-            ReceivedAt = record.ReceivedAt,
-            Supersedes = request.Supersedes?.Record,
-            Reason = request.Supersedes?.Reason,
-        });
+        HistoryStore.Append(
+            connection,
+            workspace,
+            new HistoryEntry
+            {
+                Kind = Kind,
+                Record = record.Id,
+                Scale = record.Scale,
+                Verdict = record.Passed ? "passed" : "failed",
+                Value = record.Error,
+                RecordedBy = request.RecordedBy,
+                OccurredAt = record.OccurredAt,
+                ReceivedAt = record.ReceivedAt,
+                Supersedes = request.Supersedes?.Record,
+                Reason = request.Supersedes?.Reason,
+            }
+        );
         return StoreOutcome.Stored(Answer(connection, workspace, record, StatusCodes.Status201Created));
     }
 
@@ -123,22 +156,27 @@ internal static class RecordScaleCheck
         return new StoredAnswer(status, $"/v1/scale-checks/{check.Id}", RecordResult.Tag(body), body);
     }
 
-    private static Scale Scale(ScaleRequest scale) => ScaleMapping.Read(new ScaleOfTest
-    {
-        Division = scale.Division,
-        AccuracyClass = scale.AccuracyClass,
-        VerificationInterval = scale.VerificationInterval,
-        StatedAccuracy = scale.StatedAccuracy,
-        Capacity = scale.Capacity,
-    });
+    private static Scale Scale(ScaleRequest scale) =>
+        ScaleMapping.Read(
+            new ScaleOfTest
+            {
+                Division = scale.Division,
+                AccuracyClass = scale.AccuracyClass,
+                VerificationInterval = scale.VerificationInterval,
+                StatedAccuracy = scale.StatedAccuracy,
+                Capacity = scale.Capacity,
+            }
+        );
 
     private static JsonObject Outcome(ScaleCheckResult result, AnswerUnits units)
     {
         FormattableString headline = result.Passed
             ? Math.Abs(result.Error) < RoundsToNothing
                 ? $"The scale is inside its limits and shows what it should."
-                : (FormattableString)$"The scale is inside its limits; it shows {new Ratio(Math.Abs(result.Error)):F2} too {(result.Error < 0 ? "little" : "much")}, which is corrected from now on."
-            : (FormattableString)$"The scale failed: at {result.WorstAt} it is {new Mass(Math.Abs(result.LargestDeviation.Kilograms))} off, where {result.Limit} is allowed. Do not weigh with it before it is repaired.";
+                : (FormattableString)
+                    $"The scale is inside its limits; it shows {new Ratio(Math.Abs(result.Error)):F2} too {(result.Error < 0 ? "little" : "much")}, which is corrected from now on."
+            : (FormattableString)
+                $"The scale failed: at {result.WorstAt} it is {new Mass(Math.Abs(result.LargestDeviation.Kilograms))} off, where {result.Limit} is allowed. Do not weigh with it before it is repaired.";
         return new JsonObject
         {
             ["headline"] = units.Display.Write(headline),

@@ -10,9 +10,20 @@ internal static class ScaleCheckEndpoints
 
     public static void MapScaleChecks(this IEndpointRouteBuilder routes)
     {
-        routes.MapPost("/scale-checks", RecordScaleCheck.HandleAsync).WithName("recordScaleCheck").WithTags(Tag).Needs(Scope.Write)
-            .Produces<ScaleCheckAnswer>(StatusCodes.Status201Created).Produces<ScaleCheckAnswer>().WithMetadata(Declared.Storing);
-        routes.MapGet("/scale-checks/{id}", RecordScaleCheck.Get).WithName("getScaleCheck").WithTags(Tag).Needs(Scope.Read)
-            .Produces<ScaleCheckAnswer>().WithMetadata(Declared.Reading);
+        routes
+            .MapPost("/scale-checks", RecordScaleCheck.HandleAsync)
+            .WithName("recordScaleCheck")
+            .WithTags(Tag)
+            .Needs(Scope.Write)
+            .Produces<ScaleCheckAnswer>(StatusCodes.Status201Created)
+            .Produces<ScaleCheckAnswer>()
+            .WithMetadata(Declared.Storing);
+        routes
+            .MapGet("/scale-checks/{id}", RecordScaleCheck.Get)
+            .WithName("getScaleCheck")
+            .WithTags(Tag)
+            .Needs(Scope.Read)
+            .Produces<ScaleCheckAnswer>()
+            .WithMetadata(Declared.Reading);
     }
 }

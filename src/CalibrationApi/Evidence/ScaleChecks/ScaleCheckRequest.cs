@@ -11,7 +11,10 @@ namespace CalibrationApi.Evidence.ScaleChecks;
 [CheckedBy(typeof(ScaleCheckRequestValidator))]
 public sealed class ScaleCheckRequest : IStoredRequest
 {
-    /// <summary>The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default: the service makes one.</summary>
+    /// <summary>
+    /// The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default:
+    /// the service makes one.
+    /// </summary>
     [NewId]
     public string? Id { get; init; }
 

@@ -13,14 +13,26 @@ internal sealed class ScaleCheckRequestValidator : AbstractValidator<ScaleCheckR
 
     public ScaleCheckRequestValidator()
     {
-        RuleFor(check => check).Custom((check, context) =>
-        {
-            for (var i = 0; i < (check.Readings?.Count ?? 0); i++)
-            {
-                if (check.Readings![i] is { } reading && Rules.Canonical(reading.Known) is { } known && Rules.Canonical(reading.Indicated) is { } indicated
-                    && known > 0 && Math.Abs(indicated - known) > MostError * known)
-                    context.Report(string.Create(CultureInfo.InvariantCulture, $"Readings[{i}].Indicated"), ErrorCode.NumberOutOfRange, "The scale shows more than 20 % beside the known mass. Check both numbers and both units.");
-            }
-        });
+        RuleFor(check => check)
+            .Custom(
+                (check, context) =>
+                {
+                    for (var i = 0; i < (check.Readings?.Count ?? 0); i++)
+                    {
+                        if (
+                            check.Readings![i] is { } reading
+                            && Rules.Canonical(reading.Known) is { } known
+                            && Rules.Canonical(reading.Indicated) is { } indicated
+                            && known > 0
+                            && Math.Abs(indicated - known) > MostError * known
+                        )
+                            context.Report(
+                                string.Create(CultureInfo.InvariantCulture, $"Readings[{i}].Indicated"),
+                                ErrorCode.NumberOutOfRange,
+                                "The scale shows more than 20 % beside the known mass. Check both numbers and both units."
+                            );
+                    }
+                }
+            );
     }
 }

@@ -27,7 +27,9 @@ internal static class DemoSeason
         var database = app.Services.GetRequiredService<CalibrationDatabase>();
         if (HoldsOtherData(database, requests))
         {
-            await Console.Error.WriteLineAsync($"Refusing to start: {Switch} would mix invented data into a database that holds other data ({database.Path}). Set Calibration__Database to another file, or start without {Switch}.");
+            await Console.Error.WriteLineAsync(
+                $"Refusing to start: {Switch} would mix invented data into a database that holds other data ({database.Path}). Set Calibration__Database to another file, or start without {Switch}."
+            );
             return false;
         }
 
@@ -40,7 +42,9 @@ internal static class DemoSeason
         if (!isLoaded)
         {
             await app.StopAsync();
-            await Console.Error.WriteLineAsync($"Refusing to start: the database {database.Path} holds the invented season of another version. Delete that file and start again.");
+            await Console.Error.WriteLineAsync(
+                $"Refusing to start: the database {database.Path} holds the invented season of another version. Delete that file and start again."
+            );
             return false;
         }
 
@@ -69,7 +73,11 @@ internal static class DemoSeason
     {
         foreach (var request in requests)
         {
-            using var body = new StringContent(request["body"]!.ToJsonString(JsonSettings.Writing), Encoding.UTF8, new MediaTypeHeaderValue("application/json"));
+            using var body = new StringContent(
+                request["body"]!.ToJsonString(JsonSettings.Writing),
+                Encoding.UTF8,
+                new MediaTypeHeaderValue("application/json")
+            );
             using var response = await client.PostAsync(new Uri(request["path"]!.GetValue<string>(), UriKind.Relative), body);
             if (response.IsSuccessStatusCode)
                 continue;

@@ -20,16 +20,20 @@ internal sealed class LoadingKey(CalibrationDatabase database, string id) : IDis
         using var connection = database.Open();
         var (text, made) = KeyText.Make(RecordId.New(TimeProvider.System));
         var now = DateTimeOffset.UtcNow;
-        KeyStore.Insert(connection, Workspace.Local, new KeyRecord
-        {
-            Id = made.Id,
-            Name = "loading the demonstration",
-            Scopes = [Scope.Write],
-            SecretHash = made.SecretHash,
-            Fingerprint = "",
-            CreatedAt = now,
-            ExpiresAt = now + LongEnough,
-        });
+        KeyStore.Insert(
+            connection,
+            Workspace.Local,
+            new KeyRecord
+            {
+                Id = made.Id,
+                Name = "loading the demonstration",
+                Scopes = [Scope.Write],
+                SecretHash = made.SecretHash,
+                Fingerprint = "",
+                CreatedAt = now,
+                ExpiresAt = now + LongEnough,
+            }
+        );
         client.DefaultRequestHeaders.Authorization = new AuthenticationHeaderValue("Bearer", text);
         return new LoadingKey(database, made.Id);
     }

@@ -14,9 +14,13 @@ internal sealed class DiskHealth(CalibrationDatabase database, CalibrationSettin
         try
         {
             var free = new DriveInfo(Path.GetDirectoryName(database.Path)!).AvailableFreeSpace;
-            return Task.FromResult(free >= settings.LeastFreeDiskBytes
-                ? HealthCheckResult.Healthy()
-                : HealthCheckResult.Unhealthy($"{free / MiB} MiB are free beside the database; at least {settings.LeastFreeDiskBytes / MiB} MiB are wanted (Calibration__LeastFreeDiskMiB)."));
+            return Task.FromResult(
+                free >= settings.LeastFreeDiskBytes
+                    ? HealthCheckResult.Healthy()
+                    : HealthCheckResult.Unhealthy(
+                        $"{free / MiB} MiB are free beside the database; at least {settings.LeastFreeDiskBytes / MiB} MiB are wanted (Calibration__LeastFreeDiskMiB)."
+                    )
+            );
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {

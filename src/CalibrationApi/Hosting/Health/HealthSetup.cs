@@ -10,10 +10,8 @@ internal static class HealthSetup
 {
     private const string MediaType = "application/health+json";
 
-    public static void AddHealth(this IServiceCollection services) => services.AddHealthChecks()
-        .AddCheck<StorageHealth>("storage")
-        .AddCheck<SchemaHealth>("schema")
-        .AddCheck<DiskHealth>("disk");
+    public static void AddHealth(this IServiceCollection services) =>
+        services.AddHealthChecks().AddCheck<StorageHealth>("storage").AddCheck<SchemaHealth>("schema").AddCheck<DiskHealth>("disk");
 
     public static void MapHealth(this WebApplication app)
     {
@@ -21,7 +19,8 @@ internal static class HealthSetup
         app.MapHealthChecks("/healthz/ready", Options(_ => true)).ExcludeFromDescription();
     }
 
-    private static HealthCheckOptions Options(Func<HealthCheckRegistration, bool> which) => new() { Predicate = which, ResponseWriter = WriteAsync };
+    private static HealthCheckOptions Options(Func<HealthCheckRegistration, bool> which) =>
+        new() { Predicate = which, ResponseWriter = WriteAsync };
 
     // Which check failed and our own sentence about it; never the text of an exception, which may name what is nobody's business.
     private static Task WriteAsync(HttpContext context, HealthReport report)

@@ -11,9 +11,13 @@ internal sealed class SchemaHealth(CalibrationDatabase database) : IHealthCheck
     {
         try
         {
-            return Task.FromResult(database.IsCurrent()
-                ? HealthCheckResult.Healthy()
-                : HealthCheckResult.Unhealthy("The database has the schema of another version of this service. Start the version that wrote it."));
+            return Task.FromResult(
+                database.IsCurrent()
+                    ? HealthCheckResult.Healthy()
+                    : HealthCheckResult.Unhealthy(
+                        "The database has the schema of another version of this service. Start the version that wrote it."
+                    )
+            );
         }
         catch (UnusableDatabaseException failure)
         {

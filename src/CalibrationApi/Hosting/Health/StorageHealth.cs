@@ -17,11 +17,13 @@ internal sealed class StorageHealth(SingleWriter writer) : IHealthCheck
         try
         {
             // A check that has waited too long leaves the queue; one whose turn has come may hang with the disk.
-            await writer.WriteAsync(connection => connection.QuerySingle<long>("select count(*) from secrets"), timeIsUp: patience.Token)
+            await writer
+                .WriteAsync(connection => connection.QuerySingle<long>("select count(*) from secrets"), timeIsUp: patience.Token)
                 .WaitAsync(Patience, cancellationToken);
             return HealthCheckResult.Healthy();
         }
-        catch (Exception failure) when (failure is TimeoutException || (failure is OperationCanceledException && !cancellationToken.IsCancellationRequested))
+        catch (Exception failure)
+            when (failure is TimeoutException || (failure is OperationCanceledException && !cancellationToken.IsCancellationRequested))
         {
             return HealthCheckResult.Unhealthy("The database is too busy to be written within five seconds.");
         }

@@ -7,7 +7,9 @@ using Swashbuckle.AspNetCore.SwaggerGen;
 
 namespace CalibrationApi.Hosting.OpenApi;
 
-/// <summary>Describes each batch by the calculation beside it: what a line holds, what it is answered, and how the stream behaves.</summary>
+/// <summary>
+/// Describes each batch by the calculation beside it: what a line holds, what it is answered, and how the stream behaves.
+/// </summary>
 internal sealed class BatchOperations : IDocumentFilter
 {
     private const string Behaviour = """
@@ -44,7 +46,12 @@ internal sealed class BatchOperations : IDocumentFilter
                 [PageFormats.Ndjson] = new OpenApiMediaType { Schema = question.Schema, Example = question.Example?.DeepClone() },
             };
             if (table is not null)
-                sent[PageFormats.Csv] = new OpenApiMediaType { Schema = Text($"One row for each item of `{table.Items}`. Columns: {QuestionTable.TestColumn}, {QuestionTable.NoteColumn}, {string.Join(", ", table.Columns.Select(column => column.Name))}.") };
+                sent[PageFormats.Csv] = new OpenApiMediaType
+                {
+                    Schema = Text(
+                        $"One row for each item of `{table.Items}`. Columns: {QuestionTable.TestColumn}, {QuestionTable.NoteColumn}, {string.Join(", ", table.Columns.Select(column => column.Name))}."
+                    ),
+                };
             batch.RequestBody = new OpenApiRequestBody
             {
                 Required = true,
@@ -55,7 +62,10 @@ internal sealed class BatchOperations : IDocumentFilter
         }
     }
 
-    private static IEnumerable<(string Path, OpenApiOperation Operation, ApiDescription Description)> Batches(OpenApiDocument document, IEnumerable<ApiDescription> descriptions) =>
+    private static IEnumerable<(string Path, OpenApiOperation Operation, ApiDescription Description)> Batches(
+        OpenApiDocument document,
+        IEnumerable<ApiDescription> descriptions
+    ) =>
         from path in document.Paths
         where path.Key.EndsWith(BatchRoutes.Suffix, StringComparison.Ordinal)
         let description = descriptions.Single(one => "/" + one.RelativePath == path.Key)
@@ -63,13 +73,16 @@ internal sealed class BatchOperations : IDocumentFilter
 
     private static void Describe(OpenApiResponses responses, IOpenApiMediaType answer)
     {
-        responses["200"].Description = "An answer for each question, in the order of the questions. It is sent before all questions are read, so what goes wrong later shows in its lines or cuts the connection.";
+        responses["200"].Description =
+            "An answer for each question, in the order of the questions. It is sent before all questions are read, so what goes wrong later shows in its lines or cuts the connection.";
         responses["415"].Description = "The body is of none of the media types listed in Accept-Post, or not in UTF-8.";
         var content = responses["200"].Content!;
         if (content[PageFormats.Ndjson] is OpenApiMediaType lines && answer.Example is { } example)
             lines.Example = new JsonObject { ["line"] = 1, ["result"] = example.DeepClone() };
         if (content.TryGetValue(PageFormats.Csv, out var csv) && csv is OpenApiMediaType rows)
-            rows.Schema = Text("One row for each test, after a header: line, test, status, errors (codes), detail, and the members of a result. Text that a spreadsheet would take for a formula is led by an apostrophe. Separator and decimal sign are those of the table that was sent.");
+            rows.Schema = Text(
+                "One row for each test, after a header: line, test, status, errors (codes), detail, and the members of a result. Text that a spreadsheet would take for a formula is led by an apostrophe. Separator and decimal sign are those of the table that was sent."
+            );
     }
 
     private static OpenApiSchema Text(string description) => new() { Type = JsonSchemaType.String, Description = description };

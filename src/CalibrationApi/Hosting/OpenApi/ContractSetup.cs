@@ -48,14 +48,19 @@ internal static class ContractSetup
         });
         services.AddSwaggerGen(swagger =>
         {
-            swagger.SwaggerDoc("v1", new OpenApiInfo
-            {
-                Title = "Calibration API",
-                Version = EngineVersion.Current,
-                Description = Description,
-                Contact = new OpenApiContact { Name = "Maintainers of the Calibration API" },
-            });
-            swagger.AddServer(new OpenApiServer { Url = "http://localhost:5000", Description = "The address after the first command of the README." });
+            swagger.SwaggerDoc(
+                "v1",
+                new OpenApiInfo
+                {
+                    Title = "Calibration API",
+                    Version = EngineVersion.Current,
+                    Description = Description,
+                    Contact = new OpenApiContact { Name = "Maintainers of the Calibration API" },
+                }
+            );
+            swagger.AddServer(
+                new OpenApiServer { Url = "http://localhost:5000", Description = "The address after the first command of the README." }
+            );
             swagger.IncludeXmlComments(Assembly.GetExecutingAssembly());
             swagger.SupportNonNullableReferenceTypes();
             swagger.NonNullableReferenceTypesAsRequired();
@@ -90,18 +95,22 @@ internal static class ContractSetup
         app.MapCodePage();
         // Only where they are asked for: in the way of every request they would build their services each time.
         app.UseWhen(context => context.Request.Path.StartsWithSegments("/openapi"), contract => contract.UseSwagger());
-        app.UseWhen(context => context.Request.Path.StartsWithSegments("/reference"), reference => reference.UseSwaggerUI(page =>
-        {
-            page.RoutePrefix = "reference";
-            page.DocumentTitle = "Calibration API: reference";
-            page.SwaggerEndpoint("/openapi/v1.json", "Calibration API v1");
-            page.DisplayOperationId();
-            page.DefaultModelsExpandDepth(0);
-            page.HeadContent = $"<style>{Style()}</style>";
-            page.UseResponseInterceptor(TryOutHere.ReplaceLineEndings(" "));
-            // Nothing on the page asks an outside host.
-            page.ConfigObject.AdditionalItems["validatorUrl"] = "none";
-        }));
+        app.UseWhen(
+            context => context.Request.Path.StartsWithSegments("/reference"),
+            reference =>
+                reference.UseSwaggerUI(page =>
+                {
+                    page.RoutePrefix = "reference";
+                    page.DocumentTitle = "Calibration API: reference";
+                    page.SwaggerEndpoint("/openapi/v1.json", "Calibration API v1");
+                    page.DisplayOperationId();
+                    page.DefaultModelsExpandDepth(0);
+                    page.HeadContent = $"<style>{Style()}</style>";
+                    page.UseResponseInterceptor(TryOutHere.ReplaceLineEndings(" "));
+                    // Nothing on the page asks an outside host.
+                    page.ConfigObject.AdditionalItems["validatorUrl"] = "none";
+                })
+        );
     }
 
     private static string Style()

@@ -28,15 +28,17 @@ internal sealed class DocumentDetails : IDocumentFilter
     public void Apply(OpenApiDocument swaggerDoc, DocumentFilterContext context)
     {
         var operations = SchemaTree.Operations(swaggerDoc).ToArray();
-        var said = context.ApiDescriptions
-            .SelectMany(description => description.ActionDescriptor.EndpointMetadata.OfType<TagSentence>())
+        var said = context
+            .ApiDescriptions.SelectMany(description => description.ActionDescriptor.EndpointMetadata.OfType<TagSentence>())
             .ToDictionary(sentence => sentence.Tag, sentence => sentence.Says);
         var used = operations
             .SelectMany(operation => operation.Tags ?? new HashSet<OpenApiTagReference>())
             .Select(tag => tag.Name!)
             .Distinct()
             .Order(StringComparer.Ordinal);
-        swaggerDoc.Tags = new HashSet<OpenApiTag>(used.Select(name => new OpenApiTag { Name = name, Description = said.GetValueOrDefault(name) ?? Tags.GetValueOrDefault(name) }));
+        swaggerDoc.Tags = new HashSet<OpenApiTag>(
+            used.Select(name => new OpenApiTag { Name = name, Description = said.GetValueOrDefault(name) ?? Tags.GetValueOrDefault(name) })
+        );
 
         // The service refuses members that it does not know, so whatever can be sent is closed, even where it is answered
         // too. A client must accept members that it does not know, so whatever is only answered is open.

@@ -14,7 +14,8 @@ internal sealed class InheritedComments : ISchemaFilter
             return;
         // An interface that the type itself adds says more of it than one that came with its base.
         var own = type.GetInterfaces().Except(type.BaseType?.GetInterfaces() ?? []);
-        schema.Description = own.Concat(type.GetInterfaces()).Append(type.BaseType)
+        schema.Description = own.Concat(type.GetInterfaces())
+            .Append(type.BaseType)
             .Select(parent => parent?.GetProperty(property.Name))
             .OfType<PropertyInfo>()
             .Select(DocComments.SummaryOf)

@@ -23,7 +23,14 @@ internal sealed class KnownWordSchemas : ISchemaFilter
         (text.Items as OpenApiSchema ?? text).Examples = [.. words.Select(word => JsonValue.Create(word))];
     }
 
-    private static string[] Read(Type source) => source.IsEnum
-        ? [.. Words.All(source)]
-        : [.. source.GetFields(BindingFlags.Public | BindingFlags.Static).Where(field => field.IsLiteral).Select(field => (string)field.GetRawConstantValue()!)];
+    private static string[] Read(Type source) =>
+        source.IsEnum
+            ? [.. Words.All(source)]
+            :
+            [
+                .. source
+                    .GetFields(BindingFlags.Public | BindingFlags.Static)
+                    .Where(field => field.IsLiteral)
+                    .Select(field => (string)field.GetRawConstantValue()!),
+            ];
 }

@@ -15,13 +15,19 @@ internal sealed class LimitAnswers : IOperationFilter
             : [StatusCodes.Status408RequestTimeout, StatusCodes.Status429TooManyRequests, StatusCodes.Status503ServiceUnavailable];
         foreach (var status in statuses)
         {
-            (operation.Responses ??= []).TryAdd(status.ToString(CultureInfo.InvariantCulture), new OpenApiResponse
-            {
-                Content = new Dictionary<string, IOpenApiMediaType>
+            (operation.Responses ??= []).TryAdd(
+                status.ToString(CultureInfo.InvariantCulture),
+                new OpenApiResponse
                 {
-                    [ProblemResult.MediaType] = new OpenApiMediaType { Schema = context.SchemaGenerator.GenerateSchema(typeof(Problem), context.SchemaRepository) },
-                },
-            });
+                    Content = new Dictionary<string, IOpenApiMediaType>
+                    {
+                        [ProblemResult.MediaType] = new OpenApiMediaType
+                        {
+                            Schema = context.SchemaGenerator.GenerateSchema(typeof(Problem), context.SchemaRepository),
+                        },
+                    },
+                }
+            );
         }
     }
 }

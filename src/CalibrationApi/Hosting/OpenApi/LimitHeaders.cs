@@ -12,8 +12,10 @@ internal sealed class LimitHeaders : IOperationFilter
 
     private static readonly Dictionary<string, string> OfEveryAnswer = new()
     {
-        [RateLimitFields.Policies] = "The limits that hold for the sender (draft-ietf-httpapi-ratelimit-headers-10): for each its name, its quota q, and the seconds w in which the quota may be used up.",
-        [RateLimitFields.Standings] = "How the sender stands with each limit: requests r that remain, and seconds t until the whole quota is back.",
+        [RateLimitFields.Policies] =
+            "The limits that hold for the sender (draft-ietf-httpapi-ratelimit-headers-10): for each its name, its quota q, and the seconds w in which the quota may be used up.",
+        [RateLimitFields.Standings] =
+            "How the sender stands with each limit: requests r that remain, and seconds t until the whole quota is back.",
     };
 
     public void Apply(OpenApiOperation operation, OperationFilterContext context)
@@ -30,9 +32,19 @@ internal sealed class LimitHeaders : IOperationFilter
             foreach (var name in OfEveryAnswer.Keys)
                 own.Headers[name] = new OpenApiHeaderReference(name, context.Document);
             if (status is "429" or "503")
-                own.Headers.TryAdd(RetryAfter, AnswerHeaders.Written(RetryAfter, "Seconds to wait before the request is sent again.", isAlwaysSent: true));
+                own.Headers.TryAdd(
+                    RetryAfter,
+                    AnswerHeaders.Written(RetryAfter, "Seconds to wait before the request is sent again.", isAlwaysSent: true)
+                );
             if (status is "415")
-                own.Headers.TryAdd(AcceptEncoding, AnswerHeaders.Written(AcceptEncoding, "With a compressed body: that bodies are taken only as they are.", isAlwaysSent: false));
+                own.Headers.TryAdd(
+                    AcceptEncoding,
+                    AnswerHeaders.Written(
+                        AcceptEncoding,
+                        "With a compressed body: that bodies are taken only as they are.",
+                        isAlwaysSent: false
+                    )
+                );
         }
     }
 }

@@ -22,7 +22,9 @@ internal sealed class OperationDetails : IOperationFilter
             AddExample(body.Content, ContractExamples.Request(operation.OperationId!, context.ApiDescription.RelativePath!));
         }
 
-        foreach (var success in (operation.Responses ?? []).Where(response => response.Key.StartsWith('2')).Select(response => response.Value))
+        foreach (
+            var success in (operation.Responses ?? []).Where(response => response.Key.StartsWith('2')).Select(response => response.Value)
+        )
             AddExample((success as OpenApiResponse)?.Content, ContractExamples.Answer(operation.OperationId!));
     }
 
@@ -38,7 +40,12 @@ internal sealed class OperationDetails : IOperationFilter
 
     private static void AddExample(IDictionary<string, IOpenApiMediaType>? content, JsonNode? example)
     {
-        if (example is not null && content is not null && content.TryGetValue("application/json", out var media) && media is OpenApiMediaType concrete)
+        if (
+            example is not null
+            && content is not null
+            && content.TryGetValue("application/json", out var media)
+            && media is OpenApiMediaType concrete
+        )
             concrete.Example = example;
     }
 }

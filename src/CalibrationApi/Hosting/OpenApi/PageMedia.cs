@@ -16,13 +16,17 @@ internal sealed class PageMedia : IOperationFilter
             rows.Schema = new OpenApiSchema
             {
                 Type = JsonSchemaType.String,
-                Description = "RFC 4180 with a header row: a column for each value, `outer.inner` for a member within a member, the unit of a quantity in brackets. Text that a spreadsheet would take for a formula is led by an apostrophe.",
+                Description =
+                    "RFC 4180 with a header row: a column for each value, `outer.inner` for a member within a member, the unit of a quantity in brackets. Text that a spreadsheet would take for a formula is led by an apostrophe.",
             };
         }
 
-        if (content.TryGetValue(PageFormats.Ndjson, out var ndjson) && ndjson is OpenApiMediaType { Schema: OpenApiSchemaReference page } lines
+        if (
+            content.TryGetValue(PageFormats.Ndjson, out var ndjson)
+            && ndjson is OpenApiMediaType { Schema: OpenApiSchemaReference page } lines
             && context.SchemaRepository.Schemas[page.Reference.Id!].Properties?.TryGetValue("items", out var items) == true
-            && items.Items is OpenApiSchemaReference { Reference.Id: { } item })
+            && items.Items is OpenApiSchemaReference { Reference.Id: { } item }
+        )
         {
             lines.Schema = new OpenApiSchemaReference(item, context.Document) { Description = "One line; every line is a record." };
         }

@@ -12,9 +12,18 @@ internal static class ProblemExamples
     {
         var fitting = problems
             .Where(problem => takesBody || !IsAboutABody(problem.Value!["value"]!["errors"]![0]!))
-            .ToDictionary(problem => problem.Key, IOpenApiExample (problem) => new OpenApiExample { Summary = problem.Value!["summary"]!.GetValue<string>(), Value = problem.Value["value"]!.DeepClone() });
+            .ToDictionary(
+                problem => problem.Key,
+                IOpenApiExample (problem) =>
+                    new OpenApiExample
+                    {
+                        Summary = problem.Value!["summary"]!.GetValue<string>(),
+                        Value = problem.Value["value"]!.DeepClone(),
+                    }
+            );
         return fitting.Count > 0 ? fitting : null;
     }
 
-    private static bool IsAboutABody(JsonNode error) => error["pointer"] is not null || error["code"]!.GetValue<string>() == ErrorCode.JsonBroken;
+    private static bool IsAboutABody(JsonNode error) =>
+        error["pointer"] is not null || error["code"]!.GetValue<string>() == ErrorCode.JsonBroken;
 }

@@ -8,7 +8,10 @@ using Swashbuckle.AspNetCore.SwaggerGen;
 
 namespace CalibrationApi.Hosting.OpenApi;
 
-/// <summary>Says what the parameters of addresses can hold. They are bound as text, so that a slip gets a sentence of ours; a name means the same everywhere.</summary>
+/// <summary>
+/// Says what the parameters of addresses can hold. They are bound as text, so that a slip gets a sentence of ours; a name means the same
+/// everywhere.
+/// </summary>
 internal sealed class QueryParameters : IOperationFilter
 {
     private static readonly Dictionary<string, Action<OpenApiSchema>> Shapes = new()
@@ -66,7 +69,9 @@ internal sealed class QueryParameters : IOperationFilter
             if (parameter.In == ParameterLocation.Query && Shapes.TryGetValue(parameter.Name!, out var shape))
                 shape(schema);
             else if (parameter is { In: ParameterLocation.Path, Name: "id" })
-                schema.Pattern = context.ApiDescription.RelativePath!.StartsWith("v1/workspaces/", StringComparison.Ordinal) ? RecordId.WorkspacePattern : RecordId.Pattern;
+                schema.Pattern = context.ApiDescription.RelativePath!.StartsWith("v1/workspaces/", StringComparison.Ordinal)
+                    ? RecordId.WorkspacePattern
+                    : RecordId.Pattern;
             else if (parameter.In == ParameterLocation.Query)
                 schema.MaxLength = RequestFilter.LongestParameter;
         }

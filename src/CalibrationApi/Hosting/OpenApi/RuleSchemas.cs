@@ -10,7 +10,9 @@ using Swashbuckle.AspNetCore.SwaggerGen;
 
 namespace CalibrationApi.Hosting.OpenApi;
 
-/// <summary>Writes the rules that stand on members of requests into their schemas, so that the contract cannot say anything else than the code does.</summary>
+/// <summary>
+/// Writes the rules that stand on members of requests into their schemas, so that the contract cannot say anything else than the code does.
+/// </summary>
 internal sealed class RuleSchemas : ISchemaFilter
 {
     public void Apply(IOpenApiSchema schema, SchemaFilterContext context)
@@ -42,13 +44,15 @@ internal sealed class RuleSchemas : ISchemaFilter
 
     private static bool IsRequest(Type type) => type.GetProperties().Any(member => member.IsDefined(typeof(MemberRuleAttribute)));
 
-    private static MemberRuleAttribute[] Rules(Type type, string member) => [.. Member(type, member)?.GetCustomAttributes<MemberRuleAttribute>() ?? []];
+    private static MemberRuleAttribute[] Rules(Type type, string member) =>
+        [.. Member(type, member)?.GetCustomAttributes<MemberRuleAttribute>() ?? []];
 
     private static PropertyInfo? Member(Type type, string member) => type.GetProperty(RequestPlan.Pascal(member));
 
     // A number or a quantity, for which a reader has to know what is used in its place.
     private static bool IsMeasured(Type type, string member) =>
-        Member(type, member)?.PropertyType is { } kind && (kind.IsAssignableTo(typeof(Quantity)) || kind == typeof(double?) || kind == typeof(int?));
+        Member(type, member)?.PropertyType is { } kind
+        && (kind.IsAssignableTo(typeof(Quantity)) || kind == typeof(double?) || kind == typeof(int?));
 
     // What could be sent at most is what can be answered at most.
     private static void Bound(OpenApiSchema answered, MemberRuleAttribute[] rules)
@@ -62,7 +66,8 @@ internal sealed class RuleSchemas : ISchemaFilter
         }
     }
 
-    private static void Require(OpenApiSchema schema, string member) => (schema.Required ??= new HashSet<string>(StringComparer.Ordinal)).Add(member);
+    private static void Require(OpenApiSchema schema, string member) =>
+        (schema.Required ??= new HashSet<string>(StringComparer.Ordinal)).Add(member);
 
     private static void Describe(IOpenApiSchema property, Type type, MemberRuleAttribute rule)
     {

@@ -50,9 +50,8 @@ internal static class SchemaTree
     private static IEnumerable<IOpenApiSchema> Schemas(IDictionary<string, IOpenApiMediaType>? content) =>
         (content?.Values.AsEnumerable() ?? []).Select(media => media.Schema).OfType<IOpenApiSchema>();
 
-    private static IEnumerable<OpenApiSchema> WrittenOut(IOpenApiSchema schema) => schema is OpenApiSchema concrete
-        ? Parts(concrete).SelectMany(WrittenOut).Prepend(concrete)
-        : [];
+    private static IEnumerable<OpenApiSchema> WrittenOut(IOpenApiSchema schema) =>
+        schema is OpenApiSchema concrete ? Parts(concrete).SelectMany(WrittenOut).Prepend(concrete) : [];
 
     private static IEnumerable<IOpenApiSchema> Parts(IOpenApiSchema schema)
     {

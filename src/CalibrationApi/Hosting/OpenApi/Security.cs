@@ -26,7 +26,8 @@ internal sealed class Security : IOperationFilter, IDocumentFilter
             Type = SecuritySchemeType.Http,
             Scheme = "bearer",
             BearerFormat = KeyText.Pattern,
-            Description = "A key of a workspace, in the header Authorization: Bearer, one space, and the key. Each operation names the scope that the key must have: "
+            Description =
+                "A key of a workspace, in the header Authorization: Bearer, one space, and the key. Each operation names the scope that the key must have: "
                 + "calculate for calculations, read for records, write for storing, admin for keys and audit of the workspace, operator for workspaces; none implies another. "
                 + "While a service has no keys at all, requests from its own machine need none, except for admin and operator.",
         };

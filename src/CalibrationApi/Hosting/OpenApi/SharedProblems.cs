@@ -18,7 +18,9 @@ internal sealed class SharedProblems : IDocumentFilter
             {
                 ShowProblems(status, response, operation.RequestBody is not null);
                 // The name of the status; what differs from the first of its status stays at its operation.
-                var name = ReasonPhrases.GetReasonPhrase(int.Parse(status, CultureInfo.InvariantCulture)).Replace(" ", "", StringComparison.Ordinal);
+                var name = ReasonPhrases
+                    .GetReasonPhrase(int.Parse(status, CultureInfo.InvariantCulture))
+                    .Replace(" ", "", StringComparison.Ordinal);
                 if (problems.TryAdd(name, response) || IsSame(problems[name], response))
                     operation.Responses![status] = new OpenApiResponseReference(name, swaggerDoc);
             }
@@ -31,7 +33,11 @@ internal sealed class SharedProblems : IDocumentFilter
 
     private static void ShowProblems(string status, IOpenApiResponse response, bool takesBody)
     {
-        if (response.Content is not { } content || !content.TryGetValue(ProblemResult.MediaType, out var shape) || shape is not OpenApiMediaType media)
+        if (
+            response.Content is not { } content
+            || !content.TryGetValue(ProblemResult.MediaType, out var shape)
+            || shape is not OpenApiMediaType media
+        )
             return;
         media.Examples = ProblemExamples.Of(ContractExamples.Problems(status), takesBody);
     }

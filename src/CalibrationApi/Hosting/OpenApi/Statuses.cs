@@ -11,7 +11,8 @@ internal sealed class Statuses : IOperationFilter
 {
     private static readonly Dictionary<int, string> Problems = new()
     {
-        [400] = "The request cannot be read as this contract: broken JSON, a wrong type, an unknown or duplicate member or query parameter. One error, with its place.",
+        [400] =
+            "The request cannot be read as this contract: broken JSON, a wrong type, an unknown or duplicate member or query parameter. One error, with its place.",
         [401] = "No key came, or one that opens nothing. WWW-Authenticate and the code say which.",
         [403] = "The key has not the scope that this operation needs.",
         [404] = "There is no record with this id.",
@@ -25,7 +26,8 @@ internal sealed class Statuses : IOperationFilter
         [428] = "If-Match is missing.",
         [429] = "More requests than a policy of RateLimit-Policy allows. Retry-After says when to ask again.",
         [500] = "The service failed; nothing was stored.",
-        [503] = "The database cannot be used right now, or the service has more to do than it can; nothing was stored. Retry-After says when to try again.",
+        [503] =
+            "The database cannot be used right now, or the service has more to do than it can; nothing was stored. Retry-After says when to try again.",
     };
 
     // What the library writes when nobody says anything better.
@@ -46,9 +48,14 @@ internal sealed class Statuses : IOperationFilter
         {
             var status = int.Parse(code, CultureInfo.InvariantCulture);
             if (Problems.TryGetValue(status, out var sentence))
-                response.Description = status == 400 && takesNothing ? "The query holds a parameter that is unknown or given twice." : sentence;
+                response.Description =
+                    status == 400 && takesNothing ? "The query holds a parameter that is unknown or given twice." : sentence;
             else if (response.Description is null || NamesOfStatuses.Contains(response.Description))
-                response.Description = Success(status, context.ApiDescription.HttpMethod!, response.Content?.ContainsKey("text/csv") == true);
+                response.Description = Success(
+                    status,
+                    context.ApiDescription.HttpMethod!,
+                    response.Content?.ContainsKey("text/csv") == true
+                );
         }
 
         operation.Responses = [];
@@ -56,11 +63,12 @@ internal sealed class Statuses : IOperationFilter
             operation.Responses.Add(code, response);
     }
 
-    private static string Success(int status, string method, bool isList) => (status, method) switch
-    {
-        (StatusCodes.Status201Created, _) => "The stored record.",
-        (_, "POST") => "The record that this id already had, from an equal request.",
-        (_, "PUT") => "The record as it is now.",
-        _ => isList ? "A page of the list." : "The record.",
-    };
+    private static string Success(int status, string method, bool isList) =>
+        (status, method) switch
+        {
+            (StatusCodes.Status201Created, _) => "The stored record.",
+            (_, "POST") => "The record that this id already had, from an equal request.",
+            (_, "PUT") => "The record as it is now.",
+            _ => isList ? "A page of the list." : "The record.",
+        };
 }

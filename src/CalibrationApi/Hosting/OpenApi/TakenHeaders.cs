@@ -11,15 +11,17 @@ internal sealed class TakenHeaders : IOperationFilter
     {
         foreach (var header in context.ApiDescription.ActionDescriptor.EndpointMetadata.OfType<TakenHeader>())
         {
-            (operation.Parameters ??= []).Add(new OpenApiParameter
-            {
-                Name = header.Name,
-                In = ParameterLocation.Header,
-                Description = header.Description,
-                Required = header.IsNeeded,
-                Schema = new OpenApiSchema { Type = JsonSchemaType.String, MaxLength = header.Longest },
-                Example = header.Example,
-            });
+            (operation.Parameters ??= []).Add(
+                new OpenApiParameter
+                {
+                    Name = header.Name,
+                    In = ParameterLocation.Header,
+                    Description = header.Description,
+                    Required = header.IsNeeded,
+                    Schema = new OpenApiSchema { Type = JsonSchemaType.String, MaxLength = header.Longest },
+                    Example = header.Example,
+                }
+            );
         }
     }
 }

@@ -7,10 +7,18 @@ namespace CalibrationApi.Hosting.Pipeline;
 internal static class AskedHost
 {
     /// <summary>Comes before everything that reads the host.</summary>
-    public static void UseAskedHost(this WebApplication app) => app.Use((context, next) =>
-        IsOfAnAddress(context.Request) ? next(context) : Wrong.ExecuteAsync(context));
+    public static void UseAskedHost(this WebApplication app) =>
+        app.Use((context, next) => IsOfAnAddress(context.Request) ? next(context) : Wrong.ExecuteAsync(context));
 
-    private static ProblemResult Wrong => ProblemResult.Unreadable(new ProblemError { Header = HeaderNames.Host, Code = ErrorCode.TextWrong, Detail = "Give the host as in an address: its name, and after a colon a port up to 65535 where one is needed." });
+    private static ProblemResult Wrong =>
+        ProblemResult.Unreadable(
+            new ProblemError
+            {
+                Header = HeaderNames.Host,
+                Code = ErrorCode.TextWrong,
+                Detail = "Give the host as in an address: its name, and after a colon a port up to 65535 where one is needed.",
+            }
+        );
 
     private static bool IsOfAnAddress(HttpRequest request)
     {

@@ -2,7 +2,9 @@ using Microsoft.AspNetCore.Routing.Patterns;
 
 namespace CalibrationApi.Hosting.Pipeline;
 
-/// <summary>Takes each address only as the contract writes it: in lower case, without a slash at the end; knows a method in capitals.</summary>
+/// <summary>
+/// Takes each address only as the contract writes it: in lower case, without a slash at the end; knows a method in capitals.
+/// </summary>
 /// <remarks>
 /// Routes by themselves take further spellings. Whatever goes by the address would then be told apart where it is the
 /// same: an Idempotency-Key would not hold for a repetition that is spelled differently, and rules of a proxy for a path
@@ -16,22 +18,29 @@ internal static class OneAddress
     public static void UseOneAddress(this WebApplication app)
     {
         var words = new Lazy<HashSet<string>>(() => Words(app.Services.GetRequiredService<EndpointDataSource>()));
-        app.Use((context, next) =>
-        {
-            context.Request.Method = HttpMethods.GetCanonicalizedValue(context.Request.Method);
-            var path = context.Request.Path.Value!;
-            if (!path.StartsWith(Versions, StringComparison.OrdinalIgnoreCase) || !(path.EndsWith('/') || IsMisspelled(path, words)))
-                return next(context);
-            context.Response.StatusCode = StatusCodes.Status404NotFound;
-            return Task.CompletedTask;
-        });
+        app.Use(
+            (context, next) =>
+            {
+                context.Request.Method = HttpMethods.GetCanonicalizedValue(context.Request.Method);
+                var path = context.Request.Path.Value!;
+                if (!path.StartsWith(Versions, StringComparison.OrdinalIgnoreCase) || !(path.EndsWith('/') || IsMisspelled(path, words)))
+                    return next(context);
+                context.Response.StatusCode = StatusCodes.Status404NotFound;
+                return Task.CompletedTask;
+            }
+        );
     }
 
     private static bool IsMisspelled(string path, Lazy<HashSet<string>> words) =>
-        path.Any(char.IsAsciiLetterUpper) && path.Split('/').Any(segment => words.Value.TryGetValue(segment, out var word) && word != segment);
+        path.Any(char.IsAsciiLetterUpper)
+        && path.Split('/').Any(segment => words.Value.TryGetValue(segment, out var word) && word != segment);
 
-    private static HashSet<string> Words(EndpointDataSource endpoints) => endpoints.Endpoints.OfType<RouteEndpoint>()
-        .SelectMany(endpoint => endpoint.RoutePattern.PathSegments.SelectMany(segment => segment.Parts).OfType<RoutePatternLiteralPart>())
-        .Select(part => part.Content)
-        .ToHashSet(StringComparer.OrdinalIgnoreCase);
+    private static HashSet<string> Words(EndpointDataSource endpoints) =>
+        endpoints
+            .Endpoints.OfType<RouteEndpoint>()
+            .SelectMany(endpoint =>
+                endpoint.RoutePattern.PathSegments.SelectMany(segment => segment.Parts).OfType<RoutePatternLiteralPart>()
+            )
+            .Select(part => part.Content)
+            .ToHashSet(StringComparer.OrdinalIgnoreCase);
 }

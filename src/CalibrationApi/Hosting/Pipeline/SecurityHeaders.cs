@@ -16,12 +16,15 @@ internal static class SecurityHeaders
     public static void AddSecurityHeaders(this IServiceCollection services) => services.AddHsts(hsts => hsts.MaxAge = OverTlsOnly);
 
     /// <summary>Comes before everything that answers.</summary>
-    public static void UseSecurityHeaders(this WebApplication app) => app.Use((context, next) =>
-    {
-        // At the last moment: a failure on the way clears what was set before.
-        context.Response.OnStarting(static state => Write((HttpContext)state), context);
-        return next(context);
-    });
+    public static void UseSecurityHeaders(this WebApplication app) =>
+        app.Use(
+            (context, next) =>
+            {
+                // At the last moment: a failure on the way clears what was set before.
+                context.Response.OnStarting(static state => Write((HttpContext)state), context);
+                return next(context);
+            }
+        );
 
     private static Task Write(HttpContext context)
     {

@@ -13,8 +13,12 @@ using Microsoft.Data.Sqlite;
 
 namespace CalibrationApi.Hosting.Starting;
 
-/// <summary>Makes, lists and revokes keys at the machine itself: how the first key comes about, and the way back in when all are lost.</summary>
-/// <remarks>Works on the database that the settings name, whether the service runs or not; a running one heeds it from the next request on.</remarks>
+/// <summary>
+/// Makes, lists and revokes keys at the machine itself: how the first key comes about, and the way back in when all are lost.
+/// </summary>
+/// <remarks>
+/// Works on the database that the settings name, whether the service runs or not; a running one heeds it from the next request on.
+/// </remarks>
 internal static class KeysCommand
 {
     /// <summary>The first argument of the command.</summary>
@@ -66,7 +70,13 @@ internal static class KeysCommand
         }
     }
 
-    private static Action Create(SqliteConnection connection, WorkspaceRecord workspace, Dictionary<string, string> given, TextWriter output, TextWriter errors)
+    private static Action Create(
+        SqliteConnection connection,
+        WorkspaceRecord workspace,
+        Dictionary<string, string> given,
+        TextWriter output,
+        TextWriter errors
+    )
     {
         var scopes = Needed(given, "scopes").Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
         if (scopes.Length == 0 || scopes.FirstOrDefault(scope => !Scope.All.Contains(scope)) is { })
@@ -89,7 +99,9 @@ internal static class KeysCommand
         AuditStore.Append(connection, workspace.Id, Entry("createKey", key.Id, now));
         return () =>
         {
-            errors.WriteLine($"Key {key.Id} for {key.Name} in the workspace {workspace.Name}, scopes {string.Join(", ", key.Scopes)}{(key.ExpiresAt is { } until ? $", until {Instants.Text(until)}" : "")}.");
+            errors.WriteLine(
+                $"Key {key.Id} for {key.Name} in the workspace {workspace.Name}, scopes {string.Join(", ", key.Scopes)}{(key.ExpiresAt is { } until ? $", until {Instants.Text(until)}" : "")}."
+            );
             errors.WriteLine("It is shown this once and stored nowhere. From now on every request needs a key:");
             output.WriteLine(text);
         };
@@ -100,8 +112,11 @@ internal static class KeysCommand
         var now = DateTimeOffset.UtcNow;
         string[] lines =
         [
-            .. KeyStore.List(connection, workspace.Id, "", int.MaxValue).Select(key =>
-                $"{key.Id}  {(key.RevokedAt is not null ? "revoked" : key.IsLive(now) ? "live   " : "expired")}  {string.Join(',', key.Scopes),-36}  last used {(key.LastUsedAt is { } used ? Instants.Text(used) : "never")}  {Printable(key.Name)}"),
+            .. KeyStore
+                .List(connection, workspace.Id, "", int.MaxValue)
+                .Select(key =>
+                    $"{key.Id}  {(key.RevokedAt is not null ? "revoked" : key.IsLive(now) ? "live   " : "expired")}  {string.Join(',', key.Scopes), -36}  last used {(key.LastUsedAt is { } used ? Instants.Text(used) : "never")}  {Printable(key.Name)}"
+                ),
         ];
         return () =>
         {
@@ -110,7 +125,12 @@ internal static class KeysCommand
         };
     }
 
-    private static Action Revoke(SqliteConnection connection, WorkspaceRecord workspace, Dictionary<string, string> given, TextWriter errors)
+    private static Action Revoke(
+        SqliteConnection connection,
+        WorkspaceRecord workspace,
+        Dictionary<string, string> given,
+        TextWriter errors
+    )
     {
         var id = Needed(given, "id");
         if (KeyStore.Find(connection, workspace.Id, id) is not { } key)
@@ -124,7 +144,13 @@ internal static class KeysCommand
     }
 
     private static AuditEntry Entry(string action, string key, DateTimeOffset now) =>
-        new() { At = now, Actor = AuditEntry.ByCommand, Action = action, Target = $"/v1/keys/{key}" };
+        new()
+        {
+            At = now,
+            Actor = AuditEntry.ByCommand,
+            Action = action,
+            Target = $"/v1/keys/{key}",
+        };
 
     // Pairs of --name value; a value never begins with two dashes.
     private static Dictionary<string, string> Options(string[] arguments)
@@ -148,21 +174,27 @@ internal static class KeysCommand
     private static string Needed(Dictionary<string, string> given, string name) =>
         given.GetValueOrDefault(name) ?? throw new ArgumentException($"--{name} is missing.");
 
-    private static string Name(string name) => !string.IsNullOrWhiteSpace(name) && name.Length <= KeyRequest.LongestName
-        ? name
-        : throw new ArgumentException($"--name takes a text of up to {KeyRequest.LongestName} characters.");
+    private static string Name(string name) =>
+        !string.IsNullOrWhiteSpace(name) && name.Length <= KeyRequest.LongestName
+            ? name
+            : throw new ArgumentException($"--name takes a text of up to {KeyRequest.LongestName} characters.");
 
     private static WorkspaceRecord WorkspaceOf(SqliteConnection connection, string named)
     {
         var all = WorkspaceStore.ListAll(connection, "", int.MaxValue, withRetired: true).ToArray();
-        return all.FirstOrDefault(one => one.Id == named) ?? (all.Where(one => one.Name == named).ToArray() is [var only] ? only : null)
-            ?? throw new ArgumentException($"There is no workspace '{named}', or more than one of that name. There are: {string.Join("; ", all.Select(one => $"{one.Id} ({Printable(one.Name)})"))}.");
+        return all.FirstOrDefault(one => one.Id == named)
+            ?? (all.Where(one => one.Name == named).ToArray() is [var only] ? only : null)
+            ?? throw new ArgumentException(
+                $"There is no workspace '{named}', or more than one of that name. There are: {string.Join("; ", all.Select(one => $"{one.Id} ({Printable(one.Name)})"))}."
+            );
     }
 
     private static DateTimeOffset Expiry(string text, DateTimeOffset now)
     {
-        if (!EnteredInstant.TryRead(text, out var instant)
-            && !DateTimeOffset.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal, out instant))
+        if (
+            !EnteredInstant.TryRead(text, out var instant)
+            && !DateTimeOffset.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal, out instant)
+        )
             throw new ArgumentException("--expires takes a date such as 2027-03-01, or a time such as 2027-03-01T18:00:00+01:00.");
         return instant > now ? instant : throw new ArgumentException("--expires lies in the past.");
     }

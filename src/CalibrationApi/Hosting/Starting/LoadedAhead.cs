@@ -14,8 +14,15 @@ internal static class LoadedAhead
     // The first answer does not share the machine with it.
     private static readonly TimeSpan AfterTheStart = TimeSpan.FromSeconds(1);
 
-    public static void UseLoadedAhead(this WebApplication app) => app.Lifetime.ApplicationStarted.Register(() =>
-        new Thread(LoadInItsTime) { IsBackground = true, Priority = ThreadPriority.BelowNormal, Name = nameof(LoadedAhead) }.Start());
+    public static void UseLoadedAhead(this WebApplication app) =>
+        app.Lifetime.ApplicationStarted.Register(() =>
+            new Thread(LoadInItsTime)
+            {
+                IsBackground = true,
+                Priority = ThreadPriority.BelowNormal,
+                Name = nameof(LoadedAhead),
+            }.Start()
+        );
 
     private static void LoadInItsTime()
     {

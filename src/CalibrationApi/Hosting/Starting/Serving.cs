@@ -19,7 +19,9 @@ internal static class Serving
         }
         catch (IOException failure) when (failure.InnerException is AddressInUseException)
         {
-            await Console.Error.WriteLineAsync($"Refusing to start: something else listens there already. {failure.Message} Stop it, or choose another port with ASPNETCORE_URLS=http://localhost:5050.");
+            await Console.Error.WriteLineAsync(
+                $"Refusing to start: something else listens there already. {failure.Message} Stop it, or choose another port with ASPNETCORE_URLS=http://localhost:5050."
+            );
             return 1;
         }
     }

@@ -17,30 +17,70 @@ internal sealed record AccessRefusal(int Status, string Code, string? Error, str
 
     public static AccessRefusal NoKey { get; } = new(401, ErrorCode.KeyMissing, null, "This request needs a key. " + HowToSend);
 
-    public static AccessRefusal OtherMethod { get; } = new(401, ErrorCode.KeyMissing, null, "This service takes no other authorization than a key. " + HowToSend);
+    public static AccessRefusal OtherMethod { get; } =
+        new(401, ErrorCode.KeyMissing, null, "This service takes no other authorization than a key. " + HowToSend);
 
     public static AccessRefusal FromElsewhere { get; } =
-        new(401, ErrorCode.KeyMissing, null, "There are no keys yet, so only this machine itself may use the service, and this request came from elsewhere or through a proxy. " + HowToMakeOne);
+        new(
+            401,
+            ErrorCode.KeyMissing,
+            null,
+            "There are no keys yet, so only this machine itself may use the service, and this request came from elsewhere or through a proxy. "
+                + HowToMakeOne
+        );
 
     public static AccessRefusal FromAPage { get; } =
-        new(401, ErrorCode.KeyMissing, null, "There are no keys yet, and this request came from a page of another origin. Name that origin in Calibration__AllowedOrigins, or give the page a key. " + HowToMakeOne);
+        new(
+            401,
+            ErrorCode.KeyMissing,
+            null,
+            "There are no keys yet, and this request came from a page of another origin. Name that origin in Calibration__AllowedOrigins, or give the page a key. "
+                + HowToMakeOne
+        );
 
-    public static AccessRefusal Malformed { get; } = new(400, ErrorCode.CredentialsBroken, InvalidRequest, "The header Authorization cannot be read. Write Bearer, one space, and the key.");
+    public static AccessRefusal Malformed { get; } =
+        new(
+            400,
+            ErrorCode.CredentialsBroken,
+            InvalidRequest,
+            "The header Authorization cannot be read. Write Bearer, one space, and the key."
+        );
 
-    public static AccessRefusal TwoCredentials { get; } = new(400, ErrorCode.CredentialsBroken, InvalidRequest, "The header Authorization came twice. Send one key, once.");
+    public static AccessRefusal TwoCredentials { get; } =
+        new(400, ErrorCode.CredentialsBroken, InvalidRequest, "The header Authorization came twice. Send one key, once.");
 
     public static AccessRefusal KeyInAddress { get; } =
-        new(400, ErrorCode.CredentialsBroken, InvalidRequest, "A key never goes into an address, because addresses are logged. Send it in the header Authorization, and revoke this one if it is real.");
+        new(
+            400,
+            ErrorCode.CredentialsBroken,
+            InvalidRequest,
+            "A key never goes into an address, because addresses are logged. Send it in the header Authorization, and revoke this one if it is real."
+        );
 
-    public static AccessRefusal NotAKey { get; } = new(401, ErrorCode.KeyInvalid, InvalidToken, "This is not a whole key: it was cut, mistyped, or is meant for another service. Check that it was copied whole.");
+    public static AccessRefusal NotAKey { get; } =
+        new(
+            401,
+            ErrorCode.KeyInvalid,
+            InvalidToken,
+            "This is not a whole key: it was cut, mistyped, or is meant for another service. Check that it was copied whole."
+        );
 
-    public static AccessRefusal Unknown { get; } = new(401, ErrorCode.KeyInvalid, InvalidToken, "This service does not know this key. Check that it was made for this installation.");
+    public static AccessRefusal Unknown { get; } =
+        new(401, ErrorCode.KeyInvalid, InvalidToken, "This service does not know this key. Check that it was made for this installation.");
 
-    public static AccessRefusal Expired { get; } = new(401, ErrorCode.KeyExpired, InvalidToken, "This key has expired. Ask the administrator of the workspace for another.");
+    public static AccessRefusal Expired { get; } =
+        new(401, ErrorCode.KeyExpired, InvalidToken, "This key has expired. Ask the administrator of the workspace for another.");
 
-    public static AccessRefusal Revoked { get; } = new(401, ErrorCode.KeyRevoked, InvalidToken, "This key was revoked. Ask the administrator of the workspace for another.");
+    public static AccessRefusal Revoked { get; } =
+        new(401, ErrorCode.KeyRevoked, InvalidToken, "This key was revoked. Ask the administrator of the workspace for another.");
 
-    public static AccessRefusal WorkspaceRetired { get; } = new(401, ErrorCode.WorkspaceRetired, InvalidToken, "The workspace of this key is retired. Ask the operator of the service to bring it back.");
+    public static AccessRefusal WorkspaceRetired { get; } =
+        new(
+            401,
+            ErrorCode.WorkspaceRetired,
+            InvalidToken,
+            "The workspace of this key is retired. Ask the operator of the service to bring it back."
+        );
 
     /// <summary>The scope that was lacking.</summary>
     public string? Scope { get; private init; }
@@ -73,7 +113,15 @@ internal sealed record AccessRefusal(int Status, string Code, string? Error, str
     }
 
     public static AccessRefusal MissingScope(string scope) =>
-        new(403, ErrorCode.ScopeMissing, "insufficient_scope", $"This key has not the scope {scope}. Use a key that has it, or ask the administrator of the workspace for one.") { Scope = scope };
+        new(
+            403,
+            ErrorCode.ScopeMissing,
+            "insufficient_scope",
+            $"This key has not the scope {scope}. Use a key that has it, or ask the administrator of the workspace for one."
+        )
+        {
+            Scope = scope,
+        };
 
     public static AccessRefusal NoKeyYet(string scope) =>
         new(401, ErrorCode.KeyMissing, null, $"This needs a key with the scope {scope}, and there are no keys yet. {HowToMakeOne}");

@@ -13,10 +13,15 @@ internal sealed record Caller(Workspace Workspace, string? Key, IReadOnlyList<st
 
     private const string WorkspaceClaim = "workspace";
 
-    public static Caller Of(HttpContext context) => new(
-        Workspace.Of(context.User.FindFirstValue(WorkspaceClaim) ?? throw new InvalidOperationException("Nobody was authenticated; the route names no scope.")),
-        context.User.FindFirstValue(Requester.KeyClaim),
-        [.. context.User.FindAll(ScopeClaim).Select(claim => claim.Value)]);
+    public static Caller Of(HttpContext context) =>
+        new(
+            Workspace.Of(
+                context.User.FindFirstValue(WorkspaceClaim)
+                    ?? throw new InvalidOperationException("Nobody was authenticated; the route names no scope.")
+            ),
+            context.User.FindFirstValue(Requester.KeyClaim),
+            [.. context.User.FindAll(ScopeClaim).Select(claim => claim.Value)]
+        );
 
     /// <summary>As the framework carries it.</summary>
     public static ClaimsPrincipal Principal(string scheme, string workspace, string? key, IEnumerable<string> scopes)

@@ -10,8 +10,14 @@ namespace CalibrationApi.Plumbing.Access;
 /// <summary>Finds out who sends a request, and turns away whoever may not (RFC 6750).</summary>
 /// <remarks>The key is looked up with every request, so that a revocation counts from the next one on, whichever process made it.</remarks>
 internal sealed class KeyScheme(
-    IOptionsMonitor<AuthenticationSchemeOptions> options, ILoggerFactory logger, UrlEncoder encoder, CalibrationDatabase database, TimeProvider clock, LocalMode localMode, KeyUse use)
-    : AuthenticationHandler<AuthenticationSchemeOptions>(options, logger, encoder)
+    IOptionsMonitor<AuthenticationSchemeOptions> options,
+    ILoggerFactory logger,
+    UrlEncoder encoder,
+    CalibrationDatabase database,
+    TimeProvider clock,
+    LocalMode localMode,
+    KeyUse use
+) : AuthenticationHandler<AuthenticationSchemeOptions>(options, logger, encoder)
 {
     public const string Name = "Key";
 
@@ -62,12 +68,16 @@ internal sealed class KeyScheme(
 
     private AuthenticateResult Shown(KeyText shown)
     {
-        var found = database.Read(connection => KeyStore.OfAnyWorkspace(connection, shown.Id)).Where(one => shown.Fits(one.Key.SecretHash)).ToArray();
+        var found = database
+            .Read(connection => KeyStore.OfAnyWorkspace(connection, shown.Id))
+            .Where(one => shown.Fits(one.Key.SecretHash))
+            .ToArray();
         if (found is not [var (workspace, isRetired, key)])
             return Fail(AccessRefusal.Unknown);
         localMode.End();
         var now = clock.GetUtcNow();
-        var why = key.RevokedAt is not null ? AccessRefusal.Revoked
+        var why =
+            key.RevokedAt is not null ? AccessRefusal.Revoked
             : !key.IsLive(now) ? AccessRefusal.Expired
             : isRetired ? AccessRefusal.WorkspaceRetired
             : null;
@@ -78,8 +88,11 @@ internal sealed class KeyScheme(
     }
 
     // Addresses end up in logs and histories. Also where a key in the header would do.
-    private bool HasKeyInAddress() => Request.QueryString.HasValue
-        && Request.Query.Any(parameter => parameter.Key == "access_token" || KeyText.IsIn(parameter.Key) || parameter.Value.Any(KeyText.IsIn));
+    private bool HasKeyInAddress() =>
+        Request.QueryString.HasValue
+        && Request.Query.Any(parameter =>
+            parameter.Key == "access_token" || KeyText.IsIn(parameter.Key) || parameter.Value.Any(KeyText.IsIn)
+        );
 
     private static AuthenticateResult Success(string workspace, string? key, IEnumerable<string> scopes) =>
         AuthenticateResult.Success(new AuthenticationTicket(Caller.Principal(Name, workspace, key, scopes), Name));

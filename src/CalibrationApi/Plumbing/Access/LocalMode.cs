@@ -18,11 +18,22 @@ internal sealed class LocalMode(CalibrationDatabase database, CalibrationSetting
     /// <summary>Keys and workspaces are left to whoever has a key.</summary>
     public static IReadOnlyList<string> Scopes { get; } = [Scope.Calculate, Scope.Read, Scope.Write];
 
-    // RFC 7239, RFC 9110 section 7.6.3, and what proxies, balancers and networks in front of a service write (common practice, no published source).
+    // RFC 7239, RFC 9110 section 7.6.3, and what proxies, balancers and networks in front of a service write (common practice, no published
+    // source).
     private static readonly FrozenSet<string> SignsOfAProxy = new[]
     {
-        "Forwarded", "Via", "Proxy-Connection", "X-Real-IP", "X-Client-IP", "X-Cluster-Client-IP", "X-ProxyUser-IP", "X-Envoy-External-Address",
-        "True-Client-IP", "CF-Connecting-IP", "Fastly-Client-IP", "Client-IP",
+        "Forwarded",
+        "Via",
+        "Proxy-Connection",
+        "X-Real-IP",
+        "X-Client-IP",
+        "X-Cluster-Client-IP",
+        "X-ProxyUser-IP",
+        "X-Envoy-External-Address",
+        "True-Client-IP",
+        "CF-Connecting-IP",
+        "Fastly-Client-IP",
+        "Client-IP",
     }.ToFrozenSet(StringComparer.OrdinalIgnoreCase);
 
     // The latter is what the framework leaves of the former where it believed it.
@@ -51,14 +62,17 @@ internal sealed class LocalMode(CalibrationDatabase database, CalibrationSetting
         {
             hasKeys = hasKeys || database.Read(KeyStore.AnyExists);
         }
-        catch (Exception failure) when (DatabaseOutage.Is(failure) && context.GetEndpoint()?.Metadata.GetMetadata<NeededScope>() is { Scope: Scope.Calculate })
-        {
-        }
+        catch (Exception failure)
+            when (DatabaseOutage.Is(failure) && context.GetEndpoint()?.Metadata.GetMetadata<NeededScope>() is { Scope: Scope.Calculate })
+        { }
 
         return hasKeys;
     }
 
-    /// <summary>Why the service must not start on the addresses that are configured; null when it may. With a key that can make others it may be reached from elsewhere.</summary>
+    /// <summary>
+    /// Why the service must not start on the addresses that are configured; null when it may. With a key that can make others it may be
+    /// reached from elsewhere.
+    /// </summary>
     public static string? StartRefusal(WebApplication app)
     {
         // Looks once for keys while the database is known to be well.
@@ -78,9 +92,12 @@ internal sealed class LocalMode(CalibrationDatabase database, CalibrationSetting
         SignsOfAProxy.Contains(header) || SignsOfAProxyBegin.Any(begin => header.StartsWith(begin, StringComparison.OrdinalIgnoreCase));
 
     // Whether a browser then lets the page read the answer comes too late for a request that stores.
-    private bool IsFromAPageElsewhere(HttpRequest request) => request.Headers.Origin is { Count: > 0 } origin
-        && origin != $"{request.Scheme}://{request.Host.Value}" && !settings.AllowedOrigins.Contains(origin.ToString());
+    private bool IsFromAPageElsewhere(HttpRequest request) =>
+        request.Headers.Origin is { Count: > 0 } origin
+        && origin != $"{request.Scheme}://{request.Host.Value}"
+        && !settings.AllowedOrigins.Contains(origin.ToString());
 
     private static bool IsLoopbackName(string host) =>
-        host.Equals("localhost", StringComparison.OrdinalIgnoreCase) || (IPAddress.TryParse(host.Trim('[', ']'), out var ip) && IPAddress.IsLoopback(ip));
+        host.Equals("localhost", StringComparison.OrdinalIgnoreCase)
+        || (IPAddress.TryParse(host.Trim('[', ']'), out var ip) && IPAddress.IsLoopback(ip));
 }

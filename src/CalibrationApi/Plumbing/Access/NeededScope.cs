@@ -10,7 +10,11 @@ internal sealed class NeededScope(string scope) : IAuthorizeData
     public string Scope => scope;
 
     // The policy has the name of the scope.
-    string? IAuthorizeData.Policy { get => scope; set => throw new NotSupportedException(); }
+    string? IAuthorizeData.Policy
+    {
+        get => scope;
+        set => throw new NotSupportedException();
+    }
 
     string? IAuthorizeData.Roles { get; set; }
 
@@ -24,14 +28,16 @@ internal static class NeededScopeRoutes
 
     /// <summary>Only a key with that scope may use the route.</summary>
     public static TBuilder Needs<TBuilder>(this TBuilder route, string scope)
-        where TBuilder : IEndpointConventionBuilder => route.WithMetadata(
+        where TBuilder : IEndpointConventionBuilder =>
+        route.WithMetadata(
             new NeededScope(scope),
             Problem(StatusCodes.Status400BadRequest),
             Problem(StatusCodes.Status401Unauthorized),
             Problem(StatusCodes.Status403Forbidden),
             new AnswerHeader("WWW-Authenticate", ChallengeSays, StatusCodes.Status400BadRequest, IsAlwaysSent: false),
             new AnswerHeader("WWW-Authenticate", ChallengeSays, StatusCodes.Status401Unauthorized),
-            new AnswerHeader("WWW-Authenticate", ChallengeSays, StatusCodes.Status403Forbidden));
+            new AnswerHeader("WWW-Authenticate", ChallengeSays, StatusCodes.Status403Forbidden)
+        );
 
     /// <summary>Everybody may use the route, with or without a key.</summary>
     public static TBuilder IsPublic<TBuilder>(this TBuilder route)
@@ -44,7 +50,9 @@ internal static class NeededScopeRoutes
         group.Finally(route =>
         {
             if (route.Metadata.OfType<NeededScope>().Count() + route.Metadata.OfType<IAllowAnonymous>().Count() != 1)
-                throw new InvalidOperationException($"{route.DisplayName} says not who may use it, or says it twice. Add {nameof(Needs)} or {nameof(IsPublic)} to the route.");
+                throw new InvalidOperationException(
+                    $"{route.DisplayName} says not who may use it, or says it twice. Add {nameof(Needs)} or {nameof(IsPublic)} to the route."
+                );
         });
         return group;
     }

@@ -5,7 +5,9 @@ using CalibrationApi.Storage.Writing;
 namespace CalibrationApi.Plumbing.Access;
 
 /// <summary>Counts the requests that were turned away, in memory, and stores the counts about once a minute.</summary>
-/// <remarks>Being turned away costs whoever tries more than it costs the service: no write, and one number for each key, code and day.</remarks>
+/// <remarks>
+/// Being turned away costs whoever tries more than it costs the service: no write, and one number for each key, code and day.
+/// </remarks>
 internal sealed partial class RefusalCounts(SingleWriter writer, TimeProvider clock, ILogger<RefusalCounts> log) : IAsyncDisposable
 {
     private static readonly TimeSpan Grain = TimeSpan.FromMinutes(1);
@@ -21,7 +23,12 @@ internal sealed partial class RefusalCounts(SingleWriter writer, TimeProvider cl
         // A key that is good as such but lacks a scope was authenticated; of any other the refusal says whose it was, if that is known.
         var caller = context.User.Identity?.IsAuthenticated == true ? Caller.Of(context) : null;
         var workspace = caller is { Key: not null } ? caller.Workspace : refusal.Workspace ?? RefusalStore.NoWorkspace;
-        var entry = (workspace, now.UtcDateTime.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), caller?.Key ?? refusal.Key ?? "", refusal.Code);
+        var entry = (
+            workspace,
+            now.UtcDateTime.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
+            caller?.Key ?? refusal.Key ?? "",
+            refusal.Code
+        );
         bool isDue;
         lock (counting)
         {
@@ -51,7 +58,10 @@ internal sealed partial class RefusalCounts(SingleWriter writer, TimeProvider cl
         }
     }
 
-    private async Task WriteAsync(Dictionary<(string Workspace, string Day, string Key, string Code), (long Count, DateTimeOffset Last)> taken, Task before)
+    private async Task WriteAsync(
+        Dictionary<(string Workspace, string Day, string Key, string Code), (long Count, DateTimeOffset Last)> taken,
+        Task before
+    )
     {
         await before;
         try

@@ -1,6 +1,8 @@
 namespace CalibrationApi.Plumbing.Access;
 
-/// <summary>The workspace that a request works in. Handlers take it as a parameter and pass it on; there is no default to forget it by.</summary>
+/// <summary>
+/// The workspace that a request works in. Handlers take it as a parameter and pass it on; there is no default to forget it by.
+/// </summary>
 internal sealed record Workspace
 {
     private readonly string id;

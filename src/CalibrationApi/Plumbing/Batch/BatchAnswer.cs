@@ -6,7 +6,9 @@ using System.Threading.Channels;
 
 namespace CalibrationApi.Plumbing.Batch;
 
-/// <summary>Reads questions, answers them on all cores and writes the answers in the order of the questions, all at the same time.</summary>
+/// <summary>
+/// Reads questions, answers them on all cores and writes the answers in the order of the questions, all at the same time.
+/// </summary>
 /// <remarks>
 /// Memory is bounded: so many chunks are on their way, and so many bytes of answers wait for a client that is slow to read them.
 /// Beyond that nothing more is read. When something fails on the way, the connection is cut, so that the part of an answer is
@@ -18,7 +20,12 @@ internal sealed class BatchAnswer(LineReader questions, AnswerLines answers, Act
     private const int MostUnread = 4 * 1024 * 1024;
 
     private static readonly int MostOnTheWay = 2 * Environment.ProcessorCount;
-    private static readonly PipeOptions Unread = new(pauseWriterThreshold: MostUnread, resumeWriterThreshold: MostUnread / 2, minimumSegmentSize: 32 * 1024, useSynchronizationContext: false);
+    private static readonly PipeOptions Unread = new(
+        pauseWriterThreshold: MostUnread,
+        resumeWriterThreshold: MostUnread / 2,
+        minimumSegmentSize: 32 * 1024,
+        useSynchronizationContext: false
+    );
 
     private readonly ConcurrentQueue<LineChunk> free = new();
 
@@ -28,10 +35,18 @@ internal sealed class BatchAnswer(LineReader questions, AnswerLines answers, Act
         response.ContentType = answers.ContentType;
         response.Headers.Vary = "Accept";
         using var stop = CancellationTokenSource.CreateLinkedTokenSource(httpContext.RequestAborted);
-        var started = Channel.CreateBounded<Task<LineChunk>>(new BoundedChannelOptions(MostOnTheWay) { SingleReader = true, SingleWriter = true });
+        var started = Channel.CreateBounded<Task<LineChunk>>(
+            new BoundedChannelOptions(MostOnTheWay) { SingleReader = true, SingleWriter = true }
+        );
         var unread = new Pipe(Unread);
         Exception? failure = null;
-        await foreach (var stage in Task.WhenEach(StartAsync(started.Writer, stop.Token), OrderAsync(started.Reader, unread.Writer, stop.Token), SendAsync(unread.Reader, response, stop.Token)))
+        await foreach (
+            var stage in Task.WhenEach(
+                StartAsync(started.Writer, stop.Token),
+                OrderAsync(started.Reader, unread.Writer, stop.Token),
+                SendAsync(unread.Reader, response, stop.Token)
+            )
+        )
         {
             if (stage.IsCompletedSuccessfully || failure is not null)
                 continue;

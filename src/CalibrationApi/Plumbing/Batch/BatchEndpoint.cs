@@ -13,7 +13,9 @@ using JsonOptions = Microsoft.AspNetCore.Http.Json.JsonOptions;
 namespace CalibrationApi.Plumbing.Batch;
 
 /// <summary>Answers many questions of one calculation in one request.</summary>
-/// <remarks>No parameter has the type of a question: how a handler with such a one is called could not be written before the program runs.</remarks>
+/// <remarks>
+/// No parameter has the type of a question: how a handler with such a one is called could not be written before the program runs.
+/// </remarks>
 internal abstract class BatchEndpoint
 {
     /// <param name="context">The request, whose body is read while it is answered.</param>
@@ -22,11 +24,21 @@ internal abstract class BatchEndpoint
     /// <param name="log">Where failures of ours go.</param>
     /// <param name="told">Which of them.</param>
     /// <param name="units">Units of all answers; as-asked takes for each those of its question.</param>
-    public abstract Task<IResult> HandleAsync(HttpContext context, IOptions<JsonOptions> json, CalibrationSettings settings, ILogger<BatchAnswer> log, FailureLines told, [FromQuery] string? units = null);
+    public abstract Task<IResult> HandleAsync(
+        HttpContext context,
+        IOptions<JsonOptions> json,
+        CalibrationSettings settings,
+        ILogger<BatchAnswer> log,
+        FailureLines told,
+        [FromQuery] string? units = null
+    );
 }
 
 /// <inheritdoc/>
-internal sealed class BatchEndpoint<TRequest, TAnswer>(Func<TRequest, string?, Results<JsonAnswer<TAnswer>, ProblemResult>> calculation, QuestionTable? table) : BatchEndpoint
+internal sealed class BatchEndpoint<TRequest, TAnswer>(
+    Func<TRequest, string?, Results<JsonAnswer<TAnswer>, ProblemResult>> calculation,
+    QuestionTable? table
+) : BatchEndpoint
     where TRequest : class
     where TAnswer : class
 {
@@ -38,7 +50,14 @@ internal sealed class BatchEndpoint<TRequest, TAnswer>(Func<TRequest, string?, R
     /// <param name="log">Where failures of ours go.</param>
     /// <param name="told">Which of them.</param>
     /// <param name="units">Units of all answers; as-asked takes for each those of its question.</param>
-    public override async Task<IResult> HandleAsync(HttpContext context, IOptions<JsonOptions> json, CalibrationSettings settings, ILogger<BatchAnswer> log, FailureLines told, [FromQuery] string? units = null)
+    public override async Task<IResult> HandleAsync(
+        HttpContext context,
+        IOptions<JsonOptions> json,
+        CalibrationSettings settings,
+        ILogger<BatchAnswer> log,
+        FailureLines told,
+        [FromQuery] string? units = null
+    )
     {
         var validator = context.RequestServices.GetRequiredService<IValidator<TRequest>>();
         var sent = context.Request.ContentType;
@@ -46,13 +65,18 @@ internal sealed class BatchEndpoint<TRequest, TAnswer>(Func<TRequest, string?, R
         if (!isTable && !MediaTypes.IsUtf8(sent, PageFormats.Ndjson))
             return Unsupported(context.Response);
         if (MediaTypes.Best(context.Request, offered) is not { } wanted)
-            return ProblemResult.Of(StatusCodes.Status406NotAcceptable, ErrorCode.NotAcceptable, $"The answers come as {string.Join(" or ", offered)}. Ask for that in the Accept header.");
+            return ProblemResult.Of(
+                StatusCodes.Status406NotAcceptable,
+                ErrorCode.NotAcceptable,
+                $"The answers come as {string.Join(" or ", offered)}. Ask for that in the Accept header."
+            );
         var mostBytes = settings.Limits.LineBytes;
         var (rows, refusal) = isTable ? await TableQuestions.OpenAsync(context, table!, mostBytes) : default;
         if (refusal is not null)
             return refusal;
         LineReader questions = rows is null ? new NdjsonQuestions(context.Request.BodyReader, mostBytes) : rows;
-        AnswerLines answers = wanted == PageFormats.Csv ? TableAnswers.Of<TAnswer>(rows?.Format ?? TableFormat.Commas) : new NdjsonAnswers();
+        AnswerLines answers =
+            wanted == PageFormats.Csv ? TableAnswers.Of<TAnswer>(rows?.Format ?? TableFormat.Commas) : new NdjsonAnswers();
         var type = (JsonTypeInfo<TRequest>)json.Value.SerializerOptions.GetTypeInfo(typeof(TRequest));
         var traceId = Problem.TraceIdOf(context);
         return new BatchAnswer(questions, answers, Evaluate);
@@ -94,8 +118,11 @@ internal sealed class BatchEndpoint<TRequest, TAnswer>(Func<TRequest, string?, R
     private ProblemResult Unsupported(HttpResponse response)
     {
         response.Headers["Accept-Post"] = string.Join(", ", offered);
-        return ProblemResult.Of(StatusCodes.Status415UnsupportedMediaType, ErrorCode.MediaTypeUnsupported,
-            $"Send the body as {string.Join(" or ", offered)} in UTF-8, with that Content-Type.");
+        return ProblemResult.Of(
+            StatusCodes.Status415UnsupportedMediaType,
+            ErrorCode.MediaTypeUnsupported,
+            $"Send the body as {string.Join(" or ", offered)} in UTF-8, with that Content-Type."
+        );
     }
 }
 

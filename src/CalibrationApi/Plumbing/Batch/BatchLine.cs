@@ -3,11 +3,16 @@ using CalibrationApi.Plumbing.Http;
 namespace CalibrationApi.Plumbing.Batch;
 
 /// <summary>One line of the answer to many questions: the result of one of them, or the problem that it has.</summary>
-/// <remarks>Describes the contract. What is sent is put together by <see cref="NdjsonAnswers"/>, so that a result has the bytes that it has alone.</remarks>
+/// <remarks>
+/// Describes the contract. What is sent is put together by <see cref="NdjsonAnswers"/>, so that a result has the bytes that it has alone.
+/// </remarks>
 public sealed class BatchLine<TAnswer>
     where TAnswer : class
 {
-    /// <summary>The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row 1.</summary>
+    /// <summary>
+    /// The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row
+    /// 1.
+    /// </summary>
     public required long Line { get; init; }
 
     /// <summary>What the table calls the test; absent when no table was sent.</summary>

@@ -21,12 +21,14 @@ internal static class BatchRoutes
         this IEndpointRouteBuilder routes,
         string path,
         Func<TRequest, string?, Results<JsonAnswer<TAnswer>, ProblemResult>> calculation,
-        QuestionTable? table = null)
+        QuestionTable? table = null
+    )
         where TRequest : class
         where TAnswer : class
     {
         BatchEndpoint endpoint = new BatchEndpoint<TRequest, TAnswer>(calculation, table);
-        return routes.MapPost(path + Suffix, endpoint.HandleAsync)
+        return routes
+            .MapPost(path + Suffix, endpoint.HandleAsync)
             // Lines are limited one by one; the body may be as long as it takes.
             .WithMetadata(new DisableRequestSizeLimitAttribute())
             .WithMetadata(new PostedMedia(table is null ? PageFormats.Ndjson : $"{PageFormats.Ndjson}, {PageFormats.Csv}"))

@@ -4,7 +4,9 @@ using CalibrationApi.Plumbing.Http;
 
 namespace CalibrationApi.Plumbing.Batch;
 
-/// <summary>Some neighbouring questions of a batch, which one thread answers one after the other. Its buffers serve again and again.</summary>
+/// <summary>
+/// Some neighbouring questions of a batch, which one thread answers one after the other. Its buffers serve again and again.
+/// </summary>
 internal sealed class LineChunk
 {
     // Enough work to be worth handing to another thread, little enough to keep all of them busy and the memory small.

@@ -13,8 +13,11 @@ namespace CalibrationApi.Plumbing.Batch;
 /// </remarks>
 internal sealed class NdjsonQuestions(PipeReader body, int mostBytes) : LineReader
 {
-    private readonly ProblemResult tooLong = ProblemResult.Of(StatusCodes.Status413PayloadTooLarge, ErrorCode.LineTooLong,
-        $"This line is longer than {mostBytes / 1024} KiB. Split the question, or look whether a line break is missing.");
+    private readonly ProblemResult tooLong = ProblemResult.Of(
+        StatusCodes.Status413PayloadTooLarge,
+        ErrorCode.LineTooLong,
+        $"This line is longer than {mostBytes / 1024} KiB. Split the question, or look whether a line break is missing."
+    );
 
     private long number;
     private bool isReadingOver;

@@ -1,6 +1,8 @@
 namespace CalibrationApi.Plumbing.Batch;
 
-/// <summary>How the questions of a calculation are read from a table: a row for each item of a list of the question, rows of a question together.</summary>
+/// <summary>
+/// How the questions of a calculation are read from a table: a row for each item of a list of the question, rows of a question together.
+/// </summary>
 internal sealed class QuestionTable
 {
     /// <summary>The column that says to which question a row belongs.</summary>

@@ -40,7 +40,8 @@ internal sealed class RowStream(Stream table, int mostBytes, CancellationToken s
     public override Task<int> ReadAsync(byte[] buffer, int offset, int count, CancellationToken cancellationToken) =>
         ReadAsync(buffer.AsMemory(offset, count), cancellationToken).AsTask();
 
-    public override int Read(byte[] buffer, int offset, int count) => throw new NotSupportedException("A table is read without blocking a thread.");
+    public override int Read(byte[] buffer, int offset, int count) =>
+        throw new NotSupportedException("A table is read without blocking a thread.");
 
     public override void Flush() => throw new NotSupportedException();
 

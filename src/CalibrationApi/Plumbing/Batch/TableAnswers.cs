@@ -44,33 +44,46 @@ internal sealed class TableAnswers : AnswerLines
         Write(chunk, line, StatusCodes.Status200OK, "", "", columns.Select(path => Cell(document.RootElement, path)));
     }
 
-    public override void Write(LineChunk chunk, in LineChunk.Line line, Problem problem) => Write(
-        chunk,
-        line,
-        problem.Status,
-        string.Join(' ', problem.Errors.Select(error => error.Code).Distinct()),
-        string.Join(' ', problem.Errors.Select(Sentence)),
-        columns.Select(_ => ""));
+    public override void Write(LineChunk chunk, in LineChunk.Line line, Problem problem) =>
+        Write(
+            chunk,
+            line,
+            problem.Status,
+            string.Join(' ', problem.Errors.Select(error => error.Code).Distinct()),
+            string.Join(' ', problem.Errors.Select(Sentence)),
+            columns.Select(_ => "")
+        );
 
-    private void Write(LineChunk chunk, in LineChunk.Line line, int status, string errors, string detail, IEnumerable<string> cells) => CsvTable.WriteRow(
-        chunk.Output,
-        [line.Number.ToString(CultureInfo.InvariantCulture), CsvTable.Harmless(line.Rows?.Test ?? ""), status.ToString(CultureInfo.InvariantCulture), errors, CsvTable.Harmless(detail), .. cells],
-        format.Separator);
+    private void Write(LineChunk chunk, in LineChunk.Line line, int status, string errors, string detail, IEnumerable<string> cells) =>
+        CsvTable.WriteRow(
+            chunk.Output,
+            [
+                line.Number.ToString(CultureInfo.InvariantCulture),
+                CsvTable.Harmless(line.Rows?.Test ?? ""),
+                status.ToString(CultureInfo.InvariantCulture),
+                errors,
+                CsvTable.Harmless(detail),
+                .. cells,
+            ],
+            format.Separator
+        );
 
-    private static string Sentence(ProblemError error) => (error.Row, error.Column) switch
-    {
-        ({ } row, { } column) => string.Create(CultureInfo.InvariantCulture, $"Row {row}, {column}: {error.Detail}"),
-        ({ } row, null) => string.Create(CultureInfo.InvariantCulture, $"Row {row}: {error.Detail}"),
-        _ => error.Pointer is { } pointer ? $"{pointer}: {error.Detail}" : error.Detail,
-    };
+    private static string Sentence(ProblemError error) =>
+        (error.Row, error.Column) switch
+        {
+            ({ } row, { } column) => string.Create(CultureInfo.InvariantCulture, $"Row {row}, {column}: {error.Detail}"),
+            ({ } row, null) => string.Create(CultureInfo.InvariantCulture, $"Row {row}: {error.Detail}"),
+            _ => error.Pointer is { } pointer ? $"{pointer}: {error.Detail}" : error.Detail,
+        };
 
-    private static string Name(string[] path) => path[^1] switch
-    {
-        "value" => string.Join('.', path[..^1]),
-        "unit" when path.Length > 1 => $"{string.Join('.', path[..^1])} unit",
-        CodeMember => string.Join('.', path[..^1]),
-        _ => string.Join('.', path),
-    };
+    private static string Name(string[] path) =>
+        path[^1] switch
+        {
+            "value" => string.Join('.', path[..^1]),
+            "unit" when path.Length > 1 => $"{string.Join('.', path[..^1])} unit",
+            CodeMember => string.Join('.', path[..^1]),
+            _ => string.Join('.', path),
+        };
 
     private string Cell(JsonElement answer, string[] path)
     {
@@ -91,17 +104,23 @@ internal sealed class TableAnswers : AnswerLines
         };
     }
 
-    private static IEnumerable<string[]> Paths(JsonTypeInfo type, string[] path) => type.Properties.SelectMany(member =>
-    {
-        string[] here = [.. path, member.Name];
-        var inner = TypeInfo(member.PropertyType);
-        return inner.Kind switch
+    private static IEnumerable<string[]> Paths(JsonTypeInfo type, string[] path) =>
+        type.Properties.SelectMany(member =>
         {
-            JsonTypeInfoKind.Object => Paths(inner, here),
-            JsonTypeInfoKind.Enumerable => TypeInfo(inner.ElementType!).Properties.Any(one => one.Name == CodeMember) ? [[.. here, CodeMember]] : [],
-            _ => (IEnumerable<string[]>)[here],
-        };
-    });
+            string[] here = [.. path, member.Name];
+            var inner = TypeInfo(member.PropertyType);
+            return inner.Kind switch
+            {
+                JsonTypeInfoKind.Object => Paths(inner, here),
+                JsonTypeInfoKind.Enumerable => TypeInfo(inner.ElementType!).Properties.Any(one => one.Name == CodeMember)
+                    ?
+                    [
+                        [.. here, CodeMember],
+                    ]
+                    : [],
+                _ => (IEnumerable<string[]>)[here],
+            };
+        });
 
     private static JsonTypeInfo TypeInfo(Type type) => JsonSettings.Contract.GetTypeInfo(type);
 }

@@ -15,7 +15,8 @@ internal sealed record TableColumn(IReadOnlyList<string> Path, bool IsOfItem, Ty
     public string Name { get; } = string.Join('.', Path);
 
     /// <summary>The dimension of a quantity, which needs a unit; null for anything else.</summary>
-    public Dimension? Dimension { get; } = Type.IsAssignableTo(typeof(Quantity)) ? ((Quantity)Activator.CreateInstance(Type)!).Dimension : null;
+    public Dimension? Dimension { get; } =
+        Type.IsAssignableTo(typeof(Quantity)) ? ((Quantity)Activator.CreateInstance(Type)!).Dimension : null;
 
     /// <summary>Every column that a question can be read from.</summary>
     /// <param name="question">Type of a question.</param>
@@ -33,7 +34,11 @@ internal sealed record TableColumn(IReadOnlyList<string> Path, bool IsOfItem, Ty
                 JsonTypeInfoKind.Enumerable when member.Name == items => Below(TypeInfo(inner.ElementType!), [], true, null),
                 JsonTypeInfoKind.Enumerable => [],
                 JsonTypeInfoKind.Object when inner.Type.IsAssignableTo(typeof(Quantity)) =>
-                    [new(here, isOfItem, inner.Type), .. Below(inner, here, isOfItem, null).Where(column => column.Path[^1] is not ("value" or "unit") || column.Path.Count > here.Length + 1)],
+                [
+                    new(here, isOfItem, inner.Type),
+                    .. Below(inner, here, isOfItem, null)
+                        .Where(column => column.Path[^1] is not ("value" or "unit") || column.Path.Count > here.Length + 1),
+                ],
                 JsonTypeInfoKind.Object => Below(inner, here, isOfItem, null),
                 _ => [new(here, isOfItem, Nullable.GetUnderlyingType(inner.Type) ?? inner.Type)],
             };

@@ -4,7 +4,10 @@ using CalibrationApi.Plumbing.Http;
 
 namespace CalibrationApi.Plumbing.Batch;
 
-/// <summary>How a table is written: with commas between cells and decimal points, or, as spreadsheets in much of Europe do, with semicolons and decimal commas.</summary>
+/// <summary>
+/// How a table is written: with commas between cells and decimal points, or, as spreadsheets in much of Europe do, with semicolons and
+/// decimal commas.
+/// </summary>
 /// <param name="Separator">What stands between two cells.</param>
 /// <param name="DecimalSign">What stands before the decimals of an answer.</param>
 internal sealed partial record TableFormat(char Separator, char DecimalSign)
@@ -27,12 +30,30 @@ internal sealed partial record TableFormat(char Separator, char DecimalSign)
     {
         var shown = Excerpt.Of(cell, 40);
         if (Separator == ',' && cell.Contains(',', StringComparison.Ordinal))
-            return (0, (ErrorCode.NumberAmbiguous, $"'{shown}' holds a comma, and the cells of this table are separated by commas. Write a decimal point and no thousands separators; decimal commas go with semicolons between the cells."));
+            return (
+                0,
+                (
+                    ErrorCode.NumberAmbiguous,
+                    $"'{shown}' holds a comma, and the cells of this table are separated by commas. Write a decimal point and no thousands separators; decimal commas go with semicolons between the cells."
+                )
+            );
         if (Separator == ';' && Thousands().IsMatch(cell))
-            return (0, (ErrorCode.NumberAmbiguous, $"'{shown}' can be read with a decimal point or with thousands. Write {cell.Replace('.', ',')} or {cell.Replace(".", "", StringComparison.Ordinal)}."));
+            return (
+                0,
+                (
+                    ErrorCode.NumberAmbiguous,
+                    $"'{shown}' can be read with a decimal point or with thousands. Write {cell.Replace('.', ',')} or {cell.Replace(".", "", StringComparison.Ordinal)}."
+                )
+            );
         return Number().IsMatch(cell) && double.TryParse(cell.Replace(',', '.'), Plain, CultureInfo.InvariantCulture, out var number)
             ? (number, null)
-            : (0, (ErrorCode.TypeWrong, $"'{shown}' is not a number. Give plain digits with a decimal {(Separator == ';' ? "comma" : "point")}, without unit and thousands separators."));
+            : (
+                0,
+                (
+                    ErrorCode.TypeWrong,
+                    $"'{shown}' is not a number. Give plain digits with a decimal {(Separator == ';' ? "comma" : "point")}, without unit and thousands separators."
+                )
+            );
     }
 
     [GeneratedRegex(@"^[+-]?[1-9][0-9]{0,2}\.[0-9]{3}\z")]

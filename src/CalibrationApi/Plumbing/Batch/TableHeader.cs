@@ -65,7 +65,11 @@ internal sealed partial class TableHeader
 
         if (WithUnit().Match(text) is { Success: true } match)
             AddColumn(match.Groups["name"].Value, text, at, match.Groups["unit"].Value.Trim());
-        else if (text.EndsWith(UnitColumn, StringComparison.Ordinal) && Table.ByName.TryGetValue(text[..^UnitColumn.Length].Trim(), out var quantity) && quantity.Dimension is not null)
+        else if (
+            text.EndsWith(UnitColumn, StringComparison.Ordinal)
+            && Table.ByName.TryGetValue(text[..^UnitColumn.Length].Trim(), out var quantity)
+            && quantity.Dimension is not null
+        )
             AddUnits(quantity, text, at);
         else
             AddColumn(text, text, at, null);
@@ -78,7 +82,14 @@ internal sealed partial class TableHeader
         else if (unit is not null && column.Dimension is null)
             Fail(text, ErrorCode.MemberUnknown, $"'{name}' has no unit. Write the name of the column alone.");
         else if (entries.Find(entry => entry.Column == column) is not { } entry)
-            entries.Add(new Entry(column) { Text = text, At = at, Unit = unit });
+            entries.Add(
+                new Entry(column)
+                {
+                    Text = text,
+                    At = at,
+                    Unit = unit,
+                }
+            );
         else if (entry.At >= 0)
             Fail(text, ErrorCode.MemberDuplicate, $"'{name}' is given twice. Give it once.");
         else
@@ -100,22 +111,36 @@ internal sealed partial class TableHeader
     private void CheckWhole()
     {
         if (TestAt < 0)
-            Fail(QuestionTable.TestColumn, ErrorCode.MemberMissing, $"There is no column '{QuestionTable.TestColumn}'. Add one that names the test to which each row belongs.");
+            Fail(
+                QuestionTable.TestColumn,
+                ErrorCode.MemberMissing,
+                $"There is no column '{QuestionTable.TestColumn}'. Add one that names the test to which each row belongs."
+            );
         foreach (var entry in entries)
         {
             var name = entry.Column.Name;
             if (entry.At < 0)
                 Fail(entry.Text, ErrorCode.MemberMissing, $"There are units of '{name}' but no numbers. Add a column '{name}'.");
             else if (entry.Unit is not null && entry.UnitAt >= 0)
-                Fail(entry.Text, ErrorCode.SettingsAtOdds, $"The unit of '{name}' stands in the header and in a column of its own. Keep one of the two.");
+                Fail(
+                    entry.Text,
+                    ErrorCode.SettingsAtOdds,
+                    $"The unit of '{name}' stands in the header and in a column of its own. Keep one of the two."
+                );
             else if (entry.Column.Dimension is { } dimension && entry.Unit is null && entry.UnitAt < 0)
-                Fail(entry.Text, ErrorCode.UnitMissing, $"A number without a unit cannot be used. Write the unit into the header, as in '{name} [{Engine.Quantities.UnitTable.Of(dimension)[0].Symbol}]', or add a column '{name}{UnitColumn}'.");
+                Fail(
+                    entry.Text,
+                    ErrorCode.UnitMissing,
+                    $"A number without a unit cannot be used. Write the unit into the header, as in '{name} [{Engine.Quantities.UnitTable.Of(dimension)[0].Symbol}]', or add a column '{name}{UnitColumn}'."
+                );
         }
     }
 
     private string Unknown(string name)
     {
-        var near = Table.ByName.Keys.Concat([QuestionTable.TestColumn, QuestionTable.NoteColumn]).FirstOrDefault(known => string.Equals(known, name, StringComparison.OrdinalIgnoreCase));
+        var near = Table
+            .ByName.Keys.Concat([QuestionTable.TestColumn, QuestionTable.NoteColumn])
+            .FirstOrDefault(known => string.Equals(known, name, StringComparison.OrdinalIgnoreCase));
         return near is null
             ? $"There is no column '{Excerpt.Of(name, 60)}'. {Known()}"
             : $"There is no column '{Excerpt.Of(name, 60)}'. Write '{near}'; case counts.";
@@ -133,7 +158,15 @@ internal sealed partial class TableHeader
     private void Fail(string column, string code, string detail)
     {
         if (errors.Count < ProblemResult.MostErrors)
-            errors.Add(new ProblemError { Row = 1, Column = Excerpt.Of(column, 100), Code = code, Detail = detail });
+            errors.Add(
+                new ProblemError
+                {
+                    Row = 1,
+                    Column = Excerpt.Of(column, 100),
+                    Code = code,
+                    Detail = detail,
+                }
+            );
     }
 
     [GeneratedRegex(@"^(?<name>[^\[\]]*?)\s*\[(?<unit>[^\[\]]*)\]\z")]

@@ -8,7 +8,9 @@ using CsvHelper.Configuration;
 
 namespace CalibrationApi.Plumbing.Batch;
 
-/// <summary>Questions as rows of a table (RFC 4180). Neighbouring rows with the same name in the column <c>test</c> are one question.</summary>
+/// <summary>
+/// Questions as rows of a table (RFC 4180). Neighbouring rows with the same name in the column <c>test</c> are one question.
+/// </summary>
 internal sealed class TableQuestions : LineReader, IDisposable
 {
     // Their names are remembered, so that rows that stand apart are noticed.
@@ -29,12 +31,15 @@ internal sealed class TableQuestions : LineReader, IDisposable
         Format = format;
         tooLong = TooLong(mostBytes);
         rows = new RowStream(body, mostBytes, stop);
-        parser = new CsvParser(new StreamReader(rows, Encoding.UTF8), new CsvConfiguration(CultureInfo.InvariantCulture)
-        {
-            Delimiter = format.Separator.ToString(),
-            IgnoreBlankLines = false,
-            BadDataFound = _ => isBroken = true,
-        });
+        parser = new CsvParser(
+            new StreamReader(rows, Encoding.UTF8),
+            new CsvConfiguration(CultureInfo.InvariantCulture)
+            {
+                Delimiter = format.Separator.ToString(),
+                IgnoreBlankLines = false,
+                BadDataFound = _ => isBroken = true,
+            }
+        );
     }
 
     public TableFormat Format { get; }
@@ -43,16 +48,35 @@ internal sealed class TableQuestions : LineReader, IDisposable
     /// <param name="context">The request.</param>
     /// <param name="table">Its columns.</param>
     /// <param name="mostBytes">Longest row, in bytes.</param>
-    public static async Task<(TableQuestions? Questions, ProblemResult? Problem)> OpenAsync(HttpContext context, QuestionTable table, int mostBytes)
+    public static async Task<(TableQuestions? Questions, ProblemResult? Problem)> OpenAsync(
+        HttpContext context,
+        QuestionTable table,
+        int mostBytes
+    )
     {
         var (body, stop) = (context.Request.BodyReader, context.RequestAborted);
-        var questions = new TableQuestions(body.AsStream(leaveOpen: true), TableFormat.Of(await FirstLineAsync(body, mostBytes, stop)), mostBytes, stop);
+        var questions = new TableQuestions(
+            body.AsStream(leaveOpen: true),
+            TableFormat.Of(await FirstLineAsync(body, mostBytes, stop)),
+            mostBytes,
+            stop
+        );
         context.Response.RegisterForDispose(questions);
         try
         {
             var cells = await questions.NextAsync();
             if (cells is null)
-                return (null, ProblemResult.Invalid([new ProblemError { Row = 1, Code = ErrorCode.MemberMissing, Detail = "The table is empty. Send a header row and a row for each catch." }]));
+                return (
+                    null,
+                    ProblemResult.Invalid([
+                        new ProblemError
+                        {
+                            Row = 1,
+                            Code = ErrorCode.MemberMissing,
+                            Detail = "The table is empty. Send a header row and a row for each catch.",
+                        },
+                    ])
+                );
             var (header, problem) = TableHeader.Read(cells, table);
             questions.header = header;
             return (questions, problem);
@@ -94,8 +118,12 @@ internal sealed class TableQuestions : LineReader, IDisposable
         rows.Dispose();
     }
 
-    private static ProblemResult TooLong(int mostBytes) => ProblemResult.Of(StatusCodes.Status413PayloadTooLarge, ErrorCode.LineTooLong,
-        $"This row is longer than {mostBytes / 1024} KiB, so the rest of the table was not read. Look for a double quote that is not closed.");
+    private static ProblemResult TooLong(int mostBytes) =>
+        ProblemResult.Of(
+            StatusCodes.Status413PayloadTooLarge,
+            ErrorCode.LineTooLong,
+            $"This row is longer than {mostBytes / 1024} KiB, so the rest of the table was not read. Look for a double quote that is not closed."
+        );
 
     private void Add(LineChunk chunk, string[] cells)
     {
@@ -104,20 +132,40 @@ internal sealed class TableQuestions : LineReader, IDisposable
         {
             // Nobody knows whether the row belongs to the test before it, so that one cannot be answered either.
             Begin(chunk, open?.Name, keep: open is not null);
-            open!.Fail(row, QuestionTable.TestColumn, ErrorCode.MemberMissing, "This row names no test. Add the name of the test to which it belongs.");
+            open!.Fail(
+                row,
+                QuestionTable.TestColumn,
+                ErrorCode.MemberMissing,
+                "This row names no test. Add the name of the test to which it belongs."
+            );
         }
         else if (open?.Name != name)
         {
             Begin(chunk, name, keep: false);
             if (ended.Contains(name))
-                open!.Fail(row, QuestionTable.TestColumn, ErrorCode.RowsApart, $"The test '{Excerpt.Of(name, 60)}' already ended further up, and its answer leaves these rows out. Sort the rows by test, or give each test a name of its own.");
+                open!.Fail(
+                    row,
+                    QuestionTable.TestColumn,
+                    ErrorCode.RowsApart,
+                    $"The test '{Excerpt.Of(name, 60)}' already ended further up, and its answer leaves these rows out. Sort the rows by test, or give each test a name of its own."
+                );
             else if (ended.Count >= MostTests)
-                open!.Fail(row, null, ErrorCode.TooMany, string.Create(CultureInfo.InvariantCulture, $"No more than {MostTests} tests are taken from one table. Split it."));
+                open!.Fail(
+                    row,
+                    null,
+                    ErrorCode.TooMany,
+                    string.Create(CultureInfo.InvariantCulture, $"No more than {MostTests} tests are taken from one table. Split it.")
+                );
         }
 
         open!.Add(row, cells);
         if (isBroken)
-            open.Fail(row, null, ErrorCode.TextWrong, "A double quote stands in the middle of a cell. Put the whole cell in double quotes and write each quote within it twice.");
+            open.Fail(
+                row,
+                null,
+                ErrorCode.TextWrong,
+                "A double quote stands in the middle of a cell. Put the whole cell in double quotes and write each quote within it twice."
+            );
     }
 
     private void Begin(LineChunk chunk, string? name, bool keep)

@@ -15,7 +15,13 @@ internal sealed record TableRows(string? Test, TableHeader Header, IReadOnlyList
         if (error.Row is not null || error.Pointer is not { } pointer)
             return error;
         string[] path = pointer.Split('/')[1..];
-        var item = path.Length > 1 && path[0] == Header.Table.Items && int.TryParse(path[1], NumberStyles.None, CultureInfo.InvariantCulture, out var index) && index < Numbers.Count ? index : -1;
+        var item =
+            path.Length > 1
+            && path[0] == Header.Table.Items
+            && int.TryParse(path[1], NumberStyles.None, CultureInfo.InvariantCulture, out var index)
+            && index < Numbers.Count
+                ? index
+                : -1;
         return new ProblemError
         {
             Pointer = pointer,

@@ -33,7 +33,12 @@ internal sealed class TableTest(string? name, TableHeader header, TableFormat fo
         {
             if (!string.IsNullOrWhiteSpace(cells[at]))
             {
-                Fail(number, null, ErrorCode.TooMany, "This row has more cells than the header. Look for a decimal comma where commas separate the cells, and put texts that hold the separator in double quotes.");
+                Fail(
+                    number,
+                    null,
+                    ErrorCode.TooMany,
+                    "This row has more cells than the header. Look for a decimal comma where commas separate the cells, and put texts that hold the separator in double quotes."
+                );
                 break;
             }
         }
@@ -51,7 +56,15 @@ internal sealed class TableTest(string? name, TableHeader header, TableFormat fo
     public void Fail(long row, string? column, string code, string detail)
     {
         if (errors.Count < MostErrors)
-            errors.Add(new ProblemError { Row = row, Column = column, Code = code, Detail = detail });
+            errors.Add(
+                new ProblemError
+                {
+                    Row = row,
+                    Column = column,
+                    Code = code,
+                    Detail = detail,
+                }
+            );
     }
 
     /// <summary>Puts the question, or what is wrong with its cells, into a chunk.</summary>
@@ -75,7 +88,11 @@ internal sealed class TableTest(string? name, TableHeader header, TableFormat fo
         if (errors.Count > 0)
             chunk.Add(rows[0].Number, ProblemResult.Invalid(errors), origin);
         else
-            chunk.Add(rows[0].Number, new ReadOnlySequence<byte>(JsonSerializer.SerializeToUtf8Bytes(question, JsonSettings.Writing)), origin);
+            chunk.Add(
+                rows[0].Number,
+                new ReadOnlySequence<byte>(JsonSerializer.SerializeToUtf8Bytes(question, JsonSettings.Writing)),
+                origin
+            );
     }
 
     // What holds for the whole test stands in its first row.
@@ -86,7 +103,12 @@ internal sealed class TableTest(string? name, TableHeader header, TableFormat fo
             foreach (var at in (int[])[entry.At, entry.UnitAt])
             {
                 if (CellOf(row.Cells, at) is { Length: > 0 } cell && cell != CellOf(rows[0].Cells, at))
-                    Fail(row.Number, entry.Text, ErrorCode.SettingsAtOdds, "This holds for the whole test but differs from its first row. Write it into the first row; leave it empty or repeat it in the others.");
+                    Fail(
+                        row.Number,
+                        entry.Text,
+                        ErrorCode.SettingsAtOdds,
+                        "This holds for the whole test but differs from its first row. Write it into the first row; leave it empty or repeat it in the others."
+                    );
             }
         }
     }
@@ -100,7 +122,16 @@ internal sealed class TableTest(string? name, TableHeader header, TableFormat fo
         if (fault is var (code, detail))
         {
             if (errors.Count < MostErrors)
-                errors.Add(new ProblemError { Pointer = $"{pointer}/{string.Join('/', entry.Column.Path)}", Row = row.Number, Column = entry.Text, Code = code, Detail = detail });
+                errors.Add(
+                    new ProblemError
+                    {
+                        Pointer = $"{pointer}/{string.Join('/', entry.Column.Path)}",
+                        Row = row.Number,
+                        Column = entry.Text,
+                        Code = code,
+                        Detail = detail,
+                    }
+                );
             return;
         }
 

@@ -51,12 +51,16 @@ public sealed class JsonBody<T> : IEndpointParameterMetadataProvider
     internal static async ValueTask<JsonBody<T>> ReadAsync(HttpContext context)
     {
         if (!MediaTypes.IsUtf8(context.Request.ContentType, JsonAnswer.MediaType))
-            return Failed(ProblemResult.Of(StatusCodes.Status415UnsupportedMediaType, ErrorCode.MediaTypeUnsupported,
-                "Send the body as application/json in UTF-8, with that Content-Type."));
+            return Failed(
+                ProblemResult.Of(
+                    StatusCodes.Status415UnsupportedMediaType,
+                    ErrorCode.MediaTypeUnsupported,
+                    "Send the body as application/json in UTF-8, with that Content-Type."
+                )
+            );
         var (bytes, length) = await JsonBody.ReadAsync(context.Request);
         if (bytes is null)
-            return Failed(ProblemResult.Of(StatusCodes.Status413PayloadTooLarge, ErrorCode.BodyTooLarge,
-                JsonBody.TooLarge(context)));
+            return Failed(ProblemResult.Of(StatusCodes.Status413PayloadTooLarge, ErrorCode.BodyTooLarge, JsonBody.TooLarge(context)));
         try
         {
             return Parse(bytes.AsSpan(0, length), context);
@@ -104,7 +108,12 @@ internal static class JsonBody
         if (body.StartsWith((ReadOnlySpan<byte>)[0xEF, 0xBB, 0xBF]))
             body = body[3..];
         if (!Utf8.IsValid(body))
-            return (null, ProblemResult.Unreadable(new ProblemError { Code = ErrorCode.JsonBroken, Detail = "The body is not valid UTF-8. Save or send it as UTF-8." }));
+            return (
+                null,
+                ProblemResult.Unreadable(
+                    new ProblemError { Code = ErrorCode.JsonBroken, Detail = "The body is not valid UTF-8. Save or send it as UTF-8." }
+                )
+            );
         // Lists are counted before anything is made of their items. Every item but one has a comma beside it.
         if (body.Count((byte)',') > MostUncounted && JsonFault.Find(body, type) is { } fault)
             return (null, Refused(fault));
@@ -112,7 +121,17 @@ internal static class JsonBody
         {
             return JsonSerializer.Deserialize(body, type) is { } value
                 ? (value, null)
-                : (null, ProblemResult.Unreadable(new ProblemError { Pointer = "#", Code = ErrorCode.TypeWrong, Detail = "The body is null. Send a JSON object." }));
+                : (
+                    null,
+                    ProblemResult.Unreadable(
+                        new ProblemError
+                        {
+                            Pointer = "#",
+                            Code = ErrorCode.TypeWrong,
+                            Detail = "The body is null. Send a JSON object.",
+                        }
+                    )
+                );
         }
         catch (JsonException)
         {
@@ -121,7 +140,8 @@ internal static class JsonBody
     }
 
     // A list that is too long can be read; it breaks a rule.
-    private static ProblemResult Refused(ProblemError fault) => fault.Code == ErrorCode.TooMany ? ProblemResult.Invalid([fault]) : ProblemResult.Unreadable(fault);
+    private static ProblemResult Refused(ProblemError fault) =>
+        fault.Code == ErrorCode.TooMany ? ProblemResult.Invalid([fault]) : ProblemResult.Unreadable(fault);
 
     /// <summary>The whole body in a rented array, or no array when it is too large.</summary>
     public static async ValueTask<(byte[]? Bytes, int Length)> ReadAsync(HttpRequest request)

@@ -32,7 +32,11 @@ internal ref struct JsonFault
 
     /// <summary>What is told when the serializer refuses what looks sound here.</summary>
     public static ProblemError Unclear { get; } =
-        new() { Code = ErrorCode.JsonBroken, Detail = "The body is not JSON that this operation can read. Check it against the contract at /openapi/v1.json." };
+        new()
+        {
+            Code = ErrorCode.JsonBroken,
+            Detail = "The body is not JSON that this operation can read. Check it against the contract at /openapi/v1.json.",
+        };
 
     /// <summary>The first fault of a body that cannot be read as <paramref name="type"/>; null when there is none.</summary>
     public static ProblemError? Find(ReadOnlySpan<byte> body, JsonTypeInfo type)
@@ -53,11 +57,20 @@ internal ref struct JsonFault
         }
         catch (InvalidOperationException)
         {
-            fault.error ??= new ProblemError { Code = ErrorCode.JsonBroken, Detail = "A text in the body holds a broken escape such as half of a surrogate pair. Write the character itself in UTF-8." };
+            fault.error ??= new ProblemError
+            {
+                Code = ErrorCode.JsonBroken,
+                Detail = "A text in the body holds a broken escape such as half of a surrogate pair. Write the character itself in UTF-8.",
+            };
         }
 
         return fault.error is { Pointer: not null } placed
-            ? new ProblemError { Pointer = "#" + fault.below, Code = placed.Code, Detail = placed.Detail }
+            ? new ProblemError
+            {
+                Pointer = "#" + fault.below,
+                Code = placed.Code,
+                Detail = placed.Detail,
+            }
             : fault.error;
     }
 
@@ -68,7 +81,10 @@ internal ref struct JsonFault
         return new ProblemError
         {
             Code = ErrorCode.JsonBroken,
-            Detail = string.Create(CultureInfo.InvariantCulture, $"The body is not valid JSON: look at line {line}, byte {column}. Numbers are plain digits with a decimal point; NaN and Infinity are not numbers in JSON."),
+            Detail = string.Create(
+                CultureInfo.InvariantCulture,
+                $"The body is not valid JSON: look at line {line}, byte {column}. Numbers are plain digits with a decimal point; NaN and Infinity are not numbers in JSON."
+            ),
         };
     }
 
@@ -106,9 +122,10 @@ internal ref struct JsonFault
             {
                 var name = reader.GetString()!;
                 below = "/" + Escape(name);
-                error = at < 0
-                    ? Fault(ErrorCode.MemberUnknown, Unknown(name, type))
-                    : Fault(ErrorCode.MemberDuplicate, $"'{name}' is given twice. Give it once.");
+                error =
+                    at < 0
+                        ? Fault(ErrorCode.MemberUnknown, Unknown(name, type))
+                        : Fault(ErrorCode.MemberDuplicate, $"'{name}' is given twice. Give it once.");
                 return;
             }
 
@@ -195,28 +212,40 @@ internal ref struct JsonFault
     private void Wrong(string expected) => error = Fault(ErrorCode.TypeWrong, $"Give {expected} here, not {Found(reader.TokenType)}.");
 
     // The place follows when the walk comes back.
-    private static ProblemError Fault(string code, string detail) => new() { Pointer = "#", Code = code, Detail = detail };
+    private static ProblemError Fault(string code, string detail) =>
+        new()
+        {
+            Pointer = "#",
+            Code = code,
+            Detail = detail,
+        };
 
-    private static string Found(JsonTokenType token) => token switch
-    {
-        JsonTokenType.StartObject => "an object",
-        JsonTokenType.StartArray => "an array",
-        JsonTokenType.String => "a text",
-        JsonTokenType.Number => "this number",
-        JsonTokenType.True or JsonTokenType.False => "true or false",
-        _ => "this",
-    };
+    private static string Found(JsonTokenType token) =>
+        token switch
+        {
+            JsonTokenType.StartObject => "an object",
+            JsonTokenType.StartArray => "an array",
+            JsonTokenType.String => "a text",
+            JsonTokenType.Number => "this number",
+            JsonTokenType.True or JsonTokenType.False => "true or false",
+            _ => "this",
+        };
 
     private static string Unknown(string name, JsonTypeInfo type)
     {
         var shown = Excerpt.Of(name, 60);
-        var plain = name.Length > LongestName ? "" : name.Replace("_", "", StringComparison.Ordinal).Replace("-", "", StringComparison.Ordinal);
-        var near = type.Properties.Select(property => property.Name).FirstOrDefault(known => string.Equals(known, plain, StringComparison.OrdinalIgnoreCase));
+        var plain =
+            name.Length > LongestName ? "" : name.Replace("_", "", StringComparison.Ordinal).Replace("-", "", StringComparison.Ordinal);
+        var near = type
+            .Properties.Select(property => property.Name)
+            .FirstOrDefault(known => string.Equals(known, plain, StringComparison.OrdinalIgnoreCase));
         return near is null
             ? $"There is no member '{shown}' here. Leave it out, or use one of: {string.Join(", ", type.Properties.Select(property => property.Name))}."
             : $"There is no member '{shown}' here. Write '{near}'; case counts.";
     }
 
     private static string Escape(string name) =>
-        Uri.EscapeDataString(Excerpt.Of(name, LongestName).Replace("~", "~0", StringComparison.Ordinal).Replace("/", "~1", StringComparison.Ordinal));
+        Uri.EscapeDataString(
+            Excerpt.Of(name, LongestName).Replace("~", "~0", StringComparison.Ordinal).Replace("/", "~1", StringComparison.Ordinal)
+        );
 }

@@ -11,24 +11,29 @@ namespace CalibrationApi.Plumbing.Bodies;
 /// <summary>Turns away requests that cannot be read or that break a rule, before a handler sees them.</summary>
 internal static class RequestFilter
 {
-    /// <summary>Adds the checks to every route of a group; a body type with a member that has no rule fails the start of the host.</summary>
+    /// <summary>
+    /// Adds the checks to every route of a group; a body type with a member that has no rule fails the start of the host.
+    /// </summary>
     public static TBuilder WithRequestChecks<TBuilder>(this TBuilder builder)
         where TBuilder : IEndpointConventionBuilder =>
-        builder.AddEndpointFilterFactory((route, next) =>
-        {
-            var parameters = route.MethodInfo.GetParameters();
-            var allowed = parameters.SelectMany(QueryNames).ToHashSet(StringComparer.Ordinal);
-            var body = Array.FindIndex(parameters, parameter => IsBody(parameter.ParameterType));
-            var check = body < 0 ? null : BodyCheck.For(parameters[body].ParameterType.GenericTypeArguments[0], route.ApplicationServices);
-            return context =>
+        builder.AddEndpointFilterFactory(
+            (route, next) =>
             {
-                if (QueryProblem(context.HttpContext.Request, allowed) is { } problem)
-                    return ValueTask.FromResult<object?>(problem);
-                if (check?.Invoke(context.Arguments[body]!) is { } broken)
-                    return ValueTask.FromResult<object?>(broken);
-                return next(context);
-            };
-        });
+                var parameters = route.MethodInfo.GetParameters();
+                var allowed = parameters.SelectMany(QueryNames).ToHashSet(StringComparer.Ordinal);
+                var body = Array.FindIndex(parameters, parameter => IsBody(parameter.ParameterType));
+                var check =
+                    body < 0 ? null : BodyCheck.For(parameters[body].ParameterType.GenericTypeArguments[0], route.ApplicationServices);
+                return context =>
+                {
+                    if (QueryProblem(context.HttpContext.Request, allowed) is { } problem)
+                        return ValueTask.FromResult<object?>(problem);
+                    if (check?.Invoke(context.Arguments[body]!) is { } broken)
+                        return ValueTask.FromResult<object?>(broken);
+                    return next(context);
+                };
+            }
+        );
 
     /// <summary>The pointer of a validation path: <c>Catches[0].Gross</c> becomes <c>#/catches/0/gross</c>.</summary>
     public static string Pointer(string path)
@@ -45,7 +50,10 @@ internal static class RequestFilter
         if (parameter.GetCustomAttribute<FromQueryAttribute>() is { } own)
             return [own.Name ?? parameter.Name!];
         return parameter.IsDefined(typeof(AsParametersAttribute))
-            ? parameter.ParameterType.GetProperties().Select(property => property.GetCustomAttribute<FromQueryAttribute>()?.Name).OfType<string>()
+            ? parameter
+                .ParameterType.GetProperties()
+                .Select(property => property.GetCustomAttribute<FromQueryAttribute>()?.Name)
+                .OfType<string>()
             : [];
     }
 
@@ -58,11 +66,16 @@ internal static class RequestFilter
 
     /// <summary>The errors of a validation, each place and code once.</summary>
     public static ProblemError[] Errors(ValidationResult result) =>
-    [
-        .. result.Errors
-            .Select(failure => new ProblemError { Pointer = Pointer(failure.PropertyName), Code = failure.ErrorCode, Detail = failure.ErrorMessage })
-            .DistinctBy(error => (error.Pointer, error.Code)),
-    ];
+        [
+            .. result
+                .Errors.Select(failure => new ProblemError
+                {
+                    Pointer = Pointer(failure.PropertyName),
+                    Code = failure.ErrorCode,
+                    Detail = failure.ErrorMessage,
+                })
+                .DistinctBy(error => (error.Pointer, error.Code)),
+        ];
 
     private static bool IsBody(Type type) => type.IsGenericType && type.GetGenericTypeDefinition() == typeof(JsonBody<>);
 
@@ -75,14 +88,45 @@ internal static class RequestFilter
         {
             // The first that cannot be read is told alone.
             if (!allowed.Contains(name))
-                return ProblemResult.Unreadable(new ProblemError { Parameter = name, Code = ErrorCode.MemberUnknown, Detail = allowed.Count == 0 ? "This operation takes no query parameters. Leave it out." : $"There is no such query parameter. Use: {string.Join(", ", allowed)}." });
+                return ProblemResult.Unreadable(
+                    new ProblemError
+                    {
+                        Parameter = name,
+                        Code = ErrorCode.MemberUnknown,
+                        Detail =
+                            allowed.Count == 0
+                                ? "This operation takes no query parameters. Leave it out."
+                                : $"There is no such query parameter. Use: {string.Join(", ", allowed)}.",
+                    }
+                );
             else if (values.Count > 1)
-                return ProblemResult.Unreadable(new ProblemError { Parameter = name, Code = ErrorCode.MemberDuplicate, Detail = "This query parameter is given twice. Give it once." });
+                return ProblemResult.Unreadable(
+                    new ProblemError
+                    {
+                        Parameter = name,
+                        Code = ErrorCode.MemberDuplicate,
+                        Detail = "This query parameter is given twice. Give it once.",
+                    }
+                );
             else if (name == UnitsParameter && !UnitsWord.All.Contains(values[0]))
-                errors.Add(new ProblemError { Parameter = name, Code = ErrorCode.WordUnknown, Detail = $"Use one of: {string.Join(", ", UnitsWord.All)}." });
+                errors.Add(
+                    new ProblemError
+                    {
+                        Parameter = name,
+                        Code = ErrorCode.WordUnknown,
+                        Detail = $"Use one of: {string.Join(", ", UnitsWord.All)}.",
+                    }
+                );
             // A cursor that is too long is no cursor, and told so by its list.
             else if (values[0]!.Length > LongestParameter && name != CursorParameter)
-                errors.Add(new ProblemError { Parameter = name, Code = ErrorCode.TextTooLong, Detail = $"This parameter is longer than {LongestParameter} characters. Shorten it." });
+                errors.Add(
+                    new ProblemError
+                    {
+                        Parameter = name,
+                        Code = ErrorCode.TextTooLong,
+                        Detail = $"This parameter is longer than {LongestParameter} characters. Shorten it.",
+                    }
+                );
         }
 
         return errors.Count == 0 ? null : ProblemResult.Invalid(errors);
@@ -99,10 +143,11 @@ internal static class RequestFilter
     private static class BodyCheck
     {
         public static Func<object, ProblemResult?> For(Type request, IServiceProvider services) =>
-            (Func<object, ProblemResult?>)typeof(BodyCheck)
-                .GetMethod(nameof(Make), BindingFlags.NonPublic | BindingFlags.Static)!
-                .MakeGenericMethod(request)
-                .Invoke(null, BindingFlags.DoNotWrapExceptions, null, [services], null)!;
+            (Func<object, ProblemResult?>)
+                typeof(BodyCheck)
+                    .GetMethod(nameof(Make), BindingFlags.NonPublic | BindingFlags.Static)!
+                    .MakeGenericMethod(request)
+                    .Invoke(null, BindingFlags.DoNotWrapExceptions, null, [services], null)!;
 
         private static Func<object, ProblemResult?> Make<T>(IServiceProvider services)
             where T : class

@@ -15,9 +15,11 @@ internal static class DocComments
     public static string? SummaryOf(Type type) => Of(type, "summary");
 
     /// <summary>An element of the comments of a type.</summary>
-    public static string? Of(Type type, string element) => Find(type, $"{Member(XmlCommentsNodeNameHelper.GetMemberNameForType(type))}/{element}");
+    public static string? Of(Type type, string element) =>
+        Find(type, $"{Member(XmlCommentsNodeNameHelper.GetMemberNameForType(type))}/{element}");
 
-    public static string? SummaryOf(MemberInfo property) => Find(property.DeclaringType!, $"{Member(XmlCommentsNodeNameHelper.GetMemberNameForFieldOrProperty(property))}/summary");
+    public static string? SummaryOf(MemberInfo property) =>
+        Find(property.DeclaringType!, $"{Member(XmlCommentsNodeNameHelper.GetMemberNameForFieldOrProperty(property))}/summary");
 
     public static string? OfParameter(MethodInfo method, ParameterInfo parameter) =>
         Find(method.DeclaringType!, $"{Member(XmlCommentsNodeNameHelper.GetMemberNameForMethod(method))}/param[@name='{parameter.Name}']");
@@ -26,7 +28,10 @@ internal static class DocComments
 
     private static string? Find(Type type, string path) =>
         // Navigators keep a position, so each search has its own.
-        Comments.GetOrAdd(type.Assembly, Read).Clone().SelectSingleNode(path) is { } comment ? XmlCommentsTextHelper.Humanize(comment.InnerXml) : null;
+        Comments.GetOrAdd(type.Assembly, Read).Clone().SelectSingleNode(path)
+            is { } comment
+            ? XmlCommentsTextHelper.Humanize(comment.InnerXml)
+            : null;
 
     private static XPathNavigator Read(Assembly assembly)
     {

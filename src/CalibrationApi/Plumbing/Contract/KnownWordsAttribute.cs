@@ -1,6 +1,8 @@
 namespace CalibrationApi.Plumbing.Contract;
 
-/// <summary>Names the words that a text of an answer can hold today. The contract tells them without closing the list: within v1 words are added.</summary>
+/// <summary>
+/// Names the words that a text of an answer can hold today. The contract tells them without closing the list: within v1 words are added.
+/// </summary>
 /// <remarks>A word that may be sent needs no attribute; its rule closes the list.</remarks>
 [AttributeUsage(AttributeTargets.Property)]
 internal sealed class KnownWordsAttribute : Attribute

@@ -10,7 +10,10 @@ internal static class ErrorCode
     [Remedy("Send one JSON object in UTF-8. The sentence says where reading stopped."), Statuses(400)]
     public const string JsonBroken = "json-broken";
 
-    /// <summary>A value is of another type than the contract says, for example a text where a number belongs. In a cell of a table it comes with 422.</summary>
+    /// <summary>
+    /// A value is of another type than the contract says, for example a text where a number belongs. In a cell of a table it comes with
+    /// 422.
+    /// </summary>
     [Remedy("Send the type that the sentence names. Numbers stand without quotes and with a decimal point."), Statuses(400, 422)]
     public const string TypeWrong = "type-wrong";
 
@@ -198,7 +201,12 @@ internal static class ErrorCode
     public const string IdempotencyInFlight = "idempotency-in-flight";
 
     /// <summary>No key came, and this operation needs one.</summary>
-    [Remedy("Send a key in the header Authorization: Bearer, one space, and the key. The command 'keys create' of the service makes the first one."), Statuses(401)]
+    [
+        Remedy(
+            "Send a key in the header Authorization: Bearer, one space, and the key. The command 'keys create' of the service makes the first one."
+        ),
+        Statuses(401)
+    ]
     public const string KeyMissing = "key-missing";
 
     /// <summary>What came is no whole key, or one that this service does not know.</summary>

@@ -33,7 +33,7 @@ internal static class JsonSettings
     /// <remarks>The options of the border cannot use that code, because they carry an encoder.</remarks>
     public static JsonTypeInfo<T> Generated<T>() =>
         Known.Value.Select(context => context.GetTypeInfo(typeof(T))).OfType<JsonTypeInfo<T>>().FirstOrDefault()
-            ?? throw new InvalidOperationException($"No context knows how {typeof(T).Name} is written.");
+        ?? throw new InvalidOperationException($"No context knows how {typeof(T).Name} is written.");
 
     private static JsonSerializerOptions MakeContract()
     {

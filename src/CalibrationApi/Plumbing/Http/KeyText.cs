@@ -46,9 +46,11 @@ internal sealed partial record KeyText(string Id, byte[] SecretHash)
         if (text.Length != Length || !text.StartsWith(Prefix, StringComparison.Ordinal) || text[Prefix.Length + IdLength] != '_')
             return null;
         var checkedPart = text[..(Prefix.Length + IdLength + 1 + SecretLength)];
-        if (!text.EndsWith(Checksum(checkedPart), StringComparison.Ordinal)
+        if (
+            !text.EndsWith(Checksum(checkedPart), StringComparison.Ordinal)
             || FromBase32(text.AsSpan(Prefix.Length, IdLength), IdBytes) is not { } id
-            || FromBase32(checkedPart.AsSpan(Prefix.Length + IdLength + 1), SecretBytes) is not { } secret)
+            || FromBase32(checkedPart.AsSpan(Prefix.Length + IdLength + 1), SecretBytes) is not { } secret
+        )
             return null;
         return new KeyText(new Guid(id, bigEndian: true).ToString(), SHA256.HashData(secret));
     }
@@ -73,7 +75,8 @@ internal sealed partial record KeyText(string Id, byte[] SecretHash)
     private static string Base32(ReadOnlySpan<byte> bytes)
     {
         var text = new StringBuilder(Base32Length(bytes.Length));
-        int bits = 0, held = 0;
+        int bits = 0,
+            held = 0;
         foreach (var one in bytes)
         {
             (held, bits) = ((held << 8) | one, bits + 8);
@@ -89,7 +92,9 @@ internal sealed partial record KeyText(string Id, byte[] SecretHash)
     private static byte[]? FromBase32(ReadOnlySpan<char> text, int length)
     {
         var bytes = new byte[length];
-        int bits = 0, held = 0, filled = 0;
+        int bits = 0,
+            held = 0,
+            filled = 0;
         foreach (var letter in text)
         {
             var value = Alphabet.IndexOf(letter, StringComparison.Ordinal);

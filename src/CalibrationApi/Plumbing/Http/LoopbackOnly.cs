@@ -12,7 +12,9 @@ internal static class LoopbackOnly
     {
         var endpoints = configuration.GetSection("Kestrel:Endpoints").GetChildren().Select(endpoint => endpoint["Url"]);
         var open = AddressSettings
-            .SelectMany(name => (configuration[name] ?? "").Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
+            .SelectMany(name =>
+                (configuration[name] ?? "").Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)
+            )
             .Concat(endpoints.OfType<string>())
             .FirstOrDefault(address => !IsLoopback(address));
         return open is null

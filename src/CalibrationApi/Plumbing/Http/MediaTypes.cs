@@ -8,9 +8,15 @@ internal static class MediaTypes
     /// <summary>Whether a Content-Type is a media type in UTF-8, which is also meant where no charset is given.</summary>
     public static bool IsUtf8(string? contentType, string mediaType) =>
         contentType == mediaType
-        || (MediaTypeHeaderValue.TryParse(contentType, out var type)
-        && type.MediaType.Equals(mediaType, StringComparison.OrdinalIgnoreCase)
-        && (!type.Charset.HasValue || type.Charset.Equals("utf-8", StringComparison.OrdinalIgnoreCase) || type.Charset.Equals("\"utf-8\"", StringComparison.OrdinalIgnoreCase)));
+        || (
+            MediaTypeHeaderValue.TryParse(contentType, out var type)
+            && type.MediaType.Equals(mediaType, StringComparison.OrdinalIgnoreCase)
+            && (
+                !type.Charset.HasValue
+                || type.Charset.Equals("utf-8", StringComparison.OrdinalIgnoreCase)
+                || type.Charset.Equals("\"utf-8\"", StringComparison.OrdinalIgnoreCase)
+            )
+        );
 
     /// <summary>The offer that the Accept header likes best (RFC 9110 12.5.1), earlier ones on a tie; null when it takes none.</summary>
     public static string? Best(HttpRequest request, IReadOnlyList<string> offers)
@@ -19,7 +25,8 @@ internal static class MediaTypes
         if (header.Count == 0)
             return offers[0];
         return MediaTypeHeaderValue.TryParseList(header, out var ranges)
-            ? offers.Select(offer => (Offer: offer, Quality: Quality(ranges, offer)))
+            ? offers
+                .Select(offer => (Offer: offer, Quality: Quality(ranges, offer)))
                 .Where(offer => offer.Quality > 0)
                 .OrderByDescending(offer => offer.Quality)
                 .Select(offer => offer.Offer)
@@ -28,9 +35,14 @@ internal static class MediaTypes
     }
 
     // The most specific range that fits an offer gives its quality.
-    private static double Quality(IList<MediaTypeHeaderValue> ranges, string mediaType) => ranges
-        .Where(range => new MediaTypeHeaderValue(mediaType).IsSubsetOf(new MediaTypeHeaderValue(range.MediaType)))
-        .OrderByDescending(range => range.MatchesAllTypes ? 0 : range.MatchesAllSubTypes ? 1 : 2)
-        .Select(range => range.Quality ?? 1)
-        .FirstOrDefault(0);
+    private static double Quality(IList<MediaTypeHeaderValue> ranges, string mediaType) =>
+        ranges
+            .Where(range => new MediaTypeHeaderValue(mediaType).IsSubsetOf(new MediaTypeHeaderValue(range.MediaType)))
+            .OrderByDescending(range =>
+                range.MatchesAllTypes ? 0
+                : range.MatchesAllSubTypes ? 1
+                : 2
+            )
+            .Select(range => range.Quality ?? 1)
+            .FirstOrDefault(0);
 }

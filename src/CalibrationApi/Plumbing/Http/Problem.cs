@@ -8,7 +8,10 @@ namespace CalibrationApi.Plumbing.Http;
 /// <summary>What went wrong and what to do about it (RFC 9457).</summary>
 public sealed class Problem
 {
-    /// <summary>Kind of problem; <c>about:blank</c> says that the status tells it all, other kinds are those registered with IANA. Act on <c>errors[].code</c>; <c>/reference/codes</c> explains every one.</summary>
+    /// <summary>
+    /// Kind of problem; <c>about:blank</c> says that the status tells it all, other kinds are those registered with IANA. Act on
+    /// <c>errors[].code</c>; <c>/reference/codes</c> explains every one.
+    /// </summary>
     public required string Type { get; init; }
 
     /// <summary>The name of the status.</summary>
@@ -30,16 +33,17 @@ public sealed class Problem
     /// <summary>Every error found, at least one.</summary>
     public required IReadOnlyList<ProblemError> Errors { get; init; }
 
-    internal static Problem For(string traceId, int status, ProblemKind kind, string detail, IReadOnlyList<ProblemError> errors) => new()
-    {
-        Type = kind.Type,
-        Title = ReasonPhrases.GetReasonPhrase(status),
-        Status = status,
-        Detail = detail,
-        TraceId = traceId,
-        ViolatedPolicies = kind.ViolatedPolicies,
-        Errors = errors,
-    };
+    internal static Problem For(string traceId, int status, ProblemKind kind, string detail, IReadOnlyList<ProblemError> errors) =>
+        new()
+        {
+            Type = kind.Type,
+            Title = ReasonPhrases.GetReasonPhrase(status),
+            Status = status,
+            Detail = detail,
+            TraceId = traceId,
+            ViolatedPolicies = kind.ViolatedPolicies,
+            Errors = errors,
+        };
 
     internal static string TraceIdOf(HttpContext context) => Activity.Current?.TraceId.ToString() ?? context.TraceIdentifier;
 }
@@ -65,7 +69,10 @@ internal sealed record ProblemKind(string Type, IReadOnlyList<string>? ViolatedP
 /// <summary>One error of a request.</summary>
 public sealed class ProblemError
 {
-    /// <summary>Where in the body, as an RFC 6901 JSON pointer in its URI fragment form, for example <c>#/catches/0/gross</c>; absent when it is not about the body.</summary>
+    /// <summary>
+    /// Where in the body, as an RFC 6901 JSON pointer in its URI fragment form, for example <c>#/catches/0/gross</c>; absent when it is not
+    /// about the body.
+    /// </summary>
     public string? Pointer { get; init; }
 
     /// <summary>The query parameter it is about; absent when it is not about the query.</summary>
@@ -74,7 +81,9 @@ public sealed class ProblemError
     /// <summary>The header it is about; absent when it is not about a header.</summary>
     public string? Header { get; init; }
 
-    /// <summary>The row of a table it is about, as a spreadsheet counts it: the header is row 1. Absent when what was sent is no table.</summary>
+    /// <summary>
+    /// The row of a table it is about, as a spreadsheet counts it: the header is row 1. Absent when what was sent is no table.
+    /// </summary>
     public long? Row { get; init; }
 
     /// <summary>The column of a table it is about, as its header writes it; absent when it is about no single column.</summary>
@@ -90,6 +99,8 @@ public sealed class ProblemError
 
 /// <summary>Source-generated serialization of problems.</summary>
 [JsonSourceGenerationOptions(
-    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
+    DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull
+)]
 [JsonSerializable(typeof(Problem))]
 internal sealed partial class ProblemJson : JsonSerializerContext;

@@ -40,18 +40,27 @@ public sealed class ProblemResult : IResult, IEndpointMetadataProvider, IStatusC
     private ProblemKind Kind { get; init; } = ProblemKind.Plain;
 
     /// <summary>The body cannot be read as the contract: 400 with the first error found.</summary>
-    public static ProblemResult Unreadable(ProblemError error) =>
-        new(StatusCodes.Status400BadRequest, error.Detail, error);
+    public static ProblemResult Unreadable(ProblemError error) => new(StatusCodes.Status400BadRequest, error.Detail, error);
 
-    /// <summary>Readable, but rules are broken: 422 with every error, up to <see cref="MostErrors"/> and as many as a person reads.</summary>
+    /// <summary>
+    /// Readable, but rules are broken: 422 with every error, up to <see cref="MostErrors"/> and as many as a person reads.
+    /// </summary>
     public static ProblemResult Invalid(IReadOnlyList<ProblemError> errors)
     {
         if (errors.Count == 1)
             return new(StatusCodes.Status422UnprocessableEntity, errors[0].Detail, errors);
         var told = Told(errors);
-        var count = errors.Count >= MostErrors ? string.Create(CultureInfo.InvariantCulture, $"at least {MostErrors}") : errors.Count.ToString(CultureInfo.InvariantCulture);
-        var rest = told.Length < errors.Count ? string.Create(CultureInfo.InvariantCulture, $" The first {told.Length} are told here.") : "";
-        return new(StatusCodes.Status422UnprocessableEntity, $"The request was read, but {count} things in it have to be put right.{rest}", told);
+        var count =
+            errors.Count >= MostErrors
+                ? string.Create(CultureInfo.InvariantCulture, $"at least {MostErrors}")
+                : errors.Count.ToString(CultureInfo.InvariantCulture);
+        var rest =
+            told.Length < errors.Count ? string.Create(CultureInfo.InvariantCulture, $" The first {told.Length} are told here.") : "";
+        return new(
+            StatusCodes.Status422UnprocessableEntity,
+            $"The request was read, but {count} things in it have to be put right.{rest}",
+            told
+        );
     }
 
     /// <summary>The engine refuses: 422 with its reasons.</summary>
@@ -59,24 +68,41 @@ public sealed class ProblemResult : IResult, IEndpointMetadataProvider, IStatusC
 
     /// <summary>What the engine refused, to stand beside other errors.</summary>
     internal static List<ProblemError> Told(IReadOnlyList<Refusal> refusals, DisplayUnits units) =>
-        [.. refusals.Select(refusal => new ProblemError
-        {
-            Pointer = "#/" + refusal.Member,
-            Code = refusal.Code,
-            Detail = units.Write(refusal.Detail),
-        })];
+        [
+            .. refusals.Select(refusal => new ProblemError
+            {
+                Pointer = "#/" + refusal.Member,
+                Code = refusal.Code,
+                Detail = units.Write(refusal.Detail),
+            }),
+        ];
 
     /// <summary>Any other status, with its one error.</summary>
     public static ProblemResult Of(int status, string code, string detail, string? header = null) =>
-        new(status, detail, new ProblemError { Header = header, Code = code, Detail = detail });
+        new(
+            status,
+            detail,
+            new ProblemError
+            {
+                Header = header,
+                Code = code,
+                Detail = detail,
+            }
+        );
 
     /// <summary>Somebody asked more than a policy of RateLimit-Policy allows: 429.</summary>
     internal static ProblemResult Exceeded(string policy, string detail) =>
-        new(StatusCodes.Status429TooManyRequests, detail, new ProblemError { Code = ErrorCode.RateExceeded, Detail = detail }) { Kind = ProblemKind.QuotaExceeded(policy) };
+        new(StatusCodes.Status429TooManyRequests, detail, new ProblemError { Code = ErrorCode.RateExceeded, Detail = detail })
+        {
+            Kind = ProblemKind.QuotaExceeded(policy),
+        };
 
     /// <summary>The service has more to do than it can: 503.</summary>
     internal static ProblemResult Busy(string detail) =>
-        new(StatusCodes.Status503ServiceUnavailable, detail, new ProblemError { Code = ErrorCode.ServiceBusy, Detail = detail }) { Kind = ProblemKind.ReducedCapacity };
+        new(StatusCodes.Status503ServiceUnavailable, detail, new ProblemError { Code = ErrorCode.ServiceBusy, Detail = detail })
+        {
+            Kind = ProblemKind.ReducedCapacity,
+        };
 
     private static ProblemError[] Told(IReadOnlyList<ProblemError> errors)
     {
@@ -89,18 +115,20 @@ public sealed class ProblemResult : IResult, IEndpointMetadataProvider, IStatusC
     internal Problem ToProblem(string traceId) =>
         Problem.For(traceId, status, Kind, KeyText.Hidden(detail)!, errors.Any(HoldsKey) ? [.. errors.Select(WithoutKey)] : errors);
 
-    private static bool HoldsKey(ProblemError error) => KeyText.IsIn(error.Detail) || KeyText.IsIn(error.Pointer) || KeyText.IsIn(error.Parameter) || KeyText.IsIn(error.Column);
+    private static bool HoldsKey(ProblemError error) =>
+        KeyText.IsIn(error.Detail) || KeyText.IsIn(error.Pointer) || KeyText.IsIn(error.Parameter) || KeyText.IsIn(error.Column);
 
-    private static ProblemError WithoutKey(ProblemError error) => new()
-    {
-        Pointer = KeyText.Hidden(error.Pointer),
-        Parameter = KeyText.Hidden(error.Parameter),
-        Header = error.Header,
-        Row = error.Row,
-        Column = KeyText.Hidden(error.Column),
-        Code = error.Code,
-        Detail = KeyText.Hidden(error.Detail)!,
-    };
+    private static ProblemError WithoutKey(ProblemError error) =>
+        new()
+        {
+            Pointer = KeyText.Hidden(error.Pointer),
+            Parameter = KeyText.Hidden(error.Parameter),
+            Header = error.Header,
+            Row = error.Row,
+            Column = KeyText.Hidden(error.Column),
+            Code = error.Code,
+            Detail = KeyText.Hidden(error.Detail)!,
+        };
 
     /// <summary>The same problem with its errors told by other places.</summary>
     internal ProblemResult With(Func<ProblemError, ProblemError> place) => new(status, detail, [.. errors.Select(place)]) { Kind = Kind };
@@ -112,8 +140,7 @@ public sealed class ProblemResult : IResult, IEndpointMetadataProvider, IStatusC
         response.StatusCode = status;
         response.ContentType = MediaType;
         var options = httpContext.RequestServices.GetRequiredService<IOptions<JsonOptions>>().Value.SerializerOptions;
-        var body = JsonSerializer.SerializeToUtf8Bytes(
-            ToProblem(Problem.TraceIdOf(httpContext)), options.GetTypeInfo(typeof(Problem)));
+        var body = JsonSerializer.SerializeToUtf8Bytes(ToProblem(Problem.TraceIdOf(httpContext)), options.GetTypeInfo(typeof(Problem)));
         response.ContentLength = body.Length;
         return response.Body.WriteAsync(body).AsTask();
     }
@@ -121,10 +148,20 @@ public sealed class ProblemResult : IResult, IEndpointMetadataProvider, IStatusC
     /// <inheritdoc/>
     public static void PopulateMetadata(MethodInfo method, EndpointBuilder builder)
     {
-        int[] whenReadingABody = Array.Exists(method.GetParameters(), parameter => parameter.ParameterType.Name.StartsWith("JsonBody", StringComparison.Ordinal))
+        int[] whenReadingABody = Array.Exists(method.GetParameters(), parameter =>
+            parameter.ParameterType.Name.StartsWith("JsonBody", StringComparison.Ordinal)
+        )
             ? [StatusCodes.Status413PayloadTooLarge, StatusCodes.Status415UnsupportedMediaType]
             : [];
-        foreach (var declared in (int[])[StatusCodes.Status400BadRequest, .. whenReadingABody, StatusCodes.Status422UnprocessableEntity, StatusCodes.Status500InternalServerError])
+        foreach (
+            var declared in (int[])
+                [
+                    StatusCodes.Status400BadRequest,
+                    .. whenReadingABody,
+                    StatusCodes.Status422UnprocessableEntity,
+                    StatusCodes.Status500InternalServerError,
+                ]
+        )
             builder.Metadata.Add(new ProducesResponseTypeMetadata(declared, typeof(Problem), [MediaType]));
     }
 }

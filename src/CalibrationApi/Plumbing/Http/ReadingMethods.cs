@@ -4,8 +4,8 @@ namespace CalibrationApi.Plumbing.Http;
 internal static class ReadingMethods
 {
     /// <summary>Comes first in the pipeline: HEAD runs as GET, and what is written is thrown away.</summary>
-    public static void UseHeadAsGet(this WebApplication app) => app.Use((context, next) =>
-        HttpMethods.IsHead(context.Request.Method) ? HeadAsync(context, next) : next(context));
+    public static void UseHeadAsGet(this WebApplication app) =>
+        app.Use((context, next) => HttpMethods.IsHead(context.Request.Method) ? HeadAsync(context, next) : next(context));
 
     private static async Task HeadAsync(HttpContext context, RequestDelegate next)
     {
@@ -23,7 +23,9 @@ internal static class ReadingMethods
         }
     }
 
-    /// <summary>What may be asked of an address for which routing found that the method does not fit; true when that was the question.</summary>
+    /// <summary>
+    /// What may be asked of an address for which routing found that the method does not fit; true when that was the question.
+    /// </summary>
     public static bool AnswersOptions(HttpContext context)
     {
         var response = context.Response;

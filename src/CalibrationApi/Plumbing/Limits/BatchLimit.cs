@@ -29,13 +29,23 @@ internal sealed class BatchLimit(CalibrationSettings settings)
         var caller = CallerOf(context);
         var (isFree, left) = Enter(caller);
         if (caller is not null)
-            RateLimitFields.Tell(context, RateLimitFields.PolicyAtOnce(RateLimitFields.Batches, mostOfOne), $"\"{RateLimitFields.Batches}\";r={left}");
+            RateLimitFields.Tell(
+                context,
+                RateLimitFields.PolicyAtOnce(RateLimitFields.Batches, mostOfOne),
+                $"\"{RateLimitFields.Batches}\";r={left}"
+            );
         if (!isFree)
         {
             context.Response.Headers.RetryAfter = SecondsToWait;
-            var refusal = left == 0 && caller is not null
-                ? ProblemResult.Exceeded(RateLimitFields.Batches, $"No more than {mostOfOne} batches of one caller are answered at once. Wait until one of yours is through.")
-                : ProblemResult.Busy($"The service answers {most} batches already and takes no more at once. Try again in {SecondsToWait} seconds.");
+            var refusal =
+                left == 0 && caller is not null
+                    ? ProblemResult.Exceeded(
+                        RateLimitFields.Batches,
+                        $"No more than {mostOfOne} batches of one caller are answered at once. Wait until one of yours is through."
+                    )
+                    : ProblemResult.Busy(
+                        $"The service answers {most} batches already and takes no more at once. Try again in {SecondsToWait} seconds."
+                    );
             await refusal.ExecuteAsync(context);
             return;
         }

@@ -61,17 +61,25 @@ internal static partial class LimitsSetup
             LogFewerConnections(app.Logger, OpenFiles.Most, taken, wanted);
     }
 
-    [LoggerMessage(Level = LogLevel.Warning, Message = "The system lets this process open {Files} files, so it takes {Taken} connections at once and not {Wanted}. Raise the limit of open files, or set Calibration__Limits__Connections lower.")]
+    [LoggerMessage(
+        Level = LogLevel.Warning,
+        Message = "The system lets this process open {Files} files, so it takes {Taken} connections at once and not {Wanted}. Raise the limit of open files, or set Calibration__Limits__Connections lower."
+    )]
     private static partial void LogFewerConnections(ILogger log, long? files, int taken, int wanted);
 
-    private static RequestTimeoutPolicy Policy(TimeSpan time) => new()
-    {
-        Timeout = time,
-        TimeoutStatusCode = StatusCodes.Status503ServiceUnavailable,
-        WriteTimeoutResponse = context =>
+    private static RequestTimeoutPolicy Policy(TimeSpan time) =>
+        new()
         {
-            context.Response.Headers.RetryAfter = "5";
-            return ProblemResult.Busy($"The service took longer than {time.TotalSeconds:0} seconds and gave up. Try again, with a smaller request if this one was large.").ExecuteAsync(context);
-        },
-    };
+            Timeout = time,
+            TimeoutStatusCode = StatusCodes.Status503ServiceUnavailable,
+            WriteTimeoutResponse = context =>
+            {
+                context.Response.Headers.RetryAfter = "5";
+                return ProblemResult
+                    .Busy(
+                        $"The service took longer than {time.TotalSeconds:0} seconds and gave up. Try again, with a smaller request if this one was large."
+                    )
+                    .ExecuteAsync(context);
+            },
+        };
 }

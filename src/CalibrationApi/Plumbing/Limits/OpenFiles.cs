@@ -22,13 +22,18 @@ internal static class OpenFiles
     public static long? Most { get; } = Read();
 
     /// <summary>As many connections as are wanted, or fewer.</summary>
-    public static int Connections(int wanted) => Most is { } most ? (int)Math.Min(wanted, Math.Max(FewestConnections, (most - OwnFiles) / FilesOfAConnection)) : wanted;
+    public static int Connections(int wanted) =>
+        Most is { } most ? (int)Math.Min(wanted, Math.Max(FewestConnections, (most - OwnFiles) / FilesOfAConnection)) : wanted;
 
     private static long? Read()
     {
         // Max open files            1024                 524288               files
-        var line = File.Exists(Limits) ? File.ReadLines(Limits).FirstOrDefault(line => line.StartsWith("Max open files", StringComparison.Ordinal)) : null;
+        var line = File.Exists(Limits)
+            ? File.ReadLines(Limits).FirstOrDefault(line => line.StartsWith("Max open files", StringComparison.Ordinal))
+            : null;
         var words = line?.Split(' ', StringSplitOptions.RemoveEmptyEntries);
-        return words is [_, _, _, var soft, ..] && long.TryParse(soft, NumberStyles.None, CultureInfo.InvariantCulture, out var most) ? most : null;
+        return words is [_, _, _, var soft, ..] && long.TryParse(soft, NumberStyles.None, CultureInfo.InvariantCulture, out var most)
+            ? most
+            : null;
     }
 }

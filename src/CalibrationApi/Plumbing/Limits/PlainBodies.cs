@@ -14,16 +14,28 @@ internal static class PlainBodies
     {
         var request = context.Request;
         // Where nobody reads a body, what came with the request does not matter.
-        if (!TakesBody(context.GetEndpoint()) || request.Headers.ContentEncoding.Count == 0 || !HasBody(context) || request.Headers.ContentEncoding.All(IsIdentity))
+        if (
+            !TakesBody(context.GetEndpoint())
+            || request.Headers.ContentEncoding.Count == 0
+            || !HasBody(context)
+            || request.Headers.ContentEncoding.All(IsIdentity)
+        )
             return next(context);
         // What would be taken instead.
         context.Response.Headers.AcceptEncoding = Identity;
         if (Posted(context.GetEndpoint()) is { } posted)
             context.Response.Headers["Accept-Post"] = posted.Types;
-        return ProblemResult.Of(StatusCodes.Status415UnsupportedMediaType, ErrorCode.EncodingUnsupported, "Compressed bodies are not taken. Send the body as it is, without Content-Encoding.").ExecuteAsync(context);
+        return ProblemResult
+            .Of(
+                StatusCodes.Status415UnsupportedMediaType,
+                ErrorCode.EncodingUnsupported,
+                "Compressed bodies are not taken. Send the body as it is, without Content-Encoding."
+            )
+            .ExecuteAsync(context);
     }
 
-    private static bool TakesBody(Endpoint? route) => route?.Metadata.GetMetadata<IAcceptsMetadata>() is not null || Posted(route) is not null;
+    private static bool TakesBody(Endpoint? route) =>
+        route?.Metadata.GetMetadata<IAcceptsMetadata>() is not null || Posted(route) is not null;
 
     private static PostedMedia? Posted(Endpoint? route) => route?.Metadata.GetMetadata<PostedMedia>();
 

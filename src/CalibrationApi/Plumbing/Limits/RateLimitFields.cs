@@ -2,7 +2,10 @@ using System.Globalization;
 
 namespace CalibrationApi.Plumbing.Limits;
 
-/// <summary>The header fields that tell a caller how much it may still ask (draft-ietf-httpapi-ratelimit-headers-10), as structured fields (RFC 9651).</summary>
+/// <summary>
+/// The header fields that tell a caller how much it may still ask (draft-ietf-httpapi-ratelimit-headers-10), as structured fields (RFC
+/// 9651).
+/// </summary>
 internal static class RateLimitFields
 {
     public const string Policies = "RateLimit-Policy";
@@ -17,13 +20,16 @@ internal static class RateLimitFields
     public const string Batches = "batches";
 
     /// <summary>A policy: so many requests in a window.</summary>
-    public static string Policy(string name, int quota) => string.Create(CultureInfo.InvariantCulture, $"\"{name}\";q={quota};w={WindowSeconds}");
+    public static string Policy(string name, int quota) =>
+        string.Create(CultureInfo.InvariantCulture, $"\"{name}\";q={quota};w={WindowSeconds}");
 
     /// <summary>A policy: so many requests at the same time.</summary>
-    public static string PolicyAtOnce(string name, int quota) => string.Create(CultureInfo.InvariantCulture, $"\"{name}\";q={quota};qu=\"concurrent-requests\"");
+    public static string PolicyAtOnce(string name, int quota) =>
+        string.Create(CultureInfo.InvariantCulture, $"\"{name}\";q={quota};qu=\"concurrent-requests\"");
 
     /// <summary>How a caller stands with a policy.</summary>
-    public static string Of(string name, Standing standing) => string.Create(CultureInfo.InvariantCulture, $"\"{name}\";r={standing.Remaining};t={standing.Seconds}");
+    public static string Of(string name, Standing standing) =>
+        string.Create(CultureInfo.InvariantCulture, $"\"{name}\";r={standing.Remaining};t={standing.Seconds}");
 
     /// <summary>Adds a policy and the standing with it to the answer, whatever becomes of the answer on its way.</summary>
     public static void Tell(HttpContext context, string policy, string standing)

@@ -9,7 +9,11 @@ namespace CalibrationApi.Plumbing.Limits;
 /// <summary>How many requests a minute: of an address before anybody is known, and of a key when it is.</summary>
 internal sealed class RequestLimits(CalibrationSettings settings, TimeProvider clock)
 {
-    private readonly RequestWindows<AddressBlock> addresses = new(settings.Limits.RequestsPerMinutePerAddress, settings.Limits.AddressesCounted, clock);
+    private readonly RequestWindows<AddressBlock> addresses = new(
+        settings.Limits.RequestsPerMinutePerAddress,
+        settings.Limits.AddressesCounted,
+        clock
+    );
     private readonly RequestWindows<bool> local = new(settings.Limits.RequestsPerMinuteLocal, 1, clock);
     private readonly RequestWindows<string> keys = new(settings.Limits.RequestsPerMinutePerKey, settings.Limits.AddressesCounted, clock);
 
@@ -37,6 +41,11 @@ internal sealed class RequestLimits(CalibrationSettings settings, TimeProvider c
     {
         context.Response.Headers.RetryAfter = seconds.ToString(CultureInfo.InvariantCulture);
         var whose = policy == RateLimitFields.PerKey ? "this key" : "this address";
-        return ProblemResult.Exceeded(policy, $"No more than {quota} requests a minute are taken from {whose}. Wait {seconds} {(seconds == 1 ? "second" : "seconds")}, as Retry-After says.").ExecuteAsync(context);
+        return ProblemResult
+            .Exceeded(
+                policy,
+                $"No more than {quota} requests a minute are taken from {whose}. Wait {seconds} {(seconds == 1 ? "second" : "seconds")}, as Retry-After says."
+            )
+            .ExecuteAsync(context);
     }
 }

@@ -24,7 +24,8 @@ internal static class CsvTable
 
     /// <summary>Writes a table.</summary>
     /// <param name="records">The rows.</param>
-    /// <param name="leading">Columns that come first and are there whether any record has them or not, so that pages of one list fit together.</param>
+    /// <param name="leading">Columns that come first and are there whether any record has them or not, so that pages of one list fit
+    /// together.</param>
     public static byte[] Write(IReadOnlyList<JsonObject> records, params IReadOnlyList<string> leading)
     {
         var rows = new List<Dictionary<string, string>>(records.Count);
@@ -122,12 +123,19 @@ internal static class CsvTable
     private static string Cell(JsonValue value) =>
         value.GetValueKind() == System.Text.Json.JsonValueKind.String ? Harmless(value.GetValue<string>()) : value.ToJsonString();
 
-    private static CsvConfiguration Separated(char separator) => new(CultureInfo.InvariantCulture)
-    {
-        Delimiter = separator.ToString(),
-        NewLine = "\r\n",
-        InjectionOptions = InjectionOptions.None,
-        ShouldQuote = cell => cell.Field is { Length: > 0 } field
-            && (field.Contains(separator, StringComparison.Ordinal) || field.AsSpan().IndexOfAny("\"\r\n") >= 0 || field[0] == ' ' || field[^1] == ' '),
-    };
+    private static CsvConfiguration Separated(char separator) =>
+        new(CultureInfo.InvariantCulture)
+        {
+            Delimiter = separator.ToString(),
+            NewLine = "\r\n",
+            InjectionOptions = InjectionOptions.None,
+            ShouldQuote = cell =>
+                cell.Field is { Length: > 0 } field
+                && (
+                    field.Contains(separator, StringComparison.Ordinal)
+                    || field.AsSpan().IndexOfAny("\"\r\n") >= 0
+                    || field[0] == ' '
+                    || field[^1] == ' '
+                ),
+        };
 }

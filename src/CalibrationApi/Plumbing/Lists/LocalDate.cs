@@ -9,5 +9,8 @@ internal static class LocalDate
 
     /// <summary>The date of an instant in a time zone, for example 2026-04-18.</summary>
     public static string Of(DateTimeOffset instant, string timeZone) =>
-        Instant.FromDateTimeOffset(instant).InZone(DateTimeZoneProviders.Tzdb[timeZone]).Date.ToString("uuuu-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
+        Instant
+            .FromDateTimeOffset(instant)
+            .InZone(DateTimeZoneProviders.Tzdb[timeZone])
+            .Date.ToString("uuuu-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
 }

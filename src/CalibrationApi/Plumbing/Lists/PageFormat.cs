@@ -19,14 +19,19 @@ internal static class PageFormats
 
     private static readonly string[] Offered = [Json, Csv, Ndjson];
 
-    public static (PageFormat Format, ProblemResult? Problem) Choose(HttpRequest request) => MediaTypes.Best(request, Offered) switch
-    {
-        Json => (PageFormat.Json, null),
-        Csv => (PageFormat.Csv, null),
-        Ndjson => (PageFormat.Ndjson, null),
-        _ => (PageFormat.Json, NotAcceptable()),
-    };
+    public static (PageFormat Format, ProblemResult? Problem) Choose(HttpRequest request) =>
+        MediaTypes.Best(request, Offered) switch
+        {
+            Json => (PageFormat.Json, null),
+            Csv => (PageFormat.Csv, null),
+            Ndjson => (PageFormat.Ndjson, null),
+            _ => (PageFormat.Json, NotAcceptable()),
+        };
 
-    private static ProblemResult NotAcceptable() => ProblemResult.Of(StatusCodes.Status406NotAcceptable, ErrorCode.NotAcceptable,
-        $"This list comes as {Json}, {Csv} or {Ndjson}. Ask for one of them in the Accept header.");
+    private static ProblemResult NotAcceptable() =>
+        ProblemResult.Of(
+            StatusCodes.Status406NotAcceptable,
+            ErrorCode.NotAcceptable,
+            $"This list comes as {Json}, {Csv} or {Ndjson}. Ask for one of them in the Accept header."
+        );
 }

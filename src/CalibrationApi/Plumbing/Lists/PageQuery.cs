@@ -5,7 +5,9 @@ using Microsoft.AspNetCore.Mvc;
 namespace CalibrationApi.Plumbing.Lists;
 
 /// <summary>Which part of a list is wanted. Bound as text, so that a slip gets a sentence of ours.</summary>
-/// <remarks>A class of parameters declares all of them itself: the binding that is written at build time does not see those of a base class.</remarks>
+/// <remarks>
+/// A class of parameters declares all of them itself: the binding that is written at build time does not see those of a base class.
+/// </remarks>
 internal class PageQuery
 {
     /// <summary>Most items on one page of JSON or CSV.</summary>
@@ -31,7 +33,17 @@ internal class PageQuery
             return (int.MaxValue - 1, null);
         return int.TryParse(Limit, NumberStyles.None, CultureInfo.InvariantCulture, out var items) && items is >= 1 and <= MostItems
             ? (items, null)
-            : (0, ProblemResult.Invalid([new ProblemError { Parameter = "limit", Code = ErrorCode.NumberOutOfRange, Detail = $"Give a whole number from 1 to {MostItems}; '{Everything}' goes with {PageFormats.Ndjson} only." }]));
+            : (
+                0,
+                ProblemResult.Invalid([
+                    new ProblemError
+                    {
+                        Parameter = "limit",
+                        Code = ErrorCode.NumberOutOfRange,
+                        Detail = $"Give a whole number from 1 to {MostItems}; '{Everything}' goes with {PageFormats.Ndjson} only.",
+                    },
+                ])
+            );
     }
 }
 
@@ -62,5 +74,11 @@ internal sealed class RecordQuery : RecordPageQuery
     [FromQuery(Name = "cursor")]
     public override string? Cursor { get; init; }
 
-    public static ProblemError WrongIncludeRetired() => new() { Parameter = "includeRetired", Code = ErrorCode.WordUnknown, Detail = "Use true or false." };
+    public static ProblemError WrongIncludeRetired() =>
+        new()
+        {
+            Parameter = "includeRetired",
+            Code = ErrorCode.WordUnknown,
+            Detail = "Use true or false.",
+        };
 }

@@ -5,14 +5,23 @@ using CalibrationApi.Plumbing.Http;
 
 namespace CalibrationApi.Plumbing.Lists;
 
-/// <summary>Answers with a page of a list in the format asked for; the next page is in the Link header (RFC 8288) and in JSON also in the body.</summary>
+/// <summary>
+/// Answers with a page of a list in the format asked for; the next page is in the Link header (RFC 8288) and in JSON also in the body.
+/// </summary>
 /// <param name="format">Format of the page.</param>
 /// <param name="items">Its items, read while they are written; the last may be one too many, which says that there is a next page.</param>
 /// <param name="most">Items that belong on the page.</param>
 /// <param name="next">Cursor after an item.</param>
 /// <param name="columns">Columns that lead a table of this list.</param>
 /// <param name="owned">Released when the page is written.</param>
-internal sealed class PageResult(PageFormat format, IEnumerable<(JsonObject Item, string Position)> items, int most, Func<string, string> next, IReadOnlyList<string> columns, IDisposable owned) : IResult, IDisposable
+internal sealed class PageResult(
+    PageFormat format,
+    IEnumerable<(JsonObject Item, string Position)> items,
+    int most,
+    Func<string, string> next,
+    IReadOnlyList<string> columns,
+    IDisposable owned
+) : IResult, IDisposable
 {
     private const string LinesType = "application/x-ndjson; charset=utf-8";
 
@@ -35,7 +44,8 @@ internal sealed class PageResult(PageFormat format, IEnumerable<(JsonObject Item
         }
 
         var page = new List<JsonObject>(Math.Min(most, 128));
-        string? last = null, address = null;
+        string? last = null,
+            address = null;
         foreach (var (item, position) in items)
         {
             if (page.Count == most)
@@ -89,7 +99,11 @@ internal sealed class PageResult(PageFormat format, IEnumerable<(JsonObject Item
     private string Address(HttpContext context, string position)
     {
         var request = context.Request;
-        var query = QueryString.Create([.. request.Query.Where(pair => pair.Key != "cursor").SelectMany(pair => pair.Value.Select(value => KeyValuePair.Create(pair.Key, value)))]);
+        var query = QueryString.Create([
+            .. request
+                .Query.Where(pair => pair.Key != "cursor")
+                .SelectMany(pair => pair.Value.Select(value => KeyValuePair.Create(pair.Key, value))),
+        ]);
         return $"{request.Scheme}://{request.Host}{request.PathBase}{request.Path}{query.Add("cursor", next(position))}";
     }
 }

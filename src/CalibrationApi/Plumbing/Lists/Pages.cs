@@ -7,19 +7,29 @@ namespace CalibrationApi.Plumbing.Lists;
 /// <summary>Answers that every kind of record gives alike.</summary>
 internal static class Pages
 {
-    public static ProblemResult NotFound() => ProblemResult.Of(StatusCodes.Status404NotFound, ErrorCode.NotFound, "There is no record with this id. Check it, or look in the list.");
+    public static ProblemResult NotFound() =>
+        ProblemResult.Of(
+            StatusCodes.Status404NotFound,
+            ErrorCode.NotFound,
+            "There is no record with this id. Check it, or look in the list."
+        );
 
-    public static ProblemResult WrongCursor() => ProblemResult.Unreadable(new ProblemError
-    {
-        Parameter = "cursor",
-        Code = ErrorCode.CursorInvalid,
-        Detail = "This cursor is not one of this list with these filters. Start without a cursor and follow the next links.",
-    });
+    public static ProblemResult WrongCursor() =>
+        ProblemResult.Unreadable(
+            new ProblemError
+            {
+                Parameter = "cursor",
+                Code = ErrorCode.CursorInvalid,
+                Detail = "This cursor is not one of this list with these filters. Start without a cursor and follow the next links.",
+            }
+        );
 
-    public static ProblemError UnknownId(string member, RecordKind kind) => new()
-    {
-        Pointer = RequestFilter.Pointer(member),
-        Code = ErrorCode.IdUnknown,
-        Detail = $"There is no record with this id among the {kind.ToString().ToLowerInvariant()}. Check the id, or create that record first.",
-    };
+    public static ProblemError UnknownId(string member, RecordKind kind) =>
+        new()
+        {
+            Pointer = RequestFilter.Pointer(member),
+            Code = ErrorCode.IdUnknown,
+            Detail =
+                $"There is no record with this id among the {kind.ToString().ToLowerInvariant()}. Check the id, or create that record first.",
+        };
 }

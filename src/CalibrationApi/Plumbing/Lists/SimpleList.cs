@@ -16,10 +16,18 @@ internal static class SimpleList
     /// <param name="columns">Columns that lead a table of this list.</param>
     /// <param name="database">The database.</param>
     /// <param name="read">Reads so many items after a position, each with its own position.</param>
-    /// <param name="longest">Most items of a page, where an item costs more than elsewhere: a page may then be shorter than was asked for.</param>
+    /// <param name="longest">Most items of a page, where an item costs more than elsewhere: a page may then be shorter than was asked
+    /// for.</param>
     public static IResult Of(
-        PageQuery query, HttpContext context, Cursors cursors, string scope, IReadOnlyList<string> columns, CalibrationDatabase database,
-        Func<SqliteConnection, string, int, IEnumerable<(JsonObject Item, string Position)>> read, int longest = PageQuery.MostItems)
+        PageQuery query,
+        HttpContext context,
+        Cursors cursors,
+        string scope,
+        IReadOnlyList<string> columns,
+        CalibrationDatabase database,
+        Func<SqliteConnection, string, int, IEnumerable<(JsonObject Item, string Position)>> read,
+        int longest = PageQuery.MostItems
+    )
     {
         var (format, wrongFormat) = PageFormats.Choose(context.Request);
         var (most, wrongLimit) = query.ReadLimit(format);
@@ -36,6 +44,13 @@ internal static class SimpleList
         }
 
         var connection = database.Open();
-        return new PageResult(format, read(connection, after, most + 1), most, position => cursors.Make(scope, position), columns, connection);
+        return new PageResult(
+            format,
+            read(connection, after, most + 1),
+            most,
+            position => cursors.Make(scope, position),
+            columns,
+            connection
+        );
     }
 }

@@ -12,20 +12,30 @@ internal static class EnteredInstant
     private static readonly TimeSpan ClocksMayDiffer = TimeSpan.FromMinutes(15);
     private static readonly DateTimeOffset Earliest = new(1990, 1, 1, 0, 0, 0, TimeSpan.Zero);
 
-    /// <summary>Later than anything that was let in: of what happened, the newest counts now, although the clock it was noted by may go ahead of ours.</summary>
+    /// <summary>
+    /// Later than anything that was let in: of what happened, the newest counts now, although the clock it was noted by may go ahead of
+    /// ours.
+    /// </summary>
     public static DateTimeOffset Now => DateTimeOffset.MaxValue;
 
     private static readonly string[] Rfc3339 =
-        ["yyyy-MM-dd'T'HH:mm:sszzz", "yyyy-MM-dd'T'HH:mm:ss.FFFFFFFzzz", "yyyy-MM-dd'T'HH:mm:ss'Z'", "yyyy-MM-dd'T'HH:mm:ss.FFFFFFF'Z'"];
+    [
+        "yyyy-MM-dd'T'HH:mm:sszzz",
+        "yyyy-MM-dd'T'HH:mm:ss.FFFFFFFzzz",
+        "yyyy-MM-dd'T'HH:mm:ss'Z'",
+        "yyyy-MM-dd'T'HH:mm:ss.FFFFFFF'Z'",
+    ];
 
     public static bool TryRead(string text, out DateTimeOffset instant) =>
-        DateTimeOffset.TryParseExact(text, Rfc3339, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal, out instant) && HasWholeOffset(text);
+        DateTimeOffset.TryParseExact(text, Rfc3339, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal, out instant)
+        && HasWholeOffset(text);
 
     // The parser also takes +2, +02 and +0200; the standard wants +02:00.
     private static bool HasWholeOffset(string text) => text[^1] == 'Z' || (text.Length > 6 && text[^6] is '+' or '-' && text[^3] == ':');
 
     /// <summary>The instant of a text that passed validation.</summary>
-    public static DateTimeOffset Read(string text) => TryRead(text, out var instant) ? instant : throw new FormatException("The instant was not validated.");
+    public static DateTimeOffset Read(string text) =>
+        TryRead(text, out var instant) ? instant : throw new FormatException("The instant was not validated.");
 
     /// <summary>The instant of a parameter of the query; an error where it is none.</summary>
     public static DateTimeOffset? Parameter(string name, string? text, List<ProblemError> errors)
@@ -39,11 +49,19 @@ internal static class EnteredInstant
     }
 
     public static ProblemError WrongParameter(string name) =>
-        new() { Parameter = name, Code = ErrorCode.TimeWrong, Detail = "Write the time as in 2026-04-18T06:40:00Z or with an offset; in an address a plus sign is written %2B." };
+        new()
+        {
+            Parameter = name,
+            Code = ErrorCode.TimeWrong,
+            Detail = "Write the time as in 2026-04-18T06:40:00Z or with an offset; in an address a plus sign is written %2B.",
+        };
 
     /// <summary>As it is given back: with the offset it was entered with.</summary>
     public static string Write(DateTimeOffset instant) =>
-        instant.ToString(instant.Offset == TimeSpan.Zero ? "yyyy-MM-dd'T'HH:mm:ss.FFF'Z'" : "yyyy-MM-dd'T'HH:mm:ss.FFFzzz", CultureInfo.InvariantCulture);
+        instant.ToString(
+            instant.Offset == TimeSpan.Zero ? "yyyy-MM-dd'T'HH:mm:ss.FFF'Z'" : "yyyy-MM-dd'T'HH:mm:ss.FFFzzz",
+            CultureInfo.InvariantCulture
+        );
 
     /// <summary>What is wrong with an instant that has to be before or after now; null when nothing is.</summary>
     internal static string? Fault(string text, DateTimeOffset? notAfter, DateTimeOffset? notBefore)
@@ -72,11 +90,13 @@ internal class InstantAttribute : TextRuleAttribute
 /// <summary>An instant that has been: now at the latest.</summary>
 internal sealed class InstantPastAttribute : InstantAttribute
 {
-    protected override string? Find(string text, TimeProvider clock) => EnteredInstant.Fault(text, notAfter: clock.GetUtcNow(), notBefore: null);
+    protected override string? Find(string text, TimeProvider clock) =>
+        EnteredInstant.Fault(text, notAfter: clock.GetUtcNow(), notBefore: null);
 }
 
 /// <summary>An instant that lies ahead: now at the earliest.</summary>
 internal sealed class InstantAheadAttribute : InstantAttribute
 {
-    protected override string? Find(string text, TimeProvider clock) => EnteredInstant.Fault(text, notAfter: null, notBefore: clock.GetUtcNow());
+    protected override string? Find(string text, TimeProvider clock) =>
+        EnteredInstant.Fault(text, notAfter: null, notBefore: clock.GetUtcNow());
 }

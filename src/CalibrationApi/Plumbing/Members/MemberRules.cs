@@ -16,9 +16,7 @@ internal sealed class MeasuredAttribute : MemberRuleAttribute
     private readonly (double Least, double Most, string Unit)? range;
 
     /// <summary>Inside the widest range of the dimension.</summary>
-    public MeasuredAttribute()
-    {
-    }
+    public MeasuredAttribute() { }
 
     /// <summary>Inside a range of its own.</summary>
     /// <param name="least">Smallest value.</param>
@@ -76,9 +74,7 @@ internal sealed class ItemsAttribute : MemberRuleAttribute
     /// <param name="words">The class that has a list of words, of which as many as there are may be sent.</param>
     /// <param name="list">The static property that is the list.</param>
     public ItemsAttribute(int least, Type words, string list)
-        : this(least, WordAttribute.Read(words, list).Count)
-    {
-    }
+        : this(least, WordAttribute.Read(words, list).Count) { }
 
     public int Least { get; }
 
@@ -89,5 +85,6 @@ internal sealed class ItemsAttribute : MemberRuleAttribute
     public string TooMany => TooManyItems(Most);
 
     /// <summary>What is told of a list that is too long.</summary>
-    public static string TooManyItems(int most) => string.Create(CultureInfo.InvariantCulture, $"No more than {most} items are taken here. Split the request.");
+    public static string TooManyItems(int most) =>
+        string.Create(CultureInfo.InvariantCulture, $"No more than {most} items are taken here. Split the request.");
 }

@@ -44,7 +44,9 @@ internal sealed record QuantityLimits(double Least, double Most, string Unit, bo
     // ratios of such numbers overflow.
     private const double AsGoodAsZero = 1e-15;
 
-    public bool Allows(double canonical) => canonical >= canonicalLeast && canonical <= canonicalMost
+    public bool Allows(double canonical) =>
+        canonical >= canonicalLeast
+        && canonical <= canonicalMost
         && (canonicalLeast != 0 || (canonical == 0 ? !ExcludesLeast : canonical > AsGoodAsZero * canonicalMost));
 
     public override string ToString()

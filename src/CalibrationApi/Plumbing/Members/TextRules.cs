@@ -55,9 +55,10 @@ internal class WordAttribute : TextRuleAttribute
     public static IReadOnlyList<string> Read(Type home, string list) =>
         (IReadOnlyList<string>)home.GetProperty(list, BindingFlags.Public | BindingFlags.Static)!.GetValue(null)!;
 
-    public override (string Code, string Detail)? Fault(string text, TimeProvider clock) => All.Contains(text)
-        ? null
-        : (ErrorCode.WordUnknown, $"'{Excerpt.Of(text, 40)}' is not a word known here. Use one of: {string.Join(", ", All)}.");
+    public override (string Code, string Detail)? Fault(string text, TimeProvider clock) =>
+        All.Contains(text)
+            ? null
+            : (ErrorCode.WordUnknown, $"'{Excerpt.Of(text, 40)}' is not a word known here. Use one of: {string.Join(", ", All)}.");
 }
 
 /// <summary>Tells the contract a closed list that a rule between members enforces with codes of its own.</summary>

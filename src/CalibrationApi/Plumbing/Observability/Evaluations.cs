@@ -14,10 +14,18 @@ internal static class Evaluations
     public const string Answered = "answered";
 
     private static readonly Meter OfHost = new(Meter);
-    private static readonly Counter<long> Counted = OfHost.CreateCounter<long>("calibration.evaluations", "{evaluation}", "Questions that the engine answered or refused, by kind and verdict.");
+    private static readonly Counter<long> Counted = OfHost.CreateCounter<long>(
+        "calibration.evaluations",
+        "{evaluation}",
+        "Questions that the engine answered or refused, by kind and verdict."
+    );
 
     /// <param name="kind">Kind of the question.</param>
     /// <param name="outcome">The verdict, where an answer has one.</param>
     public static void Count(string kind, string outcome) =>
-        Counted.Add(1, new KeyValuePair<string, object?>("calibration.kind", kind), new KeyValuePair<string, object?>("calibration.outcome", outcome));
+        Counted.Add(
+            1,
+            new KeyValuePair<string, object?>("calibration.kind", kind),
+            new KeyValuePair<string, object?>("calibration.outcome", outcome)
+        );
 }

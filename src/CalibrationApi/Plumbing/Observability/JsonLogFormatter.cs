@@ -9,8 +9,12 @@ using Microsoft.Extensions.Logging.Console;
 
 namespace CalibrationApi.Plumbing.Observability;
 
-/// <summary>Writes each entry of the log as one JSON object on one line, with the trace id under which a client reports a failure.</summary>
-/// <remarks>The formatter of the framework adds the scopes of a request, which hold its path as it was sent; what is in a path is not ours to log.</remarks>
+/// <summary>
+/// Writes each entry of the log as one JSON object on one line, with the trace id under which a client reports a failure.
+/// </summary>
+/// <remarks>
+/// The formatter of the framework adds the scopes of a request, which hold its path as it was sent; what is in a path is not ours to log.
+/// </remarks>
 internal sealed class JsonLogFormatter() : ConsoleFormatter(FormatterName)
 {
     public const string FormatterName = "calibration-json";
@@ -63,13 +67,14 @@ internal sealed class JsonLogFormatter() : ConsoleFormatter(FormatterName)
         }
     }
 
-    private static string NameOf(LogLevel level) => level switch
-    {
-        LogLevel.Trace => "trace",
-        LogLevel.Debug => "debug",
-        LogLevel.Information => "information",
-        LogLevel.Warning => "warning",
-        LogLevel.Error => "error",
-        _ => "critical",
-    };
+    private static string NameOf(LogLevel level) =>
+        level switch
+        {
+            LogLevel.Trace => "trace",
+            LogLevel.Debug => "debug",
+            LogLevel.Information => "information",
+            LogLevel.Warning => "warning",
+            LogLevel.Error => "error",
+            _ => "critical",
+        };
 }

@@ -4,7 +4,9 @@ using Microsoft.AspNetCore.Diagnostics;
 
 namespace CalibrationApi.Plumbing.Observability;
 
-/// <summary>One line for each request: what was asked by its route, how it ended, how long it took, by which key. Nothing of what was sent.</summary>
+/// <summary>
+/// One line for each request: what was asked by its route, how it ended, how long it took, by which key. Nothing of what was sent.
+/// </summary>
 /// <remarks>
 /// Addresses are written as route templates: whatever a client puts into a path or a query, be it a key, does not get into the
 /// log. Refused requests cost their sender nothing, so only so many a minute get a line, and so many that failed; the others are counted.
@@ -51,7 +53,13 @@ internal sealed partial class RequestLog(CalibrationSettings settings, TimeProvi
 
     // A method is whatever its sender writes.
     private static string KnownMethod(string method) =>
-        HttpMethods.IsGet(method) || HttpMethods.IsPost(method) || HttpMethods.IsPut(method) || HttpMethods.IsHead(method) || HttpMethods.IsOptions(method) || HttpMethods.IsDelete(method) || HttpMethods.IsPatch(method)
+        HttpMethods.IsGet(method)
+        || HttpMethods.IsPost(method)
+        || HttpMethods.IsPut(method)
+        || HttpMethods.IsHead(method)
+        || HttpMethods.IsOptions(method)
+        || HttpMethods.IsDelete(method)
+        || HttpMethods.IsPatch(method)
             ? HttpMethods.GetCanonicalizedValue(method)
             : "other";
 
@@ -76,8 +84,20 @@ internal sealed partial class RequestLog(CalibrationSettings settings, TimeProvi
     }
 
     [LoggerMessage(Message = "{Method} {Route} {Status} {Milliseconds} ms, key {Key}, request {RequestId}")]
-    private static partial void Answered(ILogger log, LogLevel level, string method, string route, int status, double milliseconds, string key, string requestId);
+    private static partial void Answered(
+        ILogger log,
+        LogLevel level,
+        string method,
+        string route,
+        int status,
+        double milliseconds,
+        string key,
+        string requestId
+    );
 
-    [LoggerMessage(Level = LogLevel.Information, Message = "{Count} more requests were refused before this one and got no line of their own.")]
+    [LoggerMessage(
+        Level = LogLevel.Information,
+        Message = "{Count} more requests were refused before this one and got no line of their own."
+    )]
     private static partial void NotTold(ILogger log, int count);
 }

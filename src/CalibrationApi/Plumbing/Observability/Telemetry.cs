@@ -17,11 +17,16 @@ internal static class Telemetry
     {
         if (string.IsNullOrWhiteSpace(builder.Configuration[Endpoint]))
             return;
-        builder.Services.AddOpenTelemetry()
+        builder
+            .Services.AddOpenTelemetry()
             // Before what the environment says, which wins.
-            .ConfigureResource(resource => resource.AddService("calibration-api", serviceVersion: EngineVersion.Current).AddEnvironmentVariableDetector())
+            .ConfigureResource(resource =>
+                resource.AddService("calibration-api", serviceVersion: EngineVersion.Current).AddEnvironmentVariableDetector()
+            )
             .WithTracing(traces => traces.AddAspNetCoreInstrumentation(web => web.EnrichWithHttpResponse = HideAddress).AddOtlpExporter())
-            .WithMetrics(metrics => metrics.AddAspNetCoreInstrumentation().AddMeter(Evaluations.Meter).AddMeter(WriterMetrics.Meter).AddOtlpExporter());
+            .WithMetrics(metrics =>
+                metrics.AddAspNetCoreInstrumentation().AddMeter(Evaluations.Meter).AddMeter(WriterMetrics.Meter).AddOtlpExporter()
+            );
     }
 
     // A path holds whatever its sender wrote, be it a key; its template says as much.

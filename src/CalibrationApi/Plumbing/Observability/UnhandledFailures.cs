@@ -12,22 +12,29 @@ internal static class UnhandledFailures
     public static void UseProblemBodies(this WebApplication app)
     {
         var told = app.Services.GetRequiredService<FailureLines>();
-        app.UseExceptionHandler(new ExceptionHandlerOptions
-        {
-            ExceptionHandler = context => Failed(context).ExecuteAsync(context),
-            StatusCodeSelector = failure => failure switch
+        app.UseExceptionHandler(
+            new ExceptionHandlerOptions
             {
-                BadHttpRequestException bad => bad.StatusCode,
-                _ when DatabaseOutage.Is(failure) => StatusCodes.Status503ServiceUnavailable,
-                _ => StatusCodes.Status500InternalServerError,
-            },
-            // A client's mistake is not an error of ours and fills no log; a file that is gone is told once and not with every request. Of ours only so many a minute are told.
-            SuppressDiagnosticsCallback = context => context.Exception is BadHttpRequestException or OperationCanceledException or UnusableDatabaseException
-                || !told.Tells(context.HttpContext),
-        });
-        app.UseStatusCodePages(context => ReadingMethods.AnswersOptions(context.HttpContext)
-            ? Task.CompletedTask
-            : ForStatus(context.HttpContext, context.HttpContext.Response.StatusCode).ExecuteAsync(context.HttpContext));
+                ExceptionHandler = context => Failed(context).ExecuteAsync(context),
+                StatusCodeSelector = failure =>
+                    failure switch
+                    {
+                        BadHttpRequestException bad => bad.StatusCode,
+                        _ when DatabaseOutage.Is(failure) => StatusCodes.Status503ServiceUnavailable,
+                        _ => StatusCodes.Status500InternalServerError,
+                    },
+                // A client's mistake is not an error of ours and fills no log; a file that is gone is told once and not with every request.
+                // Of ours only so many a minute are told.
+                SuppressDiagnosticsCallback = context =>
+                    context.Exception is BadHttpRequestException or OperationCanceledException or UnusableDatabaseException
+                    || !told.Tells(context.HttpContext),
+            }
+        );
+        app.UseStatusCodePages(context =>
+            ReadingMethods.AnswersOptions(context.HttpContext)
+                ? Task.CompletedTask
+                : ForStatus(context.HttpContext, context.HttpContext.Response.StatusCode).ExecuteAsync(context.HttpContext)
+        );
     }
 
     private static ProblemResult Failed(HttpContext context)
@@ -38,29 +45,64 @@ internal static class UnhandledFailures
                 return ForStatus(context, bad.StatusCode);
             case UnusableDatabaseException:
                 context.Response.Headers.RetryAfter = "60";
-                return ProblemResult.Of(StatusCodes.Status503ServiceUnavailable, ErrorCode.StorageUnavailable,
-                    "The database cannot be used until the operator of the service has put it right, and what this request sent is not safely stored. Tell the operator. Send it again then, with the same Idempotency-Key or id.");
+                return ProblemResult.Of(
+                    StatusCodes.Status503ServiceUnavailable,
+                    ErrorCode.StorageUnavailable,
+                    "The database cannot be used until the operator of the service has put it right, and what this request sent is not safely stored. Tell the operator. Send it again then, with the same Idempotency-Key or id."
+                );
             case { } failure when DatabaseOutage.Is(failure):
                 context.Response.Headers.RetryAfter = "5";
-                return ProblemResult.Of(StatusCodes.Status503ServiceUnavailable, ErrorCode.StorageUnavailable,
-                    "The database cannot be used right now. Nothing was stored by this request. Try again in a few seconds.");
+                return ProblemResult.Of(
+                    StatusCodes.Status503ServiceUnavailable,
+                    ErrorCode.StorageUnavailable,
+                    "The database cannot be used right now. Nothing was stored by this request. Try again in a few seconds."
+                );
             default:
                 return OfOurs();
         }
     }
 
     /// <summary>What is told of a failure of ours.</summary>
-    public static ProblemResult OfOurs() => ProblemResult.Of(StatusCodes.Status500InternalServerError, ErrorCode.InternalError,
-        "The service failed to answer. Nothing was stored. Try again, and tell the service's operator the traceId if it happens again.");
+    public static ProblemResult OfOurs() =>
+        ProblemResult.Of(
+            StatusCodes.Status500InternalServerError,
+            ErrorCode.InternalError,
+            "The service failed to answer. Nothing was stored. Try again, and tell the service's operator the traceId if it happens again."
+        );
 
-    private static ProblemResult ForStatus(HttpContext context, int status) => status switch
-    {
-        StatusCodes.Status404NotFound => ProblemResult.Of(status, ErrorCode.NotFound, "There is nothing at this address. The contract is at /openapi/v1.json."),
-        StatusCodes.Status405MethodNotAllowed => ProblemResult.Of(status, ErrorCode.MethodNotAllowed, "This address does not take that method. The Allow header lists those it takes."),
-        StatusCodes.Status406NotAcceptable => ProblemResult.Of(status, ErrorCode.NotAcceptable, "None of the media types asked for can be given. Accept application/json."),
-        StatusCodes.Status408RequestTimeout => ProblemResult.Of(status, ErrorCode.BodyTooSlow, "The body came too slowly, and the service stopped waiting for it. Send it again over a better connection, or in smaller requests."),
-        StatusCodes.Status413PayloadTooLarge => ProblemResult.Of(status, ErrorCode.BodyTooLarge, JsonBody.TooLarge(context)),
-        StatusCodes.Status415UnsupportedMediaType => ProblemResult.Of(status, ErrorCode.MediaTypeUnsupported, "Send the body as application/json in UTF-8, with that Content-Type."),
-        _ => ProblemResult.Of(status, status >= 500 ? ErrorCode.InternalError : ErrorCode.RequestBroken, "The request could not be understood as HTTP that this service takes."),
-    };
+    private static ProblemResult ForStatus(HttpContext context, int status) =>
+        status switch
+        {
+            StatusCodes.Status404NotFound => ProblemResult.Of(
+                status,
+                ErrorCode.NotFound,
+                "There is nothing at this address. The contract is at /openapi/v1.json."
+            ),
+            StatusCodes.Status405MethodNotAllowed => ProblemResult.Of(
+                status,
+                ErrorCode.MethodNotAllowed,
+                "This address does not take that method. The Allow header lists those it takes."
+            ),
+            StatusCodes.Status406NotAcceptable => ProblemResult.Of(
+                status,
+                ErrorCode.NotAcceptable,
+                "None of the media types asked for can be given. Accept application/json."
+            ),
+            StatusCodes.Status408RequestTimeout => ProblemResult.Of(
+                status,
+                ErrorCode.BodyTooSlow,
+                "The body came too slowly, and the service stopped waiting for it. Send it again over a better connection, or in smaller requests."
+            ),
+            StatusCodes.Status413PayloadTooLarge => ProblemResult.Of(status, ErrorCode.BodyTooLarge, JsonBody.TooLarge(context)),
+            StatusCodes.Status415UnsupportedMediaType => ProblemResult.Of(
+                status,
+                ErrorCode.MediaTypeUnsupported,
+                "Send the body as application/json in UTF-8, with that Content-Type."
+            ),
+            _ => ProblemResult.Of(
+                status,
+                status >= 500 ? ErrorCode.InternalError : ErrorCode.RequestBroken,
+                "The request could not be understood as HTTP that this service takes."
+            ),
+        };
 }

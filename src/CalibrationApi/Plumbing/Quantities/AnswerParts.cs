@@ -10,7 +10,9 @@ public sealed class FindingAnswer
     [KnownWords(typeof(FindingCode))]
     public required string Code { get; init; }
 
-    /// <summary>How much it matters: <c>note</c> is worth knowing, <c>warning</c> wants a look, <c>stop</c> forbids seeding on this answer.</summary>
+    /// <summary>
+    /// How much it matters: <c>note</c> is worth knowing, <c>warning</c> wants a look, <c>stop</c> forbids seeding on this answer.
+    /// </summary>
     [KnownWords(typeof(Severity))]
     public required string Severity { get; init; }
 

@@ -10,7 +10,10 @@ internal sealed class AnswerUnits
 {
     // Powers of ten up to 10^22 are exact in a double.
     private const int MostExactDecimals = 22;
-    private static readonly double[] PowersOfTen = [.. Enumerable.Range(0, MostExactDecimals + 1).Select(exponent => Math.Pow(10, exponent))];
+    private static readonly double[] PowersOfTen =
+    [
+        .. Enumerable.Range(0, MostExactDecimals + 1).Select(exponent => Math.Pow(10, exponent)),
+    ];
 
     private AnswerUnits(DisplayUnits units) => Display = units;
 
@@ -19,12 +22,13 @@ internal sealed class AnswerUnits
     /// <summary>The units for an answer.</summary>
     /// <param name="choice">The word of the query, already checked; null is as asked.</param>
     /// <param name="asked">Units of the question; later ones go before earlier ones, absent ones are passed over.</param>
-    public static AnswerUnits For(string? choice, params ReadOnlySpan<Unit?> asked) => choice switch
-    {
-        UnitsWord.Metric => new AnswerUnits(DisplayUnits.Metric),
-        UnitsWord.UnitedStates => new AnswerUnits(DisplayUnits.UnitedStates),
-        _ => new AnswerUnits(AsAsked(asked)),
-    };
+    public static AnswerUnits For(string? choice, params ReadOnlySpan<Unit?> asked) =>
+        choice switch
+        {
+            UnitsWord.Metric => new AnswerUnits(DisplayUnits.Metric),
+            UnitsWord.UnitedStates => new AnswerUnits(DisplayUnits.UnitedStates),
+            _ => new AnswerUnits(AsAsked(asked)),
+        };
 
     /// <summary>The same with units in which something special to one calculation is usually told.</summary>
     public AnswerUnits With(params ReadOnlySpan<Unit> units) => new(Display.With(units));
@@ -45,7 +49,8 @@ internal sealed class AnswerUnits
 
     public MassPerAreaQuantity Rate(MassPerArea value) => Write<MassPerAreaQuantity, MassPerArea>(value);
 
-    public MassPerRevolutionQuantity MassPerRevolution(MassPerRevolution value) => Write<MassPerRevolutionQuantity, MassPerRevolution>(value);
+    public MassPerRevolutionQuantity MassPerRevolution(MassPerRevolution value) =>
+        Write<MassPerRevolutionQuantity, MassPerRevolution>(value);
 
     public RevolutionsQuantity Revolutions(Revolutions value) => Write<RevolutionsQuantity, Revolutions>(value);
 
@@ -75,7 +80,8 @@ internal sealed class AnswerUnits
 
     public MassPerThousandQuantity MassPerThousand(MassPerThousand value) => Write<MassPerThousandQuantity, MassPerThousand>(value);
 
-    public PulsesPerDistanceQuantity PulsesPerDistance(PulsesPerDistance value) => Write<PulsesPerDistanceQuantity, PulsesPerDistance>(value);
+    public PulsesPerDistanceQuantity PulsesPerDistance(PulsesPerDistance value) =>
+        Write<PulsesPerDistanceQuantity, PulsesPerDistance>(value);
 
     public RatioQuantity Ratio(double fraction) => Write<RatioQuantity, Ratio>(new Ratio(fraction));
 
@@ -110,29 +116,29 @@ internal sealed class AnswerUnits
     public AnyQuantity Any(IQuantity value) => new() { Value = Shown(Display.Value(value)), Unit = Display[value.Dimension].Symbol };
 
     public FindingAnswer[] Findings(IReadOnlyList<Finding> findings) =>
-    [
-        .. findings.Select(finding => new FindingAnswer
-        {
-            Code = finding.Code,
-            Severity = Words.Of(finding.Severity),
-            Detail = Display.Write(finding.Detail),
-            Meter = finding.Meter,
-        }),
-    ];
+        [
+            .. findings.Select(finding => new FindingAnswer
+            {
+                Code = finding.Code,
+                Severity = Words.Of(finding.Severity),
+                Detail = Display.Write(finding.Detail),
+                Meter = finding.Meter,
+            }),
+        ];
 
     public CautionAnswer[] Cautions(IReadOnlyList<Caution> cautions) =>
         [.. cautions.Select(caution => new CautionAnswer { Code = caution.Code, Detail = Display.Write(caution.Detail) })];
 
     public AssumptionAnswer[] Assumptions(IReadOnlyList<Assumption> assumptions) =>
-    [
-        .. assumptions.Select(assumption => new AssumptionAnswer
-        {
-            Name = assumption.Name,
-            Value = assumption.Value is { } value ? Any(value) : null,
-            Origin = assumption.Origin,
-            Meter = assumption.Meter,
-        }),
-    ];
+        [
+            .. assumptions.Select(assumption => new AssumptionAnswer
+            {
+                Name = assumption.Name,
+                Value = assumption.Value is { } value ? Any(value) : null,
+                Origin = assumption.Origin,
+                Meter = assumption.Meter,
+            }),
+        ];
 
     private TQuantity Write<TQuantity, T>(T value)
         where TQuantity : Quantity<T>, new()

@@ -16,7 +16,10 @@ public abstract class MeasuredQuantity<T> : Quantity<T>
     /// <summary>Probability that the interval covers the true value.</summary>
     public required double CoverageProbability { get; init; }
 
-    /// <summary>Effective degrees of freedom of the standard uncertainty, for information; absent when it is known without doubt. The coverage factor is not looked up with them: scatter and the parts known beforehand are expanded each with its own factor.</summary>
+    /// <summary>
+    /// Effective degrees of freedom of the standard uncertainty, for information; absent when it is known without doubt. The coverage
+    /// factor is not looked up with them: scatter and the parts known beforehand are expanded each with its own factor.
+    /// </summary>
     public double? DegreesOfFreedom { get; init; }
 }
 
@@ -35,28 +38,57 @@ internal static class MeasuredAnswers
     public static MeasuredMassPerArea MeasuredRate(this AnswerUnits units, MeasuredValue value)
     {
         var (unit, shown, expanded, degrees) = Written(units, Dimension.MassPerArea, value);
-        return new MeasuredMassPerArea { Value = shown, Unit = unit, ExpandedUncertainty = expanded, CoverageFactor = value.CoverageFactor, CoverageProbability = value.CoverageProbability, DegreesOfFreedom = degrees };
+        return new MeasuredMassPerArea
+        {
+            Value = shown,
+            Unit = unit,
+            ExpandedUncertainty = expanded,
+            CoverageFactor = value.CoverageFactor,
+            CoverageProbability = value.CoverageProbability,
+            DegreesOfFreedom = degrees,
+        };
     }
 
     public static MeasuredPulsesPerDistance MeasuredPulses(this AnswerUnits units, MeasuredValue value)
     {
         var (unit, shown, expanded, degrees) = Written(units, Dimension.PulsesPerDistance, value);
-        return new MeasuredPulsesPerDistance { Value = shown, Unit = unit, ExpandedUncertainty = expanded, CoverageFactor = value.CoverageFactor, CoverageProbability = value.CoverageProbability, DegreesOfFreedom = degrees };
+        return new MeasuredPulsesPerDistance
+        {
+            Value = shown,
+            Unit = unit,
+            ExpandedUncertainty = expanded,
+            CoverageFactor = value.CoverageFactor,
+            CoverageProbability = value.CoverageProbability,
+            DegreesOfFreedom = degrees,
+        };
     }
 
     public static MeasuredLength MeasuredLength(this AnswerUnits units, MeasuredValue value)
     {
         var (unit, shown, expanded, degrees) = Written(units, Dimension.Length, value);
-        return new MeasuredLength { Value = shown, Unit = unit, ExpandedUncertainty = expanded, CoverageFactor = value.CoverageFactor, CoverageProbability = value.CoverageProbability, DegreesOfFreedom = degrees };
+        return new MeasuredLength
+        {
+            Value = shown,
+            Unit = unit,
+            ExpandedUncertainty = expanded,
+            CoverageFactor = value.CoverageFactor,
+            CoverageProbability = value.CoverageProbability,
+            DegreesOfFreedom = degrees,
+        };
     }
 
-    private static (string Unit, double Value, double Expanded, double? DegreesOfFreedom) Written(AnswerUnits units, Dimension dimension, MeasuredValue value)
+    private static (string Unit, double Value, double Expanded, double? DegreesOfFreedom) Written(
+        AnswerUnits units,
+        Dimension dimension,
+        MeasuredValue value
+    )
     {
         var unit = units.Display[dimension];
         return (
             unit.Symbol,
             AnswerUnits.Shown(unit.FromCanonical(value.Value)),
             AnswerUnits.Shown(unit.FromCanonical(value.ExpandedUncertainty)),
-            double.IsFinite(value.DegreesOfFreedom) ? value.DegreesOfFreedom : null);
+            double.IsFinite(value.DegreesOfFreedom) ? value.DegreesOfFreedom : null
+        );
     }
 }

@@ -71,7 +71,10 @@ public sealed class MeasuredMassPerRevolution : MassPerRevolutionQuantity
     /// <summary>Probability that the interval covers the true value.</summary>
     public required double CoverageProbability { get; init; }
 
-    /// <summary>Effective degrees of freedom of the standard uncertainty, for information; absent when it is known without doubt. The coverage factor is not looked up with them: the scatter of the catches and the parts known beforehand are expanded each with its own factor.</summary>
+    /// <summary>
+    /// Effective degrees of freedom of the standard uncertainty, for information; absent when it is known without doubt. The coverage
+    /// factor is not looked up with them: the scatter of the catches and the parts known beforehand are expanded each with its own factor.
+    /// </summary>
     public double? DegreesOfFreedom { get; init; }
 }
 
@@ -87,7 +90,10 @@ public sealed class MeasuredRatio : RatioQuantity
     /// <summary>Probability that the interval covers the true value.</summary>
     public required double CoverageProbability { get; init; }
 
-    /// <summary>Effective degrees of freedom of the standard uncertainty, for information; absent when it is known without doubt. The coverage factor is not looked up with them: the scatter of the catches and the parts known beforehand are expanded each with its own factor.</summary>
+    /// <summary>
+    /// Effective degrees of freedom of the standard uncertainty, for information; absent when it is known without doubt. The coverage
+    /// factor is not looked up with them: the scatter of the catches and the parts known beforehand are expanded each with its own factor.
+    /// </summary>
     public double? DegreesOfFreedom { get; init; }
 }
 

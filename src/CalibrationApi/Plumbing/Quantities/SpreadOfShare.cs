@@ -4,5 +4,6 @@ namespace CalibrationApi.Plumbing.Quantities;
 internal static class SpreadOfShare
 {
     /// <summary>A share between 0 and 100 % cannot spread without bounds.</summary>
-    public const string Impossible = "No share between 0 and 100 % has this mean and this spread: near the ends it can only differ a little. Check both, or lower the spread.";
+    public const string Impossible =
+        "No share between 0 and 100 % has this mean and this spread: near the ends it can only differ a little. Check both, or lower the spread.";
 }

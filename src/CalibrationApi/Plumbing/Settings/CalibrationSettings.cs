@@ -8,15 +8,50 @@ internal sealed record CalibrationSettings
     private const string Json = "json";
     private const string Text = "text";
 
-    private static readonly TextSetting DatabaseFile = new("Database", "`.calibration/calibration.db`; with `--demo` `.calibration/demo.db`", "a path", "the SQLite file, created when missing");
-    private static readonly ListSetting<IPNetwork> ProxyNetworks = new("Proxies", "addresses or networks", "10.0.0.5;10.1.0.0/16", "proxies whose X-Forwarded-For and X-Forwarded-Proto are believed; those of anybody else are ignored", TryReadNetwork);
-    private static readonly ListSetting<string> Origins = new("AllowedOrigins", "origins as browsers write them (scheme, host and port only, in lower case)", "https://app.example;http://localhost:8080", "origins whose pages may call the service from a browser (CORS)", TryReadOrigin);
-    private static readonly WordSetting LogFormat = new("Log", "`json`; `text` with `--demo` and in development", [Json, Text], "json: one object a line, one line a request; text: for people");
-    private static readonly WholeSetting RefusedLines = new("RefusedRequestsLoggedPerMinute", 120, 0, 100_000, "lines a minute for requests answered 4xx, and as many for those that failed (5xx); more are only counted, in one line");
-    private static readonly WholeSetting LeastDisk = new("LeastFreeDiskMiB", 256, 0, 1_000_000, "free space beside the database below which the service is not ready");
+    private static readonly TextSetting DatabaseFile = new(
+        "Database",
+        "`.calibration/calibration.db`; with `--demo` `.calibration/demo.db`",
+        "a path",
+        "the SQLite file, created when missing"
+    );
+    private static readonly ListSetting<IPNetwork> ProxyNetworks = new(
+        "Proxies",
+        "addresses or networks",
+        "10.0.0.5;10.1.0.0/16",
+        "proxies whose X-Forwarded-For and X-Forwarded-Proto are believed; those of anybody else are ignored",
+        TryReadNetwork
+    );
+    private static readonly ListSetting<string> Origins = new(
+        "AllowedOrigins",
+        "origins as browsers write them (scheme, host and port only, in lower case)",
+        "https://app.example;http://localhost:8080",
+        "origins whose pages may call the service from a browser (CORS)",
+        TryReadOrigin
+    );
+    private static readonly WordSetting LogFormat = new(
+        "Log",
+        "`json`; `text` with `--demo` and in development",
+        [Json, Text],
+        "json: one object a line, one line a request; text: for people"
+    );
+    private static readonly WholeSetting RefusedLines = new(
+        "RefusedRequestsLoggedPerMinute",
+        120,
+        0,
+        100_000,
+        "lines a minute for requests answered 4xx, and as many for those that failed (5xx); more are only counted, in one line"
+    );
+    private static readonly WholeSetting LeastDisk = new(
+        "LeastFreeDiskMiB",
+        256,
+        0,
+        1_000_000,
+        "free space beside the database below which the service is not ready"
+    );
 
     /// <summary>All settings of the section, in the order of the guide.</summary>
-    public static IReadOnlyList<Setting> All { get; } = [DatabaseFile, Origins, ProxyNetworks, LogFormat, RefusedLines, LeastDisk, .. LimitSettings.All];
+    public static IReadOnlyList<Setting> All { get; } =
+    [DatabaseFile, Origins, ProxyNetworks, LogFormat, RefusedLines, LeastDisk, .. LimitSettings.All];
 
     /// <summary>Path of the database; null for the usual one.</summary>
     public required string? Database { get; init; }
@@ -46,12 +81,16 @@ internal sealed record CalibrationSettings
     public static CalibrationSettings Read(IConfiguration configuration, bool isAtATerminal, ICollection<string> faults)
     {
         var section = configuration.GetSection(Setting.Section);
-        foreach (var (name, value) in section.AsEnumerable(makePathsRelative: true).Where(one => one.Value is not null && one.Key.Length > 0))
+        foreach (
+            var (name, value) in section.AsEnumerable(makePathsRelative: true).Where(one => one.Value is not null && one.Key.Length > 0)
+        )
         {
             // A group has no value of its own; some sources give it an empty one.
             var isGroup = value!.Length == 0 && section.GetSection(name).GetChildren().Any();
             if (!isGroup && !All.Any(setting => setting.Name.Equals(name, StringComparison.OrdinalIgnoreCase)))
-                faults.Add($"{Setting.VariableOf(name)} is no setting of this service. Correct its name or remove it; there are: {string.Join(", ", All.Select(setting => setting.Variable))}.");
+                faults.Add(
+                    $"{Setting.VariableOf(name)} is no setting of this service. Correct its name or remove it; there are: {string.Join(", ", All.Select(setting => setting.Variable))}."
+                );
         }
 
         return new CalibrationSettings
@@ -85,6 +124,8 @@ internal sealed record CalibrationSettings
     private static bool IsOrigin(string text) =>
         Uri.TryCreate(text, UriKind.Absolute, out var uri)
         && (uri.Scheme == Uri.UriSchemeHttp || uri.Scheme == Uri.UriSchemeHttps)
-        && uri.IdnHost.All(char.IsAscii) && !uri.IdnHost.Contains('*', StringComparison.Ordinal)
-        && text == $"{uri.Scheme}://{(uri.HostNameType == UriHostNameType.IPv6 ? uri.Host : uri.IdnHost)}{(uri.IsDefaultPort ? "" : $":{uri.Port}")}";
+        && uri.IdnHost.All(char.IsAscii)
+        && !uri.IdnHost.Contains('*', StringComparison.Ordinal)
+        && text
+            == $"{uri.Scheme}://{(uri.HostNameType == UriHostNameType.IPv6 ? uri.Host : uri.IdnHost)}{(uri.IsDefaultPort ? "" : $":{uri.Port}")}";
 }

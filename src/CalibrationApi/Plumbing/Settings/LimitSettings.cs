@@ -5,27 +5,118 @@ internal sealed record LimitSettings
 {
     private const string Group = "Limits:";
 
-    private static readonly WholeSetting PerKey = new(Group + "RequestsPerMinutePerKey", 3000, 1, 10_000_000, "requests of one key in a minute");
-    private static readonly WholeSetting PerAddress = new(Group + "RequestsPerMinutePerAddress", 6000, 1, 10_000_000, "requests from one address in a minute, with or without a key; an IPv6 network of 64 bits counts as one address");
-    private static readonly WholeSetting Local = new(Group + "RequestsPerMinuteLocal", 600_000, 1, 100_000_000, "requests in a minute from the machine itself");
-    private static readonly WholeSetting Apart = new(Group + "AddressesCounted", 100_000, 100, 10_000_000, "addresses (and keys) counted apart; when there are more in one minute, further ones share one count");
+    private static readonly WholeSetting PerKey = new(
+        Group + "RequestsPerMinutePerKey",
+        3000,
+        1,
+        10_000_000,
+        "requests of one key in a minute"
+    );
+    private static readonly WholeSetting PerAddress = new(
+        Group + "RequestsPerMinutePerAddress",
+        6000,
+        1,
+        10_000_000,
+        "requests from one address in a minute, with or without a key; an IPv6 network of 64 bits counts as one address"
+    );
+    private static readonly WholeSetting Local = new(
+        Group + "RequestsPerMinuteLocal",
+        600_000,
+        1,
+        100_000_000,
+        "requests in a minute from the machine itself"
+    );
+    private static readonly WholeSetting Apart = new(
+        Group + "AddressesCounted",
+        100_000,
+        100,
+        10_000_000,
+        "addresses (and keys) counted apart; when there are more in one minute, further ones share one count"
+    );
     private static readonly WholeSetting AllConnections = new(Group + "Connections", 1000, 1, 100_000, "connections open at once");
     private static readonly WholeSetting Batches = new(Group + "BatchesAtOnce", 16, 1, 10_000, "batches answered at once");
-    private static readonly WholeSetting BatchesOfOne = new(Group + "BatchesAtOncePerCaller", 2, 1, 10_000, "batches answered at once for one key, or for one address without a key");
-    private static readonly WholeSetting Body = new(Group + "BodyKiB", 1024, 16, 65_536, "length of a body; batches are limited line by line");
-    private static readonly WholeSetting BatchLine = new(Group + "LineKiB", 64, 1, 1024, "length of a line of a batch, or of a row of a table");
-    private static readonly WholeSetting Depth = new(Group + "JsonDepth", 32, 8, 32, "how deep objects and lists of a JSON body stand inside each other; 8 are enough for every request");
+    private static readonly WholeSetting BatchesOfOne = new(
+        Group + "BatchesAtOncePerCaller",
+        2,
+        1,
+        10_000,
+        "batches answered at once for one key, or for one address without a key"
+    );
+    private static readonly WholeSetting Body = new(
+        Group + "BodyKiB",
+        1024,
+        16,
+        65_536,
+        "length of a body; batches are limited line by line"
+    );
+    private static readonly WholeSetting BatchLine = new(
+        Group + "LineKiB",
+        64,
+        1,
+        1024,
+        "length of a line of a batch, or of a row of a table"
+    );
+    private static readonly WholeSetting Depth = new(
+        Group + "JsonDepth",
+        32,
+        8,
+        32,
+        "how deep objects and lists of a JSON body stand inside each other; 8 are enough for every request"
+    );
     private static readonly WholeSetting Header = new(Group + "HeadersKiB", 32, 4, 1024, "length of all headers of a request");
     private static readonly WholeSetting HeaderCount = new(Group + "Headers", 100, 10, 1000, "headers of a request");
-    private static readonly WholeSetting Line = new(Group + "RequestLineKiB", 8, 1, 64, "length of a request's first line, which holds its address");
+    private static readonly WholeSetting Line = new(
+        Group + "RequestLineKiB",
+        8,
+        1,
+        64,
+        "length of a request's first line, which holds its address"
+    );
     private static readonly WholeSetting HeaderTime = new(Group + "HeadersSeconds", 10, 1, 600, "time to send the headers of a request");
-    private static readonly WholeSetting Rate = new(Group + "BodyBytesPerSecond", 240, 1, 1_000_000, "least speed at which a body has to arrive, after the first five seconds");
-    private static readonly WholeSetting Time = new(Group + "RequestSeconds", 60, 1, 3600, "time from the headers of a request to the end of its answer");
+    private static readonly WholeSetting Rate = new(
+        Group + "BodyBytesPerSecond",
+        240,
+        1,
+        1_000_000,
+        "least speed at which a body has to arrive, after the first five seconds"
+    );
+    private static readonly WholeSetting Time = new(
+        Group + "RequestSeconds",
+        60,
+        1,
+        3600,
+        "time from the headers of a request to the end of its answer"
+    );
     private static readonly WholeSetting LongTime = new(Group + "LongRequestSeconds", 900, 1, 86_400, "the same for batches and lists");
-    private static readonly WholeSetting Idle = new(Group + "IdleSeconds", 120, 1, 3600, "time that a connection stays open without a request");
+    private static readonly WholeSetting Idle = new(
+        Group + "IdleSeconds",
+        120,
+        1,
+        3600,
+        "time that a connection stays open without a request"
+    );
 
     public static IReadOnlyList<Setting> All { get; } =
-        [PerKey, PerAddress, Local, Apart, AllConnections, Batches, BatchesOfOne, Body, BatchLine, Depth, Header, HeaderCount, Line, HeaderTime, Rate, Time, LongTime, Idle];
+    [
+        PerKey,
+        PerAddress,
+        Local,
+        Apart,
+        AllConnections,
+        Batches,
+        BatchesOfOne,
+        Body,
+        BatchLine,
+        Depth,
+        Header,
+        HeaderCount,
+        Line,
+        HeaderTime,
+        Rate,
+        Time,
+        LongTime,
+        Idle,
+    ];
 
     public required int RequestsPerMinutePerKey { get; init; }
 

@@ -18,7 +18,8 @@ internal abstract record Setting(string Name, string Default, string Range, stri
     /// <summary>The name in the environment of something in the section.</summary>
     public static string VariableOf(string name) => $"{Section}__{name.Replace(":", "__", StringComparison.Ordinal)}";
 
-    protected static string? Text(IConfiguration section, string name) => section[name] is { } text && !string.IsNullOrWhiteSpace(text) ? text.Trim() : null;
+    protected static string? Text(IConfiguration section, string name) =>
+        section[name] is { } text && !string.IsNullOrWhiteSpace(text) ? text.Trim() : null;
 }
 
 /// <summary>A whole number between two bounds, both allowed.</summary>
@@ -29,9 +30,15 @@ internal sealed record WholeSetting(string Name, int Usual, int Least, int Most,
     {
         if (Text(section, Name) is not { } text)
             return Usual;
-        if (int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var value) && value >= Least && value <= Most)
+        if (
+            int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var value)
+            && value >= Least
+            && value <= Most
+        )
             return value;
-        faults.Add($"{Variable} is '{text}'. It has to be a whole number from {Shown(Least)} to {Shown(Most)}, for example {Variable}={Shown(Usual)}.");
+        faults.Add(
+            $"{Variable} is '{text}'. It has to be a whole number from {Shown(Least)} to {Shown(Most)}, for example {Variable}={Shown(Usual)}."
+        );
         return Usual;
     }
 
@@ -45,7 +52,8 @@ internal sealed record TextSetting(string Name, string Default, string Range, st
 }
 
 /// <summary>One of a few words.</summary>
-internal sealed record WordSetting(string Name, string Default, string[] Words, string Meaning) : Setting(Name, Default, string.Join(" or ", Words), Meaning)
+internal sealed record WordSetting(string Name, string Default, string[] Words, string Meaning)
+    : Setting(Name, Default, string.Join(" or ", Words), Meaning)
 {
     public string? Read(IConfiguration section, ICollection<string> faults)
     {
@@ -64,7 +72,8 @@ internal sealed record WordSetting(string Name, string Default, string[] Words, 
 /// <param name="Example">Values that are allowed.</param>
 /// <param name="Meaning">What it does.</param>
 /// <param name="TryParse">Reads one value; false when it is wrong.</param>
-internal sealed record ListSetting<T>(string Name, string Range, string Example, string Meaning, ListSetting<T>.Reading TryParse) : Setting(Name, "none", Range, Meaning)
+internal sealed record ListSetting<T>(string Name, string Range, string Example, string Meaning, ListSetting<T>.Reading TryParse)
+    : Setting(Name, "none", Range, Meaning)
 {
     public delegate bool Reading(string text, out T value);
 

@@ -26,7 +26,9 @@ internal sealed class Cursors(CalibrationDatabase database)
         if (bytes.Length <= SignatureBytes)
             return null;
         var text = bytes.AsSpan(SignatureBytes);
-        return CryptographicOperations.FixedTimeEquals(bytes.AsSpan(0, SignatureBytes), Sign(scope, text)) ? Encoding.UTF8.GetString(text) : null;
+        return CryptographicOperations.FixedTimeEquals(bytes.AsSpan(0, SignatureBytes), Sign(scope, text))
+            ? Encoding.UTF8.GetString(text)
+            : null;
     }
 
     private byte[] Sign(string scope, ReadOnlySpan<byte> position)

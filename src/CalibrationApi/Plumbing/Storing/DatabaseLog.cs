@@ -1,6 +1,8 @@
 namespace CalibrationApi.Plumbing.Storing;
 
-/// <summary>Tells the operator once when the database cannot be used any more, and once when it can be again; requests in between fill no log.</summary>
+/// <summary>
+/// Tells the operator once when the database cannot be used any more, and once when it can be again; requests in between fill no log.
+/// </summary>
 internal sealed partial class DatabaseLog(ILogger<DatabaseLog> log)
 {
     public void Tell(string? why)

@@ -15,7 +15,11 @@ internal static class RecordId
     public static string New(TimeProvider clock) => Guid.CreateVersion7(clock.GetUtcNow()).ToString();
 
     public static bool IsWellFormed(string? id) =>
-        id is { Length: 36 } && Guid.TryParseExact(id, "D", out var guid) && guid.Version == 7 && guid.Variant is >= 8 and <= 11 && id == guid.ToString();
+        id is { Length: 36 }
+        && Guid.TryParseExact(id, "D", out var guid)
+        && guid.Version == 7
+        && guid.Variant is >= 8 and <= 11
+        && id == guid.ToString();
 }
 
 /// <summary>An id that a sender makes for a new record.</summary>
@@ -23,7 +27,8 @@ internal sealed class NewIdAttribute : TextRuleAttribute
 {
     public override string Pattern => RecordId.Pattern;
 
-    public override (string Code, string Detail)? Fault(string text, TimeProvider clock) => RecordId.IsWellFormed(text)
-        ? null
-        : (ErrorCode.TextWrong, "An id is a UUID of version 7 (RFC 9562) in lower case. Leave it out to get one.");
+    public override (string Code, string Detail)? Fault(string text, TimeProvider clock) =>
+        RecordId.IsWellFormed(text)
+            ? null
+            : (ErrorCode.TextWrong, "An id is a UUID of version 7 (RFC 9562) in lower case. Leave it out to get one.");
 }

@@ -9,9 +9,7 @@ namespace CalibrationApi.Plumbing.Storing;
 internal sealed class RecordResult(StoredAnswer answer, bool isKept = true) : IResult
 {
     public RecordResult(byte[] body, string? etag = null)
-        : this(new StoredAnswer(StatusCodes.Status200OK, null, etag ?? Tag(body), body))
-    {
-    }
+        : this(new StoredAnswer(StatusCodes.Status200OK, null, etag ?? Tag(body), body)) { }
 
     /// <summary>An entity tag made of the body itself: another representation gets another tag.</summary>
     public static string Tag(byte[] body) => $"\"{Convert.ToHexStringLower(SHA256.HashData(body).AsSpan(0, 12))}\"";
@@ -38,6 +36,9 @@ internal sealed class RecordResult(StoredAnswer answer, bool isKept = true) : IR
 
     // If-None-Match compares weakly (RFC 9110 13.1.2).
     private static bool Matches(string header, string? tag) =>
-        tag is not null && header.Length > 0
-        && header.Split(',', StringSplitOptions.TrimEntries).Any(one => one == "*" || one == tag || (one.StartsWith("W/", StringComparison.Ordinal) && one[2..] == tag));
+        tag is not null
+        && header.Length > 0
+        && header
+            .Split(',', StringSplitOptions.TrimEntries)
+            .Any(one => one == "*" || one == tag || (one.StartsWith("W/", StringComparison.Ordinal) && one[2..] == tag));
 }

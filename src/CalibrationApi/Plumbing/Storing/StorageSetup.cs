@@ -15,7 +15,13 @@ internal static class StorageSetup
         builder.Services.AddSingleton(TimeProvider.System);
         builder.Services.AddSingleton<DatabaseLog>();
         builder.Services.AddSingleton(services =>
-            Open(services.GetRequiredService<CalibrationSettings>(), services.GetRequiredService<IHostEnvironment>(), isDemo, services.GetRequiredService<DatabaseLog>().Tell));
+            Open(
+                services.GetRequiredService<CalibrationSettings>(),
+                services.GetRequiredService<IHostEnvironment>(),
+                isDemo,
+                services.GetRequiredService<DatabaseLog>().Tell
+            )
+        );
         builder.Services.AddSingleton<SingleWriter>();
         builder.Services.AddSingleton<KeysInFlight>();
         builder.Services.AddSingleton<Cursors>();
@@ -23,7 +29,12 @@ internal static class StorageSetup
 
     /// <summary>The database that the settings name, brought to the newest schema.</summary>
     /// <exception cref="UnusableDatabaseException">It cannot be used; the message names it.</exception>
-    public static CalibrationDatabase Open(CalibrationSettings settings, IHostEnvironment environment, bool isDemo, Action<string?>? tell = null)
+    public static CalibrationDatabase Open(
+        CalibrationSettings settings,
+        IHostEnvironment environment,
+        bool isDemo,
+        Action<string?>? tell = null
+    )
     {
         var path = Path.Combine(environment.ContentRootPath, settings.Database ?? (isDemo ? DemoFile : DefaultFile));
         var database = new CalibrationDatabase(path) { Tell = tell ?? (_ => { }) };
@@ -34,7 +45,10 @@ internal static class StorageSetup
         catch (UnusableDatabaseException failure)
         {
             database.Dispose();
-            throw new UnusableDatabaseException($"The database {database.Path} cannot be used. {failure.Message} Calibration__Database says which file is used.", failure);
+            throw new UnusableDatabaseException(
+                $"The database {database.Path} cannot be used. {failure.Message} Calibration__Database says which file is used.",
+                failure
+            );
         }
 
         return database;

@@ -7,7 +7,10 @@ using Microsoft.Data.Sqlite;
 
 namespace CalibrationApi.Plumbing.Storing;
 
-/// <summary>Runs a storing request: once for each Idempotency-Key, in one transaction with the answer that is remembered for it and with its line in the audit.</summary>
+/// <summary>
+/// Runs a storing request: once for each Idempotency-Key, in one transaction with the answer that is remembered for it and with its line in
+/// the audit.
+/// </summary>
 /// <remarks>The only way for a handler to write.</remarks>
 internal sealed class StoringRequest(HttpContext context)
 {
@@ -48,10 +51,17 @@ internal sealed class StoringRequest(HttpContext context)
         if (held is null)
         {
             context.Response.Headers.RetryAfter = "1";
-            return ProblemResult.Of(StatusCodes.Status409Conflict, ErrorCode.IdempotencyInFlight, "A request with this Idempotency-Key is being worked on. Wait a second and send it again to get its answer.");
+            return ProblemResult.Of(
+                StatusCodes.Status409Conflict,
+                ErrorCode.IdempotencyInFlight,
+                "A request with this Idempotency-Key is being worked on. Wait a second and send it again to get its answer."
+            );
         }
 
-        return Answer(await writer.WriteAsync(connection => Once(connection, key, fingerprint, store), Keep, context.RequestAborted), first);
+        return Answer(
+            await writer.WriteAsync(connection => Once(connection, key, fingerprint, store), Keep, context.RequestAborted),
+            first
+        );
     }
 
     /// <summary>Replaces what is there already, which no key has to make safe to repeat, and answers.</summary>
@@ -79,7 +89,11 @@ internal sealed class StoringRequest(HttpContext context)
             return null;
         return earlier.Fingerprint == fingerprint
             ? StoreOutcome.Replayed(earlier.Answer)
-            : ProblemResult.Of(StatusCodes.Status422UnprocessableEntity, ErrorCode.IdempotencyKeyReused, "This Idempotency-Key was used for another body in the last 24 hours. Make a new key for a new request.");
+            : ProblemResult.Of(
+                StatusCodes.Status422UnprocessableEntity,
+                ErrorCode.IdempotencyKeyReused,
+                "This Idempotency-Key was used for another body in the last 24 hours. Make a new key for a new request."
+            );
     }
 
     private StoreOutcome Noted(SqliteConnection connection, StoreOutcome outcome)
@@ -116,7 +130,14 @@ internal sealed class StoringRequest(HttpContext context)
             return true;
         }
 
-        wrong = ProblemResult.Unreadable(new ProblemError { Header = KeyHeader, Code = ErrorCode.TextWrong, Detail = $"Give one text of up to {LongestKey} ASCII characters, for example a new UUID in quotes." });
+        wrong = ProblemResult.Unreadable(
+            new ProblemError
+            {
+                Header = KeyHeader,
+                Code = ErrorCode.TextWrong,
+                Detail = $"Give one text of up to {LongestKey} ASCII characters, for example a new UUID in quotes.",
+            }
+        );
         return false;
     }
 }

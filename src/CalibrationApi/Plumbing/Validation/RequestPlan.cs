@@ -24,18 +24,22 @@ internal abstract class RequestPlan
     private static readonly ConcurrentDictionary<(Type Type, string Member), int> Lengths = new();
 
     /// <summary>The plan of a type, which is made once.</summary>
-    public static RequestPlan Of(Type type) => (RequestPlan)typeof(RequestPlan<>)
-        .MakeGenericType(type)
-        .GetProperty(nameof(RequestPlan<object>.Made), BindingFlags.Public | BindingFlags.Static)!
-        .GetValue(null)!;
+    public static RequestPlan Of(Type type) =>
+        (RequestPlan)
+            typeof(RequestPlan<>)
+                .MakeGenericType(type)
+                .GetProperty(nameof(RequestPlan<object>.Made), BindingFlags.Public | BindingFlags.Static)!
+                .GetValue(null)!;
 
     public abstract void Check(object value, ref Faults faults);
 
     /// <summary>Most items of a list, as the contract says.</summary>
     /// <param name="type">The type that holds the list.</param>
     /// <param name="member">Name of the list in JSON.</param>
-    public static int MostItems(Type type, string member) => Lengths.GetOrAdd((type, member), static list =>
-        list.Type.GetProperty(Pascal(list.Member))?.GetCustomAttribute<ItemsAttribute>()?.Most ?? int.MaxValue);
+    public static int MostItems(Type type, string member) =>
+        Lengths.GetOrAdd((type, member), static list =>
+            list.Type.GetProperty(Pascal(list.Member))?.GetCustomAttribute<ItemsAttribute>()?.Most ?? int.MaxValue
+        );
 
     /// <summary>The name of a member in C#.</summary>
     public static string Pascal(string member) => char.ToUpperInvariant(member[0]) + member[1..];
@@ -100,7 +104,9 @@ internal abstract class RequestPlan
     }
 }
 
-/// <summary>The plan of a type: rules of its members as they are declared, then those between them; what it derives from goes first.</summary>
+/// <summary>
+/// The plan of a type: rules of its members as they are declared, then those between them; what it derives from goes first.
+/// </summary>
 internal sealed class RequestPlan<T> : RequestPlan
     where T : class
 {
@@ -142,7 +148,12 @@ internal sealed class RequestPlan<T> : RequestPlan
             return new WholeMember<T>(name, needed, Rule<NumberAttribute>(), read.CreateDelegate<Func<T, int?>>());
         if (ItemType(type) is { } item)
             return new ListMember<T>(
-                name, needed, Rule<ItemsAttribute>(), ValueCheckOf(item, rules)!, read.CreateDelegate<Func<T, IReadOnlyList<object?>?>>());
+                name,
+                needed,
+                Rule<ItemsAttribute>(),
+                ValueCheckOf(item, rules)!,
+                read.CreateDelegate<Func<T, IReadOnlyList<object?>?>>()
+            );
         return ValueCheckOf(type, rules) is { } check
             ? new ValueMember<T>(name, needed, check, read.CreateDelegate<Func<T, object?>>())
             : null;

@@ -14,7 +14,8 @@ internal static class Rules
 
     /// <summary>Reports a fault of a rule that looks at several members.</summary>
     /// <param name="context">The context of the custom rule.</param>
-    /// <param name="member">Path below the object under validation, in C# form such as <c>Catches[0].Gross</c>; empty for the object itself.</param>
+    /// <param name="member">Path below the object under validation, in C# form such as <c>Catches[0].Gross</c>; empty for the object
+    /// itself.</param>
     /// <param name="code">Stable code.</param>
     /// <param name="detail">What is wrong and what to do.</param>
     public static void Report<T>(this ValidationContext<T> context, string member, string code, string detail) =>

@@ -29,8 +29,13 @@ internal sealed class QuantityCheck(Dimension dimension, MeasuredAttribute rule,
     public override void Run(object value, Place place, ref Faults faults)
     {
         var quantity = (Quantity)value;
-        if (quantity.Value is not { } number || quantity.Unit is not { } symbol
-            || UnitTable.Find(symbol) is not { } unit || unit.Dimension != dimension || !limits.Allows(unit.Canonical(number)))
+        if (
+            quantity.Value is not { } number
+            || quantity.Unit is not { } symbol
+            || UnitTable.Find(symbol) is not { } unit
+            || unit.Dimension != dimension
+            || !limits.Allows(unit.Canonical(number))
+        )
             Tell(quantity, place, ref faults);
         more?.Run(value, place, ref faults);
     }
@@ -46,9 +51,14 @@ internal sealed class QuantityCheck(Dimension dimension, MeasuredAttribute rule,
         else if (!double.IsFinite(number))
             faults.Add(place, ErrorCode.NumberOutOfRange, $"This number is too large for any machine. It has to be {told}.");
         else if (fault is null)
-            faults.Add(place, ErrorCode.NumberOutOfRange, string.Create(
-                CultureInfo.InvariantCulture,
-                $"{number} {quantity.Unit} is out of range. It has to be {told}. Check the number and its unit."));
+            faults.Add(
+                place,
+                ErrorCode.NumberOutOfRange,
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{number} {quantity.Unit} is out of range. It has to be {told}. Check the number and its unit."
+                )
+            );
     }
 }
 

@@ -28,13 +28,30 @@ internal sealed class DescribedRecords<T>(RecordKind kind, string path)
             {
                 return earlier.Fingerprint == body.Fingerprint
                     ? StoreOutcome.Replayed(Stored(earlier, StatusCodes.Status200OK))
-                    : ProblemResult.Invalid([new ProblemError { Pointer = "#/id", Code = ErrorCode.IdTaken, Detail = "This id already belongs to a record that was created by another body. Use a new id, or replace that record with PUT." }]);
+                    : ProblemResult.Invalid([
+                        new ProblemError
+                        {
+                            Pointer = "#/id",
+                            Code = ErrorCode.IdTaken,
+                            Detail =
+                                "This id already belongs to a record that was created by another body. Use a new id, or replace that record with PUT.",
+                        },
+                    ]);
             }
 
             if (MissingReferences(connection, workspace, request) is { } missing)
                 return missing;
             var now = clock.GetUtcNow();
-            var record = new DescribedRecord(request.Id ?? RecordId.New(clock), 1, request.Name!, request.Retired ?? false, body.Entered, body.Fingerprint, now, now);
+            var record = new DescribedRecord(
+                request.Id ?? RecordId.New(clock),
+                1,
+                request.Name!,
+                request.Retired ?? false,
+                body.Entered,
+                body.Fingerprint,
+                now,
+                now
+            );
             store.Insert(connection, workspace, record);
             return StoreOutcome.Stored(Stored(record, StatusCodes.Status201Created));
         });
@@ -55,8 +72,18 @@ internal sealed class DescribedRecords<T>(RecordKind kind, string path)
         if (query.IncludeRetired is not (null or "true" or "false"))
             return ProblemResult.Invalid([RecordQuery.WrongIncludeRetired()]);
         var display = QuantityConversion.For(query.Units);
-        return SimpleList.Of(query, context, cursors, $"{workspace} {path} {query.IncludeRetired}", RecordBody.Leading, database, (connection, after, most) =>
-            store.List(connection, workspace, after, most, query.IncludeRetired == "true").Select(record => (RecordBody.Node(record, display), record.Id)));
+        return SimpleList.Of(
+            query,
+            context,
+            cursors,
+            $"{workspace} {path} {query.IncludeRetired}",
+            RecordBody.Leading,
+            database,
+            (connection, after, most) =>
+                store
+                    .List(connection, workspace, after, most, query.IncludeRetired == "true")
+                    .Select(record => (RecordBody.Node(record, display), record.Id))
+        );
     }
 
     public async Task<IResult> ReplaceAsync(string id, JsonBody<T> body, HttpContext context, Workspace workspace)
@@ -66,10 +93,20 @@ internal sealed class DescribedRecords<T>(RecordKind kind, string path)
             return ProblemResult.Invalid([Preconditions.OtherId()]);
         var expected = context.Request.Headers.IfMatch.ToString();
         var clock = context.RequestServices.GetRequiredService<TimeProvider>();
-        return await new StoringRequest(context).ReplaceAsync(connection => Replace(connection, workspace, id, request, body, expected, clock));
+        return await new StoringRequest(context).ReplaceAsync(connection =>
+            Replace(connection, workspace, id, request, body, expected, clock)
+        );
     }
 
-    private StoreOutcome Replace(SqliteConnection connection, Workspace workspace, string id, T request, JsonBody<T> body, string expected, TimeProvider clock)
+    private StoreOutcome Replace(
+        SqliteConnection connection,
+        Workspace workspace,
+        string id,
+        T request,
+        JsonBody<T> body,
+        string expected,
+        TimeProvider clock
+    )
     {
         if (store.Find(connection, workspace, id) is not { } current)
             return NotFound();
@@ -94,7 +131,8 @@ internal sealed class DescribedRecords<T>(RecordKind kind, string path)
 
     private static ProblemResult? MissingReferences(SqliteConnection connection, Workspace workspace, T request)
     {
-        var errors = request.References()
+        var errors = request
+            .References()
             .Where(reference => new DescribedRecordStore(reference.Kind).Find(connection, workspace, reference.Id) is null)
             .Select(reference => Pages.UnknownId(reference.Member, reference.Kind))
             .ToArray();

@@ -9,7 +9,10 @@ namespace CalibrationApi.Records.Describing;
 /// <summary>A request that describes a thing: a machine, a product, a lot, a scale, a container, a plan.</summary>
 public abstract class DescribedRequest : IStoredRequest
 {
-    /// <summary>The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default: the service makes one. May be repeated, unchanged, when replacing.</summary>
+    /// <summary>
+    /// The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default:
+    /// the service makes one. May be repeated, unchanged, when replacing.
+    /// </summary>
     [NewId]
     public string? Id { get; init; }
 

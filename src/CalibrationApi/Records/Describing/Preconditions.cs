@@ -11,12 +11,25 @@ internal static class Preconditions
     public static ProblemResult? Refusal(string expected, string tag)
     {
         if (expected.Length == 0)
-            return ProblemResult.Of(StatusCodes.Status428PreconditionRequired, ErrorCode.PreconditionRequired, "A change names the revision that it is for. Send the ETag of your last GET as If-Match.");
+            return ProblemResult.Of(
+                StatusCodes.Status428PreconditionRequired,
+                ErrorCode.PreconditionRequired,
+                "A change names the revision that it is for. Send the ETag of your last GET as If-Match."
+            );
         return expected == "*" || expected.Split(',', StringSplitOptions.TrimEntries).Contains(tag)
             ? null
-            : ProblemResult.Of(StatusCodes.Status412PreconditionFailed, ErrorCode.PreconditionFailed, "Somebody changed this record since you read it. Read it again, put your change into it, and send that with its new ETag.");
+            : ProblemResult.Of(
+                StatusCodes.Status412PreconditionFailed,
+                ErrorCode.PreconditionFailed,
+                "Somebody changed this record since you read it. Read it again, put your change into it, and send that with its new ETag."
+            );
     }
 
     public static ProblemError OtherId() =>
-        new() { Pointer = "#/id", Code = ErrorCode.RecordsAtOdds, Detail = "The id in the body is not that of the address. Leave it out or make them equal." };
+        new()
+        {
+            Pointer = "#/id",
+            Code = ErrorCode.RecordsAtOdds,
+            Detail = "The id in the body is not that of the address. Leave it out or make them equal.",
+        };
 }

@@ -6,7 +6,9 @@ using Microsoft.Data.Sqlite;
 
 namespace CalibrationApi.Records.Describing;
 
-/// <summary>Described records for one answer that comes back to the same few again and again: a machine with all its elements is long.</summary>
+/// <summary>
+/// Described records for one answer that comes back to the same few again and again: a machine with all its elements is long.
+/// </summary>
 internal sealed class RecordsReadOnce(SqliteConnection connection, Workspace workspace)
 {
     private readonly Dictionary<(RecordKind Kind, string Id), DescribedRequest?> known = [];
@@ -27,7 +29,8 @@ internal sealed class RecordsReadOnce(SqliteConnection connection, Workspace wor
     }
 
     private T? Read<T>(RecordKind kind, string id)
-        where T : DescribedRequest => new DescribedRecordStore(kind).Find(connection, workspace, id) is { } record
+        where T : DescribedRequest =>
+        new DescribedRecordStore(kind).Find(connection, workspace, id) is { } record
             ? (T)JsonSerializer.Deserialize(record.Body, JsonSettings.Contract.GetTypeInfo(typeof(T)))!
             : null;
 }

@@ -17,7 +17,9 @@ namespace CalibrationApi.Records.Machines;
 [CheckedBy(typeof(MachineRequestValidator))]
 public class MachineRequest : DescribedRequest
 {
-    /// <summary>Time zone by its IANA name, for example Europe/Vienna: days and months in answers are those of this zone. Default Etc/UTC.</summary>
+    /// <summary>
+    /// Time zone by its IANA name, for example Europe/Vienna: days and months in answers are those of this zone. Default Etc/UTC.
+    /// </summary>
     [Text(64)]
     public string? TimeZone { get; init; }
 
@@ -85,7 +87,9 @@ public sealed class MeterOfMachine
     [Whole(1, 500)]
     public int? Outlets { get; init; }
 
-    /// <summary>Metering elements it can be fitted with; names are unique within the meter. At most 1280 on all meters of the machine together.</summary>
+    /// <summary>
+    /// Metering elements it can be fitted with; names are unique within the meter. At most 1280 on all meters of the machine together.
+    /// </summary>
     [Needed, Items(1, 50)]
     public IReadOnlyList<ElementOfMachine?>? Elements { get; init; }
 
@@ -116,7 +120,11 @@ public sealed class ElementOfMachine
     [Needed, Text(Rules.LongestName)]
     public string? Name { get; init; }
 
-    /// <summary>How it carries product, and with it which volume its displacement means: <c>closed-pockets</c> that are struck off (their volume; no more can come out), <c>open-flutes</c> (their volume; a layer beyond them is dragged along) or an <c>auger</c> (the volume between shaft and edge of the flight over one turn). Default not known.</summary>
+    /// <summary>
+    /// How it carries product, and with it which volume its displacement means: <c>closed-pockets</c> that are struck off (their volume; no
+    /// more can come out), <c>open-flutes</c> (their volume; a layer beyond them is dragged along) or an <c>auger</c> (the volume between
+    /// shaft and edge of the flight over one turn). Default not known.
+    /// </summary>
     [Word(typeof(ElementKind))]
     public string? Kind { get; init; }
 

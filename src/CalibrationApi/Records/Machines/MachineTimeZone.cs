@@ -12,6 +12,7 @@ internal static class MachineTimeZone
 {
     public static string Of(SqliteConnection connection, Workspace workspace, string machine) =>
         new DescribedRecordStore(RecordKind.Machines).Find(connection, workspace, machine) is { } record
-            ? ((MachineRequest)JsonSerializer.Deserialize(record.Body, JsonSettings.Contract.GetTypeInfo(typeof(MachineRequest)))!).TimeZone ?? LocalDate.Utc
+            ? ((MachineRequest)JsonSerializer.Deserialize(record.Body, JsonSettings.Contract.GetTypeInfo(typeof(MachineRequest)))!).TimeZone
+                ?? LocalDate.Utc
             : LocalDate.Utc;
 }

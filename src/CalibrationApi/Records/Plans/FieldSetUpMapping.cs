@@ -50,125 +50,143 @@ internal static class FieldSetUpMapping
                     Words.Read<SeedbedMoisture>(row.Moisture)!.Value,
                     Words.Read<Region>(row.Region),
                     row.AcceptableStandLoss?.Canonical(),
-                    SeedRowLimitCalculation.Read(row.LocalLimits))
+                    SeedRowLimitCalculation.Read(row.LocalLimits)
+                )
                 : null,
         };
     }
 
-    public static PlanSetUpAnswer ToAnswer(FieldSetUpResult result, PlannedField field, FieldSetUpUnits units) => new()
-    {
-        Headline = units.Of(result.HeadlineAbout).Display.Write(result.Headline),
-        NothingInTheWay = result.NothingInTheWay,
-        InTheWay =
-        [
-            .. result.InTheWay.Select(one => new ObstacleOfPlan
-            {
-                Meter = one.Meter,
-                Detail = units.Of(one.About).Display.Write(one.Detail),
-            }),
-        ],
-        Meters = [.. field.Meters.Zip(result.Meters).Select((pair, place) => ToAnswer(pair.First, pair.Second, place, units))],
-        Nutrients = result.Nutrients is { } nutrients
-            ? ProductRateCalculation.ToAnswer(nutrients, units.Nutrients, nutrients.CostPerSquareMetre is null ? null : CurrencyOf(field))
-            : null,
-        SeedRow = result.SeedRow is { } seedRow ? SeedRowLimitCalculation.ToAnswer(seedRow, units.SeedRow) : null,
-        Fan = result.Fan is { } fan ? FanMapping.ToAnswer(fan, units.Fan) : null,
-        Open =
-        [
-            .. result.Open.Select(one => new OpenPointOfPlan
-            {
-                Pointer = $"#/{one.Member}",
-                Kind = Words.Of(one.Kind),
-                Detail = units.Of(one.About).Display.Write(one.Detail),
-            }),
-        ],
-        Cautions = units.Of(null).Cautions(result.Cautions),
-        EngineVersion = EngineVersion.Current,
-    };
+    public static PlanSetUpAnswer ToAnswer(FieldSetUpResult result, PlannedField field, FieldSetUpUnits units) =>
+        new()
+        {
+            Headline = units.Of(result.HeadlineAbout).Display.Write(result.Headline),
+            NothingInTheWay = result.NothingInTheWay,
+            InTheWay =
+            [
+                .. result.InTheWay.Select(one => new ObstacleOfPlan
+                {
+                    Meter = one.Meter,
+                    Detail = units.Of(one.About).Display.Write(one.Detail),
+                }),
+            ],
+            Meters = [.. field.Meters.Zip(result.Meters).Select((pair, place) => ToAnswer(pair.First, pair.Second, place, units))],
+            Nutrients = result.Nutrients is { } nutrients
+                ? ProductRateCalculation.ToAnswer(
+                    nutrients,
+                    units.Nutrients,
+                    nutrients.CostPerSquareMetre is null ? null : CurrencyOf(field)
+                )
+                : null,
+            SeedRow = result.SeedRow is { } seedRow ? SeedRowLimitCalculation.ToAnswer(seedRow, units.SeedRow) : null,
+            Fan = result.Fan is { } fan ? FanMapping.ToAnswer(fan, units.Fan) : null,
+            Open =
+            [
+                .. result.Open.Select(one => new OpenPointOfPlan
+                {
+                    Pointer = $"#/{one.Member}",
+                    Kind = Words.Of(one.Kind),
+                    Detail = units.Of(one.About).Display.Write(one.Detail),
+                }),
+            ],
+            Cautions = units.Of(null).Cautions(result.Cautions),
+            EngineVersion = EngineVersion.Current,
+        };
 
     /// <summary>What keeps a rate or a value from being told, as a fault of the plan.</summary>
-    public static ProblemError Problem(OpenPoint open, FieldSetUpUnits units) => new()
-    {
-        Pointer = $"#/{open.Member}",
-        Code = open.Kind == OpenKind.Refused ? ErrorCode.NumberOutOfRange : ErrorCode.ValueMissing,
-        Detail = units.Of(open.About).Display.Write(open.Detail),
-    };
+    public static ProblemError Problem(OpenPoint open, FieldSetUpUnits units) =>
+        new()
+        {
+            Pointer = $"#/{open.Member}",
+            Code = open.Kind == OpenKind.Refused ? ErrorCode.NumberOutOfRange : ErrorCode.ValueMissing,
+            Detail = units.Of(open.About).Display.Write(open.Detail),
+        };
 
-    private static MeterSetUpAnswer ToAnswer(PlannedMeter planned, MeterSetUp meter, int place, FieldSetUpUnits units) => new()
-    {
-        Meter = planned.Planned.Meter!,
-        Element = planned.Planned.Element!,
-        Product = planned.Product.Name!,
-        Lot = planned.Lot?.Name,
-        Rate = meter.Rate.Rate is { } rate ? units.Rate(place).Rate(rate) : null,
-        RateFrom = Words.Of(meter.Rate.From),
-        SeedingRate = meter.Rate.Seeding is { } seeding
-            ? SeedingRateCalculation.ToAnswer(seeding, units.SeedingRate(place), planned.Product.Price?.Currency)
-            : null,
-        Values = [.. meter.Values.Select(value => ToAnswer(value, units.Value(place, value)))],
-        MeterSpeed = meter.MeterSpeed is { } speed ? MeterSpeedCalculation.ToAnswer(speed, units.MeterSpeed(place)) : null,
-        NewLot = meter.NewLot is { } lot ? NewLotCalculation.ToAnswer(lot, units.NewLot(place), planned.Product.Price?.Currency) : null,
-    };
+    private static MeterSetUpAnswer ToAnswer(PlannedMeter planned, MeterSetUp meter, int place, FieldSetUpUnits units) =>
+        new()
+        {
+            Meter = planned.Planned.Meter!,
+            Element = planned.Planned.Element!,
+            Product = planned.Product.Name!,
+            Lot = planned.Lot?.Name,
+            Rate = meter.Rate.Rate is { } rate ? units.Rate(place).Rate(rate) : null,
+            RateFrom = Words.Of(meter.Rate.From),
+            SeedingRate = meter.Rate.Seeding is { } seeding
+                ? SeedingRateCalculation.ToAnswer(seeding, units.SeedingRate(place), planned.Product.Price?.Currency)
+                : null,
+            Values = [.. meter.Values.Select(value => ToAnswer(value, units.Value(place, value)))],
+            MeterSpeed = meter.MeterSpeed is { } speed ? MeterSpeedCalculation.ToAnswer(speed, units.MeterSpeed(place)) : null,
+            NewLot = meter.NewLot is { } lot ? NewLotCalculation.ToAnswer(lot, units.NewLot(place), planned.Product.Price?.Currency) : null,
+        };
 
     private static ValueOfElement ToAnswer(KnownValue known, AnswerUnits units)
     {
         var value = units.MassPerRevolution(known.Value);
-        return new() { Value = value.Value, Unit = value.Unit, Element = known.Element.Name, From = Words.Of(known.From) };
+        return new()
+        {
+            Value = value.Value,
+            Unit = value.Unit,
+            Element = known.Element.Name,
+            From = Words.Of(known.From),
+        };
     }
 
     // Where there are costs, all products that bring nutrients have a price in one currency.
     private static string? CurrencyOf(PlannedField field) =>
         field.Meters.First(meter => meter.Product.Analysis is not null).Product.Price?.Currency;
 
-    private static MeterToSetUp Read(PlannedMeter meter) => new()
-    {
-        Index = meter.Index,
-        Position = meter.Planned.Meter!,
-        CoveredWidth = meter.Meter.CoveredWidth!.Read(),
-        Elements = [.. meter.Meter.Elements!.Select(element => Read(element!, meter))],
-        Fitted = meter.Planned.Element!,
-        Product = Read(meter.Planned.Product!, meter.Product),
-        Lot = meter.Lot is { } lot ? Read(lot) : null,
-        TargetRate = MassPerAreaQuantity.Read(meter.Planned.TargetRate),
-        Stand = meter.Planned.Stand is { } stand
-            ? new WantedStand(stand.Plants!.Read(), stand.Emergence?.Canonical(), stand.Survival?.Canonical())
-            : null,
-        WithSeed = meter.Planned.WithSeed is true,
-        StartValue = MassPerRevolutionQuantity.Read(meter.Planned.StartValue),
-    };
+    private static MeterToSetUp Read(PlannedMeter meter) =>
+        new()
+        {
+            Index = meter.Index,
+            Position = meter.Planned.Meter!,
+            CoveredWidth = meter.Meter.CoveredWidth!.Read(),
+            Elements = [.. meter.Meter.Elements!.Select(element => Read(element!, meter))],
+            Fitted = meter.Planned.Element!,
+            Product = Read(meter.Planned.Product!, meter.Product),
+            Lot = meter.Lot is { } lot ? Read(lot) : null,
+            TargetRate = MassPerAreaQuantity.Read(meter.Planned.TargetRate),
+            Stand = meter.Planned.Stand is { } stand
+                ? new WantedStand(stand.Plants!.Read(), stand.Emergence?.Canonical(), stand.Survival?.Canonical())
+                : null,
+            WithSeed = meter.Planned.WithSeed is true,
+            StartValue = MassPerRevolutionQuantity.Read(meter.Planned.StartValue),
+        };
 
-    private static ElementToSetUp Read(ElementOfMachine element, PlannedMeter meter) => new(
-        element.Name!, CatchPlanCalculation.Read(element.SpeedLimits ?? meter.Meter.SpeedLimits))
-    {
-        Kind = Words.Read<ElementKind>(element.Kind),
-        Displacement = VolumeQuantity.Read(element.DisplacementPerRevolution),
-        Pockets = element.PocketsPerRevolution,
-        InForce = meter.InForce.TryGetValue(element.Name!, out var adopted)
-            ? new ElementInForce(
-                new MassPerRevolution(adopted.Value),
-                adopted.Random,
-                element == meter.Element && meter.LotBefore is { } before ? Read(before) : null)
-            : null,
-    };
+    private static ElementToSetUp Read(ElementOfMachine element, PlannedMeter meter) =>
+        new(element.Name!, CatchPlanCalculation.Read(element.SpeedLimits ?? meter.Meter.SpeedLimits))
+        {
+            Kind = Words.Read<ElementKind>(element.Kind),
+            Displacement = VolumeQuantity.Read(element.DisplacementPerRevolution),
+            Pockets = element.PocketsPerRevolution,
+            InForce = meter.InForce.TryGetValue(element.Name!, out var adopted)
+                ? new ElementInForce(
+                    new MassPerRevolution(adopted.Value),
+                    adopted.Random,
+                    element == meter.Element && meter.LotBefore is { } before ? Read(before) : null
+                )
+                : null,
+        };
 
-    private static ProductToMeter Read(string key, ProductRequest product) => new(key, product.Name!)
-    {
-        Density = BulkDensityQuantity.Read(product.BulkDensity),
-        Analysis = product.Analysis is { } analysis ? ShareOfNutrient.Read(analysis) : [],
-        NitrogenForm = Words.Read<NitrogenForm>(product.NitrogenForm),
-        FanSpeeds = product.FanSpeedLimits is { } limits
-            ? new StatedLimits<RotationalSpeed>(RotationQuantity.Read(limits.Minimum), RotationQuantity.Read(limits.Maximum))
-            : null,
-        Price = product.Price is { } price ? new ProductPrice(price.PerKilogram(), price.Currency!) : null,
-    };
+    private static ProductToMeter Read(string key, ProductRequest product) =>
+        new(key, product.Name!)
+        {
+            Density = BulkDensityQuantity.Read(product.BulkDensity),
+            Analysis = product.Analysis is { } analysis ? ShareOfNutrient.Read(analysis) : [],
+            NitrogenForm = Words.Read<NitrogenForm>(product.NitrogenForm),
+            FanSpeeds = product.FanSpeedLimits is { } limits
+                ? new StatedLimits<RotationalSpeed>(RotationQuantity.Read(limits.Minimum), RotationQuantity.Read(limits.Maximum))
+                : null,
+            Price = product.Price is { } price ? new ProductPrice(price.PerKilogram(), price.Currency!) : null,
+        };
 
     // A density of the product, not of the lot, says nothing of how two lots differ.
-    private static SeedLot Read(LotRequest lot) => new()
-    {
-        Kernel = MassPerThousandQuantity.Read(lot.ThousandKernelMass),
-        Density = BulkDensityQuantity.Read(lot.BulkDensity),
-        Germination = lot.Germination?.Canonical(),
-        Purity = lot.Purity?.Canonical(),
-        Treatment = lot.Treatment,
-    };
+    private static SeedLot Read(LotRequest lot) =>
+        new()
+        {
+            Kernel = MassPerThousandQuantity.Read(lot.ThousandKernelMass),
+            Density = BulkDensityQuantity.Read(lot.BulkDensity),
+            Germination = lot.Germination?.Canonical(),
+            Purity = lot.Purity?.Canonical(),
+            Treatment = lot.Treatment,
+        };
 }

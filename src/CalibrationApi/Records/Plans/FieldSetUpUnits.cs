@@ -38,12 +38,16 @@ internal sealed class FieldSetUpUnits(PlannedField field, string? choice)
         field.Meters[meter].Planned.TargetRate ?? (rate.Rate is { } derived ? Rate(meter).Rate(derived) : null);
 
     /// <summary>Those of a mass per revolution.</summary>
-    public AnswerUnits Value(int meter, KnownValue value) => AnswerUnits.For(choice, value.From switch
-    {
-        ValueOrigin.ValueInForce => Entered(field.Meters[meter].InForce[value.Element.Name]),
-        ValueOrigin.StartValue => Quantity.UnitOf(field.Meters[meter].Planned.StartValue),
-        _ => VolumeCheckCalculation.UnitBeside(Quantity.UnitOf(field.Meters[meter].BulkDensity)!),
-    });
+    public AnswerUnits Value(int meter, KnownValue value) =>
+        AnswerUnits.For(
+            choice,
+            value.From switch
+            {
+                ValueOrigin.ValueInForce => Entered(field.Meters[meter].InForce[value.Element.Name]),
+                ValueOrigin.StartValue => Quantity.UnitOf(field.Meters[meter].Planned.StartValue),
+                _ => VolumeCheckCalculation.UnitBeside(Quantity.UnitOf(field.Meters[meter].BulkDensity)!),
+            }
+        );
 
     /// <summary>Those of a part; the usual ones where there is none.</summary>
     public AnswerUnits Of(SetUpPart? part)
@@ -59,41 +63,59 @@ internal sealed class FieldSetUpUnits(PlannedField field, string? choice)
     public static Unit Entered(AdoptedValue adopted) =>
         UnitTable.Find(adopted.EnteredUnit) is { Dimension: Dimension.MassPerRevolution } unit ? unit : UnitTable.Get("kg/rev");
 
-    private AnswerUnits Chosen(SetUpPart part) => part switch
-    {
-        (SetUpPartKind.Nutrients, _) => ProductRateCalculation.UnitsFor(
-            choice, Quantity.UnitOf(field.Plan.Nutrients![0]!.Amount)!, Quantity.UnitOf(field.Plan.Area), package: null),
-        (SetUpPartKind.SeedRow, _) => AnswerUnits.For(
-            choice, RateUnit(PlaceOf(Found!.InSeedRow[0])), Quantity.UnitOf(field.Machine!.OpenerSpread)),
-        (SetUpPartKind.Fan, _) => MeterSpeedUnits(Carried(), limits: null),
-        (SetUpPartKind.SeedingRate, { } meter) => AnswerUnits.For(
-            choice, UsualUnits.With(Quantity.UnitOf(field.Meters[meter].Planned.Stand!.Plants), Quantity.UnitOf(field.Plan.Area))),
-        (SetUpPartKind.MeterSpeed, { } meter) => MeterSpeedUnits(meter, LimitsOf(meter)),
-        (SetUpPartKind.NewLot, { } meter) => NewLotUnits(field.Meters[meter], meter),
-        _ => throw new ArgumentOutOfRangeException(nameof(part), part, "A part of a meter needs the meter."),
-    };
+    private AnswerUnits Chosen(SetUpPart part) =>
+        part switch
+        {
+            (SetUpPartKind.Nutrients, _) => ProductRateCalculation.UnitsFor(
+                choice,
+                Quantity.UnitOf(field.Plan.Nutrients![0]!.Amount)!,
+                Quantity.UnitOf(field.Plan.Area),
+                package: null
+            ),
+            (SetUpPartKind.SeedRow, _) => AnswerUnits.For(
+                choice,
+                RateUnit(PlaceOf(Found!.InSeedRow[0])),
+                Quantity.UnitOf(field.Machine!.OpenerSpread)
+            ),
+            (SetUpPartKind.Fan, _) => MeterSpeedUnits(Carried(), limits: null),
+            (SetUpPartKind.SeedingRate, { } meter) => AnswerUnits.For(
+                choice,
+                UsualUnits.With(Quantity.UnitOf(field.Meters[meter].Planned.Stand!.Plants), Quantity.UnitOf(field.Plan.Area))
+            ),
+            (SetUpPartKind.MeterSpeed, { } meter) => MeterSpeedUnits(meter, LimitsOf(meter)),
+            (SetUpPartKind.NewLot, { } meter) => NewLotUnits(field.Meters[meter], meter),
+            _ => throw new ArgumentOutOfRangeException(nameof(part), part, "A part of a meter needs the meter."),
+        };
 
-    private AnswerUnits MeterSpeedUnits(int meter, Unit? limits) => MeterSpeedCalculation.UnitsFor(
-        choice,
-        RateUnit(meter),
-        airFlow: null,
-        Quantity.UnitOf(field.Plan.GroundSpeed),
-        Quantity.UnitOf(field.Meters[meter].Meter.CoveredWidth),
-        limits);
+    private AnswerUnits MeterSpeedUnits(int meter, Unit? limits) =>
+        MeterSpeedCalculation.UnitsFor(
+            choice,
+            RateUnit(meter),
+            airFlow: null,
+            Quantity.UnitOf(field.Plan.GroundSpeed),
+            Quantity.UnitOf(field.Meters[meter].Meter.CoveredWidth),
+            limits
+        );
 
-    private AnswerUnits NewLotUnits(PlannedMeter planned, int meter) => AnswerUnits.For(choice, UsualUnits.With(
-        Found!.Meters[meter].Rate.Seeding is null ? null : SeedingRate(meter).Display[Dimension.CountPerArea],
-        Quantity.UnitOf(field.Plan.Area),
-        Entered(planned.InForce[planned.Planned.Element!]),
-        Quantity.UnitOf(planned.LotBefore!.BulkDensity),
-        Quantity.UnitOf(planned.Lot!.BulkDensity)));
+    private AnswerUnits NewLotUnits(PlannedMeter planned, int meter) =>
+        AnswerUnits.For(
+            choice,
+            UsualUnits.With(
+                Found!.Meters[meter].Rate.Seeding is null ? null : SeedingRate(meter).Display[Dimension.CountPerArea],
+                Quantity.UnitOf(field.Plan.Area),
+                Entered(planned.InForce[planned.Planned.Element!]),
+                Quantity.UnitOf(planned.LotBefore!.BulkDensity),
+                Quantity.UnitOf(planned.Lot!.BulkDensity)
+            )
+        );
 
-    private Unit RateUnit(int meter) => field.Meters[meter].Planned switch
-    {
-        { TargetRate: { } stated } => Quantity.UnitOf(stated)!,
-        { Stand: not null } => SeedingRate(meter).Display[Dimension.MassPerArea],
-        _ => Nutrients.Display[Dimension.MassPerArea],
-    };
+    private Unit RateUnit(int meter) =>
+        field.Meters[meter].Planned switch
+        {
+            { TargetRate: { } stated } => Quantity.UnitOf(stated)!,
+            { Stand: not null } => SeedingRate(meter).Display[Dimension.MassPerArea],
+            _ => Nutrients.Display[Dimension.MassPerArea],
+        };
 
     // Of the first element of which something is known, else of its meter.
     private Unit? LimitsOf(int meter)

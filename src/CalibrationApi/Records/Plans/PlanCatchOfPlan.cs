@@ -22,7 +22,11 @@ namespace CalibrationApi.Records.Plans;
 internal static class PlanCatchOfPlan
 {
     /// <summary>Computes the catch plan of a stored plan.</summary>
-    /// <remarks>Machine, products, lots, scale and container come from their records, the mass per revolution from the value in force, from the plan's start value where none is, else from the volume of the element and the bulk density. Computed anew with each call; nothing is stored.</remarks>
+    /// <remarks>
+    /// Machine, products, lots, scale and container come from their records, the mass per revolution from the value in force, from the
+    /// plan's start value where none is, else from the volume of the element and the bulk density. Computed anew with each call; nothing is
+    /// stored.
+    /// </remarks>
     /// <param name="id">Id of the plan.</param>
     /// <param name="units">Units of the answer; as-asked takes those of the plan.</param>
     /// <response code="200">The catch plan.</response>
@@ -31,7 +35,8 @@ internal static class PlanCatchOfPlan
         CalibrationDatabase database,
         Workspace workspace,
         IValidator<CatchPlanRequest> questions,
-        [FromQuery] string? units = null)
+        [FromQuery] string? units = null
+    )
     {
         var planned = database.Read(connection => Read(id, new ReferredRecords(connection, workspace)));
         if (planned is null)
@@ -45,8 +50,13 @@ internal static class PlanCatchOfPlan
         var answerUnits = CatchPlanCalculation.UnitsFor(question, units);
         var outcome = CatchPlanEvaluation.Evaluate(CatchPlanCalculation.ToEngine(question));
         return outcome.IsAnswered
-            ? JsonAnswer.Of(CatchPlanCalculation.ToAnswer(
-                outcome.Result, answerUnits, [.. predicted.Select(one => Predicted(one.Meter, one.Known, answerUnits))]))
+            ? JsonAnswer.Of(
+                CatchPlanCalculation.ToAnswer(
+                    outcome.Result,
+                    answerUnits,
+                    [.. predicted.Select(one => Predicted(one.Meter, one.Known, answerUnits))]
+                )
+            )
             : ProblemResult.Refused(outcome.Refusals, answerUnits.Display);
     }
 
@@ -60,7 +70,10 @@ internal static class PlanCatchOfPlan
     }
 
     private static (CatchPlanRequest? Question, IReadOnlyList<ProblemError> Errors) Resolve(
-        PlannedCatch planned, FieldSetUpUnits units, List<(MeterToSetUp Meter, KnownValue Known)> predicted)
+        PlannedCatch planned,
+        FieldSetUpUnits units,
+        List<(MeterToSetUp Meter, KnownValue Known)> predicted
+    )
     {
         var rates = FieldRates.Of(FieldSetUpMapping.ToEngine(planned.Field));
         var meters = new List<MeterOfPlan>();
@@ -105,7 +118,12 @@ internal static class PlanCatchOfPlan
                 Capacity = scale.Capacity,
             },
             Container = planned.Container is { } container
-                ? new ContainerOfPlan { Volume = container.Volume, Tare = container.Tare, Fill = container.Fill }
+                ? new ContainerOfPlan
+                {
+                    Volume = container.Volume,
+                    Tare = container.Tare,
+                    Fill = container.Fill,
+                }
                 : null,
             Meters = meters,
             DisturbedPoints = planned.Field.Machine.RestorePoints,
@@ -124,7 +142,12 @@ internal static class PlanCatchOfPlan
             TargetRate = units.Stated(rate, place),
             BulkDensity = meter.BulkDensity,
             FittedElement = meter.Element.DisplacementPerRevolution is { } displacement
-                ? new FittedElement { Name = meter.Element.Name, Kind = meter.Element.Kind, DisplacementPerRevolution = displacement }
+                ? new FittedElement
+                {
+                    Name = meter.Element.Name,
+                    Kind = meter.Element.Kind,
+                    DisplacementPerRevolution = displacement,
+                }
                 : null,
             ValueInForce = known.From == ValueOrigin.ValueInForce ? value : null,
             StartValue = known.From == ValueOrigin.ValueInForce ? null : value,
@@ -146,13 +169,14 @@ internal static class PlanCatchOfPlan
         };
     }
 
-    private static AssumptionAnswer Predicted(MeterToSetUp meter, KnownValue known, AnswerUnits units) => new()
-    {
-        Name = "startValue",
-        Value = units.Any(known.Value),
-        Origin = "the volume of the element times the bulk density times a usual fill efficiency: nothing was measured yet",
-        Meter = meter.Position,
-    };
+    private static AssumptionAnswer Predicted(MeterToSetUp meter, KnownValue known, AnswerUnits units) =>
+        new()
+        {
+            Name = "startValue",
+            Value = units.Any(known.Value),
+            Origin = "the volume of the element times the bulk density times a usual fill efficiency: nothing was measured yet",
+            Meter = meter.Position,
+        };
 
     // What the plan names is read before anything is computed.
     private sealed record PlannedCatch(PlannedField Field, ScaleRequest? Scale, ContainerRequest? Container);

@@ -71,7 +71,9 @@ public class PlanRequest : DescribedRequest
     [Measured(0, 100, "%", ExcludesLeast = true)]
     public RatioQuantity? FieldEfficiency { get; init; }
 
-    /// <summary>Nutrients wanted on this field. Products of known analysis that have no rate of their own get it from here, at least cost.</summary>
+    /// <summary>
+    /// Nutrients wanted on this field. Products of known analysis that have no rate of their own get it from here, at least cost.
+    /// </summary>
     [Items(1, 4)]
     public IReadOnlyList<WantedNutrient?>? Nutrients { get; init; }
 
@@ -127,7 +129,10 @@ public sealed class MeterOfFieldPlan
     [Text(64)]
     public string? Lot { get; init; }
 
-    /// <summary>Target rate; for a variable rate, the one to be tested at. Leave it out where the rate follows from stand, or from the nutrients of the plan.</summary>
+    /// <summary>
+    /// Target rate; for a variable rate, the one to be tested at. Leave it out where the rate follows from stand, or from the nutrients of
+    /// the plan.
+    /// </summary>
     [Measured]
     public MassPerAreaQuantity? TargetRate { get; init; }
 
@@ -183,7 +188,9 @@ public sealed class SeedRowOfPlan
     [Measured(0, 50, "%", ExcludesLeast = true)]
     public RatioQuantity? AcceptableStandLoss { get; init; }
 
-    /// <summary>Limits from your own guidance, for this very crop, soil, moisture and opener. They are judged beside the published ones.</summary>
+    /// <summary>
+    /// Limits from your own guidance, for this very crop, soil, moisture and opener. They are judged beside the published ones.
+    /// </summary>
     [Items(1, 20)]
     public IReadOnlyList<LocalLimitWithSeed?>? LocalLimits { get; init; }
 }

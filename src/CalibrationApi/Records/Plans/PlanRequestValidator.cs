@@ -26,13 +26,29 @@ internal sealed class PlanRequestValidator : AbstractValidator<PlanRequest>
                 continue;
             var path = string.Create(CultureInfo.InvariantCulture, $"{nameof(plan.Meters)}[{i}]");
             if (meter.Meter is { } position && !named.Add(position))
-                context.Report($"{path}.{nameof(meter.Meter)}", ErrorCode.SettingsAtOdds, "This meter stands in the plan before, and it can put down one product only. Give each meter once.");
+                context.Report(
+                    $"{path}.{nameof(meter.Meter)}",
+                    ErrorCode.SettingsAtOdds,
+                    "This meter stands in the plan before, and it can put down one product only. Give each meter once."
+                );
             if (meter is { TargetRate: not null, Stand: not null })
-                context.Report($"{path}.{nameof(meter.Stand)}", ErrorCode.SettingsAtOdds, "The rate follows from the stand. Give the target rate or the stand, not both.");
+                context.Report(
+                    $"{path}.{nameof(meter.Stand)}",
+                    ErrorCode.SettingsAtOdds,
+                    "The rate follows from the stand. Give the target rate or the stand, not both."
+                );
             if (meter is { TargetRate: null, Stand: null } && plan.Nutrients is null)
-                context.Report($"{path}.{nameof(meter.TargetRate)}", ErrorCode.MemberMissing, "Add the target rate. For seed the stand will do in its place, for a fertilizer the nutrients of the plan.");
+                context.Report(
+                    $"{path}.{nameof(meter.TargetRate)}",
+                    ErrorCode.MemberMissing,
+                    "Add the target rate. For seed the stand will do in its place, for a fertilizer the nutrients of the plan."
+                );
             if (meter.Stand is not null && meter.Lot is null)
-                context.Report($"{path}.{nameof(meter.Lot)}", ErrorCode.MemberMissing, "How much seed a stand takes depends on its lot. Add the lot, or give a target rate in place of the stand.");
+                context.Report(
+                    $"{path}.{nameof(meter.Lot)}",
+                    ErrorCode.MemberMissing,
+                    "How much seed a stand takes depends on its lot. Add the lot, or give a target rate in place of the stand."
+                );
         }
     }
 }
@@ -41,12 +57,23 @@ internal sealed class StandOfPlanValidator : AbstractValidator<StandOfPlan>
 {
     public StandOfPlanValidator()
     {
-        RuleFor(stand => stand).Custom((stand, context) =>
-        {
-            if (stand is { Emergence: null, Survival: null })
-                context.Report(nameof(stand.Emergence), ErrorCode.MemberMissing, "Add the field emergence, or the survival where germination is counted in.");
-            if (stand is { Emergence: not null, Survival: not null })
-                context.Report(nameof(stand.Survival), ErrorCode.SettingsAtOdds, "Survival has germination and emergence in it. Give emergence or survival, not both.");
-        });
+        RuleFor(stand => stand)
+            .Custom(
+                (stand, context) =>
+                {
+                    if (stand is { Emergence: null, Survival: null })
+                        context.Report(
+                            nameof(stand.Emergence),
+                            ErrorCode.MemberMissing,
+                            "Add the field emergence, or the survival where germination is counted in."
+                        );
+                    if (stand is { Emergence: not null, Survival: not null })
+                        context.Report(
+                            nameof(stand.Survival),
+                            ErrorCode.SettingsAtOdds,
+                            "Survival has germination and emergence in it. Give emergence or survival, not both."
+                        );
+                }
+            );
     }
 }

@@ -9,28 +9,45 @@ using CalibrationApi.Plumbing.Quantities;
 
 namespace CalibrationApi.Records.Plans;
 
-/// <summary>Rates and set-up of a field: every calculation that the plan and its records allow, each as its own operation would answer it.</summary>
+/// <summary>
+/// Rates and set-up of a field: every calculation that the plan and its records allow, each as its own operation would answer it.
+/// </summary>
 public sealed class PlanSetUpAnswer
 {
     /// <summary>The outcome in a few sentences that can be shown as they are.</summary>
     public required string Headline { get; init; }
 
-    /// <summary>True when every meter has a rate and a mass per revolution, its element serves that rate at the planned ground speeds, all that lies with the seed has a limit and is within it, the fan suits all products, the nutrients are met, no lot asks for a test first, and nothing is open.</summary>
+    /// <summary>
+    /// True when every meter has a rate and a mass per revolution, its element serves that rate at the planned ground speeds, all that lies
+    /// with the seed has a limit and is within it, the fan suits all products, the nutrients are met, no lot asks for a test first, and
+    /// nothing is open.
+    /// </summary>
     public required bool NothingInTheWay { get; init; }
 
-    /// <summary>What stands against going on, the worst first: a rate that a meter cannot reach, then too much with the seed, then a meter that turns too slowly, the air, nutrients, a lot to be tested. Empty when nothing is. What is not known yet is under open.</summary>
+    /// <summary>
+    /// What stands against going on, the worst first: a rate that a meter cannot reach, then too much with the seed, then a meter that
+    /// turns too slowly, the air, nutrients, a lot to be tested. Empty when nothing is. What is not known yet is under open.
+    /// </summary>
     public required IReadOnlyList<ObstacleOfPlan> InTheWay { get; init; }
 
     /// <summary>The meters, in the order of the plan.</summary>
     public required IReadOnlyList<MeterSetUpAnswer> Meters { get; init; }
 
-    /// <summary>How the products supply the nutrients that are wanted; absent when the plan wants none, or a rate or an analysis is open. Where several meters share a product, its line is for all of them together, on the whole field.</summary>
+    /// <summary>
+    /// How the products supply the nutrients that are wanted; absent when the plan wants none, or a rate or an analysis is open. Where
+    /// several meters share a product, its line is for all of them together, on the whole field.
+    /// </summary>
     public ProductRateAnswer? Nutrients { get; init; }
 
-    /// <summary>What lies with the seed against published limits; absent when nothing is placed with the seed, or something that it needs is open.</summary>
+    /// <summary>
+    /// What lies with the seed against published limits; absent when nothing is placed with the seed, or something that it needs is open.
+    /// </summary>
     public SeedRowLimitAnswer? SeedRow { get; init; }
 
-    /// <summary>Where the fan may stand for all products, and what the air carries; absent when no product states its fan speeds. Compared with the fan speed of the sowing conditions.</summary>
+    /// <summary>
+    /// Where the fan may stand for all products, and what the air carries; absent when no product states its fan speeds. Compared with the
+    /// fan speed of the sowing conditions.
+    /// </summary>
     public FanAnswer? Fan { get; init; }
 
     /// <summary>What could not be computed, and what to add.</summary>
@@ -81,10 +98,15 @@ public sealed class MeterSetUpAnswer
     /// <summary>The masses per revolution behind meterSpeed, one for each element of which something is known.</summary>
     public required IReadOnlyList<ValueOfElement> Values { get; init; }
 
-    /// <summary>Meter speeds, windows and the best element; absent without a rate or a mass per revolution, and at a rate of zero.</summary>
+    /// <summary>
+    /// Meter speeds, windows and the best element; absent without a rate or a mass per revolution, and at a rate of zero.
+    /// </summary>
     public MeterSpeedAnswer? MeterSpeed { get; init; }
 
-    /// <summary>What it means that the lot is another one than when the value in force was adopted; absent when it is the same, when one of the two is not known, and at a rate of zero.</summary>
+    /// <summary>
+    /// What it means that the lot is another one than when the value in force was adopted; absent when it is the same, when one of the two
+    /// is not known, and at a rate of zero.
+    /// </summary>
     public NewLotAnswer? NewLot { get; init; }
 }
 
@@ -94,7 +116,10 @@ public sealed class ValueOfElement : MassPerRevolutionQuantity
     /// <summary>The element.</summary>
     public required string Element { get; init; }
 
-    /// <summary>Where it comes from: a <c>value-in-force</c>, the plan's <c>start-value</c>, or the volume that the element displaces (<c>displacement</c>).</summary>
+    /// <summary>
+    /// Where it comes from: a <c>value-in-force</c>, the plan's <c>start-value</c>, or the volume that the element displaces
+    /// (<c>displacement</c>).
+    /// </summary>
     [KnownWords(typeof(ValueOrigin))]
     public required string From { get; init; }
 }
@@ -105,7 +130,10 @@ public sealed class OpenPointOfPlan
     /// <summary>The member of the plan that it is about.</summary>
     public required string Pointer { get; init; }
 
-    /// <summary>What it is: a <c>missing-value</c> of the plan or of a record that it names, a <c>record-at-odds</c> with the plan by now, a question that a calculation <c>refused</c>, or something that <c>no-published-number</c> settles, so that somebody has to be asked.</summary>
+    /// <summary>
+    /// What it is: a <c>missing-value</c> of the plan or of a record that it names, a <c>record-at-odds</c> with the plan by now, a
+    /// question that a calculation <c>refused</c>, or something that <c>no-published-number</c> settles, so that somebody has to be asked.
+    /// </summary>
     [KnownWords(typeof(OpenKind))]
     public required string Kind { get; init; }
 

@@ -17,7 +17,11 @@ namespace CalibrationApi.Records.Plans;
 /// <param name="Meters">Its meters, those whose records are there.</param>
 /// <param name="AtOdds">Why records do not fit, by members of the plan.</param>
 internal sealed record PlannedField(
-    PlanRequest Plan, MachineRequest? Machine, IReadOnlyList<PlannedMeter> Meters, IReadOnlyList<ProblemError> AtOdds)
+    PlanRequest Plan,
+    MachineRequest? Machine,
+    IReadOnlyList<PlannedMeter> Meters,
+    IReadOnlyList<ProblemError> AtOdds
+)
 {
     /// <summary>Joins a plan with its machine, products and lots.</summary>
     /// <param name="plan">The plan, valid by itself.</param>
@@ -49,10 +53,12 @@ internal sealed record PlannedField(
     private static PlannedMeter WithValues(PlannedMeter meter, ReferredRecords records, string machine, ElementsRead elements)
     {
         var (known, planned) = (records.Known, meter.Planned);
-        var inForce = meter.Meter.Elements!
-            .Where(element => elements == ElementsRead.All || (elements == ElementsRead.Fitted && element == meter.Element))
+        var inForce = meter
+            .Meter.Elements!.Where(element => elements == ElementsRead.All || (elements == ElementsRead.Fitted && element == meter.Element))
             .Select(element => new Series(machine, planned.Meter!, element!.Name!, planned.Setting ?? "", planned.Product!))
-            .Select(series => (Name: series.Element, Value: AdoptionStore.ValueInForce(known.Connection, known.Workspace, series, EnteredInstant.Now)))
+            .Select(series =>
+                (Name: series.Element, Value: AdoptionStore.ValueInForce(known.Connection, known.Workspace, series, EnteredInstant.Now))
+            )
             .Where(one => one.Value is not null)
             .ToDictionary(one => one.Name, one => one.Value!);
         var lot = inForce.GetValueOrDefault(planned.Element!)?.Lot;
@@ -72,7 +78,13 @@ internal sealed record PlannedField(
 /// <param name="Meter">The meter.</param>
 /// <param name="Element">The element that is fitted.</param>
 internal sealed record PlannedMeter(
-    int Index, MeterOfFieldPlan Planned, ProductRequest Product, LotRequest? Lot, MeterOfMachine Meter, ElementOfMachine Element)
+    int Index,
+    MeterOfFieldPlan Planned,
+    ProductRequest Product,
+    LotRequest? Lot,
+    MeterOfMachine Meter,
+    ElementOfMachine Element
+)
 {
     /// <summary>What is in force with this product and setting, by the name of the element.</summary>
     public IReadOnlyDictionary<string, AdoptedValue> InForce { get; init; } = new Dictionary<string, AdoptedValue>();

@@ -11,7 +11,17 @@ internal static class PlansEndpoints
     public static void MapPlans(this IEndpointRouteBuilder routes)
     {
         routes.MapDescribedRecords<PlanRequest, PlanAnswer>(RecordKind.Plans, "plans", "Plan", "plan for a field");
-        routes.MapGet("/plans/{id}/catch-plan", PlanCatchOfPlan.Handle).WithName("planCatchOfPlan").WithTags("Plans").Needs(Scope.Read).WithMetadata(Declared.ComputingFromRecord);
-        routes.MapGet("/plans/{id}/set-up", SetUpOfPlan.Handle).WithName("setUpOfPlan").WithTags("Plans").Needs(Scope.Read).WithMetadata(Declared.ComputingFromRecord);
+        routes
+            .MapGet("/plans/{id}/catch-plan", PlanCatchOfPlan.Handle)
+            .WithName("planCatchOfPlan")
+            .WithTags("Plans")
+            .Needs(Scope.Read)
+            .WithMetadata(Declared.ComputingFromRecord);
+        routes
+            .MapGet("/plans/{id}/set-up", SetUpOfPlan.Handle)
+            .WithName("setUpOfPlan")
+            .WithTags("Plans")
+            .Needs(Scope.Read)
+            .WithMetadata(Declared.ComputingFromRecord);
     }
 }

@@ -7,5 +7,6 @@ namespace CalibrationApi.Records.Products;
 internal sealed class ProductRequestValidator : AbstractValidator<ProductRequest>
 {
     public ProductRequestValidator() =>
-        RuleFor(product => product).Custom((product, context) => NutrientRules.CheckAnalysis(product.Analysis, nameof(product.Analysis), context));
+        RuleFor(product => product)
+            .Custom((product, context) => NutrientRules.CheckAnalysis(product.Analysis, nameof(product.Analysis), context));
 }

@@ -41,7 +41,11 @@ internal sealed class ReferredRecords(SqliteConnection connection, Workspace wor
     {
         var meter = machine.Meters!.FirstOrDefault(one => one!.Position == position);
         if (meter is null)
-            Add(member, ErrorCode.MeterNotOnMachine, $"The machine has no meter at this position. Use one of: {string.Join(", ", machine.Meters!.Select(one => one!.Position))}.");
+            Add(
+                member,
+                ErrorCode.MeterNotOnMachine,
+                $"The machine has no meter at this position. Use one of: {string.Join(", ", machine.Meters!.Select(one => one!.Position))}."
+            );
         return meter;
     }
 
@@ -49,7 +53,11 @@ internal sealed class ReferredRecords(SqliteConnection connection, Workspace wor
     {
         var element = meter.Elements!.FirstOrDefault(one => one!.Name == name);
         if (element is null)
-            Add(member, ErrorCode.ElementNotInMeter, $"The meter has no element of this name. Use one of: {string.Join(", ", meter.Elements!.Select(one => one!.Name))}.");
+            Add(
+                member,
+                ErrorCode.ElementNotInMeter,
+                $"The meter has no element of this name. Use one of: {string.Join(", ", meter.Elements!.Select(one => one!.Name))}."
+            );
         return element;
     }
 
@@ -63,11 +71,22 @@ internal sealed class ReferredRecords(SqliteConnection connection, Workspace wor
         }
 
         if (record.Retired is true)
-            Add(member, ErrorCode.RecordRetired, "This record is retired and takes no new evidence. Use another, or describe it anew without 'retired'.");
+            Add(
+                member,
+                ErrorCode.RecordRetired,
+                "This record is retired and takes no new evidence. Use another, or describe it anew without 'retired'."
+            );
         return record;
     }
 
     /// <summary>Notes what does not fit.</summary>
     public void Add(string member, string code, string detail) =>
-        Errors.Add(new ProblemError { Pointer = RequestFilter.Pointer(member), Code = code, Detail = detail });
+        Errors.Add(
+            new ProblemError
+            {
+                Pointer = RequestFilter.Pointer(member),
+                Code = code,
+                Detail = detail,
+            }
+        );
 }

@@ -18,7 +18,9 @@ public class ScaleRequest : DescribedRequest
     [Word(typeof(AccuracyClass))]
     public string? AccuracyClass { get; init; }
 
-    /// <summary>Verification interval e of the data plate. Default the division: common practice, as on most verified scales (OIML R 76).</summary>
+    /// <summary>
+    /// Verification interval e of the data plate. Default the division: common practice, as on most verified scales (OIML R 76).
+    /// </summary>
     [Measured(0, 100, "kg", ExcludesLeast = true)]
     public MassQuantity? VerificationInterval { get; init; }
 

@@ -12,10 +12,26 @@ internal static partial class CodePage
     private static readonly (string Kind, string Heading, string Lead)[] Parts =
     [
         ("error", "Errors", "In the <code>errors</code> of a problem. The request has to be put right; nothing was stored."),
-        ("refusal", "Refusals", "In the <code>errors</code> of a problem too: every member is well-formed, but together they have no sound answer."),
-        ("finding", "Findings and reasons", "In the <code>findings</code> and <code>reasons</code> of an answer. A note is worth knowing, a warning wants a look, and a stop forbids seeding on the answer."),
-        ("mistake", "Likely mistakes", "In the <code>likelyMistakes</code> of a catch test. Each comes with its probability; the mass alone proves none of them, so the remedy is what to look at."),
-        ("caution", "Cautions", "In the <code>cautions</code> of an answer, always to be shown. The machine's manual, the product label, local rules and licensed or certified advice go first."),
+        (
+            "refusal",
+            "Refusals",
+            "In the <code>errors</code> of a problem too: every member is well-formed, but together they have no sound answer."
+        ),
+        (
+            "finding",
+            "Findings and reasons",
+            "In the <code>findings</code> and <code>reasons</code> of an answer. A note is worth knowing, a warning wants a look, and a stop forbids seeding on the answer."
+        ),
+        (
+            "mistake",
+            "Likely mistakes",
+            "In the <code>likelyMistakes</code> of a catch test. Each comes with its probability; the mass alone proves none of them, so the remedy is what to look at."
+        ),
+        (
+            "caution",
+            "Cautions",
+            "In the <code>cautions</code> of an answer, always to be shown. The machine's manual, the product label, local rules and licensed or certified advice go first."
+        ),
     ];
 
     public static string Html => Written.Value;
@@ -29,7 +45,13 @@ internal static partial class CodePage
         page.Append("<a href=\"/reference/index.html\">Reference of the contract</a></nav>\n");
         foreach (var (kind, heading, lead) in Parts)
         {
-            page.Append("<section>\n<h2 id=\"").Append(Anchor(kind)).Append("\">").Append(heading).Append("</h2>\n<p>").Append(lead).Append("</p>\n");
+            page.Append("<section>\n<h2 id=\"")
+                .Append(Anchor(kind))
+                .Append("\">")
+                .Append(heading)
+                .Append("</h2>\n<p>")
+                .Append(lead)
+                .Append("</p>\n");
             foreach (var code in CodeList.All.Where(code => code.Kind == kind))
                 Add(page, code);
             page.Append("</section>\n");
@@ -40,12 +62,22 @@ internal static partial class CodePage
 
     private static void Add(StringBuilder page, CodeAnswer code)
     {
-        page.Append("<article id=\"").Append(code.Code).Append("\">\n<h3><a href=\"#").Append(code.Code).Append("\">").Append(code.Code).Append("</a>");
+        page.Append("<article id=\"")
+            .Append(code.Code)
+            .Append("\">\n<h3><a href=\"#")
+            .Append(code.Code)
+            .Append("\">")
+            .Append(code.Code)
+            .Append("</a>");
         foreach (var status in code.Statuses ?? [])
             page.Append(" <span>").Append(status).Append("</span>");
         foreach (var severity in code.Severities ?? [])
             page.Append(" <span class=\"").Append(severity).Append("\">").Append(severity).Append("</span>");
-        page.Append("</h3>\n<dl><dt>Cause</dt><dd>").Append(Sentence(code.Cause)).Append("</dd>\n<dt>What to do</dt><dd>").Append(Sentence(code.Remedy)).Append("</dd></dl>\n</article>\n");
+        page.Append("</h3>\n<dl><dt>Cause</dt><dd>")
+            .Append(Sentence(code.Cause))
+            .Append("</dd>\n<dt>What to do</dt><dd>")
+            .Append(Sentence(code.Remedy))
+            .Append("</dd></dl>\n</article>\n");
     }
 
     // The anchor of a part can never be that of a code.

@@ -16,7 +16,11 @@ public sealed class CodeAnswer
     /// <summary>The code as answers carry it. It never changes its meaning.</summary>
     public required string Code { get; init; }
 
-    /// <summary>Where it comes: an <c>error</c> in a problem, because the request has to be put right; a <c>refusal</c> in a problem, because a well-formed question has no sound answer; a <c>finding</c> among the findings and reasons of an answer; a <c>caution</c> where work can hurt somebody; a <c>mistake</c> among the likely mistakes of a catch test.</summary>
+    /// <summary>
+    /// Where it comes: an <c>error</c> in a problem, because the request has to be put right; a <c>refusal</c> in a problem, because a
+    /// well-formed question has no sound answer; a <c>finding</c> among the findings and reasons of an answer; a <c>caution</c> where work
+    /// can hurt somebody; a <c>mistake</c> among the likely mistakes of a catch test.
+    /// </summary>
     [KnownWords("error", "refusal", "finding", "caution", "mistake")]
     public required string Kind { get; init; }
 

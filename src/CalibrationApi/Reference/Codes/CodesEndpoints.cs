@@ -10,16 +10,23 @@ internal static class CodesEndpoints
     public const string ForAnHour = "public, max-age=3600";
 
     public static void MapCodes(this IEndpointRouteBuilder routes) =>
-        routes.MapGet("/codes", ListCodes.Handle).WithName("listCodes").WithTags("Codes").IsPublic()
+        routes
+            .MapGet("/codes", ListCodes.Handle)
+            .WithName("listCodes")
+            .WithTags("Codes")
+            .IsPublic()
             .Sends("Cache-Control", "The list may be kept for an hour; it changes only with a new version of the service.");
 
     /// <summary>The page stands beside the reference page and is not part of the contract.</summary>
     public static void MapCodePage(this IEndpointRouteBuilder routes) =>
-        routes.MapGet("/reference/codes", (HttpResponse response) =>
-        {
-            response.Headers.CacheControl = ForAnHour;
-            // The page holds its own style and no script, and needs nothing from anywhere.
-            response.Headers.ContentSecurityPolicy = "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
-            return Results.Content(CodePage.Html, "text/html; charset=utf-8");
-        }).ExcludeFromDescription();
+        routes
+            .MapGet("/reference/codes", (HttpResponse response) =>
+            {
+                response.Headers.CacheControl = ForAnHour;
+                // The page holds its own style and no script, and needs nothing from anywhere.
+                response.Headers.ContentSecurityPolicy =
+                    "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
+                return Results.Content(CodePage.Html, "text/html; charset=utf-8");
+            })
+            .ExcludeFromDescription();
 }

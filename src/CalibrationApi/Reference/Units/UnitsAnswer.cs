@@ -25,10 +25,16 @@ public sealed class UnitAnswer
     /// <summary>What it measures, as the schemas of quantities are named: <c>mass</c> for MassQuantity.</summary>
     public required string Dimension { get; init; }
 
-    /// <summary>Exact factor: a value in this unit times the factor, plus <c>offsetInSi</c> where there is one, is the value in the SI unit of the dimension (kg, m, s, Pa, K, revolutions as a plain count).</summary>
+    /// <summary>
+    /// Exact factor: a value in this unit times the factor, plus <c>offsetInSi</c> where there is one, is the value in the SI unit of the
+    /// dimension (kg, m, s, Pa, K, revolutions as a plain count).
+    /// </summary>
     public required FactorAnswer ToSi { get; init; }
 
-    /// <summary>What is added after the factor: the SI value of zero in this unit, in kelvin for a temperature. Absent for zero, which every other unit has.</summary>
+    /// <summary>
+    /// What is added after the factor: the SI value of zero in this unit, in kelvin for a temperature. Absent for zero, which every other
+    /// unit has.
+    /// </summary>
     public double? OffsetInSi { get; init; }
 
     /// <summary>Code in the Unified Code for Units of Measure.</summary>

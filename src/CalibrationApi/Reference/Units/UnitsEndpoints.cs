@@ -7,6 +7,10 @@ namespace CalibrationApi.Reference.Units;
 internal static class UnitsEndpoints
 {
     public static void MapUnits(this IEndpointRouteBuilder routes) =>
-        routes.MapGet("/units", ListUnits.Handle).WithName("listUnits").WithTags("Units").IsPublic()
+        routes
+            .MapGet("/units", ListUnits.Handle)
+            .WithName("listUnits")
+            .WithTags("Units")
+            .IsPublic()
             .Sends("Cache-Control", "The list may be kept for an hour; it changes only with a new version of the service.");
 }

@@ -33,7 +33,8 @@ internal sealed class Batch(HttpClient http)
         RequestInformation single,
         IAsyncEnumerable<TQuestion> questions,
         ParsableFactory<TAnswer> read,
-        [EnumeratorCancellation] CancellationToken cancellationToken)
+        [EnumeratorCancellation] CancellationToken cancellationToken
+    )
         where TQuestion : IParsable
         where TAnswer : class, IParsable
     {
@@ -45,7 +46,8 @@ internal sealed class Batch(HttpClient http)
             using var request = new HttpRequestMessage(HttpMethod.Post, address.Uri);
             request.Content = new ByteArrayContent(piece.Body) { Headers = { ContentType = new(MediaType) } };
             request.Headers.Accept.Add(Accepted);
-            using var response = await http.SendAsync(request, HttpCompletionOption.ResponseHeadersRead, cancellationToken).ConfigureAwait(false);
+            using var response = await http.SendAsync(request, HttpCompletionOption.ResponseHeadersRead, cancellationToken)
+                .ConfigureAwait(false);
             using var answers = new StreamReader(await response.Content.ReadAsStreamAsync(cancellationToken).ConfigureAwait(false));
             for (var i = 0; i < piece.Questions.Count; i++)
             {
@@ -60,7 +62,10 @@ internal sealed class Batch(HttpClient http)
         }
     }
 
-    private static async IAsyncEnumerable<(byte[] Body, List<TQuestion> Questions)> PiecesAsync<TQuestion>(IAsyncEnumerable<TQuestion> questions, [EnumeratorCancellation] CancellationToken cancellationToken)
+    private static async IAsyncEnumerable<(byte[] Body, List<TQuestion> Questions)> PiecesAsync<TQuestion>(
+        IAsyncEnumerable<TQuestion> questions,
+        [EnumeratorCancellation] CancellationToken cancellationToken
+    )
         where TQuestion : IParsable
     {
         using var body = new MemoryStream();
@@ -86,14 +91,22 @@ internal sealed class Batch(HttpClient http)
             yield return (body.ToArray(), piece);
     }
 
-    private static BatchLine<TQuestion, TAnswer> Read<TQuestion, TAnswer>(string text, long line, long before, TQuestion question, ParsableFactory<TAnswer> read)
+    private static BatchLine<TQuestion, TAnswer> Read<TQuestion, TAnswer>(
+        string text,
+        long line,
+        long before,
+        TQuestion question,
+        ParsableFactory<TAnswer> read
+    )
         where TAnswer : class, IParsable
     {
         using var document = JsonDocument.Parse(text);
         var root = document.RootElement;
         // An answer that is put beside the wrong question would be worse than none.
         if (root.GetProperty("line").GetInt64() != line)
-            throw new InvalidDataException($"The answer to line {before + line} came as that to line {before + root.GetProperty("line").GetInt64()}.");
+            throw new InvalidDataException(
+                $"The answer to line {before + line} came as that to line {before + root.GetProperty("line").GetInt64()}."
+            );
         if (root.TryGetProperty("result", out var result))
             return new(before + line, question, new JsonParseNode(result).GetObjectValue(read), null);
         var problem = new JsonParseNode(root.GetProperty("problem")).GetObjectValue(Problem.CreateFromDiscriminatorValue);

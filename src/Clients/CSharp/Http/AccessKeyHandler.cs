@@ -20,7 +20,11 @@ internal sealed class AccessKeyHandler(Uri address, string key, HttpMessageHandl
     }
 
     // Left to the header, a key read with the line break behind it would stand in the message of an exception.
-    private static string Checked(string key) => key.Length > 0 && key.All(letter => letter is > ' ' and <= '~')
-        ? key
-        : throw new ArgumentException("The key is empty, or holds a space, a line break or another letter that no key has. Check that it was read whole and without what stands around it.", nameof(key));
+    private static string Checked(string key) =>
+        key.Length > 0 && key.All(letter => letter is > ' ' and <= '~')
+            ? key
+            : throw new ArgumentException(
+                "The key is empty, or holds a space, a line break or another letter that no key has. Check that it was read whole and without what stands around it.",
+                nameof(key)
+            );
 }

@@ -14,10 +14,14 @@ internal sealed class Exchange(IRequestAdapter adapter)
     public async Task<T> SendAsync<T>(RequestInformation request, ParsableFactory<T> read, CancellationToken cancellationToken)
         where T : IParsable =>
         await adapter.SendAsync(request, read, cancellationToken: cancellationToken).ConfigureAwait(false)
-            ?? throw new InvalidDataException("The service answered without a body. Is the address that of a Calibration API?");
+        ?? throw new InvalidDataException("The service answered without a body. Is the address that of a Calibration API?");
 
     /// <summary>Sends a request and reads its answer with the version that the answer stands for.</summary>
-    public async Task<(T Answer, string ETag)> SendVersionedAsync<T>(RequestInformation request, ParsableFactory<T> read, CancellationToken cancellationToken)
+    public async Task<(T Answer, string ETag)> SendVersionedAsync<T>(
+        RequestInformation request,
+        ParsableFactory<T> read,
+        CancellationToken cancellationToken
+    )
         where T : IParsable
     {
         var headers = new HeadersInspectionHandlerOption { InspectResponseHeaders = true };
@@ -25,14 +29,17 @@ internal sealed class Exchange(IRequestAdapter adapter)
         var answer = await SendAsync(request, read, cancellationToken).ConfigureAwait(false);
         return headers.ResponseHeaders.TryGetValue("ETag", out var tags)
             ? (answer, tags.First())
-            : throw new InvalidDataException("The answer has no ETag. A proxy must not remove it: without it, changes of others would be overwritten unseen.");
+            : throw new InvalidDataException(
+                "The answer has no ETag. A proxy must not remove it: without it, changes of others would be overwritten unseen."
+            );
     }
 
     /// <summary>Reads a list page by page, no further than the caller goes.</summary>
     public async IAsyncEnumerable<TItem> FollowAsync<TPage, TItem>(
         RequestInformation request,
         ParsableFactory<TPage> read,
-        [EnumeratorCancellation] CancellationToken cancellationToken)
+        [EnumeratorCancellation] CancellationToken cancellationToken
+    )
         where TPage : IPage<TItem>, IParsable
     {
         while (true)
@@ -51,5 +58,5 @@ internal sealed class Exchange(IRequestAdapter adapter)
     // and a key must not follow a link to somebody else.
     private static string CursorOf(string next) =>
         HttpUtility.ParseQueryString(new Uri(next).Query)["cursor"]
-            ?? throw new InvalidDataException("The address of the next page has no cursor. Is the address that of a Calibration API?");
+        ?? throw new InvalidDataException("The address of the next page has no cursor. Is the address that of a Calibration API?");
 }

@@ -9,7 +9,8 @@ internal sealed class IdempotencyKeyHandler(HttpMessageHandler inner) : Delegati
     protected override Task<HttpResponseMessage> SendAsync(HttpRequestMessage request, CancellationToken cancellationToken)
     {
         // Calculations store nothing.
-        var stores = request.Method == HttpMethod.Post && !request.RequestUri!.AbsolutePath.Contains("/v1/calculations/", StringComparison.Ordinal);
+        var stores =
+            request.Method == HttpMethod.Post && !request.RequestUri!.AbsolutePath.Contains("/v1/calculations/", StringComparison.Ordinal);
         if (stores && !request.Headers.Contains(Header))
             request.Headers.Add(Header, Quoted(Guid.CreateVersion7().ToString()));
         return base.SendAsync(request, cancellationToken);

@@ -13,6 +13,8 @@ internal sealed class ProblemHandler(TimeProvider clock, HttpMessageHandler inne
         if ((int)response.StatusCode < 400)
             return response;
         using (response)
-            throw await ProblemReading.ReadAsync(response, RepetitionHandler.AskedFor(response, clock), cancellationToken).ConfigureAwait(false);
+            throw await ProblemReading
+                .ReadAsync(response, RepetitionHandler.AskedFor(response, clock), cancellationToken)
+                .ConfigureAwait(false);
     }
 }

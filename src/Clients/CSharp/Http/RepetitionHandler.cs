@@ -3,7 +3,10 @@ using CalibrationApi.Client.Batches;
 
 namespace CalibrationApi.Client.Http;
 
-/// <summary>Sends a request again when the service is busy (429, 503) or still works on an earlier try (409 with Retry-After), and when the connection broke.</summary>
+/// <summary>
+/// Sends a request again when the service is busy (429, 503) or still works on an earlier try (409 with Retry-After), and when the
+/// connection broke.
+/// </summary>
 /// <remarks>
 /// Bounded in number and in time: a longer wait than allowed is left to the caller, who finds it in
 /// <see cref="CalibrationException.RetryAfter"/>. Nothing is stored twice: calculations store nothing, storing requests carry
@@ -29,34 +32,39 @@ internal sealed class RepetitionHandler(CalibrationClientOptions options, HttpMe
                     return await ArrivedAsync(request, response, cancellationToken).ConfigureAwait(false);
                 response.Dispose();
             }
-            catch (HttpRequestException) when (tries <= options.Retries && request.Method != HttpMethod.Put)
-            {
-            }
+            catch (HttpRequestException) when (tries <= options.Retries && request.Method != HttpMethod.Put) { }
 
-            await Task.Delay(wait < options.LongestWait ? wait : options.LongestWait, options.Clock, cancellationToken).ConfigureAwait(false);
+            await Task.Delay(wait < options.LongestWait ? wait : options.LongestWait, options.Clock, cancellationToken)
+                .ConfigureAwait(false);
         }
     }
 
     /// <summary>The wait that the service asks for; null when it does not.</summary>
-    public static TimeSpan? AskedFor(HttpResponseMessage response, TimeProvider clock) => response.Headers.RetryAfter switch
-    {
-        { Delta: { } delta } => delta,
-        { Date: { } date } => date > clock.GetUtcNow() ? date - clock.GetUtcNow() : TimeSpan.Zero,
-        _ => null,
-    };
+    public static TimeSpan? AskedFor(HttpResponseMessage response, TimeProvider clock) =>
+        response.Headers.RetryAfter switch
+        {
+            { Delta: { } delta } => delta,
+            { Date: { } date } => date > clock.GetUtcNow() ? date - clock.GetUtcNow() : TimeSpan.Zero,
+            _ => null,
+        };
 
     // A connection can break in the middle of an answer too. Streams are the exception: they may be longer than the memory.
-    private static async Task<HttpResponseMessage> ArrivedAsync(HttpRequestMessage request, HttpResponseMessage response, CancellationToken cancellationToken)
+    private static async Task<HttpResponseMessage> ArrivedAsync(
+        HttpRequestMessage request,
+        HttpResponseMessage response,
+        CancellationToken cancellationToken
+    )
     {
         if (!request.Headers.Accept.Contains(Batch.Accepted))
             await response.Content.LoadIntoBufferAsync(cancellationToken).ConfigureAwait(false);
         return response;
     }
 
-    private static bool IsWorthAnotherTry(HttpResponseMessage response) => response.StatusCode switch
-    {
-        HttpStatusCode.TooManyRequests or HttpStatusCode.ServiceUnavailable => true,
-        HttpStatusCode.Conflict => response.Headers.RetryAfter is not null,
-        _ => false,
-    };
+    private static bool IsWorthAnotherTry(HttpResponseMessage response) =>
+        response.StatusCode switch
+        {
+            HttpStatusCode.TooManyRequests or HttpStatusCode.ServiceUnavailable => true,
+            HttpStatusCode.Conflict => response.Headers.RetryAfter is not null,
+            _ => false,
+        };
 }

@@ -6,7 +6,9 @@ namespace CalibrationApi.Client.Models;
 /// <remarks>By hand, because the generator makes one type for the two answers that making a key has, and leaves this one out.</remarks>
 public sealed class NewKeyAnswer : KeyAnswer
 {
-    /// <summary>The key itself, to be kept in a safe place. It is shown in this answer only; null when the same request had made the key earlier.</summary>
+    /// <summary>
+    /// The key itself, to be kept in a safe place. It is shown in this answer only; null when the same request had made the key earlier.
+    /// </summary>
     public string? Key { get; set; }
 
     /// <summary>Creates an empty answer to read into.</summary>

@@ -7,7 +7,9 @@ public partial class ReferenceOfTest
     /// <summary>A mass per revolution to compare with, of which nothing more is known.</summary>
     /// <param name="quantity">The mass per revolution.</param>
     public static implicit operator ReferenceOfTest?(MassPerRevolutionQuantity? quantity) =>
-        quantity is null ? null : new() { Value = quantity.Value, Unit = Word.Same<MassPerRevolutionQuantity_unit, ReferenceOfTest_unit>(quantity.Unit) };
+        quantity is null
+            ? null
+            : new() { Value = quantity.Value, Unit = Word.Same<MassPerRevolutionQuantity_unit, ReferenceOfTest_unit>(quantity.Unit) };
 }
 
 public partial class TypedNumber
@@ -15,7 +17,9 @@ public partial class TypedNumber
     /// <summary>A mass per revolution as typed in.</summary>
     /// <param name="quantity">The mass per revolution.</param>
     public static implicit operator TypedNumber?(MassPerRevolutionQuantity? quantity) =>
-        quantity is null ? null : new() { Value = quantity.Value, Unit = Word.Same<MassPerRevolutionQuantity_unit, TypedNumber_unit>(quantity.Unit) };
+        quantity is null
+            ? null
+            : new() { Value = quantity.Value, Unit = Word.Same<MassPerRevolutionQuantity_unit, TypedNumber_unit>(quantity.Unit) };
 
     /// <summary>A mass as typed in, for a controller that takes a mass per ten revolutions or per pulse.</summary>
     /// <param name="quantity">The mass.</param>

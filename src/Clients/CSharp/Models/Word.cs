@@ -2,7 +2,9 @@ using Microsoft.Kiota.Abstractions.Helpers;
 
 namespace CalibrationApi.Client.Models;
 
-/// <summary>The words of the contract's closed lists. The generator makes one type for each place, so equal words have unequal types.</summary>
+/// <summary>
+/// The words of the contract's closed lists. The generator makes one type for each place, so equal words have unequal types.
+/// </summary>
 internal static class Word
 {
     /// <summary>A word of the contract as a value of a list.</summary>
@@ -23,12 +25,10 @@ internal static class Word
 
     /// <summary>The word of the contract.</summary>
     public static string Write<T>(T value)
-        where T : struct, Enum =>
-        EnumHelpers.GetEnumStringValue(value)!;
+        where T : struct, Enum => EnumHelpers.GetEnumStringValue(value)!;
 
     /// <summary>The same word in another list.</summary>
     public static TTo? Same<TFrom, TTo>(TFrom? value)
         where TFrom : struct, Enum
-        where TTo : struct, Enum =>
-        value is { } known ? Read<TTo>(Write(known)) : null;
+        where TTo : struct, Enum => value is { } known ? Read<TTo>(Write(known)) : null;
 }

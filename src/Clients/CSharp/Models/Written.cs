@@ -9,6 +9,5 @@ internal static class Written
         string.Join(' ', new[] { value?.ToString(CultureInfo.InvariantCulture), unit }.Where(part => part is not null));
 
     public static string As<TUnit>(double? value, TUnit? unit)
-        where TUnit : struct, Enum =>
-        As(value, unit is { } known ? Word.Write(known) : null);
+        where TUnit : struct, Enum => As(value, unit is { } known ? Word.Write(known) : null);
 }

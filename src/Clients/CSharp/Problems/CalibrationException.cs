@@ -3,7 +3,13 @@ namespace CalibrationApi.Client;
 /// <summary>The service refused a request, or could not answer it. The message holds its sentences.</summary>
 public class CalibrationException : Exception
 {
-    internal CalibrationException(int status, string sentence, IReadOnlyList<CalibrationError> errors, string? traceId = null, TimeSpan? retryAfter = null)
+    internal CalibrationException(
+        int status,
+        string sentence,
+        IReadOnlyList<CalibrationError> errors,
+        string? traceId = null,
+        TimeSpan? retryAfter = null
+    )
         : base(MessageOf(status, sentence, errors))
     {
         Status = status;
@@ -19,7 +25,9 @@ public class CalibrationException : Exception
     /// <summary>What went wrong, in one sentence.</summary>
     public string Sentence { get; }
 
-    /// <summary>Everything that is wrong, each with code, place and sentence. Empty when something between client and service answered in its place.</summary>
+    /// <summary>
+    /// Everything that is wrong, each with code, place and sentence. Empty when something between client and service answered in its place.
+    /// </summary>
     public IReadOnlyList<CalibrationError> Errors { get; }
 
     /// <summary>Code of the first error, to act on; null when there is none.</summary>
@@ -33,5 +41,10 @@ public class CalibrationException : Exception
 
     // One error repeats the sentence of the whole.
     private static string MessageOf(int status, string sentence, IReadOnlyList<CalibrationError> errors) =>
-        string.Join(Environment.NewLine, errors is [var only] && only.Sentence == sentence ? [$"{status}: {only}"] : [$"{status}: {sentence}", .. errors.Select(error => $"- {error}")]);
+        string.Join(
+            Environment.NewLine,
+            errors is [var only] && only.Sentence == sentence
+                ? [$"{status}: {only}"]
+                : [$"{status}: {sentence}", .. errors.Select(error => $"- {error}")]
+        );
 }

@@ -8,13 +8,22 @@ namespace CalibrationApi.Client;
 internal static class ProblemReading
 {
     /// <summary>Of a refused request.</summary>
-    public static async Task<CalibrationException> ReadAsync(HttpResponseMessage response, TimeSpan? retryAfter, CancellationToken cancellationToken)
+    public static async Task<CalibrationException> ReadAsync(
+        HttpResponseMessage response,
+        TimeSpan? retryAfter,
+        CancellationToken cancellationToken
+    )
     {
         var status = (int)response.StatusCode;
         var body = await response.Content.ReadAsByteArrayAsync(cancellationToken).ConfigureAwait(false);
         return Parse(body) is { Detail: not null } problem
             ? ToException(problem, status, retryAfter)
-            : new CalibrationException(status, $"The answer was {status} {response.ReasonPhrase}, without a problem of the service. Is the address right?", [], retryAfter: retryAfter);
+            : new CalibrationException(
+                status,
+                $"The answer was {status} {response.ReasonPhrase}, without a problem of the service. Is the address right?",
+                [],
+                retryAfter: retryAfter
+            );
     }
 
     /// <summary>Of a problem as the service writes it.</summary>
@@ -23,7 +32,13 @@ internal static class ProblemReading
         var sentence = problem.Detail ?? problem.Title ?? "The service refused, without a reason.";
         CalibrationError[] errors =
         [
-            .. (problem.Errors ?? []).Select(error => new CalibrationError(error.Code ?? "", error.Detail ?? "", error.Pointer, error.Parameter, error.Header)),
+            .. (problem.Errors ?? []).Select(error => new CalibrationError(
+                error.Code ?? "",
+                error.Detail ?? "",
+                error.Pointer,
+                error.Parameter,
+                error.Header
+            )),
         ];
         return status switch
         {
@@ -39,7 +54,9 @@ internal static class ProblemReading
         try
         {
             using var document = JsonDocument.Parse(body);
-            return document.RootElement.ValueKind == JsonValueKind.Object ? new JsonParseNode(document.RootElement).GetObjectValue(Problem.CreateFromDiscriminatorValue) : null;
+            return document.RootElement.ValueKind == JsonValueKind.Object
+                ? new JsonParseNode(document.RootElement).GetObjectValue(Problem.CreateFromDiscriminatorValue)
+                : null;
         }
         catch (JsonException)
         {

@@ -4,7 +4,5 @@ namespace CalibrationApi.Client;
 public sealed class RecordNotFoundException : CalibrationException
 {
     internal RecordNotFoundException(string sentence, IReadOnlyList<CalibrationError> errors, string? traceId)
-        : base(404, sentence, errors, traceId)
-    {
-    }
+        : base(404, sentence, errors, traceId) { }
 }

@@ -27,5 +27,6 @@ public static class BulkDensity
 
     /// <summary>In pounds per imperial bushel.</summary>
     /// <param name="value">The number.</param>
-    public static BulkDensityQuantity PoundsPerImperialBushel(double value) => new() { Value = value, Unit = BulkDensityQuantity_unit.LbBuImp };
+    public static BulkDensityQuantity PoundsPerImperialBushel(double value) =>
+        new() { Value = value, Unit = BulkDensityQuantity_unit.LbBuImp };
 }

@@ -7,17 +7,21 @@ public static class MassPerRevolution
 {
     /// <summary>In kilograms per revolution.</summary>
     /// <param name="value">The number.</param>
-    public static MassPerRevolutionQuantity KilogramsPerRevolution(double value) => new() { Value = value, Unit = MassPerRevolutionQuantity_unit.KgRev };
+    public static MassPerRevolutionQuantity KilogramsPerRevolution(double value) =>
+        new() { Value = value, Unit = MassPerRevolutionQuantity_unit.KgRev };
 
     /// <summary>In grams per revolution.</summary>
     /// <param name="value">The number.</param>
-    public static MassPerRevolutionQuantity GramsPerRevolution(double value) => new() { Value = value, Unit = MassPerRevolutionQuantity_unit.GRev };
+    public static MassPerRevolutionQuantity GramsPerRevolution(double value) =>
+        new() { Value = value, Unit = MassPerRevolutionQuantity_unit.GRev };
 
     /// <summary>In pounds per revolution.</summary>
     /// <param name="value">The number.</param>
-    public static MassPerRevolutionQuantity PoundsPerRevolution(double value) => new() { Value = value, Unit = MassPerRevolutionQuantity_unit.LbRev };
+    public static MassPerRevolutionQuantity PoundsPerRevolution(double value) =>
+        new() { Value = value, Unit = MassPerRevolutionQuantity_unit.LbRev };
 
     /// <summary>In ounces per revolution.</summary>
     /// <param name="value">The number.</param>
-    public static MassPerRevolutionQuantity OuncesPerRevolution(double value) => new() { Value = value, Unit = MassPerRevolutionQuantity_unit.OzRev };
+    public static MassPerRevolutionQuantity OuncesPerRevolution(double value) =>
+        new() { Value = value, Unit = MassPerRevolutionQuantity_unit.OzRev };
 }

@@ -7,5 +7,6 @@ public static class PulsesPerDistance
 {
     /// <summary>In pulses per hundred metres.</summary>
     /// <param name="value">The number.</param>
-    public static PulsesPerDistanceQuantity PerHundredMetres(double value) => new() { Value = value, Unit = PulsesPerDistanceQuantity_unit.Pulses100m };
+    public static PulsesPerDistanceQuantity PerHundredMetres(double value) =>
+        new() { Value = value, Unit = PulsesPerDistanceQuantity_unit.Pulses100m };
 }

@@ -7,5 +7,6 @@ public static class PulsesPerRevolution
 {
     /// <summary>In pulses per revolution.</summary>
     /// <param name="value">The number.</param>
-    public static PulsesPerRevolutionQuantity Pulses(double value) => new() { Value = value, Unit = PulsesPerRevolutionQuantity_unit.PulsesRev };
+    public static PulsesPerRevolutionQuantity Pulses(double value) =>
+        new() { Value = value, Unit = PulsesPerRevolutionQuantity_unit.PulsesRev };
 }

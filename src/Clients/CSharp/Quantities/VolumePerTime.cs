@@ -11,7 +11,8 @@ public static class VolumePerTime
 
     /// <summary>In cubic metres per minute.</summary>
     /// <param name="value">The number.</param>
-    public static VolumePerTimeQuantity CubicMetresPerMinute(double value) => new() { Value = value, Unit = VolumePerTimeQuantity_unit.M3Min };
+    public static VolumePerTimeQuantity CubicMetresPerMinute(double value) =>
+        new() { Value = value, Unit = VolumePerTimeQuantity_unit.M3Min };
 
     /// <summary>In litres per second.</summary>
     /// <param name="value">The number.</param>
@@ -19,5 +20,6 @@ public static class VolumePerTime
 
     /// <summary>In cubic feet per minute.</summary>
     /// <param name="value">The number.</param>
-    public static VolumePerTimeQuantity CubicFeetPerMinute(double value) => new() { Value = value, Unit = VolumePerTimeQuantity_unit.Ft3Min };
+    public static VolumePerTimeQuantity CubicFeetPerMinute(double value) =>
+        new() { Value = value, Unit = VolumePerTimeQuantity_unit.Ft3Min };
 }

@@ -24,7 +24,12 @@ public sealed record AuditFilter
     /// <summary>How many to fetch at once, 1 to 1000. Default 100.</summary>
     public int? PageSize { get; init; }
 
-    internal RequestInformation Apply(RequestInformation request) => request
-        .Where("key", Key).Where("action", Action).Where("from", From).Where("until", Until)
-        .OldestFirst(OldestFirst).Paged(PageSize);
+    internal RequestInformation Apply(RequestInformation request) =>
+        request
+            .Where("key", Key)
+            .Where("action", Action)
+            .Where("from", From)
+            .Where("until", Until)
+            .OldestFirst(OldestFirst)
+            .Paged(PageSize);
 }

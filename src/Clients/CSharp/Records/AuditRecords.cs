@@ -17,24 +17,43 @@ public sealed class AuditRecords
         this.v1 = v1;
     }
 
-    /// <summary>Lists what was stored, changed or exported in the workspace; pages are fetched as you go. It needs the scope <c>admin</c>.</summary>
+    /// <summary>
+    /// Lists what was stored, changed or exported in the workspace; pages are fetched as you go. It needs the scope <c>admin</c>.
+    /// </summary>
     /// <param name="filter">Which part of it; all when null.</param>
     /// <param name="cancellationToken">Cancels it.</param>
     public IAsyncEnumerable<AuditItem> ListAsync(AuditFilter? filter = null, CancellationToken cancellationToken = default) =>
-        exchange.FollowAsync<AuditItemPage, AuditItem>((filter ?? new()).Apply(v1.Audit.ToGetRequestInformation()), AuditItemPage.CreateFromDiscriminatorValue, cancellationToken);
+        exchange.FollowAsync<AuditItemPage, AuditItem>(
+            (filter ?? new()).Apply(v1.Audit.ToGetRequestInformation()),
+            AuditItemPage.CreateFromDiscriminatorValue,
+            cancellationToken
+        );
 
-    /// <summary>Counts the requests with keys of the workspace that were turned away, by day; pages are fetched as you go. It needs the scope <c>admin</c>.</summary>
+    /// <summary>
+    /// Counts the requests with keys of the workspace that were turned away, by day; pages are fetched as you go. It needs the scope
+    /// <c>admin</c>.
+    /// </summary>
     /// <param name="pageSize">How many to fetch at once, 1 to 1000. Default 100.</param>
     /// <param name="cancellationToken">Cancels it.</param>
     public IAsyncEnumerable<RefusalItem> ListRefusalsAsync(int? pageSize = null, CancellationToken cancellationToken = default) =>
         FollowRefusalsAsync(v1.Audit.Refusals.ToGetRequestInformation(), pageSize, cancellationToken);
 
-    /// <summary>Counts the requests without a known key that were turned away, of the whole installation. It needs a key of whoever runs that.</summary>
+    /// <summary>
+    /// Counts the requests without a known key that were turned away, of the whole installation. It needs a key of whoever runs that.
+    /// </summary>
     /// <param name="pageSize">How many to fetch at once, 1 to 1000. Default 100.</param>
     /// <param name="cancellationToken">Cancels it.</param>
     public IAsyncEnumerable<RefusalItem> ListRefusalsWithoutKeyAsync(int? pageSize = null, CancellationToken cancellationToken = default) =>
         FollowRefusalsAsync(v1.Audit.Refusals.WithoutKey.ToGetRequestInformation(), pageSize, cancellationToken);
 
-    private IAsyncEnumerable<RefusalItem> FollowRefusalsAsync(RequestInformation request, int? pageSize, CancellationToken cancellationToken) =>
-        exchange.FollowAsync<RefusalItemPage, RefusalItem>(request.Paged(pageSize), RefusalItemPage.CreateFromDiscriminatorValue, cancellationToken);
+    private IAsyncEnumerable<RefusalItem> FollowRefusalsAsync(
+        RequestInformation request,
+        int? pageSize,
+        CancellationToken cancellationToken
+    ) =>
+        exchange.FollowAsync<RefusalItemPage, RefusalItem>(
+            request.Paged(pageSize),
+            RefusalItemPage.CreateFromDiscriminatorValue,
+            cancellationToken
+        );
 }

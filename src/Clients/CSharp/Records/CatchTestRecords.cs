@@ -23,6 +23,10 @@ public sealed class CatchTestRecords : EvidenceRecords<RecordCatchTestRequest, C
     public Task<RecomputationAnswer> RecomputeAsync(string id, CancellationToken cancellationToken = default)
     {
         ArgumentException.ThrowIfNullOrEmpty(id);
-        return exchange.SendAsync(v1.CatchTests[id].Recomputations.ToPostRequestInformation(), RecomputationAnswer.CreateFromDiscriminatorValue, cancellationToken);
+        return exchange.SendAsync(
+            v1.CatchTests[id].Recomputations.ToPostRequestInformation(),
+            RecomputationAnswer.CreateFromDiscriminatorValue,
+            cancellationToken
+        );
     }
 }

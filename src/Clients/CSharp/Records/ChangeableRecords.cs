@@ -26,10 +26,14 @@ public abstract class ChangeableRecords<TDraft, TAnswer>
 
     /// <summary>Creates a record.</summary>
     /// <param name="draft">Its description. An id of your own, a UUID of version 7, makes it safe to send again at any time.</param>
-    /// <param name="idempotencyKey">A key of your own, up to 200 ASCII characters: the same key with the same draft creates one record within 24 hours. Default a new one for each call.</param>
+    /// <param name="idempotencyKey">A key of your own, up to 200 ASCII characters: the same key with the same draft creates one record
+    /// within 24 hours. Default a new one for each call.</param>
     /// <param name="cancellationToken">Cancels it.</param>
-    public async Task<StoredRecord<TDraft, TAnswer>> CreateAsync(TDraft draft, string? idempotencyKey = null, CancellationToken cancellationToken = default) =>
-        await ReadAsync(Routes.Create(draft).WithKey(idempotencyKey), cancellationToken).ConfigureAwait(false);
+    public async Task<StoredRecord<TDraft, TAnswer>> CreateAsync(
+        TDraft draft,
+        string? idempotencyKey = null,
+        CancellationToken cancellationToken = default
+    ) => await ReadAsync(Routes.Create(draft).WithKey(idempotencyKey), cancellationToken).ConfigureAwait(false);
 
     /// <summary>Reads a record.</summary>
     /// <param name="id">Its id.</param>
@@ -46,7 +50,10 @@ public abstract class ChangeableRecords<TDraft, TAnswer>
     /// <param name="cancellationToken">Cancels it.</param>
     /// <returns>The record as it is now, to go on with.</returns>
     /// <exception cref="RecordChangedException">Somebody else changed it since it was read.</exception>
-    public async Task<StoredRecord<TDraft, TAnswer>> SaveAsync(StoredRecord<TDraft, TAnswer> record, CancellationToken cancellationToken = default)
+    public async Task<StoredRecord<TDraft, TAnswer>> SaveAsync(
+        StoredRecord<TDraft, TAnswer> record,
+        CancellationToken cancellationToken = default
+    )
     {
         ArgumentNullException.ThrowIfNull(record);
         var request = Routes.Replace(record.Id, record.Draft);

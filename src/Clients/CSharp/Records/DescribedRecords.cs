@@ -11,15 +11,17 @@ public class DescribedRecords<TDraft, TAnswer> : ChangeableRecords<TDraft, TAnsw
     where TAnswer : IParsable
 {
     internal DescribedRecords(Exchange exchange, DescribedRoutes<TDraft, TAnswer> routes)
-        : base(exchange, routes)
-    {
-    }
+        : base(exchange, routes) { }
 
     /// <summary>Lists the records in the order of their ids; pages are fetched as you go.</summary>
     /// <param name="includeRetired">Also those no longer in use.</param>
     /// <param name="units">Units of the answers.</param>
     /// <param name="pageSize">How many to fetch at once, 1 to 1000. Default 100.</param>
     /// <param name="cancellationToken">Cancels it.</param>
-    public IAsyncEnumerable<TAnswer> ListAsync(bool includeRetired = false, UnitSystem units = UnitSystem.AsAsked, int? pageSize = null, CancellationToken cancellationToken = default) =>
-        Routes.Follow(Exchange, Routes.List().WithRetired(includeRetired).Paged(pageSize).In(units), cancellationToken);
+    public IAsyncEnumerable<TAnswer> ListAsync(
+        bool includeRetired = false,
+        UnitSystem units = UnitSystem.AsAsked,
+        int? pageSize = null,
+        CancellationToken cancellationToken = default
+    ) => Routes.Follow(Exchange, Routes.List().WithRetired(includeRetired).Paged(pageSize).In(units), cancellationToken);
 }

@@ -21,7 +21,8 @@ public class EvidenceRecords<TRequest, TAnswer>
 
     /// <summary>Records it, once, however often it has to be sent.</summary>
     /// <param name="request">What happened. An id of your own, a UUID of version 7, makes it safe to send again at any time.</param>
-    /// <param name="idempotencyKey">A key of your own, up to 200 ASCII characters: the same key with the same request records once within 24 hours. Default a new one for each call.</param>
+    /// <param name="idempotencyKey">A key of your own, up to 200 ASCII characters: the same key with the same request records once within
+    /// 24 hours. Default a new one for each call.</param>
     /// <param name="cancellationToken">Cancels it.</param>
     public Task<TAnswer> RecordAsync(TRequest request, string? idempotencyKey = null, CancellationToken cancellationToken = default) =>
         exchange.SendAsync(routes.Record(request).WithKey(idempotencyKey), routes.ReadAnswer, cancellationToken);
@@ -41,5 +42,9 @@ public class EvidenceRecords<TRequest, TAnswer>
     /// <param name="filter">Which ones; all when null.</param>
     /// <param name="cancellationToken">Cancels it.</param>
     public IAsyncEnumerable<HistoryItem> ListAsync(HistoryFilter? filter = null, CancellationToken cancellationToken = default) =>
-        exchange.FollowAsync<HistoryItemPage, HistoryItem>((filter ?? new()).Apply(routes.List()), HistoryItemPage.CreateFromDiscriminatorValue, cancellationToken);
+        exchange.FollowAsync<HistoryItemPage, HistoryItem>(
+            (filter ?? new()).Apply(routes.List()),
+            HistoryItemPage.CreateFromDiscriminatorValue,
+            cancellationToken
+        );
 }

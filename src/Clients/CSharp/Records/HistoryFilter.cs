@@ -45,9 +45,19 @@ public sealed record HistoryFilter
     /// <summary>How many to fetch at once, 1 to 1000. Default 100.</summary>
     public int? PageSize { get; init; }
 
-    internal RequestInformation Apply(RequestInformation request) => request
-        .Where("machine", Machine).Where("meter", Meter).Where("element", Element)
-        .Where("product", Product).Where("lot", Lot).Where("scale", Scale).Where("plan", Plan)
-        .Where("verdict", Verdict).Where("from", From).Where("until", Until)
-        .OldestFirst(OldestFirst).Paged(PageSize).In(Units);
+    internal RequestInformation Apply(RequestInformation request) =>
+        request
+            .Where("machine", Machine)
+            .Where("meter", Meter)
+            .Where("element", Element)
+            .Where("product", Product)
+            .Where("lot", Lot)
+            .Where("scale", Scale)
+            .Where("plan", Plan)
+            .Where("verdict", Verdict)
+            .Where("from", From)
+            .Where("until", Until)
+            .OldestFirst(OldestFirst)
+            .Paged(PageSize)
+            .In(Units);
 }

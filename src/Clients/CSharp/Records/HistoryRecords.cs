@@ -20,5 +20,9 @@ public sealed class HistoryRecords
     /// <param name="filter">Which part of it; all when null.</param>
     /// <param name="cancellationToken">Cancels it.</param>
     public IAsyncEnumerable<HistoryItem> ListAsync(HistoryFilter? filter = null, CancellationToken cancellationToken = default) =>
-        exchange.FollowAsync<HistoryItemPage, HistoryItem>((filter ?? new()).Apply(v1.History.ToGetRequestInformation()), HistoryItemPage.CreateFromDiscriminatorValue, cancellationToken);
+        exchange.FollowAsync<HistoryItemPage, HistoryItem>(
+            (filter ?? new()).Apply(v1.History.ToGetRequestInformation()),
+            HistoryItemPage.CreateFromDiscriminatorValue,
+            cancellationToken
+        );
 }

@@ -17,10 +17,19 @@ public sealed class MachineRecords : DescribedRecords<MachineRequest, MachineAns
     /// <param name="filter">Which of them; all of today when null.</param>
     /// <param name="units">Units of the answer.</param>
     /// <param name="cancellationToken">Cancels it.</param>
-    public IAsyncEnumerable<ValueInForceAnswer> ListValuesInForceAsync(string machine, ValueInForceFilter? filter = null, UnitSystem units = UnitSystem.AsAsked, CancellationToken cancellationToken = default)
+    public IAsyncEnumerable<ValueInForceAnswer> ListValuesInForceAsync(
+        string machine,
+        ValueInForceFilter? filter = null,
+        UnitSystem units = UnitSystem.AsAsked,
+        CancellationToken cancellationToken = default
+    )
     {
         ArgumentException.ThrowIfNullOrEmpty(machine);
         var request = (filter ?? new()).Apply(v1.Machines[machine].ValuesInForce.ToGetRequestInformation()).In(units);
-        return Exchange.FollowAsync<ValueInForceAnswerPage, ValueInForceAnswer>(request, ValueInForceAnswerPage.CreateFromDiscriminatorValue, cancellationToken);
+        return Exchange.FollowAsync<ValueInForceAnswerPage, ValueInForceAnswer>(
+            request,
+            ValueInForceAnswerPage.CreateFromDiscriminatorValue,
+            cancellationToken
+        );
     }
 }

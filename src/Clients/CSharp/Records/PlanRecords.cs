@@ -16,19 +16,35 @@ public sealed class PlanRecords : DescribedRecords<PlanRequest, PlanAnswer>
     /// <param name="plan">Id of the plan.</param>
     /// <param name="units">Units of the answer.</param>
     /// <param name="cancellationToken">Cancels it.</param>
-    public Task<CatchPlanAnswer> PlanCatchAsync(string plan, UnitSystem units = UnitSystem.AsAsked, CancellationToken cancellationToken = default)
+    public Task<CatchPlanAnswer> PlanCatchAsync(
+        string plan,
+        UnitSystem units = UnitSystem.AsAsked,
+        CancellationToken cancellationToken = default
+    )
     {
         ArgumentException.ThrowIfNullOrEmpty(plan);
-        return Exchange.SendAsync(v1.Plans[plan].CatchPlan.ToGetRequestInformation().In(units), CatchPlanAnswer.CreateFromDiscriminatorValue, cancellationToken);
+        return Exchange.SendAsync(
+            v1.Plans[plan].CatchPlan.ToGetRequestInformation().In(units),
+            CatchPlanAnswer.CreateFromDiscriminatorValue,
+            cancellationToken
+        );
     }
 
     /// <summary>Works out rates and set-up of a stored plan, and what is still open.</summary>
     /// <param name="plan">Id of the plan.</param>
     /// <param name="units">Units of the answer.</param>
     /// <param name="cancellationToken">Cancels it.</param>
-    public Task<PlanSetUpAnswer> SetUpAsync(string plan, UnitSystem units = UnitSystem.AsAsked, CancellationToken cancellationToken = default)
+    public Task<PlanSetUpAnswer> SetUpAsync(
+        string plan,
+        UnitSystem units = UnitSystem.AsAsked,
+        CancellationToken cancellationToken = default
+    )
     {
         ArgumentException.ThrowIfNullOrEmpty(plan);
-        return Exchange.SendAsync(v1.Plans[plan].SetUp.ToGetRequestInformation().In(units), PlanSetUpAnswer.CreateFromDiscriminatorValue, cancellationToken);
+        return Exchange.SendAsync(
+            v1.Plans[plan].SetUp.ToGetRequestInformation().In(units),
+            PlanSetUpAnswer.CreateFromDiscriminatorValue,
+            cancellationToken
+        );
     }
 }

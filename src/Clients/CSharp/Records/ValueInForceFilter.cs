@@ -24,6 +24,12 @@ public sealed record ValueInForceFilter
     /// <summary>How many to fetch at once, 1 to 1000. Default 100.</summary>
     public int? PageSize { get; init; }
 
-    internal RequestInformation Apply(RequestInformation request) => request
-        .Where("meter", Meter).Where("element", Element).Where("setting", Setting).Where("product", Product).Where("at", At).Paged(PageSize);
+    internal RequestInformation Apply(RequestInformation request) =>
+        request
+            .Where("meter", Meter)
+            .Where("element", Element)
+            .Where("setting", Setting)
+            .Where("product", Product)
+            .Where("at", At)
+            .Paged(PageSize);
 }

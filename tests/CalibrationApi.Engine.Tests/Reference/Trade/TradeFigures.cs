@@ -20,18 +20,26 @@ public abstract class TradeFigures<TTopic>
     [Theory]
     [MemberData(nameof(Apart))]
     [Trait("Category", "Transcription")]
-    public void PublishedCase_ApartFromTheEngine_HasItsStatus(string status, string id, string quantity) => AssertStatus(status, id, quantity);
+    public void PublishedCase_ApartFromTheEngine_HasItsStatus(string status, string id, string quantity) =>
+        AssertStatus(status, id, quantity);
 
     [Fact]
     [Trait("Category", "Transcription")]
-    public void Computed_EveryFigure_StandsInTheFile() => Assert.Equal(
-        TTopic.Computed.Keys.Order(StringComparer.Ordinal),
-        Cases.Rows.Where(row => row["status"] != "not-applicable").Select(row => $"{row["id"]} {row["quantity"]}").Order(StringComparer.Ordinal));
+    public void Computed_EveryFigure_StandsInTheFile() =>
+        Assert.Equal(
+            TTopic.Computed.Keys.Order(StringComparer.Ordinal),
+            Cases
+                .Rows.Where(row => row["status"] != "not-applicable")
+                .Select(row => $"{row["id"]} {row["quantity"]}")
+                .Order(StringComparer.Ordinal)
+        );
 
     [Fact]
     [Trait("Category", "Transcription")]
-    public void By_EveryCase_IsAWordThatTheReadmeExplains() => Assert.All(
-        Cases.Rows, row => Assert.Contains(row["by"], row["status"] == "not-applicable" ? (string[])[""] : [Engine, "test", "copy"]));
+    public void By_EveryCase_IsAWordThatTheReadmeExplains() =>
+        Assert.All(Cases.Rows, row =>
+            Assert.Contains(row["by"], row["status"] == "not-applicable" ? (string[])[""] : [Engine, "test", "copy"])
+        );
 
     /// <summary>A value in SI units.</summary>
     protected static double Si(double value, string unit) => UnitTable.Get(unit).Canonical(value);
@@ -56,13 +64,19 @@ public abstract class TradeFigures<TTopic>
         {
             case "reproduced":
                 row.Printed("printed").AssertReproducedBy(Computed(row), row.Number("lastDigits"), $"{id} {quantity}");
-                Assert.True(row.Number("lastDigits") <= 0.5 || row["reason"].Length > 0, $"{id} {quantity} is looser than rounding and does not say why.");
+                Assert.True(
+                    row.Number("lastDigits") <= 0.5 || row["reason"].Length > 0,
+                    $"{id} {quantity} is looser than rounding and does not say why."
+                );
                 break;
             case "shortcut":
             case "misprint":
                 // Exact units must not be bent to match a rule of thumb or a slip of the printer, so the difference is asserted.
                 var printed = row.Printed("printed");
-                Assert.True(Math.Abs(Computed(row) - printed.Value) > printed.LastDigit / 2, $"{id} {quantity} is no {status}: exact units give {Computed(row)}.");
+                Assert.True(
+                    Math.Abs(Computed(row) - printed.Value) > printed.LastDigit / 2,
+                    $"{id} {quantity} is no {status}: exact units give {Computed(row)}."
+                );
                 Assert.NotEqual("", row["reason"]);
                 break;
             case "not-applicable":

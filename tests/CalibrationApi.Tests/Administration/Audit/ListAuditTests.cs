@@ -36,7 +36,9 @@ public sealed class ListAuditTests : IDisposable
         var lines = await LinesAsync("/v1/audit");
 
         Assert.Equal(["replaceMachine", "createMachine"], lines.Select(line => line.Word("/action")));
-        Assert.All(lines, line => Assert.Equal(("key", writer.Id, $"/v1/machines/{created.Id}"), (line.Word("/actor"), line.Word("/key"), line.Word("/target"))));
+        Assert.All(lines, line =>
+            Assert.Equal(("key", writer.Id, $"/v1/machines/{created.Id}"), (line.Word("/actor"), line.Word("/key"), line.Word("/target")))
+        );
         Assert.Equal(["2026-05-04T10:01:00.000Z", "2026-05-04T10:00:00.000Z"], lines.Select(line => line.Word("/at")));
         Assert.All(lines, line => Assert.NotEmpty(line.Word("/traceId")));
     }
@@ -58,13 +60,15 @@ public sealed class ListAuditTests : IDisposable
         var lines = await LinesAsync("/v1/audit?action=createMachine");
         Assert.Equal(
             made.Select((reply, i) => ($"/v1/machines/{reply.Expect(201).Id}", traces[i])).Order(),
-            lines.Select(line => (line.Word("/target"), line.Word("/traceId"))).Order());
+            lines.Select(line => (line.Word("/target"), line.Word("/traceId"))).Order()
+        );
 
-        static HttpRequestMessage Traced(string trace) => new(HttpMethod.Post, new Uri("/v1/machines", UriKind.Relative))
-        {
-            Headers = { { "traceparent", $"00-{trace}-00f067aa0ba902b7-01" } },
-            Content = new StringContent(Farm.MachineDraft.Text, System.Text.Encoding.UTF8, "application/json"),
-        };
+        static HttpRequestMessage Traced(string trace) =>
+            new(HttpMethod.Post, new Uri("/v1/machines", UriKind.Relative))
+            {
+                Headers = { { "traceparent", $"00-{trace}-00f067aa0ba902b7-01" } },
+                Content = new StringContent(Farm.MachineDraft.Text, System.Text.Encoding.UTF8, "application/json"),
+            };
     }
 
     [Fact]
@@ -124,7 +128,9 @@ public sealed class ListAuditTests : IDisposable
         await service.CreateAsync("/v1/products", Farm.ProductDraft);
 
         var csv = (await AskAsync("/v1/audit?until=2026-05-04T10:00:00.001Z", "text/csv")).Expect(200);
-        var lines = (await AskAsync("/v1/audit", "application/x-ndjson")).Expect(200).Text.Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        var lines = (await AskAsync("/v1/audit", "application/x-ndjson"))
+            .Expect(200)
+            .Text.Split('\n', StringSplitOptions.RemoveEmptyEntries);
 
         var rows = csv.Text.Split("\r\n", StringSplitOptions.RemoveEmptyEntries);
         Assert.Equal("at,actor,key,action,target,traceId", rows[0]);
@@ -146,7 +152,8 @@ public sealed class ListAuditTests : IDisposable
 
         Assert.Equal(
             new[] { (ended.Id, "key-revoked", 3.0), (writer.Id, "scope-missing", 1.0) }.Order(),
-            refusals.Select(one => (one.Word("/key"), one.Word("/code"), one.Number("/count"))).Order());
+            refusals.Select(one => (one.Word("/key"), one.Word("/code"), one.Number("/count"))).Order()
+        );
         Assert.All(refusals, one => Assert.Equal("2026-05-04", one.Word("/day")));
         service.Key = MadeKey.In(service, "local", Scope.Operator).Text;
         var unknown = Assert.Single((await service.GetAsync("/v1/audit/refusals/without-key")).Expect(200).Body.List("/items"));
@@ -165,7 +172,10 @@ public sealed class ListAuditTests : IDisposable
 
         await service.Service<RefusalCounts>().StoreAsync();
 
-        Assert.Equal((1, 500), (service.Read<long>("select count(*) from refusals"), service.Read<long>("select sum(count) from refusals")));
+        Assert.Equal(
+            (1, 500),
+            (service.Read<long>("select count(*) from refusals"), service.Read<long>("select sum(count) from refusals"))
+        );
         Assert.Equal(0, service.Read<long>("select count(*) from audit"));
     }
 

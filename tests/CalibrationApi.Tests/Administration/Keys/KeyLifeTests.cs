@@ -83,7 +83,11 @@ public sealed class KeyLifeTests : IDisposable
     [InlineData("state", "\"live\"")]
     public async Task CreateKey_WithWhatOnlyTheServiceSets_IsRefused(string member, string value)
     {
-        await (await service.PostAsync("/v1/keys", Draft().With("/" + member, JsonNode.Parse(value)))).RefusedAsync(400, $"#/{member}", "member-unknown");
+        await (await service.PostAsync("/v1/keys", Draft().With("/" + member, JsonNode.Parse(value)))).RefusedAsync(
+            400,
+            $"#/{member}",
+            "member-unknown"
+        );
     }
 
     [Fact]
@@ -143,7 +147,9 @@ public sealed class KeyLifeTests : IDisposable
         var until = new DateTimeOffset(2026, 6, 1, 10, 0, 0, TimeSpan.Zero);
         var forATime = MadeKey.In(service, "local", until, Scope.Admin, Scope.Operator);
         var asked = expiresAt is null ? Draft() : Draft().With("/expiresAt", expiresAt);
-        var rotation = expiresAt is null ? """{ "until": "2026-05-05T10:00:00Z" }""" : $$"""{ "until": "2026-05-05T10:00:00Z", "expiresAt": "{{expiresAt}}" }""";
+        var rotation = expiresAt is null
+            ? """{ "until": "2026-05-05T10:00:00Z" }"""
+            : $$"""{ "until": "2026-05-05T10:00:00Z", "expiresAt": "{{expiresAt}}" }""";
         service.Key = forATime.Text;
         // So that as long a life again would be a longer one.
         service.Clock.Now = service.Clock.Now.AddHours(1);
@@ -224,7 +230,12 @@ public sealed class KeyLifeTests : IDisposable
     {
         var created = (await service.PostAsync("/v1/keys", Draft(), "once")).Expect(201);
         var rotated = (await RotateAsync(created.Id, "2026-05-11T10:00:00Z")).Expect(201);
-        (string, string)[] texts = [(created.Id, created.Body.Word("/key")), (rotated.Id, rotated.Body.Word("/key")), (admin.Id, admin.Text)];
+        (string, string)[] texts =
+        [
+            (created.Id, created.Body.Word("/key")),
+            (rotated.Id, rotated.Body.Word("/key")),
+            (admin.Id, admin.Text),
+        ];
         foreach (var (_, text) in texts)
             await AskAsync(text);
 
@@ -258,7 +269,8 @@ public sealed class KeyLifeTests : IDisposable
 
     private Task<Reply> RevokeAsync(string id) => service.PostAsync($"/v1/keys/{id}/revocations", """{ "reason": "lost in the field" }""");
 
-    private Task<Reply> RotateAsync(string id, string until) => service.PostAsync($"/v1/keys/{id}/rotations", $$"""{ "until": "{{until}}" }""");
+    private Task<Reply> RotateAsync(string id, string until) =>
+        service.PostAsync($"/v1/keys/{id}/rotations", $$"""{ "until": "{{until}}" }""");
 
     private async Task<string> LastUsedAsync(string id)
     {

@@ -18,15 +18,23 @@ public sealed class KeepWorkspaceTests : IDisposable
     {
         var workspace = (await service.PostAsync("/v1/workspaces", """{ "name": "Fallow Hill" }""")).Expect(201);
 
-        var key = (await service.PostAsync($"/v1/workspaces/{workspace.Id}/keys", """{ "name": "first", "scopes": ["admin", "read"] }""")).Expect(201);
+        var key = (
+            await service.PostAsync($"/v1/workspaces/{workspace.Id}/keys", """{ "name": "first", "scopes": ["admin", "read"] }""")
+        ).Expect(201);
 
         Assert.Equal(workspace.Id, key.Body.Word("/workspace"));
         service.Key = key.Body.Word("/key");
         Assert.Empty((await service.GetAsync("/v1/machines")).Expect(200).Body.List("/items"));
         // The new administrator sees who made the key.
         var line = Assert.Single((await service.GetAsync("/v1/audit")).Expect(200).Body.List("/items"));
-        Assert.Equal(("createKeyOfWorkspace", $"/v1/keys/{key.Id}"), (line!["action"]!.GetValue<string>(), line["target"]!.GetValue<string>()));
-        Assert.Equal(key.Id, Assert.Single((await service.GetAsync("/v1/keys")).Expect(200).Body.List("/items"))!["id"]!.GetValue<string>());
+        Assert.Equal(
+            ("createKeyOfWorkspace", $"/v1/keys/{key.Id}"),
+            (line!["action"]!.GetValue<string>(), line["target"]!.GetValue<string>())
+        );
+        Assert.Equal(
+            key.Id,
+            Assert.Single((await service.GetAsync("/v1/keys")).Expect(200).Body.List("/items"))!["id"]!.GetValue<string>()
+        );
     }
 
     [Theory]
@@ -47,19 +55,29 @@ public sealed class KeepWorkspaceTests : IDisposable
         (await service.PostAsync("/v1/workspaces", Body)).Expect(201);
 
         Assert.Equal("true", (await service.PostAsync("/v1/workspaces", Body)).Expect(200).Header("Idempotent-Replayed"));
-        await (await service.PostAsync("/v1/workspaces", Body.Replace("Hill", "Hall", StringComparison.Ordinal))).RefusedAsync(422, "#/id", "id-taken");
+        await (await service.PostAsync("/v1/workspaces", Body.Replace("Hill", "Hall", StringComparison.Ordinal))).RefusedAsync(
+            422,
+            "#/id",
+            "id-taken"
+        );
     }
 
     [Fact]
     public async Task RetiredWorkspace_OpensToNoneOfItsKeysUntilItComesBack()
     {
         var workspace = (await service.PostAsync("/v1/workspaces", """{ "name": "Fallow Hill" }""")).Expect(201);
-        var key = (await service.PostAsync($"/v1/workspaces/{workspace.Id}/keys", """{ "name": "first", "scopes": ["read"] }""")).Expect(201).Body.Word("/key");
+        var key = (await service.PostAsync($"/v1/workspaces/{workspace.Id}/keys", """{ "name": "first", "scopes": ["read"] }"""))
+            .Expect(201)
+            .Body.Word("/key");
 
         var retired = (await PutAsync(workspace.Id, """{ "name": "Fallow Hill", "retired": true }""", workspace.ETag)).Expect(200);
 
         await (await AskAsync(key)).RefusedAsync(401, null, "workspace-retired");
-        await (await service.PostAsync($"/v1/workspaces/{workspace.Id}/keys", """{ "name": "next", "scopes": ["read"] }""")).RefusedAsync(422, null, "record-retired");
+        await (await service.PostAsync($"/v1/workspaces/{workspace.Id}/keys", """{ "name": "next", "scopes": ["read"] }""")).RefusedAsync(
+            422,
+            null,
+            "record-retired"
+        );
         (await PutAsync(workspace.Id, """{ "name": "Fallow Hill" }""", retired.ETag)).Expect(200);
         Assert.Equal(200, (await AskAsync(key)).Status);
     }
@@ -87,7 +105,9 @@ public sealed class KeepWorkspaceTests : IDisposable
     public async Task ListWorkspaces_PageByPage_ShowsEachOnce()
     {
         foreach (var name in new[] { "a", "b", "c" })
-            (await service.PostAsync("/v1/workspaces", new Draft(new JsonObject { ["name"] = name, ["retired"] = name == "b" }))).Expect(201);
+            (await service.PostAsync("/v1/workspaces", new Draft(new JsonObject { ["name"] = name, ["retired"] = name == "b" }))).Expect(
+                201
+            );
 
         var all = await service.ItemsAsync("/v1/workspaces?limit=1&includeRetired=true");
 
@@ -96,10 +116,17 @@ public sealed class KeepWorkspaceTests : IDisposable
         Assert.Equal(422, (await service.GetAsync("/v1/workspaces?includeRetired=perhaps")).Status);
         var csv = (await service.GetAsync("/v1/workspaces?includeRetired=true", "text/csv")).Expect(200);
         Assert.StartsWith("id,revision,retired,createdAt,updatedAt,name\r\n", csv.Text, StringComparison.Ordinal);
-        Assert.Equal(4, (await service.GetAsync("/v1/workspaces?includeRetired=true&limit=all", "application/x-ndjson")).Expect(200).Text.Split('\n', StringSplitOptions.RemoveEmptyEntries).Length);
+        Assert.Equal(
+            4,
+            (await service.GetAsync("/v1/workspaces?includeRetired=true&limit=all", "application/x-ndjson"))
+                .Expect(200)
+                .Text.Split('\n', StringSplitOptions.RemoveEmptyEntries)
+                .Length
+        );
     }
 
-    private async Task<Reply> PutAsync(string id, string body, string? ifMatch) => await service.PutAsync($"/v1/workspaces/{id}", Draft.Of(body), ifMatch);
+    private async Task<Reply> PutAsync(string id, string body, string? ifMatch) =>
+        await service.PutAsync($"/v1/workspaces/{id}", Draft.Of(body), ifMatch);
 
     private async Task<Reply> AskAsync(string key)
     {

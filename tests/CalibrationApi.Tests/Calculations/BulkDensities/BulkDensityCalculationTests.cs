@@ -25,7 +25,9 @@ public sealed class BulkDensityCalculationTests
     {
         var answer = await Question.Of(Question.BulkDensity).AnswerAsync();
 
-        var all = answer.List("/inOtherUnits").ToDictionary(one => one!["unit"]!.GetValue<string>(), one => one!["value"]!.GetValue<double>());
+        var all = answer
+            .List("/inOtherUnits")
+            .ToDictionary(one => one!["unit"]!.GetValue<string>(), one => one!["value"]!.GetValue<double>());
         Assert.Equal(["kg/hL", "kg/m3", "kg/L", "lb/ft3", "lb/bu-us", "lb/bu-imp"], all.Keys);
         // NIST SP 811: 1 lb/ft3 is 16.018 46 kg/m3.
         Assert.Equal(all["kg/m3"], all["lb/ft3"] * 16.01846, 1e-3);
@@ -83,7 +85,10 @@ public sealed class BulkDensityCalculationTests
     [InlineData("lb/bu-imp", 74.83)]
     public async Task TestWeight_InPoundsPerBushel_IsTakenByTheBushelNamed(string unit, double kilogramsPerHectolitre)
     {
-        var answer = await Without("/weighed").With("/reference", "\"wheat\"").With("/testWeight", $$"""{ "value": 60, "unit": "{{unit}}" }""").AnswerAsync("?units=metric");
+        var answer = await Without("/weighed")
+            .With("/reference", "\"wheat\"")
+            .With("/testWeight", $$"""{ "value": 60, "unit": "{{unit}}" }""")
+            .AnswerAsync("?units=metric");
 
         Assert.Equal(kilogramsPerHectolitre, answer.Number("/bulkDensity/value"), 0.01);
         Assert.Contains("other-bushel", answer.Codes("/findings"));
@@ -93,7 +98,10 @@ public sealed class BulkDensityCalculationTests
     [Fact]
     public async Task FilledTank_IsMassOverVolume()
     {
-        var answer = await Without("/weighed").Without("/reference").With("/filledTank", """{ "mass": { "value": 2000, "unit": "lb" }, "volume": { "value": 40, "unit": "ft3" } }""").AnswerAsync();
+        var answer = await Without("/weighed")
+            .Without("/reference")
+            .With("/filledTank", """{ "mass": { "value": 2000, "unit": "lb" }, "volume": { "value": 40, "unit": "ft3" } }""")
+            .AnswerAsync();
 
         Assert.Equal("filled-tank", answer.Word("/basis"));
         Assert.Equal((50, "lb/ft3"), answer.Quantity("/bulkDensity"));
@@ -107,7 +115,10 @@ public sealed class BulkDensityCalculationTests
     [InlineData("""{ "volume": { "value": 9000, "unit": "L" }, "targetRate": { "value": 100, "unit": "kg/ha" } }""", "kg")]
     public async Task Tank_BesideADensityInPounds_IsToldInThemUnlessTheRateIsMetric(string tank, string unit)
     {
-        var answer = await Without("/weighed").With("/testWeight", """{ "value": 60, "unit": "lb/bu-us" }""").With("/tank", tank).AnswerAsync();
+        var answer = await Without("/weighed")
+            .With("/testWeight", """{ "value": 60, "unit": "lb/bu-us" }""")
+            .With("/tank", tank)
+            .AnswerAsync();
 
         Assert.Equal(unit, answer.Word("/tank/mass/unit"));
         Assert.Equal((60, "lb/bu-us"), answer.Quantity("/bulkDensity"));

@@ -16,13 +16,23 @@ public sealed class BulkDensityRequestValidatorTests
     [InlineData("/weighed/weighings/1/net", """{ "value": 6, "unit": "kg" }""", "#/weighed/weighings/1/net", ErrorCode.SettingsAtOdds)]
     [InlineData("/weighed/weighings/1", """{ "net": { "value": 6, "unit": "kg" } }""", "#/weighed/weighings", ErrorCode.SettingsAtOdds)]
     [InlineData("/weighed/weighings/1", "{}", "#/weighed/weighings/1/gross", ErrorCode.MemberMissing)]
-    [InlineData("/weighed/weighings/1", """{ "gross": { "value": 6, "unit": "kg" } }""", "#/weighed/weighings/1/tare", ErrorCode.MemberMissing)]
+    [InlineData(
+        "/weighed/weighings/1",
+        """{ "gross": { "value": 6, "unit": "kg" } }""",
+        "#/weighed/weighings/1/tare",
+        ErrorCode.MemberMissing
+    )]
     [InlineData("/weighed/sharedTare", """{ "value": 0.62, "unit": "kg" }""", "#/weighed/weighings/0/tare", ErrorCode.SettingsAtOdds)]
     [InlineData("/weighed/scale/division/value", "0", "#/weighed/scale/division", ErrorCode.NumberOutOfRange)]
     [InlineData("/testWeight", """{ "value": 60, "unit": "lb/bu-us" }""", "#/testWeight", ErrorCode.SettingsAtOdds)]
     [InlineData("/testWeight", """{ "value": 60, "unit": "lb/bu" }""", "#/testWeight", ErrorCode.UnitAmbiguous)]
     [InlineData("/statedDensity", """{ "value": -1, "unit": "kg/hL" }""", "#/statedDensity", ErrorCode.NumberOutOfRange)]
-    [InlineData("/filledTank", """{ "mass": { "value": 1, "unit": "t" }, "volume": { "value": 1, "unit": "L" } }""", "#/filledTank/mass", ErrorCode.NumberOutOfRange)]
+    [InlineData(
+        "/filledTank",
+        """{ "mass": { "value": 1, "unit": "t" }, "volume": { "value": 1, "unit": "L" } }""",
+        "#/filledTank/mass",
+        ErrorCode.NumberOutOfRange
+    )]
     [InlineData("/lotToLot", """{ "value": 5, "unit": "%" }""", "#/lotToLot", ErrorCode.SettingsAtOdds)]
     [InlineData("/tank/fill/value", "120", "#/tank/fill", ErrorCode.NumberOutOfRange)]
     [InlineData("/coverageProbability", "1", "#/coverageProbability", ErrorCode.NumberOutOfRange)]

@@ -11,7 +11,18 @@ public sealed class CatchPlanCalculationTests
     [InlineData(1, "22.72", "32", "183.6", "10.46", "78.9", "0.4131", 1, "2.88", "lift-limit", "23.38")]
     [InlineData(2, "4.03", "130", "298.5", "26.13", "17.2", "0.6717", 1, "2.71", "longest-run", "4.05")]
     public async Task Answer_WorkedPlan_HasThePrintedNumbers(
-        int meter, string mass, string revolutions, string time, string speed, string fill, string area, int catches, string precision, string bound, string limit)
+        int meter,
+        string mass,
+        string revolutions,
+        string time,
+        string speed,
+        string fill,
+        string area,
+        int catches,
+        string precision,
+        string bound,
+        string limit
+    )
     {
         var answer = await Question.Of(Question.CatchPlan).AnswerAsync();
 
@@ -36,8 +47,15 @@ public sealed class CatchPlanCalculationTests
 
         Assert.Equal(
             ["1 front 79.4", "2 middle 183.6", "3 rear 298.5"],
-            answer.List("/stopOrder").Select(stop => string.Create(CultureInfo.InvariantCulture,
-                $"{stop!["group"]} {stop["meter"]} {stop["time"]!["value"]!.GetValue<double>():F1}")));
+            answer
+                .List("/stopOrder")
+                .Select(stop =>
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"{stop!["group"]} {stop["meter"]} {stop["time"]!["value"]!.GetValue<double>():F1}"
+                    )
+                )
+        );
     }
 
     [Fact]
@@ -54,9 +72,12 @@ public sealed class CatchPlanCalculationTests
     {
         var answer = await Question.Of(Question.CatchPlan).AnswerAsync();
 
-        var waiting = answer.List("/steps").ToDictionary(
-            step => step!["id"]!.GetValue<string>(),
-            step => step!["after"]!.AsArray().Select(id => id!.GetValue<string>()).ToHashSet());
+        var waiting = answer
+            .List("/steps")
+            .ToDictionary(
+                step => step!["id"]!.GetValue<string>(),
+                step => step!["after"]!.AsArray().Select(id => id!.GetValue<string>()).ToHashSet()
+            );
         Assert.NotEmpty(waiting);
         while (waiting.Count > 0)
         {
@@ -74,8 +95,10 @@ public sealed class CatchPlanCalculationTests
     [Fact]
     public async Task Steps_DisturbedPoints_AreOpenedAndPutBackInTheOwnersWords()
     {
-        var answer = await Question.Of(Question.CatchPlan)
-            .With("/disturbedPoints", """[{ "name": "bride d'entraînement", "toOpen": "dévisser", "toRestore": "revisser à fond" }]""").AnswerAsync();
+        var answer = await Question
+            .Of(Question.CatchPlan)
+            .With("/disturbedPoints", """[{ "name": "bride d'entraînement", "toOpen": "dévisser", "toRestore": "revisser à fond" }]""")
+            .AnswerAsync();
 
         var details = answer.List("/steps").Select(step => step!["detail"]!.GetValue<string>()).ToArray();
         Assert.Contains(details, detail => detail.Contains("dévisser", StringComparison.Ordinal));
@@ -88,8 +111,18 @@ public sealed class CatchPlanCalculationTests
         var answer = await Question.Of(Question.CatchPlan).AnswerAsync();
 
         Assert.Superset(
-            new HashSet<string> { "manual-first", "unexpected-start", "rotating-parts", "stored-pressure", "product-dust", "tank-entry", "heavy-container" },
-            answer.Codes("/cautions").ToHashSet());
+            new HashSet<string>
+            {
+                "manual-first",
+                "unexpected-start",
+                "rotating-parts",
+                "stored-pressure",
+                "product-dust",
+                "tank-entry",
+                "heavy-container",
+            },
+            answer.Codes("/cautions").ToHashSet()
+        );
     }
 
     [Fact]
@@ -107,7 +140,11 @@ public sealed class CatchPlanCalculationTests
     [Fact]
     public async Task ShortestRun_LongerThanTheRun_MovesTheSimulatedSpeed()
     {
-        var answer = await Question.Of(Question.CatchPlan).With("/shortestRun", """{ "value": 100, "unit": "s" }""").With("/containersAtHand", "2").AnswerAsync();
+        var answer = await Question
+            .Of(Question.CatchPlan)
+            .With("/shortestRun", """{ "value": 100, "unit": "s" }""")
+            .With("/containersAtHand", "2")
+            .AnswerAsync();
 
         Assert.Equal(9 * 79.3777777777778 / 100, answer.Number("/meters/0/simulatedSpeed/value"), 1e-9);
         Assert.Equal("km/h", answer.Word("/meters/0/simulatedSpeed/unit"));
@@ -121,8 +158,10 @@ public sealed class CatchPlanCalculationTests
     [Fact]
     public async Task WorkingSpeeds_BothEnds_AreChecked()
     {
-        var answer = await Question.Of(Question.CatchPlan)
-            .With("/workingSpeeds", """{ "minimum": { "value": 3, "unit": "km/h" }, "maximum": { "value": 12, "unit": "km/h" } }""").AnswerAsync();
+        var answer = await Question
+            .Of(Question.CatchPlan)
+            .With("/workingSpeeds", """{ "minimum": { "value": 3, "unit": "km/h" }, "maximum": { "value": 12, "unit": "km/h" } }""")
+            .AnswerAsync();
 
         // 55 kg/ha at 3 km/h takes a third of the 10.46 rpm at 9 km/h: under the 4 rpm that the meter may turn.
         Assert.Equal((3, "km/h"), answer.Quantity("/meters/1/speedChecks/0/groundSpeed"));
@@ -137,8 +176,11 @@ public sealed class CatchPlanCalculationTests
     public async Task StartValue_InPlaceOfAValueInForce_IsPlannedMoreCarefully()
     {
         var inForce = await Question.Of(Question.CatchPlan).AnswerAsync();
-        var predicted = await Question.Of(Question.CatchPlan).Without("/meters/0/valueInForce")
-            .With("/meters/0/startValue", """{ "value": 0.342, "unit": "kg/rev" }""").AnswerAsync();
+        var predicted = await Question
+            .Of(Question.CatchPlan)
+            .Without("/meters/0/valueInForce")
+            .With("/meters/0/startValue", """{ "value": 0.342, "unit": "kg/rev" }""")
+            .AnswerAsync();
 
         Assert.True(predicted.Number("/meters/0/catchMass/value") < inForce.Number("/meters/0/catchMass/value"));
     }
@@ -146,8 +188,10 @@ public sealed class CatchPlanCalculationTests
     [Fact]
     public async Task OwnContainer_OfOneMeter_GoesBeforeTheCommonOne()
     {
-        var answer = await Question.Of(Question.CatchPlan)
-            .With("/meters/0/container", """{ "volume": { "value": 10, "unit": "L" }, "tare": { "value": 1, "unit": "kg" } }""").AnswerAsync();
+        var answer = await Question
+            .Of(Question.CatchPlan)
+            .With("/meters/0/container", """{ "volume": { "value": 10, "unit": "L" }, "tare": { "value": 1, "unit": "kg" } }""")
+            .AnswerAsync();
 
         Assert.True(answer.Number("/meters/0/catchMass/value") < 6.2);
         Assert.Equal(22.72, answer.Number("/meters/1/catchMass/value"), 1e-9);
@@ -157,15 +201,25 @@ public sealed class CatchPlanCalculationTests
     public async Task Question_InPoundsAndInKilograms_HasTheSamePlan()
     {
         // NIST SP 811 (2008), appendix B.8: pound, acre, mile, foot, and the US bushel in hectolitres.
-        const double Pound = 0.45359237, Acre = 0.40468564224, Mile = 1.609344, Foot = 0.3048, Bushel = 0.3523907016688;
-        var question = Question.Of(Question.CatchPlan)
+        const double Pound = 0.45359237,
+            Acre = 0.40468564224,
+            Mile = 1.609344,
+            Foot = 0.3048,
+            Bushel = 0.3523907016688;
+        var question = Question
+            .Of(Question.CatchPlan)
             .Convert("/groundSpeed", "mi/h", Mile)
-            .Convert("/scale/capacity", "lb", Pound).Convert("/scale/division", "lb", Pound)
-            .Convert("/container/tare", "lb", Pound).Convert("/container/volume", "bu-us", 100 * Bushel);
+            .Convert("/scale/capacity", "lb", Pound)
+            .Convert("/scale/division", "lb", Pound)
+            .Convert("/container/tare", "lb", Pound)
+            .Convert("/container/volume", "bu-us", 100 * Bushel);
         for (var i = 0; i < 3; i++)
         {
-            question.Convert($"/meters/{i}/coveredWidth", "ft", Foot).Convert($"/meters/{i}/targetRate", "lb/ac", Pound / Acre)
-                .Convert($"/meters/{i}/bulkDensity", "lb/bu-us", Pound / Bushel).Convert($"/meters/{i}/valueInForce", "lb/rev", Pound);
+            question
+                .Convert($"/meters/{i}/coveredWidth", "ft", Foot)
+                .Convert($"/meters/{i}/targetRate", "lb/ac", Pound / Acre)
+                .Convert($"/meters/{i}/bulkDensity", "lb/bu-us", Pound / Bushel)
+                .Convert($"/meters/{i}/valueInForce", "lb/rev", Pound);
         }
 
         var pounds = await question.AnswerAsync();
@@ -205,15 +259,19 @@ public sealed class CatchPlanCalculationTests
     [InlineData("lb", 0.05, "lb")]
     public async Task Masses_FollowTheScale(string division, double value, string mass)
     {
-        var answer = await Question.Of(Question.CatchPlan)
-            .With("/scale/division", string.Create(CultureInfo.InvariantCulture, $$"""{ "value": {{value}}, "unit": "{{division}}" }""")).AnswerAsync();
+        var answer = await Question
+            .Of(Question.CatchPlan)
+            .With("/scale/division", string.Create(CultureInfo.InvariantCulture, $$"""{ "value": {{value}}, "unit": "{{division}}" }"""))
+            .AnswerAsync();
 
         Assert.Equal(mass, answer.Word("/meters/0/catchMass/unit"));
     }
 
     private static void AssertPrinted(string printed, (double Value, string Unit) quantity, string unit)
     {
-        var decimals = printed.Contains('.', StringComparison.Ordinal) ? printed.Length - printed.IndexOf('.', StringComparison.Ordinal) - 1 : 0;
+        var decimals = printed.Contains('.', StringComparison.Ordinal)
+            ? printed.Length - printed.IndexOf('.', StringComparison.Ordinal) - 1
+            : 0;
         Assert.Equal((printed, unit), (quantity.Value.ToString("F" + decimals, CultureInfo.InvariantCulture), quantity.Unit));
     }
 

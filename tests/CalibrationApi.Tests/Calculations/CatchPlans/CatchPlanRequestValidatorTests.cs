@@ -67,7 +67,8 @@ public sealed class CatchPlanRequestValidatorTests
     [Fact]
     public async Task WorkingSpeeds_Swapped_AreAtOdds()
     {
-        var question = Question.Of(Question.CatchPlan)
+        var question = Question
+            .Of(Question.CatchPlan)
             .With("/workingSpeeds", """{ "minimum": { "value": 12, "unit": "km/h" }, "maximum": { "value": 6, "unit": "mi/h" } }""");
 
         using var response = await question.AskAsync();
@@ -122,11 +123,20 @@ public sealed class CatchPlanRequestValidatorTests
     [Fact]
     public async Task Question_WithManyFaults_IsToldAllOfThem()
     {
-        var question = Question.Of(Question.CatchPlan)
-            .With("/groundSpeed/unit", "\"knots\"").With("/drive", "\"chain\"").With("/longestRun/value", "-1")
-            .With("/scale/division/value", "0").With("/container/volume/unit", "\"bu\"").Without("/meters/0/product")
-            .With("/meters/0/targetRate/value", "1e309").With("/meters/1/meter", "\"front\"").Without("/meters/1/bulkDensity")
-            .Without("/meters/2/valueInForce").With("/meters/2/speedLimits/minimum/value", "95").With("/disturbedPoints/0/name", "\"\"");
+        var question = Question
+            .Of(Question.CatchPlan)
+            .With("/groundSpeed/unit", "\"knots\"")
+            .With("/drive", "\"chain\"")
+            .With("/longestRun/value", "-1")
+            .With("/scale/division/value", "0")
+            .With("/container/volume/unit", "\"bu\"")
+            .Without("/meters/0/product")
+            .With("/meters/0/targetRate/value", "1e309")
+            .With("/meters/1/meter", "\"front\"")
+            .Without("/meters/1/bulkDensity")
+            .Without("/meters/2/valueInForce")
+            .With("/meters/2/speedLimits/minimum/value", "95")
+            .With("/disturbedPoints/0/name", "\"\"");
 
         using var response = await question.AskAsync();
 

@@ -46,10 +46,16 @@ public sealed class CatchTestCalculationTests
     {
         var answer = await Question.Of(Question.CatchTest).AnswerAsync();
 
-        Assert.Equal("The meter delivers 6.0 % more per revolution than the value in force says. Adopt 0.363 kg/rev.", answer.Word("/headline"));
+        Assert.Equal(
+            "The meter delivers 6.0 % more per revolution than the value in force says. Adopt 0.363 kg/rev.",
+            answer.Word("/headline")
+        );
         Assert.Equal("adopt", answer.Word("/verdict"));
         Assert.Equal(["change-detected"], answer.Codes("/reasons"));
-        Assert.Equal("The value in force is within 5 % of the truth with a probability of only 21 %; the two catches agree.", answer.Word("/reasons/0/detail"));
+        Assert.Equal(
+            "The value in force is within 5 % of the truth with a probability of only 21 %; the two catches agree.",
+            answer.Word("/reasons/0/detail")
+        );
         Assert.Equal(["default-repeatability-used"], answer.Codes("/findings"));
         Assert.True(answer.Flag("/agreement/agree"));
         Assert.Equal("value-in-force", answer.Word("/changeFrom"));
@@ -72,7 +78,10 @@ public sealed class CatchTestCalculationTests
         var answer = await Question.Of(Question.CatchTest).AnswerAsync();
 
         var names = answer.List("/assumptions").Select(item => item!["name"]!.GetValue<string>()).ToHashSet();
-        Assert.Superset(new HashSet<string> { "repeatability", "scaleLimit", "dayToDay", "tolerance", "wantedPrecision", "secondTestChange" }, names);
+        Assert.Superset(
+            new HashSet<string> { "repeatability", "scaleLimit", "dayToDay", "tolerance", "wantedPrecision", "secondTestChange" },
+            names
+        );
         Assert.All(answer.List("/assumptions"), item => Assert.False(string.IsNullOrWhiteSpace(item!["origin"]!.GetValue<string>())));
     }
 
@@ -107,8 +116,14 @@ public sealed class CatchTestCalculationTests
     [Fact]
     public async Task Answer_EarlierTestThatAgrees_AdoptsTheValueOfBothAndSaysWhichConfirmed()
     {
-        var answer = await Question.Of(Question.CatchTest).With("/valueInForce/value", "0.300")
-            .With("/earlierTest", """{ "value": 0.365, "unit": "kg/rev", "catches": 2, "catchesUncertainty": { "value": 0.7, "unit": "%" }, "occurredAt": "2026-04-02T09:30:00+02:00" }""").AnswerAsync();
+        var answer = await Question
+            .Of(Question.CatchTest)
+            .With("/valueInForce/value", "0.300")
+            .With(
+                "/earlierTest",
+                """{ "value": 0.365, "unit": "kg/rev", "catches": 2, "catchesUncertainty": { "value": 0.7, "unit": "%" }, "occurredAt": "2026-04-02T09:30:00+02:00" }"""
+            )
+            .AnswerAsync();
 
         Assert.Equal("adopt", answer.Word("/verdict"));
         Assert.Equal(["change-confirmed"], answer.Codes("/reasons"));
@@ -122,8 +137,11 @@ public sealed class CatchTestCalculationTests
     [Fact]
     public async Task Answer_EarlierTestThatDoesNotAgree_SaysHowFarApartTheyAre()
     {
-        var answer = await Question.Of(Question.CatchTest).With("/valueInForce/value", "0.300")
-            .With("/earlierTest", """{ "value": 0.302, "unit": "kg/rev", "catches": 2 }""").AnswerAsync();
+        var answer = await Question
+            .Of(Question.CatchTest)
+            .With("/valueInForce/value", "0.300")
+            .With("/earlierTest", """{ "value": 0.302, "unit": "kg/rev", "catches": 2 }""")
+            .AnswerAsync();
 
         Assert.Equal("repeat", answer.Word("/verdict"));
         Assert.Equal(["tests-disagree"], answer.Codes("/reasons"));
@@ -133,7 +151,10 @@ public sealed class CatchTestCalculationTests
     [Fact]
     public async Task Answer_ValueInForceWithEvidence_DrawsTheNumberTowardsItAndShowsWhatWasMeasured()
     {
-        var answer = await Question.Of(Question.CatchTest).With("/valueInForce/relativeUncertainty", """{ "value": 1, "unit": "%" }""").AnswerAsync();
+        var answer = await Question
+            .Of(Question.CatchTest)
+            .With("/valueInForce/relativeUncertainty", """{ "value": 1, "unit": "%" }""")
+            .AnswerAsync();
 
         Assert.Equal("adopt", answer.Word("/verdict"));
         Assert.InRange(answer.Number("/valueToUse/value"), 0.342, answer.Number("/massPerRevolution/value"));
@@ -157,8 +178,11 @@ public sealed class CatchTestCalculationTests
     [Fact]
     public async Task Answer_PredictionForAnotherLot_CountsALargeChangeFromIt()
     {
-        var answer = await Question.Of(Question.CatchTest).With("/valueInForce/value", "0.300")
-            .With("/predictedValue", """{ "value": 0.360, "unit": "kg/rev" }""").AnswerAsync();
+        var answer = await Question
+            .Of(Question.CatchTest)
+            .With("/valueInForce/value", "0.300")
+            .With("/predictedValue", """{ "value": 0.360, "unit": "kg/rev" }""")
+            .AnswerAsync();
 
         Assert.Equal("adopt", answer.Word("/verdict"));
         Assert.Contains(answer.List("/assumptions"), item => item!["name"]!.GetValue<string>() == "predictedValue/relativeUncertainty");
@@ -187,8 +211,11 @@ public sealed class CatchTestCalculationTests
     [Fact]
     public async Task Answer_StartValue_IsComparedWithButNotInForce()
     {
-        var answer = await Question.Of(Question.CatchTest).Without("/valueInForce")
-            .With("/startValue", """{ "value": 0.35, "unit": "kg/rev", "relativeUncertainty": { "value": 10, "unit": "%" } }""").AnswerAsync();
+        var answer = await Question
+            .Of(Question.CatchTest)
+            .Without("/valueInForce")
+            .With("/startValue", """{ "value": 0.35, "unit": "kg/rev", "relativeUncertainty": { "value": 10, "unit": "%" } }""")
+            .AnswerAsync();
 
         Assert.Equal("start-value", answer.Word("/changeFrom"));
         Assert.Equal(100 * (answer.Number("/massPerRevolution/value") / 0.35 - 1), answer.Number("/change/value"), 1e-9);
@@ -198,8 +225,10 @@ public sealed class CatchTestCalculationTests
     [Fact]
     public async Task Answer_OldValueWithKnownUncertaintyAndNoChange_IsCombined()
     {
-        var answer = await Question.Of(Question.CatchTest)
-            .With("/valueInForce", """{ "value": 0.362, "unit": "kg/rev", "relativeUncertainty": { "value": 0.2, "unit": "%" } }""").AnswerAsync();
+        var answer = await Question
+            .Of(Question.CatchTest)
+            .With("/valueInForce", """{ "value": 0.362, "unit": "kg/rev", "relativeUncertainty": { "value": 0.2, "unit": "%" } }""")
+            .AnswerAsync();
 
         Assert.InRange(answer.Number("/combinedWithPrevious/value"), 0.362, answer.Number("/massPerRevolution/value"));
         Assert.True(answer.Number("/combinedWithPrevious/expandedUncertainty") < answer.Number("/massPerRevolution/expandedUncertainty"));
@@ -208,7 +237,10 @@ public sealed class CatchTestCalculationTests
     [Fact]
     public async Task Answer_ExcludedCatch_StaysVisibleAndDoesNotCount()
     {
-        var answer = await Question.Of(Question.CatchTest).With("/catches/0/excluded", """{ "reason": "the chute was not closed" }""").AnswerAsync();
+        var answer = await Question
+            .Of(Question.CatchTest)
+            .With("/catches/0/excluded", """{ "reason": "the chute was not closed" }""")
+            .AnswerAsync();
 
         Assert.Equal(2, answer.List("/catches").Count);
         Assert.Equal("the chute was not closed", answer.Word("/catches/0/excludedBecause"));
@@ -242,10 +274,15 @@ public sealed class CatchTestCalculationTests
     {
         const string Reason = "ausgelaufen – розсипано – 撒了 – 😀 – <b>\"\\\u2028";
 
-        var answer = await Question.Of(Question.CatchTest).With("/meter", "\"vorn 前 😀\"")
-            .With("/catches/0/excluded", System.Text.Json.JsonSerializer.Serialize(new { reason = Reason })).AnswerAsync();
+        var answer = await Question
+            .Of(Question.CatchTest)
+            .With("/meter", "\"vorn 前 😀\"")
+            .With("/catches/0/excluded", System.Text.Json.JsonSerializer.Serialize(new { reason = Reason }))
+            .AnswerAsync();
 
         Assert.Equal(Reason, answer.Word("/catches/0/excludedBecause"));
-        Assert.Contains(answer.List("/findings"), finding => finding!["detail"]!.GetValue<string>().EndsWith(Reason, StringComparison.Ordinal));
+        Assert.Contains(answer.List("/findings"), finding =>
+            finding!["detail"]!.GetValue<string>().EndsWith(Reason, StringComparison.Ordinal)
+        );
     }
 }

@@ -15,10 +15,13 @@ public sealed class CatchTestMappingTests
     {
         var one = count.Insert(1, """ "net": { "value": 17.08, "unit": "kg" }, """);
 
-        var answer = await Question.Of(Question.CatchTest).With("/catches", $"[{one}]")
+        var answer = await Question
+            .Of(Question.CatchTest)
+            .With("/catches", $"[{one}]")
             .With("/pulsesPerRevolution", """{ "value": 360, "unit": "pulses/rev" }""")
             .With("/meterRevolutionsPerTurn", """{ "value": 2, "unit": "1" }""")
-            .With("/meterSpeed", """{ "value": 47, "unit": "rpm" }""").AnswerAsync();
+            .With("/meterSpeed", """{ "value": 47, "unit": "rpm" }""")
+            .AnswerAsync();
 
         Assert.Equal(47, answer.Number("/catches/0/revolutions/value"), 1e-9);
         Assert.Equal(17.08 / 47, answer.Number("/massPerRevolution/value"), 1e-9);
@@ -27,9 +30,11 @@ public sealed class CatchTestMappingTests
     [Fact]
     public async Task IndicatedMass_WithAnotherValueTypedIn_IsCountedByThat()
     {
-        var answer = await Question.Of(Question.CatchTest)
+        var answer = await Question
+            .Of(Question.CatchTest)
             .With("/catches", """[{ "net": { "value": 17.08, "unit": "kg" }, "indicatedMass": { "value": 18.8, "unit": "kg" } }]""")
-            .With("/valueTypedIn", """{ "value": 400, "unit": "g/rev" }""").AnswerAsync();
+            .With("/valueTypedIn", """{ "value": 400, "unit": "g/rev" }""")
+            .AnswerAsync();
 
         Assert.Equal(47, answer.Number("/catches/0/revolutions/value"), 1e-9);
     }
@@ -37,10 +42,16 @@ public sealed class CatchTestMappingTests
     [Fact]
     public async Task Pulses_OnePerRevolution_AreLessSureThanThousand()
     {
-        var coarse = await Question.Of(Question.CatchTest).With("/pulsesPerRevolution", """{ "value": 1, "unit": "pulses/rev" }""")
-            .With("/catches", """[{ "net": { "value": 17.08, "unit": "kg" }, "pulses": 47 }]""").AnswerAsync();
-        var fine = await Question.Of(Question.CatchTest).With("/pulsesPerRevolution", """{ "value": 1000, "unit": "pulses/rev" }""")
-            .With("/catches", """[{ "net": { "value": 17.08, "unit": "kg" }, "pulses": 47000 }]""").AnswerAsync();
+        var coarse = await Question
+            .Of(Question.CatchTest)
+            .With("/pulsesPerRevolution", """{ "value": 1, "unit": "pulses/rev" }""")
+            .With("/catches", """[{ "net": { "value": 17.08, "unit": "kg" }, "pulses": 47 }]""")
+            .AnswerAsync();
+        var fine = await Question
+            .Of(Question.CatchTest)
+            .With("/pulsesPerRevolution", """{ "value": 1000, "unit": "pulses/rev" }""")
+            .With("/catches", """[{ "net": { "value": 17.08, "unit": "kg" }, "pulses": 47000 }]""")
+            .AnswerAsync();
 
         Assert.True(Parts(coarse)[0].Relative > 1.05 * Parts(fine)[0].Relative);
     }
@@ -48,7 +59,11 @@ public sealed class CatchTestMappingTests
     [Fact]
     public async Task SharedTare_HasAPartOfItsOwnInTheUncertainty()
     {
-        var shared = Question.Of(Question.CatchTest).Without("/tareReading").Without("/catches/0/tare").Without("/catches/1/tare")
+        var shared = Question
+            .Of(Question.CatchTest)
+            .Without("/tareReading")
+            .Without("/catches/0/tare")
+            .Without("/catches/1/tare")
             .With("/sharedTare", """{ "value": 1.62, "unit": "kg" }""");
 
         var answer = await shared.AnswerAsync();
@@ -68,7 +83,12 @@ public sealed class CatchTestMappingTests
         const string Net = """[{ "net": { "value": 17.08, "unit": "kg" }, "revolutions": { "value": 47, "unit": "rev" } }]""";
         // A coarse display, so that reading it once or twice makes a difference.
         var each = await Question.Of(Question.CatchTest).With("/scale/division/value", "0.5").With("/catches", Net).AnswerAsync();
-        var zeroed = await Question.Of(Question.CatchTest).With("/scale/division/value", "0.5").With("/catches", Net).With("/tareReading", "\"zeroed\"").AnswerAsync();
+        var zeroed = await Question
+            .Of(Question.CatchTest)
+            .With("/scale/division/value", "0.5")
+            .With("/catches", Net)
+            .With("/tareReading", "\"zeroed\"")
+            .AnswerAsync();
 
         Assert.True(Parts(zeroed)[0].Relative < Parts(each)[0].Relative);
     }
@@ -76,8 +96,10 @@ public sealed class CatchTestMappingTests
     [Fact]
     public async Task KnownScaleError_IsCorrectedAndShown()
     {
-        var answer = await Question.Of(Question.CatchTest)
-            .With("/scale/knownError", """{ "error": { "value": 2, "unit": "%" }, "standardUncertainty": { "value": 0.1, "unit": "%" } }""").AnswerAsync();
+        var answer = await Question
+            .Of(Question.CatchTest)
+            .With("/scale/knownError", """{ "error": { "value": 2, "unit": "%" }, "standardUncertainty": { "value": 0.1, "unit": "%" } }""")
+            .AnswerAsync();
 
         Assert.Equal(17.08, answer.Number("/catches/0/net/value"), 1e-12);
         Assert.Equal(17.08 / 1.02, answer.Number("/catches/0/metered/value"), 1e-9);
@@ -108,10 +130,12 @@ public sealed class CatchTestMappingTests
     [InlineData("mass-per-time", "lb/min", 0, 48, 48 * 0.45359237 / 60)]
     public async Task ControllerEntry_AnyForm_IsTheNumberToTypeIn(string form, string unit, int decimals, double typed, double resulting)
     {
-        var answer = await Question.Of(Question.CatchTest)
+        var answer = await Question
+            .Of(Question.CatchTest)
             .With("/controllerEntry", $$"""{ "form": "{{form}}", "unit": "{{unit}}", "decimals": {{decimals}} }""")
             .With("/pulsesPerRevolution", """{ "value": 360, "unit": "pulses/rev" }""")
-            .With("/meterSpeed", """{ "value": 60, "unit": "rpm" }""").AnswerAsync();
+            .With("/meterSpeed", """{ "value": 60, "unit": "rpm" }""")
+            .AnswerAsync();
 
         Assert.Equal((typed, unit), answer.Quantity("/enter"));
         Assert.Equal(form, answer.Word("/enter/form"));
@@ -126,10 +150,16 @@ public sealed class CatchTestMappingTests
     [InlineData("ton-us", 0.42 / 0.90718474)]
     public async Task Price_PerAnyMass_CostsThatMuch(string per, double pricePerKilogram)
     {
-        var answer = await Question.Of(Question.CatchTest)
-            .With("/product/price", $$"""{ "value": 420, "currency": "CAD", "per": "{{per}}" }""").AnswerAsync();
+        var answer = await Question
+            .Of(Question.CatchTest)
+            .With("/product/price", $$"""{ "value": 420, "currency": "CAD", "per": "{{per}}" }""")
+            .AnswerAsync();
 
-        Assert.Equal(answer.Number("/effectIfValueInForceStays/massOverArea/value") * pricePerKilogram, answer.Number("/effectIfValueInForceStays/cost/value"), 1e-6);
+        Assert.Equal(
+            answer.Number("/effectIfValueInForceStays/massOverArea/value") * pricePerKilogram,
+            answer.Number("/effectIfValueInForceStays/cost/value"),
+            1e-6
+        );
         Assert.Equal("CAD", answer.Word("/effectIfValueInForceStays/cost/currency"));
     }
 
@@ -143,5 +173,9 @@ public sealed class CatchTestMappingTests
     }
 
     private static (string Source, double Relative)[] Parts(Answer answer) =>
-        [.. answer.List("/uncertaintyParts").Select(part => (part!["source"]!.GetValue<string>(), part["relative"]!["value"]!.GetValue<double>()))];
+        [
+            .. answer
+                .List("/uncertaintyParts")
+                .Select(part => (part!["source"]!.GetValue<string>(), part["relative"]!["value"]!.GetValue<double>())),
+        ];
 }

@@ -10,7 +10,11 @@ public sealed class CatchTestRequestValidatorTests
     [InlineData("/catches/0/net", """{ "value": 0, "unit": "kg" }""", "#/catches/0/net", ErrorCode.NetNegative)]
     [InlineData("/catches/0/net", """{ "value": 1e-300, "unit": "kg" }""", "#/catches/0/net", ErrorCode.NetNegative)]
     public async Task Net_NotAboveZero_IsNegative(string pointer, string json, string at, string code) =>
-        await RefusesAsync(Question.Of(Question.CatchTest).Without("/catches/0/gross").Without("/catches/0/tare").With(pointer, json), at, code);
+        await RefusesAsync(
+            Question.Of(Question.CatchTest).Without("/catches/0/gross").Without("/catches/0/tare").With(pointer, json),
+            at,
+            code
+        );
 
     [Theory]
     [InlineData("/catches/0/tare/value", "18.7", "#/catches/0/tare")]
@@ -24,8 +28,11 @@ public sealed class CatchTestRequestValidatorTests
     [Fact]
     public async Task SharedTare_AboveOneGross_NamesThatCatch()
     {
-        var question = Question.Of(Question.CatchTest).Without("/tareReading")
-            .Without("/catches/0/tare").Without("/catches/1/tare")
+        var question = Question
+            .Of(Question.CatchTest)
+            .Without("/tareReading")
+            .Without("/catches/0/tare")
+            .Without("/catches/1/tare")
             .With("/sharedTare", """{ "value": 18.6, "unit": "kg" }""");
 
         await RefusesAsync(question, "#/catches/1/tare", ErrorCode.TareAboveGross);
@@ -37,7 +44,11 @@ public sealed class CatchTestRequestValidatorTests
     [InlineData("-47")]
     [InlineData("1e-300")]
     public async Task Revolutions_NotAboveZero_AreNotPositive(string value) =>
-        await RefusesAsync(Question.Of(Question.CatchTest).With("/catches/0/revolutions/value", value), "#/catches/0/revolutions", ErrorCode.RevolutionsNotPositive);
+        await RefusesAsync(
+            Question.Of(Question.CatchTest).With("/catches/0/revolutions/value", value),
+            "#/catches/0/revolutions",
+            ErrorCode.RevolutionsNotPositive
+        );
 
     [Theory]
     [InlineData("0")]
@@ -45,7 +56,9 @@ public sealed class CatchTestRequestValidatorTests
     [InlineData("1e-300")]
     public async Task Pulses_NotAboveZero_AreNotPositive(string value)
     {
-        var question = Question.Of(Question.CatchTest).Without("/catches/0/revolutions")
+        var question = Question
+            .Of(Question.CatchTest)
+            .Without("/catches/0/revolutions")
             .With("/catches/0/pulses", value)
             .With("/pulsesPerRevolution", """{ "value": 360, "unit": "pulses/rev" }""");
 
@@ -57,7 +70,9 @@ public sealed class CatchTestRequestValidatorTests
     [InlineData("-3")]
     public async Task Turns_NotAboveZero_AreNotPositive(string value)
     {
-        var question = Question.Of(Question.CatchTest).Without("/catches/0/revolutions")
+        var question = Question
+            .Of(Question.CatchTest)
+            .Without("/catches/0/revolutions")
             .With("/catches/0/turns", $$"""{ "value": {{value}}, "unit": "rev" }""")
             .With("/meterRevolutionsPerTurn", """{ "value": 2, "unit": "1" }""");
 
@@ -91,7 +106,8 @@ public sealed class CatchTestRequestValidatorTests
     [Fact]
     public async Task Catches_AllExcluded_LeaveNothing()
     {
-        var question = Question.Of(Question.CatchTest)
+        var question = Question
+            .Of(Question.CatchTest)
             .With("/catches/0/excluded", """{ "reason": "spilled" }""")
             .With("/catches/1/excluded", """{ "reason": "spilled" }""");
 
@@ -128,7 +144,11 @@ public sealed class CatchTestRequestValidatorTests
 
     [Fact]
     public async Task Number_OfFourHundredDigits_IsOutOfRange() =>
-        await RefusesAsync(Question.Of(Question.CatchTest).With("/targetRate/value", new string('9', 400)), "#/targetRate", ErrorCode.NumberOutOfRange);
+        await RefusesAsync(
+            Question.Of(Question.CatchTest).With("/targetRate/value", new string('9', 400)),
+            "#/targetRate",
+            ErrorCode.NumberOutOfRange
+        );
 
     [Fact]
     public async Task Number_WithFourHundredDecimals_IsTaken()
@@ -208,14 +228,22 @@ public sealed class CatchTestRequestValidatorTests
     [InlineData("")]
     [InlineData("EUR\\n")]
     public async Task Currency_NotThreeCapitals_IsRefused(string currency) =>
-        await RefusesAsync(Question.Of(Question.CatchTest).With("/product/price/currency", $"\"{currency}\""), "#/product/price/currency", ErrorCode.TextWrong);
+        await RefusesAsync(
+            Question.Of(Question.CatchTest).With("/product/price/currency", $"\"{currency}\""),
+            "#/product/price/currency",
+            ErrorCode.TextWrong
+        );
 
     [Theory]
     [InlineData("/meter")]
     [InlineData("/product/name")]
     public async Task Name_LongOrBlank_IsRefused(string pointer)
     {
-        await RefusesAsync(Question.Of(Question.CatchTest).With(pointer, $"\"{new string('x', 101)}\""), "#" + pointer, ErrorCode.TextTooLong);
+        await RefusesAsync(
+            Question.Of(Question.CatchTest).With(pointer, $"\"{new string('x', 101)}\""),
+            "#" + pointer,
+            ErrorCode.TextTooLong
+        );
         await RefusesAsync(Question.Of(Question.CatchTest).With(pointer, "\" \\t\""), "#" + pointer, ErrorCode.TextWrong);
         await RefusesAsync(Question.Of(Question.CatchTest).With(pointer, "\"\""), "#" + pointer, ErrorCode.TextWrong);
     }
@@ -223,7 +251,9 @@ public sealed class CatchTestRequestValidatorTests
     [Fact]
     public async Task Density_MissingForAVolumePerRevolution_IsAskedFor()
     {
-        var question = Question.Of(Question.CatchTest).Without("/product/bulkDensity")
+        var question = Question
+            .Of(Question.CatchTest)
+            .Without("/product/bulkDensity")
             .With("/controllerEntry", """{ "form": "volume-per-revolution", "unit": "L", "decimals": 3 }""");
 
         await RefusesAsync(question, "#/product/bulkDensity", ErrorCode.DensityMissing);
@@ -233,19 +263,30 @@ public sealed class CatchTestRequestValidatorTests
     [InlineData("mass-per-pulse", "g", "#/pulsesPerRevolution")]
     [InlineData("mass-per-time", "kg/min", "#/meterSpeed")]
     public async Task ControllerEntry_FormThatNeedsMore_SaysWhat(string form, string unit, string at) =>
-        await RefusesAsync(Question.Of(Question.CatchTest).With("/controllerEntry", $$"""{ "form": "{{form}}", "unit": "{{unit}}", "decimals": 3 }"""), at, ErrorCode.MemberMissing);
+        await RefusesAsync(
+            Question.Of(Question.CatchTest).With("/controllerEntry", $$"""{ "form": "{{form}}", "unit": "{{unit}}", "decimals": 3 }"""),
+            at,
+            ErrorCode.MemberMissing
+        );
 
     [Theory]
     [InlineData("/catches/0/pulses", "1000", "#/pulsesPerRevolution")]
     [InlineData("/catches/0/turns", """{ "value": 20, "unit": "rev" }""", "#/meterRevolutionsPerTurn")]
     [InlineData("/catches/0/runTime", """{ "value": 60, "unit": "s" }""", "#/meterSpeed")]
     public async Task Count_ThatNeedsMore_SaysWhat(string pointer, string json, string at) =>
-        await RefusesAsync(Question.Of(Question.CatchTest).Without("/catches/0/revolutions").With(pointer, json), at, ErrorCode.MemberMissing);
+        await RefusesAsync(
+            Question.Of(Question.CatchTest).Without("/catches/0/revolutions").With(pointer, json),
+            at,
+            ErrorCode.MemberMissing
+        );
 
     [Fact]
     public async Task IndicatedMass_WithoutTheValueTypedIn_AsksForIt()
     {
-        var question = Question.Of(Question.CatchTest).Without("/valueInForce").Without("/catches/0/revolutions")
+        var question = Question
+            .Of(Question.CatchTest)
+            .Without("/valueInForce")
+            .Without("/catches/0/revolutions")
             .With("/catches/0/indicatedMass", """{ "value": 16, "unit": "kg" }""");
 
         await RefusesAsync(question, "#/valueTypedIn", ErrorCode.MemberMissing);
@@ -269,7 +310,8 @@ public sealed class CatchTestRequestValidatorTests
     public async Task Settings_PrecisionThatTheToleranceDoesNotAllow_AreRefusedByTheEngine()
     {
         // A test that is only wanted to 20 % can never show that a value is within 0.1 %.
-        var question = Question.Of(Question.CatchTest)
+        var question = Question
+            .Of(Question.CatchTest)
             .With("/tolerance", """{ "value": 0.1, "unit": "%" }""")
             .With("/wantedPrecision", """{ "value": 20, "unit": "%" }""");
 
@@ -282,7 +324,8 @@ public sealed class CatchTestRequestValidatorTests
     [Fact]
     public async Task Question_WithManyFaults_IsToldAllOfThem()
     {
-        var question = Question.Of(Question.CatchTest)
+        var question = Question
+            .Of(Question.CatchTest)
             .With("/meter", "\"\"")
             .With("/product/material", "\"wet\"")
             .With("/product/bulkDensity/unit", "\"lb/bu\"")
@@ -321,7 +364,8 @@ public sealed class CatchTestRequestValidatorTests
                 "#/targetRate unit-missing",
                 "#/valueInForce unit-wrong-dimension",
             ],
-            problem.Faults.Select(fault => $"{fault.Pointer} {fault.Code}").Order(StringComparer.Ordinal));
+            problem.Faults.Select(fault => $"{fault.Pointer} {fault.Code}").Order(StringComparer.Ordinal)
+        );
         Assert.Contains("16 things", problem.Detail, StringComparison.Ordinal);
     }
 

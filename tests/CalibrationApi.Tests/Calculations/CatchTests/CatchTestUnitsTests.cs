@@ -28,13 +28,41 @@ public sealed class CatchTestUnitsTests
         var metric = await Question.Of(Question.CatchTest).AnswerAsync();
         var pounds = await InPounds().AnswerAsync();
 
-        foreach (var same in (string[])["/massPerRevolution/coverageFactor", "/massPerRevolution/degreesOfFreedom", "/change/value", "/change/expandedUncertainty", "/probabilityWithinTolerance",
-            "/agreement/q", "/agreement/qProbability", "/agreement/spread/value", "/uncertaintyParts/0/relative/value", "/uncertaintyParts/1/relative/value", "/effectIfValueInForceStays/cost/value"])
+        foreach (
+            var same in (string[])
+                [
+                    "/massPerRevolution/coverageFactor",
+                    "/massPerRevolution/degreesOfFreedom",
+                    "/change/value",
+                    "/change/expandedUncertainty",
+                    "/probabilityWithinTolerance",
+                    "/agreement/q",
+                    "/agreement/qProbability",
+                    "/agreement/spread/value",
+                    "/uncertaintyParts/0/relative/value",
+                    "/uncertaintyParts/1/relative/value",
+                    "/effectIfValueInForceStays/cost/value",
+                ]
+        )
             Near(metric.Number(same), pounds.Number(same), same);
-        foreach (var mass in (string[])["/massPerRevolution/value", "/massPerRevolution/expandedUncertainty", "/totalMassOverTotalRevolutions/value", "/meanOfRatios/value",
-            "/catches/0/net/value", "/catches/1/massPerRevolution/value", "/effectIfValueInForceStays/massOverArea/value"])
+        foreach (
+            var mass in (string[])
+                [
+                    "/massPerRevolution/value",
+                    "/massPerRevolution/expandedUncertainty",
+                    "/totalMassOverTotalRevolutions/value",
+                    "/meanOfRatios/value",
+                    "/catches/0/net/value",
+                    "/catches/1/massPerRevolution/value",
+                    "/effectIfValueInForceStays/massOverArea/value",
+                ]
+        )
             Near(metric.Number(mass), pounds.Number(mass) * Pound, mass);
-        Near(metric.Number("/effectIfValueInForceStays/appliedRate/value"), pounds.Number("/effectIfValueInForceStays/appliedRate/value") * PoundPerAcre, "applied rate");
+        Near(
+            metric.Number("/effectIfValueInForceStays/appliedRate/value"),
+            pounds.Number("/effectIfValueInForceStays/appliedRate/value") * PoundPerAcre,
+            "applied rate"
+        );
         Assert.Equal(metric.Word("/verdict"), pounds.Word("/verdict"));
         Assert.Equal(metric.Codes("/findings"), pounds.Codes("/findings"));
     }
@@ -44,7 +72,14 @@ public sealed class CatchTestUnitsTests
     [InlineData("?units=metric", "kg/rev", "kg", "kg/ha", 1.0, 1.0)]
     [InlineData("?units=as-asked", "kg/rev", "kg", "kg/ha", 1.0, 1.0)]
     [InlineData("", "kg/rev", "kg", "kg/ha", 1.0, 1.0)]
-    public async Task Query_Units_ChoosesThoseOfTheAnswer(string query, string perRevolution, string mass, string rate, double kilograms, double rateFactor)
+    public async Task Query_Units_ChoosesThoseOfTheAnswer(
+        string query,
+        string perRevolution,
+        string mass,
+        string rate,
+        double kilograms,
+        double rateFactor
+    )
     {
         var asked = await Question.Of(Question.CatchTest).AnswerAsync();
 
@@ -54,7 +89,11 @@ public sealed class CatchTestUnitsTests
         Assert.Equal(mass, answer.Word("/catches/0/net/unit"));
         Assert.Equal(rate, answer.Word("/effectIfValueInForceStays/appliedRate/unit"));
         Near(asked.Number("/massPerRevolution/value"), answer.Number("/massPerRevolution/value") * kilograms, "mass per revolution");
-        Near(asked.Number("/effectIfValueInForceStays/appliedRate/value"), answer.Number("/effectIfValueInForceStays/appliedRate/value") * rateFactor, "applied rate");
+        Near(
+            asked.Number("/effectIfValueInForceStays/appliedRate/value"),
+            answer.Number("/effectIfValueInForceStays/appliedRate/value") * rateFactor,
+            "applied rate"
+        );
         // What is typed in stays in the unit of the controller, whatever the reader likes.
         Assert.Equal((0.363, "kg/rev"), answer.Quantity("/enter"));
     }
@@ -71,8 +110,11 @@ public sealed class CatchTestUnitsTests
     [Fact]
     public async Task Masses_OfTwoUnits_FollowTheFirstCatch()
     {
-        var answer = await Question.Of(Question.CatchTest)
-            .With("/catches/0/gross", """{ "value": 41.23, "unit": "lb" }""").With("/catches/0/tare", """{ "value": 3.57, "unit": "lb" }""").AnswerAsync();
+        var answer = await Question
+            .Of(Question.CatchTest)
+            .With("/catches/0/gross", """{ "value": 41.23, "unit": "lb" }""")
+            .With("/catches/0/tare", """{ "value": 3.57, "unit": "lb" }""")
+            .AnswerAsync();
 
         Assert.Equal((37.66, "lb"), answer.Quantity("/catches/0/net"));
         Assert.Equal("lb", answer.Word("/catches/1/net/unit"));
@@ -85,7 +127,10 @@ public sealed class CatchTestUnitsTests
     [InlineData("12.06", "oz/rev")]
     public async Task ValueInForce_KeepsItsOwnUnit(string value, string unit)
     {
-        var answer = await Question.Of(Question.CatchTest).With("/valueInForce", $$"""{ "value": {{value}}, "unit": "{{unit}}" }""").AnswerAsync();
+        var answer = await Question
+            .Of(Question.CatchTest)
+            .With("/valueInForce", $$"""{ "value": {{value}}, "unit": "{{unit}}" }""")
+            .AnswerAsync();
 
         Assert.Equal(unit, answer.Word("/massPerRevolution/unit"));
         Assert.Equal("kg", answer.Word("/catches/0/net/unit"));
@@ -109,11 +154,26 @@ public sealed class CatchTestUnitsTests
     [InlineData("ton-uk", "lb/rev")]
     public async Task NothingInForce_TheValueFollowsTheMasses(string mass, string perRevolution)
     {
-        var kilograms = mass switch { "t" => 1000, "g" => 0.001, "lb" => Pound, "oz" => Pound / 16, "ton-us" => 2000 * Pound, _ => 2240 * Pound };
+        var kilograms = mass switch
+        {
+            "t" => 1000,
+            "g" => 0.001,
+            "lb" => Pound,
+            "oz" => Pound / 16,
+            "ton-us" => 2000 * Pound,
+            _ => 2240 * Pound,
+        };
         var value = (17.08 / kilograms).ToString("R", CultureInfo.InvariantCulture);
 
-        var answer = await Question.Of(Question.CatchTest).Without("/valueInForce").Without("/controllerEntry")
-            .With("/catches", $$"""[{ "net": { "value": {{value}}, "unit": "{{mass}}" }, "revolutions": { "value": 47, "unit": "rev" } }]""").AnswerAsync();
+        var answer = await Question
+            .Of(Question.CatchTest)
+            .Without("/valueInForce")
+            .Without("/controllerEntry")
+            .With(
+                "/catches",
+                $$"""[{ "net": { "value": {{value}}, "unit": "{{mass}}" }, "revolutions": { "value": 47, "unit": "rev" } }]"""
+            )
+            .AnswerAsync();
 
         Assert.Equal(perRevolution, answer.Word("/massPerRevolution/unit"));
         Assert.Equal(mass, answer.Word("/catches/0/net/unit"));
@@ -124,7 +184,8 @@ public sealed class CatchTestUnitsTests
         var question = Question.Of(Question.CatchTest);
         foreach (var mass in (string[])["/catches/0/gross", "/catches/0/tare", "/catches/1/gross", "/catches/1/tare", "/scale/division"])
             question.Convert(mass, "lb", Pound);
-        return question.Convert("/valueInForce", "lb/rev", Pound)
+        return question
+            .Convert("/valueInForce", "lb/rev", Pound)
             .Convert("/targetRate", "lb/ac", PoundPerAcre)
             .Convert("/area", "ac", Acre)
             .With("/controllerEntry/unit", "\"lb/rev\"");

@@ -62,7 +62,12 @@ public sealed class LikelyMistakeAnswerTests(RecordService service) : IClassFixt
     [Fact]
     public async Task Answer_TareOfZeroWithTheContainerOnRecord_IsNotAdopted()
     {
-        Question Zero() => Question.Of(Question.CatchTest).With("/catches/0/tare/value", "0").With("/catches/1/tare/value", "0").With("/valueInForce/value", "0.363");
+        Question Zero() =>
+            Question
+                .Of(Question.CatchTest)
+                .With("/catches/0/tare/value", "0")
+                .With("/catches/1/tare/value", "0")
+                .With("/valueInForce/value", "0.363");
 
         var known = await Zero().With("/container", """{ "tare": { "value": 1.62, "unit": "kg" } }""").AnswerAsync();
 
@@ -77,12 +82,18 @@ public sealed class LikelyMistakeAnswerTests(RecordService service) : IClassFixt
         var farm = await Farm.CreateAsync(service);
         var basis = (await farm.TestAsync(test => test.With("/occurredAt", "2026-03-01T08:00:00+01:00"))).Id;
         await farm.AdoptAsync(adoption => adoption.With("/typedIn", Draft.Quantity(0.363, "kg/rev")).With("/test", basis));
-        await farm.CheckScaleAsync(check => check.With("/occurredAt", "2026-04-01T08:00:00+02:00").With("/readings/0", Farm.Reading(20, 21)));
+        await farm.CheckScaleAsync(check =>
+            check.With("/occurredAt", "2026-04-01T08:00:00+02:00").With("/readings/0", Farm.Reading(20, 21))
+        );
 
         var test = (await farm.TestAsync()).Body;
 
         Assert.Equal(5, test.Number("/resolved/valueInForce/scaleErrorFoundLater/error/value"), 1e-9);
-        Assert.StartsWith("The scale behind the value in force showed 5.0 % too much, as was found later. That alone makes 4.8 % less per revolution;", test.Word("/evaluation/headline"), StringComparison.Ordinal);
+        Assert.StartsWith(
+            "The scale behind the value in force showed 5.0 % too much, as was found later. That alone makes 4.8 % less per revolution;",
+            test.Word("/evaluation/headline"),
+            StringComparison.Ordinal
+        );
         Assert.Equal("old-scale-explains-change", test.Word("/evaluation/reasons/0/code"));
     }
 
@@ -91,8 +102,11 @@ public sealed class LikelyMistakeAnswerTests(RecordService service) : IClassFixt
     [InlineData("otherProducts", "another-product")]
     public async Task Others_ThatDeliverWhatWasFound_AreNamed(string member, string code)
     {
-        var answer = await Question.Of(Question.CatchTest).With("/valueInForce/value", "0.24")
-            .With("/" + member, """[ { "name": "the grey one", "massPerRevolution": { "value": 363, "unit": "g/rev" } } ]""").AnswerAsync();
+        var answer = await Question
+            .Of(Question.CatchTest)
+            .With("/valueInForce/value", "0.24")
+            .With("/" + member, """[ { "name": "the grey one", "massPerRevolution": { "value": 363, "unit": "g/rev" } } ]""")
+            .AnswerAsync();
 
         Assert.Equal(code, answer.Word("/likelyMistakes/0/code"));
         Assert.Contains("the grey one", answer.Word("/likelyMistakes/0/detail"), StringComparison.Ordinal);
@@ -103,7 +117,12 @@ public sealed class LikelyMistakeAnswerTests(RecordService service) : IClassFixt
     [InlineData("/container", """{ "tare": { "value": -1, "unit": "kg" } }""", "#/container/tare", ErrorCode.NumberOutOfRange)]
     [InlineData("/otherContainers", """[ { "name": "tub" } ]""", "#/otherContainers/0/tare", ErrorCode.MemberMissing)]
     [InlineData("/otherElements", """[ { "name": "fine" } ]""", "#/otherElements/0/massPerRevolution", ErrorCode.MemberMissing)]
-    [InlineData("/otherProducts", """[ { "massPerRevolution": { "value": 1, "unit": "kg" } } ]""", "#/otherProducts/0/massPerRevolution", ErrorCode.UnitWrongDimension)]
+    [InlineData(
+        "/otherProducts",
+        """[ { "massPerRevolution": { "value": 1, "unit": "kg" } } ]""",
+        "#/otherProducts/0/massPerRevolution",
+        ErrorCode.UnitWrongDimension
+    )]
     [InlineData("/catchPoints", "0", "#/catchPoints", ErrorCode.NumberOutOfRange)]
     [InlineData("/ruledOutMistakes", """["spilt-coffee"]""", "#/ruledOutMistakes/0", ErrorCode.WordUnknown)]
     public async Task Context_OutOfRange_IsRefusedAtItsPlace(string pointer, string json, string at, string code)

@@ -12,7 +12,11 @@ public sealed class DistanceSensorCalculationTests
         Assert.Equal(["distance-changed"], answer.Codes("/reasons"));
         Assert.Equal(1276, answer.Number("/enter/value"));
         Assert.Equal((100, "m"), answer.Quantity("/enter/distance"));
-        Assert.EndsWith("counts too little distance and applies too little. Type in 1276 pulses per 100 m.", answer.Word("/headline"), StringComparison.Ordinal);
+        Assert.EndsWith(
+            "counts too little distance and applies too little. Type in 1276 pulses per 100 m.",
+            answer.Word("/headline"),
+            StringComparison.Ordinal
+        );
         Assert.Equal(["manual-first", "moving-machine"], answer.Codes("/cautions"));
     }
 
@@ -70,7 +74,11 @@ public sealed class DistanceSensorCalculationTests
         var ground = await Question.Of(Question.DistanceSensor).With("/meterDrive", "\"ground-driven\"").AnswerAsync();
 
         Assert.Equal((9 / 8.97 - 1) * 100, ground.Number("/effectIfNumbersStay/rateChange/value"), 1e-9);
-        Assert.Equal(controlled.Number("/effectIfNumbersStay/areaCounted/value"), ground.Number("/effectIfNumbersStay/areaCounted/value"), 1e-9);
+        Assert.Equal(
+            controlled.Number("/effectIfNumbersStay/areaCounted/value"),
+            ground.Number("/effectIfNumbersStay/areaCounted/value"),
+            1e-9
+        );
         Assert.Equal(controlled.Number("/enter/value"), ground.Number("/enter/value"));
         Assert.Contains("meterDrive", controlled.List("/assumptions").Select(one => one!["name"]!.GetValue<string>()));
         Assert.DoesNotContain("meterDrive", ground.List("/assumptions").Select(one => one!["name"]!.GetValue<string>()));
@@ -111,7 +119,10 @@ public sealed class DistanceSensorCalculationTests
     [Fact]
     public async Task Turns_WithoutPulsesPerTurn_TellTheCircumference()
     {
-        var question = Question.Of(Question.DistanceSensor).Without("/pulsesPerTurn").Without("/referenceRuns")
+        var question = Question
+            .Of(Question.DistanceSensor)
+            .Without("/pulsesPerTurn")
+            .Without("/referenceRuns")
             .With("/valueInForce", """{ "wheelCircumference": { "value": 3.05, "unit": "m" } }""")
             .With("/controllerEntry", """{ "form": "wheel-circumference", "unit": "cm", "decimals": 1 }""");
         for (var i = 0; i < 3; i++)
@@ -129,7 +140,12 @@ public sealed class DistanceSensorCalculationTests
     [Fact]
     public async Task BareRuns_AreAnsweredWithoutComparison()
     {
-        var answer = await Question.Of(Question.DistanceSensor).Without("/valueInForce").Without("/controllerEntry").Without("/width").AnswerAsync();
+        var answer = await Question
+            .Of(Question.DistanceSensor)
+            .Without("/valueInForce")
+            .Without("/controllerEntry")
+            .Without("/width")
+            .AnswerAsync();
 
         Assert.Equal(["no-value-in-force"], answer.Codes("/reasons"));
         Assert.False(answer.Has("/change"));
@@ -160,20 +176,34 @@ public sealed class DistanceSensorCalculationTests
     [Fact]
     public async Task Question_InFeetAndPounds_HasTheSameAnswer()
     {
-        const double Pound = 0.45359237, Acre = 0.40468564224, Foot = 0.3048;
-        var feet = Question.Of(Question.DistanceSensor)
-            .Convert("/runs/0/distance", "ft", Foot).Convert("/runs/1/distance", "ft", Foot).Convert("/runs/2/distance", "ft", Foot)
-            .Convert("/referenceRuns/0/distance", "ft", Foot).Convert("/targetRate", "lb/ac", Pound / Acre).Convert("/area", "ac", Acre);
+        const double Pound = 0.45359237,
+            Acre = 0.40468564224,
+            Foot = 0.3048;
+        var feet = Question
+            .Of(Question.DistanceSensor)
+            .Convert("/runs/0/distance", "ft", Foot)
+            .Convert("/runs/1/distance", "ft", Foot)
+            .Convert("/runs/2/distance", "ft", Foot)
+            .Convert("/referenceRuns/0/distance", "ft", Foot)
+            .Convert("/targetRate", "lb/ac", Pound / Acre)
+            .Convert("/area", "ac", Acre);
 
         var pounds = await feet.AnswerAsync();
         var metric = await Question.Of(Question.DistanceSensor).AnswerAsync();
 
-        foreach (var (pointer, unit, factor) in (ReadOnlySpan<(string, string, double)>)
-        [
-            ("/pulsesPerDistance", "pulses/100m", 1), ("/pulsesPerLength", "/ft", 1 / Foot), ("/rollingCircumference", "ft", Foot),
-            ("/runs/0/groundSpeed", "mi/h", 1.609344), ("/effectIfNumbersStay/appliedRate", "lb/ac", Pound / Acre),
-            ("/effectIfNumbersStay/massOverArea", "lb", Pound), ("/slip", "%", 1), ("/width/overlap", "ft", Foot),
-        ])
+        foreach (
+            var (pointer, unit, factor) in (ReadOnlySpan<(string, string, double)>)
+                [
+                    ("/pulsesPerDistance", "pulses/100m", 1),
+                    ("/pulsesPerLength", "/ft", 1 / Foot),
+                    ("/rollingCircumference", "ft", Foot),
+                    ("/runs/0/groundSpeed", "mi/h", 1.609344),
+                    ("/effectIfNumbersStay/appliedRate", "lb/ac", Pound / Acre),
+                    ("/effectIfNumbersStay/massOverArea", "lb", Pound),
+                    ("/slip", "%", 1),
+                    ("/width/overlap", "ft", Foot),
+                ]
+        )
         {
             var (value, symbol) = pounds.Quantity(pointer);
             Assert.Equal(unit, symbol);

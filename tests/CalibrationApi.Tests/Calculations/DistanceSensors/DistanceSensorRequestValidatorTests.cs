@@ -11,8 +11,18 @@ public sealed class DistanceSensorRequestValidatorTests
     [InlineData("/runs/0", """{ "pulses": 1274 }""", "#/runs/0/distance", ErrorCode.MemberMissing)]
     [InlineData("/runs/0", """{ "distance": { "value": 100, "unit": "m" } }""", "#/runs/0/pulses", ErrorCode.MemberMissing)]
     [InlineData("/runs/0/turns", """{ "value": 32, "unit": "rev" }""", "#/runs/0/turns", ErrorCode.SettingsAtOdds)]
-    [InlineData("/runs/1", """{ "distance": { "value": 100, "unit": "m" }, "turns": { "value": 32, "unit": "rev" } }""", "#/runs/1", ErrorCode.SettingsAtOdds)]
-    [InlineData("/referenceRuns/0", """{ "distance": { "value": 100, "unit": "m" }, "turns": { "value": 32, "unit": "rev" } }""", "#/referenceRuns/0", ErrorCode.SettingsAtOdds)]
+    [InlineData(
+        "/runs/1",
+        """{ "distance": { "value": 100, "unit": "m" }, "turns": { "value": 32, "unit": "rev" } }""",
+        "#/runs/1",
+        ErrorCode.SettingsAtOdds
+    )]
+    [InlineData(
+        "/referenceRuns/0",
+        """{ "distance": { "value": 100, "unit": "m" }, "turns": { "value": 32, "unit": "rev" } }""",
+        "#/referenceRuns/0",
+        ErrorCode.SettingsAtOdds
+    )]
     [InlineData("/runs/0/pulses", "0", "#/runs/0/pulses", ErrorCode.NumberOutOfRange)]
     [InlineData("/runs/0/pulses", "-1274", "#/runs/0/pulses", ErrorCode.NumberOutOfRange)]
     [InlineData("/runs/0/pulses", "1e309", "#/runs/0/pulses", ErrorCode.NumberOutOfRange)]
@@ -48,8 +58,11 @@ public sealed class DistanceSensorRequestValidatorTests
     [Fact]
     public async Task Circumference_OfRunsInPulses_AsksForThePulsesOfATurn()
     {
-        using var response = await Question.Of(Question.DistanceSensor).Without("/pulsesPerTurn")
-            .With("/valueInForce", """{ "wheelCircumference": { "value": 3, "unit": "m" } }""").AskAsync();
+        using var response = await Question
+            .Of(Question.DistanceSensor)
+            .Without("/pulsesPerTurn")
+            .With("/valueInForce", """{ "wheelCircumference": { "value": 3, "unit": "m" } }""")
+            .AskAsync();
 
         var problem = await ProblemBody.ReadAsync(response, 422);
         Assert.Contains(problem.Faults, fault => fault.Pointer == "#/pulsesPerTurn" && fault.Code == ErrorCode.MemberMissing);
@@ -58,9 +71,16 @@ public sealed class DistanceSensorRequestValidatorTests
     [Fact]
     public async Task Question_WithManyFaults_IsToldAllOfThem()
     {
-        using var response = await Question.Of(Question.DistanceSensor)
-            .Without("/runs/0/pulses").With("/runs/1/distance/unit", "\"kg\"").With("/runs/2/pulses", "0").Without("/width/openers")
-            .With("/price/currency", "\"euro\"").With("/targetRate/value", "-1").With("/area/unit", "\"\"").AskAsync();
+        using var response = await Question
+            .Of(Question.DistanceSensor)
+            .Without("/runs/0/pulses")
+            .With("/runs/1/distance/unit", "\"kg\"")
+            .With("/runs/2/pulses", "0")
+            .Without("/width/openers")
+            .With("/price/currency", "\"euro\"")
+            .With("/targetRate/value", "-1")
+            .With("/area/unit", "\"\"")
+            .AskAsync();
 
         var problem = await ProblemBody.ReadAsync(response, 422);
         Assert.Equal(7, problem.Faults.Select(fault => fault.Pointer).Distinct().Count());

@@ -12,8 +12,16 @@ public sealed class DriveWheelTurnsCalculationTests
         Assert.Equal(["rate-off-target"], answer.Codes("/reasons"));
         Assert.Equal("measured-run", answer.Word("/circumferenceFrom"));
         Assert.Equal(42 * answer.Number("/correction/factor/value") / 100, answer.Number("/correction/setting"), 1e-9);
-        Assert.Equal(0.5 * answer.Number("/correction/factor/value") / 100, answer.Number("/correction/meterRevolutionsPerTurn/value"), 1e-9);
-        Assert.EndsWith("As a first step, move the setting from 42 to 38.97. Then test again.", answer.Word("/headline"), StringComparison.Ordinal);
+        Assert.Equal(
+            0.5 * answer.Number("/correction/factor/value") / 100,
+            answer.Number("/correction/meterRevolutionsPerTurn/value"),
+            1e-9
+        );
+        Assert.EndsWith(
+            "As a first step, move the setting from 42 to 38.97. Then test again.",
+            answer.Word("/headline"),
+            StringComparison.Ordinal
+        );
         Assert.Equal("jacked-machine", answer.Codes("/cautions")[^1]);
     }
 
@@ -38,7 +46,11 @@ public sealed class DriveWheelTurnsCalculationTests
 
         // 1738 g from 5 of 20 outlets in 58 turns.
         Assert.Equal(1.738 * 4 / (58 * 46.3 / 20 * 3) * 10_000, answer.Number("/turnTests/0/rate/value"), 1e-9);
-        Assert.Equal((answer.Number("/turnTests/0/rate/value") + answer.Number("/turnTests/1/rate/value")) / 2, answer.Number("/rate/value"), 0.001);
+        Assert.Equal(
+            (answer.Number("/turnTests/0/rate/value") + answer.Number("/turnTests/1/rate/value")) / 2,
+            answer.Number("/rate/value"),
+            0.001
+        );
         Assert.True(answer.Number("/rate/expandedUncertainty") > 0);
         Assert.False(answer.Flag("/acceptance/withinTolerance"));
     }
@@ -48,7 +60,10 @@ public sealed class DriveWheelTurnsCalculationTests
     {
         var answer = await Question.Of(Question.DriveWheelTurns).AnswerAsync();
 
-        Assert.Equal([true, true, true, true, false], answer.List("/outlets").Select(outlet => outlet!["withinTolerance"]!.GetValue<bool>()));
+        Assert.Equal(
+            [true, true, true, true, false],
+            answer.List("/outlets").Select(outlet => outlet!["withinTolerance"]!.GetValue<bool>())
+        );
         Assert.Contains("outlet-off-mean", answer.Codes("/findings"));
     }
 
@@ -57,7 +72,11 @@ public sealed class DriveWheelTurnsCalculationTests
     {
         var answer = await Question.Of(Question.DriveWheelTurns).Without("/turnTests").AnswerAsync();
 
-        Assert.StartsWith("Turn the drive wheel 144.0 times for 0.1 ha and expect 16 kg in all, 0.8 kg from each outlet.", answer.Word("/headline"), StringComparison.Ordinal);
+        Assert.StartsWith(
+            "Turn the drive wheel 144.0 times for 0.1 ha and expect 16 kg in all, 0.8 kg from each outlet.",
+            answer.Word("/headline"),
+            StringComparison.Ordinal
+        );
         Assert.False(answer.Has("/verdict"));
         Assert.False(answer.Has("/rate"));
         Assert.Empty(answer.List("/turnTests"));
@@ -66,7 +85,10 @@ public sealed class DriveWheelTurnsCalculationTests
     [Fact]
     public async Task Diameter_InPlaceOfAMeasurement_IsAnAssumption()
     {
-        var answer = await Question.Of(Question.DriveWheelTurns).With("/wheel", """{ "diameter": { "value": 74, "unit": "cm" } }""").AnswerAsync();
+        var answer = await Question
+            .Of(Question.DriveWheelTurns)
+            .With("/wheel", """{ "diameter": { "value": 74, "unit": "cm" } }""")
+            .AnswerAsync();
 
         Assert.Equal(Math.PI * 0.74, answer.Number("/circumference/value"), 1e-9);
         Assert.Contains("circumference-from-diameter", answer.Codes("/findings"));
@@ -96,7 +118,10 @@ public sealed class DriveWheelTurnsCalculationTests
     [Fact]
     public async Task MassPerRevolution_OfTheMeter_GivesTheRateToExpect()
     {
-        var answer = await Question.Of(Question.DriveWheelTurns).With("/massPerRevolution", """{ "value": 222.24, "unit": "g/rev" }""").AnswerAsync();
+        var answer = await Question
+            .Of(Question.DriveWheelTurns)
+            .With("/massPerRevolution", """{ "value": 222.24, "unit": "g/rev" }""")
+            .AnswerAsync();
 
         Assert.Equal(160, answer.Number("/expectedRate/value"), 1e-9);
         Assert.Equal(222.24, answer.Number("/neededPerMeterRevolution/value"), 1e-9);
@@ -106,20 +131,32 @@ public sealed class DriveWheelTurnsCalculationTests
     [Fact]
     public async Task MassPerRevolution_WithoutItsGearing_GivesTheOneThatTheTargetNeeds()
     {
-        var answer = await Question.Of(Question.DriveWheelTurns).Without("/meterRevolutionsPerTurn")
-            .With("/massPerRevolution", """{ "value": 222.24, "unit": "g/rev" }""").AnswerAsync();
+        var answer = await Question
+            .Of(Question.DriveWheelTurns)
+            .Without("/meterRevolutionsPerTurn")
+            .With("/massPerRevolution", """{ "value": 222.24, "unit": "g/rev" }""")
+            .AnswerAsync();
 
-        Assert.Equal(("1", 0.5), (answer.Word("/neededMeterRevolutionsPerTurn/unit"), Math.Round(answer.Number("/neededMeterRevolutionsPerTurn/value"), 9)));
+        Assert.Equal(
+            ("1", 0.5),
+            (answer.Word("/neededMeterRevolutionsPerTurn/unit"), Math.Round(answer.Number("/neededMeterRevolutionsPerTurn/value"), 9))
+        );
         Assert.False(answer.Has("/expectedRate"));
     }
 
     [Fact]
     public async Task Question_InFeetAndPounds_HasTheSameAnswer()
     {
-        const double Pound = 0.45359237, Acre = 0.40468564224, Foot = 0.3048;
-        var question = Question.Of(Question.DriveWheelTurns)
-            .Convert("/wheel/measuredRun/distance", "ft", Foot).Convert("/workingWidth", "ft", Foot)
-            .Convert("/areas/0", "ac", Acre).Convert("/areas/1", "ac", Acre).Convert("/targetRate", "lb/ac", Pound / Acre);
+        const double Pound = 0.45359237,
+            Acre = 0.40468564224,
+            Foot = 0.3048;
+        var question = Question
+            .Of(Question.DriveWheelTurns)
+            .Convert("/wheel/measuredRun/distance", "ft", Foot)
+            .Convert("/workingWidth", "ft", Foot)
+            .Convert("/areas/0", "ac", Acre)
+            .Convert("/areas/1", "ac", Acre)
+            .Convert("/targetRate", "lb/ac", Pound / Acre);
         for (var test = 0; test < 2; test++)
         {
             for (var outlet = 0; outlet < 5; outlet++)
@@ -129,11 +166,18 @@ public sealed class DriveWheelTurnsCalculationTests
         var pounds = await question.AnswerAsync();
         var metric = await Question.Of(Question.DriveWheelTurns).AnswerAsync();
 
-        foreach (var (pointer, unit, factor) in (ReadOnlySpan<(string, string, double)>)
-        [
-            ("/rate", "lb/ac", Pound / Acre), ("/circumference", "ft", Foot), ("/areaPerTurn", "ac", Acre), ("/turns/0/turns", "rev", 1),
-            ("/turns/0/catchInAll", "lb", Pound * 1000), ("/neededPerTurn", "lb/rev", Pound * 1000), ("/acceptance/deviation", "%", 1),
-        ])
+        foreach (
+            var (pointer, unit, factor) in (ReadOnlySpan<(string, string, double)>)
+                [
+                    ("/rate", "lb/ac", Pound / Acre),
+                    ("/circumference", "ft", Foot),
+                    ("/areaPerTurn", "ac", Acre),
+                    ("/turns/0/turns", "rev", 1),
+                    ("/turns/0/catchInAll", "lb", Pound * 1000),
+                    ("/neededPerTurn", "lb/rev", Pound * 1000),
+                    ("/acceptance/deviation", "%", 1),
+                ]
+        )
         {
             var (value, symbol) = pounds.Quantity(pointer);
             Assert.Equal(unit, symbol);

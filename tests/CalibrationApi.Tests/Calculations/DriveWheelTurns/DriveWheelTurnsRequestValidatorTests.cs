@@ -23,8 +23,18 @@ public sealed class DriveWheelTurnsRequestValidatorTests
     [InlineData("/turnTests/0/turns/value", "-58", "#/turnTests/0/turns", ErrorCode.NumberOutOfRange)]
     [InlineData("/turnTests/0/caught", """{ "value": 1738, "unit": "g" }""", "#/turnTests/0/perOutlet", ErrorCode.SettingsAtOdds)]
     [InlineData("/turnTests/0", """{ "turns": { "value": 58, "unit": "rev" } }""", "#/turnTests/0/caught", ErrorCode.MemberMissing)]
-    [InlineData("/turnTests/1", """{ "turns": { "value": 58, "unit": "rev" }, "caught": { "value": 1738, "unit": "g" } }""", "#/turnTests/1", ErrorCode.SettingsAtOdds)]
-    [InlineData("/turnTests/0/perOutlet", """[{ "value": 0, "unit": "g" }, { "value": 0, "unit": "g" }, { "value": 0, "unit": "g" }, { "value": 0, "unit": "g" }, { "value": 0, "unit": "g" }]""", "#/turnTests/0/perOutlet", ErrorCode.NumberOutOfRange)]
+    [InlineData(
+        "/turnTests/1",
+        """{ "turns": { "value": 58, "unit": "rev" }, "caught": { "value": 1738, "unit": "g" } }""",
+        "#/turnTests/1",
+        ErrorCode.SettingsAtOdds
+    )]
+    [InlineData(
+        "/turnTests/0/perOutlet",
+        """[{ "value": 0, "unit": "g" }, { "value": 0, "unit": "g" }, { "value": 0, "unit": "g" }, { "value": 0, "unit": "g" }, { "value": 0, "unit": "g" }]""",
+        "#/turnTests/0/perOutlet",
+        ErrorCode.NumberOutOfRange
+    )]
     [InlineData("/turnTests/0/perOutlet", """[{ "value": 353, "unit": "g" }]""", "#/turnTests/1", ErrorCode.SettingsAtOdds)]
     [InlineData("/setting", "0", "#/setting", ErrorCode.NumberOutOfRange)]
     [InlineData("/scale/division/value", "0", "#/scale/division", ErrorCode.NumberOutOfRange)]
@@ -60,8 +70,12 @@ public sealed class DriveWheelTurnsRequestValidatorTests
     [Fact]
     public async Task MassPerRevolution_WithoutGearingAndTarget_MissesTheGearing()
     {
-        using var response = await Question.Of(Question.DriveWheelTurns).Without("/meterRevolutionsPerTurn").Without("/targetRate")
-            .With("/massPerRevolution", """{ "value": 200, "unit": "g/rev" }""").AskAsync();
+        using var response = await Question
+            .Of(Question.DriveWheelTurns)
+            .Without("/meterRevolutionsPerTurn")
+            .Without("/targetRate")
+            .With("/massPerRevolution", """{ "value": 200, "unit": "g/rev" }""")
+            .AskAsync();
 
         var problem = await ProblemBody.ReadAsync(response, 422);
         Assert.Contains(problem.Faults, fault => fault.Pointer == "#/meterRevolutionsPerTurn" && fault.Code == ErrorCode.MemberMissing);

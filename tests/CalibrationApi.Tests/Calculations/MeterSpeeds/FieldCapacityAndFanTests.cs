@@ -5,14 +5,19 @@ namespace CalibrationApi.Tests.Calculations.MeterSpeeds;
 /// <summary>Field capacity and the fan, as a question about meter speeds is answered.</summary>
 public sealed class FieldCapacityAndFanTests
 {
-    private const string Stops = """{ "turnTime": { "value": 30, "unit": "s" }, "runLength": { "value": 500, "unit": "m" }, "refillTime": { "value": 20, "unit": "min" }, "areaPerFill": { "value": 12, "unit": "ha" } }""";
+    private const string Stops =
+        """{ "turnTime": { "value": 30, "unit": "s" }, "runLength": { "value": 500, "unit": "m" }, "refillTime": { "value": 20, "unit": "min" }, "areaPerFill": { "value": 12, "unit": "ha" } }""";
 
     [Fact]
     public async Task Capacity_AreaAndDay_AreTold()
     {
         var answer = await Question.Of(Question.MeterSpeed).AnswerAsync();
 
-        Assert.Equal((48 / (9 * 7 * 0.7 / 10), "h"), (answer.Number("/capacity/0/timeForArea/value"), answer.Word("/capacity/0/timeForArea/unit")), Nearly);
+        Assert.Equal(
+            (48 / (9 * 7 * 0.7 / 10), "h"),
+            (answer.Number("/capacity/0/timeForArea/value"), answer.Word("/capacity/0/timeForArea/unit")),
+            Nearly
+        );
         Assert.Equal(10 * 9 * 11 * 0.7 / 10, answer.Number("/capacity/1/areaPerDay/value"), 1e-9);
         Assert.Equal((70, "%"), answer.Quantity("/capacity/0/fieldEfficiency"));
     }
@@ -23,7 +28,9 @@ public sealed class FieldCapacityAndFanTests
     {
         var answer = await Question.Of(Question.MeterSpeed).Without("/fieldEfficiency").With("/stops", Stops).AnswerAsync();
 
-        const double Work = 10.0 / (9 * 7), Turns = 10_000.0 / 9 / 500 * 30 / 3600, Refill = 20.0 / 60 / 12;
+        const double Work = 10.0 / (9 * 7),
+            Turns = 10_000.0 / 9 / 500 * 30 / 3600,
+            Refill = 20.0 / 60 / 12;
         Assert.Equal(100 * Work / (Work + Turns + Refill), answer.Number("/capacity/0/fieldEfficiency/value"), 1e-9);
         Assert.Empty(answer.List("/assumptions"));
     }
@@ -57,7 +64,10 @@ public sealed class FieldCapacityAndFanTests
     [Fact]
     public async Task Fan_UnitsUs_AreCubicFeetAndPounds()
     {
-        var answer = await Question.Of(Question.MeterSpeed).With("/fan/products/0/airFlowLimits", """{ "minimum": { "value": 35, "unit": "m3/min" } }""").AnswerAsync("?units=us");
+        var answer = await Question
+            .Of(Question.MeterSpeed)
+            .With("/fan/products/0/airFlowLimits", """{ "minimum": { "value": 35, "unit": "m3/min" } }""")
+            .AnswerAsync("?units=us");
 
         Assert.Equal("ft3/min", answer.Word("/fan/airFlows/minimum/unit"));
         Assert.Equal("lb/ft3", answer.Word("/fan/loads/0/massPerAir/unit"));
@@ -86,14 +96,29 @@ public sealed class FieldCapacityAndFanTests
     [InlineData("/stops", Stops, "#/stops", ErrorCode.SettingsAtOdds)]
     [InlineData("/stops", "{}", "#/stops/turnTime", ErrorCode.MemberMissing)]
     [InlineData("/stops", """{ "turnTime": { "value": 30, "unit": "s" } }""", "#/stops/runLength", ErrorCode.MemberMissing)]
-    [InlineData("/stops", """{ "areaPerFill": { "value": 12, "unit": "ha" }, "turnTime": { "value": 30, "unit": "s" }, "runLength": { "value": 500, "unit": "m" } }""", "#/stops/refillTime", ErrorCode.MemberMissing)]
+    [InlineData(
+        "/stops",
+        """{ "areaPerFill": { "value": 12, "unit": "ha" }, "turnTime": { "value": 30, "unit": "s" }, "runLength": { "value": 500, "unit": "m" } }""",
+        "#/stops/refillTime",
+        ErrorCode.MemberMissing
+    )]
     [InlineData("/area/value", "0", "#/area", ErrorCode.NumberOutOfRange)]
     [InlineData("/timePerDay/value", "25", "#/timePerDay", ErrorCode.NumberOutOfRange)]
     [InlineData("/fan/products", "[]", "#/fan/products", ErrorCode.TooFew)]
     [InlineData("/fan/products/0/name", "null", "#/fan/products/0/name", ErrorCode.MemberMissing)]
     [InlineData("/fan/products/1/rates/0/value", "0", "#/fan/products/1/rates", ErrorCode.NumberOutOfRange)]
-    [InlineData("/fan/products/0/fanSpeedLimits/minimum/value", "4000", "#/fan/products/0/fanSpeedLimits/minimum", ErrorCode.SettingsAtOdds)]
-    [InlineData("/fan/products/0/airFlowLimits", """{ "minimum": { "value": 40, "unit": "m3/min" }, "maximum": { "value": 30, "unit": "m3/min" } }""", "#/fan/products/0/airFlowLimits/minimum", ErrorCode.SettingsAtOdds)]
+    [InlineData(
+        "/fan/products/0/fanSpeedLimits/minimum/value",
+        "4000",
+        "#/fan/products/0/fanSpeedLimits/minimum",
+        ErrorCode.SettingsAtOdds
+    )]
+    [InlineData(
+        "/fan/products/0/airFlowLimits",
+        """{ "minimum": { "value": 40, "unit": "m3/min" }, "maximum": { "value": 30, "unit": "m3/min" } }""",
+        "#/fan/products/0/airFlowLimits/minimum",
+        ErrorCode.SettingsAtOdds
+    )]
     [InlineData("/fan/airFlow/unit", "\"L\"", "#/fan/airFlow", ErrorCode.UnitWrongDimension)]
     public async Task Member_ThatBreaksARule_IsRefusedAtItsPlace(string pointer, string json, string at, string code)
     {

@@ -47,8 +47,11 @@ public sealed class MeterSpeedCalculationTests
     [Fact]
     public async Task OneRateAndOneSpeed_MakeOneCorner()
     {
-        var answer = await Question.Of(Question.MeterSpeed).With("/rates", """[{ "value": 5, "unit": "kg/ha" }]""")
-            .With("/groundSpeeds", """[{ "value": 9, "unit": "km/h" }]""").AnswerAsync();
+        var answer = await Question
+            .Of(Question.MeterSpeed)
+            .With("/rates", """[{ "value": 5, "unit": "kg/ha" }]""")
+            .With("/groundSpeeds", """[{ "value": 9, "unit": "km/h" }]""")
+            .AnswerAsync();
 
         Assert.Single(answer.List("/elements/0/corners"));
     }
@@ -56,8 +59,11 @@ public sealed class MeterSpeedCalculationTests
     [Fact]
     public async Task MeasuredAt_BetweenTwoPoints_TurnsWhereTheLineDeliversTheRate()
     {
-        var answer = await Question.Of(Question.MeterSpeed)
-            .With("/rates", """[{ "value": 60, "unit": "kg/ha" }]""").With("/groundSpeeds", """[{ "value": 9, "unit": "km/h" }]""").AnswerAsync();
+        var answer = await Question
+            .Of(Question.MeterSpeed)
+            .With("/rates", """[{ "value": 60, "unit": "kg/ha" }]""")
+            .With("/groundSpeeds", """[{ "value": 9, "unit": "km/h" }]""")
+            .AnswerAsync();
 
         var coarse = answer.Word("/elements/0/name") == "coarse roller" ? 0 : 1;
         var turns = answer.Number($"/elements/{coarse}/corners/0/meterSpeed/value");
@@ -81,7 +87,11 @@ public sealed class MeterSpeedCalculationTests
     {
         var answer = await Question.Of(Question.MeterSpeed).With("/elements/0/massPerRevolution/value", "3").AnswerAsync();
 
-        Assert.StartsWith("No element serves all rates at all ground speeds. The nearest is ", answer.Word("/headline"), StringComparison.Ordinal);
+        Assert.StartsWith(
+            "No element serves all rates at all ground speeds. The nearest is ",
+            answer.Word("/headline"),
+            StringComparison.Ordinal
+        );
         Assert.All(answer.List("/elements"), element => Assert.False(element!["fits"]!.GetValue<bool>()));
         Assert.Contains("outside-meter-window", answer.Codes("/findings"));
     }
@@ -99,8 +109,10 @@ public sealed class MeterSpeedCalculationTests
     [Fact]
     public async Task OwnLimits_OfAnElement_GoBeforeTheCommonOnes()
     {
-        var answer = await Question.Of(Question.MeterSpeed)
-            .With("/elements/0/speedLimits", """{ "maximum": { "value": 20, "unit": "rpm" } }""").AnswerAsync();
+        var answer = await Question
+            .Of(Question.MeterSpeed)
+            .With("/elements/0/speedLimits", """{ "maximum": { "value": 20, "unit": "rpm" } }""")
+            .AnswerAsync();
 
         Assert.DoesNotContain(answer.List("/elements"), element => element!["fits"]!.GetValue<bool>());
     }
@@ -121,7 +133,11 @@ public sealed class MeterSpeedCalculationTests
     public async Task Capacity_IsWidthTimesSpeedTimesEfficiency()
     {
         var covered = await Question.Of(Question.MeterSpeed).AnswerAsync();
-        var working = await Question.Of(Question.MeterSpeed).With("/workingWidth", """{ "value": 18, "unit": "m" }""").Without("/fieldEfficiency").AnswerAsync();
+        var working = await Question
+            .Of(Question.MeterSpeed)
+            .With("/workingWidth", """{ "value": 18, "unit": "m" }""")
+            .Without("/fieldEfficiency")
+            .AnswerAsync();
 
         Assert.Equal(9 * 7 * 0.7 / 10, covered.Number("/capacity/0/areaPerHour/value"), 1e-9);
         Assert.Equal(18 * 11 * 0.7 / 10, working.Number("/capacity/1/areaPerHour/value"), 1e-9);
@@ -133,22 +149,37 @@ public sealed class MeterSpeedCalculationTests
     public async Task Question_InPoundsAndInKilograms_HasTheSameAnswer()
     {
         // NIST SP 811 (2008), appendix B.8.
-        const double Pound = 0.45359237, Acre = 0.40468564224, Mile = 1.609344, Foot = 0.3048;
-        var question = Question.Of(Question.MeterSpeed).Convert("/coveredWidth", "ft", Foot)
-            .Convert("/rates/0", "lb/ac", Pound / Acre).Convert("/rates/1", "lb/ac", Pound / Acre).Convert("/rates/2", "lb/ac", Pound / Acre)
-            .Convert("/groundSpeeds/0", "mi/h", Mile).Convert("/groundSpeeds/1", "mi/h", Mile)
+        const double Pound = 0.45359237,
+            Acre = 0.40468564224,
+            Mile = 1.609344,
+            Foot = 0.3048;
+        var question = Question
+            .Of(Question.MeterSpeed)
+            .Convert("/coveredWidth", "ft", Foot)
+            .Convert("/rates/0", "lb/ac", Pound / Acre)
+            .Convert("/rates/1", "lb/ac", Pound / Acre)
+            .Convert("/rates/2", "lb/ac", Pound / Acre)
+            .Convert("/groundSpeeds/0", "mi/h", Mile)
+            .Convert("/groundSpeeds/1", "mi/h", Mile)
             .Convert("/elements/0/massPerRevolution", "lb/rev", Pound)
-            .Convert("/elements/1/measuredAt/0/massPerRevolution", "lb/rev", Pound).Convert("/elements/1/measuredAt/1/massPerRevolution", "lb/rev", Pound);
+            .Convert("/elements/1/measuredAt/0/massPerRevolution", "lb/rev", Pound)
+            .Convert("/elements/1/measuredAt/1/massPerRevolution", "lb/rev", Pound);
 
         var pounds = await question.AnswerAsync();
         var metric = await Question.Of(Question.MeterSpeed).AnswerAsync();
 
-        foreach (var (pointer, unit, factor) in (ReadOnlySpan<(string, string, double)>)
-        [
-            ("/elements/0/corners/3/meterSpeed", "rpm", 1), ("/elements/0/corners/3/rate", "lb/ac", Pound / Acre),
-            ("/elements/0/corners/0/dischargeSpacing", "ft", Foot), ("/elements/0/speedWindows/1/maximum", "mi/h", Mile),
-            ("/elements/1/rateWindows/1/minimum", "lb/ac", Pound / Acre), ("/elements/1/room", "%", 1), ("/capacity/1/areaPerHour", "ac", Acre),
-        ])
+        foreach (
+            var (pointer, unit, factor) in (ReadOnlySpan<(string, string, double)>)
+                [
+                    ("/elements/0/corners/3/meterSpeed", "rpm", 1),
+                    ("/elements/0/corners/3/rate", "lb/ac", Pound / Acre),
+                    ("/elements/0/corners/0/dischargeSpacing", "ft", Foot),
+                    ("/elements/0/speedWindows/1/maximum", "mi/h", Mile),
+                    ("/elements/1/rateWindows/1/minimum", "lb/ac", Pound / Acre),
+                    ("/elements/1/room", "%", 1),
+                    ("/capacity/1/areaPerHour", "ac", Acre),
+                ]
+        )
         {
             var (value, symbol) = pounds.Quantity(pointer);
             Assert.Equal(unit, symbol);
@@ -163,6 +194,8 @@ public sealed class MeterSpeedCalculationTests
 
         Assert.Equal("lb/ac", answer.Word("/elements/0/corners/0/rate/unit"));
         Assert.Equal("ac", answer.Word("/capacity/0/areaPerHour/unit"));
-        Assert.All(answer.List("/findings"), finding => Assert.DoesNotContain("kg", finding!["detail"]!.GetValue<string>(), StringComparison.Ordinal));
+        Assert.All(answer.List("/findings"), finding =>
+            Assert.DoesNotContain("kg", finding!["detail"]!.GetValue<string>(), StringComparison.Ordinal)
+        );
     }
 }

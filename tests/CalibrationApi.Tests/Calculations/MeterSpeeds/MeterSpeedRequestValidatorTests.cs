@@ -29,7 +29,12 @@ public sealed class MeterSpeedRequestValidatorTests
     [InlineData("/elements/1/measuredAt", "[]", "#/elements/1/measuredAt", ErrorCode.TooFew)]
     [InlineData("/elements/1/measuredAt/0/meterSpeed/value", "60", "#/elements/1/measuredAt", ErrorCode.SettingsAtOdds)]
     [InlineData("/elements/1/measuredAt/1/massPerRevolution/value", "0.01", "#/elements/1/measuredAt", ErrorCode.SettingsAtOdds)]
-    [InlineData("/elements/1/massPerRevolution", """{ "value": 0.3, "unit": "kg/rev" }""", "#/elements/1/measuredAt", ErrorCode.SettingsAtOdds)]
+    [InlineData(
+        "/elements/1/massPerRevolution",
+        """{ "value": 0.3, "unit": "kg/rev" }""",
+        "#/elements/1/measuredAt",
+        ErrorCode.SettingsAtOdds
+    )]
     [InlineData("/elements/0/pocketsPerRevolution", "10001", "#/elements/0/pocketsPerRevolution", ErrorCode.NumberOutOfRange)]
     [InlineData("/elements/0/name", "\" \"", "#/elements/0/name", ErrorCode.TextWrong)]
     public async Task Member_ThatBreaksARule_IsRefusedAtItsPlace(string pointer, string json, string at, string code)
@@ -54,17 +59,28 @@ public sealed class MeterSpeedRequestValidatorTests
         using var response = await question.AskAsync();
 
         var problem = await ProblemBody.ReadAsync(response, 422);
-        Assert.Equal(["#/elements", "#/groundSpeeds", "#/rates"], problem.Faults.Select(fault => fault.Pointer!).Order(StringComparer.Ordinal));
+        Assert.Equal(
+            ["#/elements", "#/groundSpeeds", "#/rates"],
+            problem.Faults.Select(fault => fault.Pointer!).Order(StringComparer.Ordinal)
+        );
         Assert.All(problem.Faults, fault => Assert.Equal(ErrorCode.TooMany, fault.Code));
     }
 
     [Fact]
     public async Task Question_WithManyFaults_IsToldAllOfThem()
     {
-        var question = Question.Of(Question.MeterSpeed)
-            .Without("/coveredWidth/value").With("/rates/0/unit", "\"kg\"").With("/rates/1", "null").With("/groundSpeeds/0/value", "1e309")
-            .With("/groundSpeeds/1/unit", "\"\"").With("/speedLimits/minimum/value", "100").Without("/elements/0/name")
-            .Without("/elements/0/massPerRevolution").With("/elements/1/name", "\"\"").With("/elements/1/measuredAt/0/meterSpeed/unit", "\"Hz\"")
+        var question = Question
+            .Of(Question.MeterSpeed)
+            .Without("/coveredWidth/value")
+            .With("/rates/0/unit", "\"kg\"")
+            .With("/rates/1", "null")
+            .With("/groundSpeeds/0/value", "1e309")
+            .With("/groundSpeeds/1/unit", "\"\"")
+            .With("/speedLimits/minimum/value", "100")
+            .Without("/elements/0/name")
+            .Without("/elements/0/massPerRevolution")
+            .With("/elements/1/name", "\"\"")
+            .With("/elements/1/measuredAt/0/meterSpeed/unit", "\"Hz\"")
             .With("/fieldEfficiency/value", "700");
 
         using var response = await question.AskAsync();

@@ -30,7 +30,11 @@ public sealed class NewLotCalculationTests
     {
         var answer = await Question.Of(Question.NewLot).AnswerAsync();
 
-        var plan = await Question.Of(Question.CatchPlan).Without("/meters/0/valueInForce").With("/meters/0/startValue", answer.At("/startValue")!.ToJsonString()).AnswerAsync();
+        var plan = await Question
+            .Of(Question.CatchPlan)
+            .Without("/meters/0/valueInForce")
+            .With("/meters/0/startValue", answer.At("/startValue")!.ToJsonString())
+            .AnswerAsync();
 
         Assert.NotEmpty(plan.List("/meters"));
     }
@@ -50,7 +54,12 @@ public sealed class NewLotCalculationTests
     [Fact]
     public async Task SameLotTreatmentAndDensity_NeedNoTest()
     {
-        var answer = await Question.Of(Question.NewLot).With("/sameLot", "true").With("/newLot/bulkDensity/value", "66").With("/newLot/thousandKernelMass/value", "47").AnswerAsync();
+        var answer = await Question
+            .Of(Question.NewLot)
+            .With("/sameLot", "true")
+            .With("/newLot/bulkDensity/value", "66")
+            .With("/newLot/thousandKernelMass/value", "47")
+            .AnswerAsync();
 
         Assert.Equal("no-test-needed", answer.Word("/verdict"));
         Assert.Equal(["nothing-changed", "within-tolerance"], answer.Codes("/reasons"));

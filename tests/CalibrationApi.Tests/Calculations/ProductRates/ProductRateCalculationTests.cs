@@ -67,11 +67,17 @@ public sealed class ProductRateCalculationTests
     [Fact]
     public async Task Limit_ThatBinds_HasItsOwnCost()
     {
-        var question = Question.Of(Question.ProductRate).With("/targets/3", """{ "nutrient": "S", "kind": "at-most", "amount": { "value": 5, "unit": "kg/ha" } }""")
+        var question = Question
+            .Of(Question.ProductRate)
+            .With("/targets/3", """{ "nutrient": "S", "kind": "at-most", "amount": { "value": 5, "unit": "kg/ha" } }""")
             .With("/products/2/price/value", "100");
         var answer = await question.AnswerAsync();
 
-        var sulfur = answer.List("/nutrients").Select((one, i) => (Symbol: one!["nutrient"]!.GetValue<string>(), At: i)).Single(one => one.Symbol == "S").At;
+        var sulfur = answer
+            .List("/nutrients")
+            .Select((one, i) => (Symbol: one!["nutrient"]!.GetValue<string>(), At: i))
+            .Single(one => one.Symbol == "S")
+            .At;
         Assert.False(answer.Has($"/nutrients/{sulfur}/costOfNextUnit"));
         Assert.True(answer.Number($"/nutrients/{sulfur}/costOfLimit/value") > 0);
         Assert.Equal("kg", answer.Word($"/nutrients/{sulfur}/costOfLimit/per"));
@@ -86,18 +92,30 @@ public sealed class ProductRateCalculationTests
 
         var answer = await question.AnswerAsync();
 
-        Assert.False(answer.Has("/costPerArea") || answer.Has("/totalCost") || answer.Has("/products/1/totalCost") || answer.Has("/products/1/nutrientCost") || answer.Has("/nutrients/0/costOfNextUnit"));
+        Assert.False(
+            answer.Has("/costPerArea")
+                || answer.Has("/totalCost")
+                || answer.Has("/products/1/totalCost")
+                || answer.Has("/products/1/nutrientCost")
+                || answer.Has("/nutrients/0/costOfNextUnit")
+        );
         Assert.Equal(["kind", "price"], answer.List("/assumptions").Select(assumption => assumption!["name"]!.GetValue<string>()));
     }
 
     [Fact]
     public async Task TargetsThatCannotBeMet_AreSaidWithWhy()
     {
-        var answer = await Question.Of(Question.ProductRate).With("/products/3/mostRate", """{ "value": 40, "unit": "kg/ha" }""").AnswerAsync();
+        var answer = await Question
+            .Of(Question.ProductRate)
+            .With("/products/3/mostRate", """{ "value": 40, "unit": "kg/ha" }""")
+            .AnswerAsync();
 
         Assert.False(answer.Flag("/meetsTargets"));
         Assert.False(answer.Flag("/nutrients/1/met"));
-        Assert.Equal((9 + 0.52 * 40 - 40, "kg/ha"), (Math.Round(answer.Number("/nutrients/1/surplus/value"), 9), answer.Word("/nutrients/1/surplus/unit")));
+        Assert.Equal(
+            (9 + 0.52 * 40 - 40, "kg/ha"),
+            (Math.Round(answer.Number("/nutrients/1/surplus/value"), 9), answer.Word("/nutrients/1/surplus/unit"))
+        );
         Assert.Equal(["most-rate-binds"], answer.Codes("/findings"));
         Assert.False(answer.Has("/nutrients/0/costOfNextUnit"));
         Assert.Equal((40, "kg/ha"), answer.Quantity("/products/3/rate"));
@@ -119,7 +137,11 @@ public sealed class ProductRateCalculationTests
     [Fact]
     public async Task Forms_ElementAndOxide_AreToldApart()
     {
-        var answer = await Question.Of(Question.ProductRate).With("/targets/1/nutrient", "\"P\"").With("/targets/1/amount/value", "17.457").AnswerAsync();
+        var answer = await Question
+            .Of(Question.ProductRate)
+            .With("/targets/1/nutrient", "\"P\"")
+            .With("/targets/1/amount/value", "17.457")
+            .AnswerAsync();
 
         Assert.Equal("P", answer.Word("/nutrients/1/nutrient"));
         Assert.Equal("P", answer.Word("/products/3/supplies/1/nutrient"));
@@ -131,20 +153,31 @@ public sealed class ProductRateCalculationTests
     public async Task Question_InPoundsAndInKilograms_HasTheSameAnswer()
     {
         // NIST SP 811 (2008), appendix B.8.
-        const double Pound = 0.45359237, Acre = 0.40468564224;
-        var question = Question.Of(Question.ProductRate).Convert("/area", "ac", Acre).Convert("/products/0/fixedRate", "lb/ac", Pound / Acre)
-            .Convert("/targets/0/most", "lb/ac", Pound / Acre).Convert("/credits/0/amount", "lb/ac", Pound / Acre);
+        const double Pound = 0.45359237,
+            Acre = 0.40468564224;
+        var question = Question
+            .Of(Question.ProductRate)
+            .Convert("/area", "ac", Acre)
+            .Convert("/products/0/fixedRate", "lb/ac", Pound / Acre)
+            .Convert("/targets/0/most", "lb/ac", Pound / Acre)
+            .Convert("/credits/0/amount", "lb/ac", Pound / Acre);
         for (var i = 0; i < 4; i++)
             question.Convert($"/targets/{i}/amount", "lb/ac", Pound / Acre).Convert($"/products/{i + 1}/packageMass", "lb", Pound);
 
         var pounds = await question.AnswerAsync();
         var metric = await Question.Of(Question.ProductRate).AnswerAsync();
 
-        foreach (var (pointer, unit, factor) in (ReadOnlySpan<(string, string, double)>)
-        [
-            ("/products/1/rate", "lb/ac", Pound / Acre), ("/products/3/supplies/0/amount", "lb/ac", Pound / Acre), ("/products/1/totalMass", "lb", Pound),
-            ("/nutrients/0/fromComputedRates", "lb/ac", Pound / Acre), ("/blend/0/share", "%", 1), ("/totalRate", "lb/ac", Pound / Acre),
-        ])
+        foreach (
+            var (pointer, unit, factor) in (ReadOnlySpan<(string, string, double)>)
+                [
+                    ("/products/1/rate", "lb/ac", Pound / Acre),
+                    ("/products/3/supplies/0/amount", "lb/ac", Pound / Acre),
+                    ("/products/1/totalMass", "lb", Pound),
+                    ("/nutrients/0/fromComputedRates", "lb/ac", Pound / Acre),
+                    ("/blend/0/share", "%", 1),
+                    ("/totalRate", "lb/ac", Pound / Acre),
+                ]
+        )
         {
             var (value, symbol) = pounds.Quantity(pointer);
             Assert.Equal(unit, symbol);
@@ -160,7 +193,10 @@ public sealed class ProductRateCalculationTests
     [Fact]
     public async Task Query_UnitsUs_WritesSentencesInThemToo()
     {
-        var answer = await Question.Of(Question.ProductRate).With("/products/3/mostRate", """{ "value": 40, "unit": "kg/ha" }""").AnswerAsync("?units=us");
+        var answer = await Question
+            .Of(Question.ProductRate)
+            .With("/products/3/mostRate", """{ "value": 40, "unit": "kg/ha" }""")
+            .AnswerAsync("?units=us");
 
         Assert.Equal("lb/ac", answer.Word("/products/0/rate/unit"));
         Assert.Equal("lb", answer.Word("/products/1/totalMass/unit"));
@@ -172,8 +208,13 @@ public sealed class ProductRateCalculationTests
     [Fact]
     public async Task OneTargetAndOneProduct_AreEnough()
     {
-        var answer = await Question.Of(Question.ProductRate).With("/targets", """[{ "nutrient": "SO3", "amount": { "value": 30, "unit": "kg/ha" } }]""")
-            .With("/products", """[{ "name": "sulfur", "analysis": [{ "nutrient": "SO3", "share": { "value": 225, "unit": "%" } }] }]""").Without("/credits").Without("/area").AnswerAsync();
+        var answer = await Question
+            .Of(Question.ProductRate)
+            .With("/targets", """[{ "nutrient": "SO3", "amount": { "value": 30, "unit": "kg/ha" } }]""")
+            .With("/products", """[{ "name": "sulfur", "analysis": [{ "nutrient": "SO3", "share": { "value": 225, "unit": "%" } }] }]""")
+            .Without("/credits")
+            .Without("/area")
+            .AnswerAsync();
 
         Assert.Equal(30 / 2.25, answer.Number("/products/0/rate/value"), 1e-12);
     }

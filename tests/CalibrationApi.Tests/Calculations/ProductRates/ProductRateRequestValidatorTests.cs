@@ -76,8 +76,11 @@ public sealed class ProductRateRequestValidatorTests
     [Fact]
     public async Task Rates_ThatCross_AreAtOdds()
     {
-        using var response = await Question.Of(Question.ProductRate).With("/products/1/leastRate", """{ "value": 100, "unit": "lb/ac" }""")
-            .With("/products/1/mostRate", """{ "value": 112, "unit": "kg/ha" }""").AskAsync();
+        using var response = await Question
+            .Of(Question.ProductRate)
+            .With("/products/1/leastRate", """{ "value": 100, "unit": "lb/ac" }""")
+            .With("/products/1/mostRate", """{ "value": 112, "unit": "kg/ha" }""")
+            .AskAsync();
 
         var problem = await ProblemBody.ReadAsync(response, 422);
         var fault = Assert.Single(problem.Faults);
@@ -88,8 +91,11 @@ public sealed class ProductRateRequestValidatorTests
     [Fact]
     public async Task Rates_ThatAreTheSameInTwoUnits_AreTaken()
     {
-        var answer = await Question.Of(Question.ProductRate).With("/products/1/leastRate", """{ "value": 100, "unit": "lb/ac" }""")
-            .With("/products/1/mostRate", """{ "value": 112.08511561, "unit": "kg/ha" }""").AnswerAsync();
+        var answer = await Question
+            .Of(Question.ProductRate)
+            .With("/products/1/leastRate", """{ "value": 100, "unit": "lb/ac" }""")
+            .With("/products/1/mostRate", """{ "value": 112.08511561, "unit": "kg/ha" }""")
+            .AnswerAsync();
 
         Assert.Equal(112.08511561, answer.Number("/products/1/rate/value"), 1e-6);
     }
@@ -101,13 +107,19 @@ public sealed class ProductRateRequestValidatorTests
         for (var i = 0; i < 64; i++)
         {
             question.Add("/targets", """{ "nutrient": "N", "amount": { "value": 5, "unit": "kg/ha" } }""");
-            question.Add("/products", """{ "name": "spare", "analysis": [{ "nutrient": "N", "share": { "value": 5, "unit": "%" } }], "price": { "value": 1, "currency": "EUR", "per": "t" } }""");
+            question.Add(
+                "/products",
+                """{ "name": "spare", "analysis": [{ "nutrient": "N", "share": { "value": 5, "unit": "%" } }], "price": { "value": 1, "currency": "EUR", "per": "t" } }"""
+            );
             question.Add("/credits", """{ "nutrient": "N", "amount": { "value": 1, "unit": "kg/ha" } }""");
         }
 
         using var response = await question.AskAsync();
 
         var problem = await ProblemBody.ReadAsync(response, 422);
-        Assert.Equal(["#/credits", "#/products", "#/targets"], problem.Faults.Where(fault => fault.Code == ErrorCode.TooMany).Select(fault => fault.Pointer!).Order(StringComparer.Ordinal));
+        Assert.Equal(
+            ["#/credits", "#/products", "#/targets"],
+            problem.Faults.Where(fault => fault.Code == ErrorCode.TooMany).Select(fault => fault.Pointer!).Order(StringComparer.Ordinal)
+        );
     }
 }

@@ -20,7 +20,10 @@ public sealed class SeedRowLimitCalculationTests
         Assert.Equal("stricter-of-two-cells", answer.Word("/limits/0/basis"));
         Assert.Equal(2, answer.List("/limits/0/cells").Count);
         Assert.Equal("MB-SBU", answer.Word("/limits/0/source/key"));
-        Assert.Equal(["above-published-limit", "nutrient-without-limit", "nitrogen-form-not-stated", "between-published-limits"], answer.Codes("/findings"));
+        Assert.Equal(
+            ["above-published-limit", "nutrient-without-limit", "nitrogen-form-not-stated", "between-published-limits"],
+            answer.Codes("/findings")
+        );
         Assert.Equal(["local-guidance-first", "limit-is-no-promise", "spread-to-be-measured"], answer.Codes("/cautions"));
     }
 
@@ -49,7 +52,9 @@ public sealed class SeedRowLimitCalculationTests
     {
         var answer = await Demo.AnswerAsync();
 
-        var loads = answer.List("/loads").ToDictionary(load => load!["nutrient"]!.GetValue<string>(), load => load!["rate"]!["value"]!.GetValue<double>());
+        var loads = answer
+            .List("/loads")
+            .ToDictionary(load => load!["nutrient"]!.GetValue<string>(), load => load!["rate"]!["value"]!.GetValue<double>());
         Assert.Equal(23 + 4.4, loads["nitrogen"], 1e-9);
         Assert.Equal(23, loads["urea-nitrogen"], 1e-9);
         Assert.Equal(20.8, loads["phosphate"], 1e-9);
@@ -74,7 +79,8 @@ public sealed class SeedRowLimitCalculationTests
     public async Task Question_InMillimetresAndKilograms_HasTheSameVerdicts()
     {
         // NIST SP 811 (2008), appendix B.8.
-        const double Inch = 25.4, Pound = 0.45359237 / 0.40468564224;
+        const double Inch = 25.4,
+            Pound = 0.45359237 / 0.40468564224;
         var question = Demo.Convert("/rowSpacing", "mm", 1 / Inch).Convert("/spread", "mm", 1 / Inch);
         foreach (var rate in (string[])["/products/0/rates/0", "/products/0/rates/1", "/products/0/rates/2", "/products/1/rates/0"])
             question.Convert(rate, "kg/ha", 1 / Pound);
@@ -90,8 +96,10 @@ public sealed class SeedRowLimitCalculationTests
     [Fact]
     public async Task Nutrients_StatedDirectly_CountAsTheirProductWould()
     {
-        var answer = await Demo.Without("/products/0/analysis").Without("/products/0/rates")
-            .With("/products/0/nutrients", """[{ "nutrient": "N", "amount": { "value": 23, "unit": "lb/ac" } }]""").AnswerAsync();
+        var answer = await Demo.Without("/products/0/analysis")
+            .Without("/products/0/rates")
+            .With("/products/0/nutrients", """[{ "nutrient": "N", "amount": { "value": 23, "unit": "lb/ac" } }]""")
+            .AnswerAsync();
 
         Assert.Equal(23, answer.Number("/limits/0/load/value"), 1e-12);
         Assert.Equal("above", answer.Word("/verdict"));
@@ -122,7 +130,10 @@ public sealed class SeedRowLimitCalculationTests
     [Fact]
     public async Task SourceWithoutANumber_ForTheGeometry_SaysWhy()
     {
-        var answer = await Demo.With("/region", "\"kansas\"").With("/rowSpacing/value", "12").With("/products/0/rates", """[{ "value": 0, "unit": "lb/ac" }]""").AnswerAsync();
+        var answer = await Demo.With("/region", "\"kansas\"")
+            .With("/rowSpacing/value", "12")
+            .With("/products/0/rates", """[{ "value": 0, "unit": "lb/ac" }]""")
+            .AnswerAsync();
 
         var at = answer.List("/limits").ToList().FindIndex(limit => limit!["nutrient"]!.GetValue<string>() == "nitrogen-plus-potash");
         Assert.Equal("no-published-limit", answer.Word($"/limits/{at}/verdict"));
@@ -136,7 +147,11 @@ public sealed class SeedRowLimitCalculationTests
     [Fact]
     public async Task LocalLimit_BesidePublishedOnes_IsJudgedWithItsSource()
     {
-        var answer = await Demo.With("/localLimits", """[{ "source": "adviser's sheet", "nutrient": "phosphate", "rate": { "value": 15, "unit": "lb/ac" } }]""").AnswerAsync();
+        var answer = await Demo.With(
+                "/localLimits",
+                """[{ "source": "adviser's sheet", "nutrient": "phosphate", "rate": { "value": 15, "unit": "lb/ac" } }]"""
+            )
+            .AnswerAsync();
 
         var limit = Assert.Single(answer.List("/limits"), limit => limit!["source"]!["key"]!.GetValue<string>() == "stated")!;
         Assert.Equal("above", limit["verdict"]!.GetValue<string>());

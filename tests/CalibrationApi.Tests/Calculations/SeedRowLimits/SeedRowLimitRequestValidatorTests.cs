@@ -33,15 +33,30 @@ public sealed class SeedRowLimitRequestValidatorTests
     [InlineData("/products/0/rates", "[]", "#/products/0/rates", ErrorCode.TooFew)]
     [InlineData("/products/0/rates/0/value", "-1", "#/products/0/rates/0", ErrorCode.NumberOutOfRange)]
     [InlineData("/products/0/rates/0/unit", "\"kg\"", "#/products/0/rates/0", ErrorCode.UnitWrongDimension)]
-    [InlineData("/products/1/rates", """[{ "value": 1, "unit": "lb/ac" }, { "value": 2, "unit": "lb/ac" }]""", "#/products/1/rates", ErrorCode.SettingsAtOdds)]
-    [InlineData("/products/0/nutrients", """[{ "nutrient": "N", "amount": { "value": 5, "unit": "lb/ac" } }]""", "#/products/0/nutrients", ErrorCode.SettingsAtOdds)]
+    [InlineData(
+        "/products/1/rates",
+        """[{ "value": 1, "unit": "lb/ac" }, { "value": 2, "unit": "lb/ac" }]""",
+        "#/products/1/rates",
+        ErrorCode.SettingsAtOdds
+    )]
+    [InlineData(
+        "/products/0/nutrients",
+        """[{ "nutrient": "N", "amount": { "value": 5, "unit": "lb/ac" } }]""",
+        "#/products/0/nutrients",
+        ErrorCode.SettingsAtOdds
+    )]
     [InlineData("/products/0/nitrogenForm", "\"nitrate\"", "#/products/0/nitrogenForm", ErrorCode.WordUnknown)]
     [InlineData("/sources", "[]", "#/sources", ErrorCode.TooFew)]
     [InlineData("/sources", """["handbook"]""", "#/sources/0", ErrorCode.WordUnknown)]
     [InlineData("/localLimits", "[{}]", "#/localLimits/0/source", ErrorCode.MemberMissing)]
     [InlineData("/localLimits", "[{}]", "#/localLimits/0/nutrient", ErrorCode.MemberMissing)]
     [InlineData("/localLimits", "[{}]", "#/localLimits/0/rate", ErrorCode.MemberMissing)]
-    [InlineData("/localLimits", """[{ "source": "sheet", "nutrient": "n", "rate": { "value": 5, "unit": "lb/ac" } }]""", "#/localLimits/0/nutrient", ErrorCode.WordUnknown)]
+    [InlineData(
+        "/localLimits",
+        """[{ "source": "sheet", "nutrient": "n", "rate": { "value": 5, "unit": "lb/ac" } }]""",
+        "#/localLimits/0/nutrient",
+        ErrorCode.WordUnknown
+    )]
     public async Task Member_ThatBreaksARule_IsRefusedAtItsPlace(string pointer, string json, string at, string code)
     {
         using var response = await Question.Of(Question.SeedRowLimit).With(pointer, json).AskAsync();
@@ -52,10 +67,19 @@ public sealed class SeedRowLimitRequestValidatorTests
 
     [Theory]
     [InlineData("[]", "#/products/0/nutrients", ErrorCode.TooFew)]
-    [InlineData("""[{ "nutrient": "N", "amount": { "value": -5, "unit": "lb/ac" } }]""", "#/products/0/nutrients/0/amount", ErrorCode.NumberOutOfRange)]
+    [InlineData(
+        """[{ "nutrient": "N", "amount": { "value": -5, "unit": "lb/ac" } }]""",
+        "#/products/0/nutrients/0/amount",
+        ErrorCode.NumberOutOfRange
+    )]
     public async Task Nutrients_ThatBreakARule_AreRefused(string json, string at, string code)
     {
-        using var response = await Question.Of(Question.SeedRowLimit).Without("/products/0/analysis").Without("/products/0/rates").With("/products/0/nutrients", json).AskAsync();
+        using var response = await Question
+            .Of(Question.SeedRowLimit)
+            .Without("/products/0/analysis")
+            .Without("/products/0/rates")
+            .With("/products/0/nutrients", json)
+            .AskAsync();
 
         var problem = await ProblemBody.ReadAsync(response, 422);
         Assert.Contains(problem.Faults, fault => fault.Pointer == at && fault.Code == code);
@@ -64,8 +88,13 @@ public sealed class SeedRowLimitRequestValidatorTests
     [Fact]
     public async Task Analysis_OfExactlyAHundredPerCent_IsTaken()
     {
-        var answer = await Question.Of(Question.SeedRowLimit)
-            .With("/products/0/analysis", """[{ "nutrient": "N", "share": { "value": 33.3, "unit": "%" } }, { "nutrient": "P2O5", "share": { "value": 33.3, "unit": "%" } }, { "nutrient": "K2O", "share": { "value": 33.4, "unit": "%" } }]""").AnswerAsync();
+        var answer = await Question
+            .Of(Question.SeedRowLimit)
+            .With(
+                "/products/0/analysis",
+                """[{ "nutrient": "N", "share": { "value": 33.3, "unit": "%" } }, { "nutrient": "P2O5", "share": { "value": 33.3, "unit": "%" } }, { "nutrient": "K2O", "share": { "value": 33.4, "unit": "%" } }]"""
+            )
+            .AnswerAsync();
 
         Assert.NotEmpty(answer.List("/limits"));
     }

@@ -6,7 +6,9 @@ namespace CalibrationApi.Tests.Calculations.SeedingRates;
 public sealed class SeedingRateCalculationTests
 {
     // NIST SP 811 (2008), appendix B.8.
-    private const double Pound = 0.45359237, Acre = 0.40468564224, Foot = 0.3048;
+    private const double Pound = 0.45359237,
+        Acre = 0.40468564224,
+        Foot = 0.3048;
 
     [Fact]
     public async Task Answer_DemoQuestion_HoldsRateSeedsPlantsPackagesAndCost()
@@ -33,7 +35,11 @@ public sealed class SeedingRateCalculationTests
         Assert.Equal("ha", answer.Word("/cost/perArea/per"));
         Assert.Equal(15 * 500 * 0.56, answer.Number("/cost/inWholePackages/value"), 1e-6);
         Assert.Equal(["stated-rate-differs"], answer.Codes("/findings"));
-        Assert.StartsWith("Sow 153.3 kg/ha for a stand of 260 plants/m2. That puts down 321.6 seeds/m2. For 48 ha that takes ", answer.Word("/headline"), StringComparison.Ordinal);
+        Assert.StartsWith(
+            "Sow 153.3 kg/ha for a stand of 260 plants/m2. That puts down 321.6 seeds/m2. For 48 ha that takes ",
+            answer.Word("/headline"),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -41,8 +47,12 @@ public sealed class SeedingRateCalculationTests
     {
         var there = await Question.Of(Question.SeedingRate).AnswerAsync();
 
-        var back = await Question.Of(Question.SeedingRate).Without("/targetStand").Without("/statedRate")
-            .With("/rate", there.At("/rate")!.ToJsonString()).AnswerAsync();
+        var back = await Question
+            .Of(Question.SeedingRate)
+            .Without("/targetStand")
+            .Without("/statedRate")
+            .With("/rate", there.At("/rate")!.ToJsonString())
+            .AnswerAsync();
 
         Assert.Equal(260, back.Number("/plants/value"), 1e-9);
         Assert.StartsWith("A rate of 153.3 kg/ha puts down", back.Word("/headline"), StringComparison.Ordinal);
@@ -52,7 +62,10 @@ public sealed class SeedingRateCalculationTests
     [Fact]
     public async Task GerminableSeedsPerArea_InPlaceOfAStand_AreSeedsTimesGermination()
     {
-        var question = Question.Of(Question.SeedingRate).Without("/targetStand").With("/germinableSeedsPerArea", """{ "value": 300, "unit": "/m2" }""");
+        var question = Question
+            .Of(Question.SeedingRate)
+            .Without("/targetStand")
+            .With("/germinableSeedsPerArea", """{ "value": 300, "unit": "/m2" }""");
         var answer = await question.AnswerAsync();
 
         Assert.Equal(300 / 0.94, answer.Number("/seedsPerArea/value"), 1e-9);
@@ -70,8 +83,15 @@ public sealed class SeedingRateCalculationTests
     [Fact]
     public async Task SeedsPerRow_WithRowSpacing_AreSeedsPerArea()
     {
-        var answer = await Question.Of(Question.SeedingRate).Without("/targetStand").Without("/germination").Without("/germinationSeedsTested").Without("/emergence")
-            .Without("/emergenceRange").With("/seedsPerRow", """{ "value": 45, "unit": "/m" }""").AnswerAsync();
+        var answer = await Question
+            .Of(Question.SeedingRate)
+            .Without("/targetStand")
+            .Without("/germination")
+            .Without("/germinationSeedsTested")
+            .Without("/emergence")
+            .Without("/emergenceRange")
+            .With("/seedsPerRow", """{ "value": 45, "unit": "/m" }""")
+            .AnswerAsync();
 
         Assert.Equal(300, answer.Number("/seedsPerArea/value"), 1e-9);
         Assert.False(answer.Has("/plants"));
@@ -84,8 +104,17 @@ public sealed class SeedingRateCalculationTests
     [InlineData("sample", """{ "seeds": 600, "mass": { "value": 0.05, "unit": "lb" } }""")]
     public async Task Kernel_InEveryForm_GivesTheSameRate(string member, string kernel)
     {
-        var answer = await Question.Of(Question.SeedingRate).Without("/targetStand").Without("/thousandKernelMass").Without("/purity").Without("/area").Without("/package").Without("/statedRate")
-            .With("/seedsPerArea", """{ "value": 35, "unit": "/ft2" }""").With("/" + member, kernel).AnswerAsync();
+        var answer = await Question
+            .Of(Question.SeedingRate)
+            .Without("/targetStand")
+            .Without("/thousandKernelMass")
+            .Without("/purity")
+            .Without("/area")
+            .Without("/package")
+            .Without("/statedRate")
+            .With("/seedsPerArea", """{ "value": 35, "unit": "/ft2" }""")
+            .With("/" + member, kernel)
+            .AnswerAsync();
 
         Assert.Equal("lb/ac", answer.Word("/rate/unit"));
         Assert.Equal(35 * 43_560.0 / 12_000, answer.Number("/rate/value"), 1e-9);
@@ -99,8 +128,14 @@ public sealed class SeedingRateCalculationTests
     [Fact]
     public async Task Survival_Folded_TakesThePlaceOfGerminationAndEmergence()
     {
-        var answer = await Question.Of(Question.SeedingRate).Without("/germination").Without("/germinationSeedsTested").Without("/emergence").Without("/emergenceRange")
-            .With("/survival", """{ "value": 80, "unit": "%" }""").AnswerAsync();
+        var answer = await Question
+            .Of(Question.SeedingRate)
+            .Without("/germination")
+            .Without("/germinationSeedsTested")
+            .Without("/emergence")
+            .Without("/emergenceRange")
+            .With("/survival", """{ "value": 80, "unit": "%" }""")
+            .AnswerAsync();
 
         Assert.Equal(325, answer.Number("/seedsPerArea/value"), 1e-9);
         Assert.Equal((80, "%"), answer.Quantity("/survival"));
@@ -113,10 +148,21 @@ public sealed class SeedingRateCalculationTests
     [InlineData("""{ "value": 244, "unit": "lb/ac", "madeBy": "divide-by-ten" }""")]
     public async Task StatedRate_FromTheShortcut_IsToldThatItReadsHigh(string stated)
     {
-        var answer = await Question.Of(Question.SeedingRate).With("/targetStand", """{ "value": 8, "unit": "/ft2" }""")
-            .With("/crop", "\"pea\"").With("/thousandKernelMass/value", "290").With("/purity/value", "100").Without("/area").Without("/package")
-            .Without("/germination").Without("/germinationSeedsTested").Without("/emergence").Without("/emergenceRange")
-            .With("/survival", """{ "value": 95, "unit": "%" }""").With("/statedRate", stated).AnswerAsync();
+        var answer = await Question
+            .Of(Question.SeedingRate)
+            .With("/targetStand", """{ "value": 8, "unit": "/ft2" }""")
+            .With("/crop", "\"pea\"")
+            .With("/thousandKernelMass/value", "290")
+            .With("/purity/value", "100")
+            .Without("/area")
+            .Without("/package")
+            .Without("/germination")
+            .Without("/germinationSeedsTested")
+            .Without("/emergence")
+            .Without("/emergenceRange")
+            .With("/survival", """{ "value": 95, "unit": "%" }""")
+            .With("/statedRate", stated)
+            .AnswerAsync();
 
         Assert.Equal(234.5, answer.Number("/rate/value"), 0.05);
         Assert.True(answer.Flag("/statedRate/fromDivideByTen"));
@@ -127,8 +173,11 @@ public sealed class SeedingRateCalculationTests
     [Fact]
     public async Task Package_OfSeedsWithAPrice_CostsByThePackage()
     {
-        var answer = await Question.Of(Question.SeedingRate).Without("/price")
-            .With("/package", """{ "seeds": 1000000, "price": { "value": 30, "currency": "CAD" } }""").AnswerAsync();
+        var answer = await Question
+            .Of(Question.SeedingRate)
+            .Without("/price")
+            .With("/package", """{ "seeds": 1000000, "price": { "value": 30, "currency": "CAD" } }""")
+            .AnswerAsync();
 
         var needed = answer.Number("/seedsPerArea/value") * 480_000 / 1e6;
         Assert.Equal(needed, answer.Number("/packages/needed"), 1e-6);
@@ -153,14 +202,28 @@ public sealed class SeedingRateCalculationTests
     {
         var metric = await Question.Of(Question.SeedingRate).AnswerAsync();
 
-        var pounds = await Question.Of(Question.SeedingRate).Convert("/targetStand", "/ft2", 1 / (Foot * Foot)).Convert("/rowSpacing", "in", 2.54)
-            .Convert("/area", "ac", Acre).Convert("/package/mass", "lb", Pound).Convert("/statedRate", "lb/ac", Pound / Acre).AnswerAsync();
+        var pounds = await Question
+            .Of(Question.SeedingRate)
+            .Convert("/targetStand", "/ft2", 1 / (Foot * Foot))
+            .Convert("/rowSpacing", "in", 2.54)
+            .Convert("/area", "ac", Acre)
+            .Convert("/package/mass", "lb", Pound)
+            .Convert("/statedRate", "lb/ac", Pound / Acre)
+            .AnswerAsync();
 
-        foreach (var (pointer, unit, factor) in (ReadOnlySpan<(string, string, double)>)
-        [
-            ("/rate", "lb/ac", Pound / Acre), ("/seedsPerArea", "/ft2", 1 / (Foot * Foot)), ("/plants", "/ft2", 1 / (Foot * Foot)), ("/seedsPerRow", "/ft", 1 / Foot),
-            ("/massOverArea", "lb", Pound), ("/packages/areaPerPackage", "ac", Acre), ("/seedsPerMass", "/lb", 1 / Pound), ("/statedRate/difference", "%", 1),
-        ])
+        foreach (
+            var (pointer, unit, factor) in (ReadOnlySpan<(string, string, double)>)
+                [
+                    ("/rate", "lb/ac", Pound / Acre),
+                    ("/seedsPerArea", "/ft2", 1 / (Foot * Foot)),
+                    ("/plants", "/ft2", 1 / (Foot * Foot)),
+                    ("/seedsPerRow", "/ft", 1 / Foot),
+                    ("/massOverArea", "lb", Pound),
+                    ("/packages/areaPerPackage", "ac", Acre),
+                    ("/seedsPerMass", "/lb", 1 / Pound),
+                    ("/statedRate/difference", "%", 1),
+                ]
+        )
         {
             var (value, symbol) = pounds.Quantity(pointer);
             Assert.Equal(unit, symbol);

@@ -38,7 +38,12 @@ public sealed class SeedingRateRequestValidatorTests
     [InlineData("/survival", """{ "value": 80, "unit": "%" }""", "#/emergence", ErrorCode.SettingsAtOdds)]
     [InlineData("/emergenceRange/lowest/value", "95", "#/emergenceRange/lowest", ErrorCode.SettingsAtOdds)]
     [InlineData("/emergenceRange/lowest/value", "88", "#/emergenceRange", ErrorCode.SettingsAtOdds)]
-    [InlineData("/survivalRange", """{ "lowest": { "value": 70, "unit": "%" }, "highest": { "value": 90, "unit": "%" } }""", "#/survivalRange", ErrorCode.SettingsAtOdds)]
+    [InlineData(
+        "/survivalRange",
+        """{ "lowest": { "value": 70, "unit": "%" }, "highest": { "value": 90, "unit": "%" } }""",
+        "#/survivalRange",
+        ErrorCode.SettingsAtOdds
+    )]
     public async Task Member_ThatBreaksARule_IsRefusedAtItsPlace(string pointer, string json, string at, string code)
     {
         using var response = await Question.Of(Question.SeedingRate).With(pointer, json).AskAsync();
@@ -64,8 +69,12 @@ public sealed class SeedingRateRequestValidatorTests
     [Fact]
     public async Task SeedsPerRow_WithoutRowSpacing_AsksForIt()
     {
-        using var response = await Question.Of(Question.SeedingRate).Without("/targetStand").Without("/rowSpacing")
-            .With("/seedsPerRow", """{ "value": 45, "unit": "/m" }""").AskAsync();
+        using var response = await Question
+            .Of(Question.SeedingRate)
+            .Without("/targetStand")
+            .Without("/rowSpacing")
+            .With("/seedsPerRow", """{ "value": 45, "unit": "/m" }""")
+            .AskAsync();
 
         var fault = (await ProblemBody.ReadAsync(response, 422)).Only();
         Assert.Equal(("#/rowSpacing", ErrorCode.MemberMissing), (fault.Pointer, fault.Code));
@@ -74,8 +83,14 @@ public sealed class SeedingRateRequestValidatorTests
     [Fact]
     public async Task UnusualButPossible_IsAnsweredWithFindings()
     {
-        var answer = await Question.Of(Question.SeedingRate).With("/germination/value", "55").With("/emergence/value", "20").With("/thousandKernelMass/value", "90")
-            .Without("/emergenceRange").Without("/statedRate").AnswerAsync();
+        var answer = await Question
+            .Of(Question.SeedingRate)
+            .With("/germination/value", "55")
+            .With("/emergence/value", "20")
+            .With("/thousandKernelMass/value", "90")
+            .Without("/emergenceRange")
+            .Without("/statedRate")
+            .AnswerAsync();
 
         Assert.Equal(["kernel-mass-unusual", "germination-low", "emergence-unusual", "seeds-above-published"], answer.Codes("/findings"));
     }

@@ -41,7 +41,10 @@ public sealed class StandCountCalculationTests
     [Fact]
     public async Task Ground_OfOneCount_GoesBeforeThatOfAll()
     {
-        var answer = await Question.Of(Question.StandCount).With("/counts/1/ground", """{ "area": { "value": 0.3, "unit": "m2" } }""").AnswerAsync();
+        var answer = await Question
+            .Of(Question.StandCount)
+            .With("/counts/1/ground", """{ "area": { "value": 0.3, "unit": "m2" } }""")
+            .AnswerAsync();
 
         Assert.Equal(0.15, answer.Number("/counts/0/area/value"));
         Assert.Equal(0.3, answer.Number("/counts/1/area/value"));
@@ -51,7 +54,11 @@ public sealed class StandCountCalculationTests
     [Fact]
     public async Task Sown_AsSeeds_NeedsNoKernelMass()
     {
-        var answer = await Question.Of(Question.StandCount).With("/sown", """{ "seedsPerArea": { "value": 350.625, "unit": "/m2" } }""").Without("/prior").AnswerAsync();
+        var answer = await Question
+            .Of(Question.StandCount)
+            .With("/sown", """{ "seedsPerArea": { "value": 350.625, "unit": "/m2" } }""")
+            .Without("/prior")
+            .AnswerAsync();
 
         Assert.Equal(100 * 308 / 1.2 / 350.625, answer.Number("/survival/estimate/value"), 1e-9);
         Assert.False(answer.Has("/emergence"));
@@ -61,9 +68,17 @@ public sealed class StandCountCalculationTests
     [Fact]
     public async Task Answer_CountsOnly_LeavesTheRestOut()
     {
-        var answer = await Question.Of(Question.StandCount).Without("/sown").Without("/prior").Without("/targetStand").Without("/minimumStand").AnswerAsync();
+        var answer = await Question
+            .Of(Question.StandCount)
+            .Without("/sown")
+            .Without("/prior")
+            .Without("/targetStand")
+            .Without("/minimumStand")
+            .AnswerAsync();
 
-        Assert.All((string[])["/survival", "/emergence", "/learned", "/deviation", "/probabilityBelowMinimum", "/seedsSown"], member => Assert.False(answer.Has(member), member));
+        Assert.All((string[])["/survival", "/emergence", "/learned", "/deviation", "/probabilityBelowMinimum", "/seedsSown"], member =>
+            Assert.False(answer.Has(member), member)
+        );
         Assert.True(answer.Has("/scatter"));
         Assert.Equal(["wantedPrecision"], answer.List("/assumptions").Select(assumption => assumption!["name"]!.GetValue<string>()));
     }
@@ -102,10 +117,12 @@ public sealed class StandCountCalculationTests
     [Fact]
     public async Task Findings_HoopAndShortcut_AreNamed()
     {
-        var answer = await Question.Of(Question.StandCount)
+        var answer = await Question
+            .Of(Question.StandCount)
             .With("/ground", """{ "hoopDiameter": { "value": 56, "unit": "cm" }, "calledArea": { "value": 0.25, "unit": "m2" } }""")
             // Four times the mean count of 38.5, divided by ten.
-            .With("/statedStand", """{ "value": 15.4, "unit": "/ft2" }""").AnswerAsync();
+            .With("/statedStand", """{ "value": 15.4, "unit": "/ft2" }""")
+            .AnswerAsync();
 
         Assert.Contains(FindingCode.SampleAreaMiscalled, answer.Codes("/findings"));
         Assert.Contains(FindingCode.DivideByTenShortcut, answer.Codes("/findings"));
@@ -124,16 +141,32 @@ public sealed class StandCountCalculationTests
     public async Task Question_InFeet_HasTheSameAnswer()
     {
         // NIST SP 811 (2008), appendix B.8.
-        const double Pound = 0.45359237, Acre = 0.40468564224, Foot = 0.3048;
-        var feet = await Question.Of(Question.StandCount)
-            .Convert("/ground/rowLength", "ft", Foot).Convert("/ground/rowSpacing", "in", 2.54)
-            .Convert("/sown/rate", "lb/ac", Pound / Acre).Convert("/targetStand", "/ft2", 1 / (Foot * Foot)).Convert("/minimumStand", "/ac", 1 / (Acre * 10_000)).AnswerAsync();
+        const double Pound = 0.45359237,
+            Acre = 0.40468564224,
+            Foot = 0.3048;
+        var feet = await Question
+            .Of(Question.StandCount)
+            .Convert("/ground/rowLength", "ft", Foot)
+            .Convert("/ground/rowSpacing", "in", 2.54)
+            .Convert("/sown/rate", "lb/ac", Pound / Acre)
+            .Convert("/targetStand", "/ft2", 1 / (Foot * Foot))
+            .Convert("/minimumStand", "/ac", 1 / (Acre * 10_000))
+            .AnswerAsync();
         var metric = await Question.Of(Question.StandCount).AnswerAsync();
 
         Assert.Equal("/ft2", feet.Word("/stand/estimate/unit"));
         Assert.Equal("ft2", feet.Word("/areaCounted/unit"));
         Assert.Equal(metric.Number("/stand/upper/value") * Foot * Foot, feet.Number("/stand/upper/value"), 1e-9);
-        foreach (var pointer in (string[])["/emergence/estimate/value", "/emergence/lower/value", "/learned/mean/value", "/deviation/value", "/probabilityBelowMinimum"])
+        foreach (
+            var pointer in (string[])
+                [
+                    "/emergence/estimate/value",
+                    "/emergence/lower/value",
+                    "/learned/mean/value",
+                    "/deviation/value",
+                    "/probabilityBelowMinimum",
+                ]
+        )
             Assert.Equal(metric.Number(pointer), feet.Number(pointer), 1e-8);
     }
 

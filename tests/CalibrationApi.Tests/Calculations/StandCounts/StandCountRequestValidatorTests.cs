@@ -13,7 +13,12 @@ public sealed class StandCountRequestValidatorTests
     [InlineData("/counts/0/ground", """{ "length": { "value": 1, "unit": "m" } }""", "#/counts/0/ground/width", ErrorCode.MemberMissing)]
     [InlineData("/counts/0/ground", """{ "width": { "value": 1, "unit": "m" } }""", "#/counts/0/ground/length", ErrorCode.MemberMissing)]
     [InlineData("/counts/0/ground", """{ "rows": 2 }""", "#/counts/0/ground/rowLength", ErrorCode.MemberMissing)]
-    [InlineData("/counts/0/ground", """{ "rowLength": { "value": 1, "unit": "m" } }""", "#/counts/0/ground/rowSpacing", ErrorCode.MemberMissing)]
+    [InlineData(
+        "/counts/0/ground",
+        """{ "rowLength": { "value": 1, "unit": "m" } }""",
+        "#/counts/0/ground/rowSpacing",
+        ErrorCode.MemberMissing
+    )]
     [InlineData("/ground/area", """{ "value": 1, "unit": "m2" }""", "#/ground/area", ErrorCode.SettingsAtOdds)]
     [InlineData("/ground/hoopDiameter", """{ "value": 56, "unit": "cm" }""", "#/ground/hoopDiameter", ErrorCode.SettingsAtOdds)]
     [InlineData("/ground/rowLength/value", "0", "#/ground/rowLength", ErrorCode.NumberOutOfRange)]
@@ -29,7 +34,12 @@ public sealed class StandCountRequestValidatorTests
     [InlineData("/prior/reading", "\"germination\"", "#/prior/reading", ErrorCode.WordUnknown)]
     [InlineData("/prior/mean/value", "100", "#/prior/mean", ErrorCode.NumberOutOfRange)]
     [InlineData("/prior/spread/value", "0", "#/prior/spread", ErrorCode.NumberOutOfRange)]
-    [InlineData("/prior", """{ "reading": "emergence", "mean": { "value": 99.9, "unit": "%" }, "spread": { "value": 50, "unit": "%" } }""", "#/prior/spread", ErrorCode.SettingsAtOdds)]
+    [InlineData(
+        "/prior",
+        """{ "reading": "emergence", "mean": { "value": 99.9, "unit": "%" }, "spread": { "value": 50, "unit": "%" } }""",
+        "#/prior/spread",
+        ErrorCode.SettingsAtOdds
+    )]
     [InlineData("/targetStand/value", "-5", "#/targetStand", ErrorCode.NumberOutOfRange)]
     [InlineData("/minimumStand/unit", "\"/lb\"", "#/minimumStand", ErrorCode.UnitWrongDimension)]
     [InlineData("/statedStand", """{ "value": 20 }""", "#/statedStand", ErrorCode.UnitMissing)]

@@ -25,10 +25,20 @@ public sealed class StandRiskCalculationTests
     [InlineData("1e-9")]
     public async Task Spread_NextToNothing_IsAnswered(string spread)
     {
-        var answer = await Question.Of(Question.StandRisk).Without("/emergence").Without("/germination").Without("/thousandKernelMass").Without("/purity").Without("/rate")
-            .Without("/maximumRate").Without("/price").Without("/area").With("/meteringUncertainty", """{ "value": 0, "unit": "%" }""")
+        var answer = await Question
+            .Of(Question.StandRisk)
+            .Without("/emergence")
+            .Without("/germination")
+            .Without("/thousandKernelMass")
+            .Without("/purity")
+            .Without("/rate")
+            .Without("/maximumRate")
+            .Without("/price")
+            .Without("/area")
+            .With("/meteringUncertainty", """{ "value": 0, "unit": "%" }""")
             .With("/survival", $$"""{ "mean": { "value": 80, "unit": "%" }, "spread": { "value": {{spread}}, "unit": "%" } }""")
-            .With("/seedsPerArea", """{ "value": 301, "unit": "/m2" }""").AnswerAsync();
+            .With("/seedsPerArea", """{ "value": 301, "unit": "/m2" }""")
+            .AnswerAsync();
 
         Assert.Equal(300, answer.Number("/needed/seedsPerArea/value"), 1e-6);
         Assert.Equal(1, answer.Number("/given/probabilityReached"));
@@ -62,7 +72,10 @@ public sealed class StandRiskCalculationTests
     {
         var counted = (await Question.Of(Question.StandCount).AnswerAsync()).At("/emergence")!.ToJsonString();
         var alone = await Question.Of(Question.StandRisk).With("/emergence", $$"""{ "counted": {{counted}} }""").AnswerAsync();
-        var seasons = await Question.Of(Question.StandRisk).With("/emergence", $$"""{ "counted": {{counted}}, "seasonSpread": { "value": 8, "unit": "%" } }""").AnswerAsync();
+        var seasons = await Question
+            .Of(Question.StandRisk)
+            .With("/emergence", $$"""{ "counted": {{counted}}, "seasonSpread": { "value": 8, "unit": "%" } }""")
+            .AnswerAsync();
 
         Assert.Contains(FindingCode.SeasonSpreadMissing, alone.Codes("/findings"));
         Assert.DoesNotContain(FindingCode.SeasonSpreadMissing, seasons.Codes("/findings"));
@@ -72,8 +85,12 @@ public sealed class StandRiskCalculationTests
     [Fact]
     public async Task Survival_InPlaceOfEmergence_LeavesGerminationOut()
     {
-        var answer = await Question.Of(Question.StandRisk).Without("/germination").Without("/emergence")
-            .With("/survival", """{ "mean": { "value": 75, "unit": "%" }, "spread": { "value": 7, "unit": "%" } }""").AnswerAsync();
+        var answer = await Question
+            .Of(Question.StandRisk)
+            .Without("/germination")
+            .Without("/emergence")
+            .With("/survival", """{ "mean": { "value": 75, "unit": "%" }, "spread": { "value": 7, "unit": "%" } }""")
+            .AnswerAsync();
 
         Assert.Equal(240 / 0.75, answer.Number("/atMean/seedsPerArea/value"), 1e-9);
         Assert.DoesNotContain("germination", answer.List("/uncertaintyParts").Select(part => part!["source"]!.GetValue<string>()));
@@ -82,8 +99,17 @@ public sealed class StandRiskCalculationTests
     [Fact]
     public async Task Answer_SeedsOnly_HasNoMassAndNoMoney()
     {
-        var answer = await Question.Of(Question.StandRisk).Without("/thousandKernelMass").Without("/purity").Without("/price").Without("/area").Without("/rate").Without("/maximumRate")
-            .With("/seedsPerArea", """{ "value": 340, "unit": "/m2" }""").With("/maximumSeedsPerArea", """{ "value": 345, "unit": "/m2" }""").AnswerAsync();
+        var answer = await Question
+            .Of(Question.StandRisk)
+            .Without("/thousandKernelMass")
+            .Without("/purity")
+            .Without("/price")
+            .Without("/area")
+            .Without("/rate")
+            .Without("/maximumRate")
+            .With("/seedsPerArea", """{ "value": 340, "unit": "/m2" }""")
+            .With("/maximumSeedsPerArea", """{ "value": 345, "unit": "/m2" }""")
+            .AnswerAsync();
 
         Assert.False(answer.Has("/needed/rate"));
         Assert.False(answer.Has("/margin/cost"));
@@ -94,8 +120,11 @@ public sealed class StandRiskCalculationTests
     [Fact]
     public async Task Answer_SurvivalThatCanFail_HasNoRate()
     {
-        var answer = await Question.Of(Question.StandRisk).With("/probability", "0.99")
-            .With("/emergence", """{ "mean": { "value": 50, "unit": "%" }, "spread": { "value": 35, "unit": "%" } }""").AnswerAsync();
+        var answer = await Question
+            .Of(Question.StandRisk)
+            .With("/probability", "0.99")
+            .With("/emergence", """{ "mean": { "value": 50, "unit": "%" }, "spread": { "value": 35, "unit": "%" } }""")
+            .AnswerAsync();
 
         Assert.False(answer.Has("/needed"));
         Assert.False(answer.Has("/margin"));
@@ -116,8 +145,13 @@ public sealed class StandRiskCalculationTests
     [Fact]
     public async Task MinimumStand_PerSquareFoot_AsksForPounds()
     {
-        var answer = await Question.Of(Question.StandRisk).Without("/rate").Without("/maximumRate").Without("/area")
-            .With("/minimumStand", """{ "value": 22, "unit": "/ft2" }""").AnswerAsync();
+        var answer = await Question
+            .Of(Question.StandRisk)
+            .Without("/rate")
+            .Without("/maximumRate")
+            .Without("/area")
+            .With("/minimumStand", """{ "value": 22, "unit": "/ft2" }""")
+            .AnswerAsync();
 
         Assert.Equal("lb/ac", answer.Word("/needed/rate/unit"));
         Assert.Equal("/ft2", answer.Word("/needed/seedsPerArea/unit"));

@@ -5,7 +5,8 @@ namespace CalibrationApi.Tests.Calculations.StandRisks;
 /// <summary>Every way in which a question about the risk of a stand can be readable and wrong.</summary>
 public sealed class StandRiskRequestValidatorTests
 {
-    private const string Counted = """{ "estimate": { "value": 70, "unit": "%" }, "lower": { "value": 60, "unit": "%" }, "upper": { "value": 80, "unit": "%" }, "coverageProbability": 0.95 }""";
+    private const string Counted =
+        """{ "estimate": { "value": 70, "unit": "%" }, "lower": { "value": 60, "unit": "%" }, "upper": { "value": 80, "unit": "%" }, "coverageProbability": 0.95 }""";
 
     [Theory]
     [InlineData("/minimumStand/value", "0", "#/minimumStand", ErrorCode.NumberOutOfRange)]
@@ -23,11 +24,31 @@ public sealed class StandRiskRequestValidatorTests
     [InlineData("/emergence/counted", Counted, "#/emergence/counted", ErrorCode.SettingsAtOdds)]
     [InlineData("/emergence/seasonSpread", """{ "value": 5, "unit": "%" }""", "#/emergence/seasonSpread", ErrorCode.SettingsAtOdds)]
     [InlineData("/emergence", """{ "counted": { } }""", "#/emergence/counted/estimate", ErrorCode.MemberMissing)]
-    [InlineData("/emergence", """{ "counted": { "estimate": { "value": 70, "unit": "%" }, "lower": { "value": 75, "unit": "%" }, "upper": { "value": 80, "unit": "%" }, "coverageProbability": 0.95 } }""", "#/emergence/counted/estimate", ErrorCode.SettingsAtOdds)]
-    [InlineData("/emergence", """{ "counted": { "estimate": { "value": 70, "unit": "%" }, "lower": { "value": 0, "unit": "%" }, "upper": { "value": 400, "unit": "%" }, "coverageProbability": 0.95 } }""", "#/emergence/counted", ErrorCode.SettingsAtOdds)]
-    [InlineData("/emergence", "{ \"counted\": " + Counted + ", \"seasonSpread\": { \"value\": 50, \"unit\": \"%\" } }", "#/emergence/seasonSpread", ErrorCode.SettingsAtOdds)]
+    [InlineData(
+        "/emergence",
+        """{ "counted": { "estimate": { "value": 70, "unit": "%" }, "lower": { "value": 75, "unit": "%" }, "upper": { "value": 80, "unit": "%" }, "coverageProbability": 0.95 } }""",
+        "#/emergence/counted/estimate",
+        ErrorCode.SettingsAtOdds
+    )]
+    [InlineData(
+        "/emergence",
+        """{ "counted": { "estimate": { "value": 70, "unit": "%" }, "lower": { "value": 0, "unit": "%" }, "upper": { "value": 400, "unit": "%" }, "coverageProbability": 0.95 } }""",
+        "#/emergence/counted",
+        ErrorCode.SettingsAtOdds
+    )]
+    [InlineData(
+        "/emergence",
+        "{ \"counted\": " + Counted + ", \"seasonSpread\": { \"value\": 50, \"unit\": \"%\" } }",
+        "#/emergence/seasonSpread",
+        ErrorCode.SettingsAtOdds
+    )]
     [InlineData("/emergence", "{}", "#/emergence/mean", ErrorCode.MemberMissing)]
-    [InlineData("/survival", """{ "mean": { "value": 70, "unit": "%" }, "spread": { "value": 5, "unit": "%" } }""", "#/survival", ErrorCode.SettingsAtOdds)]
+    [InlineData(
+        "/survival",
+        """{ "mean": { "value": 70, "unit": "%" }, "spread": { "value": 5, "unit": "%" } }""",
+        "#/survival",
+        ErrorCode.SettingsAtOdds
+    )]
     [InlineData("/seedsPerArea", """{ "value": 300, "unit": "/m2" }""", "#/rate", ErrorCode.SettingsAtOdds)]
     [InlineData("/maximumSeedsPerArea", """{ "value": 400, "unit": "/m2" }""", "#/maximumRate", ErrorCode.SettingsAtOdds)]
     [InlineData("/price/value", "-1", "#/price/value", ErrorCode.NumberOutOfRange)]
@@ -60,7 +81,10 @@ public sealed class StandRiskRequestValidatorTests
     [InlineData("/germinationSeedsTested", "#/germinationSeedsTested")]
     public async Task Survival_BesideGermination_IsAtOdds(string kept, string at)
     {
-        var question = Question.Of(Question.StandRisk).Without("/emergence").With("/germinationSeedsTested", "200")
+        var question = Question
+            .Of(Question.StandRisk)
+            .Without("/emergence")
+            .With("/germinationSeedsTested", "200")
             .With("/survival", """{ "mean": { "value": 70, "unit": "%" }, "spread": { "value": 5, "unit": "%" } }""");
         if (kept != "/germination")
             question.Without("/germination");
@@ -74,7 +98,13 @@ public sealed class StandRiskRequestValidatorTests
     [Fact]
     public async Task Price_WithoutKernelMass_AsksForIt()
     {
-        using var response = await Question.Of(Question.StandRisk).Without("/thousandKernelMass").Without("/rate").Without("/maximumRate").Without("/purity").AskAsync();
+        using var response = await Question
+            .Of(Question.StandRisk)
+            .Without("/thousandKernelMass")
+            .Without("/rate")
+            .Without("/maximumRate")
+            .Without("/purity")
+            .AskAsync();
 
         var problem = await ProblemBody.ReadAsync(response, 422);
         Assert.Contains(problem.Faults, fault => fault.Pointer == "#/thousandKernelMass" && fault.Code == ErrorCode.MemberMissing);

@@ -21,7 +21,11 @@ public sealed class VolumeCheckCalculationTests
     {
         var startValue = (await Question.Of(Question.VolumeCheck).AnswerAsync()).At("/startValue")!.ToJsonString();
 
-        var plan = await Question.Of(Question.CatchPlan).Without("/meters/0/valueInForce").With("/meters/0/startValue", startValue).AnswerAsync();
+        var plan = await Question
+            .Of(Question.CatchPlan)
+            .Without("/meters/0/valueInForce")
+            .With("/meters/0/startValue", startValue)
+            .AnswerAsync();
 
         Assert.NotEmpty(plan.List("/meters"));
     }
@@ -47,8 +51,13 @@ public sealed class VolumeCheckCalculationTests
     [Fact]
     public async Task LearnedFrom_AnotherProduct_ScalesWithDensity()
     {
-        var answer = await Question.Of(Question.VolumeCheck)
-            .With("/learnedFrom", """{ "massPerRevolution": { "value": 0.53, "unit": "kg/rev" }, "bulkDensity": { "value": 96, "unit": "kg/hL" } }""").AnswerAsync();
+        var answer = await Question
+            .Of(Question.VolumeCheck)
+            .With(
+                "/learnedFrom",
+                """{ "massPerRevolution": { "value": 0.53, "unit": "kg/rev" }, "bulkDensity": { "value": 96, "unit": "kg/hL" } }"""
+            )
+            .AnswerAsync();
 
         Assert.Equal(0.53 * 62 / 96, answer.Number("/expected/value"), 1e-12);
         Assert.Contains("learnedFrom/spread", answer.List("/assumptions").Select(one => one!["name"]!.GetValue<string>()));
@@ -67,8 +76,12 @@ public sealed class VolumeCheckCalculationTests
     public async Task Question_InOtherUnits_HasTheSameAnswer()
     {
         // NIST SP 811: 1 lb/ft3 is 0.45359237 / 0.3048^3 kg/m3.
-        var pounds = await Question.Of(Question.VolumeCheck).Convert("/displacement", "ft3", 28.316846592)
-            .Convert("/bulkDensity", "lb/ft3", 0.45359237 / 0.028316846592 / 10).Convert("/massPerRevolution", "lb/rev", 0.45359237).AnswerAsync();
+        var pounds = await Question
+            .Of(Question.VolumeCheck)
+            .Convert("/displacement", "ft3", 28.316846592)
+            .Convert("/bulkDensity", "lb/ft3", 0.45359237 / 0.028316846592 / 10)
+            .Convert("/massPerRevolution", "lb/rev", 0.45359237)
+            .AnswerAsync();
         var metric = await Question.Of(Question.VolumeCheck).AnswerAsync();
 
         Assert.Equal("lb/rev", pounds.Word("/expected/unit"));

@@ -8,7 +8,12 @@ public sealed class VolumeCheckRequestValidatorTests
     [Theory]
     [InlineData("/displacement/value", "0", "#/displacement", ErrorCode.NumberOutOfRange)]
     [InlineData("/displacement/unit", "\"bu\"", "#/displacement", ErrorCode.UnitAmbiguous)]
-    [InlineData("/displacement/relativeUncertainty", """{ "value": 101, "unit": "%" }""", "#/displacement/relativeUncertainty", ErrorCode.NumberOutOfRange)]
+    [InlineData(
+        "/displacement/relativeUncertainty",
+        """{ "value": 101, "unit": "%" }""",
+        "#/displacement/relativeUncertainty",
+        ErrorCode.NumberOutOfRange
+    )]
     [InlineData("/bulkDensity/value", "-62", "#/bulkDensity", ErrorCode.NumberOutOfRange)]
     [InlineData("/bulkDensity/unit", "\"lb/bu\"", "#/bulkDensity", ErrorCode.UnitAmbiguous)]
     [InlineData("/bulkDensity/relativeUncertainty/value", "-1", "#/bulkDensity/relativeUncertainty", ErrorCode.NumberOutOfRange)]
@@ -42,9 +47,14 @@ public sealed class VolumeCheckRequestValidatorTests
     [InlineData("/fillEfficiencySpread", """{ "value": 5, "unit": "%" }""")]
     public async Task FillEfficiency_StatedAndLearned_IsAtOdds(string pointer, string json)
     {
-        using var response = await Question.Of(Question.VolumeCheck)
-            .With("/learnedFrom", """{ "massPerRevolution": { "value": 0.53, "unit": "kg/rev" }, "bulkDensity": { "value": 96, "unit": "kg/hL" } }""")
-            .With(pointer, json).AskAsync();
+        using var response = await Question
+            .Of(Question.VolumeCheck)
+            .With(
+                "/learnedFrom",
+                """{ "massPerRevolution": { "value": 0.53, "unit": "kg/rev" }, "bulkDensity": { "value": 96, "unit": "kg/hL" } }"""
+            )
+            .With(pointer, json)
+            .AskAsync();
 
         var problem = await ProblemBody.ReadAsync(response, 422);
         Assert.Contains(problem.Faults, fault => fault.Pointer == $"#{pointer}" && fault.Code == ErrorCode.SettingsAtOdds);

@@ -39,7 +39,9 @@ public sealed class AdoptValueTests(RecordService service) : IClassFixture<Recor
     {
         var farm = await FarmOfFormAsync(form, unit, decimals);
 
-        var adopted = await farm.AdoptAsync(adoption => adoption.With("/typedIn", Draft.Quantity(typed, unit)).With("/meterSpeed", Draft.Quantity(30, "rpm")));
+        var adopted = await farm.AdoptAsync(adoption =>
+            adoption.With("/typedIn", Draft.Quantity(typed, unit)).With("/meterSpeed", Draft.Quantity(30, "rpm"))
+        );
 
         // A value in force keeps its own unit where that is a mass per revolution.
         Assert.Equal(unit == "g/rev" ? 360 : 0.36, adopted.Body.Number("/massPerRevolution/value"), 1e-9);
@@ -60,11 +62,15 @@ public sealed class AdoptValueTests(RecordService service) : IClassFixture<Recor
         var test = (await farm.TestAsync(test => test.With("/meterSpeed", Draft.Quantity(30, "rpm")))).Body;
         Assert.Equal(form, test.Word("/evaluation/enter/form"));
 
-        var adopted = (await farm.AdoptAsync(adoption => adoption
-            .With("/test", test.Word("/id"))
-            .With("/typedIn", Draft.Quantity(test.Number("/evaluation/enter/value"), test.Word("/evaluation/enter/unit")))
-            .With("/meterSpeed", Draft.Quantity(30, "rpm"))
-            .With("/occurredAt", "2026-04-18T08:00:00+02:00"))).Body;
+        var adopted = (
+            await farm.AdoptAsync(adoption =>
+                adoption
+                    .With("/test", test.Word("/id"))
+                    .With("/typedIn", Draft.Quantity(test.Number("/evaluation/enter/value"), test.Word("/evaluation/enter/unit")))
+                    .With("/meterSpeed", Draft.Quantity(30, "rpm"))
+                    .With("/occurredAt", "2026-04-18T08:00:00+02:00")
+            )
+        ).Body;
 
         Assert.Equal(test.Number("/evaluation/enter/resultingMassPerRevolution/value"), adopted.Number("/massPerRevolution/value"), 1e-12);
         Assert.Empty(adopted.List("/findings"));
@@ -89,7 +95,11 @@ public sealed class AdoptValueTests(RecordService service) : IClassFixture<Recor
         var farm = await Farm.CreateAsync(service);
 
         await RefusedAsync(farm.Adoption.With("/typedIn", new JsonObject { ["value"] = 0.342 }), "#/typedIn", ErrorCode.UnitMissing);
-        await RefusedAsync(farm.Adoption.With("/typedIn", new JsonObject { ["unit"] = "kg/rev" }), "#/typedIn/value", ErrorCode.MemberMissing);
+        await RefusedAsync(
+            farm.Adoption.With("/typedIn", new JsonObject { ["unit"] = "kg/rev" }),
+            "#/typedIn/value",
+            ErrorCode.MemberMissing
+        );
     }
 
     [Fact]
@@ -98,7 +108,11 @@ public sealed class AdoptValueTests(RecordService service) : IClassFixture<Recor
         var farm = await FarmOfFormAsync("volume-per-revolution", "L", 3);
         var product = await service.CreateAsync("/v1/products", Farm.ProductDraft.Without("/bulkDensity"));
 
-        var fault = await RefusedAsync(farm.Adoption.With("/typedIn", Draft.Quantity(0.58, "L")).With("/product", product).Without("/lot"), "#/product", ErrorCode.DensityMissing);
+        var fault = await RefusedAsync(
+            farm.Adoption.With("/typedIn", Draft.Quantity(0.58, "L")).With("/product", product).Without("/lot"),
+            "#/product",
+            ErrorCode.DensityMissing
+        );
 
         Assert.Contains("Add it", fault.Detail, StringComparison.Ordinal);
     }
@@ -201,7 +215,11 @@ public sealed class AdoptValueTests(RecordService service) : IClassFixture<Recor
         var farm = await Farm.CreateAsync(service, machine => machine.Without("/meters/0/controllerEntry"));
         var test = (await farm.TestAsync()).Id;
 
-        await RefusedAsync(farm.Adoption.With("/test", test).With("/typedIn", Draft.Quantity(0.38, "kg/rev")), "#/typedIn/value", RefusalCode.TypedOffTest);
+        await RefusedAsync(
+            farm.Adoption.With("/test", test).With("/typedIn", Draft.Quantity(0.38, "kg/rev")),
+            "#/typedIn/value",
+            RefusalCode.TypedOffTest
+        );
         var rounded = await farm.AdoptAsync(adoption => adoption.With("/test", test).With("/typedIn", Draft.Quantity(0.363, "kg/rev")));
 
         Assert.Empty(rounded.Body.List("/findings"));
@@ -222,8 +240,16 @@ public sealed class AdoptValueTests(RecordService service) : IClassFixture<Recor
     }
 
     private async Task<Farm> FarmOfFormAsync(string form, string unit, int decimals) => await Farm.CreateAsync(service, machine => machine
-        .With("/meters/0/controllerEntry", new JsonObject { ["form"] = form, ["unit"] = unit, ["decimals"] = decimals })
-        .With("/meters/0/pulsesPerRevolution", Draft.Quantity(360, "pulses/rev")));
+                .With(
+                    "/meters/0/controllerEntry",
+                    new JsonObject
+                    {
+                        ["form"] = form,
+                        ["unit"] = unit,
+                        ["decimals"] = decimals,
+                    }
+                )
+                .With("/meters/0/pulsesPerRevolution", Draft.Quantity(360, "pulses/rev")));
 
     private async Task<Fault> RefusedAsync(Draft draft, string pointer, string code) =>
         await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/adoptions", draft))).RefusedAsync(422, pointer, code);

@@ -21,13 +21,21 @@ public sealed class ReadAdoptionsTests(RecordService service) : IClassFixture<Re
         var farm = await Farm.CreateAsync(service);
         var conditions = Draft.Json("""{ "tankLevel": { "value": 80, "unit": "%" }, "airTemperature": { "value": 11, "unit": "degC" } }""");
         var test = (await farm.TestAsync(test => test.With("/conditions", conditions))).Body;
-        var adopted = await farm.AdoptAsync(adoption => adoption
-            .With("/test", test.Word("/id")).With("/typedIn", Draft.Quantity(0.363, "kg/rev")).With("/why", "as tested").With("/recordedBy", "B. Technician")
-            .With("/occurredAt", "2026-04-18T23:30:00-04:00"));
+        var adopted = await farm.AdoptAsync(adoption =>
+            adoption
+                .With("/test", test.Word("/id"))
+                .With("/typedIn", Draft.Quantity(0.363, "kg/rev"))
+                .With("/why", "as tested")
+                .With("/recordedBy", "B. Technician")
+                .With("/occurredAt", "2026-04-18T23:30:00-04:00")
+        );
 
         var value = new Answer(Assert.Single(await farm.InForceAsync())!);
 
-        Assert.Equal((farm.Machine, "front", "coarse", farm.Product), (value.Word("/machine"), value.Word("/meter"), value.Word("/element"), value.Word("/product")));
+        Assert.Equal(
+            (farm.Machine, "front", "coarse", farm.Product),
+            (value.Word("/machine"), value.Word("/meter"), value.Word("/element"), value.Word("/product"))
+        );
         Assert.False(value.Has("/setting"));
         Assert.Equal((0.363, "kg/rev"), value.Quantity("/massPerRevolution"));
         Assert.Equal((0.363, "kg/rev"), value.Quantity("/typedIn"));
@@ -65,8 +73,12 @@ public sealed class ReadAdoptionsTests(RecordService service) : IClassFixture<Re
         await farm.AdoptAsync();
         await farm.AdoptAsync(adoption => adoption.With("/element", "fine").With("/typedIn", Draft.Quantity(0.1, "kg/rev")));
         await farm.AdoptAsync(adoption => adoption.With("/setting", "low").With("/typedIn", Draft.Quantity(0.2, "kg/rev")));
-        await farm.AdoptAsync(adoption => adoption.With("/product", other.Product).With("/lot", other.Lot).With("/typedIn", Draft.Quantity(0.3, "kg/rev")));
-        await farm.AdoptAsync(adoption => adoption.With("/meter", "rear").With("/element", "small seed").With("/typedIn", Draft.Quantity(0.03, "kg/rev")));
+        await farm.AdoptAsync(adoption =>
+            adoption.With("/product", other.Product).With("/lot", other.Lot).With("/typedIn", Draft.Quantity(0.3, "kg/rev"))
+        );
+        await farm.AdoptAsync(adoption =>
+            adoption.With("/meter", "rear").With("/element", "small seed").With("/typedIn", Draft.Quantity(0.03, "kg/rev"))
+        );
         await other.AdoptAsync();
 
         Assert.Equal([0.03, 0.1, 0.2, 0.3, 0.342], Values(await farm.InForceAsync()).Order());
@@ -81,8 +93,12 @@ public sealed class ReadAdoptionsTests(RecordService service) : IClassFixture<Re
     public async Task InForce_AtAnInstant_IsTheNewestAdoptedByThen()
     {
         var farm = await Farm.CreateAsync(service);
-        await farm.AdoptAsync(adoption => adoption.With("/typedIn", Draft.Quantity(0.34, "kg/rev")).With("/occurredAt", "2026-03-01T08:00:00Z"));
-        await farm.AdoptAsync(adoption => adoption.With("/typedIn", Draft.Quantity(0.36, "kg/rev")).With("/occurredAt", "2026-04-01T08:00:00Z"));
+        await farm.AdoptAsync(adoption =>
+            adoption.With("/typedIn", Draft.Quantity(0.34, "kg/rev")).With("/occurredAt", "2026-03-01T08:00:00Z")
+        );
+        await farm.AdoptAsync(adoption =>
+            adoption.With("/typedIn", Draft.Quantity(0.36, "kg/rev")).With("/occurredAt", "2026-04-01T08:00:00Z")
+        );
 
         Assert.Equal([0.36], Values(await farm.InForceAsync()));
         Assert.Equal([0.36], Values(await farm.InForceAsync("?at=2026-04-01T08:00:00Z")));
@@ -96,8 +112,12 @@ public sealed class ReadAdoptionsTests(RecordService service) : IClassFixture<Re
     public async Task InForce_LateEntryOfAnOlderAdoption_DoesNotOverrideTheNewer()
     {
         var farm = await Farm.CreateAsync(service);
-        await farm.AdoptAsync(adoption => adoption.With("/typedIn", Draft.Quantity(0.36, "kg/rev")).With("/occurredAt", "2026-04-01T08:00:00Z"));
-        await farm.AdoptAsync(adoption => adoption.With("/typedIn", Draft.Quantity(0.34, "kg/rev")).With("/occurredAt", "2026-03-01T08:00:00Z"));
+        await farm.AdoptAsync(adoption =>
+            adoption.With("/typedIn", Draft.Quantity(0.36, "kg/rev")).With("/occurredAt", "2026-04-01T08:00:00Z")
+        );
+        await farm.AdoptAsync(adoption =>
+            adoption.With("/typedIn", Draft.Quantity(0.34, "kg/rev")).With("/occurredAt", "2026-03-01T08:00:00Z")
+        );
 
         Assert.Equal([0.36], Values(await farm.InForceAsync()));
         Assert.Equal([0.34], Values(await farm.InForceAsync("?at=2026-03-15T08:00:00Z")));
@@ -109,7 +129,9 @@ public sealed class ReadAdoptionsTests(RecordService service) : IClassFixture<Re
     {
         var farm = await Farm.CreateAsync(service);
         await farm.AdoptAsync();
-        await farm.AdoptAsync(adoption => adoption.With("/typedIn", Draft.Quantity(0.36, "kg/rev")).With("/occurredAt", "2026-05-04T10:10:00Z"));
+        await farm.AdoptAsync(adoption =>
+            adoption.With("/typedIn", Draft.Quantity(0.36, "kg/rev")).With("/occurredAt", "2026-05-04T10:10:00Z")
+        );
 
         Assert.Equal([0.36], Values(await farm.InForceAsync()));
     }
@@ -132,10 +154,16 @@ public sealed class ReadAdoptionsTests(RecordService service) : IClassFixture<Re
         {
             var farm = await Farm.CreateAsync(service);
 
-            var adopted = await Task.WhenAll(Enumerable.Range(0, 4).Select(i => farm.AdoptAsync(adoption => adoption.With("/typedIn", Draft.Quantity(0.34 + 0.01 * i, "kg/rev")))));
+            var adopted = await Task.WhenAll(
+                Enumerable
+                    .Range(0, 4)
+                    .Select(i => farm.AdoptAsync(adoption => adoption.With("/typedIn", Draft.Quantity(0.34 + 0.01 * i, "kg/rev"))))
+            );
 
             var value = Assert.Single(await farm.InForceAsync())!;
-            var ids = (await service.ItemsAsync($"/v1/adoptions?machine={farm.Machine}")).Select(line => line["id"]!.GetValue<string>()).ToArray();
+            var ids = (await service.ItemsAsync($"/v1/adoptions?machine={farm.Machine}"))
+                .Select(line => line["id"]!.GetValue<string>())
+                .ToArray();
             Assert.Equal(adopted.Select(one => one.Id).Order(), ids.Order());
             // Newest first: of equal times the one received last stands first, and it is the one in force.
             Assert.Equal(ids[0], value["adoption"]!.GetValue<string>());
@@ -146,7 +174,9 @@ public sealed class ReadAdoptionsTests(RecordService service) : IClassFixture<Re
     public async Task InForce_SupersededAdoption_MakesWayForItsReplacement()
     {
         var farm = await Farm.CreateAsync(service);
-        await farm.AdoptAsync(adoption => adoption.With("/typedIn", Draft.Quantity(0.33, "kg/rev")).With("/occurredAt", "2026-02-01T08:00:00Z"));
+        await farm.AdoptAsync(adoption =>
+            adoption.With("/typedIn", Draft.Quantity(0.33, "kg/rev")).With("/occurredAt", "2026-02-01T08:00:00Z")
+        );
         var wrong = await farm.AdoptAsync(adoption => adoption.With("/typedIn", Draft.Quantity(0.324, "kg/rev")));
         await farm.AdoptAsync(adoption => adoption.With("/supersedes", Farm.Supersedes(wrong.Id, "digits swapped while noting it")));
 
@@ -159,9 +189,16 @@ public sealed class ReadAdoptionsTests(RecordService service) : IClassFixture<Re
     public async Task InForce_AdoptionSupersededByOneOfAnotherMeter_FallsBackToTheEarlierValue()
     {
         var farm = await Farm.CreateAsync(service);
-        await farm.AdoptAsync(adoption => adoption.With("/typedIn", Draft.Quantity(0.33, "kg/rev")).With("/occurredAt", "2026-02-01T08:00:00Z"));
+        await farm.AdoptAsync(adoption =>
+            adoption.With("/typedIn", Draft.Quantity(0.33, "kg/rev")).With("/occurredAt", "2026-02-01T08:00:00Z")
+        );
         var wrong = await farm.AdoptAsync();
-        await farm.AdoptAsync(adoption => adoption.With("/meter", "rear").With("/element", "small seed").With("/supersedes", Farm.Supersedes(wrong.Id, "noted for the wrong meter")));
+        await farm.AdoptAsync(adoption =>
+            adoption
+                .With("/meter", "rear")
+                .With("/element", "small seed")
+                .With("/supersedes", Farm.Supersedes(wrong.Id, "noted for the wrong meter"))
+        );
 
         Assert.Equal([0.33], Values(await farm.InForceAsync("?meter=front")));
         Assert.Equal([0.342], Values(await farm.InForceAsync("?meter=rear")));
@@ -213,7 +250,9 @@ public sealed class ReadAdoptionsTests(RecordService service) : IClassFixture<Re
         var farm = await Farm.CreateAsync(service);
         var wrong = await farm.TestAsync();
         await AdoptTestAsync(farm, wrong);
-        await farm.TestAsync(test => test.With("/element", "fine").With("/supersedes", Farm.Supersedes(wrong.Id, "it was the fine element")));
+        await farm.TestAsync(test =>
+            test.With("/element", "fine").With("/supersedes", Farm.Supersedes(wrong.Id, "it was the fine element"))
+        );
 
         var value = new Answer(Assert.Single(await farm.InForceAsync())!);
 
@@ -236,7 +275,11 @@ public sealed class ReadAdoptionsTests(RecordService service) : IClassFixture<Re
         Assert.Equal("lb/rev", us.Word("/massPerRevolution/unit"));
         Assert.Equal(0.363 / 0.45359237, us.Number("/massPerRevolution/value"), 1e-12);
         Assert.Equal("lb/rev", us.Word("/measured/unit"));
-        Assert.Equal(test.Body.Number("/evaluation/massPerRevolution/expandedUncertainty") / 0.45359237, us.Number("/measured/expandedUncertainty"), 1e-12);
+        Assert.Equal(
+            test.Body.Number("/evaluation/massPerRevolution/expandedUncertainty") / 0.45359237,
+            us.Number("/measured/expandedUncertainty"),
+            1e-12
+        );
         Assert.Equal((0.363, "kg/rev"), us.Quantity("/typedIn"));
     }
 
@@ -265,7 +308,9 @@ public sealed class ReadAdoptionsTests(RecordService service) : IClassFixture<Re
             await farm.AdoptAsync(adoption => adoption.With("/setting", setting));
         var next = new Uri((await service.GetAsync($"/v1/machines/{farm.Machine}/values-in-force?limit=1")).Expect(200).Next!).Query;
 
-        var fault = (await (await service.GetAsync($"/v1/machines/{farm.Machine}/values-in-force{next}&meter=front")).ProblemAsync(400)).Only();
+        var fault = (
+            await (await service.GetAsync($"/v1/machines/{farm.Machine}/values-in-force{next}&meter=front")).ProblemAsync(400)
+        ).Only();
 
         Assert.Equal(("cursor", ErrorCode.CursorInvalid), (fault.Parameter, fault.Code));
     }
@@ -300,10 +345,14 @@ public sealed class ReadAdoptionsTests(RecordService service) : IClassFixture<Re
         Assert.Equal((parameter, code), (fault.Parameter, fault.Code));
     }
 
-    private static IEnumerable<double> Values(JsonArray items) => items.Select(item => item!["massPerRevolution"]!["value"]!.GetValue<double>());
+    private static IEnumerable<double> Values(JsonArray items) =>
+        items.Select(item => item!["massPerRevolution"]!["value"]!.GetValue<double>());
 
-    private static Task<Reply> AdoptTestAsync(Farm farm, Reply test) => farm.AdoptAsync(adoption => adoption
-        .With("/test", test.Id)
-        .With("/typedIn", Draft.Quantity(test.Body.Number("/evaluation/enter/value"), test.Body.Word("/evaluation/enter/unit")))
-        .With("/occurredAt", "2026-04-18T08:00:00+02:00"));
+    private static Task<Reply> AdoptTestAsync(Farm farm, Reply test) =>
+        farm.AdoptAsync(adoption =>
+            adoption
+                .With("/test", test.Id)
+                .With("/typedIn", Draft.Quantity(test.Body.Number("/evaluation/enter/value"), test.Body.Word("/evaluation/enter/unit")))
+                .With("/occurredAt", "2026-04-18T08:00:00+02:00")
+        );
 }

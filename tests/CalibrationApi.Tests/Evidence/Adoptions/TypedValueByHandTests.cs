@@ -17,7 +17,10 @@ public sealed class TypedValueByHandTests(RecordService service) : IClassFixture
         var farm = await FarmAsync();
         await farm.TestAsync();
 
-        await AnsweredAsync(farm.Adoption.With("/typedIn", Draft.Quantity(typed, "kg/rev")).With("/occurredAt", "2026-04-18T12:00:00+02:00"), code);
+        await AnsweredAsync(
+            farm.Adoption.With("/typedIn", Draft.Quantity(typed, "kg/rev")).With("/occurredAt", "2026-04-18T12:00:00+02:00"),
+            code
+        );
     }
 
     // 0.60 kg/rev of a product of 78 kg/hL lets 0.477 be expected at 62 kg/hL.
@@ -31,13 +34,19 @@ public sealed class TypedValueByHandTests(RecordService service) : IClassFixture
         var farm = await FarmAsync();
         await WheatAsync(farm, 0.60);
 
-        var adopted = await AnsweredAsync(farm.Adoption.With("/typedIn", Draft.Quantity(typed, "kg/rev")).With("/occurredAt", "2026-04-18T12:00:00+02:00"), code);
+        var adopted = await AnsweredAsync(
+            farm.Adoption.With("/typedIn", Draft.Quantity(typed, "kg/rev")).With("/occurredAt", "2026-04-18T12:00:00+02:00"),
+            code
+        );
 
         if (findings is null)
             return;
         Assert.Equal(findings, adopted!.Body.Codes("/findings"));
         Assert.Equal(adopted.Bytes, (await service.GetAsync($"/v1/adoptions/{adopted.Id}")).Bytes);
-        Assert.Equal(findings, new Answer((await farm.InForceAsync()).Single(one => one!["product"]!.GetValue<string>() == farm.Product)!).Codes("/findings"));
+        Assert.Equal(
+            findings,
+            new Answer((await farm.InForceAsync()).Single(one => one!["product"]!.GetValue<string>() == farm.Product)!).Codes("/findings")
+        );
     }
 
     // Within 10 % of the number before, and exactly that of the wheat.
@@ -48,7 +57,12 @@ public sealed class TypedValueByHandTests(RecordService service) : IClassFixture
         await WheatAsync(farm, 0.365);
         await farm.AdoptAsync();
 
-        var adopted = (await AnsweredAsync(farm.Adoption.With("/typedIn", Draft.Quantity(0.365, "kg/rev")).With("/occurredAt", "2026-04-18T12:00:00+02:00"), null))!.Body;
+        var adopted = (
+            await AnsweredAsync(
+                farm.Adoption.With("/typedIn", Draft.Quantity(0.365, "kg/rev")).With("/occurredAt", "2026-04-18T12:00:00+02:00"),
+                null
+            )
+        )!.Body;
 
         var finding = Assert.Single(adopted.List("/findings"), one => one!["code"]!.GetValue<string>() == FindingCode.FitsOtherProduct)!;
         Assert.Equal("warning", finding["severity"]!.GetValue<string>());
@@ -64,7 +78,12 @@ public sealed class TypedValueByHandTests(RecordService service) : IClassFixture
         var test = (await farm.TestAsync()).Body;
         var typed = test.Number("/evaluation/enter/value");
 
-        var adopted = await AnsweredAsync(farm.Adoption.With("/test", test.Word("/id")).With("/typedIn", Draft.Quantity(typed, "kg/rev")).With("/occurredAt", "2026-04-18T12:00:00+02:00"), null);
+        var adopted = await AnsweredAsync(
+            farm.Adoption.With("/test", test.Word("/id"))
+                .With("/typedIn", Draft.Quantity(typed, "kg/rev"))
+                .With("/occurredAt", "2026-04-18T12:00:00+02:00"),
+            null
+        );
 
         Assert.DoesNotContain(FindingCode.FitsOtherProduct, adopted!.Body.Codes("/findings"));
     }
@@ -79,18 +98,27 @@ public sealed class TypedValueByHandTests(RecordService service) : IClassFixture
         await WheatAsync(farm, 0.375, "/bulkDensity");
         await farm.AdoptAsync();
 
-        var test = (await farm.TestAsync(test => test.With("/valueInForce", new JsonObject { ["value"] = stated, ["unit"] = "kg/rev" }))).Body;
+        var test = (
+            await farm.TestAsync(test => test.With("/valueInForce", new JsonObject { ["value"] = stated, ["unit"] = "kg/rev" }))
+        ).Body;
 
-        Assert.Equal(codes, test.Codes("/findings").Where(code => code is FindingCode.StatedUnlikeRecords or FindingCode.FitsOtherProduct or FindingCode.UnlikeOtherProducts));
+        Assert.Equal(
+            codes,
+            test.Codes("/findings")
+                .Where(code => code is FindingCode.StatedUnlikeRecords or FindingCode.FitsOtherProduct or FindingCode.UnlikeOtherProducts)
+        );
     }
 
-    private Task<Farm> FarmAsync() => Farm.CreateAsync(service, machine => machine.Without("/meters/0/elements/0/displacementPerRevolution"));
+    private Task<Farm> FarmAsync() =>
+        Farm.CreateAsync(service, machine => machine.Without("/meters/0/elements/0/displacementPerRevolution"));
 
     private async Task WheatAsync(Farm farm, double value, string? without = null)
     {
         var draft = Farm.ProductDraft.With("/name", "winter wheat").With("/bulkDensity", Draft.Quantity(78, "kg/hL"));
         var wheat = await service.CreateAsync("/v1/products", without is null ? draft : draft.Without(without));
-        await farm.AdoptAsync(adoption => adoption.With("/product", wheat).Without("/lot").With("/typedIn", Draft.Quantity(value, "kg/rev")));
+        await farm.AdoptAsync(adoption =>
+            adoption.With("/product", wheat).Without("/lot").With("/typedIn", Draft.Quantity(value, "kg/rev"))
+        );
     }
 
     private async Task<Reply?> AnsweredAsync(Draft draft, string? code)

@@ -43,10 +43,14 @@ public sealed class TypedValueGuardTests(RecordService service) : IClassFixture<
     {
         var farm = await FarmWithoutDisplacementAsync();
         await farm.AdoptAsync(adoption => adoption.With("/typedIn", Draft.Quantity(0.374, "kg/rev")));
-        var test = await farm.TestAsync(test => test.With("/tolerance", Draft.Quantity(10, "%")).With("/wantedPrecision", Draft.Quantity(2.5, "%")));
+        var test = await farm.TestAsync(test =>
+            test.With("/tolerance", Draft.Quantity(10, "%")).With("/wantedPrecision", Draft.Quantity(2.5, "%"))
+        );
         Assert.Equal("keep", test.Body.Word("/evaluation/verdict"));
 
-        (await service.PostAsync("/v1/adoptions", Later(farm).With("/test", test.Id).With("/typedIn", Draft.Quantity(0.374, "kg/rev")))).Expect(201);
+        (
+            await service.PostAsync("/v1/adoptions", Later(farm).With("/test", test.Id).With("/typedIn", Draft.Quantity(0.374, "kg/rev")))
+        ).Expect(201);
     }
 
     // 0.6 L of 0.62 kg/L hold 0.372 kg.
@@ -55,12 +59,17 @@ public sealed class TypedValueGuardTests(RecordService service) : IClassFixture<
     {
         var farm = await Farm.CreateAsync(service, machine => machine.With("/meters/0/elements/0/kind", "closed-pockets"));
 
-        var fault = await RefusedAsync(farm.Adoption.With("/typedIn", Draft.Quantity(0.45, "kg/rev")), RefusalCode.TypedMoreThanElementHolds);
+        var fault = await RefusedAsync(
+            farm.Adoption.With("/typedIn", Draft.Quantity(0.45, "kg/rev")),
+            RefusalCode.TypedMoreThanElementHolds
+        );
 
         Assert.Contains("full it holds 0.372 kg/rev", fault.Detail, StringComparison.Ordinal);
         await RefusedAsync(
             farm.Adoption.With("/typedIn", Draft.Quantity(0.45, "kg/rev")).With("/despite", Despite(RefusalCode.TypedOffTest)),
-            ("#/typedIn/value", RefusalCode.TypedMoreThanElementHolds), ("#/despite/0", ErrorCode.SettingsAtOdds));
+            ("#/typedIn/value", RefusalCode.TypedMoreThanElementHolds),
+            ("#/despite/0", ErrorCode.SettingsAtOdds)
+        );
     }
 
     // An open roller drags more along than its flutes hold.
@@ -87,13 +96,19 @@ public sealed class TypedValueGuardTests(RecordService service) : IClassFixture<
         Assert.Contains("a wider roller was fitted", adopted.Body.Word("/findings/0/detail"), StringComparison.Ordinal);
         Assert.Equal(adopted.Bytes, (await service.GetAsync($"/v1/adoptions/{adopted.Id}")).Bytes);
         var inForce = new Answer(Assert.Single(await farm.InForceAsync())!);
-        Assert.Equal((RefusalCode.TypedTwiceOrHalf, "a wider roller was fitted"), (inForce.Word("/despite/0/code"), inForce.Word("/despite/0/reason")));
+        Assert.Equal(
+            (RefusalCode.TypedTwiceOrHalf, "a wider roller was fitted"),
+            (inForce.Word("/despite/0/code"), inForce.Word("/despite/0/reason"))
+        );
         Assert.Equal([FindingCode.AdoptedDespite], inForce.Codes("/findings"));
         foreach (var list in (string[])["history", "adoptions"])
         {
             var lines = (await service.GetAsync($"/v1/{list}?machine={farm.Machine}&order=oldest-first")).Expect(200).Body;
             Assert.False(lines.Has("/items/0/despiteCode"));
-            Assert.Equal((RefusalCode.TypedTwiceOrHalf, "a wider roller was fitted"), (lines.Word("/items/1/despiteCode"), lines.Word("/items/1/despiteReason")));
+            Assert.Equal(
+                (RefusalCode.TypedTwiceOrHalf, "a wider roller was fitted"),
+                (lines.Word("/items/1/despiteCode"), lines.Word("/items/1/despiteReason"))
+            );
         }
     }
 
@@ -105,8 +120,15 @@ public sealed class TypedValueGuardTests(RecordService service) : IClassFixture<
         var twice = Later(farm).With("/typedIn", Draft.Quantity(0.684, "kg/rev"));
 
         await RefusedAsync(
-            twice.With("/despite", Despite(RefusalCode.TypedDecimalSlip)), ("#/typedIn/value", RefusalCode.TypedTwiceOrHalf), ("#/despite/0", ErrorCode.SettingsAtOdds));
-        await RefusedAsync(twice.With("/despite", Despite(RefusalCode.TypedTwiceOrHalf, RefusalCode.TypedTwiceOrHalf)), ErrorCode.SettingsAtOdds, "#/despite/1");
+            twice.With("/despite", Despite(RefusalCode.TypedDecimalSlip)),
+            ("#/typedIn/value", RefusalCode.TypedTwiceOrHalf),
+            ("#/despite/0", ErrorCode.SettingsAtOdds)
+        );
+        await RefusedAsync(
+            twice.With("/despite", Despite(RefusalCode.TypedTwiceOrHalf, RefusalCode.TypedTwiceOrHalf)),
+            ErrorCode.SettingsAtOdds,
+            "#/despite/1"
+        );
         await RefusedAsync(Later(farm).With("/despite", Despite(RefusalCode.TypedTwiceOrHalf)), ErrorCode.SettingsAtOdds, "#/despite/0");
         await RefusedAsync(Later(farm).With("/despite", Despite("because")), ErrorCode.WordUnknown, "#/despite/0/code");
     }
@@ -118,7 +140,8 @@ public sealed class TypedValueGuardTests(RecordService service) : IClassFixture<
         var farm = await Farm.CreateAsync(service, machine => machine.With("/meters/0/elements/0/kind", "closed-pockets"));
         await farm.AdoptAsync();
         var tenfold = Later(farm).With("/typedIn", Draft.Quantity(3.42, "kg/rev"));
-        const string Holds = RefusalCode.TypedMoreThanElementHolds, Slip = RefusalCode.TypedDecimalSlip;
+        const string Holds = RefusalCode.TypedMoreThanElementHolds,
+            Slip = RefusalCode.TypedDecimalSlip;
 
         await RefusedAsync(tenfold, ("#/typedIn/value", Holds), ("#/typedIn/value", Slip));
         await RefusedAsync(tenfold.With("/despite", Despite(Holds)), Slip);
@@ -126,9 +149,15 @@ public sealed class TypedValueGuardTests(RecordService service) : IClassFixture<
         var adopted = (await service.PostAsync("/v1/adoptions", tenfold.With("/despite", Despite(Slip, Holds)))).Expect(201).Body;
 
         Assert.Equal(2, adopted.Codes("/findings").Count(code => code == FindingCode.AdoptedDespite));
-        Assert.Equal([Slip, Holds], new Answer(Assert.Single(await farm.InForceAsync())!).List("/despite").Select(one => one!["code"]!.GetValue<string>()));
+        Assert.Equal(
+            [Slip, Holds],
+            new Answer(Assert.Single(await farm.InForceAsync())!).List("/despite").Select(one => one!["code"]!.GetValue<string>())
+        );
         var line = (await service.GetAsync($"/v1/adoptions?machine={farm.Machine}")).Expect(200).Body;
-        Assert.Equal(($"{Slip}; {Holds}", "a wider roller was fitted; a wider roller was fitted"), (line.Word("/items/0/despiteCode"), line.Word("/items/0/despiteReason")));
+        Assert.Equal(
+            ($"{Slip}; {Holds}", "a wider roller was fitted; a wider roller was fitted"),
+            (line.Word("/items/0/despiteCode"), line.Word("/items/0/despiteReason"))
+        );
     }
 
     // The wrong number is no measure for the one that corrects it.
@@ -137,13 +166,26 @@ public sealed class TypedValueGuardTests(RecordService service) : IClassFixture<
     {
         var farm = await FarmWithoutDisplacementAsync();
         await farm.AdoptAsync();
-        var wrong = (await service.PostAsync("/v1/adoptions", Later(farm).With("/typedIn", Draft.Quantity(0.684, "kg/rev")).With("/despite", Despite(RefusalCode.TypedTwiceOrHalf)))).Expect(201).Id;
+        var wrong = (
+            await service.PostAsync(
+                "/v1/adoptions",
+                Later(farm).With("/typedIn", Draft.Quantity(0.684, "kg/rev")).With("/despite", Despite(RefusalCode.TypedTwiceOrHalf))
+            )
+        )
+            .Expect(201)
+            .Id;
 
-        (await service.PostAsync("/v1/adoptions", Later(farm).With("/typedIn", Draft.Quantity(0.35, "kg/rev")).With("/supersedes", Farm.Supersedes(wrong)))).Expect(201);
+        (
+            await service.PostAsync(
+                "/v1/adoptions",
+                Later(farm).With("/typedIn", Draft.Quantity(0.35, "kg/rev")).With("/supersedes", Farm.Supersedes(wrong))
+            )
+        ).Expect(201);
         await RefusedAsync(Later(farm).With("/typedIn", Draft.Quantity(0.684, "kg/rev")), RefusalCode.TypedTwiceOrHalf);
     }
 
-    private Task<Farm> FarmWithoutDisplacementAsync() => Farm.CreateAsync(service, machine => machine.Without("/meters/0/elements/0/displacementPerRevolution"));
+    private Task<Farm> FarmWithoutDisplacementAsync() =>
+        Farm.CreateAsync(service, machine => machine.Without("/meters/0/elements/0/displacementPerRevolution"));
 
     private static Draft Later(Farm farm) => farm.Adoption.With("/occurredAt", "2026-04-20T08:00:00+02:00");
 
@@ -154,5 +196,10 @@ public sealed class TypedValueGuardTests(RecordService service) : IClassFixture<
         await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/adoptions", draft))).RefusedAsync(422, pointer, code);
 
     private async Task RefusedAsync(Draft draft, params (string? Pointer, string Code)[] faults) =>
-        Assert.Equal(faults, (await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/adoptions", draft))).ProblemAsync(422)).Faults.Select(fault => (fault.Pointer, fault.Code)));
+        Assert.Equal(
+            faults,
+            (await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/adoptions", draft))).ProblemAsync(422)).Faults.Select(
+                fault => (fault.Pointer, fault.Code)
+            )
+        );
 }

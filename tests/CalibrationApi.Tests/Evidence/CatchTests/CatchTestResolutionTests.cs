@@ -73,8 +73,14 @@ public sealed class CatchTestResolutionTests(RecordService service) : IClassFixt
         await TestAsync(farm, 1, 0.396, 0.400, 0.404);
         await TestAsync(farm, 2, 0.396, 0.400, 0.404);
 
-        Assert.False((await TestAsync(farm, 3, draft => draft.With("/product", other.Product).Without("/lot"), 0.398, 0.402)).Has("/usedHistory/repeatability"));
-        Assert.False((await TestAsync(farm, 3, draft => draft.With("/machine", other.Machine), 0.398, 0.402)).Has("/usedHistory/repeatability"));
+        Assert.False(
+            (await TestAsync(farm, 3, draft => draft.With("/product", other.Product).Without("/lot"), 0.398, 0.402)).Has(
+                "/usedHistory/repeatability"
+            )
+        );
+        Assert.False(
+            (await TestAsync(farm, 3, draft => draft.With("/machine", other.Machine), 0.398, 0.402)).Has("/usedHistory/repeatability")
+        );
     }
 
     [Fact]
@@ -140,14 +146,24 @@ public sealed class CatchTestResolutionTests(RecordService service) : IClassFixt
 
         var test = await TestAsync(farm, 6, 0.400, 0.401);
 
-        var random = Enumerable.Range(1, 5).Select(day => service.Read<double>(
-            "select random from catch_tests where machine = @Machine and occurred_at like @day", new { farm.Machine, day = $"2026-04-0{day}%" })).ToArray();
+        var random = Enumerable
+            .Range(1, 5)
+            .Select(day =>
+                service.Read<double>(
+                    "select random from catch_tests where machine = @Machine and occurred_at like @day",
+                    new { farm.Machine, day = $"2026-04-0{day}%" }
+                )
+            )
+            .ToArray();
         var squares = 4 * Math.Pow(Math.Log(1.03), 2);
         var known = Enumerable.Range(1, 4).Sum(i => random[i] * random[i] + random[i - 1] * random[i - 1]);
         Assert.Equal(100 * Math.Sqrt((squares - known) / 8), test.Number("/usedHistory/dayToDay/value/value"), 1e-6);
         Assert.Equal(5, test.Number("/usedHistory/dayToDay/tests"));
         Assert.Equal(test.Number("/usedHistory/dayToDay/value/value"), test.Number("/resolved/dayToDay/value"));
-        Assert.DoesNotContain("dayToDay", Assumptions(test).Where(name => Origin(test, name).Contains("default", StringComparison.Ordinal)));
+        Assert.DoesNotContain(
+            "dayToDay",
+            Assumptions(test).Where(name => Origin(test, name).Contains("default", StringComparison.Ordinal))
+        );
     }
 
     [Fact]
@@ -186,11 +202,18 @@ public sealed class CatchTestResolutionTests(RecordService service) : IClassFixt
     {
         var farm = await Farm.CreateAsync(service);
         await farm.AdoptAsync();
-        await farm.AdoptAsync(adoption => adoption.With("/typedIn", Draft.Quantity(0.36, "kg/rev")).With("/occurredAt", "2026-04-01T08:00:00Z"));
-        await farm.AdoptAsync(adoption => adoption.With("/typedIn", Draft.Quantity(0.39, "kg/rev")).With("/occurredAt", "2026-05-01T08:00:00Z"));
+        await farm.AdoptAsync(adoption =>
+            adoption.With("/typedIn", Draft.Quantity(0.36, "kg/rev")).With("/occurredAt", "2026-04-01T08:00:00Z")
+        );
+        await farm.AdoptAsync(adoption =>
+            adoption.With("/typedIn", Draft.Quantity(0.39, "kg/rev")).With("/occurredAt", "2026-05-01T08:00:00Z")
+        );
 
         Assert.Equal(0.36, (await farm.TestAsync()).Body.Number("/resolved/valueInForce/value"));
-        Assert.Equal(0.342, (await farm.TestAsync(test => test.With("/occurredAt", "2026-03-20T08:00:00Z"))).Body.Number("/resolved/valueInForce/value"));
+        Assert.Equal(
+            0.342,
+            (await farm.TestAsync(test => test.With("/occurredAt", "2026-03-20T08:00:00Z"))).Body.Number("/resolved/valueInForce/value")
+        );
         Assert.False((await farm.TestAsync(test => test.With("/occurredAt", "2026-03-01T08:00:00Z"))).Body.Has("/resolved/valueInForce"));
     }
 
@@ -199,7 +222,12 @@ public sealed class CatchTestResolutionTests(RecordService service) : IClassFixt
     {
         var farm = await Farm.CreateAsync(service);
         var basis = await farm.TestAsync();
-        await farm.AdoptAsync(adoption => adoption.With("/test", basis.Id).With("/typedIn", Draft.Quantity(0.363, "kg/rev")).With("/occurredAt", "2026-04-18T08:00:00+02:00"));
+        await farm.AdoptAsync(adoption =>
+            adoption
+                .With("/test", basis.Id)
+                .With("/typedIn", Draft.Quantity(0.363, "kg/rev"))
+                .With("/occurredAt", "2026-04-18T08:00:00+02:00")
+        );
         var otherScale = await service.CreateAsync("/v1/scales", Farm.ScaleDraft);
 
         var same = (await farm.TestAsync(test => test.With("/occurredAt", "2026-04-20T06:00:00Z"))).Body;
@@ -220,9 +248,18 @@ public sealed class CatchTestResolutionTests(RecordService service) : IClassFixt
     {
         var farm = await Farm.CreateAsync(service);
         var wrong = await farm.TestAsync();
-        await farm.AdoptAsync(adoption => adoption.With("/test", wrong.Id).With("/typedIn", Draft.Quantity(0.363, "kg/rev")).With("/occurredAt", "2026-04-18T08:00:00+02:00"));
+        await farm.AdoptAsync(adoption =>
+            adoption
+                .With("/test", wrong.Id)
+                .With("/typedIn", Draft.Quantity(0.363, "kg/rev"))
+                .With("/occurredAt", "2026-04-18T08:00:00+02:00")
+        );
         var before = (await farm.TestAsync(test => test.With("/occurredAt", "2026-04-19T06:00:00Z"))).Body;
-        await farm.TestAsync(test => test.With("/supersedes", Farm.Supersedes(wrong.Id)).With("/catches/0/tare", Draft.Quantity(2.62, "kg")).With("/catches/1/tare", Draft.Quantity(2.62, "kg")));
+        await farm.TestAsync(test =>
+            test.With("/supersedes", Farm.Supersedes(wrong.Id))
+                .With("/catches/0/tare", Draft.Quantity(2.62, "kg"))
+                .With("/catches/1/tare", Draft.Quantity(2.62, "kg"))
+        );
 
         var after = (await farm.TestAsync(test => test.With("/occurredAt", "2026-04-20T06:00:00Z"))).Body;
 
@@ -232,7 +269,10 @@ public sealed class CatchTestResolutionTests(RecordService service) : IClassFixt
         Assert.True(before.Has("/resolved/valueInForce/relativeUncertainty"));
         Assert.False(after.Has("/resolved/valueInForce/relativeUncertainty"));
         // The earlier test, when it is read again, says what came to light since.
-        Assert.Contains(FindingCode.BasisSuperseded, (await service.GetAsync($"/v1/catch-tests/{before.Word("/id")}")).Body.Codes("/sinceThen"));
+        Assert.Contains(
+            FindingCode.BasisSuperseded,
+            (await service.GetAsync($"/v1/catch-tests/{before.Word("/id")}")).Body.Codes("/sinceThen")
+        );
     }
 
     // A test is evidence and stays as it was recorded; what it was compared with may be told later, and then it says so.
@@ -245,7 +285,9 @@ public sealed class CatchTestResolutionTests(RecordService service) : IClassFixt
         var stated = (await farm.TestAsync(test => test.With("/valueInForce", Draft.Quantity(0.36, "kg/rev")))).Id;
         Assert.False((await service.GetAsync($"/v1/catch-tests/{compared}")).Body.Has("/sinceThen"));
 
-        await farm.AdoptAsync(adoption => adoption.With("/typedIn", Draft.Quantity(0.35, "kg/rev")).With("/supersedes", Farm.Supersedes(first.Id, "misread")));
+        await farm.AdoptAsync(adoption =>
+            adoption.With("/typedIn", Draft.Quantity(0.35, "kg/rev")).With("/supersedes", Farm.Supersedes(first.Id, "misread"))
+        );
 
         Assert.Equal([FindingCode.ValueInForceChanged], (await service.GetAsync($"/v1/catch-tests/{compared}")).Body.Codes("/sinceThen"));
         Assert.False((await service.GetAsync($"/v1/catch-tests/{stated}")).Body.Has("/sinceThen"));
@@ -259,7 +301,12 @@ public sealed class CatchTestResolutionTests(RecordService service) : IClassFixt
         var test = (await farm.TestAsync()).Body;
 
         // Typed in within the minute that the test was noted for.
-        await farm.AdoptAsync(adoption => adoption.With("/test", test.Word("/id")).With("/typedIn", Draft.Quantity(0.363, "kg/rev")).With("/occurredAt", test.Word("/occurredAt")));
+        await farm.AdoptAsync(adoption =>
+            adoption
+                .With("/test", test.Word("/id"))
+                .With("/typedIn", Draft.Quantity(0.363, "kg/rev"))
+                .With("/occurredAt", test.Word("/occurredAt"))
+        );
 
         Assert.False((await service.GetAsync($"/v1/catch-tests/{test.Word("/id")}")).Body.Has("/sinceThen"));
     }
@@ -281,19 +328,31 @@ public sealed class CatchTestResolutionTests(RecordService service) : IClassFixt
     {
         var farm = await Farm.CreateAsync(service, machine => machine.With("/meters/0/counterResolution", Draft.Quantity(0, "rev")));
         var scale = (await service.GetAsync($"/v1/scales/{farm.Scale}")).Expect(200);
-        (await service.PutAsync($"/v1/scales/{farm.Scale}", Draft.Of("""{ "name": "fine", "division": { "value": 1, "unit": "g" }, "statedAccuracy": { "value": 1, "unit": "g" } }"""), scale.ETag)).Expect(200);
+        (
+            await service.PutAsync(
+                $"/v1/scales/{farm.Scale}",
+                Draft.Of("""{ "name": "fine", "division": { "value": 1, "unit": "g" }, "statedAccuracy": { "value": 1, "unit": "g" } }"""),
+                scale.ETag
+            )
+        ).Expect(200);
         return farm;
     }
 
-    private static Task<Answer> TestAsync(Farm farm, int day, params double[] perRevolution) => TestAsync(farm, day, _ => { }, perRevolution);
+    private static Task<Answer> TestAsync(Farm farm, int day, params double[] perRevolution) =>
+        TestAsync(farm, day, _ => { }, perRevolution);
 
-    private static async Task<Answer> TestAsync(Farm farm, int day, Action<Draft> change, params double[] perRevolution) => (await farm.TestAsync(test =>
-    {
-        test.With("/occurredAt", string.Create(CultureInfo.InvariantCulture, $"2026-04-{day:00}T06:00:00Z")).With("/catches", Farm.Catches(perRevolution));
-        change(test);
-    })).Body;
+    private static async Task<Answer> TestAsync(Farm farm, int day, Action<Draft> change, params double[] perRevolution) =>
+        (
+            await farm.TestAsync(test =>
+            {
+                test.With("/occurredAt", string.Create(CultureInfo.InvariantCulture, $"2026-04-{day:00}T06:00:00Z"))
+                    .With("/catches", Farm.Catches(perRevolution));
+                change(test);
+            })
+        ).Body;
 
-    private static string[] Assumptions(Answer test) => [.. test.List("/evaluation/assumptions").Select(one => one!["name"]!.GetValue<string>())];
+    private static string[] Assumptions(Answer test) =>
+        [.. test.List("/evaluation/assumptions").Select(one => one!["name"]!.GetValue<string>())];
 
     private static string Origin(Answer test, string name) =>
         test.List("/evaluation/assumptions").First(one => one!["name"]!.GetValue<string>() == name)!["origin"]!.GetValue<string>();

@@ -15,11 +15,20 @@ public sealed class EarlierTestRecordsTests(RecordService service) : IClassFixtu
 
         var second = (await SecondAsync(farm)).Body;
 
-        Assert.Equal(("repeat", FindingCode.SecondTestNeeded), (first.Word("/evaluation/verdict"), first.Word("/evaluation/reasons/0/code")));
+        Assert.Equal(
+            ("repeat", FindingCode.SecondTestNeeded),
+            (first.Word("/evaluation/verdict"), first.Word("/evaluation/reasons/0/code"))
+        );
         Assert.False(first.Has("/usedHistory/earlierTest"));
-        Assert.Equal(("adopt", FindingCode.ChangeConfirmed), (second.Word("/evaluation/verdict"), second.Word("/evaluation/reasons/0/code")));
+        Assert.Equal(
+            ("adopt", FindingCode.ChangeConfirmed),
+            (second.Word("/evaluation/verdict"), second.Word("/evaluation/reasons/0/code"))
+        );
         Assert.Equal(first.Word("/id"), second.Word("/usedHistory/earlierTest/test"));
-        Assert.Equal((first.Word("/id"), first.Word("/occurredAt")), (second.Word("/evaluation/secondTest/test"), second.Word("/evaluation/secondTest/occurredAt")));
+        Assert.Equal(
+            (first.Word("/id"), first.Word("/occurredAt")),
+            (second.Word("/evaluation/secondTest/test"), second.Word("/evaluation/secondTest/occurredAt"))
+        );
         Assert.True(second.Flag("/evaluation/secondTest/confirms"));
         Assert.Contains("the test of 2026-04-18 agrees", second.Word("/evaluation/headline"), StringComparison.Ordinal);
     }
@@ -35,7 +44,16 @@ public sealed class EarlierTestRecordsTests(RecordService service) : IClassFixtu
         var lot = await service.CreateAsync("/v1/lots", Farm.LotDraft(farm.Product).With("/name", "lot B"));
         var inForce = Draft.Json("""{ "value": 0.30, "unit": "kg/rev" }""");
 
-        var second = (await SecondAsync(farm, test => test.With("/valueInForce", inForce).With(member, member switch { "/lot" => lot, "/setting" => "low", _ => "fine" }))).Body;
+        var second = (await SecondAsync(farm, test => test.With("/valueInForce", inForce)
+                    .With(
+                        member,
+                        member switch
+                        {
+                            "/lot" => lot,
+                            "/setting" => "low",
+                            _ => "fine",
+                        }
+                    ))).Body;
 
         Assert.False(second.Has("/usedHistory/earlierTest"));
         Assert.Equal("repeat", second.Word("/evaluation/verdict"));
@@ -46,7 +64,9 @@ public sealed class EarlierTestRecordsTests(RecordService service) : IClassFixtu
     {
         var farm = await PrepareAsync();
         await farm.TestAsync();
-        await farm.AdoptAsync(adoption => adoption.With("/typedIn", Draft.Quantity(0.301, "kg/rev")).With("/occurredAt", "2026-04-18T12:00:00+02:00"));
+        await farm.AdoptAsync(adoption =>
+            adoption.With("/typedIn", Draft.Quantity(0.301, "kg/rev")).With("/occurredAt", "2026-04-18T12:00:00+02:00")
+        );
 
         Assert.Equal("repeat", (await SecondAsync(farm)).Body.Word("/evaluation/verdict"));
     }
@@ -60,7 +80,10 @@ public sealed class EarlierTestRecordsTests(RecordService service) : IClassFixtu
 
         var second = (await SecondAsync(farm)).Body;
 
-        Assert.Equal(("repeat", FindingCode.TestsDisagree), (second.Word("/evaluation/verdict"), second.Word("/evaluation/reasons/0/code")));
+        Assert.Equal(
+            ("repeat", FindingCode.TestsDisagree),
+            (second.Word("/evaluation/verdict"), second.Word("/evaluation/reasons/0/code"))
+        );
     }
 
     // The same catches under another id and another time are no second set-up.
@@ -72,7 +95,10 @@ public sealed class EarlierTestRecordsTests(RecordService service) : IClassFixtu
 
         var again = (await farm.TestAsync(test => test.With("/occurredAt", "2026-04-18T09:40:00+02:00"))).Body;
 
-        Assert.Equal(("repeat", FindingCode.SecondTestNeeded), (again.Word("/evaluation/verdict"), again.Word("/evaluation/reasons/0/code")));
+        Assert.Equal(
+            ("repeat", FindingCode.SecondTestNeeded),
+            (again.Word("/evaluation/verdict"), again.Word("/evaluation/reasons/0/code"))
+        );
     }
 
     [Fact]
@@ -97,7 +123,9 @@ public sealed class EarlierTestRecordsTests(RecordService service) : IClassFixtu
         var farm = await PrepareAsync();
         var old = await service.CreateAsync("/v1/lots", Farm.LotDraft(farm.Product).With("/bulkDensity", Draft.Quantity(before, "kg/hL")));
         var now = await service.CreateAsync("/v1/lots", Farm.LotDraft(farm.Product).With("/bulkDensity", Draft.Quantity(after, "kg/hL")));
-        await farm.AdoptAsync(adoption => adoption.With("/typedIn", Draft.Quantity(0.30, "kg/rev")).With("/lot", old).With("/occurredAt", "2026-04-02T08:00:00+02:00"));
+        await farm.AdoptAsync(adoption =>
+            adoption.With("/typedIn", Draft.Quantity(0.30, "kg/rev")).With("/lot", old).With("/occurredAt", "2026-04-02T08:00:00+02:00")
+        );
 
         Assert.Equal(verdict, (await farm.TestAsync(test => test.With("/lot", now))).Body.Word("/evaluation/verdict"));
     }
@@ -108,7 +136,11 @@ public sealed class EarlierTestRecordsTests(RecordService service) : IClassFixtu
         var farm = await PrepareAsync();
         await farm.TestAsync();
 
-        var second = (await SecondAsync(farm, test => test.With("/earlierTest", Draft.Json("""{ "value": 0.31, "unit": "kg/rev", "catches": 2, "test": "on paper" }""")))).Body;
+        var second = (
+            await SecondAsync(farm, test =>
+                test.With("/earlierTest", Draft.Json("""{ "value": 0.31, "unit": "kg/rev", "catches": 2, "test": "on paper" }"""))
+            )
+        ).Body;
 
         Assert.Equal("on paper", second.Word("/evaluation/secondTest/test"));
         Assert.False(second.Has("/usedHistory/earlierTest"));
@@ -124,20 +156,31 @@ public sealed class EarlierTestRecordsTests(RecordService service) : IClassFixtu
     {
         var farm = await PrepareAsync();
         var plan = await service.CreateAsync("/v1/plans", farm.PlanDraft);
-        Assert.DoesNotContain(FindingCode.DiffersFromPlan, (await farm.TestAsync(test => test.With("/plan", plan))).Body.Codes("/findings"));
+        Assert.DoesNotContain(
+            FindingCode.DiffersFromPlan,
+            (await farm.TestAsync(test => test.With("/plan", plan))).Body.Codes("/findings")
+        );
 
-        var test = (await farm.TestAsync(test =>
-        {
-            test.With("/plan", plan);
-            if (value is null)
-                test.Without(member);
-            else
-                test.With(member, value);
-            if (value == "rear")
-                test.With("/element", "small seed");
-        })).Body;
+        var test = (
+            await farm.TestAsync(test =>
+            {
+                test.With("/plan", plan);
+                if (value is null)
+                    test.Without(member);
+                else
+                    test.With(member, value);
+                if (value == "rear")
+                    test.With("/element", "small seed");
+            })
+        ).Body;
 
-        Assert.Contains(words, Assert.Single(test.List("/findings"), one => one!["code"]!.GetValue<string>() == FindingCode.DiffersFromPlan)!["detail"]!.GetValue<string>(), StringComparison.Ordinal);
+        Assert.Contains(
+            words,
+            Assert.Single(test.List("/findings"), one => one!["code"]!.GetValue<string>() == FindingCode.DiffersFromPlan)![
+                "detail"
+            ]!.GetValue<string>(),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -147,15 +190,24 @@ public sealed class EarlierTestRecordsTests(RecordService service) : IClassFixtu
 
         Assert.Equal(24, (await farm.TestAsync()).Body.Number("/resolved/catchPoints"));
         Assert.Equal(6, (await farm.TestAsync(test => test.With("/catchPoints", 6))).Body.Number("/resolved/catchPoints"));
-        Assert.Equal(2, (await farm.TestAsync(test => test.With("/caughtPoints", new JsonObject { ["caught"] = 2, ["total"] = 24 }))).Body.Number("/resolved/catchPoints"));
+        Assert.Equal(
+            2,
+            (await farm.TestAsync(test => test.With("/caughtPoints", new JsonObject { ["caught"] = 2, ["total"] = 24 }))).Body.Number(
+                "/resolved/catchPoints"
+            )
+        );
     }
 
     [Fact]
     public async Task Record_Keep_GivesBothNumbersAsTheControllerTakesThem()
     {
         var farm = await PrepareAsync();
-        await farm.AdoptAsync(adoption => adoption.With("/typedIn", Draft.Quantity(0.36, "kg/rev")).With("/occurredAt", "2026-04-01T08:00:00Z")
-            .With("/despite", new JsonArray(new JsonObject { ["code"] = "typed-off-value-in-force", ["reason"] = "another roller" })));
+        await farm.AdoptAsync(adoption =>
+            adoption
+                .With("/typedIn", Draft.Quantity(0.36, "kg/rev"))
+                .With("/occurredAt", "2026-04-01T08:00:00Z")
+                .With("/despite", new JsonArray(new JsonObject { ["code"] = "typed-off-value-in-force", ["reason"] = "another roller" }))
+        );
 
         var test = (await farm.TestAsync()).Body;
 
@@ -171,9 +223,11 @@ public sealed class EarlierTestRecordsTests(RecordService service) : IClassFixtu
         return farm;
     }
 
-    private static Task<Reply> SecondAsync(Farm farm, Action<Draft>? change = null) => farm.TestAsync(test =>
-    {
-        test.With("/occurredAt", "2026-04-19T06:40:00+02:00").With("/catches", new JsonArray(Farm.Catch(18.66, 47, 1.64), Farm.Catch(18.60, 46.9, 1.64)));
-        change?.Invoke(test);
-    });
+    private static Task<Reply> SecondAsync(Farm farm, Action<Draft>? change = null) =>
+        farm.TestAsync(test =>
+        {
+            test.With("/occurredAt", "2026-04-19T06:40:00+02:00")
+                .With("/catches", new JsonArray(Farm.Catch(18.66, 47, 1.64), Farm.Catch(18.60, 46.9, 1.64)));
+            change?.Invoke(test);
+        });
 }

@@ -28,7 +28,9 @@ public sealed class RecomputeCatchTestTests(RecordService service) : IClassFixtu
         await farm.CheckScaleAsync();
         await farm.AdoptAsync();
         var id = (await farm.TestAsync()).Id;
-        await farm.AdoptAsync(adoption => adoption.With("/typedIn", Draft.Quantity(0.37, "kg/rev")).With("/occurredAt", "2026-04-01T00:00:00Z"));
+        await farm.AdoptAsync(adoption =>
+            adoption.With("/typedIn", Draft.Quantity(0.37, "kg/rev")).With("/occurredAt", "2026-04-01T00:00:00Z")
+        );
         await farm.CheckScaleAsync(check => check.With("/readings/0", Farm.Reading(20, 19.98)).With("/occurredAt", "2026-04-01T00:00:00Z"));
         await farm.RetireAsync("machines", farm.Machine);
         await farm.RetireAsync("scales", farm.Scale);
@@ -64,9 +66,16 @@ public sealed class RecomputeCatchTestTests(RecordService service) : IClassFixtu
     {
         var farm = await Farm.CreateAsync(service);
         var id = (await farm.TestAsync()).Id;
-        service.Execute("update catch_tests set resolved = json_set(resolved, '$.catches[0].gross.value', 19.7) where id = @id", new { id });
+        service.Execute(
+            "update catch_tests set resolved = json_set(resolved, '$.catches[0].gross.value', 19.7) where id = @id",
+            new { id }
+        );
 
-        var pointers = (await RecomputeAsync(id)).Expect(200).Body.List("/differences").Select(difference => difference!["pointer"]!.GetValue<string>()).ToArray();
+        var pointers = (await RecomputeAsync(id))
+            .Expect(200)
+            .Body.List("/differences")
+            .Select(difference => difference!["pointer"]!.GetValue<string>())
+            .ToArray();
 
         Assert.Contains("#/massPerRevolution/value", pointers);
         Assert.Contains("#/catches/0/net/value", pointers);
@@ -78,7 +87,10 @@ public sealed class RecomputeCatchTestTests(RecordService service) : IClassFixtu
     {
         var farm = await Farm.CreateAsync(service);
         var id = (await farm.TestAsync()).Id;
-        service.Execute("update catch_tests set engine_version = '0.9.0', answer = json_set(answer, '$.engineVersion', '0.9.0') where id = @id", new { id });
+        service.Execute(
+            "update catch_tests set engine_version = '0.9.0', answer = json_set(answer, '$.engineVersion', '0.9.0') where id = @id",
+            new { id }
+        );
 
         var answer = (await RecomputeAsync(id)).Expect(200).Body;
 
@@ -88,7 +100,8 @@ public sealed class RecomputeCatchTestTests(RecordService service) : IClassFixtu
     }
 
     [Fact]
-    public async Task Recompute_UnknownTest_IsNotFound() => await (await RecomputeAsync(Farm.NoRecord)).RefusedAsync(404, null, ErrorCode.NotFound);
+    public async Task Recompute_UnknownTest_IsNotFound() =>
+        await (await RecomputeAsync(Farm.NoRecord)).RefusedAsync(404, null, ErrorCode.NotFound);
 
     private async Task<Reply> RecomputeAsync(string id)
     {

@@ -6,8 +6,7 @@ namespace CalibrationApi.Tests.Evidence.CatchTests;
 /// <summary>Conditions of a test against those stated for sowing in its plan.</summary>
 public sealed class RecordCatchTestConditionsTests(RecordService service) : IClassFixture<RecordService>
 {
-    private const string Sowing =
-        """
+    private const string Sowing = """
         {
           "tankLevel": { "value": 60, "unit": "%" }, "tankPressure": { "value": 3, "unit": "kPa" }, "slope": { "value": 0, "unit": "%" },
           "productMoisture": { "value": 13, "unit": "%" }, "airTemperature": { "value": 12, "unit": "degC" }, "fanSpeed": { "value": 4000, "unit": "rpm" }
@@ -18,7 +17,9 @@ public sealed class RecordCatchTestConditionsTests(RecordService service) : ICla
     public async Task Record_Conditions_ReadBackAsEntered()
     {
         var (farm, plan) = await PrepareAsync();
-        var conditions = Draft.Json("""{ "tankLevel": { "value": 0.5, "unit": "1" }, "tankPressure": { "value": 12, "unit": "inH2O" }, "airTemperature": { "value": 54, "unit": "degF" } }""");
+        var conditions = Draft.Json(
+            """{ "tankLevel": { "value": 0.5, "unit": "1" }, "tankPressure": { "value": 12, "unit": "inH2O" }, "airTemperature": { "value": 54, "unit": "degF" } }"""
+        );
 
         var test = (await farm.TestAsync(test => test.With("/plan", plan).With("/conditions", conditions))).Body;
 
@@ -38,7 +39,12 @@ public sealed class RecordCatchTestConditionsTests(RecordService service) : ICla
             """;
 
         foreach (var conditions in (string[])[Sowing, us])
-            Assert.DoesNotContain(FindingCode.ConditionsDiffer, (await farm.TestAsync(test => test.With("/plan", plan).With("/conditions", Draft.Json(conditions)))).Body.Codes("/evaluation/findings"));
+            Assert.DoesNotContain(
+                FindingCode.ConditionsDiffer,
+                (await farm.TestAsync(test => test.With("/plan", plan).With("/conditions", Draft.Json(conditions)))).Body.Codes(
+                    "/evaluation/findings"
+                )
+            );
     }
 
     [Theory]
@@ -52,13 +58,27 @@ public sealed class RecordCatchTestConditionsTests(RecordService service) : ICla
     {
         var (farm, plan) = await PrepareAsync();
 
-        var test = (await farm.TestAsync(test => test.With("/plan", plan).With("/conditions", Draft.Json(Sowing)).With($"/conditions/{member}", Draft.Quantity(value, unit)))).Body;
+        var test = (
+            await farm.TestAsync(test =>
+                test.With("/plan", plan).With("/conditions", Draft.Json(Sowing)).With($"/conditions/{member}", Draft.Quantity(value, unit))
+            )
+        ).Body;
 
-        var finding = Assert.Single(test.List("/evaluation/findings"), one => one!["code"]!.GetValue<string>() == FindingCode.ConditionsDiffer)!;
+        var finding = Assert.Single(test.List("/evaluation/findings"), one =>
+            one!["code"]!.GetValue<string>() == FindingCode.ConditionsDiffer
+        )!;
         Assert.Equal("warning", finding["severity"]!.GetValue<string>());
-        Assert.Contains($"But the {finding["detail"]!.GetValue<string>()["The ".Length..].Split(" in the test", 2)[0]} was not as in sowing", test.Word("/evaluation/headline"), StringComparison.Ordinal);
+        Assert.Contains(
+            $"But the {finding["detail"]!.GetValue<string>()["The ".Length..].Split(" in the test", 2)[0]} was not as in sowing",
+            test.Word("/evaluation/headline"),
+            StringComparison.Ordinal
+        );
         Assert.Contains(name, finding["detail"]!.GetValue<string>(), StringComparison.Ordinal);
-        Assert.Contains($"({value.ToString(System.Globalization.CultureInfo.InvariantCulture)} {unit})", finding["detail"]!.GetValue<string>(), StringComparison.Ordinal);
+        Assert.Contains(
+            $"({value.ToString(System.Globalization.CultureInfo.InvariantCulture)} {unit})",
+            finding["detail"]!.GetValue<string>(),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -67,9 +87,20 @@ public sealed class RecordCatchTestConditionsTests(RecordService service) : ICla
         var (farm, plan) = await PrepareAsync();
         var bare = await service.CreateAsync("/v1/plans", farm.PlanDraft);
 
-        Assert.DoesNotContain(FindingCode.ConditionsDiffer, (await farm.TestAsync(test => test.With("/plan", plan))).Body.Codes("/evaluation/findings"));
-        Assert.DoesNotContain(FindingCode.ConditionsDiffer, (await farm.TestAsync(test => test.With("/plan", bare).With("/conditions", Draft.Json(Sowing)))).Body.Codes("/evaluation/findings"));
-        Assert.DoesNotContain(FindingCode.ConditionsDiffer, (await farm.TestAsync(test => test.With("/conditions", Draft.Json(Sowing)))).Body.Codes("/evaluation/findings"));
+        Assert.DoesNotContain(
+            FindingCode.ConditionsDiffer,
+            (await farm.TestAsync(test => test.With("/plan", plan))).Body.Codes("/evaluation/findings")
+        );
+        Assert.DoesNotContain(
+            FindingCode.ConditionsDiffer,
+            (await farm.TestAsync(test => test.With("/plan", bare).With("/conditions", Draft.Json(Sowing)))).Body.Codes(
+                "/evaluation/findings"
+            )
+        );
+        Assert.DoesNotContain(
+            FindingCode.ConditionsDiffer,
+            (await farm.TestAsync(test => test.With("/conditions", Draft.Json(Sowing)))).Body.Codes("/evaluation/findings")
+        );
     }
 
     [Fact]

@@ -41,7 +41,9 @@ public sealed class RecordCatchTestRequestValidatorTests(RecordService service) 
     {
         var farm = await Farm.CreateAsync(service);
 
-        var problem = await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/catch-tests", farm.CatchTest.With(pointer, Draft.Json(json))))).ProblemAsync(422);
+        var problem = await (
+            await service.WithoutTraceAsync(() => service.PostAsync("/v1/catch-tests", farm.CatchTest.With(pointer, Draft.Json(json))))
+        ).ProblemAsync(422);
 
         Assert.StartsWith("#" + pointer, problem.Only().Pointer, StringComparison.Ordinal);
         Assert.Equal(code, problem.Only().Code);
@@ -56,15 +58,28 @@ public sealed class RecordCatchTestRequestValidatorTests(RecordService service) 
     public async Task Record_MemberThatIsNotTheSendersToSet_IsUnreadable(string pointer, string json)
     {
         var farm = await Farm.CreateAsync(service);
-        var draft = farm.CatchTest.With("/supersedes", new JsonObject()).With("/conditions", new JsonObject()).With(pointer, Draft.Json(json));
+        var draft = farm
+            .CatchTest.With("/supersedes", new JsonObject())
+            .With("/conditions", new JsonObject())
+            .With(pointer, Draft.Json(json));
 
-        await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/catch-tests", draft))).RefusedAsync(400, "#" + pointer, ErrorCode.MemberUnknown);
+        await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/catch-tests", draft))).RefusedAsync(
+            400,
+            "#" + pointer,
+            ErrorCode.MemberUnknown
+        );
     }
 
     // What only the record can give is told at the member that names the record, with what to do there.
     [Theory]
-    [InlineData("""{ "gross": { "value": 18.7, "unit": "kg" }, "tare": { "value": 1.62, "unit": "kg" }, "pulses": 16920 }""", "pulses per revolution")]
-    [InlineData("""{ "gross": { "value": 18.7, "unit": "kg" }, "tare": { "value": 1.62, "unit": "kg" }, "turns": { "value": 47, "unit": "rev" } }""", "meter revolutions per turn")]
+    [InlineData(
+        """{ "gross": { "value": 18.7, "unit": "kg" }, "tare": { "value": 1.62, "unit": "kg" }, "pulses": 16920 }""",
+        "pulses per revolution"
+    )]
+    [InlineData(
+        """{ "gross": { "value": 18.7, "unit": "kg" }, "tare": { "value": 1.62, "unit": "kg" }, "turns": { "value": 47, "unit": "rev" } }""",
+        "meter revolutions per turn"
+    )]
     public async Task Record_CountedInAWayThatTheMeterDoesNotSay_IsRefusedAtTheMeter(string one, string missing)
     {
         var farm = await Farm.CreateAsync(service);
@@ -78,7 +93,9 @@ public sealed class RecordCatchTestRequestValidatorTests(RecordService service) 
     [Fact]
     public async Task Record_VolumeControllerWithoutADensity_IsRefusedAtTheProduct()
     {
-        var farm = await Farm.CreateAsync(service, machine => machine.With("/meters/0/controllerEntry", Draft.Json("""{ "form": "volume-per-revolution", "unit": "L", "decimals": 3 }""")));
+        var farm = await Farm.CreateAsync(service, machine =>
+            machine.With("/meters/0/controllerEntry", Draft.Json("""{ "form": "volume-per-revolution", "unit": "L", "decimals": 3 }"""))
+        );
         var product = await service.CreateAsync("/v1/products", Farm.ProductDraft.Without("/bulkDensity"));
 
         var fault = await RefusedAsync(farm.CatchTest.With("/product", product).Without("/lot"), "#/product", ErrorCode.DensityMissing);

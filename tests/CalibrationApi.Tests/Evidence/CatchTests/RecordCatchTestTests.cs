@@ -93,12 +93,15 @@ public sealed class RecordCatchTestTests(RecordService service) : IClassFixture<
         await farm.AdoptAsync();
         var plan = await service.CreateAsync("/v1/plans", farm.PlanDraft);
 
-        var test = (await farm.TestAsync(test => test
-            .With("/plan", plan)
-            .With("/targetRate", Draft.Quantity(80, "kg/ha"))
-            .With("/valueInForce", Draft.Quantity(0.36, "kg/rev"))
-            .With("/repeatability", Draft.Quantity(0.7, "%"))
-            .With("/dayToDay", Draft.Quantity(0.5, "%")))).Body;
+        var test = (
+            await farm.TestAsync(test =>
+                test.With("/plan", plan)
+                    .With("/targetRate", Draft.Quantity(80, "kg/ha"))
+                    .With("/valueInForce", Draft.Quantity(0.36, "kg/rev"))
+                    .With("/repeatability", Draft.Quantity(0.7, "%"))
+                    .With("/dayToDay", Draft.Quantity(0.5, "%"))
+            )
+        ).Body;
 
         Assert.Equal((80, "kg/ha"), test.Quantity("/resolved/targetRate"));
         Assert.Equal((0.36, "kg/rev"), test.Quantity("/resolved/valueInForce"));
@@ -138,12 +141,17 @@ public sealed class RecordCatchTestTests(RecordService service) : IClassFixture<
     public async Task Record_MassesInPounds_AreKeptAsEnteredBesideTheirKilograms()
     {
         var farm = await Farm.CreateAsync(service);
-        var stored = await farm.TestAsync(test => test
-            .With("/catches/0/gross", Draft.Quantity(41.2, "lb")).With("/catches/0/tare", Draft.Quantity(3.6, "lb"))
-            .With("/catches/1/gross", Draft.Quantity(41, "lb")).With("/catches/1/tare", Draft.Quantity(3.6, "lb")));
+        var stored = await farm.TestAsync(test =>
+            test.With("/catches/0/gross", Draft.Quantity(41.2, "lb"))
+                .With("/catches/0/tare", Draft.Quantity(3.6, "lb"))
+                .With("/catches/1/gross", Draft.Quantity(41, "lb"))
+                .With("/catches/1/tare", Draft.Quantity(3.6, "lb"))
+        );
 
         var (entered, unit, kilograms) = service.Read<(double, string, double)>(
-            "select net_entered, net_unit, net_kilograms from catches where position = 0 and test = (select seq from catch_tests where id = @Id)", new { stored.Id });
+            "select net_entered, net_unit, net_kilograms from catches where position = 0 and test = (select seq from catch_tests where id = @Id)",
+            new { stored.Id }
+        );
 
         Assert.Equal(37.6, entered, 1e-12);
         Assert.Equal("lb", unit);
@@ -172,11 +180,19 @@ public sealed class RecordCatchTestTests(RecordService service) : IClassFixture<
     public async Task Record_ExcludedCatch_StaysInTheRecordAndCountsForNothing()
     {
         var farm = await Farm.CreateAsync(service);
-        var stored = await farm.TestAsync(test => test.Add("/catches", Farm.Catch(12, 47)).With("/catches/2/excluded", new JsonObject { ["reason"] = "spilled" }));
+        var stored = await farm.TestAsync(test =>
+            test.Add("/catches", Farm.Catch(12, 47)).With("/catches/2/excluded", new JsonObject { ["reason"] = "spilled" })
+        );
 
         Assert.Equal(3, stored.Body.List("/evaluation/catches").Count);
         Assert.Equal("spilled", stored.Body.Word("/evaluation/catches/2/excludedBecause"));
-        Assert.Equal(2, service.Read<long>("select count(*) from catches where counted = 1 and test = (select seq from catch_tests where id = @Id)", new { stored.Id }));
+        Assert.Equal(
+            2,
+            service.Read<long>(
+                "select count(*) from catches where counted = 1 and test = (select seq from catch_tests where id = @Id)",
+                new { stored.Id }
+            )
+        );
     }
 
     [Fact]
@@ -186,7 +202,9 @@ public sealed class RecordCatchTestTests(RecordService service) : IClassFixture<
         var catches = new JsonArray([.. Enumerable.Range(0, 50).Select(i => Farm.Catch(18.6 + 0.02 * (i % 7), 47))]);
 
         var stored = await farm.TestAsync(test => test.With("/catches", catches));
-        var oneTooMany = await service.WithoutTraceAsync(() => service.PostAsync("/v1/catch-tests", farm.CatchTest.With("/catches", catches.DeepClone()).Add("/catches", Farm.Catch(18.6, 47))));
+        var oneTooMany = await service.WithoutTraceAsync(() =>
+            service.PostAsync("/v1/catch-tests", farm.CatchTest.With("/catches", catches.DeepClone()).Add("/catches", Farm.Catch(18.6, 47)))
+        );
 
         Assert.Equal(50, stored.Body.List("/evaluation/catches").Count);
         await oneTooMany.RefusedAsync(422, "#/catches", ErrorCode.TooMany);
@@ -195,12 +213,20 @@ public sealed class RecordCatchTestTests(RecordService service) : IClassFixture<
     [Fact]
     public async Task Record_NamesInAnyScript_GoThroughEvaluationAndLists()
     {
-        var farm = await Farm.CreateAsync(service, machine => machine.With("/name", "Сеялка «Восток»").With("/meters/0/position", "前 🌾").With("/meters/0/elements/0/name", "Zellenrad groß"));
+        var farm = await Farm.CreateAsync(service, machine =>
+            machine.With("/name", "Сеялка «Восток»").With("/meters/0/position", "前 🌾").With("/meters/0/elements/0/name", "Zellenrad groß")
+        );
 
-        var stored = await farm.TestAsync(test => test.With("/meter", "前 🌾").With("/element", "Zellenrad groß").With("/recordedBy", "Jürgen \"der Ältere\""));
+        var stored = await farm.TestAsync(test =>
+            test.With("/meter", "前 🌾").With("/element", "Zellenrad groß").With("/recordedBy", "Jürgen \"der Ältere\"")
+        );
 
         Assert.Equal("Сеялка «Восток», 前 🌾", stored.Body.Word("/resolved/meter"));
-        var line = Assert.Single(await service.ItemsAsync($"/v1/history?machine={farm.Machine}&meter={Uri.EscapeDataString("前 🌾")}&element={Uri.EscapeDataString("Zellenrad groß")}"));
+        var line = Assert.Single(
+            await service.ItemsAsync(
+                $"/v1/history?machine={farm.Machine}&meter={Uri.EscapeDataString("前 🌾")}&element={Uri.EscapeDataString("Zellenrad groß")}"
+            )
+        );
         Assert.Equal("Jürgen \"der Ältere\"", line["recordedBy"]!.GetValue<string>());
     }
 
@@ -224,7 +250,9 @@ public sealed class RecordCatchTestTests(RecordService service) : IClassFixture<
         var text = farm.CatchTest.Text;
 
         var taken = await service.PostAsync("/v1/catch-tests", text + new string(' ', Most - Encoding.UTF8.GetByteCount(text)));
-        var refused = await service.WithoutTraceAsync(() => service.PostAsync("/v1/catch-tests", text + new string(' ', Most - Encoding.UTF8.GetByteCount(text) + 1)));
+        var refused = await service.WithoutTraceAsync(() =>
+            service.PostAsync("/v1/catch-tests", text + new string(' ', Most - Encoding.UTF8.GetByteCount(text) + 1))
+        );
 
         taken.Expect(201);
         await refused.RefusedAsync(413, null, ErrorCode.BodyTooLarge);
@@ -263,7 +291,10 @@ public sealed class RecordCatchTestTests(RecordService service) : IClassFixture<
                 Assert.True(Math.Abs(number - actual!.GetValue<double>()) <= 1e-12 * Math.Abs(number), $"{pointer}: {number}, {actual}");
                 break;
             // Sentences stay in the units they were written in.
-            case not null when pointer.EndsWith("/detail", StringComparison.Ordinal) || pointer.EndsWith("/headline", StringComparison.Ordinal) || pointer.EndsWith("/origin", StringComparison.Ordinal):
+            case not null
+                when pointer.EndsWith("/detail", StringComparison.Ordinal)
+                    || pointer.EndsWith("/headline", StringComparison.Ordinal)
+                    || pointer.EndsWith("/origin", StringComparison.Ordinal):
                 break;
             default:
                 Assert.True(JsonNode.DeepEquals(expected, actual), $"{pointer}: {expected}, {actual}");

@@ -16,7 +16,10 @@ public sealed class StartFromLastTestTests(RecordService service) : IClassFixtur
         var second = (await farm.TestAsync(test => test.With("/occurredAt", Later).With("/catches", Farm.Catches(0.371, 0.372)))).Body;
 
         Assert.False(first.Has("/evaluation/change"));
-        Assert.Equal((first.Word("/id"), first.Word("/occurredAt")), (second.Word("/usedHistory/startValue/test"), second.Word("/usedHistory/startValue/occurredAt")));
+        Assert.Equal(
+            (first.Word("/id"), first.Word("/occurredAt")),
+            (second.Word("/usedHistory/startValue/test"), second.Word("/usedHistory/startValue/occurredAt"))
+        );
         Assert.Equal("start-value", second.Word("/evaluation/changeFrom"));
         Assert.Equal(first.Number("/evaluation/massPerRevolution/value"), second.Number("/resolved/startValue/value"), 1e-6);
         var assumption = Assert.Single(second.List("/evaluation/assumptions"), one => one!["name"]!.GetValue<string>() == "startValue")!;
@@ -32,10 +35,16 @@ public sealed class StartFromLastTestTests(RecordService service) : IClassFixtur
         await farm.TestAsync();
 
         var known = (await farm.TestAsync(test => test.With("/occurredAt", Later).With("/dayToDay", Draft.Quantity(1, "%")))).Body;
-        var steadier = (await farm.TestAsync(test => test.With("/occurredAt", "2026-04-18T06:50:00+02:00").With("/dayToDay", Draft.Quantity(0.2, "%")))).Body;
+        var steadier = (
+            await farm.TestAsync(test => test.With("/occurredAt", "2026-04-18T06:50:00+02:00").With("/dayToDay", Draft.Quantity(0.2, "%")))
+        ).Body;
 
         Assert.InRange(known.Number("/resolved/startValue/relativeUncertainty/value"), 1.05, 2);
-        Assert.InRange(steadier.Number("/resolved/startValue/relativeUncertainty/value"), 0.3, known.Number("/resolved/startValue/relativeUncertainty/value") - 0.2);
+        Assert.InRange(
+            steadier.Number("/resolved/startValue/relativeUncertainty/value"),
+            0.3,
+            known.Number("/resolved/startValue/relativeUncertainty/value") - 0.2
+        );
     }
 
     // A third less than the last test: the second-test rule holds against it, and the third test decides between the two.
@@ -46,10 +55,19 @@ public sealed class StartFromLastTestTests(RecordService service) : IClassFixtur
         await farm.TestAsync();
 
         var second = (await farm.TestAsync(test => test.With("/occurredAt", Later).With("/catches", Farm.Catches(0.241, 0.242)))).Body;
-        var third = (await farm.TestAsync(test => test.With("/occurredAt", "2026-04-19T09:40:00+02:00").With("/catches", Farm.Catches(0.242, 0.2415)))).Body;
-        var back = (await farm.TestAsync(test => test.With("/occurredAt", "2026-04-19T08:40:00+02:00").With("/catches", Farm.Catches(0.362, 0.363)))).Body;
+        var third = (
+            await farm.TestAsync(test =>
+                test.With("/occurredAt", "2026-04-19T09:40:00+02:00").With("/catches", Farm.Catches(0.242, 0.2415))
+            )
+        ).Body;
+        var back = (
+            await farm.TestAsync(test => test.With("/occurredAt", "2026-04-19T08:40:00+02:00").With("/catches", Farm.Catches(0.362, 0.363)))
+        ).Body;
 
-        Assert.Equal(("repeat", FindingCode.SecondTestNeeded), (second.Word("/evaluation/verdict"), second.Word("/evaluation/reasons/0/code")));
+        Assert.Equal(
+            ("repeat", FindingCode.SecondTestNeeded),
+            (second.Word("/evaluation/verdict"), second.Word("/evaluation/reasons/0/code"))
+        );
         Assert.Contains("less per revolution than the last test says", second.Word("/evaluation/headline"), StringComparison.Ordinal);
         Assert.Equal(("adopt", FindingCode.ChangeConfirmed), (third.Word("/evaluation/verdict"), third.Word("/evaluation/reasons/0/code")));
         Assert.Equal(second.Word("/id"), third.Word("/usedHistory/earlierTest/test"));
@@ -76,7 +94,9 @@ public sealed class StartFromLastTestTests(RecordService service) : IClassFixtur
         var farm = await FarmAsync();
         var first = (await farm.TestAsync()).Id;
         var second = (await farm.TestAsync(test => test.With("/occurredAt", Later).With("/catches", Farm.Catches(0.364, 0.365)))).Id;
-        var better = (await farm.TestAsync(test => test.With("/supersedes", Farm.Supersedes(first)).With("/catches", Farm.Catches(0.301, 0.302)))).Body;
+        var better = (
+            await farm.TestAsync(test => test.With("/supersedes", Farm.Supersedes(first)).With("/catches", Farm.Catches(0.301, 0.302)))
+        ).Body;
 
         Assert.False(better.Has("/usedHistory/startValue"));
         Assert.Contains(FindingCode.BasisSuperseded, (await service.GetAsync($"/v1/catch-tests/{second}")).Body.Codes("/sinceThen"));
@@ -104,12 +124,14 @@ public sealed class StartFromLastTestTests(RecordService service) : IClassFixtur
         var farm = await FarmAsync();
         await farm.TestAsync();
 
-        var second = (await farm.TestAsync(test =>
-        {
-            test.With("/occurredAt", Later);
-            if (member is not null)
-                test.With(member, Draft.Json("""{ "value": 0.36, "unit": "kg/rev" }"""));
-        })).Body;
+        var second = (
+            await farm.TestAsync(test =>
+            {
+                test.With("/occurredAt", Later);
+                if (member is not null)
+                    test.With(member, Draft.Json("""{ "value": 0.36, "unit": "kg/rev" }"""));
+            })
+        ).Body;
 
         Assert.Equal(usesLast, second.Has("/usedHistory/startValue"));
     }
@@ -125,8 +147,15 @@ public sealed class StartFromLastTestTests(RecordService service) : IClassFixtur
 
         Assert.True(second.Number("/resolved/startValue/relativeUncertainty/value") > 5);
         Assert.True(second.Flag("/resolved/newLot"));
-        Assert.Contains("5 % were allowed for that", Assert.Single(second.List("/findings"), one => one!["code"]!.GetValue<string>() == FindingCode.OtherLot)!["detail"]!.GetValue<string>(), StringComparison.Ordinal);
+        Assert.Contains(
+            "5 % were allowed for that",
+            Assert.Single(second.List("/findings"), one => one!["code"]!.GetValue<string>() == FindingCode.OtherLot)![
+                "detail"
+            ]!.GetValue<string>(),
+            StringComparison.Ordinal
+        );
     }
 
-    private Task<Farm> FarmAsync() => Farm.CreateAsync(service, machine => machine.Without("/meters/0/elements/0/displacementPerRevolution"));
+    private Task<Farm> FarmAsync() =>
+        Farm.CreateAsync(service, machine => machine.Without("/meters/0/elements/0/displacementPerRevolution"));
 }

@@ -10,7 +10,23 @@ public sealed class ListHistoryTests(SeasonService season) : IClassFixture<Seaso
     private RecordService Service => season.Service;
 
     public static TheoryData<string> Filters =>
-        ["machine", "meter", "element", "product", "lot", "scale", "plan", "verdict", "passed", "failed", "from", "until", "span", "machine-and-element", "meter-and-verdict"];
+        [
+            "machine",
+            "meter",
+            "element",
+            "product",
+            "lot",
+            "scale",
+            "plan",
+            "verdict",
+            "passed",
+            "failed",
+            "from",
+            "until",
+            "span",
+            "machine-and-element",
+            "meter-and-verdict",
+        ];
 
     [Theory]
     [MemberData(nameof(Filters))]
@@ -37,7 +53,10 @@ public sealed class ListHistoryTests(SeasonService season) : IClassFixture<Seaso
         var part = await Service.ItemsAsync($"/v1/{path}");
 
         Assert.Equal(count, part.Count);
-        Assert.Equal(all.Where(line => Text(line, "kind") == kind).Select(line => line.ToJsonString()), part.Select(line => line.ToJsonString()));
+        Assert.Equal(
+            all.Where(line => Text(line, "kind") == kind).Select(line => line.ToJsonString()),
+            part.Select(line => line.ToJsonString())
+        );
         // Every line leads to its record.
         foreach (var line in part)
             Assert.Equal(Id(line), (await Service.GetAsync($"/v1/{path}/{Id(line)}")).Expect(200).Id);
@@ -83,7 +102,11 @@ public sealed class ListHistoryTests(SeasonService season) : IClassFixture<Seaso
         Assert.Equal(test.Word("/localDate"), line.Word("/localDate"));
         Assert.Equal(test.Word("/evaluation/verdict"), line.Word("/verdict"));
         Assert.Equal(test.Quantity("/evaluation/massPerRevolution"), line.Quantity("/massPerRevolution"));
-        Assert.Equal(test.Number("/evaluation/massPerRevolution/expandedUncertainty"), line.Number("/massPerRevolution/expandedUncertainty"), 1e-15);
+        Assert.Equal(
+            test.Number("/evaluation/massPerRevolution/expandedUncertainty"),
+            line.Number("/massPerRevolution/expandedUncertainty"),
+            1e-15
+        );
         Assert.Equal(test.Number("/evaluation/change/value"), line.Number("/change/value"), 1e-12);
         Assert.Equal("A. Operator", line.Word("/recordedBy"));
         foreach (var member in (string[])["machine", "meter", "element", "product", "lot", "scale", "plan"])
@@ -132,7 +155,9 @@ public sealed class ListHistoryTests(SeasonService season) : IClassFixture<Seaso
         Assert.NotEmpty(asked);
         foreach (var (line, converted) in asked.Zip(us))
         {
-            var kilograms = line["massPerRevolution"]!["value"]!.GetValue<double>() * (line["massPerRevolution"]!["unit"]!.GetValue<string>() == "g/rev" ? 0.001 : 1);
+            var kilograms =
+                line["massPerRevolution"]!["value"]!.GetValue<double>()
+                * (line["massPerRevolution"]!["unit"]!.GetValue<string>() == "g/rev" ? 0.001 : 1);
             Assert.Equal("lb/rev", converted["massPerRevolution"]!["unit"]!.GetValue<string>());
             Assert.Equal(kilograms / 0.45359237, converted["massPerRevolution"]!["value"]!.GetValue<double>(), 1e-12);
         }
@@ -190,27 +215,36 @@ public sealed class ListHistoryTests(SeasonService season) : IClassFixture<Seaso
     }
 
     private static Task<Reply> AdoptAsync(Farm farm, int day) =>
-        farm.AdoptAsync(adoption => adoption.With("/occurredAt", string.Create(CultureInfo.InvariantCulture, $"2026-04-{day:00}T06:00:00Z")));
+        farm.AdoptAsync(adoption =>
+            adoption.With("/occurredAt", string.Create(CultureInfo.InvariantCulture, $"2026-04-{day:00}T06:00:00Z"))
+        );
 
-    private (string Query, Func<JsonNode, bool> Fits) Filter(string name) => name switch
-    {
-        "machine" => ($"machine={season.One.Machine}", line => Text(line, "machine") == season.One.Machine),
-        "meter" => ("meter=rear", line => Text(line, "meter") == "rear"),
-        "element" => ("element=fine", line => Text(line, "element") == "fine"),
-        "product" => ($"product={season.Two.Product}", line => Text(line, "product") == season.Two.Product),
-        "lot" => ($"lot={season.One.Lot}", line => Text(line, "lot") == season.One.Lot),
-        "scale" => ($"scale={season.Two.Scale}", line => Text(line, "scale") == season.Two.Scale),
-        "plan" => ($"plan={season.Plan}", line => Text(line, "plan") == season.Plan),
-        "verdict" => ("verdict=investigate", line => Text(line, "verdict") == "investigate"),
-        "passed" => ("verdict=passed", line => Text(line, "verdict") == "passed"),
-        "failed" => ("verdict=failed", line => Text(line, "verdict") == "failed"),
-        "from" => ("from=2026-04-18T06:40:00%2B02:00", line => Instant(line) >= At("2026-04-18T04:40:00Z")),
-        "until" => ("until=2026-04-18T04:40:00Z", line => Instant(line) < At("2026-04-18T04:40:00Z")),
-        "span" => ("from=2026-04-01T00:00:00Z&until=2026-04-20T06:00:00Z", line => Instant(line) >= At("2026-04-01T00:00:00Z") && Instant(line) < At("2026-04-20T06:00:00Z")),
-        "machine-and-element" => ($"machine={season.One.Machine}&element=coarse", line => Text(line, "machine") == season.One.Machine && Text(line, "element") == "coarse"),
-        "meter-and-verdict" => ("meter=front&verdict=investigate", line => Text(line, "meter") == "front" && Text(line, "verdict") == "investigate"),
-        _ => throw new ArgumentOutOfRangeException(nameof(name)),
-    };
+    private (string Query, Func<JsonNode, bool> Fits) Filter(string name) =>
+        name switch
+        {
+            "machine" => ($"machine={season.One.Machine}", line => Text(line, "machine") == season.One.Machine),
+            "meter" => ("meter=rear", line => Text(line, "meter") == "rear"),
+            "element" => ("element=fine", line => Text(line, "element") == "fine"),
+            "product" => ($"product={season.Two.Product}", line => Text(line, "product") == season.Two.Product),
+            "lot" => ($"lot={season.One.Lot}", line => Text(line, "lot") == season.One.Lot),
+            "scale" => ($"scale={season.Two.Scale}", line => Text(line, "scale") == season.Two.Scale),
+            "plan" => ($"plan={season.Plan}", line => Text(line, "plan") == season.Plan),
+            "verdict" => ("verdict=investigate", line => Text(line, "verdict") == "investigate"),
+            "passed" => ("verdict=passed", line => Text(line, "verdict") == "passed"),
+            "failed" => ("verdict=failed", line => Text(line, "verdict") == "failed"),
+            "from" => ("from=2026-04-18T06:40:00%2B02:00", line => Instant(line) >= At("2026-04-18T04:40:00Z")),
+            "until" => ("until=2026-04-18T04:40:00Z", line => Instant(line) < At("2026-04-18T04:40:00Z")),
+            "span" => ("from=2026-04-01T00:00:00Z&until=2026-04-20T06:00:00Z", line =>
+                Instant(line) >= At("2026-04-01T00:00:00Z") && Instant(line) < At("2026-04-20T06:00:00Z")
+            ),
+            "machine-and-element" => ($"machine={season.One.Machine}&element=coarse", line =>
+                Text(line, "machine") == season.One.Machine && Text(line, "element") == "coarse"
+            ),
+            "meter-and-verdict" => ("meter=front&verdict=investigate", line =>
+                Text(line, "meter") == "front" && Text(line, "verdict") == "investigate"
+            ),
+            _ => throw new ArgumentOutOfRangeException(nameof(name)),
+        };
 
     private static string Id(JsonNode line) => line["id"]!.GetValue<string>();
 

@@ -24,13 +24,19 @@ public sealed class SeasonService : IAsyncLifetime, IDisposable
         await One.AdoptAsync();
         await One.TestAsync(test => test.With("/plan", Plan));
         await One.TestAsync(test => test.With("/element", "fine").With("/occurredAt", "2026-04-19T06:00:00Z").With("/setting", "low"));
-        await One.TestAsync(test => test.With("/meter", "rear").With("/element", "small seed").With("/occurredAt", "2026-04-20T06:00:00Z").Without("/lot"));
+        await One.TestAsync(test =>
+            test.With("/meter", "rear").With("/element", "small seed").With("/occurredAt", "2026-04-20T06:00:00Z").Without("/lot")
+        );
         await One.TestAsync(test => test.With("/catches", Farm.Catches(0.30, 0.40, 0.50)).With("/occurredAt", "2026-04-21T06:00:00Z"));
         var wrong = (await Two.TestAsync(test => test.With("/occurredAt", "2026-04-22T05:59:00Z"))).Id;
         // The same instant as another machine's test.
-        var right = (await Two.TestAsync(test => test.With("/occurredAt", "2026-04-18T04:40:00Z").With("/supersedes", Farm.Supersedes(wrong)))).Id;
+        var right = (
+            await Two.TestAsync(test => test.With("/occurredAt", "2026-04-18T04:40:00Z").With("/supersedes", Farm.Supersedes(wrong)))
+        ).Id;
         Corrected = (wrong, right);
-        await Two.AdoptAsync(adoption => adoption.With("/test", right).With("/typedIn", Draft.Quantity(363, "g/rev")).With("/occurredAt", "2026-04-23T06:00:00Z"));
+        await Two.AdoptAsync(adoption =>
+            adoption.With("/test", right).With("/typedIn", Draft.Quantity(363, "g/rev")).With("/occurredAt", "2026-04-23T06:00:00Z")
+        );
     }
 
     public Task DisposeAsync() => Task.CompletedTask;

@@ -38,19 +38,30 @@ public sealed class RecordScaleCheckTests(RecordService service) : IClassFixture
 
         Assert.False(check.Body.Flag("/passed"));
         Assert.Contains("Do not weigh with it", check.Body.Word("/headline"), StringComparison.Ordinal);
-        Assert.Equal("failed", Assert.Single(await service.ItemsAsync($"/v1/scale-checks?scale={farm.Scale}"))["verdict"]!.GetValue<string>());
+        Assert.Equal(
+            "failed",
+            Assert.Single(await service.ItemsAsync($"/v1/scale-checks?scale={farm.Scale}"))["verdict"]!.GetValue<string>()
+        );
     }
 
     [Fact]
     public async Task Record_ReadingsInPounds_AreAnsweredInPounds()
     {
         var farm = await Farm.CreateAsync(service);
-        var check = await farm.CheckScaleAsync(check => check.With("/readings/0", Draft.Json("""{ "known": { "value": 50, "unit": "lb" }, "indicated": { "value": 50.05, "unit": "lb" } }""")));
+        var check = await farm.CheckScaleAsync(check =>
+            check.With(
+                "/readings/0",
+                Draft.Json("""{ "known": { "value": 50, "unit": "lb" }, "indicated": { "value": 50.05, "unit": "lb" } }""")
+            )
+        );
 
         Assert.Equal("lb", check.Body.Word("/largestDeviation/unit"));
         Assert.Equal(0.05, check.Body.Number("/largestDeviation/value"), 1e-9);
         Assert.Equal("kg", (await service.GetAsync($"/v1/scale-checks/{check.Id}?units=metric")).Body.Word("/largestDeviation/unit"));
-        Assert.Equal((50, "lb"), (await service.GetAsync($"/v1/scale-checks/{check.Id}?units=metric")).Body.Quantity("/entered/readings/0/known"));
+        Assert.Equal(
+            (50, "lb"),
+            (await service.GetAsync($"/v1/scale-checks/{check.Id}?units=metric")).Body.Quantity("/entered/readings/0/known")
+        );
     }
 
     // True mass = indicated / (1 + error).
@@ -95,14 +106,19 @@ public sealed class RecordScaleCheckTests(RecordService service) : IClassFixture
         var wrong = await farm.CheckScaleAsync();
         var before = (await farm.TestAsync()).Body;
 
-        var right = await farm.CheckScaleAsync(check => check.With("/readings/0", Farm.Reading(20, 20)).With("/supersedes", Farm.Supersedes(wrong.Id, "wrong mass on it")));
+        var right = await farm.CheckScaleAsync(check =>
+            check.With("/readings/0", Farm.Reading(20, 20)).With("/supersedes", Farm.Supersedes(wrong.Id, "wrong mass on it"))
+        );
 
         var after = (await farm.TestAsync()).Body;
         Assert.Equal(right.Id, after.Word("/usedHistory/scaleCheck/check"));
         Assert.Equal(0, after.Number("/usedHistory/scaleCheck/error/value"));
         // The test that was corrected by the wrong error stays as it was recorded, and says so when it is read.
         Assert.Equal(wrong.Id, before.Word("/usedHistory/scaleCheck/check"));
-        Assert.Contains(FindingCode.ScaleCheckChanged, (await service.GetAsync($"/v1/catch-tests/{before.Word("/id")}")).Body.Codes("/sinceThen"));
+        Assert.Contains(
+            FindingCode.ScaleCheckChanged,
+            (await service.GetAsync($"/v1/catch-tests/{before.Word("/id")}")).Body.Codes("/sinceThen")
+        );
         Assert.False((await service.GetAsync($"/v1/catch-tests/{after.Word("/id")}")).Body.Has("/sinceThen"));
     }
 
@@ -115,7 +131,10 @@ public sealed class RecordScaleCheckTests(RecordService service) : IClassFixture
 
         await farm.CheckScaleAsync(check => check.With("/occurredAt", "2026-04-17T08:00:00Z"));
 
-        Assert.Contains(FindingCode.ScaleCheckChanged, (await service.GetAsync($"/v1/catch-tests/{test.Word("/id")}")).Body.Codes("/sinceThen"));
+        Assert.Contains(
+            FindingCode.ScaleCheckChanged,
+            (await service.GetAsync($"/v1/catch-tests/{test.Word("/id")}")).Body.Codes("/sinceThen")
+        );
     }
 
     [Theory]
@@ -128,10 +147,19 @@ public sealed class RecordScaleCheckTests(RecordService service) : IClassFixture
     {
         var farm = await Farm.CreateAsync(service);
         var scale = (await service.GetAsync($"/v1/scales/{farm.Scale}")).Expect(200);
-        (await service.PutAsync($"/v1/scales/{farm.Scale}", days is { } stated ? Farm.ScaleDraft.With("/daysBetweenChecks", stated) : Farm.ScaleDraft, scale.ETag)).Expect(200);
+        (
+            await service.PutAsync(
+                $"/v1/scales/{farm.Scale}",
+                days is { } stated ? Farm.ScaleDraft.With("/daysBetweenChecks", stated) : Farm.ScaleDraft,
+                scale.ETag
+            )
+        ).Expect(200);
         await farm.CheckScaleAsync();
 
-        var findings = (await farm.TestAsync(test => test.With("/occurredAt", testedAt))).Body.List("/findings").Where(one => one!["code"]!.GetValue<string>() == FindingCode.ScaleCheckOverdue).ToArray();
+        var findings = (await farm.TestAsync(test => test.With("/occurredAt", testedAt)))
+            .Body.List("/findings")
+            .Where(one => one!["code"]!.GetValue<string>() == FindingCode.ScaleCheckOverdue)
+            .ToArray();
 
         Assert.Equal(isOverdue ? ["warning"] : [], findings.Select(finding => finding!["severity"]!.GetValue<string>()));
     }
@@ -141,7 +169,9 @@ public sealed class RecordScaleCheckTests(RecordService service) : IClassFixture
     {
         var farm = await Farm.CreateAsync(service);
 
-        var finding = Assert.Single((await farm.TestAsync()).Body.List("/findings"), one => one!["code"]!.GetValue<string>() == FindingCode.ScaleCheckOverdue)!;
+        var finding = Assert.Single((await farm.TestAsync()).Body.List("/findings"), one =>
+            one!["code"]!.GetValue<string>() == FindingCode.ScaleCheckOverdue
+        )!;
 
         Assert.Equal("note", finding["severity"]!.GetValue<string>());
     }
@@ -159,8 +189,13 @@ public sealed class RecordScaleCheckTests(RecordService service) : IClassFixture
         var afterRepair = await farm.TestAsync(test => test.With("/occurredAt", "2026-04-10T06:00:00Z"));
 
         Assert.False((await service.GetAsync($"/v1/catch-tests/{beforeGood}")).Body.Has("/sinceThen"));
-        Assert.Contains(FindingCode.ScaleCheckFailedLater, (await service.GetAsync($"/v1/catch-tests/{sinceGood}")).Body.Codes("/sinceThen"));
-        var stop = Assert.Single(afterFailed.Body.List("/evaluation/findings"), one => one!["code"]!.GetValue<string>() == FindingCode.ScaleCheckFailed)!;
+        Assert.Contains(
+            FindingCode.ScaleCheckFailedLater,
+            (await service.GetAsync($"/v1/catch-tests/{sinceGood}")).Body.Codes("/sinceThen")
+        );
+        var stop = Assert.Single(afterFailed.Body.List("/evaluation/findings"), one =>
+            one!["code"]!.GetValue<string>() == FindingCode.ScaleCheckFailed
+        )!;
         Assert.Equal("stop", stop["severity"]!.GetValue<string>());
         Assert.Contains("1.00 % off", stop["detail"]!.GetValue<string>(), StringComparison.Ordinal);
         Assert.DoesNotContain(FindingCode.ScaleCheckFailed, afterRepair.Body.Codes("/evaluation/findings"));
@@ -172,10 +207,14 @@ public sealed class RecordScaleCheckTests(RecordService service) : IClassFixture
     {
         var farm = await Farm.CreateAsync(service);
         var test = (await farm.TestAsync()).Id;
-        var failed = await farm.CheckScaleAsync(check => check.With("/occurredAt", "2026-04-20T06:00:00Z").With("/readings/0", Farm.Reading(20, 20.2)));
+        var failed = await farm.CheckScaleAsync(check =>
+            check.With("/occurredAt", "2026-04-20T06:00:00Z").With("/readings/0", Farm.Reading(20, 20.2))
+        );
         Assert.Contains(FindingCode.ScaleCheckFailedLater, (await service.GetAsync($"/v1/catch-tests/{test}")).Body.Codes("/sinceThen"));
 
-        await farm.CheckScaleAsync(check => check.With("/occurredAt", "2026-04-20T06:00:00Z").With("/supersedes", Farm.Supersedes(failed.Id, "a stone lay on it")));
+        await farm.CheckScaleAsync(check =>
+            check.With("/occurredAt", "2026-04-20T06:00:00Z").With("/supersedes", Farm.Supersedes(failed.Id, "a stone lay on it"))
+        );
 
         Assert.False((await service.GetAsync($"/v1/catch-tests/{test}")).Body.Has("/sinceThen"));
     }
@@ -216,13 +255,17 @@ public sealed class RecordScaleCheckTests(RecordService service) : IClassFixture
 
     // Such a check would say nothing, and no later test on the scale could be evaluated with it.
     [Theory]
-    [InlineData("""{ "known": { "value": 20, "unit": "kg" }, "indicated": { "value": 20, "unit": "kg" }, "knownUncertainty": { "value": 5, "unit": "kg" } }""")]
+    [InlineData(
+        """{ "known": { "value": 20, "unit": "kg" }, "indicated": { "value": 20, "unit": "kg" }, "knownUncertainty": { "value": 5, "unit": "kg" } }"""
+    )]
     [InlineData("""{ "known": { "value": 20, "unit": "g" }, "indicated": { "value": 20, "unit": "g" } }""")]
     public async Task Record_ReadingsThatSayNothingOfTheScale_AreRefused(string reading)
     {
         var farm = await Farm.CreateAsync(service);
 
-        var reply = await service.WithoutTraceAsync(() => service.PostAsync("/v1/scale-checks", farm.ScaleCheck.With("/readings/0", Draft.Json(reading))));
+        var reply = await service.WithoutTraceAsync(() =>
+            service.PostAsync("/v1/scale-checks", farm.ScaleCheck.With("/readings/0", Draft.Json(reading)))
+        );
 
         await reply.RefusedAsync(422, "#/readings", ErrorCode.NumberOutOfRange);
     }

@@ -2,31 +2,38 @@ using System.Text.Json.Nodes;
 
 namespace CalibrationApi.Tests.Hosting.Demo;
 
-/// <summary>The invented season, loaded by the service itself: complete, unchanged by a second start, and telling the story of its README.</summary>
+/// <summary>
+/// The invented season, loaded by the service itself: complete, unchanged by a second start, and telling the story of its README.
+/// </summary>
 public sealed class DemoSeasonTests(LoadedSeason season) : IClassFixture<LoadedSeason>
 {
     private const string Fertilizer = "019d0000-0002-7000-8000-000000000002";
 
-    public static TheoryData<string, int[]> Verdicts => new()
-    {
-        { "investigate", [7, 16] },
-        { "repeat", [5, 14, 17, 32] },
-        { "adopt", [1, 6, 10, 15, 18, 19, 24, 31, 33] },
-        { "keep", [2, 3, 4, 8, 9, 11, 12, 13, 20, 21, 22, 23, 25, 26, 27, 28, 29, 30] },
-    };
+    public static TheoryData<string, int[]> Verdicts =>
+        new()
+        {
+            { "investigate", [7, 16] },
+            { "repeat", [5, 14, 17, 32] },
+            { "adopt", [1, 6, 10, 15, 18, 19, 24, 31, 33] },
+            { "keep", [2, 3, 4, 8, 9, 11, 12, 13, 20, 21, 22, 23, 25, 26, 27, 28, 29, 30] },
+        };
 
-    public static TheoryData<int, string> RecordFindings => new()
-    {
-        { 19, "other-lot" },
-        { 19, "varies-from-day-to-day" },
-        { 30, "scale-check-overdue" },
-    };
+    public static TheoryData<int, string> RecordFindings =>
+        new()
+        {
+            { 19, "other-lot" },
+            { 19, "varies-from-day-to-day" },
+            { 30, "scale-check-overdue" },
+        };
 
     [Fact]
     public void Start_WithDemo_LoadsEveryRecordOfTheFile()
     {
-        var loaded = season.First.Where(list => list.Key != "/v1/history")
-            .SelectMany(list => JsonNode.Parse(list.Value)!["items"]!.AsArray().Select(item => (list.Key, item!["id"]!.GetValue<string>())));
+        var loaded = season
+            .First.Where(list => list.Key != "/v1/history")
+            .SelectMany(list =>
+                JsonNode.Parse(list.Value)!["items"]!.AsArray().Select(item => (list.Key, item!["id"]!.GetValue<string>()))
+            );
 
         Assert.InRange(SeasonFile.CatchTests.Count, 25, 40);
         Assert.Equal(SeasonFile.Requests.Select(request => (request.Path, SeasonFile.Id(request.Body))).Order(), loaded.Order());
@@ -42,9 +49,15 @@ public sealed class DemoSeasonTests(LoadedSeason season) : IClassFixture<LoadedS
 
     [Theory]
     [MemberData(nameof(Verdicts))]
-    public void Verdicts_OfTheSeason_AreThoseOfItsStory(string verdict, int[] tests) => Assert.Equal(
-        tests,
-        season.Items("/v1/catch-tests").Where(test => test!["verdict"]!.GetValue<string>() == verdict).Select(test => Number(test!)).Order());
+    public void Verdicts_OfTheSeason_AreThoseOfItsStory(string verdict, int[] tests) =>
+        Assert.Equal(
+            tests,
+            season
+                .Items("/v1/catch-tests")
+                .Where(test => test!["verdict"]!.GetValue<string>() == verdict)
+                .Select(test => Number(test!))
+                .Order()
+        );
 
     [Fact]
     public void Verdicts_OfTheStory_NameEveryTest() =>
@@ -57,7 +70,9 @@ public sealed class DemoSeasonTests(LoadedSeason season) : IClassFixture<LoadedS
         double[] values = [.. list.List("/items").Select(test => test!["massPerRevolution"]!["value"]!.GetValue<double>())];
 
         Assert.Equal(12, values.Length);
-        Assert.All(values[..^3].Zip(values[1..^2]), pair => Assert.True(pair.Second < 1.005 * pair.First, $"{pair.First} is followed by {pair.Second}"));
+        Assert.All(values[..^3].Zip(values[1..^2]), pair =>
+            Assert.True(pair.Second < 1.005 * pair.First, $"{pair.First} is followed by {pair.Second}")
+        );
         Assert.InRange(values[^3] / values[0], 0.88, 0.91);
         Assert.All(values[^2..], cleaned => Assert.InRange(cleaned / values[0], 0.98, 1.02));
     }
@@ -100,7 +115,9 @@ public sealed class DemoSeasonTests(LoadedSeason season) : IClassFixture<LoadedS
     [Fact]
     public async Task ValueInForce_FoundOnAScaleThatFailedLater_SaysSo()
     {
-        var inForce = await season.GetAsync($"{LoadedSeason.Path("machines", 1, 1)}/values-in-force?product={Fertilizer}&at=2026-05-05T00:00:00Z");
+        var inForce = await season.GetAsync(
+            $"{LoadedSeason.Path("machines", 1, 1)}/values-in-force?product={Fertilizer}&at=2026-05-05T00:00:00Z"
+        );
 
         Assert.Equal((6.7, "kg"), inForce.Quantity("/items/0/typedIn"));
         Assert.Equal("scale-check-failed-later", Assert.Single(inForce.Codes("/items/0/findings")));
@@ -113,7 +130,10 @@ public sealed class DemoSeasonTests(LoadedSeason season) : IClassFixture<LoadedS
         foreach (var adoption in SeasonFile.Adoptions.Where(adoption => adoption.ContainsKey("test")))
         {
             var test = await season.GetAsync($"/v1/catch-tests/{adoption["test"]!.GetValue<string>()}");
-            if (test.Quantity("/evaluation/enter") != (adoption["typedIn"]!["value"]!.GetValue<double>(), adoption["typedIn"]!["unit"]!.GetValue<string>()))
+            if (
+                test.Quantity("/evaluation/enter")
+                != (adoption["typedIn"]!["value"]!.GetValue<double>(), adoption["typedIn"]!["unit"]!.GetValue<string>())
+            )
                 otherwise.Add(Number(adoption));
         }
 
@@ -153,5 +173,6 @@ public sealed class DemoSeasonTests(LoadedSeason season) : IClassFixture<LoadedS
             Assert.True((await season.RecomputeAsync(SeasonFile.Id(test))).Flag("/equal"), SeasonFile.Id(test));
     }
 
-    private static int Number(JsonNode record) => int.Parse(record["id"]!.GetValue<string>()[^4..], System.Globalization.CultureInfo.InvariantCulture);
+    private static int Number(JsonNode record) =>
+        int.Parse(record["id"]!.GetValue<string>()[^4..], System.Globalization.CultureInfo.InvariantCulture);
 }

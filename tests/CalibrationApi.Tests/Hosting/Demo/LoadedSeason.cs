@@ -54,7 +54,13 @@ public sealed class LoadedSeason : IAsyncLifetime
     private async Task StartAsync()
     {
         // The switch stands first: what follows it still counts.
-        service = ServiceProcess.Start("--demo", "--urls", "http://127.0.0.1:0", "--Calibration:Database", System.IO.Path.Combine(folder.FullName, "season.db"));
+        service = ServiceProcess.Start(
+            "--demo",
+            "--urls",
+            "http://127.0.0.1:0",
+            "--Calibration:Database",
+            System.IO.Path.Combine(folder.FullName, "season.db")
+        );
         var address = await service.ListeningAsync();
         client = await CheckedClientAsync(address);
 

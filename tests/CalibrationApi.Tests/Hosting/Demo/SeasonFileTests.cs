@@ -24,7 +24,13 @@ public sealed partial class SeasonFileTests
         var names = SeasonFile.Requests.Where(request => request.Body.ContainsKey("name")).ToArray();
 
         Assert.NotEmpty(names);
-        Assert.All(names, request => Assert.Contains($"`{SeasonFile.Id(request.Body)}` | `{request.Path}` | {request.Body["name"]!.GetValue<string>()}", Readme, StringComparison.Ordinal));
+        Assert.All(names, request =>
+            Assert.Contains(
+                $"`{SeasonFile.Id(request.Body)}` | `{request.Path}` | {request.Body["name"]!.GetValue<string>()}",
+                Readme,
+                StringComparison.Ordinal
+            )
+        );
     }
 
     [Fact]
@@ -35,11 +41,22 @@ public sealed partial class SeasonFileTests
     public void Times_OfTheFile_CarryTheOffsetOfTheMachinesZoneAndLieInOneSpring()
     {
         var zone = TimeZoneInfo.FindSystemTimeZoneById(SeasonFile.Requests[0].Body["timeZone"]!.GetValue<string>());
-        DateTimeOffset[] times = [.. SeasonFile.Evidence.Select(body => DateTimeOffset.Parse(body["occurredAt"]!.GetValue<string>(), CultureInfo.InvariantCulture))];
+        DateTimeOffset[] times =
+        [
+            .. SeasonFile.Evidence.Select(body =>
+                DateTimeOffset.Parse(body["occurredAt"]!.GetValue<string>(), CultureInfo.InvariantCulture)
+            ),
+        ];
 
         Assert.All(times, time => Assert.Equal(zone.GetUtcOffset(time.UtcDateTime), time.Offset));
         Assert.Equal(2, times.Select(time => time.Offset).Distinct().Count());
-        Assert.All(times, time => Assert.InRange(time, new DateTimeOffset(2026, 3, 1, 0, 0, 0, TimeSpan.Zero), new DateTimeOffset(2026, 6, 1, 0, 0, 0, TimeSpan.Zero)));
+        Assert.All(times, time =>
+            Assert.InRange(
+                time,
+                new DateTimeOffset(2026, 3, 1, 0, 0, 0, TimeSpan.Zero),
+                new DateTimeOffset(2026, 6, 1, 0, 0, 0, TimeSpan.Zero)
+            )
+        );
         Assert.Equal(times.Order(), times);
     }
 

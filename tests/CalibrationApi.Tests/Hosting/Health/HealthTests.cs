@@ -39,7 +39,11 @@ public sealed class HealthTests
         var health = await AskAsync(host, "ready", 503);
 
         Assert.Equal(["disk"], Failed(health));
-        Assert.EndsWith("at least 1000000 MiB are wanted (Calibration__LeastFreeDiskMiB).", Output(health, "disk"), StringComparison.Ordinal);
+        Assert.EndsWith(
+            "at least 1000000 MiB are wanted (Calibration__LeastFreeDiskMiB).",
+            Output(health, "disk"),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]

@@ -24,8 +24,21 @@ public sealed class AllowedOriginsTests
 
         Assert.Equal(origin, Header(response, "Access-Control-Allow-Origin"));
         Assert.Equal(
-            ["Accept-Post", "Allow", "Content-Disposition", "ETag", "Idempotent-Replayed", "Link", "Location", "RateLimit", "RateLimit-Policy", "Retry-After", "WWW-Authenticate"],
-            Names(response, "Access-Control-Expose-Headers"));
+            [
+                "Accept-Post",
+                "Allow",
+                "Content-Disposition",
+                "ETag",
+                "Idempotent-Replayed",
+                "Link",
+                "Location",
+                "RateLimit",
+                "RateLimit-Policy",
+                "Retry-After",
+                "WWW-Authenticate",
+            ],
+            Names(response, "Access-Control-Expose-Headers")
+        );
         Assert.Null(Header(response, "Access-Control-Allow-Credentials"));
         Assert.Equal(["Accept", "Origin"], Names(response, "Vary"));
     }
@@ -101,7 +114,9 @@ public sealed class AllowedOriginsTests
 
         using var response = await ApiHost.Client.SendAsync(request);
 
-        Assert.DoesNotContain(response.Headers, header => header.Key.StartsWith("Access-Control-", StringComparison.Ordinal) || header.Key == "Vary");
+        Assert.DoesNotContain(response.Headers, header =>
+            header.Key.StartsWith("Access-Control-", StringComparison.Ordinal) || header.Key == "Vary"
+        );
     }
 
     [Theory]
@@ -131,13 +146,22 @@ public sealed class AllowedOriginsTests
     {
         var refusal = Refusal(configured);
 
-        Assert.StartsWith($"Calibration__AllowedOrigins holds '{named}'. Give origins as browsers write them", refusal, StringComparison.Ordinal);
+        Assert.StartsWith(
+            $"Calibration__AllowedOrigins holds '{named}'. Give origins as browsers write them",
+            refusal,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
     public async Task Start_WithABrokenOrigin_EndsWithASentence()
     {
-        await using var service = ServiceProcess.Start("--urls", "http://127.0.0.1:0", "--Calibration:AllowedOrigins", "https://app.example/");
+        await using var service = ServiceProcess.Start(
+            "--urls",
+            "http://127.0.0.1:0",
+            "--Calibration:AllowedOrigins",
+            "https://app.example/"
+        );
 
         var (exitCode, errors) = await service.EndAsync();
 
@@ -148,7 +172,11 @@ public sealed class AllowedOriginsTests
     private static string? Refusal(string? configured)
     {
         var faults = new List<string>();
-        CalibrationSettings.Read(new ConfigurationBuilder().AddInMemoryCollection([new(Setting, configured)]).Build(), isAtATerminal: false, faults);
+        CalibrationSettings.Read(
+            new ConfigurationBuilder().AddInMemoryCollection([new(Setting, configured)]).Build(),
+            isAtATerminal: false,
+            faults
+        );
         return faults.SingleOrDefault();
     }
 
@@ -167,7 +195,11 @@ public sealed class AllowedOriginsTests
         response.Headers.TryGetValues(name, out var values) ? string.Join(',', values) : null;
 
     private static string[] Names(HttpResponseMessage response, string name) =>
-        [.. (Header(response, name) ?? "").Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).Order(StringComparer.Ordinal)];
+        [
+            .. (Header(response, name) ?? "")
+                .Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
+                .Order(StringComparer.Ordinal),
+        ];
 
     private sealed class ConfiguredHost(string origins) : ApiHost
     {

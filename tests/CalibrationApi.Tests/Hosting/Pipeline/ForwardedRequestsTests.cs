@@ -18,7 +18,14 @@ public sealed class ForwardedRequestsTests
     {
         await using var host = await HostAsync();
 
-        using var response = await host.GetAsync("/v1/products?limit=1", from, "one", ("X-Forwarded-For", "203.0.113.7"), ("X-Forwarded-Proto", "https"), ("X-Forwarded-Host", "evil.example"));
+        using var response = await host.GetAsync(
+            "/v1/products?limit=1",
+            from,
+            "one",
+            ("X-Forwarded-For", "203.0.113.7"),
+            ("X-Forwarded-Proto", "https"),
+            ("X-Forwarded-Host", "evil.example")
+        );
 
         var next = JsonNode.Parse(await response.Content.ReadAsStringAsync())!["next"]!.GetValue<string>();
         Assert.StartsWith(scheme + "localhost/", next, StringComparison.Ordinal);
@@ -36,7 +43,10 @@ public sealed class ForwardedRequestsTests
     [InlineData(Proxy, "203.0.113.1, 10.1.9.9", "203.0.113.1, 10.1.8.8", 429)]
     public async Task Address_Forwarded_IsCountedWhenTheProxyIsNamed(string from, string first, string second, int status)
     {
-        await using var host = new ArrangedHost(("Calibration:Proxies", "10.1.0.0/16"), ("Calibration:Limits:RequestsPerMinutePerAddress", "1"));
+        await using var host = new ArrangedHost(
+            ("Calibration:Proxies", "10.1.0.0/16"),
+            ("Calibration:Limits:RequestsPerMinutePerAddress", "1")
+        );
         using var taken = await host.GetAsync("/v1/units", from, null, ("X-Forwarded-For", first));
 
         using var response = await host.GetAsync("/v1/units", from, null, ("X-Forwarded-For", second));

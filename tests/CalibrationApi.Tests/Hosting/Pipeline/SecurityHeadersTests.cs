@@ -108,5 +108,6 @@ public sealed class SecurityHeadersTests
         Assert.False(response.Headers.Contains("X-Powered-By"), answer);
     }
 
-    private static string Header(HttpResponseMessage response, string name) => response.Headers.TryGetValues(name, out var values) ? string.Join(", ", values) : "";
+    private static string Header(HttpResponseMessage response, string name) =>
+        response.Headers.TryGetValues(name, out var values) ? string.Join(", ", values) : "";
 }

@@ -17,7 +17,16 @@ public sealed class KeysCommandTests
         using var client = CheckedClient.Of(await service.ListeningAsync());
         Assert.True((await GetAsync(client)).IsSuccessStatusCode);
 
-        var (exitCode, output, said) = await service.CommandAsync("keys", "create", "--name", "office", "--scopes", "read,admin", "--expires", "2099-01-01");
+        var (exitCode, output, said) = await service.CommandAsync(
+            "keys",
+            "create",
+            "--name",
+            "office",
+            "--scopes",
+            "read,admin",
+            "--expires",
+            "2099-01-01"
+        );
 
         Assert.Equal(0, exitCode);
         var key = output.Trim();

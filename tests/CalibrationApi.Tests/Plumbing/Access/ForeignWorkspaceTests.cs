@@ -11,7 +11,8 @@ public sealed class ForeignWorkspaceTests(TwoFarms farms, ITestOutputHelper outp
     private const string Random = "019d0000-0fff-7000-8000-00000000dead";
 
     // Whoever runs the installation works on workspaces themselves.
-    private IEnumerable<string> InWorkspaces => farms.Routes.Keys.Where(operation => farms.ScopeOf(operation) is not (null or Scope.Operator));
+    private IEnumerable<string> InWorkspaces =>
+        farms.Routes.Keys.Where(operation => farms.ScopeOf(operation) is not (null or Scope.Operator));
 
     [Fact]
     public async Task Path_WithTheIdOfAnotherWorkspace_AnswersAsARandomOne()
@@ -24,7 +25,14 @@ public sealed class ForeignWorkspaceTests(TwoFarms farms, ITestOutputHelper outp
             var south = await farms.SampleAsync(operation, farms.South);
 
             var foreign = await farms.SendAsync(operation, south with { Path = north.Path }, farms.South.Full.Text);
-            var random = await farms.SendAsync(operation, south with { Path = north.Path.Replace(IdIn(north.Path), Random, StringComparison.Ordinal) }, farms.South.Full.Text);
+            var random = await farms.SendAsync(
+                operation,
+                south with
+                {
+                    Path = north.Path.Replace(IdIn(north.Path), Random, StringComparison.Ordinal),
+                },
+                farms.South.Full.Text
+            );
 
             await foreign.RefusedAsync(404, null, "not-found");
             AssertAlike(random, foreign, operation);
@@ -46,7 +54,11 @@ public sealed class ForeignWorkspaceTests(TwoFarms farms, ITestOutputHelper outp
             foreach (var pointer in References(sample.Body))
             {
                 // Known in North: the one that stands at the same place of North's own request.
-                var foreign = await farms.SendAsync(operation, Replaced(sample, pointer, new Draft(counterpart.Body!).At(pointer)!.GetValue<string>()), farms.South.Full.Text);
+                var foreign = await farms.SendAsync(
+                    operation,
+                    Replaced(sample, pointer, new Draft(counterpart.Body!).At(pointer)!.GetValue<string>()),
+                    farms.South.Full.Text
+                );
                 var random = await farms.SendAsync(operation, Replaced(sample, pointer, Random), farms.South.Full.Text);
 
                 var problem = await foreign.ProblemAsync(422);
@@ -65,7 +77,11 @@ public sealed class ForeignWorkspaceTests(TwoFarms farms, ITestOutputHelper outp
     public async Task Samples_NameEveryRecordThatABodyCanName()
     {
         var contract = ContractDocument.Committed;
-        foreach (var operation in contract.Operations.Where(operation => InWorkspaces.Contains(operation.OperationId) && operation.RequestSchema is not null))
+        foreach (
+            var operation in contract.Operations.Where(operation =>
+                InWorkspaces.Contains(operation.OperationId) && operation.RequestSchema is not null
+            )
+        )
         {
             var body = (await farms.SampleAsync(operation.OperationId, farms.North)).Body!;
             Assert.Equal(Named(contract, operation.RequestSchema!, "").Order(), References(body).Order());
@@ -76,7 +92,12 @@ public sealed class ForeignWorkspaceTests(TwoFarms farms, ITestOutputHelper outp
     public async Task OwnId_ThatIsTakenInAnotherWorkspace_IsFree()
     {
         var tried = 0;
-        foreach (var operation in InWorkspaces.Where(operation => operation.StartsWith("create", StringComparison.Ordinal) || operation is "recordCatchTest" or "adoptValue" or "recordScaleCheck"))
+        foreach (
+            var operation in InWorkspaces.Where(operation =>
+                operation.StartsWith("create", StringComparison.Ordinal)
+                || operation is "recordCatchTest" or "adoptValue" or "recordScaleCheck"
+            )
+        )
         {
             var sample = await farms.SampleAsync(operation, farms.South);
             var taken = await TakenAsync(operation);
@@ -94,7 +115,16 @@ public sealed class ForeignWorkspaceTests(TwoFarms farms, ITestOutputHelper outp
     public async Task Filters_WithTheIdOfAnotherWorkspace_FindNothing()
     {
         var (north, tried) = (farms.North, 0);
-        foreach (var (name, id) in new[] { ("machine", north.Farm.Machine), ("product", north.Farm.Product), ("lot", north.Farm.Lot), ("scale", north.Farm.Scale), ("plan", north.Ids["plans"]) })
+        foreach (
+            var (name, id) in new[]
+            {
+                ("machine", north.Farm.Machine),
+                ("product", north.Farm.Product),
+                ("lot", north.Farm.Lot),
+                ("scale", north.Farm.Scale),
+                ("plan", north.Ids["plans"]),
+            }
+        )
         {
             foreach (var list in new[] { "history", "catch-tests", "adoptions", "scale-checks" })
             {
@@ -103,7 +133,11 @@ public sealed class ForeignWorkspaceTests(TwoFarms farms, ITestOutputHelper outp
             }
         }
 
-        Assert.Empty((await GetAsync(farms.South, $"/v1/machines/{farms.South.Farm.Machine}/values-in-force?product={north.Farm.Product}")).Expect(200).Body.List("/items"));
+        Assert.Empty(
+            (await GetAsync(farms.South, $"/v1/machines/{farms.South.Farm.Machine}/values-in-force?product={north.Farm.Product}"))
+                .Expect(200)
+                .Body.List("/items")
+        );
         Assert.Empty((await GetAsync(farms.South, $"/v1/audit?key={north.Full.Id}")).Expect(200).Body.List("/items"));
         output.WriteLine($"{tried + 2} filters");
     }
@@ -115,14 +149,22 @@ public sealed class ForeignWorkspaceTests(TwoFarms farms, ITestOutputHelper outp
     public async Task Lists_InEveryFormat_HoldNothingOfAnotherWorkspace(string media)
     {
         var tried = 0;
-        foreach (var operation in InWorkspaces.Where(operation => operation.StartsWith("list", StringComparison.Ordinal) && farms.Routes[operation].RoutePattern.Parameters.Count == 0))
+        foreach (
+            var operation in InWorkspaces.Where(operation =>
+                operation.StartsWith("list", StringComparison.Ordinal) && farms.Routes[operation].RoutePattern.Parameters.Count == 0
+            )
+        )
         {
-            var path = (await farms.SampleAsync(operation, farms.South)).Path + (media.EndsWith("ndjson", StringComparison.Ordinal) ? "?limit=all" : "?limit=1000");
+            var path =
+                (await farms.SampleAsync(operation, farms.South)).Path
+                + (media.EndsWith("ndjson", StringComparison.Ordinal) ? "?limit=all" : "?limit=1000");
 
             var reply = (await GetAsync(farms.South, path, media)).Expect(200);
 
             Assert.NotEmpty(farms.North.AllIds);
-            Assert.All(farms.North.AllIds.Append(farms.North.Workspace), id => Assert.DoesNotContain(id, reply.Text, StringComparison.Ordinal));
+            Assert.All(farms.North.AllIds.Append(farms.North.Workspace), id =>
+                Assert.DoesNotContain(id, reply.Text, StringComparison.Ordinal)
+            );
             tried++;
         }
 
@@ -157,7 +199,13 @@ public sealed class ForeignWorkspaceTests(TwoFarms farms, ITestOutputHelper outp
     public async Task IdempotencyKey_OfAnotherWorkspace_IsFree()
     {
         var tried = 0;
-        foreach (var operation in InWorkspaces.Where(operation => farms.MethodOf(operation) == "POST" && farms.ScopeOf(operation) is Scope.Write or Scope.Admin && farms.MethodOf(operation) == "POST"))
+        foreach (
+            var operation in InWorkspaces.Where(operation =>
+                farms.MethodOf(operation) == "POST"
+                && farms.ScopeOf(operation) is Scope.Write or Scope.Admin
+                && farms.MethodOf(operation) == "POST"
+            )
+        )
         {
             void WithKey(HttpRequestMessage request) => request.Headers.Add("Idempotency-Key", $"shared-{operation}");
             var first = await farms.SendAsync(operation, await farms.SampleAsync(operation, farms.North), farms.North.Full.Text, WithKey);
@@ -179,7 +227,9 @@ public sealed class ForeignWorkspaceTests(TwoFarms farms, ITestOutputHelper outp
         var own = (await GetAsync(farms.North, path)).Expect(200);
         var sample = await farms.SampleAsync("getMachine", farms.North);
 
-        var reply = await farms.SendAsync("getMachine", sample, farms.South.Full.Text, request => request.Headers.TryAddWithoutValidation("If-None-Match", own.ETag));
+        var reply = await farms.SendAsync("getMachine", sample, farms.South.Full.Text, request =>
+            request.Headers.TryAddWithoutValidation("If-None-Match", own.ETag)
+        );
 
         Assert.Equal(404, reply.Status);
     }
@@ -212,7 +262,11 @@ public sealed class ForeignWorkspaceTests(TwoFarms farms, ITestOutputHelper outp
     private async Task<string> TakenAsync(string operation) =>
         (await farms.SendAsync(operation, await farms.SampleAsync(operation, farms.North), farms.North.Full.Text)).Expect(201).Id;
 
-    private static Sample Replaced(Sample sample, string pointer, string id) => sample with { Body = new Draft(sample.Body!.DeepClone()).With(pointer, id).Body };
+    private static Sample Replaced(Sample sample, string pointer, string id) =>
+        sample with
+        {
+            Body = new Draft(sample.Body!.DeepClone()).With(pointer, id).Body,
+        };
 
     private static string IdIn(string path) => path.Split('/')[3];
 
@@ -250,6 +304,7 @@ public sealed class ForeignWorkspaceTests(TwoFarms farms, ITestOutputHelper outp
         return (here["properties"]?.AsObject() ?? []).SelectMany(member =>
             member.Value!["description"]?.GetValue<string>().StartsWith("Id of ", StringComparison.Ordinal) == true
                 ? [$"{pointer}/{member.Key}"]
-                : Named(contract, member.Value!, $"{pointer}/{member.Key}"));
+                : Named(contract, member.Value!, $"{pointer}/{member.Key}")
+        );
     }
 }

@@ -86,8 +86,13 @@ public sealed class KeySchemeTests(TwoFarms farms) : IClassFixture<TwoFarms>
     public async Task Answer_ToABodyWithAKeyInAWrongPlace_DoesNotHoldIt(string media, string body)
     {
         var key = farms.North.Full.Text;
-        using var request = new HttpRequestMessage(HttpMethod.Post, new Uri("/v1/calculations/catch-test" + (media == "application/json" ? "" : "/batch"), UriKind.Relative));
-        request.Content = new ByteArrayContent(System.Text.Encoding.UTF8.GetBytes(string.Format(System.Globalization.CultureInfo.InvariantCulture, body, key)));
+        using var request = new HttpRequestMessage(
+            HttpMethod.Post,
+            new Uri("/v1/calculations/catch-test" + (media == "application/json" ? "" : "/batch"), UriKind.Relative)
+        );
+        request.Content = new ByteArrayContent(
+            System.Text.Encoding.UTF8.GetBytes(string.Format(System.Globalization.CultureInfo.InvariantCulture, body, key))
+        );
         request.Content.Headers.TryAddWithoutValidation("Content-Type", media);
         request.Headers.TryAddWithoutValidation("Authorization", $"Bearer {key}");
 
@@ -117,8 +122,10 @@ public sealed class KeySchemeTests(TwoFarms farms) : IClassFixture<TwoFarms>
         var reply = await AskAsync($"Bearer {KeyText.Make(Farm.NoRecord).Text}");
 
         Assert.Equal(
-            Realm + ", error=\"invalid_token\", error_description=\"This service does not know this key. Check that it was made for this installation.\"",
-            reply.Header("WWW-Authenticate"));
+            Realm
+                + ", error=\"invalid_token\", error_description=\"This service does not know this key. Check that it was made for this installation.\"",
+            reply.Header("WWW-Authenticate")
+        );
         // RFC 6750 section 3: no quotation mark, no backslash, nothing but ASCII.
         Assert.Matches("^[\\x20-\\x21\\x23-\\x5B\\x5D-\\x7E]+$", reply.Body.Word("/detail"));
     }
@@ -151,7 +158,10 @@ public sealed class KeySchemeTests(TwoFarms farms) : IClassFixture<TwoFarms>
     private static async Task InvalidRequestAsync(Reply reply)
     {
         await reply.RefusedAsync(400, null, "credentials-broken");
-        Assert.Equal($"{Realm}, error=\"invalid_request\", error_description=\"{reply.Body.Word("/detail")}\"", reply.Header("WWW-Authenticate"));
+        Assert.Equal(
+            $"{Realm}, error=\"invalid_request\", error_description=\"{reply.Body.Word("/detail")}\"",
+            reply.Header("WWW-Authenticate")
+        );
     }
 
     private async Task<Reply> AskAsync(string? authorization, string? second = null, string path = Path)

@@ -7,7 +7,23 @@ namespace CalibrationApi.Tests.Plumbing.Access;
 /// <summary>Without keys only the machine itself may use the service, and it may not make keys.</summary>
 public sealed class LocalModeTests(RecordService service) : IClassFixture<RecordService>
 {
-    private static readonly string[] Signs = ["Forwarded", "Via", "X-Forwarded-For", "X-Forwarded-Host", "X-Forwarded-Proto", "X-Real-IP", "X-Original-For", "X-Original-Host", "X-Original-Proto", "x-forwarded-port", "X-Forwarded-Prefix", "X-Forwarded", "X-Client-IP", "true-client-ip"];
+    private static readonly string[] Signs =
+    [
+        "Forwarded",
+        "Via",
+        "X-Forwarded-For",
+        "X-Forwarded-Host",
+        "X-Forwarded-Proto",
+        "X-Real-IP",
+        "X-Original-For",
+        "X-Original-Host",
+        "X-Original-Proto",
+        "x-forwarded-port",
+        "X-Forwarded-Prefix",
+        "X-Forwarded",
+        "X-Client-IP",
+        "true-client-ip",
+    ];
 
     [Theory]
     [InlineData("127.0.0.1", "localhost")]
@@ -107,7 +123,11 @@ public sealed class LocalModeTests(RecordService service) : IClassFixture<Record
 
     private AccessRefusal? Of(string address, string host, string? header = null, string value = "x")
     {
-        var context = new DefaultHttpContext { Connection = { RemoteIpAddress = IPAddress.Parse(address) }, Request = { Scheme = "http", Host = new HostString(host) } };
+        var context = new DefaultHttpContext
+        {
+            Connection = { RemoteIpAddress = IPAddress.Parse(address) },
+            Request = { Scheme = "http", Host = new HostString(host) },
+        };
         if (header is not null)
             context.Request.Headers[header] = value;
         return service.Service<LocalMode>().Refusal(context);

@@ -15,16 +15,20 @@ internal sealed record MadeKey(string Text, string Id)
     {
         var (text, made) = KeyText.Make(RecordId.New(service.Clock));
         using var connection = service.Database.Open();
-        KeyStore.Insert(connection, workspace, new KeyRecord
-        {
-            Id = made.Id,
-            Name = "test",
-            Scopes = scopes,
-            SecretHash = made.SecretHash,
-            Fingerprint = "",
-            CreatedAt = service.Clock.Now,
-            ExpiresAt = expiresAt,
-        });
+        KeyStore.Insert(
+            connection,
+            workspace,
+            new KeyRecord
+            {
+                Id = made.Id,
+                Name = "test",
+                Scopes = scopes,
+                SecretHash = made.SecretHash,
+                Fingerprint = "",
+                CreatedAt = service.Clock.Now,
+                ExpiresAt = expiresAt,
+            }
+        );
         return new MadeKey(text, made.Id);
     }
 

@@ -35,9 +35,27 @@ internal sealed record Sample(string Path, JsonNode? Body = null, string Media =
             Row("recomputeCatchTest", site => new($"/v1/catch-tests/{site.Ids["catch-tests"]}/recomputations")),
             Row("getAdoption", site => new($"/v1/adoptions/{site.Ids["adoptions"]}")),
             Row("getScaleCheck", site => new($"/v1/scale-checks/{site.Ids["scale-checks"]}")),
-            Row("recordCatchTest", async site => new("/v1/catch-tests", site.Farm.CatchTest.With("/plan", site.Ids["plans"]).With("/container", site.Farm.Container).With("/supersedes", Farm.Supersedes(await site.TestAsync())).Body)),
-            Row("adoptValue", async site => new("/v1/adoptions", site.Farm.Adoption.With("/test", site.Ids["catch-tests"]).With("/typedIn", Draft.Quantity(0.363, "kg/rev")).With("/supersedes", Farm.Supersedes(await site.AdoptionAsync())).Body)),
-            Row("recordScaleCheck", async site => new("/v1/scale-checks", site.Farm.ScaleCheck.With("/supersedes", Farm.Supersedes(await site.ScaleCheckAsync())).Body)),
+            Row("recordCatchTest", async site =>
+                new(
+                    "/v1/catch-tests",
+                    site.Farm.CatchTest.With("/plan", site.Ids["plans"])
+                        .With("/container", site.Farm.Container)
+                        .With("/supersedes", Farm.Supersedes(await site.TestAsync()))
+                        .Body
+                )
+            ),
+            Row("adoptValue", async site =>
+                new(
+                    "/v1/adoptions",
+                    site.Farm.Adoption.With("/test", site.Ids["catch-tests"])
+                        .With("/typedIn", Draft.Quantity(0.363, "kg/rev"))
+                        .With("/supersedes", Farm.Supersedes(await site.AdoptionAsync()))
+                        .Body
+                )
+            ),
+            Row("recordScaleCheck", async site =>
+                new("/v1/scale-checks", site.Farm.ScaleCheck.With("/supersedes", Farm.Supersedes(await site.ScaleCheckAsync())).Body)
+            ),
             Row("createKey", _ => new("/v1/keys", NewKey())),
             Row("listKeys", _ => new("/v1/keys")),
             Row("getKey", site => new($"/v1/keys/{site.Key(Scope.Read).Id}")),
@@ -52,7 +70,8 @@ internal sealed record Sample(string Path, JsonNode? Body = null, string Media =
             Row("replaceWorkspace", site => new($"/v1/workspaces/{site.Workspace}", new JsonObject { ["name"] = "renamed" })),
             Row("createKeyOfWorkspace", site => new($"/v1/workspaces/{site.Workspace}/keys", NewKey())),
         ],
-        StringComparer.Ordinal);
+        StringComparer.Ordinal
+    );
 
     /// <summary>Operations that have a row here.</summary>
     public static IEnumerable<string> Operations => Rows.Keys;
@@ -68,21 +87,40 @@ internal sealed record Sample(string Path, JsonNode? Body = null, string Media =
         if (!path.StartsWith(Calculations, StringComparison.Ordinal))
             return null;
         var isBatch = path.EndsWith(Batch, StringComparison.Ordinal);
-        var file = System.IO.Path.Combine(AppContext.BaseDirectory, "demo-data", path[Calculations.Length..].Replace(Batch, "", StringComparison.Ordinal) + ".json");
-        return File.Exists(file) ? new Sample(path, Draft.Of(await File.ReadAllTextAsync(file)).Body, isBatch ? "application/x-ndjson" : "application/json") : null;
+        var file = System.IO.Path.Combine(
+            AppContext.BaseDirectory,
+            "demo-data",
+            path[Calculations.Length..].Replace(Batch, "", StringComparison.Ordinal) + ".json"
+        );
+        return File.Exists(file)
+            ? new Sample(path, Draft.Of(await File.ReadAllTextAsync(file)).Body, isBatch ? "application/x-ndjson" : "application/json")
+            : null;
     }
 
-    private static JsonObject NewKey() => new() { ["name"] = "another", ["scopes"] = new JsonArray("read"), ["expiresAt"] = Later };
+    private static JsonObject NewKey() =>
+        new()
+        {
+            ["name"] = "another",
+            ["scopes"] = new JsonArray("read"),
+            ["expiresAt"] = Later,
+        };
 
-    private static KeyValuePair<string, Func<Site, Task<Sample>>> Row(string operation, Func<Site, Sample> sample) => Row(operation, site => Task.FromResult(sample(site)));
+    private static KeyValuePair<string, Func<Site, Task<Sample>>> Row(string operation, Func<Site, Sample> sample) =>
+        Row(operation, site => Task.FromResult(sample(site)));
 
-    private static KeyValuePair<string, Func<Site, Task<Sample>>> Row(string operation, Func<Site, Task<Sample>> sample) => KeyValuePair.Create(operation, sample);
+    private static KeyValuePair<string, Func<Site, Task<Sample>>> Row(string operation, Func<Site, Task<Sample>> sample) =>
+        KeyValuePair.Create(operation, sample);
 
-    private static KeyValuePair<string, Func<Site, Task<Sample>>>[] Described(string name, string path, Func<Site, Draft> draft, Func<Site, string> id) =>
-    [
-        Row($"create{name}", site => new($"/v1/{path}", draft(site).Body)),
-        Row($"list{name}s", _ => new($"/v1/{path}")),
-        Row($"get{name}", site => new($"/v1/{path}/{id(site)}")),
-        Row($"replace{name}", site => new($"/v1/{path}/{id(site)}", draft(site).Body)),
-    ];
+    private static KeyValuePair<string, Func<Site, Task<Sample>>>[] Described(
+        string name,
+        string path,
+        Func<Site, Draft> draft,
+        Func<Site, string> id
+    ) =>
+        [
+            Row($"create{name}", site => new($"/v1/{path}", draft(site).Body)),
+            Row($"list{name}s", _ => new($"/v1/{path}")),
+            Row($"get{name}", site => new($"/v1/{path}/{id(site)}")),
+            Row($"replace{name}", site => new($"/v1/{path}/{id(site)}", draft(site).Body)),
+        ];
 }

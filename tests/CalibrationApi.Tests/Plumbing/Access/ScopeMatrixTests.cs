@@ -37,7 +37,8 @@ public sealed class ScopeMatrixTests(TwoFarms farms, ITestOutputHelper output) :
             await reply.RefusedAsync(403, null, "scope-missing");
             Assert.Equal(
                 $"Bearer realm=\"calibration\", error=\"insufficient_scope\", error_description=\"{reply.Body.Word("/detail")}\", scope=\"{needed}\"",
-                reply.Header("WWW-Authenticate"));
+                reply.Header("WWW-Authenticate")
+            );
             refused++;
         }
 
@@ -52,7 +53,14 @@ public sealed class ScopeMatrixTests(TwoFarms farms, ITestOutputHelper output) :
         var asked = 0;
         var retired = await Site.CreateAsync(farms.Service, "019d0000-00aa-7000-8000-000000000003");
         using (var connection = farms.Service.Database.Open())
-            WorkspaceStore.Replace(connection, retired.Workspace, WorkspaceStore.Find(connection, retired.Workspace)! with { Retired = true });
+            WorkspaceStore.Replace(
+                connection,
+                retired.Workspace,
+                WorkspaceStore.Find(connection, retired.Workspace)! with
+                {
+                    Retired = true,
+                }
+            );
         foreach (var operation in farms.Routes.Keys)
         {
             var scope = farms.ScopeOf(operation);
@@ -82,8 +90,11 @@ public sealed class ScopeMatrixTests(TwoFarms farms, ITestOutputHelper output) :
 
                 await reply.RefusedAsync(401, null, code);
                 Assert.Equal(
-                    key is null ? "Bearer realm=\"calibration\"" : $"Bearer realm=\"calibration\", error=\"invalid_token\", error_description=\"{reply.Body.Word("/detail")}\"",
-                    reply.Header("WWW-Authenticate"));
+                    key is null
+                        ? "Bearer realm=\"calibration\""
+                        : $"Bearer realm=\"calibration\", error=\"invalid_token\", error_description=\"{reply.Body.Word("/detail")}\"",
+                    reply.Header("WWW-Authenticate")
+                );
             }
         }
 

@@ -17,7 +17,19 @@ public sealed class SecretsInLogsTests
         using var host = new LoggingHost(log);
         var (text, made) = KeyText.Make("019d0000-000b-7000-8000-000000000001");
         using (var connection = host.Services.GetRequiredService<CalibrationDatabase>().Open())
-            KeyStore.Insert(connection, "local", new KeyRecord { Id = made.Id, Name = "test", Scopes = [Scope.Admin], SecretHash = made.SecretHash, Fingerprint = "", CreatedAt = DateTimeOffset.UnixEpoch });
+            KeyStore.Insert(
+                connection,
+                "local",
+                new KeyRecord
+                {
+                    Id = made.Id,
+                    Name = "test",
+                    Scopes = [Scope.Admin],
+                    SecretHash = made.SecretHash,
+                    Fingerprint = "",
+                    CreatedAt = DateTimeOffset.UnixEpoch,
+                }
+            );
         using var client = host.CreateCheckedClient();
         client.DefaultRequestHeaders.Authorization = new("Bearer", text);
         using var body = new StringContent("""{ "name": "x", "scopes": ["read"] }""", System.Text.Encoding.UTF8, "application/json");
@@ -33,7 +45,10 @@ public sealed class SecretsInLogsTests
         foreach (var key in new[] { text, other })
         {
             var secret = key[(KeyText.Start(made.Id).Length + 1)..][..20];
-            Assert.DoesNotContain(log.All, entry => entry.Text.Contains(secret, StringComparison.Ordinal) || entry.Exception?.ToString().Contains(secret, StringComparison.Ordinal) == true);
+            Assert.DoesNotContain(log.All, entry =>
+                entry.Text.Contains(secret, StringComparison.Ordinal)
+                || entry.Exception?.ToString().Contains(secret, StringComparison.Ordinal) == true
+            );
         }
     }
 

@@ -22,7 +22,9 @@ public sealed class TwoFarms : IAsyncLifetime, IDisposable
 
     public async Task InitializeAsync()
     {
-        Routes = Service.Service<EndpointDataSource>().Endpoints.OfType<RouteEndpoint>()
+        Routes = Service
+            .Service<EndpointDataSource>()
+            .Endpoints.OfType<RouteEndpoint>()
             .Where(route => route.RoutePattern.RawText!.StartsWith(Version, StringComparison.Ordinal))
             .ToDictionary(route => route.Metadata.GetMetadata<IEndpointNameMetadata>()!.EndpointName);
         North = await Site.CreateAsync(Service, "019d0000-00aa-7000-8000-000000000001");
@@ -36,7 +38,8 @@ public sealed class TwoFarms : IAsyncLifetime, IDisposable
     /// <summary>The scope that an operation needs; null for a public one.</summary>
     internal string? ScopeOf(string operation) => Routes[operation].Metadata.GetMetadata<NeededScope>()?.Scope;
 
-    internal string MethodOf(string operation) => Routes[operation].Metadata.GetRequiredMetadata<IHttpMethodMetadata>().HttpMethods.Single();
+    internal string MethodOf(string operation) =>
+        Routes[operation].Metadata.GetRequiredMetadata<IHttpMethodMetadata>().HttpMethods.Single();
 
     /// <summary>The request of an operation.</summary>
     internal async Task<Sample> SampleAsync(string operation, Site site) =>
@@ -48,7 +51,10 @@ public sealed class TwoFarms : IAsyncLifetime, IDisposable
     {
         using var request = new HttpRequestMessage(HttpMethod.Parse(MethodOf(operation)), new Uri(sample.Path, UriKind.Relative));
         if (sample.Body is not null)
-            request.Content = new ByteArrayContent(Encoding.UTF8.GetBytes(sample.Body.ToJsonString())) { Headers = { ContentType = new MediaTypeHeaderValue(sample.Media) } };
+            request.Content = new ByteArrayContent(Encoding.UTF8.GetBytes(sample.Body.ToJsonString()))
+            {
+                Headers = { ContentType = new MediaTypeHeaderValue(sample.Media) },
+            };
         if (key is not null)
             request.Headers.TryAddWithoutValidation("Authorization", $"Bearer {key}");
         if (request.Method == HttpMethod.Put)
@@ -84,7 +90,11 @@ internal sealed class Site
     {
         var site = new Site(service, workspace);
         using (var connection = service.Database.Open())
-            WorkspaceStore.Insert(connection, workspace, new WorkspaceRecord(workspace, 1, workspace, false, "", service.Clock.Now, service.Clock.Now));
+            WorkspaceStore.Insert(
+                connection,
+                workspace,
+                new WorkspaceRecord(workspace, 1, workspace, false, "", service.Clock.Now, service.Clock.Now)
+            );
         site.Full = MadeKey.In(service, workspace, [.. Scope.All]);
         service.Key = site.Full.Text;
         site.Farm = await Farm.CreateAsync(service);
@@ -93,7 +103,13 @@ internal sealed class Site
         var adoption = (await site.Farm.AdoptAsync()).Id;
         var test = (await site.Farm.TestAsync(body => body.With("/plan", plan))).Id;
         service.Key = null;
-        site.Ids = new Dictionary<string, string> { ["plans"] = plan, ["scale-checks"] = check, ["adoptions"] = adoption, ["catch-tests"] = test };
+        site.Ids = new Dictionary<string, string>
+        {
+            ["plans"] = plan,
+            ["scale-checks"] = check,
+            ["adoptions"] = adoption,
+            ["catch-tests"] = test,
+        };
         return site;
     }
 
@@ -108,7 +124,10 @@ internal sealed class Site
 
     private async Task<string> Recorded(string path, Draft body)
     {
-        using var request = new HttpRequestMessage(HttpMethod.Post, new Uri(path, UriKind.Relative)) { Content = new StringContent(body.Text, Encoding.UTF8, "application/json") };
+        using var request = new HttpRequestMessage(HttpMethod.Post, new Uri(path, UriKind.Relative))
+        {
+            Content = new StringContent(body.Text, Encoding.UTF8, "application/json"),
+        };
         request.Headers.Authorization = new AuthenticationHeaderValue("Bearer", Full.Text);
         return (await service.SendAsync(request)).Expect(201).Id;
     }

@@ -17,7 +17,9 @@ public sealed class BatchAnswerTests
         var client = new SlowClient();
         var context = new DefaultHttpContext();
         context.Features.Set<IHttpResponseBodyFeature>(new StreamResponseBodyFeature(client));
-        var running = new BatchAnswer(questions, new NdjsonAnswers(), (chunk, _) => chunk.Output.Write(new byte[AnswerLength])).ExecuteAsync(context);
+        var running = new BatchAnswer(questions, new NdjsonAnswers(), (chunk, _) =>
+            chunk.Output.Write(new byte[AnswerLength])
+        ).ExecuteAsync(context);
 
         // Far more is asked than may wait; if nothing held the reading up, it would soon be through.
         await client.Asked;
@@ -36,7 +38,9 @@ public sealed class BatchAnswerTests
     {
         var context = new DefaultHttpContext();
 
-        await Assert.ThrowsAsync<BadHttpRequestException>(() => new BatchAnswer(new BrokenQuestions(), new NdjsonAnswers(), (_, _) => { }).ExecuteAsync(context));
+        await Assert.ThrowsAsync<BadHttpRequestException>(() =>
+            new BatchAnswer(new BrokenQuestions(), new NdjsonAnswers(), (_, _) => { }).ExecuteAsync(context)
+        );
     }
 
     private sealed class ManyQuestions : LineReader
@@ -64,7 +68,8 @@ public sealed class BatchAnswerTests
 
     private sealed class BrokenQuestions : LineReader
     {
-        public override ValueTask<bool> FillAsync(LineChunk chunk, CancellationToken stop) => throw new BadHttpRequestException("The body is too slow.", StatusCodes.Status408RequestTimeout);
+        public override ValueTask<bool> FillAsync(LineChunk chunk, CancellationToken stop) =>
+            throw new BadHttpRequestException("The body is too slow.", StatusCodes.Status408RequestTimeout);
     }
 
     /// <summary>Takes nothing until it is told to.</summary>

@@ -14,7 +14,9 @@ using Microsoft.Extensions.DependencyInjection;
 
 namespace CalibrationApi.Tests.Plumbing.Batch;
 
-/// <summary>What only shows over a real connection: order among many, answers before the end, a client that goes away, failures of ours.</summary>
+/// <summary>
+/// What only shows over a real connection: order among many, answers before the end, a client that goes away, failures of ours.
+/// </summary>
 public sealed class BatchStreamTests : IDisposable
 {
     private readonly WatchedHost service = new();
@@ -25,7 +27,8 @@ public sealed class BatchStreamTests : IDisposable
         const int Count = 10_000;
         var question = Batches.Line(Question.CatchTest);
         // Short and long lines, good and bad ones, so that chunks take different times.
-        string Line(int i) => (i % 7 == 0 ? "{}" : question.Replace("\"front\"", $"\"{new string('x', i % 90 + 1)}\"", StringComparison.Ordinal)) + "\n";
+        string Line(int i) =>
+            (i % 7 == 0 ? "{}" : question.Replace("\"front\"", $"\"{new string('x', i % 90 + 1)}\"", StringComparison.Ordinal)) + "\n";
         using var connection = await ConnectAsync();
 
         // The library's client reads nothing before it has sent everything, and then both sides wait for each other once all
@@ -82,7 +85,11 @@ public sealed class BatchStreamTests : IDisposable
         service.Validator.FailOnMeter = "broken";
         var good = Batches.Line(Question.CatchTest);
 
-        using var response = await Batches.SendAsync(service.Caller, Question.CatchTest, Encoding.UTF8.GetBytes($"{good}\n{good.Replace("\"front\"", "\"broken\"", StringComparison.Ordinal)}\n{good}\n"));
+        using var response = await Batches.SendAsync(
+            service.Caller,
+            Question.CatchTest,
+            Encoding.UTF8.GetBytes($"{good}\n{good.Replace("\"front\"", "\"broken\"", StringComparison.Ordinal)}\n{good}\n")
+        );
 
         var lines = await Batches.LinesAsync(response);
         Assert.StartsWith("{\"line\":1,\"result\"", lines[0], StringComparison.Ordinal);
@@ -110,7 +117,11 @@ public sealed class BatchStreamTests : IDisposable
     {
         var socket = new Socket(SocketType.Stream, ProtocolType.Tcp) { NoDelay = true };
         await socket.ConnectAsync(IPAddress.Loopback, service.Caller.BaseAddress!.Port);
-        await socket.SendAsync(Encoding.ASCII.GetBytes($"POST {Batches.At(Question.CatchTest)} HTTP/1.1\r\nHost: localhost\r\nContent-Type: {Batches.Ndjson}\r\nTransfer-Encoding: chunked\r\n\r\n"));
+        await socket.SendAsync(
+            Encoding.ASCII.GetBytes(
+                $"POST {Batches.At(Question.CatchTest)} HTTP/1.1\r\nHost: localhost\r\nContent-Type: {Batches.Ndjson}\r\nTransfer-Encoding: chunked\r\n\r\n"
+            )
+        );
         return socket;
     }
 
@@ -144,9 +155,7 @@ public sealed class BatchStreamTests : IDisposable
     {
         await using var stream = new BufferedStream(new NetworkStream(connection), 1 << 16);
         Assert.Equal("HTTP/1.1 200 OK", HeaderLine(stream));
-        while (HeaderLine(stream).Length > 0)
-        {
-        }
+        while (HeaderLine(stream).Length > 0) { }
 
         using var body = new MemoryStream();
         while (int.Parse(HeaderLine(stream), NumberStyles.HexNumber, CultureInfo.InvariantCulture) is > 0 and var size)
@@ -212,22 +221,25 @@ public sealed class BatchStreamTests : IDisposable
 
         private sealed class Watch(WatchedHost host) : IStartupFilter
         {
-            public Action<IApplicationBuilder> Configure(Action<IApplicationBuilder> next) => app =>
-            {
-                app.Use(async (HttpContext context, RequestDelegate rest) =>
+            public Action<IApplicationBuilder> Configure(Action<IApplicationBuilder> next) =>
+                app =>
                 {
-                    using var registration = context.RequestAborted.Register(host.aborted.SetResult);
-                    try
-                    {
-                        await rest(context);
-                    }
-                    finally
-                    {
-                        host.ended.TrySetResult();
-                    }
-                });
-                next(app);
-            };
+                    app.Use(
+                        async (HttpContext context, RequestDelegate rest) =>
+                        {
+                            using var registration = context.RequestAborted.Register(host.aborted.SetResult);
+                            try
+                            {
+                                await rest(context);
+                            }
+                            finally
+                            {
+                                host.ended.TrySetResult();
+                            }
+                        }
+                    );
+                    next(app);
+                };
         }
     }
 
@@ -256,7 +268,9 @@ public sealed class BatchStreamTests : IDisposable
             Interlocked.Increment(ref count);
             entered.TrySetResult();
             gate.Wait();
-            return context.InstanceToValidate.Meter == FailOnMeter && FailOnMeter is not null ? throw new InvalidOperationException("A mistake of ours.") : rules.Validate(context);
+            return context.InstanceToValidate.Meter == FailOnMeter && FailOnMeter is not null
+                ? throw new InvalidOperationException("A mistake of ours.")
+                : rules.Validate(context);
         }
     }
 }

@@ -31,7 +31,10 @@ public sealed class BatchTests
 
         using var response = await Batches.SendAsync(operation, $"{line}\n{line}\n", query);
 
-        Assert.Equal([$$"""{"line":1,"result":{{expected}}}""", $$"""{"line":2,"result":{{expected}}}"""], await Batches.LinesAsync(response));
+        Assert.Equal(
+            [$$"""{"line":1,"result":{{expected}}}""", $$"""{"line":2,"result":{{expected}}}"""],
+            await Batches.LinesAsync(response)
+        );
     }
 
     [Theory]

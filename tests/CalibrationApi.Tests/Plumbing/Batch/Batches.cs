@@ -15,9 +15,17 @@ internal static class Batches
     /// <summary>One line of a question of the demo data.</summary>
     public static string Line(string operation) => JsonSerializer.Serialize(JsonDocument.Parse(Question.Of(operation).Text).RootElement);
 
-    public static Task<HttpResponseMessage> SendAsync(string operation, string body, string query = "") => SendAsync(ApiHost.Client, operation, Encoding.UTF8.GetBytes(body), query);
+    public static Task<HttpResponseMessage> SendAsync(string operation, string body, string query = "") =>
+        SendAsync(ApiHost.Client, operation, Encoding.UTF8.GetBytes(body), query);
 
-    public static async Task<HttpResponseMessage> SendAsync(HttpClient client, string operation, byte[] body, string query = "", string? mediaType = Ndjson, string? accept = null)
+    public static async Task<HttpResponseMessage> SendAsync(
+        HttpClient client,
+        string operation,
+        byte[] body,
+        string query = "",
+        string? mediaType = Ndjson,
+        string? accept = null
+    )
     {
         using var request = new HttpRequestMessage(HttpMethod.Post, At(operation, query)) { Content = new ByteArrayContent(body) };
         request.Content.Headers.ContentType = mediaType is null ? null : MediaTypeHeaderValue.Parse(mediaType);
@@ -46,5 +54,8 @@ internal static class Batches
 
     /// <summary>The one error of a line that has one.</summary>
     public static (int Status, Fault Fault) Only(JsonElement line) =>
-        (line.GetProperty("problem").GetProperty("status").GetInt32(), Fault.Read(Assert.Single(line.GetProperty("problem").GetProperty("errors").EnumerateArray())));
+        (
+            line.GetProperty("problem").GetProperty("status").GetInt32(),
+            Fault.Read(Assert.Single(line.GetProperty("problem").GetProperty("errors").EnumerateArray()))
+        );
 }

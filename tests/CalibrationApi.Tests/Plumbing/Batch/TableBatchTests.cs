@@ -13,23 +13,31 @@ public sealed class TableBatchTests
     [Fact]
     public async Task Test_OfATable_IsAnsweredAsItsJson()
     {
-        using var single = await Question.AskAsync(ApiHost.Client, Question.CatchTest, """
+        using var single = await Question.AskAsync(
+            ApiHost.Client,
+            Question.CatchTest,
+            """
             { "meter": "front", "product": { "name": "=barley", "price": { "value": 420, "currency": "EUR", "per": "t" } },
               "scale": { "division": { "value": 20, "unit": "g" }, "accuracyClass": "III" }, "pocketsPerRevolution": 12,
               "valueInForce": { "value": 0.342, "unit": "kg/rev", "relativeUncertainty": { "value": 1.2, "unit": "%" }, "fromAnotherScale": true },
               "catches": [
                 { "gross": { "value": 18.7, "unit": "kg" }, "tare": { "value": 1620, "unit": "g" }, "revolutions": { "value": 47, "unit": "rev" } },
                 { "gross": { "value": 18.56, "unit": "kg" }, "tare": { "value": 1.62, "unit": "kg" }, "revolutions": { "value": 46.8, "unit": "rev" }, "excluded": { "reason": "spilled, \"half\"" } } ] }
-            """);
+            """
+        );
 
         using var response = await SendAsync(
             """"
             test,note,meter,product.name,product.price.value,product.price.currency,product.price.per,scale.division [g],scale.accuracyClass,pocketsPerRevolution,valueInForce [kg/rev],valueInForce.relativeUncertainty [%],valueInForce.fromAnotherScale,gross [kg],tare,tare unit,revolutions [rev],excluded.reason
             A,whatever,front,'=barley,420,EUR,t,20,III,12,0.342,1.2,true,18.7,1620,g,47,
             A,,,,,,,,III,,,,,18.56,1.62,kg,46.8,"spilled, ""half"""
-            """");
+            """"
+        );
 
-        Assert.Equal([$$"""{"line":2,"test":"A","result":{{await single.Content.ReadAsStringAsync()}}}"""], await Batches.LinesAsync(response));
+        Assert.Equal(
+            [$$"""{"line":2,"test":"A","result":{{await single.Content.ReadAsStringAsync()}}}"""],
+            await Batches.LinesAsync(response)
+        );
     }
 
     [Fact]
@@ -120,7 +128,8 @@ public sealed class TableBatchTests
     [Fact]
     public async Task Errors_OfRules_NameRowAndColumn()
     {
-        var lines = await AnswersAsync("""
+        var lines = await AnswersAsync(
+            """
             test,scale.division [kg],gross [kg],tare [kg],revolutions,revolutions unit
 
             A,0.02,18.7,1.62,47,rev
@@ -128,18 +137,23 @@ public sealed class TableBatchTests
             ,,,,,
             B,0.02,18.7,1.62,47,revs
             C,,18.7,1.62,47,rev
-            """);
+            """
+        );
 
         Assert.Equal([3, 6, 7], lines.Select(Batches.Number));
         Assert.Equal(["A", "B", "C"], lines.Select(line => line.GetProperty("test").GetString()));
-        (string, string?, (long, string?))[] faults = [.. lines.Select(Batches.Only).Select(only => (only.Fault.Code, only.Fault.Pointer, only.Fault.Place!.Value))];
+        (string, string?, (long, string?))[] faults =
+        [
+            .. lines.Select(Batches.Only).Select(only => (only.Fault.Code, only.Fault.Pointer, only.Fault.Place!.Value)),
+        ];
         Assert.Equal(
             [
                 (ErrorCode.TareAboveGross, "#/catches/1/tare", (4L, "tare [kg]")),
                 (ErrorCode.UnitUnknown, "#/catches/0/revolutions", (6L, "revolutions")),
                 (ErrorCode.MemberMissing, "#/scale", (7L, null)),
             ],
-            faults);
+            faults
+        );
     }
 
     [Fact]
@@ -167,7 +181,10 @@ public sealed class TableBatchTests
         var lines = await AnswersAsync($"{Header}\nA,0.02,14.5,40\n,0.02,14.5,40\nB,0.02,14.5,40\n");
 
         Assert.Equal([2, 4], lines.Select(Batches.Number));
-        Assert.Equal((ErrorCode.MemberMissing, (3L, (string?)"test")), (Batches.Only(lines[0]).Fault.Code, Batches.Only(lines[0]).Fault.Place!.Value));
+        Assert.Equal(
+            (ErrorCode.MemberMissing, (3L, (string?)"test")),
+            (Batches.Only(lines[0]).Fault.Code, Batches.Only(lines[0]).Fault.Place!.Value)
+        );
         Assert.True(lines[1].TryGetProperty("result", out _));
     }
 
@@ -177,7 +194,10 @@ public sealed class TableBatchTests
     {
         var line = Assert.Single(await AnswersAsync($"{Header}\n{row}\n"));
 
-        Assert.Contains(code, line.GetProperty("problem").GetProperty("errors").EnumerateArray().Select(error => error.GetProperty("code").GetString()));
+        Assert.Contains(
+            code,
+            line.GetProperty("problem").GetProperty("errors").EnumerateArray().Select(error => error.GetProperty("code").GetString())
+        );
     }
 
     [Fact]
@@ -193,7 +213,12 @@ public sealed class TableBatchTests
     [Fact]
     public async Task Row_ThatIsNotUtf8_HasAProblemAndTheNextTestGoesOn()
     {
-        byte[] body = [.. Encoding.UTF8.GetBytes("test,scale.division [kg],product.name,net [kg],revolutions [rev]\nA,0.02,Wei"), 0xDF, .. "klee,14.5,40\nB,0.02,x,14.5,40\n"u8];
+        byte[] body =
+        [
+            .. Encoding.UTF8.GetBytes("test,scale.division [kg],product.name,net [kg],revolutions [rev]\nA,0.02,Wei"),
+            0xDF,
+            .. "klee,14.5,40\nB,0.02,x,14.5,40\n"u8,
+        ];
 
         using var response = await Batches.SendAsync(ApiHost.Client, Question.CatchTest, body, mediaType: Batches.Csv);
 
@@ -207,7 +232,13 @@ public sealed class TableBatchTests
     {
         var season = await File.ReadAllBytesAsync(Path.Combine(AppContext.BaseDirectory, "demo-data", "season-catches.csv"));
         using var linesResponse = await Batches.SendAsync(ApiHost.Client, Question.CatchTest, season, mediaType: Batches.Csv);
-        using var tableResponse = await Batches.SendAsync(ApiHost.Client, Question.CatchTest, season, mediaType: Batches.Csv, accept: Batches.Csv);
+        using var tableResponse = await Batches.SendAsync(
+            ApiHost.Client,
+            Question.CatchTest,
+            season,
+            mediaType: Batches.Csv,
+            accept: Batches.Csv
+        );
         var lines = (await Batches.LinesAsync(linesResponse)).Select(line => JsonSerializer.Deserialize<JsonElement>(line)).ToArray();
 
         // As a program reads it, with commas in place of the semicolons: no cell of this table holds either.
@@ -227,9 +258,18 @@ public sealed class TableBatchTests
             Assert.Equal(line.GetProperty("test").GetString(), Cell("test"));
             Assert.Equal(result.GetProperty("verdict").GetString(), Cell("verdict"));
             Assert.Equal(result.GetProperty("headline").GetString(), Cell("headline"));
-            Assert.Equal(result.GetProperty("massPerRevolution").GetProperty("value").GetDouble(), double.Parse(Cell("massPerRevolution").Replace(',', '.'), CultureInfo.InvariantCulture));
+            Assert.Equal(
+                result.GetProperty("massPerRevolution").GetProperty("value").GetDouble(),
+                double.Parse(Cell("massPerRevolution").Replace(',', '.'), CultureInfo.InvariantCulture)
+            );
             Assert.Equal("kg/rev", Cell("massPerRevolution unit"));
-            Assert.Equal(string.Join(' ', result.GetProperty("findings").EnumerateArray().Select(finding => finding.GetProperty("code").GetString())), Cell("findings"));
+            Assert.Equal(
+                string.Join(
+                    ' ',
+                    result.GetProperty("findings").EnumerateArray().Select(finding => finding.GetProperty("code").GetString())
+                ),
+                Cell("findings")
+            );
 
             string Cell(string column) => row[Array.IndexOf(header, column)];
         });
@@ -238,7 +278,12 @@ public sealed class TableBatchTests
     [Fact]
     public async Task Answers_ToLinesAsATable_AreHarmlessAndSayWhatIsWrong()
     {
-        using var response = await Batches.SendAsync(ApiHost.Client, Question.CatchTest, Encoding.UTF8.GetBytes($"{Batches.Line(Question.CatchTest)}\n{{}}\n"), accept: Batches.Csv);
+        using var response = await Batches.SendAsync(
+            ApiHost.Client,
+            Question.CatchTest,
+            Encoding.UTF8.GetBytes($"{Batches.Line(Question.CatchTest)}\n{{}}\n"),
+            accept: Batches.Csv
+        );
 
         var rows = Rfc4180.Read(await response.Content.ReadAsStringAsync());
         Assert.Equal(["200", "422"], rows.Select(row => row["status"]));

@@ -8,32 +8,33 @@ public sealed class BrokenBodyTests
 {
     private static readonly string Good = Question.Of(Question.CatchTest).Text;
 
-    public static TheoryData<string, string> Broken => new()
-    {
-        { "empty", "" },
-        { "blank", "  \n" },
-        { "truncated", Good[..200] },
-        { "truncated by one", Good[..^1] },
-        { "trailing text", Good + "x" },
-        { "two values", Good + Good },
-        { "trailing comma", Good[..^1] + ",}" },
-        { "comment", "/* mine */" + Good },
-        { "single quotes", Good.Replace('"', '\'') },
-        { "bare NaN", Good.Replace("18.7,", "NaN,", StringComparison.Ordinal) },
-        { "bare Infinity", Good.Replace("18.7,", "Infinity,", StringComparison.Ordinal) },
-        { "bare -Infinity", Good.Replace("18.7,", "-Infinity,", StringComparison.Ordinal) },
-        { "decimal comma", Good.Replace("18.7,", "18,7,", StringComparison.Ordinal) },
-        { "leading plus", Good.Replace("18.7,", "+18.7,", StringComparison.Ordinal) },
-        { "leading zero", Good.Replace("18.7,", "018.7,", StringComparison.Ordinal) },
-        { "bare decimal point", Good.Replace("18.7,", "18.,", StringComparison.Ordinal) },
-        { "hexadecimal", Good.Replace("18.7,", "0x12,", StringComparison.Ordinal) },
-        { "line break in a text", Good.Replace("front", "fr\nont", StringComparison.Ordinal) },
-        { "half a surrogate pair", Good.Replace("front", "\\ud800", StringComparison.Ordinal) },
-        { "the other half", Good.Replace("front", "\\udc00", StringComparison.Ordinal) },
-        { "half a pair in a unit", Good.Replace("kg/hL", "\\ud83d", StringComparison.Ordinal) },
-        { "half a pair in a name of a member", Good.Replace("\"meter\"", "\"\\ud800\"", StringComparison.Ordinal) },
-        { "unknown escape", Good.Replace("front", "\\x41", StringComparison.Ordinal) },
-    };
+    public static TheoryData<string, string> Broken =>
+        new()
+        {
+            { "empty", "" },
+            { "blank", "  \n" },
+            { "truncated", Good[..200] },
+            { "truncated by one", Good[..^1] },
+            { "trailing text", Good + "x" },
+            { "two values", Good + Good },
+            { "trailing comma", Good[..^1] + ",}" },
+            { "comment", "/* mine */" + Good },
+            { "single quotes", Good.Replace('"', '\'') },
+            { "bare NaN", Good.Replace("18.7,", "NaN,", StringComparison.Ordinal) },
+            { "bare Infinity", Good.Replace("18.7,", "Infinity,", StringComparison.Ordinal) },
+            { "bare -Infinity", Good.Replace("18.7,", "-Infinity,", StringComparison.Ordinal) },
+            { "decimal comma", Good.Replace("18.7,", "18,7,", StringComparison.Ordinal) },
+            { "leading plus", Good.Replace("18.7,", "+18.7,", StringComparison.Ordinal) },
+            { "leading zero", Good.Replace("18.7,", "018.7,", StringComparison.Ordinal) },
+            { "bare decimal point", Good.Replace("18.7,", "18.,", StringComparison.Ordinal) },
+            { "hexadecimal", Good.Replace("18.7,", "0x12,", StringComparison.Ordinal) },
+            { "line break in a text", Good.Replace("front", "fr\nont", StringComparison.Ordinal) },
+            { "half a surrogate pair", Good.Replace("front", "\\ud800", StringComparison.Ordinal) },
+            { "the other half", Good.Replace("front", "\\udc00", StringComparison.Ordinal) },
+            { "half a pair in a unit", Good.Replace("kg/hL", "\\ud83d", StringComparison.Ordinal) },
+            { "half a pair in a name of a member", Good.Replace("\"meter\"", "\"\\ud800\"", StringComparison.Ordinal) },
+            { "unknown escape", Good.Replace("front", "\\x41", StringComparison.Ordinal) },
+        };
 
     [Theory]
     [MemberData(nameof(Broken))]

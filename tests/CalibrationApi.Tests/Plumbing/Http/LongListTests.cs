@@ -17,8 +17,12 @@ using Microsoft.Extensions.Options;
 
 namespace CalibrationApi.Tests.Plumbing.Http;
 
-/// <summary>No request inside the limits costs much: every list of the contract, filled with what it should not hold, and whatever else is long.</summary>
-/// <remarks>What a thread allocates is counted, which is the same however busy the machine is. The time is measured by the benchmark "limits".</remarks>
+/// <summary>
+/// No request inside the limits costs much: every list of the contract, filled with what it should not hold, and whatever else is long.
+/// </summary>
+/// <remarks>
+/// What a thread allocates is counted, which is the same however busy the machine is. The time is measured by the benchmark "limits".
+/// </remarks>
 public sealed class LongListTests
 {
     private const int MostBytes = 1024 * 1024;
@@ -27,11 +31,16 @@ public sealed class LongListTests
     private const int LongestAnswer = 64 * 1024;
 
     private static readonly IReadOnlyList<SentList> Lists = SentList.Of(ApiHost.Contract);
-    private static readonly Dictionary<string, Func<byte[], ProblemResult?>> Readers = ApiHost.SharedServices.GetRequiredService<EndpointDataSource>().Endpoints
-        .Where(endpoint => endpoint.Metadata.GetMetadata<IAcceptsMetadata>()?.RequestType is not null)
-        .ToDictionary(endpoint => endpoint.Metadata.GetRequiredMetadata<IEndpointNameMetadata>().EndpointName, endpoint => ReaderOf(endpoint.Metadata.GetRequiredMetadata<IAcceptsMetadata>().RequestType!));
+    private static readonly Dictionary<string, Func<byte[], ProblemResult?>> Readers = ApiHost
+        .SharedServices.GetRequiredService<EndpointDataSource>()
+        .Endpoints.Where(endpoint => endpoint.Metadata.GetMetadata<IAcceptsMetadata>()?.RequestType is not null)
+        .ToDictionary(
+            endpoint => endpoint.Metadata.GetRequiredMetadata<IEndpointNameMetadata>().EndpointName,
+            endpoint => ReaderOf(endpoint.Metadata.GetRequiredMetadata<IAcceptsMetadata>().RequestType!)
+        );
 
-    public static TheoryData<string> Operations => [.. ApiHost.Contract.Operations.Where(operation => operation.RequestSchema is not null).Select(operation => operation.OperationId)];
+    public static TheoryData<string> Operations =>
+        [.. ApiHost.Contract.Operations.Where(operation => operation.RequestSchema is not null).Select(operation => operation.OperationId)];
 
     [Fact]
     public void List_OfEveryBody_HasAGreatestLengthInTheContract()
@@ -61,7 +70,11 @@ public sealed class LongListTests
     [Fact]
     public void List_AsLongAsItMayBe_IsNotTooLong()
     {
-        Assert.All(Lists, list => Assert.DoesNotContain(Readers[list.Operation.OperationId](list.Body("null", list.MostItems))!.Errors, error => error.Code == ErrorCode.TooMany));
+        Assert.All(Lists, list =>
+            Assert.DoesNotContain(Readers[list.Operation.OperationId](list.Body("null", list.MostItems))!.Errors, error =>
+                error.Code == ErrorCode.TooMany
+            )
+        );
     }
 
     [Theory]
@@ -75,12 +88,17 @@ public sealed class LongListTests
             {
                 var before = GC.GetAllocatedBytesForCurrentThread();
                 var problem = Readers[operation](body);
-                var answer = problem is null ? [] : JsonSerializer.SerializeToUtf8Bytes(problem.ToProblem("trace"), ProblemJson.Default.Problem);
+                var answer = problem is null
+                    ? []
+                    : JsonSerializer.SerializeToUtf8Bytes(problem.ToProblem("trace"), ProblemJson.Default.Problem);
                 var allocated = GC.GetAllocatedBytesForCurrentThread() - before;
 
                 Assert.True(allocated <= MostAllocated, $"{operation}, {what}, {bytes} bytes: {allocated >> 20} MiB allocated.");
                 Assert.True(answer.Length <= LongestAnswer, $"{operation}, {what}, {bytes} bytes: an answer of {answer.Length} bytes.");
-                Assert.True(problem is null || problem.Errors.Count <= ProblemResult.MostErrors, $"{operation}, {what}, {bytes} bytes: {problem?.Errors.Count} errors.");
+                Assert.True(
+                    problem is null || problem.Errors.Count <= ProblemResult.MostErrors,
+                    $"{operation}, {what}, {bytes} bytes: {problem?.Errors.Count} errors."
+                );
             }
         }
     }
@@ -90,10 +108,17 @@ public sealed class LongListTests
     {
         var list = Lists.Single(one => one.ToString() == "planCatch /meters");
 
-        using var response = await Question.AskAsync(ApiHost.Client, Question.CatchPlan, Encoding.UTF8.GetString(list.Filled("{}", MostBytes)));
+        using var response = await Question.AskAsync(
+            ApiHost.Client,
+            Question.CatchPlan,
+            Encoding.UTF8.GetString(list.Filled("{}", MostBytes))
+        );
 
         var fault = (await ProblemBody.ReadAsync(response, 422)).Only();
-        Assert.Equal(("#/meters", ErrorCode.TooMany, "No more than 64 items are taken here. Split the request."), (fault.Pointer, fault.Code, fault.Detail));
+        Assert.Equal(
+            ("#/meters", ErrorCode.TooMany, "No more than 64 items are taken here. Split the request."),
+            (fault.Pointer, fault.Code, fault.Detail)
+        );
     }
 
     [Theory]
@@ -116,7 +141,11 @@ public sealed class LongListTests
             Assert.All(lines, line =>
             {
                 Assert.True(line.Length <= LongestAnswer, $"{line.Length} characters.");
-                Assert.InRange(JsonDocument.Parse(line).RootElement.GetProperty("problem").GetProperty("errors").GetArrayLength(), 1, ProblemResult.MostErrors);
+                Assert.InRange(
+                    JsonDocument.Parse(line).RootElement.GetProperty("problem").GetProperty("errors").GetArrayLength(),
+                    1,
+                    ProblemResult.MostErrors
+                );
             });
         }
     }
@@ -124,9 +153,16 @@ public sealed class LongListTests
     [Fact]
     public async Task Table_OfRowsThatAreAllWrong_IsToldBriefly()
     {
-        var rows = string.Concat(Enumerable.Range(0, 2000).Select(i => string.Create(CultureInfo.InvariantCulture, $"{i / 200},x,x,x\r\n")));
+        var rows = string.Concat(
+            Enumerable.Range(0, 2000).Select(i => string.Create(CultureInfo.InvariantCulture, $"{i / 200},x,x,x\r\n"))
+        );
 
-        using var response = await Batches.SendAsync(ApiHost.Client, Question.CatchTest, Encoding.UTF8.GetBytes("test,scale.division [kg],net [kg],revolutions [rev]\r\n" + rows), mediaType: Batches.Csv);
+        using var response = await Batches.SendAsync(
+            ApiHost.Client,
+            Question.CatchTest,
+            Encoding.UTF8.GetBytes("test,scale.division [kg],net [kg],revolutions [rev]\r\n" + rows),
+            mediaType: Batches.Csv
+        );
 
         var lines = await Batches.LinesAsync(response);
         Assert.Equal(10, lines.Length);
@@ -138,7 +174,12 @@ public sealed class LongListTests
     {
         var header = string.Join(',', Enumerable.Range(100, 160).Select(i => string.Create(CultureInfo.InvariantCulture, $"c{i}")));
 
-        using var response = await Batches.SendAsync(ApiHost.Client, Question.CatchTest, Encoding.UTF8.GetBytes(header + "\r\n"), mediaType: Batches.Csv);
+        using var response = await Batches.SendAsync(
+            ApiHost.Client,
+            Question.CatchTest,
+            Encoding.UTF8.GetBytes(header + "\r\n"),
+            mediaType: Batches.Csv
+        );
 
         var problem = await ProblemBody.ReadAsync(response, 422);
         Assert.InRange(problem.Text.Length, 1, 32 * 1024);
@@ -146,15 +187,19 @@ public sealed class LongListTests
         Assert.Equal("The request was read, but at least 100 things in it have to be put right.", problem.Detail);
     }
 
-    private static Func<byte[], ProblemResult?> ReaderOf(Type request) => (Func<byte[], ProblemResult?>)typeof(LongListTests)
-        .GetMethod(nameof(Reader), System.Reflection.BindingFlags.NonPublic | System.Reflection.BindingFlags.Static)!
-        .MakeGenericMethod(request)
-        .Invoke(null, null)!;
+    private static Func<byte[], ProblemResult?> ReaderOf(Type request) =>
+        (Func<byte[], ProblemResult?>)
+            typeof(LongListTests)
+                .GetMethod(nameof(Reader), System.Reflection.BindingFlags.NonPublic | System.Reflection.BindingFlags.Static)!
+                .MakeGenericMethod(request)
+                .Invoke(null, null)!;
 
     private static Func<byte[], ProblemResult?> Reader<T>()
         where T : class
     {
-        var type = (JsonTypeInfo<T>)ApiHost.SharedServices.GetRequiredService<IOptions<JsonOptions>>().Value.SerializerOptions.GetTypeInfo(typeof(T));
+        var type =
+            (JsonTypeInfo<T>)
+                ApiHost.SharedServices.GetRequiredService<IOptions<JsonOptions>>().Value.SerializerOptions.GetTypeInfo(typeof(T));
         var validator = ApiHost.SharedServices.GetRequiredService<IValidator<T>>();
         return body =>
         {

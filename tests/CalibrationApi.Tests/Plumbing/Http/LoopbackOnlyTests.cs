@@ -64,15 +64,19 @@ public sealed class LoopbackOnlyTests
     [Fact]
     public void Refusal_OneOpenEndpointAmongLoopbackOnes_NamesTheOpenOne()
     {
-        var refusal = LoopbackOnly.Refusal(With(
-            ("urls", "http://localhost:5000"),
-            ("Kestrel:Endpoints:A:Url", "http://127.0.0.1:5001"),
-            ("Kestrel:Endpoints:B:Url", "http://192.168.1.20:5002")));
+        var refusal = LoopbackOnly.Refusal(
+            With(
+                ("urls", "http://localhost:5000"),
+                ("Kestrel:Endpoints:A:Url", "http://127.0.0.1:5001"),
+                ("Kestrel:Endpoints:B:Url", "http://192.168.1.20:5002")
+            )
+        );
 
         Assert.Contains("'http://192.168.1.20:5002'", refusal, StringComparison.Ordinal);
     }
 
-    private static IConfigurationRoot With(params (string Name, string Value)[] settings) => new ConfigurationBuilder()
-        .AddInMemoryCollection(settings.Select(setting => KeyValuePair.Create(setting.Name, (string?)setting.Value)))
-        .Build();
+    private static IConfigurationRoot With(params (string Name, string Value)[] settings) =>
+        new ConfigurationBuilder()
+            .AddInMemoryCollection(settings.Select(setting => KeyValuePair.Create(setting.Name, (string?)setting.Value)))
+            .Build();
 }

@@ -9,7 +9,24 @@ public sealed class MutatedQuestionsTests
     private const int QuestionsPerOperation = 200;
     private const int Seed = 20261;
 
-    private static readonly string[] Words = ["kg", "lb", "bu", "t", "", "kg/ha", "rev", "each", "shared", "😀", "mass-per-pulse", "\\u0000", "%", "shared-shaft", "III"];
+    private static readonly string[] Words =
+    [
+        "kg",
+        "lb",
+        "bu",
+        "t",
+        "",
+        "kg/ha",
+        "rev",
+        "each",
+        "shared",
+        "😀",
+        "mass-per-pulse",
+        "\\u0000",
+        "%",
+        "shared-shaft",
+        "III",
+    ];
 
     public static TheoryData<string> Each => [.. Question.Operations];
 
@@ -98,7 +115,18 @@ public sealed class MutatedQuestionsTests
                 node.ReplaceWith(Words[random.Next(Words.Length)]);
                 break;
             case 3 when random.Next(3) == 0:
-                node.ReplaceWith(JsonNode.Parse(random.Next(5) switch { 0 => "null", 1 => "true", 2 => "[]", 3 => "{}", _ => "[null]" }));
+                node.ReplaceWith(
+                    JsonNode.Parse(
+                        random.Next(5) switch
+                        {
+                            0 => "null",
+                            1 => "true",
+                            2 => "[]",
+                            3 => "{}",
+                            _ => "[null]",
+                        }
+                    )
+                );
                 break;
             default:
                 Scale(node, random);

@@ -68,7 +68,9 @@ public sealed class QueryTests
     {
         async Task<ProblemBody> AskAsync(int length)
         {
-            using var response = await ApiHost.Client.GetAsync(new Uri($"/v1/history?meter={new string('a', length)}&order=sideways", UriKind.Relative));
+            using var response = await ApiHost.Client.GetAsync(
+                new Uri($"/v1/history?meter={new string('a', length)}&order=sideways", UriKind.Relative)
+            );
             return await ProblemBody.ReadAsync(response, 422);
         }
 

@@ -17,7 +17,9 @@ public sealed class SocketTests(SocketTests.Host host) : IClassFixture<SocketTes
     public async Task Post_TwentyMegabytesAnnounced_IsTooLargeBeforeTheyAreSent()
     {
         // The head alone: the service must not wait for what it will not take.
-        var answer = await SendAsync($"POST {CatchTest} HTTP/1.1\r\nHost: localhost\r\nContent-Type: application/json\r\nContent-Length: {TwentyMegabytes}\r\n\r\n");
+        var answer = await SendAsync(
+            $"POST {CatchTest} HTTP/1.1\r\nHost: localhost\r\nContent-Type: application/json\r\nContent-Length: {TwentyMegabytes}\r\n\r\n"
+        );
 
         Assert.StartsWith("HTTP/1.1 413 ", answer, StringComparison.Ordinal);
         Assert.Contains("application/problem+json", answer, StringComparison.Ordinal);

@@ -83,7 +83,9 @@ public sealed class StrictJsonTests
     [Fact]
     public async Task Post_NumberTwiceInAQuantity_TakesNeither()
     {
-        var text = Question.Of(Question.CatchTest).Text.Replace("\"value\":18.7,", "\"value\":18.7,\"value\":18.7,", StringComparison.Ordinal);
+        var text = Question
+            .Of(Question.CatchTest)
+            .Text.Replace("\"value\":18.7,", "\"value\":18.7,\"value\":18.7,", StringComparison.Ordinal);
 
         using var response = await Question.AskAsync(ApiHost.Client, Question.CatchTest, text);
 

@@ -11,12 +11,19 @@ public sealed class WordsTests
     [Fact]
     public void Enumerations_Each_CountFromZero()
     {
-        var enumerations = new[] { typeof(Program).Assembly, typeof(UnitTable).Assembly }.SelectMany(assembly => assembly.GetTypes()).Where(type => type.IsEnum).ToArray();
+        var enumerations = new[] { typeof(Program).Assembly, typeof(UnitTable).Assembly }
+            .SelectMany(assembly => assembly.GetTypes())
+            .Where(type => type.IsEnum)
+            .ToArray();
 
         Assert.True(enumerations.Length > 20);
-        Assert.All(enumerations, type => Assert.Equal(
-            Enumerable.Range(0, Enum.GetNames(type).Length),
-            Enum.GetNames(type).Select(name => (int)type.GetField(name, BindingFlags.Public | BindingFlags.Static)!.GetRawConstantValue()!)));
+        Assert.All(enumerations, type =>
+            Assert.Equal(
+                Enumerable.Range(0, Enum.GetNames(type).Length),
+                Enum.GetNames(type)
+                    .Select(name => (int)type.GetField(name, BindingFlags.Public | BindingFlags.Static)!.GetRawConstantValue()!)
+            )
+        );
     }
 
     [Fact]

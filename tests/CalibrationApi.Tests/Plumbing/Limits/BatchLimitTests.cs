@@ -24,7 +24,11 @@ public sealed class BatchLimitTests
 
         var problem = await ProblemBody.ReadAsync(refused, 429);
         Assert.Equal(["batches"], problem.ViolatedPolicies);
-        Assert.Contains("\"batches\";q=1;qu=\"concurrent-requests\"", Assert.Single(refused.Headers.GetValues("RateLimit-Policy")), StringComparison.Ordinal);
+        Assert.Contains(
+            "\"batches\";q=1;qu=\"concurrent-requests\"",
+            Assert.Single(refused.Headers.GetValues("RateLimit-Policy")),
+            StringComparison.Ordinal
+        );
         Assert.Contains("\"batches\";r=0", Assert.Single(refused.Headers.GetValues("RateLimit")), StringComparison.Ordinal);
         Assert.Equal("5", Assert.Single(refused.Headers.GetValues("Retry-After")));
         Assert.Equal(200, (int)first.StatusCode);
@@ -57,7 +61,11 @@ public sealed class BatchLimitTests
     public async Task Batch_ThatFails_GivesItsPlaceBack()
     {
         await using var host = new ArrangedHost(("Calibration:Limits:BatchesAtOnce", "1"));
-        host.Endpoints["/fails"] = new Endpoint(_ => throw new InvalidOperationException("It fails."), new EndpointMetadataCollection(MuchWork.Metadata), "fails");
+        host.Endpoints["/fails"] = new Endpoint(
+            _ => throw new InvalidOperationException("It fails."),
+            new EndpointMetadataCollection(MuchWork.Metadata),
+            "fails"
+        );
 
         using var first = await host.GetAsync("/fails");
         using var second = await host.GetAsync("/fails");
@@ -100,7 +108,8 @@ public sealed class BatchLimitTests
                     await released;
                 },
                 new EndpointMetadataCollection(MuchWork.Metadata),
-                "much work");
+                "much work"
+            );
         }
 
         public ArrangedHost Service { get; }

@@ -12,12 +12,27 @@ public sealed class OpenFilesTests
     private const int MostFiles = 1024;
     private const int Connections = MostFiles + 100;
 
-    private static readonly string[] Paths = ["/v1/units", "/v1/codes", "/openapi/v1.json", "/reference", "/reference/codes", "/v1/machines", "/v1/history", "/healthz/live", "/healthz/ready"];
+    private static readonly string[] Paths =
+    [
+        "/v1/units",
+        "/v1/codes",
+        "/openapi/v1.json",
+        "/reference",
+        "/reference/codes",
+        "/v1/machines",
+        "/v1/history",
+        "/healthz/live",
+        "/healthz/ready",
+    ];
 
     [LinuxFact]
     public async Task Service_WithMoreConnectionsThanFiles_AnswersAndIsWhollyWellAfterwards()
     {
-        await using var service = ServiceProcess.StartBy(["sh", "-c", $"ulimit -n {MostFiles}; exec \"$@\"", "sh"], "--urls", "http://127.0.0.1:0");
+        await using var service = ServiceProcess.StartBy(
+            ["sh", "-c", $"ulimit -n {MostFiles}; exec \"$@\"", "sh"],
+            "--urls",
+            "http://127.0.0.1:0"
+        );
         var address = await service.ListeningAsync();
         using (var client = CheckedClient.Of(address))
         {

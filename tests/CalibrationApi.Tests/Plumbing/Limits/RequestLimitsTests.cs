@@ -120,7 +120,17 @@ public sealed partial class RequestLimitsTests
     {
         await using var host = Host(address: 1000);
         var statuses = new HashSet<int>();
-        foreach (var (method, path, body) in new[] { ("GET", Units, null), ("GET", "/v1/units?x=1", null), ("GET", "/v1/machines/019a0000-0000-7000-8000-000000000000", null), ("DELETE", Units, null), ("POST", "/v1/machines", "{}"), ("POST", "/v1/machines", "{") })
+        foreach (
+            var (method, path, body) in new[]
+            {
+                ("GET", Units, null),
+                ("GET", "/v1/units?x=1", null),
+                ("GET", "/v1/machines/019a0000-0000-7000-8000-000000000000", null),
+                ("DELETE", Units, null),
+                ("POST", "/v1/machines", "{}"),
+                ("POST", "/v1/machines", "{"),
+            }
+        )
         {
             using var content = body is null ? null : Question.Json(System.Text.Encoding.UTF8.GetBytes(body));
             using var response = await host.SendAsync(new HttpMethod(method), path, Somebody, null, content);
@@ -133,10 +143,12 @@ public sealed partial class RequestLimitsTests
         Assert.Equal([200, 400, 401, 405], statuses.Order());
     }
 
-    private static ArrangedHost Host(int address = 6000, int key = 3000, int local = 600_000) => new(
-        ("Calibration:Limits:RequestsPerMinutePerAddress", Text(address)),
-        ("Calibration:Limits:RequestsPerMinutePerKey", Text(key)),
-        ("Calibration:Limits:RequestsPerMinuteLocal", Text(local)));
+    private static ArrangedHost Host(int address = 6000, int key = 3000, int local = 600_000) =>
+        new(
+            ("Calibration:Limits:RequestsPerMinutePerAddress", Text(address)),
+            ("Calibration:Limits:RequestsPerMinutePerKey", Text(key)),
+            ("Calibration:Limits:RequestsPerMinuteLocal", Text(local))
+        );
 
     private static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);
 
@@ -148,7 +160,9 @@ public sealed partial class RequestLimitsTests
         return [.. Item().Matches(text).Select(match => (match.Groups[1].Value, match.Groups[2].Value.TrimStart(';')))];
     }
 
-    [GeneratedRegex("""^"[ !#-\[\]-~]*"(;[a-z*][a-z0-9_.*-]*(=(-?[0-9]{1,15}|"[ !#-\[\]-~]*"))?)*(, "[ !#-\[\]-~]*"(;[a-z*][a-z0-9_.*-]*(=(-?[0-9]{1,15}|"[ !#-\[\]-~]*"))?)*)*$""")]
+    [GeneratedRegex(
+        """^"[ !#-\[\]-~]*"(;[a-z*][a-z0-9_.*-]*(=(-?[0-9]{1,15}|"[ !#-\[\]-~]*"))?)*(, "[ !#-\[\]-~]*"(;[a-z*][a-z0-9_.*-]*(=(-?[0-9]{1,15}|"[ !#-\[\]-~]*"))?)*)*$"""
+    )]
     private static partial Regex StructuredList();
 
     [GeneratedRegex("\"([^\"]*)\"((?:;[^,]*)?)")]

@@ -40,7 +40,11 @@ public sealed class RequestSizeTests
     public async Task Line_LongerThanTheSettingAllows_IsRefusedWithItsLength(string media, string word)
     {
         await using var host = new ArrangedHost(("Calibration:Limits:LineKiB", "1"));
-        using var content = new ByteArrayContent(Encoding.UTF8.GetBytes(media == "text/csv" ? "test,note\na," + new string('x', 40_000) : $"{{\"meter\":\"{new string('x', 2000)}\"}}\n"));
+        using var content = new ByteArrayContent(
+            Encoding.UTF8.GetBytes(
+                media == "text/csv" ? "test,note\na," + new string('x', 40_000) : $"{{\"meter\":\"{new string('x', 2000)}\"}}\n"
+            )
+        );
         content.Headers.TryAddWithoutValidation("Content-Type", media);
 
         using var response = await host.SendAsync(HttpMethod.Post, Path + "/batch", content: content);
@@ -72,7 +76,9 @@ public sealed class RequestSizeTests
         var json = host.Services.GetRequiredService<IOptions<JsonOptions>>().Value.SerializerOptions;
 
         Assert.Equal(8, json.MaxDepth);
-        Assert.Throws<JsonException>(() => JsonSerializer.Deserialize(new string('[', 9) + new string(']', 9), json.GetTypeInfo(typeof(JsonElement))));
+        Assert.Throws<JsonException>(() =>
+            JsonSerializer.Deserialize(new string('[', 9) + new string(']', 9), json.GetTypeInfo(typeof(JsonElement)))
+        );
     }
 
     [Theory]
@@ -156,7 +162,10 @@ public sealed class RequestSizeTests
     {
         await using var host = Listening(($"Calibration:Limits:{limit}", value));
 
-        var answer = await SendAsync(host, $"POST {Path} HTTP/1.1\r\nHost: localhost\r\nContent-Type: application/json\r\nContent-Length: 1000\r\n\r\n{{");
+        var answer = await SendAsync(
+            host,
+            $"POST {Path} HTTP/1.1\r\nHost: localhost\r\nContent-Type: application/json\r\nContent-Length: 1000\r\n\r\n{{"
+        );
 
         Assert.StartsWith("HTTP/1.1 408 ", answer, StringComparison.Ordinal);
         Assert.Contains($"\"code\":\"{ErrorCode.BodyTooSlow}\"", answer, StringComparison.Ordinal);
@@ -165,14 +174,34 @@ public sealed class RequestSizeTests
     [Fact]
     public async Task Head_LongerThanItsLimits_IsRefused()
     {
-        await using var host = Listening(("Calibration:Limits:HeadersKiB", "4"), ("Calibration:Limits:Headers", "10"), ("Calibration:Limits:RequestLineKiB", "1"));
+        await using var host = Listening(
+            ("Calibration:Limits:HeadersKiB", "4"),
+            ("Calibration:Limits:Headers", "10"),
+            ("Calibration:Limits:RequestLineKiB", "1")
+        );
         var longHeader = new string('a', 4096);
         var many = string.Concat(Enumerable.Range(0, 11).Select(i => $"X-{i}: 1\r\n"));
 
-        Assert.StartsWith("HTTP/1.1 431 ", await SendAsync(host, $"GET /v1/units HTTP/1.1\r\nHost: localhost\r\nX-Long: {longHeader}\r\n\r\n"), StringComparison.Ordinal);
-        Assert.StartsWith("HTTP/1.1 431 ", await SendAsync(host, $"GET /v1/units HTTP/1.1\r\nHost: localhost\r\n{many}\r\n"), StringComparison.Ordinal);
-        Assert.StartsWith("HTTP/1.1 414 ", await SendAsync(host, $"GET /v1/units?x={longHeader} HTTP/1.1\r\nHost: localhost\r\n\r\n"), StringComparison.Ordinal);
-        Assert.StartsWith("HTTP/1.1 200 ", await SendAsync(host, "GET /v1/units HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n"), StringComparison.Ordinal);
+        Assert.StartsWith(
+            "HTTP/1.1 431 ",
+            await SendAsync(host, $"GET /v1/units HTTP/1.1\r\nHost: localhost\r\nX-Long: {longHeader}\r\n\r\n"),
+            StringComparison.Ordinal
+        );
+        Assert.StartsWith(
+            "HTTP/1.1 431 ",
+            await SendAsync(host, $"GET /v1/units HTTP/1.1\r\nHost: localhost\r\n{many}\r\n"),
+            StringComparison.Ordinal
+        );
+        Assert.StartsWith(
+            "HTTP/1.1 414 ",
+            await SendAsync(host, $"GET /v1/units?x={longHeader} HTTP/1.1\r\nHost: localhost\r\n\r\n"),
+            StringComparison.Ordinal
+        );
+        Assert.StartsWith(
+            "HTTP/1.1 200 ",
+            await SendAsync(host, "GET /v1/units HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n"),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]

@@ -86,7 +86,9 @@ public sealed class RequestWindowsTests
     {
         var windows = new RequestWindows<string>(1000, 10, clock);
 
-        var counts = await Task.WhenAll(Enumerable.Range(0, 8).Select(_ => Task.Run(() => Enumerable.Range(0, 500).Count(_ => windows.Take("a").IsAllowed))));
+        var counts = await Task.WhenAll(
+            Enumerable.Range(0, 8).Select(_ => Task.Run(() => Enumerable.Range(0, 500).Count(_ => windows.Take("a").IsAllowed)))
+        );
 
         Assert.Equal(1000, counts.Sum());
     }

@@ -3,7 +3,9 @@ using CalibrationApi.Plumbing.Lists;
 
 namespace CalibrationApi.Tests.Plumbing.Lists;
 
-/// <summary>Days as they are on the farm. Source of the expected dates: the IANA time zone database as Python's zoneinfo module reads it.</summary>
+/// <summary>
+/// Days as they are on the farm. Source of the expected dates: the IANA time zone database as Python's zoneinfo module reads it.
+/// </summary>
 public sealed class LocalDateTests
 {
     [Theory]

@@ -92,10 +92,15 @@ public sealed class PageResultTests(RecordService service) : IClassFixture<Recor
     public async Task List_AsCsvPageByPage_BeginsWithTheSameColumns(string path)
     {
         await FillAsync();
-        var leading = (await service.GetAsync($"/v1/{path}?limit=1", "text/csv")).Expect(200).Text.Split("\r\n")[0].Split(',').TakeWhile(column => !column.Contains('[', StringComparison.Ordinal)).ToArray();
+        var leading = (await service.GetAsync($"/v1/{path}?limit=1", "text/csv"))
+            .Expect(200)
+            .Text.Split("\r\n")[0]
+            .Split(',')
+            .TakeWhile(column => !column.Contains('[', StringComparison.Ordinal))
+            .ToArray();
         leading = leading[..(path is "history" or "catch-tests" or "adoptions" or "scale-checks" ? 18 : 6)];
 
-        for (string? address = $"/v1/{path}?limit=2"; address is not null;)
+        for (string? address = $"/v1/{path}?limit=2"; address is not null; )
         {
             var page = (await service.GetAsync(address, "text/csv")).Expect(200);
             Assert.Equal(leading, page.Text.Split("\r\n")[0].Split(',')[..leading.Length]);
@@ -112,7 +117,8 @@ public sealed class PageResultTests(RecordService service) : IClassFixture<Recor
             """
             with recursive numbers (n) as (select 1 union all select n + 1 from numbers where n < 2499)
             insert into products select workspace, substr(id, 1, 24) || printf('%012d', n), revision, name, retired, body, fingerprint, created_at, updated_at from products, numbers
-            """);
+            """
+        );
 
         var all = (await large.GetAsync("/v1/products?limit=all", "application/x-ndjson")).Expect(200);
 
@@ -142,7 +148,8 @@ public sealed class PageResultTests(RecordService service) : IClassFixture<Recor
 
         Assert.Equal(
             ["20", "30", "31", "40", "50", "60", "70"],
-            first.Body.List("/items").Concat(rest).Select(item => item!["id"]!.GetValue<string>()[^2..]));
+            first.Body.List("/items").Concat(rest).Select(item => item!["id"]!.GetValue<string>()[^2..])
+        );
     }
 
     [Theory]
@@ -155,7 +162,10 @@ public sealed class PageResultTests(RecordService service) : IClassFixture<Recor
 
         var page = (await service.GetAsync("/v1/products?limit=1&units=us&includeRetired=true", accept)).Expect(200);
 
-        Assert.Matches("^<http://localhost/v1/products\\?limit=1&units=us&includeRetired=true&cursor=[A-Za-z0-9_-]+>; rel=\"next\"$", page.Header("Link"));
+        Assert.Matches(
+            "^<http://localhost/v1/products\\?limit=1&units=us&includeRetired=true&cursor=[A-Za-z0-9_-]+>; rel=\"next\"$",
+            page.Header("Link")
+        );
     }
 
     [Theory]

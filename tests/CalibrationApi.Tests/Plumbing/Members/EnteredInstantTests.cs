@@ -61,7 +61,10 @@ public sealed class EnteredInstantTests(RecordService service) : IClassFixture<R
         var farm = await Farm.CreateAsync(service);
         var adopted = await farm.AdoptAsync(adoption => adoption.With("/occurredAt", "2026-04-18T00:30:00+02:00"));
 
-        Assert.Equal("2026-04-17T22:30:00.000Z", service.Read<string>("select occurred_at from adoptions where id = @Id", new { adopted.Id }));
+        Assert.Equal(
+            "2026-04-17T22:30:00.000Z",
+            service.Read<string>("select occurred_at from adoptions where id = @Id", new { adopted.Id })
+        );
         Assert.Equal("2026-04-18", adopted.Body.Word("/localDate"));
     }
 
@@ -80,13 +83,20 @@ public sealed class EnteredInstantTests(RecordService service) : IClassFixture<R
     {
         var farm = await Farm.CreateAsync(service);
 
-        foreach (var (path, draft) in ((string, Draft)[])[("catch-tests", farm.CatchTest), ("adoptions", farm.Adoption), ("scale-checks", farm.ScaleCheck)])
+        foreach (
+            var (path, draft) in ((string, Draft)[])
+                [("catch-tests", farm.CatchTest), ("adoptions", farm.Adoption), ("scale-checks", farm.ScaleCheck)]
+        )
         {
             draft.With("/occurredAt", text);
             if (taken)
                 (await service.PostAsync($"/v1/{path}", draft)).Expect(201);
             else
-                await (await service.WithoutTraceAsync(() => service.PostAsync($"/v1/{path}", draft))).RefusedAsync(422, "#/occurredAt", ErrorCode.TimeWrong);
+                await (await service.WithoutTraceAsync(() => service.PostAsync($"/v1/{path}", draft))).RefusedAsync(
+                    422,
+                    "#/occurredAt",
+                    ErrorCode.TimeWrong
+                );
         }
     }
 }

@@ -15,13 +15,12 @@ internal sealed class LogLines : ILoggerProvider
     public IReadOnlyCollection<string> All => lines;
 
     /// <summary>The lines of requests, in order.</summary>
-    public IReadOnlyList<JsonNode> Requests => [.. lines.Select(line => JsonNode.Parse(line)!).Where(line => line["category"]!.GetValue<string>() == RequestLog.Category)];
+    public IReadOnlyList<JsonNode> Requests =>
+        [.. lines.Select(line => JsonNode.Parse(line)!).Where(line => line["category"]!.GetValue<string>() == RequestLog.Category)];
 
     public ILogger CreateLogger(string categoryName) => new Writer(categoryName, this);
 
-    public void Dispose()
-    {
-    }
+    public void Dispose() { }
 
     private sealed class Writer(string category, LogLines all) : ILogger
     {
@@ -30,7 +29,13 @@ internal sealed class LogLines : ILoggerProvider
 
         public bool IsEnabled(LogLevel logLevel) => true;
 
-        public void Log<TState>(LogLevel logLevel, EventId eventId, TState state, Exception? exception, Func<TState, Exception?, string> formatter)
+        public void Log<TState>(
+            LogLevel logLevel,
+            EventId eventId,
+            TState state,
+            Exception? exception,
+            Func<TState, Exception?, string> formatter
+        )
         {
             using var line = new StringWriter();
             all.formatter.Write(new LogEntry<TState>(logLevel, category, eventId, state, exception, formatter), null, line);

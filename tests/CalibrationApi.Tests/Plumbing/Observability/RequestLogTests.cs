@@ -16,7 +16,12 @@ public sealed class RequestLogTests : IDisposable
     {
         await using var host = Host();
 
-        using var response = await host.GetAsync($"/v1/machines/{Machine}", "192.0.2.1", "key-7", ("traceparent", "00-4bf92f3577b34da6a3ce929d0e0e4736-00f067aa0ba902b7-01"));
+        using var response = await host.GetAsync(
+            $"/v1/machines/{Machine}",
+            "192.0.2.1",
+            "key-7",
+            ("traceparent", "00-4bf92f3577b34da6a3ce929d0e0e4736-00f067aa0ba902b7-01")
+        );
 
         var line = Assert.Single(log.Requests).AsObject();
         Assert.Equal("GET", line["method"]!.GetValue<string>());
@@ -27,7 +32,10 @@ public sealed class RequestLogTests : IDisposable
         Assert.True(line["milliseconds"]!.GetValue<double>() >= 0);
         Assert.NotEmpty(line["requestId"]!.GetValue<string>());
         Assert.Equal("information", line["level"]!.GetValue<string>());
-        Assert.Equal(["time", "level", "category", "message", "traceId", "method", "route", "status", "milliseconds", "key", "requestId"], line.Select(part => part.Key));
+        Assert.Equal(
+            ["time", "level", "category", "message", "traceId", "method", "route", "status", "milliseconds", "key", "requestId"],
+            line.Select(part => part.Key)
+        );
         Assert.DoesNotContain(Machine, line.ToJsonString(), StringComparison.Ordinal);
     }
 
@@ -115,16 +123,71 @@ public sealed class RequestLogTests : IDisposable
         host.Endpoints["/fails"] = new(_ => throw new InvalidOperationException("It fails."), null, "fails");
         var good = Question.Of(Question.CatchTest).Text;
         var catchTest = Question.PathOf(Question.CatchTest);
-        string[] paths = [$"/{Secret}", $"/v1/machines/{Secret}", $"/v1/{Secret}/units", $"/v1/units?{Secret}=1", $"/v1/units?key={Secret}", $"/v1/history?cursor={Secret}", $"/reference/{Secret}", $"/openapi/{Secret}.json", $"/fails?{Secret}"];
-        string[] headers = ["Authorization", "X-Api-Key", "Cookie", "User-Agent", "Referer", "Origin", "Accept", "Accept-Language", "Idempotency-Key", "If-Match", "If-None-Match", "traceparent", "tracestate", "baggage", "X-Forwarded-For", "X-Forwarded-Proto", "X-Request-Id", "Request-Id", "Prefer", "Content-Type", "Content-Encoding", Secret];
-        string[] bodies = [$"\"{Secret}\"", Secret, $"{{\"{Secret}\":1}}", $"{{\"meter\":\"{Secret}\"}}", good.Replace("kg/hL", Secret, StringComparison.Ordinal), $"{{\"meter\":\"{Secret}", good + Secret];
+        string[] paths =
+        [
+            $"/{Secret}",
+            $"/v1/machines/{Secret}",
+            $"/v1/{Secret}/units",
+            $"/v1/units?{Secret}=1",
+            $"/v1/units?key={Secret}",
+            $"/v1/history?cursor={Secret}",
+            $"/reference/{Secret}",
+            $"/openapi/{Secret}.json",
+            $"/fails?{Secret}",
+        ];
+        string[] headers =
+        [
+            "Authorization",
+            "X-Api-Key",
+            "Cookie",
+            "User-Agent",
+            "Referer",
+            "Origin",
+            "Accept",
+            "Accept-Language",
+            "Idempotency-Key",
+            "If-Match",
+            "If-None-Match",
+            "traceparent",
+            "tracestate",
+            "baggage",
+            "X-Forwarded-For",
+            "X-Forwarded-Proto",
+            "X-Request-Id",
+            "Request-Id",
+            "Prefer",
+            "Content-Type",
+            "Content-Encoding",
+            Secret,
+        ];
+        string[] bodies =
+        [
+            $"\"{Secret}\"",
+            Secret,
+            $"{{\"{Secret}\":1}}",
+            $"{{\"meter\":\"{Secret}\"}}",
+            good.Replace("kg/hL", Secret, StringComparison.Ordinal),
+            $"{{\"meter\":\"{Secret}",
+            good + Secret,
+        ];
 
         foreach (var path in paths)
             (await host.GetAsync(path, "192.0.2.1")).Dispose();
         foreach (var header in headers)
         {
             using var content = new ByteArrayContent(Encoding.UTF8.GetBytes(good));
-            (await host.SendAsync(HttpMethod.Post, header == "If-Match" ? "/v1/machines" : catchTest, "192.0.2.1", null, content, header.StartsWith("Content-", StringComparison.Ordinal) ? [(header, Secret)] : [("Content-Type", "application/json"), (header, header == "Authorization" ? $"Bearer {Secret}" : Secret)])).Dispose();
+            (
+                await host.SendAsync(
+                    HttpMethod.Post,
+                    header == "If-Match" ? "/v1/machines" : catchTest,
+                    "192.0.2.1",
+                    null,
+                    content,
+                    header.StartsWith("Content-", StringComparison.Ordinal)
+                        ? [(header, Secret)]
+                        : [("Content-Type", "application/json"), (header, header == "Authorization" ? $"Bearer {Secret}" : Secret)]
+                )
+            ).Dispose();
         }
 
         foreach (var body in bodies)
@@ -141,7 +204,9 @@ public sealed class RequestLogTests : IDisposable
 
     public void Dispose() => log.Dispose();
 
-    private ArrangedHost Host(params (string Name, string Value)[] settings) => new([("Calibration:Log", "json"), .. settings]) { Log = log };
+    private ArrangedHost Host(params (string Name, string Value)[] settings) =>
+        new([("Calibration:Log", "json"), .. settings]) { Log = log };
 
-    private IEnumerable<int> Statuses() => log.Requests.Where(line => line["status"] is not null).Select(line => line["status"]!.GetValue<int>());
+    private IEnumerable<int> Statuses() =>
+        log.Requests.Where(line => line["status"] is not null).Select(line => line["status"]!.GetValue<int>());
 }

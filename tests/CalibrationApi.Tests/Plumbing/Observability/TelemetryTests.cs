@@ -18,8 +18,19 @@ public sealed class TelemetryTests
         await using var collector = await Collector.StartAsync();
         // A process of its own: in this one the collection would see the instruments of every other service under test.
         await using var service = ServiceProcess.Start(
-            "--urls", "http://127.0.0.1:0", "--OTEL_EXPORTER_OTLP_ENDPOINT", collector.Address, "--OTEL_EXPORTER_OTLP_PROTOCOL", "http/protobuf",
-            "--OTEL_SERVICE_NAME", "farm-7", "--OTEL_METRIC_EXPORT_INTERVAL", "100", "--OTEL_BSP_SCHEDULE_DELAY", "100");
+            "--urls",
+            "http://127.0.0.1:0",
+            "--OTEL_EXPORTER_OTLP_ENDPOINT",
+            collector.Address,
+            "--OTEL_EXPORTER_OTLP_PROTOCOL",
+            "http/protobuf",
+            "--OTEL_SERVICE_NAME",
+            "farm-7",
+            "--OTEL_METRIC_EXPORT_INTERVAL",
+            "100",
+            "--OTEL_BSP_SCHEDULE_DELAY",
+            "100"
+        );
         using var client = CheckedClient.Of(await service.ListeningAsync());
         using (var content = Question.Json(Encoding.UTF8.GetBytes(Question.Of(Question.CatchTest).Text)))
             (await client.PostAsync(new Uri(Question.PathOf(Question.CatchTest), UriKind.Relative), content)).Dispose();
@@ -31,8 +42,19 @@ public sealed class TelemetryTests
         // What comes last is sent last.
         await collector.UntilAsync("/v1/traces", "/v1/calculations/catch-test", "/v1/units");
         await collector.UntilAsync(
-            "/v1/metrics", "http.server.request.duration", "http.route", "/v1/units", "calibration.evaluations", "catch-test", "adopt", "calibration.storage.queue.length",
-            "calibration.storage.commit.size", "calibration.storage.commit.duration", "calibration.storage.write.duration", "farm-7");
+            "/v1/metrics",
+            "http.server.request.duration",
+            "http.route",
+            "/v1/units",
+            "calibration.evaluations",
+            "catch-test",
+            "adopt",
+            "calibration.storage.queue.length",
+            "calibration.storage.commit.size",
+            "calibration.storage.commit.duration",
+            "calibration.storage.write.duration",
+            "farm-7"
+        );
         Assert.Equal(["/v1/metrics", "/v1/traces"], collector.Paths);
         Assert.DoesNotContain(Secret, collector.Text("/v1/metrics") + collector.Text("/v1/traces"), StringComparison.Ordinal);
     }

@@ -51,8 +51,20 @@ public sealed class UnhandledFailuresTests
         var good = Question.Of(Question.CatchTest).Text;
         string[] bodies =
         [
-            "", "null", "[]", "{}", good[..50], good + "x", "{\"bogus\":1}", "{\"meter\":1}", "{\"meter\":\"\\ud800\"}", "{\"meter\":\"a\",\"meter\":\"b\"}",
-            good.Replace("18.7", "1e309", StringComparison.Ordinal), good.Replace("kg/hL", "bu", StringComparison.Ordinal), new string('[', 1000), new string(' ', 2_000_000),
+            "",
+            "null",
+            "[]",
+            "{}",
+            good[..50],
+            good + "x",
+            "{\"bogus\":1}",
+            "{\"meter\":1}",
+            "{\"meter\":\"\\ud800\"}",
+            "{\"meter\":\"a\",\"meter\":\"b\"}",
+            good.Replace("18.7", "1e309", StringComparison.Ordinal),
+            good.Replace("kg/hL", "bu", StringComparison.Ordinal),
+            new string('[', 1000),
+            new string(' ', 2_000_000),
         ];
         var statuses = new HashSet<int>();
 
@@ -93,18 +105,21 @@ public sealed class UnhandledFailuresTests
 
         private sealed class Failures : IStartupFilter
         {
-            public Action<IApplicationBuilder> Configure(Action<IApplicationBuilder> next) => app =>
-            {
-                next(app);
-                app.Use(async (context, rest) =>
+            public Action<IApplicationBuilder> Configure(Action<IApplicationBuilder> next) =>
+                app =>
                 {
-                    if (context.Request.Path == "/fails-late")
-                        context.Response.Headers.ETag = "\"half\"";
-                    if (context.Request.Path.StartsWithSegments("/fails") || context.Request.Path == "/fails-late")
-                        throw new UnreachableException(Secret);
-                    await rest(context);
-                });
-            };
+                    next(app);
+                    app.Use(
+                        async (context, rest) =>
+                        {
+                            if (context.Request.Path == "/fails-late")
+                                context.Response.Headers.ETag = "\"half\"";
+                            if (context.Request.Path.StartsWithSegments("/fails") || context.Request.Path == "/fails-late")
+                                throw new UnreachableException(Secret);
+                            await rest(context);
+                        }
+                    );
+                };
         }
     }
 }

@@ -24,12 +24,21 @@ public sealed class CalibrationSettingsTests
     public void Read_OfEverySettingWithAValueOfItsOwn_TakesAllOfThem()
     {
         var (settings, faults) = Read(
-            ("Database", "farm.db"), ("Proxies", "10.0.0.5; 10.1.0.0/16;2001:db8::1"), ("Log", "text"), ("LeastFreeDiskMiB", "7"),
-            ("Limits:BodyKiB", "32"), ("Limits:RequestSeconds", "5"), ("limits:connections", "12"));
+            ("Database", "farm.db"),
+            ("Proxies", "10.0.0.5; 10.1.0.0/16;2001:db8::1"),
+            ("Log", "text"),
+            ("LeastFreeDiskMiB", "7"),
+            ("Limits:BodyKiB", "32"),
+            ("Limits:RequestSeconds", "5"),
+            ("limits:connections", "12")
+        );
 
         Assert.Empty(faults);
         Assert.Equal("farm.db", settings.Database);
-        Assert.Equal([IPNetwork.Parse("10.0.0.5/32"), IPNetwork.Parse("10.1.0.0/16"), IPNetwork.Parse("2001:db8::1/128")], settings.Proxies);
+        Assert.Equal(
+            [IPNetwork.Parse("10.0.0.5/32"), IPNetwork.Parse("10.1.0.0/16"), IPNetwork.Parse("2001:db8::1/128")],
+            settings.Proxies
+        );
         Assert.False(settings.LogsJson);
         Assert.Equal(7 * 1024 * 1024, settings.LeastFreeDiskBytes);
         Assert.Equal(32 * 1024, settings.Limits.BodyBytes);
@@ -45,13 +54,37 @@ public sealed class CalibrationSettingsTests
     }
 
     [Theory]
-    [InlineData("Limits:BodyKiB", "much", "Calibration__Limits__BodyKiB is 'much'. It has to be a whole number from 16 to 65536, for example Calibration__Limits__BodyKiB=1024.")]
-    [InlineData("Limits:BodyKiB", "15", "Calibration__Limits__BodyKiB is '15'. It has to be a whole number from 16 to 65536, for example Calibration__Limits__BodyKiB=1024.")]
-    [InlineData("Limits:Connections", "1e3", "Calibration__Limits__Connections is '1e3'. It has to be a whole number from 1 to 100000, for example Calibration__Limits__Connections=1000.")]
-    [InlineData("Limits:Connections", "99999999999", "Calibration__Limits__Connections is '99999999999'. It has to be a whole number from 1 to 100000, for example Calibration__Limits__Connections=1000.")]
+    [InlineData(
+        "Limits:BodyKiB",
+        "much",
+        "Calibration__Limits__BodyKiB is 'much'. It has to be a whole number from 16 to 65536, for example Calibration__Limits__BodyKiB=1024."
+    )]
+    [InlineData(
+        "Limits:BodyKiB",
+        "15",
+        "Calibration__Limits__BodyKiB is '15'. It has to be a whole number from 16 to 65536, for example Calibration__Limits__BodyKiB=1024."
+    )]
+    [InlineData(
+        "Limits:Connections",
+        "1e3",
+        "Calibration__Limits__Connections is '1e3'. It has to be a whole number from 1 to 100000, for example Calibration__Limits__Connections=1000."
+    )]
+    [InlineData(
+        "Limits:Connections",
+        "99999999999",
+        "Calibration__Limits__Connections is '99999999999'. It has to be a whole number from 1 to 100000, for example Calibration__Limits__Connections=1000."
+    )]
     [InlineData("Log", "xml", "Calibration__Log is 'xml'. It has to be json or text, for example Calibration__Log=json.")]
-    [InlineData("Proxies", "10.0.0.5;proxy", "Calibration__Proxies holds 'proxy'. Give addresses or networks, separated by semicolons, for example Calibration__Proxies=10.0.0.5;10.1.0.0/16.")]
-    [InlineData("Proxies", "0.0.0.0/0", "Calibration__Proxies holds '0.0.0.0/0'. Give addresses or networks, separated by semicolons, for example Calibration__Proxies=10.0.0.5;10.1.0.0/16.")]
+    [InlineData(
+        "Proxies",
+        "10.0.0.5;proxy",
+        "Calibration__Proxies holds 'proxy'. Give addresses or networks, separated by semicolons, for example Calibration__Proxies=10.0.0.5;10.1.0.0/16."
+    )]
+    [InlineData(
+        "Proxies",
+        "0.0.0.0/0",
+        "Calibration__Proxies holds '0.0.0.0/0'. Give addresses or networks, separated by semicolons, for example Calibration__Proxies=10.0.0.5;10.1.0.0/16."
+    )]
     public void Read_OfAWrongValue_SaysWhichWhyAndWhatWouldDo(string name, string value, string sentence)
     {
         Assert.Equal([sentence], Read((name, value)).Faults);
@@ -65,7 +98,11 @@ public sealed class CalibrationSettingsTests
     {
         var fault = Assert.Single(Read((name, "1")).Faults);
 
-        Assert.StartsWith($"{shown} is no setting of this service. Correct its name or remove it; there are: Calibration__Database, ", fault, StringComparison.Ordinal);
+        Assert.StartsWith(
+            $"{shown} is no setting of this service. Correct its name or remove it; there are: Calibration__Database, ",
+            fault,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -81,13 +118,23 @@ public sealed class CalibrationSettingsTests
 
         Assert.True(whole.Length > 10);
         Assert.All(whole, setting => Assert.InRange(setting.Usual, setting.Least, setting.Most));
-        Assert.Equal(CalibrationSettings.All.Count, CalibrationSettings.All.Select(setting => setting.Variable).Distinct(StringComparer.OrdinalIgnoreCase).Count());
+        Assert.Equal(
+            CalibrationSettings.All.Count,
+            CalibrationSettings.All.Select(setting => setting.Variable).Distinct(StringComparer.OrdinalIgnoreCase).Count()
+        );
     }
 
     [Fact]
     public async Task Start_WithWrongSettings_EndsWithASentenceForEach()
     {
-        await using var service = ServiceProcess.Start("--urls", "http://127.0.0.1:0", "--Calibration:Limits:BodyKiB", "much", "--Calibration:Limit:BodyKiB", "64");
+        await using var service = ServiceProcess.Start(
+            "--urls",
+            "http://127.0.0.1:0",
+            "--Calibration:Limits:BodyKiB",
+            "much",
+            "--Calibration:Limit:BodyKiB",
+            "64"
+        );
 
         var (exitCode, errors) = await service.EndAsync();
 
@@ -97,12 +144,15 @@ public sealed class CalibrationSettingsTests
         Assert.All(lines, line => Assert.StartsWith("Refusing to start: Calibration__Limit", line, StringComparison.Ordinal));
     }
 
-    private static (CalibrationSettings Settings, List<string> Faults) Read(params (string Name, string Value)[] values) => Read(false, values);
+    private static (CalibrationSettings Settings, List<string> Faults) Read(params (string Name, string Value)[] values) =>
+        Read(false, values);
 
     private static (CalibrationSettings Settings, List<string> Faults) Read(bool isAtATerminal, params (string Name, string Value)[] values)
     {
         var faults = new List<string>();
-        var configuration = new ConfigurationBuilder().AddInMemoryCollection(values.Select(one => KeyValuePair.Create("Calibration:" + one.Name, (string?)one.Value))).Build();
+        var configuration = new ConfigurationBuilder()
+            .AddInMemoryCollection(values.Select(one => KeyValuePair.Create("Calibration:" + one.Name, (string?)one.Value)))
+            .Build();
         return (CalibrationSettings.Read(configuration, isAtATerminal, faults), faults);
     }
 }

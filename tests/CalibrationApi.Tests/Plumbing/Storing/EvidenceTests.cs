@@ -15,7 +15,9 @@ public sealed class EvidenceTests(RecordService service) : IClassFixture<RecordS
         var (farm, draft, first) = await PrepareAsync(path);
         var before = (await service.GetAsync($"/v1/{path}/{first.Id}")).Expect(200);
 
-        var second = (await service.PostAsync($"/v1/{path}", draft.With("/supersedes", Farm.Supersedes(first.Id, "the tare was wrong")))).Expect(201);
+        var second = (
+            await service.PostAsync($"/v1/{path}", draft.With("/supersedes", Farm.Supersedes(first.Id, "the tare was wrong")))
+        ).Expect(201);
 
         var old = (await service.GetAsync($"/v1/{path}/{first.Id}", ifNoneMatch: before.ETag)).Expect(200);
         Assert.Equal(second.Id, old.Body.Word("/supersededBy/record"));
@@ -67,7 +69,9 @@ public sealed class EvidenceTests(RecordService service) : IClassFixture<RecordS
     {
         var (_, draft, first) = await PrepareAsync(path);
         var second = (await service.PostAsync($"/v1/{path}", draft.With("/supersedes", Farm.Supersedes(first.Id)))).Expect(201);
-        var third = (await service.PostAsync($"/v1/{path}", draft.With("/supersedes", Farm.Supersedes(second.Id, "wrong again")))).Expect(201);
+        var third = (await service.PostAsync($"/v1/{path}", draft.With("/supersedes", Farm.Supersedes(second.Id, "wrong again")))).Expect(
+            201
+        );
 
         Assert.Equal(second.Id, (await service.GetAsync($"/v1/{path}/{first.Id}")).Body.Word("/supersededBy/record"));
         Assert.Equal(third.Id, (await service.GetAsync($"/v1/{path}/{second.Id}")).Body.Word("/supersededBy/record"));
@@ -84,7 +88,11 @@ public sealed class EvidenceTests(RecordService service) : IClassFixture<RecordS
         foreach (var record in (string[])[Farm.NoRecord, otherKind, own, "7"])
         {
             draft.With("/id", own).With("/supersedes", Farm.Supersedes(record));
-            await (await service.WithoutTraceAsync(() => service.PostAsync($"/v1/{path}", draft))).RefusedAsync(422, "#/supersedes/record", ErrorCode.IdUnknown);
+            await (await service.WithoutTraceAsync(() => service.PostAsync($"/v1/{path}", draft))).RefusedAsync(
+                422,
+                "#/supersedes/record",
+                ErrorCode.IdUnknown
+            );
         }
     }
 
@@ -94,9 +102,15 @@ public sealed class EvidenceTests(RecordService service) : IClassFixture<RecordS
     {
         var (_, draft, first) = await PrepareAsync(path);
 
-        var noReason = await service.WithoutTraceAsync(() => service.PostAsync($"/v1/{path}", draft.With("/supersedes", new JsonObject { ["record"] = first.Id })));
-        var blankReason = await service.WithoutTraceAsync(() => service.PostAsync($"/v1/{path}", draft.With("/supersedes", Farm.Supersedes(first.Id, "  "))));
-        var noRecord = await service.WithoutTraceAsync(() => service.PostAsync($"/v1/{path}", draft.With("/supersedes", new JsonObject { ["reason"] = "x" })));
+        var noReason = await service.WithoutTraceAsync(() =>
+            service.PostAsync($"/v1/{path}", draft.With("/supersedes", new JsonObject { ["record"] = first.Id }))
+        );
+        var blankReason = await service.WithoutTraceAsync(() =>
+            service.PostAsync($"/v1/{path}", draft.With("/supersedes", Farm.Supersedes(first.Id, "  ")))
+        );
+        var noRecord = await service.WithoutTraceAsync(() =>
+            service.PostAsync($"/v1/{path}", draft.With("/supersedes", new JsonObject { ["reason"] = "x" }))
+        );
 
         await noReason.RefusedAsync(422, "#/supersedes/reason", ErrorCode.MemberMissing);
         await blankReason.RefusedAsync(422, "#/supersedes/reason", ErrorCode.TextWrong);
@@ -130,7 +144,10 @@ public sealed class EvidenceTests(RecordService service) : IClassFixture<RecordS
 
         foreach (var method in (HttpMethod[])[HttpMethod.Put, HttpMethod.Patch, HttpMethod.Delete])
         {
-            using var request = new HttpRequestMessage(method, new Uri($"/v1/{path}/{first.Id}", UriKind.Relative)) { Content = Question.Json(System.Text.Encoding.UTF8.GetBytes(draft.Text)) };
+            using var request = new HttpRequestMessage(method, new Uri($"/v1/{path}/{first.Id}", UriKind.Relative))
+            {
+                Content = Question.Json(System.Text.Encoding.UTF8.GetBytes(draft.Text)),
+            };
             var reply = await service.WithoutTraceAsync(() => service.SendAsync(request));
             await reply.RefusedAsync(405, null, ErrorCode.MethodNotAllowed);
             Assert.Equal("GET, HEAD", reply.Header("Allow"));

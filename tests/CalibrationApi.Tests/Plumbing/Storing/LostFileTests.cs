@@ -35,11 +35,22 @@ public sealed class LostFileTests
         {
             var said = new Answer(System.Text.Json.Nodes.JsonNode.Parse(await ready.Content.ReadAsStringAsync())!);
             Assert.Equal(503, (int)ready.StatusCode);
-            Assert.Equal(("fail", "fail", "pass"), (said.Word("/checks/storage/0/status"), said.Word("/checks/schema/0/status"), said.Word("/checks/disk/0/status")));
-            Assert.StartsWith("Its file was deleted, moved or replaced while the service ran", said.Word("/checks/storage/0/output"), StringComparison.Ordinal);
+            Assert.Equal(
+                ("fail", "fail", "pass"),
+                (said.Word("/checks/storage/0/status"), said.Word("/checks/schema/0/status"), said.Word("/checks/disk/0/status"))
+            );
+            Assert.StartsWith(
+                "Its file was deleted, moved or replaced while the service ran",
+                said.Word("/checks/storage/0/output"),
+                StringComparison.Ordinal
+            );
         }
 
-        Assert.Contains("Its file was deleted, moved or replaced", await service.LoggedAsync("The database cannot be used."), StringComparison.Ordinal);
+        Assert.Contains(
+            "Its file was deleted, moved or replaced",
+            await service.LoggedAsync("The database cannot be used."),
+            StringComparison.Ordinal
+        );
 
         File.Move(away, service.Database);
         Assert.Equal(201, await StoreAsync(client));

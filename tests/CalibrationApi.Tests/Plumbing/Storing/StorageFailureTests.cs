@@ -37,10 +37,11 @@ public sealed class StorageFailureTests : IDisposable
     public async Task Write_IntoAFullFile_CanBeRepeatedOnceThereIsRoom()
     {
         var writer = service.Service<SingleWriter>();
-        await writer.WriteAsync(connection => connection.Execute($"pragma max_page_count = {connection.QuerySingle<long>("pragma page_count")}"));
+        await writer.WriteAsync(connection =>
+            connection.Execute($"pragma max_page_count = {connection.QuerySingle<long>("pragma page_count")}")
+        );
         Reply last;
-        do
-            last = await service.PostAsync(Products, Farm.ProductDraft);
+        do last = await service.PostAsync(Products, Farm.ProductDraft);
         while (last.Status == 201);
 
         await last.RefusedAsync(503, null, ErrorCode.StorageUnavailable);
@@ -59,7 +60,11 @@ public sealed class StorageFailureTests : IDisposable
     public async Task Write_OnADatabaseThatCannotBeUsed_CanBeRepeated(int code)
     {
         await using var host = new ArrangedHost();
-        host.Endpoints["/fails"] = new Microsoft.AspNetCore.Http.Endpoint(_ => throw new SqliteException("It cannot be used.", code), null, "fails");
+        host.Endpoints["/fails"] = new Microsoft.AspNetCore.Http.Endpoint(
+            _ => throw new SqliteException("It cannot be used.", code),
+            null,
+            "fails"
+        );
 
         using var response = await host.GetAsync("/fails");
 

@@ -35,7 +35,10 @@ public sealed class StoringRequestTests(RecordService service) : IClassFixture<R
     {
         var (_, draft, key) = await PrepareAsync("machines");
         var first = (await service.PostAsync("/v1/machines", draft, key)).Expect(201);
-        using var request = new HttpRequestMessage(new HttpMethod("Post"), new Uri("/v1/machines", UriKind.Relative)) { Content = new StringContent(draft.Text, System.Text.Encoding.UTF8, "application/json") };
+        using var request = new HttpRequestMessage(new HttpMethod("Post"), new Uri("/v1/machines", UriKind.Relative))
+        {
+            Content = new StringContent(draft.Text, System.Text.Encoding.UTF8, "application/json"),
+        };
         request.Headers.Add("Idempotency-Key", key);
 
         var again = await service.WithoutTraceAsync(() => service.SendAsync(request));
@@ -50,7 +53,9 @@ public sealed class StoringRequestTests(RecordService service) : IClassFixture<R
         var (_, draft, key) = await PrepareAsync(path);
         (await service.PostAsync($"/v1/{path}", draft, key)).Expect(201);
 
-        var other = await service.WithoutTraceAsync(() => service.PostAsync($"/v1/{path}", draft.With(StoringKinds.TextOf(path), "another"), key));
+        var other = await service.WithoutTraceAsync(() =>
+            service.PostAsync($"/v1/{path}", draft.With(StoringKinds.TextOf(path), "another"), key)
+        );
 
         await other.RefusedAsync(422, null, ErrorCode.IdempotencyKeyReused);
     }
@@ -115,7 +120,9 @@ public sealed class StoringRequestTests(RecordService service) : IClassFixture<R
         draft.With("/id", NewId());
         (await service.PostAsync($"/v1/{path}", draft)).Expect(201);
 
-        var other = await service.WithoutTraceAsync(() => service.PostAsync($"/v1/{path}", draft.With(StoringKinds.TextOf(path), "another")));
+        var other = await service.WithoutTraceAsync(() =>
+            service.PostAsync($"/v1/{path}", draft.With(StoringKinds.TextOf(path), "another"))
+        );
 
         await other.RefusedAsync(422, "#/id", ErrorCode.IdTaken);
     }
@@ -154,8 +161,11 @@ public sealed class StoringRequestTests(RecordService service) : IClassFixture<R
     public async Task Key_AfterARefusal_IsFreeForTheMendedRequest()
     {
         var (_, draft, key) = await PrepareAsync("catch-tests");
-        await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/catch-tests", new Draft(draft.Body.DeepClone()).With("/element", "no such"), key)))
-            .RefusedAsync(422, "#/element", ErrorCode.ElementNotInMeter);
+        await (
+            await service.WithoutTraceAsync(() =>
+                service.PostAsync("/v1/catch-tests", new Draft(draft.Body.DeepClone()).With("/element", "no such"), key)
+            )
+        ).RefusedAsync(422, "#/element", ErrorCode.ElementNotInMeter);
 
         (await service.PostAsync("/v1/catch-tests", draft, key)).Expect(201);
     }
@@ -306,7 +316,12 @@ public sealed class StoringRequestTests(RecordService service) : IClassFixture<R
     public async Task Store_NumberBeyondWhatADoubleHolds_IsRefused(string path)
     {
         var (_, draft, _) = await PrepareAsync(path);
-        var (pointer, at) = path switch { "catch-tests" => ("/catches/0/gross", "/catches/0/gross"), "adoptions" => ("/typedIn", "/typedIn/value"), _ => ("/readings/0/known", "/readings/0/known") };
+        var (pointer, at) = path switch
+        {
+            "catch-tests" => ("/catches/0/gross", "/catches/0/gross"),
+            "adoptions" => ("/typedIn", "/typedIn/value"),
+            _ => ("/readings/0/known", "/readings/0/known"),
+        };
         draft.With(pointer, Draft.Json($$"""{ "value": 1e309, "unit": "{{(path == "adoptions" ? "kg/rev" : "kg")}}" }"""));
 
         var reply = await service.WithoutTraceAsync(() => service.PostAsync($"/v1/{path}", draft));
@@ -324,13 +339,19 @@ public sealed class StoringRequestTests(RecordService service) : IClassFixture<R
 
     private static async Task RetireAllAsync(Farm farm)
     {
-        foreach (var (path, id) in ((string, string)[])[("machines", farm.Machine), ("products", farm.Product), ("lots", farm.Lot), ("scales", farm.Scale)])
+        foreach (
+            var (path, id) in ((string, string)[])
+                [("machines", farm.Machine), ("products", farm.Product), ("lots", farm.Lot), ("scales", farm.Scale)]
+        )
             await farm.RetireAsync(path, id);
     }
 
     private async Task AssertWrongKeyAsync(params string[] keys)
     {
-        using var request = new HttpRequestMessage(HttpMethod.Post, new Uri("/v1/products", UriKind.Relative)) { Content = Question.Json(System.Text.Encoding.UTF8.GetBytes(Farm.ProductDraft.Text)) };
+        using var request = new HttpRequestMessage(HttpMethod.Post, new Uri("/v1/products", UriKind.Relative))
+        {
+            Content = Question.Json(System.Text.Encoding.UTF8.GetBytes(Farm.ProductDraft.Text)),
+        };
         foreach (var key in keys)
             Assert.True(request.Headers.TryAddWithoutValidation("Idempotency-Key", key));
 

@@ -93,7 +93,8 @@ public sealed class UnusableFileAtStartTests : IDisposable
     }
 
     // Permissions hold nobody up who may override them, as an administrator may.
-    private static string[] Unprivileged() => Environment.IsPrivilegedProcess && OperatingSystem.IsLinux() ? ["setpriv", "--bounding-set=-all", "--inh-caps=-all"] : [];
+    private static string[] Unprivileged() =>
+        Environment.IsPrivilegedProcess && OperatingSystem.IsLinux() ? ["setpriv", "--bounding-set=-all", "--inh-caps=-all"] : [];
 
     private static void Limit(string path, UnixFileMode mode)
     {

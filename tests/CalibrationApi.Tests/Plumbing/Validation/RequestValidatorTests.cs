@@ -18,7 +18,14 @@ public sealed class RequestValidatorTests
     [Fact]
     public void Validate_Members_AreToldAsTheyAreDeclaredThoseOfTheBaseFirst()
     {
-        var faults = Check(new ContainerRequest { Note = " ", Tare = Wrong, Fill = new RatioQuantity { Value = 50 } });
+        var faults = Check(
+            new ContainerRequest
+            {
+                Note = " ",
+                Tare = Wrong,
+                Fill = new RatioQuantity { Value = 50 },
+            }
+        );
 
         Assert.Equal(["Name", "Note", "Tare", "Fill"], faults.Select(fault => fault.PropertyName));
     }
@@ -26,32 +33,66 @@ public sealed class RequestValidatorTests
     [Fact]
     public void Validate_RulesBetweenMembers_ComeAfterTheMembersOfTheirType()
     {
-        var faults = Check(new CatchTestRequest
-        {
-            Meter = " ",
-            Catches = [new CatchOfTest { Net = Wrong, Gross = Wrong, Excluded = new Exclusion() }],
-            ControllerEntry = new ControllerEntryOfTest { Form = "mass-per-time", Unit = "kg" },
-        });
+        var faults = Check(
+            new CatchTestRequest
+            {
+                Meter = " ",
+                Catches =
+                [
+                    new CatchOfTest
+                    {
+                        Net = Wrong,
+                        Gross = Wrong,
+                        Excluded = new Exclusion(),
+                    },
+                ],
+                ControllerEntry = new ControllerEntryOfTest { Form = "mass-per-time", Unit = "kg" },
+            }
+        );
 
         Assert.Equal(
             [
-                "Catches[0].Gross", "Catches[0].Excluded.Reason",
-                "Catches", "Catches[0].Net", "Catches[0].Revolutions",
-                "Meter", "Scale", "ControllerEntry.Decimals", "ControllerEntry.Unit",
+                "Catches[0].Gross",
+                "Catches[0].Excluded.Reason",
+                "Catches",
+                "Catches[0].Net",
+                "Catches[0].Revolutions",
+                "Meter",
+                "Scale",
+                "ControllerEntry.Decimals",
+                "ControllerEntry.Unit",
                 "MeterSpeed",
             ],
-            faults.Select(fault => fault.PropertyName));
+            faults.Select(fault => fault.PropertyName)
+        );
     }
 
     [Fact]
     public void Validate_QuantityWithMembersOfItsOwn_ChecksBoth()
     {
-        var faults = Check(new CatchTestRequest
-        {
-            Scale = new ScaleOfTest { Division = new MassQuantity { Value = 1, Unit = "g" } },
-            Catches = [new CatchOfTest { Net = new MassQuantity { Value = 1, Unit = "kg" }, Pulses = 0 }],
-            ValueInForce = new ReferenceOfTest { Value = 1, Unit = "kg", RelativeUncertainty = new RatioQuantity { Value = 101, Unit = "%" } },
-        });
+        var faults = Check(
+            new CatchTestRequest
+            {
+                Scale = new ScaleOfTest
+                {
+                    Division = new MassQuantity { Value = 1, Unit = "g" },
+                },
+                Catches =
+                [
+                    new CatchOfTest
+                    {
+                        Net = new MassQuantity { Value = 1, Unit = "kg" },
+                        Pulses = 0,
+                    },
+                ],
+                ValueInForce = new ReferenceOfTest
+                {
+                    Value = 1,
+                    Unit = "kg",
+                    RelativeUncertainty = new RatioQuantity { Value = 101, Unit = "%" },
+                },
+            }
+        );
 
         Assert.Equal(["ValueInForce", "ValueInForce.RelativeUncertainty"], faults.Select(fault => fault.PropertyName).Take(2));
         Assert.Equal([ErrorCode.UnitWrongDimension, ErrorCode.NumberOutOfRange], faults.Select(fault => fault.ErrorCode).Take(2));
@@ -70,7 +111,8 @@ public sealed class RequestValidatorTests
         Assert.Equal(told, Told(await validator.ValidateAsync(request)));
         Assert.Equal(told, Told(((IValidator)validator).Validate(new ValidationContext<CatchPlanRequest>(request))));
 
-        static (string, string)[] Told(ValidationResult result) => [.. result.Errors.Select(fault => (fault.PropertyName, fault.ErrorCode))];
+        static (string, string)[] Told(ValidationResult result) =>
+            [.. result.Errors.Select(fault => (fault.PropertyName, fault.ErrorCode))];
     }
 
     [Fact]
@@ -98,7 +140,9 @@ public sealed class RequestValidatorTests
     [Fact]
     public void Validate_PartsBeyondAHundredFaults_AreNotLookedAt()
     {
-        var faults = Check(new ProductRequest { Analysis = [.. Enumerable.Repeat(new CalibrationApi.Calculations.Nutrients.ShareOfNutrient(), 200)] });
+        var faults = Check(
+            new ProductRequest { Analysis = [.. Enumerable.Repeat(new CalibrationApi.Calculations.Nutrients.ShareOfNutrient(), 200)] }
+        );
 
         Assert.InRange(faults.Count, ProblemResult.MostErrors, ProblemResult.MostErrors + 5);
     }

@@ -41,7 +41,10 @@ public sealed class DescribedRecordsTests(RecordService service) : IClassFixture
 
         // RFC 9562, 5.7: the first 48 bits are milliseconds of Unix time.
         Assert.Equal(7, id.Version);
-        Assert.Equal(service.Clock.Now.ToUnixTimeMilliseconds(), long.Parse(id.ToString("N")[..12], NumberStyles.HexNumber, CultureInfo.InvariantCulture));
+        Assert.Equal(
+            service.Clock.Now.ToUnixTimeMilliseconds(),
+            long.Parse(id.ToString("N")[..12], NumberStyles.HexNumber, CultureInfo.InvariantCulture)
+        );
     }
 
     [Theory]
@@ -135,7 +138,9 @@ public sealed class DescribedRecordsTests(RecordService service) : IClassFixture
 
         foreach (var name in (string[])["revision", "createdAt", "workspace", "nmae"])
         {
-            var reply = await service.WithoutTraceAsync(() => service.PostAsync($"/v1/{path}", new Draft(draft.Body.DeepClone()).With("/" + name, 1)));
+            var reply = await service.WithoutTraceAsync(() =>
+                service.PostAsync($"/v1/{path}", new Draft(draft.Body.DeepClone()).With("/" + name, 1))
+            );
             await reply.RefusedAsync(400, "#/" + name, ErrorCode.MemberUnknown);
         }
     }
@@ -173,7 +178,13 @@ public sealed class DescribedRecordsTests(RecordService service) : IClassFixture
         var created = (await service.PostAsync($"/v1/{path}", draft.With("/note", "gone after this"))).Expect(201);
         service.Clock.Now += TimeSpan.FromMinutes(1);
 
-        var replaced = (await service.PutAsync($"/v1/{path}/{created.Id}", draft.Without("/note").With("/name", "renamed").With("/id", created.Id), created.ETag)).Expect(200);
+        var replaced = (
+            await service.PutAsync(
+                $"/v1/{path}/{created.Id}",
+                draft.Without("/note").With("/name", "renamed").With("/id", created.Id),
+                created.ETag
+            )
+        ).Expect(200);
 
         Assert.Equal("\"r2\"", replaced.ETag);
         Assert.Equal(2, replaced.Body.Number("/revision"));
@@ -222,7 +233,11 @@ public sealed class DescribedRecordsTests(RecordService service) : IClassFixture
         {
             var created = (await service.PostAsync("/v1/products", Farm.ProductDraft)).Expect(201);
 
-            var replies = await Task.WhenAll(Enumerable.Range(0, 8).Select(i => service.PutAsync($"/v1/products/{created.Id}", Farm.ProductDraft.With("/name", $"name {i}"), created.ETag)));
+            var replies = await Task.WhenAll(
+                Enumerable
+                    .Range(0, 8)
+                    .Select(i => service.PutAsync($"/v1/products/{created.Id}", Farm.ProductDraft.With("/name", $"name {i}"), created.ETag))
+            );
 
             var winner = Assert.Single(replies, reply => reply.Status == 200);
             Assert.All(replies.Where(reply => reply != winner), reply => Assert.Equal(412, reply.Status));
@@ -341,5 +356,6 @@ public sealed class DescribedRecordsTests(RecordService service) : IClassFixture
         return (farm, DescribedKinds.Draft(path, farm));
     }
 
-    private async Task<IEnumerable<string>> IdsAsync(string path) => (await service.ItemsAsync(path)).Select(item => item["id"]!.GetValue<string>());
+    private async Task<IEnumerable<string>> IdsAsync(string path) =>
+        (await service.ItemsAsync(path)).Select(item => item["id"]!.GetValue<string>());
 }

@@ -29,8 +29,10 @@ public sealed class LotRequestValidatorTests(RecordService service) : IClassFixt
     {
         var product = await service.CreateAsync("/v1/products", Farm.ProductDraft);
         var draft = Farm.LotDraft(product)
-            .With("/germination", Draft.Quantity(0.94, "1")).With("/purity", Draft.Quantity(99.5, "%"))
-            .With("/bulkDensity", Draft.Quantity(48, "lb/bu-us")).With("/moisture", Draft.Quantity(13.5, "%"));
+            .With("/germination", Draft.Quantity(0.94, "1"))
+            .With("/purity", Draft.Quantity(99.5, "%"))
+            .With("/bulkDensity", Draft.Quantity(48, "lb/bu-us"))
+            .With("/moisture", Draft.Quantity(13.5, "%"));
 
         var lot = (await service.GetAsync($"/v1/lots/{await service.CreateAsync("/v1/lots", draft)}")).Body;
 

@@ -21,16 +21,31 @@ public sealed class MachineRequestValidatorTests(RecordService service) : IClass
     [InlineData("/meters/0/elements", null, "#/meters/0/elements", ErrorCode.MemberMissing)]
     [InlineData("/meters/0/elements", "[]", "#/meters/0/elements", ErrorCode.TooFew)]
     [InlineData("/meters/0/elements/1/name", "\"coarse\"", "#/meters/0/elements/1/name", ErrorCode.SettingsAtOdds)]
-    [InlineData("/meters/0/elements/0/displacementPerRevolution", """{ "value": -1, "unit": "L" }""", "#/meters/0/elements/0/displacementPerRevolution", ErrorCode.NumberOutOfRange)]
+    [InlineData(
+        "/meters/0/elements/0/displacementPerRevolution",
+        """{ "value": -1, "unit": "L" }""",
+        "#/meters/0/elements/0/displacementPerRevolution",
+        ErrorCode.NumberOutOfRange
+    )]
     [InlineData("/meters/0/elements/0/pocketsPerRevolution", "0", "#/meters/0/elements/0/pocketsPerRevolution", ErrorCode.NumberOutOfRange)]
     [InlineData("/meters/0/tank", "\"two\"", "#/meters/0/tank", ErrorCode.RecordsAtOdds)]
     [InlineData("/meters/0/outlets", "0", "#/meters/0/outlets", ErrorCode.NumberOutOfRange)]
     [InlineData("/meters/0/outlets", "501", "#/meters/0/outlets", ErrorCode.NumberOutOfRange)]
-    [InlineData("/meters/0/counterResolution", """{ "value": 11, "unit": "rev" }""", "#/meters/0/counterResolution", ErrorCode.NumberOutOfRange)]
+    [InlineData(
+        "/meters/0/counterResolution",
+        """{ "value": 11, "unit": "rev" }""",
+        "#/meters/0/counterResolution",
+        ErrorCode.NumberOutOfRange
+    )]
     [InlineData("/meters/0/controllerEntry/form", "\"mass-per-mile\"", "#/meters/0/controllerEntry/form", ErrorCode.WordUnknown)]
     [InlineData("/meters/0/controllerEntry/unit", "\"kg\"", "#/meters/0/controllerEntry/unit", ErrorCode.UnitWrongDimension)]
     [InlineData("/meters/0/controllerEntry/decimals", "10", "#/meters/0/controllerEntry/decimals", ErrorCode.NumberOutOfRange)]
-    [InlineData("/meters/0/controllerEntry", """{ "form": "mass-per-pulse", "unit": "g", "decimals": 3 }""", "#/meters/0/pulsesPerRevolution", ErrorCode.MemberMissing)]
+    [InlineData(
+        "/meters/0/controllerEntry",
+        """{ "form": "mass-per-pulse", "unit": "g", "decimals": 3 }""",
+        "#/meters/0/pulsesPerRevolution",
+        ErrorCode.MemberMissing
+    )]
     [InlineData("/tanks", """[ { "name": "one" }, { "name": "one" } ]""", "#/tanks/1/name", ErrorCode.SettingsAtOdds)]
     [InlineData("/tanks/0/name", null, "#/tanks/0/name", ErrorCode.MemberMissing)]
     [InlineData("/drive", "\"chain\"", "#/drive", ErrorCode.WordUnknown)]
@@ -80,7 +95,10 @@ public sealed class MachineRequestValidatorTests(RecordService service) : IClass
     {
         var farm = await Farm.CreateAsync(service, machine => machine.Without("/timeZone"));
 
-        Assert.Equal("2026-04-18", (await farm.TestAsync(test => test.With("/occurredAt", "2026-04-19T00:30:00+02:00"))).Body.Word("/localDate"));
+        Assert.Equal(
+            "2026-04-18",
+            (await farm.TestAsync(test => test.With("/occurredAt", "2026-04-19T00:30:00+02:00"))).Body.Word("/localDate")
+        );
     }
 
     // An element of the same name may sit in two meters; a position is unique on one machine only.
@@ -98,20 +116,34 @@ public sealed class MachineRequestValidatorTests(RecordService service) : IClass
         var farm = await Farm.CreateAsync(service, machine => machine.With("/meters", meters));
 
         var oneMore = Farm.MachineDraft.With("/meters", new JsonArray([.. Enumerable.Range(0, 65).Select(Meter)]));
-        await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/machines", oneMore))).RefusedAsync(422, "#/meters", ErrorCode.TooMany);
+        await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/machines", oneMore))).RefusedAsync(
+            422,
+            "#/meters",
+            ErrorCode.TooMany
+        );
 
         Assert.Equal(64, (await service.GetAsync($"/v1/machines/{farm.Machine}")).Body.List("/meters").Count);
         var stored = await farm.TestAsync(test => test.With("/meter", "meter 63").With("/element", "element 49"));
         Assert.Equal("seeder, meter 63", stored.Body.Word("/resolved/meter"));
         // A plan over all of them, its catch plan, and the machine as one row of a table.
-        var plan = farm.PlanDraft.With("/meters", new JsonArray([.. Enumerable.Range(0, 64).Select(i => (JsonNode)new JsonObject
-        {
-            ["meter"] = $"meter {i}",
-            ["element"] = "element 0",
-            ["product"] = farm.Product,
-            ["targetRate"] = Draft.Quantity(90, "kg/ha"),
-            ["startValue"] = Draft.Quantity(0.342, "kg/rev"),
-        })]));
+        var plan = farm.PlanDraft.With(
+            "/meters",
+            new JsonArray([
+                .. Enumerable
+                    .Range(0, 64)
+                    .Select(i =>
+                        (JsonNode)
+                            new JsonObject
+                            {
+                                ["meter"] = $"meter {i}",
+                                ["element"] = "element 0",
+                                ["product"] = farm.Product,
+                                ["targetRate"] = Draft.Quantity(90, "kg/ha"),
+                                ["startValue"] = Draft.Quantity(0.342, "kg/rev"),
+                            }
+                    ),
+            ])
+        );
         var id = await service.CreateAsync("/v1/plans", plan);
         Assert.Equal(64, (await service.GetAsync($"/v1/plans/{id}/catch-plan")).Expect(200).Body.List("/meters").Count);
         Assert.Contains("meters.63.elements.49.name", Rfc4180.Read((await service.GetAsync("/v1/machines", "text/csv")).Text)[0].Keys);
@@ -124,7 +156,9 @@ public sealed class MachineRequestValidatorTests(RecordService service) : IClass
         var text = Farm.MachineDraft.Text;
 
         var taken = await service.PostAsync("/v1/machines", text + new string(' ', Most - text.Length));
-        var refused = await service.WithoutTraceAsync(() => service.PostAsync("/v1/machines", text + new string(' ', Most - text.Length + 1)));
+        var refused = await service.WithoutTraceAsync(() =>
+            service.PostAsync("/v1/machines", text + new string(' ', Most - text.Length + 1))
+        );
 
         Assert.Equal("seeder", (await service.GetAsync($"/v1/machines/{taken.Expect(201).Id}")).Body.Word("/name"));
         await refused.RefusedAsync(413, null, ErrorCode.BodyTooLarge);
@@ -133,11 +167,18 @@ public sealed class MachineRequestValidatorTests(RecordService service) : IClass
     [Fact]
     public async Task Machine_SeveralThingsWrong_AreToldAtOnce()
     {
-        var draft = Farm.MachineDraft.Without("/name").With("/drive", "chain").With("/meters/1/position", "front").With("/timeZone", "nowhere");
+        var draft = Farm
+            .MachineDraft.Without("/name")
+            .With("/drive", "chain")
+            .With("/meters/1/position", "front")
+            .With("/timeZone", "nowhere");
 
         var problem = await (await service.PostAsync("/v1/machines", draft)).ProblemAsync(422);
 
-        Assert.Equal(["#/drive", "#/meters/1/position", "#/name", "#/timeZone"], problem.Faults.Select(fault => fault.Pointer).Order(StringComparer.Ordinal));
+        Assert.Equal(
+            ["#/drive", "#/meters/1/position", "#/name", "#/timeZone"],
+            problem.Faults.Select(fault => fault.Pointer).Order(StringComparer.Ordinal)
+        );
     }
 
     // Days in answers follow the machine: a zone put right later puts them right too.
@@ -154,10 +195,15 @@ public sealed class MachineRequestValidatorTests(RecordService service) : IClass
     }
 
     // As many elements as a meter may have on the last one, on the others as many as the machine then may.
-    private static JsonNode Meter(int number) => new JsonObject
-    {
-        ["position"] = string.Create(CultureInfo.InvariantCulture, $"meter {number}"),
-        ["coveredWidth"] = Draft.Quantity(9, "m"),
-        ["elements"] = new JsonArray([.. Enumerable.Range(0, number == 63 ? 50 : 19).Select(i => new JsonObject { ["name"] = string.Create(CultureInfo.InvariantCulture, $"element {i}") })]),
-    };
+    private static JsonNode Meter(int number) =>
+        new JsonObject
+        {
+            ["position"] = string.Create(CultureInfo.InvariantCulture, $"meter {number}"),
+            ["coveredWidth"] = Draft.Quantity(9, "m"),
+            ["elements"] = new JsonArray([
+                .. Enumerable
+                    .Range(0, number == 63 ? 50 : 19)
+                    .Select(i => new JsonObject { ["name"] = string.Create(CultureInfo.InvariantCulture, $"element {i}") }),
+            ]),
+        };
 }

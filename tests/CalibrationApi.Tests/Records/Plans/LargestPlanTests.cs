@@ -10,7 +10,9 @@ using Microsoft.AspNetCore.Http;
 
 namespace CalibrationApi.Tests.Records.Plans;
 
-/// <summary>What is computed from stored records costs little for the largest machine, too: set-up and catch plan of its plan, its values in force.</summary>
+/// <summary>
+/// What is computed from stored records costs little for the largest machine, too: set-up and catch plan of its plan, its values in force.
+/// </summary>
 /// <remarks>What a thread allocates is counted, as in LongListTests. The time is measured by the benchmark "limits".</remarks>
 public sealed class LargestPlanTests(RecordService service) : IClassFixture<RecordService>
 {
@@ -30,12 +32,24 @@ public sealed class LargestPlanTests(RecordService service) : IClassFixture<Reco
         foreach (var units in (string?[])[null, "us"])
         {
             var setUp = Cheap(() => SetUpOfPlan.Handle(plan, service.Database, Workspace.Local, units));
-            var catchPlan = Cheap(() => PlanCatchOfPlan.Handle(plan, service.Database, Workspace.Local, service.Service<IValidator<CatchPlanRequest>>(), units));
-            var inForce = Cheap(context => ReadAdoptions.InForce(
-                machine, new ValuesInForceQuery { Limit = "1000", Units = units }, context, service.Database, Workspace.Local, service.Service<Cursors>()));
+            var catchPlan = Cheap(() =>
+                PlanCatchOfPlan.Handle(plan, service.Database, Workspace.Local, service.Service<IValidator<CatchPlanRequest>>(), units)
+            );
+            var inForce = Cheap(context =>
+                ReadAdoptions.InForce(
+                    machine,
+                    new ValuesInForceQuery { Limit = "1000", Units = units },
+                    context,
+                    service.Database,
+                    Workspace.Local,
+                    service.Service<Cursors>()
+                )
+            );
 
             Assert.Equal(LargestMachine.Meters, setUp.List("/meters").Count);
-            Assert.All(setUp.List("/meters"), meter => Assert.Equal(LargestMachine.Elements, meter!["meterSpeed"]!["elements"]!.AsArray().Count));
+            Assert.All(setUp.List("/meters"), meter =>
+                Assert.Equal(LargestMachine.Elements, meter!["meterSpeed"]!["elements"]!.AsArray().Count)
+            );
             Assert.Equal(origin, setUp.Word("/meters/63/values/19/from"));
             Assert.Equal(LargestMachine.Meters, catchPlan.List("/meters").Count);
             Assert.Equal(isAdopted ? ReadAdoptions.LongestPage : 0, inForce.List("/items").Count);

@@ -12,7 +12,10 @@ public sealed class PlanCatchOfPlanTests(RecordService service) : IClassFixture<
     {
         var farm = await Farm.CreateAsync(service);
         await farm.AdoptAsync();
-        var plan = await service.CreateAsync("/v1/plans", farm.PlanDraft.With("/wantedPrecision", Draft.Quantity(3, "%")).With("/longestRun", Draft.Quantity(300, "s")));
+        var plan = await service.CreateAsync(
+            "/v1/plans",
+            farm.PlanDraft.With("/wantedPrecision", Draft.Quantity(3, "%")).With("/longestRun", Draft.Quantity(300, "s"))
+        );
         var question = Draft.Of(
             """
             {
@@ -25,7 +28,8 @@ public sealed class PlanCatchOfPlanTests(RecordService service) : IClassFixture<
                 "speedLimits": { "minimum": { "value": 4, "unit": "rpm" }, "maximum": { "value": 90, "unit": "rpm" } } } ],
               "disturbedPoints": [ { "name": "fan drive" } ]
             }
-            """);
+            """
+        );
 
         foreach (var query in (string[])["", "?units=us"])
         {
@@ -43,14 +47,21 @@ public sealed class PlanCatchOfPlanTests(RecordService service) : IClassFixture<
         var with = await service.CreateAsync("/v1/plans", farm.PlanDraft.With("/meters/0/startValue", Draft.Quantity(0.30, "kg/rev")));
 
         var unknown = await service.CreateAsync("/v1/plans", farm.PlanDraft.With("/meters/0/element", "fine"));
-        await (await service.GetAsync($"/v1/plans/{unknown}/catch-plan")).RefusedAsync(422, "#/meters/0/startValue", ErrorCode.ValueMissing);
+        await (await service.GetAsync($"/v1/plans/{unknown}/catch-plan")).RefusedAsync(
+            422,
+            "#/meters/0/startValue",
+            ErrorCode.ValueMissing
+        );
         var start = (await service.GetAsync($"/v1/plans/{with}/catch-plan")).Expect(200).Body;
         await farm.AdoptAsync();
         var inForce = (await service.GetAsync($"/v1/plans/{with}/catch-plan")).Expect(200).Body;
 
         // Less per revolution, and the meter has to turn faster for the same rate.
         Assert.Equal(0.342 / 0.30, start.Number("/meters/0/meterSpeed/value") / inForce.Number("/meters/0/meterSpeed/value"), 1e-9);
-        Assert.Equal(inForce.Number("/meters/0/revolutions/value"), (await service.GetAsync($"/v1/plans/{without}/catch-plan")).Expect(200).Body.Number("/meters/0/revolutions/value"));
+        Assert.Equal(
+            inForce.Number("/meters/0/revolutions/value"),
+            (await service.GetAsync($"/v1/plans/{without}/catch-plan")).Expect(200).Body.Number("/meters/0/revolutions/value")
+        );
     }
 
     // The set-up says to go on with the catch plan, so the catch plan has to take the same value.
@@ -68,7 +79,9 @@ public sealed class PlanCatchOfPlanTests(RecordService service) : IClassFixture<
         Assert.Equal(setUp.Number("/meters/0/values/0/value"), assumption["value"]!["value"]!.GetValue<double>());
         Assert.Equal("front", assumption["meter"]!.GetValue<string>());
         var us = (await service.GetAsync($"/v1/plans/{plan}/catch-plan?units=us")).Expect(200).Body;
-        Assert.Contains(us.List("/assumptions"), one => one!["name"]!.GetValue<string>() == "startValue" && one["value"]!["unit"]!.GetValue<string>() == "lb/rev");
+        Assert.Contains(us.List("/assumptions"), one =>
+            one!["name"]!.GetValue<string>() == "startValue" && one["value"]!["unit"]!.GetValue<string>() == "lb/rev"
+        );
     }
 
     [Fact]
@@ -79,10 +92,18 @@ public sealed class PlanCatchOfPlanTests(RecordService service) : IClassFixture<
         var plan = await service.CreateAsync("/v1/plans", farm.PlanDraft);
         var before = (await service.GetAsync($"/v1/plans/{plan}/catch-plan")).Expect(200).Body;
 
-        await farm.AdoptAsync(adoption => adoption.With("/typedIn", Draft.Quantity(0.684, "kg/rev")).With("/occurredAt", "2026-04-01T08:00:00Z")
-            .With("/despite", new JsonArray(
-                new JsonObject { ["code"] = "typed-more-than-element-holds", ["reason"] = "another gear" },
-                new JsonObject { ["code"] = "typed-twice-or-half", ["reason"] = "another gear" })));
+        await farm.AdoptAsync(adoption =>
+            adoption
+                .With("/typedIn", Draft.Quantity(0.684, "kg/rev"))
+                .With("/occurredAt", "2026-04-01T08:00:00Z")
+                .With(
+                    "/despite",
+                    new JsonArray(
+                        new JsonObject { ["code"] = "typed-more-than-element-holds", ["reason"] = "another gear" },
+                        new JsonObject { ["code"] = "typed-twice-or-half", ["reason"] = "another gear" }
+                    )
+                )
+        );
 
         var after = (await service.GetAsync($"/v1/plans/{plan}/catch-plan")).Expect(200).Body;
         // Twice as much per revolution: the meter turns half as fast.
@@ -98,7 +119,12 @@ public sealed class PlanCatchOfPlanTests(RecordService service) : IClassFixture<
         await farm.AdoptAsync(adoption => adoption.With("/typedIn", Draft.Quantity(0.363, "kg/rev")));
         var byHand = (await service.GetAsync($"/v1/plans/{plan}/catch-plan")).Expect(200).Text;
         var wrong = await farm.TestAsync();
-        await farm.AdoptAsync(adoption => adoption.With("/typedIn", Draft.Quantity(0.363, "kg/rev")).With("/test", wrong.Id).With("/occurredAt", "2026-04-18T08:00:00+02:00"));
+        await farm.AdoptAsync(adoption =>
+            adoption
+                .With("/typedIn", Draft.Quantity(0.363, "kg/rev"))
+                .With("/test", wrong.Id)
+                .With("/occurredAt", "2026-04-18T08:00:00+02:00")
+        );
         var tested = (await service.GetAsync($"/v1/plans/{plan}/catch-plan")).Expect(200).Text;
 
         await farm.TestAsync(test => test.With("/supersedes", Farm.Supersedes(wrong.Id)));
@@ -130,7 +156,17 @@ public sealed class PlanCatchOfPlanTests(RecordService service) : IClassFixture<
         var farm = await Farm.CreateAsync(service);
         await farm.AdoptAsync();
         var plan = await service.CreateAsync("/v1/plans", farm.PlanDraft);
-        await farm.RetireAsync(path, path switch { "machines" => farm.Machine, "scales" => farm.Scale, "containers" => farm.Container, "products" => farm.Product, _ => farm.Lot });
+        await farm.RetireAsync(
+            path,
+            path switch
+            {
+                "machines" => farm.Machine,
+                "scales" => farm.Scale,
+                "containers" => farm.Container,
+                "products" => farm.Product,
+                _ => farm.Lot,
+            }
+        );
 
         await (await service.GetAsync($"/v1/plans/{plan}/catch-plan")).RefusedAsync(422, pointer, ErrorCode.RecordRetired);
     }

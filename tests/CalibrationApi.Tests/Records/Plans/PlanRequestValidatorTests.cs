@@ -15,14 +15,34 @@ public sealed class PlanRequestValidatorTests(RecordService service) : IClassFix
     [InlineData("/meters/0/targetRate", null, "#/meters/0/targetRate", ErrorCode.MemberMissing)]
     [InlineData("/meters/0/targetRate", """{ "value": 90, "unit": "kg" }""", "#/meters/0/targetRate", ErrorCode.UnitWrongDimension)]
     [InlineData("/meters/0/product", null, "#/meters/0/product", ErrorCode.MemberMissing)]
-    [InlineData("/meters/0/stand", """{ "plants": { "value": 300, "unit": "/m2" }, "survival": { "value": 80, "unit": "%" } }""", "#/meters/0/stand", ErrorCode.SettingsAtOdds)]
+    [InlineData(
+        "/meters/0/stand",
+        """{ "plants": { "value": 300, "unit": "/m2" }, "survival": { "value": 80, "unit": "%" } }""",
+        "#/meters/0/stand",
+        ErrorCode.SettingsAtOdds
+    )]
     [InlineData("/fieldEfficiency", """{ "value": 0, "unit": "%" }""", "#/fieldEfficiency", ErrorCode.NumberOutOfRange)]
     [InlineData("/nutrients", "[]", "#/nutrients", ErrorCode.TooFew)]
-    [InlineData("/nutrients", """[ { "nutrient": "N", "amount": { "value": 80, "unit": "kg/ha" } }, { "nutrient": "N", "amount": { "value": 70, "unit": "kg/ha" } } ]""", "#/nutrients/1/nutrient", ErrorCode.SettingsAtOdds)]
-    [InlineData("/nutrientCredits", """[ { "nutrient": "P", "amount": { "value": -1, "unit": "kg/ha" } } ]""", "#/nutrientCredits/0/amount", ErrorCode.NumberOutOfRange)]
+    [InlineData(
+        "/nutrients",
+        """[ { "nutrient": "N", "amount": { "value": 80, "unit": "kg/ha" } }, { "nutrient": "N", "amount": { "value": 70, "unit": "kg/ha" } } ]""",
+        "#/nutrients/1/nutrient",
+        ErrorCode.SettingsAtOdds
+    )]
+    [InlineData(
+        "/nutrientCredits",
+        """[ { "nutrient": "P", "amount": { "value": -1, "unit": "kg/ha" } } ]""",
+        "#/nutrientCredits/0/amount",
+        ErrorCode.NumberOutOfRange
+    )]
     [InlineData("/seedRow", """{ "crop": "daisies", "soil": "light", "moisture": "good" }""", "#/seedRow/crop", ErrorCode.WordUnknown)]
     [InlineData("/wantedPrecision", """{ "value": 60, "unit": "%" }""", "#/wantedPrecision", ErrorCode.NumberOutOfRange)]
-    [InlineData("/sowingConditions", """{ "airTemperature": { "value": -300, "unit": "degC" } }""", "#/sowingConditions/airTemperature", ErrorCode.NumberOutOfRange)]
+    [InlineData(
+        "/sowingConditions",
+        """{ "airTemperature": { "value": -300, "unit": "degC" } }""",
+        "#/sowingConditions/airTemperature",
+        ErrorCode.NumberOutOfRange
+    )]
     public async Task Plan_MemberThatBreaksARule_IsRefusedThere(string pointer, string? json, string at, string code)
     {
         var farm = await Farm.CreateAsync(service);
@@ -43,8 +63,16 @@ public sealed class PlanRequestValidatorTests(RecordService service) : IClassFix
         var created = (await service.PostAsync("/v1/plans", farm.PlanDraft)).Expect(201);
         var draft = farm.PlanDraft.With(pointer, Farm.NoRecord);
 
-        await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/plans", draft))).RefusedAsync(422, "#" + pointer, ErrorCode.IdUnknown);
-        await (await service.PutAsync($"/v1/plans/{created.Id}", draft, created.ETag)).RefusedAsync(422, "#" + pointer, ErrorCode.IdUnknown);
+        await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/plans", draft))).RefusedAsync(
+            422,
+            "#" + pointer,
+            ErrorCode.IdUnknown
+        );
+        await (await service.PutAsync($"/v1/plans/{created.Id}", draft, created.ETag)).RefusedAsync(
+            422,
+            "#" + pointer,
+            ErrorCode.IdUnknown
+        );
         Assert.Equal(created.ETag, (await service.GetAsync($"/v1/plans/{created.Id}")).ETag);
     }
 
@@ -56,14 +84,25 @@ public sealed class PlanRequestValidatorTests(RecordService service) : IClassFix
 
         var problem = await (await service.PostAsync("/v1/plans", draft)).ProblemAsync(422);
 
-        Assert.Equal(["#/machine", "#/meters/0/product", "#/scale"], problem.Faults.Select(fault => fault.Pointer).Order(StringComparer.Ordinal));
+        Assert.Equal(
+            ["#/machine", "#/meters/0/product", "#/scale"],
+            problem.Faults.Select(fault => fault.Pointer).Order(StringComparer.Ordinal)
+        );
     }
 
     [Theory]
     [InlineData("""{ "plants": { "value": 300, "unit": "/m2" } }""", "#/meters/0/stand/emergence", ErrorCode.MemberMissing)]
     [InlineData("""{ "survival": { "value": 80, "unit": "%" } }""", "#/meters/0/stand/plants", ErrorCode.MemberMissing)]
-    [InlineData("""{ "plants": { "value": 300, "unit": "/m2" }, "survival": { "value": 80, "unit": "%" }, "emergence": { "value": 85, "unit": "%" } }""", "#/meters/0/stand/survival", ErrorCode.SettingsAtOdds)]
-    [InlineData("""{ "plants": { "value": 300, "unit": "/m2" }, "survival": { "value": 101, "unit": "%" } }""", "#/meters/0/stand/survival", ErrorCode.NumberOutOfRange)]
+    [InlineData(
+        """{ "plants": { "value": 300, "unit": "/m2" }, "survival": { "value": 80, "unit": "%" }, "emergence": { "value": 85, "unit": "%" } }""",
+        "#/meters/0/stand/survival",
+        ErrorCode.SettingsAtOdds
+    )]
+    [InlineData(
+        """{ "plants": { "value": 300, "unit": "/m2" }, "survival": { "value": 101, "unit": "%" } }""",
+        "#/meters/0/stand/survival",
+        ErrorCode.NumberOutOfRange
+    )]
     public async Task Stand_ThatBreaksARule_IsRefusedThere(string json, string at, string code)
     {
         var farm = await Farm.CreateAsync(service);
@@ -76,10 +115,19 @@ public sealed class PlanRequestValidatorTests(RecordService service) : IClassFix
     public async Task Stand_WithoutLot_IsRefused()
     {
         var farm = await Farm.CreateAsync(service);
-        var draft = farm.PlanDraft.Without("/meters/0/targetRate").Without("/meters/0/lot")
-            .With("/meters/0/stand", Draft.Json("""{ "plants": { "value": 300, "unit": "/m2" }, "survival": { "value": 80, "unit": "%" } }"""));
+        var draft = farm
+            .PlanDraft.Without("/meters/0/targetRate")
+            .Without("/meters/0/lot")
+            .With(
+                "/meters/0/stand",
+                Draft.Json("""{ "plants": { "value": 300, "unit": "/m2" }, "survival": { "value": 80, "unit": "%" } }""")
+            );
 
-        await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/plans", draft))).RefusedAsync(422, "#/meters/0/lot", ErrorCode.MemberMissing);
+        await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/plans", draft))).RefusedAsync(
+            422,
+            "#/meters/0/lot",
+            ErrorCode.MemberMissing
+        );
     }
 
     [Fact]
@@ -89,16 +137,26 @@ public sealed class PlanRequestValidatorTests(RecordService service) : IClassFix
         var draft = farm.PlanDraft;
         draft.Add("/meters", draft.At("/meters/0")!.DeepClone());
 
-        await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/plans", draft))).RefusedAsync(422, "#/meters/1/meter", ErrorCode.SettingsAtOdds);
+        await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/plans", draft))).RefusedAsync(
+            422,
+            "#/meters/1/meter",
+            ErrorCode.SettingsAtOdds
+        );
     }
 
     [Theory]
     [InlineData("""[]""", "#/seedRow/localLimits", ErrorCode.TooFew)]
-    [InlineData("""[ { "source": "adviser", "nutrient": "potassium", "rate": { "value": 15, "unit": "kg/ha" } } ]""", "#/seedRow/localLimits/0/nutrient", ErrorCode.WordUnknown)]
+    [InlineData(
+        """[ { "source": "adviser", "nutrient": "potassium", "rate": { "value": 15, "unit": "kg/ha" } } ]""",
+        "#/seedRow/localLimits/0/nutrient",
+        ErrorCode.WordUnknown
+    )]
     public async Task LocalLimits_ThatBreakARule_AreRefusedThere(string json, string at, string code)
     {
         var farm = await Farm.CreateAsync(service);
-        var draft = farm.PlanDraft.With("/seedRow", Draft.Json("""{ "crop": "wheat", "soil": "medium", "moisture": "good" }""")).With("/seedRow/localLimits", Draft.Json(json));
+        var draft = farm
+            .PlanDraft.With("/seedRow", Draft.Json("""{ "crop": "wheat", "soil": "medium", "moisture": "good" }"""))
+            .With("/seedRow/localLimits", Draft.Json(json));
 
         await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/plans", draft))).RefusedAsync(422, at, code);
     }

@@ -13,8 +13,14 @@ public sealed class SetUpCountTests(RecordService service) : IClassFixture<Recor
     public async Task SetUp_OneGet_IsOneEvaluationOfItsOwnName()
     {
         var farm = await Farm.CreateAsync(service);
-        var plan = await service.CreateAsync("/v1/plans", farm.PlanDraft.Without("/meters/0/targetRate")
-            .With("/meters/0/stand", Draft.Json("""{ "plants": { "value": 300, "unit": "/m2" }, "survival": { "value": 75, "unit": "%" } }""")));
+        var plan = await service.CreateAsync(
+            "/v1/plans",
+            farm.PlanDraft.Without("/meters/0/targetRate")
+                .With(
+                    "/meters/0/stand",
+                    Draft.Json("""{ "plants": { "value": 300, "unit": "/m2" }, "survival": { "value": 75, "unit": "%" } }""")
+                )
+        );
 
         var counted = Counted(() => SetUpOfPlan.Handle(plan, service.Database, Workspace.Local));
 
@@ -32,11 +38,13 @@ public sealed class SetUpCountTests(RecordService service) : IClassFixture<Recor
             if (instrument.Meter.Name == Evaluations.Meter)
                 listening.EnableMeasurementEvents(instrument);
         };
-        listener.SetMeasurementEventCallback<long>((_, count, tags, _) =>
-        {
-            if (Environment.CurrentManagedThreadId == thread)
-                counted.Add((tags[0].Value as string, tags[1].Value as string, count));
-        });
+        listener.SetMeasurementEventCallback<long>(
+            (_, count, tags, _) =>
+            {
+                if (Environment.CurrentManagedThreadId == thread)
+                    counted.Add((tags[0].Value as string, tags[1].Value as string, count));
+            }
+        );
         listener.Start();
         ask();
         return counted;

@@ -11,7 +11,13 @@ public sealed class SetUpObstaclesTests(RecordService service) : IClassFixture<R
     [InlineData("us", "lb/ac", "lb/rev", 90 * 0.892179121619709, 0.342 / 0.45359237)]
     [InlineData("metric", "kg/ha", "kg/rev", 90, 0.342)]
     [InlineData("as-asked", "kg/ha", "kg/rev", 90, 0.342)]
-    public async Task SetUp_UnitsAskedFor_AreThoseOfStatedRatesAndValues(string units, string rateUnit, string valueUnit, double rate, double value)
+    public async Task SetUp_UnitsAskedFor_AreThoseOfStatedRatesAndValues(
+        string units,
+        string rateUnit,
+        string valueUnit,
+        double rate,
+        double value
+    )
     {
         var farm = await FieldAsync();
         var plan = await service.CreateAsync("/v1/plans", farm.PlanDraft);
@@ -30,7 +36,9 @@ public sealed class SetUpObstaclesTests(RecordService service) : IClassFixture<R
         var farm = await FieldAsync();
         var draft = Fed(farm, await ProductAsync("urea", "N", 46), 20)
             .With("/nutrientCredits", Draft.Json("""[ { "nutrient": "N", "amount": { "value": 30, "unit": "kg/ha" } } ]"""))
-            .Without("/meters/1/startValue").With("/meters/1/withSeed", true).With("/seedRow", Draft.Json(Wheat));
+            .Without("/meters/1/startValue")
+            .With("/meters/1/withSeed", true)
+            .With("/seedRow", Draft.Json(Wheat));
 
         var setUp = await SetUpAsync(await service.CreateAsync("/v1/plans", draft));
 
@@ -45,8 +53,12 @@ public sealed class SetUpObstaclesTests(RecordService service) : IClassFixture<R
     {
         var farm = await FieldAsync();
         var unknown = await service.CreateAsync("/v1/products", Draft.Of("""{ "name": "grey granules" }"""));
-        var draft = Fed(farm, await ProductAsync("urea", "N", 46), 5).With("/meters/1/withSeed", true).With("/seedRow", Draft.Json(Wheat))
-            .With("/meters/0/product", unknown).Without("/meters/0/lot").With("/meters/0/withSeed", true);
+        var draft = Fed(farm, await ProductAsync("urea", "N", 46), 5)
+            .With("/meters/1/withSeed", true)
+            .With("/seedRow", Draft.Json(Wheat))
+            .With("/meters/0/product", unknown)
+            .Without("/meters/0/lot")
+            .With("/meters/0/withSeed", true);
 
         var setUp = await SetUpAsync(await service.CreateAsync("/v1/plans", draft));
 
@@ -58,7 +70,10 @@ public sealed class SetUpObstaclesTests(RecordService service) : IClassFixture<R
     public async Task SetUp_SeedSaidToBeWithTheSeed_NeedsNoAnalysis()
     {
         var farm = await FieldAsync();
-        var draft = Fed(farm, await ProductAsync("urea", "N", 46), 5).With("/meters/1/withSeed", true).With("/meters/0/withSeed", true).With("/seedRow", Draft.Json(Wheat));
+        var draft = Fed(farm, await ProductAsync("urea", "N", 46), 5)
+            .With("/meters/1/withSeed", true)
+            .With("/meters/0/withSeed", true)
+            .With("/seedRow", Draft.Json(Wheat));
 
         var setUp = await SetUpAsync(await service.CreateAsync("/v1/plans", draft));
 
@@ -88,10 +103,19 @@ public sealed class SetUpObstaclesTests(RecordService service) : IClassFixture<R
     public async Task SetUp_NutrientWithTheSeedThatNoLimitJudges_IsOpenWithWhomToAskUntilALocalLimitDoes()
     {
         var farm = await FieldAsync();
-        var draft = Fed(farm, await ProductAsync("blend", "N", 20, "K2O", 20), 5).With("/meters/1/withSeed", true).With("/seedRow", Draft.Json(Wheat));
+        var draft = Fed(farm, await ProductAsync("blend", "N", 20, "K2O", 20), 5)
+            .With("/meters/1/withSeed", true)
+            .With("/seedRow", Draft.Json(Wheat));
         var without = await service.CreateAsync("/v1/plans", draft);
-        var with = await service.CreateAsync("/v1/plans", draft.With("/seedRow/localLimits", Draft.Json(
-            """[ { "source": "the adviser of the county", "nutrient": "potash", "rate": { "value": 15, "unit": "kg/ha" } } ]""")));
+        var with = await service.CreateAsync(
+            "/v1/plans",
+            draft.With(
+                "/seedRow/localLimits",
+                Draft.Json(
+                    """[ { "source": "the adviser of the county", "nutrient": "potash", "rate": { "value": 15, "unit": "kg/ha" } } ]"""
+                )
+            )
+        );
 
         var open = await SetUpAsync(without);
         var settled = await SetUpAsync(with);
@@ -111,10 +135,19 @@ public sealed class SetUpObstaclesTests(RecordService service) : IClassFixture<R
     [InlineData(9, 50, 46)]
     public async Task SetUp_TwoMetersWithOneProduct_ShareTheRateByTheirWidths(double coveredWidth, double rate, double nitrogen)
     {
-        var farm = await FieldAsync(machine => machine.With("/meters/0/coveredWidth", Draft.Quantity(coveredWidth, "m")).With("/meters/1/coveredWidth", Draft.Quantity(coveredWidth, "m")));
+        var farm = await FieldAsync(machine =>
+            machine
+                .With("/meters/0/coveredWidth", Draft.Quantity(coveredWidth, "m"))
+                .With("/meters/1/coveredWidth", Draft.Quantity(coveredWidth, "m"))
+        );
         var draft = Fed(farm, await ProductAsync("urea", "N", 46), nitrogen);
-        draft.With("/meters/0", draft.At("/meters/1")!.DeepClone()).With("/meters/0/meter", "front").With("/meters/0/element", "coarse")
-            .With("/meters/0/withSeed", true).With("/meters/1/withSeed", true).With("/seedRow", Draft.Json(Wheat));
+        draft
+            .With("/meters/0", draft.At("/meters/1")!.DeepClone())
+            .With("/meters/0/meter", "front")
+            .With("/meters/0/element", "coarse")
+            .With("/meters/0/withSeed", true)
+            .With("/meters/1/withSeed", true)
+            .With("/seedRow", Draft.Json(Wheat));
 
         var setUp = await SetUpAsync(await service.CreateAsync("/v1/plans", draft));
 
@@ -128,8 +161,11 @@ public sealed class SetUpObstaclesTests(RecordService service) : IClassFixture<R
     public async Task SetUp_StatedRateOnHalfTheWidth_CountsForHalf()
     {
         var farm = await FieldAsync(machine => machine.With("/meters/0/coveredWidth", Draft.Quantity(4.5, "m")));
-        var draft = Fed(farm, await ProductAsync("urea", "N", 46), 46).With("/meters/0/product", await ProductAsync("starter", "N", 20)).Without("/meters/0/lot")
-            .With("/meters/0/targetRate", Draft.Quantity(100, "kg/ha")).With("/meters/0/startValue", Draft.Quantity(0.5, "kg/rev"));
+        var draft = Fed(farm, await ProductAsync("urea", "N", 46), 46)
+            .With("/meters/0/product", await ProductAsync("starter", "N", 20))
+            .Without("/meters/0/lot")
+            .With("/meters/0/targetRate", Draft.Quantity(100, "kg/ha"))
+            .With("/meters/0/startValue", Draft.Quantity(0.5, "kg/rev"));
 
         var setUp = await SetUpAsync(await service.CreateAsync("/v1/plans", draft));
 
@@ -154,7 +190,10 @@ public sealed class SetUpObstaclesTests(RecordService service) : IClassFixture<R
     public async Task SetUp_NutrientsThatNoProductBrings_AreOpen()
     {
         var farm = await FieldAsync();
-        var plan = await service.CreateAsync("/v1/plans", farm.PlanDraft.With("/nutrients", Draft.Json("""[ { "nutrient": "N", "amount": { "value": 50, "unit": "kg/ha" } } ]""")));
+        var plan = await service.CreateAsync(
+            "/v1/plans",
+            farm.PlanDraft.With("/nutrients", Draft.Json("""[ { "nutrient": "N", "amount": { "value": 50, "unit": "kg/ha" } } ]"""))
+        );
 
         var setUp = await SetUpAsync(plan);
 
@@ -169,7 +208,10 @@ public sealed class SetUpObstaclesTests(RecordService service) : IClassFixture<R
     {
         var farm = await FieldAsync();
         var draft = Fed(farm, await ProductAsync("urea", "N", 46, price: "EUR"), 46);
-        draft.With("/meters/0", draft.At("/meters/1")!.DeepClone()).With("/meters/0/meter", "front").With("/meters/0/element", "coarse")
+        draft
+            .With("/meters/0", draft.At("/meters/1")!.DeepClone())
+            .With("/meters/0/meter", "front")
+            .With("/meters/0/element", "coarse")
             .With("/meters/0/product", await ProductAsync("nitrate", "N", 33, price: "CZK"));
 
         var setUp = await SetUpAsync(await service.CreateAsync("/v1/plans", draft));
@@ -196,11 +238,21 @@ public sealed class SetUpObstaclesTests(RecordService service) : IClassFixture<R
     [Fact]
     public async Task SetUp_ElementNamedLikeTheBeginningOfAnother_TellsItsOwnFault()
     {
-        var farm = await FieldAsync(machine => machine.With("/meters/0/elements", Draft.Json(
-            """[ { "name": "coarse wide", "displacementPerRevolution": { "value": 90, "unit": "L" } }, { "name": "coarse" } ]""")));
+        var farm = await FieldAsync(machine =>
+            machine.With(
+                "/meters/0/elements",
+                Draft.Json(
+                    """[ { "name": "coarse wide", "displacementPerRevolution": { "value": 90, "unit": "L" } }, { "name": "coarse" } ]"""
+                )
+            )
+        );
 
-        var setUp = await SetUpAsync(await service.CreateAsync("/v1/plans", farm.PlanDraft.With("/meters/0/targetRate", Draft.Quantity(400, "kg/ha"))
-            .With("/groundSpeed", Draft.Quantity(9, "km/h"))));
+        var setUp = await SetUpAsync(
+            await service.CreateAsync(
+                "/v1/plans",
+                farm.PlanDraft.With("/meters/0/targetRate", Draft.Quantity(400, "kg/ha")).With("/groundSpeed", Draft.Quantity(9, "km/h"))
+            )
+        );
 
         Assert.Equal("front", setUp.Word("/inTheWay/0/meter"));
         Assert.StartsWith("coarse: 400 kg/ha at 9 km/h takes", setUp.Word("/inTheWay/0/detail"), StringComparison.Ordinal);
@@ -213,28 +265,66 @@ public sealed class SetUpObstaclesTests(RecordService service) : IClassFixture<R
     public async Task SetUp_SeveralThingsWrong_LeadsWithTheWorstAndCountsTheOthers(double rate, string worst)
     {
         var farm = await FieldAsync();
-        var draft = Fed(farm, await ProductAsync("urea", "N", 46), 46).With("/meters/1/withSeed", true).Without("/meters/1/startValue").With("/seedRow", Draft.Json(Wheat))
-            .With("/meters/0/targetRate", Draft.Quantity(rate, "kg/ha")).With("/groundSpeed", Draft.Quantity(9, "km/h"));
+        var draft = Fed(farm, await ProductAsync("urea", "N", 46), 46)
+            .With("/meters/1/withSeed", true)
+            .Without("/meters/1/startValue")
+            .With("/seedRow", Draft.Json(Wheat))
+            .With("/meters/0/targetRate", Draft.Quantity(rate, "kg/ha"))
+            .With("/groundSpeed", Draft.Quantity(9, "km/h"));
 
         var setUp = await SetUpAsync(await service.CreateAsync("/v1/plans", draft));
 
         Assert.Equal(2, setUp.List("/inTheWay").Count);
         Assert.StartsWith(worst, setUp.Word("/headline"), StringComparison.Ordinal);
-        Assert.EndsWith("1 thing is more in the way, and 1 thing is still open; see inTheWay and open.", setUp.Word("/headline"), StringComparison.Ordinal);
+        Assert.EndsWith(
+            "1 thing is more in the way, and 1 thing is still open; see inTheWay and open.",
+            setUp.Word("/headline"),
+            StringComparison.Ordinal
+        );
     }
 
     [Theory]
     [InlineData(3400, 3000, 3800, true, "Keep the fan at 3000 rpm to 3800 rpm.")]
     [InlineData(3900, 3000, 3800, false, "")]
     [InlineData(3400, 4300, 4500, false, "")]
-    public async Task SetUp_ProductsThatStateFanSpeeds_TellsWhereTheFanMayStand(double planned, double least, double most, bool isClear, string headline)
+    public async Task SetUp_ProductsThatStateFanSpeeds_TellsWhereTheFanMayStand(
+        double planned,
+        double least,
+        double most,
+        bool isClear,
+        string headline
+    )
     {
         var farm = await FieldAsync();
-        var light = await service.CreateAsync("/v1/products", Draft.Of("""{ "name": "small seed", "bulkDensity": { "value": 75, "unit": "kg/hL" } }""")
-            .With("/fanSpeedLimits", new JsonObject { ["minimum"] = Draft.Quantity(least, "rpm"), ["maximum"] = Draft.Quantity(most, "rpm") }));
-        var heavy = await service.CreateAsync("/v1/products", Draft.Of("""{ "name": "granules", "bulkDensity": { "value": 95, "unit": "kg/hL" }, "fanSpeedLimits": { "minimum": { "value": 2900, "unit": "rpm" }, "maximum": { "value": 4200, "unit": "rpm" } } }"""));
-        var draft = farm.PlanDraft.With("/meters/0/product", light).Without("/meters/0/lot")
-            .Add("/meters", new JsonObject { ["meter"] = "rear", ["element"] = "small seed", ["product"] = heavy, ["startValue"] = Draft.Quantity(0.9, "kg/rev"), ["targetRate"] = Draft.Quantity(60, "kg/ha") })
+        var light = await service.CreateAsync(
+            "/v1/products",
+            Draft
+                .Of("""{ "name": "small seed", "bulkDensity": { "value": 75, "unit": "kg/hL" } }""")
+                .With(
+                    "/fanSpeedLimits",
+                    new JsonObject { ["minimum"] = Draft.Quantity(least, "rpm"), ["maximum"] = Draft.Quantity(most, "rpm") }
+                )
+        );
+        var heavy = await service.CreateAsync(
+            "/v1/products",
+            Draft.Of(
+                """{ "name": "granules", "bulkDensity": { "value": 95, "unit": "kg/hL" }, "fanSpeedLimits": { "minimum": { "value": 2900, "unit": "rpm" }, "maximum": { "value": 4200, "unit": "rpm" } } }"""
+            )
+        );
+        var draft = farm
+            .PlanDraft.With("/meters/0/product", light)
+            .Without("/meters/0/lot")
+            .Add(
+                "/meters",
+                new JsonObject
+                {
+                    ["meter"] = "rear",
+                    ["element"] = "small seed",
+                    ["product"] = heavy,
+                    ["startValue"] = Draft.Quantity(0.9, "kg/rev"),
+                    ["targetRate"] = Draft.Quantity(60, "kg/ha"),
+                }
+            )
             .With("/sowingConditions", new JsonObject { ["fanSpeed"] = Draft.Quantity(planned, "rpm") });
 
         var setUp = await SetUpAsync(await service.CreateAsync("/v1/plans", draft));
@@ -263,20 +353,53 @@ public sealed class SetUpObstaclesTests(RecordService service) : IClassFixture<R
         return farm;
     }
 
-    private async Task<Answer> SetUpAsync(string plan, string query = "") => (await service.GetAsync($"/v1/plans/{plan}/set-up{query}")).Expect(200).Body;
+    private async Task<Answer> SetUpAsync(string plan, string query = "") =>
+        (await service.GetAsync($"/v1/plans/{plan}/set-up{query}")).Expect(200).Body;
 
-    private static Draft Fed(Farm farm, string fertilizer, double nitrogen) => farm.PlanDraft
-        .Add("/meters", new JsonObject { ["meter"] = "rear", ["element"] = "small seed", ["product"] = fertilizer, ["startValue"] = Draft.Quantity(0.9, "kg/rev") })
-        .With("/nutrients", new JsonArray(new JsonObject { ["nutrient"] = "N", ["amount"] = Draft.Quantity(nitrogen, "kg/ha") }));
+    private static Draft Fed(Farm farm, string fertilizer, double nitrogen) =>
+        farm
+            .PlanDraft.Add(
+                "/meters",
+                new JsonObject
+                {
+                    ["meter"] = "rear",
+                    ["element"] = "small seed",
+                    ["product"] = fertilizer,
+                    ["startValue"] = Draft.Quantity(0.9, "kg/rev"),
+                }
+            )
+            .With("/nutrients", new JsonArray(new JsonObject { ["nutrient"] = "N", ["amount"] = Draft.Quantity(nitrogen, "kg/ha") }));
 
-    private Task<string> ProductAsync(string name, string nutrient, double share, string? other = null, double otherShare = 0, string? price = null)
+    private Task<string> ProductAsync(
+        string name,
+        string nutrient,
+        double share,
+        string? other = null,
+        double otherShare = 0,
+        string? price = null
+    )
     {
         var analysis = new JsonArray(new JsonObject { ["nutrient"] = nutrient, ["share"] = Draft.Quantity(share, "%") });
         if (other is not null)
             analysis.Add(new JsonObject { ["nutrient"] = other, ["share"] = Draft.Quantity(otherShare, "%") });
-        var product = new Draft(new JsonObject { ["name"] = name, ["analysis"] = analysis, ["nitrogenForm"] = "urea" });
+        var product = new Draft(
+            new JsonObject
+            {
+                ["name"] = name,
+                ["analysis"] = analysis,
+                ["nitrogenForm"] = "urea",
+            }
+        );
         if (price is not null)
-            product.With("/price", new JsonObject { ["value"] = 400, ["currency"] = price, ["per"] = "t" });
+            product.With(
+                "/price",
+                new JsonObject
+                {
+                    ["value"] = 400,
+                    ["currency"] = price,
+                    ["per"] = "t",
+                }
+            );
         return service.CreateAsync("/v1/products", product);
     }
 }

@@ -22,7 +22,8 @@ public sealed class SetUpOfPlanTests(RecordService service) : IClassFixture<Reco
               "speedLimits": { "minimum": { "value": 4, "unit": "rpm" }, "maximum": { "value": 90, "unit": "rpm" } },
               "elements": [ { "name": "coarse", "massPerRevolution": { "value": 0.342, "unit": "kg/rev" } } ]
             }
-            """);
+            """
+        );
 
         foreach (var query in (string[])["", "?units=us"])
         {
@@ -44,7 +45,10 @@ public sealed class SetUpOfPlanTests(RecordService service) : IClassFixture<Reco
     {
         var farm = await Farm.CreateAsync(service, machine => machine.With("/rowSpacing", Draft.Quantity(15, "cm")));
         await farm.AdoptAsync();
-        var lot = await service.CreateAsync("/v1/lots", Farm.LotDraft(farm.Product).With("/germination", Draft.Quantity(96, "%")).With("/purity", Draft.Quantity(99, "%")));
+        var lot = await service.CreateAsync(
+            "/v1/lots",
+            Farm.LotDraft(farm.Product).With("/germination", Draft.Quantity(96, "%")).With("/purity", Draft.Quantity(99, "%"))
+        );
         var plan = await PlanAsync(farm, Stand, lot);
         var question = Draft.Of(
             """
@@ -53,7 +57,8 @@ public sealed class SetUpOfPlanTests(RecordService service) : IClassFixture<Reco
               "emergence": { "value": 85, "unit": "%" }, "purity": { "value": 99, "unit": "%" }, "rowSpacing": { "value": 15, "unit": "cm" },
               "area": { "value": 48, "unit": "ha" }, "price": { "value": 420, "currency": "EUR", "per": "t" }
             }
-            """);
+            """
+        );
 
         var asked = (await service.PostAsync("/v1/calculations/seeding-rate", question)).Expect(200);
         var setUp = (await service.GetAsync($"/v1/plans/{plan}/set-up")).Expect(200);
@@ -70,7 +75,11 @@ public sealed class SetUpOfPlanTests(RecordService service) : IClassFixture<Reco
     {
         var farm = await Farm.CreateAsync(service);
         await farm.AdoptAsync();
-        var plan = await PlanAsync(farm, """{ "plants": { "value": 300, "unit": "/m2" }, "survival": { "value": 75, "unit": "%" } }""", farm.Lot);
+        var plan = await PlanAsync(
+            farm,
+            """{ "plants": { "value": 300, "unit": "/m2" }, "survival": { "value": 75, "unit": "%" } }""",
+            farm.Lot
+        );
         var rate = (await service.GetAsync($"/v1/plans/{plan}/set-up")).Expect(200).Body.Number("/meters/0/rate/value");
         var stated = await service.CreateAsync("/v1/plans", farm.PlanDraft.With("/meters/0/targetRate", Draft.Quantity(rate, "kg/ha")));
 
@@ -78,8 +87,15 @@ public sealed class SetUpOfPlanTests(RecordService service) : IClassFixture<Reco
         var test = await farm.TestAsync(test => test.With("/plan", plan));
 
         Assert.Equal(180, rate, 1e-9);
-        Assert.True(JsonNode.DeepEquals((await service.GetAsync($"/v1/plans/{stated}/catch-plan")).Expect(200).Json, catchPlan.Json), catchPlan.Text);
-        Assert.Equal(rate * (1 + test.Body.Number("/evaluation/change/value") / 100), test.Body.Number("/evaluation/effectIfValueInForceStays/appliedRate/value"), 1e-9);
+        Assert.True(
+            JsonNode.DeepEquals((await service.GetAsync($"/v1/plans/{stated}/catch-plan")).Expect(200).Json, catchPlan.Json),
+            catchPlan.Text
+        );
+        Assert.Equal(
+            rate * (1 + test.Body.Number("/evaluation/change/value") / 100),
+            test.Body.Number("/evaluation/effectIfValueInForceStays/appliedRate/value"),
+            1e-9
+        );
     }
 
     [Theory]
@@ -108,7 +124,14 @@ public sealed class SetUpOfPlanTests(RecordService service) : IClassFixture<Reco
     {
         var farm = await Farm.CreateAsync(service);
         var plan = await service.CreateAsync("/v1/plans", farm.PlanDraft);
-        var expected = (await service.PostAsync("/v1/calculations/volume-check", Draft.Of("""{ "displacement": { "value": 0.6, "unit": "L" }, "bulkDensity": { "value": 62, "unit": "kg/hL" } }"""))).Expect(200).Body;
+        var expected = (
+            await service.PostAsync(
+                "/v1/calculations/volume-check",
+                Draft.Of("""{ "displacement": { "value": 0.6, "unit": "L" }, "bulkDensity": { "value": 62, "unit": "kg/hL" } }""")
+            )
+        )
+            .Expect(200)
+            .Body;
 
         var setUp = (await service.GetAsync($"/v1/plans/{plan}/set-up")).Expect(200).Body;
 
@@ -174,16 +197,23 @@ public sealed class SetUpOfPlanTests(RecordService service) : IClassFixture<Reco
     public async Task SetUp_FertilizerWithTheSeed_IsComparedWithPublishedLimits()
     {
         var (farm, urea) = await WithFertilizerAsync();
-        var draft = Nourished(farm, urea).With("/meters/1/withSeed", true)
+        var draft = Nourished(farm, urea)
+            .With("/meters/1/withSeed", true)
             .With("/seedRow", Draft.Json("""{ "crop": "wheat", "soil": "medium", "moisture": "good", "region": "manitoba" }"""));
         var plan = await service.CreateAsync("/v1/plans", draft);
-        var asked = (await service.PostAsync("/v1/calculations/seed-row-limit", Draft.Of(
-            """
-            {
-              "crop": "wheat", "soil": "medium", "moisture": "good", "region": "manitoba", "rowSpacing": { "value": 10, "unit": "in" }, "spread": { "value": 2, "unit": "in" },
-              "opener": "spoon", "products": [ { "name": "urea", "analysis": [ { "nutrient": "N", "share": { "value": 46, "unit": "%" } } ], "nitrogenForm": "urea", "rates": [ { "value": 100, "unit": "kg/ha" } ] } ]
-            }
-            """))).Expect(200);
+        var asked = (
+            await service.PostAsync(
+                "/v1/calculations/seed-row-limit",
+                Draft.Of(
+                    """
+                    {
+                      "crop": "wheat", "soil": "medium", "moisture": "good", "region": "manitoba", "rowSpacing": { "value": 10, "unit": "in" }, "spread": { "value": 2, "unit": "in" },
+                      "opener": "spoon", "products": [ { "name": "urea", "analysis": [ { "nutrient": "N", "share": { "value": 46, "unit": "%" } } ], "nitrogenForm": "urea", "rates": [ { "value": 100, "unit": "kg/ha" } ] } ]
+                    }
+                    """
+                )
+            )
+        ).Expect(200);
 
         var setUp = (await service.GetAsync($"/v1/plans/{plan}/set-up")).Expect(200);
 
@@ -199,7 +229,9 @@ public sealed class SetUpOfPlanTests(RecordService service) : IClassFixture<Reco
     {
         var farm = await Farm.CreateAsync(service);
         var urea = await UreaAsync();
-        var draft = Nourished(farm, urea).With("/meters/1/withSeed", true).With("/seedRow", Draft.Json("""{ "crop": "wheat", "soil": "medium", "moisture": "good" }"""));
+        var draft = Nourished(farm, urea)
+            .With("/meters/1/withSeed", true)
+            .With("/seedRow", Draft.Json("""{ "crop": "wheat", "soil": "medium", "moisture": "good" }"""));
         var plan = await service.CreateAsync("/v1/plans", draft);
 
         var setUp = (await service.GetAsync($"/v1/plans/{plan}/set-up")).Expect(200).Body;
@@ -213,7 +245,13 @@ public sealed class SetUpOfPlanTests(RecordService service) : IClassFixture<Reco
     {
         var farm = await Farm.CreateAsync(service);
         await farm.AdoptAsync(adoption => adoption.With("/lot", farm.Lot));
-        var heavier = await service.CreateAsync("/v1/lots", Farm.LotDraft(farm.Product).With("/name", "lot B").With("/thousandKernelMass", Draft.Quantity(52, "g/1000")).With("/treatment", "none"));
+        var heavier = await service.CreateAsync(
+            "/v1/lots",
+            Farm.LotDraft(farm.Product)
+                .With("/name", "lot B")
+                .With("/thousandKernelMass", Draft.Quantity(52, "g/1000"))
+                .With("/treatment", "none")
+        );
         var same = await service.CreateAsync("/v1/plans", farm.PlanDraft);
         var other = await service.CreateAsync("/v1/plans", farm.PlanDraft.With("/meters/0/lot", heavier));
 
@@ -244,13 +282,25 @@ public sealed class SetUpOfPlanTests(RecordService service) : IClassFixture<Reco
     public async Task SetUp_NoPublishedLimitForThePlace_IsOpenAndBlocksNothing()
     {
         var (farm, urea) = await WithFertilizerAsync();
-        var plan = await service.CreateAsync("/v1/plans", Nourished(farm, urea).With("/meters/1/withSeed", true)
-            .With("/seedRow", Draft.Json("""{ "crop": "barley", "soil": "medium", "moisture": "good", "region": "elsewhere" }""")));
+        var plan = await service.CreateAsync(
+            "/v1/plans",
+            Nourished(farm, urea)
+                .With("/meters/1/withSeed", true)
+                .With("/seedRow", Draft.Json("""{ "crop": "barley", "soil": "medium", "moisture": "good", "region": "elsewhere" }"""))
+        );
 
         var setUp = (await service.GetAsync($"/v1/plans/{plan}/set-up")).Expect(200).Body;
 
-        Assert.StartsWith("One thing is still open: No published limit is held for what lies with the seed of barley", setUp.Word("/headline"), StringComparison.Ordinal);
-        Assert.Contains("ask the agriculture department or the extension service of your region", setUp.Word("/headline"), StringComparison.Ordinal);
+        Assert.StartsWith(
+            "One thing is still open: No published limit is held for what lies with the seed of barley",
+            setUp.Word("/headline"),
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "ask the agriculture department or the extension service of your region",
+            setUp.Word("/headline"),
+            StringComparison.Ordinal
+        );
         Assert.Empty(setUp.List("/inTheWay"));
         Assert.Equal("no-published-number", setUp.Word("/open/0/kind"));
     }
@@ -261,20 +311,42 @@ public sealed class SetUpOfPlanTests(RecordService service) : IClassFixture<Reco
 
     private async Task<(Farm Farm, string Urea)> WithFertilizerAsync()
     {
-        var farm = await Farm.CreateAsync(service, machine => machine
-            .With("/rowSpacing", Draft.Quantity(10, "in")).With("/openerSpread", Draft.Quantity(2, "in")).With("/opener", "spoon"));
+        var farm = await Farm.CreateAsync(service, machine =>
+            machine.With("/rowSpacing", Draft.Quantity(10, "in")).With("/openerSpread", Draft.Quantity(2, "in")).With("/opener", "spoon")
+        );
         await farm.AdoptAsync();
         return (farm, await UreaAsync());
     }
 
-    private Task<string> UreaAsync() => service.CreateAsync("/v1/products", Draft.Of(
-        """{ "name": "urea", "analysis": [ { "nutrient": "N", "share": { "value": 46, "unit": "%" } } ], "nitrogenForm": "urea" }"""));
+    private Task<string> UreaAsync() =>
+        service.CreateAsync(
+            "/v1/products",
+            Draft.Of(
+                """{ "name": "urea", "analysis": [ { "nutrient": "N", "share": { "value": 46, "unit": "%" } } ], "nitrogenForm": "urea" }"""
+            )
+        );
 
-    private static Draft Nourished(Farm farm, string fertilizer) => farm.PlanDraft
-        .Add("/meters", new JsonObject { ["meter"] = "rear", ["element"] = "small seed", ["product"] = fertilizer, ["startValue"] = Draft.Quantity(0.9, "kg/rev") })
-        .With("/nutrients", Draft.Json("""[ { "nutrient": "N", "amount": { "value": 69, "unit": "kg/ha" } } ]"""))
-        .With("/nutrientCredits", Draft.Json("""[ { "nutrient": "N", "amount": { "value": 23, "unit": "kg/ha" }, "origin": "soil" } ]"""));
+    private static Draft Nourished(Farm farm, string fertilizer) =>
+        farm
+            .PlanDraft.Add(
+                "/meters",
+                new JsonObject
+                {
+                    ["meter"] = "rear",
+                    ["element"] = "small seed",
+                    ["product"] = fertilizer,
+                    ["startValue"] = Draft.Quantity(0.9, "kg/rev"),
+                }
+            )
+            .With("/nutrients", Draft.Json("""[ { "nutrient": "N", "amount": { "value": 69, "unit": "kg/ha" } } ]"""))
+            .With(
+                "/nutrientCredits",
+                Draft.Json("""[ { "nutrient": "N", "amount": { "value": 23, "unit": "kg/ha" }, "origin": "soil" } ]""")
+            );
 
-    private async Task<string> PlanAsync(Farm farm, string stand, string lot) => await service.CreateAsync(
-        "/v1/plans", farm.PlanDraft.Without("/meters/0/targetRate").With("/meters/0/lot", lot).With("/meters/0/stand", Draft.Json(stand)));
+    private async Task<string> PlanAsync(Farm farm, string stand, string lot) =>
+        await service.CreateAsync(
+            "/v1/plans",
+            farm.PlanDraft.Without("/meters/0/targetRate").With("/meters/0/lot", lot).With("/meters/0/stand", Draft.Json(stand))
+        );
 }

@@ -15,7 +15,9 @@ public sealed class ProductRequestValidatorTests(RecordService service) : IClass
     [InlineData("/price/value", "-1", "#/price/value", ErrorCode.NumberOutOfRange)]
     [InlineData("/note", "\"\"", "#/note", ErrorCode.TextWrong)]
     public async Task Product_MemberThatBreaksARule_IsRefusedThere(string pointer, string json, string at, string code) =>
-        await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/products", Farm.ProductDraft.With(pointer, Draft.Json(json))))).RefusedAsync(422, at, code);
+        await (
+            await service.WithoutTraceAsync(() => service.PostAsync("/v1/products", Farm.ProductDraft.With(pointer, Draft.Json(json))))
+        ).RefusedAsync(422, at, code);
 
     [Theory]
     [InlineData("free-flowing")]
@@ -26,7 +28,10 @@ public sealed class ProductRequestValidatorTests(RecordService service) : IClass
         var farm = await Farm.CreateAsync(service);
         var product = await service.CreateAsync("/v1/products", Farm.ProductDraft.With("/material", material));
 
-        Assert.Equal(material, (await farm.TestAsync(test => test.With("/product", product).Without("/lot"))).Body.Word("/resolved/product/material"));
+        Assert.Equal(
+            material,
+            (await farm.TestAsync(test => test.With("/product", product).Without("/lot"))).Body.Word("/resolved/product/material")
+        );
     }
 
     // What is known at least of a product is its name.

@@ -24,7 +24,11 @@ public sealed class ReferredRecordsTests(RecordService service) : IClassFixture<
             // A lot of an unknown product is told by the product alone.
             if (member == "/product")
                 draft.Without("/lot");
-            await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/catch-tests", draft))).RefusedAsync(422, "#" + member, code);
+            await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/catch-tests", draft))).RefusedAsync(
+                422,
+                "#" + member,
+                code
+            );
         }
     }
 
@@ -50,7 +54,9 @@ public sealed class ReferredRecordsTests(RecordService service) : IClassFixture<
     {
         var farm = await Farm.CreateAsync(service);
 
-        await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/scale-checks", farm.ScaleCheck.With("/scale", Farm.NoRecord)))).RefusedAsync(422, "#/scale", ErrorCode.IdUnknown);
+        await (
+            await service.WithoutTraceAsync(() => service.PostAsync("/v1/scale-checks", farm.ScaleCheck.With("/scale", Farm.NoRecord)))
+        ).RefusedAsync(422, "#/scale", ErrorCode.IdUnknown);
     }
 
     [Theory]
@@ -65,7 +71,11 @@ public sealed class ReferredRecordsTests(RecordService service) : IClassFixture<
         var draft = farm.CatchTest.With("/plan", await service.CreateAsync("/v1/plans", farm.PlanDraft));
         await farm.RetireAsync(path, draft.Body[member[1..]]!.GetValue<string>());
 
-        await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/catch-tests", draft))).RefusedAsync(422, "#" + member, ErrorCode.RecordRetired);
+        await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/catch-tests", draft))).RefusedAsync(
+            422,
+            "#" + member,
+            ErrorCode.RecordRetired
+        );
     }
 
     [Theory]
@@ -77,7 +87,11 @@ public sealed class ReferredRecordsTests(RecordService service) : IClassFixture<
         var farm = await Farm.CreateAsync(service);
         await farm.RetireAsync(path, farm.Adoption.Body[member[1..]]!.GetValue<string>());
 
-        await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/adoptions", farm.Adoption))).RefusedAsync(422, "#" + member, ErrorCode.RecordRetired);
+        await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/adoptions", farm.Adoption))).RefusedAsync(
+            422,
+            "#" + member,
+            ErrorCode.RecordRetired
+        );
     }
 
     [Fact]
@@ -86,7 +100,11 @@ public sealed class ReferredRecordsTests(RecordService service) : IClassFixture<
         var farm = await Farm.CreateAsync(service);
         await farm.RetireAsync("scales", farm.Scale);
 
-        await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/scale-checks", farm.ScaleCheck))).RefusedAsync(422, "#/scale", ErrorCode.RecordRetired);
+        await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/scale-checks", farm.ScaleCheck))).RefusedAsync(
+            422,
+            "#/scale",
+            ErrorCode.RecordRetired
+        );
     }
 
     [Theory]
@@ -97,7 +115,11 @@ public sealed class ReferredRecordsTests(RecordService service) : IClassFixture<
         var (farm, other) = (await Farm.CreateAsync(service), await Farm.CreateAsync(service));
         var draft = path == "adoptions" ? farm.Adoption : farm.CatchTest;
 
-        await (await service.WithoutTraceAsync(() => service.PostAsync($"/v1/{path}", draft.With("/lot", other.Lot)))).RefusedAsync(422, "#/lot", ErrorCode.RecordsAtOdds);
+        await (await service.WithoutTraceAsync(() => service.PostAsync($"/v1/{path}", draft.With("/lot", other.Lot)))).RefusedAsync(
+            422,
+            "#/lot",
+            ErrorCode.RecordsAtOdds
+        );
     }
 
     [Fact]
@@ -106,7 +128,9 @@ public sealed class ReferredRecordsTests(RecordService service) : IClassFixture<
         var (farm, other) = (await Farm.CreateAsync(service), await Farm.CreateAsync(service));
         var plan = await service.CreateAsync("/v1/plans", other.PlanDraft);
 
-        await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/catch-tests", farm.CatchTest.With("/plan", plan)))).RefusedAsync(422, "#/plan", ErrorCode.RecordsAtOdds);
+        await (
+            await service.WithoutTraceAsync(() => service.PostAsync("/v1/catch-tests", farm.CatchTest.With("/plan", plan)))
+        ).RefusedAsync(422, "#/plan", ErrorCode.RecordsAtOdds);
     }
 
     // The element exists on the machine, but in another meter.
@@ -115,7 +139,9 @@ public sealed class ReferredRecordsTests(RecordService service) : IClassFixture<
     {
         var farm = await Farm.CreateAsync(service);
 
-        var fault = await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/catch-tests", farm.CatchTest.With("/element", "small seed")))).RefusedAsync(422, "#/element", ErrorCode.ElementNotInMeter);
+        var fault = await (
+            await service.WithoutTraceAsync(() => service.PostAsync("/v1/catch-tests", farm.CatchTest.With("/element", "small seed")))
+        ).RefusedAsync(422, "#/element", ErrorCode.ElementNotInMeter);
 
         Assert.Contains("coarse, fine", fault.Detail, StringComparison.Ordinal);
     }
@@ -124,11 +150,18 @@ public sealed class ReferredRecordsTests(RecordService service) : IClassFixture<
     public async Task Test_SeveralThingsWrong_AreToldAtOnce()
     {
         var farm = await Farm.CreateAsync(service);
-        var draft = farm.CatchTest.With("/product", Farm.NoRecord).With("/scale", Farm.NoRecord).With("/lot", Farm.NoRecord).With("/element", "no such");
+        var draft = farm
+            .CatchTest.With("/product", Farm.NoRecord)
+            .With("/scale", Farm.NoRecord)
+            .With("/lot", Farm.NoRecord)
+            .With("/element", "no such");
 
         var problem = await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/catch-tests", draft))).ProblemAsync(422);
 
-        Assert.Equal(["#/element", "#/lot", "#/product", "#/scale"], problem.Faults.Select(fault => fault.Pointer).Order(StringComparer.Ordinal));
+        Assert.Equal(
+            ["#/element", "#/lot", "#/product", "#/scale"],
+            problem.Faults.Select(fault => fault.Pointer).Order(StringComparer.Ordinal)
+        );
     }
 
     // An id of one kind is no id of another.
@@ -137,6 +170,10 @@ public sealed class ReferredRecordsTests(RecordService service) : IClassFixture<
     {
         var farm = await Farm.CreateAsync(service);
 
-        await (await service.PostAsync("/v1/catch-tests", farm.CatchTest.With("/scale", farm.Machine))).RefusedAsync(422, "#/scale", ErrorCode.IdUnknown);
+        await (await service.PostAsync("/v1/catch-tests", farm.CatchTest.With("/scale", farm.Machine))).RefusedAsync(
+            422,
+            "#/scale",
+            ErrorCode.IdUnknown
+        );
     }
 }

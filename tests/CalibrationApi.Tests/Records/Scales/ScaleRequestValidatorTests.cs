@@ -21,14 +21,21 @@ public sealed class ScaleRequestValidatorTests(RecordService service) : IClassFi
     {
         var draft = json is null ? Farm.ScaleDraft.Without(pointer) : Farm.ScaleDraft.With(pointer, Draft.Json(json));
 
-        await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/scales", draft))).RefusedAsync(code == ErrorCode.TypeWrong ? 400 : 422, at, code);
+        await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/scales", draft))).RefusedAsync(
+            code == ErrorCode.TypeWrong ? 400 : 422,
+            at,
+            code
+        );
     }
 
     [Fact]
     public async Task Scale_ItsDescription_EntersTheQuestionOfItsTests()
     {
         var farm = await Farm.CreateAsync(service);
-        var scale = await service.CreateAsync("/v1/scales", Farm.ScaleDraft.With("/verificationInterval", Draft.Quantity(20, "g")).With("/statedAccuracy", Draft.Quantity(50, "g")));
+        var scale = await service.CreateAsync(
+            "/v1/scales",
+            Farm.ScaleDraft.With("/verificationInterval", Draft.Quantity(20, "g")).With("/statedAccuracy", Draft.Quantity(50, "g"))
+        );
 
         var test = (await farm.TestAsync(test => test.With("/scale", scale))).Body;
 

@@ -14,8 +14,14 @@ public sealed partial class CodePageTests
         var codes = JsonNode.Parse(await ReadAsync("/v1/codes"))!["codes"]!.AsArray();
 
         Assert.NotEmpty(codes);
-        Assert.Equal(codes.Select(code => code!["code"]!.GetValue<string>()).Order(StringComparer.Ordinal), Articles().Matches(page).Select(match => match.Groups[1].Value).Order(StringComparer.Ordinal));
-        var text = WebUtility.HtmlDecode(page).Replace("<code>", "`", StringComparison.Ordinal).Replace("</code>", "`", StringComparison.Ordinal);
+        Assert.Equal(
+            codes.Select(code => code!["code"]!.GetValue<string>()).Order(StringComparer.Ordinal),
+            Articles().Matches(page).Select(match => match.Groups[1].Value).Order(StringComparer.Ordinal)
+        );
+        var text = WebUtility
+            .HtmlDecode(page)
+            .Replace("<code>", "`", StringComparison.Ordinal)
+            .Replace("</code>", "`", StringComparison.Ordinal);
         Assert.All(codes, code =>
         {
             Assert.Contains(code!["cause"]!.GetValue<string>(), text, StringComparison.Ordinal);
@@ -30,7 +36,9 @@ public sealed partial class CodePageTests
         var links = Links().Matches(page).Select(match => match.Groups[1].Value).Distinct().ToArray();
 
         Assert.True(links.Length > 80);
-        Assert.All(links.Where(link => link.StartsWith('#')), link => Assert.Contains($"id=\"{link[1..]}\"", page, StringComparison.Ordinal));
+        Assert.All(links.Where(link => link.StartsWith('#')), link =>
+            Assert.Contains($"id=\"{link[1..]}\"", page, StringComparison.Ordinal)
+        );
         foreach (var link in links.Where(link => !link.StartsWith('#')))
             Assert.NotEmpty(await ReadAsync(link));
     }
@@ -42,7 +50,10 @@ public sealed partial class CodePageTests
 
         var page = await response.Content.ReadAsStringAsync();
         Assert.Equal("text/html; charset=utf-8", response.Content.Headers.ContentType?.ToString());
-        Assert.Equal("default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'", Assert.Single(response.Headers.GetValues("Content-Security-Policy")));
+        Assert.Equal(
+            "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'",
+            Assert.Single(response.Headers.GetValues("Content-Security-Policy"))
+        );
         Assert.DoesNotMatch("<script|<link|<img|//[a-z]|url\\(|@import", page);
     }
 

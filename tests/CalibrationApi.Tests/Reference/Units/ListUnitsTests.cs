@@ -38,7 +38,10 @@ public sealed class ListUnitsTests
     {
         var units = (await GetAsync()).List("/units").Select(unit => $"{unit!["dimension"]} {unit["symbol"]}").ToHashSet();
 
-        Assert.Superset(Contract.SelectMany(dimension => dimension.Value.Split(' ').Select(symbol => $"{dimension.Key} {symbol}")).ToHashSet(), units);
+        Assert.Superset(
+            Contract.SelectMany(dimension => dimension.Value.Split(' ').Select(symbol => $"{dimension.Key} {symbol}")).ToHashSet(),
+            units
+        );
     }
 
     [Fact]
@@ -74,7 +77,8 @@ public sealed class ListUnitsTests
         var (over, under) = (unit["toSi"]!["numerator"]!.GetValue<long>(), unit["toSi"]!["denominator"]!.GetValue<long>());
         Assert.Equal(
             BigInteger.Parse(numerator, CultureInfo.InvariantCulture) * under,
-            BigInteger.Parse(denominator, CultureInfo.InvariantCulture) * over);
+            BigInteger.Parse(denominator, CultureInfo.InvariantCulture) * over
+        );
     }
 
     [Fact]
@@ -93,7 +97,9 @@ public sealed class ListUnitsTests
     [Fact]
     public async Task Answer_Temperatures_SayWhatIsAddedAfterTheFactor()
     {
-        var units = (await GetAsync()).List("/units").Where(unit => unit!["dimension"]!.GetValue<string>() == "temperature")
+        var units = (await GetAsync())
+            .List("/units")
+            .Where(unit => unit!["dimension"]!.GetValue<string>() == "temperature")
             .ToDictionary(unit => unit!["symbol"]!.GetValue<string>(), unit => unit!);
 
         Assert.Equal(273.15, ToSi(units["degC"], 0), 1e-12);
@@ -101,7 +107,8 @@ public sealed class ListUnitsTests
         Assert.Equal(373.15, ToSi(units["degF"], 212), 1e-12);
 
         static double ToSi(JsonNode unit, double value) =>
-            value * unit["toSi"]!["numerator"]!.GetValue<long>() / unit["toSi"]!["denominator"]!.GetValue<long>() + unit["offsetInSi"]!.GetValue<double>();
+            value * unit["toSi"]!["numerator"]!.GetValue<long>() / unit["toSi"]!["denominator"]!.GetValue<long>()
+            + unit["offsetInSi"]!.GetValue<double>();
     }
 
     [Fact]
