@@ -1499,12 +1499,14 @@ class Operations(Caller):
         product: str | None = None,
         at: str | None = None,
         units: Literal["as-asked", "metric", "us"] | None = None,
-    ) -> schema.ValuesInForceAnswer:
+        limit: int | None = None,
+    ) -> Pages[schema.ValueInForceAnswer]:
         """Lists the values in force on a machine.
 
         For each meter, element, setting and product with an adopted value: the number in the controller, since when, by
         whom and why, with which lot and treatment it was found, and what it rests on. A correction of the test behind
         it is said, but the number stays in force until another is adopted, because the controller uses it until then.
+        Page by page, at most 500 at once; follow the next link. As JSON, CSV or NDJSON by the Accept header.
 
         Args:
             meter: Only this position.
@@ -1513,8 +1515,9 @@ class Operations(Caller):
             product: Only the product with this id.
             at: In force at this instant, RFC 3339; default now.
             units: Units of the answer; as-asked keeps what was entered.
+            limit: Items on a page, 1 to 1000.
         """
-        return cast("schema.ValuesInForceAnswer", self._ask("GET", "/v1/machines/{id}/values-in-force", id, query={"meter": meter, "element": element, "setting": setting, "product": product, "at": at, "units": units}).json())
+        return self._pages("/v1/machines/{id}/values-in-force", {"meter": meter, "element": element, "setting": setting, "product": product, "at": at, "units": units, "limit": limit})
 
     def evaluate_volume_check(
         self,

@@ -1346,9 +1346,9 @@ class DensityUncertaintyPart(TypedDict):
 class Despite(TypedDict):
     """What spoke against a typed number, and why it is right all the same."""
 
-    code: Literal["typed-decimal-slip", "typed-twice-or-half", "typed-in-other-unit", "typed-off-test", "typed-off-value-in-force", "typed-more-than-element-holds"]
+    code: Literal["typed-decimal-slip", "typed-twice-or-half", "typed-in-other-unit", "typed-off-test", "typed-off-value-in-force", "typed-off-last-test", "typed-more-than-element-holds"]
     """The code that the refusal gave. Known today: `typed-decimal-slip`, `typed-twice-or-half`, `typed-in-other-unit`,
-    `typed-off-test`, `typed-off-value-in-force`, `typed-more-than-element-holds`.
+    `typed-off-test`, `typed-off-value-in-force`, `typed-off-last-test`, `typed-more-than-element-holds`.
     """
 
     reason: str
@@ -1655,6 +1655,11 @@ class DriveWheelTurnsAnswer(TypedDict):
     neededPerMeterRevolution: NotRequired[MassPerRevolutionQuantity]
     """The same for one revolution of the meter."""
 
+    neededMeterRevolutionsPerTurn: NotRequired[RatioQuantity]
+    """Meter revolutions per turn of the drive wheel that the target rate needs with the stated mass per revolution of the
+    meter: the gear ratio to look for.
+    """
+
     expectedRate: NotRequired[MassPerAreaQuantity]
     """Rate that the stated mass per revolution of the meter gives."""
 
@@ -1735,8 +1740,9 @@ class DriveWheelTurnsRequest(TypedDict):
     """
 
     massPerRevolution: NotRequired[MassPerRevolutionQuantity]
-    """Mass per revolution of the meter over the whole width, where known; gives the rate to expect. Needs
-    meterRevolutionsPerTurn. No default. Range: above 0 and up to 1000 kg/rev.
+    """Mass per revolution of the meter over the whole width, where known; gives the rate to expect and, for a target rate,
+    the gearing that it needs. Needs meterRevolutionsPerTurn or targetRate. No default. Range: above 0 and up to 1000
+    kg/rev.
     """
 
     turnTests: NotRequired[list[TurnTestOfWheel]]
@@ -2203,11 +2209,12 @@ class FindingAnswer(TypedDict):
     `probability-out-of-reach`, `season-spread-missing`, `unusual-share-of-seeds`, `stand-loss-above-accepted`,
     `density-unlike-reference`, `density-not-compared`, `published-density-only`, `weighings-scatter`, `small-volume`,
     `other-bushel`, `test-weight-settled`, `more-than-the-element-holds`, `fill-unlike-expected`,
-    `unlike-other-products`, `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`,
-    `fan-limit-not-checked`, `distance-changed`, `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`,
-    `runs-scatter-more-than-expected`, `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`,
-    `wheel-slips`, `width-differs`, `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-gave-nothing`,
-    `outlet-off-mean`, `large-correction`, `circumference-from-diameter`, `skid-counted-twice`.
+    `unlike-other-products`, `fits-other-product`, `stated-unlike-records`, `unusual-field-efficiency`,
+    `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`, `fan-limit-not-checked`, `distance-changed`,
+    `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`, `runs-scatter-more-than-expected`,
+    `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`, `wheel-slips`, `width-differs`,
+    `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-gave-nothing`, `outlet-off-mean`,
+    `large-correction`, `circumference-from-diameter`, `skid-counted-twice`.
     """
 
     severity: str
@@ -2684,11 +2691,12 @@ class LotReason(TypedDict):
     `probability-out-of-reach`, `season-spread-missing`, `unusual-share-of-seeds`, `stand-loss-above-accepted`,
     `density-unlike-reference`, `density-not-compared`, `published-density-only`, `weighings-scatter`, `small-volume`,
     `other-bushel`, `test-weight-settled`, `more-than-the-element-holds`, `fill-unlike-expected`,
-    `unlike-other-products`, `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`,
-    `fan-limit-not-checked`, `distance-changed`, `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`,
-    `runs-scatter-more-than-expected`, `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`,
-    `wheel-slips`, `width-differs`, `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-gave-nothing`,
-    `outlet-off-mean`, `large-correction`, `circumference-from-diameter`, `skid-counted-twice`.
+    `unlike-other-products`, `fits-other-product`, `stated-unlike-records`, `unusual-field-efficiency`,
+    `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`, `fan-limit-not-checked`, `distance-changed`,
+    `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`, `runs-scatter-more-than-expected`,
+    `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`, `wheel-slips`, `width-differs`,
+    `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-gave-nothing`, `outlet-off-mean`,
+    `large-correction`, `circumference-from-diameter`, `skid-counted-twice`.
     """
 
     detail: str
@@ -4578,11 +4586,12 @@ class ReasonAnswer(TypedDict):
     `probability-out-of-reach`, `season-spread-missing`, `unusual-share-of-seeds`, `stand-loss-above-accepted`,
     `density-unlike-reference`, `density-not-compared`, `published-density-only`, `weighings-scatter`, `small-volume`,
     `other-bushel`, `test-weight-settled`, `more-than-the-element-holds`, `fill-unlike-expected`,
-    `unlike-other-products`, `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`,
-    `fan-limit-not-checked`, `distance-changed`, `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`,
-    `runs-scatter-more-than-expected`, `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`,
-    `wheel-slips`, `width-differs`, `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-gave-nothing`,
-    `outlet-off-mean`, `large-correction`, `circumference-from-diameter`, `skid-counted-twice`.
+    `unlike-other-products`, `fits-other-product`, `stated-unlike-records`, `unusual-field-efficiency`,
+    `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`, `fan-limit-not-checked`, `distance-changed`,
+    `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`, `runs-scatter-more-than-expected`,
+    `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`, `wheel-slips`, `width-differs`,
+    `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-gave-nothing`, `outlet-off-mean`,
+    `large-correction`, `circumference-from-diameter`, `skid-counted-twice`.
     """
 
     detail: str
@@ -4836,6 +4845,9 @@ class ReferenceOfTest(TypedDict):
     """Error of the scale behind it that was found only after it was adopted, beyond what was corrected then: where that
     alone explains a change, the answer says so first.
     """
+
+    measuredAt: NotRequired[str]
+    """For a start value that a test measured and nobody adopted: when that test was made; the answer calls it by that day."""
 
 
 class RefusalItem(TypedDict):
@@ -6475,6 +6487,9 @@ class UsedHistory(TypedDict):
     valueInForce: NotRequired[UsedValueInForce]
     """The adopted value that the test was compared with."""
 
+    startValue: NotRequired[UsedStartValue]
+    """The last test of the series, which the test was compared with because nothing had been adopted."""
+
     earlierTest: NotRequired[UsedEarlierTest]
     """The stored test of another set-up that was put beside this one; the evaluation says under secondTest whether it
     bears this one out.
@@ -6514,6 +6529,19 @@ class UsedScaleCheck(TypedDict):
 
     failed: NotRequired[bool]
     """True when the scale failed it; absent when it passed."""
+
+
+class UsedStartValue(TypedDict):
+    """A value that was measured and never adopted, to compare with."""
+
+    test: str
+    """Id of the test that measured it."""
+
+    occurredAt: str
+    """When that was made."""
+
+    value: ReferenceOfTest | MassPerRevolutionQuantity
+    """The value."""
 
 
 class UsedValueInForce(TypedDict):
@@ -6593,6 +6621,16 @@ class ValueInForceAnswer(TypedDict):
     """What was noticed."""
 
 
+class ValueInForceAnswerPage(TypedDict):
+    """A page of a list."""
+
+    items: list[ValueInForceAnswer]
+    """The records of this page."""
+
+    next: NotRequired[str]
+    """Address of the next page; absent on the last one."""
+
+
 ValueOfElement = TypedDict(
     "ValueOfElement",
     {
@@ -6641,13 +6679,6 @@ class ValueOfSensor(TypedDict):
 
     wheelCircumference: NotRequired[LengthQuantity]
     """Rolling circumference of the wheel. No default. Range: above 0 and up to 100 m."""
-
-
-class ValuesInForceAnswer(TypedDict):
-    """The values in force."""
-
-    items: list[ValueInForceAnswer]
-    """One for each meter, element, setting and product that has one."""
 
 
 class VolumeCheckAnswer(TypedDict):

@@ -64,7 +64,8 @@ export interface Calls {
   /**
    * Reads a stored catch test.
    *
-   * As entered, as asked and as answered then, with what came to light since. Quantities come in other units on request; sentences stay as written.
+   * As entered, as asked and as answered then, with what came to light since. Quantities come in other units on request; sentences stay
+   * as written.
    */
   getCatchTest: Call<"getCatchTest">;
   /**
@@ -148,7 +149,8 @@ export interface Calls {
   /**
    * Makes a key that takes the place of another.
    *
-   * The new key has the name and the scopes of the old one, which goes on until the stated instant, so that every client can change over in between. The text of the new key is in the answer once and is stored nowhere.
+   * The new key has the name and the scopes of the old one, which goes on until the stated instant, so that every client can change over
+   * in between. The text of the new key is in the answer once and is stored nowhere.
    */
   rotateKey: Call<"rotateKey">;
   /**
@@ -225,14 +227,17 @@ export interface Calls {
   /**
    * Computes the catch plan of a stored plan.
    *
-   * Machine, products, lots, scale and container come from their records, the mass per revolution from the value in force, from the plan's start value where none is, else from the volume of the element and the bulk density. Computed anew with each call; nothing is stored.
+   * Machine, products, lots, scale and container come from their records, the mass per revolution from the value in force, from the
+   * plan's start value where none is, else from the volume of the element and the bulk density. Computed anew with each call; nothing is
+   * stored.
    */
   planCatchOfPlan: Call<"planCatchOfPlan">;
   /**
    * Computes rates and set-up of a stored plan.
    *
    * One view of the field before the first catch: rates from the stand, the lot and the nutrients wanted; whether each element
-   * reaches its rate at the planned ground speeds; area per hour; where the fan may stand; what is placed with the seed against published limits; and what
+   * reaches its rate at the planned ground speeds; area per hour; where the fan may stand; what is placed with the seed against
+   * published limits; and what
    * a new lot means for the value in force. What cannot be computed yet is listed under open, with what to add; the rest is
    * answered all the same. Computed anew with each call; nothing is stored.
    */
@@ -405,7 +410,8 @@ export interface Calls {
    *
    * For each meter, element, setting and product with an adopted value: the number in the controller, since when, by whom
    * and why, with which lot and treatment it was found, and what it rests on. A correction of the test behind it is said,
-   * but the number stays in force until another is adopted, because the controller uses it until then.
+   * but the number stays in force until another is adopted, because the controller uses it until then. Page by page, at most
+   * 500 at once; follow the next link. As JSON, CSV or NDJSON by the Accept header.
    */
   listValuesInForce: Call<"listValuesInForce">;
   /**
@@ -419,7 +425,8 @@ export interface Calls {
   /**
    * Makes a key for a workspace, as its first one.
    *
-   * For whoever runs the installation. From then on the administrators of that workspace make their own keys. The audit of both workspaces tells of it.
+   * For whoever runs the installation. From then on the administrators of that workspace make their own keys. The audit of both
+   * workspaces tells of it.
    */
   createKeyOfWorkspace: Call<"createKeyOfWorkspace">;
   /**
@@ -509,7 +516,7 @@ export const operationTable: Record<keyof Calls, Traits> = {
   listAdoptions: { method: "get", path: "/v1/adoptions", givesPages: true },
   adoptValue: { method: "post", path: "/v1/adoptions", takesBody: true, takesKey: true, givesTag: true },
   getAdoption: { method: "get", path: "/v1/adoptions/{id}", takesId: true, givesTag: true },
-  listValuesInForce: { method: "get", path: "/v1/machines/{id}/values-in-force", takesId: true },
+  listValuesInForce: { method: "get", path: "/v1/machines/{id}/values-in-force", takesId: true, givesPages: true },
   evaluateVolumeCheck: { method: "post", path: "/v1/calculations/volume-check", takesBody: true },
   createKeyOfWorkspace: { method: "post", path: "/v1/workspaces/{id}/keys", takesId: true, takesBody: true, takesKey: true, givesTag: true },
   listWorkspaces: { method: "get", path: "/v1/workspaces", givesPages: true },

@@ -243,7 +243,8 @@ export interface paths {
         };
         /**
          * Reads a stored catch test.
-         * @description As entered, as asked and as answered then, with what came to light since. Quantities come in other units on request; sentences stay as written.
+         * @description As entered, as asked and as answered then, with what came to light since. Quantities come in other units on request; sentences stay
+         *     as written.
          */
         get: operations["getCatchTest"];
         put?: never;
@@ -511,7 +512,8 @@ export interface paths {
         put?: never;
         /**
          * Makes a key that takes the place of another.
-         * @description The new key has the name and the scopes of the old one, which goes on until the stated instant, so that every client can change over in between. The text of the new key is in the answer once and is stored nowhere.
+         * @description The new key has the name and the scopes of the old one, which goes on until the stated instant, so that every client can change over
+         *     in between. The text of the new key is in the answer once and is stored nowhere.
          */
         post: operations["rotateKey"];
         delete?: never;
@@ -738,7 +740,9 @@ export interface paths {
         };
         /**
          * Computes the catch plan of a stored plan.
-         * @description Machine, products, lots, scale and container come from their records, the mass per revolution from the value in force, from the plan's start value where none is, else from the volume of the element and the bulk density. Computed anew with each call; nothing is stored.
+         * @description Machine, products, lots, scale and container come from their records, the mass per revolution from the value in force, from the
+         *     plan's start value where none is, else from the volume of the element and the bulk density. Computed anew with each call; nothing is
+         *     stored.
          */
         get: operations["planCatchOfPlan"];
         put?: never;
@@ -759,7 +763,8 @@ export interface paths {
         /**
          * Computes rates and set-up of a stored plan.
          * @description One view of the field before the first catch: rates from the stand, the lot and the nutrients wanted; whether each element
-         *     reaches its rate at the planned ground speeds; area per hour; where the fan may stand; what is placed with the seed against published limits; and what
+         *     reaches its rate at the planned ground speeds; area per hour; where the fan may stand; what is placed with the seed against
+         *     published limits; and what
          *     a new lot means for the value in force. What cannot be computed yet is listed under open, with what to add; the rest is
          *     answered all the same. Computed anew with each call; nothing is stored.
          */
@@ -1274,7 +1279,8 @@ export interface paths {
          * Lists the values in force on a machine.
          * @description For each meter, element, setting and product with an adopted value: the number in the controller, since when, by whom
          *     and why, with which lot and treatment it was found, and what it rests on. A correction of the test behind it is said,
-         *     but the number stays in force until another is adopted, because the controller uses it until then.
+         *     but the number stays in force until another is adopted, because the controller uses it until then. Page by page, at most
+         *     500 at once; follow the next link. As JSON, CSV or NDJSON by the Accept header.
          */
         get: operations["listValuesInForce"];
         put?: never;
@@ -1342,7 +1348,8 @@ export interface paths {
         put?: never;
         /**
          * Makes a key for a workspace, as its first one.
-         * @description For whoever runs the installation. From then on the administrators of that workspace make their own keys. The audit of both workspaces tells of it.
+         * @description For whoever runs the installation. From then on the administrators of that workspace make their own keys. The audit of both
+         *     workspaces tells of it.
          */
         post: operations["createKeyOfWorkspace"];
         delete?: never;
@@ -1433,7 +1440,10 @@ export interface components {
         };
         /** @description A value that was typed into a controller: who, why, from which test or stated by hand. */
         AdoptionRequest: {
-            /** @description The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default: the service makes one. */
+            /**
+             * @description The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default:
+             *     the service makes one.
+             */
             id?: string;
             /** @description Id of the machine. */
             machine: string;
@@ -1455,7 +1465,10 @@ export interface components {
             meterSpeed?: components["schemas"]["RotationQuantity"];
             /** @description Why it was adopted. */
             why: string;
-            /** @description Why the number is right although something speaks against it: one answer for each code of the refusal, which names them all. Only after a request without it was refused; the record and every later answer show them. */
+            /**
+             * @description Why the number is right although something speaks against it: one answer for each code of the refusal, which names them all. Only
+             *     after a request without it was refused; the record and every later answer show them.
+             */
             despite?: components["schemas"]["Despite"][];
             /**
              * Format: date-time
@@ -1647,7 +1660,8 @@ export interface components {
             /** @description When (UTC). */
             at: string;
             /**
-             * @description Who: `key`; `local`, somebody at the machine of the service while there were no keys; `command`, the command of the service.
+             * @description Who: `key`; `local`, somebody at the machine of the service while there were no keys; `command`, the command of the
+             *     service.
              * @example key
              * @example local
              * @example command
@@ -1727,7 +1741,10 @@ export interface components {
             weighings?: components["schemas"]["WeighingAnswer"][];
             /** @description What is published for the material; absent when none was named. */
             reference?: components["schemas"]["ReferenceAnswer"];
-            /** @description The density of the same grain poured loosely, if the test weight is an official Canadian one, which allows for settling; absent where that does not apply. */
+            /**
+             * @description The density of the same grain poured loosely, if the test weight is an official Canadian one, which allows for settling; absent
+             *     where that does not apply.
+             */
             looseDensity?: components["schemas"]["BulkDensityQuantity"];
             /** @description What the tank holds; absent when none was named. */
             tank?: components["schemas"]["TankAnswer"];
@@ -1744,7 +1761,8 @@ export interface components {
         BulkDensityAnswerBatchLine: {
             /**
              * Format: int64
-             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row 1.
+             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row
+             *     1.
              */
             line: number;
             /** @description What the table calls the test; absent when no table was sent. */
@@ -1767,7 +1785,10 @@ export interface components {
              */
             unit: "kg/hL" | "kg/m3" | "kg/L" | "lb/ft3" | "lb/bu-us" | "lb/bu-imp";
         };
-        /** @description A product whose bulk density is wanted. At most one of weighed, testWeight, filledTank and statedDensity; without any, a reference gives a value to start from. */
+        /**
+         * @description A product whose bulk density is wanted. At most one of weighed, testWeight, filledTank and statedDensity; without any, a reference gives
+         *     a value to start from.
+         */
         BulkDensityRequest: {
             /** @description What the owner calls the product. */
             product?: string;
@@ -1790,7 +1811,8 @@ export interface components {
             tank?: components["schemas"]["TankOfProduct"];
             /**
              * Format: double
-             * @description Coverage probability of the intervals. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM 100:2008.
+             * @description Coverage probability of the intervals. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM
+             *     100:2008.
              */
             coverageProbability?: number;
         };
@@ -1820,7 +1842,10 @@ export interface components {
             /** @description Why the sender left it out; absent when it counts. */
             excludedBecause?: string;
         };
-        /** @description One catch: what was weighed, as gross and tare (or the sharedTare of the test) or as net; and how far the meter turned, as exactly one of revolutions, pulses, turns, indicatedMass and runTime. */
+        /**
+         * @description One catch: what was weighed, as gross and tare (or the sharedTare of the test) or as net; and how far the meter turned, as exactly one
+         *     of revolutions, pulses, turns, indicatedMass and runTime.
+         */
         CatchOfTest: {
             /** @description Mass with the container. No default. Range: above 0 and up to 1000 t. */
             gross?: components["schemas"]["MassQuantity"];
@@ -1857,7 +1882,10 @@ export interface components {
              * @description Containers that stand under the meters at the same time.
              */
             containersNeeded: number;
-            /** @description When to stop which meter, first stop first; stops closer than ten seconds share a group. Where the meters run one after the other, each from its own start. */
+            /**
+             * @description When to stop which meter, first stop first; stops closer than ten seconds share a group. Where the meters run one after the other,
+             *     each from its own start.
+             */
             stopOrder: components["schemas"]["StopAnswer"][];
             /** @description What to do, as a set: a step may begin when every step it comes after is done. */
             steps: components["schemas"]["StepAnswer"][];
@@ -1874,7 +1902,8 @@ export interface components {
         CatchPlanAnswerBatchLine: {
             /**
              * Format: int64
-             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row 1.
+             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row
+             *     1.
              */
             line: number;
             /** @description What the table calls the test; absent when no table was sent. */
@@ -1886,7 +1915,10 @@ export interface components {
         };
         /** @description A catch test to be planned: one or several meters in one run. */
         CatchPlanRequest: {
-            /** @description Ground speed that the controller is to be made to believe in during the run; usually the planned one. Where it takes a meter beyond its limits or leaves too short a run, the answer plans with another. Range: above 0 and up to 100 km/h. */
+            /**
+             * @description Ground speed that the controller is to be made to believe in during the run; usually the planned one. Where it takes a meter beyond
+             *     its limits or leaves too short a run, the answer plans with another. Range: above 0 and up to 100 km/h.
+             */
             groundSpeed: components["schemas"]["SpeedQuantity"];
             /** @description Ground speeds between which the field will be worked; the meter speeds at both ends are checked. */
             workingSpeeds?: components["schemas"]["SpeedRange"];
@@ -1901,7 +1933,8 @@ export interface components {
             precisionProbability?: components["schemas"]["RatioQuantity"];
             /**
              * Format: double
-             * @description Coverage probability of expanded uncertainties. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM 100:2008.
+             * @description Coverage probability of expanded uncertainties. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM
+             *     100:2008.
              */
             coverageProbability?: number;
             /** @description Longest run of one catch. Default 300 s: default; judgement, no published source. Range: above 0 and up to 24 h. */
@@ -1941,7 +1974,8 @@ export interface components {
             /** @description The outcome in one or two sentences that can be shown as they are. */
             headline: string;
             /**
-             * @description What to do: `investigate` (something is wrong with the test), `repeat` (not sure enough yet), `keep` (the value in force is good enough) or `adopt` (type in the new value).
+             * @description What to do: `investigate` (something is wrong with the test), `repeat` (not sure enough yet), `keep` (the value in
+             *     force is good enough) or `adopt` (type in the new value).
              * @example investigate
              * @example repeat
              * @example keep
@@ -1950,7 +1984,8 @@ export interface components {
             verdict: string;
             /**
              * Format: int32
-             * @description How many more catches a repeat takes; absent for other verdicts and when no number of catches would help. Where precision is missing, so many are enough with the probability precisionProbability.
+             * @description How many more catches a repeat takes; absent for other verdicts and when no number of catches would help. Where precision is
+             *     missing, so many are enough with the probability precisionProbability.
              */
             moreCatches?: number;
             /** @description The relative expanded uncertainty to expect after moreCatches, where precision is what is missing. */
@@ -1986,15 +2021,26 @@ export interface components {
             combinedWithPrevious?: components["schemas"]["MeasuredMassPerRevolution"];
             /** @description How the earlierTest of the question bears this one out; absent without one, or without a value to compare both with. */
             secondTest?: components["schemas"]["SecondTestAnswer"];
-            /** @description Mistakes that would explain the test, the most probable first, each with its one check. Those under a probability of 10 % are left out, except where the change is so large that a second test is asked for: then everything that could explain it is listed, however improbable. Empty when none stands out. */
+            /**
+             * @description Mistakes that would explain the test, the most probable first, each with its one check. Those under a probability of 10 % are left
+             *     out, except where the change is so large that a second test is asked for: then everything that could explain it is listed, however
+             *     improbable. Empty when none stands out.
+             */
             likelyMistakes: components["schemas"]["LikelyMistakeAnswer"][];
-            /** @description The mass per revolution that serves best from now on, with the verdict adopt: what the test found, what it and an earlier test found together, or between it and a value in force whose relativeUncertainty is known. What the test alone found stays in massPerRevolution. */
+            /**
+             * @description The mass per revolution that serves best from now on, with the verdict adopt: what the test found, what it and an earlier test found
+             *     together, or between it and a value in force whose relativeUncertainty is known. What the test alone found stays in
+             *     massPerRevolution.
+             */
             valueToUse?: components["schemas"]["MassPerRevolutionQuantity"];
             /** @description What to type in for valueToUse; given with the verdict adopt when the controller's form is known. */
             enter?: components["schemas"]["EntryAnswer"];
             /** @description The measured value in the controller's form; given with the verdicts keep and adopt when that form is known. */
             measuredEntry?: components["schemas"]["EntryAnswer"];
-            /** @description The value in force in the controller's form, with what its rounding makes of it; given with the verdicts keep and adopt when that form is known. */
+            /**
+             * @description The value in force in the controller's form, with what its rounding makes of it; given with the verdicts keep and adopt when that
+             *     form is known.
+             */
             valueInForceEntry?: components["schemas"]["EntryAnswer"];
             /** @description What happens if the value in force stays although the meter delivers something else. */
             effectIfValueInForceStays?: components["schemas"]["EffectAnswer"];
@@ -2009,7 +2055,8 @@ export interface components {
         CatchTestAnswerBatchLine: {
             /**
              * Format: int64
-             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row 1.
+             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row
+             *     1.
              */
             line: number;
             /** @description What the table calls the test; absent when no table was sent. */
@@ -2058,7 +2105,8 @@ export interface components {
         /** @description A catch test of one meter with one product. */
         CatchTestRequest: {
             /**
-             * @description How the empty container was taken into account: `each` catch has its own tare reading, one reading is `shared` by all, or the scale was `zeroed` with the empty container on it. Default: each, or shared when sharedTare is given.
+             * @description How the empty container was taken into account: `each` catch has its own tare reading, one reading is `shared` by all, or
+             *     the scale was `zeroed` with the empty container on it. Default: each, or shared when sharedTare is given.
              * @enum {string}
              */
             tareReading?: "each" | "shared" | "zeroed";
@@ -2085,9 +2133,15 @@ export interface components {
             valueInForce?: components["schemas"]["ReferenceOfTest"];
             /** @description A predicted value to compare with where none is in force yet. No default. Range: above 0 and up to 1000 kg/rev. */
             startValue?: components["schemas"]["ReferenceOfTest"];
-            /** @description What another lot is expected to give where that is not the value in force, for example the prediction for a new lot: the limit secondTestChange then counts from it. No default. Range: above 0 and up to 1000 kg/rev. */
+            /**
+             * @description What another lot is expected to give where that is not the value in force, for example the prediction for a new lot: the limit
+             *     secondTestChange then counts from it. No default. Range: above 0 and up to 1000 kg/rev.
+             */
             predictedValue?: components["schemas"]["PredictedValueOfTest"];
-            /** @description An earlier test of the same meter, element, setting, product and lot, set up apart from this one since the value in force was adopted. A change of at least secondTestChange is adopted when the two agree. No default. Range: above 0 and up to 1000 kg/rev. */
+            /**
+             * @description An earlier test of the same meter, element, setting, product and lot, set up apart from this one since the value in force was
+             *     adopted. A change of at least secondTestChange is adopted when the two agree. No default. Range: above 0 and up to 1000 kg/rev.
+             */
             earlierTest?: components["schemas"]["EarlierTestOfTest"];
             /** @description The rate to be applied; gives the effect of a wrong value. No default. Range: above 0 and up to 100000 kg/ha. */
             targetRate?: components["schemas"]["MassPerAreaQuantity"];
@@ -2104,11 +2158,16 @@ export interface components {
             catchPoints?: number;
             /** @description Codes of likely mistakes that somebody has checked and that did not happen; they are left out of the judgement. */
             ruledOutMistakes?: ("pounds-as-kilograms" | "kilograms-as-pounds" | "tare-not-taken-off" | "tare-taken-off-twice" | "tare-of-another-container" | "decimal-slip" | "digit-wrong" | "count-doubled" | "count-halved" | "meter-not-primed" | "container-overflowed" | "tank-bridged-or-empty" | "meter-isolated" | "catch-point-missed" | "half-of-points-as-whole" | "container-not-emptied" | "counter-not-reset" | "residue-in-container" | "wind-or-hand" | "ounces-as-decimals" | "pulses-per-revolution-wrong" | "turns-of-another-shaft" | "another-element" | "another-product" | "value-in-another-unit" | "value-in-force-wrong" | "start-value-wrong" | "something-else")[];
-            /** @description Repeatability of one catch (standard deviation), scale and counter parts removed. Default by the size of the catch, s^2 = (0.93 %)^2 + (14.3 % rev / turns)^2 + (0.49 % kg / mass)^2: 1 % at 14 kg and 40 rev, 2 % at 0.3 kg and 20 rev, 3 % at 5 rev; with 2.9 % in place of 0.93 % for dusty or caking products: judgement, 4 degrees of freedom, no published source. Range: 0.01 to 30 %. */
+            /**
+             * @description Repeatability of one catch (standard deviation), scale and counter parts removed. Default by the size of the catch, s^2 = (0.93 %)^2
+             *     + (14.3 % rev / turns)^2 + (0.49 % kg / mass)^2: 1 % at 14 kg and 40 rev, 2 % at 0.3 kg and 20 rev, 3 % at 5 rev; with 2.9 % in
+             *     place of 0.93 % for dusty or caking products: judgement, 4 degrees of freedom, no published source. Range: 0.01 to 30 %.
+             */
             repeatability?: components["schemas"]["RatioQuantity"];
             /**
              * Format: double
-             * @description Degrees of freedom of the repeatability. Default 4: judgement, no published source; the stated deviation is then uncertain by about 35 % (JCGM 100:2008, G.4.2).
+             * @description Degrees of freedom of the repeatability. Default 4: judgement, no published source; the stated deviation is then uncertain by about
+             *     35 % (JCGM 100:2008, G.4.2).
              */
             repeatabilityDegreesOfFreedom?: number;
             /** @description Standard deviation from day to day beyond the scatter of catches. Default 1 %: default until the series has five tests; judgement, no published source. Range: 0 to 20 %. */
@@ -2119,11 +2178,15 @@ export interface components {
             wantedPrecision?: components["schemas"]["RatioQuantity"];
             /** @description Probability with which the number of further catches that a repeat asks for reaches the wanted precision. Default 80 %: probability with which the number of catches asked for is enough; judgement, no published source. Range: 50 to 99 %. */
             precisionProbability?: components["schemas"]["RatioQuantity"];
-            /** @description Change from what was expected, from which a second test, set up anew, has to agree before anything is adopted. Default twice the tolerance. Default 10 %: twice the tolerance; common practice asks for a second test at a change of 10 to 15 %, no published source. Range: 0.1 to 100 %. */
+            /**
+             * @description Change from what was expected, from which a second test, set up anew, has to agree before anything is adopted. Default twice the
+             *     tolerance. Default 10 %: twice the tolerance; common practice asks for a second test at a change of 10 to 15 %, no published source. Range: 0.1 to 100 %.
+             */
             secondTestChange?: components["schemas"]["RatioQuantity"];
             /**
              * Format: double
-             * @description Coverage probability of expanded uncertainties. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM 100:2008.
+             * @description Coverage probability of expanded uncertainties. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM
+             *     100:2008.
              */
             coverageProbability?: number;
             /** @description What the owner calls the meter. */
@@ -2134,7 +2197,10 @@ export interface components {
             scale: components["schemas"]["ScaleOfTest"];
             /** @description Smallest step of the revolution counter. Default 0.1 rev: default; judgement, no published source. Range: 0 to 10 rev. */
             counterResolution?: components["schemas"]["RevolutionsQuantity"];
-            /** @description The metering element that is fitted. With the bulk density of the product it says what a value can be; where neither valueInForce nor startValue is given, the start value comes from both. */
+            /**
+             * @description The metering element that is fitted. With the bulk density of the product it says what a value can be; where neither valueInForce
+             *     nor startValue is given, the start value comes from both.
+             */
             fittedElement?: components["schemas"]["FittedElement"];
             /** @description Conditions during the test. */
             conditions?: components["schemas"]["Conditions"];
@@ -2206,7 +2272,8 @@ export interface components {
             ratio: components["schemas"]["RatioQuantity"];
             /**
              * Format: double
-             * @description How many standard deviations it is away, on a logarithmic scale: above zero more than expected, below zero less. Absent when no spread was left to measure with.
+             * @description How many standard deviations it is away, on a logarithmic scale: above zero more than expected, below zero less. Absent when no
+             *     spread was left to measure with.
              */
             deviations?: number;
             /** @description The fill efficiency that the value implies. */
@@ -2217,7 +2284,9 @@ export interface components {
             /** @description The code as answers carry it. It never changes its meaning. */
             code: string;
             /**
-             * @description Where it comes: an `error` in a problem, because the request has to be put right; a `refusal` in a problem, because a well-formed question has no sound answer; a `finding` among the findings and reasons of an answer; a `caution` where work can hurt somebody; a `mistake` among the likely mistakes of a catch test.
+             * @description Where it comes: an `error` in a problem, because the request has to be put right; a `refusal` in a problem, because a
+             *     well-formed question has no sound answer; a `finding` among the findings and reasons of an answer; a `caution` where work
+             *     can hurt somebody; a `mistake` among the likely mistakes of a catch test.
              * @example error
              * @example refusal
              * @example finding
@@ -2309,12 +2378,18 @@ export interface components {
         ContainerOfTest: {
             /** @description Volume; with the bulk density of the product it says when the container runs over. No default. Range: above 0 and up to 10 m3. */
             volume?: components["schemas"]["VolumeQuantity"];
-            /** @description Mass of the empty container, for catches that give a net mass or no tare above zero. It is never taken off: it only tells what a forgotten tare would look like. No default. Range: 0 to 10 t. */
+            /**
+             * @description Mass of the empty container, for catches that give a net mass or no tare above zero. It is never taken off: it only tells what a
+             *     forgotten tare would look like. No default. Range: 0 to 10 t.
+             */
             tare?: components["schemas"]["MassQuantity"];
         };
         /** @description A container for catches. */
         ContainerRequest: {
-            /** @description The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default: the service makes one. May be repeated, unchanged, when replacing. */
+            /**
+             * @description The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default:
+             *     the service makes one. May be repeated, unchanged, when replacing.
+             */
             id?: string;
             /** @description What the owner calls it. */
             name: string;
@@ -2337,7 +2412,8 @@ export interface components {
              */
             form: "mass-per-revolution" | "mass-per-ten-revolutions" | "mass-per-pulse" | "volume-per-revolution" | "mass-per-time";
             /**
-             * @description Unit of the number: one of mass per revolution; of mass for ten revolutions or a pulse; of volume; or of mass per time, as the form asks.
+             * @description Unit of the number: one of mass per revolution; of mass for ten revolutions or a pulse; of volume; or of mass per time, as the form
+             *     asks.
              * @enum {string}
              */
             unit: "kg/rev" | "g/rev" | "lb/rev" | "oz/rev" | "kg" | "g" | "t" | "lb" | "oz" | "ton-us" | "ton-uk" | "L" | "m3" | "bu-us" | "bu-imp" | "ft3" | "kg/min" | "g/s" | "lb/min";
@@ -2538,7 +2614,8 @@ export interface components {
         /** @description A part of the uncertainty. */
         DensityUncertaintyPart: {
             /**
-             * @description Where it comes from: scatter of the `weighings`, `scale`, `volume`, the `mass` filled in, `test-weight`, `stated`, `published-range` or the `lot`.
+             * @description Where it comes from: scatter of the `weighings`, `scale`, `volume`, the `mass` filled in, `test-weight`,
+             *     `stated`, `published-range` or the `lot`.
              * @example weighings
              * @example scale
              * @example volume
@@ -2555,16 +2632,17 @@ export interface components {
         /** @description What spoke against a typed number, and why it is right all the same. */
         Despite: {
             /**
-             * @description The code that the refusal gave. Known today: `typed-decimal-slip`, `typed-twice-or-half`, `typed-in-other-unit`, `typed-off-test`, `typed-off-value-in-force`, `typed-more-than-element-holds`.
+             * @description The code that the refusal gave. Known today: `typed-decimal-slip`, `typed-twice-or-half`, `typed-in-other-unit`, `typed-off-test`, `typed-off-value-in-force`, `typed-off-last-test`, `typed-more-than-element-holds`.
              * @example typed-decimal-slip
              * @example typed-twice-or-half
              * @example typed-in-other-unit
              * @example typed-off-test
              * @example typed-off-value-in-force
+             * @example typed-off-last-test
              * @example typed-more-than-element-holds
              * @enum {string}
              */
-            code: "typed-decimal-slip" | "typed-twice-or-half" | "typed-in-other-unit" | "typed-off-test" | "typed-off-value-in-force" | "typed-more-than-element-holds";
+            code: "typed-decimal-slip" | "typed-twice-or-half" | "typed-in-other-unit" | "typed-off-test" | "typed-off-value-in-force" | "typed-off-last-test" | "typed-more-than-element-holds";
             /** @description Why the number is right, in the words of the person who typed it in. */
             reason: string;
         };
@@ -2614,7 +2692,8 @@ export interface components {
             /** @description The outcome in one or two sentences that can be shown as they are. */
             headline: string;
             /**
-             * @description What to do: `investigate` (something is wrong with the runs), `repeat` (not sure enough yet), `keep` (the value in force is good enough) or `adopt` (type in the new value).
+             * @description What to do: `investigate` (something is wrong with the runs), `repeat` (not sure enough yet), `keep` (the value in
+             *     force is good enough) or `adopt` (type in the new value).
              * @example investigate
              * @example repeat
              * @example keep
@@ -2649,11 +2728,17 @@ export interface components {
              * @description Runs like these that the wanted precision takes in all; absent when no practical number reaches it.
              */
             runsForWantedPrecision?: number;
-            /** @description Slip against the reference runs, 1 - (distance per turn at work) / (distance per turn on the reference): positive when the wheel turns more often at work (it slips), negative when it turns less often (it skids). */
+            /**
+             * @description Slip against the reference runs, 1 - (distance per turn at work) / (distance per turn on the reference): positive when the wheel
+             *     turns more often at work (it slips), negative when it turns less often (it skids).
+             */
             slip?: components["schemas"]["MeasuredRatio"];
             /** @description Width of the machine, as asked. */
             width?: components["schemas"]["WidthAnswer"];
-            /** @description Pulses per distance found over those in force, less 1, with its interval: positive when the sensor gives more than the controller believes. Absent without a value in force. */
+            /**
+             * @description Pulses per distance found over those in force, less 1, with its interval: positive when the sensor gives more than the controller
+             *     believes. Absent without a value in force.
+             */
             change?: components["schemas"]["MeasuredRatio"];
             /**
              * Format: double
@@ -2677,7 +2762,8 @@ export interface components {
         DistanceSensorAnswerBatchLine: {
             /**
              * Format: int64
-             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row 1.
+             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row
+             *     1.
              */
             line: number;
             /** @description What the table calls the test; absent when no table was sent. */
@@ -2705,7 +2791,8 @@ export interface components {
             repeatability?: components["schemas"]["RatioQuantity"];
             /**
              * Format: double
-             * @description Degrees of freedom of that scatter. Default 4: judgement, no published source; the stated deviation is then uncertain by about 35 % (JCGM 100:2008, G.4.2).
+             * @description Degrees of freedom of that scatter. Default 4: judgement, no published source; the stated deviation is then uncertain by about 35 %
+             *     (JCGM 100:2008, G.4.2).
              */
             repeatabilityDegreesOfFreedom?: number;
             /** @description The number that the controller holds now. */
@@ -2715,7 +2802,8 @@ export interface components {
             /** @description The width of the machine; gives overlap, and what a wrong width does to the rate. */
             width?: components["schemas"]["WidthOfMachine"];
             /**
-             * @description What turns the meters: `rate-controlled`, a drive that a controller sets by this sensor, or `ground-driven`, a wheel on the ground, so that a wrong value spoils the count of distance and area but not the rate. Default rate-controlled: common practice.
+             * @description What turns the meters: `rate-controlled`, a drive that a controller sets by this sensor, or `ground-driven`, a wheel on
+             *     the ground, so that a wrong value spoils the count of distance and area but not the rate. Default rate-controlled: common practice.
              * @enum {string}
              */
             meterDrive?: "rate-controlled" | "ground-driven";
@@ -2743,7 +2831,10 @@ export interface components {
         };
         /** @description A drive wheel: exactly one of circumference, measuredRun and diameter. */
         DriveWheelOfMachine: {
-            /** @description Rolling circumference, measured under load on the ground. Default pi times the diameter, where that is given: judgement, a loaded tyre rolls shorter. Range: 0.1 to 30 m. */
+            /**
+             * @description Rolling circumference, measured under load on the ground. Default pi times the diameter, where that is given: judgement, a loaded
+             *     tyre rolls shorter. Range: 0.1 to 30 m.
+             */
             circumference?: components["schemas"]["LengthQuantity"];
             /** @description Distance and turns from which the rolling circumference follows. */
             measuredRun?: components["schemas"]["RollingRun"];
@@ -2757,7 +2848,9 @@ export interface components {
             /** @description The outcome in one or two sentences that can be shown as they are. */
             headline: string;
             /**
-             * @description What to do about the setting: `investigate` (the rate is implausible), `repeat` (not sure enough, test again), `keep` (within tolerance of the target) or `adopt` (take the corrected setting, then test again). Absent without a turn test or a target rate.
+             * @description What to do about the setting: `investigate` (the rate is implausible), `repeat` (not sure enough, test again), `keep`
+             *     (within tolerance of the target) or `adopt` (take the corrected setting, then test again). Absent without a turn test or a
+             *     target rate.
              * @example investigate
              * @example repeat
              * @example keep
@@ -2769,7 +2862,8 @@ export interface components {
             /** @description Rolling circumference in use. */
             circumference: components["schemas"]["LengthQuantity"];
             /**
-             * @description Where it comes from: `circumference` (stated), `measured-run` (distance over turns) or `diameter` (reckoned, and too long under load).
+             * @description Where it comes from: `circumference` (stated), `measured-run` (distance over turns) or `diameter` (reckoned, and too
+             *     long under load).
              * @example circumference
              * @example measured-run
              * @example diameter
@@ -2783,6 +2877,11 @@ export interface components {
             neededPerTurn?: components["schemas"]["MassPerRevolutionQuantity"];
             /** @description The same for one revolution of the meter. */
             neededPerMeterRevolution?: components["schemas"]["MassPerRevolutionQuantity"];
+            /**
+             * @description Meter revolutions per turn of the drive wheel that the target rate needs with the stated mass per revolution of the meter: the gear
+             *     ratio to look for.
+             */
+            neededMeterRevolutionsPerTurn?: components["schemas"]["RatioQuantity"];
             /** @description Rate that the stated mass per revolution of the meter gives. */
             expectedRate?: components["schemas"]["MassPerAreaQuantity"];
             /** @description Rate that the turn tests give, with its uncertainty. */
@@ -2808,7 +2907,8 @@ export interface components {
         DriveWheelTurnsAnswerBatchLine: {
             /**
              * Format: int64
-             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row 1.
+             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row
+             *     1.
              */
             line: number;
             /** @description What the table calls the test; absent when no table was sent. */
@@ -2829,15 +2929,25 @@ export interface components {
              * @description Outlets over that width; gives the catch of each, and is needed when not all of them are caught. No default.
              */
             outlets?: number;
-            /** @description Share of its turns that the wheel lacks in the field: positive when it skids and turns less often than the distance asks for, so that it puts down as much less; negative when it turns more often. Leave it out when the circumference was measured at work: it holds the skid already. Default 0 %: none is reckoned with unless it is stated, although a wheel that skids puts down as much less; judgement, no published source. Range: -50 to 90 %. */
+            /**
+             * @description Share of its turns that the wheel lacks in the field: positive when it skids and turns less often than the distance asks for, so
+             *     that it puts down as much less; negative when it turns more often. Leave it out when the circumference was measured at work: it
+             *     holds the skid already. Default 0 %: none is reckoned with unless it is stated, although a wheel that skids puts down as much less; judgement, no published source. Range: -50 to 90 %.
+             */
             skid?: components["schemas"]["RatioQuantity"];
             /** @description Areas for which the turns are wanted, for example 0.1 ha or 0.05 ac. Range: 0.0001 to 10000 ha. */
             areas?: components["schemas"]["AreaQuantity"][];
             /** @description The rate to be put down. No default. Range: above 0 and up to 100000 kg/ha. */
             targetRate?: components["schemas"]["MassPerAreaQuantity"];
-            /** @description Meter revolutions per turn of the drive wheel. Left out, nothing is said of the meter. Default none: common practice, the wheel alone is counted. Range: 0.0001 to 10000. */
+            /**
+             * @description Meter revolutions per turn of the drive wheel. Left out, nothing is said of the meter. Default none: common practice, the wheel
+             *     alone is counted. Range: 0.0001 to 10000.
+             */
             meterRevolutionsPerTurn?: components["schemas"]["RatioQuantity"];
-            /** @description Mass per revolution of the meter over the whole width, where known; gives the rate to expect. Needs meterRevolutionsPerTurn. No default. Range: above 0 and up to 1000 kg/rev. */
+            /**
+             * @description Mass per revolution of the meter over the whole width, where known; gives the rate to expect and, for a target rate, the gearing
+             *     that it needs. Needs meterRevolutionsPerTurn or targetRate. No default. Range: above 0 and up to 1000 kg/rev.
+             */
             massPerRevolution?: components["schemas"]["MassPerRevolutionQuantity"];
             /** @description Turn tests, all with the same setting and the same outlets. */
             turnTests?: components["schemas"]["TurnTestOfWheel"][];
@@ -2846,7 +2956,10 @@ export interface components {
              * @description Outlets that were caught, the same ones each time. Default all of them, or as many as perOutlet lists: common practice.
              */
             outletsCaught?: number;
-            /** @description Standard deviation between outlets, relative; of use when not all were caught. Where three or more were weighed one by one, theirs is taken. Default 2.887 %: published limit of 5 % for each outlet (University of Georgia Extension; Field and Solie 2007), taken as rectangular. Range: 0 to 100 %. */
+            /**
+             * @description Standard deviation between outlets, relative; of use when not all were caught. Where three or more were weighed one by one, theirs
+             *     is taken. Default 2.887 %: published limit of 5 % for each outlet (University of Georgia Extension; Field and Solie 2007), taken as rectangular. Range: 0 to 100 %.
+             */
             outletSpread?: components["schemas"]["RatioQuantity"];
             /** @description The scale that weighed the catches. Default an error of 0.5 % of the load and no rounding: judgement, no published source. */
             scale?: components["schemas"]["ScaleOfTest"];
@@ -2859,11 +2972,16 @@ export interface components {
             setting?: number;
             /** @description Largest acceptable deviation of the rate from its target, and of an outlet from the mean of the outlets. Default 5 %: published acceptance limit: within 5 % of the target rate (Field and Solie 2007; University of Georgia Extension). Range: 0.1 to 50 %. */
             tolerance?: components["schemas"]["RatioQuantity"];
-            /** @description Repeatability of one test (standard deviation), scale and count removed. Default by the size of the catch, s^2 = (0.93 %)^2 + (14.3 % rev / turns)^2 + (0.49 % kg / mass)^2: 1 % at 14 kg and 40 rev, 2 % at 0.3 kg and 20 rev, 3 % at 5 rev: judgement, 4 degrees of freedom, no published source. Range: 0.01 to 30 %. */
+            /**
+             * @description Repeatability of one test (standard deviation), scale and count removed. Default by the size of the catch, s^2 = (0.93 %)^2 + (14.3
+             *     % rev / turns)^2 + (0.49 % kg / mass)^2: 1 % at 14 kg and 40 rev, 2 % at 0.3 kg and 20 rev, 3 % at 5 rev: judgement, 4 degrees of
+             *     freedom, no published source. Range: 0.01 to 30 %.
+             */
             repeatability?: components["schemas"]["RatioQuantity"];
             /**
              * Format: double
-             * @description Degrees of freedom of the repeatability. Default 4: judgement, no published source; the stated deviation is then uncertain by about 35 % (JCGM 100:2008, G.4.2).
+             * @description Degrees of freedom of the repeatability. Default 4: judgement, no published source; the stated deviation is then uncertain by about
+             *     35 % (JCGM 100:2008, G.4.2).
              */
             repeatabilityDegreesOfFreedom?: number;
         };
@@ -2891,7 +3009,10 @@ export interface components {
             /** @description How much the fill efficiency of one element changes from one product to another. Default 5 %: change of fill efficiency from one product to another on the same element, standard deviation of its logarithm; judgement, no published source. Range: 0 to 100 %. */
             spread?: components["schemas"]["RatioQuantity"];
         };
-        /** @description An earlier test: the mass per revolution that it found, and how sure it was. Set up apart means that the container was weighed again, the points were counted, element and product were looked at, and the meter was primed again. */
+        /**
+         * @description An earlier test: the mass per revolution that it found, and how sure it was. Set up apart means that the container was weighed again,
+         *     the points were counted, element and product were looked at, and the meter was primed again.
+         */
         EarlierTestOfTest: {
             /**
              * Format: double
@@ -2908,7 +3029,10 @@ export interface components {
              * @description Catches that counted in it.
              */
             catches: number;
-            /** @description Relative standard uncertainty from its catches: the part `catches` of its uncertaintyParts. Default the repeatability of this test over the root of its number of catches. Range: above 0 and up to 100 %. */
+            /**
+             * @description Relative standard uncertainty from its catches: the part `catches` of its uncertaintyParts. Default the repeatability of this
+             *     test over the root of its number of catches. Range: above 0 and up to 100 %.
+             */
             catchesUncertainty?: components["schemas"]["RatioQuantity"];
             /**
              * Format: double
@@ -2944,7 +3068,10 @@ export interface components {
             setRate: components["schemas"]["MassPerAreaQuantity"];
             /** @description The rate that falls. */
             appliedRate: components["schemas"]["MassPerAreaQuantity"];
-            /** @description How much that is above the rate for the same seeds, or above the set rate where that is unknown; negative when below. The interval is that of the predicted mass per revolution. */
+            /**
+             * @description How much that is above the rate for the same seeds, or above the set rate where that is unknown; negative when below. The interval
+             *     is that of the predicted mass per revolution.
+             */
             rateDeviation: components["schemas"]["MeasuredRatio"];
             /** @description Pure seeds per area; absent without kernel masses. */
             seedsPerArea?: components["schemas"]["CountPerAreaQuantity"];
@@ -2965,7 +3092,10 @@ export interface components {
             name: string;
             /** @description It serves every rate at every ground speed. */
             fits: boolean;
-            /** @description Room to the nearer limit of its speed: 25 % means that the nearer limit is a factor of 1.25 away; negative when it does not fit; absent without limits. */
+            /**
+             * @description Room to the nearer limit of its speed: 25 % means that the nearer limit is a factor of 1.25 away; negative when it does not fit;
+             *     absent without limits.
+             */
             room?: components["schemas"]["RatioQuantity"];
             /** @description Lowest and highest rate at lowest and highest ground speed. */
             corners: components["schemas"]["CornerAnswer"][];
@@ -2979,7 +3109,9 @@ export interface components {
             /** @description What the owner calls it. */
             name: string;
             /**
-             * @description How it carries product, and with it which volume its displacement means: `closed-pockets` that are struck off (their volume; no more can come out), `open-flutes` (their volume; a layer beyond them is dragged along) or an `auger` (the volume between shaft and edge of the flight over one turn). Default not known.
+             * @description How it carries product, and with it which volume its displacement means: `closed-pockets` that are struck off (their volume; no
+             *     more can come out), `open-flutes` (their volume; a layer beyond them is dragged along) or an `auger` (the volume between
+             *     shaft and edge of the flight over one turn). Default not known.
              * @enum {string}
              */
             kind?: "closed-pockets" | "open-flutes" | "auger";
@@ -3004,7 +3136,9 @@ export interface components {
             /** @description Limits of its speed. */
             speedLimits?: components["schemas"]["RotationLimits"];
             /**
-             * @description How it carries product, and with it which volume its displacement means: `closed-pockets` (their volume; no more can come out), `open-flutes` (their volume; a layer beyond them is dragged along) or an `auger` (the volume between shaft and edge of the flight over one turn). Default not known.
+             * @description How it carries product, and with it which volume its displacement means: `closed-pockets` (their volume; no more can come out),
+             *     `open-flutes` (their volume; a layer beyond them is dragged along) or an `auger` (the volume between shaft and edge of the
+             *     flight over one turn). Default not known.
              * @enum {string}
              */
             kind?: "closed-pockets" | "open-flutes" | "auger";
@@ -3200,7 +3334,7 @@ export interface components {
         /** @description Something the engine noticed. */
         FindingAnswer: {
             /**
-             * @description Stable code. Known today: `second-test-needed`, `tests-disagree`, `change-confirmed`, `catch-apart`, `exclusion-decides`, `excluded-catch-agrees`, `catch-typed-twice`, `drawn-towards-old-number`, `change-detected`, `no-practical-change`, `within-tolerance`, `within-tolerance-not-shown`, `no-value-in-force`, `precision-not-reached`, `precision-out-of-reach`, `catches-scatter-more-than-expected`, `likely-mistake`, `cannot-be-told-apart`, `stray-catch`, `first-catch-low`, `trend-over-catches`, `additive-offset`, `small-catch`, `coarse-scale`, `load-beyond-class`, `more-than-the-container-holds`, `load-beyond-capacity`, `scale-dominates`, `default-repeatability-used`, `catch-excluded`, `mixed-mass-units`, `entry-resolution-matters`, `outside-meter-window`, `near-meter-limit`, `container-nearly-full`, `bounds-cross`, `wide-speed-range`, `outside-measured-speeds`, `short-run`, `simulated-speed-moved`, `meters-run-apart`, `too-few-containers`, `stops-close-together`, `conditions-differ`, `varies-from-day-to-day`, `scale-check-overdue`, `scale-check-failed`, `scale-check-failed-later`, `scale-check-changed`, `value-in-force-changed`, `basis-superseded`, `differs-from-plan`, `other-lot`, `adopted-otherwise`, `adopted-despite`, `possible-mistakes`, `old-scale-explains-change`, `above-published-limit`, `no-published-limit`, `nutrient-without-limit`, `sources-disagree`, `region-not-stated`, `nitrogen-form-not-stated`, `between-published-limits`, `limit-reduced`, `spread-unusual`, `nutrient-without-source`, `credits-above-target`, `most-rate-binds`, `least-rate-binds`, `targets-conflict`, `large-surplus`, `unusual-product-rate`, `element-or-oxide`, `shortcut-reads-high`, `stated-rate-differs`, `small-sample`, `kernel-mass-unusual`, `germination-low`, `germination-not-used`, `emergence-unusual`, `seeds-above-published`, `density-unknown`, `density-differs`, `densities-far-apart`, `treatment-changed`, `kernels-of-one-lot-differ`, `nothing-changed`, `germination-changed`, `rate-not-recomputed`, `sample-area-miscalled`, `divide-by-ten-shortcut`, `counts-at-odds-with-prior`, `stated-stand-differs`, `no-plants-found`, `single-count`, `few-counts`, `more-counts-needed`, `strongly-clumped`, `counts-in-same-row`, `more-plants-than-seeds`, `prior-outweighs-counts`, `stand-below-minimum`, `stand-at-risk`, `rate-above-maximum`, `probability-out-of-reach`, `season-spread-missing`, `unusual-share-of-seeds`, `stand-loss-above-accepted`, `density-unlike-reference`, `density-not-compared`, `published-density-only`, `weighings-scatter`, `small-volume`, `other-bushel`, `test-weight-settled`, `more-than-the-element-holds`, `fill-unlike-expected`, `unlike-other-products`, `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`, `fan-limit-not-checked`, `distance-changed`, `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`, `runs-scatter-more-than-expected`, `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`, `wheel-slips`, `width-differs`, `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-gave-nothing`, `outlet-off-mean`, `large-correction`, `circumference-from-diameter`, `skid-counted-twice`.
+             * @description Stable code. Known today: `second-test-needed`, `tests-disagree`, `change-confirmed`, `catch-apart`, `exclusion-decides`, `excluded-catch-agrees`, `catch-typed-twice`, `drawn-towards-old-number`, `change-detected`, `no-practical-change`, `within-tolerance`, `within-tolerance-not-shown`, `no-value-in-force`, `precision-not-reached`, `precision-out-of-reach`, `catches-scatter-more-than-expected`, `likely-mistake`, `cannot-be-told-apart`, `stray-catch`, `first-catch-low`, `trend-over-catches`, `additive-offset`, `small-catch`, `coarse-scale`, `load-beyond-class`, `more-than-the-container-holds`, `load-beyond-capacity`, `scale-dominates`, `default-repeatability-used`, `catch-excluded`, `mixed-mass-units`, `entry-resolution-matters`, `outside-meter-window`, `near-meter-limit`, `container-nearly-full`, `bounds-cross`, `wide-speed-range`, `outside-measured-speeds`, `short-run`, `simulated-speed-moved`, `meters-run-apart`, `too-few-containers`, `stops-close-together`, `conditions-differ`, `varies-from-day-to-day`, `scale-check-overdue`, `scale-check-failed`, `scale-check-failed-later`, `scale-check-changed`, `value-in-force-changed`, `basis-superseded`, `differs-from-plan`, `other-lot`, `adopted-otherwise`, `adopted-despite`, `possible-mistakes`, `old-scale-explains-change`, `above-published-limit`, `no-published-limit`, `nutrient-without-limit`, `sources-disagree`, `region-not-stated`, `nitrogen-form-not-stated`, `between-published-limits`, `limit-reduced`, `spread-unusual`, `nutrient-without-source`, `credits-above-target`, `most-rate-binds`, `least-rate-binds`, `targets-conflict`, `large-surplus`, `unusual-product-rate`, `element-or-oxide`, `shortcut-reads-high`, `stated-rate-differs`, `small-sample`, `kernel-mass-unusual`, `germination-low`, `germination-not-used`, `emergence-unusual`, `seeds-above-published`, `density-unknown`, `density-differs`, `densities-far-apart`, `treatment-changed`, `kernels-of-one-lot-differ`, `nothing-changed`, `germination-changed`, `rate-not-recomputed`, `sample-area-miscalled`, `divide-by-ten-shortcut`, `counts-at-odds-with-prior`, `stated-stand-differs`, `no-plants-found`, `single-count`, `few-counts`, `more-counts-needed`, `strongly-clumped`, `counts-in-same-row`, `more-plants-than-seeds`, `prior-outweighs-counts`, `stand-below-minimum`, `stand-at-risk`, `rate-above-maximum`, `probability-out-of-reach`, `season-spread-missing`, `unusual-share-of-seeds`, `stand-loss-above-accepted`, `density-unlike-reference`, `density-not-compared`, `published-density-only`, `weighings-scatter`, `small-volume`, `other-bushel`, `test-weight-settled`, `more-than-the-element-holds`, `fill-unlike-expected`, `unlike-other-products`, `fits-other-product`, `stated-unlike-records`, `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`, `fan-limit-not-checked`, `distance-changed`, `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`, `runs-scatter-more-than-expected`, `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`, `wheel-slips`, `width-differs`, `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-gave-nothing`, `outlet-off-mean`, `large-correction`, `circumference-from-diameter`, `skid-counted-twice`.
              * @example second-test-needed
              * @example tests-disagree
              * @example change-confirmed
@@ -3320,6 +3454,8 @@ export interface components {
              * @example more-than-the-element-holds
              * @example fill-unlike-expected
              * @example unlike-other-products
+             * @example fits-other-product
+             * @example stated-unlike-records
              * @example unusual-field-efficiency
              * @example outside-fan-window
              * @example near-fan-limit
@@ -3363,7 +3499,9 @@ export interface components {
             /** @description What the owner calls it. */
             name?: string;
             /**
-             * @description How it carries product, and with it which volume its displacement means: `closed-pockets` that are struck off (their volume; no more can come out), `open-flutes` (their volume; a layer beyond them is dragged along) or an `auger` (the volume between shaft and edge of the flight over one turn). Default not known.
+             * @description How it carries product, and with it which volume its displacement means: `closed-pockets` that are struck off (their volume; no
+             *     more can come out), `open-flutes` (their volume; a layer beyond them is dragged along) or an `auger` (the volume between
+             *     shaft and edge of the flight over one turn). Default not known.
              * @enum {string}
              */
             kind?: "closed-pockets" | "open-flutes" | "auger";
@@ -3501,7 +3639,10 @@ export interface components {
             workspace: string;
             /** @description Who or what uses it. */
             name: string;
-            /** @description What it may do: `calculate`, `read`, `write`, `admin`; `operator` for keys that the command of the service made for whoever runs the installation. */
+            /**
+             * @description What it may do: `calculate`, `read`, `write`, `admin`; `operator` for keys that the command of the service
+             *     made for whoever runs the installation.
+             */
             scopes: string[];
             /**
              * @description `live`, `expired` or `revoked`.
@@ -3555,7 +3696,10 @@ export interface components {
             id?: string;
             /** @description Who or what uses the key, so that it can be told apart later. */
             name: string;
-            /** @description What the key may do; none implies another. `calculate`: calculations, which store nothing. `read`: records and what follows from them. `write`: storing records. `admin`: keys and audit of the workspace. */
+            /**
+             * @description What the key may do; none implies another. `calculate`: calculations, which store nothing. `read`: records and what
+             *     follows from them. `write`: storing records. `admin`: keys and audit of the workspace.
+             */
             scopes: ("calculate" | "read" | "write" | "admin")[];
             /**
              * Format: date-time
@@ -3758,13 +3902,16 @@ export interface components {
             germination?: components["schemas"]["RatioQuantity"];
             /** @description Share of the mass that is pure seed. Default 100 %: not stated, so all of the mass is taken as pure seed; judgement, no published source; the seed tag says it. Range: above 0 and up to 100 %. */
             purity?: components["schemas"]["RatioQuantity"];
-            /** @description Treatment in the owner's words; leave it out for untreated seed. Two lots have the same treatment when the words are the same, or both have none. */
+            /**
+             * @description Treatment in the owner's words; leave it out for untreated seed. Two lots have the same treatment when the words are the same, or
+             *     both have none.
+             */
             treatment?: string;
         };
         /** @description A reason for when to test. */
         LotReason: {
             /**
-             * @description Stable code. Known today: `second-test-needed`, `tests-disagree`, `change-confirmed`, `catch-apart`, `exclusion-decides`, `excluded-catch-agrees`, `catch-typed-twice`, `drawn-towards-old-number`, `change-detected`, `no-practical-change`, `within-tolerance`, `within-tolerance-not-shown`, `no-value-in-force`, `precision-not-reached`, `precision-out-of-reach`, `catches-scatter-more-than-expected`, `likely-mistake`, `cannot-be-told-apart`, `stray-catch`, `first-catch-low`, `trend-over-catches`, `additive-offset`, `small-catch`, `coarse-scale`, `load-beyond-class`, `more-than-the-container-holds`, `load-beyond-capacity`, `scale-dominates`, `default-repeatability-used`, `catch-excluded`, `mixed-mass-units`, `entry-resolution-matters`, `outside-meter-window`, `near-meter-limit`, `container-nearly-full`, `bounds-cross`, `wide-speed-range`, `outside-measured-speeds`, `short-run`, `simulated-speed-moved`, `meters-run-apart`, `too-few-containers`, `stops-close-together`, `conditions-differ`, `varies-from-day-to-day`, `scale-check-overdue`, `scale-check-failed`, `scale-check-failed-later`, `scale-check-changed`, `value-in-force-changed`, `basis-superseded`, `differs-from-plan`, `other-lot`, `adopted-otherwise`, `adopted-despite`, `possible-mistakes`, `old-scale-explains-change`, `above-published-limit`, `no-published-limit`, `nutrient-without-limit`, `sources-disagree`, `region-not-stated`, `nitrogen-form-not-stated`, `between-published-limits`, `limit-reduced`, `spread-unusual`, `nutrient-without-source`, `credits-above-target`, `most-rate-binds`, `least-rate-binds`, `targets-conflict`, `large-surplus`, `unusual-product-rate`, `element-or-oxide`, `shortcut-reads-high`, `stated-rate-differs`, `small-sample`, `kernel-mass-unusual`, `germination-low`, `germination-not-used`, `emergence-unusual`, `seeds-above-published`, `density-unknown`, `density-differs`, `densities-far-apart`, `treatment-changed`, `kernels-of-one-lot-differ`, `nothing-changed`, `germination-changed`, `rate-not-recomputed`, `sample-area-miscalled`, `divide-by-ten-shortcut`, `counts-at-odds-with-prior`, `stated-stand-differs`, `no-plants-found`, `single-count`, `few-counts`, `more-counts-needed`, `strongly-clumped`, `counts-in-same-row`, `more-plants-than-seeds`, `prior-outweighs-counts`, `stand-below-minimum`, `stand-at-risk`, `rate-above-maximum`, `probability-out-of-reach`, `season-spread-missing`, `unusual-share-of-seeds`, `stand-loss-above-accepted`, `density-unlike-reference`, `density-not-compared`, `published-density-only`, `weighings-scatter`, `small-volume`, `other-bushel`, `test-weight-settled`, `more-than-the-element-holds`, `fill-unlike-expected`, `unlike-other-products`, `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`, `fan-limit-not-checked`, `distance-changed`, `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`, `runs-scatter-more-than-expected`, `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`, `wheel-slips`, `width-differs`, `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-gave-nothing`, `outlet-off-mean`, `large-correction`, `circumference-from-diameter`, `skid-counted-twice`.
+             * @description Stable code. Known today: `second-test-needed`, `tests-disagree`, `change-confirmed`, `catch-apart`, `exclusion-decides`, `excluded-catch-agrees`, `catch-typed-twice`, `drawn-towards-old-number`, `change-detected`, `no-practical-change`, `within-tolerance`, `within-tolerance-not-shown`, `no-value-in-force`, `precision-not-reached`, `precision-out-of-reach`, `catches-scatter-more-than-expected`, `likely-mistake`, `cannot-be-told-apart`, `stray-catch`, `first-catch-low`, `trend-over-catches`, `additive-offset`, `small-catch`, `coarse-scale`, `load-beyond-class`, `more-than-the-container-holds`, `load-beyond-capacity`, `scale-dominates`, `default-repeatability-used`, `catch-excluded`, `mixed-mass-units`, `entry-resolution-matters`, `outside-meter-window`, `near-meter-limit`, `container-nearly-full`, `bounds-cross`, `wide-speed-range`, `outside-measured-speeds`, `short-run`, `simulated-speed-moved`, `meters-run-apart`, `too-few-containers`, `stops-close-together`, `conditions-differ`, `varies-from-day-to-day`, `scale-check-overdue`, `scale-check-failed`, `scale-check-failed-later`, `scale-check-changed`, `value-in-force-changed`, `basis-superseded`, `differs-from-plan`, `other-lot`, `adopted-otherwise`, `adopted-despite`, `possible-mistakes`, `old-scale-explains-change`, `above-published-limit`, `no-published-limit`, `nutrient-without-limit`, `sources-disagree`, `region-not-stated`, `nitrogen-form-not-stated`, `between-published-limits`, `limit-reduced`, `spread-unusual`, `nutrient-without-source`, `credits-above-target`, `most-rate-binds`, `least-rate-binds`, `targets-conflict`, `large-surplus`, `unusual-product-rate`, `element-or-oxide`, `shortcut-reads-high`, `stated-rate-differs`, `small-sample`, `kernel-mass-unusual`, `germination-low`, `germination-not-used`, `emergence-unusual`, `seeds-above-published`, `density-unknown`, `density-differs`, `densities-far-apart`, `treatment-changed`, `kernels-of-one-lot-differ`, `nothing-changed`, `germination-changed`, `rate-not-recomputed`, `sample-area-miscalled`, `divide-by-ten-shortcut`, `counts-at-odds-with-prior`, `stated-stand-differs`, `no-plants-found`, `single-count`, `few-counts`, `more-counts-needed`, `strongly-clumped`, `counts-in-same-row`, `more-plants-than-seeds`, `prior-outweighs-counts`, `stand-below-minimum`, `stand-at-risk`, `rate-above-maximum`, `probability-out-of-reach`, `season-spread-missing`, `unusual-share-of-seeds`, `stand-loss-above-accepted`, `density-unlike-reference`, `density-not-compared`, `published-density-only`, `weighings-scatter`, `small-volume`, `other-bushel`, `test-weight-settled`, `more-than-the-element-holds`, `fill-unlike-expected`, `unlike-other-products`, `fits-other-product`, `stated-unlike-records`, `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`, `fan-limit-not-checked`, `distance-changed`, `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`, `runs-scatter-more-than-expected`, `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`, `wheel-slips`, `width-differs`, `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-gave-nothing`, `outlet-off-mean`, `large-correction`, `circumference-from-diameter`, `skid-counted-twice`.
              * @example second-test-needed
              * @example tests-disagree
              * @example change-confirmed
@@ -3884,6 +4031,8 @@ export interface components {
              * @example more-than-the-element-holds
              * @example fill-unlike-expected
              * @example unlike-other-products
+             * @example fits-other-product
+             * @example stated-unlike-records
              * @example unusual-field-efficiency
              * @example outside-fan-window
              * @example near-fan-limit
@@ -3915,7 +4064,10 @@ export interface components {
         };
         /** @description A lot of a product: a delivery, a seed lot, a treatment of its own. */
         LotRequest: {
-            /** @description The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default: the service makes one. May be repeated, unchanged, when replacing. */
+            /**
+             * @description The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default:
+             *     the service makes one. May be repeated, unchanged, when replacing.
+             */
             id?: string;
             /** @description What the owner calls it. */
             name: string;
@@ -4010,7 +4162,10 @@ export interface components {
         };
         /** @description A seeding machine with its tanks, meters and what a test disturbs on it. */
         MachineRequest: {
-            /** @description The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default: the service makes one. May be repeated, unchanged, when replacing. */
+            /**
+             * @description The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default:
+             *     the service makes one. May be repeated, unchanged, when replacing.
+             */
             id?: string;
             /** @description What the owner calls it. */
             name: string;
@@ -4200,7 +4355,8 @@ export interface components {
             coverageProbability: number;
             /**
              * Format: double
-             * @description Effective degrees of freedom of the standard uncertainty, for information; absent when it is known without doubt. The coverage factor is not looked up with them: scatter and the parts known beforehand are expanded each with its own factor.
+             * @description Effective degrees of freedom of the standard uncertainty, for information; absent when it is known without doubt. The coverage
+             *     factor is not looked up with them: scatter and the parts known beforehand are expanded each with its own factor.
              */
             degreesOfFreedom?: number;
         };
@@ -4233,7 +4389,8 @@ export interface components {
             coverageProbability: number;
             /**
              * Format: double
-             * @description Effective degrees of freedom of the standard uncertainty, for information; absent when it is known without doubt. The coverage factor is not looked up with them: scatter and the parts known beforehand are expanded each with its own factor.
+             * @description Effective degrees of freedom of the standard uncertainty, for information; absent when it is known without doubt. The coverage
+             *     factor is not looked up with them: scatter and the parts known beforehand are expanded each with its own factor.
              */
             degreesOfFreedom?: number;
         };
@@ -4266,7 +4423,8 @@ export interface components {
             coverageProbability: number;
             /**
              * Format: double
-             * @description Effective degrees of freedom of the standard uncertainty, for information; absent when it is known without doubt. The coverage factor is not looked up with them: the scatter of the catches and the parts known beforehand are expanded each with its own factor.
+             * @description Effective degrees of freedom of the standard uncertainty, for information; absent when it is known without doubt. The coverage
+             *     factor is not looked up with them: the scatter of the catches and the parts known beforehand are expanded each with its own factor.
              */
             degreesOfFreedom?: number;
         };
@@ -4299,7 +4457,8 @@ export interface components {
             coverageProbability: number;
             /**
              * Format: double
-             * @description Effective degrees of freedom of the standard uncertainty, for information; absent when it is known without doubt. The coverage factor is not looked up with them: scatter and the parts known beforehand are expanded each with its own factor.
+             * @description Effective degrees of freedom of the standard uncertainty, for information; absent when it is known without doubt. The coverage
+             *     factor is not looked up with them: scatter and the parts known beforehand are expanded each with its own factor.
              */
             degreesOfFreedom?: number;
         };
@@ -4332,7 +4491,8 @@ export interface components {
             coverageProbability: number;
             /**
              * Format: double
-             * @description Effective degrees of freedom of the standard uncertainty, for information; absent when it is known without doubt. The coverage factor is not looked up with them: the scatter of the catches and the parts known beforehand are expanded each with its own factor.
+             * @description Effective degrees of freedom of the standard uncertainty, for information; absent when it is known without doubt. The coverage
+             *     factor is not looked up with them: the scatter of the catches and the parts known beforehand are expanded each with its own factor.
              */
             degreesOfFreedom?: number;
         };
@@ -4348,7 +4508,10 @@ export interface components {
             product: string;
             /** @description Id of the lot. */
             lot?: string;
-            /** @description Target rate; for a variable rate, the one to be tested at. Leave it out where the rate follows from stand, or from the nutrients of the plan. No default. Range: above 0 and up to 100000 kg/ha. */
+            /**
+             * @description Target rate; for a variable rate, the one to be tested at. Leave it out where the rate follows from stand, or from the nutrients of
+             *     the plan. No default. Range: above 0 and up to 100000 kg/ha.
+             */
             targetRate?: components["schemas"]["MassPerAreaQuantity"];
             /** @description The stand that is wanted; with the lot, the target rate follows from it. */
             stand?: components["schemas"]["StandOfPlan"];
@@ -4390,7 +4553,8 @@ export interface components {
             /** @description What it meters. */
             product: string;
             /**
-             * @description How the product flows: `free-flowing`, `small-seed` or `dusty`. Default: small-seed when even the longest run does not bring 6.8 kg, else free-flowing.
+             * @description How the product flows: `free-flowing`, `small-seed` or `dusty`. Default: small-seed when even the longest run does
+             *     not bring 6.8 kg, else free-flowing.
              * @enum {string}
              */
             material?: "free-flowing" | "small-seed" | "dusty";
@@ -4402,15 +4566,25 @@ export interface components {
             bulkDensity?: components["schemas"]["BulkDensityQuantity"];
             /** @description The metering element that is fitted; with the bulk density it says what the value to plan with can be. */
             fittedElement?: components["schemas"]["FittedElement"];
-            /** @description The mass per revolution that the controller uses now. Default of its `relativeUncertainty` 2 %: default of a value in force: judgement, no published source. Range: above 0 and up to 1000 kg/rev. */
+            /**
+             * @description The mass per revolution that the controller uses now. Default of its `relativeUncertainty` 2 %: default of a value in force:
+             *     judgement, no published source. Range: above 0 and up to 1000 kg/rev.
+             */
             valueInForce?: components["schemas"]["ReferenceOfTest"];
-            /** @description A predicted mass per revolution where none is in force yet. Default of its `relativeUncertainty` 10 %: a predicted start value may be 20 % off; judgement, no published source. Range: above 0 and up to 1000 kg/rev. */
+            /**
+             * @description A predicted mass per revolution where none is in force yet. Default of its `relativeUncertainty` 10 %: a predicted start value
+             *     may be 20 % off; judgement, no published source. Range: above 0 and up to 1000 kg/rev.
+             */
             startValue?: components["schemas"]["ReferenceOfTest"];
             /** @description Limits of the meter speed. */
             speedLimits?: components["schemas"]["RotationLimits"];
             /** @description Its own container. */
             container?: components["schemas"]["ContainerOfPlan"];
-            /** @description Repeatability of one catch (standard deviation). Default by the size of the catch, s^2 = (0.93 %)^2 + (14.3 % rev / turns)^2 + (0.49 % kg / mass)^2: 1 % at 14 kg and 40 rev, 2 % at 0.3 kg and 20 rev, 3 % at 5 rev; with 2.9 % in place of 0.93 % for dusty or caking products: judgement, 4 degrees of freedom, no published source. Range: 0.01 to 30 %. */
+            /**
+             * @description Repeatability of one catch (standard deviation). Default by the size of the catch, s^2 = (0.93 %)^2 + (14.3 % rev / turns)^2 + (0.49
+             *     % kg / mass)^2: 1 % at 14 kg and 40 rev, 2 % at 0.3 kg and 20 rev, 3 % at 5 rev; with 2.9 % in place of 0.93 % for dusty or caking
+             *     products: judgement, 4 degrees of freedom, no published source. Range: 0.01 to 30 %.
+             */
             repeatability?: components["schemas"]["RatioQuantity"];
             /**
              * Format: int32
@@ -4428,7 +4602,10 @@ export interface components {
             catchMass: components["schemas"]["MassQuantity"];
             /** @description Revolutions to turn; whole, except on a shared shaft. */
             revolutions: components["schemas"]["RevolutionsQuantity"];
-            /** @description Ground speed to simulate: the one of the question where it does, else the nearest that keeps the meter within its limits and the run long enough. */
+            /**
+             * @description Ground speed to simulate: the one of the question where it does, else the nearest that keeps the meter within its limits and the run
+             *     long enough.
+             */
             simulatedSpeed: components["schemas"]["SpeedQuantity"];
             /** @description Run time at the simulated ground speed. */
             runTime: components["schemas"]["TimeQuantity"];
@@ -4486,7 +4663,10 @@ export interface components {
             values: components["schemas"]["ValueOfElement"][];
             /** @description Meter speeds, windows and the best element; absent without a rate or a mass per revolution, and at a rate of zero. */
             meterSpeed?: components["schemas"]["MeterSpeedAnswer"];
-            /** @description What it means that the lot is another one than when the value in force was adopted; absent when it is the same, when one of the two is not known, and at a rate of zero. */
+            /**
+             * @description What it means that the lot is another one than when the value in force was adopted; absent when it is the same, when one of the two
+             *     is not known, and at a rate of zero.
+             */
             newLot?: components["schemas"]["NewLotAnswer"];
         };
         /** @description Meter speeds, windows and the order of the elements. */
@@ -4512,7 +4692,8 @@ export interface components {
         MeterSpeedAnswerBatchLine: {
             /**
              * Format: int64
-             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row 1.
+             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row
+             *     1.
              */
             line: number;
             /** @description What the table calls the test; absent when no table was sent. */
@@ -4590,7 +4771,10 @@ export interface components {
             workspace: string;
             /** @description Who or what uses it. */
             name: string;
-            /** @description What it may do: `calculate`, `read`, `write`, `admin`; `operator` for keys that the command of the service made for whoever runs the installation. */
+            /**
+             * @description What it may do: `calculate`, `read`, `write`, `admin`; `operator` for keys that the command of the service
+             *     made for whoever runs the installation.
+             */
             scopes: string[];
             /**
              * @description `live`, `expired` or `revoked`.
@@ -4635,7 +4819,8 @@ export interface components {
             /** @description The outcome in a few sentences that can be shown as they are. */
             headline: string;
             /**
-             * @description When to make a catch test: `test-now` (before sowing this lot), `test-at-next-fill` or `no-test-needed` (not because of this lot).
+             * @description When to make a catch test: `test-now` (before sowing this lot), `test-at-next-fill` or `no-test-needed` (not because
+             *     of this lot).
              * @example test-now
              * @example test-at-next-fill
              * @example no-test-needed
@@ -4680,7 +4865,8 @@ export interface components {
         NewLotAnswerBatchLine: {
             /**
              * Format: int64
-             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row 1.
+             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row
+             *     1.
              */
             line: number;
             /** @description What the table calls the test; absent when no table was sent. */
@@ -4700,7 +4886,10 @@ export interface components {
             newLot: components["schemas"]["LotOfChange"];
             /** @description Both are the same lot: another delivery of it, or it was treated meanwhile. Default false. */
             sameLot?: boolean;
-            /** @description Rate by mass that was sown with the lot before; with both kernel masses it gives the rate for the same seeds. Give this or seedsPerArea. No default. Range: above 0 and up to 100000 kg/ha. */
+            /**
+             * @description Rate by mass that was sown with the lot before; with both kernel masses it gives the rate for the same seeds. Give this or
+             *     seedsPerArea. No default. Range: above 0 and up to 100000 kg/ha.
+             */
             rate?: components["schemas"]["MassPerAreaQuantity"];
             /** @description Pure seeds per area that are to stay the same. No default. Range: above 0 and up to 100000 /m2. */
             seedsPerArea?: components["schemas"]["CountPerAreaQuantity"];
@@ -4718,7 +4907,11 @@ export interface components {
             fillChangeOfLot?: components["schemas"]["RatioQuantity"];
             /** @description The same with another treatment. Default 4 %: a coating changes friction; judgement, 3 degrees of freedom, no published source. Range: above 0 and up to 50 %. */
             fillChangeOfTreatment?: components["schemas"]["RatioQuantity"];
-            /** @description How far bulk density changes where it is not known of both lots, as the scale of a t distribution. Default 7 % with a new lot; judgement, 3 degrees of freedom, no published source. Default 2 % with another delivery of the same lot; judgement, 3 degrees of freedom, no published source. Range: above 0 and up to 50 %. */
+            /**
+             * @description How far bulk density changes where it is not known of both lots, as the scale of a t distribution. Default 7 % with a new lot;
+             *     judgement, 3 degrees of freedom, no published source. Default 2 % with another delivery of the same lot; judgement, 3 degrees of
+             *     freedom, no published source. Range: above 0 and up to 50 %.
+             */
             unknownDensityChange?: components["schemas"]["RatioQuantity"];
         };
         /** @description One nutrient: asked for, there already, brought, left over. */
@@ -4753,13 +4946,23 @@ export interface components {
             fromComputedRates: components["schemas"]["MassPerAreaQuantity"];
             /** @description All of it together. */
             total: components["schemas"]["MassPerAreaQuantity"];
-            /** @description The total less the target: what remains over, or below zero what is missing (of an at-most target, the room left); absent without a target. */
+            /**
+             * @description The total less the target: what remains over, or below zero what is missing (of an at-most target, the room left); absent without a
+             *     target.
+             */
             surplus?: components["schemas"]["MassPerAreaQuantity"];
             /** @description The target is met; true without one. */
             met: boolean;
-            /** @description What one more mass unit of the target would cost with these products while every limit stays: the price of this nutrient here. Zero where enough is there anyway, below zero where more of it would save money. Absent without prices, without a target, for an at-most target, or when no more can be had. */
+            /**
+             * @description What one more mass unit of the target would cost with these products while every limit stays: the price of this nutrient here. Zero
+             *     where enough is there anyway, below zero where more of it would save money. Absent without prices, without a target, for an at-most
+             *     target, or when no more can be had.
+             */
             costOfNextUnit?: components["schemas"]["CostPerUnit"];
-            /** @description What the limit of this nutrient (most, or an at-most target) costs: what one more mass unit allowed would save. Zero where the limit does not bind. Absent without prices, without a limit, or when not all targets are met. */
+            /**
+             * @description What the limit of this nutrient (most, or an at-most target) costs: what one more mass unit allowed would save. Zero where the limit
+             *     does not bind. Absent without prices, without a limit, or when not all targets are met.
+             */
             costOfLimit?: components["schemas"]["CostPerUnit"];
         };
         /** @description A nutrient with the seed. */
@@ -4798,7 +5001,8 @@ export interface components {
             /** @description The member of the plan that it is about. */
             pointer: string;
             /**
-             * @description What it is: a `missing-value` of the plan or of a record that it names, a `record-at-odds` with the plan by now, a question that a calculation `refused`, or something that `no-published-number` settles, so that somebody has to be asked.
+             * @description What it is: a `missing-value` of the plan or of a record that it names, a `record-at-odds` with the plan by now, a
+             *     question that a calculation `refused`, or something that `no-published-number` settles, so that somebody has to be asked.
              * @example missing-value
              * @example record-at-odds
              * @example refused
@@ -4821,7 +5025,10 @@ export interface components {
             name?: string;
             /** @description The mass per revolution to expect of it. Range: above 0 and up to 1000 kg/rev. */
             massPerRevolution: components["schemas"]["MassPerRevolutionQuantity"];
-            /** @description Of another product: its bulk density, where the mass per revolution was found by tests. With that of the product tested the two are compared. No default. Range: 10 to 10000 kg/m3. */
+            /**
+             * @description Of another product: its bulk density, where the mass per revolution was found by tests. With that of the product tested the two are
+             *     compared. No default. Range: 10 to 10000 kg/m3.
+             */
             bulkDensity?: components["schemas"]["BulkDensityQuantity"];
         };
         /** @description One outlet over all tests. */
@@ -4949,7 +5156,10 @@ export interface components {
         };
         /** @description A plan for a field: which meter puts down which product at which rate, and the catch test that goes before. */
         PlanRequest: {
-            /** @description The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default: the service makes one. May be repeated, unchanged, when replacing. */
+            /**
+             * @description The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default:
+             *     the service makes one. May be repeated, unchanged, when replacing.
+             */
             id?: string;
             /** @description What the owner calls it. */
             name: string;
@@ -4999,17 +5209,30 @@ export interface components {
         PlanSetUpAnswer: {
             /** @description The outcome in a few sentences that can be shown as they are. */
             headline: string;
-            /** @description True when every meter has a rate and a mass per revolution, its element serves that rate at the planned ground speeds, all that lies with the seed has a limit and is within it, the fan suits all products, the nutrients are met, no lot asks for a test first, and nothing is open. */
+            /**
+             * @description True when every meter has a rate and a mass per revolution, its element serves that rate at the planned ground speeds, all that lies
+             *     with the seed has a limit and is within it, the fan suits all products, the nutrients are met, no lot asks for a test first, and
+             *     nothing is open.
+             */
             nothingInTheWay: boolean;
-            /** @description What stands against going on, the worst first: a rate that a meter cannot reach, then too much with the seed, then a meter that turns too slowly, the air, nutrients, a lot to be tested. Empty when nothing is. What is not known yet is under open. */
+            /**
+             * @description What stands against going on, the worst first: a rate that a meter cannot reach, then too much with the seed, then a meter that
+             *     turns too slowly, the air, nutrients, a lot to be tested. Empty when nothing is. What is not known yet is under open.
+             */
             inTheWay: components["schemas"]["ObstacleOfPlan"][];
             /** @description The meters, in the order of the plan. */
             meters: components["schemas"]["MeterSetUpAnswer"][];
-            /** @description How the products supply the nutrients that are wanted; absent when the plan wants none, or a rate or an analysis is open. Where several meters share a product, its line is for all of them together, on the whole field. */
+            /**
+             * @description How the products supply the nutrients that are wanted; absent when the plan wants none, or a rate or an analysis is open. Where
+             *     several meters share a product, its line is for all of them together, on the whole field.
+             */
             nutrients?: components["schemas"]["ProductRateAnswer"];
             /** @description What lies with the seed against published limits; absent when nothing is placed with the seed, or something that it needs is open. */
             seedRow?: components["schemas"]["SeedRowLimitAnswer"];
-            /** @description Where the fan may stand for all products, and what the air carries; absent when no product states its fan speeds. Compared with the fan speed of the sowing conditions. */
+            /**
+             * @description Where the fan may stand for all products, and what the air carries; absent when no product states its fan speeds. Compared with the
+             *     fan speed of the sowing conditions.
+             */
             fan?: components["schemas"]["FanAnswer"];
             /** @description What could not be computed, and what to add. */
             open: components["schemas"]["OpenPointOfPlan"][];
@@ -5082,7 +5305,10 @@ export interface components {
         };
         /** @description What went wrong and what to do about it (RFC 9457). */
         Problem: {
-            /** @description Kind of problem; `about:blank` says that the status tells it all, other kinds are those registered with IANA. Act on `errors[].code`; `/reference/codes` explains every one. */
+            /**
+             * @description Kind of problem; `about:blank` says that the status tells it all, other kinds are those registered with IANA. Act on
+             *     `errors[].code`; `/reference/codes` explains every one.
+             */
             type: string;
             /** @description The name of the status. */
             title: string;
@@ -5102,7 +5328,10 @@ export interface components {
         };
         /** @description One error of a request. */
         ProblemError: {
-            /** @description Where in the body, as an RFC 6901 JSON pointer in its URI fragment form, for example `#/catches/0/gross`; absent when it is not about the body. */
+            /**
+             * @description Where in the body, as an RFC 6901 JSON pointer in its URI fragment form, for example `#/catches/0/gross`; absent when it is not
+             *     about the body.
+             */
             pointer?: string;
             /** @description The query parameter it is about; absent when it is not about the query. */
             parameter?: string;
@@ -5258,7 +5487,10 @@ export interface components {
              * @enum {string}
              */
             material?: "free-flowing" | "small-seed" | "dusty";
-            /** @description Bulk density; needed when the controller takes a volume per revolution. With it the container and the element say what a catch can be. No default. Range: 10 to 10000 kg/m3. */
+            /**
+             * @description Bulk density; needed when the controller takes a volume per revolution. With it the container and the element say what a catch can
+             *     be. No default. Range: 10 to 10000 kg/m3.
+             */
             bulkDensity?: components["schemas"]["BulkDensityQuantity"];
             /** @description Price; gives the cost of a wrong value. */
             price?: components["schemas"]["Price"];
@@ -5267,7 +5499,10 @@ export interface components {
         ProductOffer: {
             /** @description What you call it. */
             name: string;
-            /** @description Its nutrients, each as a share of its mass in a stated form. A grade such as 11-52-0 states N, P2O5 and K2O in most countries, but the elements N, P and K in some: look on the label. */
+            /**
+             * @description Its nutrients, each as a share of its mass in a stated form. A grade such as 11-52-0 states N, P2O5 and K2O in most countries, but
+             *     the elements N, P and K in some: look on the label.
+             */
             analysis: components["schemas"]["ShareOfNutrient"][];
             /** @description Price. Default none: without prices the rates are those of least total mass. */
             price?: components["schemas"]["Price"];
@@ -5275,7 +5510,10 @@ export interface components {
             leastRate?: components["schemas"]["MassPerAreaQuantity"];
             /** @description It is applied at no more than this rate, for example because of a limit for the seed row or of the meter. No limit when left out. No default. Range: 0 to 100000 kg/ha. */
             mostRate?: components["schemas"]["MassPerAreaQuantity"];
-            /** @description Its rate is decided already, as for a starter; its nutrients count like credits and its cost is added. Excludes leastRate and mostRate. No default. Range: 0 to 100000 kg/ha. */
+            /**
+             * @description Its rate is decided already, as for a starter; its nutrients count like credits and its cost is added. Excludes leastRate and
+             *     mostRate. No default. Range: 0 to 100000 kg/ha.
+             */
             fixedRate?: components["schemas"]["MassPerAreaQuantity"];
             /** @description Mass of one package; left out for bulk. No default. Range: 0.1 to 100000 kg. */
             packageMass?: components["schemas"]["MassQuantity"];
@@ -5284,7 +5522,10 @@ export interface components {
         ProductRateAnswer: {
             /** @description The outcome in one or two sentences that can be shown as they are. */
             headline: string;
-            /** @description True when all targets are met. Otherwise the rates are the nearest that can be had, and a finding says for each target missed what stands against it. */
+            /**
+             * @description True when all targets are met. Otherwise the rates are the nearest that can be had, and a finding says for each target missed what
+             *     stands against it.
+             */
             meetsTargets: boolean;
             /** @description The products, in the order of the question. */
             products: components["schemas"]["ProductRateLine"][];
@@ -5311,7 +5552,8 @@ export interface components {
         ProductRateAnswerBatchLine: {
             /**
              * Format: int64
-             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row 1.
+             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row
+             *     1.
              */
             line: number;
             /** @description What the table calls the test; absent when no table was sent. */
@@ -5349,7 +5591,10 @@ export interface components {
         ProductRateRequest: {
             /** @description What is wanted of each nutrient: nitrogen, phosphorus, potassium, sulfur. One target for each nutrient. */
             targets: components["schemas"]["WantedNutrient"][];
-            /** @description The products at hand. Among choices of equal cost and mass, earlier ones are taken before later ones. Either all have a price, in one currency, or none has. */
+            /**
+             * @description The products at hand. Among choices of equal cost and mass, earlier ones are taken before later ones. Either all have a price, in
+             *     one currency, or none has.
+             */
             products: components["schemas"]["ProductOffer"][];
             /** @description What is there already and need not be bought: applied earlier, or supplied by the soil. Credits of one nutrient add up. */
             credits?: components["schemas"]["CreditedNutrient"][];
@@ -5358,7 +5603,10 @@ export interface components {
         };
         /** @description A product that meters put down. */
         ProductRequest: {
-            /** @description The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default: the service makes one. May be repeated, unchanged, when replacing. */
+            /**
+             * @description The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default:
+             *     the service makes one. May be repeated, unchanged, when replacing.
+             */
             id?: string;
             /** @description What the owner calls it. */
             name: string;
@@ -5391,12 +5639,17 @@ export interface components {
             name: string;
             /** @description Its nutrients, each as a share of its mass in a stated form. Give it with rates. */
             analysis?: components["schemas"]["ShareOfNutrient"][];
-            /** @description Rates of the product: one that holds everywhere, or one for each zone of a variable rate, in the same order for all products. Zero is allowed. Range: 0 to 100000 kg/ha. */
+            /**
+             * @description Rates of the product: one that holds everywhere, or one for each zone of a variable rate, in the same order for all products. Zero
+             *     is allowed. Range: 0 to 100000 kg/ha.
+             */
             rates?: components["schemas"]["MassPerAreaQuantity"][];
             /** @description Nutrients per area, the same everywhere. Give them in place of analysis and rates. */
             nutrients?: components["schemas"]["AmountOfNutrient"][];
             /**
-             * @description Form of its nitrogen. Coated or treated urea is `urea`, for no source has a number for it, but `urea-with-inhibitor` where the treatment is a urease inhibitor: published limits count that as urea, and the stand-loss model has its own slope. Default urea, the form that harms most: judgement.
+             * @description Form of its nitrogen. Coated or treated urea is `urea`, for no source has a number for it, but `urea-with-inhibitor` where
+             *     the treatment is a urease inhibitor: published limits count that as urea, and the stand-loss model has its own slope. Default urea,
+             *     the form that harms most: judgement.
              * @enum {string}
              */
             nitrogenForm?: "urea" | "urea-ammonium-nitrate" | "ammonium-sulfate" | "ammonium-phosphate" | "ammonium-nitrate" | "other" | "urea-with-inhibitor";
@@ -5485,7 +5738,9 @@ export interface components {
              */
             unit: "kg/ha" | "g/m2" | "lb/ac";
             /**
-             * @description How it was made, where known: `divide-by-ten` is the trade's shortcut for lb/ac (plants per square foot times grams per thousand over survival over 10), `exact-units` has no such shortcut in it. Left out, a rate in lb/ac is judged by how far it is off.
+             * @description How it was made, where known: `divide-by-ten` is the trade's shortcut for lb/ac (plants per square foot times grams per
+             *     thousand over survival over 10), `exact-units` has no such shortcut in it. Left out, a rate in lb/ac is judged by how far it is
+             *     off.
              * @enum {string}
              */
             madeBy?: "exact-units" | "divide-by-ten";
@@ -5524,7 +5779,7 @@ export interface components {
         /** @description A reason for a verdict. */
         ReasonAnswer: {
             /**
-             * @description Stable code. Known today: `second-test-needed`, `tests-disagree`, `change-confirmed`, `catch-apart`, `exclusion-decides`, `excluded-catch-agrees`, `catch-typed-twice`, `drawn-towards-old-number`, `change-detected`, `no-practical-change`, `within-tolerance`, `within-tolerance-not-shown`, `no-value-in-force`, `precision-not-reached`, `precision-out-of-reach`, `catches-scatter-more-than-expected`, `likely-mistake`, `cannot-be-told-apart`, `stray-catch`, `first-catch-low`, `trend-over-catches`, `additive-offset`, `small-catch`, `coarse-scale`, `load-beyond-class`, `more-than-the-container-holds`, `load-beyond-capacity`, `scale-dominates`, `default-repeatability-used`, `catch-excluded`, `mixed-mass-units`, `entry-resolution-matters`, `outside-meter-window`, `near-meter-limit`, `container-nearly-full`, `bounds-cross`, `wide-speed-range`, `outside-measured-speeds`, `short-run`, `simulated-speed-moved`, `meters-run-apart`, `too-few-containers`, `stops-close-together`, `conditions-differ`, `varies-from-day-to-day`, `scale-check-overdue`, `scale-check-failed`, `scale-check-failed-later`, `scale-check-changed`, `value-in-force-changed`, `basis-superseded`, `differs-from-plan`, `other-lot`, `adopted-otherwise`, `adopted-despite`, `possible-mistakes`, `old-scale-explains-change`, `above-published-limit`, `no-published-limit`, `nutrient-without-limit`, `sources-disagree`, `region-not-stated`, `nitrogen-form-not-stated`, `between-published-limits`, `limit-reduced`, `spread-unusual`, `nutrient-without-source`, `credits-above-target`, `most-rate-binds`, `least-rate-binds`, `targets-conflict`, `large-surplus`, `unusual-product-rate`, `element-or-oxide`, `shortcut-reads-high`, `stated-rate-differs`, `small-sample`, `kernel-mass-unusual`, `germination-low`, `germination-not-used`, `emergence-unusual`, `seeds-above-published`, `density-unknown`, `density-differs`, `densities-far-apart`, `treatment-changed`, `kernels-of-one-lot-differ`, `nothing-changed`, `germination-changed`, `rate-not-recomputed`, `sample-area-miscalled`, `divide-by-ten-shortcut`, `counts-at-odds-with-prior`, `stated-stand-differs`, `no-plants-found`, `single-count`, `few-counts`, `more-counts-needed`, `strongly-clumped`, `counts-in-same-row`, `more-plants-than-seeds`, `prior-outweighs-counts`, `stand-below-minimum`, `stand-at-risk`, `rate-above-maximum`, `probability-out-of-reach`, `season-spread-missing`, `unusual-share-of-seeds`, `stand-loss-above-accepted`, `density-unlike-reference`, `density-not-compared`, `published-density-only`, `weighings-scatter`, `small-volume`, `other-bushel`, `test-weight-settled`, `more-than-the-element-holds`, `fill-unlike-expected`, `unlike-other-products`, `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`, `fan-limit-not-checked`, `distance-changed`, `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`, `runs-scatter-more-than-expected`, `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`, `wheel-slips`, `width-differs`, `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-gave-nothing`, `outlet-off-mean`, `large-correction`, `circumference-from-diameter`, `skid-counted-twice`.
+             * @description Stable code. Known today: `second-test-needed`, `tests-disagree`, `change-confirmed`, `catch-apart`, `exclusion-decides`, `excluded-catch-agrees`, `catch-typed-twice`, `drawn-towards-old-number`, `change-detected`, `no-practical-change`, `within-tolerance`, `within-tolerance-not-shown`, `no-value-in-force`, `precision-not-reached`, `precision-out-of-reach`, `catches-scatter-more-than-expected`, `likely-mistake`, `cannot-be-told-apart`, `stray-catch`, `first-catch-low`, `trend-over-catches`, `additive-offset`, `small-catch`, `coarse-scale`, `load-beyond-class`, `more-than-the-container-holds`, `load-beyond-capacity`, `scale-dominates`, `default-repeatability-used`, `catch-excluded`, `mixed-mass-units`, `entry-resolution-matters`, `outside-meter-window`, `near-meter-limit`, `container-nearly-full`, `bounds-cross`, `wide-speed-range`, `outside-measured-speeds`, `short-run`, `simulated-speed-moved`, `meters-run-apart`, `too-few-containers`, `stops-close-together`, `conditions-differ`, `varies-from-day-to-day`, `scale-check-overdue`, `scale-check-failed`, `scale-check-failed-later`, `scale-check-changed`, `value-in-force-changed`, `basis-superseded`, `differs-from-plan`, `other-lot`, `adopted-otherwise`, `adopted-despite`, `possible-mistakes`, `old-scale-explains-change`, `above-published-limit`, `no-published-limit`, `nutrient-without-limit`, `sources-disagree`, `region-not-stated`, `nitrogen-form-not-stated`, `between-published-limits`, `limit-reduced`, `spread-unusual`, `nutrient-without-source`, `credits-above-target`, `most-rate-binds`, `least-rate-binds`, `targets-conflict`, `large-surplus`, `unusual-product-rate`, `element-or-oxide`, `shortcut-reads-high`, `stated-rate-differs`, `small-sample`, `kernel-mass-unusual`, `germination-low`, `germination-not-used`, `emergence-unusual`, `seeds-above-published`, `density-unknown`, `density-differs`, `densities-far-apart`, `treatment-changed`, `kernels-of-one-lot-differ`, `nothing-changed`, `germination-changed`, `rate-not-recomputed`, `sample-area-miscalled`, `divide-by-ten-shortcut`, `counts-at-odds-with-prior`, `stated-stand-differs`, `no-plants-found`, `single-count`, `few-counts`, `more-counts-needed`, `strongly-clumped`, `counts-in-same-row`, `more-plants-than-seeds`, `prior-outweighs-counts`, `stand-below-minimum`, `stand-at-risk`, `rate-above-maximum`, `probability-out-of-reach`, `season-spread-missing`, `unusual-share-of-seeds`, `stand-loss-above-accepted`, `density-unlike-reference`, `density-not-compared`, `published-density-only`, `weighings-scatter`, `small-volume`, `other-bushel`, `test-weight-settled`, `more-than-the-element-holds`, `fill-unlike-expected`, `unlike-other-products`, `fits-other-product`, `stated-unlike-records`, `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`, `fan-limit-not-checked`, `distance-changed`, `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`, `runs-scatter-more-than-expected`, `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`, `wheel-slips`, `width-differs`, `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-gave-nothing`, `outlet-off-mean`, `large-correction`, `circumference-from-diameter`, `skid-counted-twice`.
              * @example second-test-needed
              * @example tests-disagree
              * @example change-confirmed
@@ -5644,6 +5899,8 @@ export interface components {
              * @example more-than-the-element-holds
              * @example fill-unlike-expected
              * @example unlike-other-products
+             * @example fits-other-product
+             * @example stated-unlike-records
              * @example unusual-field-efficiency
              * @example outside-fan-window
              * @example near-fan-limit
@@ -5687,7 +5944,8 @@ export interface components {
         /** @description A catch test to be kept as evidence. What is known of machine, product and scale comes from their records. */
         RecordCatchTestRequest: {
             /**
-             * @description How the empty container was taken into account: `each` catch has its own tare reading, one reading is `shared` by all, or the scale was `zeroed` with the empty container on it. Default: each, or shared when sharedTare is given.
+             * @description How the empty container was taken into account: `each` catch has its own tare reading, one reading is `shared` by all, or
+             *     the scale was `zeroed` with the empty container on it. Default: each, or shared when sharedTare is given.
              * @enum {string}
              */
             tareReading?: "each" | "shared" | "zeroed";
@@ -5714,9 +5972,15 @@ export interface components {
             valueInForce?: components["schemas"]["ReferenceOfTest"];
             /** @description A predicted value to compare with where none is in force yet. No default. Range: above 0 and up to 1000 kg/rev. */
             startValue?: components["schemas"]["ReferenceOfTest"];
-            /** @description What another lot is expected to give where that is not the value in force, for example the prediction for a new lot: the limit secondTestChange then counts from it. No default. Range: above 0 and up to 1000 kg/rev. */
+            /**
+             * @description What another lot is expected to give where that is not the value in force, for example the prediction for a new lot: the limit
+             *     secondTestChange then counts from it. No default. Range: above 0 and up to 1000 kg/rev.
+             */
             predictedValue?: components["schemas"]["PredictedValueOfTest"];
-            /** @description An earlier test of the same meter, element, setting, product and lot, set up apart from this one since the value in force was adopted. A change of at least secondTestChange is adopted when the two agree. Default the stored test of the same meter, element, setting, product and lot since the value in force was adopted, not superseded, that bears this one out. Range: above 0 and up to 1000 kg/rev. */
+            /**
+             * @description An earlier test of the same meter, element, setting, product and lot, set up apart from this one since the value in force was
+             *     adopted. A change of at least secondTestChange is adopted when the two agree. Default the stored test of the same meter, element, setting, product and lot since the value in force was adopted, not superseded, that bears this one out. Range: above 0 and up to 1000 kg/rev.
+             */
             earlierTest?: components["schemas"]["EarlierTestOfTest"];
             /** @description The rate to be applied; gives the effect of a wrong value. Default that of the plan named. Range: above 0 and up to 100000 kg/ha. */
             targetRate?: components["schemas"]["MassPerAreaQuantity"];
@@ -5733,11 +5997,16 @@ export interface components {
             catchPoints?: number;
             /** @description Codes of likely mistakes that somebody has checked and that did not happen; they are left out of the judgement. */
             ruledOutMistakes?: ("pounds-as-kilograms" | "kilograms-as-pounds" | "tare-not-taken-off" | "tare-taken-off-twice" | "tare-of-another-container" | "decimal-slip" | "digit-wrong" | "count-doubled" | "count-halved" | "meter-not-primed" | "container-overflowed" | "tank-bridged-or-empty" | "meter-isolated" | "catch-point-missed" | "half-of-points-as-whole" | "container-not-emptied" | "counter-not-reset" | "residue-in-container" | "wind-or-hand" | "ounces-as-decimals" | "pulses-per-revolution-wrong" | "turns-of-another-shaft" | "another-element" | "another-product" | "value-in-another-unit" | "value-in-force-wrong" | "start-value-wrong" | "something-else")[];
-            /** @description Repeatability of one catch (standard deviation), scale and counter parts removed. Default by the size of the catch, s^2 = (0.93 %)^2 + (14.3 % rev / turns)^2 + (0.49 % kg / mass)^2: 1 % at 14 kg and 40 rev, 2 % at 0.3 kg and 20 rev, 3 % at 5 rev; with 2.9 % in place of 0.93 % for dusty or caking products: judgement, 4 degrees of freedom, no published source. Default from the catches of earlier tests of this meter, element, setting and product, once there are enough; before that as said above. Range: 0.01 to 30 %. */
+            /**
+             * @description Repeatability of one catch (standard deviation), scale and counter parts removed. Default by the size of the catch, s^2 = (0.93 %)^2
+             *     + (14.3 % rev / turns)^2 + (0.49 % kg / mass)^2: 1 % at 14 kg and 40 rev, 2 % at 0.3 kg and 20 rev, 3 % at 5 rev; with 2.9 % in
+             *     place of 0.93 % for dusty or caking products: judgement, 4 degrees of freedom, no published source. Default from the catches of earlier tests of this meter, element, setting and product, once there are enough; before that as said above. Range: 0.01 to 30 %.
+             */
             repeatability?: components["schemas"]["RatioQuantity"];
             /**
              * Format: double
-             * @description Degrees of freedom of the repeatability. Default 4: judgement, no published source; the stated deviation is then uncertain by about 35 % (JCGM 100:2008, G.4.2). With a repeatability from earlier tests the default is theirs.
+             * @description Degrees of freedom of the repeatability. Default 4: judgement, no published source; the stated deviation is then uncertain by about
+             *     35 % (JCGM 100:2008, G.4.2). With a repeatability from earlier tests the default is theirs.
              */
             repeatabilityDegreesOfFreedom?: number;
             /** @description Standard deviation from day to day beyond the scatter of catches. Default from the earlier tests of this meter, element, setting and product, once there are five; before that: Default 1 %: default until the series has five tests; judgement, no published source. Range: 0 to 20 %. */
@@ -5748,14 +6017,21 @@ export interface components {
             wantedPrecision?: components["schemas"]["RatioQuantity"];
             /** @description Probability with which the number of further catches that a repeat asks for reaches the wanted precision. Default 80 %: probability with which the number of catches asked for is enough; judgement, no published source. Range: 50 to 99 %. */
             precisionProbability?: components["schemas"]["RatioQuantity"];
-            /** @description Change from what was expected, from which a second test, set up anew, has to agree before anything is adopted. Default twice the tolerance. Default 10 %: twice the tolerance; common practice asks for a second test at a change of 10 to 15 %, no published source. Range: 0.1 to 100 %. */
+            /**
+             * @description Change from what was expected, from which a second test, set up anew, has to agree before anything is adopted. Default twice the
+             *     tolerance. Default 10 %: twice the tolerance; common practice asks for a second test at a change of 10 to 15 %, no published source. Range: 0.1 to 100 %.
+             */
             secondTestChange?: components["schemas"]["RatioQuantity"];
             /**
              * Format: double
-             * @description Coverage probability of expanded uncertainties. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM 100:2008.
+             * @description Coverage probability of expanded uncertainties. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM
+             *     100:2008.
              */
             coverageProbability?: number;
-            /** @description The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default: the service makes one. */
+            /**
+             * @description The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default:
+             *     the service makes one.
+             */
             id?: string;
             /** @description Id of the machine. */
             machine: string;
@@ -5860,12 +6136,26 @@ export interface components {
              * @enum {string}
              */
             unit: "kg/rev" | "g/rev" | "lb/rev" | "oz/rev";
-            /** @description Its own standard uncertainty, relative, where known. Default 2 %: default of a value in force: judgement, no published source. For a start value 10 %: a predicted start value may be 20 % off; judgement, no published source. Range: 0 to 100 %. */
+            /**
+             * @description Its own standard uncertainty, relative, where known. Default 2 %: default of a value in force: judgement, no published source. For a
+             *     start value 10 %: a predicted start value may be 20 % off; judgement, no published source. Range: 0 to 100 %.
+             */
             relativeUncertainty?: components["schemas"]["RatioQuantity"];
-            /** @description True when another scale, or the same one after another check, stands behind it: then no scale error cancels in the change. Default false. */
+            /**
+             * @description True when another scale, or the same one after another check, stands behind it: then no scale error cancels in the change. Default
+             *     false.
+             */
             fromAnotherScale?: boolean;
-            /** @description Error of the scale behind it that was found only after it was adopted, beyond what was corrected then: where that alone explains a change, the answer says so first. */
+            /**
+             * @description Error of the scale behind it that was found only after it was adopted, beyond what was corrected then: where that alone explains a
+             *     change, the answer says so first.
+             */
             scaleErrorFoundLater?: components["schemas"]["KnownScaleErrorOfTest"];
+            /**
+             * Format: date-time
+             * @description For a start value that a test measured and nobody adopted: when that test was made; the answer calls it by that day.
+             */
+            measuredAt?: string;
         };
         /** @description How often requests were turned away on a day. */
         RefusalItem: {
@@ -5974,7 +6264,8 @@ export interface components {
             until: string;
             /**
              * Format: date-time
-             * @description From when on the new key opens nothing, RFC 3339. Default: it gets as long a life as the old one was given. It cannot outlive the key that makes it.
+             * @description From when on the new key opens nothing, RFC 3339. Default: it gets as long a life as the old one was given. It cannot outlive the
+             *     key that makes it.
              */
             expiresAt?: string;
         };
@@ -6021,7 +6312,10 @@ export interface components {
             pulses?: number;
             /** @description Turns of the wheel over it, in place of pulses. No default. Range: 0.1 to 1000000 rev. */
             turns?: components["schemas"]["RevolutionsQuantity"];
-            /** @description Standard uncertainty of this distance, beside the limit of the tape. Default as the distance resolution says: common practice, for two marks. Range: 0 to 100 m. */
+            /**
+             * @description Standard uncertainty of this distance, beside the limit of the tape. Default as the distance resolution says: common practice, for
+             *     two marks. Range: 0 to 100 m.
+             */
             distanceUncertainty?: components["schemas"]["LengthQuantity"];
             /**
              * @description Which way it was driven: `there` or `back`. With runs of both kinds the two ways are compared.
@@ -6138,7 +6432,10 @@ export interface components {
         };
         /** @description A check of a scale against known masses. */
         ScaleCheckRequest: {
-            /** @description The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default: the service makes one. */
+            /**
+             * @description The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default:
+             *     the service makes one.
+             */
             id?: string;
             /** @description Id of the scale. */
             scale: string;
@@ -6178,7 +6475,10 @@ export interface components {
         };
         /** @description A scale. Its span error comes from its checks, which are evidence of their own. */
         ScaleRequest: {
-            /** @description The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default: the service makes one. May be repeated, unchanged, when replacing. */
+            /**
+             * @description The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default:
+             *     the service makes one. May be repeated, unchanged, when replacing.
+             */
             id?: string;
             /** @description What the owner calls it. */
             name: string;
@@ -6258,7 +6558,8 @@ export interface components {
             /** @description The outcome in one or two sentences that can be shown as they are; they name crop, place and source. */
             headline: string;
             /**
-             * @description The outcome over all limits: `above` when any is exceeded, `within` when none is, `no-published-limit` when none has a number for anything placed.
+             * @description The outcome over all limits: `above` when any is exceeded, `within` when none is, `no-published-limit` when none has
+             *     a number for anything placed.
              * @example within
              * @example above
              * @example no-published-limit
@@ -6270,7 +6571,10 @@ export interface components {
             loads: components["schemas"]["NutrientLoadAnswer"][];
             /** @description Every limit for this crop and region: those exceeded first, the worst at the head; those without a number last. */
             limits: components["schemas"]["SeedRowLimitOfSource"][];
-            /** @description The loss of stand that the linear model of South Dakota State University lets expect; absent for crops that it has no slope for. Judged in South Dakota, shown elsewhere. */
+            /**
+             * @description The loss of stand that the linear model of South Dakota State University lets expect; absent for crops that it has no slope for.
+             *     Judged in South Dakota, shown elsewhere.
+             */
             standLoss?: components["schemas"]["StandLossAnswer"];
             /** @description Reductions that sources state for such a seedbed or such products. They hold for the limits of their own source only. */
             reductions: components["schemas"]["StatedReductionAnswer"][];
@@ -6287,7 +6591,8 @@ export interface components {
         SeedRowLimitAnswerBatchLine: {
             /**
              * Format: int64
-             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row 1.
+             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row
+             *     1.
              */
             line: number;
             /** @description What the table calls the test; absent when no table was sent. */
@@ -6300,7 +6605,8 @@ export interface components {
         /** @description One limit against what lies with the seed. */
         SeedRowLimitOfSource: {
             /**
-             * @description `within`: not above the limit. `above`: above it. `no-published-limit`: the source has no number for this case; the reason says why.
+             * @description `within`: not above the limit. `above`: above it. `no-published-limit`: the source has no number for this case; the
+             *                 reason says why.
              * @example within
              * @example above
              * @example no-published-limit
@@ -6334,7 +6640,8 @@ export interface components {
             /** @description The number as the source prints it, in its own unit; absent without one. */
             asPrinted?: components["schemas"]["MassPerAreaQuantity"];
             /**
-             * @description How the number was found: `published-cell` is printed for this geometry, the others take a stricter printed number. Absent without one. Known today: `published-cell`, `stricter-of-two-cells`, `widest-cell`.
+             * @description How the number was found: `published-cell` is printed for this geometry, the others take a stricter printed number. Absent
+             *     without one. Known today: `published-cell`, `stricter-of-two-cells`, `widest-cell`.
              * @example published-cell
              * @example stricter-of-two-cells
              * @example widest-cell
@@ -6357,12 +6664,14 @@ export interface components {
              */
             crop: "wheat" | "barley" | "oat" | "canola" | "corn" | "sunflower" | "soybean" | "dry-bean" | "flax" | "pea" | "lentil" | "chickpea" | "other";
             /**
-             * @description Texture of the soil: `light` is sandy loam or lighter, `medium` loam to clay loam, `heavy` clay to heavy clay. Take the lightest one of the field.
+             * @description Texture of the soil: `light` is sandy loam or lighter, `medium` loam to clay loam, `heavy` clay to heavy clay. Take
+             *     the lightest one of the field.
              * @enum {string}
              */
             soil: "light" | "medium" | "heavy";
             /**
-             * @description Moisture of the seedbed: `good` is at or near field capacity and expected to stay so. In doubt, and in drying weather, it is `dry`.
+             * @description Moisture of the seedbed: `good` is at or near field capacity and expected to stay so. In doubt, and in drying weather, it is
+             *     `dry`.
              * @enum {string}
              */
             moisture: "good" | "dry";
@@ -6465,7 +6774,8 @@ export interface components {
         SeedingRateAnswerBatchLine: {
             /**
              * Format: int64
-             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row 1.
+             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row
+             *     1.
              */
             line: number;
             /** @description What the table calls the test; absent when no table was sent. */
@@ -6475,7 +6785,10 @@ export interface components {
             /** @description What the question would be refused with alone; absent when there is a result. */
             problem?: components["schemas"]["Problem"];
         };
-        /** @description What is fixed of a seeding rate (exactly one of targetStand, seedsPerArea, germinableSeedsPerArea, seedsPerRow and rate), and what is known of the seed. */
+        /**
+         * @description What is fixed of a seeding rate (exactly one of targetStand, seedsPerArea, germinableSeedsPerArea, seedsPerRow and rate), and what is
+         *     known of the seed.
+         */
         SeedingRateRequest: {
             /** @description Plants per area that are to stand. Needs germination and emergence, or survival. No default. Range: above 0 and up to 100000 /m2. */
             targetStand?: components["schemas"]["CountPerAreaQuantity"];
@@ -6539,7 +6852,8 @@ export interface components {
             form: string;
             /**
              * Format: double
-             * @description The number to type in, already rounded to the controller's decimals: a count of pulses over `distance`, or a length in `unit`.
+             * @description The number to type in, already rounded to the controller's decimals: a count of pulses over `distance`, or a length in
+             *     `unit`.
              */
             value: number;
             /** @description Its unit; absent for a count of pulses. */
@@ -6588,7 +6902,10 @@ export interface components {
             spread?: components["schemas"]["RatioQuantity"];
             /** @description What a stand count answered as survival or emergence. */
             counted?: components["schemas"]["CountedShare"];
-            /** @description Standard deviation of the share from season to season, beside what the count leaves open; goes with counted. Without it the margin is too small. No default. Range: 0 to 50 %. */
+            /**
+             * @description Standard deviation of the share from season to season, beside what the count leaves open; goes with counted. Without it the margin
+             *     is too small. No default. Range: 0 to 50 %.
+             */
             seasonSpread?: components["schemas"]["RatioQuantity"];
         };
         /** @description What was sown, as seeds per area or as a mass per area with the mass of a kernel. */
@@ -6647,7 +6964,8 @@ export interface components {
         /** @description A part of the spread. */
         SpreadPart: {
             /**
-             * @description Where it comes from: `density`, `displacement`, `fill-efficiency`; or, learned from an earlier product, `earlier-density`, `earlier-value` and `product-to-product`.
+             * @description Where it comes from: `density`, `displacement`, `fill-efficiency`; or, learned from an earlier product,
+             *     `earlier-density`, `earlier-value` and `product-to-product`.
              * @example density
              * @example displacement
              * @example fill-efficiency
@@ -6678,7 +6996,8 @@ export interface components {
             scatter?: components["schemas"]["ScatterAnswer"];
             /**
              * Format: int32
-             * @description Number of counts like these that the wanted precision takes; absent for one count, which does not show how counts scatter, and when no practical number does.
+             * @description Number of counts like these that the wanted precision takes; absent for one count, which does not show how counts scatter, and when
+             *     no practical number does.
              */
             countsNeeded?: number;
             /** @description Pure seeds sown; absent when nothing is known of them. */
@@ -6707,7 +7026,8 @@ export interface components {
         StandCountAnswerBatchLine: {
             /**
              * Format: int64
-             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row 1.
+             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row
+             *     1.
              */
             line: number;
             /** @description What the table calls the test; absent when no table was sent. */
@@ -6737,7 +7057,8 @@ export interface components {
             wantedPrecision?: components["schemas"]["RatioQuantity"];
             /**
              * Format: double
-             * @description Coverage probability of the intervals. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM 100:2008.
+             * @description Coverage probability of the intervals. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM
+             *     100:2008.
              */
             coverageProbability?: number;
         };
@@ -6829,7 +7150,8 @@ export interface components {
         StandRiskAnswerBatchLine: {
             /**
              * Format: int64
-             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row 1.
+             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row
+             *     1.
              */
             line: number;
             /** @description What the table calls the test; absent when no table was sent. */
@@ -7130,7 +7452,8 @@ export interface components {
         /** @description One part of the uncertainty. */
         UncertaintyPart: {
             /**
-             * @description Where it comes from: `catches` (scatter, weighing, counting), `scale` (span, common to all), `shared-tare` or `points-not-caught`.
+             * @description Where it comes from: `catches` (scatter, weighing, counting), `scale` (span, common to all), `shared-tare` or
+             *     `points-not-caught`.
              * @example catches
              * @example scale
              * @example shared-tare
@@ -7146,11 +7469,15 @@ export interface components {
             symbol: string;
             /** @description What it measures, as the schemas of quantities are named: `mass` for MassQuantity. */
             dimension: string;
-            /** @description Exact factor: a value in this unit times the factor, plus `offsetInSi` where there is one, is the value in the SI unit of the dimension (kg, m, s, Pa, K, revolutions as a plain count). */
+            /**
+             * @description Exact factor: a value in this unit times the factor, plus `offsetInSi` where there is one, is the value in the SI unit of the
+             *     dimension (kg, m, s, Pa, K, revolutions as a plain count).
+             */
             toSi: components["schemas"]["FactorAnswer"];
             /**
              * Format: double
-             * @description What is added after the factor: the SI value of zero in this unit, in kelvin for a temperature. Absent for zero, which every other unit has.
+             * @description What is added after the factor: the SI value of zero in this unit, in kelvin for a temperature. Absent for zero, which every other
+             *     unit has.
              */
             offsetInSi?: number;
             /** @description Code in the Unified Code for Units of Measure. */
@@ -7197,6 +7524,8 @@ export interface components {
             scaleCheck?: components["schemas"]["UsedScaleCheck"];
             /** @description The adopted value that the test was compared with. */
             valueInForce?: components["schemas"]["UsedValueInForce"];
+            /** @description The last test of the series, which the test was compared with because nothing had been adopted. */
+            startValue?: components["schemas"]["UsedStartValue"];
             /** @description The stored test of another set-up that was put beside this one; the evaluation says under secondTest whether it bears this one out. */
             earlierTest?: components["schemas"]["UsedEarlierTest"];
         };
@@ -7235,6 +7564,18 @@ export interface components {
             standardUncertainty: components["schemas"]["RatioQuantity"];
             /** @description True when the scale failed it; absent when it passed. */
             failed?: boolean;
+        };
+        /** @description A value that was measured and never adopted, to compare with. */
+        UsedStartValue: {
+            /** @description Id of the test that measured it. */
+            test: string;
+            /**
+             * Format: date-time
+             * @description When that was made.
+             */
+            occurredAt: string;
+            /** @description The value. */
+            value: components["schemas"]["ReferenceOfTest"];
         };
         /** @description A value in force that was used. */
         UsedValueInForce: {
@@ -7297,6 +7638,16 @@ export interface components {
             /** @description What was noticed. */
             findings: components["schemas"]["FindingAnswer"][];
         };
+        /** @description A page of a list. */
+        ValueInForceAnswerPage: {
+            /** @description The records of this page. */
+            items: components["schemas"]["ValueInForceAnswer"][];
+            /**
+             * Format: uri
+             * @description Address of the next page; absent on the last one.
+             */
+            next?: string;
+        };
         /** @description Mass per revolution of an element with the product. */
         ValueOfElement: {
             /**
@@ -7312,7 +7663,8 @@ export interface components {
             /** @description The element. */
             element: string;
             /**
-             * @description Where it comes from: a `value-in-force`, the plan's `start-value`, or the volume that the element displaces (`displacement`).
+             * @description Where it comes from: a `value-in-force`, the plan's `start-value`, or the volume that the element displaces
+             *     (`displacement`).
              * @example value-in-force
              * @example start-value
              * @example displacement
@@ -7334,7 +7686,10 @@ export interface components {
             /** @description Its standard uncertainty, relative. Default 2 %: default of a value in force: judgement, no published source. Range: above 0 and up to 50 %. */
             relativeUncertainty?: components["schemas"]["RatioQuantity"];
         };
-        /** @description A number as a controller holds it: exactly one of pulsesPerDistance, pulses with their distance, distancePerPulse and wheelCircumference. */
+        /**
+         * @description A number as a controller holds it: exactly one of pulsesPerDistance, pulses with their distance, distancePerPulse and
+         *     wheelCircumference.
+         */
         ValueOfSensor: {
             /** @description Pulses per distance. No default. Range: above 0 and up to 10000000 pulses/100m. */
             pulsesPerDistance?: components["schemas"]["PulsesPerDistanceQuantity"];
@@ -7349,11 +7704,6 @@ export interface components {
             distancePerPulse?: components["schemas"]["LengthQuantity"];
             /** @description Rolling circumference of the wheel. No default. Range: above 0 and up to 100 m. */
             wheelCircumference?: components["schemas"]["LengthQuantity"];
-        };
-        /** @description The values in force. */
-        ValuesInForceAnswer: {
-            /** @description One for each meter, element, setting and product that has one. */
-            items: components["schemas"]["ValueInForceAnswer"][];
         };
         /** @description What an element should deliver, and how a value compares with it. */
         VolumeCheckAnswer: {
@@ -7380,7 +7730,8 @@ export interface components {
         VolumeCheckAnswerBatchLine: {
             /**
              * Format: int64
-             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row 1.
+             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row
+             *     1.
              */
             line: number;
             /** @description What the table calls the test; absent when no table was sent. */
@@ -7395,7 +7746,9 @@ export interface components {
             /** @description What the owner calls the element. */
             element?: string;
             /**
-             * @description How the element carries product: `closed-pockets` that are struck off (no more than 105 % of them can come out), `open-flutes` or an `auger` (up to 160 %, because a layer beyond them is dragged along; judgement). Default not known, which allows as much as open flutes.
+             * @description How the element carries product: `closed-pockets` that are struck off (no more than 105 % of them can come out),
+             *     `open-flutes` or an `auger` (up to 160 %, because a layer beyond them is dragged along; judgement). Default not known,
+             *     which allows as much as open flutes.
              * @enum {string}
              */
             elementKind?: "closed-pockets" | "open-flutes" | "auger";
@@ -7413,7 +7766,8 @@ export interface components {
             massPerRevolution?: components["schemas"]["MassPerRevolutionToCheck"];
             /**
              * Format: double
-             * @description Coverage probability of the intervals. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM 100:2008.
+             * @description Coverage probability of the intervals. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM
+             *     100:2008.
              */
             coverageProbability?: number;
         };
@@ -7446,7 +7800,8 @@ export interface components {
         /** @description A nutrient that is wanted, or limited. */
         WantedNutrient: {
             /**
-             * @description The nutrient in the form that the amount is stated in, as the element (N, P, K, S, and SO4-S for sulfur in sulfate) or as P2O5, K2O, SO3 or SO4. The answer speaks of it in the same form.
+             * @description The nutrient in the form that the amount is stated in, as the element (N, P, K, S, and SO4-S for sulfur in sulfate) or as P2O5, K2O,
+             *     SO3 or SO4. The answer speaks of it in the same form.
              * @enum {string}
              */
             nutrient: "N" | "P2O5" | "P" | "K2O" | "K" | "S" | "SO4-S" | "SO3" | "SO4";
@@ -7513,7 +7868,10 @@ export interface components {
             openers: number;
             /** @description Distance between neighbouring openers. Range: 0.01 to 10 m. */
             spacing: components["schemas"]["LengthQuantity"];
-            /** @description Measured distance from a mark on the machine to the same mark in the next pass. Default openers times spacing: judgement, no overlap and no gap between passes. Range: 0.01 to 200 m. */
+            /**
+             * @description Measured distance from a mark on the machine to the same mark in the next pass. Default openers times spacing: judgement, no overlap
+             *     and no gap between passes. Range: 0.01 to 200 m.
+             */
             passToPass?: components["schemas"]["LengthQuantity"];
             /** @description Width typed into the controller. Default openers times spacing: common practice. Range: 0.01 to 200 m. */
             inForce?: components["schemas"]["LengthQuantity"];
@@ -7554,7 +7912,10 @@ export interface components {
         };
         /** @description A workspace: what one farm, dealer or customer keeps, and what only its keys open. */
         WorkspaceRequest: {
-            /** @description The sender's own id, a UUID of version 7 in lower case, for repeating the request safely. Default: the service makes one. May be repeated, unchanged, when replacing. */
+            /**
+             * @description The sender's own id, a UUID of version 7 in lower case, for repeating the request safely. Default: the service makes one. May be
+             *     repeated, unchanged, when replacing.
+             */
             id?: string;
             /** @description What it is called. */
             name: string;
@@ -8129,12 +8490,13 @@ export type UsedEarlierTest = components['schemas']['UsedEarlierTest'];
 export type UsedHistory = components['schemas']['UsedHistory'];
 export type UsedRepeatability = components['schemas']['UsedRepeatability'];
 export type UsedScaleCheck = components['schemas']['UsedScaleCheck'];
+export type UsedStartValue = components['schemas']['UsedStartValue'];
 export type UsedValueInForce = components['schemas']['UsedValueInForce'];
 export type ValueInForceAnswer = components['schemas']['ValueInForceAnswer'];
+export type ValueInForceAnswerPage = components['schemas']['ValueInForceAnswerPage'];
 export type ValueOfElement = components['schemas']['ValueOfElement'];
 export type ValueOfLotBefore = components['schemas']['ValueOfLotBefore'];
 export type ValueOfSensor = components['schemas']['ValueOfSensor'];
-export type ValuesInForceAnswer = components['schemas']['ValuesInForceAnswer'];
 export type VolumeCheckAnswer = components['schemas']['VolumeCheckAnswer'];
 export type VolumeCheckAnswerBatchLine = components['schemas']['VolumeCheckAnswerBatchLine'];
 export type VolumeCheckRequest = components['schemas']['VolumeCheckRequest'];
@@ -12928,6 +13290,16 @@ export interface operations {
                 at?: string;
                 /** @description Units of the answer; as-asked keeps what was entered. */
                 units?: components["parameters"]["Units"];
+                /**
+                 * @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.
+                 * @example 100
+                 */
+                limit?: components["parameters"]["Limit"];
+                /**
+                 * @description Where to go on: the cursor of the previous page's next link.
+                 * @example eyJ2IjoxfQ
+                 */
+                cursor?: components["parameters"]["Cursor"];
             };
             header?: never;
             path: {
@@ -12944,18 +13316,36 @@ export interface operations {
             /** @description The values in force. */
             200: {
                 headers: {
+                    /**
+                     * @description Address of the next page (RFC 8288, rel next); absent on the last one.
+                     * @example <http://localhost:5000/v1/history?limit=2&cursor=eyJ2IjoxfQ>; rel="next"
+                     */
+                    Link?: string;
+                    /**
+                     * @description A name for the file, with CSV.
+                     * @example attachment; filename=history.csv
+                     */
+                    "Content-Disposition"?: string;
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
+                    "Cache-Control": string;
                     "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
                     RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/json": components["schemas"]["ValuesInForceAnswer"];
+                    "application/json": components["schemas"]["ValueInForceAnswerPage"];
+                    "text/csv": string;
+                    "application/x-ndjson": components["schemas"]["ValueInForceAnswer"];
                 };
             };
             400: components["responses"]["BadRequest"];
             401: components["responses"]["Unauthorized"];
             403: components["responses"]["Forbidden"];
             404: components["responses"]["NotFound"];
+            406: components["responses"]["NotAcceptable"];
             422: components["responses"]["UnprocessableEntity"];
             429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
