@@ -8,6 +8,7 @@ namespace CalibrationApi.Architecture.Tests;
 public sealed partial class SourceFilesTests
 {
     private const int LongestFile = 400;
+    private const int LongestLine = 140;
     private const int LongestProgram = 70;
 
     [Fact]
@@ -42,6 +43,31 @@ public sealed partial class SourceFilesTests
         Assert.Empty(files.Where(file => file.Lines > LongestFile).Select(file => $"{file.Shown}: {file.Lines} lines"));
     }
 
+    // A sentence stays whole, so that it can be searched for; what stands around it is short.
+    [Fact]
+    public void Lines_WithoutTheirTexts_FitIntoAWindow()
+    {
+        var files = SourceFile.In("src").Concat(SourceFile.In("tests")).ToArray();
+
+        Assert.True(files.Length > 500);
+        Assert.Empty(files.SelectMany(file => LongLines(file.Text).Select(line => $"{file.Shown}: {line}")));
+    }
+
+    [Fact]
+    public void LongLines_OfACommentAndOfCode_AreFound()
+    {
+        var words = string.Concat(Enumerable.Repeat("word ", 40));
+
+        Assert.Equal(2, LongLines($"// {words}\nCall({words});\nCall(\"{words}\");\nvar text = \"\"\"\n  {words}\n  \"\"\";\n").Count());
+    }
+
+    private static IEnumerable<string> LongLines(string text) =>
+        RawText()
+            .Replace(text, "")
+            .Split('\n')
+            .Select(line => Text().Replace(line, "\"\"").TrimEnd())
+            .Where(line => line.Length > LongestLine);
+
     [Fact]
     public void Files_HoldOneNamespaceThatIsTheirFolder()
     {
@@ -62,6 +88,12 @@ public sealed partial class SourceFilesTests
 
     [GeneratedRegex("(Manager|Helper|Util|Utils|Utility|Utilities|Common|Misc)$")]
     private static partial Regex Meaningless();
+
+    [GeneratedRegex("\"{3,}(?!\").*?\"{3,}", RegexOptions.Singleline)]
+    private static partial Regex RawText();
+
+    [GeneratedRegex("\\$?@?\"([^\"\\\\]|\\\\.)*\"")]
+    private static partial Regex Text();
 
     [GeneratedRegex(@"^namespace ([\w.]+);", RegexOptions.Multiline)]
     private static partial Regex Namespace();
