@@ -94,6 +94,35 @@ public sealed record ControllerEntry
     public static ControllerEntry PerTime(Unit unit, int decimals, RotationalSpeed speed) =>
         new(ControllerForm.MassPerTime, unit, decimals, speed.RevolutionsPerSecond);
 
+    /// <summary>The entry of a form, made of what that form needs.</summary>
+    /// <param name="form">The form.</param>
+    /// <param name="unit">The unit of the number typed in.</param>
+    /// <param name="decimals">Decimals the controller takes.</param>
+    /// <param name="pulses">Pulses of the sensor in one revolution, above 0; for a mass per pulse.</param>
+    /// <param name="density">The density that the controller was told, above 0; for a volume per revolution.</param>
+    /// <param name="speed">The meter speed at which the value applies, above 0; for a mass per time.</param>
+    /// <exception cref="ArgumentNullException">What the form needs is not given.</exception>
+    public static ControllerEntry Of(
+        ControllerForm form,
+        Unit unit,
+        int decimals,
+        PulsesPerRevolution? pulses,
+        BulkDensity? density,
+        RotationalSpeed? speed
+    ) =>
+        form switch
+        {
+            ControllerForm.MassPerTenRevolutions => PerTenRevolutions(unit, decimals),
+            ControllerForm.MassPerPulse => PerPulse(unit, decimals, pulses ?? throw new ArgumentNullException(nameof(pulses))),
+            ControllerForm.VolumePerRevolution => VolumePerRevolution(
+                unit,
+                decimals,
+                density ?? throw new ArgumentNullException(nameof(density))
+            ),
+            ControllerForm.MassPerTime => PerTime(unit, decimals, speed ?? throw new ArgumentNullException(nameof(speed))),
+            _ => PerRevolutionOf(unit, decimals),
+        };
+
     /// <summary>What to type in for a mass per revolution, and what the rounding costs.</summary>
     /// <param name="massPerRevolution">kg per revolution, above 0.</param>
     /// <remarks>
@@ -103,9 +132,18 @@ public sealed record ControllerEntry
     {
         var exact = Unit.FromCanonical(massPerRevolution * PerRevolution);
         var typed = Math.Round(exact, Decimals, MidpointRounding.AwayFromZero);
-        var resulting = Unit.Canonical(typed) / PerRevolution;
-        return new ControllerNumber(this, typed, resulting / massPerRevolution - 1, new MassPerRevolution(resulting));
+        var resulting = Behind(typed);
+        return new ControllerNumber(this, typed, resulting.KilogramsPerRevolution / massPerRevolution - 1, resulting);
     }
+
+    /// <summary>The mass per revolution that the controller uses once a number is typed in.</summary>
+    /// <param name="typed">The number, in the unit of the entry, above 0.</param>
+    /// <remarks>Formula: k = typed / f, in SI units; the inverse of <see cref="For"/> without its rounding.</remarks>
+    public MassPerRevolution Behind(double typed) => new(Unit.Canonical(typed) / PerRevolution);
+
+    /// <summary>The mass per revolution of one step of the last digit.</summary>
+    /// <remarks>Formula: 10^(-d) / f, in SI units, with d decimals.</remarks>
+    public MassPerRevolution Step => Behind(Math.Pow(10, -Decimals));
 }
 
 /// <summary>A number for a controller.</summary>

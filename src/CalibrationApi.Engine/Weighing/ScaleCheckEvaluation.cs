@@ -2,36 +2,11 @@ using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Engine.Weighing;
 
-/// <summary>One reading of a known mass.</summary>
-/// <param name="Known">The mass, kg, above 0.</param>
-/// <param name="Indicated">What the scale showed, kg.</param>
-/// <param name="KnownUncertainty">Standard uncertainty of the known mass, kg; 0 when negligible.</param>
-public sealed record KnownMassReading(Mass Known, Mass Indicated, Mass KnownUncertainty);
-
-/// <summary>The outcome of a check of a scale.</summary>
-/// <param name="Error">Span error: indicated minus true over true.</param>
-/// <param name="StandardUncertainty">Its standard uncertainty, relative.</param>
-/// <param name="WorstAt">The known mass whose reading comes nearest to its limit or exceeds it most, kg.</param>
-/// <param name="LargestDeviation">How far that reading is off, kg, with its sign.</param>
-/// <param name="Limit">Limit of the scale at that load.</param>
-/// <param name="LimitOrigin">Where the limit comes from.</param>
-/// <param name="Passed">Every reading is inside the limit at its load.</param>
-public sealed record ScaleCheckResult(
-    double Error,
-    double StandardUncertainty,
-    Mass WorstAt,
-    Mass LargestDeviation,
-    Mass Limit,
-    string LimitOrigin,
-    bool Passed
-);
-
 /// <summary>Evaluates a check of a scale against known masses.</summary>
 public static class ScaleCheckEvaluation
 {
     /// <summary>The span error of the scale and whether it is inside its limits.</summary>
-    /// <param name="scale">The scale, without a known error.</param>
-    /// <param name="readings">At least one.</param>
+    /// <param name="question">The scale and its readings.</param>
     /// <remarks>
     /// <para>Formula: least squares through the origin: eps = sum(m (i - m)) / sum(m^2). The rounding of each indication (d / sqrt(12)) and
     /// the scatter of the residuals, whichever is larger, give its random part; the known masses, which are usually one set and so share
@@ -44,12 +19,13 @@ public static class ScaleCheckEvaluation
     /// (ScaleCheckTests).</para>
     /// </remarks>
     /// <exception cref="ArgumentException">No reading, or a known mass that is not above 0.</exception>
-    public static ScaleCheckResult Evaluate(Scale scale, IReadOnlyList<KnownMassReading> readings)
+    public static ScaleCheckResult Evaluate(ScaleCheckQuestion question)
     {
+        var (scale, readings) = question;
         if (readings.Count == 0)
-            throw new ArgumentException("At least one reading is needed.", nameof(readings));
+            throw new ArgumentException("At least one reading is needed.", nameof(question));
         if (readings.Any(reading => reading.Known.Kilograms <= 0))
-            throw new ArgumentException("Known masses are above 0.", nameof(readings));
+            throw new ArgumentException("Known masses are above 0.", nameof(question));
         double mm = 0,
             md = 0,
             mu = 0;

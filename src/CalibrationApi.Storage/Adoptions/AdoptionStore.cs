@@ -4,68 +4,21 @@ using Microsoft.Data.Sqlite;
 
 namespace CalibrationApi.Storage.Adoptions;
 
-/// <summary>A value that was typed into a controller, as stored.</summary>
-public sealed record AdoptionRecord
-{
-    /// <summary>UUIDv7, lower case.</summary>
-    public required string Id { get; init; }
-
-    /// <summary>The series it is in force for.</summary>
-    public required Series Series { get; init; }
-
-    /// <summary>Lot at the time.</summary>
-    public string? Lot { get; init; }
-
-    /// <summary>The test it rests on; null when stated by hand.</summary>
-    public string? Test { get; init; }
-
-    /// <summary>The number typed in.</summary>
-    public required double EnteredValue { get; init; }
-
-    /// <summary>Its unit.</summary>
-    public required string EnteredUnit { get; init; }
-
-    /// <summary>The mass per revolution that follows, kg per revolution.</summary>
-    public required double Value { get; init; }
-
-    /// <summary>When it was typed in.</summary>
-    public required DateTimeOffset OccurredAt { get; init; }
-
-    /// <summary>When the service received it.</summary>
-    public required DateTimeOffset ReceivedAt { get; init; }
-
-    /// <summary>The request as entered, JSON.</summary>
-    public required string Body { get; init; }
-
-    /// <summary>Of the request: a repetition is recognised.</summary>
-    public required string Fingerprint { get; init; }
-}
-
-/// <summary>What calculations need of an adoption.</summary>
-/// <param name="Lot">Lot at the time.</param>
-/// <param name="EnteredUnit">Unit of the number typed in.</param>
-/// <param name="Value">The mass per revolution that follows, kg per revolution.</param>
-/// <param name="Random">Random standard uncertainty of the test behind it, relative; null when there is none or nothing stands of
-/// it.</param>
-public sealed record AdoptedValue(string? Lot, string EnteredUnit, double Value, double? Random);
-
-/// <summary>Which series are wanted; of anything where a part is null.</summary>
-/// <param name="Meter">Position of the meter.</param>
-/// <param name="Element">Metering element.</param>
-/// <param name="Setting">Setting of the meter.</param>
-/// <param name="Product">Id of the product.</param>
-public sealed record SeriesFilter(string? Meter, string? Element, string? Setting, string? Product);
-
-/// <summary>A value in force for a product.</summary>
-/// <param name="Product">Id of the product.</param>
-/// <param name="Value">The value.</param>
-public sealed record ValueOfProduct(string Product, AdoptedValue Value);
-
 /// <summary>Keeps adoptions. Rows are only ever added; the value in force is the newest that nothing superseded.</summary>
 public static class AdoptionStore
 {
     private const string Columns =
         "id, machine, meter, element, setting, product, lot, test, entered_value as enteredValue, entered_unit as enteredUnit, value, occurred_at as occurredAt, offset_minutes as offsetMinutes, received_at as receivedAt, body, fingerprint";
+
+    private const string NewestFirst = "order by a.occurred_at desc, a.seq desc";
+
+    private static readonly string Standing = OneSeries.Standing("a", "adoption");
+
+    private static readonly string FromStandingOfSeries =
+        $"from adoptions a where {OneSeries.Condition("a")} and a.occurred_at <= @At and {Standing}";
+
+    private static readonly string ColumnsOfValue =
+        $"a.product, a.lot, a.entered_unit as enteredUnit, a.value, (select t.random from catch_tests t where t.workspace = a.workspace and t.id = a.test and {OneSeries.Standing("t", "catch-test")}) as random";
 
     /// <summary>One adoption; null when this workspace has none with that id.</summary>
     public static AdoptionRecord? Find(SqliteConnection connection, string workspace, string id) =>
@@ -88,24 +41,8 @@ public static class AdoptionStore
     ) =>
         connection
             .QueryFirstOrDefault<Row>(
-                $"""
-                select {Columns} from adoptions a
-                where a.workspace = @workspace and a.machine = @Machine and a.meter = @Meter and a.element = @Element and a.setting = @Setting
-                  and a.product = @Product and a.occurred_at <= @at and (@except is null or a.id <> @except)
-                  and not exists (select 1 from supersessions s where s.workspace = a.workspace and s.kind = 'adoption' and s.superseded = a.id)
-                order by a.occurred_at desc, a.seq desc limit 1
-                """,
-                new
-                {
-                    workspace,
-                    series.Machine,
-                    series.Meter,
-                    series.Element,
-                    series.Setting,
-                    series.Product,
-                    at = Instants.Text(at),
-                    except,
-                }
+                $"select {Columns} {FromStandingOfSeries} and (@Except is null or a.id <> @Except) {NewestFirst} limit 1",
+                new OneSeries(workspace, series, at) { Except = except }
             )
             ?.ToRecord();
 
@@ -113,27 +50,8 @@ public static class AdoptionStore
     public static AdoptedValue? ValueInForce(SqliteConnection connection, string workspace, Series series, DateTimeOffset at) =>
         connection
             .QueryFirstOrDefault<ValueRow>(
-                """
-                select a.lot, a.entered_unit as enteredUnit, a.value,
-                       (select t.random from catch_tests t
-                        where t.workspace = a.workspace and t.id = a.test
-                          and not exists (select 1 from supersessions s where s.workspace = t.workspace and s.kind = 'catch-test' and s.superseded = t.id)) as random
-                from adoptions a
-                where a.workspace = @workspace and a.machine = @Machine and a.meter = @Meter and a.element = @Element and a.setting = @Setting
-                  and a.product = @Product and a.occurred_at <= @at
-                  and not exists (select 1 from supersessions s where s.workspace = a.workspace and s.kind = 'adoption' and s.superseded = a.id)
-                order by a.occurred_at desc, a.seq desc limit 1
-                """,
-                new
-                {
-                    workspace,
-                    series.Machine,
-                    series.Meter,
-                    series.Element,
-                    series.Setting,
-                    series.Product,
-                    at = Instants.Text(at),
-                }
+                $"select {ColumnsOfValue} {FromStandingOfSeries} {NewestFirst} limit 1",
+                new OneSeries(workspace, series, at)
             )
             ?.ToValue();
 
@@ -165,7 +83,7 @@ public static class AdoptionStore
                 and (@Setting is null or a.setting = @Setting) and (@Product is null or a.product = @Product)
                 and (@after is null or (a.meter, a.element, a.setting, a.product) >
                   (select b.meter, b.element, b.setting, b.product from adoptions b where b.workspace = @workspace and b.id = @after))
-                and not exists (select 1 from supersessions s where s.workspace = a.workspace and s.kind = 'adoption' and s.superseded = a.id))
+                and {Standing})
             where place = 1
             order by meter, element, setting, product
             limit @most
@@ -195,27 +113,12 @@ public static class AdoptionStore
     )
     {
         var rows = connection.Query<ValueRow>(
-            """
-            select a.product, a.lot, a.entered_unit as enteredUnit, a.value,
-                   (select t.random from catch_tests t
-                    where t.workspace = a.workspace and t.id = a.test
-                      and not exists (select 1 from supersessions s where s.workspace = t.workspace and s.kind = 'catch-test' and s.superseded = t.id)) as random
-            from adoptions a
-            where a.workspace = @workspace and a.machine = @Machine and a.meter = @Meter and a.element = @Element and a.setting = @Setting
-              and a.product <> @Product and a.occurred_at <= @at
-              and not exists (select 1 from supersessions s where s.workspace = a.workspace and s.kind = 'adoption' and s.superseded = a.id)
+            $"""
+            select {ColumnsOfValue} from adoptions a
+            where {OneSeries.WhateverProduct("a")} and a.product <> @Product and a.occurred_at <= @At and {Standing}
             order by a.product, a.occurred_at, a.seq
             """,
-            new
-            {
-                workspace,
-                series.Machine,
-                series.Meter,
-                series.Element,
-                series.Setting,
-                series.Product,
-                at = Instants.Text(at),
-            }
+            new OneSeries(workspace, series, at)
         );
         return [.. rows.GroupBy(row => row.Product).Select(product => new ValueOfProduct(product.Key, product.Last().ToValue()))];
     }

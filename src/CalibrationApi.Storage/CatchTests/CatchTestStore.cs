@@ -8,26 +8,20 @@ namespace CalibrationApi.Storage.CatchTests;
 /// <summary>Keeps catch tests. Rows are only ever added.</summary>
 public static class CatchTestStore
 {
-    private const string StandingOfSeries = """
-        select t.id, t.machine, t.meter, t.element, t.setting, t.product, t.lot, t.scale, t.plan, t.verdict, t.value, t.random, t.occurred_at as occurredAt,
-               t.received_at as receivedAt, t.entered, t.resolved, t.answer, t.context, t.offset_minutes as offsetMinutes, t.engine_version as engineVersion, t.fingerprint
-        from catch_tests t
-        where t.workspace = @workspace and t.machine = @Machine and t.meter = @Meter and t.element = @Element and t.setting = @Setting
-          and t.product = @Product and t.occurred_at < @before and t.verdict <> 'investigate'
-          and not exists (select 1 from supersessions s where s.workspace = t.workspace and s.kind = 'catch-test' and s.superseded = t.id)
-        """;
+    private const string Columns =
+        "t.id, t.machine, t.meter, t.element, t.setting, t.product, t.lot, t.scale, t.plan, t.verdict, t.value, t.random, t.occurred_at as occurredAt, t.offset_minutes as offsetMinutes, t.received_at as receivedAt, t.entered, t.resolved, t.answer, t.context, t.engine_version as engineVersion, t.fingerprint";
 
-    private const string NewestFirst = "order by t.occurred_at desc, t.seq desc limit @most";
+    private const string NewestFirst = "order by t.occurred_at desc, t.seq desc limit @Most";
+
+    // Those that can be gone by: not superseded, nor with the verdict to investigate.
+    private static readonly string FromStanding =
+        $"from catch_tests t where {OneSeries.Condition("t")} and t.occurred_at < @At and t.verdict <> 'investigate' and {OneSeries.Standing("t", "catch-test")}";
 
     /// <summary>One test; null when this workspace has none with that id.</summary>
     public static CatchTestRecord? Find(SqliteConnection connection, string workspace, string id) =>
         connection
             .QuerySingleOrDefault<Row>(
-                """
-                select id, machine, meter, element, setting, product, lot, scale, plan, verdict, value, random, occurred_at as occurredAt, received_at as receivedAt,
-                       entered, resolved, answer, context, offset_minutes as offsetMinutes, engine_version as engineVersion, fingerprint
-                from catch_tests where workspace = @workspace and id = @id
-                """,
+                $"select {Columns} from catch_tests t where t.workspace = @workspace and t.id = @id",
                 new { workspace, id }
             )
             ?.ToRecord();
@@ -129,30 +123,14 @@ public static class CatchTestStore
     )
     {
         var rows = connection.Query<SeriesRow>(
-            """
-            with tests as (
-              select t.seq, t.id, t.value, t.random, t.occurred_at, t.lot
-              from catch_tests t
-              where t.workspace = @workspace and t.machine = @Machine and t.meter = @Meter and t.element = @Element and t.setting = @Setting
-                and t.product = @Product and t.occurred_at < @before and t.verdict <> 'investigate'
-                and not exists (select 1 from supersessions s where s.workspace = t.workspace and s.kind = 'catch-test' and s.superseded = t.id)
-              order by t.occurred_at desc, t.seq desc limit @mostTests)
+            $"""
+            with tests as (select t.seq, t.id, t.value, t.random, t.occurred_at, t.lot {FromStanding} {NewestFirst})
             select tests.id, tests.value as testValue, tests.random, tests.lot, c.value, c.variance
             from tests join catches c on c.test = tests.seq
-            where c.workspace = @workspace and c.counted = 1
+            where c.workspace = @Workspace and c.counted = 1
             order by tests.occurred_at desc, tests.seq desc, c.position
             """,
-            new
-            {
-                workspace,
-                series.Machine,
-                series.Meter,
-                series.Element,
-                series.Setting,
-                series.Product,
-                before = Instants.Text(before),
-                mostTests,
-            }
+            new OneSeries(workspace, series, before) { Most = mostTests }
         );
         return
         [
@@ -190,19 +168,12 @@ public static class CatchTestStore
     )
     {
         var rows = connection.Query<Row>(
-            $"{StandingOfSeries} and t.lot is @lot and t.occurred_at > @after {NewestFirst}",
-            new
+            $"select {Columns} {FromStanding} and t.lot is @Lot and t.occurred_at > @After {NewestFirst}",
+            new OneSeries(workspace, series, before)
             {
-                workspace,
-                series.Machine,
-                series.Meter,
-                series.Element,
-                series.Setting,
-                series.Product,
-                lot,
-                after = after is { } from ? Instants.Text(from) : "",
-                before = Instants.Text(before),
-                most,
+                Lot = lot,
+                After = after is { } from ? Instants.Text(from) : "",
+                Most = most,
             }
         );
         return [.. rows.Select(row => row.ToRecord())];
@@ -226,18 +197,8 @@ public static class CatchTestStore
     )
     {
         var rows = connection.Query<Row>(
-            $"{StandingOfSeries} {NewestFirst}",
-            new
-            {
-                workspace,
-                series.Machine,
-                series.Meter,
-                series.Element,
-                series.Setting,
-                series.Product,
-                before = Instants.Text(before),
-                most,
-            }
+            $"select {Columns} {FromStanding} {NewestFirst}",
+            new OneSeries(workspace, series, before) { Most = most }
         );
         return [.. rows.Select(row => row.ToRecord())];
     }
@@ -364,39 +325,3 @@ public static class CatchTestStore
             };
     }
 }
-
-/// <summary>The test behind an adopted value.</summary>
-/// <param name="Id">Its id.</param>
-/// <param name="Series">The series it belongs to.</param>
-/// <param name="Scale">Id of the scale.</param>
-/// <param name="Verdict">Verdict.</param>
-/// <param name="OccurredAt">When it was made.</param>
-/// <param name="Measured">The mass per revolution of its answer, JSON.</param>
-/// <param name="Enter">What its answer said to enter, JSON; null when it could not say.</param>
-/// <param name="Conditions">Its conditions as entered, JSON; null when none were.</param>
-public sealed record BasisRecord(
-    string Id,
-    Series Series,
-    string Scale,
-    string Verdict,
-    DateTimeOffset OccurredAt,
-    string Measured,
-    string? Enter,
-    string? Conditions
-);
-
-/// <summary>A test of a series as its statistics need it.</summary>
-/// <param name="Id">Its id.</param>
-/// <param name="Value">kg per revolution.</param>
-/// <param name="Random">Random standard uncertainty of that value, relative.</param>
-/// <param name="Lot">Lot.</param>
-/// <param name="Values">kg per revolution of each counted catch.</param>
-/// <param name="Variances">Known random variance of each, relative.</param>
-public sealed record SeriesTest(
-    string Id,
-    double Value,
-    double Random,
-    string? Lot,
-    IReadOnlyList<double> Values,
-    IReadOnlyList<double> Variances
-);

@@ -135,6 +135,49 @@ public sealed class ControllerEntryTests
 
     [Theory]
     [MemberData(nameof(Forms))]
+    public void Behind_TheNumberToTypeIn_IsWhatTheControllerThenUses(ControllerEntry entry, string words)
+    {
+        var number = entry.For(Found);
+
+        Assert.StartsWith(number.ToString(), words, StringComparison.Ordinal);
+        Assert.Equal(number.Resulting, entry.Behind(number.Typed));
+        Assert.Equal(Found, entry.Behind(number.Typed / (1 + number.RoundingError)).KilogramsPerRevolution, 1e-12);
+    }
+
+    [Theory]
+    [MemberData(nameof(Forms))]
+    public void Step_OfTheLastDigit_IsTheDifferenceOfNeighbouringNumbers(ControllerEntry entry, string words)
+    {
+        Assert.NotEmpty(words);
+        var next = entry.Behind(1 + Math.Pow(10, -entry.Decimals)).KilogramsPerRevolution;
+
+        NearlyEqual.Assert(next - entry.Behind(1).KilogramsPerRevolution, entry.Step.KilogramsPerRevolution, 1e-9);
+    }
+
+    [Theory]
+    [InlineData(ControllerForm.MassPerRevolution, "kg/rev", 0.5)]
+    [InlineData(ControllerForm.MassPerTenRevolutions, "kg", 0.05)]
+    [InlineData(ControllerForm.MassPerPulse, "kg", 0.5 * 360)]
+    [InlineData(ControllerForm.VolumePerRevolution, "m3", 0.5 * 620)]
+    [InlineData(ControllerForm.MassPerTime, "kg/min", 0.5 / 60 / 2)]
+    public void Of_EachForm_ReadsItsNumber(ControllerForm form, string unit, double massPerRevolution) =>
+        NearlyEqual.Assert(
+            massPerRevolution,
+            ControllerEntry
+                .Of(form, UnitTable.Get(unit), 3, new PulsesPerRevolution(360), new BulkDensity(620), new RotationalSpeed(2))
+                .Behind(0.5)
+                .KilogramsPerRevolution
+        );
+
+    [Theory]
+    [InlineData(ControllerForm.MassPerPulse, "kg")]
+    [InlineData(ControllerForm.VolumePerRevolution, "L")]
+    [InlineData(ControllerForm.MassPerTime, "kg/min")]
+    public void Of_WithoutWhatTheFormNeeds_IsRefusedAsACodingMistake(ControllerForm form, string unit) =>
+        Assert.Throws<ArgumentNullException>(() => ControllerEntry.Of(form, UnitTable.Get(unit), 3, null, null, null));
+
+    [Theory]
+    [MemberData(nameof(Forms))]
     public void InWords_EachForm_SaysWhatTheNumberIsFor(ControllerEntry entry, string words) =>
         Assert.Equal(words, entry.For(Found).InWords);
 

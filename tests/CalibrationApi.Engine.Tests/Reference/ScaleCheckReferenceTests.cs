@@ -38,6 +38,6 @@ public sealed class ScaleCheckReferenceTests
     {
         var row = ReferenceTable.Read("strd-through-origin.csv").Only("dataset", dataset);
         var readings = row.Numbers("x").Zip(row.Numbers("y"), (x, y) => new KnownMassReading(new Mass(x), new Mass(y), new Mass(0)));
-        return (ScaleCheckEvaluation.Evaluate(Fine, [.. readings]), row);
+        return (ScaleCheckEvaluation.Evaluate(new(Fine, [.. readings])), row);
     }
 }

@@ -11,7 +11,7 @@ public sealed class ScaleCheckTests
     [Fact]
     public void Evaluate_ScaleThatShowsOnePercentTooMuch_FindsItsSpanError()
     {
-        var check = ScaleCheckEvaluation.Evaluate(Platform, [Reading(5, 5.05), Reading(10, 10.10), Reading(20, 20.20)]);
+        var check = Check([Reading(5, 5.05), Reading(10, 10.10), Reading(20, 20.20)]);
 
         Assert.Equal(0.01, check.Error, 1e-12);
         Assert.False(check.Passed);
@@ -20,31 +20,23 @@ public sealed class ScaleCheckTests
     // Least squares through the origin by hand: (5 x 0.02 + 20 x 0.04) / (25 + 400).
     [Fact]
     public void Error_UnequalReadings_IsTheSlopeThroughTheOrigin() =>
-        NearlyEqual.Assert(
-            (5 * 0.02 + 20 * 0.04) / 425,
-            ScaleCheckEvaluation.Evaluate(Platform, [Reading(5, 5.02), Reading(20, 20.04)]).Error,
-            1e-10
-        );
+        NearlyEqual.Assert((5 * 0.02 + 20 * 0.04) / 425, Check([Reading(5, 5.02), Reading(20, 20.04)]).Error, 1e-10);
 
     [Fact]
     public void StandardUncertainty_OneReading_IsItsRounding() =>
-        NearlyEqual.Assert(0.02 / Math.Sqrt(12) / 20, ScaleCheckEvaluation.Evaluate(Platform, [Reading(20, 20.02)]).StandardUncertainty);
+        NearlyEqual.Assert(0.02 / Math.Sqrt(12) / 20, Check([Reading(20, 20.02)]).StandardUncertainty);
 
     // Residuals of +-0.06 kg about a slope of zero outweigh the rounding of 20 g.
     [Fact]
     public void StandardUncertainty_ReadingsThatScatter_IsThatOfTheirResiduals() =>
-        NearlyEqual.Assert(
-            Math.Sqrt(2 * 0.06 * 0.06 / 1 / 800),
-            ScaleCheckEvaluation.Evaluate(Platform, [Reading(20, 20.06), Reading(20, 19.94)]).StandardUncertainty,
-            1e-9
-        );
+        NearlyEqual.Assert(Math.Sqrt(2 * 0.06 * 0.06 / 1 / 800), Check([Reading(20, 20.06), Reading(20, 19.94)]).StandardUncertainty, 1e-9);
 
     // Known masses are one set and share their error: it does not shrink with their number.
     [Fact]
     public void StandardUncertainty_KnownMasses_AreCommonToAllReadings()
     {
-        var one = ScaleCheckEvaluation.Evaluate(Platform, [Reading(20, 20, 0.02)]).StandardUncertainty;
-        var many = ScaleCheckEvaluation.Evaluate(Platform, [.. Enumerable.Repeat(Reading(20, 20, 0.02), 100)]).StandardUncertainty;
+        var one = Check([Reading(20, 20, 0.02)]).StandardUncertainty;
+        var many = Check([.. Enumerable.Repeat(Reading(20, 20, 0.02), 100)]).StandardUncertainty;
 
         Assert.True(one > 0.001);
         Assert.InRange(many, 0.001, one);
@@ -58,12 +50,12 @@ public sealed class ScaleCheckTests
     [InlineData(20, 19.96, true)]
     [InlineData(20, 20.06, false)]
     public void Passed_ReadingOnOrBeyondItsLimit_IsJudgedAtItsLoad(double known, double indicated, bool passed) =>
-        Assert.Equal(passed, ScaleCheckEvaluation.Evaluate(Platform, [Reading(known, indicated)]).Passed);
+        Assert.Equal(passed, Check([Reading(known, indicated)]).Passed);
 
     [Fact]
     public void LargestDeviation_SeveralReadings_IsTheOneNearestToOrFarthestBeyondItsLimit()
     {
-        var check = ScaleCheckEvaluation.Evaluate(Platform, [Reading(5, 4.98), Reading(20, 20.02)]);
+        var check = Check([Reading(5, 4.98), Reading(20, 20.02)]);
 
         Assert.Equal(-0.02, check.LargestDeviation.Kilograms, 1e-12);
         Assert.Equal(0.02, check.Limit.Kilograms, 1e-12);
@@ -73,7 +65,7 @@ public sealed class ScaleCheckTests
     [Fact]
     public void Evaluate_OutcomeAsKnownError_CorrectsACatch()
     {
-        var check = ScaleCheckEvaluation.Evaluate(Platform, [Reading(10, 10.1), Reading(20, 20.2)]);
+        var check = Check([Reading(10, 10.1), Reading(20, 20.2)]);
         var scale = Platform with { KnownError = new KnownScaleError(check.Error, check.StandardUncertainty) };
 
         var result = (Given.Test(Given.Net(17.17, 47)) with { Scale = scale }).Evaluated();
@@ -83,7 +75,31 @@ public sealed class ScaleCheckTests
 
     [Fact]
     public void Evaluate_NoReading_IsRefusedAsACodingMistake() =>
-        Assert.Throws<ArgumentException>(() => ScaleCheckEvaluation.Evaluate(Platform, []));
+        Assert.Throws<ArgumentException>(() => ScaleCheckEvaluation.Evaluate(new(Platform, [])));
+
+    // Where what it shows would be told as 0.00 %, nothing is said of it.
+    [Theory]
+    [InlineData(20, 20, "The scale is inside its limits and shows what it should.")]
+    [InlineData(1000, 1000.04, "The scale is inside its limits and shows what it should.")]
+    [InlineData(20, 20.02, "The scale is inside its limits; it shows 0.10 % too much, which is corrected from now on.")]
+    [InlineData(20, 19.98, "The scale is inside its limits; it shows 0.10 % too little, which is corrected from now on.")]
+    [InlineData(
+        20,
+        20.06,
+        "The scale failed: at 20 kg it is 0.06 kg off, where 0.04 kg is allowed. Do not weigh with it before it is repaired."
+    )]
+    public void Headline_EachOutcome_SaysWhatToDo(double known, double indicated, string headline) =>
+        Assert.Equal(headline, Check([Reading(known, indicated)]).Headline.InMetric());
+
+    // One reading of 20 g on a display of 20 g: its rounding alone is 29 % of it.
+    [Theory]
+    [InlineData(0.02, false)]
+    [InlineData(0.1, true)]
+    public void IsKnowledge_LightMass_DependsOnWhatItsRoundingLeaves(double known, bool isKnowledge) =>
+        Assert.Equal(isKnowledge, Check([Reading(known, known)]).IsKnowledge);
+
+    private static ScaleCheckResult Check(IReadOnlyList<KnownMassReading> readings) =>
+        ScaleCheckEvaluation.Evaluate(new(Platform, readings));
 
     private static KnownMassReading Reading(double known, double indicated, double uncertainty = 0) =>
         new(new Mass(known), new Mass(indicated), new Mass(uncertainty));

@@ -149,20 +149,17 @@ internal static class CatchTestMapping
         };
     }
 
-    private static ControllerEntry? ReadEntry(CatchTestRequest request)
-    {
-        if (request.ControllerEntry is not { } entry)
-            return null;
-        var (unit, decimals) = (UnitTable.Get(entry.Unit!), entry.Decimals!.Value);
-        return Words.Read(entry.Form, ControllerForm.MassPerRevolution) switch
-        {
-            ControllerForm.MassPerTenRevolutions => ControllerEntry.PerTenRevolutions(unit, decimals),
-            ControllerForm.MassPerPulse => ControllerEntry.PerPulse(unit, decimals, request.PulsesPerRevolution!.Read()),
-            ControllerForm.VolumePerRevolution => ControllerEntry.VolumePerRevolution(unit, decimals, request.Product!.BulkDensity!.Read()),
-            ControllerForm.MassPerTime => ControllerEntry.PerTime(unit, decimals, request.MeterSpeed!.Read()),
-            _ => ControllerEntry.PerRevolutionOf(unit, decimals),
-        };
-    }
+    private static ControllerEntry? ReadEntry(CatchTestRequest request) =>
+        request.ControllerEntry is { } entry
+            ? ControllerEntry.Of(
+                Words.Read(entry.Form, ControllerForm.MassPerRevolution),
+                UnitTable.Get(entry.Unit!),
+                entry.Decimals!.Value,
+                PulsesPerRevolutionQuantity.Read(request.PulsesPerRevolution),
+                BulkDensityQuantity.Read(request.Product!.BulkDensity),
+                RotationQuantity.Read(request.MeterSpeed)
+            )
+            : null;
 
     public static CatchTestLimits ReadLimits(CatchTestData request) =>
         new()

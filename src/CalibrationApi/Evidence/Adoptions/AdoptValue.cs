@@ -57,15 +57,13 @@ internal static class AdoptValue
         var typing =
             meter is null || product is null ? null : new TypedNumberReading(request, meter, lot?.BulkDensity ?? product.BulkDensity);
         var value = typing?.Read(records.Errors);
-        if (value is { } found && !QuantityLimits.Of(Dimension.MassPerRevolution).Allows(found))
+        if (value is { } found && !QuantityLimits.Of(Dimension.MassPerRevolution).Allows(found.KilogramsPerRevolution))
             records.Errors.Add(
                 new ProblemError
                 {
                     Pointer = "#/typedIn/value",
                     Code = ErrorCode.NumberOutOfRange,
-                    Detail = DisplayUnits.Metric.Write(
-                        $"This comes to {new MassPerRevolution(found)}, which no meter delivers. Check the number and its unit."
-                    ),
+                    Detail = DisplayUnits.Metric.Write($"This comes to {found}, which no meter delivers. Check the number and its unit."),
                 }
             );
         if (records.Errors.Count > 0)
@@ -85,7 +83,7 @@ internal static class AdoptValue
             Test = request.Test,
             EnteredValue = request.TypedIn!.Value!.Value,
             EnteredUnit = request.TypedIn.Unit!,
-            Value = value!.Value,
+            Value = value!.Value.KilogramsPerRevolution,
             OccurredAt = EnteredInstant.Read(request.OccurredAt!),
             ReceivedAt = clock.GetUtcNow(),
             Body = body.Entered,

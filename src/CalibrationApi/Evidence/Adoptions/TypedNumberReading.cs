@@ -13,45 +13,48 @@ internal sealed class TypedNumberReading(AdoptionRequest request, MeterOfMachine
     public string InWords =>
         string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{request.TypedIn!.Value} {request.TypedIn.Unit}");
 
-    /// <summary>kg per revolution; null with an error where it cannot be told.</summary>
-    public double? Read(List<ProblemError> errors) =>
-        PerRevolution(request.TypedIn!.Value!.Value, UnitTable.Get(request.TypedIn.Unit!), errors);
+    private readonly ControllerForm form = Words.Read(meter.ControllerEntry?.Form, ControllerForm.MassPerRevolution);
 
-    /// <summary>One step of the last digit of the controller, kg per revolution; 0 when its digits are not known.</summary>
-    public double Step() =>
-        meter.ControllerEntry is { } entry ? PerRevolution(Math.Pow(10, -entry.Decimals!.Value), UnitTable.Get(entry.Unit!), []) ?? 0 : 0;
+    /// <summary>The mass per revolution; null with an error where it cannot be told.</summary>
+    public MassPerRevolution? Read(List<ProblemError> errors) =>
+        Entry(UnitTable.Get(request.TypedIn!.Unit!), errors)?.Behind(request.TypedIn.Value!.Value);
 
-    private double? PerRevolution(double number, Unit unit, List<ProblemError> errors)
+    /// <summary>One step of the last digit of the controller; null when its digits are not known.</summary>
+    public MassPerRevolution? Step() => meter.ControllerEntry is { } entry ? Entry(UnitTable.Get(entry.Unit!), [])?.Step : null;
+
+    // A mass per revolution can be given whatever the form.
+    private ControllerEntry? Entry(Unit unit, List<ProblemError> errors)
     {
-        var typed = unit.Canonical(number);
-        if (unit.Dimension == Dimension.MassPerRevolution)
-            return typed;
-        var form = Words.Read(meter.ControllerEntry?.Form, ControllerForm.MassPerRevolution);
+        var decimals = meter.ControllerEntry?.Decimals ?? 0;
         return form switch
         {
+            _ when unit.Dimension == Dimension.MassPerRevolution => ControllerEntry.PerRevolutionOf(unit, decimals),
             _ when unit.Dimension != ControllerEntry.DimensionOf(form) => Wrong(
                 "#/typedIn",
                 ErrorCode.UnitWrongDimension,
                 $"The controller of this meter takes its value as {Words.Of(form)}. Give the number in a unit of that form, or as a mass per revolution."
             ),
-            ControllerForm.MassPerTenRevolutions => typed / 10,
-            ControllerForm.MassPerPulse => typed * meter.PulsesPerRevolution!.Read().Count,
-            ControllerForm.VolumePerRevolution when BulkDensityQuantity.Read(density) is { } known => typed * known.KilogramsPerCubicMetre,
-            ControllerForm.VolumePerRevolution => Wrong(
+            ControllerForm.VolumePerRevolution when density is null => Wrong(
                 "#/product",
                 ErrorCode.DensityMissing,
                 "A volume per revolution takes the bulk density of the product or the lot. Add it to the record of one of them."
             ),
-            ControllerForm.MassPerTime when request.MeterSpeed is { } speed => typed / speed.Read().RevolutionsPerSecond,
-            ControllerForm.MassPerTime => Wrong(
+            ControllerForm.MassPerTime when request.MeterSpeed is null => Wrong(
                 "#/meterSpeed",
                 ErrorCode.MemberMissing,
                 "A mass per time takes the meter speed at which it applies. Add it."
             ),
-            _ => typed,
+            _ => ControllerEntry.Of(
+                form,
+                unit,
+                decimals,
+                PulsesPerRevolutionQuantity.Read(meter.PulsesPerRevolution),
+                BulkDensityQuantity.Read(density),
+                RotationQuantity.Read(request.MeterSpeed)
+            ),
         };
 
-        double? Wrong(string pointer, string code, string detail)
+        ControllerEntry? Wrong(string pointer, string code, string detail)
         {
             errors.Add(
                 new ProblemError

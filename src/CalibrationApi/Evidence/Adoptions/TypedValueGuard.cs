@@ -21,16 +21,16 @@ internal static class TypedValueGuard
         RecordsReadOnce records,
         Series series,
         TypedNumberReading typing,
-        double value,
+        MassPerRevolution value,
         CatchTestRecord? test,
         ElementContent? content
     )
     {
         var typed = new TypedValue
         {
-            Value = new MassPerRevolution(value),
+            Value = value,
             InWords = typing.InWords,
-            Step = typing.Step(),
+            Step = typing.Step()?.KilogramsPerRevolution ?? 0,
             Test = test is null ? null : Read(test),
             Content = content,
         };

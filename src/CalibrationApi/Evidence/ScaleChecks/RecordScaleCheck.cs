@@ -27,11 +27,6 @@ internal static class RecordScaleCheck
 {
     public const string Kind = "scale-check";
 
-    private const double RoundsToNothing = 0.00005;
-
-    // More is no knowledge, and more than a test may state of its scale.
-    private const double MostUncertainty = 0.2;
-
     /// <summary>Records a check of a scale against known masses.</summary>
     /// <remarks>
     /// The span error found corrects later catch tests on that scale, and its uncertainty takes the place of the scale's limit.
@@ -59,16 +54,18 @@ internal static class RecordScaleCheck
             return ProblemResult.Invalid(records.Errors);
 
         var result = ScaleCheckEvaluation.Evaluate(
-            Scale(scale),
-            [
-                .. request.Readings!.Select(one => new KnownMassReading(
-                    one!.Known!.Read(),
-                    one.Indicated!.Read(),
-                    MassQuantity.Read(one.KnownUncertainty) ?? new Mass(0)
-                )),
-            ]
+            new(
+                Scale(scale),
+                [
+                    .. request.Readings!.Select(one => new KnownMassReading(
+                        one!.Known!.Read(),
+                        one.Indicated!.Read(),
+                        MassQuantity.Read(one.KnownUncertainty) ?? new Mass(0)
+                    )),
+                ]
+            )
         );
-        if (result.StandardUncertainty > MostUncertainty)
+        if (!result.IsKnowledge)
             return ProblemResult.Invalid([
                 new ProblemError
                 {
@@ -170,16 +167,9 @@ internal static class RecordScaleCheck
 
     private static JsonObject Outcome(ScaleCheckResult result, AnswerUnits units)
     {
-        FormattableString headline = result.Passed
-            ? Math.Abs(result.Error) < RoundsToNothing
-                ? $"The scale is inside its limits and shows what it should."
-                : (FormattableString)
-                    $"The scale is inside its limits; it shows {new Ratio(Math.Abs(result.Error)):F2} too {(result.Error < 0 ? "little" : "much")}, which is corrected from now on."
-            : (FormattableString)
-                $"The scale failed: at {result.WorstAt} it is {new Mass(Math.Abs(result.LargestDeviation.Kilograms))} off, where {result.Limit} is allowed. Do not weigh with it before it is repaired.";
         return new JsonObject
         {
-            ["headline"] = units.Display.Write(headline),
+            ["headline"] = units.Display.Write(result.Headline),
             ["passed"] = result.Passed,
             ["error"] = Node(AnswerUnits.Percent(result.Error)),
             ["standardUncertainty"] = Node(AnswerUnits.Percent(result.StandardUncertainty)),

@@ -1,0 +1,39 @@
+using CalibrationApi.Engine.Quantities;
+
+namespace CalibrationApi.Engine.Weighing;
+
+/// <summary>The outcome of a check of a scale.</summary>
+/// <param name="Error">Span error: indicated minus true over true.</param>
+/// <param name="StandardUncertainty">Its standard uncertainty, relative.</param>
+/// <param name="WorstAt">The known mass whose reading comes nearest to its limit or exceeds it most, kg.</param>
+/// <param name="LargestDeviation">How far that reading is off, kg, with its sign.</param>
+/// <param name="Limit">Limit of the scale at that load.</param>
+/// <param name="LimitOrigin">Where the limit comes from.</param>
+/// <param name="Passed">Every reading is inside the limit at its load.</param>
+public sealed record ScaleCheckResult(
+    double Error,
+    double StandardUncertainty,
+    Mass WorstAt,
+    Mass LargestDeviation,
+    Mass Limit,
+    string LimitOrigin,
+    bool Passed
+)
+{
+    /// <summary>Most standard uncertainty, relative, that a check can be gone by; more is no knowledge of the scale. Judgement.</summary>
+    public const double MostUncertainty = 0.2;
+
+    // Half of what a percentage with two decimals shows.
+    private const double RoundsToNothing = 0.00005;
+
+    /// <summary>The readings say enough of the scale to be gone by.</summary>
+    public bool IsKnowledge => StandardUncertainty <= MostUncertainty;
+
+    /// <summary>The outcome in one sentence.</summary>
+    public FormattableString Headline =>
+        !Passed
+            ? $"The scale failed: at {WorstAt} it is {new Mass(Math.Abs(LargestDeviation.Kilograms))} off, where {Limit} is allowed. Do not weigh with it before it is repaired."
+        : Math.Abs(Error) < RoundsToNothing ? $"The scale is inside its limits and shows what it should."
+        : (FormattableString)
+            $"The scale is inside its limits; it shows {new Ratio(Math.Abs(Error)):F2} too {(Error < 0 ? "little" : "much")}, which is corrected from now on.";
+}
