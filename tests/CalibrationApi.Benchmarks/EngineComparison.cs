@@ -1,5 +1,8 @@
+using CalibrationApi.Engine.Catches;
 using CalibrationApi.Engine.CatchTests;
+using CalibrationApi.Engine.ControllerEntries;
 using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.ReferenceValues;
 using CalibrationApi.Engine.Weighing;
 using CalibrationApi.Simulation;
 using MathNet.Numerics.Distributions;

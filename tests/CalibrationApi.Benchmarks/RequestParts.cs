@@ -33,17 +33,17 @@ internal sealed class RequestParts : IComparison
         var answer = JsonAnswer.Of(CatchTestMapping.ToAnswer(request, result, CatchTestMapping.UnitsFor(request, null)));
         var output = new ArrayBufferWriter<byte>();
         using var writer = new Utf8JsonWriter(output, JsonAnswer.Writing);
-        (string Part, Action Work)[] parts = [("strict reading", () =>
-            {
-                ReadOnlySpan<byte> text = question;
-                JsonBody.Parse(ref text, type);
-            }), ("validation", () => RequestFilter.Broken(validator, request)), ("mapping to the engine", () => CatchTestMapping.ToEngine(request)), ("engine", () => CatchTestEvaluation.Evaluate(test)), ("sentences and mapping to the answer", () => CatchTestMapping.ToAnswer(request, result, CatchTestMapping.UnitsFor(request, null))), ("writing", () =>
-            {
-                answer.WriteTo(writer);
-                writer.Flush();
-                writer.Reset();
-                output.ResetWrittenCount();
-            })];
+        (string Part, Action Work)[] parts =
+        [
+            ("strict reading", Read),
+            ("validation", () => RequestFilter.Broken(validator, request)),
+            ("mapping to the engine", () => CatchTestMapping.ToEngine(request)),
+            ("engine", () => CatchTestEvaluation.Evaluate(test)),
+            ("sentences and mapping to the answer", () =>
+                CatchTestMapping.ToAnswer(request, result, CatchTestMapping.UnitsFor(request, null))
+            ),
+            ("writing", Write),
+        ];
 
         foreach (var (_, work) in parts)
             Repeat(work, WarmUp);
@@ -59,6 +59,20 @@ internal sealed class RequestParts : IComparison
         foreach (var (part, microseconds) in medians.Append(("all of it", sum)))
             Console.WriteLine(FormattableString.Invariant($"{Name}: {part}: {microseconds:0.0} µs of one core ({microseconds / sum:P0})"));
         return [];
+
+        void Read()
+        {
+            ReadOnlySpan<byte> text = question;
+            JsonBody.Parse(ref text, type);
+        }
+
+        void Write()
+        {
+            answer.WriteTo(writer);
+            writer.Flush();
+            writer.Reset();
+            output.ResetWrittenCount();
+        }
     }
 
     // Microseconds of this process for each, so that a busy machine does not count.

@@ -1,7 +1,7 @@
 using CalibrationApi.Engine.CatchPlans;
-using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.MeterSpeeds;
 using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.ReferenceValues;
 
 namespace CalibrationApi.Engine.Tests;
 

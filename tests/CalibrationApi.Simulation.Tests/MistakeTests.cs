@@ -1,5 +1,5 @@
-using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.ReferenceValues;
 using CalibrationApi.Engine.Weighing;
 using CalibrationApi.Simulation.Mistakes;
 

@@ -1,6 +1,6 @@
 using System.Text.Json.Nodes;
-using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.ReferenceValues;
 
 namespace CalibrationApi.Simulation.Tests;
 

@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
-using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.ReferenceValues;
 using CalibrationApi.Engine.Weighing;
 using CalibrationApi.Simulation.Mistakes;
 

@@ -1,5 +1,5 @@
 using System.Text.Json.Nodes;
-using CalibrationApi.Engine.CatchTests;
+using CalibrationApi.Engine.ReferenceValues;
 
 namespace CalibrationApi.Simulation;
 

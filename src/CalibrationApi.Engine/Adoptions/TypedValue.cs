@@ -1,5 +1,5 @@
+using CalibrationApi.Engine.MeteringElements;
 using CalibrationApi.Engine.Quantities;
-using CalibrationApi.Engine.VolumeChecks;
 
 namespace CalibrationApi.Engine.Adoptions;
 

@@ -1,7 +1,7 @@
 using CalibrationApi.Engine.Answers;
-using CalibrationApi.Engine.CatchTests;
+using CalibrationApi.Engine.MeteringElements;
 using CalibrationApi.Engine.Quantities;
-using CalibrationApi.Engine.VolumeChecks;
+using CalibrationApi.Engine.ReferenceValues;
 
 namespace CalibrationApi.Engine.Adoptions;
 

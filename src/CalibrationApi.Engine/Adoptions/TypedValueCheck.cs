@@ -1,6 +1,6 @@
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.MeteringElements;
 using CalibrationApi.Engine.Quantities;
-using CalibrationApi.Engine.VolumeChecks;
 
 namespace CalibrationApi.Engine.Adoptions;
 

@@ -1,8 +1,9 @@
-using CalibrationApi.Engine.CatchTests;
+using CalibrationApi.Engine.Catches;
+using CalibrationApi.Engine.MeteringElements;
 using CalibrationApi.Engine.MeterSpeeds;
 using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.ReferenceValues;
 using CalibrationApi.Engine.Repeatability;
-using CalibrationApi.Engine.VolumeChecks;
 using CalibrationApi.Engine.Weighing;
 
 namespace CalibrationApi.Engine.CatchPlans;

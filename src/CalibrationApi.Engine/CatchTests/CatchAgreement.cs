@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.Catches;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.Statistics;
 

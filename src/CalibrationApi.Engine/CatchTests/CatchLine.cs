@@ -1,3 +1,5 @@
+using CalibrationApi.Engine.Catches;
+
 namespace CalibrationApi.Engine.CatchTests;
 
 /// <summary>A straight line through the catches: against their order it is a trend, against 1/N it is an additive offset.</summary>

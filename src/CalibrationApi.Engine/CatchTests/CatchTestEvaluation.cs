@@ -1,6 +1,9 @@
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.Catches;
+using CalibrationApi.Engine.ControllerEntries;
 using CalibrationApi.Engine.LikelyMistakes;
 using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.ReferenceValues;
 using CalibrationApi.Engine.Statistics;
 using CalibrationApi.Engine.Weighing;
 

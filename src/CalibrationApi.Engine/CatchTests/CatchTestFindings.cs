@@ -1,5 +1,8 @@
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.Catches;
+using CalibrationApi.Engine.ControllerEntries;
 using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.ReferenceValues;
 using CalibrationApi.Engine.Repeatability;
 using CalibrationApi.Engine.Weighing;
 
@@ -110,7 +113,10 @@ internal static class CatchTestFindings
         var first = result
             .LikelyMistakes.AlsoPossible.Take(InOneSentence)
             .Select(mistake => $"{mistake.InWords} ({AboutPercent(mistake.Probability)})");
-        return $"{(result.SecondTest is { Confirms: true } ? "Two tests agree, but what was done the same way in both could still explain the change" : "Besides a change of the meter, a mistake could explain this")}: {string.Join(", ", first)}. None is likely; each is looked at quickly.";
+        var could = result.SecondTest is { Confirms: true }
+            ? "Two tests agree, but what was done the same way in both could still explain the change"
+            : "Besides a change of the meter, a mistake could explain this";
+        return $"{could}: {string.Join(", ", first)}. None is likely; each is looked at quickly.";
     }
 
     private static string AboutPercent(double probability) =>

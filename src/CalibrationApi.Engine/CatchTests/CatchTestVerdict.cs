@@ -1,4 +1,6 @@
+using CalibrationApi.Engine.Catches;
 using CalibrationApi.Engine.LikelyMistakes;
+using CalibrationApi.Engine.ReferenceValues;
 
 namespace CalibrationApi.Engine.CatchTests;
 

@@ -1,3 +1,5 @@
+using CalibrationApi.Engine.Catches;
+using CalibrationApi.Engine.ReferenceValues;
 using CalibrationApi.Engine.Uncertainty;
 
 namespace CalibrationApi.Engine.CatchTests;

@@ -1,3 +1,5 @@
+using CalibrationApi.Engine.Catches;
+
 namespace CalibrationApi.Engine.CatchTests;
 
 /// <summary>Finds among earlier tests the one that bears a test out.</summary>

@@ -1,4 +1,5 @@
 using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.ReferenceValues;
 
 namespace CalibrationApi.Engine.CatchTests;
 
@@ -36,18 +37,4 @@ public sealed record ExpectedChange(MassPerRevolution Expected, bool IsPredicted
     }
 
     private static double Widened(double limit, double uncertainty) => Math.Max(limit, OrdinaryDeviations * uncertainty);
-}
-
-/// <summary>What another lot is expected to give where that is not what the value in force says.</summary>
-/// <param name="Value">kg per revolution, above 0.</param>
-/// <param name="RelativeUncertainty">Its standard uncertainty, relative; null when unknown.</param>
-public sealed record PredictedValue(MassPerRevolution Value, double? RelativeUncertainty = null)
-{
-    /// <summary>
-    /// Standard uncertainty of a value predicted for another lot that states none, relative; judgement, no published source.
-    /// </summary>
-    public const double DefaultUncertainty = 0.05;
-
-    /// <summary>The stated standard uncertainty, relative, or the default.</summary>
-    public double StandardUncertainty => RelativeUncertainty ?? DefaultUncertainty;
 }

@@ -1,6 +1,8 @@
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.Catches;
+using CalibrationApi.Engine.MeteringElements;
 using CalibrationApi.Engine.Quantities;
-using CalibrationApi.Engine.VolumeChecks;
+using CalibrationApi.Engine.ReferenceValues;
 
 namespace CalibrationApi.Engine.CatchTests;
 
@@ -132,7 +134,7 @@ internal sealed record PhysicalLimits
     }
 
     private static double UncertaintyOfContent =>
-        Math.Sqrt(Square(VolumeCheckDefaults.Density.Value.Canonical) + Square(VolumeCheckDefaults.Displacement.Value.Canonical));
+        Math.Sqrt(Square(ElementDefaults.Density.Value.Canonical) + Square(ElementDefaults.Displacement.Value.Canonical));
 
     private static double Square(double x) => x * x;
 }

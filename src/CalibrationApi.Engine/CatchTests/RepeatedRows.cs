@@ -1,3 +1,5 @@
+using CalibrationApi.Engine.Catches;
+
 namespace CalibrationApi.Engine.CatchTests;
 
 /// <summary>Catches whose readings are the same to the last digit: more often one row typed twice than two catches.</summary>

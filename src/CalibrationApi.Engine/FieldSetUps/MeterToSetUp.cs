@@ -1,10 +1,10 @@
 using System.Globalization;
+using CalibrationApi.Engine.MeteringElements;
 using CalibrationApi.Engine.MeterSpeeds;
 using CalibrationApi.Engine.NewLots;
 using CalibrationApi.Engine.Nutrients;
+using CalibrationApi.Engine.PublishedSeedRowLimits;
 using CalibrationApi.Engine.Quantities;
-using CalibrationApi.Engine.SeedRowLimits;
-using CalibrationApi.Engine.VolumeChecks;
 
 namespace CalibrationApi.Engine.FieldSetUps;
 

@@ -1,3 +1,5 @@
+using CalibrationApi.Engine.Catches;
+
 namespace CalibrationApi.Engine.LikelyMistakes;
 
 /// <summary>The pulses per revolution that turned pulses into revolutions are not those of this sensor.</summary>

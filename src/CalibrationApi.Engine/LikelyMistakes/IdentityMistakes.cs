@@ -1,4 +1,5 @@
-using CalibrationApi.Engine.CatchTests;
+using CalibrationApi.Engine.Catches;
+using CalibrationApi.Engine.ReferenceValues;
 
 namespace CalibrationApi.Engine.LikelyMistakes;
 

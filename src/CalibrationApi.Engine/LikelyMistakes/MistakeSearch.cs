@@ -1,5 +1,6 @@
 using System.Runtime.InteropServices;
-using CalibrationApi.Engine.CatchTests;
+using CalibrationApi.Engine.Catches;
+using CalibrationApi.Engine.ReferenceValues;
 
 namespace CalibrationApi.Engine.LikelyMistakes;
 

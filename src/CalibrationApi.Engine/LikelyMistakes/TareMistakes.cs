@@ -1,3 +1,5 @@
+using CalibrationApi.Engine.Catches;
+
 namespace CalibrationApi.Engine.LikelyMistakes;
 
 /// <summary>The empty container is still in the mass: true mass = mass entered - tare.</summary>

@@ -1,3 +1,5 @@
+using CalibrationApi.Engine.Catches;
+
 namespace CalibrationApi.Engine.LikelyMistakes;
 
 /// <summary>The scale showed pounds and the numbers were entered as kilograms.</summary>

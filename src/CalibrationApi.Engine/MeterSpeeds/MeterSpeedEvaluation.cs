@@ -1,6 +1,6 @@
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.MeteringElements;
 using CalibrationApi.Engine.Quantities;
-using CalibrationApi.Engine.VolumeChecks;
 
 namespace CalibrationApi.Engine.MeterSpeeds;
 
@@ -77,7 +77,7 @@ public static class MeterSpeedEvaluation
         element.Content?.FindingOf(
             $"{element.Name}: the mass per revolution stated",
             element.Delivery.Largest,
-            VolumeCheckDefaults.MassPerRevolution.Value.Canonical
+            ElementDefaults.MassPerRevolution.Value.Canonical
         );
 
     private static CapacityAt Capacity(MeterSpeedQuestion question, Speed speed)

@@ -1,4 +1,4 @@
-using CalibrationApi.Engine.VolumeChecks;
+using CalibrationApi.Engine.MeteringElements;
 
 namespace CalibrationApi.Engine.MeterSpeeds;
 

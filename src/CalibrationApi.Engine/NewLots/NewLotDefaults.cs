@@ -1,5 +1,5 @@
 using CalibrationApi.Engine.Answers;
-using CalibrationApi.Engine.CatchTests;
+using CalibrationApi.Engine.Catches;
 using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Engine.NewLots;
@@ -36,7 +36,7 @@ public static class NewLotDefaults
     public static readonly double DensitiesFarApart = Math.Log(1.25);
 
     /// <summary>Default of the uncertainty of the value in force.</summary>
-    public static DefaultValue ValueUncertainty => CatchTests.ReferenceValue.UncertaintyInForce;
+    public static DefaultValue ValueUncertainty => ReferenceValues.ReferenceValue.UncertaintyInForce;
 
     /// <summary>Default of the uncertainty of a bulk density.</summary>
     public static DefaultValue DensityUncertainty { get; } =

@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.PublishedSeedRowLimits;
 using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Engine.SeedRowLimits;

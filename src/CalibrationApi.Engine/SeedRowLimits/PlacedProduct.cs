@@ -1,4 +1,5 @@
 using CalibrationApi.Engine.Nutrients;
+using CalibrationApi.Engine.PublishedSeedRowLimits;
 using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Engine.SeedRowLimits;

@@ -1,5 +1,5 @@
 using CalibrationApi.Engine.Answers;
-using CalibrationApi.Engine.SeedRowLimits.Published;
+using CalibrationApi.Engine.PublishedSeedRowLimits;
 
 namespace CalibrationApi.Engine.SeedRowLimits;
 
@@ -25,7 +25,7 @@ public static class SeedRowEvaluation
     /// stricter of the two nearest printed numbers is taken. Beside the tables stands the stand-loss model of South Dakota, judged there
     /// and shown elsewhere (<see cref="StandLoss"/>). .</para>
     /// <para>Range: rates at least 0; a spread not wider than the rows. Nothing placed is within.</para>
-    /// <para>Source: each limit names its own (SOURCES.md, key MB-SBU and the others of <see cref="Published.PublishedLimits"/>); the loss
+    /// <para>Source: each limit names its own (SOURCES.md, key MB-SBU and the others of <see cref="PublishedLimits"/>); the loss
     /// of stand key SDSU-MODEL.</para>
     /// <para>Accuracy: every printed limit that was read is looked up as printed, or the table of cases says why not (SeedRowTradeTests);
     /// verdicts at, under and above it (SeedRowVerdictTests); losses within 1e-12 (StandLossTests).</para>
@@ -33,7 +33,7 @@ public static class SeedRowEvaluation
     /// <exception cref="ArgumentException">No product, products with different zones, or a spread wider than the row spacing.</exception>
     public static SeedRowResult Evaluate(SeedRowQuestion row)
     {
-        var utilisation = SeedRowLimits.SeedbedUtilisation.Of(row.Spread, row.RowSpacing);
+        var utilisation = PublishedSeedRowLimits.SeedbedUtilisation.Of(row.Spread, row.RowSpacing);
         var load = SeedRowLoad.Of(row.Products);
         LimitJudgement[] judged =
         [
@@ -72,7 +72,7 @@ public static class SeedRowEvaluation
             ],
             Limits = judged,
             StandLoss = loss,
-            Reductions = [.. PublishedLimits.Reductions.Where(reduction => IsOf(reduction.Source, row) && reduction.IsFor(row))],
+            Reductions = [.. PublishedLimits.Reductions.Where(reduction => IsOf(reduction.Source, row) && row.IsUnder(reduction))],
             Assumptions =
             [
                 .. StandLoss.Assumptions(row, loss),

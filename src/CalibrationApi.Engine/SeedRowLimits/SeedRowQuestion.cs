@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.PublishedSeedRowLimits;
 using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Engine.SeedRowLimits;
@@ -37,6 +38,18 @@ public sealed record SeedRowQuestion
 
     /// <summary>Limits that the caller holds, for example from local guidance.</summary>
     public IReadOnlyList<LocalLimit> LocalLimits { get; init; } = [];
+
+    /// <summary>True when a reduction is stated for this crop, seedbed and number of products.</summary>
+    internal bool IsUnder(StatedReduction reduction) =>
+        reduction.Crops.Contains(Crop)
+        && reduction.Cause switch
+        {
+            ReductionCause.DrySeedbed => Moisture == SeedbedMoisture.Dry,
+            ReductionCause.CoarseAndDrySoil => Soil == SoilTexture.Light && Moisture == SeedbedMoisture.Dry,
+            ReductionCause.CoarseAndMoistSoil => Soil == SoilTexture.Light && Moisture == SeedbedMoisture.Good,
+            ReductionCause.Blend => Products.Count > 1,
+            _ => true,
+        };
 }
 
 /// <summary>A limit that the caller states for this crop, soil, moisture and opener.</summary>

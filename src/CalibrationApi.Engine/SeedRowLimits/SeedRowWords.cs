@@ -1,3 +1,5 @@
+using CalibrationApi.Engine.PublishedSeedRowLimits;
+
 namespace CalibrationApi.Engine.SeedRowLimits;
 
 /// <summary>How sentences name what the question is about.</summary>

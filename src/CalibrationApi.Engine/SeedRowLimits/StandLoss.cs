@@ -1,6 +1,6 @@
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.PublishedSeedRowLimits;
 using CalibrationApi.Engine.Quantities;
-using CalibrationApi.Engine.SeedRowLimits.Published;
 
 namespace CalibrationApi.Engine.SeedRowLimits;
 

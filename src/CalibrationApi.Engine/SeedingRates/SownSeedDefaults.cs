@@ -1,5 +1,5 @@
 using CalibrationApi.Engine.Answers;
-using CalibrationApi.Engine.CatchTests;
+using CalibrationApi.Engine.Catches;
 using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Engine.SeedingRates;

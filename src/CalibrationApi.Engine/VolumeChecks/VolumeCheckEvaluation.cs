@@ -1,5 +1,6 @@
 using CalibrationApi.Engine.Answers;
-using CalibrationApi.Engine.CatchTests;
+using CalibrationApi.Engine.Catches;
+using CalibrationApi.Engine.MeteringElements;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.Statistics;
 
@@ -23,8 +24,8 @@ public static class VolumeCheckEvaluation
     public static VolumeCheckResult Evaluate(VolumeCheckQuestion question)
     {
         var z = StudentT.CoverageFactor(question.CoverageProbability ?? CatchTestLimits.DefaultCoverage, double.PositiveInfinity);
-        var density = Known(question.Density, VolumeCheckDefaults.Density);
-        var displacement = Known(question.Displacement, VolumeCheckDefaults.Displacement);
+        var density = Known(question.Density, ElementDefaults.Density);
+        var displacement = Known(question.Displacement, ElementDefaults.Displacement);
         var volume = question.Displacement.Value.CubicMetres;
         var full = question.Density.Value.KilogramsPerCubicMetre * volume;
         var (fill, fillParts) = question.Fill is LearnedFill learned ? Learned(learned, volume) : Stated(question.Fill as StatedFill);
@@ -50,17 +51,17 @@ public static class VolumeCheckEvaluation
 
     private static (double Median, (string Source, double Relative)[] Parts) Stated(StatedFill? fill) =>
         (
-            fill?.Median ?? VolumeCheckDefaults.FillEfficiency.Value.Canonical,
-            [("fill-efficiency", fill?.Spread ?? VolumeCheckDefaults.Spread.Value.Canonical)]
+            fill?.Median ?? ElementDefaults.FillEfficiency.Value.Canonical,
+            [("fill-efficiency", fill?.Spread ?? ElementDefaults.Spread.Value.Canonical)]
         );
 
     private static (double Median, (string Source, double Relative)[] Parts) Learned(LearnedFill fill, double volume) =>
         (
             fill.Value.Value.KilogramsPerRevolution / (fill.Density.Value.KilogramsPerCubicMetre * volume),
             [
-                ("earlier-density", Known(fill.Density, VolumeCheckDefaults.Density)),
-                ("earlier-value", Known(fill.Value, VolumeCheckDefaults.MassPerRevolution)),
-                ("product-to-product", fill.Spread ?? VolumeCheckDefaults.ProductToProduct.Value.Canonical),
+                ("earlier-density", Known(fill.Density, ElementDefaults.Density)),
+                ("earlier-value", Known(fill.Value, ElementDefaults.MassPerRevolution)),
+                ("product-to-product", fill.Spread ?? ElementDefaults.ProductToProduct.Value.Canonical),
             ]
         );
 
@@ -72,7 +73,7 @@ public static class VolumeCheckEvaluation
         double z
     )
     {
-        var own = Known(value, VolumeCheckDefaults.MassPerRevolution);
+        var own = Known(value, ElementDefaults.MassPerRevolution);
         var ratio = value.Value.KilogramsPerRevolution / expected.Median.KilogramsPerRevolution;
         var spread = Root([expected.Spread, own]);
         var logarithm = Math.Log(ratio);
@@ -103,28 +104,28 @@ public static class VolumeCheckEvaluation
     private static IEnumerable<Assumption> Assumptions(VolumeCheckQuestion question)
     {
         if (question.Density.RelativeUncertainty is null)
-            yield return VolumeCheckDefaults.Density.Assumed("bulkDensity/relativeUncertainty");
+            yield return ElementDefaults.Density.Assumed("bulkDensity/relativeUncertainty");
         if (question.Displacement.RelativeUncertainty is null)
-            yield return VolumeCheckDefaults.Displacement.Assumed("displacement/relativeUncertainty");
+            yield return ElementDefaults.Displacement.Assumed("displacement/relativeUncertainty");
         if (question.Fill is LearnedFill learned)
         {
             if (learned.Density.RelativeUncertainty is null)
-                yield return VolumeCheckDefaults.Density.Assumed("learnedFrom/bulkDensity/relativeUncertainty");
+                yield return ElementDefaults.Density.Assumed("learnedFrom/bulkDensity/relativeUncertainty");
             if (learned.Value.RelativeUncertainty is null)
-                yield return VolumeCheckDefaults.MassPerRevolution.Assumed("learnedFrom/massPerRevolution/relativeUncertainty");
+                yield return ElementDefaults.MassPerRevolution.Assumed("learnedFrom/massPerRevolution/relativeUncertainty");
             if (learned.Spread is null)
-                yield return VolumeCheckDefaults.ProductToProduct.Assumed("learnedFrom/spread");
+                yield return ElementDefaults.ProductToProduct.Assumed("learnedFrom/spread");
         }
         else
         {
             var stated = question.Fill as StatedFill;
             if (stated?.Median is null)
-                yield return VolumeCheckDefaults.FillEfficiency.Assumed("fillEfficiency");
+                yield return ElementDefaults.FillEfficiency.Assumed("fillEfficiency");
             if (stated?.Spread is null)
-                yield return VolumeCheckDefaults.Spread.Assumed("fillEfficiencySpread");
+                yield return ElementDefaults.Spread.Assumed("fillEfficiencySpread");
         }
 
         if (question.Checked is { RelativeUncertainty: null })
-            yield return VolumeCheckDefaults.MassPerRevolution.Assumed("massPerRevolution/relativeUncertainty");
+            yield return ElementDefaults.MassPerRevolution.Assumed("massPerRevolution/relativeUncertainty");
     }
 }

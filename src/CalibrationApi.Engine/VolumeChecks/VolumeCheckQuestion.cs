@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.MeteringElements;
 using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Engine.VolumeChecks;
@@ -32,12 +33,6 @@ public sealed record VolumeCheckQuestion
     /// <summary>Probability of the intervals; null takes 0.95.</summary>
     public double? CoverageProbability { get; init; }
 }
-
-/// <summary>A value above 0 with what is known of its uncertainty.</summary>
-/// <param name="Value">The value.</param>
-/// <param name="RelativeUncertainty">Its standard uncertainty, relative, &gt;= 0; null takes a default.</param>
-public readonly record struct Uncertain<T>(T Value, double? RelativeUncertainty = null)
-    where T : struct, IQuantity<T>;
 
 /// <summary>What is known of the fill efficiency of an element.</summary>
 public abstract record FillEfficiency

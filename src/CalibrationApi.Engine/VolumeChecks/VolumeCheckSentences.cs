@@ -1,5 +1,6 @@
 using CalibrationApi.Engine.Answers;
-using CalibrationApi.Engine.CatchTests;
+using CalibrationApi.Engine.Catches;
+using CalibrationApi.Engine.MeteringElements;
 using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Engine.VolumeChecks;
@@ -38,10 +39,10 @@ internal static class VolumeCheckSentences
                 FindingCode.MoreThanTheElementHolds,
                 $"The fill efficiency that this rests on is {new Ratio(fill):F0}. More than {new Ratio(most):F0} is more than {Such(question)} delivers. Check the numbers that it comes from."
             );
-        else if (Threshold.IsAbove(fill, VolumeCheckDefaults.MostFillEfficiency))
+        else if (Threshold.IsAbove(fill, ElementDefaults.MostFillEfficiency))
             yield return Finding.Warning(
                 FindingCode.FillUnlikeExpected,
-                $"The fill efficiency that this rests on is {new Ratio(fill):F0}. More than {new Ratio(VolumeCheckDefaults.MostFillEfficiency):F0} is unusual. Check the numbers that it comes from."
+                $"The fill efficiency that this rests on is {new Ratio(fill):F0}. More than {new Ratio(ElementDefaults.MostFillEfficiency):F0} is unusual. Check the numbers that it comes from."
             );
         if (compared is null)
             yield break;
@@ -53,26 +54,26 @@ internal static class VolumeCheckSentences
         else if (IsUnusual(question, compared))
             yield return Finding.Warning(
                 FindingCode.FillUnlikeExpected,
-                compared.Deviations is { } deviations && Math.Abs(deviations) >= VolumeCheckDefaults.Unusual
+                compared.Deviations is { } deviations && Math.Abs(deviations) >= ElementDefaults.Unusual
                     ? (FormattableString)
                         $"{question.Checked!.Value.Value} against {expected.Median} expected is {Against(compared.Ratio)}, {Math.Abs(deviations):0.0} standard deviations away. {Reason(question, compared, expected)}"
-                    : $"{question.Checked!.Value.Value} fills the element to {compared.FillEfficiency.Median:F0}; more than {new Ratio(VolumeCheckDefaults.MostFillEfficiency):F0} is unusual. {Reason(question, compared, expected)}"
+                    : $"{question.Checked!.Value.Value} fills the element to {compared.FillEfficiency.Median:F0}; more than {new Ratio(ElementDefaults.MostFillEfficiency):F0} is unusual. {Reason(question, compared, expected)}"
             );
     }
 
-    private static bool IsTooFull(VolumeCheckQuestion question) => Plausibility(question) == VolumeChecks.Plausibility.Impossible;
+    private static bool IsTooFull(VolumeCheckQuestion question) => Plausibility(question) == MeteringElements.Plausibility.Impossible;
 
     // Far from what is expected here, or fuller than elements usually are.
     private static bool IsUnusual(VolumeCheckQuestion question, CheckedValue compared) =>
-        Math.Abs(compared.Deviations ?? 0) >= VolumeCheckDefaults.Unusual
-        || (Plausibility(question) == VolumeChecks.Plausibility.Unusual && compared.FillEfficiency.Median.Fraction > 1);
+        Math.Abs(compared.Deviations ?? 0) >= ElementDefaults.Unusual
+        || (Plausibility(question) == MeteringElements.Plausibility.Unusual && compared.FillEfficiency.Median.Fraction > 1);
 
     private static Plausibility Plausibility(VolumeCheckQuestion question) =>
         question.Checked is { } value
             ? new ElementContent(question.Displacement, question.Density, question.Kind)
-                .Judge(value.Value, value.RelativeUncertainty ?? VolumeCheckDefaults.MassPerRevolution.Value.Canonical)
+                .Judge(value.Value, value.RelativeUncertainty ?? ElementDefaults.MassPerRevolution.Value.Canonical)
                 .Plausibility
-            : VolumeChecks.Plausibility.Usual;
+            : MeteringElements.Plausibility.Usual;
 
     private static string Such(VolumeCheckQuestion question) =>
         question.Kind switch

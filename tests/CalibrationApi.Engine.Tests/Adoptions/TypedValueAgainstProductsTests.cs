@@ -1,7 +1,7 @@
 using CalibrationApi.Engine.Adoptions;
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.MeteringElements;
 using CalibrationApi.Engine.Quantities;
-using CalibrationApi.Engine.VolumeChecks;
 
 namespace CalibrationApi.Engine.Tests.Adoptions;
 

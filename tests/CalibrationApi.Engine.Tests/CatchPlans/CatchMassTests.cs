@@ -1,7 +1,7 @@
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.CatchPlans;
-using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.ReferenceValues;
 using CalibrationApi.Engine.Repeatability;
 
 namespace CalibrationApi.Engine.Tests.CatchPlans;

@@ -1,6 +1,6 @@
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.CatchPlans;
-using CalibrationApi.Engine.CatchTests;
+using CalibrationApi.Engine.ReferenceValues;
 
 namespace CalibrationApi.Engine.Tests.CatchPlans;
 

@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.Catches;
 using CalibrationApi.Engine.CatchTests;
 
 namespace CalibrationApi.Engine.Tests.CatchTests;

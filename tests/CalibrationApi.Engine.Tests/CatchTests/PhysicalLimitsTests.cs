@@ -1,7 +1,9 @@
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.Catches;
 using CalibrationApi.Engine.CatchTests;
+using CalibrationApi.Engine.MeteringElements;
 using CalibrationApi.Engine.Quantities;
-using CalibrationApi.Engine.VolumeChecks;
+using CalibrationApi.Engine.ReferenceValues;
 
 namespace CalibrationApi.Engine.Tests.CatchTests;
 

@@ -1,5 +1,7 @@
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.Catches;
 using CalibrationApi.Engine.CatchTests;
+using CalibrationApi.Engine.ControllerEntries;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.Uncertainty;
 
@@ -128,7 +130,7 @@ public sealed class SecondTestTests
     {
         var first = Pure.Evaluated();
 
-        var earlier = EarlierTest.Of(first);
+        var earlier = first.AsEarlierTest();
 
         Assert.Equal(3, earlier.Catches);
         Assert.Equal(6, earlier.DegreesOfFreedom);

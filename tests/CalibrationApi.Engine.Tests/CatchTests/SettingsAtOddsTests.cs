@@ -1,4 +1,5 @@
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.Catches;
 using CalibrationApi.Engine.CatchTests;
 
 namespace CalibrationApi.Engine.Tests.CatchTests;

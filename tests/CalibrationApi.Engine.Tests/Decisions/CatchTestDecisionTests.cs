@@ -1,8 +1,8 @@
+using CalibrationApi.Engine.Catches;
 using CalibrationApi.Engine.CatchTests;
-using CalibrationApi.Engine.LikelyMistakes;
+using CalibrationApi.Engine.MeteringElements;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.Repeatability;
-using CalibrationApi.Engine.VolumeChecks;
 using CalibrationApi.Engine.Weighing;
 using Rule = CalibrationApi.Engine.CatchTests.CatchTestVerdict.Rule;
 

@@ -3,8 +3,8 @@ using CalibrationApi.Engine.MeterSpeeds;
 using CalibrationApi.Engine.NewLots;
 using CalibrationApi.Engine.Nutrients;
 using CalibrationApi.Engine.ProductRates;
+using CalibrationApi.Engine.PublishedSeedRowLimits;
 using CalibrationApi.Engine.Quantities;
-using CalibrationApi.Engine.SeedRowLimits;
 
 namespace CalibrationApi.Engine.Tests.FieldSetUps;
 

@@ -1,4 +1,5 @@
 using CalibrationApi.Engine.FieldSetUps;
+using CalibrationApi.Engine.PublishedSeedRowLimits;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.SeedRowLimits;
 

@@ -1,4 +1,5 @@
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.Catches;
 using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.LikelyMistakes;
 using CalibrationApi.Engine.Quantities;
@@ -71,7 +72,7 @@ public sealed class LargeChangeListTests
         var test = Suspected.Net(5 / 6.0, 5.01 / 6).Knowing(known => known with { CatchPoints = 6 });
         var once = Listed(test.Evaluated());
 
-        var confirmed = (test with { Earlier = EarlierTest.Of(test.Evaluated()) }).Evaluated();
+        var confirmed = (test with { Earlier = test.Evaluated().AsEarlierTest() }).Evaluated();
 
         Assert.Equal(Rule.ChangeConfirmed, confirmed.Decision.Rule);
         var twice = Listed(confirmed);

@@ -1,8 +1,8 @@
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.CatchPlans;
-using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.MeterSpeeds;
 using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.ReferenceValues;
 using CalibrationApi.Engine.Tests.CatchPlans;
 using FsCheck;
 using FsCheck.Fluent;

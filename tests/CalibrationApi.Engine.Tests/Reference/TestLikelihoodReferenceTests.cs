@@ -1,4 +1,4 @@
-using CalibrationApi.Engine.CatchTests;
+using CalibrationApi.Engine.Catches;
 using CalibrationApi.Engine.LikelyMistakes;
 using CalibrationApi.Engine.Repeatability;
 using CalibrationApi.Engine.Tests.LikelyMistakes;

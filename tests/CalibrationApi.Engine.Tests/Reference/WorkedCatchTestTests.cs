@@ -1,4 +1,5 @@
 using CalibrationApi.Engine.CatchTests;
+using CalibrationApi.Engine.ControllerEntries;
 using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Engine.Tests.Reference;

@@ -1,4 +1,5 @@
 using CalibrationApi.Engine.Nutrients;
+using CalibrationApi.Engine.PublishedSeedRowLimits;
 using CalibrationApi.Engine.SeedRowLimits;
 
 namespace CalibrationApi.Engine.Tests.SeedRowLimits;

@@ -1,7 +1,7 @@
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.PublishedSeedRowLimits;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.SeedRowLimits;
-using CalibrationApi.Engine.SeedRowLimits.Published;
 
 namespace CalibrationApi.Engine.Tests.SeedRowLimits;
 

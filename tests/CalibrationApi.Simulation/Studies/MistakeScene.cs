@@ -1,6 +1,7 @@
-using CalibrationApi.Engine.CatchTests;
+using CalibrationApi.Engine.Catches;
 using CalibrationApi.Engine.LikelyMistakes;
 using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.ReferenceValues;
 
 namespace CalibrationApi.Simulation.Studies;
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using CalibrationApi.Engine.Catches;
 using CalibrationApi.Engine.CatchTests;
 
 namespace CalibrationApi.Simulation.Studies;

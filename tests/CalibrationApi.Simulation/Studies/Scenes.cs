@@ -1,5 +1,6 @@
 using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.ReferenceValues;
 using CalibrationApi.Engine.Repeatability;
 using CalibrationApi.Engine.Weighing;
 

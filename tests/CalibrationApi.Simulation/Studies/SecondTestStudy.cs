@@ -1,8 +1,10 @@
+using CalibrationApi.Engine.Catches;
 using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.LikelyMistakes;
+using CalibrationApi.Engine.MeteringElements;
 using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.ReferenceValues;
 using CalibrationApi.Engine.Statistics;
-using CalibrationApi.Engine.VolumeChecks;
 using CalibrationApi.Simulation.Mistakes;
 
 namespace CalibrationApi.Simulation.Studies;
@@ -173,7 +175,7 @@ public static class SecondTestStudy
         var first = setup.Run(random).Evaluated();
         if (!IsPrecise(first))
             return first;
-        var earlier = EarlierTest.Of(first) with { FromAnotherScale = false };
+        var earlier = first.AsEarlierTest() with { FromAnotherScale = false };
         return (setup with { Mistakes = inTheSecond, Asked = test => setup.Asked(test) with { Earlier = earlier } })
             .Run(random)
             .Evaluated();

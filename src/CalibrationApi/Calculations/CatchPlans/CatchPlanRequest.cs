@@ -1,6 +1,6 @@
 using CalibrationApi.Calculations.CatchTests;
+using CalibrationApi.Engine.Catches;
 using CalibrationApi.Engine.CatchPlans;
-using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.Repeatability;
 using CalibrationApi.Engine.Weighing;
 using CalibrationApi.Plumbing.Contract;

@@ -1,6 +1,8 @@
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.CatchTests;
+using CalibrationApi.Engine.ControllerEntries;
 using CalibrationApi.Engine.LikelyMistakes;
+using CalibrationApi.Engine.ReferenceValues;
 using CalibrationApi.Plumbing.Contract;
 using CalibrationApi.Plumbing.Quantities;
 

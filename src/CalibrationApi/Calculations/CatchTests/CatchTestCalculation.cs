@@ -1,5 +1,6 @@
 using System.Text.Json.Serialization;
 using CalibrationApi.Calculations.Declaring;
+using CalibrationApi.Engine.Catches;
 using CalibrationApi.Engine.CatchTests;
 
 namespace CalibrationApi.Calculations.CatchTests;

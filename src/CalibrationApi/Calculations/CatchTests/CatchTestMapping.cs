@@ -1,6 +1,9 @@
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.Catches;
 using CalibrationApi.Engine.CatchTests;
+using CalibrationApi.Engine.ControllerEntries;
 using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.ReferenceValues;
 using CalibrationApi.Engine.Repeatability;
 using CalibrationApi.Engine.Weighing;
 using CalibrationApi.Plumbing.Http;

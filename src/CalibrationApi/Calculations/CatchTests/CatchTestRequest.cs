@@ -1,4 +1,5 @@
-using CalibrationApi.Engine.CatchTests;
+using CalibrationApi.Engine.Catches;
+using CalibrationApi.Engine.ControllerEntries;
 using CalibrationApi.Engine.Repeatability;
 using CalibrationApi.Engine.Weighing;
 using CalibrationApi.Plumbing.Contract;

@@ -1,4 +1,4 @@
-using CalibrationApi.Engine.CatchTests;
+using CalibrationApi.Engine.ControllerEntries;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Validation;

@@ -1,5 +1,5 @@
 using System.Globalization;
-using CalibrationApi.Engine.CatchTests;
+using CalibrationApi.Engine.ControllerEntries;
 using CalibrationApi.Engine.Weighing;
 using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Validation;

@@ -1,4 +1,4 @@
-using CalibrationApi.Engine.VolumeChecks;
+using CalibrationApi.Engine.MeteringElements;
 using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Members;
 using CalibrationApi.Plumbing.Quantities;

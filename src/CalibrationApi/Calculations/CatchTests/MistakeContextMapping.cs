@@ -1,7 +1,8 @@
 using System.Globalization;
+using CalibrationApi.Engine.Catches;
 using CalibrationApi.Engine.LikelyMistakes;
+using CalibrationApi.Engine.MeteringElements;
 using CalibrationApi.Engine.Quantities;
-using CalibrationApi.Engine.VolumeChecks;
 using CalibrationApi.Plumbing.Quantities;
 
 namespace CalibrationApi.Calculations.CatchTests;

@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.Catches;
 using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Plumbing.Quantities;
 

@@ -1,6 +1,6 @@
 using CalibrationApi.Calculations.CatchPlans;
+using CalibrationApi.Engine.MeteringElements;
 using CalibrationApi.Engine.MeterSpeeds;
-using CalibrationApi.Engine.VolumeChecks;
 using CalibrationApi.Plumbing.Contract;
 using CalibrationApi.Plumbing.Members;
 using CalibrationApi.Plumbing.Quantities;

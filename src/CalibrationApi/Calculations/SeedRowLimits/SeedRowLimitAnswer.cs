@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.PublishedSeedRowLimits;
 using CalibrationApi.Engine.SeedRowLimits;
 using CalibrationApi.Plumbing.Contract;
 using CalibrationApi.Plumbing.Quantities;

@@ -3,6 +3,7 @@ using CalibrationApi.Calculations.Declaring;
 using CalibrationApi.Calculations.Nutrients;
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.Nutrients;
+using CalibrationApi.Engine.PublishedSeedRowLimits;
 using CalibrationApi.Engine.SeedRowLimits;
 using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Quantities;

@@ -1,6 +1,6 @@
 using CalibrationApi.Calculations.Nutrients;
+using CalibrationApi.Engine.PublishedSeedRowLimits;
 using CalibrationApi.Engine.SeedRowLimits;
-using CalibrationApi.Engine.SeedRowLimits.Published;
 using CalibrationApi.Plumbing.Contract;
 using CalibrationApi.Plumbing.Members;
 using CalibrationApi.Plumbing.Quantities;

@@ -1,6 +1,6 @@
 using CalibrationApi.Calculations.Nutrients;
+using CalibrationApi.Engine.PublishedSeedRowLimits;
 using CalibrationApi.Engine.Quantities;
-using CalibrationApi.Engine.SeedRowLimits;
 using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Validation;
 using FluentValidation;

@@ -1,4 +1,4 @@
-using CalibrationApi.Engine.VolumeChecks;
+using CalibrationApi.Engine.MeteringElements;
 using CalibrationApi.Plumbing.Contract;
 using CalibrationApi.Plumbing.Members;
 using CalibrationApi.Plumbing.Quantities;
@@ -33,12 +33,12 @@ public sealed class VolumeCheckRequest
     public DensityOfProduct? BulkDensity { get; init; }
 
     /// <summary>Share of the swept volume that product fills; a little above 100 % where it settles.</summary>
-    [Default(typeof(VolumeCheckDefaults), nameof(VolumeCheckDefaults.FillEfficiency))]
+    [Default(typeof(ElementDefaults), nameof(ElementDefaults.FillEfficiency))]
     [Measured(1, 200, "%")]
     public RatioQuantity? FillEfficiency { get; init; }
 
     /// <summary>How sure the fill efficiency is.</summary>
-    [Default(typeof(VolumeCheckDefaults), nameof(VolumeCheckDefaults.Spread))]
+    [Default(typeof(ElementDefaults), nameof(ElementDefaults.Spread))]
     [Measured(0, 100, "%")]
     public RatioQuantity? FillEfficiencySpread { get; init; }
 
@@ -61,7 +61,7 @@ public sealed class VolumeCheckRequest
 public sealed class DisplacementOfElement : VolumeQuantity
 {
     /// <summary>Its standard uncertainty.</summary>
-    [Default(typeof(VolumeCheckDefaults), nameof(VolumeCheckDefaults.Displacement))]
+    [Default(typeof(ElementDefaults), nameof(ElementDefaults.Displacement))]
     [Measured(0, 100, "%")]
     public RatioQuantity? RelativeUncertainty { get; init; }
 }
@@ -70,7 +70,7 @@ public sealed class DisplacementOfElement : VolumeQuantity
 public sealed class DensityOfProduct : BulkDensityQuantity
 {
     /// <summary>Its standard uncertainty.</summary>
-    [Default(typeof(VolumeCheckDefaults), nameof(VolumeCheckDefaults.Density))]
+    [Default(typeof(ElementDefaults), nameof(ElementDefaults.Density))]
     [Measured(0, 100, "%")]
     public RatioQuantity? RelativeUncertainty { get; init; }
 }
@@ -87,7 +87,7 @@ public sealed class EarlierProduct
     public DensityOfProduct? BulkDensity { get; init; }
 
     /// <summary>How much the fill efficiency of one element changes from one product to another.</summary>
-    [Default(typeof(VolumeCheckDefaults), nameof(VolumeCheckDefaults.ProductToProduct))]
+    [Default(typeof(ElementDefaults), nameof(ElementDefaults.ProductToProduct))]
     [Measured(0, 100, "%")]
     public RatioQuantity? Spread { get; init; }
 }
@@ -96,7 +96,7 @@ public sealed class EarlierProduct
 public class EarlierMassPerRevolution : MassPerRevolutionQuantity
 {
     /// <summary>Its standard uncertainty.</summary>
-    [Default(typeof(VolumeCheckDefaults), nameof(VolumeCheckDefaults.MassPerRevolution))]
+    [Default(typeof(ElementDefaults), nameof(ElementDefaults.MassPerRevolution))]
     [Measured(0, 100, "%")]
     public RatioQuantity? RelativeUncertainty { get; init; }
 }

@@ -106,9 +106,12 @@ internal static class AdoptionBody
         {
             var isSameSeries =
                 CatchTestStore.FindBasis(records.Connection, records.Workspace, superseded.Record!)!.Series == adoption.Series;
+            var remedy = isSameSeries
+                ? "adopt the value of the test in its place"
+                : "test again, because the test in its place is of another meter, element, setting or product";
             yield return Finding.Stop(
                 FindingCode.BasisSuperseded,
-                $"The test behind this value was wrong ({superseded.Reason}) and has been superseded. The controller still uses this number: {(isSameSeries ? "adopt the value of the test in its place" : "test again, because the test in its place is of another meter, element, setting or product")}."
+                $"The test behind this value was wrong ({superseded.Reason}) and has been superseded. The controller still uses this number: {remedy}."
             );
         }
 

@@ -1,8 +1,8 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
 using CalibrationApi.Engine.Adoptions;
+using CalibrationApi.Engine.MeteringElements;
 using CalibrationApi.Engine.Quantities;
-using CalibrationApi.Engine.VolumeChecks;
 using CalibrationApi.Evidence.CatchTests;
 using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Members;

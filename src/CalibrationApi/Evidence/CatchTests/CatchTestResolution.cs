@@ -1,5 +1,6 @@
 using CalibrationApi.Calculations.CatchTests;
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.Catches;
 using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.FieldSetUps;
 using CalibrationApi.Engine.History;

@@ -1,4 +1,5 @@
 using CalibrationApi.Calculations.CatchTests;
+using CalibrationApi.Engine.Catches;
 using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Plumbing.Access;
@@ -44,7 +45,7 @@ internal static class EarlierTestRecords
             .Where(one => !AreTheSameCatches(one.Test, test))
             .Select(one =>
                 CatchTestEvaluation.Evaluate(one.Test) is { Result: { } result }
-                    ? EarlierTest.Of(result) with
+                    ? result.AsEarlierTest() with
                     {
                         Name = one.Record.Id,
                         OccurredAt = EnteredInstant.Write(one.Record.OccurredAt),

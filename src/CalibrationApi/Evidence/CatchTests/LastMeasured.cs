@@ -1,5 +1,6 @@
 using System.Text.Json;
 using CalibrationApi.Calculations.CatchTests;
+using CalibrationApi.Engine.Catches;
 using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Plumbing.Access;
 using CalibrationApi.Plumbing.Http;

@@ -1,8 +1,8 @@
 using System.Text.Json.Nodes;
 using CalibrationApi.Calculations.CatchTests;
 using CalibrationApi.Engine.Answers;
-using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.ReferenceValues;
 using CalibrationApi.Plumbing.Access;
 using CalibrationApi.Plumbing.Members;
 using CalibrationApi.Plumbing.Quantities;

@@ -3,7 +3,6 @@ using CalibrationApi.Calculations.CatchTests;
 using CalibrationApi.Engine.Adoptions;
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.Quantities;
-using CalibrationApi.Engine.VolumeChecks;
 using CalibrationApi.Plumbing.Members;
 using CalibrationApi.Plumbing.Quantities;
 using CalibrationApi.Records.Describing;

@@ -1,9 +1,9 @@
 using CalibrationApi.Calculations.CatchPlans;
 using CalibrationApi.Calculations.CatchTests;
+using CalibrationApi.Engine.Catches;
 using CalibrationApi.Engine.CatchPlans;
-using CalibrationApi.Engine.CatchTests;
-using CalibrationApi.Engine.SeedRowLimits;
-using CalibrationApi.Engine.VolumeChecks;
+using CalibrationApi.Engine.MeteringElements;
+using CalibrationApi.Engine.PublishedSeedRowLimits;
 using CalibrationApi.Plumbing.Contract;
 using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Members;

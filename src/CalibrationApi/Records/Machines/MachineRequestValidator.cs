@@ -1,6 +1,6 @@
 using System.Globalization;
+using CalibrationApi.Engine.PublishedSeedRowLimits;
 using CalibrationApi.Engine.Quantities;
-using CalibrationApi.Engine.SeedRowLimits;
 using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Validation;
 using FluentValidation;
@@ -61,7 +61,10 @@ internal sealed class MachineRequestValidator : AbstractValidator<MachineRequest
                     ErrorCode.RecordsAtOdds,
                     "No tank of this machine has that name. Check the name, or add the tank."
                 );
-            if (meter.ControllerEntry?.Form == Words.Of(Engine.CatchTests.ControllerForm.MassPerPulse) && meter.PulsesPerRevolution is null)
+            if (
+                meter.ControllerEntry?.Form == Words.Of(Engine.ControllerEntries.ControllerForm.MassPerPulse)
+                && meter.PulsesPerRevolution is null
+            )
                 context.Report(
                     $"{path}.{nameof(meter.PulsesPerRevolution)}",
                     ErrorCode.MemberMissing,

@@ -1,7 +1,7 @@
 using CalibrationApi.Calculations.CatchPlans;
 using CalibrationApi.Calculations.Nutrients;
+using CalibrationApi.Engine.PublishedSeedRowLimits;
 using CalibrationApi.Engine.Repeatability;
-using CalibrationApi.Engine.SeedRowLimits;
 using CalibrationApi.Plumbing.Members;
 using CalibrationApi.Plumbing.Quantities;
 using CalibrationApi.Plumbing.Validation;

@@ -1,6 +1,6 @@
+using CalibrationApi.Engine.PublishedSeedRowLimits;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.SeedRowLimits;
-using CalibrationApi.Engine.SeedRowLimits.Published;
 
 namespace CalibrationApi.Engine.Tests.Reference.Trade;
 

@@ -1,0 +1,78 @@
+using CalibrationApi.Engine.Quantities;
+
+namespace CalibrationApi.Engine.Catches;
+
+/// <summary>What is known around a test that makes a mistake more or less likely, or says what it would look like.</summary>
+/// <remarks>Nothing in it is needed: a mistake about which nothing is known is left out or gets a broad prediction.</remarks>
+public sealed record MistakeContext
+{
+    /// <summary>Mass of product that the container holds when full; above 0.</summary>
+    public Mass? ContainerCapacity { get; init; }
+
+    /// <summary>Mass of the empty container, for catches that do not carry their tare; above 0.</summary>
+    public Mass? ContainerTare { get; init; }
+
+    /// <summary>Other containers that may have been at hand.</summary>
+    public IReadOnlyList<OtherContainer> OtherContainers { get; init; } = [];
+
+    /// <summary>What other metering elements of this machine deliver of this product.</summary>
+    public IReadOnlyList<OtherDelivery> OtherElements { get; init; } = [];
+
+    /// <summary>What the same element delivers of other products of this machine.</summary>
+    public IReadOnlyList<OtherDelivery> OtherProducts { get; init; } = [];
+
+    /// <summary>Points or outlets under which the catch was collected; at least 1.</summary>
+    public int? CatchPoints { get; init; }
+
+    /// <summary>
+    /// True when the lot is another than that behind the value compared with; null when not stated, which counts as the same.
+    /// </summary>
+    public bool? NewLot { get; init; }
+
+    /// <summary>The masses of the catches were entered in pounds or ounces (true) or metric units (false).</summary>
+    public bool? EnteredInPounds { get; init; }
+
+    /// <summary>The value compared with was given per pound (true) or per kilogram or gram (false).</summary>
+    public bool? ReferenceInPounds { get; init; }
+
+    /// <summary>What the revolutions of the catches were counted as.</summary>
+    public CountSource CountedAs { get; init; }
+
+    /// <summary>Revolutions of the meter for one turn of the crank, wheel or motor that drives it, where known; above 0.</summary>
+    public double? MeterRevolutionsPerTurn { get; init; }
+
+    /// <summary>The scale is described in pounds or ounces (true) or metric units (false).</summary>
+    public bool? ScaleInPounds { get; init; }
+
+    /// <summary>Codes of mistakes that somebody has checked and ruled out; see <c>MistakeCode</c>.</summary>
+    public IReadOnlyList<string> RuledOut { get; init; } = [];
+}
+
+/// <summary>Where the revolutions of a catch come from.</summary>
+public enum CountSource
+{
+    /// <summary>Not stated.</summary>
+    Unknown,
+
+    /// <summary>Revolutions of the meter were counted.</summary>
+    Revolutions,
+
+    /// <summary>Pulses of a sensor, divided by its pulses per revolution.</summary>
+    Pulses,
+
+    /// <summary>Turns of another shaft, times the revolutions of the meter per turn.</summary>
+    Turns,
+
+    /// <summary>Something else: a run time, or a mass that the machine believes to have metered.</summary>
+    Other,
+}
+
+/// <summary>A container with its empty mass.</summary>
+/// <param name="Name">What the owner calls it; null when it has no name.</param>
+/// <param name="Tare">Mass when empty, at least 0.</param>
+public sealed record OtherContainer(string? Name, Mass Tare);
+
+/// <summary>What another element or product would have given.</summary>
+/// <param name="Name">What the owner calls it; null when it has no name.</param>
+/// <param name="MassPerRevolution">Its mass per revolution, above 0.</param>
+public sealed record OtherDelivery(string? Name, MassPerRevolution MassPerRevolution);

@@ -1,0 +1,17 @@
+namespace CalibrationApi.Engine.ReferenceValues;
+
+/// <summary>The error of the scale behind a value, found only after the value was.</summary>
+/// <param name="Error">What the scale showed over what was on it, less 1, relative; beyond what was corrected when the value was found.
+/// Above -1.</param>
+/// <param name="StandardUncertainty">Its standard uncertainty, relative, at least 0.</param>
+/// <remarks>
+/// <para>Range: errors above -1, uncertainties at least 0; a change that was not detected is explained by nothing.</para>
+/// <para>Source: our own derivation.</para>
+/// <para>Accuracy: 1e-12 for the change it makes (LaterScaleErrorTests).</para>
+/// </remarks>
+public sealed record LaterScaleError(double Error, double StandardUncertainty)
+{
+    /// <summary>The change that this error alone makes of a meter that has not changed.</summary>
+    /// <remarks>Formula: 1 / (1 + e) - 1, relative.</remarks>
+    public double ChangeItMakes => 1 / (1 + Error) - 1;
+}
