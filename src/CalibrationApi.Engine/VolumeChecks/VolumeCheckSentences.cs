@@ -33,23 +33,14 @@ internal static class VolumeCheckSentences
         CheckedValue? compared
     )
     {
-        var most = ElementContent.MostFillOf(question.Kind);
-        if (Threshold.IsAbove(fill, most))
-            yield return Finding.Warning(
-                FindingCode.MoreThanTheElementHolds,
-                $"The fill efficiency that this rests on is {new Ratio(fill):F0}. More than {new Ratio(most):F0} is more than {Such(question)} delivers. Check the numbers that it comes from."
-            );
-        else if (Threshold.IsAbove(fill, ElementDefaults.MostFillEfficiency))
-            yield return Finding.Warning(
-                FindingCode.FillUnlikeExpected,
-                $"The fill efficiency that this rests on is {new Ratio(fill):F0}. More than {new Ratio(ElementDefaults.MostFillEfficiency):F0} is unusual. Check the numbers that it comes from."
-            );
+        if (OfFill(fill, question.Kind) is { } tooFull)
+            yield return tooFull;
         if (compared is null)
             yield break;
         if (IsTooFull(question))
             yield return Finding.Stop(
                 FindingCode.MoreThanTheElementHolds,
-                $"{question.Checked!.Value.Value} would need a fill efficiency of {compared.FillEfficiency.Median:F0}; more than {new Ratio(most):F0} is more than {Such(question)} delivers. {Reason(question, compared, expected)}"
+                $"{question.Checked!.Value.Value} would need a fill efficiency of {compared.FillEfficiency.Median:F0}; more than {new Ratio(ElementContent.MostFillOf(question.Kind)):F0} is more than {Such(question.Kind)} delivers. {Reason(question, compared, expected)}"
             );
         else if (IsUnusual(question, compared))
             yield return Finding.Warning(
@@ -59,6 +50,23 @@ internal static class VolumeCheckSentences
                         $"{question.Checked!.Value.Value} against {expected.Median} expected is {Against(compared.Ratio)}, {Math.Abs(deviations):0.0} standard deviations away. {Reason(question, compared, expected)}"
                     : $"{question.Checked!.Value.Value} fills the element to {compared.FillEfficiency.Median:F0}; more than {new Ratio(ElementDefaults.MostFillEfficiency):F0} is unusual. {Reason(question, compared, expected)}"
             );
+    }
+
+    /// <summary>A finding about a fill efficiency that is higher than elements of a kind have; null when it can be.</summary>
+    public static Finding? OfFill(double fill, ElementKind? kind)
+    {
+        var most = ElementContent.MostFillOf(kind);
+        if (Threshold.IsAbove(fill, most))
+            return Finding.Warning(
+                FindingCode.MoreThanTheElementHolds,
+                $"The fill efficiency that this rests on is {new Ratio(fill):F0}. More than {new Ratio(most):F0} is more than {Such(kind)} delivers. Check the numbers that it comes from."
+            );
+        return Threshold.IsAbove(fill, ElementDefaults.MostFillEfficiency)
+            ? Finding.Warning(
+                FindingCode.FillUnlikeExpected,
+                $"The fill efficiency that this rests on is {new Ratio(fill):F0}. More than {new Ratio(ElementDefaults.MostFillEfficiency):F0} is unusual. Check the numbers that it comes from."
+            )
+            : null;
     }
 
     private static bool IsTooFull(VolumeCheckQuestion question) => Plausibility(question) == MeteringElements.Plausibility.Impossible;
@@ -75,8 +83,8 @@ internal static class VolumeCheckSentences
                 .Plausibility
             : MeteringElements.Plausibility.Usual;
 
-    private static string Such(VolumeCheckQuestion question) =>
-        question.Kind switch
+    private static string Such(ElementKind? kind) =>
+        kind switch
         {
             ElementKind.ClosedPockets => "an element of closed pockets",
             ElementKind.OpenFlutes => "an open roller",

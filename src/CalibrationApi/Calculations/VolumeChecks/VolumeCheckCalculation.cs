@@ -58,7 +58,7 @@ internal static class VolumeCheckCalculation
         {
             Element = request.Element,
             Kind = Words.Read<ElementKind>(request.ElementKind),
-            Displacement = new(request.Displacement!.Read(), request.Displacement.RelativeUncertainty?.Canonical()),
+            Displacement = Read(request.Displacement!),
             Density = Read(request.BulkDensity!),
             DensityUnit = Quantity.UnitOf(request.BulkDensity),
             Fill = request.LearnedFrom is { } earlier
@@ -72,26 +72,18 @@ internal static class VolumeCheckCalculation
     public static VolumeCheckAnswer ToAnswer(VolumeCheckRequest request, VolumeCheckResult result, AnswerUnits units)
     {
         var coverage = request.CoverageProbability ?? CatchTestLimits.DefaultCoverage;
-        var expected = units.MassPerRevolution(result.Expected.Median);
+        var expected = Expected(result.Expected, coverage, units);
         return new VolumeCheckAnswer
         {
             Headline = units.Display.Write(result.Headline),
-            Expected = new ExpectedMassPerRevolution
-            {
-                Value = expected.Value,
-                Unit = expected.Unit,
-                Lower = units.MassPerRevolution(result.Expected.Lower),
-                Upper = units.MassPerRevolution(result.Expected.Upper),
-                CoverageProbability = coverage,
-                Spread = units.Ratio(result.Expected.Spread),
-            },
+            Expected = expected,
             FillEfficiency = Expected(result.FillEfficiency, coverage, units),
-            SpreadParts = [.. result.Parts.Select(part => new SpreadPart { Source = part.Source, Relative = units.Ratio(part.Relative) })],
+            SpreadParts = Parts(result.Parts, units),
             StartValue = new ReferenceOfTest
             {
                 Value = expected.Value,
                 Unit = expected.Unit,
-                RelativeUncertainty = units.Ratio(result.Expected.Spread),
+                RelativeUncertainty = expected.Spread,
             },
             Checked = result.Checked is { } value
                 ? new CheckedAnswer
@@ -107,12 +99,32 @@ internal static class VolumeCheckCalculation
         };
     }
 
-    private static Uncertain<BulkDensity> Read(DensityOfProduct density) => new(density.Read(), density.RelativeUncertainty?.Canonical());
+    public static Uncertain<BulkDensity> Read(DensityOfProduct density) => new(density.Read(), density.RelativeUncertainty?.Canonical());
+
+    public static Uncertain<Volume> Read(DisplacementOfElement displacement) =>
+        new(displacement.Read(), displacement.RelativeUncertainty?.Canonical());
 
     private static Uncertain<MassPerRevolution> Read(EarlierMassPerRevolution value) =>
         new(value.Read(), value.RelativeUncertainty?.Canonical());
 
-    private static ExpectedRatio Expected(LogInterval<Ratio> value, double coverage, AnswerUnits units)
+    public static ExpectedMassPerRevolution Expected(LogInterval<MassPerRevolution> value, double coverage, AnswerUnits units)
+    {
+        var median = units.MassPerRevolution(value.Median);
+        return new ExpectedMassPerRevolution
+        {
+            Value = median.Value,
+            Unit = median.Unit,
+            Lower = units.MassPerRevolution(value.Lower),
+            Upper = units.MassPerRevolution(value.Upper),
+            CoverageProbability = coverage,
+            Spread = units.Ratio(value.Spread),
+        };
+    }
+
+    public static SpreadPart[] Parts(IReadOnlyList<(string Source, double Relative)> parts, AnswerUnits units) =>
+        [.. parts.Select(part => new SpreadPart { Source = part.Source, Relative = units.Ratio(part.Relative) })];
+
+    public static ExpectedRatio Expected(LogInterval<Ratio> value, double coverage, AnswerUnits units)
     {
         var median = units.Ratio(value.Median.Fraction);
         return new ExpectedRatio
