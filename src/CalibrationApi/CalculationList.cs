@@ -4,6 +4,7 @@ using CalibrationApi.Calculations.CatchTests;
 using CalibrationApi.Calculations.Declaring;
 using CalibrationApi.Calculations.DistanceSensors;
 using CalibrationApi.Calculations.DriveWheelTurns;
+using CalibrationApi.Calculations.ElementFits;
 using CalibrationApi.Calculations.MeterSpeeds;
 using CalibrationApi.Calculations.NewLots;
 using CalibrationApi.Calculations.ProductRates;
@@ -25,6 +26,7 @@ internal static class CalculationList
         MeterSpeedCalculation.Declaration,
         BulkDensityCalculation.Declaration,
         VolumeCheckCalculation.Declaration,
+        ElementFitCalculation.Declaration,
         DistanceSensorCalculation.Declaration,
         DriveWheelTurnsCalculation.Declaration,
         SeedRowLimitCalculation.Declaration,

@@ -82,6 +82,24 @@ public static partial class FindingCode
     ]
     public const string StatedUnlikeRecords = "stated-unlike-records";
 
+    /// <summary>No displacement keeps a meter inside its speeds at all rates and ground speeds.</summary>
+    [
+        Remedy(
+            "Drive within a narrower range of speeds, put down a narrower range of rates, or use two elements. The answer says how narrow, and at which rate to change over."
+        ),
+        Severities(Severity.Warning)
+    ]
+    public const string NoDisplacementServes = "no-displacement-serves";
+
+    /// <summary>The meter may leave its speeds, because density and fill efficiency are only roughly known.</summary>
+    [
+        Remedy(
+            "Make a catch test with the element, let a volume check find its fill efficiency, and state that with its spread. Or take an element nearer to the middle of the window."
+        ),
+        Severities(Severity.Warning)
+    ]
+    public const string FitNotSure = "fit-not-sure";
+
     /// <summary>A field efficiency is outside what was published for drills and planters.</summary>
     [Remedy("Check it against the area and the hours of an earlier day. If they agree, the number is yours."), Severities(Severity.Note)]
     public const string UnusualFieldEfficiency = "unusual-field-efficiency";
