@@ -11,6 +11,8 @@ using CalibrationApi.Plumbing.Storing;
 
 if (args is [KeysCommand.Word, ..])
     return KeysCommand.Run(args[1..], Console.Out, Console.Error);
+if (StartArguments.Answer(args, Console.Out, Console.Error) is { } exitCode)
+    return exitCode;
 
 var isDemo = args.Contains(DemoSeason.Switch);
 var builder = WebApplication.CreateBuilder(DemoSeason.OtherArguments(args));

@@ -211,7 +211,10 @@ public sealed partial class OwaspApiTopTenTests(TwoFarms farms) : IClassFixture<
     public async Task API4_PageLargerThanAllowed_IsRefused(string query)
     {
         foreach (var list in ContractDocument.Committed.Operations.Where(operation => operation.Takes("limit")))
-            Assert.Contains((await AskAsync(HttpMethod.Get, $"{list.Path}?{query}", farms.North.Full.Text)).Status, (int[])[400, 422]);
+        {
+            var path = list.Path.Replace("{id}", farms.North.Farm.Machine, StringComparison.Ordinal);
+            Assert.Contains((await AskAsync(HttpMethod.Get, $"{path}?{query}", farms.North.Full.Text)).Status, (int[])[400, 422]);
+        }
     }
 
     [Fact]
@@ -395,7 +398,7 @@ public sealed partial class OwaspApiTopTenTests(TwoFarms farms) : IClassFixture<
         );
         var others = routes
             .Select(route => "/" + route.RoutePattern.RawText!.TrimStart('/'))
-            .Where(path => !path.StartsWith("/v1/", StringComparison.Ordinal));
+            .Where(path => path != "/" && !path.StartsWith("/v1/", StringComparison.Ordinal));
         Assert.All(others, path =>
             Assert.Contains(OutsideTheContract, known => path.StartsWith(known.TrimEnd('/'), StringComparison.Ordinal))
         );

@@ -92,6 +92,7 @@ internal static class ContractSetup
 
     public static void MapContract(this WebApplication app)
     {
+        app.MapFrontDoor();
         app.MapCodePage();
         // Only where they are asked for: in the way of every request they would build their services each time.
         app.UseWhen(context => context.Request.Path.StartsWithSegments("/openapi"), contract => contract.UseSwagger());

@@ -34,7 +34,6 @@ public sealed class MethodTests
     }
 
     [Theory]
-    [InlineData("GET", "/")]
     [InlineData("GET", "/v1")]
     [InlineData("GET", "/v1/unit")]
     [InlineData("GET", "/v2/units")]
