@@ -181,20 +181,27 @@ internal static class CatchTestMapping
         request.CaughtPoints is { Spread: null } ? [CatchTestDefaults.Spread.Assumed("caughtPoints/spread")] : [];
 
     // One scale shows one unit. Two units in one test are legal, but more often a slip than a fact.
-    private static bool MixesMassUnits(CatchTestRequest request) =>
-        request
-            .Catches!.SelectMany(one => new Quantity?[] { one!.Gross, one.Tare, one.Net })
-            .Append(request.SharedTare)
-            .Append(request.Scale!.Division)
-            .OfType<Quantity>()
-            .Select(quantity =>
-                quantity.Unit is "g" or "t" ? "kg"
-                : quantity.Unit is "oz" ? "lb"
-                : quantity.Unit
-            )
-            .Distinct()
-            .Skip(1)
-            .Any();
+    private static bool MixesMassUnits(CatchTestRequest request)
+    {
+        var shown = Family(request.Scale!.Division);
+        foreach (var one in request.Catches!)
+        {
+            if (Differs(one!.Gross) || Differs(one.Tare) || Differs(one.Net))
+                return true;
+        }
+
+        return Differs(request.SharedTare);
+
+        bool Differs(Quantity? quantity) => quantity is not null && Family(quantity) != shown;
+
+        static string? Family(Quantity? quantity) =>
+            quantity?.Unit switch
+            {
+                "g" or "t" => "kg",
+                "oz" => "lb",
+                var unit => unit,
+            };
+    }
 
     private static Unit? EnteredPerRevolution(CatchTestRequest request) =>
         request.ControllerEntry is { Unit: { } symbol } && UnitTable.Get(symbol) is { Dimension: Dimension.MassPerRevolution } unit

@@ -20,11 +20,20 @@ internal static class AskedHost
             }
         );
 
+    // Most requests name the host that the one before named.
+    private static string? lastOfAnAddress;
+
     private static bool IsOfAnAddress(HttpRequest request)
     {
         try
         {
-            return Uri.TryCreate($"{Uri.UriSchemeHttp}://{request.Host.Value}", UriKind.Absolute, out _);
+            var host = request.Host.Value;
+            if (host is not null && host == Volatile.Read(ref lastOfAnAddress))
+                return true;
+            if (!Uri.TryCreate($"{Uri.UriSchemeHttp}://{host}", UriKind.Absolute, out _))
+                return false;
+            Volatile.Write(ref lastOfAnAddress, host);
+            return true;
         }
         catch (ArgumentException)
         {

@@ -1,4 +1,3 @@
-using System.Buffers;
 using System.Reflection;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
@@ -15,7 +14,6 @@ namespace CalibrationApi.Plumbing.Http;
 public sealed class JsonAnswer<T> : IResult, IEndpointMetadataProvider, IStatusCodeHttpResult
     where T : class
 {
-    private const int UsualLength = 4096;
     private static readonly JsonTypeInfo<T> Type = JsonSettings.Generated<T>();
     private readonly T value;
 
@@ -30,13 +28,20 @@ public sealed class JsonAnswer<T> : IResult, IEndpointMetadataProvider, IStatusC
     /// <inheritdoc/>
     public async Task ExecuteAsync(HttpContext httpContext)
     {
-        var body = new ArrayBufferWriter<byte>(UsualLength);
-        await using (var writer = new Utf8JsonWriter(body, JsonAnswer.Writing))
-            WriteTo(writer);
-        var response = httpContext.Response;
-        response.ContentType = JsonAnswer.MediaType + "; charset=utf-8";
-        response.ContentLength = body.WrittenCount;
-        await response.Body.WriteAsync(body.WrittenMemory, httpContext.RequestAborted);
+        var body = WrittenJson.Take();
+        try
+        {
+            WriteTo(body.Json);
+            body.Json.Flush();
+            var response = httpContext.Response;
+            response.ContentType = JsonAnswer.MediaType + "; charset=utf-8";
+            response.ContentLength = body.Bytes.Length;
+            await response.Body.WriteAsync(body.Bytes, httpContext.RequestAborted);
+        }
+        finally
+        {
+            body.GiveBack();
+        }
     }
 
     /// <summary>Writes the answer by itself.</summary>
