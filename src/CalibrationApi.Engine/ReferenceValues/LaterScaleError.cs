@@ -11,6 +11,12 @@ namespace CalibrationApi.Engine.ReferenceValues;
 /// </remarks>
 public sealed record LaterScaleError(double Error, double StandardUncertainty)
 {
+    /// <summary>The error beyond one that was corrected when the value was found.</summary>
+    /// <param name="found">The error found later, relative, above -1.</param>
+    /// <param name="corrected">The error corrected then, relative, above -1; 0 when none was.</param>
+    /// <remarks>Formula: (1 + e) / (1 + c) - 1.</remarks>
+    public static double Beyond(double found, double corrected) => (1 + found) / (1 + corrected) - 1;
+
     /// <summary>The change that this error alone makes of a meter that has not changed.</summary>
     /// <remarks>Formula: 1 / (1 + e) - 1, relative.</remarks>
     public double ChangeItMakes => 1 / (1 + Error) - 1;

@@ -3,7 +3,7 @@ using CalibrationApi.Storage.History;
 namespace CalibrationApi.Storage.Adoptions;
 
 /// <summary>A value that was typed into a controller, as stored.</summary>
-public sealed record AdoptionRecord
+public sealed record AdoptionRecord : IEvidenceRecord
 {
     /// <summary>UUIDv7, lower case.</summary>
     public required string Id { get; init; }

@@ -12,13 +12,13 @@ public static class AdoptionStore
 
     private const string NewestFirst = "order by a.occurred_at desc, a.seq desc";
 
-    private static readonly string Standing = OneSeries.Standing("a", "adoption");
+    private static readonly string Standing = OneSeries.Standing("a", EvidenceKind.Adoption);
 
     private static readonly string FromStandingOfSeries =
         $"from adoptions a where {OneSeries.Condition("a")} and a.occurred_at <= @At and {Standing}";
 
     private static readonly string ColumnsOfValue =
-        $"a.product, a.lot, a.entered_unit as enteredUnit, a.value, (select t.random from catch_tests t where t.workspace = a.workspace and t.id = a.test and {OneSeries.Standing("t", "catch-test")}) as random";
+        $"a.product, a.lot, a.entered_unit as enteredUnit, a.value, (select t.random from catch_tests t where t.workspace = a.workspace and t.id = a.test and {OneSeries.Standing("t", EvidenceKind.CatchTest)}) as random";
 
     /// <summary>One adoption; null when this workspace has none with that id.</summary>
     public static AdoptionRecord? Find(SqliteConnection connection, string workspace, string id) =>

@@ -3,7 +3,7 @@ using CalibrationApi.Storage.History;
 namespace CalibrationApi.Storage.CatchTests;
 
 /// <summary>A catch test as stored.</summary>
-public sealed record CatchTestRecord
+public sealed record CatchTestRecord : IEvidenceRecord
 {
     /// <summary>UUIDv7, lower case.</summary>
     public required string Id { get; init; }

@@ -15,7 +15,7 @@ public static class CatchTestStore
 
     // Those that can be gone by: not superseded, nor with the verdict to investigate.
     private static readonly string FromStanding =
-        $"from catch_tests t where {OneSeries.Condition("t")} and t.occurred_at < @At and t.verdict <> 'investigate' and {OneSeries.Standing("t", "catch-test")}";
+        $"from catch_tests t where {OneSeries.Condition("t")} and t.occurred_at < @At and t.verdict <> 'investigate' and {OneSeries.Standing("t", EvidenceKind.CatchTest)}";
 
     /// <summary>One test; null when this workspace has none with that id.</summary>
     public static CatchTestRecord? Find(SqliteConnection connection, string workspace, string id) =>

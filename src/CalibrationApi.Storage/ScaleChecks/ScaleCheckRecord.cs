@@ -1,7 +1,9 @@
+using CalibrationApi.Storage.History;
+
 namespace CalibrationApi.Storage.ScaleChecks;
 
 /// <summary>A check of a scale against known masses, as stored.</summary>
-public sealed record ScaleCheckRecord
+public sealed record ScaleCheckRecord : IEvidenceRecord
 {
     /// <summary>UUIDv7, lower case.</summary>
     public required string Id { get; init; }

@@ -10,7 +10,7 @@ public static class ScaleCheckStore
     private const string Columns =
         "id, scale, error, uncertainty, passed, occurred_at as occurredAt, offset_minutes as offsetMinutes, received_at as receivedAt, body, answer, fingerprint";
 
-    private static readonly string Standing = OneSeries.Standing("c", "scale-check");
+    private static readonly string Standing = OneSeries.Standing("c", EvidenceKind.ScaleCheck);
 
     /// <summary>One check; null when this workspace has none with that id.</summary>
     public static ScaleCheckRecord? Find(SqliteConnection connection, string workspace, string id) =>

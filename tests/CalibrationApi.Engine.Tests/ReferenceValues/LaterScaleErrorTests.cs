@@ -8,6 +8,14 @@ namespace CalibrationApi.Engine.Tests.ReferenceValues;
 public sealed class LaterScaleErrorTests
 {
     // The old scale showed 7 % too much, so that a meter that has not changed delivers 1 / 1.07 of the value in force.
+    // What showed 1 % too much and was corrected for it, and shows 3.02 % too much now, is 2 % beyond what was corrected.
+    [Theory]
+    [InlineData(0.0302, 0.01, 0.02)]
+    [InlineData(0.02, 0, 0.02)]
+    [InlineData(0.01, 0.01, 0)]
+    public void Beyond_WhatWasCorrected_IsTheRestOfTheError(double found, double corrected, double beyond) =>
+        Assert.Equal(beyond, LaterScaleError.Beyond(found, corrected), 1e-12);
+
     [Fact]
     public void Evaluate_OldScaleErrorExplainsTheChange_SaysSoFirstWithBothNumbers()
     {

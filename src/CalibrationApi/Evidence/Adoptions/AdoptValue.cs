@@ -1,29 +1,23 @@
 using CalibrationApi.Engine.Quantities;
-using CalibrationApi.Evidence.CatchTests;
-using CalibrationApi.Evidence.Superseding;
 using CalibrationApi.Plumbing.Access;
 using CalibrationApi.Plumbing.Bodies;
 using CalibrationApi.Plumbing.Http;
-using CalibrationApi.Plumbing.Lists;
 using CalibrationApi.Plumbing.Members;
+using CalibrationApi.Plumbing.Quantities;
 using CalibrationApi.Plumbing.Storing;
-using CalibrationApi.Records.Describing;
 using CalibrationApi.Records.Machines;
+using CalibrationApi.Records.Reading;
 using CalibrationApi.Records.Referring;
 using CalibrationApi.Storage;
 using CalibrationApi.Storage.Adoptions;
 using CalibrationApi.Storage.CatchTests;
 using CalibrationApi.Storage.History;
-using CalibrationApi.Storage.Writing;
-using Microsoft.Data.Sqlite;
 
 namespace CalibrationApi.Evidence.Adoptions;
 
 /// <summary>Keeps that a value was typed into a controller.</summary>
 internal static class AdoptValue
 {
-    public const string Kind = "adoption";
-
     /// <summary>Adopts a value.</summary>
     /// <remarks>
     /// From its time on, the value is in force for its meter, element, setting and product, until a later one is adopted. The
@@ -41,21 +35,47 @@ internal static class AdoptValue
         TimeProvider clock
     )
     {
-        var request = body.Value;
         var storing = new StoringRequest(context);
-        using var reading = database.Open();
-        if (storing.Earlier(reading, body.Fingerprint, () => Earlier(reading, workspace, request.Id, body.Fingerprint)) is { } earlier)
-            return earlier;
-        var records = new ReferredRecords(reading, workspace);
+        var (adoption, answered) = database.Read(connection => Read(storing, new WorkspaceReader(connection, workspace), body, clock));
+        if (adoption is null)
+            return answered!;
+        var request = body.Value;
+        return await AdoptionRecords.All.StoreAsync(storing, workspace, body, adoption, line =>
+            line with
+            {
+                Machine = adoption.Series.Machine,
+                Meter = adoption.Series.Meter,
+                Element = adoption.Series.Element,
+                Setting = request.Setting,
+                Product = adoption.Series.Product,
+                Lot = adoption.Lot,
+                Value = adoption.Value,
+                EnteredUnit = UsualUnits.PerRevolution(adoption.EnteredUnit).Symbol,
+                Reason = line.Reason ?? request.Why,
+            }
+        );
+    }
+
+    private static (AdoptionRecord? Adoption, IResult? Answered) Read(
+        StoringRequest storing,
+        WorkspaceReader reader,
+        JsonBody<AdoptionRequest> body,
+        TimeProvider clock
+    )
+    {
+        if (AdoptionRecords.All.Earlier(storing, reader, body) is { } earlier)
+            return (null, earlier);
+        var request = body.Value;
+        var records = new ReferredRecords(reader);
         var machine = records.Machine(request.Machine!, nameof(request.Machine));
         var product = records.Product(request.Product!, nameof(request.Product));
         var lot = request.Lot is { } lotId ? records.Lot(lotId, request.Product!, nameof(request.Lot)) : null;
         var meter = machine is null ? null : records.Meter(machine, request.Meter!, nameof(request.Meter));
         var element = meter is null ? null : records.Element(meter, request.Element!, nameof(request.Element));
         var series = new Series(request.Machine!, request.Meter!, request.Element!, request.Setting ?? "", request.Product!);
-        var test = FindTest(reading, workspace, request, series, records.Errors);
-        var typing =
-            meter is null || product is null ? null : new TypedNumberReading(request, meter, lot?.BulkDensity ?? product.BulkDensity);
+        var test = FindTest(reader, request, series, records.Errors);
+        var density = lot?.BulkDensity ?? product?.BulkDensity;
+        var typing = meter is null || product is null ? null : new TypedNumberReading(request, meter, density);
         var value = typing?.Read(records.Errors);
         if (value is { } found && !QuantityLimits.Of(Dimension.MassPerRevolution).Allows(found.KilogramsPerRevolution))
             records.Errors.Add(
@@ -67,118 +87,34 @@ internal static class AdoptValue
                 }
             );
         if (records.Errors.Count > 0)
-            return ProblemResult.Invalid(records.Errors);
-        var content = element is null ? null : ElementOfMachine.Content(element, lot?.BulkDensity ?? product!.BulkDensity);
-        if (
-            TypedValueGuard.Refuse(request, new RecordsReadOnce(reading, workspace), series, typing!, value!.Value, test, content) is
-            { } refused
-        )
-            return refused;
-
-        var adoption = new AdoptionRecord
-        {
-            Id = request.Id ?? RecordId.New(clock),
-            Series = series,
-            Lot = request.Lot,
-            Test = request.Test,
-            EnteredValue = request.TypedIn!.Value!.Value,
-            EnteredUnit = request.TypedIn.Unit!,
-            Value = value!.Value.KilogramsPerRevolution,
-            OccurredAt = EnteredInstant.Read(request.OccurredAt!),
-            ReceivedAt = clock.GetUtcNow(),
-            Body = body.Entered,
-            Fingerprint = body.Fingerprint,
-        };
-        var timeZone = machine!.TimeZone ?? LocalDate.Utc;
-        return await storing.RunAsync(body.Fingerprint, connection => Store(connection, workspace, adoption, request, timeZone));
-    }
-
-    private static StoreOutcome? Earlier(SqliteConnection connection, Workspace workspace, string? id, string fingerprint)
-    {
-        if (id is null || AdoptionStore.Find(connection, workspace, id) is not { } earlier)
-            return null;
-        return earlier.Fingerprint == fingerprint
-            ? StoreOutcome.Replayed(
-                Answer(
-                    connection,
-                    workspace,
-                    earlier,
-                    MachineTimeZone.Of(connection, workspace, earlier.Series.Machine),
-                    StatusCodes.Status200OK
-                )
-            )
-            : Correction.IdTaken();
-    }
-
-    private static StoreOutcome Store(
-        SqliteConnection connection,
-        Workspace workspace,
-        AdoptionRecord adoption,
-        AdoptionRequest request,
-        string timeZone
-    )
-    {
-        if (Earlier(connection, workspace, adoption.Id, adoption.Fingerprint) is { } earlier)
-            return earlier;
-        if (
-            request.Supersedes is { } supersedes
-            && Correction.Supersede(connection, workspace, Kind, supersedes, adoption.Id, adoption.ReceivedAt, id =>
-                AdoptionStore.Find(connection, workspace, id) is not null
-            )
-                is { } problem
-        )
-            return problem;
-        AdoptionStore.Insert(connection, workspace, adoption);
-        HistoryStore.Append(
-            connection,
-            workspace,
-            new HistoryEntry
+            return (null, ProblemResult.Invalid(records.Errors));
+        var content = ElementOfMachine.Content(element!, density);
+        if (TypedValueGuard.Refuse(request, reader, series, typing!, value!.Value, test, content) is { } refused)
+            return (null, refused);
+        return (
+            new AdoptionRecord
             {
-                Kind = Kind,
-                Record = adoption.Id,
-                Machine = adoption.Series.Machine,
-                Meter = adoption.Series.Meter,
-                Element = adoption.Series.Element,
-                Setting = request.Setting,
-                Product = adoption.Series.Product,
-                Lot = adoption.Lot,
-                Value = adoption.Value,
-                EnteredUnit = UnitTable.Find(adoption.EnteredUnit) is { Dimension: Dimension.MassPerRevolution } unit
-                    ? unit.Symbol
-                    : "kg/rev",
-                RecordedBy = request.RecordedBy,
-                OccurredAt = adoption.OccurredAt,
-                ReceivedAt = adoption.ReceivedAt,
-                Supersedes = request.Supersedes?.Record,
-                Reason = request.Supersedes?.Reason ?? request.Why,
-            }
+                Id = request.Id ?? RecordId.New(clock),
+                Series = series,
+                Lot = request.Lot,
+                Test = request.Test,
+                EnteredValue = request.TypedIn!.Value!.Value,
+                EnteredUnit = request.TypedIn.Unit!,
+                Value = value.Value.KilogramsPerRevolution,
+                OccurredAt = EnteredInstant.Read(request.OccurredAt!),
+                ReceivedAt = clock.GetUtcNow(),
+                Body = body.Entered,
+                Fingerprint = body.Fingerprint,
+            },
+            null
         );
-        return StoreOutcome.Stored(Answer(connection, workspace, adoption, timeZone, StatusCodes.Status201Created));
     }
 
-    private static StoredAnswer Answer(
-        SqliteConnection connection,
-        Workspace workspace,
-        AdoptionRecord adoption,
-        string timeZone,
-        int status
-    )
-    {
-        var body = AdoptionBody.Write(connection, workspace, adoption, timeZone, null);
-        return new StoredAnswer(status, $"/v1/adoptions/{adoption.Id}", RecordResult.Tag(body), body);
-    }
-
-    private static CatchTestRecord? FindTest(
-        SqliteConnection connection,
-        Workspace workspace,
-        AdoptionRequest request,
-        Series series,
-        List<ProblemError> errors
-    )
+    private static CatchTestRecord? FindTest(WorkspaceReader reader, AdoptionRequest request, Series series, List<ProblemError> errors)
     {
         if (request.Test is not { } id)
             return null;
-        var test = CatchTestStore.Find(connection, workspace, id);
+        var test = reader.Test(id);
         if (test is null)
             errors.Add(
                 new ProblemError
@@ -197,7 +133,7 @@ internal static class AdoptValue
                     Detail = "That test is of another meter, element, setting or product. Adopt the value for what was tested.",
                 }
             );
-        else if (SupersessionStore.Find(connection, workspace, RecordCatchTest.Kind, id) is not null)
+        else if (reader.Replacement(EvidenceKind.CatchTest, id) is not null)
             errors.Add(
                 new ProblemError
                 {

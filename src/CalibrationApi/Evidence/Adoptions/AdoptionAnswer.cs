@@ -1,6 +1,7 @@
 using CalibrationApi.Calculations.CatchTests;
-using CalibrationApi.Evidence.Superseding;
+using CalibrationApi.Evidence.Keeping;
 using CalibrationApi.Plumbing.Quantities;
+using CalibrationApi.Plumbing.Storing;
 
 namespace CalibrationApi.Evidence.Adoptions;
 
@@ -23,7 +24,7 @@ public sealed class AdoptionAnswer
     public required MassPerRevolutionQuantity MassPerRevolution { get; init; }
 
     /// <summary>The request exactly as entered.</summary>
-    public required AdoptionRequest Entered { get; init; }
+    public required AsKept<AdoptionRequest> Entered { get; init; }
 
     /// <summary>What was noticed.</summary>
     public required IReadOnlyList<FindingAnswer> Findings { get; init; }

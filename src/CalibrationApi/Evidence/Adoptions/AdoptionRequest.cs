@@ -1,8 +1,7 @@
 using CalibrationApi.Calculations.CatchTests;
 using CalibrationApi.Engine.Adoptions;
 using CalibrationApi.Engine.Answers;
-using CalibrationApi.Evidence.Superseding;
-using CalibrationApi.Plumbing.Bodies;
+using CalibrationApi.Evidence.Keeping;
 using CalibrationApi.Plumbing.Contract;
 using CalibrationApi.Plumbing.Members;
 using CalibrationApi.Plumbing.Quantities;
@@ -12,7 +11,7 @@ using CalibrationApi.Plumbing.Validation;
 namespace CalibrationApi.Evidence.Adoptions;
 
 /// <summary>A value that was typed into a controller: who, why, from which test or stated by hand.</summary>
-public sealed class AdoptionRequest : IStoredRequest
+public sealed class AdoptionRequest : IEvidenceRequest
 {
     /// <summary>
     /// The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default:

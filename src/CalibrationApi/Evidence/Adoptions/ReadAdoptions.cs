@@ -1,15 +1,11 @@
-using System.Text.Json;
-using System.Text.Json.Nodes;
 using CalibrationApi.Plumbing.Access;
 using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Lists;
 using CalibrationApi.Plumbing.Members;
 using CalibrationApi.Plumbing.Storing;
-using CalibrationApi.Records.Describing;
-using CalibrationApi.Records.Machines;
+using CalibrationApi.Records.Reading;
 using CalibrationApi.Storage;
 using CalibrationApi.Storage.Adoptions;
-using CalibrationApi.Storage.Records;
 using Microsoft.AspNetCore.Mvc;
 
 namespace CalibrationApi.Evidence.Adoptions;
@@ -34,21 +30,8 @@ internal static class ReadAdoptions
     /// <param name="id">Id of the adoption.</param>
     /// <param name="units">Units of the answer; as-asked keeps what was entered.</param>
     /// <response code="200">The adoption.</response>
-    public static IResult Get(string id, CalibrationDatabase database, Workspace workspace, [FromQuery] string? units = null)
-    {
-        using var connection = database.Open();
-        return AdoptionStore.Find(connection, workspace, id) is { } adoption
-            ? new RecordResult(
-                AdoptionBody.Write(
-                    connection,
-                    workspace,
-                    adoption,
-                    MachineTimeZone.Of(connection, workspace, adoption.Series.Machine),
-                    units
-                )
-            )
-            : Pages.NotFound();
-    }
+    public static IResult Get(string id, CalibrationDatabase database, Workspace workspace, [FromQuery] string? units = null) =>
+        AdoptionRecords.All.Get(id, database, workspace, units);
 
     /// <summary>Lists the values in force on a machine.</summary>
     /// <remarks>
@@ -71,10 +54,7 @@ internal static class ReadAdoptions
         var instant = EnteredInstant.Now;
         if (query.At is not null && !EnteredInstant.TryRead(query.At, out instant))
             return ProblemResult.Invalid([EnteredInstant.WrongParameter("at")]);
-        if (
-            database.Read(connection => new RecordsReadOnce(connection, workspace).Find<MachineRequest>(RecordKind.Machines, id))
-            is not { } machine
-        )
+        if (database.Read(connection => new WorkspaceReader(connection, workspace).Machine(id)) is not { } machine)
             return Pages.NotFound();
         var scope = string.Join('\0', workspace, "values in force", id, query.At, query.Meter, query.Element, query.Setting, query.Product);
         return SimpleList.Of(
@@ -86,17 +66,14 @@ internal static class ReadAdoptions
             database,
             (connection, after, most) =>
             {
-                var records = new RecordsReadOnce(connection, workspace);
+                var reader = new WorkspaceReader(connection, workspace);
                 return AdoptionStore
                     .InForceOnMachine(connection, workspace, id, instant, query.Series, after.Length == 0 ? null : after, most)
                     .Select(adoption =>
-                        (Node(AdoptionBody.InForce(records, adoption, machine.TimeZone ?? LocalDate.Utc, query.Units)), adoption.Id)
+                        (KeptJson.Node(ValueInForce.Of(reader, adoption, machine.TimeZone ?? LocalDate.Utc, query.Units)), adoption.Id)
                     );
             },
             LongestPage
         );
     }
-
-    private static JsonObject Node(ValueInForceAnswer value) =>
-        JsonSerializer.SerializeToNode(value, JsonSettings.Contract.GetTypeInfo(typeof(ValueInForceAnswer)))!.AsObject();
 }

@@ -1,15 +1,16 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using CalibrationApi.Calculations.CatchTests;
-using CalibrationApi.Evidence.CatchTests;
-using CalibrationApi.Evidence.Superseding;
-using CalibrationApi.Plumbing.Access;
+using CalibrationApi.Engine.Adoptions;
+using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Evidence.Keeping;
 using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Quantities;
+using CalibrationApi.Plumbing.Storing;
+using CalibrationApi.Records.Reading;
 using CalibrationApi.Storage.Adoptions;
 using CalibrationApi.Storage.CatchTests;
 using CalibrationApi.Storage.History;
-using Microsoft.Data.Sqlite;
 
 namespace CalibrationApi.Evidence.Adoptions;
 
@@ -21,19 +22,24 @@ namespace CalibrationApi.Evidence.Adoptions;
 internal sealed record TestBehind(BasisRecord Test, JsonNode Measured, JsonNode? Enter, Supersedes? SupersededBy)
 {
     /// <summary>Its conditions as entered.</summary>
-    public Conditions? Conditions =>
-        Test.Conditions is { } entered
-            ? (Conditions?)JsonSerializer.Deserialize(entered, JsonSettings.Contract.GetTypeInfo(typeof(Conditions)))
-            : null;
+    public Conditions? Conditions => Test.Conditions is { } entered ? KeptJson.Read<Conditions>(entered) : null;
+
+    /// <summary>What it found, as numbers.</summary>
+    public TestBehindValue Value =>
+        new(
+            new MassPerRevolution(TypedValueGuard.Canonical(Measured, "value")),
+            TypedValueGuard.Canonical(Measured, "expandedUncertainty"),
+            Enter is { } enter ? new MassPerRevolution(TypedValueGuard.Canonical(enter["resultingMassPerRevolution"]!, "value")) : null
+        );
 
     /// <summary>Reads it; null for a value stated by hand.</summary>
-    public static TestBehind? Of(SqliteConnection connection, Workspace workspace, AdoptionRecord adoption) =>
-        adoption.Test is { } id && CatchTestStore.FindBasis(connection, workspace, id) is { } test
+    public static TestBehind? Of(WorkspaceReader reader, AdoptionRecord adoption) =>
+        adoption.Test is { } id && reader.TestBehind(id) is { } test
             ? new TestBehind(
                 test,
                 JsonNode.Parse(test.Measured)!,
                 test.Enter is { } enter ? JsonNode.Parse(enter) : null,
-                Standing(connection, workspace, id)
+                Standing(reader, id)
             )
             : null;
 
@@ -47,12 +53,12 @@ internal sealed record TestBehind(BasisRecord Test, JsonNode Measured, JsonNode?
     }
 
     // Only a test that stands can be adopted, so the end of a chain is named, with what was wrong at its beginning.
-    private static Supersedes? Standing(SqliteConnection connection, Workspace workspace, string test)
+    private static Supersedes? Standing(WorkspaceReader reader, string test)
     {
-        if (SupersessionStore.Find(connection, workspace, RecordCatchTest.Kind, test) is not { } first)
+        if (reader.Replacement(EvidenceKind.CatchTest, test) is not { } first)
             return null;
         var standing = first.Replacement;
-        while (SupersessionStore.Find(connection, workspace, RecordCatchTest.Kind, standing) is { } next)
+        while (reader.Replacement(EvidenceKind.CatchTest, standing) is { } next)
             standing = next.Replacement;
         return new Supersedes { Record = standing, Reason = first.Reason };
     }

@@ -6,7 +6,8 @@ using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Evidence.CatchTests;
 using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Members;
-using CalibrationApi.Records.Describing;
+using CalibrationApi.Plumbing.Quantities;
+using CalibrationApi.Records.Reading;
 using CalibrationApi.Storage.CatchTests;
 using CalibrationApi.Storage.History;
 
@@ -18,7 +19,7 @@ internal static class TypedValueGuard
     /// <summary>Null when the number may be adopted.</summary>
     public static ProblemResult? Refuse(
         AdoptionRequest request,
-        RecordsReadOnce records,
+        WorkspaceReader reader,
         Series series,
         TypedNumberReading typing,
         MassPerRevolution value,
@@ -37,7 +38,7 @@ internal static class TypedValueGuard
         var objections = TypedValueCheck.ObjectionsTo(
             TypedValueRecords.Surround(
                 typed,
-                records,
+                reader,
                 series,
                 request.Lot,
                 EnteredInstant.Read(request.OccurredAt!),
@@ -47,7 +48,7 @@ internal static class TypedValueGuard
         var answered = request.Despite ?? [];
         var errors = ProblemResult.Told(
             [.. objections.Where(objection => answered.All(one => one!.Code != objection.Code))],
-            Units(request)
+            DisplayUnits.Metric.With(UsualUnits.PerRevolution(request.TypedIn!.Unit))
         );
         for (var i = 0; i < answered.Count; i++)
         {
@@ -68,11 +69,6 @@ internal static class TypedValueGuard
             Code = ErrorCode.SettingsAtOdds,
             Detail = detail,
         };
-
-    private static DisplayUnits Units(AdoptionRequest request) =>
-        UnitTable.Find(request.TypedIn!.Unit!) is { Dimension: Dimension.MassPerRevolution } unit
-            ? DisplayUnits.Metric.With(unit)
-            : DisplayUnits.Metric;
 
     private static TestBehindValue Read(CatchTestRecord test)
     {

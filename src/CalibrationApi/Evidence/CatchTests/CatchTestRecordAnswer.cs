@@ -1,6 +1,7 @@
 using CalibrationApi.Calculations.CatchTests;
-using CalibrationApi.Evidence.Superseding;
+using CalibrationApi.Evidence.Keeping;
 using CalibrationApi.Plumbing.Quantities;
+using CalibrationApi.Plumbing.Storing;
 
 namespace CalibrationApi.Evidence.CatchTests;
 
@@ -23,13 +24,13 @@ public sealed class CatchTestRecordAnswer
     public required string EngineVersion { get; init; }
 
     /// <summary>The request exactly as entered.</summary>
-    public required RecordCatchTestRequest Entered { get; init; }
+    public required AsKept<RecordCatchTestRequest> Entered { get; init; }
 
     /// <summary>The complete question that was evaluated: the request joined with its records and its history.</summary>
-    public required CatchTestRequest Resolved { get; init; }
+    public required AsKept<CatchTestRequest> Resolved { get; init; }
 
     /// <summary>The evaluation.</summary>
-    public required CatchTestAnswer Evaluation { get; init; }
+    public required AsKept<CatchTestAnswer> Evaluation { get; init; }
 
     /// <summary>What was taken from the history.</summary>
     public required UsedHistory UsedHistory { get; init; }

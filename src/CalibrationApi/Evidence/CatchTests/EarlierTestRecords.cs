@@ -2,13 +2,10 @@ using CalibrationApi.Calculations.CatchTests;
 using CalibrationApi.Engine.Catches;
 using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.Quantities;
-using CalibrationApi.Plumbing.Access;
 using CalibrationApi.Plumbing.Members;
 using CalibrationApi.Plumbing.Quantities;
-using CalibrationApi.Storage.CatchTests;
+using CalibrationApi.Records.Reading;
 using CalibrationApi.Storage.History;
-using CalibrationApi.Storage.ScaleChecks;
-using Microsoft.Data.Sqlite;
 
 namespace CalibrationApi.Evidence.CatchTests;
 
@@ -18,16 +15,14 @@ internal static class EarlierTestRecords
     private const int MostTests = 10;
 
     /// <summary>The stored test to put beside a question; null when none is worth naming.</summary>
-    /// <param name="connection">A connection.</param>
-    /// <param name="workspace">The workspace.</param>
+    /// <param name="reader">Reads the records.</param>
     /// <param name="question">The complete question; it names no earlier test itself.</param>
     /// <param name="request">The test as entered.</param>
     /// <param name="series">What was tested.</param>
     /// <param name="since">When the value in force was adopted; null when none is.</param>
     /// <param name="at">When the test was made.</param>
     public static EarlierTestOfTest? Of(
-        SqliteConnection connection,
-        Workspace workspace,
+        WorkspaceReader reader,
         CatchTestRequest question,
         RecordCatchTestRequest request,
         Series series,
@@ -38,8 +33,8 @@ internal static class EarlierTestRecords
         if (question.ValueInForce is null && question.StartValue is null && question.FittedElement is null)
             return null;
         var test = CatchTestMapping.ToEngine(question);
-        var found = CatchTestStore
-            .Between(connection, workspace, series, request.Lot, since, at, MostTests)
+        var found = reader
+            .TestsBetween(series, request.Lot, since, at, MostTests)
             .Where(one => one.Id != request.Supersedes?.Record)
             .Select(one => (Record: one, Test: LastMeasured.Resolved(one)))
             .Where(one => !AreTheSameCatches(one.Test, test))
@@ -50,11 +45,7 @@ internal static class EarlierTestRecords
                         Name = one.Record.Id,
                         OccurredAt = EnteredInstant.Write(one.Record.OccurredAt),
                         FromAnotherScale =
-                            one.Record.Scale != request.Scale
-                            || (
-                                ScaleCheckStore.FirstAfter(connection, workspace, request.Scale!, one.Record.OccurredAt) is { } check
-                                && check.OccurredAt <= at
-                            ),
+                            one.Record.Scale != request.Scale || reader.IsCheckedBetween(request.Scale!, one.Record.OccurredAt, at),
                     }
                     : null
             )

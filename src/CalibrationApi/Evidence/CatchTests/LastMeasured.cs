@@ -1,12 +1,10 @@
-using System.Text.Json;
 using CalibrationApi.Calculations.CatchTests;
 using CalibrationApi.Engine.Catches;
 using CalibrationApi.Engine.CatchTests;
-using CalibrationApi.Plumbing.Access;
-using CalibrationApi.Plumbing.Http;
+using CalibrationApi.Plumbing.Storing;
+using CalibrationApi.Records.Reading;
 using CalibrationApi.Storage.CatchTests;
 using CalibrationApi.Storage.History;
-using Microsoft.Data.Sqlite;
 
 namespace CalibrationApi.Evidence.CatchTests;
 
@@ -18,15 +16,9 @@ internal sealed record LastMeasured(CatchTestRecord Record, MassPerRevolutionEst
     private const int MostTests = 10;
 
     /// <summary>The newest test before an instant that stands and lacks nothing but precision; null when there is none.</summary>
-    public static LastMeasured? Of(
-        SqliteConnection connection,
-        Workspace workspace,
-        Series series,
-        DateTimeOffset before,
-        string? except = null
-    ) =>
-        CatchTestStore
-            .Newest(connection, workspace, series, before, MostTests)
+    public static LastMeasured? Of(WorkspaceReader reader, Series series, DateTimeOffset before, string? except = null) =>
+        reader
+            .NewestTests(series, before, MostTests)
             .Where(record => record.Id != except)
             .Select(record =>
                 CatchTestEvaluation.Evaluate(Resolved(record)).Result is { IsMeasure: true } result
@@ -36,8 +28,5 @@ internal sealed record LastMeasured(CatchTestRecord Record, MassPerRevolutionEst
             .FirstOrDefault(measured => measured is not null);
 
     /// <summary>The complete question of a stored test.</summary>
-    public static CatchTest Resolved(CatchTestRecord record) =>
-        CatchTestMapping.ToEngine(
-            (CatchTestRequest)JsonSerializer.Deserialize(record.Resolved, JsonSettings.Contract.GetTypeInfo(typeof(CatchTestRequest)))!
-        );
+    public static CatchTest Resolved(CatchTestRecord record) => CatchTestMapping.ToEngine(KeptJson.Read<CatchTestRequest>(record.Resolved));
 }

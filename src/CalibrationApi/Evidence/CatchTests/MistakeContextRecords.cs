@@ -1,18 +1,11 @@
-using System.Text.Json;
 using CalibrationApi.Calculations.CatchTests;
 using CalibrationApi.Engine.Quantities;
-using CalibrationApi.Plumbing.Access;
-using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Quantities;
 using CalibrationApi.Plumbing.Validation;
-using CalibrationApi.Records.Containers;
-using CalibrationApi.Records.Lots;
 using CalibrationApi.Records.Machines;
-using CalibrationApi.Records.Products;
+using CalibrationApi.Records.Reading;
 using CalibrationApi.Storage.Adoptions;
 using CalibrationApi.Storage.History;
-using CalibrationApi.Storage.Records;
-using Microsoft.Data.Sqlite;
 
 namespace CalibrationApi.Evidence.CatchTests;
 
@@ -32,8 +25,7 @@ internal sealed record MistakeContextRecords
     public IReadOnlyList<OtherDeliveryOfTest?>? OtherProducts { get; private init; }
 
     /// <summary>Reads them.</summary>
-    /// <param name="connection">A connection.</param>
-    /// <param name="workspace">The workspace.</param>
+    /// <param name="reader">Reads the records.</param>
     /// <param name="request">The test.</param>
     /// <param name="series">What was tested.</param>
     /// <param name="meter">Its meter.</param>
@@ -43,8 +35,7 @@ internal sealed record MistakeContextRecords
     /// was named.</param>
     /// <param name="at">When the test was made.</param>
     public static MistakeContextRecords Of(
-        SqliteConnection connection,
-        Workspace workspace,
+        WorkspaceReader reader,
         RecordCatchTestRequest request,
         Series series,
         MeterOfMachine meter,
@@ -54,25 +45,31 @@ internal sealed record MistakeContextRecords
         DateTimeOffset at
     )
     {
-        var inForce = AdoptionStore.InForceOnMachine(connection, workspace, series.Machine, at);
+        var inForce = reader.InForceOn(series.Machine, at);
         return new MistakeContextRecords
         {
             NewLot = request.NewLot ?? (lotBehind is not null && request.Lot is not null ? lotBehind != request.Lot : null),
-            OtherContainers = NullIfNone(Containers(connection, workspace, request.Container)),
+            OtherContainers = NullIfNone(Containers(reader, request.Container)),
             // Without a value to compare with, nothing can be mistaken for it.
             OtherElements = compared is null ? null : NullIfNone(Elements(series, meter, inForce, compared)),
-            OtherProducts = NullIfNone(Products(connection, workspace, series, density, inForce, compared)),
+            OtherProducts = NullIfNone(Products(reader, series, density, inForce, compared)),
         };
     }
 
-    private static IEnumerable<OtherContainerOfTest> Containers(SqliteConnection connection, Workspace workspace, string? own) =>
-        new DescribedRecordStore(RecordKind.Containers)
-            .List(connection, workspace, "", MostOthers + 1, withRetired: false)
-            .Where(record => record.Id != own)
-            .Select(record =>
-                (ContainerRequest)JsonSerializer.Deserialize(record.Body, JsonSettings.Contract.GetTypeInfo(typeof(ContainerRequest)))!
-            )
-            .Select(container => new OtherContainerOfTest { Name = container.Name, Tare = container.Tare });
+    /// <summary>Puts them into a question.</summary>
+    public void Surround(CatchTestRequest question)
+    {
+        question.NewLot = NewLot;
+        question.OtherContainers = OtherContainers;
+        question.OtherElements = OtherElements;
+        question.OtherProducts = OtherProducts;
+    }
+
+    private static IEnumerable<OtherContainerOfTest> Containers(WorkspaceReader reader, string? own) =>
+        reader
+            .Containers(MostOthers + 1)
+            .Where(one => one.Id != own)
+            .Select(one => new OtherContainerOfTest { Name = one.Container.Name, Tare = one.Container.Tare });
 
     // What is in force for another element or setting of this meter; otherwise the displacement says what to expect.
     private static IEnumerable<OtherDeliveryOfTest> Elements(
@@ -110,8 +107,7 @@ internal sealed record MistakeContextRecords
 
     // What is in force for another product on this meter and element; otherwise its bulk density says what to expect.
     private static IEnumerable<OtherDeliveryOfTest> Products(
-        SqliteConnection connection,
-        Workspace workspace,
+        WorkspaceReader reader,
         Series series,
         BulkDensityQuantity? density,
         IReadOnlyList<AdoptionRecord> inForce,
@@ -122,28 +118,20 @@ internal sealed record MistakeContextRecords
             var product in inForce.Select(one => one.Series.Product).Where(product => product != series.Product).Distinct().Take(MostOthers)
         )
         {
-            if (new DescribedRecordStore(RecordKind.Products).Find(connection, workspace, product) is not { } record)
+            if (reader.Product(product) is not { } described)
                 continue;
-            var described = (ProductRequest)
-                JsonSerializer.Deserialize(record.Body, JsonSettings.Contract.GetTypeInfo(typeof(ProductRequest)))!;
             if (inForce.FirstOrDefault(one => one.Series == series with { Product = product }) is { } known)
             {
-                var delivery = Delivery(record.Name, known.Value, compared);
-                delivery.BulkDensity = Density(connection, workspace, known.Lot) ?? described.BulkDensity;
+                var delivery = Delivery(described.Name!, known.Value, compared);
+                delivery.BulkDensity = reader.DensityOf(product, known.Lot);
                 yield return delivery;
                 continue;
             }
 
             if (compared is not null && density is not null && described.BulkDensity is { } theirs)
-                yield return Delivery(record.Name, compared.Canonical() * theirs.Canonical() / density.Canonical(), compared);
+                yield return Delivery(described.Name!, compared.Canonical() * theirs.Canonical() / density.Canonical(), compared);
         }
     }
-
-    // The lot that the value was found with has a density of its own, or none.
-    private static BulkDensityQuantity? Density(SqliteConnection connection, Workspace workspace, string? lot) =>
-        lot is not null && new DescribedRecordStore(RecordKind.Lots).Find(connection, workspace, lot) is { } record
-            ? ((LotRequest)JsonSerializer.Deserialize(record.Body, JsonSettings.Contract.GetTypeInfo(typeof(LotRequest)))!).BulkDensity
-            : null;
 
     private static OtherDeliveryOfTest Delivery(string name, double kilogramsPerRevolution, ReferenceOfTest? compared)
     {

@@ -1,13 +1,9 @@
-using System.Text.Json;
 using CalibrationApi.Calculations.CatchTests;
 using CalibrationApi.Engine.NewLots;
 using CalibrationApi.Engine.Quantities;
-using CalibrationApi.Plumbing.Access;
-using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Quantities;
 using CalibrationApi.Records.Lots;
-using CalibrationApi.Storage.Records;
-using Microsoft.Data.Sqlite;
+using CalibrationApi.Records.Reading;
 
 namespace CalibrationApi.Evidence.CatchTests;
 
@@ -15,15 +11,13 @@ namespace CalibrationApi.Evidence.CatchTests;
 internal static class PredictedForLot
 {
     /// <summary>The prediction; null for the same lot, and unless both lots have a bulk density of their own.</summary>
-    /// <param name="connection">A connection.</param>
-    /// <param name="workspace">The workspace.</param>
+    /// <param name="reader">Reads the records.</param>
     /// <param name="value">The value in force, or the one measured last.</param>
     /// <param name="lotOfValue">Id of the lot that it was found with; null when none was named.</param>
     /// <param name="lotOfTest">Id of the lot at hand.</param>
     /// <param name="after">That lot.</param>
     public static PredictedValueOfTest? Of(
-        SqliteConnection connection,
-        Workspace workspace,
+        WorkspaceReader reader,
         ReferenceOfTest value,
         string? lotOfValue,
         string? lotOfTest,
@@ -34,7 +28,7 @@ internal static class PredictedForLot
             after?.BulkDensity is not { } now
             || lotOfValue is not { } lotBefore
             || lotBefore == lotOfTest
-            || LotOf(connection, workspace, lotBefore) is not { BulkDensity: { } earlier } before
+            || reader.Lot(lotBefore) is not { BulkDensity: { } earlier } before
         )
             return null;
         var prediction = NewLotEvaluation
@@ -57,11 +51,6 @@ internal static class PredictedForLot
     }
 
     /// <summary>Both lots have a bulk density of their own.</summary>
-    public static bool Knows(SqliteConnection connection, Workspace workspace, string? before, LotRequest? after) =>
-        after?.BulkDensity is not null && before is not null && LotOf(connection, workspace, before) is { BulkDensity: not null };
-
-    private static LotRequest? LotOf(SqliteConnection connection, Workspace workspace, string id) =>
-        new DescribedRecordStore(RecordKind.Lots).Find(connection, workspace, id) is { } record
-            ? (LotRequest)JsonSerializer.Deserialize(record.Body, JsonSettings.Contract.GetTypeInfo(typeof(LotRequest)))!
-            : null;
+    public static bool Knows(WorkspaceReader reader, string? before, LotRequest? after) =>
+        after?.BulkDensity is not null && before is not null && reader.Lot(before) is { BulkDensity: not null };
 }

@@ -1,4 +1,3 @@
-using System.Text.Json;
 using System.Text.Json.Nodes;
 using CalibrationApi.Calculations.CatchTests;
 using CalibrationApi.Engine.Answers;
@@ -6,8 +5,9 @@ using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Plumbing.Access;
 using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Lists;
+using CalibrationApi.Plumbing.Storing;
+using CalibrationApi.Records.Reading;
 using CalibrationApi.Storage;
-using CalibrationApi.Storage.CatchTests;
 using Microsoft.AspNetCore.Http.HttpResults;
 
 namespace CalibrationApi.Evidence.CatchTests;
@@ -27,17 +27,15 @@ internal static class RecomputeCatchTest
         Workspace workspace
     )
     {
-        using var connection = database.Open();
-        if (CatchTestStore.Find(connection, workspace, id) is not { } test)
+        if (database.Read(connection => new WorkspaceReader(connection, workspace).Test(id)) is not { } test)
             return Pages.NotFound();
-        var question = (CatchTestRequest)
-            JsonSerializer.Deserialize(test.Resolved, JsonSettings.Contract.GetTypeInfo(typeof(CatchTestRequest)))!;
+        var question = KeptJson.Read<CatchTestRequest>(test.Resolved);
         var units = CatchTestMapping.UnitsFor(question, null);
         var outcome = CatchTestEvaluation.Evaluate(CatchTestMapping.ToEngine(question));
         if (!outcome.IsAnswered)
             return ProblemResult.Refused(outcome.Refusals, units.Display);
         var answer = CatchTestMapping.ToAnswer(question, outcome.Result, units);
-        var now = JsonNode.Parse(JsonSerializer.Serialize(answer, JsonSettings.Contract.GetTypeInfo(typeof(CatchTestAnswer))));
+        var now = KeptJson.Node(answer);
         DifferenceAnswer[] differences = [.. Differences("#", JsonNode.Parse(test.Answer), now)];
         return JsonAnswer.Of(
             new RecomputationAnswer

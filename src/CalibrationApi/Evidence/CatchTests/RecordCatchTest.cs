@@ -2,27 +2,23 @@ using CalibrationApi.Calculations.CatchTests;
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.Catches;
 using CalibrationApi.Engine.CatchTests;
-using CalibrationApi.Evidence.Superseding;
 using CalibrationApi.Plumbing.Access;
 using CalibrationApi.Plumbing.Bodies;
 using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Members;
 using CalibrationApi.Plumbing.Observability;
 using CalibrationApi.Plumbing.Storing;
+using CalibrationApi.Records.Reading;
 using CalibrationApi.Storage;
 using CalibrationApi.Storage.CatchTests;
 using CalibrationApi.Storage.History;
-using CalibrationApi.Storage.Writing;
 using FluentValidation;
-using Microsoft.Data.Sqlite;
 
 namespace CalibrationApi.Evidence.CatchTests;
 
 /// <summary>Keeps a catch test as evidence, evaluated.</summary>
 internal static class RecordCatchTest
 {
-    public const string Kind = "catch-test";
-
     /// <summary>Records a catch test.</summary>
     /// <remarks>
     /// Machine, product, lot, scale and plan come from their records, the repeatability, the day-to-day component, the error of
@@ -44,7 +40,9 @@ internal static class RecordCatchTest
     {
         var request = body.Value;
         var storing = new StoringRequest(context);
-        var (resolution, answered) = database.Read(connection => Resolve(connection, workspace, storing, body, questions));
+        var (resolution, answered) = database.Read(connection =>
+            Resolve(new WorkspaceReader(connection, workspace), storing, body, questions)
+        );
         if (resolution is null)
             return answered!;
 
@@ -59,6 +57,11 @@ internal static class RecordCatchTest
 
         var answer = CatchTestMapping.ToAnswer(resolution.Question, outcome.Result, units);
         Evaluations.Count(CatchTestCalculation.Declaration.Name, answer.Verdict);
+        var kept = new CatchTestContext
+        {
+            UsedHistory = resolution.Used,
+            Findings = units.With([.. request.Conditions?.Units() ?? []]).Findings(resolution.Findings),
+        };
         var record = new CatchTestRecord
         {
             Id = request.Id ?? RecordId.New(clock),
@@ -74,45 +77,44 @@ internal static class RecordCatchTest
             Entered = body.Entered,
             Resolved = KeptJson.Of(resolution.Question),
             Answer = KeptJson.Of(answer),
-            Context = CatchTestRecordBody.Context(resolution, units.Display.With([.. request.Conditions?.Units() ?? []])),
+            Context = KeptJson.Of(kept),
             EngineVersion = EngineVersion.Current,
             Fingerprint = body.Fingerprint,
             Catches = Rows(resolution.Question, test, outcome.Result),
         };
-        var history = Entry(request, record, outcome.Result, answer);
         // Written here, beside others, and not where everybody queues.
-        var usual = CatchTestRecordBody.Write(record, resolution.TimeZone, null, [], null);
-        var isBasisKnown = resolution.Findings.Any(finding => finding.Code == FindingCode.BasisSuperseded);
-        return await storing.RunAsync(body.Fingerprint, connection =>
-            Store(connection, workspace, request.Id, record, history, request.Supersedes, () =>
+        var usual = CatchTestRecords.Write(record, kept, resolution.TimeZone, []);
+        return await CatchTestRecords.All.StoreAsync(
+            storing,
+            workspace,
+            body,
+            record,
+            line => Complete(line, request, record, outcome.Result, answer),
+            reader =>
             {
-                var sinceThen = CatchTestRecordBody.SinceThen(connection, workspace, record, resolution.Used, isBasisKnown);
-                return sinceThen.Count == 0 ? usual : CatchTestRecordBody.Write(record, resolution.TimeZone, null, sinceThen, null);
-            })
+                var sinceThen = CatchTestRecords.SinceThen(reader, record, kept);
+                return sinceThen.Count == 0 ? usual : CatchTestRecords.Write(record, kept, resolution.TimeZone, sinceThen);
+            }
         );
     }
 
     private static (CatchTestResolution? Resolution, IResult? Answered) Resolve(
-        SqliteConnection connection,
-        Workspace workspace,
+        WorkspaceReader reader,
         StoringRequest storing,
         JsonBody<RecordCatchTestRequest> body,
         IValidator<CatchTestRequest> questions
     )
     {
-        if (
-            storing.Earlier(connection, body.Fingerprint, () => Earlier(connection, workspace, body.Value.Id, body.Fingerprint)) is
-            { } earlier
-        )
+        if (CatchTestRecords.All.Earlier(storing, reader, body) is { } earlier)
             return (null, earlier);
-        var (resolution, errors) = CatchTestResolution.Of(connection, workspace, body.Value);
+        var (resolution, errors) = CatchTestResolution.Of(reader, body.Value);
         if (resolution is null)
             return (null, ProblemResult.Invalid(errors));
 
         // The joined question may lack what only a record could give, such as the pulses per revolution of the meter.
         return questions.Validate(resolution.Question) is { IsValid: false } broken
             ? (null, ProblemResult.Invalid([.. RequestFilter.Errors(broken).Select(AtItsRecord)]))
-            : (resolution.WithEarlierTest(connection, workspace, body.Value), null);
+            : (resolution.WithEarlierTest(reader, body.Value), null);
     }
 
     // What only a record can give is told at the member that names the record.
@@ -134,43 +136,6 @@ internal static class RecordCatchTest
             _ => error,
         };
 
-    private static StoreOutcome? Earlier(SqliteConnection connection, Workspace workspace, string? id, string fingerprint)
-    {
-        if (id is null || CatchTestStore.Find(connection, workspace, id) is not { } earlier)
-            return null;
-        return earlier.Fingerprint == fingerprint
-            ? StoreOutcome.Replayed(GetCatchTest.Stored(connection, workspace, earlier))
-            : Correction.IdTaken();
-    }
-
-    private static StoreOutcome Store(
-        SqliteConnection connection,
-        Workspace workspace,
-        string? ownId,
-        CatchTestRecord record,
-        HistoryEntry history,
-        Supersedes? supersedes,
-        Func<byte[]> write
-    )
-    {
-        if (Earlier(connection, workspace, ownId, record.Fingerprint) is { } earlier)
-            return earlier;
-        if (
-            supersedes is not null
-            && Correction.Supersede(connection, workspace, Kind, supersedes, record.Id, record.ReceivedAt, id =>
-                CatchTestStore.Find(connection, workspace, id) is not null
-            )
-                is { } problem
-        )
-            return problem;
-        CatchTestStore.Insert(connection, workspace, record);
-        HistoryStore.Append(connection, workspace, history);
-        var body = write();
-        return StoreOutcome.Stored(
-            new StoredAnswer(StatusCodes.Status201Created, $"/v1/catch-tests/{record.Id}", RecordResult.Tag(body), body)
-        );
-    }
-
     private static CatchRow[] Rows(CatchTestRequest question, CatchTest test, CatchTestResult result) =>
         [
             .. result.Catches.Select(
@@ -191,16 +156,15 @@ internal static class RecordCatchTest
             ),
         ];
 
-    private static HistoryEntry Entry(
+    private static HistoryEntry Complete(
+        HistoryEntry line,
         RecordCatchTestRequest request,
         CatchTestRecord record,
         CatchTestResult result,
         CatchTestAnswer answer
     ) =>
-        new()
+        line with
         {
-            Kind = Kind,
-            Record = record.Id,
             Machine = record.Series.Machine,
             Meter = record.Series.Meter,
             Element = record.Series.Element,
@@ -214,10 +178,5 @@ internal static class RecordCatchTest
             Expanded = result.Estimate.Value.ExpandedUncertainty,
             Change = result.Change?.Delta.Value,
             EnteredUnit = answer.MassPerRevolution.Unit,
-            RecordedBy = request.RecordedBy,
-            OccurredAt = record.OccurredAt,
-            ReceivedAt = record.ReceivedAt,
-            Supersedes = request.Supersedes?.Record,
-            Reason = request.Supersedes?.Reason,
         };
 }

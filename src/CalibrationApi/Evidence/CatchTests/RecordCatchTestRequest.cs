@@ -1,6 +1,5 @@
 using CalibrationApi.Calculations.CatchTests;
-using CalibrationApi.Evidence.Superseding;
-using CalibrationApi.Plumbing.Bodies;
+using CalibrationApi.Evidence.Keeping;
 using CalibrationApi.Plumbing.Contract;
 using CalibrationApi.Plumbing.Members;
 using CalibrationApi.Plumbing.Storing;
@@ -30,7 +29,7 @@ namespace CalibrationApi.Evidence.CatchTests;
     nameof(DayToDay),
     "Default from the earlier tests of this meter, element, setting and product, once there are five; before that:"
 )]
-public sealed class RecordCatchTestRequest : CatchTestData, IStoredRequest
+public sealed class RecordCatchTestRequest : CatchTestData, IEvidenceRequest
 {
     /// <summary>
     /// The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default:

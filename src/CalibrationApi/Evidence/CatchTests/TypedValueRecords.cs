@@ -5,12 +5,8 @@ using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Plumbing.Members;
 using CalibrationApi.Plumbing.Quantities;
-using CalibrationApi.Records.Describing;
-using CalibrationApi.Records.Lots;
-using CalibrationApi.Records.Products;
-using CalibrationApi.Storage.Adoptions;
+using CalibrationApi.Records.Reading;
 using CalibrationApi.Storage.History;
-using CalibrationApi.Storage.Records;
 
 namespace CalibrationApi.Evidence.CatchTests;
 
@@ -21,41 +17,41 @@ internal static class TypedValueRecords
     /// The number beside the value in force before, or the last test where there was none, and the other products of its element.
     /// </summary>
     /// <param name="typed">The number.</param>
-    /// <param name="records">The records.</param>
+    /// <param name="reader">Reads the records.</param>
     /// <param name="series">Where it was typed in.</param>
     /// <param name="lot">With which lot; null when none was named.</param>
     /// <param name="at">When.</param>
     /// <param name="except">Id of an adoption that does not count: its own, or the one that it corrects.</param>
     public static TypedValue Surround(
         TypedValue typed,
-        RecordsReadOnce records,
+        WorkspaceReader reader,
         Series series,
         string? lot,
         DateTimeOffset at,
         string? except
     )
     {
-        var before = AdoptionStore.InForce(records.Connection, records.Workspace, series, at, except);
+        var before = reader.InForce(series, at, except);
         return typed with
         {
             Before = before is null ? null : new MassPerRevolution(before.Value),
             LastMeasured =
-                before is null && LastMeasured.Of(records.Connection, records.Workspace, series, at) is { } last
+                before is null && LastMeasured.Of(reader, series, at) is { } last
                     ? new MeasuredBefore(
                         new(last.Estimate.Value.Value),
                         last.Estimate.Value.ExpandedUncertainty,
                         $"the test of {EnteredInstant.Write(last.Record.OccurredAt).Split('T')[0]}"
                     )
                     : null,
-            Density = DensityOf(records, series.Product, lot),
+            Density = DensityOf(reader, series.Product, lot),
             OtherProducts =
             [
-                .. AdoptionStore
-                    .OfOtherProducts(records.Connection, records.Workspace, series, at)
+                .. reader
+                    .InForceForOtherProducts(series, at)
                     .Select(other => new ValueOfOtherProduct(
-                        records.Find<ProductRequest>(RecordKind.Products, other.Product)!.Name!,
+                        reader.Product(other.Product)!.Name!,
                         new(new MassPerRevolution(other.Value.Value), other.Value.Random),
-                        DensityOf(records, other.Product, other.Value.Lot)
+                        DensityOf(reader, other.Product, other.Value.Lot)
                     )),
             ],
         };
@@ -66,7 +62,7 @@ internal static class TypedValueRecords
     /// </summary>
     public static IReadOnlyList<Finding> DoubtsAbout(
         ReferenceOfTest stated,
-        RecordsReadOnce records,
+        WorkspaceReader reader,
         Series series,
         string? lot,
         DateTimeOffset at
@@ -78,7 +74,7 @@ internal static class TypedValueRecords
                     Value = stated.Read(),
                     InWords = string.Create(CultureInfo.InvariantCulture, $"{stated.Value} {stated.Unit}"),
                 },
-                records,
+                reader,
                 series,
                 lot,
                 at,
@@ -86,13 +82,6 @@ internal static class TypedValueRecords
             )
         );
 
-    /// <summary>Bulk density of the lot, or of the product; null when neither has one.</summary>
-    public static Uncertain<BulkDensity>? DensityOf(RecordsReadOnce records, string product, string? lot) =>
-        BulkDensityQuantity.Read(
-            (lot is null ? null : records.Find<LotRequest>(RecordKind.Lots, lot)?.BulkDensity)
-                ?? records.Find<ProductRequest>(RecordKind.Products, product)?.BulkDensity
-        )
-            is { } density
-            ? new(density)
-            : null;
+    private static Uncertain<BulkDensity>? DensityOf(WorkspaceReader reader, string product, string? lot) =>
+        BulkDensityQuantity.Read(reader.DensityOf(product, lot)) is { } density ? new(density) : null;
 }

@@ -1,11 +1,9 @@
-using CalibrationApi.Evidence.Adoptions;
-using CalibrationApi.Evidence.CatchTests;
-using CalibrationApi.Evidence.ScaleChecks;
 using CalibrationApi.Plumbing.Access;
 using CalibrationApi.Plumbing.Lists;
 using CalibrationApi.Plumbing.Operations;
 using CalibrationApi.Plumbing.Storing;
 using CalibrationApi.Storage;
+using CalibrationApi.Storage.History;
 
 namespace CalibrationApi.Evidence.History;
 
@@ -15,9 +13,9 @@ internal static class HistoryEndpoints
     public static void MapHistory(this IEndpointRouteBuilder routes)
     {
         Map(routes, "/history", null, "listHistory", "History", "Lists everything that happened.");
-        Map(routes, "/catch-tests", RecordCatchTest.Kind, "listCatchTests", "Catch tests", "Lists catch tests.");
-        Map(routes, "/adoptions", AdoptValue.Kind, "listAdoptions", "Values in force", "Lists adoptions.");
-        Map(routes, "/scale-checks", RecordScaleCheck.Kind, "listScaleChecks", "Scale checks", "Lists checks of scales.");
+        Map(routes, "/catch-tests", EvidenceKind.CatchTest, "listCatchTests", "Catch tests", "Lists catch tests.");
+        Map(routes, "/adoptions", EvidenceKind.Adoption, "listAdoptions", "Values in force", "Lists adoptions.");
+        Map(routes, "/scale-checks", EvidenceKind.ScaleCheck, "listScaleChecks", "Scale checks", "Lists checks of scales.");
     }
 
     private static void Map(IEndpointRouteBuilder routes, string path, string? kind, string name, string tag, string summary)

@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text.Json;
 using System.Text.Json.Nodes;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Plumbing.Access;
@@ -8,7 +7,7 @@ using CalibrationApi.Plumbing.Lists;
 using CalibrationApi.Plumbing.Members;
 using CalibrationApi.Plumbing.Quantities;
 using CalibrationApi.Plumbing.Storing;
-using CalibrationApi.Records.Machines;
+using CalibrationApi.Records.Reading;
 using CalibrationApi.Storage;
 using CalibrationApi.Storage.History;
 
@@ -57,8 +56,8 @@ internal sealed class ListHistory(string? kind)
 
     private static JsonObject Item(HistoryEntry entry, string? units, string timeZone)
     {
-        var unit = QuantityConversion.For(units)?[Dimension.MassPerRevolution] ?? UnitTable.Get(entry.EnteredUnit ?? "kg/rev");
-        var isScaleCheck = entry.Kind == "scale-check";
+        var unit = QuantityConversion.For(units)?[Dimension.MassPerRevolution] ?? UsualUnits.PerRevolution(entry.EnteredUnit);
+        var isScaleCheck = entry.Kind == EvidenceKind.ScaleCheck;
         var item = new HistoryItem
         {
             Kind = entry.Kind,
@@ -93,7 +92,7 @@ internal sealed class ListHistory(string? kind)
             DespiteReason = entry.DespiteReason,
             SupersededBy = entry.SupersededBy,
         };
-        return JsonSerializer.SerializeToNode(item, JsonSettings.Contract.GetTypeInfo(typeof(HistoryItem)))!.AsObject();
+        return KeptJson.Node(item);
     }
 
     private static string Zone(CalibrationDatabase database, Workspace workspace, Dictionary<string, string> known, string? machine)
@@ -103,6 +102,6 @@ internal sealed class ListHistory(string? kind)
         if (known.TryGetValue(machine, out var zone))
             return zone;
         using var connection = database.Open();
-        return known[machine] = MachineTimeZone.Of(connection, workspace, machine);
+        return known[machine] = new WorkspaceReader(connection, workspace).TimeZoneOf(machine);
     }
 }

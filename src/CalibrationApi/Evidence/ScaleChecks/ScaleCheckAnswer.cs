@@ -1,5 +1,6 @@
-using CalibrationApi.Evidence.Superseding;
+using CalibrationApi.Evidence.Keeping;
 using CalibrationApi.Plumbing.Quantities;
+using CalibrationApi.Plumbing.Storing;
 
 namespace CalibrationApi.Evidence.ScaleChecks;
 
@@ -37,7 +38,7 @@ public sealed class ScaleCheckAnswer
     public required string LimitOrigin { get; init; }
 
     /// <summary>The request exactly as entered.</summary>
-    public required ScaleCheckRequest Entered { get; init; }
+    public required AsKept<ScaleCheckRequest> Entered { get; init; }
 
     /// <summary>The record that took its place, with the reason; absent while it stands.</summary>
     public Supersedes? SupersededBy { get; init; }

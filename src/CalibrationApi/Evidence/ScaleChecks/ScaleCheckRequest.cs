@@ -1,5 +1,4 @@
-using CalibrationApi.Evidence.Superseding;
-using CalibrationApi.Plumbing.Bodies;
+using CalibrationApi.Evidence.Keeping;
 using CalibrationApi.Plumbing.Members;
 using CalibrationApi.Plumbing.Quantities;
 using CalibrationApi.Plumbing.Storing;
@@ -9,7 +8,7 @@ namespace CalibrationApi.Evidence.ScaleChecks;
 
 /// <summary>A check of a scale against known masses.</summary>
 [CheckedBy(typeof(ScaleCheckRequestValidator))]
-public sealed class ScaleCheckRequest : IStoredRequest
+public sealed class ScaleCheckRequest : IEvidenceRequest
 {
     /// <summary>
     /// The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default:

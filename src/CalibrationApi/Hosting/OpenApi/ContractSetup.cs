@@ -1,5 +1,6 @@
 using System.Reflection;
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Plumbing.Storing;
 using CalibrationApi.Reference.Codes;
 using Microsoft.OpenApi;
 using Swashbuckle.AspNetCore.Swagger;
@@ -65,6 +66,8 @@ internal static class ContractSetup
             swagger.SupportNonNullableReferenceTypes();
             swagger.NonNullableReferenceTypesAsRequired();
             swagger.CustomOperationIds(api => api.ActionDescriptor.EndpointMetadata.OfType<IEndpointNameMetadata>().Single().EndpointName);
+            swagger.MapType(typeof(AsKept<>), () => new OpenApiSchema());
+            swagger.SchemaFilter<KeptSchemas>();
             swagger.SchemaFilter<QuantitySchemas>();
             swagger.SchemaFilter<DefaultSchemas>();
             swagger.SchemaFilter<RuleSchemas>();

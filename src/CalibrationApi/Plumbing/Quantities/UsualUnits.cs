@@ -13,4 +13,8 @@ internal static class UsualUnits
     /// <param name="asked">Units of the question, the deciding ones first; absent ones are passed over.</param>
     public static Unit?[] With(params Unit?[] asked) =>
         asked.FirstOrDefault(unit => unit is not null) is { } first && ByTheAcre.Contains(first.Symbol) ? [.. OfTheAcre, .. asked] : asked;
+
+    /// <summary>The unit in which a value is told that was typed in with another, which may be one of what a controller takes.</summary>
+    public static Unit PerRevolution(string? entered) =>
+        entered is not null && UnitTable.Find(entered) is { Dimension: Dimension.MassPerRevolution } unit ? unit : UnitTable.Get("kg/rev");
 }

@@ -1,31 +1,77 @@
+using System.Buffers;
+using System.Text;
+using System.Text.Json;
 using System.Text.Json.Nodes;
+using CalibrationApi.Plumbing.Http;
 
 namespace CalibrationApi.Plumbing.Storing;
 
-/// <summary>A body as it was sent, for an answer.</summary>
+/// <summary>
+/// A body as it was sent, for an answer: without the members that are null. They say no more than absent ones, and the contract knows no
+/// null.
+/// </summary>
 internal static class EnteredBody
 {
-    /// <summary>As a tree, without the members that are null: they say no more than absent ones, and the contract knows no null.</summary>
+    private static readonly JsonReaderOptions Reading = new() { MaxDepth = JsonSettings.MaxDepth };
+
+    /// <summary>As a tree.</summary>
     public static JsonObject Node(string json)
     {
-        var body = JsonNode.Parse(json)!.AsObject();
-        DropNulls(body);
-        return body;
+        var body = new ArrayBufferWriter<byte>(json.Length);
+        using (var writer = new Utf8JsonWriter(body, JsonAnswer.Writing))
+            Write(writer, json);
+        return JsonNode.Parse(body.WrittenSpan)!.AsObject();
     }
 
-    private static void DropNulls(JsonNode? node)
+    /// <summary>Writes it inside something else; numbers digit by digit as they were sent.</summary>
+    public static void Write(Utf8JsonWriter writer, string json)
     {
-        if (node is JsonArray items)
+        var length = Encoding.UTF8.GetMaxByteCount(json.Length);
+        var text = ArrayPool<byte>.Shared.Rent(length);
+        try
         {
-            foreach (var item in items)
-                DropNulls(item);
+            Copy(writer, new Utf8JsonReader(text.AsSpan(0, Encoding.UTF8.GetBytes(json, text)), Reading));
         }
-        else if (node is JsonObject members)
+        finally
         {
-            foreach (var name in members.Where(member => member.Value is null).Select(member => member.Key).ToArray())
-                members.Remove(name);
-            foreach (var (_, member) in members)
-                DropNulls(member);
+            ArrayPool<byte>.Shared.Return(text);
+        }
+    }
+
+    private static void Copy(Utf8JsonWriter writer, Utf8JsonReader reader)
+    {
+        while (reader.Read())
+        {
+            switch (reader.TokenType)
+            {
+                case JsonTokenType.StartObject:
+                    writer.WriteStartObject();
+                    break;
+                case JsonTokenType.EndObject:
+                    writer.WriteEndObject();
+                    break;
+                case JsonTokenType.StartArray:
+                    writer.WriteStartArray();
+                    break;
+                case JsonTokenType.EndArray:
+                    writer.WriteEndArray();
+                    break;
+                case JsonTokenType.PropertyName:
+                    var name = reader.GetString()!;
+                    var value = reader;
+                    value.Read();
+                    if (value.TokenType == JsonTokenType.Null)
+                        reader.Read();
+                    else
+                        writer.WritePropertyName(name);
+                    break;
+                case JsonTokenType.String:
+                    writer.WriteStringValue(reader.GetString());
+                    break;
+                default:
+                    writer.WriteRawValue(reader.ValueSpan, skipInputValidation: true);
+                    break;
+            }
         }
     }
 }

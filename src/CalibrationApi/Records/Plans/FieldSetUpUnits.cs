@@ -4,7 +4,6 @@ using CalibrationApi.Calculations.VolumeChecks;
 using CalibrationApi.Engine.FieldSetUps;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Plumbing.Quantities;
-using CalibrationApi.Storage.Adoptions;
 
 namespace CalibrationApi.Records.Plans;
 
@@ -43,7 +42,7 @@ internal sealed class FieldSetUpUnits(PlannedField field, string? choice)
             choice,
             value.From switch
             {
-                ValueOrigin.ValueInForce => Entered(field.Meters[meter].InForce[value.Element.Name]),
+                ValueOrigin.ValueInForce => UsualUnits.PerRevolution(field.Meters[meter].InForce[value.Element.Name].EnteredUnit),
                 ValueOrigin.StartValue => Quantity.UnitOf(field.Meters[meter].Planned.StartValue),
                 _ => VolumeCheckCalculation.UnitBeside(Quantity.UnitOf(field.Meters[meter].BulkDensity)!),
             }
@@ -58,10 +57,6 @@ internal sealed class FieldSetUpUnits(PlannedField field, string? choice)
             known[asked] = units = Chosen(asked);
         return units;
     }
-
-    /// <summary>The unit in which a value in force was entered.</summary>
-    public static Unit Entered(AdoptedValue adopted) =>
-        UnitTable.Find(adopted.EnteredUnit) is { Dimension: Dimension.MassPerRevolution } unit ? unit : UnitTable.Get("kg/rev");
 
     private AnswerUnits Chosen(SetUpPart part) =>
         part switch
@@ -103,7 +98,7 @@ internal sealed class FieldSetUpUnits(PlannedField field, string? choice)
             UsualUnits.With(
                 Found!.Meters[meter].Rate.Seeding is null ? null : SeedingRate(meter).Display[Dimension.CountPerArea],
                 Quantity.UnitOf(field.Plan.Area),
-                Entered(planned.InForce[planned.Planned.Element!]),
+                UsualUnits.PerRevolution(planned.InForce[planned.Planned.Element!].EnteredUnit),
                 Quantity.UnitOf(planned.LotBefore!.BulkDensity),
                 Quantity.UnitOf(planned.Lot!.BulkDensity)
             )

@@ -38,7 +38,7 @@ internal static class PlanCatchOfPlan
         [FromQuery] string? units = null
     )
     {
-        var planned = database.Read(connection => Read(id, new ReferredRecords(connection, workspace)));
+        var planned = database.Read(connection => Read(id, new ReferredRecords(new(connection, workspace))));
         if (planned is null)
             return Pages.NotFound();
         var predicted = new List<(MeterToSetUp Meter, KnownValue Known)>();
@@ -98,7 +98,7 @@ internal static class PlanCatchOfPlan
 
     private static CatchPlanRequest Question(PlannedCatch planned, IReadOnlyList<MeterOfPlan> meters)
     {
-        var (plan, scale) = (planned.Field.Plan, planned.Scale!);
+        var plan = planned.Field.Plan;
         return new()
         {
             GroundSpeed = plan.GroundSpeed,
@@ -109,14 +109,7 @@ internal static class PlanCatchOfPlan
             ShortestRun = plan.ShortestRun,
             ContainersAtHand = plan.ContainersAtHand,
             LiftLimit = plan.LiftLimit,
-            Scale = new ScaleOfTest
-            {
-                Division = scale.Division,
-                AccuracyClass = scale.AccuracyClass,
-                VerificationInterval = scale.VerificationInterval,
-                StatedAccuracy = scale.StatedAccuracy,
-                Capacity = scale.Capacity,
-            },
+            Scale = planned.Scale!.OfTest(),
             Container = planned.Container is { } container
                 ? new ContainerOfPlan
                 {

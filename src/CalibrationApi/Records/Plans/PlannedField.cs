@@ -7,7 +7,6 @@ using CalibrationApi.Records.Products;
 using CalibrationApi.Records.Referring;
 using CalibrationApi.Storage.Adoptions;
 using CalibrationApi.Storage.History;
-using CalibrationApi.Storage.Records;
 
 namespace CalibrationApi.Records.Plans;
 
@@ -56,17 +55,11 @@ internal sealed record PlannedField(
         var inForce = meter
             .Meter.Elements!.Where(element => elements == ElementsRead.All || (elements == ElementsRead.Fitted && element == meter.Element))
             .Select(element => new Series(machine, planned.Meter!, element!.Name!, planned.Setting ?? "", planned.Product!))
-            .Select(series =>
-                (Name: series.Element, Value: AdoptionStore.ValueInForce(known.Connection, known.Workspace, series, EnteredInstant.Now))
-            )
+            .Select(series => (Name: series.Element, Value: known.ValueInForce(series, EnteredInstant.Now)))
             .Where(one => one.Value is not null)
             .ToDictionary(one => one.Name, one => one.Value!);
         var lot = inForce.GetValueOrDefault(planned.Element!)?.Lot;
-        return meter with
-        {
-            InForce = inForce,
-            LotBefore = lot is null || lot == planned.Lot ? null : known.Find<LotRequest>(RecordKind.Lots, lot),
-        };
+        return meter with { InForce = inForce, LotBefore = lot is null || lot == planned.Lot ? null : known.Lot(lot) };
     }
 }
 

@@ -35,7 +35,7 @@ internal static class SetUpOfPlan
         [FromQuery] string? units = null
     )
     {
-        var field = database.Read(connection => Read(id, new ReferredRecords(connection, workspace)));
+        var field = database.Read(connection => Read(id, new ReferredRecords(new(connection, workspace))));
         if (field is null)
             return Pages.NotFound();
         var result = FieldSetUpEvaluation.Evaluate(FieldSetUpMapping.ToEngine(field));

@@ -1,4 +1,3 @@
-using CalibrationApi.Plumbing.Access;
 using CalibrationApi.Plumbing.Bodies;
 using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Lists;
@@ -7,19 +6,19 @@ using CalibrationApi.Records.Describing;
 using CalibrationApi.Records.Lots;
 using CalibrationApi.Records.Machines;
 using CalibrationApi.Records.Products;
+using CalibrationApi.Records.Reading;
 using CalibrationApi.Records.Scales;
 using CalibrationApi.Storage.Records;
-using Microsoft.Data.Sqlite;
 
 namespace CalibrationApi.Records.Referring;
 
 /// <summary>Reads the records that evidence refers to, and collects what does not fit.</summary>
-internal sealed class ReferredRecords(SqliteConnection connection, Workspace workspace)
+internal sealed class ReferredRecords(WorkspaceReader known)
 {
     public List<ProblemError> Errors { get; } = [];
 
-    /// <summary>What was read, retired or not: each record once, however often it is referred to.</summary>
-    public RecordsReadOnce Known { get; } = new(connection, workspace);
+    /// <summary>Reads without asking whether a record is there and in use.</summary>
+    public WorkspaceReader Known => known;
 
     public MachineRequest? Machine(string id, string member) => Find<MachineRequest>(RecordKind.Machines, id, member);
 

@@ -1,3 +1,4 @@
+using CalibrationApi.Calculations.CatchTests;
 using CalibrationApi.Engine.Weighing;
 using CalibrationApi.Plumbing.Members;
 using CalibrationApi.Plumbing.Quantities;
@@ -8,8 +9,6 @@ namespace CalibrationApi.Records.Scales;
 /// <summary>A scale. Its span error comes from its checks, which are evidence of their own.</summary>
 public class ScaleRequest : DescribedRequest
 {
-    internal const int UsualDaysBetweenChecks = 365;
-
     /// <summary>Smallest step of the display.</summary>
     [Needed, Measured(0, 100, "kg", ExcludesLeast = true)]
     public MassQuantity? Division { get; init; }
@@ -35,6 +34,19 @@ public class ScaleRequest : DescribedRequest
     /// <summary>Days after which a check is overdue. Default 365: judgement, no published source.</summary>
     [Whole(1, 3660)]
     public int? DaysBetweenChecks { get; init; }
+
+    /// <summary>As a question states it.</summary>
+    /// <param name="knownError">The error that a check found; null when none did.</param>
+    internal ScaleOfTest OfTest(KnownScaleErrorOfTest? knownError = null) =>
+        new()
+        {
+            Division = Division,
+            AccuracyClass = AccuracyClass,
+            VerificationInterval = VerificationInterval,
+            StatedAccuracy = StatedAccuracy,
+            Capacity = Capacity,
+            KnownError = knownError,
+        };
 }
 
 /// <summary>A scale as stored.</summary>

@@ -1,6 +1,6 @@
 using CalibrationApi.Plumbing.Members;
 
-namespace CalibrationApi.Evidence.Superseding;
+namespace CalibrationApi.Evidence.Keeping;
 
 /// <summary>A correction: which record was wrong, and why.</summary>
 public sealed class Supersedes

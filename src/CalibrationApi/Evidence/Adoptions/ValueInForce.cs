@@ -1,0 +1,43 @@
+using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Plumbing.Lists;
+using CalibrationApi.Plumbing.Members;
+using CalibrationApi.Plumbing.Quantities;
+using CalibrationApi.Plumbing.Storing;
+using CalibrationApi.Records.Reading;
+using CalibrationApi.Storage.Adoptions;
+
+namespace CalibrationApi.Evidence.Adoptions;
+
+/// <summary>An adoption as the value in force.</summary>
+internal static class ValueInForce
+{
+    public static ValueInForceAnswer Of(WorkspaceReader reader, AdoptionRecord adoption, string timeZone, string? units)
+    {
+        var answerUnits = AnswerUnits.For(units, UsualUnits.PerRevolution(adoption.EnteredUnit));
+        var entered = KeptJson.Read<AdoptionRequest>(adoption.Body);
+        var basis = TestBehind.Of(reader, adoption);
+        return new ValueInForceAnswer
+        {
+            Machine = adoption.Series.Machine,
+            Meter = adoption.Series.Meter,
+            Element = adoption.Series.Element,
+            Setting = adoption.Series.Setting.Length == 0 ? null : adoption.Series.Setting,
+            Product = adoption.Series.Product,
+            MassPerRevolution = answerUnits.MassPerRevolution(new MassPerRevolution(adoption.Value)),
+            TypedIn = new AnyQuantity { Value = adoption.EnteredValue, Unit = adoption.EnteredUnit },
+            Adoption = adoption.Id,
+            Since = EnteredInstant.Write(adoption.OccurredAt),
+            SinceLocalDate = LocalDate.Of(adoption.OccurredAt, timeZone),
+            RecordedBy = entered.RecordedBy!,
+            Why = entered.Why!,
+            Despite = entered.Despite,
+            Lot = adoption.Lot,
+            Treatment = adoption.Lot is { } lot ? reader.Lot(lot)?.Treatment : null,
+            Test = adoption.Test,
+            Measured = basis?.MeasuredIn(units),
+            Conditions = basis?.Conditions,
+            BasisSupersededBy = basis?.SupersededBy,
+            Findings = answerUnits.Findings([.. AdoptionFindings.Of(reader, adoption, entered, basis)]),
+        };
+    }
+}

@@ -1,0 +1,105 @@
+using CalibrationApi.Calculations.CatchTests;
+using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.History;
+using CalibrationApi.Evidence.Keeping;
+using CalibrationApi.Plumbing.Http;
+using CalibrationApi.Plumbing.Lists;
+using CalibrationApi.Plumbing.Members;
+using CalibrationApi.Plumbing.Quantities;
+using CalibrationApi.Plumbing.Storing;
+using CalibrationApi.Records.Reading;
+using CalibrationApi.Storage.CatchTests;
+using CalibrationApi.Storage.History;
+
+namespace CalibrationApi.Evidence.CatchTests;
+
+/// <summary>Catch tests as evidence: what was entered, what was asked, what was answered, and what came to light since.</summary>
+internal sealed class CatchTestRecords() : EvidenceRecords<RecordCatchTestRequest, CatchTestRecord>(EvidenceKind.CatchTest, "catch-tests")
+{
+    public static CatchTestRecords All { get; } = new();
+
+    /// <summary>The representation of a test that nothing took the place of.</summary>
+    /// <param name="test">The test.</param>
+    /// <param name="context">What it was kept with.</param>
+    /// <param name="timeZone">Time zone of its machine.</param>
+    /// <param name="sinceThen">What came to light since.</param>
+    public static byte[] Write(CatchTestRecord test, CatchTestContext context, string timeZone, IReadOnlyList<Finding> sinceThen) =>
+        KeptJson.Bytes(Answer(test, context, timeZone, sinceThen, null, null));
+
+    /// <summary>What other records say about a test by now.</summary>
+    public static IReadOnlyList<Finding> SinceThen(WorkspaceReader reader, CatchTestRecord test, CatchTestContext context)
+    {
+        var used = context.UsedHistory;
+        return new KnownSince
+        {
+            ErrorOfFailedCheck = reader.FailedLater(test.Scale, test.OccurredAt)?.Error,
+            IsScaleCheckChanged = reader.LastCheck(test.Scale, test.OccurredAt)?.Id != used.ScaleCheck?.Check,
+            IsEarlierTestSuperseded = IsSuperseded(reader, used.EarlierTest?.Test),
+            IsStartSuperseded = IsSuperseded(reader, used.StartValue?.Test),
+            InForce = used is { ValueInForce: null, StartValue: null } ? SinceThenInForce.Same : InForce(reader, test, context),
+        }.Findings();
+    }
+
+    protected override CatchTestRecord? Find(WorkspaceReader reader, string id) => reader.Test(id);
+
+    protected override void Insert(WorkspaceReader reader, CatchTestRecord record) =>
+        CatchTestStore.Insert(reader.Connection, reader.Workspace, record);
+
+    protected override byte[] Body(WorkspaceReader reader, CatchTestRecord record, string? units)
+    {
+        var context = KeptJson.Read<CatchTestContext>(record.Context);
+        return KeptJson.Bytes(
+            Answer(
+                record,
+                context,
+                reader.TimeZoneOf(record.Series.Machine),
+                SinceThen(reader, record, context),
+                SupersededBy(reader, record),
+                units
+            )
+        );
+    }
+
+    // What is kept as JSON is written as it is, and only taken apart where its units are to change.
+    private static CatchTestRecordAnswer Answer(
+        CatchTestRecord test,
+        CatchTestContext context,
+        string timeZone,
+        IReadOnlyList<Finding> sinceThen,
+        Supersedes? supersededBy,
+        string? units
+    )
+    {
+        var display = QuantityConversion.For(units);
+        return new CatchTestRecordAnswer
+        {
+            Id = test.Id,
+            OccurredAt = EnteredInstant.Write(test.OccurredAt),
+            LocalDate = LocalDate.Of(test.OccurredAt, timeZone),
+            ReceivedAt = EnteredInstant.Write(test.ReceivedAt),
+            EngineVersion = test.EngineVersion,
+            Entered = AsKept<RecordCatchTestRequest>.Entered(test.Entered),
+            Resolved = AsKept<CatchTestRequest>.Written(test.Resolved, display),
+            Evaluation = AsKept<CatchTestAnswer>.Written(test.Answer, display),
+            UsedHistory = context.UsedHistory,
+            Findings = context.Findings,
+            SinceThen = sinceThen.Count == 0 ? null : AnswerUnits.For(UnitsWord.Metric).Findings(sinceThen),
+            SupersededBy = supersededBy,
+        };
+    }
+
+    private static SinceThenInForce InForce(WorkspaceReader reader, CatchTestRecord test, CatchTestContext context)
+    {
+        var inForce = reader.InForce(test.Series, test.OccurredAt);
+        var isOfThisTest = inForce is not null && inForce.Test == test.Id;
+        if (context.UsedHistory.ValueInForce is not { } compared)
+            return inForce is null || isOfThisTest ? SinceThenInForce.Same : SinceThenInForce.Entered;
+        if (inForce?.Id != compared.Adoption)
+            return isOfThisTest ? SinceThenInForce.Same : SinceThenInForce.Changed;
+        var isKnown = context.Findings.Any(finding => finding.Code == FindingCode.BasisSuperseded);
+        return !isKnown && IsSuperseded(reader, inForce.Test) ? SinceThenInForce.BasisSuperseded : SinceThenInForce.Same;
+    }
+
+    private static bool IsSuperseded(WorkspaceReader reader, string? test) =>
+        test is not null && reader.Replacement(EvidenceKind.CatchTest, test) is not null;
+}
