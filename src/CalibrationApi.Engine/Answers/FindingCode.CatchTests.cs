@@ -22,7 +22,10 @@ public static partial class FindingCode
     ]
     public const string TestsDisagree = "tests-disagree";
 
-    /// <summary>A large change that a second test, set up apart, bears out.</summary>
+    /// <summary>
+    /// A change that a second test, set up apart, bears out. An earlier test is combined with this one only when it is later than the last
+    /// adoption.
+    /// </summary>
     [
         Remedy("Type in the number that the answer gives, then adopt it, so that the record says what the controller uses."),
         Severities(Severity.Warning)

@@ -1,9 +1,12 @@
 namespace CalibrationApi.Engine.Answers;
 
-// Codes of what may stand behind a large change.
+// Codes of what may stand behind a change.
 public static partial class FindingCode
 {
-    /// <summary>A large change could also come from a mistake, although none is likely.</summary>
+    /// <summary>
+    /// A change could also come from a mistake, although none is likely: a large one from all that is listed, a smaller one from what fits
+    /// it exactly.
+    /// </summary>
     [
         Remedy("Do the checks that likelyMistakes names, the first ones first. What did not happen goes under ruledOutMistakes."),
         Severities(Severity.Note)

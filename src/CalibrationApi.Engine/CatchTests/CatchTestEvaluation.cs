@@ -224,10 +224,10 @@ public static class CatchTestEvaluation
         if (test.TareRounding != test.TareReading)
             assumptions.Add(TareAssumption.EqualTares("sharedTare"));
         assumptions.AddRange(test.ReadingAssumptions);
-        if (mistakes.Shown.Count > 0)
+        if (mistakes.Shown.Count + mistakes.AlsoPossible.Count > 0)
         {
             assumptions.Add(new("likelyMistakes/prior", new Ratio(MistakeJudgement.PriorOfAnyMistake), MistakeJudgement.Origin));
-            if (test.Reference is not null && test.Context.NewLot is null)
+            if (test is { Reference: not null, Predicted: null, Context.NewLot: null })
                 assumptions.Add(
                     new(
                         "newLot",

@@ -39,7 +39,7 @@ internal static class SecondTestSentences
         var second = result.SecondTest!;
         return Finding.Warning(
             FindingCode.ChangeConfirmed,
-            $"{Capital(Called(second))} found {second.Earlier.Value}, this one {Found(result)}: they differ by {new Ratio(Math.Abs(second.Difference)):F1}, no more than two honest tests do. Both together give {new MassPerRevolution(second.Combined.Value)} within {new Ratio(second.Combined.ExpandedUncertainty / second.Combined.Value):F1}."
+            $"{Capital(Called(second))} found {second.Earlier.Value}, this one {Found(result)}: they differ by {new Ratio(Math.Abs(second.Difference)):F1}, no more than two honest tests do. Both together give {new MassPerRevolution(second.Combined.Value)} within {new Ratio(second.Combined.ExpandedUncertainty / second.Combined.Value):F1}. An earlier test counts only when it is later than the last adoption."
         );
     }
 

@@ -99,7 +99,7 @@ internal static class OtherDeliveries
 {
     public static IEnumerable<Prediction> Predictions(TestAtHand test, IReadOnlyList<OtherDelivery> others) =>
         others.Select(other => new FixedRatio(
-            other.MassPerRevolution.KilogramsPerRevolution / test.Reference!.Value.KilogramsPerRevolution,
+            other.MassPerRevolution.KilogramsPerRevolution / test.Expected!.Value,
             1.0 / others.Count,
             IsUncertain: true,
             other.Name

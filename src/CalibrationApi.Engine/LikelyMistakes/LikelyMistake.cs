@@ -31,7 +31,8 @@ public sealed record LikelyMistakesResult
 
     /// <summary>
     /// From a large change on: what else in the whole test could explain it, the most probable first, so that each can be looked at.
-    /// All of them are below <see cref="MistakeJudgement.ShownFrom"/>; none stops a test.
+    /// Under it: what fits the change exactly, from <see cref="MistakeJudgement.ListedFrom"/> on, where nothing is shown. All of them are
+    /// below <see cref="MistakeJudgement.ShownFrom"/>; none stops a test.
     /// </summary>
     public IReadOnlyList<LikelyMistake> AlsoPossible { get; init; } = [];
 

@@ -27,6 +27,24 @@ public static class MistakeJudgement
     /// <summary>Posterior probability under which a mistake is not shown.</summary>
     public const double ShownFrom = 0.10;
 
+    /// <summary>
+    /// Posterior probability from which, under the limit of a second test, a mistake that fits exactly is listed without alarm; under it
+    /// the mistake is negligible.
+    /// </summary>
+    public const double ListedFrom = 0.001;
+
+    /// <summary>
+    /// Bayes factor against an ordinary change that it takes as well; chosen by simulation (tests/CalibrationApi.Simulation/README.md,
+    /// "Changes that a mistake fits"), so that few honest tests carry the note.
+    /// </summary>
+    public const double ListedEvidence = 3.5;
+
+    /// <summary>
+    /// Standard deviations, the ordinary change aside, beyond which a test differs visibly from what was expected, and within which a
+    /// mistake leaves nothing to explain.
+    /// </summary>
+    internal const double VisibleDeviations = 2;
+
     /// <summary>Posterior probability from which one mistake stops the test.</summary>
     public const double NamedFrom = 0.50;
 
@@ -167,6 +185,9 @@ public static class MistakeJudgement
 
     /// <summary>Most mistakes that a list of what could explain a large change holds; the rest is rarer still.</summary>
     internal const int MostListed = 10;
+
+    /// <summary>The same for a change so small that a longer list would only alarm.</summary>
+    internal const int MostListedUnderTheLimit = 3;
 
     /// <summary>Two gear ratios this near on ln are one.</summary>
     internal const double SameRatio = 0.005;

@@ -49,6 +49,22 @@ internal sealed class MistakeListing(TestAtHand test, TestLikelihood likelihood,
         ];
     }
 
+    /// <summary>
+    /// Under the limit of a second test: the mistakes in the whole test whose ratio, and not only a range, leaves nothing of the change.
+    /// </summary>
+    public List<LikelyMistake> FittingExactly() =>
+        [
+            .. posteriors
+                .Where(each =>
+                    each is { Mistake: not null, At: null, Prediction: { } prediction }
+                    && each.Probability >= MistakeJudgement.ListedFrom
+                    && ExactFit.Explains(prediction, each.LogLikelihood, likelihood)
+                )
+                .OrderByDescending(each => each.Probability)
+                .Take(MistakeJudgement.MostListedUnderTheLimit)
+                .Select(each => InWords(each, false)),
+        ];
+
     private LikelyMistake InWords(MistakeSearch.Posterior posterior, bool cannotBeToldApart)
     {
         var (mistake, prediction, at, _, log, probability) = posterior;
@@ -78,7 +94,10 @@ internal sealed class MistakeListing(TestAtHand test, TestLikelihood likelihood,
             at is { } shown ? $"Catch {test.Position(shown) + 1} shows"
             : test.Count == 1 ? "The catch shows"
             : "The whole test shows";
-        var than = againstOthers ? "the other catches show" : $"{test.Reference!.Called} says";
+        var than =
+            againstOthers ? "the other catches show"
+            : test.Test.Predicted is not null ? "is expected of this lot"
+            : $"{test.Reference!.Called} says";
         return $"{subject} {Amount(log)} {than}";
     }
 

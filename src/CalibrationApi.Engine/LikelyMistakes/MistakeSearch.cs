@@ -43,30 +43,41 @@ internal static class MistakeSearch
     {
         if (test.Reference is null && readings.Count < FewestWithoutReference)
             return LikelyMistakesResult.None;
-        var change = test.Context.NewLot is true ? MistakeJudgement.OrdinaryChangeWithNewLot : MistakeJudgement.OrdinaryChange;
-        var likelihood = new TestLikelihood(
-            readings,
-            test.Reference?.Value.KilogramsPerRevolution,
-            change,
-            CommonVariance(test, estimate, dayToDay)
-        );
         var hand = new TestAtHand(test, readings);
+        // What another lot changes is in the value predicted for it, with its uncertainty.
+        var change = test is { Context.NewLot: true, Predicted: null }
+            ? MistakeJudgement.OrdinaryChangeWithNewLot
+            : MistakeJudgement.OrdinaryChange;
+        var likelihood = new TestLikelihood(readings, hand.Expected, change, CommonVariance(test, estimate, dayToDay));
         var gains = new double[readings.Count];
         var gain = LargestGain(likelihood, gains);
-        if (!isLarge && !hand.TareIsZeroAgainstTheRecord && gain < Limit - Math.Log(MistakeJudgement.PriorOfAnyMistake * MostShare))
+        var mayFit = !isLarge && likelihood.IsVisible && ExactFit.MayExplain(hand, likelihood);
+        if (
+            !isLarge
+            && !mayFit
+            && !hand.TareIsZeroAgainstTheRecord
+            && gain < Limit - Math.Log(MistakeJudgement.PriorOfAnyMistake * MostShare)
+        )
             return LikelyMistakesResult.None;
         var hypotheses = MistakePriors.Of(hand, isBorneOut);
-        if (!isLarge && NothingCanBeShown(hand, likelihood, hypotheses, gains))
+        var decidesNothing = !isLarge && NothingCanBeShown(hand, likelihood, hypotheses, gains);
+        if (decidesNothing && !(mayFit && ExactFit.IsWorthListing(hand, likelihood, hypotheses)))
             return LikelyMistakesResult.None;
 
         var posteriors = Posteriors(hand, likelihood, hypotheses);
         var listing = new MistakeListing(hand, likelihood, posteriors);
+        // Too improbable to be shown, and to count against the change: it is only listed.
+        if (decidesNothing)
+            return new LikelyMistakesResult { AlsoPossible = listing.FittingExactly() };
         var shown = listing.Shown();
         return new LikelyMistakesResult
         {
             AnyProbability = posteriors.Where(each => each.Mistake is not null).Sum(each => each.Probability),
             Shown = shown,
-            AlsoPossible = isLarge ? listing.AlsoPossible(shown) : [],
+            AlsoPossible =
+                isLarge ? listing.AlsoPossible(shown)
+                : mayFit && shown.Count == 0 ? listing.FittingExactly()
+                : [],
         };
     }
 
@@ -93,8 +104,10 @@ internal static class MistakeSearch
         return all;
     }
 
-    // The variants of a mistake share its prior; its likelihood is their mean.
-    private static Posterior Weigh(Hypothesis hypothesis, TestAtHand test, TestLikelihood likelihood)
+    /// <summary>
+    /// One hypothesis without its probability: the variants of a mistake share its prior, and its likelihood is their mean.
+    /// </summary>
+    public static Posterior Weigh(Hypothesis hypothesis, TestAtHand test, TestLikelihood likelihood)
     {
         var (mistake, at, prior) = hypothesis;
         Prediction? best = null;
@@ -160,9 +173,12 @@ internal static class MistakeSearch
 
     private static double CommonVariance(CatchTest test, MassPerRevolutionEstimate estimate, double dayToDay)
     {
-        var reference = test.Reference is { Kind: ReferenceKind.StartValue, RelativeUncertainty: null }
-            ? MistakeJudgement.StartValueUncertainty
-            : test.Reference?.StandardUncertainty ?? 0;
+        var reference = test switch
+        {
+            { Reference: not null, Predicted: { } predicted } => predicted.StandardUncertainty,
+            { Reference: { Kind: ReferenceKind.StartValue, RelativeUncertainty: null } } => MistakeJudgement.StartValueUncertainty,
+            _ => test.Reference?.StandardUncertainty ?? 0,
+        };
         return estimate.SharedTare * estimate.SharedTare
             + estimate.Points * estimate.Points
             + dayToDay * dayToDay

@@ -7,6 +7,11 @@ internal abstract record Prediction(double Share, string? Name = null)
 {
     /// <summary>Natural logarithm of the density of the observed logarithms of mass per revolution under it.</summary>
     public abstract double LogLikelihood(TestLikelihood likelihood, int? at);
+
+    /// <summary>
+    /// Taken back in the whole test it leaves nothing of the change: never true of a range, which says too little to fit exactly.
+    /// </summary>
+    public virtual bool Explains(TestLikelihood likelihood) => false;
 }
 
 /// <summary>Every mass per revolution is multiplied by one ratio.</summary>
@@ -17,6 +22,9 @@ internal abstract record Prediction(double Share, string? Name = null)
 internal sealed record FixedRatio(double Ratio, double Share = 1, bool IsUncertain = false, string? Name = null) : Prediction(Share, Name)
 {
     public override double LogLikelihood(TestLikelihood likelihood, int? at) => likelihood.WithRatio(at, Math.Log(Ratio), IsUncertain);
+
+    public override bool Explains(TestLikelihood likelihood) =>
+        likelihood.IsWithin(likelihood.Mean - Math.Log(Ratio), IsUncertain ? MistakeJudgement.OtherDeliveryUncertainty : 0);
 }
 
 /// <summary>A ratio somewhere in a range, equally probable on its logarithm.</summary>
@@ -59,6 +67,8 @@ internal sealed record AnyRatio(double HalfWidth, double Share = 1) : Prediction
 internal sealed record CorrectedTurns(Func<int, double> TrueTurns, double Share = 1) : Prediction(Share)
 {
     public override double LogLikelihood(TestLikelihood likelihood, int? at) => likelihood.WithCorrectedTurns(at, TrueTurns);
+
+    public override bool Explains(TestLikelihood likelihood) => likelihood.IsWithin(likelihood.MeanOfTurns(TrueTurns), 0);
 }
 
 /// <summary>The true mass follows from the one entered.</summary>
@@ -71,4 +81,6 @@ internal sealed record CorrectedMass(Func<int, double> TrueMass, double Slope = 
     : Prediction(Share, Name)
 {
     public override double LogLikelihood(TestLikelihood likelihood, int? at) => likelihood.WithCorrectedMasses(at, TrueMass, Slope);
+
+    public override bool Explains(TestLikelihood likelihood) => likelihood.IsWithin(likelihood.MeanOfMasses(TrueMass), 0);
 }

@@ -17,6 +17,7 @@ internal sealed class TestAtHand
     {
         Test = test;
         this.readings = readings;
+        Expected = test.Reference is null ? null : (test.Predicted?.Value ?? test.Reference.Value).KilogramsPerRevolution;
         nets = new double[readings.Count];
         tares = new double[readings.Count];
         double sum = 0;
@@ -44,6 +45,12 @@ internal sealed class TestAtHand
 
     public ReferenceValue? Reference => Test.Reference;
 
+    /// <summary>
+    /// What was expected of the test, kg per revolution: the value predicted for its lot, else the one it is compared with; null without
+    /// either.
+    /// </summary>
+    public double? Expected { get; }
+
     /// <summary>True when an empty mass above zero was taken off at least one catch.</summary>
     public bool HasAnyTare => meanTare is not null;
 
@@ -62,7 +69,7 @@ internal sealed class TestAtHand
     public double Off(int at)
     {
         if (Count == 1)
-            return Reference is { } compared ? Math.Log(readings.Values[0] / compared.Value.KilogramsPerRevolution) : 0;
+            return Expected is { } expected ? Math.Log(readings.Values[0] / expected) : 0;
         double mass = 0,
             turns = 0;
         for (var i = 0; i < Count; i++)

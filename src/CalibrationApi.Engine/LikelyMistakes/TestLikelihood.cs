@@ -68,6 +68,9 @@ internal sealed class TestLikelihood
     /// <summary>ln of the whole test over what was expected.</summary>
     public double Mean { get; }
 
+    /// <summary>The whole test differs from what was expected by more than all that is uncertain about both.</summary>
+    public bool IsVisible => level is not null && !IsWithin(Mean, 0);
+
     /// <summary>Sum of the squared deviations over a_i.</summary>
     public double Scatter { get; }
 
@@ -117,7 +120,31 @@ internal sealed class TestLikelihood
         return OfCorrected(0, used);
     }
 
+    /// <summary>So near what was expected that nothing is left to explain.</summary>
+    /// <param name="mean">ln of the whole test over what was expected, a mistake taken back.</param>
+    /// <param name="uncertainty">Standard uncertainty on ln of what the mistake does.</param>
+    public bool IsWithin(double mean, double uncertainty) =>
+        Math.Abs(mean) <= MistakeJudgement.VisibleDeviations * Math.Sqrt(NormalDeviation * NormalDeviation + uncertainty * uncertainty);
+
+    /// <summary>ln of the whole test over what was expected, with other masses; not a number where one is not above 0.</summary>
+    public double MeanOfMasses(Func<int, double> trueMass) =>
+        double.IsNegativeInfinity(Correct(null, trueMass, 1)) ? double.NaN : MeanAndScatter(corrected, known, -1).Mean;
+
+    /// <summary>The same with other counts of turns.</summary>
+    public double MeanOfTurns(Func<int, double> trueTurns) =>
+        CanCorrectTurns(null, trueTurns) ? MeanAndScatter(corrected, known, -1).Mean : double.NaN;
+
     public double WithCorrectedMasses(int? at, Func<int, double> trueMass, double slope)
+    {
+        var derivatives = Correct(at, trueMass, slope);
+        return double.IsNegativeInfinity(derivatives) ? derivatives : OfCorrected(derivatives, level);
+    }
+
+    public double WithCorrectedTurns(int? at, Func<int, double> trueTurns) =>
+        CanCorrectTurns(at, trueTurns) ? OfCorrected(0, level) : double.NegativeInfinity;
+
+    // The logarithm of the derivatives; minus infinity where a mass is not above 0.
+    private double Correct(int? at, Func<int, double> trueMass, double slope)
     {
         observed.CopyTo(corrected, 0);
         var derivatives = 0.0;
@@ -130,21 +157,21 @@ internal sealed class TestLikelihood
             derivatives += Math.Log(slope * readings.Masses[i] / mass);
         }
 
-        return OfCorrected(derivatives, level);
+        return derivatives;
     }
 
-    public double WithCorrectedTurns(int? at, Func<int, double> trueTurns)
+    private bool CanCorrectTurns(int? at, Func<int, double> trueTurns)
     {
         observed.CopyTo(corrected, 0);
         for (var i = at ?? 0; i <= (at ?? known.Length - 1); i++)
         {
             var turns = trueTurns(i);
             if (!(turns > 0))
-                return double.NegativeInfinity;
+                return false;
             corrected[i] += Math.Log(readings.Revolutions[i] / turns);
         }
 
-        return OfCorrected(0, level);
+        return true;
     }
 
     // The scatter that the mistake adds is known as little as that of honest catches; the level is blurred so little beside the

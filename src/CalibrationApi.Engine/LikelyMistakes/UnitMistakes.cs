@@ -67,8 +67,18 @@ internal sealed class ValueInAnotherUnit : Mistake
 
     protected override double WholeTestShare => 1;
 
-    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) =>
-        [new FixedRatio(test.Context.ReferenceInPounds is true ? 1 / KilogramsPerPound : KilogramsPerPound)];
+    // What was predicted for a lot may have been made from the value in the other unit, or may stand on its own.
+    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at)
+    {
+        var ratio = test.Context.ReferenceInPounds is true ? 1 / KilogramsPerPound : KilogramsPerPound;
+        return test.Test.Predicted is null
+            ? [new FixedRatio(ratio)]
+            :
+            [
+                new FixedRatio(ratio, 0.5),
+                new FixedRatio(ratio * test.Reference!.Value.KilogramsPerRevolution / test.Expected!.Value, 0.5),
+            ];
+    }
 
     public override FormattableString Fit(Prediction prediction) =>
         $"a value to compare with that is in the other unit, pounds or kilograms, explains that";

@@ -69,7 +69,8 @@ public sealed class SecondTestTests
 
         Assert.Equal((Verdict.Adopt, CatchTestVerdict.Rule.Changed), (result.Decision.Verdict, result.Decision.Rule));
         Assert.True(result.SecondTest!.Confirms);
-        Assert.Contains(result.Findings, finding => finding.Code == FindingCode.ChangeConfirmed);
+        var confirmed = Assert.Single(result.Findings, finding => finding.Code == FindingCode.ChangeConfirmed);
+        Assert.EndsWith("only when it is later than the last adoption.", confirmed.Detail.InMetric(), StringComparison.Ordinal);
     }
 
     // The span error of one scale with one check is in both values, and cancels.

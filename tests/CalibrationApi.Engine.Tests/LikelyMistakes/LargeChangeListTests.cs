@@ -3,6 +3,7 @@ using CalibrationApi.Engine.Catches;
 using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.LikelyMistakes;
 using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.ReferenceValues;
 using Rule = CalibrationApi.Engine.CatchTests.CatchTestVerdict.Rule;
 
 namespace CalibrationApi.Engine.Tests.LikelyMistakes;
@@ -64,6 +65,83 @@ public sealed class LargeChangeListTests
     [Fact]
     public void AlsoPossible_ChangeUnderTheLimit_IsEmpty() =>
         Assert.Empty(Suspected.Net(1.06, 1.065).Evaluated().LikelyMistakes.AlsoPossible);
+
+    // Nine tenths, under the limit of 10 %: said without alarm, and the verdict is that of the same numbers without it.
+    [Theory]
+    [InlineData(9.02, 10)]
+    [InlineData(11, 12)]
+    public void AlsoPossible_ChangeUnderTheLimitThatAMistakeFitsExactly_IsListedAndDecidesNothing(double caught, int points)
+    {
+        var ratio = caught / points;
+        var test = Suspected.Net(ratio, 1.001 * ratio, ratio).Knowing(known => known with { CatchPoints = points });
+        var fitting = test.Evaluated();
+        var without = test.RulingOut([.. Listed(fitting).Select(each => each.Code)]).Evaluated();
+
+        Assert.False(fitting.FromExpected!.IsLarge);
+        Assert.Empty(fitting.LikelyMistakes.Shown);
+        Assert.Equal(MistakeCode.CatchPointMissed, Listed(fitting)[0].Code);
+        Assert.All(Listed(fitting), each => Assert.InRange(each.Probability, MistakeJudgement.ListedFrom, MistakeJudgement.ShownFrom));
+        Assert.Equal(Severity.Note, Assert.Single(fitting.Findings, each => each.Code == FindingCode.PossibleMistakes).Severity);
+        Assert.Contains(fitting.Assumptions, each => each.Name == "likelyMistakes/prior");
+        Assert.Equal((without.Decision, 0), (fitting.Decision, fitting.LikelyMistakes.AnyProbability));
+        Assert.DoesNotContain(without.Findings, each => each.Code == FindingCode.PossibleMistakes);
+    }
+
+    // A small container in the mass, or taken off it twice, beside catches of some 17 kg.
+    [Theory]
+    [InlineData(1, 1.4, MistakeCode.TareNotTakenOff)]
+    [InlineData(-1, 1.6, MistakeCode.TareTakenOffTwice)]
+    public void AlsoPossible_SmallTareThatFitsTheChange_IsListed(int times, double tare, string code)
+    {
+        double Off(double mass) => (mass + times * tare) / mass;
+        var mass = Suspected.InForce * 47;
+
+        var result = Suspected
+            .Net(Off(mass), Off(mass), Off(1.002 * mass))
+            .Knowing(known => known with { ContainerTare = new Mass(tare) })
+            .Evaluated();
+
+        Assert.False(result.FromExpected!.IsLarge);
+        Assert.Contains(result.LikelyMistakes.AlsoPossible, each => each.Code == code);
+        Assert.Equal(Verdict.Adopt, result.Decision.Verdict);
+    }
+
+    // Two thirds of the limit, with a point missed that would take off 1 in 12: half of what was seen is left over.
+    [Fact]
+    public void AlsoPossible_ChangeUnderTheLimitThatNothingFits_IsEmpty() =>
+        Assert.Empty(
+            Suspected.Net(1.085, 1.087, 1.085).Knowing(known => known with { CatchPoints = 12 }).Evaluated().LikelyMistakes.AlsoPossible
+        );
+
+    // Half as much again as the value in force, as the density of the new lot lets expect, is not odd; what is in force would be.
+    [Fact]
+    public void Shown_ValuePredictedForTheLot_IsWhatMistakesAreJudgedAgainst()
+    {
+        var predicted = new PredictedValue(new(1.5 * Suspected.InForce), 0.01);
+        var asPredicted = (Suspected.Net(1.5, 1.502) with { Predicted = predicted }).Evaluated();
+        var asBefore = (Suspected.Net(1, 1.002) with { Predicted = predicted }).Evaluated();
+
+        Assert.Empty(Listed(asPredicted));
+        Assert.NotEmpty(Listed(asBefore));
+        Assert.All(Listed(asBefore), each =>
+            Assert.Contains("than is expected of this lot", each.Detail.InMetric(), StringComparison.Ordinal)
+        );
+    }
+
+    // The prediction was made from the value in force, so that its unit is in both; or it stands on its own, and the value in force fits.
+    [Theory]
+    [InlineData(1.1)]
+    [InlineData(1 / 0.45359237)]
+    public void Listed_ValueInForceInPoundsBehindThePrediction_IsTheOtherUnit(double predicted)
+    {
+        var delivered = predicted > 2 ? 0.45359237 : 1.1 * 0.45359237;
+        var test = Suspected.Net(delivered, 1.001 * delivered).Knowing(known => known with { ReferenceInPounds = false }) with
+        {
+            Predicted = new PredictedValue(new(predicted * Suspected.InForce), 0.02),
+        };
+
+        Assert.Contains(Listed(test.Evaluated()), each => each.Code == MistakeCode.ValueInAnotherUnit);
+    }
 
     // Whoever overlooks a point once overlooks it again; a slip of the moment seldom comes twice.
     [Fact]

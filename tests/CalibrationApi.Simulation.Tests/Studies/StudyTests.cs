@@ -142,3 +142,15 @@ public sealed class LikelyMistakeTests : StudyTests
     [MemberData(nameof(All))]
     public void Run_FewTrials_StaysWithinItsBounds(string name, int catches) => AssertWithinBounds(name, catches, Trials);
 }
+
+[Trait("Category", "Mistakes")]
+public sealed class FittingMistakeTests : StudyTests
+{
+    private const int Trials = 500;
+
+    public static TheoryData<string, int> All => Cells(FittingMistakeStudy.Study);
+
+    [Theory]
+    [MemberData(nameof(All))]
+    public void Run_FewTrials_StaysWithinItsBounds(string name, int catches) => AssertWithinBounds(name, catches, Trials);
+}

@@ -37,7 +37,19 @@ internal sealed record MistakeScene
 
     public required double Container { get; init; }
 
+    /// <summary>The container weighs up to so much more or less from test to test, kg.</summary>
+    public double ContainerSpread { get; init; } = 0.01;
+
     public double Capacity { get; init; } = 26;
+
+    /// <summary>Another container at hand, kg.</summary>
+    public double OtherContainer { get; init; } = LightContainer;
+
+    /// <summary>What another product of the machine would deliver, over that of the one meant.</summary>
+    public double OtherProduct { get; init; } = HeavyProduct;
+
+    /// <summary>False where nothing has changed since the value in force was found.</summary>
+    public bool OtherChange { get; init; } = true;
 
     public bool NewLot { get; init; }
 
@@ -62,13 +74,14 @@ internal sealed record MistakeScene
     public CatchTestSetup Draw(int catches, SeededRandom random)
     {
         var drawn = (Scene with { DayToDay = CatchTestLimits.DefaultDayToDay }).Draw(catches, random);
-        var change = random.Student(BlurredChange, NewLot ? MistakeJudgement.OrdinaryChangeWithNewLot : MistakeJudgement.OrdinaryChange);
+        var ordinary = random.Student(BlurredChange, NewLot ? MistakeJudgement.OrdinaryChangeWithNewLot : MistakeJudgement.OrdinaryChange);
+        var change = OtherChange ? ordinary : 0;
         var inForce = Scene.PerRevolution * Math.Exp(random.Normal(OldUncertainty));
         return drawn with
         {
             Device = drawn.Device with { Displacement = new Volume(drawn.Device.Displacement.CubicMetres * Math.Exp(change)) },
             // Within a division, so that its rounding is not always the same.
-            Container = new Mass(Container + random.Between(-0.01, 0.01)),
+            Container = new Mass(Container + random.Between(-ContainerSpread, ContainerSpread)),
             Capacity = new Mass(Capacity),
             Points = Points,
             PointsToCatch = Points,
@@ -95,9 +108,9 @@ internal sealed record MistakeScene
         {
             ContainerCapacity = new Mass(Capacity),
             ContainerTare = new Mass(Container),
-            OtherContainers = [new OtherContainer("bucket", new Mass(LightContainer)), new OtherContainer("tub", new Mass(Container))],
+            OtherContainers = [new OtherContainer("bucket", new Mass(OtherContainer)), new OtherContainer("tub", new Mass(Container))],
             OtherElements = [Other("coarse roller", CoarseElement), Other("fine roller", FineElement)],
-            OtherProducts = [Other("granular fertilizer", HeavyProduct)],
+            OtherProducts = [Other("granular fertilizer", OtherProduct)],
             CatchPoints = Points,
             NewLot = NewLot,
             EnteredInPounds = EnteredInPounds,

@@ -14,5 +14,13 @@ public sealed record Study(string Title, string Text, IReadOnlyList<StudyCase> C
 
     /// <summary>Every study, in the order of the tables.</summary>
     public static IReadOnlyList<Study> All { get; } =
-    [CoverageStudy.Study, StrayStudy.Study, AgreementStudy.Study, DecisionStudy.Study, SecondTestStudy.Study, MistakeStudy.Study];
+    [
+        CoverageStudy.Study,
+        StrayStudy.Study,
+        AgreementStudy.Study,
+        DecisionStudy.Study,
+        SecondTestStudy.Study,
+        MistakeStudy.Study,
+        FittingMistakeStudy.Study,
+    ];
 }

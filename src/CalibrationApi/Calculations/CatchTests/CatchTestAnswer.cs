@@ -65,14 +65,16 @@ public sealed class CatchTestAnswer
     public MeasuredMassPerRevolution? CombinedWithPrevious { get; init; }
 
     /// <summary>
-    /// How the earlierTest of the question bears this one out; absent without one, or without a value to compare both with.
+    /// How the earlierTest of the question bears this one out; absent without one, or without a value to compare both with. An earlier test
+    /// is combined with this one only when it is later than the last adoption.
     /// </summary>
     public SecondTestAnswer? SecondTest { get; init; }
 
     /// <summary>
     /// Mistakes that would explain the test, the most probable first, each with its one check. Those under a probability of 10 % are left
     /// out, except where the change is so large that a second test is asked for: then everything that could explain it is listed, however
-    /// improbable. Empty when none stands out.
+    /// improbable. Of a smaller change, what fits it exactly is listed where it is not negligible; the verdict never changes by that. Empty
+    /// when none stands out.
     /// </summary>
     public required IReadOnlyList<LikelyMistakeAnswer> LikelyMistakes { get; init; }
 

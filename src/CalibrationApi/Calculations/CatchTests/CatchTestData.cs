@@ -72,14 +72,14 @@ public abstract class CatchTestData
 
     /// <summary>
     /// What another lot is expected to give where that is not the value in force, for example the prediction for a new lot: the limit
-    /// secondTestChange then counts from it.
+    /// secondTestChange then counts from it, and mistakes are judged against it.
     /// </summary>
     [Measured]
     public PredictedValueOfTest? PredictedValue { get; set; }
 
     /// <summary>
     /// An earlier test of the same meter, element, setting, product and lot, set up apart from this one since the value in force was
-    /// adopted. A change of at least secondTestChange is adopted when the two agree.
+    /// adopted. A change of at least secondTestChange is adopted when the two agree. A test before the last adoption is not combined.
     /// </summary>
     [Measured]
     public EarlierTestOfTest? EarlierTest { get; set; }
