@@ -23,9 +23,14 @@ internal static class MistakePriors
         }
 
         var total = 0.0;
+        var most = 0;
         foreach (var weight in weights.AsSpan(0, (end + 1) * kinds.Length))
+        {
             total += weight;
-        var hypotheses = new List<MistakeSearch.Hypothesis>(weights.Length);
+            most += weight > 0 ? 1 : 0;
+        }
+
+        var hypotheses = new List<MistakeSearch.Hypothesis>(most);
         var ruledOut = Array.ConvertAll(kinds, test.IsRuledOut);
         for (var at = -1; at < end; at++)
         {

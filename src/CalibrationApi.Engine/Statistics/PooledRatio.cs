@@ -26,6 +26,7 @@ public readonly record struct PooledRatio(
 )
 {
     private const int MostSteps = 100;
+    private const int MostOnStack = 64;
 
     /// <summary>Random variance of the pooled value, relative.</summary>
     public double RelativeVariance => 1 / SumOfWeights;
@@ -102,6 +103,8 @@ public readonly record struct PooledRatio(
     {
         var scatter = (priorDegreesOfFreedom + SumOfSquares(values, believed, leftOut)) / degreesOfFreedom;
         var (lower, upper) = (0.0, double.PositiveInfinity);
+        // Divisions are what this costs, so each weight is kept.
+        Span<double> each = values.Length <= MostOnStack ? stackalloc double[values.Length] : new double[values.Length];
         for (var step = 0; step < MostSteps; step++)
         {
             double weights = 0,
@@ -110,12 +113,12 @@ public readonly record struct PooledRatio(
             {
                 if (i == leftOut)
                     continue;
-                var weight = 1 / (scatter * believed[i] + variances[i]);
+                var weight = each[i] = 1 / (scatter * believed[i] + variances[i]);
                 weights += weight;
                 weighted += weight * values[i];
             }
 
-            var mean = weighted / weights;
+            var overMean = weights / weighted;
             double squares = 0,
                 skew = 0,
                 sum = priorDegreesOfFreedom / scatter;
@@ -124,8 +127,8 @@ public readonly record struct PooledRatio(
             {
                 if (i == leftOut)
                     continue;
-                var weight = 1 / (scatter * believed[i] + variances[i]);
-                var deviation = values[i] / mean - 1;
+                var weight = each[i];
+                var deviation = values[i] * overMean - 1;
                 var term = deviation * deviation * weight;
                 var share = weight * scatter * believed[i];
                 squares += term;
@@ -137,8 +140,9 @@ public readonly record struct PooledRatio(
             sum += squares;
             slope += 2 * squares * skew / weights;
             var change = slope < 0 ? (degreesOfFreedom - sum) / slope : double.NaN;
-            if (Math.Abs(change) < 1e-14)
-                break;
+            // Each step squares the error, so that the one after this would change nothing.
+            if (Math.Abs(change) < 1e-8)
+                return scatter * Math.Exp(change);
             if (sum > degreesOfFreedom)
                 lower = scatter;
             else
