@@ -270,6 +270,6 @@ public static class ElementFitEvaluation
 
     private static IEnumerable<Assumption> OfElements(ElementFitQuestion question) =>
         question.Elements.Any(element => element.Displacement.RelativeUncertainty is null)
-            ? [ElementDefaults.Displacement.Assumed("elements/displacement/relativeUncertainty")]
+            ? [ElementDefaults.Displacement.Assumed("displacement/relativeUncertainty")]
             : [];
 }

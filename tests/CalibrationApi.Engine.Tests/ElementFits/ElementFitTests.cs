@@ -292,7 +292,7 @@ public sealed class ElementFitTests
     public void Assumptions_NothingStated_AreAllListed()
     {
         Assert.Equal(
-            ["bulkDensity/relativeUncertainty", "fillEfficiency", "fillEfficiencySpread", "elements/displacement/relativeUncertainty"],
+            ["bulkDensity/relativeUncertainty", "fillEfficiency", "fillEfficiencySpread", "displacement/relativeUncertainty"],
             Of(Clover()).Assumptions.Select(assumption => assumption.Name)
         );
         Assert.Empty(
