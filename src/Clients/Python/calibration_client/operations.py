@@ -451,6 +451,46 @@ class Operations(Caller):
         """
         return self._batch("/v1/calculations/drive-wheel-turns/batch", questions, {"units": units})
 
+    def evaluate_element_fit(
+        self,
+        body: schema.ElementFitRequest,
+        *,
+        units: Literal["as-asked", "metric", "us"] | None = None,
+    ) -> schema.ElementFitAnswer:
+        """Finds which displacement per revolution a metering element needs, and which element at hand comes nearest.
+
+        The displacements with which the meter stays inside its speeds at every rate and ground speed, and the part of
+        them that does so with the wanted probability, for density and fill efficiency are only roughly known. Where no
+        displacement serves, the answer says what would: a narrower range of speeds or rates, or several elements.
+        Elements at hand come best first. Where the mass per revolution of an element was measured, ask `meter-speed`.
+        No verdict: only a catch test says what a meter delivers. Nothing is stored.
+
+        Args:
+            units: Units of the answer; as-asked takes those of the question.
+        """
+        return cast("schema.ElementFitAnswer", self._ask("POST", "/v1/calculations/element-fit", query={"units": units}, body=body).json())
+
+    def evaluate_element_fit_batch(
+        self,
+        questions: Iterable[schema.ElementFitRequest],
+        *,
+        units: Literal["as-asked", "metric", "us"] | None = None,
+    ) -> Generator[schema.ElementFitAnswerBatchLine, None, None]:
+        """Finds which displacement per revolution a metering element needs, and which element at hand comes nearest, for
+        many questions at once.
+
+        One question a line, one answer a line, in the order of the questions. A line that cannot be answered gets its
+        problem, with the status that it would have alone, and the others go on. Blank lines are counted but ask
+        nothing; every other line gets exactly one answer, so that a client can count them: a connection that ends early
+        has cut the answer off. A line may have 64 KiB unless the service is set otherwise, the body any length. Answers
+        begin while questions still come. Read them while you send: once some megabytes of answers are unread, no more
+        questions are read. Nothing is stored.
+
+        Args:
+            units: Units of all answers; as-asked takes for each those of its question.
+        """
+        return self._batch("/v1/calculations/element-fit/batch", questions, {"units": units})
+
     def list_history(
         self,
         *,

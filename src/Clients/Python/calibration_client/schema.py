@@ -276,6 +276,16 @@ class BlendShare(TypedDict):
     """The share of the mass."""
 
 
+class BothRotationLimits(TypedDict):
+    """Meter speeds between which an element turns evenly and its drive keeps up; both are needed."""
+
+    minimum: RotationQuantity
+    """Slowest. Range: above 0 and up to 10000 rpm."""
+
+    maximum: RotationQuantity
+    """Fastest. Range: above 0 and up to 10000 rpm."""
+
+
 class BoundAnswer(TypedDict):
     """One bound on a catch."""
 
@@ -1383,6 +1393,28 @@ class DisplacementOfElement(TypedDict):
     """
 
 
+class DisplacementWindowAnswer(TypedDict):
+    """The displacements with which the meter stays inside its speeds."""
+
+    lower: VolumeQuantity
+    """Smallest: below it the meter would have to turn too fast."""
+
+    upper: VolumeQuantity
+    """Largest: above it the meter would turn too slowly. Less than the smallest where the window is empty."""
+
+    middle: VolumeQuantity
+    """Geometric middle of the two: as far from too slow as from too fast."""
+
+    isEmpty: bool
+    """No displacement serves."""
+
+    spread: RatioQuantity
+    """Standard deviation of the natural logarithm of both ends, which move together: the relative standard uncertainty."""
+
+    bestProbability: float
+    """Probability that a displacement in the middle serves: no other has a higher one."""
+
+
 class DistanceEffectAnswer(TypedDict):
     """The effect of wrong numbers."""
 
@@ -1935,6 +1967,106 @@ class ElementAnswer(TypedDict):
     """For each ground speed, the rates inside the limits."""
 
 
+class ElementFitAnswer(TypedDict):
+    """The displacements that keep a meter inside its speeds, and the elements at hand beside them."""
+
+    headline: str
+    """The outcome in a few sentences that can be shown as they are."""
+
+    window: DisplacementWindowAnswer
+    """The displacements that serve every rate at every ground speed."""
+
+    innerWindow: NotRequired[InnerWindowAnswer]
+    """The part of the window that serves with the wanted probability; absent where nothing does."""
+
+    highestNeed: ProductNeedAnswer
+    """The combination that takes most product: it sets the lower end."""
+
+    lowestNeed: ProductNeedAnswer
+    """The combination that takes least product: it sets the upper end."""
+
+    waysOut: NotRequired[WaysOutAnswer]
+    """What would open an empty window; absent when it is open."""
+
+    elements: list[FittingElementAnswer]
+    """The elements at hand, nearest to the middle of the window first."""
+
+    fillEfficiency: ExpectedRatio
+    """Fill efficiency behind the window."""
+
+    spreadParts: list[SpreadPart]
+    """Parts of the spread of the window."""
+
+    cautions: list[CautionAnswer]
+    """What can hurt somebody who changes an element."""
+
+    assumptions: list[AssumptionAnswer]
+    """Values used that the question did not state."""
+
+    findings: list[FindingAnswer]
+    """What was noticed. There is no verdict: no element was tested here."""
+
+    engineVersion: str
+    """Version of the engine that answered."""
+
+
+class ElementFitAnswerBatchLine(TypedDict):
+    """One line of the answer to many questions: the result of one of them, or the problem that it has."""
+
+    line: int
+    """The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the
+    header being row 1.
+    """
+
+    test: NotRequired[str]
+    """What the table calls the test; absent when no table was sent."""
+
+    result: NotRequired[ElementFitAnswer]
+    """What the question would be answered alone; absent when there is a problem."""
+
+    problem: NotRequired[Problem]
+    """What the question would be refused with alone; absent when there is a result."""
+
+
+class ElementFitRequest(TypedDict):
+    """What a meter has to put down, how fast it may turn, and the metering elements at hand."""
+
+    bulkDensity: DensityOfProduct | BulkDensityQuantity
+    """Bulk density of the product. Range: 10 to 10000 kg/m3."""
+
+    coveredWidth: LengthQuantity
+    """Width that the meter covers: the working width, or the meter's share of it. Range: 0.01 to 200 m."""
+
+    rates: list[MassPerAreaQuantity]
+    """Rates to be put down: one, the lowest and the highest, or all. Zero means off and is allowed beside others. Range: 0
+    to 100000 kg/ha.
+    """
+
+    groundSpeeds: list[SpeedQuantity]
+    """Ground speeds: one, the lowest and the highest, or all. Range: 0.01 to 100 km/h."""
+
+    speedLimits: BothRotationLimits
+    """Speeds that the meter has to keep to: of the element, of its drive and of its gears."""
+
+    fillEfficiency: NotRequired[RatioQuantity]
+    """Share of the swept volume that product fills; a little above 100 % where it settles. Default 90 %: median fill
+    efficiency of metering elements; judgement, no published source. Range: 1 to 200 %.
+    """
+
+    fillEfficiencySpread: NotRequired[RatioQuantity]
+    """How sure the fill efficiency is. Default 15 %: spread of fill efficiency from element to element, standard deviation
+    of its logarithm; judgement, no published source. Range: 0 to 100 %.
+    """
+
+    elements: NotRequired[list[ElementToFit]]
+    """Elements that could be fitted. Without any, only the displacements are found."""
+
+    coverageProbability: NotRequired[float]
+    """Probability with which an element should keep the meter inside its speeds. Default 0.95: common practice for
+    expanded uncertainties, as in the examples of JCGM 100:2008.
+    """
+
+
 class ElementOfMachine(TypedDict):
     """A metering element: a roller, an auger."""
 
@@ -1989,6 +2121,22 @@ class ElementOfMeter(TypedDict):
     """Pockets or flutes that discharge one after the other in one revolution; gives the spacing of discharges on the
     ground. No default.
     """
+
+
+class ElementToFit(TypedDict):
+    """A metering element that could be fitted."""
+
+    name: str
+    """What the owner calls it."""
+
+    kind: NotRequired[Literal["closed-pockets", "open-flutes", "auger"]]
+    """How it carries product, and with it which volume its displacement means: `closed-pockets` that are struck off (their
+    volume; no more can come out), `open-flutes` (their volume; a layer beyond them is dragged along) or an `auger` (the
+    volume between shaft and edge of the flight over one turn). Default not known.
+    """
+
+    displacement: DisplacementOfElement | VolumeQuantity
+    """Volume that one revolution sweeps. Range: above 0 and up to 1000 L."""
 
 
 class EntryAnswer(TypedDict):
@@ -2209,12 +2357,12 @@ class FindingAnswer(TypedDict):
     `probability-out-of-reach`, `season-spread-missing`, `unusual-share-of-seeds`, `stand-loss-above-accepted`,
     `density-unlike-reference`, `density-not-compared`, `published-density-only`, `weighings-scatter`, `small-volume`,
     `other-bushel`, `test-weight-settled`, `more-than-the-element-holds`, `fill-unlike-expected`,
-    `unlike-other-products`, `fits-other-product`, `stated-unlike-records`, `unusual-field-efficiency`,
-    `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`, `fan-limit-not-checked`, `distance-changed`,
-    `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`, `runs-scatter-more-than-expected`,
-    `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`, `wheel-slips`, `width-differs`,
-    `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-gave-nothing`, `outlet-off-mean`,
-    `large-correction`, `circumference-from-diameter`, `skid-counted-twice`.
+    `unlike-other-products`, `fits-other-product`, `stated-unlike-records`, `no-displacement-serves`, `fit-not-sure`,
+    `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`, `fan-limit-not-checked`,
+    `distance-changed`, `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`,
+    `runs-scatter-more-than-expected`, `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`,
+    `wheel-slips`, `width-differs`, `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-gave-nothing`,
+    `outlet-off-mean`, `large-correction`, `circumference-from-diameter`, `skid-counted-twice`.
     """
 
     severity: str
@@ -2241,6 +2389,43 @@ class FittedElement(TypedDict):
 
     displacementPerRevolution: VolumeQuantity
     """Volume that one revolution displaces. Range: above 0 and up to 1 m3."""
+
+
+class FittingElementAnswer(TypedDict):
+    """An element at hand."""
+
+    name: str
+    """Its name."""
+
+    kind: NotRequired[str]
+    """How it carries product; absent when it is not known. Known today: `closed-pockets`, `open-flutes`, `auger`."""
+
+    displacement: VolumeQuantity
+    """Its displacement."""
+
+    fits: bool
+    """It keeps the meter inside its speeds at every rate and ground speed."""
+
+    lowestMeterSpeed: RotationQuantity
+    """Meter speed at the lowest rate and ground speed."""
+
+    highestMeterSpeed: RotationQuantity
+    """Meter speed at the highest rate and ground speed."""
+
+    tooSlowBy: NotRequired[RatioQuantity]
+    """By how much the lowest meter speed would have to rise; absent when it is high enough."""
+
+    tooFastBy: NotRequired[RatioQuantity]
+    """By how much the highest meter speed is above its limit; absent when it is not."""
+
+    distanceFromMiddle: float
+    """Natural logarithm of its displacement divided by the middle of the window: below zero smaller, above zero larger."""
+
+    probability: float
+    """Probability that the meter stays inside its speeds at every rate and ground speed."""
+
+    expected: ExpectedMassPerRevolution
+    """Expected mass per revolution, as `volume-check` finds it."""
 
 
 class GroundOfCount(TypedDict):
@@ -2371,6 +2556,19 @@ class HistoryValue(TypedDict):
 
     expandedUncertainty: NotRequired[float]
     """Half width of the 95 % coverage interval; absent for an adoption."""
+
+
+class InnerWindowAnswer(TypedDict):
+    """The displacements, known exactly, that serve with a probability."""
+
+    lower: VolumeQuantity
+    """Smallest."""
+
+    upper: VolumeQuantity
+    """Largest."""
+
+    coverageProbability: float
+    """The probability."""
 
 
 class KeyAnswer(TypedDict):
@@ -2691,12 +2889,12 @@ class LotReason(TypedDict):
     `probability-out-of-reach`, `season-spread-missing`, `unusual-share-of-seeds`, `stand-loss-above-accepted`,
     `density-unlike-reference`, `density-not-compared`, `published-density-only`, `weighings-scatter`, `small-volume`,
     `other-bushel`, `test-weight-settled`, `more-than-the-element-holds`, `fill-unlike-expected`,
-    `unlike-other-products`, `fits-other-product`, `stated-unlike-records`, `unusual-field-efficiency`,
-    `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`, `fan-limit-not-checked`, `distance-changed`,
-    `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`, `runs-scatter-more-than-expected`,
-    `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`, `wheel-slips`, `width-differs`,
-    `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-gave-nothing`, `outlet-off-mean`,
-    `large-correction`, `circumference-from-diameter`, `skid-counted-twice`.
+    `unlike-other-products`, `fits-other-product`, `stated-unlike-records`, `no-displacement-serves`, `fit-not-sure`,
+    `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`, `fan-limit-not-checked`,
+    `distance-changed`, `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`,
+    `runs-scatter-more-than-expected`, `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`,
+    `wheel-slips`, `width-differs`, `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-gave-nothing`,
+    `outlet-off-mean`, `large-correction`, `circumference-from-diameter`, `skid-counted-twice`.
     """
 
     detail: str
@@ -4215,6 +4413,19 @@ class ProductLoadAnswer(TypedDict):
     """Its mass in a volume of air; absent without a planned air flow."""
 
 
+class ProductNeedAnswer(TypedDict):
+    """A combination of rate and ground speed."""
+
+    rate: MassPerAreaQuantity
+    """The rate."""
+
+    groundSpeed: SpeedQuantity
+    """The ground speed."""
+
+    massFlow: MassPerTimeQuantity
+    """Product that the meter has to deliver."""
+
+
 class ProductOfTest(TypedDict):
     """The product of a catch test."""
 
@@ -4586,12 +4797,12 @@ class ReasonAnswer(TypedDict):
     `probability-out-of-reach`, `season-spread-missing`, `unusual-share-of-seeds`, `stand-loss-above-accepted`,
     `density-unlike-reference`, `density-not-compared`, `published-density-only`, `weighings-scatter`, `small-volume`,
     `other-bushel`, `test-weight-settled`, `more-than-the-element-holds`, `fill-unlike-expected`,
-    `unlike-other-products`, `fits-other-product`, `stated-unlike-records`, `unusual-field-efficiency`,
-    `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`, `fan-limit-not-checked`, `distance-changed`,
-    `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`, `runs-scatter-more-than-expected`,
-    `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`, `wheel-slips`, `width-differs`,
-    `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-gave-nothing`, `outlet-off-mean`,
-    `large-correction`, `circumference-from-diameter`, `skid-counted-twice`.
+    `unlike-other-products`, `fits-other-product`, `stated-unlike-records`, `no-displacement-serves`, `fit-not-sure`,
+    `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`, `fan-limit-not-checked`,
+    `distance-changed`, `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`,
+    `runs-scatter-more-than-expected`, `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`,
+    `wheel-slips`, `width-differs`, `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-gave-nothing`,
+    `outlet-off-mean`, `large-correction`, `circumference-from-diameter`, `skid-counted-twice`.
     """
 
     detail: str
@@ -5688,6 +5899,19 @@ class ShareOfNutrient(TypedDict):
 
     share: RatioQuantity
     """Its share of the mass of the product. Range: 0 to 250 %."""
+
+
+class ShareOfRatesAnswer(TypedDict):
+    """Rates that one of several elements serves."""
+
+    lowestRate: MassPerAreaQuantity
+    """Lowest of them."""
+
+    highestRate: MassPerAreaQuantity
+    """Highest of them: there the next element takes over."""
+
+    window: DisplacementWindowAnswer
+    """The displacements that serve them."""
 
 
 class ShareRange(TypedDict):
@@ -6810,6 +7034,25 @@ class WantedNutrient(TypedDict):
     """With at-least: the most that may be given, credits included. No limit when left out. No default. Range: 0 to 10000
     kg/ha.
     """
+
+
+class WaysOutAnswer(TypedDict):
+    """What would open an empty window, each by itself; absent where that alone is not enough."""
+
+    highestGroundSpeed: NotRequired[SpeedQuantity]
+    """Highest ground speed, beside the lowest of the question."""
+
+    lowestGroundSpeed: NotRequired[SpeedQuantity]
+    """Lowest ground speed, beside the highest of the question."""
+
+    highestRate: NotRequired[MassPerAreaQuantity]
+    """Highest rate, beside the lowest of the question."""
+
+    lowestRate: NotRequired[MassPerAreaQuantity]
+    """Lowest rate, beside the highest of the question."""
+
+    shares: list[ShareOfRatesAnswer]
+    """The rates shared out among as few elements as serve all ground speeds; empty where up to four do not."""
 
 
 class WeighedVolumeOfProduct(TypedDict):

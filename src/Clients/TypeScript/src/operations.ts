@@ -123,6 +123,16 @@ export interface Calls {
    */
   evaluateDriveWheelTurns: Call<"evaluateDriveWheelTurns">;
   /**
+   * Finds which displacement per revolution a metering element needs, and which element at hand comes nearest.
+   *
+   * The displacements with which the meter stays inside its speeds at every rate and ground speed, and the part of them that
+   * does so with the wanted probability, for density and fill efficiency are only roughly known. Where no displacement
+   * serves, the answer says what would: a narrower range of speeds or rates, or several elements. Elements at hand come best
+   * first. Where the mass per revolution of an element was measured, ask `meter-speed`. No verdict: only a catch test
+   * says what a meter delivers. Nothing is stored.
+   */
+  evaluateElementFit: Call<"evaluateElementFit">;
+  /**
    * Lists everything that happened.
    *
    * By the time when it happened, page by page; follow the next link, which stays true while others add records. Superseded records stay in the list and say what took their place. As JSON, CSV or NDJSON by the Accept header.
@@ -474,6 +484,7 @@ export const operationTable: Record<keyof Calls, Traits> = {
   replaceContainer: { method: "put", path: "/v1/containers/{id}", takesId: true, takesBody: true, givesTag: true, givesEditable: true },
   evaluateDistanceSensor: { method: "post", path: "/v1/calculations/distance-sensor", takesBody: true },
   evaluateDriveWheelTurns: { method: "post", path: "/v1/calculations/drive-wheel-turns", takesBody: true },
+  evaluateElementFit: { method: "post", path: "/v1/calculations/element-fit", takesBody: true },
   listHistory: { method: "get", path: "/v1/history", givesPages: true },
   listKeys: { method: "get", path: "/v1/keys", givesPages: true },
   createKey: { method: "post", path: "/v1/keys", takesBody: true, takesKey: true, givesTag: true },

@@ -437,6 +437,54 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/calculations/element-fit": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Finds which displacement per revolution a metering element needs, and which element at hand comes nearest.
+         * @description The displacements with which the meter stays inside its speeds at every rate and ground speed, and the part of them that
+         *     does so with the wanted probability, for density and fill efficiency are only roughly known. Where no displacement
+         *     serves, the answer says what would: a narrower range of speeds or rates, or several elements. Elements at hand come best
+         *     first. Where the mass per revolution of an element was measured, ask `meter-speed`. No verdict: only a catch test
+         *     says what a meter delivers. Nothing is stored.
+         */
+        post: operations["evaluateElementFit"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/calculations/element-fit/batch": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Finds which displacement per revolution a metering element needs, and which element at hand comes nearest, for many questions at once.
+         * @description One question a line, one answer a line, in the order of the questions. A line that cannot be answered gets its problem,
+         *     with the status that it would have alone, and the others go on. Blank lines are counted but ask nothing; every other
+         *     line gets exactly one answer, so that a client can count them: a connection that ends early has cut the answer off. A
+         *     line may have 64 KiB unless the service is set otherwise, the body any length. Answers begin while questions still come. Read them while you send: once
+         *     some megabytes of answers are unread, no more questions are read. Nothing is stored.
+         */
+        post: operations["evaluateElementFitBatch"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/history": {
         parameters: {
             query?: never;
@@ -1704,6 +1752,13 @@ export interface components {
             /** @description The share of the mass. */
             share: components["schemas"]["RatioQuantity"];
         };
+        /** @description Meter speeds between which an element turns evenly and its drive keeps up; both are needed. */
+        BothRotationLimits: {
+            /** @description Slowest. Range: above 0 and up to 10000 rpm. */
+            minimum: components["schemas"]["RotationQuantity"];
+            /** @description Fastest. Range: above 0 and up to 10000 rpm. */
+            maximum: components["schemas"]["RotationQuantity"];
+        };
         /** @description One bound on a catch. */
         BoundAnswer: {
             /**
@@ -2670,6 +2725,24 @@ export interface components {
             /** @description Its standard uncertainty. Default 2 %: standard uncertainty of a displacement; judgement, no published source. Range: 0 to 100 %. */
             relativeUncertainty?: components["schemas"]["RatioQuantity"];
         };
+        /** @description The displacements with which the meter stays inside its speeds. */
+        DisplacementWindowAnswer: {
+            /** @description Smallest: below it the meter would have to turn too fast. */
+            lower: components["schemas"]["VolumeQuantity"];
+            /** @description Largest: above it the meter would turn too slowly. Less than the smallest where the window is empty. */
+            upper: components["schemas"]["VolumeQuantity"];
+            /** @description Geometric middle of the two: as far from too slow as from too fast. */
+            middle: components["schemas"]["VolumeQuantity"];
+            /** @description No displacement serves. */
+            isEmpty: boolean;
+            /** @description Standard deviation of the natural logarithm of both ends, which move together: the relative standard uncertainty. */
+            spread: components["schemas"]["RatioQuantity"];
+            /**
+             * Format: double
+             * @description Probability that a displacement in the middle serves: no other has a higher one.
+             */
+            bestProbability: number;
+        };
         /** @description The effect of wrong numbers. */
         DistanceEffectAnswer: {
             /** @description Rate applied over rate set, less 1, with the interval of the runs: positive when the field gets too much. */
@@ -3104,6 +3177,75 @@ export interface components {
             /** @description For each ground speed, the rates inside the limits. */
             rateWindows: components["schemas"]["RateWindowAnswer"][];
         };
+        /** @description The displacements that keep a meter inside its speeds, and the elements at hand beside them. */
+        ElementFitAnswer: {
+            /** @description The outcome in a few sentences that can be shown as they are. */
+            headline: string;
+            /** @description The displacements that serve every rate at every ground speed. */
+            window: components["schemas"]["DisplacementWindowAnswer"];
+            /** @description The part of the window that serves with the wanted probability; absent where nothing does. */
+            innerWindow?: components["schemas"]["InnerWindowAnswer"];
+            /** @description The combination that takes most product: it sets the lower end. */
+            highestNeed: components["schemas"]["ProductNeedAnswer"];
+            /** @description The combination that takes least product: it sets the upper end. */
+            lowestNeed: components["schemas"]["ProductNeedAnswer"];
+            /** @description What would open an empty window; absent when it is open. */
+            waysOut?: components["schemas"]["WaysOutAnswer"];
+            /** @description The elements at hand, nearest to the middle of the window first. */
+            elements: components["schemas"]["FittingElementAnswer"][];
+            /** @description Fill efficiency behind the window. */
+            fillEfficiency: components["schemas"]["ExpectedRatio"];
+            /** @description Parts of the spread of the window. */
+            spreadParts: components["schemas"]["SpreadPart"][];
+            /** @description What can hurt somebody who changes an element. */
+            cautions: components["schemas"]["CautionAnswer"][];
+            /** @description Values used that the question did not state. */
+            assumptions: components["schemas"]["AssumptionAnswer"][];
+            /** @description What was noticed. There is no verdict: no element was tested here. */
+            findings: components["schemas"]["FindingAnswer"][];
+            /** @description Version of the engine that answered. */
+            engineVersion: string;
+        };
+        /** @description One line of the answer to many questions: the result of one of them, or the problem that it has. */
+        ElementFitAnswerBatchLine: {
+            /**
+             * Format: int64
+             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row
+             *     1.
+             */
+            line: number;
+            /** @description What the table calls the test; absent when no table was sent. */
+            test?: string;
+            /** @description What the question would be answered alone; absent when there is a problem. */
+            result?: components["schemas"]["ElementFitAnswer"];
+            /** @description What the question would be refused with alone; absent when there is a result. */
+            problem?: components["schemas"]["Problem"];
+        };
+        /** @description What a meter has to put down, how fast it may turn, and the metering elements at hand. */
+        ElementFitRequest: {
+            /** @description Bulk density of the product. Range: 10 to 10000 kg/m3. */
+            bulkDensity: components["schemas"]["DensityOfProduct"];
+            /** @description Width that the meter covers: the working width, or the meter's share of it. Range: 0.01 to 200 m. */
+            coveredWidth: components["schemas"]["LengthQuantity"];
+            /** @description Rates to be put down: one, the lowest and the highest, or all. Zero means off and is allowed beside others. Range: 0 to 100000 kg/ha. */
+            rates: components["schemas"]["MassPerAreaQuantity"][];
+            /** @description Ground speeds: one, the lowest and the highest, or all. Range: 0.01 to 100 km/h. */
+            groundSpeeds: components["schemas"]["SpeedQuantity"][];
+            /** @description Speeds that the meter has to keep to: of the element, of its drive and of its gears. */
+            speedLimits: components["schemas"]["BothRotationLimits"];
+            /** @description Share of the swept volume that product fills; a little above 100 % where it settles. Default 90 %: median fill efficiency of metering elements; judgement, no published source. Range: 1 to 200 %. */
+            fillEfficiency?: components["schemas"]["RatioQuantity"];
+            /** @description How sure the fill efficiency is. Default 15 %: spread of fill efficiency from element to element, standard deviation of its logarithm; judgement, no published source. Range: 0 to 100 %. */
+            fillEfficiencySpread?: components["schemas"]["RatioQuantity"];
+            /** @description Elements that could be fitted. Without any, only the displacements are found. */
+            elements?: components["schemas"]["ElementToFit"][];
+            /**
+             * Format: double
+             * @description Probability with which an element should keep the meter inside its speeds. Default 0.95: common practice for expanded
+             *     uncertainties, as in the examples of JCGM 100:2008.
+             */
+            coverageProbability?: number;
+        };
         /** @description A metering element: a roller, an auger. */
         ElementOfMachine: {
             /** @description What the owner calls it. */
@@ -3149,6 +3291,20 @@ export interface components {
              * @description Pockets or flutes that discharge one after the other in one revolution; gives the spacing of discharges on the ground. No default.
              */
             pocketsPerRevolution?: number;
+        };
+        /** @description A metering element that could be fitted. */
+        ElementToFit: {
+            /** @description What the owner calls it. */
+            name: string;
+            /**
+             * @description How it carries product, and with it which volume its displacement means: `closed-pockets` that are struck off (their volume; no
+             *     more can come out), `open-flutes` (their volume; a layer beyond them is dragged along) or an `auger` (the volume between
+             *     shaft and edge of the flight over one turn). Default not known.
+             * @enum {string}
+             */
+            kind?: "closed-pockets" | "open-flutes" | "auger";
+            /** @description Volume that one revolution sweeps. Range: above 0 and up to 1000 L. */
+            displacement: components["schemas"]["DisplacementOfElement"];
         };
         /** @description A number for the controller. */
         EntryAnswer: {
@@ -3334,7 +3490,7 @@ export interface components {
         /** @description Something the engine noticed. */
         FindingAnswer: {
             /**
-             * @description Stable code. Known today: `second-test-needed`, `tests-disagree`, `change-confirmed`, `catch-apart`, `exclusion-decides`, `excluded-catch-agrees`, `catch-typed-twice`, `drawn-towards-old-number`, `change-detected`, `no-practical-change`, `within-tolerance`, `within-tolerance-not-shown`, `no-value-in-force`, `precision-not-reached`, `precision-out-of-reach`, `catches-scatter-more-than-expected`, `likely-mistake`, `cannot-be-told-apart`, `stray-catch`, `first-catch-low`, `trend-over-catches`, `additive-offset`, `small-catch`, `coarse-scale`, `load-beyond-class`, `more-than-the-container-holds`, `load-beyond-capacity`, `scale-dominates`, `default-repeatability-used`, `catch-excluded`, `mixed-mass-units`, `entry-resolution-matters`, `outside-meter-window`, `near-meter-limit`, `container-nearly-full`, `bounds-cross`, `wide-speed-range`, `outside-measured-speeds`, `short-run`, `simulated-speed-moved`, `meters-run-apart`, `too-few-containers`, `stops-close-together`, `conditions-differ`, `varies-from-day-to-day`, `scale-check-overdue`, `scale-check-failed`, `scale-check-failed-later`, `scale-check-changed`, `value-in-force-changed`, `basis-superseded`, `differs-from-plan`, `other-lot`, `adopted-otherwise`, `adopted-despite`, `possible-mistakes`, `old-scale-explains-change`, `above-published-limit`, `no-published-limit`, `nutrient-without-limit`, `sources-disagree`, `region-not-stated`, `nitrogen-form-not-stated`, `between-published-limits`, `limit-reduced`, `spread-unusual`, `nutrient-without-source`, `credits-above-target`, `most-rate-binds`, `least-rate-binds`, `targets-conflict`, `large-surplus`, `unusual-product-rate`, `element-or-oxide`, `shortcut-reads-high`, `stated-rate-differs`, `small-sample`, `kernel-mass-unusual`, `germination-low`, `germination-not-used`, `emergence-unusual`, `seeds-above-published`, `density-unknown`, `density-differs`, `densities-far-apart`, `treatment-changed`, `kernels-of-one-lot-differ`, `nothing-changed`, `germination-changed`, `rate-not-recomputed`, `sample-area-miscalled`, `divide-by-ten-shortcut`, `counts-at-odds-with-prior`, `stated-stand-differs`, `no-plants-found`, `single-count`, `few-counts`, `more-counts-needed`, `strongly-clumped`, `counts-in-same-row`, `more-plants-than-seeds`, `prior-outweighs-counts`, `stand-below-minimum`, `stand-at-risk`, `rate-above-maximum`, `probability-out-of-reach`, `season-spread-missing`, `unusual-share-of-seeds`, `stand-loss-above-accepted`, `density-unlike-reference`, `density-not-compared`, `published-density-only`, `weighings-scatter`, `small-volume`, `other-bushel`, `test-weight-settled`, `more-than-the-element-holds`, `fill-unlike-expected`, `unlike-other-products`, `fits-other-product`, `stated-unlike-records`, `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`, `fan-limit-not-checked`, `distance-changed`, `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`, `runs-scatter-more-than-expected`, `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`, `wheel-slips`, `width-differs`, `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-gave-nothing`, `outlet-off-mean`, `large-correction`, `circumference-from-diameter`, `skid-counted-twice`.
+             * @description Stable code. Known today: `second-test-needed`, `tests-disagree`, `change-confirmed`, `catch-apart`, `exclusion-decides`, `excluded-catch-agrees`, `catch-typed-twice`, `drawn-towards-old-number`, `change-detected`, `no-practical-change`, `within-tolerance`, `within-tolerance-not-shown`, `no-value-in-force`, `precision-not-reached`, `precision-out-of-reach`, `catches-scatter-more-than-expected`, `likely-mistake`, `cannot-be-told-apart`, `stray-catch`, `first-catch-low`, `trend-over-catches`, `additive-offset`, `small-catch`, `coarse-scale`, `load-beyond-class`, `more-than-the-container-holds`, `load-beyond-capacity`, `scale-dominates`, `default-repeatability-used`, `catch-excluded`, `mixed-mass-units`, `entry-resolution-matters`, `outside-meter-window`, `near-meter-limit`, `container-nearly-full`, `bounds-cross`, `wide-speed-range`, `outside-measured-speeds`, `short-run`, `simulated-speed-moved`, `meters-run-apart`, `too-few-containers`, `stops-close-together`, `conditions-differ`, `varies-from-day-to-day`, `scale-check-overdue`, `scale-check-failed`, `scale-check-failed-later`, `scale-check-changed`, `value-in-force-changed`, `basis-superseded`, `differs-from-plan`, `other-lot`, `adopted-otherwise`, `adopted-despite`, `possible-mistakes`, `old-scale-explains-change`, `above-published-limit`, `no-published-limit`, `nutrient-without-limit`, `sources-disagree`, `region-not-stated`, `nitrogen-form-not-stated`, `between-published-limits`, `limit-reduced`, `spread-unusual`, `nutrient-without-source`, `credits-above-target`, `most-rate-binds`, `least-rate-binds`, `targets-conflict`, `large-surplus`, `unusual-product-rate`, `element-or-oxide`, `shortcut-reads-high`, `stated-rate-differs`, `small-sample`, `kernel-mass-unusual`, `germination-low`, `germination-not-used`, `emergence-unusual`, `seeds-above-published`, `density-unknown`, `density-differs`, `densities-far-apart`, `treatment-changed`, `kernels-of-one-lot-differ`, `nothing-changed`, `germination-changed`, `rate-not-recomputed`, `sample-area-miscalled`, `divide-by-ten-shortcut`, `counts-at-odds-with-prior`, `stated-stand-differs`, `no-plants-found`, `single-count`, `few-counts`, `more-counts-needed`, `strongly-clumped`, `counts-in-same-row`, `more-plants-than-seeds`, `prior-outweighs-counts`, `stand-below-minimum`, `stand-at-risk`, `rate-above-maximum`, `probability-out-of-reach`, `season-spread-missing`, `unusual-share-of-seeds`, `stand-loss-above-accepted`, `density-unlike-reference`, `density-not-compared`, `published-density-only`, `weighings-scatter`, `small-volume`, `other-bushel`, `test-weight-settled`, `more-than-the-element-holds`, `fill-unlike-expected`, `unlike-other-products`, `fits-other-product`, `stated-unlike-records`, `no-displacement-serves`, `fit-not-sure`, `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`, `fan-limit-not-checked`, `distance-changed`, `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`, `runs-scatter-more-than-expected`, `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`, `wheel-slips`, `width-differs`, `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-gave-nothing`, `outlet-off-mean`, `large-correction`, `circumference-from-diameter`, `skid-counted-twice`.
              * @example second-test-needed
              * @example tests-disagree
              * @example change-confirmed
@@ -3456,6 +3612,8 @@ export interface components {
              * @example unlike-other-products
              * @example fits-other-product
              * @example stated-unlike-records
+             * @example no-displacement-serves
+             * @example fit-not-sure
              * @example unusual-field-efficiency
              * @example outside-fan-window
              * @example near-fan-limit
@@ -3507,6 +3665,42 @@ export interface components {
             kind?: "closed-pockets" | "open-flutes" | "auger";
             /** @description Volume that one revolution displaces. Range: above 0 and up to 1 m3. */
             displacementPerRevolution: components["schemas"]["VolumeQuantity"];
+        };
+        /** @description An element at hand. */
+        FittingElementAnswer: {
+            /** @description Its name. */
+            name: string;
+            /**
+             * @description How it carries product; absent when it is not known. Known today: `closed-pockets`, `open-flutes`, `auger`.
+             * @example closed-pockets
+             * @example open-flutes
+             * @example auger
+             */
+            kind?: string;
+            /** @description Its displacement. */
+            displacement: components["schemas"]["VolumeQuantity"];
+            /** @description It keeps the meter inside its speeds at every rate and ground speed. */
+            fits: boolean;
+            /** @description Meter speed at the lowest rate and ground speed. */
+            lowestMeterSpeed: components["schemas"]["RotationQuantity"];
+            /** @description Meter speed at the highest rate and ground speed. */
+            highestMeterSpeed: components["schemas"]["RotationQuantity"];
+            /** @description By how much the lowest meter speed would have to rise; absent when it is high enough. */
+            tooSlowBy?: components["schemas"]["RatioQuantity"];
+            /** @description By how much the highest meter speed is above its limit; absent when it is not. */
+            tooFastBy?: components["schemas"]["RatioQuantity"];
+            /**
+             * Format: double
+             * @description Natural logarithm of its displacement divided by the middle of the window: below zero smaller, above zero larger.
+             */
+            distanceFromMiddle: number;
+            /**
+             * Format: double
+             * @description Probability that the meter stays inside its speeds at every rate and ground speed.
+             */
+            probability: number;
+            /** @description Expected mass per revolution, as `volume-check` finds it. */
+            expected: components["schemas"]["ExpectedMassPerRevolution"];
         };
         /** @description The ground of a count, in one of four forms: rowLength with rowSpacing, length with width, area, or hoopDiameter. */
         GroundOfCount: {
@@ -3628,6 +3822,18 @@ export interface components {
              * @description Half width of the 95 % coverage interval; absent for an adoption.
              */
             expandedUncertainty?: number;
+        };
+        /** @description The displacements, known exactly, that serve with a probability. */
+        InnerWindowAnswer: {
+            /** @description Smallest. */
+            lower: components["schemas"]["VolumeQuantity"];
+            /** @description Largest. */
+            upper: components["schemas"]["VolumeQuantity"];
+            /**
+             * Format: double
+             * @description The probability.
+             */
+            coverageProbability: number;
         };
         /** @description A key as the service keeps it: everything but its secret. */
         KeyAnswer: {
@@ -3911,7 +4117,7 @@ export interface components {
         /** @description A reason for when to test. */
         LotReason: {
             /**
-             * @description Stable code. Known today: `second-test-needed`, `tests-disagree`, `change-confirmed`, `catch-apart`, `exclusion-decides`, `excluded-catch-agrees`, `catch-typed-twice`, `drawn-towards-old-number`, `change-detected`, `no-practical-change`, `within-tolerance`, `within-tolerance-not-shown`, `no-value-in-force`, `precision-not-reached`, `precision-out-of-reach`, `catches-scatter-more-than-expected`, `likely-mistake`, `cannot-be-told-apart`, `stray-catch`, `first-catch-low`, `trend-over-catches`, `additive-offset`, `small-catch`, `coarse-scale`, `load-beyond-class`, `more-than-the-container-holds`, `load-beyond-capacity`, `scale-dominates`, `default-repeatability-used`, `catch-excluded`, `mixed-mass-units`, `entry-resolution-matters`, `outside-meter-window`, `near-meter-limit`, `container-nearly-full`, `bounds-cross`, `wide-speed-range`, `outside-measured-speeds`, `short-run`, `simulated-speed-moved`, `meters-run-apart`, `too-few-containers`, `stops-close-together`, `conditions-differ`, `varies-from-day-to-day`, `scale-check-overdue`, `scale-check-failed`, `scale-check-failed-later`, `scale-check-changed`, `value-in-force-changed`, `basis-superseded`, `differs-from-plan`, `other-lot`, `adopted-otherwise`, `adopted-despite`, `possible-mistakes`, `old-scale-explains-change`, `above-published-limit`, `no-published-limit`, `nutrient-without-limit`, `sources-disagree`, `region-not-stated`, `nitrogen-form-not-stated`, `between-published-limits`, `limit-reduced`, `spread-unusual`, `nutrient-without-source`, `credits-above-target`, `most-rate-binds`, `least-rate-binds`, `targets-conflict`, `large-surplus`, `unusual-product-rate`, `element-or-oxide`, `shortcut-reads-high`, `stated-rate-differs`, `small-sample`, `kernel-mass-unusual`, `germination-low`, `germination-not-used`, `emergence-unusual`, `seeds-above-published`, `density-unknown`, `density-differs`, `densities-far-apart`, `treatment-changed`, `kernels-of-one-lot-differ`, `nothing-changed`, `germination-changed`, `rate-not-recomputed`, `sample-area-miscalled`, `divide-by-ten-shortcut`, `counts-at-odds-with-prior`, `stated-stand-differs`, `no-plants-found`, `single-count`, `few-counts`, `more-counts-needed`, `strongly-clumped`, `counts-in-same-row`, `more-plants-than-seeds`, `prior-outweighs-counts`, `stand-below-minimum`, `stand-at-risk`, `rate-above-maximum`, `probability-out-of-reach`, `season-spread-missing`, `unusual-share-of-seeds`, `stand-loss-above-accepted`, `density-unlike-reference`, `density-not-compared`, `published-density-only`, `weighings-scatter`, `small-volume`, `other-bushel`, `test-weight-settled`, `more-than-the-element-holds`, `fill-unlike-expected`, `unlike-other-products`, `fits-other-product`, `stated-unlike-records`, `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`, `fan-limit-not-checked`, `distance-changed`, `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`, `runs-scatter-more-than-expected`, `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`, `wheel-slips`, `width-differs`, `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-gave-nothing`, `outlet-off-mean`, `large-correction`, `circumference-from-diameter`, `skid-counted-twice`.
+             * @description Stable code. Known today: `second-test-needed`, `tests-disagree`, `change-confirmed`, `catch-apart`, `exclusion-decides`, `excluded-catch-agrees`, `catch-typed-twice`, `drawn-towards-old-number`, `change-detected`, `no-practical-change`, `within-tolerance`, `within-tolerance-not-shown`, `no-value-in-force`, `precision-not-reached`, `precision-out-of-reach`, `catches-scatter-more-than-expected`, `likely-mistake`, `cannot-be-told-apart`, `stray-catch`, `first-catch-low`, `trend-over-catches`, `additive-offset`, `small-catch`, `coarse-scale`, `load-beyond-class`, `more-than-the-container-holds`, `load-beyond-capacity`, `scale-dominates`, `default-repeatability-used`, `catch-excluded`, `mixed-mass-units`, `entry-resolution-matters`, `outside-meter-window`, `near-meter-limit`, `container-nearly-full`, `bounds-cross`, `wide-speed-range`, `outside-measured-speeds`, `short-run`, `simulated-speed-moved`, `meters-run-apart`, `too-few-containers`, `stops-close-together`, `conditions-differ`, `varies-from-day-to-day`, `scale-check-overdue`, `scale-check-failed`, `scale-check-failed-later`, `scale-check-changed`, `value-in-force-changed`, `basis-superseded`, `differs-from-plan`, `other-lot`, `adopted-otherwise`, `adopted-despite`, `possible-mistakes`, `old-scale-explains-change`, `above-published-limit`, `no-published-limit`, `nutrient-without-limit`, `sources-disagree`, `region-not-stated`, `nitrogen-form-not-stated`, `between-published-limits`, `limit-reduced`, `spread-unusual`, `nutrient-without-source`, `credits-above-target`, `most-rate-binds`, `least-rate-binds`, `targets-conflict`, `large-surplus`, `unusual-product-rate`, `element-or-oxide`, `shortcut-reads-high`, `stated-rate-differs`, `small-sample`, `kernel-mass-unusual`, `germination-low`, `germination-not-used`, `emergence-unusual`, `seeds-above-published`, `density-unknown`, `density-differs`, `densities-far-apart`, `treatment-changed`, `kernels-of-one-lot-differ`, `nothing-changed`, `germination-changed`, `rate-not-recomputed`, `sample-area-miscalled`, `divide-by-ten-shortcut`, `counts-at-odds-with-prior`, `stated-stand-differs`, `no-plants-found`, `single-count`, `few-counts`, `more-counts-needed`, `strongly-clumped`, `counts-in-same-row`, `more-plants-than-seeds`, `prior-outweighs-counts`, `stand-below-minimum`, `stand-at-risk`, `rate-above-maximum`, `probability-out-of-reach`, `season-spread-missing`, `unusual-share-of-seeds`, `stand-loss-above-accepted`, `density-unlike-reference`, `density-not-compared`, `published-density-only`, `weighings-scatter`, `small-volume`, `other-bushel`, `test-weight-settled`, `more-than-the-element-holds`, `fill-unlike-expected`, `unlike-other-products`, `fits-other-product`, `stated-unlike-records`, `no-displacement-serves`, `fit-not-sure`, `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`, `fan-limit-not-checked`, `distance-changed`, `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`, `runs-scatter-more-than-expected`, `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`, `wheel-slips`, `width-differs`, `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-gave-nothing`, `outlet-off-mean`, `large-correction`, `circumference-from-diameter`, `skid-counted-twice`.
              * @example second-test-needed
              * @example tests-disagree
              * @example change-confirmed
@@ -4033,6 +4239,8 @@ export interface components {
              * @example unlike-other-products
              * @example fits-other-product
              * @example stated-unlike-records
+             * @example no-displacement-serves
+             * @example fit-not-sure
              * @example unusual-field-efficiency
              * @example outside-fan-window
              * @example near-fan-limit
@@ -5478,6 +5686,15 @@ export interface components {
             /** @description Its mass in a volume of air; absent without a planned air flow. */
             massPerAir?: components["schemas"]["BulkDensityQuantity"];
         };
+        /** @description A combination of rate and ground speed. */
+        ProductNeedAnswer: {
+            /** @description The rate. */
+            rate: components["schemas"]["MassPerAreaQuantity"];
+            /** @description The ground speed. */
+            groundSpeed: components["schemas"]["SpeedQuantity"];
+            /** @description Product that the meter has to deliver. */
+            massFlow: components["schemas"]["MassPerTimeQuantity"];
+        };
         /** @description The product of a catch test. */
         ProductOfTest: {
             /** @description What the owner calls it. */
@@ -5779,7 +5996,7 @@ export interface components {
         /** @description A reason for a verdict. */
         ReasonAnswer: {
             /**
-             * @description Stable code. Known today: `second-test-needed`, `tests-disagree`, `change-confirmed`, `catch-apart`, `exclusion-decides`, `excluded-catch-agrees`, `catch-typed-twice`, `drawn-towards-old-number`, `change-detected`, `no-practical-change`, `within-tolerance`, `within-tolerance-not-shown`, `no-value-in-force`, `precision-not-reached`, `precision-out-of-reach`, `catches-scatter-more-than-expected`, `likely-mistake`, `cannot-be-told-apart`, `stray-catch`, `first-catch-low`, `trend-over-catches`, `additive-offset`, `small-catch`, `coarse-scale`, `load-beyond-class`, `more-than-the-container-holds`, `load-beyond-capacity`, `scale-dominates`, `default-repeatability-used`, `catch-excluded`, `mixed-mass-units`, `entry-resolution-matters`, `outside-meter-window`, `near-meter-limit`, `container-nearly-full`, `bounds-cross`, `wide-speed-range`, `outside-measured-speeds`, `short-run`, `simulated-speed-moved`, `meters-run-apart`, `too-few-containers`, `stops-close-together`, `conditions-differ`, `varies-from-day-to-day`, `scale-check-overdue`, `scale-check-failed`, `scale-check-failed-later`, `scale-check-changed`, `value-in-force-changed`, `basis-superseded`, `differs-from-plan`, `other-lot`, `adopted-otherwise`, `adopted-despite`, `possible-mistakes`, `old-scale-explains-change`, `above-published-limit`, `no-published-limit`, `nutrient-without-limit`, `sources-disagree`, `region-not-stated`, `nitrogen-form-not-stated`, `between-published-limits`, `limit-reduced`, `spread-unusual`, `nutrient-without-source`, `credits-above-target`, `most-rate-binds`, `least-rate-binds`, `targets-conflict`, `large-surplus`, `unusual-product-rate`, `element-or-oxide`, `shortcut-reads-high`, `stated-rate-differs`, `small-sample`, `kernel-mass-unusual`, `germination-low`, `germination-not-used`, `emergence-unusual`, `seeds-above-published`, `density-unknown`, `density-differs`, `densities-far-apart`, `treatment-changed`, `kernels-of-one-lot-differ`, `nothing-changed`, `germination-changed`, `rate-not-recomputed`, `sample-area-miscalled`, `divide-by-ten-shortcut`, `counts-at-odds-with-prior`, `stated-stand-differs`, `no-plants-found`, `single-count`, `few-counts`, `more-counts-needed`, `strongly-clumped`, `counts-in-same-row`, `more-plants-than-seeds`, `prior-outweighs-counts`, `stand-below-minimum`, `stand-at-risk`, `rate-above-maximum`, `probability-out-of-reach`, `season-spread-missing`, `unusual-share-of-seeds`, `stand-loss-above-accepted`, `density-unlike-reference`, `density-not-compared`, `published-density-only`, `weighings-scatter`, `small-volume`, `other-bushel`, `test-weight-settled`, `more-than-the-element-holds`, `fill-unlike-expected`, `unlike-other-products`, `fits-other-product`, `stated-unlike-records`, `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`, `fan-limit-not-checked`, `distance-changed`, `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`, `runs-scatter-more-than-expected`, `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`, `wheel-slips`, `width-differs`, `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-gave-nothing`, `outlet-off-mean`, `large-correction`, `circumference-from-diameter`, `skid-counted-twice`.
+             * @description Stable code. Known today: `second-test-needed`, `tests-disagree`, `change-confirmed`, `catch-apart`, `exclusion-decides`, `excluded-catch-agrees`, `catch-typed-twice`, `drawn-towards-old-number`, `change-detected`, `no-practical-change`, `within-tolerance`, `within-tolerance-not-shown`, `no-value-in-force`, `precision-not-reached`, `precision-out-of-reach`, `catches-scatter-more-than-expected`, `likely-mistake`, `cannot-be-told-apart`, `stray-catch`, `first-catch-low`, `trend-over-catches`, `additive-offset`, `small-catch`, `coarse-scale`, `load-beyond-class`, `more-than-the-container-holds`, `load-beyond-capacity`, `scale-dominates`, `default-repeatability-used`, `catch-excluded`, `mixed-mass-units`, `entry-resolution-matters`, `outside-meter-window`, `near-meter-limit`, `container-nearly-full`, `bounds-cross`, `wide-speed-range`, `outside-measured-speeds`, `short-run`, `simulated-speed-moved`, `meters-run-apart`, `too-few-containers`, `stops-close-together`, `conditions-differ`, `varies-from-day-to-day`, `scale-check-overdue`, `scale-check-failed`, `scale-check-failed-later`, `scale-check-changed`, `value-in-force-changed`, `basis-superseded`, `differs-from-plan`, `other-lot`, `adopted-otherwise`, `adopted-despite`, `possible-mistakes`, `old-scale-explains-change`, `above-published-limit`, `no-published-limit`, `nutrient-without-limit`, `sources-disagree`, `region-not-stated`, `nitrogen-form-not-stated`, `between-published-limits`, `limit-reduced`, `spread-unusual`, `nutrient-without-source`, `credits-above-target`, `most-rate-binds`, `least-rate-binds`, `targets-conflict`, `large-surplus`, `unusual-product-rate`, `element-or-oxide`, `shortcut-reads-high`, `stated-rate-differs`, `small-sample`, `kernel-mass-unusual`, `germination-low`, `germination-not-used`, `emergence-unusual`, `seeds-above-published`, `density-unknown`, `density-differs`, `densities-far-apart`, `treatment-changed`, `kernels-of-one-lot-differ`, `nothing-changed`, `germination-changed`, `rate-not-recomputed`, `sample-area-miscalled`, `divide-by-ten-shortcut`, `counts-at-odds-with-prior`, `stated-stand-differs`, `no-plants-found`, `single-count`, `few-counts`, `more-counts-needed`, `strongly-clumped`, `counts-in-same-row`, `more-plants-than-seeds`, `prior-outweighs-counts`, `stand-below-minimum`, `stand-at-risk`, `rate-above-maximum`, `probability-out-of-reach`, `season-spread-missing`, `unusual-share-of-seeds`, `stand-loss-above-accepted`, `density-unlike-reference`, `density-not-compared`, `published-density-only`, `weighings-scatter`, `small-volume`, `other-bushel`, `test-weight-settled`, `more-than-the-element-holds`, `fill-unlike-expected`, `unlike-other-products`, `fits-other-product`, `stated-unlike-records`, `no-displacement-serves`, `fit-not-sure`, `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`, `fan-limit-not-checked`, `distance-changed`, `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`, `runs-scatter-more-than-expected`, `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`, `wheel-slips`, `width-differs`, `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-gave-nothing`, `outlet-off-mean`, `large-correction`, `circumference-from-diameter`, `skid-counted-twice`.
              * @example second-test-needed
              * @example tests-disagree
              * @example change-confirmed
@@ -5901,6 +6118,8 @@ export interface components {
              * @example unlike-other-products
              * @example fits-other-product
              * @example stated-unlike-records
+             * @example no-displacement-serves
+             * @example fit-not-sure
              * @example unusual-field-efficiency
              * @example outside-fan-window
              * @example near-fan-limit
@@ -6887,6 +7106,15 @@ export interface components {
             /** @description Its share of the mass of the product. Range: 0 to 250 %. */
             share: components["schemas"]["RatioQuantity"];
         };
+        /** @description Rates that one of several elements serves. */
+        ShareOfRatesAnswer: {
+            /** @description Lowest of them. */
+            lowestRate: components["schemas"]["MassPerAreaQuantity"];
+            /** @description Highest of them: there the next element takes over. */
+            highestRate: components["schemas"]["MassPerAreaQuantity"];
+            /** @description The displacements that serve them. */
+            window: components["schemas"]["DisplacementWindowAnswer"];
+        };
         /** @description Two shares, the lower one first. */
         ShareRange: {
             /** @description The lower one. Range: above 0 and up to 100 %. */
@@ -7815,6 +8043,19 @@ export interface components {
             /** @description With at-least: the most that may be given, credits included. No limit when left out. No default. Range: 0 to 10000 kg/ha. */
             most?: components["schemas"]["MassPerAreaQuantity"];
         };
+        /** @description What would open an empty window, each by itself; absent where that alone is not enough. */
+        WaysOutAnswer: {
+            /** @description Highest ground speed, beside the lowest of the question. */
+            highestGroundSpeed?: components["schemas"]["SpeedQuantity"];
+            /** @description Lowest ground speed, beside the highest of the question. */
+            lowestGroundSpeed?: components["schemas"]["SpeedQuantity"];
+            /** @description Highest rate, beside the lowest of the question. */
+            highestRate?: components["schemas"]["MassPerAreaQuantity"];
+            /** @description Lowest rate, beside the highest of the question. */
+            lowestRate?: components["schemas"]["MassPerAreaQuantity"];
+            /** @description The rates shared out among as few elements as serve all ground speeds; empty where up to four do not. */
+            shares: components["schemas"]["ShareOfRatesAnswer"][];
+        };
         /** @description Weighings of one container, filled anew and struck off level each time. */
         WeighedVolumeOfProduct: {
             /** @description Volume of the container. Range: above 0 and up to 1000 m3. */
@@ -8238,6 +8479,7 @@ export type AssumptionAnswer = components['schemas']['AssumptionAnswer'];
 export type AuditItem = components['schemas']['AuditItem'];
 export type AuditItemPage = components['schemas']['AuditItemPage'];
 export type BlendShare = components['schemas']['BlendShare'];
+export type BothRotationLimits = components['schemas']['BothRotationLimits'];
 export type BoundAnswer = components['schemas']['BoundAnswer'];
 export type BulkDensityAnswer = components['schemas']['BulkDensityAnswer'];
 export type BulkDensityAnswerBatchLine = components['schemas']['BulkDensityAnswerBatchLine'];
@@ -8283,6 +8525,7 @@ export type DensityUncertaintyPart = components['schemas']['DensityUncertaintyPa
 export type Despite = components['schemas']['Despite'];
 export type DifferenceAnswer = components['schemas']['DifferenceAnswer'];
 export type DisplacementOfElement = components['schemas']['DisplacementOfElement'];
+export type DisplacementWindowAnswer = components['schemas']['DisplacementWindowAnswer'];
 export type DistanceEffectAnswer = components['schemas']['DistanceEffectAnswer'];
 export type DistanceSensorAnswer = components['schemas']['DistanceSensorAnswer'];
 export type DistanceSensorAnswerBatchLine = components['schemas']['DistanceSensorAnswerBatchLine'];
@@ -8298,8 +8541,12 @@ export type EarlierTestOfTest = components['schemas']['EarlierTestOfTest'];
 export type EffectAnswer = components['schemas']['EffectAnswer'];
 export type EffectOfLot = components['schemas']['EffectOfLot'];
 export type ElementAnswer = components['schemas']['ElementAnswer'];
+export type ElementFitAnswer = components['schemas']['ElementFitAnswer'];
+export type ElementFitAnswerBatchLine = components['schemas']['ElementFitAnswerBatchLine'];
+export type ElementFitRequest = components['schemas']['ElementFitRequest'];
 export type ElementOfMachine = components['schemas']['ElementOfMachine'];
 export type ElementOfMeter = components['schemas']['ElementOfMeter'];
+export type ElementToFit = components['schemas']['ElementToFit'];
 export type EntryAnswer = components['schemas']['EntryAnswer'];
 export type EntryOfSensor = components['schemas']['EntryOfSensor'];
 export type Exclusion = components['schemas']['Exclusion'];
@@ -8313,10 +8560,12 @@ export type FanSpeedWindow = components['schemas']['FanSpeedWindow'];
 export type FilledTankOfProduct = components['schemas']['FilledTankOfProduct'];
 export type FindingAnswer = components['schemas']['FindingAnswer'];
 export type FittedElement = components['schemas']['FittedElement'];
+export type FittingElementAnswer = components['schemas']['FittingElementAnswer'];
 export type GroundOfCount = components['schemas']['GroundOfCount'];
 export type HistoryItem = components['schemas']['HistoryItem'];
 export type HistoryItemPage = components['schemas']['HistoryItemPage'];
 export type HistoryValue = components['schemas']['HistoryValue'];
+export type InnerWindowAnswer = components['schemas']['InnerWindowAnswer'];
 export type KeyAnswer = components['schemas']['KeyAnswer'];
 export type KeyAnswerPage = components['schemas']['KeyAnswerPage'];
 export type KeyRequest = components['schemas']['KeyRequest'];
@@ -8388,6 +8637,7 @@ export type ProductAnswer = components['schemas']['ProductAnswer'];
 export type ProductAnswerPage = components['schemas']['ProductAnswerPage'];
 export type ProductInAir = components['schemas']['ProductInAir'];
 export type ProductLoadAnswer = components['schemas']['ProductLoadAnswer'];
+export type ProductNeedAnswer = components['schemas']['ProductNeedAnswer'];
 export type ProductOfTest = components['schemas']['ProductOfTest'];
 export type ProductOffer = components['schemas']['ProductOffer'];
 export type ProductRateAnswer = components['schemas']['ProductRateAnswer'];
@@ -8444,6 +8694,7 @@ export type SeedingRateRequest = components['schemas']['SeedingRateRequest'];
 export type SensorEntryAnswer = components['schemas']['SensorEntryAnswer'];
 export type ShareEstimate = components['schemas']['ShareEstimate'];
 export type ShareOfNutrient = components['schemas']['ShareOfNutrient'];
+export type ShareOfRatesAnswer = components['schemas']['ShareOfRatesAnswer'];
 export type ShareRange = components['schemas']['ShareRange'];
 export type ShareToCome = components['schemas']['ShareToCome'];
 export type SownSeed = components['schemas']['SownSeed'];
@@ -8503,6 +8754,7 @@ export type VolumeCheckRequest = components['schemas']['VolumeCheckRequest'];
 export type VolumePerTimeQuantity = components['schemas']['VolumePerTimeQuantity'];
 export type VolumeQuantity = components['schemas']['VolumeQuantity'];
 export type WantedNutrient = components['schemas']['WantedNutrient'];
+export type WaysOutAnswer = components['schemas']['WaysOutAnswer'];
 export type WeighedVolumeOfProduct = components['schemas']['WeighedVolumeOfProduct'];
 export type WeighingAnswer = components['schemas']['WeighingAnswer'];
 export type WeighingOfProduct = components['schemas']['WeighingOfProduct'];
@@ -9863,6 +10115,105 @@ export interface operations {
                 };
                 content: {
                     "application/x-ndjson": components["schemas"]["DriveWheelTurnsAnswerBatchLine"];
+                };
+            };
+            400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
+            406: components["responses"]["NotAcceptable"];
+            /** @description The body is of none of the media types listed in Accept-Post, or not in UTF-8. */
+            415: {
+                headers: {
+                    /**
+                     * @description The media types that can be sent.
+                     * @example application/x-ndjson, text/csv
+                     */
+                    "Accept-Post": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    /**
+                     * @description With a compressed body: that bodies are taken only as they are.
+                     * @example identity
+                     */
+                    "Accept-Encoding"?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
+        };
+    };
+    evaluateElementFit: {
+        parameters: {
+            query?: {
+                /** @description Units of the answer; as-asked takes those of the question. */
+                units?: "as-asked" | "metric" | "us";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description The density, what is to be put down at which speeds, and the elements at hand. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ElementFitRequest"];
+            };
+        };
+        responses: {
+            /** @description The displacements, and the elements beside them. */
+            200: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ElementFitAnswer"];
+                };
+            };
+            400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
+            408: components["responses"]["RequestTimeout"];
+            413: components["responses"]["PayloadTooLarge"];
+            415: components["responses"]["UnsupportedMediaType"];
+            422: components["responses"]["UnprocessableEntity"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
+        };
+    };
+    evaluateElementFitBatch: {
+        parameters: {
+            query?: {
+                /** @description Units of all answers; as-asked takes for each those of its question. */
+                units?: "as-asked" | "metric" | "us";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Questions, one a line. The density, what is to be put down at which speeds, and the elements at hand. */
+        requestBody: {
+            content: {
+                "application/x-ndjson": components["schemas"]["ElementFitRequest"];
+            };
+        };
+        responses: {
+            /** @description An answer for each question, in the order of the questions. It is sent before all questions are read, so what goes wrong later shows in its lines or cuts the connection. */
+            200: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/x-ndjson": components["schemas"]["ElementFitAnswerBatchLine"];
                 };
             };
             400: components["responses"]["BadRequest"];
