@@ -83,6 +83,29 @@ public static class HistoryStore
         return rows.Select(row => (row.ToEntry(), new HistoryPosition(row.OccurredAt, row.Seq)));
     }
 
+    /// <summary>The number of the newest line of any workspace; 0 where there is none.</summary>
+    public static long Newest(SqliteConnection connection) => connection.QuerySingle<long>("select coalesce(max(seq), 0) from history");
+
+    /// <summary>
+    /// A line was added after another that can change what is known about a test: any but a test that takes the place of none.
+    /// </summary>
+    /// <param name="connection">A connection.</param>
+    /// <param name="workspace">The workspace.</param>
+    /// <param name="after">The number of that other line; few follow it.</param>
+    public static bool IsMoreKnown(SqliteConnection connection, string workspace, long after) =>
+        connection.QuerySingle<long>(
+            """
+            select exists (select 1 from history h
+            where h.seq > @after and h.workspace = @workspace and (h.kind <> @kind or h.supersedes is not null))
+            """,
+            new
+            {
+                workspace,
+                after,
+                kind = EvidenceKind.CatchTest,
+            }
+        ) == 1;
+
     /// <summary>The statement of a list; built from fixed parts, never from a request.</summary>
     internal static string Sql(HistoryFilter filter, bool continues)
     {

@@ -48,6 +48,33 @@ public sealed class HistoryStoreTests : IDisposable
         Assert.Equal(line with { Sequence = entry.Sequence }, entry);
     }
 
+    [Fact]
+    public void Newest_LinesOfAnyWorkspace_IsTheNumberOfTheLast()
+    {
+        Assert.Equal(0, HistoryStore.Newest(connection));
+
+        HistoryStore.Append(connection, Local, Given.Line(1));
+        HistoryStore.Append(connection, Local, Given.Line(2));
+
+        Assert.Equal(List().Max(line => line.Entry.Sequence), HistoryStore.Newest(connection));
+    }
+
+    [Theory]
+    [InlineData("catch-test", false, false)]
+    [InlineData("catch-test", true, true)]
+    [InlineData("adoption", false, true)]
+    [InlineData("scale-check", false, true)]
+    public void IsMoreKnown_OfWhatWasAddedSince_DependsOnItsKind(string kind, bool supersedes, bool isMore)
+    {
+        HistoryStore.Append(connection, Local, Given.Line(1) with { Kind = "adoption" });
+        var seen = HistoryStore.Newest(connection);
+        Assert.False(HistoryStore.IsMoreKnown(connection, Local, seen));
+
+        HistoryStore.Append(connection, Local, Given.Line(2) with { Kind = kind, Supersedes = supersedes ? Given.Id(1) : null });
+
+        Assert.Equal(isMore, HistoryStore.IsMoreKnown(connection, Local, seen));
+    }
+
     [Theory]
     [MemberData(nameof(Filters))]
     public void List_FilteredByOneMember_GivesTheLinesThatFitAndNoOthers(string member)

@@ -31,6 +31,7 @@ internal static class StoreOperations
     /// <summary>What concerns the whole installation and so no single workspace; tested in the folder of its store.</summary>
     public static IReadOnlyList<MethodInfo> OfTheInstallation { get; } =
     [
+        typeof(HistoryStore).GetMethod(nameof(HistoryStore.Newest))!,
         typeof(WorkspaceStore).GetMethod(nameof(WorkspaceStore.Insert))!,
         typeof(WorkspaceStore).GetMethod(nameof(WorkspaceStore.ListAll))!,
         typeof(KeyStore).GetMethod(nameof(KeyStore.OfAnyWorkspace))!,
@@ -137,6 +138,9 @@ internal static class StoreOperations
         // All filters, one by one and in pairs: HistoryPlanTests.
         yield return StoreOperation.Listing(typeof(HistoryStore), nameof(HistoryStore.List), (c, w) =>
             HistoryStore.List(c, w, new HistoryFilter(), null, 10).Cast<object>()
+        );
+        yield return StoreOperation.Finding(typeof(HistoryStore), nameof(HistoryStore.IsMoreKnown), (c, w) =>
+            HistoryStore.IsMoreKnown(c, w, 0) ? "more" : null
         );
         yield return StoreOperation.Finding(typeof(SupersessionStore), nameof(SupersessionStore.Find), (c, w) =>
             SupersessionStore.Find(c, w, "catch-test", StoredWorkspace.Superseded)

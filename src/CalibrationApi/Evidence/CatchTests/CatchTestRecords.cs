@@ -27,18 +27,19 @@ internal sealed class CatchTestRecords() : EvidenceRecords<RecordCatchTestReques
         KeptJson.Bytes(Answer(test, context, timeZone, sinceThen, null, null));
 
     /// <summary>What other records say about a test by now.</summary>
-    public static IReadOnlyList<Finding> SinceThen(WorkspaceReader reader, CatchTestRecord test, CatchTestContext context)
-    {
-        var used = context.UsedHistory;
-        return new KnownSince
+    /// <param name="reader">Reads them.</param>
+    /// <param name="test">The test.</param>
+    /// <param name="used">What it took from the history.</param>
+    /// <param name="isBasisKnown">It was told that the test behind the value in force is superseded.</param>
+    public static IReadOnlyList<Finding> SinceThen(WorkspaceReader reader, TestedThen test, UsedHistory used, bool isBasisKnown) =>
+        new KnownSince
         {
-            ErrorOfFailedCheck = reader.FailedLater(test.Scale, test.OccurredAt)?.Error,
-            IsScaleCheckChanged = reader.LastCheck(test.Scale, test.OccurredAt)?.Id != used.ScaleCheck?.Check,
+            ErrorOfFailedCheck = reader.FailedLater(test.Scale, test.At)?.Error,
+            IsScaleCheckChanged = reader.LastCheck(test.Scale, test.At)?.Id != used.ScaleCheck?.Check,
             IsEarlierTestSuperseded = IsSuperseded(reader, used.EarlierTest?.Test),
             IsStartSuperseded = IsSuperseded(reader, used.StartValue?.Test),
-            InForce = used is { ValueInForce: null, StartValue: null } ? SinceThenInForce.Same : InForce(reader, test, context),
+            InForce = used is { ValueInForce: null, StartValue: null } ? SinceThenInForce.Same : InForce(reader, test, used, isBasisKnown),
         }.Findings();
-    }
 
     protected override CatchTestRecord? Find(WorkspaceReader reader, string id) => reader.Test(id);
 
@@ -53,7 +54,12 @@ internal sealed class CatchTestRecords() : EvidenceRecords<RecordCatchTestReques
                 record,
                 context,
                 reader.TimeZoneOf(record.Series.Machine),
-                SinceThen(reader, record, context),
+                SinceThen(
+                    reader,
+                    new(record.Id, record.Series, record.Scale, record.OccurredAt),
+                    context.UsedHistory,
+                    context.Findings.Any(finding => finding.Code == FindingCode.BasisSuperseded)
+                ),
                 SupersededBy(reader, record),
                 units
             )
@@ -88,18 +94,24 @@ internal sealed class CatchTestRecords() : EvidenceRecords<RecordCatchTestReques
         };
     }
 
-    private static SinceThenInForce InForce(WorkspaceReader reader, CatchTestRecord test, CatchTestContext context)
+    private static SinceThenInForce InForce(WorkspaceReader reader, TestedThen test, UsedHistory used, bool isBasisKnown)
     {
-        var inForce = reader.InForce(test.Series, test.OccurredAt);
-        var isOfThisTest = inForce is not null && inForce.Test == test.Id;
-        if (context.UsedHistory.ValueInForce is not { } compared)
+        var inForce = reader.InForce(test.Series, test.At);
+        var isOfThisTest = inForce?.Test is { } basis && basis == test.Id;
+        if (used.ValueInForce is not { } compared)
             return inForce is null || isOfThisTest ? SinceThenInForce.Same : SinceThenInForce.Entered;
         if (inForce?.Id != compared.Adoption)
             return isOfThisTest ? SinceThenInForce.Same : SinceThenInForce.Changed;
-        var isKnown = context.Findings.Any(finding => finding.Code == FindingCode.BasisSuperseded);
-        return !isKnown && IsSuperseded(reader, inForce.Test) ? SinceThenInForce.BasisSuperseded : SinceThenInForce.Same;
+        return !isBasisKnown && IsSuperseded(reader, inForce.Test) ? SinceThenInForce.BasisSuperseded : SinceThenInForce.Same;
     }
 
     private static bool IsSuperseded(WorkspaceReader reader, string? test) =>
         test is not null && reader.Replacement(EvidenceKind.CatchTest, test) is not null;
 }
+
+/// <summary>Which test it is, of which something may have come to light.</summary>
+/// <param name="Id">Its id; null while it has none, so that no record can refer to it.</param>
+/// <param name="Series">What was tested.</param>
+/// <param name="Scale">Id of the scale.</param>
+/// <param name="At">When it was made.</param>
+internal sealed record TestedThen(string? Id, Series Series, string Scale, DateTimeOffset At);

@@ -20,6 +20,9 @@ internal sealed record CatchTestResolution
     /// <summary>What came from the history.</summary>
     public required UsedHistory Used { get; init; }
 
+    /// <summary>Up to which line of the history that is known.</summary>
+    public long KnownUpTo { get; init; }
+
     /// <summary>What was noticed about the records.</summary>
     public required IReadOnlyList<Finding> Findings { get; init; }
 
@@ -30,6 +33,7 @@ internal sealed record CatchTestResolution
         RecordCatchTestRequest request
     )
     {
+        var knownUpTo = reader.NewestLine();
         var (named, errors) = NamedRecords.Read(reader, request);
         if (named is null)
             return (null, errors);
@@ -64,6 +68,7 @@ internal sealed record CatchTestResolution
                 TimeZone = named.TimeZone,
                 Used = used,
                 Findings = history.Findings,
+                KnownUpTo = knownUpTo,
             },
             []
         );

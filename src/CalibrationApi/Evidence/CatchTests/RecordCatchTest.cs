@@ -12,13 +12,14 @@ using CalibrationApi.Records.Reading;
 using CalibrationApi.Storage;
 using CalibrationApi.Storage.CatchTests;
 using CalibrationApi.Storage.History;
-using FluentValidation;
 
 namespace CalibrationApi.Evidence.CatchTests;
 
 /// <summary>Keeps a catch test as evidence, evaluated.</summary>
 internal static class RecordCatchTest
 {
+    private static readonly CatchTestRequestValidator Needs = new();
+
     /// <summary>Records a catch test.</summary>
     /// <remarks>
     /// Machine, product, lot, scale and plan come from their records, the repeatability, the day-to-day component, the error of
@@ -34,15 +35,12 @@ internal static class RecordCatchTest
         HttpContext context,
         CalibrationDatabase database,
         Workspace workspace,
-        TimeProvider clock,
-        IValidator<CatchTestRequest> questions
+        TimeProvider clock
     )
     {
         var request = body.Value;
         var storing = new StoringRequest(context);
-        var (resolution, answered) = database.Read(connection =>
-            Resolve(new WorkspaceReader(connection, workspace), storing, body, questions)
-        );
+        var (resolution, known, answered) = database.Read(connection => Resolve(new WorkspaceReader(connection, workspace), storing, body));
         if (resolution is null)
             return answered!;
 
@@ -83,7 +81,7 @@ internal static class RecordCatchTest
             Catches = Rows(resolution.Question, test, outcome.Result),
         };
         // Written here, beside others, and not where everybody queues.
-        var usual = CatchTestRecords.Write(record, kept, resolution.TimeZone, []);
+        var usual = CatchTestRecords.Write(record, kept, resolution.TimeZone, known);
         return await CatchTestRecords.All.StoreAsync(
             storing,
             workspace,
@@ -91,30 +89,43 @@ internal static class RecordCatchTest
             record,
             line => Complete(line, request, record, outcome.Result, answer),
             reader =>
-            {
-                var sinceThen = CatchTestRecords.SinceThen(reader, record, kept);
-                return sinceThen.Count == 0 ? usual : CatchTestRecords.Write(record, kept, resolution.TimeZone, sinceThen);
-            }
+                request.Supersedes is null && !reader.IsMoreKnownSince(resolution.KnownUpTo)
+                    ? usual
+                    : CatchTestRecords.Write(record, kept, resolution.TimeZone, SinceThen(reader, resolution, request, record.Id))
         );
     }
 
-    private static (CatchTestResolution? Resolution, IResult? Answered) Resolve(
+    private static IReadOnlyList<Finding> SinceThen(
+        WorkspaceReader reader,
+        CatchTestResolution resolution,
+        RecordCatchTestRequest request,
+        string? id
+    ) =>
+        CatchTestRecords.SinceThen(
+            reader,
+            new(id, resolution.Series, request.Scale!, EnteredInstant.Read(request.OccurredAt!)),
+            resolution.Used,
+            resolution.Findings.Any(finding => finding.Code == FindingCode.BasisSuperseded)
+        );
+
+    private static (CatchTestResolution? Resolution, IReadOnlyList<Finding> Known, IResult? Answered) Resolve(
         WorkspaceReader reader,
         StoringRequest storing,
-        JsonBody<RecordCatchTestRequest> body,
-        IValidator<CatchTestRequest> questions
+        JsonBody<RecordCatchTestRequest> body
     )
     {
         if (CatchTestRecords.All.Earlier(storing, reader, body) is { } earlier)
-            return (null, earlier);
+            return (null, [], earlier);
         var (resolution, errors) = CatchTestResolution.Of(reader, body.Value);
         if (resolution is null)
-            return (null, ProblemResult.Invalid(errors));
+            return (null, [], ProblemResult.Invalid(errors));
 
-        // The joined question may lack what only a record could give, such as the pulses per revolution of the meter.
-        return questions.Validate(resolution.Question) is { IsValid: false } broken
-            ? (null, ProblemResult.Invalid([.. RequestFilter.Errors(broken).Select(AtItsRecord)]))
-            : (resolution.WithEarlierTest(reader, body.Value), null);
+        // What was sent and what the records say was looked at when it came. Only together may they lack what a record could give,
+        // such as the pulses per revolution of the meter.
+        if (Needs.Validate(resolution.Question) is { IsValid: false } broken)
+            return (null, [], ProblemResult.Invalid([.. RequestFilter.Errors(broken).Select(AtItsRecord)]));
+        resolution = resolution.WithEarlierTest(reader, body.Value);
+        return (resolution, SinceThen(reader, resolution, body.Value, id: null), null);
     }
 
     // What only a record can give is told at the member that names the record.

@@ -8,6 +8,12 @@ namespace CalibrationApi.Records.Reading;
 /// <content>What was recorded: tests, values in force, checks of scales, and what took the place of what.</content>
 internal sealed partial class WorkspaceReader
 {
+    /// <summary>Up to which line of the history is known what is read; asked for before anything else.</summary>
+    public long NewestLine() => HistoryStore.Newest(connection);
+
+    /// <summary>Something was recorded after a line that can change what is known about a test.</summary>
+    public bool IsMoreKnownSince(long line) => HistoryStore.IsMoreKnown(connection, workspace, line);
+
     public CatchTestRecord? Test(string id) => Once((nameof(Test), id), () => CatchTestStore.Find(connection, workspace, id));
 
     /// <summary>What an adopted value needs of the test behind it.</summary>
