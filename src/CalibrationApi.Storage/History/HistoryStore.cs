@@ -91,12 +91,12 @@ public static class HistoryStore
     /// </summary>
     /// <param name="connection">A connection.</param>
     /// <param name="workspace">The workspace.</param>
-    /// <param name="after">The number of that other line; few follow it.</param>
+    /// <param name="after">The number of that other line; few follow it, so no index of a workspace is to be gone through instead.</param>
     public static bool IsMoreKnown(SqliteConnection connection, string workspace, long after) =>
         connection.QuerySingle<long>(
             """
             select exists (select 1 from history h
-            where h.seq > @after and h.workspace = @workspace and (h.kind <> @kind or h.supersedes is not null))
+            where h.seq > @after and +h.workspace = @workspace and (h.kind <> @kind or h.supersedes is not null))
             """,
             new
             {
