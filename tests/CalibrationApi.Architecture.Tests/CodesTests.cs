@@ -1,112 +1,77 @@
 using System.Reflection;
 using System.Text.RegularExpressions;
 using CalibrationApi.Engine.Answers;
-using CalibrationApi.Engine.LikelyMistakes;
+using CalibrationApi.Plumbing.Contract;
 using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Reference.Codes;
 
 namespace CalibrationApi.Architecture.Tests;
 
-/// <summary>A code has one home, where its cause and its remedy stand; it is used, and written nowhere else.</summary>
+/// <summary>A code is declared once, in a class of codes, where its cause and its remedy stand; and it is used.</summary>
+/// <remarks>That a finding comes with no other severity than its code allows is held by the compiler.</remarks>
 public sealed partial class CodesTests
 {
-    private static readonly Type[] Homes =
-    [
-        typeof(ErrorCode),
-        typeof(RefusalCode),
-        typeof(FindingCode),
-        typeof(CautionCode),
-        typeof(MistakeCode),
-    ];
+    private static readonly (PropertyInfo Place, Code Code)[] Declared = [.. CodesOf.Service()];
 
-    private static readonly SourceFile[] Others =
+    private static readonly (MethodBase Method, MemberInfo[] Uses)[] Methods =
     [
-        .. SourceFile.In("src").Where(file => Homes.All(home => file.Name.Split('.')[0] != home.Name)),
+        .. new[] { typeof(Code).Assembly, typeof(ErrorCode).Assembly }
+            .SelectMany(assembly => assembly.GetTypes())
+            .SelectMany(Instructions.MethodsOf)
+            .Select(method => (method, Instructions.UsedBy(method).ToArray())),
     ];
 
     [Fact]
     public void Codes_Each_AreListedWithCauseAndRemedy()
     {
-        var listed = CodeList.All.ToDictionary(code => code.Code);
-
-        Assert.True(listed.Count > 80);
-        Assert.Equal(
-            Constants().Select(code => code.Value).Distinct().Order(StringComparer.Ordinal),
-            listed.Keys.Order(StringComparer.Ordinal)
-        );
-        Assert.All(listed.Values, code =>
+        Assert.True(Declared.Length > 150);
+        Assert.Equal(Words(Declared.Select(one => one.Code.Word)), Words(CodeList.All.Select(code => code.Code)));
+        Assert.All(CodeList.All, code =>
         {
             Assert.True(code.Cause.EndsWith('.'), $"{code.Code} needs a <summary> that says in a sentence what it comes from.");
-            Assert.True(code.Remedy.EndsWith('.'), $"{code.Code} needs a [Remedy] that says in sentences what to do.");
+            Assert.True(code.Remedy.EndsWith('.') || code.Remedy.EndsWith('?'), $"{code.Code} has to say in sentences what to do.");
             Assert.Matches(Kebab(), code.Code);
-            Assert.True(code.Kind is not ("error" or "refusal") || code.Statuses?.Count > 0, $"{code.Code} needs its [Statuses].");
-            Assert.True(code.Kind != "finding" || code.Severities?.Count > 0, $"{code.Code} needs its [Severities].");
+            Assert.True(code.Kind is not ("error" or "refusal") || code.Statuses?.Count > 0, $"{code.Code} needs its statuses.");
+            Assert.True(code.Kind != "finding" || code.Severities?.Count > 0, $"{code.Code} needs its severities.");
         });
+    }
+
+    [Fact]
+    public void Codes_Each_AreDeclaredOnce() => Assert.Distinct(Declared.Select(one => one.Code.Word));
+
+    [Fact]
+    public void Codes_None_IsMadeOutsideAClassOfCodes()
+    {
+        var homes = Declared.Select(one => one.Place.DeclaringType).ToHashSet();
+        var made = Methods.Where(method =>
+            !homes.Contains(method.Method.DeclaringType)
+            && method.Method.DeclaringType != typeof(ErrorCode)
+            && method.Uses.OfType<ConstructorInfo>().Any(used => used.DeclaringType!.IsAssignableTo(typeof(Code)))
+            && !method.Method.DeclaringType!.IsAssignableTo(typeof(Code))
+        );
+
+        Assert.Empty(made.Select(method => $"{method.Method.DeclaringType}.{method.Method.Name} makes a code up on the way."));
     }
 
     [Fact]
     public void Codes_Each_AreUsed()
     {
-        // A constant that only repeats another one's code has its use there.
-        var unused = Constants()
-            .Where(code => !Others.Any(file => Regex.IsMatch(file.Text, $@"(?<!cref="")\b{code.Home.Name}\.{code.Name}\b")))
-            .Where(code => !Constants().Any(other => other != code && other.Value == code.Value));
+        var used = Methods
+            .Where(method => Declared.All(one => one.Place.DeclaringType != method.Method.DeclaringType))
+            .SelectMany(method => method.Uses)
+            .ToHashSet();
 
-        Assert.Empty(unused.Select(code => $"{code.Home.Name}.{code.Name} is used nowhere. Delete it, or keep the promise that it makes."));
-    }
-
-    [Fact]
-    public void Codes_None_IsWrittenAsText()
-    {
-        var written = Others.SelectMany(file =>
-            Constants()
-                .Where(code => file.Text.Contains($"\"{code.Value}\"", StringComparison.Ordinal))
-                .Select(code => $"{file.Shown} writes \"{code.Value}\". Use {code.Home.Name}.{code.Name}.")
-        );
-
-        Assert.Empty(written);
-    }
-
-    [Fact]
-    public void CodesOfAnswers_None_IsMadeUpOnTheWay()
-    {
-        // Whatever carries a code takes it from a home: no text in its place.
-        var made = Others.SelectMany(file => MadeUp().Matches(file.Text).Select(match => $"{file.Shown}: {match.Value}"));
-
-        Assert.Empty(made);
-    }
-
-    [Fact]
-    public void Severities_OfEachFinding_AreThoseItIsMadeWith()
-    {
-        var made = Others
-            .SelectMany(file => Finding().Matches(file.Text))
-            .GroupBy(match => match.Groups["code"].Value, match => match.Groups["severity"].Value)
-            .ToDictionary(group => group.Key, group => group.Distinct().Order().ToArray());
-
-        Assert.NotEmpty(made);
-        Assert.All(Constants().Where(code => code.Home == typeof(FindingCode)), code =>
-            Assert.Equal(
-                made[code.Name],
-                code.Field.GetCustomAttribute<SeveritiesAttribute>()!.All.Select(severity => severity.ToString()).Order()
-            )
+        Assert.Empty(
+            Declared
+                .Where(one => !used.Contains(one.Place.GetMethod!))
+                .Select(one =>
+                    $"{one.Place.DeclaringType!.Name}.{one.Place.Name} is used nowhere. Delete it, or keep the promise that it makes."
+                )
         );
     }
 
-    private static IEnumerable<(Type Home, string Name, string Value, FieldInfo Field)> Constants() =>
-        Homes.SelectMany(home =>
-            home.GetFields(BindingFlags.Public | BindingFlags.Static)
-                .Select(field => (home, field.Name, (string)field.GetRawConstantValue()!, field))
-        );
+    private static string[] Words(IEnumerable<string> words) => [.. words.Order(StringComparer.Ordinal)];
 
     [GeneratedRegex("^[a-z]+(-[a-z]+)*$")]
     private static partial Regex Kebab();
-
-    [GeneratedRegex(@"Finding\.(?<severity>Note|Warning|Stop)\(\s*FindingCode\.(?<code>\w+)")]
-    private static partial Regex Finding();
-
-    [GeneratedRegex(
-        """(?<![\w.])Code = "[^"]*"|ErrorCode = "|new (Refusal|Finding|Caution)\("|Finding\.(Note|Warning|Stop)\(\s*"|WithErrorCode\(\s*"|ProblemResult\.Of\([^,]+,\s*"|\.Report\([^,]*,\s*"(?!")[a-z-]+","""
-    )]
-    private static partial Regex MadeUp();
 }

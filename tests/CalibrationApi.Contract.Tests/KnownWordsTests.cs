@@ -31,7 +31,7 @@ public sealed class KnownWordsTests
             .Select(code => code!.GetValue<string>());
 
         Assert.NotEmpty(Caution.AtTheMachine);
-        Assert.Empty(Caution.AtTheMachine.Select(caution => caution.Code).Except(listed));
+        Assert.Empty(Caution.AtTheMachine.Select(caution => caution.Code.Word).Except(listed));
     }
 
     [Fact]

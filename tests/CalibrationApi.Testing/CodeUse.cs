@@ -8,8 +8,7 @@ namespace CalibrationApi.Testing;
 /// </summary>
 internal sealed class CodeUse(ContractDocument contract)
 {
-    private const string Advice =
-        "Declare it beside the others of its kind (ErrorCode, RefusalCode, FindingCode, CautionCode; a new class goes into Codes/CodeList.cs) and refresh the contract.";
+    private const string Advice = "Declare it in the class of codes of its capability and refresh the contract.";
 
     private readonly Dictionary<string, (HashSet<string> Statuses, HashSet<string> Severities)>? listed = contract
         .Operations.FirstOrDefault(operation => operation.OperationId == "listCodes")
@@ -38,9 +37,9 @@ internal sealed class CodeUse(ContractDocument contract)
         if (!listed!.TryGetValue(code, out var known))
             yield return $"The code {code} is not in the list of codes. {Advice}";
         else if (known.Statuses.Count > 0 && !known.Statuses.Contains(status.ToString(CultureInfo.InvariantCulture)))
-            yield return $"The code {code} came with status {status}, which the list of codes does not tell. Add it to its [Statuses].";
+            yield return $"The code {code} came with status {status}, which the list of codes does not tell. Add it to its declaration.";
         else if (here.TryGetProperty("severity", out var severity) && !known.Severities.Contains(severity.GetString()!))
-            yield return $"The code {code} came with severity {severity.GetString()}, which the list of codes does not tell. Add it to its [Severities].";
+            yield return $"The code {code} came with severity {severity.GetString()}, which the list of codes does not tell. Its type tells which it may have.";
     }
 
     // A problem tells its status itself; on a line of a batch it is not that of the answer.

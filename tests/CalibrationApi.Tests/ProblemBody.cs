@@ -1,5 +1,4 @@
 using System.Net;
-using System.Reflection;
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using CalibrationApi.Engine.Answers;
@@ -10,7 +9,7 @@ namespace CalibrationApi.Tests;
 /// <summary>An error answer. Reading one checks everything that holds for every error of this service.</summary>
 internal sealed partial class ProblemBody
 {
-    private static readonly HashSet<string> KnownCodes = [.. Constants(typeof(ErrorCode)), .. Constants(typeof(RefusalCode))];
+    private static readonly HashSet<string> KnownCodes = [.. ErrorCodes.InProblems.Select(code => code.Word)];
 
     // Names with a single hump, such as Mass, are also English words.
     private static readonly HashSet<string> TypeNames =
@@ -106,11 +105,6 @@ internal sealed partial class ProblemBody
         Assert.EndsWith(".", sentence, StringComparison.Ordinal);
         Assert.False(char.IsLower(sentence[0]), sentence);
     }
-
-    private static IEnumerable<string> Constants(Type type) =>
-        type.GetFields(BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.Static)
-            .Where(field => field.IsLiteral)
-            .Select(field => (string)field.GetRawConstantValue()!);
 
     [GeneratedRegex("^[a-z]+(-[a-z]+)*$")]
     private static partial Regex KebabCase();

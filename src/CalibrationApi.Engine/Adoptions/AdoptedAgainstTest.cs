@@ -1,4 +1,5 @@
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.History;
 using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Engine.Adoptions;
@@ -43,7 +44,7 @@ public sealed record AdoptedAgainstTest(MassPerRevolution Adopted, string InWord
             ? "adopt the value of the test in its place"
             : "test again, because the test in its place is of another meter, element, setting or product";
         return Finding.Stop(
-            FindingCode.BasisSuperseded,
+            HistoryCodes.BasisSuperseded,
             $"The test behind this value was wrong ({reason}) and has been superseded. The controller still uses this number: {remedy}."
         );
     }
@@ -51,14 +52,14 @@ public sealed record AdoptedAgainstTest(MassPerRevolution Adopted, string InWord
     private IEnumerable<Finding> All()
     {
         if (Otherwise() is { } otherwise)
-            yield return Finding.Warning(FindingCode.AdoptedOtherwise, otherwise);
+            yield return Finding.Warning(TypedValueCodes.AdoptedOtherwise, otherwise);
         if (ErrorOfFailedCheck is { } error)
             yield return Finding.Warning(
-                FindingCode.ScaleCheckFailedLater,
+                HistoryCodes.ScaleCheckFailedLater,
                 $"The scale behind this value failed its first check after the test: it was {new Ratio(error):F2} off. The value may be off by as much; test again with a good scale."
             );
         if (OtherVerdict is { } verdict)
-            yield return Finding.Warning(FindingCode.AdoptedOtherwise, $"The test behind this value said '{verdict}', not adopt.");
+            yield return Finding.Warning(TypedValueCodes.AdoptedOtherwise, $"The test behind this value said '{verdict}', not adopt.");
     }
 
     private FormattableString? Otherwise()

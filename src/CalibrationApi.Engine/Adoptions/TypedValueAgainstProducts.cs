@@ -34,11 +34,11 @@ public static class TypedValueAgainstProducts
             findings.Add(
                 fitsOwn is false
                     ? Finding.Warning(
-                        FindingCode.FitsOtherProduct,
+                        TypedValueCodes.FitsOtherProduct,
                         $"{typed.InWords} fits {other.Name}, for which {other.Value.Value} is in force on this element, and not what is known of this product. Check which product was meant."
                     )
                     : Finding.Note(
-                        FindingCode.FitsOtherProduct,
+                        TypedValueCodes.FitsOtherProduct,
                         $"{typed.InWords} is what is in force for {other.Name} on this element, {other.Value.Value}. Nothing else is known of this product there: make a catch test before you rely on it."
                     )
             );

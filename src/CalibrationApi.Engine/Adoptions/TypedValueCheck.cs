@@ -16,23 +16,27 @@ public static class TypedValueCheck
     // How near the logarithm of a ratio has to be to that of a factor to be called by its name.
     private const double NearFactor = 0.03;
 
-    private static readonly (double Factor, string Code)[] Factors =
+    private static readonly (double Factor, RefusalCode Code)[] Factors =
     [
-        (2, RefusalCode.TypedTwiceOrHalf),
-        (1 / 0.45359237, RefusalCode.TypedInOtherUnit),
+        (2, TypedValueCodes.TypedTwiceOrHalf),
+        (1 / 0.45359237, TypedValueCodes.TypedInOtherUnit),
     ];
 
+    // How a sentence goes on that begins with "typed in although".
+    private static readonly Dictionary<RefusalCode, string> Objected = new()
+    {
+        [TypedValueCodes.TypedDecimalSlip] =
+            "it is ten times too large or too small, or a hundred or thousand times, as after a slip of the decimal point",
+        [TypedValueCodes.TypedTwiceOrHalf] = "it is twice or half of what was known",
+        [TypedValueCodes.TypedInOtherUnit] = "it differs from what was known as pounds do from kilograms",
+        [TypedValueCodes.TypedOffTest] = "it is further from its test than the uncertainty explains",
+        [TypedValueCodes.TypedOffValueInForce] = "it is far from the value in force before and no test stands behind it",
+        [TypedValueCodes.TypedOffLastTest] = "it is far from what the last test measured and does not name that test",
+        [TypedValueCodes.TypedMoreThanElementHolds] = "it is more than the metering element can hold",
+    };
+
     /// <summary>Every code that an objection can have.</summary>
-    public static IReadOnlyList<string> Codes { get; } =
-    [
-        RefusalCode.TypedDecimalSlip,
-        RefusalCode.TypedTwiceOrHalf,
-        RefusalCode.TypedInOtherUnit,
-        RefusalCode.TypedOffTest,
-        RefusalCode.TypedOffValueInForce,
-        RefusalCode.TypedOffLastTest,
-        RefusalCode.TypedMoreThanElementHolds,
-    ];
+    public static IReadOnlyList<RefusalCode> Codes { get; } = [.. Objected.Keys];
 
     /// <summary>What speaks against a typed number, the gravest objection first; empty when nothing does.</summary>
     /// <param name="typed">The number and what it can be compared with.</param>
@@ -72,7 +76,7 @@ public static class TypedValueCheck
             .. Against(stated)
                 .Select(objection =>
                     Finding.Warning(
-                        FindingCode.StatedUnlikeRecords,
+                        TypedValueCodes.StatedUnlikeRecords,
                         $"The value in force that was stated: {objection.Detail} Look at what the controller shows; the change is counted from the number stated."
                     )
                 ),
@@ -83,17 +87,19 @@ public static class TypedValueCheck
     {
         var objections = new List<Objection>();
         if (typed.Content is { } content && content.Judge(typed.Value, 0) is { Plausibility: Plausibility.Impossible, Fill: var fill })
-            objections.Add(new(RefusalCode.TypedMoreThanElementHolds, $"{typed.InWords} {content.TooMuch(fill)} {ElementContent.CheckIt}"));
+            objections.Add(
+                new(TypedValueCodes.TypedMoreThanElementHolds, $"{typed.InWords} {content.TooMuch(fill)} {ElementContent.CheckIt}")
+            );
         if (typed.Test is { } test)
         {
             if (!Accepts(test, typed))
-                objections.Add(Off(typed, test.Enter ?? test.Kept ?? test.Measured, RefusalCode.TypedOffTest, "what its test gave"));
+                objections.Add(Off(typed, test.Enter ?? test.Kept ?? test.Measured, TypedValueCodes.TypedOffTest, "what its test gave"));
         }
         else if (typed.Before is { } before)
         {
             if (!Threshold.IsBelow(Math.Abs(Ratio(typed, before) - 1), LargestUntestedChange.Value.Canonical))
                 objections.Add(
-                    Off(typed, before, RefusalCode.TypedOffValueInForce, "the value in force before, and no test stands behind it")
+                    Off(typed, before, TypedValueCodes.TypedOffValueInForce, "the value in force before, and no test stands behind it")
                 );
         }
         else if (FirstNumber(typed) is { } objection)
@@ -107,12 +113,12 @@ public static class TypedValueCheck
     /// <summary>What to keep in sight about a number that was typed in although something spoke against it.</summary>
     /// <param name="code">The objection that was answered, one of <see cref="Codes"/>.</param>
     /// <param name="reason">The answer of the person who typed it in.</param>
-    public static Finding Despite(string code, string reason)
+    public static Finding Despite(RefusalCode code, string reason)
     {
-        FormattableString detail = $"This number was typed in although {Objected(code)}. The reason given: {reason}";
-        return code == RefusalCode.TypedMoreThanElementHolds
-            ? Finding.Stop(FindingCode.AdoptedDespite, detail)
-            : Finding.Warning(FindingCode.AdoptedDespite, detail);
+        FormattableString detail = $"This number was typed in although {Objected[code]}. The reason given: {reason}";
+        return code == TypedValueCodes.TypedMoreThanElementHolds
+            ? Finding.Stop(TypedValueCodes.AdoptedDespite, detail)
+            : Finding.Warning(TypedValueCodes.AdoptedDespite, detail);
     }
 
     // Nothing was in force before it: what was measured last, or what can be expected without any measurement.
@@ -123,7 +129,12 @@ public static class TypedValueCheck
             var room = LargestUntestedChange.Value.Canonical + last.ExpandedUncertainty / last.Value.KilogramsPerRevolution;
             return Threshold.IsBelow(Math.Abs(Ratio(typed, last.Value) - 1), room)
                 ? null
-                : Off(typed, last.Value, RefusalCode.TypedOffLastTest, $"what {last.Called} measured, and this number does not name it");
+                : Off(
+                    typed,
+                    last.Value,
+                    TypedValueCodes.TypedOffLastTest,
+                    $"what {last.Called} measured, and this number does not name it"
+                );
         }
 
         if (TypedValueAgainstProducts.Expected(typed) is { Expected: var (median, spread), Known: var known })
@@ -152,7 +163,7 @@ public static class TypedValueCheck
             && !Threshold.IsAbove(value, kept.KilogramsPerRevolution + typed.Step / 2);
     }
 
-    private static Objection Off(TypedValue typed, MassPerRevolution compared, string otherwise, string what) =>
+    private static Objection Off(TypedValue typed, MassPerRevolution compared, RefusalCode otherwise, string what) =>
         ByFactor(typed, compared, 0, Factors, what)
         ?? new(
             otherwise,
@@ -164,7 +175,7 @@ public static class TypedValueCheck
         TypedValue typed,
         MassPerRevolution compared,
         double spread,
-        (double Factor, string Code)[] factors,
+        (double Factor, RefusalCode Code)[] factors,
         string what
     )
     {
@@ -175,7 +186,7 @@ public static class TypedValueCheck
             return null;
         var tens = Math.Max(1, Math.Round(size / Math.Log(10)));
         var (away, code) = factors
-            .Append((Factor: Math.Pow(10, tens), Code: RefusalCode.TypedDecimalSlip))
+            .Append((Factor: Math.Pow(10, tens), Code: TypedValueCodes.TypedDecimalSlip))
             .Select(one => (Away: Math.Abs(size - Math.Log(one.Factor)), one.Code))
             .MinBy(one => one.Away);
         return away <= NearFactor + spread
@@ -183,13 +194,10 @@ public static class TypedValueCheck
             : null;
     }
 
-    private static string Suspicion(string code) =>
-        code switch
-        {
-            RefusalCode.TypedDecimalSlip => "The decimal point may have slipped.",
-            RefusalCode.TypedInOtherUnit => "That is what pounds taken as kilograms look like, or kilograms taken as pounds.",
-            _ => "That is what a count doubled or halved looks like.",
-        };
+    private static string Suspicion(RefusalCode code) =>
+        code == TypedValueCodes.TypedDecimalSlip ? "The decimal point may have slipped."
+        : code == TypedValueCodes.TypedInOtherUnit ? "That is what pounds taken as kilograms look like, or kilograms taken as pounds."
+        : "That is what a count doubled or halved looks like.";
 
     private static FormattableString Compared(double ratio) =>
         ratio switch
@@ -200,22 +208,8 @@ public static class TypedValueCheck
             _ => $"{new Ratio(1 - ratio):F1} below",
         };
 
-    private static string Objected(string code) =>
-        code switch
-        {
-            RefusalCode.TypedDecimalSlip =>
-                "it is ten times too large or too small, or a hundred or thousand times, as after a slip of the decimal point",
-            RefusalCode.TypedTwiceOrHalf => "it is twice or half of what was known",
-            RefusalCode.TypedInOtherUnit => "it differs from what was known as pounds do from kilograms",
-            RefusalCode.TypedOffTest => "it is further from its test than the uncertainty explains",
-            RefusalCode.TypedOffValueInForce => "it is far from the value in force before and no test stands behind it",
-            RefusalCode.TypedOffLastTest => "it is far from what the last test measured and does not name that test",
-            RefusalCode.TypedMoreThanElementHolds => "it is more than the metering element can hold",
-            _ => throw new ArgumentOutOfRangeException(nameof(code), code, "No objection has this code."),
-        };
-
     private static double Ratio(TypedValue typed, MassPerRevolution compared) =>
         typed.Value.KilogramsPerRevolution / compared.KilogramsPerRevolution;
 
-    private sealed record Objection(string Code, FormattableString Detail);
+    private sealed record Objection(RefusalCode Code, FormattableString Detail);
 }

@@ -1,9 +1,9 @@
 namespace CalibrationApi.Engine.Answers;
 
 /// <summary>Something that can hurt a person, in one sentence.</summary>
-/// <param name="Code">Stable kebab-case code; see <see cref="CautionCode"/>.</param>
+/// <param name="Code">Its code.</param>
 /// <param name="Detail">The sentence.</param>
-public sealed record Caution(string Code, FormattableString Detail)
+public sealed record Caution(CautionCode Code, FormattableString Detail)
 {
     /// <summary>
     /// The cautions of every work under tanks and meters. Sources: safety sheets of public agencies (NASD; University of
@@ -13,23 +13,23 @@ public sealed record Caution(string Code, FormattableString Detail)
     [
         ManualFirst,
         new(
-            CautionCode.UnexpectedStart,
+            CautionCodes.UnexpectedStart,
             $"Stop the machine, take the key and lower what can fall before reaching under it; with two people, agree on signals, and nobody starts a drive while hands are under a tank."
         ),
         new(
-            CautionCode.RotatingParts,
+            CautionCodes.RotatingParts,
             $"Meters and augers turn without warning and pull in fingers, sleeves and gloves: refit guards before each run and stay clear of chains and shafts."
         ),
         new(
-            CautionCode.StoredPressure,
+            CautionCodes.StoredPressure,
             $"Hydraulic oil stays under pressure after the engine stops and a jet goes through skin: release it first, search for leaks with cardboard, and treat any injection injury as an emergency."
         ),
         new(
-            CautionCode.ProductDust,
+            CautionCodes.ProductDust,
             $"Dust of treated seed and of fertilizer reaches skin, eyes and lungs while it falls into a container: wear what the product label asks for."
         ),
         new(
-            CautionCode.TankEntry,
+            CautionCodes.TankEntry,
             $"Never enter a tank: flowing product buries a person in seconds. Entry needs lock-out and confined-space practice with a second person outside."
         ),
     ];
@@ -39,7 +39,7 @@ public sealed record Caution(string Code, FormattableString Detail)
     [
         ManualFirst,
         new(
-            CautionCode.MovingMachine,
+            CautionCodes.MovingMachine,
             $"Whoever counts or watches the marks stands clear of the machine and in sight of the driver. Nobody rides on the machine, nobody walks beside its wheels, and nothing is measured while it moves."
         ),
     ];
@@ -49,7 +49,7 @@ public sealed record Caution(string Code, FormattableString Detail)
     [
         .. AtTheMachine,
         new(
-            CautionCode.JackedMachine,
+            CautionCodes.JackedMachine,
             $"Lift the machine on firm, level ground, chock the other wheels and put stands under it before turning a wheel: a jack alone lets go. Nobody lies or reaches under it, and guards of chains and gears stay on while the wheel turns."
         ),
     ];
@@ -57,7 +57,7 @@ public sealed record Caution(string Code, FormattableString Detail)
     // Computed, because the lists above are made before a field below them would be.
     private static Caution ManualFirst =>
         new(
-            CautionCode.ManualFirst,
+            CautionCodes.ManualFirst,
             $"The machine's manual, the product label, local rules and licensed or certified advice go before anything said here."
         );
 
@@ -66,7 +66,7 @@ public sealed record Caution(string Code, FormattableString Detail)
     /// </summary>
     public static Caution TreatedSeed { get; } =
         new(
-            CautionCode.TreatedSeed,
+            CautionCodes.TreatedSeed,
             $"Treated seed and its dust reach the body through skin, eyes and lungs: follow the label of the treatment, wear the chemical-resistant gloves it asks for, and keep such seed out of food and feed."
         );
 }

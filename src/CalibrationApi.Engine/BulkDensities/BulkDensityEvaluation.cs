@@ -97,11 +97,11 @@ public static class BulkDensityEvaluation
 
     private static Caution[] Cautions(BulkDensityQuestion question)
     {
-        HashSet<string> codes = [];
+        HashSet<CautionCode> codes = [];
         if (question.Evidence is WeighedVolume or FilledTank)
-            codes.Add(CautionCode.ProductDust);
+            codes.Add(CautionCodes.ProductDust);
         if (question.Evidence is FilledTank || question.Tank is not null)
-            codes.Add(CautionCode.TankEntry);
+            codes.Add(CautionCodes.TankEntry);
         return [.. Caution.AtTheMachine.Where(caution => codes.Contains(caution.Code))];
     }
 }

@@ -26,7 +26,7 @@ internal static class DensityFindings
         var density = measured.Value;
         if (evidence is PublishedDensity)
             yield return Finding.Note(
-                FindingCode.PublishedDensityOnly,
+                BulkDensityCodes.PublishedDensityOnly,
                 $"No lot has just the published density. Weigh a known volume: it takes five minutes and narrows everything that follows."
             );
         else if (comparison is not null)
@@ -37,12 +37,12 @@ internal static class DensityFindings
             > BulkDensityDefaults.FarOutside
         )
             yield return Finding.Warning(
-                FindingCode.DensityUnlikeReference,
+                BulkDensityCodes.DensityUnlikeReference,
                 $"{new BulkDensity(density)} is {(density > ReferenceDensities.Extremes.Densest.KilogramsPerCubicMetre ? "denser" : "lighter")} than any seed or fertilizer in the list of references ({ReferenceDensities.Extremes.Lightest} to {ReferenceDensities.Extremes.Densest}). Check mass, volume and units."
             );
         else if (evidence is ReadDensity { IsTestWeight: false })
             yield return Finding.Note(
-                FindingCode.DensityNotCompared,
+                BulkDensityCodes.DensityNotCompared,
                 $"This density was taken as stated: no reference is named to compare it with. Name one, or weigh a known volume."
             );
         foreach (var finding in TestWeight(evidence, loose))
@@ -65,14 +65,14 @@ internal static class DensityFindings
         if (Math.Abs(comparison.Beyond) <= BulkDensityDefaults.FarOutside && !Slips(evidence, density, comparison).Any())
         {
             yield return Finding.Note(
-                FindingCode.DensityUnlikeReference,
+                BulkDensityCodes.DensityUnlikeReference,
                 $"{new BulkDensity(density)} is {new Ratio(Math.Abs(comparison.Beyond)):0.#} {direction} than what is published for {name} ({published}). Lots differ; a measured density goes before a published one."
             );
             yield break;
         }
 
         yield return Finding.Warning(
-            FindingCode.DensityUnlikeReference,
+            BulkDensityCodes.DensityUnlikeReference,
             $"{new BulkDensity(density)} is {new Ratio(Math.Abs(comparison.Beyond)):F0} {direction} than what is published for {name} ({published}). {Reason(evidence, density, comparison)} Weigh a known volume before you rely on it."
         );
     }
@@ -125,14 +125,14 @@ internal static class DensityFindings
         {
             var number = read.Unit.FromCanonical(read.Density.KilogramsPerCubicMetre);
             yield return Finding.Note(
-                FindingCode.OtherBushel,
+                BulkDensityCodes.OtherBushel,
                 $"This was taken as {number:0.###} lb in {Bushel(read.Unit)} bushel. If {Bushel(other)} bushel was meant, it is {new BulkDensity(other.Canonical(number))}: the two bushels differ by {new Ratio(UnitTable.Get("bu-imp").ToSi.Value / UnitTable.Get("bu-us").ToSi.Value - 1):0.##}."
             );
         }
 
         if (loose is { } poured)
             yield return Finding.Note(
-                FindingCode.TestWeightSettled,
+                BulkDensityCodes.TestWeightSettled,
                 $"If this is an official Canadian test weight, it allows for grain that settles. Poured loosely, the same grain has about {poured}, {new Ratio(1 - poured.KilogramsPerCubicMetre / read.Density.KilogramsPerCubicMetre):0.#} less. A tank that was just filled is nearer to that."
             );
     }

@@ -92,12 +92,12 @@ public sealed record WeighedVolume : DensityEvidence
         var values = densities.Values;
         if (values.Length > 1 && ChiSquared.UpperTail(densities.Scatter().Q, values.Length - 1) < Rare)
             yield return Finding.Warning(
-                FindingCode.WeighingsScatter,
+                BulkDensityCodes.WeighingsScatter,
                 $"The lightest and the densest weighing differ by {new Ratio((values.Max() - values.Min()) / mean):0.#}, more than filling a container anew usually does. Fill and strike off the same way each time, and look for a slip in one of them."
             );
         if (Threshold.IsBelow(Volume.CubicMetres, BulkDensityDefaults.LeastVolume))
             yield return Finding.Note(
-                FindingCode.SmallVolume,
+                BulkDensityCodes.SmallVolume,
                 $"{Volume} is little: official test weights take half a litre or more, because in a small cup the wall holds kernels apart. Weigh a larger volume."
             );
     }

@@ -13,7 +13,7 @@ public static class CatchPlanEvaluation
     /// <param name="plan">At least one meter; rates, widths, speeds and values above 0.</param>
     /// <returns>
     /// The plan, or a refusal for every meter whose bounds do not allow a single revolution (code
-    /// <see cref="RefusalCode.SettingsAtOdds"/>).
+    /// <see cref="SharedCodes.SettingsAtOdds"/>).
     /// </returns>
     /// <remarks>
     /// <para>Formula: each catch is the largest that container, scale capacity less tare, lift limit and longest run allow, in whole
@@ -82,7 +82,7 @@ public static class CatchPlanEvaluation
             if (revolutions(meters[i]) < 1)
                 refusals.Add(
                     new Refusal(
-                        RefusalCode.SettingsAtOdds,
+                        SharedCodes.SettingsAtOdds,
                         $"meters/{i}",
                         bound.Mass.Kilograms <= 0
                             ? $"The empty container already weighs as much as {MeterPlanning.BoundWords(bound.Kind)} allows. Use a lighter container, or state what really limits it."
@@ -157,7 +157,7 @@ public static class CatchPlanEvaluation
     {
         var heaviest = new Mass(planned.Max(meter => meter.Mass + (meter.Container?.Tare.Kilograms ?? 0)));
         return new(
-            CautionCode.HeavyContainer,
+            CatchPlanCodes.HeavyContainer,
             $"The heaviest container weighs about {heaviest} with its catch: lift it with two persons or a hoist where one person should not."
         );
     }

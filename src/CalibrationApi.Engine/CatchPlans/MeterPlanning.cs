@@ -188,31 +188,31 @@ internal sealed class MeterPlanning
         var divisions = Mass / division.Kilograms;
         if (Threshold.IsBelow(divisions, CatchSize.FineDivisions))
             yield return Finding.Note(
-                FindingCode.CoarseScale,
+                SharedCodes.CoarseScale,
                 $"{meter.Name}: a catch of {new Mass(Mass)} covers only {Math.Floor(divisions):F0} divisions of {division}; {CatchSize.FineDivisions:F0} or more are better.",
                 meter.Name
             );
         if (!IsSmallSeed && Threshold.IsBelow(LimitedBy.Mass.Kilograms, CatchSize.LeastBulkCatch))
             yield return Finding.Warning(
-                FindingCode.BoundsCross,
+                CatchPlanCodes.BoundsCross,
                 $"{meter.Name}: at least {new Mass(CatchSize.LeastBulkCatch)} are common practice for a bulk product, but {BoundWords(LimitedBy.Kind)} allows only {LimitedBy.Mass}. {Remedy(CatchSize.LeastBulkCatch)}",
                 meter.Name
             );
         if (IsTooShort)
             yield return Finding.Warning(
-                FindingCode.ShortRun,
+                CatchPlanCodes.ShortRun,
                 $"{meter.Name}: the catch takes only {new Duration(RunTime):F0}, and a drive takes some seconds to settle; at least {new Duration(plan.ShortestRunSeconds):F0} are wanted. {Remedy(MassOfShortestRun)}{OrMoreCatches()}",
                 meter.Name
             );
         if (Threshold.IsBelow(Revolutions, CatchSize.UsualRevolutions))
             yield return Finding.Warning(
-                FindingCode.SmallCatch,
+                SharedCodes.SmallCatch,
                 $"{meter.Name}: {Revolutions:0.#} revolutions are few; from {CatchSize.UsualRevolutions:F0} on, start and stop hardly matter. {Remedy(CatchSize.UsualRevolutions * DeliveredPerRevolution)}",
                 meter.Name
             );
         if (Precision().Catches is null)
             yield return Finding.Warning(
-                FindingCode.PrecisionOutOfReach,
+                SharedCodes.PrecisionOutOfReach,
                 CatchCount.OutOfReach(Wanted, Common(), Coverage)
                     ? $"{meter.Name}: {new Ratio(Wanted):0.##} cannot be reached with this scale and a catch of {new Mass(Mass)}. Make the catch larger, use a finer scale, or check this one against known masses."
                     : (FormattableString)
@@ -226,7 +226,7 @@ internal sealed class MeterPlanning
                 > CatchPlanDefaults.NearlyFull * (1 + 1e-9) * volume.CubicMetres * density.KilogramsPerCubicMetre
         )
             yield return Finding.Warning(
-                FindingCode.ContainerNearlyFull,
+                CatchPlanCodes.ContainerNearlyFull,
                 $"{meter.Name}: if the meter delivers more than planned, the container may be full to the brim. Plan less or watch it.",
                 meter.Name
             );
@@ -365,13 +365,13 @@ internal sealed class MeterPlanning
             var n = FlowAt(speed) / DeliveredPerRevolution;
             if (meter.SpeedLimits.Minimum is { } minimum && Threshold.IsBelow(n, minimum.RevolutionsPerSecond))
                 yield return Finding.Warning(
-                    FindingCode.OutsideMeterWindow,
+                    SharedCodes.OutsideMeterWindow,
                     $"{meter.Name}: at {speed} the meter turns {new RotationalSpeed(n):F1}, under its least {minimum:F1}, where it turns unevenly.",
                     meter.Name
                 );
             if (meter.SpeedLimits.Maximum is { } maximum && Threshold.IsAbove(n, maximum.RevolutionsPerSecond))
                 yield return Finding.Warning(
-                    FindingCode.OutsideMeterWindow,
+                    SharedCodes.OutsideMeterWindow,
                     $"{meter.Name}: at {speed} the meter would have to turn {new RotationalSpeed(n):F1}, above its highest {maximum:F1}: the rate will not be reached.",
                     meter.Name
                 );

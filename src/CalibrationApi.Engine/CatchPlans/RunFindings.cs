@@ -18,7 +18,7 @@ internal static class RunFindings
         {
             if (planned[i].Simulated != plan.GroundSpeed && WhyNotAsPlanned(plan, asked[i]) is { } why)
                 yield return Finding.Note(
-                    FindingCode.SimulatedSpeedMoved,
+                    CatchPlanCodes.SimulatedSpeedMoved,
                     $"{plan.Meters[i].Name}: at {plan.GroundSpeed} {why}, so {planned[i].Simulated} are simulated. A meter can deliver differently at another speed.{CheckCatch(plan, asked[i])}",
                     plan.Meters[i].Name
                 );
@@ -26,20 +26,20 @@ internal static class RunFindings
 
         if (common is null)
             yield return Finding.Warning(
-                FindingCode.MetersRunApart,
+                CatchPlanCodes.MetersRunApart,
                 $"No simulated ground speed keeps all these meters within their limits, so they run one after the other. In the field they would have to turn together: look for elements that do."
             );
         var sharing = plan.Meters.Count(meter => meter.Container is null);
         if (plan.ContainersAtHand is { } atHand && sharing > atHand)
             yield return Finding.Warning(
-                FindingCode.TooFewContainers,
+                CatchPlanCodes.TooFewContainers,
                 $"{CountWords.Of(sharing)} containers are needed at the same time, one under each meter, and {CountWords.Of(atHand)} {(atHand == 1 ? "is" : "are")} at hand. Get more, or plan the meters in several runs."
             );
         if (plan.Drive == MeterDrive.Separate && common is not null)
         {
             foreach (var stop in stops.Where(stop => stop.Meters.Count > 1))
                 yield return Finding.Note(
-                    FindingCode.StopsCloseTogether,
+                    CatchPlanCodes.StopsCloseTogether,
                     $"{string.Join(", ", stop.Meters)} stop within {new Duration(CatchPlanDefaults.CloseStopsSeconds):F0} of each other: have somebody at each, or run them one after the other."
                 );
         }
@@ -49,7 +49,7 @@ internal static class RunFindings
             && highest.MetresPerSecond >= CatchPlanDefaults.WideSpeedRange * lowest.MetresPerSecond
         )
             yield return Finding.Note(
-                FindingCode.WideSpeedRange,
+                CatchPlanCodes.WideSpeedRange,
                 $"Between {lowest} and {highest} the meters may deliver differently per revolution: make a check catch at both ends as well."
             );
     }

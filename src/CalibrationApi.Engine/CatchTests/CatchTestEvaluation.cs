@@ -18,7 +18,7 @@ public static class CatchTestEvaluation
     /// <summary>Evaluates <paramref name="test"/>.</summary>
     /// <param name="test">The test; at least one catch counts.</param>
     /// <returns>
-    /// The result, or a refusal with code <see cref="RefusalCode.SettingsAtOdds"/> when tolerance and wanted precision cannot both be met.
+    /// The result, or a refusal with code <see cref="SharedCodes.SettingsAtOdds"/> when tolerance and wanted precision cannot both be met.
     /// </returns>
     /// <remarks>
     /// <para>Formula: net masses, pooled mass per revolution (<see cref="PooledRatio"/>), uncertainty

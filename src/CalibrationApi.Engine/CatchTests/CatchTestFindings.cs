@@ -16,7 +16,7 @@ internal static class CatchTestFindings
 
     public static Finding ScaleFailed { get; } =
         Finding.Stop(
-            FindingCode.ScaleCheckFailed,
+            CatchTestCodes.ScaleCheckFailed,
             $"This scale failed its last check before the test. Its error was corrected, but repair or replace the scale before relying on it."
         );
 
@@ -40,7 +40,7 @@ internal static class CatchTestFindings
         if (result.ToUse is { Drawn: not 0 } used && Math.Abs(used.Drawn) > NoticeableShareOfTolerance / 4 * result.Settings.Tolerance)
             findings.Add(
                 Finding.Note(
-                    FindingCode.DrawnTowardsOldNumber,
+                    CatchTestCodes.DrawnTowardsOldNumber,
                     $"This test alone found {new MassPerRevolution(result.Estimate.Value.Value)}. {(result.Change!.Reference.Kind == ReferenceKind.ValueInForce ? "The number in force has tests behind it as well" : "The last test counts as well")}; {used.Value} is what serves best after both."
                 )
             );
@@ -52,35 +52,35 @@ internal static class CatchTestFindings
         else if (result.Decision.Verdict == Verdict.Adopt && test.ControllerEntry is { } entry)
             findings.Add(
                 Finding.Stop(
-                    FindingCode.EntryResolutionMatters,
+                    SharedCodes.EntryResolutionMatters,
                     $"With {entry.Decimals} decimals in {entry.Unit.Symbol} the controller could only take 0. Choose a form or a unit with more digits."
                 )
             );
         if (test.MixesMassUnits)
             findings.Add(
                 Finding.Warning(
-                    FindingCode.MixedMassUnits,
+                    CatchTestCodes.MixedMassUnits,
                     $"Masses of this test were given both in metric and in pound units although one scale shows one unit. Each was taken with its own unit; check that none was mislabelled."
                 )
             );
         if (RepeatedRows.Of(test, readings) is { } rows)
             findings.Add(
                 Finding.Warning(
-                    FindingCode.CatchTypedTwice,
+                    CatchTestCodes.CatchTypedTwice,
                     $"Catches {rows.First + 1} and {rows.Second + 1} have the same readings to the last digit. If one row was typed twice, take it out: it counts as a catch that was never made."
                 )
             );
         foreach (var position in result.Excluded.Agreeing)
             findings.Add(
                 Finding.Note(
-                    FindingCode.ExcludedCatchAgrees,
+                    CatchTestCodes.ExcludedCatchAgrees,
                     $"Catch {position + 1} was left out, but agrees with what counts. If nothing was wrong with it, let it count."
                 )
             );
         for (var i = 0; i < test.Catches.Count; i++)
         {
             if (test.Catches[i].ExcludedBecause is { } reason)
-                findings.Add(Finding.Note(FindingCode.CatchExcluded, $"Catch {i + 1} was left out by the sender: {reason}"));
+                findings.Add(Finding.Note(CatchTestCodes.CatchExcluded, $"Catch {i + 1} was left out by the sender: {reason}"));
         }
 
         return findings;
@@ -90,19 +90,19 @@ internal static class CatchTestFindings
     {
         var mistakes = result.LikelyMistakes;
         if (mistakes.AlsoPossible.Count > 0 && mistakes.Shown.Count == 0)
-            findings.Add(Finding.Note(FindingCode.PossibleMistakes, Possible(result)));
+            findings.Add(Finding.Note(CatchTestCodes.PossibleMistakes, Possible(result)));
         if (mistakes.Group.Any())
             findings.Add(
                 Finding.Warning(
-                    FindingCode.CannotBeToldApart,
+                    CatchTestCodes.CannotBeToldApart,
                     $"These cannot be told apart by mass alone: {string.Join(", ", mistakes.Group.Select(mistake => mistake.InWords))}. Do the check of each that can have happened."
                 )
             );
         else if (mistakes.Shown is [var first, ..] && result.Decision.Rule != CatchTestVerdict.Rule.LikelyMistake)
             findings.Add(
                 Finding.Warning(
-                    FindingCode.LikelyMistake,
-                    $"{first.Detail} Its probability is {new Ratio(first.Probability):F0}. {first.Check}"
+                    CatchTestCodes.LikelyMistake,
+                    $"{first.Detail} Its probability is {new Ratio(first.Probability):F0}. {first.Code.Remedy}"
                 )
             );
     }
@@ -128,35 +128,35 @@ internal static class CatchTestFindings
         if (agreement.FirstIsLow)
             findings.Add(
                 Finding.Warning(
-                    FindingCode.FirstCatchLow,
+                    CatchTestCodes.FirstCatchLow,
                     $"The first catch is {new Ratio(-agreement.FirstDeviation):F1} below the others, as it is when the meter was not turned until the flow was steady. If so, exclude it with that reason and catch once more."
                 )
             );
         if (agreement.HasStray && result.Decision.Rule != CatchTestVerdict.Rule.StrayCatch)
             findings.Add(
                 Finding.Warning(
-                    FindingCode.StrayCatch,
+                    CatchTestCodes.StrayCatch,
                     $"Catch {agreement.FarthestCatch + 1} stands apart from the others by {new Ratio(Math.Abs(agreement.FarthestDeviation)):F1}. It still counts; exclude it only if you know the reason."
                 )
             );
         if (agreement.ScatterTooMuch && result.Decision.Rule != CatchTestVerdict.Rule.WildScatter)
             findings.Add(
                 Finding.Warning(
-                    FindingCode.CatchesScatterMoreThanExpected,
+                    SharedCodes.CatchesScatterMoreThanExpected,
                     $"The catches spread by {new Ratio(agreement.Spread):F1}, more than a repeatability of {new Ratio(result.Settings.Repeatability.Relative):0.##} explains. The interval has been widened for it."
                 )
             );
         if (agreement.HasTrend)
             findings.Add(
                 Finding.Warning(
-                    FindingCode.TrendOverCatches,
+                    CatchTestCodes.TrendOverCatches,
                     $"The catches {(agreement.TrendPerCatch > 0 ? "rise" : "fall")} by {new Ratio(Math.Abs(agreement.TrendPerCatch)):F1} from one to the next: look at the tank level, at the flow to the meter, and at whether the meter was warm."
                 )
             );
         if (agreement.HasOffset)
             findings.Add(
                 Finding.Warning(
-                    FindingCode.AdditiveOffset,
+                    CatchTestCodes.AdditiveOffset,
                     $"Catches of different length only fit together with {new Mass(Math.Abs(agreement.Offset))} {(agreement.Offset > 0 ? "too much" : "missing")} in each: check the tare, product left in the line or the container, and the priming."
                 )
             );
@@ -170,14 +170,14 @@ internal static class CatchTestFindings
         if (Threshold.IsBelow(fewest, CatchSize.UsualRevolutions))
             findings.Add(
                 Finding.Warning(
-                    FindingCode.SmallCatch,
+                    SharedCodes.SmallCatch,
                     $"A catch of {new Revolutions(fewest)} is short: from {new Revolutions(CatchSize.UsualRevolutions)} on, start and stop of the meter hardly matter."
                 )
             );
         else if (Threshold.IsBelow(smallest, CatchSize.LeastBulkCatch) && test.Material != ProductMaterial.SmallSeed)
             findings.Add(
                 Finding.Note(
-                    FindingCode.SmallCatch,
+                    SharedCodes.SmallCatch,
                     $"The smallest catch is {new Mass(smallest)}, under the {leastCatch} that are common practice for a bulk product. For small seed, turns and scale divisions decide: state the material small-seed."
                 )
             );
@@ -188,7 +188,7 @@ internal static class CatchTestFindings
         if (Threshold.IsBelow(divisions, CatchSize.FineDivisions))
             findings.Add(
                 Finding.Note(
-                    FindingCode.CoarseScale,
+                    SharedCodes.CoarseScale,
                     $"The smallest catch covers only {divisions:F0} divisions of {division}; {CatchSize.FineDivisions:F0} or more are better."
                 )
             );
@@ -198,7 +198,7 @@ internal static class CatchTestFindings
             if (Threshold.IsAbove(intervals, OimlR76.LargestLoad(accuracyClass)))
                 findings.Add(
                     Finding.Warning(
-                        FindingCode.LoadBeyondClass,
+                        CatchTestCodes.LoadBeyondClass,
                         $"A load of {intervals:F0} verification intervals is more than a scale of class {accuracyClass.ToString()} can have ({OimlR76.LargestLoad(accuracyClass):F0}). Check the class and the interval on the data plate."
                     )
                 );
@@ -211,7 +211,7 @@ internal static class CatchTestFindings
         if (estimate.Span * estimate.Span > estimate.VarianceWithoutSpan)
             findings.Add(
                 Finding.Note(
-                    FindingCode.ScaleDominates,
+                    CatchTestCodes.ScaleDominates,
                     $"The scale makes more of the uncertainty than the catches do. A check against known masses helps more than another catch."
                 )
             );
@@ -219,7 +219,7 @@ internal static class CatchTestFindings
         if (test.Limits.Repeatability is null && prior.DegreesOfFreedom > readings.Count - 1)
             findings.Add(
                 Finding.Note(
-                    FindingCode.DefaultRepeatabilityUsed,
+                    CatchTestCodes.DefaultRepeatabilityUsed,
                     $"{Capital(CountWords.Of(readings.Count))} catch{(readings.Count == 1 ? " says nothing" : "es say little")} about scatter; the default repeatability of {new Ratio(prior.Relative):0.##} carries most of the uncertainty."
                 )
             );
@@ -234,7 +234,7 @@ internal static class CatchTestFindings
         if (RoundingMatters(enter, result.Settings))
             findings.Add(
                 Finding.Warning(
-                    FindingCode.EntryResolutionMatters,
+                    SharedCodes.EntryResolutionMatters,
                     $"With {enter.Entry.Decimals} decimals the controller can only take {enter.InWords}, which is {new Ratio(Math.Abs(enter.RoundingError)):F1} {(enter.RoundingError > 0 ? "above" : "below")} the value found. Use a form or a unit with more digits if the controller has one."
                 )
             );

@@ -17,7 +17,7 @@ internal static class CatchTestSentences
         switch (result.Decision.Rule)
         {
             case CatchTestVerdict.Rule.LikelyMistake:
-                return $"Do not use this test yet. {result.LikelyMistakes.Named!.Detail} {result.LikelyMistakes.Named.Check}";
+                return $"Do not use this test yet. {result.LikelyMistakes.Named!.Detail} {result.LikelyMistakes.Named.Code.Remedy}";
             case CatchTestVerdict.Rule.Impossible:
                 return $"Do not use this test. {result.Impossible[0].Detail}";
             case CatchTestVerdict.Rule.ScaleFailed:
@@ -62,7 +62,7 @@ internal static class CatchTestSentences
             case CatchTestVerdict.Rule.LikelyMistake:
                 var named = result.LikelyMistakes.Named!;
                 return Finding.Stop(
-                    FindingCode.LikelyMistake,
+                    CatchTestCodes.LikelyMistake,
                     named.Probability >= ProbabilityWords.AlmostCertain
                         ? (FormattableString)$"{named.Detail} It is almost certain."
                         : $"{named.Detail} Its probability is {new Ratio(named.Probability):F0}."
@@ -73,32 +73,32 @@ internal static class CatchTestSentences
                 return CatchTestFindings.ScaleFailed;
             case CatchTestVerdict.Rule.MistakeNotToldApart:
                 return Finding.Stop(
-                    FindingCode.CannotBeToldApart,
+                    CatchTestCodes.CannotBeToldApart,
                     $"The probability of some mistake is {new Ratio(result.LikelyMistakes.AnyProbability):F0}, but the masses alone do not say which."
                 );
             case CatchTestVerdict.Rule.StrayCatch:
                 return Finding.Stop(
-                    FindingCode.StrayCatch,
+                    CatchTestCodes.StrayCatch,
                     $"Among honest catches one that stands apart by {new Ratio(Math.Abs(result.Agreement.FarthestDeviation)):F1} comes up in fewer than 1 test of 100."
                 );
             case CatchTestVerdict.Rule.WildScatter:
                 return Finding.Stop(
-                    FindingCode.CatchesScatterMoreThanExpected,
+                    SharedCodes.CatchesScatterMoreThanExpected,
                     $"The catches spread by {new Ratio(result.Agreement.Spread):F1}; with a repeatability of {new Ratio(settings.Repeatability.Relative):0.##} that comes up in fewer than 1 test of 100."
                 );
             case CatchTestVerdict.Rule.PrecisionNotReached:
                 return Finding.Warning(
-                    FindingCode.PrecisionNotReached,
+                    CatchTestCodes.PrecisionNotReached,
                     $"The value is known within {new Ratio(result.Estimate.RelativeExpanded):F1}; within {new Ratio(settings.WantedPrecision):0.##} is wanted. {More(result.Decision.MoreCatches!.Value)} With a probability of {new Ratio(settings.PrecisionProbability):0.##} that is enough; {new Ratio(result.Decision.ExpectedPrecision!.Value):F1} is to be expected then."
                 );
             case CatchTestVerdict.Rule.PrecisionOutOfReach:
                 if (!CommonIsTooWide(result))
                     return Finding.Warning(
-                        FindingCode.PrecisionOutOfReach,
+                        SharedCodes.PrecisionOutOfReach,
                         $"One catch like these has a standard uncertainty of {new Ratio(OfOneCatch(result)):F1}: it takes more than {CatchCount.Most} catches to know the value within {new Ratio(settings.WantedPrecision):0.##}."
                     );
                 return Finding.Warning(
-                    FindingCode.PrecisionOutOfReach,
+                    SharedCodes.PrecisionOutOfReach,
                     $"What all catches have in common alone leaves {new Ratio(Common(result)):F1} of doubt; within {new Ratio(settings.WantedPrecision):0.##} is wanted. {OutOfReachRemedy(result)}"
                 );
             case CatchTestVerdict.Rule.SecondTestNeeded:
@@ -107,7 +107,7 @@ internal static class CatchTestSentences
                 return SecondTestSentences.WhyConfirmed(result);
             case CatchTestVerdict.Rule.CatchApart:
                 return Finding.Warning(
-                    FindingCode.CatchApart,
+                    CatchTestCodes.CatchApart,
                     result.Agreement.FarthestCatch is { } catchApart
                         ? (FormattableString)
                             $"Catch {catchApart + 1} stands {new Ratio(Math.Abs(result.Agreement.FarthestDeviation)):F1} apart from the others; among honest catches that comes up in fewer than 5 tests of 100."
@@ -115,30 +115,30 @@ internal static class CatchTestSentences
                 );
             case CatchTestVerdict.Rule.ExclusionDecides:
                 return Finding.Warning(
-                    FindingCode.ExclusionDecides,
+                    CatchTestCodes.ExclusionDecides,
                     $"Catch {result.Excluded.Contradicting[0] + 1} was left out, and {(result.Change is null ? "stands apart from what counts" : "fits what was expected")}. One of the two is wrong, and leaving out alone decides which."
                 );
             case CatchTestVerdict.Rule.WithinTolerance:
                 var likely = ProbabilityWords.Likely(result.Change!.ProbabilityWithinTolerance);
                 return result.Change.IsDetected
                     ? Finding.Note(
-                        FindingCode.WithinTolerance,
+                        SharedCodes.WithinTolerance,
                         $"The meter has changed a little, but the value in force is still within {tolerance:0.##} of the truth with a probability of {likely}."
                     )
                     : Finding.Note(
-                        FindingCode.NoPracticalChange,
+                        SharedCodes.NoPracticalChange,
                         $"The change is smaller than its own uncertainty, and the value in force is within {tolerance:0.##} of the truth with a probability of {likely}."
                     );
             case CatchTestVerdict.Rule.NothingInForce:
-                return Finding.Note(FindingCode.NoValueInForce, $"No value is in force to compare with.");
+                return Finding.Note(SharedCodes.NoValueInForce, $"No value is in force to compare with.");
             case CatchTestVerdict.Rule.Changed:
                 return Finding.Warning(
-                    FindingCode.ChangeDetected,
+                    CatchTestCodes.ChangeDetected,
                     $"The value in force is within {tolerance:0.##} of the truth with a probability of {ProbabilityWords.OnlyLikely(result.Change!.ProbabilityWithinTolerance)}; {Agreement(result)}."
                 );
             default:
                 return Finding.Warning(
-                    FindingCode.WithinToleranceNotShown,
+                    SharedCodes.WithinToleranceNotShown,
                     $"The change is smaller than its own uncertainty, but the value in force is within {tolerance:0.##} of the truth with a probability of {ProbabilityWords.OnlyLikely(result.Change!.ProbabilityWithinTolerance)}."
                 );
         }
@@ -146,7 +146,7 @@ internal static class CatchTestSentences
 
     private static FormattableString FirstCheck(CatchTestResult result) =>
         result.LikelyMistakes.Shown is [var first, ..]
-            ? (FormattableString)$"{first.Detail} {first.Check}"
+            ? (FormattableString)$"{first.Detail} {first.Code.Remedy}"
             : $"Go through the test step by step as it was done.";
 
     private static FormattableString Adopt(CatchTestResult result) =>

@@ -95,7 +95,7 @@ public sealed record CatchTestSettings
         return !Threshold.IsAbove(needed, Tolerance)
             ? null
             : new Refusal(
-                RefusalCode.SettingsAtOdds,
+                SharedCodes.SettingsAtOdds,
                 "wantedPrecision",
                 $"A tolerance of {new Ratio(Tolerance)} cannot be shown by a test that is only wanted to {new Ratio(WantedPrecision)} (with {new Ratio(DayToDay)} from day to day it takes a tolerance of at least {new Ratio(needed)}). Widen the tolerance or ask for a smaller wantedPrecision."
             );

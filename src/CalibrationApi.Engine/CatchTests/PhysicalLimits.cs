@@ -65,12 +65,12 @@ internal sealed record PhysicalLimits
             )
                 is { } doubt
         )
-            unusual.Add(doubt with { Severity = Severity.Warning });
+            unusual.Add(doubt.AsWarning());
         if (
             test.Predicted is { } predicted
             && test.Element?.FindingOf("The value predicted for this lot", predicted.Value, predicted.StandardUncertainty) is { } wrongly
         )
-            unusual.Add(wrongly with { Severity = Severity.Warning });
+            unusual.Add(wrongly.AsWarning());
         if (test.OtherProducts?.FindingOf(measured, relative) is { } unlike)
             unusual.Add(unlike);
         if (
@@ -116,7 +116,7 @@ internal sealed record PhysicalLimits
             && Threshold.IsAbove(test.Scale.Corrected(net), Heap * full.Kilograms * (1 + Allowed * UncertaintyOfContent))
         )
             yield return Finding.Stop(
-                FindingCode.MoreThanTheContainerHolds,
+                CatchTestCodes.MoreThanTheContainerHolds,
                 $"Catch {number} of {one.IndicatedNet} does not fit into the container: heaped over its rim it holds about {new Mass(Heap * full.Kilograms)}. Check gross, unit, which container it was, its volume and the bulk density."
             );
         var load = net + (one.Tare ?? test.Context.ContainerTare ?? new Mass(0)).Kilograms;
@@ -128,7 +128,7 @@ internal sealed record PhysicalLimits
             )
         )
             yield return Finding.Stop(
-                FindingCode.LoadBeyondCapacity,
+                CatchTestCodes.LoadBeyondCapacity,
                 $"Catch {number} is a load of {new Mass(load)} on a scale that takes {capacity}. Check gross, unit, which scale it was and its capacity."
             );
     }

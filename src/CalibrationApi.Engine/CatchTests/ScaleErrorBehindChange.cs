@@ -36,7 +36,7 @@ public static class ScaleErrorBehindChange
 
     /// <summary>The finding.</summary>
     internal static Finding AsFinding(this LaterScaleError error, ChangeAgainstReference change) =>
-        Finding.Warning(FindingCode.OldScaleExplainsChange, error.InWords(change));
+        Finding.Warning(CatchTestCodes.OldScaleExplainsChange, error.InWords(change));
 
     private static FormattableString MoreOrLess(double change) =>
         change >= 0 ? (FormattableString)$"{new Ratio(change):F1} more" : $"{new Ratio(-change):F1} less";

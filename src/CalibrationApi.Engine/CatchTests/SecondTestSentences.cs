@@ -19,14 +19,14 @@ internal static class SecondTestSentences
         var expected = result.FromExpected!;
         return result.SecondTest is { } second
             ? Finding.Warning(
-                FindingCode.TestsDisagree,
+                CatchTestCodes.TestsDisagree,
                 second.Agrees
                     ? (FormattableString)
                         $"{Capital(Called(second))} found {second.Earlier.Value}, this one {Found(result)}. They are not far apart, but the two together do not show a change: at least one of them fits what was expected."
                     : $"{Capital(Called(second))} found {second.Earlier.Value}, this one {Found(result)}: they differ by {new Ratio(Math.Abs(second.Difference)):F1}, and two honest tests like these by no more than {new Ratio(second.LargestHonestDifference):F1}."
             )
             : Finding.Warning(
-                FindingCode.SecondTestNeeded,
+                CatchTestCodes.SecondTestNeeded,
                 $"A change of {new Ratio(Math.Abs(expected.Delta)):F1} reaches the {new Ratio(expected.Limit):0.##} from which a second test, set up anew, has to agree. More catches of this set-up would share its mistakes."
             );
     }
@@ -38,7 +38,7 @@ internal static class SecondTestSentences
     {
         var second = result.SecondTest!;
         return Finding.Warning(
-            FindingCode.ChangeConfirmed,
+            CatchTestCodes.ChangeConfirmed,
             $"{Capital(Called(second))} found {second.Earlier.Value}, this one {Found(result)}: they differ by {new Ratio(Math.Abs(second.Difference)):F1}, no more than two honest tests do. Both together give {new MassPerRevolution(second.Combined.Value)} within {new Ratio(second.Combined.ExpandedUncertainty / second.Combined.Value):F1}. An earlier test counts only when it is later than the last adoption."
         );
     }

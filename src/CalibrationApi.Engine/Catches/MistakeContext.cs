@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Engine.Catches;
@@ -44,8 +45,8 @@ public sealed record MistakeContext
     /// <summary>The scale is described in pounds or ounces (true) or metric units (false).</summary>
     public bool? ScaleInPounds { get; init; }
 
-    /// <summary>Codes of mistakes that somebody has checked and ruled out; see <c>MistakeCode</c>.</summary>
-    public IReadOnlyList<string> RuledOut { get; init; } = [];
+    /// <summary>Codes of mistakes that somebody has checked and ruled out.</summary>
+    public IReadOnlyList<MistakeCode> RuledOut { get; init; } = [];
 }
 
 /// <summary>Where the revolutions of a catch come from.</summary>

@@ -49,12 +49,12 @@ public sealed record TestConditions
     {
         if (IsNearlyEmpty(sowing))
             yield return Finding.Warning(
-                FindingCode.ConditionsDiffer,
+                CatchCodes.ConditionsDiffer,
                 $"The tank was nearly empty in the test ({TankLevel}): the meter may deliver differently from a filled one. Test again with more product in it."
             );
         foreach (var (what, here, there) in Differences(sowing))
             yield return Finding.Warning(
-                FindingCode.ConditionsDiffer,
+                CatchCodes.ConditionsDiffer,
                 $"The {what} in the test ({here}) differs from that stated for sowing ({there}): the meter may deliver differently. Test again near the conditions of sowing, or check in the field."
             );
     }

@@ -15,7 +15,7 @@ public static class DistanceSensorEvaluation
     /// <param name="question">At least one run; every form asked for can be told from the counts
     /// (<see cref="SensorCounts.CanTell"/>).</param>
     /// <returns>
-    /// The result, or a refusal with code <see cref="RefusalCode.SettingsAtOdds"/> when tolerance and wanted precision cannot both be met.
+    /// The result, or a refusal with code <see cref="SharedCodes.SettingsAtOdds"/> when tolerance and wanted precision cannot both be met.
     /// </returns>
     /// <remarks>
     /// <para>Formula: pooled counts per metre (<see cref="RunsEstimate"/>), agreement (<see cref="RunAgreement"/>), change
@@ -133,7 +133,7 @@ public static class DistanceSensorEvaluation
         return !Threshold.IsAbove(needed, tolerance)
             ? null
             : new Refusal(
-                RefusalCode.SettingsAtOdds,
+                SharedCodes.SettingsAtOdds,
                 "wantedPrecision",
                 $"A tolerance of {new Ratio(tolerance)} cannot be shown by runs that are only wanted to {new Ratio(wanted)}. Widen the tolerance or ask for a smaller wantedPrecision."
             );

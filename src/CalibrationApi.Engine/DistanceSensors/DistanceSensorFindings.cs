@@ -30,14 +30,14 @@ internal static class DistanceSensorFindings
         if (agreement.ScatterTooMuch && result.Decision.Rule != DistanceSensorVerdict.Rule.WildScatter)
             findings.Add(
                 Finding.Warning(
-                    FindingCode.RunsScatterMoreThanExpected,
+                    DistanceSensorCodes.RunsScatterMoreThanExpected,
                     $"The runs spread by {new Ratio(agreement.Spread):F1}, more than was expected of them. The interval has been widened for it."
                 )
             );
         if (agreement.DirectionsDiffer)
             findings.Add(
                 Finding.Warning(
-                    FindingCode.DirectionsDiffer,
+                    DistanceSensorCodes.DirectionsDiffer,
                     $"There and back differ by {new Ratio(Math.Abs(agreement.DirectionDifference!.Value)):F1}: a slope, or slip that differs with it. Drive as many runs one way as the other."
                 )
             );
@@ -52,7 +52,7 @@ internal static class DistanceSensorFindings
         )
             findings.Add(
                 Finding.Warning(
-                    FindingCode.LargeDistanceChange,
+                    DistanceSensorCodes.LargeDistanceChange,
                     $"A change of {new Ratio(Math.Abs(change.Delta.Value)):F1} seldom comes of the tyre, the load or the ground. Before you type anything in, check the length of the course, the units, and the form and distance in which the controller counts."
                 )
             );
@@ -64,21 +64,21 @@ internal static class DistanceSensorFindings
         if (Threshold.IsBelow(shortest, DistanceSensorDefaults.ShortCourse))
             findings.Add(
                 Finding.Note(
-                    FindingCode.ShortCourse,
+                    DistanceSensorCodes.ShortCourse,
                     $"The shortest course is {new Length(shortest)}; {new Length(DistanceSensorDefaults.ShortCourse):F0} or more are advised, so that start and stop hardly matter."
                 )
             );
         if (question.Runs.Count == 1 && question.Repeatability is null)
             findings.Add(
                 Finding.Note(
-                    FindingCode.OneRunOnly,
+                    DistanceSensorCodes.OneRunOnly,
                     $"One run says nothing about scatter; the default of {DistanceSensorDefaults.Repeatability.Value:0.##} for one run carries most of the uncertainty."
                 )
             );
         if (result.Estimate.Tape > result.Estimate.Runs)
             findings.Add(
                 Finding.Note(
-                    FindingCode.TapeDominates,
+                    DistanceSensorCodes.TapeDominates,
                     $"The tape makes more of the uncertainty than the runs do. A better tape helps more than another run."
                 )
             );
@@ -96,10 +96,10 @@ internal static class DistanceSensorFindings
         findings.Add(
             Math.Abs(slip.Value) > DistanceSensorDefaults.LargeSlip
                 ? Finding.Warning(
-                    FindingCode.WheelSlips,
+                    DistanceSensorCodes.WheelSlips,
                     $"{seen} That much changes with every patch of soil. A sensor on a wheel that neither drives nor is driven is steadier."
                 )
-                : Finding.Note(FindingCode.WheelSlips, $"{seen} The value of the runs at work holds it already.")
+                : Finding.Note(DistanceSensorCodes.WheelSlips, $"{seen} The value of the runs at work holds it already.")
         );
     }
 
@@ -112,7 +112,7 @@ internal static class DistanceSensorFindings
         {
             findings.Add(
                 Finding.Warning(
-                    FindingCode.WidthDiffers,
+                    DistanceSensorCodes.WidthDiffers,
                     change > 0
                         ? (FormattableString)
                             $"The machine is {width.Nominal} wide, but each pass covers {width.Effective} anew: the field gets {new Ratio(change):F1} too much. Correct the spacing of the passes."
@@ -128,7 +128,7 @@ internal static class DistanceSensorFindings
                 : "Correct the spacing of the passes, or the width in the controller.";
         findings.Add(
             Finding.Warning(
-                FindingCode.WidthDiffers,
+                DistanceSensorCodes.WidthDiffers,
                 change > 0
                     ? (FormattableString)
                         $"The controller reckons with {width.Used}, but each pass covers {width.Effective} anew: that alone gives the field {new Ratio(change):F1} too much. {remedy}"
@@ -144,7 +144,7 @@ internal static class DistanceSensorFindings
             if (Math.Abs(enter.RoundingError) > NoticeableShareOfTolerance * result.Tolerance)
                 findings.Add(
                     Finding.Warning(
-                        FindingCode.EntryResolutionMatters,
+                        SharedCodes.EntryResolutionMatters,
                         $"With {enter.Entry.Decimals} decimals the controller can only take {enter.InWords}, which makes it count {new Ratio(Math.Abs(enter.RoundingError)):F1} too {(enter.RoundingError > 0 ? "little" : "much")} distance. Use a form or a unit with more digits if the controller has one."
                     )
                 );
@@ -153,7 +153,7 @@ internal static class DistanceSensorFindings
         {
             findings.Add(
                 Finding.Stop(
-                    FindingCode.EntryResolutionMatters,
+                    SharedCodes.EntryResolutionMatters,
                     $"With {entry.Decimals} decimals in {entry.Unit.Symbol} the controller could only take 0. Choose a form or a unit with more digits."
                 )
             );

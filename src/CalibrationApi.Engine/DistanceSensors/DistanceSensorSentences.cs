@@ -44,44 +44,44 @@ internal static class DistanceSensorSentences
         {
             case DistanceSensorVerdict.Rule.WildScatter:
                 return Finding.Stop(
-                    FindingCode.RunsScatterMoreThanExpected,
+                    DistanceSensorCodes.RunsScatterMoreThanExpected,
                     $"The runs spread by {new Ratio(result.Agreement.Spread):F1}; that comes up in fewer than 1 of 100 sets of honest runs."
                 );
             case DistanceSensorVerdict.Rule.PrecisionNotReached:
                 return Finding.Warning(
-                    FindingCode.MoreRunsNeeded,
+                    DistanceSensorCodes.MoreRunsNeeded,
                     $"The value is known within {new Ratio(result.Estimate.RelativeExpanded):F1}; within {wanted:0.##} is wanted. {More(result.Decision.MoreRuns!.Value)}"
                 );
             case DistanceSensorVerdict.Rule.PrecisionOutOfReach:
                 return Finding.Warning(
-                    FindingCode.RunsOutOfReach,
+                    DistanceSensorCodes.RunsOutOfReach,
                     $"No practical number of such runs tells the value within {wanted:0.##}. {OutOfReachRemedy(result)}"
                 );
             case DistanceSensorVerdict.Rule.LargeChangeUnconfirmed:
                 return Finding.Warning(
-                    FindingCode.LargeDistanceChange,
+                    DistanceSensorCodes.LargeDistanceChange,
                     $"{MoreOrFewer(result)} are so large a change that a second, agreeing run is asked for."
                 );
             case DistanceSensorVerdict.Rule.WithinTolerance:
                 return result.Change!.IsDetected
                     ? Finding.Note(
-                        FindingCode.WithinTolerance,
+                        SharedCodes.WithinTolerance,
                         $"The sensor has changed a little, but the value in force is still within {tolerance:0.##} of the truth with a probability of {ProbabilityWords.Likely(probability)}."
                     )
                     : Finding.Note(
-                        FindingCode.NoPracticalChange,
+                        SharedCodes.NoPracticalChange,
                         $"The change is smaller than its own uncertainty, and the value in force is within {tolerance:0.##} of the truth with a probability of {ProbabilityWords.Likely(probability)}."
                     );
             case DistanceSensorVerdict.Rule.NothingInForce:
-                return Finding.Note(FindingCode.NoValueInForce, $"No value is in force to compare with.");
+                return Finding.Note(SharedCodes.NoValueInForce, $"No value is in force to compare with.");
             case DistanceSensorVerdict.Rule.Changed:
                 return Finding.Warning(
-                    FindingCode.DistanceChanged,
+                    DistanceSensorCodes.DistanceChanged,
                     $"The value in force is within {tolerance:0.##} of the truth with a probability of {ProbabilityWords.OnlyLikely(probability)}; it rests on {CountWords.Of(result.Runs.Count)} run{(result.Runs.Count == 1 ? "" : "s")}."
                 );
             default:
                 return Finding.Warning(
-                    FindingCode.WithinToleranceNotShown,
+                    SharedCodes.WithinToleranceNotShown,
                     $"The change is smaller than its own uncertainty, but the value in force is within {tolerance:0.##} of the truth with a probability of {ProbabilityWords.OnlyLikely(probability)}."
                 );
         }

@@ -44,21 +44,21 @@ internal static class DriveWheelSentences
             Verdict.Keep =>
             [
                 Finding.Note(
-                    FindingCode.WithinTolerance,
+                    SharedCodes.WithinTolerance,
                     $"The rate is within {tolerance:0.##} of the target with a probability of {ProbabilityWords.Likely(acceptance.Probability)}."
                 ),
             ],
             Verdict.Adopt =>
             [
                 Finding.Warning(
-                    FindingCode.RateOffTarget,
+                    DriveWheelCodes.RateOffTarget,
                     $"The rate is within {tolerance:0.##} of the target with a probability of {ProbabilityWords.OnlyLikely(acceptance.Probability)}."
                 ),
             ],
             _ =>
             [
                 Finding.Warning(
-                    FindingCode.RateNotShown,
+                    DriveWheelCodes.RateNotShown,
                     $"The rate is known within {new Ratio(acceptance.Deviation.ExpandedUncertainty):F1}, and it is within {tolerance:0.##} of the target with a probability of {probability:F0}: not sure enough to keep the setting, nor to change it."
                 ),
             ],
@@ -70,11 +70,17 @@ internal static class DriveWheelSentences
             ?
             [
                 Finding.Stop(
-                    FindingCode.RateImplausible,
+                    DriveWheelCodes.RateImplausible,
                     $"A rate of {rate:0.##} is outside of what seeding machines put down, {Least:0.##} to {Most:0}. Check units, turns, width and circumference."
                 ),
             ]
-            : [Finding.Stop(FindingCode.OutletGaveNothing, $"{Empty(result)} gave nothing, so the turns say nothing about the setting.")];
+            :
+            [
+                Finding.Stop(
+                    DriveWheelCodes.OutletGaveNothing,
+                    $"{Empty(result)} gave nothing, so the turns say nothing about the setting."
+                ),
+            ];
 
     public static List<Finding> Findings(DriveWheelQuestion question, DriveWheelResult result, bool testsAgree)
     {
@@ -82,7 +88,7 @@ internal static class DriveWheelSentences
         if (!testsAgree)
             findings.Add(
                 Finding.Warning(
-                    FindingCode.CatchesScatterMoreThanExpected,
+                    SharedCodes.CatchesScatterMoreThanExpected,
                     $"The turn tests differ by more than is expected of them. The interval has been widened for it."
                 )
             );
@@ -91,14 +97,14 @@ internal static class DriveWheelSentences
         if (result.Origin == WheelOrigin.Diameter)
             findings.Add(
                 Finding.Warning(
-                    FindingCode.CircumferenceFromDiameter,
+                    DriveWheelCodes.CircumferenceFromDiameter,
                     $"The circumference of {result.Wheel.Circumference} was reckoned from the diameter. A loaded tyre rolls shorter: it turns more often over an area than said here, and puts down more."
                 )
             );
         if (result.Origin == WheelOrigin.MeasuredRun && question.Skid is > 0 or < 0)
             findings.Add(
                 Finding.Note(
-                    FindingCode.SkidCountedTwice,
+                    DriveWheelCodes.SkidCountedTwice,
                     $"The skid is reckoned on top of the measured run. If the wheel drove the meters on that run, its circumference holds the skid already: then leave skid out."
                 )
             );
@@ -109,7 +115,7 @@ internal static class DriveWheelSentences
         )
             findings.Add(
                 Finding.Warning(
-                    FindingCode.LargeCorrection,
+                    DriveWheelCodes.LargeCorrection,
                     $"A correction by a factor of {correction.Factor:0.00} is large: the rate is hardly proportional to the setting that far. Take it as a first step, and look at the gears as well."
                 )
             );
@@ -189,7 +195,7 @@ internal static class DriveWheelSentences
         var turned = result.Wheel.Rate(perRevolution, 1 / gearing);
         findings.Add(
             Finding.Warning(
-                FindingCode.RateOffTarget,
+                DriveWheelCodes.RateOffTarget,
                 !IsNear(rate, target, DriveWheelDefaults.LargeCorrection - 1) && IsNear(turned, target, AboutRight)
                     ? (FormattableString)
                         $"Reckoned from the meter, the rate is {rate}, {off} the target. With {1 / gearing:0.###} meter revolutions per turn of the wheel it would be {turned}: is the gearing stated the wrong way round?"
@@ -220,7 +226,7 @@ internal static class DriveWheelSentences
             if (value is { } odd && !DriveWheelEvaluation.IsPlausible(odd))
                 findings.Add(
                     Finding.Warning(
-                        FindingCode.RateImplausible,
+                        DriveWheelCodes.RateImplausible,
                         $"A {name} of {odd:0.##} is outside of what seeding machines put down, {Least:0.##} to {Most:0}. Check units, turns, width and circumference."
                     )
                 );
@@ -235,7 +241,7 @@ internal static class DriveWheelSentences
             if (result.Verdict != Verdict.Investigate)
                 findings.Add(
                     Finding.Warning(
-                        FindingCode.OutletGaveNothing,
+                        DriveWheelCodes.OutletGaveNothing,
                         $"{empty} gave nothing. Clear the way from meter to outlet, and test again."
                     )
                 );
@@ -252,7 +258,7 @@ internal static class DriveWheelSentences
             $"outlet {worst.Index + 1} of those caught gives {new Ratio(Math.Abs(worst.Item.Deviation)):F1} {(worst.Item.Deviation > 0 ? "more" : "less")} than their mean";
         findings.Add(
             Finding.Warning(
-                FindingCode.OutletOffMean,
+                DriveWheelCodes.OutletOffMean,
                 off.Length == 1
                     ? (FormattableString)$"One outlet is beyond the limit of {new Ratio(result.Tolerance):0.##}: {gives}."
                     : $"{off.Length} of {result.Outlets.Count} outlets are beyond the limit of {new Ratio(result.Tolerance):0.##}; furthest off, {gives}."

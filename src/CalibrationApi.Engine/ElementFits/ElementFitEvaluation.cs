@@ -46,13 +46,13 @@ public static class ElementFitEvaluation
             throw new ArgumentException("A ground speed is needed.", nameof(question));
         if (rates.Length == 0)
             return new Refusal(
-                RefusalCode.SettingsAtOdds,
+                SharedCodes.SettingsAtOdds,
                 "rates",
                 $"Every rate is zero, so no meter turns. Give at least one rate above zero."
             );
         if (question.SlowestMeter.RevolutionsPerSecond >= question.FastestMeter.RevolutionsPerSecond)
             return new Refusal(
-                RefusalCode.SettingsAtOdds,
+                SharedCodes.SettingsAtOdds,
                 "speedLimits/minimum",
                 $"The minimum has to be below the maximum. Check whether they were swapped and whether both units are right."
             );
@@ -82,16 +82,7 @@ public static class ElementFitEvaluation
             FillEfficiency = perVolume.FillEfficiency,
             Parts = [.. perVolume.Parts.Where(part => part.Source != "displacement")],
             Elements = elements,
-            Cautions =
-            [
-                .. Caution.AtTheMachine.Where(caution =>
-                    caution.Code
-                        is CautionCode.ManualFirst
-                            or CautionCode.UnexpectedStart
-                            or CautionCode.RotatingParts
-                            or CautionCode.ProductDust
-                ),
-            ],
+            Cautions = [.. Caution.AtTheMachine.Where(caution => ElementFitCodes.Cautions.Contains(caution.Code))],
             Assumptions = [.. perVolume.Assumptions, .. OfElements(question)],
             Findings =
             [
@@ -143,7 +134,7 @@ public static class ElementFitEvaluation
         return why is null
             ? null
             : new Refusal(
-                RefusalCode.SettingsAtOdds,
+                SharedCodes.SettingsAtOdds,
                 "rates",
                 $"{why} Check the units of rates, ground speeds, width, meter speeds and bulk density. A rate of 0 means off."
             );

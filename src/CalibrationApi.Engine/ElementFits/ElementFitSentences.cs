@@ -38,7 +38,7 @@ internal static class ElementFitSentences
         waysOut is null
             ? null
             : Finding.Warning(
-                FindingCode.NoDisplacementServes,
+                ElementFitCodes.NoDisplacementServes,
                 $"{highest.Rate} at {highest.GroundSpeed} takes {Factor(highest.Flow.KilogramsPerSecond / lowest.Flow.KilogramsPerSecond)} as much product a minute as {lowest.Rate} at {lowest.GroundSpeed}; from {question.SlowestMeter:0.#} to {question.FastestMeter:0.#} the meter has only {Factor(question.FastestMeter.RevolutionsPerSecond / question.SlowestMeter.RevolutionsPerSecond)}. {AllOf(waysOut)}"
             );
 
@@ -61,7 +61,7 @@ internal static class ElementFitSentences
             : (FormattableString)
                 $"No displacement is sure enough: the largest that serves is {Factor(window.Upper.CubicMetres / window.Lower.CubicMetres)} the smallest, and that would have to be {Factor(Math.Exp(2 * StudentT.CoverageFactor(coverage, double.PositiveInfinity) * window.Spread))}.";
         return Finding.Warning(
-            FindingCode.FitNotSure,
+            ElementFitCodes.FitNotSure,
             $"{best}{surely} Density and fill efficiency together are known to {new Ratio(window.Spread):0.#} only: make a catch test, let a volume check find the fill efficiency, and state it here."
         );
     }

@@ -89,12 +89,9 @@ internal static class SeedRowSetUp
     // Where nothing published speaks, nothing is forbidden either: somebody has to be asked, and the plan goes on meanwhile. The
     // headline names the crop and the place.
     private static OpenPoint? Unpublished(Finding finding, SeedRowResult result) =>
-        finding.Code switch
-        {
-            FindingCode.NoPublishedLimit => NoNumber($"{result.Headline} Add what they allow as localLimits."),
-            FindingCode.NutrientWithoutLimit => NoNumber(finding.Detail),
-            _ => null,
-        };
+        finding.Code == SeedRowCodes.NoPublishedLimit ? NoNumber($"{result.Headline} Add what they allow as localLimits.")
+        : finding.Code == SeedRowCodes.NutrientWithoutLimit ? NoNumber(finding.Detail)
+        : null;
 
     private static OpenPoint NoNumber(FormattableString detail) =>
         new(OpenKind.NoPublishedNumber, "seedRow/localLimits", detail, new SetUpPart(SetUpPartKind.SeedRow));

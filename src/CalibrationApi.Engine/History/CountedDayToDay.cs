@@ -31,7 +31,7 @@ public sealed record CountedDayToDay(double Relative, Finding? Finding)
             : new CountedDayToDay(
                 most,
                 Finding.Warning(
-                    FindingCode.VariesFromDayToDay,
+                    HistoryCodes.VariesFromDayToDay,
                     $"From test to test this meter has varied by {new Ratio(day):F1}; {new Ratio(most):F1} was counted, the most that a tolerance of {new Ratio(limits.Tolerance ?? CatchTestLimits.DefaultTolerance):0.##} leaves room for. Find out what differs from day to day, for example the tank level, and test again soon."
                 )
             );

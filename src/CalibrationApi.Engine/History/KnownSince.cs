@@ -30,37 +30,37 @@ public sealed record KnownSince
     {
         if (ErrorOfFailedCheck is { } error)
             yield return Finding.Warning(
-                FindingCode.ScaleCheckFailedLater,
+                HistoryCodes.ScaleCheckFailedLater,
                 $"The scale failed its first check after this test: it was {new Ratio(error):F2} off. The masses of this test may be off by as much; test again with a good scale."
             );
         if (IsScaleCheckChanged)
             yield return Finding.Warning(
-                FindingCode.ScaleCheckChanged,
+                HistoryCodes.ScaleCheckChanged,
                 $"A check of the scale from before this test was entered or corrected after it. Enter this test once more, superseding this record, to have its masses corrected by that check."
             );
         if (IsEarlierTestSuperseded)
             yield return Finding.Warning(
-                FindingCode.BasisSuperseded,
+                HistoryCodes.BasisSuperseded,
                 $"The earlier test that was put beside this one has since been superseded. Enter this test once more, superseding this record, to have it judged anew."
             );
         if (IsStartSuperseded)
             yield return Finding.Warning(
-                FindingCode.BasisSuperseded,
+                HistoryCodes.BasisSuperseded,
                 $"The last test, which this one was compared with, has since been superseded. Enter this test once more, superseding this record, to have it judged anew."
             );
         if (InForce == SinceThenInForce.Entered)
             yield return Finding.Warning(
-                FindingCode.ValueInForceChanged,
+                HistoryCodes.ValueInForceChanged,
                 $"A value in force at the time of this test was entered after it: the change that this test found is from another number. Enter this test once more, superseding this record, to have it compared anew."
             );
         if (InForce == SinceThenInForce.Changed)
             yield return Finding.Warning(
-                FindingCode.ValueInForceChanged,
+                HistoryCodes.ValueInForceChanged,
                 $"The value in force at the time of this test was entered or corrected after it: the change that this test found is from another number. Enter this test once more, superseding this record, to have it compared anew."
             );
         if (InForce == SinceThenInForce.BasisSuperseded)
             yield return Finding.Warning(
-                FindingCode.BasisSuperseded,
+                HistoryCodes.BasisSuperseded,
                 $"The value in force that this test was compared with rests on a test that has since been superseded."
             );
     }

@@ -15,13 +15,13 @@ public static class LastScaleCheck
     {
         if (age is not { } old)
             return Finding.Note(
-                FindingCode.ScaleCheckOverdue,
+                HistoryCodes.ScaleCheckOverdue,
                 $"This scale had not been checked against known masses before the test. A check finds its error, which is then corrected."
             );
         var most = days ?? UsualDaysBetweenChecks;
         return old.TotalDays > most
             ? Finding.Warning(
-                FindingCode.ScaleCheckOverdue,
+                HistoryCodes.ScaleCheckOverdue,
                 $"The last check of this scale was {old.TotalDays:F0} days before the test; after {most} days it is overdue."
             )
             : null;

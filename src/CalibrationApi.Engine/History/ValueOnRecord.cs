@@ -1,6 +1,7 @@
 using CalibrationApi.Engine.Answers;
-using CalibrationApi.Engine.ReferenceValues;
+using CalibrationApi.Engine.NewLots;
 using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.ReferenceValues;
 
 namespace CalibrationApi.Engine.History;
 
@@ -33,7 +34,7 @@ public static class ValueOnRecord
         lotOfValue == lotOfTest
             ? null
             : Finding.Note(
-                FindingCode.OtherLot,
+                NewLotCodes.OtherLot,
                 lotOfValue is null || lotOfTest is null
                     ? (FormattableString)
                         $"The lot is named for only one of this test and the value in force: a change may come from another lot and not from the meter."
@@ -48,7 +49,7 @@ public static class ValueOnRecord
         lotOfLast == lotOfTest
             ? null
             : Finding.Note(
-                FindingCode.OtherLot,
+                NewLotCodes.OtherLot,
                 lotOfLast is null || lotOfTest is null
                     ? (FormattableString)
                         $"The lot is named for only one of this test and the last one: a change may come from another lot and not from the meter. {Allowed}"
@@ -57,5 +58,5 @@ public static class ValueOnRecord
 
     /// <summary>What is worth saying of a value in force whose test was superseded.</summary>
     public static Finding BasisSuperseded { get; } =
-        Finding.Warning(FindingCode.BasisSuperseded, $"The value in force rests on a test that has since been superseded.");
+        Finding.Warning(HistoryCodes.BasisSuperseded, $"The value in force rests on a test that has since been superseded.");
 }

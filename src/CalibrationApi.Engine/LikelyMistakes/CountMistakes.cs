@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.Catches;
 
 namespace CalibrationApi.Engine.LikelyMistakes;
@@ -5,11 +6,9 @@ namespace CalibrationApi.Engine.LikelyMistakes;
 /// <summary>The pulses per revolution that turned pulses into revolutions are not those of this sensor.</summary>
 internal sealed class PulsesPerRevolutionWrong : Mistake
 {
-    public override string Check => "Turn the meter by hand, say ten times, and divide the pulses by ten.";
-
     public override double RepeatChance => MistakeJudgement.Repeat.Habit;
 
-    protected override string Code => MistakeCode.PulsesPerRevolutionWrong;
+    protected override MistakeCode Code => MistakeCodes.PulsesPerRevolutionWrong;
 
     protected override double WholeTestShare => 1;
 
@@ -25,11 +24,9 @@ internal sealed class PulsesPerRevolutionWrong : Mistake
 /// <summary>The turns of the motor, the crank or the wheel were counted as those of the meter, or the other way round.</summary>
 internal sealed class TurnsOfAnotherShaft : Mistake
 {
-    public override string Check => "Mark the shaft of the meter and the one that was counted, turn, and see how often each goes round.";
-
     public override double RepeatChance => MistakeJudgement.Repeat.Habit;
 
-    protected override string Code => MistakeCode.TurnsOfAnotherShaft;
+    protected override MistakeCode Code => MistakeCodes.TurnsOfAnotherShaft;
 
     protected override double WholeTestShare => 1;
 

@@ -1,3 +1,5 @@
+using CalibrationApi.Engine.Answers;
+
 namespace CalibrationApi.Engine.LikelyMistakes;
 
 /// <summary>Each reading, or one of them, holds the catch before it as well.</summary>
@@ -26,10 +28,7 @@ internal abstract class CumulativeMistake : Mistake
 /// <summary>The container was not emptied between catches: each mass holds the ones before it.</summary>
 internal sealed class ContainerNotEmptied : CumulativeMistake
 {
-    public override string Check =>
-        "See whether the container was emptied before each catch. If it was not, the masses written down grow from catch to catch.";
-
-    protected override string Code => MistakeCode.ContainerNotEmptied;
+    protected override MistakeCode Code => MistakeCodes.ContainerNotEmptied;
 
     public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) =>
         [new CorrectedMass(i => i == 0 ? test.Mass(0) : test.Mass(i) - test.Mass(i - 1))];
@@ -42,10 +41,7 @@ internal sealed class ContainerNotEmptied : CumulativeMistake
 /// <summary>The counter was not set to zero between catches: each count holds the ones before it.</summary>
 internal sealed class CounterNotReset : CumulativeMistake
 {
-    public override string Check =>
-        "See whether the counter was set to zero before each catch. If it was not, the counts written down grow from catch to catch.";
-
-    protected override string Code => MistakeCode.CounterNotReset;
+    protected override MistakeCode Code => MistakeCodes.CounterNotReset;
 
     public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) =>
         [new CorrectedTurns(i => i == 0 ? test.Turns(0) : test.Turns(i) - test.Turns(i - 1))];

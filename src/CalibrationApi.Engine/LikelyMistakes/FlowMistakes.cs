@@ -1,11 +1,11 @@
+using CalibrationApi.Engine.Answers;
+
 namespace CalibrationApi.Engine.LikelyMistakes;
 
 /// <summary>The count began before the product flowed: only the first catch is short.</summary>
 internal sealed class MeterNotPrimed : Mistake
 {
-    public override string Check => "Turn the meter until the product flows steadily, then catch once more.";
-
-    protected override string Code => MistakeCode.MeterNotPrimed;
+    protected override MistakeCode Code => MistakeCodes.MeterNotPrimed;
 
     protected override double WholeTestShare => 0;
 
@@ -23,9 +23,7 @@ internal sealed class MeterNotPrimed : Mistake
 /// <summary>The container ran over: the mass is short, and near what the container holds.</summary>
 internal sealed class ContainerOverflowed : Mistake
 {
-    public override string Check => "Look for product beside the container, and see how full it was.";
-
-    protected override string Code => MistakeCode.ContainerOverflowed;
+    protected override MistakeCode Code => MistakeCodes.ContainerOverflowed;
 
     protected override double WholeTestShare => MistakeJudgement.WholeTest.Overflowed;
 
@@ -52,11 +50,9 @@ internal sealed class ContainerOverflowed : Mistake
 /// <summary>The product hung in the tank, or the tank ran empty.</summary>
 internal sealed class TankBridgedOrEmpty : Mistake
 {
-    public override string Check => "Look into the tank from outside, whether there is product over the meter and whether it slides.";
-
     public override double LargestGain(TestLikelihood likelihood) => Uneven.LargestGain(likelihood);
 
-    protected override string Code => MistakeCode.TankBridgedOrEmpty;
+    protected override MistakeCode Code => MistakeCodes.TankBridgedOrEmpty;
 
     protected override double WholeTestShare => MistakeJudgement.WholeTest.BridgedOrEmpty;
 
@@ -71,11 +67,9 @@ internal sealed class TankBridgedOrEmpty : Mistake
 /// <summary>The meter was isolated, or stood still, part of the time while the count went on.</summary>
 internal sealed class MeterIsolated : Mistake
 {
-    public override string Check => "See whether the drive of this meter was engaged all the time, and its shutter fully open.";
-
     public override double LargestGain(TestLikelihood likelihood) => Uneven.LargestGain(likelihood);
 
-    protected override string Code => MistakeCode.MeterIsolated;
+    protected override MistakeCode Code => MistakeCodes.MeterIsolated;
 
     protected override double WholeTestShare => MistakeJudgement.WholeTest.Isolated;
 

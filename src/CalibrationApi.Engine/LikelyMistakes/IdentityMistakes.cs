@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.Catches;
 using CalibrationApi.Engine.ReferenceValues;
 
@@ -6,11 +7,9 @@ namespace CalibrationApi.Engine.LikelyMistakes;
 /// <summary>Another metering element of this machine was fitted than the one stated.</summary>
 internal sealed class AnotherElement : Mistake
 {
-    public override string Check => "Read the mark on the metering element that is fitted.";
-
     public override double RepeatChance => MistakeJudgement.Repeat.Installed;
 
-    protected override string Code => MistakeCode.AnotherElement;
+    protected override MistakeCode Code => MistakeCodes.AnotherElement;
 
     protected override double WholeTestShare => 1;
 
@@ -29,11 +28,9 @@ internal sealed class AnotherElement : Mistake
 /// <summary>Another product of this machine was in the tank than the one stated.</summary>
 internal sealed class AnotherProduct : Mistake
 {
-    public override string Check => "Look at the product in the container.";
-
     public override double RepeatChance => MistakeJudgement.Repeat.Installed;
 
-    protected override string Code => MistakeCode.AnotherProduct;
+    protected override MistakeCode Code => MistakeCodes.AnotherProduct;
 
     protected override double WholeTestShare => 1;
 
@@ -52,18 +49,15 @@ internal sealed class AnotherProduct : Mistake
 /// <summary>The value compared with is wrong: not the number in the controller, of another meter or product, or a poor guess.</summary>
 internal sealed class ReferenceWrong : Mistake
 {
-    public override IEnumerable<string> Codes => [MistakeCode.ValueInForceWrong, MistakeCode.StartValueWrong];
-
-    public override string Check =>
-        "Compare the value that the test was judged against with what the controller shows and with where it came from.";
+    public override IEnumerable<MistakeCode> Codes => [MistakeCodes.ValueInForceWrong, MistakeCodes.StartValueWrong];
 
     public override double RepeatChance => MistakeJudgement.Repeat.Installed;
 
-    protected override string Code => MistakeCode.ValueInForceWrong;
+    protected override MistakeCode Code => MistakeCodes.ValueInForceWrong;
 
     protected override double WholeTestShare => 1;
 
-    public override string CodeFor(TestAtHand test) => IsStart(test) ? MistakeCode.StartValueWrong : MistakeCode.ValueInForceWrong;
+    public override MistakeCode CodeFor(TestAtHand test) => IsStart(test) ? MistakeCodes.StartValueWrong : MistakeCodes.ValueInForceWrong;
 
     public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) =>
         [new AnyRatio(IsStart(test) ? MistakeJudgement.Broad.StartValue : MistakeJudgement.Broad.ValueInForce)];
@@ -81,9 +75,7 @@ internal sealed class ReferenceWrong : Mistake
 /// <summary>None of the mistakes that have a name.</summary>
 internal sealed class SomethingElse : Mistake
 {
-    public override string Check => "Go through the test step by step as it was done, and do it once more with somebody watching.";
-
-    protected override string Code => MistakeCode.SomethingElse;
+    protected override MistakeCode Code => MistakeCodes.SomethingElse;
 
     protected override double WholeTestShare => MistakeJudgement.WholeTest.SomethingElse;
 

@@ -1,14 +1,15 @@
+using CalibrationApi.Engine.Answers;
+
 namespace CalibrationApi.Engine.LikelyMistakes;
 
 /// <summary>A mistake that would explain a test.</summary>
-/// <param name="Code">Stable code; see <see cref="MistakeCode"/>.</param>
+/// <param name="Code">Its code, which says the one thing to look at.</param>
 /// <param name="Catch">The catch it happened in, as a position among all catches of the test; null for the whole test.</param>
 /// <param name="Probability">Posterior probability, 0 to 1.</param>
 /// <param name="BayesFactor">How many times better it explains the numbers than an ordinary change does; at most
 /// <see cref="MostBayesFactor"/>.</param>
 /// <param name="Detail">What was seen and why this mistake would explain it, in one sentence.</param>
-/// <param name="Check">The one thing to look at.</param>
-public sealed record LikelyMistake(string Code, int? Catch, double Probability, double BayesFactor, FormattableString Detail, string Check)
+public sealed record LikelyMistake(MistakeCode Code, int? Catch, double Probability, double BayesFactor, FormattableString Detail)
 {
     /// <summary>Beyond it a Bayes factor only says "certainly".</summary>
     public const double MostBayesFactor = 1e9;
@@ -17,7 +18,7 @@ public sealed record LikelyMistake(string Code, int? Catch, double Probability, 
     public bool CannotBeToldApart { get; init; }
 
     /// <summary>The mistake in a few words that can stand in a list.</summary>
-    internal string InWords => Catch is { } one ? $"{Code.Replace('-', ' ')} (catch {one + 1})" : Code.Replace('-', ' ');
+    internal string InWords => Catch is { } one ? $"{Code.Word.Replace('-', ' ')} (catch {one + 1})" : Code.Word.Replace('-', ' ');
 }
 
 /// <summary>The mistakes that would explain a test, the most probable first.</summary>

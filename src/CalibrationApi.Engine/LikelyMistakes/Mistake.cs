@@ -1,3 +1,5 @@
+using CalibrationApi.Engine.Answers;
+
 namespace CalibrationApi.Engine.LikelyMistakes;
 
 /// <summary>One kind of mistake: how probable it is beforehand, what it makes of the numbers, and what to look at.</summary>
@@ -5,10 +7,7 @@ namespace CalibrationApi.Engine.LikelyMistakes;
 internal abstract class Mistake
 {
     /// <summary>Every code it can have.</summary>
-    public virtual IEnumerable<string> Codes => [Code];
-
-    /// <summary>The one thing to look at; a sentence that begins with a verb.</summary>
-    public abstract string Check { get; }
+    public virtual IEnumerable<MistakeCode> Codes => [Code];
 
     /// <summary>The mistake can change unequal catches unequally.</summary>
     public virtual bool ReshapesTest => false;
@@ -22,7 +21,7 @@ internal abstract class Mistake
     /// <summary>How probable it is that whoever made it in one test makes it again in a second one, set up anew.</summary>
     public virtual double RepeatChance => MistakeJudgement.Repeat.Slip;
 
-    protected abstract string Code { get; }
+    protected abstract MistakeCode Code { get; }
 
     /// <summary>How much of its weight lies on the whole test; the rest is shared by the single catches.</summary>
     protected abstract double WholeTestShare { get; }
@@ -31,7 +30,7 @@ internal abstract class Mistake
     protected virtual bool IsAlikeInAllCatches => true;
 
     /// <summary>The code for this test.</summary>
-    public virtual string CodeFor(TestAtHand test) => Code;
+    public virtual MistakeCode CodeFor(TestAtHand test) => Code;
 
     /// <summary>Relative weight before the masses are looked at; 0 where it cannot have happened.</summary>
     /// <param name="test">The test.</param>

@@ -73,8 +73,7 @@ internal sealed class MistakeListing(TestAtHand test, TestLikelihood likelihood,
             at is { } one ? test.Position(one) : null,
             probability,
             Math.Min(LikelyMistake.MostBayesFactor, Math.Exp(log - likelihood.Ordinary)),
-            $"{Seen(at)}: {mistake.Fit(prediction!)}.",
-            mistake.Check
+            $"{Seen(at)}: {mistake.Fit(prediction!)}."
         )
         {
             CannotBeToldApart = cannotBeToldApart,

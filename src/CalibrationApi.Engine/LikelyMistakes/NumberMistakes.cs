@@ -1,15 +1,14 @@
 using System.Globalization;
+using CalibrationApi.Engine.Answers;
 
 namespace CalibrationApi.Engine.LikelyMistakes;
 
 /// <summary>A decimal point slipped by one place, rarely two, in a mass or in the count.</summary>
 internal sealed class DecimalSlip : Mistake
 {
-    public override string Check => "Compare the masses and the count that were entered with what was written down at the machine.";
-
     public override bool ReshapesTest => true;
 
-    protected override string Code => MistakeCode.DecimalSlip;
+    protected override MistakeCode Code => MistakeCodes.DecimalSlip;
 
     protected override double WholeTestShare => MistakeJudgement.WholeTest.DecimalSlip;
 
@@ -49,10 +48,7 @@ internal sealed class DigitWrong : Mistake
     private const double ShareOfMass = 0.7;
     private const double KilogramsPerPound = 0.45359237;
 
-    public override string Check =>
-        "Compare every digit of the masses and the counts that were entered with what was written down at the machine.";
-
-    protected override string Code => MistakeCode.DigitWrong;
+    protected override MistakeCode Code => MistakeCodes.DigitWrong;
 
     protected override double WholeTestShare => 0;
 
@@ -124,11 +120,9 @@ internal sealed class DigitWrong : Mistake
 /// <summary>The count shows twice the revolutions, as when both edges of a sensor are counted.</summary>
 internal sealed class CountDoubled : Mistake
 {
-    public override string Check => "Turn the meter by hand, say ten times, and compare with the count.";
-
     public override double RepeatChance => MistakeJudgement.Repeat.Habit;
 
-    protected override string Code => MistakeCode.CountDoubled;
+    protected override MistakeCode Code => MistakeCodes.CountDoubled;
 
     protected override double WholeTestShare => MistakeJudgement.WholeTest.Count;
 
@@ -142,11 +136,9 @@ internal sealed class CountDoubled : Mistake
 /// <summary>The count shows half the revolutions, as when every second pulse is lost.</summary>
 internal sealed class CountHalved : Mistake
 {
-    public override string Check => "Turn the meter by hand, say ten times, and compare with the count.";
-
     public override double RepeatChance => MistakeJudgement.Repeat.Habit;
 
-    protected override string Code => MistakeCode.CountHalved;
+    protected override MistakeCode Code => MistakeCodes.CountHalved;
 
     protected override double WholeTestShare => MistakeJudgement.WholeTest.Count;
 

@@ -1,13 +1,13 @@
+using CalibrationApi.Engine.Answers;
+
 namespace CalibrationApi.Engine.LikelyMistakes;
 
 /// <summary>Product from one or two of the points was not caught.</summary>
 internal sealed class CatchPointMissed : Mistake
 {
-    public override string Check => "Count the points that fed into the container, and look for product on the ground.";
-
     public override double RepeatChance => MistakeJudgement.Repeat.Habit;
 
-    protected override string Code => MistakeCode.CatchPointMissed;
+    protected override MistakeCode Code => MistakeCodes.CatchPointMissed;
 
     protected override double WholeTestShare => MistakeJudgement.WholeTest.PointMissed;
 
@@ -36,11 +36,9 @@ internal sealed class CatchPointMissed : Mistake
 /// <summary>Half of the points fed into the container, and the mass was sent as that of the whole meter.</summary>
 internal sealed class HalfOfPointsAsWhole : Mistake
 {
-    public override string Check => "Count the points that fed into the container, and compare with those that the meter feeds.";
-
     public override double RepeatChance => MistakeJudgement.Repeat.Habit;
 
-    protected override string Code => MistakeCode.HalfOfPointsAsWhole;
+    protected override MistakeCode Code => MistakeCodes.HalfOfPointsAsWhole;
 
     protected override double WholeTestShare => 1;
 

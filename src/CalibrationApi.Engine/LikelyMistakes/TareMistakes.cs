@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.Catches;
 
 namespace CalibrationApi.Engine.LikelyMistakes;
@@ -5,11 +6,9 @@ namespace CalibrationApi.Engine.LikelyMistakes;
 /// <summary>The empty container is still in the mass: true mass = mass entered - tare.</summary>
 internal sealed class TareNotTakenOff : Mistake
 {
-    public override string Check => "Weigh the empty container, and see whether its mass was taken off.";
-
     public override bool ReshapesTest => true;
 
-    protected override string Code => MistakeCode.TareNotTakenOff;
+    protected override MistakeCode Code => MistakeCodes.TareNotTakenOff;
 
     protected override double WholeTestShare => MistakeJudgement.WholeTest.TareNotTakenOff;
 
@@ -37,11 +36,9 @@ internal sealed class TareNotTakenOff : Mistake
 /// <summary>The container was subtracted from a mass that was net already: true mass = mass entered + tare.</summary>
 internal sealed class TareTakenOffTwice : Mistake
 {
-    public override string Check => "See whether the scale already showed net when the tare was taken off by hand.";
-
     public override bool ReshapesTest => true;
 
-    protected override string Code => MistakeCode.TareTakenOffTwice;
+    protected override MistakeCode Code => MistakeCodes.TareTakenOffTwice;
 
     protected override double WholeTestShare => MistakeJudgement.WholeTest.TareTakenOffTwice;
 
@@ -59,11 +56,9 @@ internal sealed class TareTakenOffTwice : Mistake
 /// <summary>The tare belongs to another container: true mass = gross - tare of the other.</summary>
 internal sealed class TareOfAnotherContainer : Mistake
 {
-    public override string Check => "Weigh the container of this catch empty, and compare with the tare that was used.";
-
     public override bool ReshapesTest => true;
 
-    protected override string Code => MistakeCode.TareOfAnotherContainer;
+    protected override MistakeCode Code => MistakeCodes.TareOfAnotherContainer;
 
     protected override double WholeTestShare => MistakeJudgement.WholeTest.TareOfAnotherContainer;
 

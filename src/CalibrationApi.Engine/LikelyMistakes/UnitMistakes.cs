@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.Catches;
 
 namespace CalibrationApi.Engine.LikelyMistakes;
@@ -7,11 +8,9 @@ internal sealed class PoundsAsKilograms : Mistake
 {
     private const double KilogramsPerPound = 0.45359237;
 
-    public override string Check => "Compare the unit on the display of the scale with the unit that was entered.";
-
     public override double RepeatChance => MistakeJudgement.Repeat.Habit;
 
-    protected override string Code => MistakeCode.PoundsAsKilograms;
+    protected override MistakeCode Code => MistakeCodes.PoundsAsKilograms;
 
     protected override double WholeTestShare => MistakeJudgement.WholeTest.Unit;
 
@@ -37,11 +36,9 @@ internal sealed class KilogramsAsPounds : Mistake
 {
     private const double KilogramsPerPound = 0.45359237;
 
-    public override string Check => "Compare the unit on the display of the scale with the unit that was entered.";
-
     public override double RepeatChance => MistakeJudgement.Repeat.Habit;
 
-    protected override string Code => MistakeCode.KilogramsAsPounds;
+    protected override MistakeCode Code => MistakeCodes.KilogramsAsPounds;
 
     protected override double WholeTestShare => MistakeJudgement.WholeTest.Unit;
 
@@ -58,12 +55,9 @@ internal sealed class ValueInAnotherUnit : Mistake
 {
     private const double KilogramsPerPound = 0.45359237;
 
-    public override string Check =>
-        "Look at the unit that the controller shows beside its number, and compare with the unit of the value that the test was judged against.";
-
     public override double RepeatChance => MistakeJudgement.Repeat.Installed;
 
-    protected override string Code => MistakeCode.ValueInAnotherUnit;
+    protected override MistakeCode Code => MistakeCodes.ValueInAnotherUnit;
 
     protected override double WholeTestShare => 1;
 

@@ -1,11 +1,11 @@
+using CalibrationApi.Engine.Answers;
+
 namespace CalibrationApi.Engine.LikelyMistakes;
 
 /// <summary>Product of an earlier catch, or of another product, was still in the container when a catch was weighed.</summary>
 internal sealed class ResidueInContainer : Mistake
 {
-    public override string Check => "Look into the container after emptying it, and clean out what sticks in it.";
-
-    protected override string Code => MistakeCode.ResidueInContainer;
+    protected override MistakeCode Code => MistakeCodes.ResidueInContainer;
 
     protected override double WholeTestShare => MistakeJudgement.WholeTest.Residue;
 
@@ -23,9 +23,7 @@ internal sealed class ResidueInContainer : Mistake
 /// <summary>Wind, a hand, a rope or the frame carried part of the container while it was weighed.</summary>
 internal sealed class WindOrHand : Mistake
 {
-    public override string Check => "Weigh the full container again, out of the wind, with nothing touching it.";
-
-    protected override string Code => MistakeCode.WindOrHand;
+    protected override MistakeCode Code => MistakeCodes.WindOrHand;
 
     protected override double WholeTestShare => MistakeJudgement.WholeTest.WindOrHand;
 
@@ -42,13 +40,11 @@ internal sealed class OuncesAsDecimals : Mistake
     private const double KilogramsPerPound = 0.45359237;
     private const int OuncesPerPound = 16;
 
-    public override string Check => "Does the scale show pounds and ounces? 12 lb 8 oz are 12.5 lb, not 12.8.";
-
     public override bool ReshapesTest => true;
 
     public override double RepeatChance => MistakeJudgement.Repeat.Habit;
 
-    protected override string Code => MistakeCode.OuncesAsDecimals;
+    protected override MistakeCode Code => MistakeCodes.OuncesAsDecimals;
 
     protected override double WholeTestShare => MistakeJudgement.WholeTest.Unit;
 

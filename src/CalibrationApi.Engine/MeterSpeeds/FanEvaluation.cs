@@ -122,7 +122,7 @@ public static class FanEvaluation
         if (!window.Exists)
         {
             yield return Finding.Warning(
-                FindingCode.NoCommonFanWindow,
+                MeterSpeedCodes.NoCommonFanWindow,
                 window.MinimumOf == window.MaximumOf
                     ? (FormattableString)
                         $"{window.MinimumOf} needs a {what} of at least {window.Minimum!.Value} and at most {window.Maximum!.Value}, which cannot both be."
@@ -134,7 +134,7 @@ public static class FanEvaluation
         if (planned is not { } plan)
         {
             yield return Finding.Note(
-                FindingCode.FanLimitNotChecked,
+                MeterSpeedCodes.FanLimitNotChecked,
                 $"Limits of the {what} are stated, but no planned {what}. Add {member} to the fan to have it checked."
             );
             yield break;
@@ -144,16 +144,16 @@ public static class FanEvaluation
         var over = window.Maximum is { } maximum && Threshold.IsAbove(plan.Canonical, maximum.Canonical);
         if (under)
             yield return Finding.Warning(
-                FindingCode.OutsideFanWindow,
+                MeterSpeedCodes.OutsideFanWindow,
                 $"The planned {what} of {plan} is under the least for {window.MinimumOf}, {window.Minimum!.Value}: product can settle in the lines and block them."
             );
         if (over)
             yield return Finding.Warning(
-                FindingCode.OutsideFanWindow,
+                MeterSpeedCodes.OutsideFanWindow,
                 $"The planned {what} of {plan} is above the highest for {window.MaximumOf}, {window.Maximum!.Value}: it can be damaged, or bounce out of the row."
             );
         if (!under && !over && NearSentence(window, plan, what) is { } near)
-            yield return Finding.Note(FindingCode.NearFanLimit, near);
+            yield return Finding.Note(MeterSpeedCodes.NearFanLimit, near);
     }
 
     private static FormattableString? NearSentence<T>(CommonWindow<T> window, T plan, string what)

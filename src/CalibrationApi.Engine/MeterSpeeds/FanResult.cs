@@ -22,7 +22,7 @@ public sealed record FanResult
     public bool Fits => FanSpeeds is not { Exists: false } && AirFlows is not { Exists: false };
 
     /// <summary>No setting suits all products, or the planned one does not.</summary>
-    public bool NeedsChange => !Fits || Findings.Any(finding => finding.Code == FindingCode.OutsideFanWindow);
+    public bool NeedsChange => !Fits || Findings.Any(finding => finding.Code == MeterSpeedCodes.OutsideFanWindow);
 
     /// <summary>What was noticed.</summary>
     public required IReadOnlyList<Finding> Findings { get; init; }

@@ -65,7 +65,7 @@ public static class FieldCapacity
     internal static Finding? Unusual(double fieldEfficiency) =>
         Threshold.IsBelow(fieldEfficiency, LowestPublished) || Threshold.IsAbove(fieldEfficiency, HighestPublished)
             ? Finding.Note(
-                FindingCode.UnusualFieldEfficiency,
+                MeterSpeedCodes.UnusualFieldEfficiency,
                 $"A field efficiency of {new Ratio(fieldEfficiency):0.#} is outside what was measured on seeders, {new Ratio(LowestPublished):0.#} to {new Ratio(HighestPublished):0.#}."
             )
             : null;

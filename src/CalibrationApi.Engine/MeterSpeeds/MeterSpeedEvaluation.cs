@@ -53,14 +53,7 @@ public static class MeterSpeedEvaluation
             Elements = elements,
             Capacity = capacity,
             Fan = fan,
-            Cautions = fan is null
-                ? []
-                :
-                [
-                    .. Caution.AtTheMachine.Where(caution =>
-                        caution.Code is CautionCode.ManualFirst or CautionCode.UnexpectedStart or CautionCode.StoredPressure
-                    ),
-                ],
+            Cautions = fan is null ? [] : [.. Caution.AtTheMachine.Where(caution => MeterSpeedCodes.Cautions.Contains(caution.Code))],
             Assumptions = question is { FieldEfficiency: null, Stops: null } ? [FieldEfficiency.Assumed("fieldEfficiency")] : [],
             Findings =
             [
@@ -207,20 +200,20 @@ public static class MeterSpeedEvaluation
         foreach (var outside in new[] { result.TooSlow, result.TooFast }.OfType<FormattableString>())
         {
             yield return anotherFits
-                ? Finding.Note(FindingCode.OutsideMeterWindow, outside)
-                : Finding.Warning(FindingCode.OutsideMeterWindow, outside);
+                ? Finding.Note(SharedCodes.OutsideMeterWindow, outside)
+                : Finding.Warning(SharedCodes.OutsideMeterWindow, outside);
         }
 
         if (result.Fits && result.Margin < NearLimit)
             yield return Finding.Note(
-                FindingCode.NearMeterLimit,
+                MeterSpeedCodes.NearMeterLimit,
                 $"{element.Name} comes within {new Ratio(result.Room):F0} of a limit of its speed."
             );
         var fastest = result.Corners.Max(corner => corner.MeterSpeed.RevolutionsPerSecond);
         var slowest = result.Corners.Min(corner => corner.MeterSpeed.RevolutionsPerSecond);
         if (fastest > element.Delivery.FastestMeasured || slowest < element.Delivery.SlowestMeasured)
             yield return Finding.Note(
-                FindingCode.OutsideMeasuredSpeeds,
+                MeterSpeedCodes.OutsideMeasuredSpeeds,
                 $"{element.Name} would turn at speeds outside those at which its mass per revolution was measured; the nearest measured value was used."
             );
     }

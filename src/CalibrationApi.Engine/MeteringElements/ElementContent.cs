@@ -73,9 +73,9 @@ public sealed record ElementContent(
         var (fill, plausibility) = Judge(value, relativeUncertainty);
         return plausibility switch
         {
-            Plausibility.Impossible => Finding.Stop(FindingCode.MoreThanTheElementHolds, $"{what}, {value}, {TooMuch(fill)} {CheckIt}"),
+            Plausibility.Impossible => Finding.Stop(ElementCodes.MoreThanTheElementHolds, $"{what}, {value}, {TooMuch(fill)} {CheckIt}"),
             Plausibility.Unusual => Finding.Warning(
-                FindingCode.FillUnlikeExpected,
+                ElementCodes.FillUnlikeExpected,
                 $"{what}, {value}, would fill {NameOrElement} to {new Ratio(fill):F0}; about {ElementDefaults.FillEfficiency.Value:F0} is usual (judgement). {CheckIt}"
             ),
             _ => null,

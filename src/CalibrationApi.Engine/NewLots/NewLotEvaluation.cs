@@ -108,41 +108,41 @@ public static class NewLotEvaluation
         var (within, chance) = (new Ratio(tolerance), Chance.Of(probability));
         if (!prediction.DensitiesKnown)
             yield return Finding.Warning(
-                FindingCode.DensityUnknown,
+                NewLotCodes.DensityUnknown,
                 $"The bulk density of {Missing(question)} is not known. The prediction stays at the value in force and is {(NobodyKnows(question, prediction) ? "wide" : "wider for it")}. Weigh a known volume of {(question.SameLot ? "both deliveries" : "each lot")}."
             );
         else if (prediction.DensityDiffers)
             yield return Finding.Warning(
-                FindingCode.DensityDiffers,
+                NewLotCodes.DensityDiffers,
                 $"The bulk density is {question.After.Density} now against {question.Before.Density} before. An element that displaces a volume then delivers {new Ratio(Math.Abs(prediction.Ratio - 1)):F1} {(prediction.Ratio > 1 ? "more" : "less")} per revolution."
             );
         if (!question.SameLot)
             yield return Finding.Note(
-                FindingCode.OtherLot,
+                NewLotCodes.OtherLot,
                 $"It is another lot: kernels or granules of another size and shape fill the element differently, even at the same density."
             );
         if (!question.SameTreatment)
             yield return Finding.Warning(
-                FindingCode.TreatmentChanged,
+                NewLotCodes.TreatmentChanged,
                 $"The treatment is another one: a coating changes friction and kernel mass."
             );
         if (KernelsContradict(question))
             yield return Finding.Warning(
-                FindingCode.KernelsOfOneLotDiffer,
+                NewLotCodes.KernelsOfOneLotDiffer,
                 $"It is said to be the same lot in the same treatment, yet the kernel mass is {question.After.Kernel} against {question.Before.Kernel} before. Either it is another lot, or one sample is off: count and weigh again before the rate is changed."
             );
         if (NothingChanged(question, prediction))
             yield return Finding.Note(
-                FindingCode.NothingChanged,
+                NewLotCodes.NothingChanged,
                 $"Lot and treatment are the same, and so is the density within its uncertainty."
             );
         yield return probability >= NewLotDefaults.SureEnough
             ? Finding.Note(
-                FindingCode.WithinTolerance,
+                SharedCodes.WithinTolerance,
                 $"The value in force is within {within} of the truth with a probability of {chance}."
             )
             : Finding.Warning(
-                FindingCode.WithinToleranceNotShown,
+                SharedCodes.WithinToleranceNotShown,
                 $"The value in force is within {within} of the truth with a probability of {chance}; {new Ratio(NewLotDefaults.SureEnough)} is asked to go without a test, {new Ratio(NewLotDefaults.GoodEnoughForOneFill)} to wait for the next fill."
             );
     }
@@ -161,17 +161,17 @@ public static class NewLotEvaluation
         var kernelsMayDiffer = !question.SameLot || !question.SameTreatment;
         if (kernelsMayDiffer && (question.Rate is not null || question.Seeds is not null) && rate?.SameSeeds is null)
             yield return Finding.Note(
-                FindingCode.RateNotRecomputed,
+                NewLotCodes.RateNotRecomputed,
                 $"If this is seed, the rate for the same seeds takes the kernel mass of {(rate is null ? "both lots" : "the new lot")}: count and weigh a sample."
             );
         if (DensitiesFarApart(prediction))
             yield return Finding.Warning(
-                FindingCode.DensitiesFarApart,
+                NewLotCodes.DensitiesFarApart,
                 $"{question.After.Density} is far from {question.Before.Density} for two lots of one product. Check both numbers and their units."
             );
         if (rate?.SameStand is { } stand && rate.SameSeeds is { } seeds && stand != seeds)
             yield return Finding.Note(
-                FindingCode.GerminationChanged,
+                NewLotCodes.GerminationChanged,
                 $"Germination is {new Ratio(question.After.Germination!.Value)} against {new Ratio(question.Before.Germination!.Value)} before. For as many plants as before sow {stand} in place of {seeds}."
             );
     }

@@ -221,18 +221,18 @@ public static class ProductRateEvaluation
         var cautions = new List<Caution>
         {
             new(
-                CautionCode.SoilTestFirst,
+                ProductRateCodes.SoilTestFirst,
                 $"Nutrient rates follow a soil test, the product label, local rules and a licensed or certified adviser; this answer only does their arithmetic."
             ),
             new(
-                CautionCode.SeedRowHasItsOwnLimit,
+                ProductRateCodes.SeedRowHasItsOwnLimit,
                 $"Product laid in the seed row can kill the seed at rates that are harmless elsewhere: its limit is a question of its own and goes before these rates."
             ),
         };
         if (lines.Count(line => line.Rate.KilogramsPerSquareMetre > 0) > 1)
             cautions.Add(
                 new Caution(
-                    CautionCode.NotAllProductsMix,
+                    ProductRateCodes.NotAllProductsMix,
                     $"Not all products may share a tank or a heap: some draw water and cake, some give off gas or feed a fire. Read their labels and safety data sheets, and ask the supplier, before mixing."
                 )
             );

@@ -44,12 +44,12 @@ internal sealed class ProductRateSentences(
         {
             return conflict.IsShort
                 ? Finding.Warning(
-                    FindingCode.NutrientWithoutSource,
+                    ProductRateCodes.NutrientWithoutSource,
                     free.Length == 0
                         ? (FormattableString)$"{missed}, because every rate is fixed."
                         : $"{missed}, because none of the products whose rates are open holds any."
                 )
-                : Finding.Warning(FindingCode.CreditsAboveTarget, $"{missed}, because credits and fixed rates alone bring more.");
+                : Finding.Warning(ProductRateCodes.CreditsAboveTarget, $"{missed}, because credits and fixed rates alone bring more.");
         }
 
         FormattableString[] against =
@@ -70,7 +70,7 @@ internal sealed class ProductRateSentences(
                 .Select(product => product.Name)
                 .ToArray();
             return Finding.Warning(
-                FindingCode.TargetsConflict,
+                ProductRateCodes.TargetsConflict,
                 both.Length == 0
                     ? (FormattableString)$"{missed}. What stands against it: {All(against)}."
                     : $"{missed}. What stands against it: {All(against)}. {Names(both)} {(both.Length == 1 ? "holds" : "hold")} {target.Form} together with {Names([.. brings.Distinct().Select(form => form.Symbol)])}."
@@ -78,8 +78,8 @@ internal sealed class ProductRateSentences(
         }
 
         return conflict.IsShort
-            ? Finding.Warning(FindingCode.MostRateBinds, $"{missed}, because there may be {All(against)}.")
-            : Finding.Warning(FindingCode.LeastRateBinds, $"{missed}, because there has to be {All(against)}.");
+            ? Finding.Warning(ProductRateCodes.MostRateBinds, $"{missed}, because there may be {All(against)}.")
+            : Finding.Warning(ProductRateCodes.LeastRateBinds, $"{missed}, because there has to be {All(against)}.");
     }
 
     /// <summary>What is unusual.</summary>
@@ -95,7 +95,7 @@ internal sealed class ProductRateSentences(
             )
             {
                 yield return Finding.Note(
-                    FindingCode.LargeSurplus,
+                    ProductRateCodes.LargeSurplus,
                     $"{surplus} of {balance.Form} more than asked are given or there already, {new Ratio(surplus.KilogramsPerSquareMetre / target.Amount.KilogramsPerSquareMetre):F0} of the target."
                 );
             }
@@ -106,7 +106,7 @@ internal sealed class ProductRateSentences(
             if (line.Rate.KilogramsPerSquareMetre > ProductRateDefaults.UnusualRate)
             {
                 yield return Finding.Warning(
-                    FindingCode.UnusualProductRate,
+                    ProductRateCodes.UnusualProductRate,
                     $"{line.Rate} of {line.Product.Name} is more than machines that meter seed and fertilizer usually put down. Check its analysis and the targets for a slip of the decimal point."
                 );
             }
@@ -114,7 +114,7 @@ internal sealed class ProductRateSentences(
             if (line.Product.Analysis.Any(one => one.Form == NutrientForm.K && one.Share > ProductRateDefaults.MostPotassium))
             {
                 yield return Finding.Warning(
-                    FindingCode.ElementOrOxide,
+                    ProductRateCodes.ElementOrOxide,
                     $"{line.Product.Name} is said to hold {new Ratio(line.Product.Share(NutrientForm.K)):F1} potassium as the element, more than pure muriate of potash, {new Ratio(ProductRateDefaults.MostPotassium):F1}. Most labels state K2O."
                 );
             }

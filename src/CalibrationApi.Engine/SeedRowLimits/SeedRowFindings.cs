@@ -20,19 +20,19 @@ internal static class SeedRowFindings
     {
         if (loss is { Verdict: LimitVerdict.Above, Expected: { } expected })
             yield return Finding.Stop(
-                FindingCode.StandLossAboveAccepted,
+                SeedRowCodes.StandLossAboveAccepted,
                 $"The stand-loss model of {loss.Source.Publisher} lets expect {new Ratio(expected):F1} of the {SeedRowWords.Of(row.Crop)} to be lost, where {new Ratio(loss.Accepted):0.##} are accepted."
             );
         foreach (var one in judged.Where(one => one.Verdict == LimitVerdict.Above))
             yield return Above(row, one);
         if (verdict == LimitVerdict.NoPublishedLimit)
             yield return Finding.Warning(
-                FindingCode.NoPublishedLimit,
+                SeedRowCodes.NoPublishedLimit,
                 $"No source held here has a number for this case. That says nothing about whether the seed stands it. {Ask(row)}"
             );
         else if (unjudged.Count > 0)
             yield return Finding.Warning(
-                FindingCode.NutrientWithoutLimit,
+                SeedRowCodes.NutrientWithoutLimit,
                 $"No limit held here has a number for these in this case, though they lie with the seed: {SeedRowWords.List(unjudged)}. {Ask(row)}"
             );
         // What is not placed with the seed is nothing to disagree about.
@@ -43,27 +43,27 @@ internal static class SeedRowFindings
                 .Select(group => group.ToArray())
                 .Where(Disagree)
         )
-            yield return Finding.Warning(FindingCode.SourcesDisagree, Differing(sources));
+            yield return Finding.Warning(SeedRowCodes.SourcesDisagree, Differing(sources));
         if (row.Region is null && judged.Any(one => one.Limit.Source.Key != LimitSource.StatedKey && one.Load.KilogramsPerSquareMetre > 0))
             yield return Finding.Warning(
-                FindingCode.RegionNotStated,
+                SeedRowCodes.RegionNotStated,
                 $"No region is stated, so limits of all regions are shown. Only one of your own region counts for you."
             );
         foreach (var product in SeedRowEvaluation.Unstated(row))
             yield return Finding.Warning(
-                FindingCode.NitrogenFormNotStated,
+                SeedRowCodes.NitrogenFormNotStated,
                 $"The form of the nitrogen in {product.Name} is not stated, so all of it counts as urea."
             );
         foreach (var one in judged.Where(one => one.Basis is LimitBasis.StricterOfTwoCells or LimitBasis.WidestCell))
-            yield return Finding.Note(FindingCode.BetweenPublishedLimits, Between(one));
+            yield return Finding.Note(SeedRowCodes.BetweenPublishedLimits, Between(one));
         foreach (var reduction in judged.Select(one => one.Reduction).OfType<StatedReduction>().Distinct())
             yield return Finding.Note(
-                FindingCode.LimitReduced,
+                SeedRowCodes.LimitReduced,
                 $"{reduction.Source.Publisher} ({reduction.Source.Place}): {reduction.Statement} That was done."
             );
         if (row.Opener is { } opener && Threshold.IsAbove(row.Spread.Metres, Usual(opener).Metres * WideSpread))
             yield return Finding.Note(
-                FindingCode.SpreadUnusual,
+                SeedRowCodes.SpreadUnusual,
                 $"Manitoba Agriculture pairs a {SeedRowWords.Of(opener)} with a spread of {Usual(opener)}; you state {row.Spread}. Measure it in the field: a wider spread lets limits look higher."
             );
     }
@@ -80,8 +80,8 @@ internal static class SeedRowFindings
                 $"{source} allows no {SeedRowWords.Of(one.Limit.Nutrient)} with the seed of {SeedRowWords.Of(row.Crop)} here; {one.Load} would lie there."
             : $"{source} allows {one.Allowed!.Value} of {SeedRowWords.Of(one.Limit.Nutrient)} with the seed of {SeedRowWords.Of(row.Crop)} here; {one.Load} would lie there, {one.Excess} too much.";
         return row.Region is null && one.Limit.Source.Key != LimitSource.StatedKey
-            ? Finding.Warning(FindingCode.AbovePublishedLimit, detail)
-            : Finding.Stop(FindingCode.AbovePublishedLimit, detail);
+            ? Finding.Warning(SeedRowCodes.AbovePublishedLimit, detail)
+            : Finding.Stop(SeedRowCodes.AbovePublishedLimit, detail);
     }
 
     // What limits urea nitrogen under one name or another is the same question.

@@ -9,13 +9,13 @@ internal static class SeedRowSentences
 {
     public static IReadOnlyList<Caution> Cautions { get; } =
     [
-        new(CautionCode.LocalGuidanceFirst, $"Local guidance, the product label and a licensed adviser go before any limit named here."),
+        new(SeedRowCodes.LocalGuidanceFirst, $"Local guidance, the product label and a licensed adviser go before any limit named here."),
         new(
-            CautionCode.LimitIsNoPromise,
+            SeedRowCodes.LimitIsNoPromise,
             $"A published limit holds for its crop, soil, moisture, opener and region. A stand can thin below it, and the more so where the seedbed dries."
         ),
         new(
-            CautionCode.SpreadToBeMeasured,
+            SeedRowCodes.SpreadToBeMeasured,
             $"Measure the spread of seed and fertilizer in the field: it changes with air flow, soil, moisture, residue and wear of the opener."
         ),
     ];

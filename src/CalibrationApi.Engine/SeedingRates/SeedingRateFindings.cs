@@ -29,17 +29,17 @@ internal static class SeedingRateFindings
         var corrected = DivideByTen.Corrected(stated.Stated);
         if (question.StatedRateIsShortcut == true)
             yield return Finding.Warning(
-                FindingCode.ShortcutReadsHigh,
+                SeedingRateCodes.ShortcutReadsHigh,
                 $"Dividing by 10 makes a rate {new Ratio(DivideByTen.Factor - 1):F2} too high; exact units divide by {DivideByTen.ExactDivisor:F3}. {stated.Stated} becomes {corrected} that way.{Unexplained(corrected, rate)}"
             );
         else if (stated.IsShortcut)
             yield return Finding.Warning(
-                FindingCode.ShortcutReadsHigh,
+                SeedingRateCodes.ShortcutReadsHigh,
                 $"{stated.Stated} is {difference:F1} more than {rate}, as it is when somebody divides by 10 where exact units divide by {DivideByTen.ExactDivisor:F3}. Sow {rate} if that is where it comes from; otherwise compare kernel mass, germination and emergence behind both."
             );
         else if (Threshold.IsAbove(difference.Fraction, NoticedDifference))
             yield return Finding.Warning(
-                FindingCode.StatedRateDiffers,
+                SeedingRateCodes.StatedRateDiffers,
                 $"{stated.Stated} is {difference:F1} {(stated.Difference > 0 ? "more" : "less")} than {rate}. Check kernel mass, germination and emergence behind both."
             );
     }
@@ -53,7 +53,7 @@ internal static class SeedingRateFindings
     {
         if (question.SeedsCounted < PublishedSeedRanges.SeedsOfASample)
             yield return Finding.Note(
-                FindingCode.SmallSample,
+                SeedingRateCodes.SmallSample,
                 $"{question.SeedsCounted} seeds are few for a kernel mass. Count {PublishedSeedRanges.SeedsOfASample} several times (North Dakota State University)."
             );
         if (
@@ -62,7 +62,7 @@ internal static class SeedingRateFindings
         )
             yield break;
         yield return Finding.Note(
-            FindingCode.KernelMassUnusual,
+            SeedingRateCodes.KernelMassUnusual,
             $"{question.Kernel} is {(question.Kernel.KilogramsPerKernel < low ? "lighter" : "heavier")} than the range published for {CropNames.Of(crop)}, {new MassPerThousand(low)} to {new MassPerThousand(high)} ({source}). Check count, mass and unit; if they are right, use them."
         );
     }
@@ -73,7 +73,7 @@ internal static class SeedingRateFindings
             yield break;
         if (question is { Target: SowingTarget.Seeds, Establishment.Emergence: null })
             yield return Finding.Note(
-                FindingCode.GerminationNotUsed,
+                SeedingRateCodes.GerminationNotUsed,
                 $"The germination of {new Ratio(germination)} changes nothing of this rate, which puts down pure seeds whether they germinate or not. If seeds that can germinate are meant, ask for those; for a stand add the emergence."
             );
         var standard = PublishedSeedRanges.Germination.FirstOrDefault(range => question.Crop is { } crop && range.Crops.Contains(crop))
@@ -82,7 +82,7 @@ internal static class SeedingRateFindings
             yield break;
         var seed = question.Crop is { } known ? CropNames.Of(known) : "seed";
         yield return Finding.Warning(
-            FindingCode.GerminationLow,
+            SeedingRateCodes.GerminationLow,
             $"A germination of {new Ratio(germination)} is low: {standard.Source}, for one, asks {new Ratio(standard.Low)} of {seed}. Weak seed often emerges worse than its germination says; test it again or take another lot."
         );
     }
@@ -100,7 +100,7 @@ internal static class SeedingRateFindings
         if (Outside(ranges, crop, survival) is not var (low, high, source))
             yield break;
         yield return Finding.Note(
-            FindingCode.EmergenceUnusual,
+            SeedingRateCodes.EmergenceUnusual,
             $"{new Ratio(survival)} of the pure seeds are to become plants. For {CropNames.Of(crop)}{(question.Establishment.Germination is null ? "" : " of this germination")} {new Ratio(low)} to {new Ratio(high)} is published ({source}). Counts from your own fields go first."
         );
     }
@@ -109,7 +109,7 @@ internal static class SeedingRateFindings
     {
         if (question.Crop is { } crop && Outside(PublishedSeedRanges.SeedsPerArea, crop, seeds.PerSquareMetre) is var (_, most, source))
             yield return Finding.Note(
-                FindingCode.SeedsAbovePublished,
+                SeedingRateCodes.SeedsAbovePublished,
                 $"{seeds:seeds} are more than the most published for {CropNames.Of(crop)}, {new CountPerArea(most):seeds} ({source})."
             );
     }

@@ -47,7 +47,7 @@ internal static class StandCountFindings
             var off = area.SquareMetres / called.SquareMetres - 1;
             if (Math.Abs(off) > WorthAWord)
                 yield return Finding.Warning(
-                    FindingCode.SampleAreaMiscalled,
+                    StandCountCodes.SampleAreaMiscalled,
                     off < 0
                         ? (FormattableString)
                             $"This sample is {new Ratio(-off):F1} smaller than the area it is called. Plants per area from the called area read as much too low; here the measured size was used."
@@ -58,7 +58,7 @@ internal static class StandCountFindings
 
         if (question.Samples.Any(IsQuarterMetreHoop))
             yield return Finding.Note(
-                FindingCode.SampleAreaMiscalled,
+                StandCountCodes.SampleAreaMiscalled,
                 $"A hoop of {QuarterMetreHoop} is often called a quarter of a square metre, but is 1.5 % smaller: four times the count reads 1.5 % low. A true quarter is {new Length(Math.Sqrt(1 / Math.PI)):0.####} across."
             );
     }
@@ -77,12 +77,12 @@ internal static class StandCountFindings
             && (Near(stated.PerSquareMetre, shortcut * result.Density.PerSquareMetre) || Near(stated.PerSquareMetre, shortcut * called))
         )
             yield return Finding.Warning(
-                FindingCode.DivideByTenShortcut,
+                StandCountCodes.DivideByTenShortcut,
                 $"The stated stand fits plants per m2 divided by 10 and called plants per ft2. That reads 7.64 % high: a square metre has 10.764 square feet. The stand is {result.Stand:plants}."
             );
         else if (!Near(stated.PerSquareMetre, result.Density.PerSquareMetre))
             yield return Finding.Note(
-                FindingCode.StatedStandDiffers,
+                StandCountCodes.StatedStandDiffers,
                 $"The stated stand is {new Ratio(Math.Abs(stated.PerSquareMetre / result.Density.PerSquareMetre - 1)):F1} {(stated.PerSquareMetre > result.Density.PerSquareMetre ? "above" : "below")} what these counts give. Check its factor and the size of the samples."
             );
     }
@@ -92,34 +92,34 @@ internal static class StandCountFindings
         var density = result.Density;
         if (density.Plants == 0)
             yield return Finding.Warning(
-                FindingCode.NoPlantsFound,
+                StandCountCodes.NoPlantsFound,
                 $"No plant was found anywhere. Check whether the crop is up yet and whether this is where it was sown."
             );
         if (density.Counts == 1)
             yield return Finding.Warning(
-                FindingCode.SingleCount,
+                StandCountCodes.SingleCount,
                 $"One count cannot show how the stand differs from spot to spot. The interval only holds for plants placed by chance; the true one is wider. Count at four more spots at least."
             );
         else if (density.Counts < LeastCounts)
             yield return Finding.Note(
-                FindingCode.FewCounts,
+                StandCountCodes.FewCounts,
                 $"Purdue and Tennessee extension ask for at least five counts in a field, North Dakota for ten; these are {CountWords.Of(density.Counts)}. Few counts make a wide interval."
             );
         var isClumped = density is { ProbabilityByChance: < LittleByChance, IndexOfDispersion: > StrongClumping };
         // Where plants stand clumped the cause goes first; the number of counts is in the answer all the same.
         if (!isClumped && result.CountsNeeded is { } needed && needed > density.Counts)
             yield return Finding.Note(
-                FindingCode.MoreCountsNeeded,
+                StandCountCodes.MoreCountsNeeded,
                 $"For an interval of +- {new Ratio(question.WantedPrecision ?? StandCountDefaults.WantedPrecision.Value.Canonical):0.##} count at {needed} spots like these in all."
             );
         if (isClumped)
             yield return Finding.Warning(
-                FindingCode.StronglyClumped,
+                StandCountCodes.StronglyClumped,
                 $"The plants stand clumped: counts vary {density.IndexOfDispersion!.Value:F1} times as much as chance explains, {new Ratio(Math.Sqrt(density.SpotVariance)):F0} from spot to spot. Look for skips, plugged openers, residue or wet spots before taking the mean for the field.{(density.SpotVariance > VeryPatchy ? " In a stand so patchy the interval is too narrow." : "")}"
             );
         if (question.Samples.Where(sample => sample.Row is not null).GroupBy(sample => sample.Row).Any(row => row.Count() > 1))
             yield return Finding.Note(
-                FindingCode.CountsInSameRow,
+                StandCountCodes.CountsInSameRow,
                 $"Some counts are from the same row. They share what its opener does right or wrong, so they say less than counts from as many rows would."
             );
     }
@@ -128,7 +128,7 @@ internal static class StandCountFindings
     {
         if ((result.Emergence ?? result.Survival) is { Value: > 1 } share)
             yield return Finding.Warning(
-                FindingCode.MorePlantsThanSeeds,
+                StandCountCodes.MorePlantsThanSeeds,
                 share.Lower > 1
                     ? (FormattableString)
                         $"More plants stand here than {Kind(result)} seeds were sown, and the counts are too sure to put it down to chance. Check the rate sown, the kernel mass, the germination and the row spacing, and look for volunteers or weeds among the plants."
@@ -147,12 +147,12 @@ internal static class StandCountFindings
             && (prior.Mean < counted.Lower || prior.Mean > counted.Upper)
         )
             yield return Finding.Warning(
-                FindingCode.CountsAtOddsWithPrior,
+                StandCountCodes.CountsAtOddsWithPrior,
                 $"{new Ratio(counted.Value):F0} was counted where {new Ratio(prior.Mean):F0} was believed, give or take {new Ratio(prior.Spread):F0}. Find out what happened in this field before you carry the learned share to another season."
             );
         if (learned.Weight < 0.5)
             yield return Finding.Note(
-                FindingCode.PriorOutweighsCounts,
+                StandCountCodes.PriorOutweighsCounts,
                 $"The counts carried {new Ratio(learned.Weight):F0} of the learned share; the rest is the share that was believed before."
             );
     }
@@ -163,11 +163,11 @@ internal static class StandCountFindings
             yield break;
         yield return probability > 0.5
             ? Finding.Warning(
-                FindingCode.StandBelowMinimum,
+                StandCountCodes.StandBelowMinimum,
                 $"The stand is below {question.MinimumStand!.Value:plants} with a probability of {Chance.Of(probability)}."
             )
             : Finding.Note(
-                FindingCode.StandBelowMinimum,
+                StandCountCodes.StandBelowMinimum,
                 $"The stand may still be below {question.MinimumStand!.Value:plants}, with a probability of {Chance.Of(probability)}."
             );
     }

@@ -129,7 +129,7 @@ public static class StandRiskEvaluation
         var probability = new Ratio(result.Probability);
         if (result.Needed is null)
             yield return Finding.Warning(
-                FindingCode.ProbabilityOutOfReach,
+                StandRiskCodes.ProbabilityOutOfReach,
                 $"A probability of {probability:0.##} would take more than {MostMargin:F0} times the rate for an average season. In the poorest seasons it is not seed that is missing: ask for a lower probability, or find out why so little may come up."
             );
         if (
@@ -138,12 +138,12 @@ public static class StandRiskEvaluation
             && Threshold.IsAbove(needed.Seeds.PerSquareMetre, maximum.PerSquareMetre)
         )
             yield return Finding.Warning(
-                FindingCode.RateAboveMaximum,
+                StandRiskCodes.RateAboveMaximum,
                 $"The rate needed is {needed.Seeds:seeds}, above the stated maximum of {maximum:seeds}. Accept a lower probability or a lower minimum stand."
             );
         if (result.Given is { } given && Threshold.IsBelow(given.ProbabilityReached, result.Probability))
             yield return Finding.Warning(
-                FindingCode.StandAtRisk,
+                StandRiskCodes.StandAtRisk,
                 result.Needed is null
                     ? (FormattableString)
                         $"The stated rate reaches {question.MinimumStand:plants} with a probability of {Chance.Of(given.ProbabilityReached)} instead of {probability:0.##}."
@@ -151,12 +151,12 @@ public static class StandRiskEvaluation
             );
         if (question.Share.FromOneStand)
             yield return Finding.Warning(
-                FindingCode.SeasonSpreadMissing,
+                StandRiskCodes.SeasonSpreadMissing,
                 $"The spread comes from the counts of one stand. Seasons and fields differ by more, so the margin is too small. Add seasonSpread."
             );
         if (question.Share.Mean * (question.Germination ?? 1) < LeastReportedSurvival)
             yield return Finding.Note(
-                FindingCode.UnusualShareOfSeeds,
+                StandRiskCodes.UnusualShareOfSeeds,
                 $"Fewer than {new Ratio(LeastReportedSurvival):F0} of the seeds are expected to become plants. Alberta Agriculture reports {new Ratio(LeastReportedSurvival):F0} to {new Ratio(0.8):F0} for canola from year to year. Check the number."
             );
     }

@@ -39,12 +39,12 @@ internal static class VolumeCheckSentences
             yield break;
         if (IsTooFull(question))
             yield return Finding.Stop(
-                FindingCode.MoreThanTheElementHolds,
+                ElementCodes.MoreThanTheElementHolds,
                 $"{question.Checked!.Value.Value} would need a fill efficiency of {compared.FillEfficiency.Median:F0}; more than {new Ratio(ElementContent.MostFillOf(question.Kind)):F0} is more than {Such(question.Kind)} delivers. {Reason(question, compared, expected)}"
             );
         else if (IsUnusual(question, compared))
             yield return Finding.Warning(
-                FindingCode.FillUnlikeExpected,
+                ElementCodes.FillUnlikeExpected,
                 compared.Deviations is { } deviations && Math.Abs(deviations) >= ElementDefaults.Unusual
                     ? (FormattableString)
                         $"{question.Checked!.Value.Value} against {expected.Median} expected is {Against(compared.Ratio)}, {Math.Abs(deviations):0.0} standard deviations away. {Reason(question, compared, expected)}"
@@ -58,12 +58,12 @@ internal static class VolumeCheckSentences
         var most = ElementContent.MostFillOf(kind);
         if (Threshold.IsAbove(fill, most))
             return Finding.Warning(
-                FindingCode.MoreThanTheElementHolds,
+                ElementCodes.MoreThanTheElementHolds,
                 $"The fill efficiency that this rests on is {new Ratio(fill):F0}. More than {new Ratio(most):F0} is more than {Such(kind)} delivers. Check the numbers that it comes from."
             );
         return Threshold.IsAbove(fill, ElementDefaults.MostFillEfficiency)
             ? Finding.Warning(
-                FindingCode.FillUnlikeExpected,
+                ElementCodes.FillUnlikeExpected,
                 $"The fill efficiency that this rests on is {new Ratio(fill):F0}. More than {new Ratio(ElementDefaults.MostFillEfficiency):F0} is unusual. Check the numbers that it comes from."
             )
             : null;

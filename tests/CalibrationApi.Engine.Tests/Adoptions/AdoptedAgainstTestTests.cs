@@ -1,5 +1,6 @@
 using CalibrationApi.Engine.Adoptions;
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.History;
 using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Engine.Tests.Adoptions;
@@ -16,7 +17,7 @@ public sealed class AdoptedAgainstTestTests
     [InlineData(0.3701, false)]
     [InlineData(0.3499, false)]
     public void Findings_WithoutANumberGiven_AreOfWhatLiesOutsideOfWhatWasMeasured(double adopted, bool isInside) =>
-        Assert.Equal(isInside ? [] : [FindingCode.AdoptedOtherwise], Codes(Adopted(adopted, Measured)));
+        Assert.Equal(isInside ? [] : [TypedValueCodes.AdoptedOtherwise], Codes(Adopted(adopted, Measured)));
 
     [Theory]
     [InlineData(true, true)]
@@ -29,7 +30,7 @@ public sealed class AdoptedAgainstTestTests
             IsNumberGiven = isNumberGiven,
         };
 
-        Assert.Equal(isSame ? [] : [FindingCode.AdoptedOtherwise], Codes(adopted));
+        Assert.Equal(isSame ? [] : [TypedValueCodes.AdoptedOtherwise], Codes(adopted));
     }
 
     [Theory]
@@ -39,7 +40,7 @@ public sealed class AdoptedAgainstTestTests
     {
         var against = Adopted(adopted, Measured with { Enter = new MassPerRevolution(0.363) }) with { GivenInWords = "363 g/rev" };
 
-        Assert.Equal(isSame ? [] : [FindingCode.AdoptedOtherwise], Codes(against));
+        Assert.Equal(isSame ? [] : [TypedValueCodes.AdoptedOtherwise], Codes(against));
     }
 
     [Fact]
@@ -58,7 +59,7 @@ public sealed class AdoptedAgainstTestTests
     {
         var against = Adopted(0.36, Measured) with { ErrorOfFailedCheck = -0.02, OtherVerdict = "repeat" };
 
-        Assert.Equal([FindingCode.ScaleCheckFailedLater, FindingCode.AdoptedOtherwise], Codes(against));
+        Assert.Equal([HistoryCodes.ScaleCheckFailedLater, TypedValueCodes.AdoptedOtherwise], Codes(against));
         Assert.Contains("said 'repeat', not adopt", against.Findings()[1].Detail.InMetric(), StringComparison.Ordinal);
     }
 
@@ -69,12 +70,12 @@ public sealed class AdoptedAgainstTestTests
     {
         var finding = AdoptedAgainstTest.Superseded("wrong tare", isOfSameSeries);
 
-        Assert.Equal((FindingCode.BasisSuperseded, Severity.Stop), (finding.Code, finding.Severity));
+        Assert.Equal((HistoryCodes.BasisSuperseded, Severity.Stop), (finding.Code, finding.Severity));
         Assert.Contains("(wrong tare)", finding.Detail.InMetric(), StringComparison.Ordinal);
         Assert.EndsWith(end, finding.Detail.InMetric(), StringComparison.Ordinal);
     }
 
-    private static string[] Codes(AdoptedAgainstTest against) => [.. against.Findings().Select(finding => finding.Code)];
+    private static FindingCode[] Codes(AdoptedAgainstTest against) => [.. against.Findings().Select(finding => finding.Code)];
 
     private static AdoptedAgainstTest Adopted(double value, TestBehindValue test) => new(new(value), $"{value} kg/rev", test);
 }

@@ -20,7 +20,7 @@ public sealed class TypedValueAgainstProductsTests
     {
         var findings = TypedValueAgainstProducts.FindingsOf(Typed(typed) with { Before = new(0.42), OtherProducts = [Peas] });
 
-        Assert.Equal(warns ? [(FindingCode.FitsOtherProduct, Severity.Warning)] : [], findings.Select(one => (one.Code, one.Severity)));
+        Assert.Equal(warns ? [(TypedValueCodes.FitsOtherProduct, Severity.Warning)] : [], findings.Select(one => (one.Code, one.Severity)));
         if (warns)
             Assert.Contains(
                 "fits peas, for which 0.45 kg/rev is in force on this element",
@@ -54,7 +54,7 @@ public sealed class TypedValueAgainstProductsTests
     [Fact]
     public void FindingsOf_NumberOfAnotherProductAndNothingElseKnown_IsANote() =>
         Assert.Equal(
-            (FindingCode.FitsOtherProduct, Severity.Note),
+            (TypedValueCodes.FitsOtherProduct, Severity.Note),
             TypedValueAgainstProducts
                 .FindingsOf(Typed(0.451) with { OtherProducts = [Peas] })
                 .Select(one => (one.Code, one.Severity))
@@ -63,15 +63,15 @@ public sealed class TypedValueAgainstProductsTests
 
     // 0.45 kg of peas at 800 kg/m3 let 0.3488 kg be expected at 620; sd about 0.084.
     [Theory]
-    [InlineData(0.450, new[] { FindingCode.FitsOtherProduct, FindingCode.UnlikeOtherProducts })]
+    [InlineData(0.450, new[] { "fits-other-product", "unlike-other-products" })]
     [InlineData(0.360, new string[0])]
-    [InlineData(0.270, new[] { FindingCode.UnlikeOtherProducts })]
+    [InlineData(0.270, new[] { "unlike-other-products" })]
     public void FindingsOf_FirstNumberBesideDensities_AreThoseOfAMeasuredOne(double typed, string[] codes) =>
         Assert.Equal(
             codes,
             TypedValueAgainstProducts
                 .FindingsOf(Typed(typed) with { Density = new(new BulkDensity(620)), OtherProducts = [Dense] })
-                .Select(one => one.Code)
+                .Select(one => one.Code.Word)
         );
 
     [Fact]
@@ -88,11 +88,11 @@ public sealed class TypedValueAgainstProductsTests
         );
 
     [Theory]
-    [InlineData(3.488, RefusalCode.TypedDecimalSlip)]
-    [InlineData(0.03488, RefusalCode.TypedDecimalSlip)]
-    [InlineData(0.6976, RefusalCode.TypedTwiceOrHalf)]
-    [InlineData(0.3488 * 2.2046, RefusalCode.TypedInOtherUnit)]
-    [InlineData(0.3488 / 2.2046, RefusalCode.TypedInOtherUnit)]
+    [InlineData(3.488, "typed-decimal-slip")]
+    [InlineData(0.03488, "typed-decimal-slip")]
+    [InlineData(0.6976, "typed-twice-or-half")]
+    [InlineData(0.3488 * 2.2046, "typed-in-other-unit")]
+    [InlineData(0.3488 / 2.2046, "typed-in-other-unit")]
     // 1.5 times is far, but no factor: a finding, no refusal.
     [InlineData(0.523, null)]
     [InlineData(0.36, null)]
@@ -101,7 +101,7 @@ public sealed class TypedValueAgainstProductsTests
 
     // 0.6 L of 0.62 kg/L at a fill of 0.9 are 0.335 kg. Half of it is a fill that can be; a tenth is not.
     [Theory]
-    [InlineData(0.0335, RefusalCode.TypedDecimalSlip)]
+    [InlineData(0.0335, "typed-decimal-slip")]
     [InlineData(0.1674, null)]
     public void ObjectionsTo_FirstNumberBesideDisplacement_NameOnlyASlippedPoint(double typed, string? code) =>
         Assert.Equal(
@@ -117,10 +117,10 @@ public sealed class TypedValueAgainstProductsTests
     // 10 % and its U of 4 %.
     [Theory]
     [InlineData(0.4095, null)]
-    [InlineData(0.4105, RefusalCode.TypedOffLastTest)]
-    [InlineData(0.3090, RefusalCode.TypedOffLastTest)]
-    [InlineData(3.6, RefusalCode.TypedDecimalSlip)]
-    [InlineData(0.72, RefusalCode.TypedTwiceOrHalf)]
+    [InlineData(0.4105, "typed-off-last-test")]
+    [InlineData(0.3090, "typed-off-last-test")]
+    [InlineData(3.6, "typed-decimal-slip")]
+    [InlineData(0.72, "typed-twice-or-half")]
     public void ObjectionsTo_FirstNumberFarFromTheLastTest_SayIt(double typed, string? code) =>
         Assert.Equal(
             code is null ? [] : [code],
@@ -140,7 +140,7 @@ public sealed class TypedValueAgainstProductsTests
     {
         var doubts = TypedValueCheck.DoubtsAbout(Typed(3.8) with { Before = new(0.38) });
 
-        Assert.Equal([(FindingCode.StatedUnlikeRecords, Severity.Warning)], doubts.Select(one => (one.Code, one.Severity)));
+        Assert.Equal([(TypedValueCodes.StatedUnlikeRecords, Severity.Warning)], doubts.Select(one => (one.Code, one.Severity)));
         Assert.DoesNotContain("despite", doubts[0].Detail.InMetric(), StringComparison.Ordinal);
     }
 
@@ -148,5 +148,6 @@ public sealed class TypedValueAgainstProductsTests
 
     private static TypedValue Typed(double value) => new() { Value = new(value), InWords = FormattableString.Invariant($"{value} kg/rev") };
 
-    private static IEnumerable<string> Codes(TypedValue typed) => TypedValueCheck.ObjectionsTo(typed).Select(objection => objection.Code);
+    private static IEnumerable<string> Codes(TypedValue typed) =>
+        TypedValueCheck.ObjectionsTo(typed).Select(objection => objection.Code.Word);
 }

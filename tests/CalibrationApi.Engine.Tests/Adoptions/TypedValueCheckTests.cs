@@ -19,18 +19,18 @@ public sealed class TypedValueCheckTests
         Assert.Empty(TypedValueCheck.ObjectionsTo(Typed(typed) with { Test = Test, Before = new(0.781), Step = 0.001 }));
 
     [Theory]
-    [InlineData(8.24, RefusalCode.TypedDecimalSlip)]
-    [InlineData(0.0824, RefusalCode.TypedDecimalSlip)]
-    [InlineData(824, RefusalCode.TypedDecimalSlip)]
-    [InlineData(1.648, RefusalCode.TypedTwiceOrHalf)]
-    [InlineData(0.412, RefusalCode.TypedTwiceOrHalf)]
-    [InlineData(0.824 / 0.45359237, RefusalCode.TypedInOtherUnit)]
-    [InlineData(0.824 * 0.45359237, RefusalCode.TypedInOtherUnit)]
-    [InlineData(0.842 + 0.024, RefusalCode.TypedOffTest)]
-    [InlineData(0.8486, RefusalCode.TypedOffTest)]
-    [InlineData(0.7994, RefusalCode.TypedOffTest)]
+    [InlineData(8.24, "typed-decimal-slip")]
+    [InlineData(0.0824, "typed-decimal-slip")]
+    [InlineData(824, "typed-decimal-slip")]
+    [InlineData(1.648, "typed-twice-or-half")]
+    [InlineData(0.412, "typed-twice-or-half")]
+    [InlineData(0.824 / 0.45359237, "typed-in-other-unit")]
+    [InlineData(0.824 * 0.45359237, "typed-in-other-unit")]
+    [InlineData(0.842 + 0.024, "typed-off-test")]
+    [InlineData(0.8486, "typed-off-test")]
+    [InlineData(0.7994, "typed-off-test")]
     // The value before, beside a test that found another.
-    [InlineData(0.781, RefusalCode.TypedOffTest)]
+    [InlineData(0.781, "typed-off-test")]
     public void ObjectionsTo_NumberThatItsTestDoesNotExplain_SayWhatItLooksLike(double typed, string code) =>
         Assert.Equal([code], Codes(Typed(typed) with { Test = Test, Before = new(0.781), Step = 0.001 }));
 
@@ -42,12 +42,12 @@ public sealed class TypedValueCheckTests
     [InlineData(0.8591)]
     [InlineData(0.7029)]
     public void ObjectionsTo_NumberByHandFarFromTheValueBefore_IsThatNoTestStandsBehindIt(double typed) =>
-        Assert.Equal([RefusalCode.TypedOffValueInForce], Codes(Typed(typed) with { Before = new(0.781) }));
+        Assert.Equal([TypedValueCodes.TypedOffValueInForce.Word], Codes(Typed(typed) with { Before = new(0.781) }));
 
     [Theory]
-    [InlineData(7.81, RefusalCode.TypedDecimalSlip)]
-    [InlineData(0.3905, RefusalCode.TypedTwiceOrHalf)]
-    [InlineData(0.781 * 2.2046, RefusalCode.TypedInOtherUnit)]
+    [InlineData(7.81, "typed-decimal-slip")]
+    [InlineData(0.3905, "typed-twice-or-half")]
+    [InlineData(0.781 * 2.2046, "typed-in-other-unit")]
     public void ObjectionsTo_NumberByHandAFactorFromTheValueBefore_NameTheFactor(double typed, string code) =>
         Assert.Equal([code], Codes(Typed(typed) with { Before = new(0.781) }));
 
@@ -92,7 +92,7 @@ public sealed class TypedValueCheckTests
         var content = new ElementContent(new(new Volume(0.6e-3)), new(new BulkDensity(620)), ElementKind.ClosedPockets, "coarse");
 
         Assert.Equal(
-            [RefusalCode.TypedMoreThanElementHolds, RefusalCode.TypedDecimalSlip],
+            [TypedValueCodes.TypedMoreThanElementHolds.Word, TypedValueCodes.TypedDecimalSlip.Word],
             Codes(Typed(3.6) with { Test = new(new(0.36), 0.01), Content = content })
         );
         var alone = Assert.Single(TypedValueCheck.ObjectionsTo(Typed(0.72) with { Content = content }));
@@ -119,12 +119,13 @@ public sealed class TypedValueCheckTests
         Assert.All(sentences, sentence =>
             Assert.EndsWith("The reason given: new roller", sentence.Detail.InMetric(), StringComparison.Ordinal)
         );
-        Assert.Equal(Severity.Stop, TypedValueCheck.Despite(RefusalCode.TypedMoreThanElementHolds, "measured").Severity);
-        Assert.Equal(Severity.Warning, TypedValueCheck.Despite(RefusalCode.TypedOffTest, "measured").Severity);
-        Assert.Throws<ArgumentOutOfRangeException>(() => TypedValueCheck.Despite("no-such-code", "measured"));
+        Assert.Equal(Severity.Stop, TypedValueCheck.Despite(TypedValueCodes.TypedMoreThanElementHolds, "measured").Severity);
+        Assert.Equal(Severity.Warning, TypedValueCheck.Despite(TypedValueCodes.TypedOffTest, "measured").Severity);
+        Assert.Throws<KeyNotFoundException>(() => TypedValueCheck.Despite(SharedCodes.SettingsAtOdds, "measured"));
     }
 
     private static TypedValue Typed(double value) => new() { Value = new(value), InWords = FormattableString.Invariant($"{value} kg/rev") };
 
-    private static IEnumerable<string> Codes(TypedValue typed) => TypedValueCheck.ObjectionsTo(typed).Select(objection => objection.Code);
+    private static IEnumerable<string> Codes(TypedValue typed) =>
+        TypedValueCheck.ObjectionsTo(typed).Select(objection => objection.Code.Word);
 }

@@ -34,7 +34,7 @@ public sealed class BulkDensityEvaluationTests
         NearlyEqual.Assert(Math.Sqrt(Math.Pow(2.0 / 46, 2) / 3 + 0.05 * 0.05), result.Density.StandardUncertainty / result.Density.Value);
         Assert.Equal(DensityBasis.Published, result.Basis);
         Assert.Equal(ReferenceMaterial.UreaGranular, result.Comparison!.Material);
-        Assert.Contains(result.Findings, finding => finding.Code == FindingCode.PublishedDensityOnly);
+        Assert.Contains(result.Findings, finding => finding.Code == BulkDensityCodes.PublishedDensityOnly);
     }
 
     // Measured 780 stays 780, whatever is published.
@@ -49,7 +49,7 @@ public sealed class BulkDensityEvaluationTests
     {
         var result = Of(Read(density, "kg/m3"), ReferenceMaterial.UreaGranular);
 
-        var finding = Assert.Single(result.Findings, finding => finding.Code == FindingCode.DensityUnlikeReference);
+        var finding = Assert.Single(result.Findings, finding => finding.Code == BulkDensityCodes.DensityUnlikeReference);
         Assert.Equal(Severity.Warning, finding.Severity);
         Assert.Contains("particle density", finding.Detail.InMetric(), StringComparison.Ordinal);
         Assert.Contains("check it before you use it", result.Headline.InMetric(), StringComparison.Ordinal);
@@ -62,7 +62,7 @@ public sealed class BulkDensityEvaluationTests
     public void Findings_SlipOfTheUnit_IsNamed(double number, string unit, string expected, ReferenceMaterial material)
     {
         var finding = Assert.Single(Of(Read(number, unit), material).Findings, finding =>
-            finding.Code == FindingCode.DensityUnlikeReference
+            finding.Code == BulkDensityCodes.DensityUnlikeReference
         );
 
         Assert.Contains(expected, finding.Detail.InMetric(), StringComparison.Ordinal);
@@ -73,7 +73,7 @@ public sealed class BulkDensityEvaluationTests
     {
         var finding = Assert.Single(
             Of(new FilledTank(new Mass(730 * 2 / 0.45359237), new Volume(2)), ReferenceMaterial.UreaGranular).Findings,
-            finding => finding.Code == FindingCode.DensityUnlikeReference
+            finding => finding.Code == BulkDensityCodes.DensityUnlikeReference
         );
 
         Assert.Contains("pounds taken as kilograms", finding.Detail.InMetric(), StringComparison.Ordinal);
@@ -88,7 +88,7 @@ public sealed class BulkDensityEvaluationTests
     {
         // A test weight of 2 % has an interval of 3.9 %; what is published for barley lets expect 558 to 682 kg/m3.
         var findings = Of(Read(density, "kg/m3", isTestWeight: true), ReferenceMaterial.Barley)
-            .Findings.Where(finding => finding.Code == FindingCode.DensityUnlikeReference)
+            .Findings.Where(finding => finding.Code == BulkDensityCodes.DensityUnlikeReference)
             .ToArray();
 
         Assert.Equal(expected, findings.Length == 1);
@@ -100,17 +100,17 @@ public sealed class BulkDensityEvaluationTests
     [InlineData(1400, false)]
     [InlineData(120, true)]
     public void Findings_NoMaterialNamed_ChallengesOnlyWhatNoMaterialHas(double density, bool expected) =>
-        Assert.Equal(expected, Of(Read(density, "kg/m3")).Findings.Any(finding => finding.Code == FindingCode.DensityUnlikeReference));
+        Assert.Equal(expected, Of(Read(density, "kg/m3")).Findings.Any(finding => finding.Code == BulkDensityCodes.DensityUnlikeReference));
 
     [Fact]
     public void Findings_StatedWithoutAReference_SaysThatNothingWasCompared()
     {
-        Assert.Equal(FindingCode.DensityNotCompared, Assert.Single(Of(Read(1320, "kg/m3")).Findings).Code);
+        Assert.Equal(BulkDensityCodes.DensityNotCompared, Assert.Single(Of(Read(1320, "kg/m3")).Findings).Code);
         Assert.DoesNotContain(Of(Read(740, "kg/m3"), ReferenceMaterial.UreaGranular).Findings, finding =>
-            finding.Code == FindingCode.DensityNotCompared
+            finding.Code == BulkDensityCodes.DensityNotCompared
         );
         Assert.DoesNotContain(Of(new FilledTank(new Mass(1240), new Volume(2))).Findings, finding =>
-            finding.Code == FindingCode.DensityNotCompared
+            finding.Code == BulkDensityCodes.DensityNotCompared
         );
     }
 
@@ -118,7 +118,7 @@ public sealed class BulkDensityEvaluationTests
     public void Findings_PoundsPerBushel_TellTheOtherBushel()
     {
         var finding = Assert.Single(Of(Read(60, "lb/bu-us", isTestWeight: true)).Findings, finding =>
-            finding.Code == FindingCode.OtherBushel
+            finding.Code == BulkDensityCodes.OtherBushel
         );
 
         Assert.Contains(
@@ -127,7 +127,7 @@ public sealed class BulkDensityEvaluationTests
             StringComparison.Ordinal
         );
         Assert.Contains("3.21 %", finding.Detail.InMetric(), StringComparison.Ordinal);
-        Assert.DoesNotContain(Of(Read(78, "kg/hL", isTestWeight: true)).Findings, other => other.Code == FindingCode.OtherBushel);
+        Assert.DoesNotContain(Of(Read(78, "kg/hL", isTestWeight: true)).Findings, other => other.Code == BulkDensityCodes.OtherBushel);
     }
 
     [Theory]
@@ -141,7 +141,7 @@ public sealed class BulkDensityEvaluationTests
         Assert.Equal(expected, result.LooseDensity is not null);
         if (result.LooseDensity is { } loose)
             Assert.InRange(loose.KilogramsPerCubicMetre / result.Density.Value, 0.95, 0.99);
-        Assert.Equal(expected, result.Findings.Any(finding => finding.Code == FindingCode.TestWeightSettled));
+        Assert.Equal(expected, result.Findings.Any(finding => finding.Code == BulkDensityCodes.TestWeightSettled));
     }
 
     // The equation puts half a litre of such soybeans and corn above their test weight: loose grain is never denser than settled grain.
@@ -154,8 +154,8 @@ public sealed class BulkDensityEvaluationTests
 
         Assert.True(CanadianTestWeight.Loose(material, new BulkDensity(10 * number)).KilogramsPerCubicMetre > 10 * number);
         Assert.Null(result.LooseDensity);
-        Assert.DoesNotContain(result.Findings, finding => finding.Code == FindingCode.TestWeightSettled);
-        Assert.DoesNotContain(result.Findings, finding => finding.Code == FindingCode.DensityUnlikeReference);
+        Assert.DoesNotContain(result.Findings, finding => finding.Code == BulkDensityCodes.TestWeightSettled);
+        Assert.DoesNotContain(result.Findings, finding => finding.Code == BulkDensityCodes.DensityUnlikeReference);
     }
 
     [Fact]
@@ -178,7 +178,7 @@ public sealed class BulkDensityEvaluationTests
         Assert.Equal(32.2, result.Tank.Area!.Value.SquareMetres / 10_000, 0.05);
         NearlyEqual.Assert(5 * result.Density.ExpandedUncertainty, result.Tank.Most.Kilograms - result.Tank.Mass.Kilograms, 1e-9);
         Assert.Contains(result.Assumptions, assumption => assumption.Name == "tank/fill");
-        Assert.Contains(result.Cautions, caution => caution.Code == CautionCode.TankEntry);
+        Assert.Contains(result.Cautions, caution => caution.Code == CautionCodes.TankEntry);
     }
 
     [Fact]

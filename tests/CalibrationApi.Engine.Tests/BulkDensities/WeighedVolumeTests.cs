@@ -108,9 +108,9 @@ public sealed class WeighedVolumeTests
     public void Findings_WeighingsFarApart_AreWarnedOf()
     {
         Assert.Contains(Weighed(6.2, 5.2, 6.9).Findings, finding =>
-            finding.Code == FindingCode.WeighingsScatter && finding.Severity == Severity.Warning
+            finding.Code == BulkDensityCodes.WeighingsScatter && finding.Severity == Severity.Warning
         );
-        Assert.DoesNotContain(Weighed(6.1, 6.2, 6.3).Findings, finding => finding.Code == FindingCode.WeighingsScatter);
+        Assert.DoesNotContain(Weighed(6.1, 6.2, 6.3).Findings, finding => finding.Code == BulkDensityCodes.WeighingsScatter);
     }
 
     [Theory]
@@ -126,7 +126,7 @@ public sealed class WeighedVolumeTests
             }
         );
 
-        Assert.Equal(expected, result.Findings.Any(finding => finding.Code == FindingCode.SmallVolume));
+        Assert.Equal(expected, result.Findings.Any(finding => finding.Code == BulkDensityCodes.SmallVolume));
     }
 
     [Theory]

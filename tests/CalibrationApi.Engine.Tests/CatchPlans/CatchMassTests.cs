@@ -102,7 +102,7 @@ public sealed class CatchMassTests
     {
         var plan = Planned.Plan(Planned.Front with { Material = ProductMaterial.FreeFlowing }) with { LiftLimit = new Mass(7) };
 
-        var finding = Assert.Single(plan.Evaluated().Findings, each => each.Code == FindingCode.BoundsCross);
+        var finding = Assert.Single(plan.Evaluated().Findings, each => each.Code == CatchPlanCodes.BoundsCross);
         Assert.Contains("6.804 kg are common practice", finding.Detail.InMetric(), StringComparison.Ordinal);
         Assert.Contains("what one person lifts allows only 5.38 kg", finding.Detail.InMetric(), StringComparison.Ordinal);
         Assert.Contains("liftLimit", finding.Detail.InMetric(), StringComparison.Ordinal);
@@ -111,9 +111,9 @@ public sealed class CatchMassTests
     [Fact]
     public void Findings_SmallSeed_HasNoLeastCatch()
     {
-        Assert.DoesNotContain(Planned.Plan(Planned.Rear).Evaluated().Findings, each => each.Code == FindingCode.BoundsCross);
+        Assert.DoesNotContain(Planned.Plan(Planned.Rear).Evaluated().Findings, each => each.Code == CatchPlanCodes.BoundsCross);
         Assert.DoesNotContain(Planned.Plan(Planned.Rear with { Material = ProductMaterial.SmallSeed }).Evaluated().Findings, each =>
-            each.Code == FindingCode.BoundsCross
+            each.Code == CatchPlanCodes.BoundsCross
         );
     }
 
@@ -129,7 +129,7 @@ public sealed class CatchMassTests
         );
 
         var refusal = Assert.Single(CatchPlanEvaluation.Evaluate(plan).Refusals);
-        Assert.Equal(RefusalCode.SettingsAtOdds, refusal.Code);
+        Assert.Equal(SharedCodes.SettingsAtOdds, refusal.Code);
         Assert.Equal("meters/1", refusal.Member);
         Assert.Contains("342 kg/rev", refusal.Detail.InMetric(), StringComparison.Ordinal);
     }
@@ -153,7 +153,7 @@ public sealed class CatchMassTests
     {
         var plan = Planned.Plan(Planned.Front with { Repeatability = 0.3 });
 
-        var finding = Assert.Single(plan.Evaluated().Findings, each => each.Code == FindingCode.PrecisionOutOfReach);
+        var finding = Assert.Single(plan.Evaluated().Findings, each => each.Code == SharedCodes.PrecisionOutOfReach);
 
         Assert.Contains("single catches scatter too much", finding.Detail.InMetric(), StringComparison.Ordinal);
         Assert.DoesNotContain("scale", finding.Detail.InMetric(), StringComparison.Ordinal);

@@ -68,7 +68,7 @@ public sealed class CatchRunTests
     {
         var plan = Planned.Plan(Planned.Front) with { LowestWorkingSpeed = new Speed(0.2), HighestWorkingSpeed = new Speed(7) };
 
-        var findings = plan.Evaluated().Findings.Where(finding => finding.Code == FindingCode.OutsideMeterWindow).ToArray();
+        var findings = plan.Evaluated().Findings.Where(finding => finding.Code == SharedCodes.OutsideMeterWindow).ToArray();
 
         Assert.Equal(2, findings.Length);
         Assert.Contains(findings, finding => finding.Detail.InMetric().Contains("turns unevenly", StringComparison.Ordinal));
@@ -83,7 +83,7 @@ public sealed class CatchRunTests
     {
         var plan = Planned.Plan(Planned.Front) with { LowestWorkingSpeed = new Speed(lowest), HighestWorkingSpeed = new Speed(highest) };
 
-        Assert.Equal(expected, plan.Evaluated().Findings.Any(finding => finding.Code == FindingCode.WideSpeedRange));
+        Assert.Equal(expected, plan.Evaluated().Findings.Any(finding => finding.Code == CatchPlanCodes.WideSpeedRange));
     }
 
     [Fact]
@@ -93,7 +93,7 @@ public sealed class CatchRunTests
         var plan = Planned.Plan(Planned.Middle with { SpeedLimits = MeterSpeedLimits.None }) with { LongestRun = new Duration(100) };
 
         Assert.Equal(17, Assert.Single(plan.Evaluated().Meters).Revolutions.Count);
-        Assert.Contains(plan.Evaluated().Findings, finding => finding.Code == FindingCode.SmallCatch);
+        Assert.Contains(plan.Evaluated().Findings, finding => finding.Code == SharedCodes.SmallCatch);
     }
 
     [Fact]
@@ -101,7 +101,9 @@ public sealed class CatchRunTests
     {
         var plan = Planned.Plan(Planned.Front) with { Container = Planned.ThirtyLitres with { Fill = 0.99 } };
 
-        Assert.Contains(plan.Evaluated().Findings, finding => finding.Code == FindingCode.ContainerNearlyFull);
-        Assert.DoesNotContain(Planned.Plan(Planned.Front).Evaluated().Findings, finding => finding.Code == FindingCode.ContainerNearlyFull);
+        Assert.Contains(plan.Evaluated().Findings, finding => finding.Code == CatchPlanCodes.ContainerNearlyFull);
+        Assert.DoesNotContain(Planned.Plan(Planned.Front).Evaluated().Findings, finding =>
+            finding.Code == CatchPlanCodes.ContainerNearlyFull
+        );
     }
 }

@@ -36,7 +36,7 @@ public sealed class CommonRunTests
 
         Assert.Equal(["second", "front"], result.StopOrder[0].Meters);
         Assert.Equal(2, result.StopOrder.Count);
-        var note = Assert.Single(result.Findings, finding => finding.Code == FindingCode.StopsCloseTogether);
+        var note = Assert.Single(result.Findings, finding => finding.Code == CatchPlanCodes.StopsCloseTogether);
         Assert.Contains("second, front", note.Detail.InMetric(), StringComparison.Ordinal);
     }
 

@@ -157,7 +157,7 @@ public sealed class PlanStepsTests
     [InlineData("tank-entry")]
     [InlineData("heavy-container")]
     public void Cautions_EveryPlan_CarriesTheUsualOnes(string code) =>
-        Assert.Single(Planned.Plan(Planned.Front).Evaluated().Cautions, caution => caution.Code == code);
+        Assert.Single(Planned.Plan(Planned.Front).Evaluated().Cautions, caution => caution.Code.Word == code);
 
     [Fact]
     public void Cautions_HeavyContainer_NamesTheHeaviestWithItsCatch() =>
@@ -166,7 +166,7 @@ public sealed class PlanStepsTests
             Planned
                 .Plan(Planned.Front, Planned.Middle)
                 .Evaluated()
-                .Cautions.Single(caution => caution.Code == "heavy-container")
+                .Cautions.Single(caution => caution.Code == CatchPlanCodes.HeavyContainer)
                 .Detail.InMetric(),
             StringComparison.Ordinal
         );

@@ -61,7 +61,7 @@ public sealed class PlannedCatchCountTests
         Assert.Null(Only(plan).Catches);
         Assert.Contains(
             "cannot be reached with this scale",
-            Assert.Single(plan.Evaluated().Findings, finding => finding.Code == FindingCode.PrecisionOutOfReach).Detail.InMetric(),
+            Assert.Single(plan.Evaluated().Findings, finding => finding.Code == SharedCodes.PrecisionOutOfReach).Detail.InMetric(),
             StringComparison.Ordinal
         );
     }

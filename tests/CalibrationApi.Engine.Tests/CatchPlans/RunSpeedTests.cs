@@ -28,7 +28,7 @@ public sealed class RunSpeedTests
 
         Assert.All(result.Meters, meter => Assert.Equal(new Speed(2.5), meter.SimulatedSpeed));
         Assert.StartsWith("At 9 km/h start all together", result.Headline.InMetric(), StringComparison.Ordinal);
-        Assert.DoesNotContain(result.Findings, finding => finding.Code == FindingCode.SimulatedSpeedMoved);
+        Assert.DoesNotContain(result.Findings, finding => finding.Code == CatchPlanCodes.SimulatedSpeedMoved);
     }
 
     // t = m / (R W v): the same nine revolutions take 20 s at m / (R W 20 s).
@@ -42,7 +42,7 @@ public sealed class RunSpeedTests
         NearlyEqual.Assert(9 * 0.375 / (0.03 * 12 * 20), meter.SimulatedSpeed.MetresPerSecond);
         NearlyEqual.Assert(20, meter.RunTime.Seconds);
         Assert.StartsWith("Simulate 1.688 km/h in place of 15 km/h: catch ", result.Headline.InMetric(), StringComparison.Ordinal);
-        var moved = Assert.Single(result.Findings, finding => finding.Code == FindingCode.SimulatedSpeedMoved);
+        var moved = Assert.Single(result.Findings, finding => finding.Code == CatchPlanCodes.SimulatedSpeedMoved);
         Assert.Contains("full after 2 s", moved.Detail.InMetric(), StringComparison.Ordinal);
         Assert.Contains("check catch at 15 km/h", moved.Detail.InMetric(), StringComparison.Ordinal);
     }
@@ -68,11 +68,11 @@ public sealed class RunSpeedTests
         Assert.Equal(120 / 1.05, meter.MeterSpeed.Rpm(), 1e-9);
         Assert.True(meter.WithinLimits);
         Assert.StartsWith("Simulate ", result.Headline.InMetric(), StringComparison.Ordinal);
-        var moved = Assert.Single(result.Findings, finding => finding.Code == FindingCode.SimulatedSpeedMoved).Detail.InMetric();
+        var moved = Assert.Single(result.Findings, finding => finding.Code == CatchPlanCodes.SimulatedSpeedMoved).Detail.InMetric();
         Assert.Contains("it would have to turn 151.0 rpm, above its highest 120.0 rpm", moved, StringComparison.Ordinal);
         Assert.DoesNotContain("check catch", moved, StringComparison.Ordinal);
         // In the field it would still be driven so.
-        Assert.Contains(result.Findings, finding => finding.Code == FindingCode.OutsideMeterWindow);
+        Assert.Contains(result.Findings, finding => finding.Code == SharedCodes.OutsideMeterWindow);
     }
 
     // At 100 rpm the nine revolutions take 5.4 s, and slower it must not turn.
@@ -86,7 +86,7 @@ public sealed class RunSpeedTests
         Assert.Equal(4, meter.CatchesForLongRun);
         // 20 s at 105 rpm are 35 revolutions: V = m (1 + 2 u) / (rho fill).
         NearlyEqual.Assert(35 * 0.375 * 1.024 / (780 * 0.9), meter.ContainerForLongRun!.Value.CubicMetres);
-        var finding = Assert.Single(result.Findings, each => each.Code == FindingCode.ShortRun).Detail.InMetric();
+        var finding = Assert.Single(result.Findings, each => each.Code == CatchPlanCodes.ShortRun).Detail.InMetric();
         Assert.Contains("takes only 5 s", finding, StringComparison.Ordinal);
         Assert.Contains("Use a container of at least 19.1 L. Otherwise make at least four catches", finding, StringComparison.Ordinal);
     }
@@ -114,7 +114,7 @@ public sealed class RunSpeedTests
         Assert.Equal(30 / 1.05, Assert.Single(held.Meters).MeterSpeed.Rpm(), 1e-9);
         Assert.Contains(
             "Allow a run of ",
-            Assert.Single(held.Findings, finding => finding.Code == FindingCode.BoundsCross).Detail.InMetric(),
+            Assert.Single(held.Findings, finding => finding.Code == CatchPlanCodes.BoundsCross).Detail.InMetric(),
             StringComparison.Ordinal
         );
     }
@@ -141,7 +141,7 @@ public sealed class RunSpeedTests
         Assert.Equal(new Speed(2.5), Assert.Single(result.Meters).SimulatedSpeed);
         Assert.Contains(
             "state the highest speed of the meter",
-            Assert.Single(result.Findings, finding => finding.Code == FindingCode.BoundsCross).Detail.InMetric(),
+            Assert.Single(result.Findings, finding => finding.Code == CatchPlanCodes.BoundsCross).Detail.InMetric(),
             StringComparison.Ordinal
         );
     }
@@ -157,11 +157,11 @@ public sealed class RunSpeedTests
         Assert.Contains(
             "Catch this meter in a run of its own, at a simulated 9 km/h.",
             Assert
-                .Single(together.Findings, finding => finding.Code == FindingCode.BoundsCross && finding.Meter == "rear")
+                .Single(together.Findings, finding => finding.Code == CatchPlanCodes.BoundsCross && finding.Meter == "rear")
                 .Detail.InMetric(),
             StringComparison.Ordinal
         );
-        Assert.DoesNotContain(alone.Findings, finding => finding.Code == FindingCode.BoundsCross);
+        Assert.DoesNotContain(alone.Findings, finding => finding.Code == CatchPlanCodes.BoundsCross);
     }
 
     // One meter turns 4 to 20 rpm at most, at 9 km/h 35.5; the other one needs 30 at least and turns 26.
@@ -177,7 +177,7 @@ public sealed class RunSpeedTests
             Assert.All(result.Meters, meter => Assert.True(meter.WithinLimits));
             Assert.NotEqual(result.Meters[0].SimulatedSpeed, result.Meters[1].SimulatedSpeed);
             Assert.StartsWith("No simulated speed suits all these meters", result.Headline.InMetric(), StringComparison.Ordinal);
-            Assert.Contains(result.Findings, finding => finding.Code == FindingCode.MetersRunApart);
+            Assert.Contains(result.Findings, finding => finding.Code == CatchPlanCodes.MetersRunApart);
             Assert.Contains(
                 "one after the other",
                 result.Steps.Single(step => step.Id == "run").Detail.InMetric(),
@@ -195,7 +195,7 @@ public sealed class RunSpeedTests
         var result = (Planned.Plan(Planned.Front, Planned.Middle, Planned.Rear) with { ContainersAtHand = atHand }).Evaluated();
 
         Assert.Equal(3, result.ContainersNeeded);
-        Assert.Equal(isShort, result.Findings.Any(finding => finding.Code == FindingCode.TooFewContainers));
+        Assert.Equal(isShort, result.Findings.Any(finding => finding.Code == CatchPlanCodes.TooFewContainers));
     }
 
     [Fact]
@@ -204,7 +204,7 @@ public sealed class RunSpeedTests
         var own = Planned.Rear with { Container = new Container(new Volume(0.01), new Mass(0.5)) };
 
         Assert.DoesNotContain((Planned.Plan(Planned.Front, own) with { ContainersAtHand = 1 }).Evaluated().Findings, finding =>
-            finding.Code == FindingCode.TooFewContainers
+            finding.Code == CatchPlanCodes.TooFewContainers
         );
     }
 
@@ -237,7 +237,7 @@ public sealed class RunSpeedTests
         Assert.Null(Assert.Single(result.Meters).CatchesForLongRun);
         Assert.DoesNotContain(
             "Otherwise",
-            Assert.Single(result.Findings, finding => finding.Code == FindingCode.ShortRun).Detail.InMetric(),
+            Assert.Single(result.Findings, finding => finding.Code == CatchPlanCodes.ShortRun).Detail.InMetric(),
             StringComparison.Ordinal
         );
     }

@@ -18,7 +18,7 @@ public sealed class CatchTestFindingsTests
     {
         var finding = Assert.Single(TwoCatches.InForce(0.342).Evaluated().Findings);
 
-        Assert.Equal(FindingCode.DefaultRepeatabilityUsed, finding.Code);
+        Assert.Equal(CatchTestCodes.DefaultRepeatabilityUsed, finding.Code);
         Assert.Equal(Severity.Note, finding.Severity);
         Assert.StartsWith("Two catches say little about scatter", finding.Detail.InMetric(), StringComparison.Ordinal);
     }
@@ -27,21 +27,21 @@ public sealed class CatchTestFindingsTests
     public void DefaultRepeatabilityUsed_OneCatch_SaysNothingAboutScatter() =>
         Assert.StartsWith(
             "One catch says nothing about scatter",
-            Detail(Given.Test(Given.Net(17, 47)), FindingCode.DefaultRepeatabilityUsed),
+            Detail(Given.Test(Given.Net(17, 47)), CatchTestCodes.DefaultRepeatabilityUsed),
             StringComparison.Ordinal
         );
 
     [Fact]
     public void DefaultRepeatabilityUsed_RepeatabilityStatedOrManyCatches_IsQuiet()
     {
-        AssertQuiet(TwoCatches with { Limits = new CatchTestLimits { Repeatability = 0.01 } }, FindingCode.DefaultRepeatabilityUsed);
-        AssertQuiet(Given.Test([.. Enumerable.Repeat(Given.Net(17, 47), 5)]), FindingCode.DefaultRepeatabilityUsed);
+        AssertQuiet(TwoCatches with { Limits = new CatchTestLimits { Repeatability = 0.01 } }, CatchTestCodes.DefaultRepeatabilityUsed);
+        AssertQuiet(Given.Test([.. Enumerable.Repeat(Given.Net(17, 47), 5)]), CatchTestCodes.DefaultRepeatabilityUsed);
     }
 
     [Fact]
     public void SmallCatch_FewRevolutions_Warns()
     {
-        var finding = Only(Given.Test(Given.Net(7, 19)), FindingCode.SmallCatch);
+        var finding = Only(Given.Test(Given.Net(7, 19)), SharedCodes.SmallCatch);
 
         Assert.Equal(Severity.Warning, finding.Severity);
         Assert.Contains("19 rev", finding.Detail.InMetric(), StringComparison.Ordinal);
@@ -50,7 +50,7 @@ public sealed class CatchTestFindingsTests
     [Fact]
     public void SmallCatch_BulkProductUnderTheCommonLeast_IsNoted()
     {
-        var finding = Only(Given.Test(Given.Net(6.5, 47)), FindingCode.SmallCatch);
+        var finding = Only(Given.Test(Given.Net(6.5, 47)), SharedCodes.SmallCatch);
 
         Assert.Equal(Severity.Note, finding.Severity);
         Assert.Contains("6.804 kg", finding.Detail.InMetric(), StringComparison.Ordinal);
@@ -58,7 +58,7 @@ public sealed class CatchTestFindingsTests
 
     [Fact]
     public void SmallCatch_SmallSeed_IsQuietBecauseTurnsDecide() =>
-        AssertQuiet(Given.Test(Given.Net(4, 130)) with { Material = ProductMaterial.SmallSeed }, FindingCode.SmallCatch);
+        AssertQuiet(Given.Test(Given.Net(4, 130)) with { Material = ProductMaterial.SmallSeed }, SharedCodes.SmallCatch);
 
     // 15 lb as the difference of two readings in pounds is a rounding away from 15 lb.
     [Fact]
@@ -68,7 +68,7 @@ public sealed class CatchTestFindingsTests
         foreach (var tare in (double[])[1.6, 2.2, 3.5, 4.3, 0.7])
         {
             var one = Catch.Weighed(new Mass(pound.Canonical(tare + 15)), new Mass(pound.Canonical(tare)), Given.Turns(40));
-            AssertQuiet(Given.Test(one), FindingCode.SmallCatch);
+            AssertQuiet(Given.Test(one), SharedCodes.SmallCatch);
         }
     }
 
@@ -81,21 +81,21 @@ public sealed class CatchTestFindingsTests
                 {
                     Scale = Given.Platform with { Division = new Mass(0.05) },
                 },
-                FindingCode.CoarseScale
+                SharedCodes.CoarseScale
             ),
             StringComparison.Ordinal
         );
 
     [Fact]
     public void CoarseScale_FiveHundredDivisions_IsQuiet() =>
-        AssertQuiet(Given.Test(Given.Weighed(16.1, 6.1, 27)), FindingCode.CoarseScale);
+        AssertQuiet(Given.Test(Given.Weighed(16.1, 6.1, 27)), SharedCodes.CoarseScale);
 
     [Fact]
     public void LoadBeyondClass_MoreIntervalsThanTheClassCanHave_Warns()
     {
         var scale = new Scale { Division = new Mass(0.005), AccuracyClass = AccuracyClass.IIII };
 
-        Assert.Equal(Severity.Warning, Only(Given.Test(Given.Net(17, 47)) with { Scale = scale }, FindingCode.LoadBeyondClass).Severity);
+        Assert.Equal(Severity.Warning, Only(Given.Test(Given.Net(17, 47)) with { Scale = scale }, CatchTestCodes.LoadBeyondClass).Severity);
     }
 
     [Fact]
@@ -108,7 +108,7 @@ public sealed class CatchTestFindingsTests
             KnownError = new KnownScaleError(0, 0.001),
         };
 
-        AssertQuiet(Given.Test(Given.Net(17, 47)) with { Scale = scale }, FindingCode.LoadBeyondClass);
+        AssertQuiet(Given.Test(Given.Net(17, 47)) with { Scale = scale }, CatchTestCodes.LoadBeyondClass);
     }
 
     [Fact]
@@ -116,7 +116,7 @@ public sealed class CatchTestFindingsTests
     {
         var scale = Given.Platform with { StatedAccuracy = new Mass(0.4) };
 
-        Assert.Equal(Severity.Note, Only(TwoCatches with { Scale = scale }, FindingCode.ScaleDominates).Severity);
+        Assert.Equal(Severity.Note, Only(TwoCatches with { Scale = scale }, CatchTestCodes.ScaleDominates).Severity);
     }
 
     [Fact]
@@ -124,7 +124,7 @@ public sealed class CatchTestFindingsTests
     {
         var test = TwoCatches.InForce(0.342) with { ControllerEntry = ControllerEntry.PerRevolutionOf(UnitTable.Get("kg/rev"), 1) };
 
-        Assert.Contains("0.4 kg/rev, which is 10.3 % above", Detail(test, FindingCode.EntryResolutionMatters), StringComparison.Ordinal);
+        Assert.Contains("0.4 kg/rev, which is 10.3 % above", Detail(test, SharedCodes.EntryResolutionMatters), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -134,7 +134,7 @@ public sealed class CatchTestFindingsTests
             {
                 ControllerEntry = ControllerEntry.PerRevolutionOf(UnitTable.Get("kg/rev"), 3),
             },
-            FindingCode.EntryResolutionMatters
+            SharedCodes.EntryResolutionMatters
         );
 
     // A controller with too few decimals would be told zero and apply nothing, so nothing is offered for typing in.
@@ -150,7 +150,7 @@ public sealed class CatchTestFindingsTests
 
         Assert.Equal(Verdict.Adopt, result.Decision.Verdict);
         Assert.Null(result.Enter);
-        var finding = Assert.Single(result.Findings, each => each.Code == FindingCode.EntryResolutionMatters);
+        var finding = Assert.Single(result.Findings, each => each.Code == SharedCodes.EntryResolutionMatters);
         Assert.Equal(Severity.Stop, finding.Severity);
         Assert.Contains("could only take 0", finding.Detail.InMetric(), StringComparison.Ordinal);
         Assert.Contains("Adopt 0.03077 kg/rev", result.Headline.InMetric(), StringComparison.Ordinal);
@@ -160,7 +160,7 @@ public sealed class CatchTestFindingsTests
     public void FirstCatchLow_LowFirstCatch_WarnsAndSaysHowFar() =>
         Assert.Contains(
             "4.0 % below the others",
-            Detail(Given.PureTest(0.3456, 0.36, 0.3601, 0.3599), FindingCode.FirstCatchLow),
+            Detail(Given.PureTest(0.3456, 0.36, 0.3601, 0.3599), CatchTestCodes.FirstCatchLow),
             StringComparison.Ordinal
         );
 
@@ -174,7 +174,7 @@ public sealed class CatchTestFindingsTests
         Assert.NotEqual(Verdict.Investigate, result.Decision.Verdict);
         Assert.Contains(
             "Catch 5 stands apart",
-            Assert.Single(result.Findings, each => each.Code == FindingCode.StrayCatch).Detail.InMetric(),
+            Assert.Single(result.Findings, each => each.Code == CatchTestCodes.StrayCatch).Detail.InMetric(),
             StringComparison.Ordinal
         );
     }
@@ -183,7 +183,7 @@ public sealed class CatchTestFindingsTests
     public void CatchesScatterMoreThanExpected_WideCatches_Warns() =>
         Assert.Contains(
             "more than a repeatability of 1 % explains",
-            Detail(Given.PureTest(0.98, 1.02), FindingCode.CatchesScatterMoreThanExpected),
+            Detail(Given.PureTest(0.98, 1.02), SharedCodes.CatchesScatterMoreThanExpected),
             StringComparison.Ordinal
         );
 
@@ -192,12 +192,12 @@ public sealed class CatchTestFindingsTests
     {
         Assert.Contains(
             "rise by 2.0 %",
-            Detail(Given.PureTest(0.96, 0.98, 1.00, 1.02, 1.04), FindingCode.TrendOverCatches),
+            Detail(Given.PureTest(0.96, 0.98, 1.00, 1.02, 1.04), CatchTestCodes.TrendOverCatches),
             StringComparison.Ordinal
         );
         Assert.Contains(
             "fall by 2.0 %",
-            Detail(Given.PureTest(1.04, 1.02, 1.00, 0.98, 0.96), FindingCode.TrendOverCatches),
+            Detail(Given.PureTest(1.04, 1.02, 1.00, 0.98, 0.96), CatchTestCodes.TrendOverCatches),
             StringComparison.Ordinal
         );
     }
@@ -212,13 +212,14 @@ public sealed class CatchTestFindingsTests
             Limits = Given.OnePercent,
         };
 
-        Assert.Contains("0.5 kg missing in each", Detail(test, FindingCode.AdditiveOffset), StringComparison.Ordinal);
+        Assert.Contains("0.5 kg missing in each", Detail(test, CatchTestCodes.AdditiveOffset), StringComparison.Ordinal);
     }
 
-    private static Finding Only(CatchTest test, string code) => Assert.Single(test.Evaluated().Findings, finding => finding.Code == code);
+    private static Finding Only(CatchTest test, FindingCode code) =>
+        Assert.Single(test.Evaluated().Findings, finding => finding.Code == code);
 
-    private static string Detail(CatchTest test, string code) => Only(test, code).Detail.InMetric();
+    private static string Detail(CatchTest test, FindingCode code) => Only(test, code).Detail.InMetric();
 
-    private static void AssertQuiet(CatchTest test, string code) =>
+    private static void AssertQuiet(CatchTest test, FindingCode code) =>
         Assert.DoesNotContain(test.Evaluated().Findings, finding => finding.Code == code);
 }

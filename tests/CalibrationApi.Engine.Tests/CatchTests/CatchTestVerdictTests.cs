@@ -11,33 +11,33 @@ public sealed class CatchTestVerdictTests
 {
     private static readonly Catch[] Honest = [Given.Net(17.08, 47), Given.Net(16.94, 46.8)];
 
-    public static TheoryData<string, CatchTest, Rule, Severity, string> Rules =>
+    public static TheoryData<FindingCode, CatchTest, Rule, Severity, string> Rules =>
         new()
         {
             {
-                FindingCode.LikelyMistake,
+                CatchTestCodes.LikelyMistake,
                 Given.Test(Given.Net(170, 47)).InForce(0.362),
                 Rule.LikelyMistake,
                 Severity.Stop,
                 "The catch shows 10 times what the value in force says: a decimal point in the wrong place explains that. Compare"
             },
             {
-                FindingCode.CannotBeToldApart,
+                CatchTestCodes.CannotBeToldApart,
                 Given.Test(Given.Net(36, 47)).InForce(0.36),
                 Rule.MistakeNotToldApart,
                 Severity.Stop,
                 "a mistake is likelier than a change of the meter"
             },
-            { FindingCode.StrayCatch, Given.PureTest(0.36, 0.361, 0.41), Rule.StrayCatch, Severity.Stop, "Do not use this test yet." },
+            { CatchTestCodes.StrayCatch, Given.PureTest(0.36, 0.361, 0.41), Rule.StrayCatch, Severity.Stop, "Do not use this test yet." },
             {
-                FindingCode.CatchesScatterMoreThanExpected,
+                SharedCodes.CatchesScatterMoreThanExpected,
                 Given.PureTest(0.30, 0.42),
                 Rule.WildScatter,
                 Severity.Stop,
                 "Do not use this test yet."
             },
             {
-                FindingCode.LoadBeyondCapacity,
+                CatchTestCodes.LoadBeyondCapacity,
                 Given.Test(Honest) with
                 {
                     Scale = Given.Platform with { Capacity = new Mass(5) },
@@ -47,7 +47,7 @@ public sealed class CatchTestVerdictTests
                 "Do not use this test. Catch 1 is a load of"
             },
             {
-                FindingCode.ScaleCheckFailed,
+                CatchTestCodes.ScaleCheckFailed,
                 Given.Test(Honest).InForce(0.342) with
                 {
                     Scale = Given.Platform with { KnownError = new(0.02, 0.001) { CheckFailed = true } },
@@ -56,59 +56,59 @@ public sealed class CatchTestVerdictTests
                 Severity.Stop,
                 "Catch again on a good scale: this one failed its last check."
             },
-            { FindingCode.PrecisionNotReached, Small(1), Rule.PrecisionNotReached, Severity.Warning, "Not sure enough yet" },
+            { CatchTestCodes.PrecisionNotReached, Small(1), Rule.PrecisionNotReached, Severity.Warning, "Not sure enough yet" },
             {
-                FindingCode.PrecisionOutOfReach,
+                SharedCodes.PrecisionOutOfReach,
                 CoarseScale,
                 Rule.PrecisionOutOfReach,
                 Severity.Warning,
                 "Not sure enough, and more catches like these will not help"
             },
             {
-                FindingCode.SecondTestNeeded,
+                CatchTestCodes.SecondTestNeeded,
                 Given.Test(Honest).InForce(0.30),
                 Rule.SecondTestNeeded,
                 Severity.Warning,
                 "One set-up does not show such a change. Set the test up anew: weigh the empty container again"
             },
             {
-                FindingCode.ChangeConfirmed,
+                CatchTestCodes.ChangeConfirmed,
                 Given.Test(Honest).InForce(0.30).After(0.364),
                 Rule.ChangeConfirmed,
                 Severity.Warning,
                 "20.9 % more per revolution than the value in force says, and the earlier test agrees. Adopt 0.363"
             },
             {
-                FindingCode.CatchApart,
+                CatchTestCodes.CatchApart,
                 Given.PureTest(0.36, 0.3605, 0.3795),
                 Rule.CatchApart,
                 Severity.Warning,
                 "catch 3 stands apart from the others by 5.3 %. Weigh it again, or make one more catch"
             },
             {
-                FindingCode.ExclusionDecides,
+                CatchTestCodes.ExclusionDecides,
                 Given.Test(Given.Delivering(0.385), Given.Delivering(0.361, excludedBecause: "It looked odd.")).InForce(0.36),
                 Rule.ExclusionDecides,
                 Severity.Warning,
                 "catch 2, which was left out, says otherwise"
             },
             {
-                FindingCode.NoPracticalChange,
+                SharedCodes.NoPracticalChange,
                 Given.Test(Honest).InForce(0.362),
                 Rule.WithinTolerance,
                 Severity.Note,
                 "The value in force holds"
             },
-            { FindingCode.NoValueInForce, Given.Test(Honest), Rule.NothingInForce, Severity.Note, "Adopt 0.3627 kg/rev." },
+            { SharedCodes.NoValueInForce, Given.Test(Honest), Rule.NothingInForce, Severity.Note, "Adopt 0.3627 kg/rev." },
             {
-                FindingCode.ChangeDetected,
+                CatchTestCodes.ChangeDetected,
                 Given.Test(Honest).InForce(0.342),
                 Rule.Changed,
                 Severity.Warning,
                 "6.0 % more per revolution than the value in force says"
             },
             {
-                FindingCode.WithinToleranceNotShown,
+                SharedCodes.WithinToleranceNotShown,
                 NotShown,
                 Rule.NotShownWithinTolerance,
                 Severity.Warning,
@@ -134,7 +134,7 @@ public sealed class CatchTestVerdictTests
 
     [Theory]
     [MemberData(nameof(Rules))]
-    public void Evaluate_EachRule_HasItsHeadlineAndReason(string code, CatchTest test, Rule rule, Severity severity, string headline)
+    public void Evaluate_EachRule_HasItsHeadlineAndReason(FindingCode code, CatchTest test, Rule rule, Severity severity, string headline)
     {
         var result = test.Evaluated();
 
@@ -277,7 +277,7 @@ public sealed class CatchTestVerdictTests
 
         Assert.True(result.Change!.IsDetected);
         Assert.Equal(Verdict.Keep, result.Decision.Verdict);
-        Assert.Equal(FindingCode.WithinTolerance, result.Reasons[0].Code);
+        Assert.Equal(SharedCodes.WithinTolerance, result.Reasons[0].Code);
     }
 
     [Fact]

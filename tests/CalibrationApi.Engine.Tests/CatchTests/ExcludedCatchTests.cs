@@ -37,7 +37,7 @@ public sealed class ExcludedCatchTests
     {
         var result = Given.Test(Given.Net(17.08, 47), Spilled).Evaluated();
 
-        var finding = Assert.Single(result.Findings, each => each.Code == FindingCode.CatchExcluded);
+        var finding = Assert.Single(result.Findings, each => each.Code == CatchTestCodes.CatchExcluded);
         Assert.Equal(Severity.Note, finding.Severity);
         Assert.Equal("Catch 2 was left out by the sender: bag slipped off", finding.Detail.InMetric());
     }

@@ -33,7 +33,7 @@ public sealed class NothingInForceTests
         var result = First.Evaluated();
 
         Assert.Equal("The meter delivers 0.3627 kg/rev, known within 1.6 %. Adopt 0.363 kg/rev.", result.Headline.InMetric());
-        Assert.Equal(FindingCode.NoValueInForce, Assert.Single(result.Reasons).Code);
+        Assert.Equal(SharedCodes.NoValueInForce, Assert.Single(result.Reasons).Code);
     }
 
     [Fact]

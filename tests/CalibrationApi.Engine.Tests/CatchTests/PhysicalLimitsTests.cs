@@ -24,7 +24,7 @@ public sealed class PhysicalLimitsTests
         var result = (Test with { Context = new() { ContainerCapacity = new Mass(13.20) } }).Evaluated();
 
         var finding = Assert.Single(result.Impossible);
-        Assert.Equal((FindingCode.MoreThanTheContainerHolds, Severity.Stop), (finding.Code, finding.Severity));
+        Assert.Equal((CatchTestCodes.MoreThanTheContainerHolds, Severity.Stop), (finding.Code, finding.Severity));
         Assert.Equal(
             "Do not use this test. Catch 1 of 17.08 kg does not fit into the container: heaped over its rim it holds about 15.84 kg. Check gross, unit, which container it was, its volume and the bulk density.",
             result.Headline.InMetric()
@@ -61,7 +61,7 @@ public sealed class PhysicalLimitsTests
     {
         var result = (Given.Test(Given.Weighed(20, 3, 47)) with { Scale = Given.Platform with { Capacity = new Mass(15) } }).Evaluated();
 
-        Assert.Equal(FindingCode.LoadBeyondCapacity, Assert.Single(result.Reasons).Code);
+        Assert.Equal(CatchTestCodes.LoadBeyondCapacity, Assert.Single(result.Reasons).Code);
         Assert.StartsWith(
             "Do not use this test. Catch 1 is a load of 20 kg on a scale that takes 15 kg.",
             result.Headline.InMetric(),
@@ -74,7 +74,7 @@ public sealed class PhysicalLimitsTests
     {
         var result = (Test with { Element = Content(0.2e-3) }).Evaluated();
 
-        Assert.Equal(FindingCode.MoreThanTheElementHolds, Assert.Single(result.Reasons).Code);
+        Assert.Equal(ElementCodes.MoreThanTheElementHolds, Assert.Single(result.Reasons).Code);
         Assert.StartsWith(
             "Do not use this test. The measured value, 0.3627 kg/rev, is more than the element coarse can deliver: full it holds 0.124 kg/rev",
             result.Headline.InMetric(),
@@ -91,7 +91,7 @@ public sealed class PhysicalLimitsTests
         Assert.Empty(result.Impossible);
         Assert.Equal(
             Severity.Warning,
-            Assert.Single(result.Findings, finding => finding.Code == FindingCode.MoreThanTheElementHolds).Severity
+            Assert.Single(result.Findings, finding => finding.Code == ElementCodes.MoreThanTheElementHolds).Severity
         );
     }
 
@@ -103,7 +103,7 @@ public sealed class PhysicalLimitsTests
         Assert.Equal(Verdict.Keep, result.Decision.Verdict);
         Assert.Equal(
             2,
-            result.Findings.Count(finding => finding.Code == FindingCode.FillUnlikeExpected && finding.Severity == Severity.Warning)
+            result.Findings.Count(finding => finding.Code == ElementCodes.FillUnlikeExpected && finding.Severity == Severity.Warning)
         );
     }
 
@@ -134,7 +134,7 @@ public sealed class PhysicalLimitsTests
         );
 
         var finding = Assert.Single((Test with { OtherProducts = others }).Evaluated().Findings, one =>
-            one.Code == FindingCode.UnlikeOtherProducts
+            one.Code == ElementCodes.UnlikeOtherProducts
         );
 
         Assert.StartsWith(
@@ -143,7 +143,7 @@ public sealed class PhysicalLimitsTests
             StringComparison.Ordinal
         );
         Assert.DoesNotContain(
-            FindingCode.UnlikeOtherProducts,
+            ElementCodes.UnlikeOtherProducts,
             (Test with { OtherProducts = others with { Known = [others.Known[0] with { Value = new(new MassPerRevolution(0.46)) }] } })
                 .Evaluated()
                 .Findings.Select(one => one.Code)

@@ -1,4 +1,5 @@
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Engine.Tests.CatchTests;
@@ -50,5 +51,5 @@ public sealed class RepeatedRowsTests
             Is
         );
 
-    private static bool Is(Finding finding) => finding.Code == FindingCode.CatchTypedTwice;
+    private static bool Is(Finding finding) => finding.Code == CatchTestCodes.CatchTypedTwice;
 }

@@ -69,7 +69,7 @@ public sealed class SecondTestTests
 
         Assert.Equal((Verdict.Adopt, CatchTestVerdict.Rule.Changed), (result.Decision.Verdict, result.Decision.Rule));
         Assert.True(result.SecondTest!.Confirms);
-        var confirmed = Assert.Single(result.Findings, finding => finding.Code == FindingCode.ChangeConfirmed);
+        var confirmed = Assert.Single(result.Findings, finding => finding.Code == CatchTestCodes.ChangeConfirmed);
         Assert.EndsWith("only when it is later than the last adoption.", confirmed.Detail.InMetric(), StringComparison.Ordinal);
     }
 

@@ -22,7 +22,7 @@ public sealed class SettingsAtOddsTests
     {
         var refusal = Assert.Single(Outcome(new CatchTestLimits { Tolerance = 0.02, WantedPrecision = 0.04 }).Refusals);
 
-        Assert.Equal(RefusalCode.SettingsAtOdds, refusal.Code);
+        Assert.Equal(SharedCodes.SettingsAtOdds, refusal.Code);
         Assert.Equal("wantedPrecision", refusal.Member);
         var sentence = refusal.Detail.InMetric();
         Assert.Contains("2 %", sentence, StringComparison.Ordinal);

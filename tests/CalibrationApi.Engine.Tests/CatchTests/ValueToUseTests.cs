@@ -33,7 +33,7 @@ public sealed class ValueToUseTests
         Assert.Equal(Math.Round(result.ToUse.Value.KilogramsPerRevolution, 5), result.Enter!.Typed);
         Assert.Contains(
             "This test alone found 0.3634",
-            Assert.Single(result.Findings, each => each.Code == FindingCode.DrawnTowardsOldNumber).Detail.InMetric(),
+            Assert.Single(result.Findings, each => each.Code == CatchTestCodes.DrawnTowardsOldNumber).Detail.InMetric(),
             StringComparison.Ordinal
         );
     }

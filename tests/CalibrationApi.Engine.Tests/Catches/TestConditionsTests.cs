@@ -44,7 +44,7 @@ public sealed class TestConditionsTests
     {
         foreach (var finding in (Finding[])[Assert.Single(Usual.DifferingFrom(other)), Assert.Single(other.DifferingFrom(Usual))])
         {
-            Assert.Equal(FindingCode.ConditionsDiffer, finding.Code);
+            Assert.Equal(CatchCodes.ConditionsDiffer, finding.Code);
             Assert.Equal(Severity.Warning, finding.Severity);
             Assert.StartsWith($"The {name} in the test (", finding.Detail.InMetric(), StringComparison.Ordinal);
         }

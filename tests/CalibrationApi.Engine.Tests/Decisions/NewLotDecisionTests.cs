@@ -65,13 +65,13 @@ public sealed class NewLotDecisionTests
         var result = NewLotEvaluation.Evaluate(question);
 
         Assert.Equal(LotVerdict.TestAtNextFill, result.Verdict);
-        Assert.Equal([FindingCode.KernelsOfOneLotDiffer, FindingCode.WithinTolerance], result.Reasons.Select(reason => reason.Code));
+        Assert.Equal([NewLotCodes.KernelsOfOneLotDiffer, SharedCodes.WithinTolerance], result.Reasons.Select(reason => reason.Code));
         Assert.DoesNotContain(
-            FindingCode.KernelsOfOneLotDiffer,
+            NewLotCodes.KernelsOfOneLotDiffer,
             NewLotEvaluation.Evaluate(Changed.Lot(660, 660)).Reasons.Select(reason => reason.Code)
         );
         Assert.DoesNotContain(
-            FindingCode.KernelsOfOneLotDiffer,
+            NewLotCodes.KernelsOfOneLotDiffer,
             NewLotEvaluation.Evaluate(Changed.Treated(question)).Reasons.Select(reason => reason.Code)
         );
     }
@@ -103,10 +103,10 @@ public sealed class NewLotDecisionTests
         var result = NewLotEvaluation.Evaluate(Changed.Treated(Changed.Lot(660, 620)));
 
         Assert.Equal(
-            [FindingCode.DensityDiffers, FindingCode.OtherLot, FindingCode.TreatmentChanged, FindingCode.WithinToleranceNotShown],
+            [NewLotCodes.DensityDiffers, NewLotCodes.OtherLot, NewLotCodes.TreatmentChanged, SharedCodes.WithinToleranceNotShown],
             result.Reasons.Select(reason => reason.Code)
         );
-        Assert.Contains(result.Cautions, caution => caution.Code == CautionCode.TreatedSeed);
+        Assert.Contains(result.Cautions, caution => caution.Code == CautionCodes.TreatedSeed);
         var unknown = NewLotEvaluation.Evaluate(Changed.Lot(660, null));
         Assert.Contains(
             "The bulk density of the new lot is not known.",
@@ -114,7 +114,7 @@ public sealed class NewLotDecisionTests
             StringComparison.Ordinal
         );
         var same = NewLotEvaluation.Evaluate(Changed.Delivery(660, 660));
-        Assert.Equal([FindingCode.NothingChanged, FindingCode.WithinTolerance], same.Reasons.Select(reason => reason.Code));
+        Assert.Equal([NewLotCodes.NothingChanged, SharedCodes.WithinTolerance], same.Reasons.Select(reason => reason.Code));
         Assert.Empty(same.Cautions);
     }
 
@@ -127,7 +127,7 @@ public sealed class NewLotDecisionTests
     public void Densities_HardToBelieve_AreChallenged(double before, double after, bool challenged) =>
         Assert.Equal(
             challenged,
-            NewLotEvaluation.Evaluate(Changed.Lot(before, after)).Findings.Any(finding => finding.Code == FindingCode.DensitiesFarApart)
+            NewLotEvaluation.Evaluate(Changed.Lot(before, after)).Findings.Any(finding => finding.Code == NewLotCodes.DensitiesFarApart)
         );
 
     // A value to type in or to plan with must not stand alone where the number behind it is doubted.

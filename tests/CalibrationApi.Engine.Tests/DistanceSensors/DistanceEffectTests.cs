@@ -87,7 +87,7 @@ public sealed class DistanceEffectTests
 
         Assert.Contains(
             which,
-            Assert.Single(result.Findings, finding => finding.Code == FindingCode.WidthDiffers).Detail.InMetric(),
+            Assert.Single(result.Findings, finding => finding.Code == DistanceSensorCodes.WidthDiffers).Detail.InMetric(),
             StringComparison.Ordinal
         );
     }

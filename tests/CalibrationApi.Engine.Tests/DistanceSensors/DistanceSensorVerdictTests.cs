@@ -9,22 +9,22 @@ public sealed class DistanceSensorVerdictTests
 {
     [Theory]
     // One run is never enough at the defaults, whatever the number in force says.
-    [InlineData(new[] { 1300.0 }, 1300, Verdict.Repeat, FindingCode.MoreRunsNeeded)]
-    [InlineData(new[] { 1300.0, 1302 }, 1301, Verdict.Keep, FindingCode.NoPracticalChange)]
-    [InlineData(new[] { 1300.0, 1302 }, 1314, Verdict.Keep, FindingCode.WithinTolerance)]
-    [InlineData(new[] { 1300.0, 1302 }, 1335, Verdict.Adopt, FindingCode.DistanceChanged)]
-    [InlineData(new[] { 1300.0, 1302 }, 1270, Verdict.Adopt, FindingCode.DistanceChanged)]
-    [InlineData(new[] { 1300.0, 1302 }, 0, Verdict.Adopt, FindingCode.NoValueInForce)]
+    [InlineData(new[] { 1300.0 }, 1300, Verdict.Repeat, "more-runs-needed")]
+    [InlineData(new[] { 1300.0, 1302 }, 1301, Verdict.Keep, "no-practical-change")]
+    [InlineData(new[] { 1300.0, 1302 }, 1314, Verdict.Keep, "within-tolerance")]
+    [InlineData(new[] { 1300.0, 1302 }, 1335, Verdict.Adopt, "distance-changed")]
+    [InlineData(new[] { 1300.0, 1302 }, 1270, Verdict.Adopt, "distance-changed")]
+    [InlineData(new[] { 1300.0, 1302 }, 0, Verdict.Adopt, "no-value-in-force")]
     // A tenth off, and the two runs agree: the change is real.
-    [InlineData(new[] { 1300.0, 1302 }, 1500, Verdict.Adopt, FindingCode.DistanceChanged)]
-    [InlineData(new[] { 1300.0, 1400, 1250 }, 1300, Verdict.Investigate, FindingCode.RunsScatterMoreThanExpected)]
+    [InlineData(new[] { 1300.0, 1302 }, 1500, Verdict.Adopt, "distance-changed")]
+    [InlineData(new[] { 1300.0, 1400, 1250 }, 1300, Verdict.Investigate, "runs-scatter-more-than-expected")]
     public void Runs_AgainstAValueInForce_AreDecided(double[] pulses, double inForce, Verdict verdict, string reason)
     {
         var question = Driven.Runs(pulses);
         var result = (inForce > 0 ? question.InForce(inForce) : question).Evaluated();
 
         Assert.Equal(verdict, result.Decision.Verdict);
-        Assert.Equal(reason, Assert.Single(result.Reasons).Code);
+        Assert.Equal(reason, Assert.Single(result.Reasons).Code.Word);
     }
 
     [Fact]
@@ -44,11 +44,11 @@ public sealed class DistanceSensorVerdictTests
     {
         var result = (Driven.Runs(1300, 1301, 1299).InForce(1300) with { TapeLimit = 0.02 }).Evaluated();
 
-        Assert.Equal(FindingCode.RunsOutOfReach, Assert.Single(result.Reasons).Code);
+        Assert.Equal(DistanceSensorCodes.RunsOutOfReach, Assert.Single(result.Reasons).Code);
         Assert.Null(result.Decision.MoreRuns);
         Assert.Null(result.RunsForWantedPrecision);
         Assert.Contains("tape", result.Headline.InMetric(), StringComparison.Ordinal);
-        Assert.Contains(result.Findings, finding => finding.Code == FindingCode.TapeDominates);
+        Assert.Contains(result.Findings, finding => finding.Code == DistanceSensorCodes.TapeDominates);
     }
 
     [Fact]
@@ -57,7 +57,7 @@ public sealed class DistanceSensorVerdictTests
         var result = (Driven.Runs(1300).InForce(1500) with { WantedPrecision = 0.02, Tolerance = 0.03 }).Evaluated();
 
         Assert.Equal(Verdict.Repeat, result.Decision.Verdict);
-        Assert.Equal(FindingCode.LargeDistanceChange, Assert.Single(result.Reasons).Code);
+        Assert.Equal(DistanceSensorCodes.LargeDistanceChange, Assert.Single(result.Reasons).Code);
     }
 
     [Fact]
@@ -74,7 +74,7 @@ public sealed class DistanceSensorVerdictTests
         // The wanted precision is reached, but hardly; the number in force lies near the edge of the tolerance.
         var result = (Driven.Runs(1300, 1300).InForce(1310) with { WantedPrecision = 0.011, Tolerance = 0.011 }).Evaluated();
 
-        Assert.Equal(FindingCode.WithinToleranceNotShown, Assert.Single(result.Reasons).Code);
+        Assert.Equal(SharedCodes.WithinToleranceNotShown, Assert.Single(result.Reasons).Code);
         Assert.Equal(Verdict.Adopt, result.Decision.Verdict);
     }
 
@@ -84,7 +84,7 @@ public sealed class DistanceSensorVerdictTests
         var outcome = DistanceSensorEvaluation.Evaluate(Driven.Runs(1300).InForce(1300) with { WantedPrecision = 0.03, Tolerance = 0.02 });
 
         Assert.False(outcome.IsAnswered);
-        Assert.Equal((RefusalCode.SettingsAtOdds, "wantedPrecision"), (outcome.Refusals[0].Code, outcome.Refusals[0].Member));
+        Assert.Equal((SharedCodes.SettingsAtOdds, "wantedPrecision"), (outcome.Refusals[0].Code, outcome.Refusals[0].Member));
     }
 
     [Fact]

@@ -30,8 +30,8 @@ public sealed class RunAgreementTests
     {
         var (calm, wild) = (Driven.Runs(1300, 1300).Evaluated(), Driven.Runs(1288, 1312).Evaluated());
 
-        Assert.DoesNotContain(calm.Findings, finding => finding.Code == FindingCode.RunsScatterMoreThanExpected);
-        Assert.Contains(wild.Findings, finding => finding.Code == FindingCode.RunsScatterMoreThanExpected);
+        Assert.DoesNotContain(calm.Findings, finding => finding.Code == DistanceSensorCodes.RunsScatterMoreThanExpected);
+        Assert.Contains(wild.Findings, finding => finding.Code == DistanceSensorCodes.RunsScatterMoreThanExpected);
         Assert.True(wild.Estimate.RelativeExpanded > calm.Estimate.RelativeExpanded);
     }
 
@@ -52,7 +52,7 @@ public sealed class RunAgreementTests
         ).Evaluated();
 
         NearlyEqual.Assert(1290.5 / 1320.5 - 1, result.Agreement.DirectionDifference!.Value, 1e-3);
-        Assert.Contains(result.Findings, finding => finding.Code == FindingCode.DirectionsDiffer);
+        Assert.Contains(result.Findings, finding => finding.Code == DistanceSensorCodes.DirectionsDiffer);
     }
 
     [Fact]

@@ -42,17 +42,17 @@ public sealed class DriveWheelEvaluationTests
         Assert.Equal(1, DriveWheelEvaluation.Evaluate(Drill() with { Areas = [new Area(1)] }).Turns[0].WholeTurns);
 
     [Theory]
-    [InlineData(new[] { OnTarget, OnTarget, OnTarget }, Verdict.Keep, FindingCode.WithinTolerance)]
-    [InlineData(new[] { OnTarget * 1.045 }, Verdict.Repeat, FindingCode.RateNotShown)]
-    [InlineData(new[] { OnTarget * 1.08, OnTarget * 1.08 }, Verdict.Adopt, FindingCode.RateOffTarget)]
-    [InlineData(new[] { OnTarget * 0.8 }, Verdict.Adopt, FindingCode.RateOffTarget)]
-    [InlineData(new[] { OnTarget * 100 }, Verdict.Investigate, FindingCode.RateImplausible)]
+    [InlineData(new[] { OnTarget, OnTarget, OnTarget }, Verdict.Keep, "within-tolerance")]
+    [InlineData(new[] { OnTarget * 1.045 }, Verdict.Repeat, "rate-not-shown")]
+    [InlineData(new[] { OnTarget * 1.08, OnTarget * 1.08 }, Verdict.Adopt, "rate-off-target")]
+    [InlineData(new[] { OnTarget * 0.8 }, Verdict.Adopt, "rate-off-target")]
+    [InlineData(new[] { OnTarget * 100 }, Verdict.Investigate, "rate-implausible")]
     public void TurnTests_AgainstTheirTarget_AreDecided(double[] caught, Verdict verdict, string reason)
     {
         var result = DriveWheelEvaluation.Evaluate(Drill(caught));
 
         Assert.Equal(verdict, result.Verdict);
-        Assert.Equal(reason, Assert.Single(result.Reasons).Code);
+        Assert.Equal(reason, Assert.Single(result.Reasons).Code.Word);
     }
 
     [Fact]
@@ -92,9 +92,9 @@ public sealed class DriveWheelEvaluationTests
 
         NearlyEqual.Assert(measured.Rate!.Value, reckoned.Rate!.Value);
         Assert.True(reckoned.Rate.ExpandedUncertainty > measured.Rate.ExpandedUncertainty);
-        Assert.Contains(reckoned.Findings, finding => finding.Code == FindingCode.CircumferenceFromDiameter);
+        Assert.Contains(reckoned.Findings, finding => finding.Code == DriveWheelCodes.CircumferenceFromDiameter);
         Assert.Contains(reckoned.Assumptions, assumption => assumption.Name == "wheel/circumference");
-        Assert.DoesNotContain(measured.Findings, finding => finding.Code == FindingCode.CircumferenceFromDiameter);
+        Assert.DoesNotContain(measured.Findings, finding => finding.Code == DriveWheelCodes.CircumferenceFromDiameter);
     }
 
     [Fact]
@@ -111,9 +111,9 @@ public sealed class DriveWheelEvaluationTests
     {
         var question = Drill() with { Wheel = WheelMeasure.OfRun(new Length(46.3), 20), Skid = 0.04 };
 
-        Assert.Contains(DriveWheelEvaluation.Evaluate(question).Findings, finding => finding.Code == FindingCode.SkidCountedTwice);
+        Assert.Contains(DriveWheelEvaluation.Evaluate(question).Findings, finding => finding.Code == DriveWheelCodes.SkidCountedTwice);
         Assert.DoesNotContain(DriveWheelEvaluation.Evaluate(question with { Skid = 0 }).Findings, finding =>
-            finding.Code == FindingCode.SkidCountedTwice
+            finding.Code == DriveWheelCodes.SkidCountedTwice
         );
     }
 
@@ -155,7 +155,7 @@ public sealed class DriveWheelEvaluationTests
         NearlyEqual.Assert(0.57 / 0.6225 - 1, result.Outlets[3].Deviation, 1e-9);
         Assert.Contains(
             "outlet 4",
-            Assert.Single(result.Findings, finding => finding.Code == FindingCode.OutletOffMean).Detail.InMetric(),
+            Assert.Single(result.Findings, finding => finding.Code == DriveWheelCodes.OutletOffMean).Detail.InMetric(),
             StringComparison.Ordinal
         );
     }
@@ -209,12 +209,12 @@ public sealed class DriveWheelEvaluationTests
         var result = DriveWheelEvaluation.Evaluate(question);
 
         Assert.Equal(Verdict.Investigate, result.Verdict);
-        Assert.Equal(FindingCode.OutletGaveNothing, Assert.Single(result.Reasons).Code);
+        Assert.Equal(DriveWheelCodes.OutletGaveNothing, Assert.Single(result.Reasons).Code);
         Assert.StartsWith("Outlet 2 of those caught gave nothing.", result.Headline.InMetric(), StringComparison.Ordinal);
         // The mean is that of three; the others are not to blame.
-        Assert.DoesNotContain(result.Findings, finding => finding.Code == FindingCode.OutletOffMean);
+        Assert.DoesNotContain(result.Findings, finding => finding.Code == DriveWheelCodes.OutletOffMean);
         var bare = DriveWheelEvaluation.Evaluate(question with { TargetRate = null });
-        Assert.Contains(bare.Findings, finding => finding.Code == FindingCode.OutletGaveNothing);
+        Assert.Contains(bare.Findings, finding => finding.Code == DriveWheelCodes.OutletGaveNothing);
     }
 
     [Fact]
@@ -225,7 +225,7 @@ public sealed class DriveWheelEvaluationTests
             OutletsCaught = 4,
             Tests = [TurnTest.Apart(58, [new Mass(0.30), new Mass(0.36), new Mass(0.32), new Mass(0.32)])],
         };
-        var finding = Assert.Single(DriveWheelEvaluation.Evaluate(question).Findings, one => one.Code == FindingCode.OutletOffMean);
+        var finding = Assert.Single(DriveWheelEvaluation.Evaluate(question).Findings, one => one.Code == DriveWheelCodes.OutletOffMean);
 
         Assert.StartsWith(
             "2 of 4 outlets are beyond the limit of 5 %; furthest off, outlet 2 of those caught gives 10.8 % more",
@@ -259,7 +259,7 @@ public sealed class DriveWheelEvaluationTests
     {
         var question = Drill() with { MeterRevolutionsPerTurn = 0.5, MassPerRevolution = new MassPerRevolution(0.15) };
         var finding = Assert
-            .Single(DriveWheelEvaluation.Evaluate(question).Findings, one => one.Code == FindingCode.RateOffTarget)
+            .Single(DriveWheelEvaluation.Evaluate(question).Findings, one => one.Code == DriveWheelCodes.RateOffTarget)
             .Detail.InMetric();
 
         Assert.Contains("0.2222 kg/rev would be needed in place of 0.15 kg/rev", finding, StringComparison.Ordinal);
@@ -294,12 +294,12 @@ public sealed class DriveWheelEvaluationTests
 
         Assert.Contains(
             "With 0.5 meter revolutions per turn of the wheel it would be 151.2 kg/ha",
-            Assert.Single(result.Findings, one => one.Code == FindingCode.RateOffTarget).Detail.InMetric(),
+            Assert.Single(result.Findings, one => one.Code == DriveWheelCodes.RateOffTarget).Detail.InMetric(),
             StringComparison.Ordinal
         );
         Assert.Contains("3.8 times the target", result.Headline.InMetric(), StringComparison.Ordinal);
         Assert.DoesNotContain(DriveWheelEvaluation.Evaluate(question with { MeterRevolutionsPerTurn = 0.52 }).Findings, one =>
-            one.Code == FindingCode.RateOffTarget
+            one.Code == DriveWheelCodes.RateOffTarget
         );
     }
 
@@ -321,7 +321,7 @@ public sealed class DriveWheelEvaluationTests
         NearlyEqual.Assert(40, result.Correction!.Setting!.Value, 1e-9);
         NearlyEqual.Assert(0.5, result.Correction.MeterRevolutionsPerTurn!.Value, 1e-9);
         Assert.Contains("from 44 to 40", result.Headline.InMetric(), StringComparison.Ordinal);
-        Assert.DoesNotContain(result.Findings, finding => finding.Code == FindingCode.LargeCorrection);
+        Assert.DoesNotContain(result.Findings, finding => finding.Code == DriveWheelCodes.LargeCorrection);
     }
 
     [Theory]
@@ -329,7 +329,7 @@ public sealed class DriveWheelEvaluationTests
     [InlineData(0.6)]
     public void Correction_FarFromOne_IsWarnedOf(double factor) =>
         Assert.Contains(DriveWheelEvaluation.Evaluate(Drill(OnTarget * factor)).Findings, finding =>
-            finding.Code == FindingCode.LargeCorrection
+            finding.Code == DriveWheelCodes.LargeCorrection
         );
 
     [Fact]
@@ -351,13 +351,13 @@ public sealed class DriveWheelEvaluationTests
     [Fact]
     public void TargetRate_OfManyTonsPerHectare_IsWarnedOf() =>
         Assert.Contains(DriveWheelEvaluation.Evaluate(Drill() with { TargetRate = new MassPerArea(1.6) }).Findings, finding =>
-            finding.Code == FindingCode.RateImplausible
+            finding.Code == DriveWheelCodes.RateImplausible
         );
 
     [Fact]
     public void TurnTests_ThatDiffer_AreSaidToScatter() =>
         Assert.Contains(DriveWheelEvaluation.Evaluate(Drill(OnTarget * 0.9, OnTarget * 1.1)).Findings, finding =>
-            finding.Code == FindingCode.CatchesScatterMoreThanExpected
+            finding.Code == SharedCodes.CatchesScatterMoreThanExpected
         );
 
     [Fact]

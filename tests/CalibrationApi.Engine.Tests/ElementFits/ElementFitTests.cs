@@ -275,17 +275,17 @@ public sealed class ElementFitTests
     [Fact]
     public void Findings_EachDoubt_IsToldWithWhatHelps()
     {
-        Assert.Equal([FindingCode.OutsideMeterWindow], Codes(Clover()));
-        Assert.Equal([FindingCode.FitNotSure], Codes(Clover() with { Elements = [Clover().Elements[2]] }));
+        Assert.Equal([SharedCodes.OutsideMeterWindow], Codes(Clover()));
+        Assert.Equal([ElementFitCodes.FitNotSure], Codes(Clover() with { Elements = [Clover().Elements[2]] }));
         Assert.Equal(
-            [FindingCode.FitNotSure],
+            [ElementFitCodes.FitNotSure],
             Codes(Clover() with { Rates = [Rate(10)], GroundSpeeds = [Kmh(1), Kmh(18)], Elements = [] })
         );
-        Assert.Equal([FindingCode.NoDisplacementServes], Codes(Clover() with { Rates = [Rate(1), Rate(30)], Elements = [] }));
+        Assert.Equal([ElementFitCodes.NoDisplacementServes], Codes(Clover() with { Rates = [Rate(1), Rate(30)], Elements = [] }));
         var full = Clover() with { Fill = new StatedFill(1.1, 0.05), Elements = [Clover().Elements[1]] };
-        Assert.Equal([FindingCode.FillUnlikeExpected], Codes(full));
+        Assert.Equal([ElementCodes.FillUnlikeExpected], Codes(full));
         var pockets = full with { Elements = [full.Elements[0] with { Kind = ElementKind.ClosedPockets }] };
-        Assert.Equal([FindingCode.MoreThanTheElementHolds], Codes(pockets));
+        Assert.Equal([ElementCodes.MoreThanTheElementHolds], Codes(pockets));
     }
 
     [Fact]
@@ -318,7 +318,7 @@ public sealed class ElementFitTests
         };
 
         var refusal = Assert.Single(ElementFitEvaluation.Evaluate(question).Refusals);
-        Assert.Equal((RefusalCode.SettingsAtOdds, member), (refusal.Code, refusal.Member));
+        Assert.Equal((SharedCodes.SettingsAtOdds, member), (refusal.Code, refusal.Member));
     }
 
     private static void AssertJustOpen(ElementFitQuestion question)
@@ -398,7 +398,7 @@ public sealed class ElementFitTests
         };
     }
 
-    private static IEnumerable<string> Codes(ElementFitQuestion question) => Of(question).Findings.Select(finding => finding.Code);
+    private static IEnumerable<FindingCode> Codes(ElementFitQuestion question) => Of(question).Findings.Select(finding => finding.Code);
 
     private static ElementFitResult Of(ElementFitQuestion question) => ElementFitEvaluation.Evaluate(question).Result!;
 

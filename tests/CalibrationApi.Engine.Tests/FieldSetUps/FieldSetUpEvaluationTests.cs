@@ -137,7 +137,7 @@ public sealed class FieldSetUpEvaluationTests
 
         Assert.Equal(LotVerdict.TestNow, setUp.Meters[0].NewLot!.Verdict);
         Assert.Equal(SetUpPartKind.NewLot, Assert.Single(setUp.InTheWay).About.Kind);
-        Assert.Contains(setUp.Cautions, caution => caution.Code == CautionCode.TreatedSeed);
+        Assert.Contains(setUp.Cautions, caution => caution.Code == CautionCodes.TreatedSeed);
         Assert.Null(Planted.Field(Planted.Front).SetUp().Meters[0].NewLot);
     }
 

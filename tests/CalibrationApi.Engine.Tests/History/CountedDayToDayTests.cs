@@ -30,7 +30,7 @@ public sealed class CountedDayToDayTests
         var counted = CountedDayToDay.Of(Series(1, 1.2, 1, 1.2, 1), Usual)!;
 
         Assert.Equal(CatchTestSettings.LargestDayToDay(Usual), counted.Relative);
-        Assert.Equal((FindingCode.VariesFromDayToDay, Severity.Warning), (counted.Finding!.Code, counted.Finding.Severity));
+        Assert.Equal((HistoryCodes.VariesFromDayToDay, Severity.Warning), (counted.Finding!.Code, counted.Finding.Severity));
         Assert.Contains("has varied by 12.9 %", counted.Finding.Detail.InMetric(), StringComparison.Ordinal);
         Assert.Contains("a tolerance of 5 % leaves room for", counted.Finding.Detail.InMetric(), StringComparison.Ordinal);
     }

@@ -6,49 +6,49 @@ namespace CalibrationApi.Engine.Tests.History;
 /// <summary>What came to light after a test was kept.</summary>
 public sealed class KnownSinceTests
 {
-    public static TheoryData<KnownSince, string, string> Each =>
+    public static TheoryData<KnownSince, FindingCode, string> Each =>
         new()
         {
             {
                 new() { ErrorOfFailedCheck = 0.012 },
-                FindingCode.ScaleCheckFailedLater,
+                HistoryCodes.ScaleCheckFailedLater,
                 "it was 1.20 % off"
             },
             {
                 new() { IsScaleCheckChanged = true },
-                FindingCode.ScaleCheckChanged,
+                HistoryCodes.ScaleCheckChanged,
                 "corrected by that check"
             },
             {
                 new() { IsEarlierTestSuperseded = true },
-                FindingCode.BasisSuperseded,
+                HistoryCodes.BasisSuperseded,
                 "The earlier test"
             },
             {
                 new() { IsStartSuperseded = true },
-                FindingCode.BasisSuperseded,
+                HistoryCodes.BasisSuperseded,
                 "The last test"
             },
             {
                 new() { InForce = SinceThenInForce.Entered },
-                FindingCode.ValueInForceChanged,
+                HistoryCodes.ValueInForceChanged,
                 "was entered after it"
             },
             {
                 new() { InForce = SinceThenInForce.Changed },
-                FindingCode.ValueInForceChanged,
+                HistoryCodes.ValueInForceChanged,
                 "was entered or corrected after it"
             },
             {
                 new() { InForce = SinceThenInForce.BasisSuperseded },
-                FindingCode.BasisSuperseded,
+                HistoryCodes.BasisSuperseded,
                 "rests on a test"
             },
         };
 
     [Theory]
     [MemberData(nameof(Each))]
-    public void Findings_OfOneThing_AreThatOne(KnownSince known, string code, string part)
+    public void Findings_OfOneThing_AreThatOne(KnownSince known, FindingCode code, string part)
     {
         var finding = Assert.Single(known.Findings());
 

@@ -18,7 +18,7 @@ public sealed class LastScaleCheckTests
     {
         var finding = LastScaleCheck.Overdue(TimeSpan.FromDays(age), days)!;
 
-        Assert.Equal((FindingCode.ScaleCheckOverdue, Severity.Warning), (finding.Code, finding.Severity));
+        Assert.Equal((HistoryCodes.ScaleCheckOverdue, Severity.Warning), (finding.Code, finding.Severity));
         Assert.EndsWith(end, finding.Detail.InMetric(), StringComparison.Ordinal);
     }
 
@@ -27,6 +27,6 @@ public sealed class LastScaleCheckTests
     {
         var finding = LastScaleCheck.Overdue(null, 30)!;
 
-        Assert.Equal((FindingCode.ScaleCheckOverdue, Severity.Note), (finding.Code, finding.Severity));
+        Assert.Equal((HistoryCodes.ScaleCheckOverdue, Severity.Note), (finding.Code, finding.Severity));
     }
 }

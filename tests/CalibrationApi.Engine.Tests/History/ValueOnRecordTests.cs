@@ -1,5 +1,6 @@
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.History;
+using CalibrationApi.Engine.NewLots;
 using CalibrationApi.Engine.ReferenceValues;
 
 namespace CalibrationApi.Engine.Tests.History;
@@ -49,7 +50,7 @@ public sealed class ValueOnRecordTests
         Assert.Equal(part is null, finding is null);
         if (part is null)
             return;
-        Assert.Equal((FindingCode.OtherLot, Severity.Note), (finding!.Code, finding.Severity));
+        Assert.Equal((NewLotCodes.OtherLot, Severity.Note), (finding!.Code, finding.Severity));
         Assert.Contains(part, finding.Detail.InMetric(), StringComparison.Ordinal);
     }
 }

@@ -19,22 +19,22 @@ public sealed class LargeChangeListTests
 
         Assert.Equal((Verdict.Repeat, Rule.SecondTestNeeded), (result.Decision.Verdict, result.Decision.Rule));
         var all = Listed(result);
-        Assert.Equal(MistakeCode.CatchPointMissed, all[0].Code);
+        Assert.Equal(MistakeCodes.CatchPointMissed, all[0].Code);
         Assert.InRange(all[0].Probability, 0.001, 0.5);
         Assert.Distinct(all.Select(each => each.Code));
         Assert.Equal(all.OrderByDescending(each => each.Probability), all);
-        Assert.All(all, each => Assert.NotEmpty(each.Check));
+        Assert.All(all, each => Assert.NotEmpty(each.Code.Remedy));
         Assert.Contains(result.Findings, each =>
-            each.Code == (result.LikelyMistakes.Shown.Count == 0 ? FindingCode.PossibleMistakes : FindingCode.LikelyMistake)
+            each.Code == (result.LikelyMistakes.Shown.Count == 0 ? CatchTestCodes.PossibleMistakes : CatchTestCodes.LikelyMistake)
         );
     }
 
     [Theory]
-    [InlineData(1.2, MistakeCode.AnotherProduct)]
-    [InlineData(0.75, MistakeCode.AnotherElement)]
-    [InlineData(1.12, MistakeCode.TareNotTakenOff)]
-    [InlineData(1.3, MistakeCode.ValueInForceWrong)]
-    [InlineData(0.8, MistakeCode.PulsesPerRevolutionWrong)]
+    [InlineData(1.2, "another-product")]
+    [InlineData(0.75, "another-element")]
+    [InlineData(1.12, "tare-not-taken-off")]
+    [InlineData(1.3, "value-in-force-wrong")]
+    [InlineData(0.8, "pulses-per-revolution-wrong")]
     public void AlsoPossible_LargeChange_HoldsWhatFits(double ratio, string code)
     {
         var result = Suspected
@@ -49,7 +49,7 @@ public sealed class LargeChangeListTests
             )
             .Evaluated();
 
-        Assert.Contains(Listed(result), each => each.Code == code);
+        Assert.Contains(Listed(result), each => each.Code.Word == code);
         Assert.NotEqual(Verdict.Adopt, result.Decision.Verdict);
     }
 
@@ -59,7 +59,7 @@ public sealed class LargeChangeListTests
     {
         var result = Suspected.Net(1, 2, 3).Evaluated();
 
-        Assert.Equal(MistakeCode.ContainerNotEmptied, Assert.Single(Listed(result)).Code);
+        Assert.Equal(MistakeCodes.ContainerNotEmptied, Assert.Single(Listed(result)).Code);
     }
 
     [Fact]
@@ -79,18 +79,18 @@ public sealed class LargeChangeListTests
 
         Assert.False(fitting.FromExpected!.IsLarge);
         Assert.Empty(fitting.LikelyMistakes.Shown);
-        Assert.Equal(MistakeCode.CatchPointMissed, Listed(fitting)[0].Code);
+        Assert.Equal(MistakeCodes.CatchPointMissed, Listed(fitting)[0].Code);
         Assert.All(Listed(fitting), each => Assert.InRange(each.Probability, MistakeJudgement.ListedFrom, MistakeJudgement.ShownFrom));
-        Assert.Equal(Severity.Note, Assert.Single(fitting.Findings, each => each.Code == FindingCode.PossibleMistakes).Severity);
+        Assert.Equal(Severity.Note, Assert.Single(fitting.Findings, each => each.Code == CatchTestCodes.PossibleMistakes).Severity);
         Assert.Contains(fitting.Assumptions, each => each.Name == "likelyMistakes/prior");
         Assert.Equal((without.Decision, 0), (fitting.Decision, fitting.LikelyMistakes.AnyProbability));
-        Assert.DoesNotContain(without.Findings, each => each.Code == FindingCode.PossibleMistakes);
+        Assert.DoesNotContain(without.Findings, each => each.Code == CatchTestCodes.PossibleMistakes);
     }
 
     // A small container in the mass, or taken off it twice, beside catches of some 17 kg.
     [Theory]
-    [InlineData(1, 1.4, MistakeCode.TareNotTakenOff)]
-    [InlineData(-1, 1.6, MistakeCode.TareTakenOffTwice)]
+    [InlineData(1, 1.4, "tare-not-taken-off")]
+    [InlineData(-1, 1.6, "tare-taken-off-twice")]
     public void AlsoPossible_SmallTareThatFitsTheChange_IsListed(int times, double tare, string code)
     {
         double Off(double mass) => (mass + times * tare) / mass;
@@ -102,7 +102,7 @@ public sealed class LargeChangeListTests
             .Evaluated();
 
         Assert.False(result.FromExpected!.IsLarge);
-        Assert.Contains(result.LikelyMistakes.AlsoPossible, each => each.Code == code);
+        Assert.Contains(result.LikelyMistakes.AlsoPossible, each => each.Code.Word == code);
         Assert.Equal(Verdict.Adopt, result.Decision.Verdict);
     }
 
@@ -140,7 +140,7 @@ public sealed class LargeChangeListTests
             Predicted = new PredictedValue(new(predicted * Suspected.InForce), 0.02),
         };
 
-        Assert.Contains(Listed(test.Evaluated()), each => each.Code == MistakeCode.ValueInAnotherUnit);
+        Assert.Contains(Listed(test.Evaluated()), each => each.Code == MistakeCodes.ValueInAnotherUnit);
     }
 
     // Whoever overlooks a point once overlooks it again; a slip of the moment seldom comes twice.
@@ -154,9 +154,9 @@ public sealed class LargeChangeListTests
 
         Assert.Equal(Rule.ChangeConfirmed, confirmed.Decision.Rule);
         var twice = Listed(confirmed);
-        Assert.Equal(0.5, Of(twice, MistakeCode.CatchPointMissed) / Of(once, MistakeCode.CatchPointMissed), 0.05);
-        Assert.Equal(1, Of(twice, MistakeCode.ValueInForceWrong) / Of(once, MistakeCode.ValueInForceWrong), 0.05);
-        Assert.True(twice.FirstOrDefault(each => each.Code == MistakeCode.ContainerOverflowed)?.Probability is null or < 0.01);
+        Assert.Equal(0.5, Of(twice, MistakeCodes.CatchPointMissed) / Of(once, MistakeCodes.CatchPointMissed), 0.05);
+        Assert.Equal(1, Of(twice, MistakeCodes.ValueInForceWrong) / Of(once, MistakeCodes.ValueInForceWrong), 0.05);
+        Assert.True(twice.FirstOrDefault(each => each.Code == MistakeCodes.ContainerOverflowed)?.Probability is null or < 0.01);
     }
 
     // 1.6 kg of container in 16.5 kg of product: 9.8 % more, under the limit for a second test.
@@ -168,7 +168,7 @@ public sealed class LargeChangeListTests
         var known = weighed.Knowing(_ => new() { ContainerTare = new Mass(1.6) }).Evaluated();
 
         Assert.NotEqual(Verdict.Adopt, known.Decision.Verdict);
-        Assert.Equal(MistakeCode.TareNotTakenOff, known.LikelyMistakes.Shown[0].Code);
+        Assert.Equal(MistakeCodes.TareNotTakenOff, known.LikelyMistakes.Shown[0].Code);
         Assert.InRange(known.LikelyMistakes.AnyProbability, 0.5, 0.999);
     }
 
@@ -194,13 +194,13 @@ public sealed class LargeChangeListTests
         var even = Listed(Suspected.Net(0.333, 0.335, 0.332).Evaluated());
         var uneven = Listed(Suspected.Net(0.25, 0.45, 0.33).Evaluated());
 
-        Assert.NotEqual(MistakeCode.TankBridgedOrEmpty, even[0].Code);
-        Assert.NotEqual(MistakeCode.MeterIsolated, even[0].Code);
-        Assert.Equal(MistakeCode.TankBridgedOrEmpty, uneven[0].Code);
+        Assert.NotEqual(MistakeCodes.TankBridgedOrEmpty, even[0].Code);
+        Assert.NotEqual(MistakeCodes.MeterIsolated, even[0].Code);
+        Assert.Equal(MistakeCodes.TankBridgedOrEmpty, uneven[0].Code);
     }
 
     private static List<LikelyMistake> Listed(CatchTestResult result) =>
         [.. result.LikelyMistakes.Shown, .. result.LikelyMistakes.AlsoPossible];
 
-    private static double Of(List<LikelyMistake> listed, string code) => listed.Single(each => each.Code == code).Probability;
+    private static double Of(List<LikelyMistake> listed, MistakeCode code) => listed.Single(each => each.Code == code).Probability;
 }

@@ -33,7 +33,7 @@ public sealed class LikelyMistakesTests
                 + "Compare the masses and the count that were entered with what was written down at the machine.",
             result.Headline.InMetric()
         );
-        Assert.DoesNotContain(result.Findings, finding => finding.Code == FindingCode.LikelyMistake);
+        Assert.DoesNotContain(result.Findings, finding => finding.Code == CatchTestCodes.LikelyMistake);
         Assert.Contains(result.Assumptions, assumption => assumption.Origin == MistakeJudgement.Origin);
     }
 
@@ -48,7 +48,7 @@ public sealed class LikelyMistakesTests
 
         var named = test.Evaluated().LikelyMistakes.Named;
 
-        Assert.Equal((MistakeCode.TareOfAnotherContainer, 1), (named?.Code, named?.Catch));
+        Assert.Equal((MistakeCodes.TareOfAnotherContainer, 1), (named?.Code, named?.Catch));
     }
 
     [Fact]
@@ -59,25 +59,25 @@ public sealed class LikelyMistakesTests
         Assert.Equal((Verdict.Repeat, Rule.MistakeNotToldApart), (result.Decision.Verdict, result.Decision.Rule));
         Assert.Null(result.LikelyMistakes.Named);
         Assert.Equal(
-            [MistakeCode.CountHalved, MistakeCode.PoundsAsKilograms],
-            result.LikelyMistakes.Group.Select(each => each.Code).Order()
+            [MistakeCodes.CountHalved, MistakeCodes.PoundsAsKilograms],
+            result.LikelyMistakes.Group.Select(each => each.Code).OrderBy(code => code.Word)
         );
-        Assert.Distinct(result.LikelyMistakes.Group.Select(each => each.Check));
-        Assert.Contains(result.Findings, finding => finding.Code == FindingCode.CannotBeToldApart);
+        Assert.Distinct(result.LikelyMistakes.Group.Select(each => each.Code.Remedy));
+        Assert.Contains(result.Findings, finding => finding.Code == CatchTestCodes.CannotBeToldApart);
     }
 
     [Fact]
     public void Group_AllButOneRuledOut_NamesTheRest()
     {
-        var result = Suspected.Net(2.1, 2.11).Knowing(known => known with { RuledOut = [MistakeCode.CountHalved] }).Evaluated();
+        var result = Suspected.Net(2.1, 2.11).Knowing(known => known with { RuledOut = [MistakeCodes.CountHalved] }).Evaluated();
 
-        Assert.Equal(MistakeCode.PoundsAsKilograms, result.LikelyMistakes.Named?.Code);
+        Assert.Equal(MistakeCodes.PoundsAsKilograms, result.LikelyMistakes.Named?.Code);
     }
 
     [Fact]
     public void RuledOut_EveryMistake_LeavesTheOrdinaryChange()
     {
-        var result = Suspected.Net(2.1, 2.11).Knowing(known => known with { RuledOut = MistakeCode.All }).Evaluated();
+        var result = Suspected.Net(2.1, 2.11).Knowing(known => known with { RuledOut = MistakeCodes.All }).Evaluated();
 
         Assert.Empty(result.LikelyMistakes.Shown);
         Assert.Equal(CatchTestVerdict.Rule.SecondTestNeeded, result.Decision.Rule);

@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.Catches;
 using CalibrationApi.Engine.LikelyMistakes;
 using CalibrationApi.Engine.Quantities;
@@ -49,10 +50,10 @@ public sealed class MistakePriorTests
     public void Prior_TareGivenWithEveryCatch_MakesForgettingItNearlyImpossibleButNotAnotherContainers()
     {
         Assert.True(
-            Suspected.Weighed(1, 1).Prior(MistakeCode.TareNotTakenOff) < 0.05 * Suspected.Net(1, 1).Prior(MistakeCode.TareNotTakenOff)
+            Suspected.Weighed(1, 1).Prior(MistakeCodes.TareNotTakenOff) < 0.05 * Suspected.Net(1, 1).Prior(MistakeCodes.TareNotTakenOff)
         );
-        Assert.True(Suspected.Weighed(1, 1).Prior(MistakeCode.TareOfAnotherContainer) > 0.0004);
-        Assert.Equal(0, Suspected.Net(1, 1).Prior(MistakeCode.TareOfAnotherContainer));
+        Assert.True(Suspected.Weighed(1, 1).Prior(MistakeCodes.TareOfAnotherContainer) > 0.0004);
+        Assert.Equal(0, Suspected.Net(1, 1).Prior(MistakeCodes.TareOfAnotherContainer));
     }
 
     [Fact]
@@ -60,21 +61,21 @@ public sealed class MistakePriorTests
     {
         var test = Given.Test(Given.Weighed(18.5, 1.6, 47), Given.Weighed(18.5, 0, 47), Given.Weighed(18.5, 1.6, 47)).InForce(0.36);
 
-        Assert.True(test.Prior(MistakeCode.TareNotTakenOff, 1) > 50 * test.Prior(MistakeCode.TareNotTakenOff, 0));
+        Assert.True(test.Prior(MistakeCodes.TareNotTakenOff, 1) > 50 * test.Prior(MistakeCodes.TareNotTakenOff, 0));
     }
 
     [Fact]
     public void Prior_UnitOfTheScaleAndOfTheMasses_MakesAUnitSlipLessLikely()
     {
         var test = Suspected.Net(1, 1);
-        double Of(bool? entered, bool? scale, string code) =>
+        double Of(bool? entered, bool? scale, MistakeCode code) =>
             test.Knowing(_ => new() { EnteredInPounds = entered, ScaleInPounds = scale }).Prior(code);
 
-        Assert.True(Of(false, false, MistakeCode.PoundsAsKilograms) < Of(false, null, MistakeCode.PoundsAsKilograms));
-        Assert.True(Of(false, null, MistakeCode.PoundsAsKilograms) < Of(false, true, MistakeCode.PoundsAsKilograms));
-        Assert.Equal(0, Of(false, false, MistakeCode.KilogramsAsPounds));
-        Assert.Equal(0, Of(true, true, MistakeCode.PoundsAsKilograms));
-        Assert.True(Of(true, false, MistakeCode.KilogramsAsPounds) > Of(true, true, MistakeCode.KilogramsAsPounds));
+        Assert.True(Of(false, false, MistakeCodes.PoundsAsKilograms) < Of(false, null, MistakeCodes.PoundsAsKilograms));
+        Assert.True(Of(false, null, MistakeCodes.PoundsAsKilograms) < Of(false, true, MistakeCodes.PoundsAsKilograms));
+        Assert.Equal(0, Of(false, false, MistakeCodes.KilogramsAsPounds));
+        Assert.Equal(0, Of(true, true, MistakeCodes.PoundsAsKilograms));
+        Assert.True(Of(true, false, MistakeCodes.KilogramsAsPounds) > Of(true, true, MistakeCodes.KilogramsAsPounds));
     }
 
     [Fact]
@@ -84,9 +85,9 @@ public sealed class MistakePriorTests
             Suspected
                 .Net(1, 1)
                 .Knowing(known => known with { ContainerCapacity = new Mass(capacity) })
-                .Prior(MistakeCode.ContainerOverflowed, 0);
+                .Prior(MistakeCodes.ContainerOverflowed, 0);
 
-        Assert.True(With(18) > 2 * Suspected.Net(1, 1).Prior(MistakeCode.ContainerOverflowed, 0));
+        Assert.True(With(18) > 2 * Suspected.Net(1, 1).Prior(MistakeCodes.ContainerOverflowed, 0));
         Assert.True(With(60) < 0.05 * With(18));
     }
 
@@ -95,20 +96,20 @@ public sealed class MistakePriorTests
     {
         var test = Suspected.Net(1, 1, 1);
 
-        Assert.True(test.Prior(MistakeCode.MeterNotPrimed, 0) > 0);
-        Assert.Equal(0, test.Prior(MistakeCode.MeterNotPrimed, 1) + test.Prior(MistakeCode.MeterNotPrimed));
-        Assert.True(Suspected.Net(1).Prior(MistakeCode.MeterNotPrimed) > 0);
+        Assert.True(test.Prior(MistakeCodes.MeterNotPrimed, 0) > 0);
+        Assert.Equal(0, test.Prior(MistakeCodes.MeterNotPrimed, 1) + test.Prior(MistakeCodes.MeterNotPrimed));
+        Assert.True(Suspected.Net(1).Prior(MistakeCodes.MeterNotPrimed) > 0);
         var excluded = test with { Catches = [Given.Net(10, 47, excludedBecause: "not primed"), .. test.Catches] };
-        Assert.Equal(0, excluded.Prior(MistakeCode.MeterNotPrimed, 0));
+        Assert.Equal(0, excluded.Prior(MistakeCodes.MeterNotPrimed, 0));
     }
 
     [Fact]
     public void Prior_NothingKnownOfOthers_LeavesThemOut()
     {
-        Assert.Equal(0, Suspected.Net(1).Prior(MistakeCode.AnotherElement));
-        Assert.Equal(0, Suspected.Net(1).Prior(MistakeCode.AnotherProduct));
-        Assert.Equal(0, Suspected.Net(1).Prior(MistakeCode.TareTakenOffTwice));
-        Assert.Equal(0, Suspected.Net(1).Knowing(known => known with { CatchPoints = 1 }).Prior(MistakeCode.CatchPointMissed));
+        Assert.Equal(0, Suspected.Net(1).Prior(MistakeCodes.AnotherElement));
+        Assert.Equal(0, Suspected.Net(1).Prior(MistakeCodes.AnotherProduct));
+        Assert.Equal(0, Suspected.Net(1).Prior(MistakeCodes.TareTakenOffTwice));
+        Assert.Equal(0, Suspected.Net(1).Knowing(known => known with { CatchPoints = 1 }).Prior(MistakeCodes.CatchPointMissed));
     }
 
     // Ruling a mistake out is evidence against it, not for the others.
@@ -116,9 +117,9 @@ public sealed class MistakePriorTests
     public void Prior_RuledOut_GoesToTheOrdinaryChange()
     {
         var test = Suspected.Net(1, 1);
-        var ruled = test.Knowing(known => known with { RuledOut = [MistakeCode.DecimalSlip] });
+        var ruled = test.Knowing(known => known with { RuledOut = [MistakeCodes.DecimalSlip] });
 
-        Assert.Equal(0, ruled.Prior(MistakeCode.DecimalSlip));
-        Assert.Equal(test.Prior(MistakeCode.CountHalved), ruled.Prior(MistakeCode.CountHalved), 1e-15);
+        Assert.Equal(0, ruled.Prior(MistakeCodes.DecimalSlip));
+        Assert.Equal(test.Prior(MistakeCodes.CountHalved), ruled.Prior(MistakeCodes.CountHalved), 1e-15);
     }
 }

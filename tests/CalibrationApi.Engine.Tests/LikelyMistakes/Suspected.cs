@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.Catches;
 using CalibrationApi.Engine.LikelyMistakes;
 using CalibrationApi.Engine.Quantities;
@@ -31,7 +32,7 @@ internal static class Suspected
             Context = context(test.Context),
         };
 
-    public static CatchTest RulingOut(this CatchTest test, params string[] codes) =>
+    public static CatchTest RulingOut(this CatchTest test, params MistakeCode[] codes) =>
         test.Knowing(known => known with { RuledOut = [.. known.RuledOut, .. codes] });
 
     public static CatchTest WithoutReference(this CatchTest test) => test with { Reference = null };
@@ -52,7 +53,7 @@ internal static class Suspected
     }
 
     /// <summary>Prior probability of a mistake at one place; 0 where it cannot have happened.</summary>
-    public static double Prior(this CatchTest test, string code, int? at = null)
+    public static double Prior(this CatchTest test, MistakeCode code, int? at = null)
     {
         var hand = new TestAtHand(test, CatchReadings.From(test));
         return MistakePriors.Of(hand).Where(each => each.Mistake.CodeFor(hand) == code && each.At == at).Sum(each => each.Prior);

@@ -98,9 +98,9 @@ public sealed class DeliveryCurveTests
     {
         var question = Asked.Question([90, 300], [9]) with { Elements = [new("roller", Falling, MeterSpeedLimits.None)] };
 
-        Assert.Single(MeterSpeedEvaluation.Evaluate(question).Findings, finding => finding.Code == FindingCode.OutsideMeasuredSpeeds);
+        Assert.Single(MeterSpeedEvaluation.Evaluate(question).Findings, finding => finding.Code == MeterSpeedCodes.OutsideMeasuredSpeeds);
         Assert.DoesNotContain(MeterSpeedEvaluation.Evaluate(question with { Rates = [new MassPerArea(0.009)] }).Findings, finding =>
-            finding.Code == FindingCode.OutsideMeasuredSpeeds
+            finding.Code == MeterSpeedCodes.OutsideMeasuredSpeeds
         );
     }
 

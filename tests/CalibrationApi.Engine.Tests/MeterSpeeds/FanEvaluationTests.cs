@@ -25,7 +25,7 @@ public sealed class FanEvaluationTests
         var result = Of(3600, Product("clover", 2200, 3300), Product("phosphate", 3400, 4600), Product("wheat", null, 5000));
 
         Assert.False(result.FanSpeeds!.Exists);
-        var finding = Assert.Single(result.Findings, finding => finding.Code == FindingCode.NoCommonFanWindow);
+        var finding = Assert.Single(result.Findings, finding => finding.Code == MeterSpeedCodes.NoCommonFanWindow);
         Assert.Contains("phosphate", finding.Detail.InMetric(), StringComparison.Ordinal);
         Assert.Contains("clover", finding.Detail.InMetric(), StringComparison.Ordinal);
         Assert.DoesNotContain("wheat", finding.Detail.InMetric(), StringComparison.Ordinal);
@@ -47,14 +47,17 @@ public sealed class FanEvaluationTests
     }
 
     [Theory]
-    [InlineData(2900, FindingCode.OutsideFanWindow)]
-    [InlineData(4100, FindingCode.OutsideFanWindow)]
-    [InlineData(3100, FindingCode.NearFanLimit)]
-    [InlineData(3000, FindingCode.NearFanLimit)]
-    [InlineData(3900, FindingCode.NearFanLimit)]
+    [InlineData(2900, "outside-fan-window")]
+    [InlineData(4100, "outside-fan-window")]
+    [InlineData(3100, "near-fan-limit")]
+    [InlineData(3000, "near-fan-limit")]
+    [InlineData(3900, "near-fan-limit")]
     [InlineData(3450, null)]
     public void Findings_PlannedFanSpeed_IsHeldAgainstTheWindow(double rpm, string? expected) =>
-        Assert.Equal(expected is null ? [] : [expected], Of(rpm, Product("clover", 3000, 4000)).Findings.Select(finding => finding.Code));
+        Assert.Equal(
+            expected is null ? [] : [expected],
+            Of(rpm, Product("clover", 3000, 4000)).Findings.Select(finding => finding.Code.Word)
+        );
 
     [Fact]
     public void Findings_NarrowWindow_AreToldInOneSentence()
@@ -72,7 +75,7 @@ public sealed class FanEvaluationTests
             Speeds
         );
 
-        Assert.Contains(result.Findings, finding => finding.Code == FindingCode.FanLimitNotChecked);
+        Assert.Contains(result.Findings, finding => finding.Code == MeterSpeedCodes.FanLimitNotChecked);
     }
 
     [Fact]
@@ -83,7 +86,7 @@ public sealed class FanEvaluationTests
 
         Assert.Equal(0.4, result.AirFlows!.Minimum!.Value.CubicMetresPerSecond);
         var finding = Assert.Single(result.Findings);
-        Assert.Equal(FindingCode.OutsideFanWindow, finding.Code);
+        Assert.Equal(MeterSpeedCodes.OutsideFanWindow, finding.Code);
         Assert.Contains("2160 m3/h", finding.Detail.InMetric(), StringComparison.Ordinal);
     }
 
@@ -131,7 +134,7 @@ public sealed class FanEvaluationTests
 
         Assert.Equal("Keep the fan at 3000 rpm to 4000 rpm.", result.Fan!.Headline.InMetric());
         Assert.DoesNotContain("fan", result.Headline.InMetric(), StringComparison.Ordinal);
-        Assert.Contains(result.Cautions, caution => caution.Code == CautionCode.StoredPressure);
+        Assert.Contains(result.Cautions, caution => caution.Code == CautionCodes.StoredPressure);
         Assert.Empty(MeterSpeedEvaluation.Evaluate(Asked.Question([90], [9])).Cautions);
     }
 

@@ -76,6 +76,6 @@ public sealed class FieldCapacityTests
             expected,
             MeterSpeedEvaluation
                 .Evaluate(Asked.Question([90], [9]) with { FieldEfficiency = efficiency })
-                .Findings.Any(finding => finding.Code == FindingCode.UnusualFieldEfficiency)
+                .Findings.Any(finding => finding.Code == MeterSpeedCodes.UnusualFieldEfficiency)
         );
 }

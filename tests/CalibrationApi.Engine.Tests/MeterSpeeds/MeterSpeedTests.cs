@@ -61,7 +61,7 @@ public sealed class MeterSpeedTests
             var again = MeterSpeedEvaluation.Evaluate(Asked.Question([rate], [9]) with { GroundSpeeds = [end] });
 
             Assert.True(again.Elements[0].Fits);
-            Assert.DoesNotContain(again.Findings, each => each.Code == FindingCode.OutsideMeterWindow);
+            Assert.DoesNotContain(again.Findings, each => each.Code == SharedCodes.OutsideMeterWindow);
         }
     }
 
@@ -73,7 +73,7 @@ public sealed class MeterSpeedTests
         var result = MeterSpeedEvaluation.Evaluate(Asked.Question([rate], [9]));
 
         Assert.False(result.Elements[0].Fits);
-        var finding = Assert.Single(result.Findings, each => each.Code == FindingCode.OutsideMeterWindow);
+        var finding = Assert.Single(result.Findings, each => each.Code == SharedCodes.OutsideMeterWindow);
         Assert.Contains(expected, finding.Detail.InMetric(), StringComparison.Ordinal);
         Assert.StartsWith("No element serves all rates at all ground speeds.", result.Headline.InMetric(), StringComparison.Ordinal);
     }
@@ -86,7 +86,7 @@ public sealed class MeterSpeedTests
         [
             .. MeterSpeedEvaluation
                 .Evaluate(Asked.Question([3, 300], [5, 9]))
-                .Findings.Where(each => each.Code == FindingCode.OutsideMeterWindow)
+                .Findings.Where(each => each.Code == SharedCodes.OutsideMeterWindow)
                 .Select(each => each.Detail.InMetric()),
         ];
 
@@ -108,7 +108,7 @@ public sealed class MeterSpeedTests
         );
 
         Assert.Equal("fine", result.Elements[0].Element.Name);
-        Assert.Equal(Severity.Note, Assert.Single(result.Findings, each => each.Code == FindingCode.OutsideMeterWindow).Severity);
+        Assert.Equal(Severity.Note, Assert.Single(result.Findings, each => each.Code == SharedCodes.OutsideMeterWindow).Severity);
     }
 
     [Fact]
@@ -118,7 +118,7 @@ public sealed class MeterSpeedTests
         var result = MeterSpeedEvaluation.Evaluate(Asked.Question([90, 216], [9]));
 
         Assert.True(result.Elements[0].Fits);
-        Assert.Single(result.Findings, each => each.Code == FindingCode.NearMeterLimit);
+        Assert.Single(result.Findings, each => each.Code == MeterSpeedCodes.NearMeterLimit);
     }
 
     [Fact]

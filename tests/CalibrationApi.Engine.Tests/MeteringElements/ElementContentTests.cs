@@ -54,7 +54,7 @@ public sealed class ElementContentTests
 
         var finding = content.FindingOf("The measured value", new MassPerRevolution(0.132 * 0.45359237), 0.01);
 
-        Assert.Equal((FindingCode.MoreThanTheElementHolds, Severity.Stop), (finding!.Code, finding.Severity));
+        Assert.Equal((ElementCodes.MoreThanTheElementHolds, Severity.Stop), (finding!.Code, finding.Severity));
         Assert.StartsWith(
             "The measured value, 0.132 lb/rev, is more than the element small seed can deliver: full it holds 0.04365 lb/rev and this would fill it to 302 %.",
             DisplayUnits.UnitedStates.Write(finding.Detail),
@@ -68,7 +68,7 @@ public sealed class ElementContentTests
         var content = new ElementContent(new(new Volume(0.03e-3)), new(new BulkDensity(660)));
 
         var unusual = content.FindingOf("The start value", new MassPerRevolution(0.0198 * 1.3), 0.1);
-        Assert.Equal((FindingCode.FillUnlikeExpected, Severity.Warning), (unusual!.Code, unusual.Severity));
+        Assert.Equal((ElementCodes.FillUnlikeExpected, Severity.Warning), (unusual!.Code, unusual.Severity));
         Assert.StartsWith(
             "The start value, 0.02574 kg/rev, would fill this element to 130 %; about 90 % is usual (judgement).",
             unusual.Detail.InMetric(),

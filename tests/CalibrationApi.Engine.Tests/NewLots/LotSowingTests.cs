@@ -85,7 +85,7 @@ public sealed class LotSowingTests
         Assert.Null(result.Rate);
         Assert.Null(result.IfValueStays);
         Assert.Null(result.IfNothingIsChanged);
-        Assert.DoesNotContain(FindingCode.RateNotRecomputed, result.Findings.Select(finding => finding.Code));
+        Assert.DoesNotContain(NewLotCodes.RateNotRecomputed, result.Findings.Select(finding => finding.Code));
     }
 
     [Theory]
@@ -102,7 +102,7 @@ public sealed class LotSowingTests
             }
         );
 
-        Assert.Equal(said, result.Findings.Any(finding => finding.Code == FindingCode.RateNotRecomputed));
+        Assert.Equal(said, result.Findings.Any(finding => finding.Code == NewLotCodes.RateNotRecomputed));
         Assert.Equal(0.0150 * 0.95, result.IfValueStays!.AppliedRate.KilogramsPerSquareMetre, 1e-15);
         Assert.Null(result.IfValueStays.Seeds);
         Assert.Null(result.IfNothingIsChanged);

@@ -20,7 +20,7 @@ public sealed class ProductRateFindingsTests
         Assert.False(result.Nutrient(NutrientForm.K2O).Met);
         Assert.Equal(
             "K2O stays at nothing in place of 30 kg/ha, because none of the products whose rates are open holds any.",
-            Only(result, FindingCode.NutrientWithoutSource)
+            Only(result, ProductRateCodes.NutrientWithoutSource)
         );
     }
 
@@ -29,7 +29,10 @@ public sealed class ProductRateFindingsTests
     {
         var result = Of(NutrientForm.N, 30).From(Urea with { FixedRate = Rate(50) }).Evaluated();
 
-        Assert.Equal("N stays 7 kg/ha short of 30 kg/ha, because every rate is fixed.", Only(result, FindingCode.NutrientWithoutSource));
+        Assert.Equal(
+            "N stays 7 kg/ha short of 30 kg/ha, because every rate is fixed.",
+            Only(result, ProductRateCodes.NutrientWithoutSource)
+        );
     }
 
     [Fact]
@@ -41,7 +44,7 @@ public sealed class ProductRateFindingsTests
         AreNear([-23], [KilogramsPerHectare(result.Nutrients[0].Surplus!.Value)]);
         Assert.Equal(
             "N stays 23 kg/ha short of 92 kg/ha, because there may be no more than 150 kg/ha of urea.",
-            Only(result, FindingCode.MostRateBinds)
+            Only(result, ProductRateCodes.MostRateBinds)
         );
     }
 
@@ -55,7 +58,7 @@ public sealed class ProductRateFindingsTests
         AreNear([50, 50], result.Rates());
         Assert.Equal(
             "P2O5 stays 26 kg/ha short of 52 kg/ha. What stands against it: no more than 5.5 kg/ha of N. phosphate holds P2O5 together with N.",
-            Only(result, FindingCode.TargetsConflict)
+            Only(result, ProductRateCodes.TargetsConflict)
         );
     }
 
@@ -67,7 +70,7 @@ public sealed class ProductRateFindingsTests
         var result = new[] { Of(NutrientForm.P2O5, 52), Of(NutrientForm.N, 5, TargetKind.Exactly) }.From(Phosphate).Evaluated();
 
         AreNear([5 / 0.11], result.Rates());
-        Assert.Single(result.Findings, finding => finding.Code == FindingCode.TargetsConflict);
+        Assert.Single(result.Findings, finding => finding.Code == ProductRateCodes.TargetsConflict);
     }
 
     // With 26 of P2O5 and 2 of S wanted, both from a product of 26 % and 2 %, a kilogram takes 1/100 off each and adds 0.012/1 of N:
@@ -83,7 +86,7 @@ public sealed class ProductRateFindingsTests
         AreNear([100], result.Rates());
         Assert.StartsWith(
             "N goes 0.2 kg/ha over 1 kg/ha. What stands against it:",
-            Only(result, FindingCode.TargetsConflict),
+            Only(result, ProductRateCodes.TargetsConflict),
             StringComparison.Ordinal
         );
     }
@@ -109,7 +112,7 @@ public sealed class ProductRateFindingsTests
         AreNear([0], result.Rates());
         Assert.Equal(
             "N goes 15 kg/ha over 40 kg/ha, because credits and fixed rates alone bring more.",
-            Only(result, FindingCode.CreditsAboveTarget)
+            Only(result, ProductRateCodes.CreditsAboveTarget)
         );
     }
 
@@ -121,7 +124,7 @@ public sealed class ProductRateFindingsTests
         AreNear([100], result.Rates());
         Assert.Equal(
             "N goes 6 kg/ha over 40 kg/ha, because there has to be no less than 100 kg/ha of urea.",
-            Only(result, FindingCode.LeastRateBinds)
+            Only(result, ProductRateCodes.LeastRateBinds)
         );
     }
 
@@ -132,7 +135,10 @@ public sealed class ProductRateFindingsTests
             .From(Sulfate, Urea with { MostRate = Rate(50) })
             .Evaluated();
 
-        Assert.Equal([FindingCode.TargetsConflict, FindingCode.NutrientWithoutSource], result.Findings.Select(finding => finding.Code));
+        Assert.Equal(
+            [ProductRateCodes.TargetsConflict, ProductRateCodes.NutrientWithoutSource],
+            result.Findings.Select(finding => finding.Code)
+        );
         Assert.Contains(
             "no more than 50 kg/ha of urea and no more than 20 kg/ha of S",
             DisplayUnits.Metric.Write(result.Findings[0].Detail),
@@ -162,7 +168,7 @@ public sealed class ProductRateFindingsTests
 
         Assert.Equal(
             "2 kg/ha of N more than asked are given or there already, 22 % of the target.",
-            Only(targets.From(Phosphate).Evaluated(), FindingCode.LargeSurplus)
+            Only(targets.From(Phosphate).Evaluated(), ProductRateCodes.LargeSurplus)
         );
         Assert.Empty(new[] { targets[0], Of(NutrientForm.N, 9.5) }.From(Phosphate).Evaluated().Findings);
     }
@@ -171,7 +177,7 @@ public sealed class ProductRateFindingsTests
     public void Rate_OfMoreThanATonne_IsDoubted()
     {
         Assert.Single(Of(NutrientForm.N, 92).From(Product("urea", (NutrientForm.N, 4.6))).Evaluated().Findings, finding =>
-            finding.Code == FindingCode.UnusualProductRate
+            finding.Code == ProductRateCodes.UnusualProductRate
         );
         Assert.Empty(Of(NutrientForm.N, 460).From(Urea).Evaluated().Findings);
     }
@@ -184,9 +190,9 @@ public sealed class ProductRateFindingsTests
     {
         var result = Of(NutrientForm.K, 30).From(Product("potash", (NutrientForm.K, percent))).Evaluated();
 
-        Assert.Equal(isDoubted, result.Findings.Any(finding => finding.Code == FindingCode.ElementOrOxide));
+        Assert.Equal(isDoubted, result.Findings.Any(finding => finding.Code == ProductRateCodes.ElementOrOxide));
     }
 
-    private static string Only(ProductRateResult result, string code) =>
+    private static string Only(ProductRateResult result, FindingCode code) =>
         DisplayUnits.Metric.Write(Assert.Single(result.Findings, finding => finding.Code == code).Detail);
 }

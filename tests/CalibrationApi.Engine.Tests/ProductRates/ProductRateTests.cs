@@ -242,8 +242,8 @@ public sealed class ProductRateTests
             .Evaluated()
             .Cautions.Select(caution => caution.Code);
 
-        Assert.Equal([CautionCode.SoilTestFirst, CautionCode.SeedRowHasItsOwnLimit], one);
-        Assert.Equal([.. one, CautionCode.NotAllProductsMix], two);
+        Assert.Equal([ProductRateCodes.SoilTestFirst, ProductRateCodes.SeedRowHasItsOwnLimit], one);
+        Assert.Equal([.. one, ProductRateCodes.NotAllProductsMix], two);
     }
 
     public static TheoryData<string, ProductRateQuestion> Impossible =>

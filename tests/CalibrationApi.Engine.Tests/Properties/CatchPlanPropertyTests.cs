@@ -122,7 +122,7 @@ public sealed class CatchPlanPropertyTests
             Assert.True(meter.WithinLimits);
             Assert.Equal(
                 meter.RunTime.Seconds < 20 * (1 - 1e-9),
-                result.Findings.Any(finding => finding.Code == FindingCode.ShortRun && finding.Meter == meter.Meter.Name)
+                result.Findings.Any(finding => finding.Code == CatchPlanCodes.ShortRun && finding.Meter == meter.Meter.Name)
             );
             Assert.True(meter.CatchesForLongRun is null || meter.CatchesForLongRun * meter.RunTime.Seconds >= 20 * (1 - 1e-9));
         }

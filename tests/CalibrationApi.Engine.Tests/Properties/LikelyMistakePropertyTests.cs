@@ -53,7 +53,7 @@ public sealed class LikelyMistakePropertyTests
         // What piles up from catch to catch depends on their order by its nature.
         var test = Spoilt(random, spoilt) with
         {
-            Context = new MistakeContext { RuledOut = [MistakeCode.ContainerNotEmptied, MistakeCode.CounterNotReset] },
+            Context = new MistakeContext { RuledOut = [MistakeCodes.ContainerNotEmptied, MistakeCodes.CounterNotReset] },
         };
         var other = test with { Catches = [test.Catches[0], .. test.Catches.Skip(1).Reverse()] };
         int? Moved(int? at) => at is null or 0 ? at : test.Catches.Count - at;

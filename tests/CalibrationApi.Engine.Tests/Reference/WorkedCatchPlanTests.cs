@@ -83,7 +83,7 @@ public sealed class WorkedCatchPlanTests
     {
         var finding = Assert.Single(Result.Findings);
 
-        Assert.Equal(FindingCode.CoarseScale, finding.Code);
+        Assert.Equal(SharedCodes.CoarseScale, finding.Code);
         Assert.Equal("rear", finding.Meter);
         // 4.03 kg / 0.02 kg is 201.5 divisions.
         Assert.Contains("4.03 kg", finding.Detail.InMetric(), StringComparison.Ordinal);

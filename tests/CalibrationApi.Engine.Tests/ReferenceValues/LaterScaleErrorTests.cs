@@ -26,7 +26,7 @@ public sealed class LaterScaleErrorTests
             result.Headline.InMetric(),
             StringComparison.Ordinal
         );
-        Assert.Equal(FindingCode.OldScaleExplainsChange, result.Reasons[0].Code);
+        Assert.Equal(CatchTestCodes.OldScaleExplainsChange, result.Reasons[0].Code);
         Assert.Equal(2, result.Reasons.Count);
     }
 
@@ -40,7 +40,7 @@ public sealed class LaterScaleErrorTests
     {
         var result = Compared(ratio, error).Evaluated();
 
-        Assert.DoesNotContain(result.Reasons, each => each.Code == FindingCode.OldScaleExplainsChange);
+        Assert.DoesNotContain(result.Reasons, each => each.Code == CatchTestCodes.OldScaleExplainsChange);
         Assert.DoesNotContain("found later", result.Headline.InMetric(), StringComparison.Ordinal);
     }
 

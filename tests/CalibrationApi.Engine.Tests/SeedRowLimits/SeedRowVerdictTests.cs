@@ -119,7 +119,7 @@ public sealed class SeedRowVerdictTests
             ];
             Assert.All(sentences, sentence => Assert.DoesNotContain("safe", sentence, StringComparison.OrdinalIgnoreCase));
             Assert.Equal(
-                [CautionCode.LocalGuidanceFirst, CautionCode.LimitIsNoPromise, CautionCode.SpreadToBeMeasured],
+                [SeedRowCodes.LocalGuidanceFirst, SeedRowCodes.LimitIsNoPromise, SeedRowCodes.SpreadToBeMeasured],
                 result.Cautions.Select(caution => caution.Code)
             );
         }
@@ -154,7 +154,7 @@ public sealed class SeedRowVerdictTests
         Assert.DoesNotContain(result.Limits, limit => limit.Allowed is not null);
         Assert.StartsWith("No published limit is held", result.Text(), StringComparison.Ordinal);
         Assert.Contains("Before you place fertilizer with the seed, ask ", result.Text(), StringComparison.Ordinal);
-        Assert.Contains(FindingCode.NoPublishedLimit, result.Codes());
+        Assert.Contains(SeedRowCodes.NoPublishedLimit, result.Codes());
     }
 
     // Manitoba Agriculture, safe rates of phosphorus, table 1: 50 lb/ac of P2O5 as monoammonium phosphate in rows of 6 to 7 in.
@@ -168,7 +168,7 @@ public sealed class SeedRowVerdictTests
         var result = SeedRowEvaluation.Evaluate(row);
 
         Assert.Equal(verdict, result.Verdict);
-        Assert.DoesNotContain(FindingCode.NutrientWithoutLimit, result.Codes());
+        Assert.DoesNotContain(SeedRowCodes.NutrientWithoutLimit, result.Codes());
         Assert.Equal(LimitVerdict.NoPublishedLimit, SeedRowEvaluation.Evaluate(row with { RowSpacing = Sown.Inches(9) }).Verdict);
     }
 
@@ -179,7 +179,7 @@ public sealed class SeedRowVerdictTests
         var result = SeedRowEvaluation.Evaluate(Sown.Wheat(Sown.Potash(200)));
 
         Assert.Equal(LimitVerdict.NoPublishedLimit, result.Verdict);
-        Assert.Contains(FindingCode.NoPublishedLimit, result.Codes());
+        Assert.Contains(SeedRowCodes.NoPublishedLimit, result.Codes());
     }
 
     [Fact]
@@ -188,7 +188,7 @@ public sealed class SeedRowVerdictTests
         var result = SeedRowEvaluation.Evaluate(Sown.Wheat(Sown.Urea(10), Sown.Phosphate(40), Sown.Potash(40)));
 
         Assert.Equal(LimitVerdict.Within, result.Verdict);
-        Assert.Contains(FindingCode.NutrientWithoutLimit, result.Codes());
+        Assert.Contains(SeedRowCodes.NutrientWithoutLimit, result.Codes());
         Assert.EndsWith(
             "No limit held here judges the nitrogen of ammonium phosphate, P2O5 and K2O.",
             result.Text(),
@@ -202,8 +202,8 @@ public sealed class SeedRowVerdictTests
     {
         var result = SeedRowEvaluation.Evaluate(Sown.Wheat(Sown.Urea(8)) with { Crop = Crop.Canola, Region = null });
 
-        Assert.Contains(FindingCode.SourcesDisagree, result.Codes());
-        Assert.Contains(FindingCode.RegionNotStated, result.Codes());
+        Assert.Contains(SeedRowCodes.SourcesDisagree, result.Codes());
+        Assert.Contains(SeedRowCodes.RegionNotStated, result.Codes());
         Assert.Equal("MB-SBU2", result.Limits[0].Limit.Source.Key);
         Assert.Equal(LimitVerdict.Above, result.Limits[0].Verdict);
         Assert.Equal(LimitVerdict.Within, result.Limits.Single(limit => limit.Limit.Source.Key == "SK-CANOLA").Verdict);
@@ -226,7 +226,7 @@ public sealed class SeedRowVerdictTests
         Assert.Equal(["KSU-CORN", "NDSU-CPR"], both.Select(limit => limit.Limit.Source.Key));
         Assert.Equal([8.0, 10.0], both.Select(limit => Math.Round(Sown.InPounds(limit.Allowed), 9)));
         Assert.Equal([LimitVerdict.Above, LimitVerdict.Within], both.Select(limit => limit.Verdict));
-        Assert.Contains(FindingCode.SourcesDisagree, result.Codes());
+        Assert.Contains(SeedRowCodes.SourcesDisagree, result.Codes());
     }
 
     [Fact]
@@ -265,7 +265,7 @@ public sealed class SeedRowVerdictTests
 
         Assert.Equal(LimitVerdict.Within, result.Verdict);
         Assert.Equal(new PrintedRate(12, "kg/ha"), Assert.Single(result.Limits).AsPrinted);
-        Assert.DoesNotContain(FindingCode.RegionNotStated, result.Codes());
+        Assert.DoesNotContain(SeedRowCodes.RegionNotStated, result.Codes());
     }
 
     [Theory]
@@ -323,8 +323,8 @@ public sealed class SeedRowVerdictTests
         );
         var urea = SeedRowEvaluation.Evaluate(Sown.Wheat(Sown.Urea(4)) with { Crop = Crop.Canola, Region = Region.Saskatchewan });
 
-        Assert.DoesNotContain(FindingCode.SourcesDisagree, sulfate.Codes());
-        Assert.Contains(FindingCode.SourcesDisagree, urea.Codes());
+        Assert.DoesNotContain(SeedRowCodes.SourcesDisagree, sulfate.Codes());
+        Assert.Contains(SeedRowCodes.SourcesDisagree, urea.Codes());
     }
 
     // CCC-20 wants all but phosphate away from the seed: the nitrogen that comes with ammonium phosphate is let be. KSU-WHEAT limits
@@ -345,7 +345,7 @@ public sealed class SeedRowVerdictTests
         );
 
         Assert.Equal(LimitVerdict.Within, result.Verdict);
-        Assert.Equal(warns, result.Codes().Contains(FindingCode.NutrientWithoutLimit));
+        Assert.Equal(warns, result.Codes().Contains(SeedRowCodes.NutrientWithoutLimit));
     }
 
     [Fact]

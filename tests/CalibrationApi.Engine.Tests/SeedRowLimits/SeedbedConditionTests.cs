@@ -18,7 +18,7 @@ public sealed class SeedbedConditionTests
         Assert.Equal(new PrintedRate(15), limit.AsPrinted);
         Assert.Equal("MB-DRY", limit.Reduction!.Source.Key);
         Assert.Equal(LimitVerdict.Above, limit.Verdict);
-        Assert.Contains(FindingCode.LimitReduced, SeedRowEvaluation.Evaluate(row).Codes());
+        Assert.Contains(SeedRowCodes.LimitReduced, SeedRowEvaluation.Evaluate(row).Codes());
     }
 
     [Fact]
@@ -119,7 +119,7 @@ public sealed class SeedbedConditionTests
         var result = SeedRowEvaluation.Evaluate(Sown.Wheat(Sown.Nitrogen("blend", 20, null)));
 
         Assert.Equal(LimitVerdict.Above, result.Verdict);
-        Assert.Contains(FindingCode.NitrogenFormNotStated, result.Codes());
+        Assert.Contains(SeedRowCodes.NitrogenFormNotStated, result.Codes());
         Assert.Contains("blend", Assert.Single(result.Assumptions, one => one.Name == "nitrogenForm").Origin, StringComparison.Ordinal);
     }
 
@@ -140,7 +140,7 @@ public sealed class SeedbedConditionTests
             SeedRowEvaluation
                 .Evaluate(Sown.Wheat() with { Opener = opener, Spread = Sown.Inches(spread) })
                 .Codes()
-                .Contains(FindingCode.SpreadUnusual)
+                .Contains(SeedRowCodes.SpreadUnusual)
         );
 
     [Fact]
@@ -148,7 +148,7 @@ public sealed class SeedbedConditionTests
     {
         var result = SeedRowEvaluation.Evaluate(Sown.Wheat() with { RowSpacing = Sown.Inches(7.5) });
 
-        var finding = Assert.Single(result.Findings, finding => finding.Code == FindingCode.BetweenPublishedLimits);
+        var finding = Assert.Single(result.Findings, finding => finding.Code == SeedRowCodes.BetweenPublishedLimits);
         var text = Engine.Quantities.DisplayUnits.UnitedStates.Write(finding.Detail);
         Assert.Contains("15 lb/ac at a seedbed utilisation of 11 %", text, StringComparison.Ordinal);
         Assert.Contains("20 lb/ac at a seedbed utilisation of 17 %", text, StringComparison.Ordinal);
@@ -158,10 +158,10 @@ public sealed class SeedbedConditionTests
     public void AboveALimit_OfAStatedRegion_Stops()
     {
         Assert.Contains(SeedRowEvaluation.Evaluate(Sown.Wheat(Sown.Urea(20))).Findings, finding =>
-            finding is { Code: FindingCode.AbovePublishedLimit, Severity: Severity.Stop }
+            finding.Code == SeedRowCodes.AbovePublishedLimit && finding.Severity == Severity.Stop
         );
         Assert.Contains(SeedRowEvaluation.Evaluate(Sown.Wheat(Sown.Urea(20)) with { Region = null }).Findings, finding =>
-            finding is { Code: FindingCode.AbovePublishedLimit, Severity: Severity.Warning }
+            finding.Code == SeedRowCodes.AbovePublishedLimit && finding.Severity == Severity.Warning
         );
     }
 }

@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.Nutrients;
 using CalibrationApi.Engine.PublishedSeedRowLimits;
 using CalibrationApi.Engine.Quantities;
@@ -57,5 +58,5 @@ internal static class Sown
 
     public static string Text(this SeedRowResult result) => DisplayUnits.UnitedStates.Write(result.Headline);
 
-    public static string[] Codes(this SeedRowResult result) => [.. result.Findings.Select(finding => finding.Code)];
+    public static FindingCode[] Codes(this SeedRowResult result) => [.. result.Findings.Select(finding => finding.Code)];
 }

@@ -97,14 +97,14 @@ public sealed class SeedingRateEvaluationTests
     [Fact]
     public void Findings_GerminationThatSaysNothingOfTheRate_IsTold()
     {
-        string[] Codes(Establishment establishment) =>
+        FindingCode[] Codes(Establishment establishment) =>
             [
                 .. SeedingRateEvaluation
                     .Evaluate(Barley with { Stand = null, Seeds = new(300), Establishment = establishment })
                     .Findings.Select(finding => finding.Code),
             ];
 
-        Assert.Equal([FindingCode.GerminationNotUsed], Codes(Establishment.Tested(0.95)));
+        Assert.Equal([SeedingRateCodes.GerminationNotUsed], Codes(Establishment.Tested(0.95)));
         Assert.Empty(Codes(Establishment.Tested(0.95, emergence: 0.85)));
         Assert.Empty(Codes(Establishment.Unknown));
     }
@@ -198,12 +198,12 @@ public sealed class SeedingRateEvaluationTests
     }
 
     [Theory]
-    [InlineData(1.0413, null, FindingCode.ShortcutReadsHigh)]
-    [InlineData(1.037, null, FindingCode.ShortcutReadsHigh)]
-    [InlineData(1.0413, false, FindingCode.StatedRateDiffers)]
-    [InlineData(1.00, true, FindingCode.ShortcutReadsHigh)]
-    [InlineData(1.03, null, FindingCode.StatedRateDiffers)]
-    [InlineData(0.96, null, FindingCode.StatedRateDiffers)]
+    [InlineData(1.0413, null, "shortcut-reads-high")]
+    [InlineData(1.037, null, "shortcut-reads-high")]
+    [InlineData(1.0413, false, "stated-rate-differs")]
+    [InlineData(1.00, true, "shortcut-reads-high")]
+    [InlineData(1.03, null, "stated-rate-differs")]
+    [InlineData(0.96, null, "stated-rate-differs")]
     [InlineData(1.01, null, null)]
     public void StatedRate_AgainstTheExactOne_IsExplained(double ratio, bool? isShortcut, string? code)
     {
@@ -211,10 +211,10 @@ public sealed class SeedingRateEvaluationTests
 
         var result = SeedingRateEvaluation.Evaluate(Barley with { StatedRate = new(exact * ratio), StatedRateIsShortcut = isShortcut });
 
-        Assert.Equal(code is null ? [] : [code], result.Findings.Select(finding => finding.Code));
+        Assert.Equal(code is null ? [] : [code], result.Findings.Select(finding => finding.Code.Word));
         Assert.Equal(ratio - 1, result.StatedRate!.Difference, 1e-12);
         Assert.Equal(250 * ratio, result.StatedRate.Plants!.Value.PerSquareMetre, 1e-9);
-        Assert.Equal(code == FindingCode.ShortcutReadsHigh, result.StatedRate.IsShortcut);
+        Assert.Equal(code == SeedingRateCodes.ShortcutReadsHigh.Word, result.StatedRate.IsShortcut);
     }
 
     // 93.7 corrected is 90; the numbers given are named only where they do not explain the rest.
@@ -236,7 +236,7 @@ public sealed class SeedingRateEvaluationTests
     public void Sample_CountedByHand_CarriesTheCautionForTreatedSeed()
     {
         Assert.Equal(
-            CautionCode.TreatedSeed,
+            CautionCodes.TreatedSeed,
             Assert.Single(SeedingRateEvaluation.Evaluate(Barley with { SeedsCounted = 500 }).Cautions).Code
         );
         Assert.Empty(SeedingRateEvaluation.Evaluate(Barley).Cautions);

@@ -16,7 +16,7 @@ public sealed class SeedingRateFindingsTests
             Crop = crop,
         };
 
-    private static string[] CodesOf(SeedingRateQuestion question) =>
+    private static FindingCode[] CodesOf(SeedingRateQuestion question) =>
         [.. SeedingRateEvaluation.Evaluate(question).Findings.Select(finding => finding.Code)];
 
     // Kentucky: 10 000 to 20 000 seeds per pound; Nebraska: up to 23 000; Ireland: up to 46.8 g.
@@ -32,7 +32,7 @@ public sealed class SeedingRateFindingsTests
     [InlineData(Crop.Soybean, 260, false)]
     [InlineData(Crop.Lentil, 5000, false)]
     public void KernelMass_OutsideEveryPublishedRange_IsNoted(Crop crop, double grams, bool noted) =>
-        Assert.Equal(noted, CodesOf(Question(crop, grams, Establishment.Folded(0.7))).Contains(FindingCode.KernelMassUnusual));
+        Assert.Equal(noted, CodesOf(Question(crop, grams, Establishment.Folded(0.7))).Contains(SeedingRateCodes.KernelMassUnusual));
 
     [Theory]
     [InlineData(Crop.Wheat, 0.79, true)]
@@ -43,7 +43,7 @@ public sealed class SeedingRateFindingsTests
     public void Germination_BelowTheStandardOfASeedLaw_IsAWarning(Crop crop, double germination, bool warned) =>
         Assert.Equal(
             warned,
-            CodesOf(Question(crop, 40, Establishment.Tested(germination, emergence: 0.85))).Contains(FindingCode.GerminationLow)
+            CodesOf(Question(crop, 40, Establishment.Tested(germination, emergence: 0.85))).Contains(SeedingRateCodes.GerminationLow)
         );
 
     // Barley: North Dakota 80 to 90 % of the viable seeds, Manitoba 85 to 90 %, cereals 5 to 20 points under germination.
@@ -56,7 +56,7 @@ public sealed class SeedingRateFindingsTests
         Assert.Equal(
             noted,
             CodesOf(Question(Crop.Barley, 45, Establishment.Tested(germination, emergence: emergence)))
-                .Contains(FindingCode.EmergenceUnusual)
+                .Contains(SeedingRateCodes.EmergenceUnusual)
         );
 
     // Canola, folded: Manitoba 50 to 75 %, Alberta 20 to 80 % from year to year. A folded figure says nothing about germination, so only
@@ -71,7 +71,8 @@ public sealed class SeedingRateFindingsTests
     public void Survival_Folded_IsComparedWithFoldedRanges(Crop crop, double survival, bool noted) =>
         Assert.Equal(
             noted,
-            CodesOf(Question(crop, crop == Crop.Canola ? 4 : 45, Establishment.Folded(survival))).Contains(FindingCode.EmergenceUnusual)
+            CodesOf(Question(crop, crop == Crop.Canola ? 4 : 45, Establishment.Folded(survival)))
+                .Contains(SeedingRateCodes.EmergenceUnusual)
         );
 
     // North Dakota: no more than 1.6 million seeds per acre, 395 per m2.
@@ -80,8 +81,8 @@ public sealed class SeedingRateFindingsTests
     {
         var question = Question(Crop.Barley, 45, Establishment.Unknown) with { Stand = null };
 
-        Assert.Contains(FindingCode.SeedsAbovePublished, CodesOf(question with { Seeds = new(396) }));
-        Assert.DoesNotContain(FindingCode.SeedsAbovePublished, CodesOf(question with { Seeds = new(395) }));
+        Assert.Contains(SeedingRateCodes.SeedsAbovePublished, CodesOf(question with { Seeds = new(396) }));
+        Assert.DoesNotContain(SeedingRateCodes.SeedsAbovePublished, CodesOf(question with { Seeds = new(395) }));
     }
 
     [Fact]
@@ -89,8 +90,8 @@ public sealed class SeedingRateFindingsTests
     {
         var question = Question(Crop.Pea, 210, Establishment.Folded(0.85));
 
-        Assert.Contains(FindingCode.SmallSample, CodesOf(question with { SeedsCounted = 99 }));
-        Assert.DoesNotContain(FindingCode.SmallSample, CodesOf(question with { SeedsCounted = 100 }));
+        Assert.Contains(SeedingRateCodes.SmallSample, CodesOf(question with { SeedsCounted = 99 }));
+        Assert.DoesNotContain(SeedingRateCodes.SmallSample, CodesOf(question with { SeedsCounted = 100 }));
     }
 
     [Fact]
@@ -125,7 +126,7 @@ public sealed class SeedingRateFindingsTests
     [Fact]
     public void WithoutACrop_OnlyGerminationIsCompared() =>
         Assert.Equal(
-            [FindingCode.GerminationLow],
+            [SeedingRateCodes.GerminationLow],
             CodesOf(Question(Crop.Wheat, 500, Establishment.Tested(0.5, emergence: 0.1)) with { Crop = null })
         );
 

@@ -292,14 +292,14 @@ public sealed class StandRiskTests
     public void Findings_RateInDoubt_AreTold()
     {
         Assert.Empty(Codes(Question));
-        Assert.Equal([FindingCode.StandAtRisk], Codes(Question with { SeedsSown = new CountPerArea(265) }));
-        Assert.Equal([FindingCode.RateAboveMaximum], Codes(Question with { MaximumSeeds = new CountPerArea(280) }));
+        Assert.Equal([StandRiskCodes.StandAtRisk], Codes(Question with { SeedsSown = new CountPerArea(265) }));
+        Assert.Equal([StandRiskCodes.RateAboveMaximum], Codes(Question with { MaximumSeeds = new CountPerArea(280) }));
         Assert.Empty(Codes(Question with { MaximumSeeds = new CountPerArea(350) }));
         Assert.Equal(
-            [FindingCode.SeasonSpreadMissing],
+            [StandRiskCodes.SeasonSpreadMissing],
             Codes(Question with { Share = ExpectedShare.FromCounts(0.8, 0.7, 0.9, 0.95, null) })
         );
-        Assert.Equal([FindingCode.UnusualShareOfSeeds], Codes(Question with { Share = new ExpectedShare(0.15, 0.02) }));
+        Assert.Equal([StandRiskCodes.UnusualShareOfSeeds], Codes(Question with { Share = new ExpectedShare(0.15, 0.02) }));
     }
 
     [Fact]
@@ -309,7 +309,7 @@ public sealed class StandRiskTests
 
         Assert.Null(result.Needed);
         Assert.Null(result.Margin);
-        Assert.Equal([FindingCode.ProbabilityOutOfReach], result.Findings.Select(finding => finding.Code));
+        Assert.Equal([StandRiskCodes.ProbabilityOutOfReach], result.Findings.Select(finding => finding.Code));
         Assert.StartsWith("No sensible rate", DisplayUnits.Metric.Write(result.Headline), StringComparison.Ordinal);
     }
 
@@ -328,7 +328,7 @@ public sealed class StandRiskTests
         Assert.True(ExpectedShare.FromCounts(0.7, 0.6, 0.8, 0.95, null).FromOneStand);
     }
 
-    private static string[] Codes(StandRiskQuestion question) =>
+    private static FindingCode[] Codes(StandRiskQuestion question) =>
         [.. StandRiskEvaluation.Evaluate(question).Findings.Select(finding => finding.Code)];
 
     [Fact]

@@ -117,25 +117,25 @@ public sealed class VolumeCheckTests
         var result = Of(Question() with { Kind = ElementKind.ClosedPockets, Checked = new(new MassPerRevolution(value)) });
 
         var finding = Assert.Single(result.Findings);
-        Assert.Equal((FindingCode.MoreThanTheElementHolds, Severity.Stop), (finding.Code, finding.Severity));
+        Assert.Equal((ElementCodes.MoreThanTheElementHolds, Severity.Stop), ((WarningOrStopCode)finding.Code, finding.Severity));
         Assert.Contains(expected, finding.Detail.InMetric(), StringComparison.Ordinal);
         Assert.Contains("more than it holds", result.Headline.InMetric(), StringComparison.Ordinal);
     }
 
     // 116 % of the volume: too much for pockets, a little much for an element that is not known, whose edge is 160 %.
     [Theory]
-    [InlineData(ElementKind.ClosedPockets, 1.16, FindingCode.MoreThanTheElementHolds, Severity.Stop)]
-    [InlineData(ElementKind.OpenFlutes, 1.16, FindingCode.FillUnlikeExpected, Severity.Warning)]
-    [InlineData(null, 1.16, FindingCode.FillUnlikeExpected, Severity.Warning)]
-    [InlineData(null, 1.70, FindingCode.FillUnlikeExpected, Severity.Warning)]
-    [InlineData(null, 1.75, FindingCode.MoreThanTheElementHolds, Severity.Stop)]
+    [InlineData(ElementKind.ClosedPockets, 1.16, "more-than-the-element-holds", Severity.Stop)]
+    [InlineData(ElementKind.OpenFlutes, 1.16, "fill-unlike-expected", Severity.Warning)]
+    [InlineData(null, 1.16, "fill-unlike-expected", Severity.Warning)]
+    [InlineData(null, 1.70, "fill-unlike-expected", Severity.Warning)]
+    [InlineData(null, 1.75, "more-than-the-element-holds", Severity.Stop)]
     public void Findings_FullerThanUsual_FollowTheKindOfTheElement(ElementKind? kind, double fill, string code, Severity severity)
     {
         var finding = Assert.Single(
             Of(Question() with { Kind = kind, Checked = new(new MassPerRevolution(0.61e-3 * 620 * fill)) }).Findings
         );
 
-        Assert.Equal((code, severity), (finding.Code, finding.Severity));
+        Assert.Equal((code, severity), (finding.Code.Word, finding.Severity));
     }
 
     // A density given in lb/ft3 cannot have been meant in kg/hL and stated as kg/hL.
@@ -147,7 +147,7 @@ public sealed class VolumeCheckTests
             Of(Question() with { Checked = new(new MassPerRevolution(0.4)), DensityUnit = UnitTable.Get("kg/hL") }).Findings
         );
 
-        Assert.Equal(FindingCode.FillUnlikeExpected, finding.Code);
+        Assert.Equal(ElementCodes.FillUnlikeExpected, finding.Code);
         Assert.DoesNotContain("would fit", finding.Detail.InMetric(), StringComparison.Ordinal);
     }
 
@@ -174,7 +174,7 @@ public sealed class VolumeCheckTests
     {
         var finding = Assert.Single(Of(Question() with { Checked = new(new MassPerRevolution(0.342 * 0.45359237)) }).Findings);
 
-        Assert.Equal(FindingCode.FillUnlikeExpected, finding.Code);
+        Assert.Equal(ElementCodes.FillUnlikeExpected, finding.Code);
         Assert.Contains("kilograms taken as pounds", finding.Detail.InMetric(), StringComparison.Ordinal);
         Assert.Contains("bridges", finding.Detail.InMetric(), StringComparison.Ordinal);
     }
@@ -182,15 +182,15 @@ public sealed class VolumeCheckTests
     // 105 % is the edge of pockets and of what is usual, 160 % that of any element; a value on an edge is not above it.
     [Theory]
     [InlineData(ElementKind.ClosedPockets, 1.05, null)]
-    [InlineData(ElementKind.ClosedPockets, 1.06, FindingCode.MoreThanTheElementHolds)]
+    [InlineData(ElementKind.ClosedPockets, 1.06, "more-than-the-element-holds")]
     [InlineData(null, 1.05, null)]
-    [InlineData(null, 1.06, FindingCode.FillUnlikeExpected)]
-    [InlineData(null, 1.60, FindingCode.FillUnlikeExpected)]
-    [InlineData(null, 1.61, FindingCode.MoreThanTheElementHolds)]
+    [InlineData(null, 1.06, "fill-unlike-expected")]
+    [InlineData(null, 1.60, "fill-unlike-expected")]
+    [InlineData(null, 1.61, "more-than-the-element-holds")]
     public void Findings_FillEfficiencyThatIsTooHighItself_AreWarnedOf(ElementKind? kind, double fill, string? expected) =>
         Assert.Equal(
             expected is null ? [] : [expected],
-            Of(Question() with { Kind = kind, Fill = new StatedFill(fill, 0.05) }).Findings.Select(finding => finding.Code)
+            Of(Question() with { Kind = kind, Fill = new StatedFill(fill, 0.05) }).Findings.Select(finding => finding.Code.Word)
         );
 
     private static VolumeCheckQuestion Question() =>

@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.LikelyMistakes;
 using CalibrationApi.Simulation.Mistakes;
 
@@ -48,18 +49,18 @@ public static class FittingMistakeStudy
             {
                 Points = 10,
             },
-            MistakeCode.CatchPointMissed,
+            MistakeCodes.CatchPointMissed,
             new CatchPointMissed()
         );
-        yield return Listed($"one point of twelve missed: {name}", scene, MistakeCode.CatchPointMissed, new CatchPointMissed());
-        yield return Listed($"small tare taken off twice: {name}", scene, MistakeCode.TareTakenOffTwice, new TareTakenOffTwice());
+        yield return Listed($"one point of twelve missed: {name}", scene, MistakeCodes.CatchPointMissed, new CatchPointMissed());
+        yield return Listed($"small tare taken off twice: {name}", scene, MistakeCodes.TareTakenOffTwice, new TareTakenOffTwice());
         yield return Listed(
             $"small tare not taken off: {name}",
             scene with
             {
                 NetOnly = true,
             },
-            MistakeCode.TareNotTakenOff,
+            MistakeCodes.TareNotTakenOff,
             new TareNotTakenOff()
         );
         yield return Listed(
@@ -69,7 +70,7 @@ public static class FittingMistakeStudy
                 Container = light + UnderTheLimit * load,
                 OtherContainer = light,
             },
-            MistakeCode.TareOfAnotherContainer,
+            MistakeCodes.TareOfAnotherContainer,
             new AnotherContainersTare(light)
         );
     }
@@ -90,7 +91,7 @@ public static class FittingMistakeStudy
             return !result.FromExpected!.IsLarge && result.LikelyMistakes.AlsoPossible.Count > 0;
         }) { AtMost = Few };
 
-    private static StudyCase Listed(string name, MistakeScene scene, string code, Mistake mistake) =>
+    private static StudyCase Listed(string name, MistakeScene scene, MistakeCode code, Mistake mistake) =>
         new($"{name}: listed", SomeCatches, (catches, random) =>
         {
             var found = (scene with { OtherChange = false, Mistake = mistake })

@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.Catches;
 using CalibrationApi.Engine.LikelyMistakes;
 using CalibrationApi.Engine.Quantities;
@@ -30,7 +31,7 @@ internal sealed record MistakeScene
         {
             Scene = Scene.Usual,
             Container = 13,
-            RuledOut = [MistakeCode.CountHalved],
+            RuledOut = [MistakeCodes.CountHalved],
         };
 
     public required Scene Scene { get; init; }
@@ -67,7 +68,7 @@ internal sealed record MistakeScene
 
     public int Points { get; init; } = (int)Outlets;
 
-    public IReadOnlyList<string> RuledOut { get; init; } = [];
+    public IReadOnlyList<MistakeCode> RuledOut { get; init; } = [];
 
     public Mistake? Mistake { get; init; }
 

@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.Catches;
 using CalibrationApi.Engine.LikelyMistakes;
 using CalibrationApi.Simulation.Mistakes;
@@ -67,20 +68,20 @@ public static class MistakeStudy
             "pounds as kilograms, count checked",
             usual with
             {
-                RuledOut = [MistakeCode.CountHalved],
+                RuledOut = [MistakeCodes.CountHalved],
             },
-            MistakeCode.PoundsAsKilograms,
+            MistakeCodes.PoundsAsKilograms,
             new PoundsAsKilograms()
         );
-        yield return Group("pounds as kilograms, count not checked", usual, MistakeCode.PoundsAsKilograms, new PoundsAsKilograms());
-        yield return Group("kilograms as pounds", pounds, MistakeCode.KilogramsAsPounds, new KilogramsAsPounds());
+        yield return Group("pounds as kilograms, count not checked", usual, MistakeCodes.PoundsAsKilograms, new PoundsAsKilograms());
+        yield return Group("kilograms as pounds", pounds, MistakeCodes.KilogramsAsPounds, new KilogramsAsPounds());
         yield return First(
             "tare not taken off, heavy container",
             heavy with
             {
                 NetOnly = true,
             },
-            MistakeCode.TareNotTakenOff,
+            MistakeCodes.TareNotTakenOff,
             new TareNotTakenOff()
         );
         yield return Group(
@@ -89,44 +90,44 @@ public static class MistakeStudy
             {
                 Container = 10,
             },
-            MistakeCode.TareTakenOffTwice,
+            MistakeCodes.TareTakenOffTwice,
             new TareTakenOffTwice()
         );
         yield return First(
             "tare of another container, heavy container",
             heavy,
-            MistakeCode.TareOfAnotherContainer,
+            MistakeCodes.TareOfAnotherContainer,
             new AnotherContainersTare(MistakeScene.LightContainer)
         );
-        yield return First("decimal slip to the right", usual with { NetOnly = true }, MistakeCode.DecimalSlip, new DecimalSlip(1));
-        yield return Group("decimal slip to the left", usual with { NetOnly = true }, MistakeCode.DecimalSlip, new DecimalSlip(-1));
-        yield return Group("count doubled", usual, MistakeCode.CountDoubled, CountMultiplied.Doubled);
-        yield return Group("count halved", usual, MistakeCode.CountHalved, CountMultiplied.Halved);
-        yield return Group("tank bridged, 30 % delivered", usual, MistakeCode.TankBridgedOrEmpty, new BridgedOrEmptyTank(0.3));
-        yield return Group("meter isolated, 30 % of the time turning", usual, MistakeCode.MeterIsolated, new MeterIsolated(0.3));
+        yield return First("decimal slip to the right", usual with { NetOnly = true }, MistakeCodes.DecimalSlip, new DecimalSlip(1));
+        yield return Group("decimal slip to the left", usual with { NetOnly = true }, MistakeCodes.DecimalSlip, new DecimalSlip(-1));
+        yield return Group("count doubled", usual, MistakeCodes.CountDoubled, CountMultiplied.Doubled);
+        yield return Group("count halved", usual, MistakeCodes.CountHalved, CountMultiplied.Halved);
+        yield return Group("tank bridged, 30 % delivered", usual, MistakeCodes.TankBridgedOrEmpty, new BridgedOrEmptyTank(0.3));
+        yield return Group("meter isolated, 30 % of the time turning", usual, MistakeCodes.MeterIsolated, new MeterIsolated(0.3));
         yield return First(
             "another element, five times the displacement",
             usual,
-            MistakeCode.AnotherElement,
+            MistakeCodes.AnotherElement,
             new AnotherElement(MistakeScene.CoarseElement)
         );
         yield return Group(
             "another element, 0.2 times the displacement",
             usual,
-            MistakeCode.AnotherElement,
+            MistakeCodes.AnotherElement,
             new AnotherElement(MistakeScene.FineElement)
         );
         yield return First(
             "another product, three times the density",
             usual,
-            MistakeCode.AnotherProduct,
+            MistakeCodes.AnotherProduct,
             new AnotherProduct(MistakeScene.HeavyProduct)
         );
-        yield return Group("half of the points missed", usual with { Points = 2 }, MistakeCode.CatchPointMissed, new CatchPointMissed());
+        yield return Group("half of the points missed", usual with { Points = 2 }, MistakeCodes.CatchPointMissed, new CatchPointMissed());
         yield return Group(
             "value in force wrong by a factor of 4",
             usual,
-            MistakeCode.ValueInForceWrong,
+            MistakeCodes.ValueInForceWrong,
             new WrongValueInForce(4),
             asked: [2, 3, 5]
         );
@@ -137,7 +138,7 @@ public static class MistakeStudy
             {
                 NetOnly = true,
             },
-            MistakeCode.DecimalSlip,
+            MistakeCodes.DecimalSlip,
             new DecimalSlip(1),
             inOneCatch: true
         );
@@ -145,48 +146,48 @@ public static class MistakeStudy
             "pounds as kilograms in one catch, count checked",
             usual with
             {
-                RuledOut = [MistakeCode.CountHalved],
+                RuledOut = [MistakeCodes.CountHalved],
             },
-            MistakeCode.PoundsAsKilograms,
+            MistakeCodes.PoundsAsKilograms,
             new PoundsAsKilograms(),
             inOneCatch: true
         );
         yield return First(
             "tare of another container in one catch, heavy container",
             heavy,
-            MistakeCode.TareOfAnotherContainer,
+            MistakeCodes.TareOfAnotherContainer,
             new AnotherContainersTare(MistakeScene.LightContainer),
             inOneCatch: true
         );
         yield return First(
             "tare not taken off in one catch, heavy container",
             heavy,
-            MistakeCode.TareNotTakenOff,
+            MistakeCodes.TareNotTakenOff,
             new TareNotTakenOff(),
             inOneCatch: true
         );
-        yield return Group("not primed, a third missing in the first catch", usual, MistakeCode.MeterNotPrimed, new NotPrimed(6));
+        yield return Group("not primed, a third missing in the first catch", usual, MistakeCodes.MeterNotPrimed, new NotPrimed(6));
         yield return Group(
             "overflowed in one catch, at three quarters of the mass",
             usual with
             {
                 Capacity = 12.8,
             },
-            MistakeCode.ContainerOverflowed,
+            MistakeCodes.ContainerOverflowed,
             new Overflowed(),
             inOneCatch: true
         );
         yield return Group(
             "tank bridged in one catch, 30 % delivered",
             usual,
-            MistakeCode.TankBridgedOrEmpty,
+            MistakeCodes.TankBridgedOrEmpty,
             new BridgedOrEmptyTank(0.3),
             inOneCatch: true
         );
         yield return Group(
             "meter isolated in one catch, 30 % of the time turning",
             usual,
-            MistakeCode.MeterIsolated,
+            MistakeCodes.MeterIsolated,
             new MeterIsolated(0.3),
             inOneCatch: true
         );
@@ -196,7 +197,7 @@ public static class MistakeStudy
             {
                 Points = 2,
             },
-            MistakeCode.CatchPointMissed,
+            MistakeCodes.CatchPointMissed,
             new CatchPointMissed(),
             inOneCatch: true
         );
@@ -210,19 +211,19 @@ public static class MistakeStudy
         yield return First(
             "container not emptied",
             usual,
-            MistakeCode.ContainerNotEmptied,
+            MistakeCodes.ContainerNotEmptied,
             new ContainerNotEmptied(),
             asked: SeveralCatches
         );
-        yield return First("counter not set to zero", usual, MistakeCode.CounterNotReset, new CounterNotReset(), asked: SeveralCatches);
-        yield return Group("half of the points sent as the whole", usual, MistakeCode.HalfOfPointsAsWhole, new HalfOfPointsCaught());
+        yield return First("counter not set to zero", usual, MistakeCodes.CounterNotReset, new CounterNotReset(), asked: SeveralCatches);
+        yield return Group("half of the points sent as the whole", usual, MistakeCodes.HalfOfPointsAsWhole, new HalfOfPointsCaught());
         yield return Group(
             "value in force in pounds taken for kilograms",
             pounds with
             {
                 ReferenceInPounds = false,
             },
-            MistakeCode.ValueInAnotherUnit,
+            MistakeCodes.ValueInAnotherUnit,
             new WrongValueInForce(1 / Units.Pound)
         );
         yield return Group(
@@ -231,10 +232,10 @@ public static class MistakeStudy
             {
                 MeterRevolutionsPerTurn = GearRatio,
             },
-            MistakeCode.TurnsOfAnotherShaft,
+            MistakeCodes.TurnsOfAnotherShaft,
             new CountMultiplied(1 / GearRatio)
         );
-        yield return Group("two digits swapped in one catch", usual, MistakeCode.DigitWrong, new DigitsSwapped(), inOneCatch: true);
+        yield return Group("two digits swapped in one catch", usual, MistakeCodes.DigitWrong, new DigitsSwapped(), inOneCatch: true);
         yield return Group(
             "ounces as decimals, small seed",
             usual with
@@ -243,34 +244,34 @@ public static class MistakeStudy
                 Container = 0.4,
                 EnteredInPounds = true,
             },
-            MistakeCode.OuncesAsDecimals,
+            MistakeCodes.OuncesAsDecimals,
             new OuncesTypedAsDecimals(),
             asked: SeveralCatches
         );
-        yield return Lists("one point of six missed", points, MistakeCode.CatchPointMissed, new CatchPointMissed());
+        yield return Lists("one point of six missed", points, MistakeCodes.CatchPointMissed, new CatchPointMissed());
         yield return Lists(
             "pulses per revolution a fifth too few",
             usual with
             {
                 CountedAs = CountSource.Pulses,
             },
-            MistakeCode.PulsesPerRevolutionWrong,
+            MistakeCodes.PulsesPerRevolutionWrong,
             new CountMultiplied(1 / 1.2)
         );
-        yield return Lists("a tenth of the load carried by wind or hand", usual, MistakeCode.WindOrHand, new WindOrHand(0.12));
+        yield return Lists("a tenth of the load carried by wind or hand", usual, MistakeCodes.WindOrHand, new WindOrHand(0.12));
         yield return Lists(
             "tare of 20 % typed as 0 with the container's on record",
             usual with
             {
                 Container = 3.4,
             },
-            MistakeCode.TareNotTakenOff,
+            MistakeCodes.TareNotTakenOff,
             new TareTypedAsZero()
         );
     }
 
     // Where an ordinary change makes up for the mistake, there is no large change and nothing to list.
-    private static StudyCase Lists(string name, MistakeScene scene, string code, Mistake mistake) =>
+    private static StudyCase Lists(string name, MistakeScene scene, MistakeCode code, Mistake mistake) =>
         new($"{name}: in the list of a large change", SomeCatches, (catches, random) =>
         {
             for (var attempt = 0; attempt < 1000; attempt++)
@@ -294,7 +295,7 @@ public static class MistakeStudy
     private static StudyCase First(
         string name,
         MistakeScene scene,
-        string code,
+        MistakeCode code,
         Mistake mistake,
         bool inOneCatch = false,
         int[]? asked = null
@@ -307,7 +308,7 @@ public static class MistakeStudy
     private static StudyCase Group(
         string name,
         MistakeScene scene,
-        string code,
+        MistakeCode code,
         Mistake mistake,
         bool inOneCatch = false,
         int[]? asked = null
@@ -317,7 +318,7 @@ public static class MistakeStudy
             return found.Shown.Any(one => Is(one, code, at));
         }) { AtLeast = InTheGroup };
 
-    private static bool Is(LikelyMistake one, string code, int? at) => one.Code == code && one.Catch == at;
+    private static bool Is(LikelyMistake one, MistakeCode code, int? at) => one.Code == code && one.Catch == at;
 
     private static (LikelyMistakesResult Found, int? At) Plant(
         MistakeScene scene,

@@ -1,3 +1,4 @@
+using CalibrationApi.Plumbing.Access;
 using CalibrationApi.Plumbing.Contract;
 using CalibrationApi.Plumbing.Http;
 
@@ -39,15 +40,7 @@ public sealed class RefusalItem
     public string? Key { get; init; }
 
     /// <summary>Why: the code of the problem that was answered.</summary>
-    [KnownWords(
-        ErrorCode.KeyMissing,
-        ErrorCode.KeyInvalid,
-        ErrorCode.KeyExpired,
-        ErrorCode.KeyRevoked,
-        ErrorCode.WorkspaceRetired,
-        ErrorCode.ScopeMissing,
-        ErrorCode.CredentialsBroken
-    )]
+    [KnownWords(typeof(AccessCodes))]
     public required string Code { get; init; }
 
     /// <summary>How often.</summary>

@@ -56,7 +56,7 @@ internal sealed class AuditQuery : PageQuery
                 new ProblemError
                 {
                     Parameter = "order",
-                    Code = ErrorCode.WordUnknown,
+                    Code = ErrorCodes.WordUnknown,
                     Detail = $"Use one of: {string.Join(", ", Orders)}.",
                 }
             );

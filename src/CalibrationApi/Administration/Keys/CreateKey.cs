@@ -73,7 +73,7 @@ internal static class CreateKey
                 if (found.Retired)
                     return ProblemResult.Of(
                         StatusCodes.Status422UnprocessableEntity,
-                        ErrorCode.RecordRetired,
+                        ErrorCodes.RecordRetired,
                         "This workspace is retired and takes no new keys. Use another, or bring this one back first."
                     );
                 KeyStore.Insert(connection, workspace, key);
@@ -92,7 +92,7 @@ internal static class CreateKey
                 new ProblemError
                 {
                     Pointer = "#/expiresAt",
-                    Code = ErrorCode.TimeWrong,
+                    Code = ErrorCodes.TimeWrong,
                     Detail =
                         $"A key makes none that outlives it, and yours expires at {Instants.Text(own)}. Give expiresAt, no later than that, or use a key that does not expire.",
                 },
@@ -104,7 +104,7 @@ internal static class CreateKey
             new ProblemError
             {
                 Pointer = "#/id",
-                Code = ErrorCode.IdTaken,
+                Code = ErrorCodes.IdTaken,
                 Detail = "This id already belongs to another key. Use a new id.",
             },
         ]);

@@ -71,10 +71,10 @@ internal static class EndKey
                         : CreateKey.IdTaken();
                 var old = KeyStore.Find(connection, workspace, id)!;
                 if (!old.IsLive(now))
-                    return Unfit(ErrorCode.RecordRetired, "This key has ended, so nothing can take its place. Make a new key.");
+                    return Unfit(ErrorCodes.RecordRetired, "This key has ended, so nothing can take its place. Make a new key.");
                 if (old.ReplacedBy is not null)
                     return Unfit(
-                        ErrorCode.AlreadySuperseded,
+                        ErrorCodes.AlreadySuperseded,
                         "Another key takes the place of this one already. Look at its replacedBy and rotate that one."
                     );
                 var successor = old with
@@ -109,6 +109,6 @@ internal static class EndKey
             : null;
     }
 
-    private static ProblemResult Unfit(string code, string detail) =>
+    private static ProblemResult Unfit(ErrorCode code, string detail) =>
         ProblemResult.Of(StatusCodes.Status422UnprocessableEntity, code, detail);
 }

@@ -49,7 +49,7 @@ internal static class KeepWorkspace
                         new ProblemError
                         {
                             Pointer = "#/id",
-                            Code = ErrorCode.IdTaken,
+                            Code = ErrorCodes.IdTaken,
                             Detail = "This id already belongs to another workspace. Use a new id, or replace that workspace with PUT.",
                         },
                     ]);
@@ -107,7 +107,7 @@ internal static class KeepWorkspace
                     new ProblemError
                     {
                         Pointer = "#/retired",
-                        Code = ErrorCode.RecordsAtOdds,
+                        Code = ErrorCodes.RecordsAtOdds,
                         Detail =
                             "This is the workspace of the key that you are using, which would end with it. Use a key of another workspace.",
                     },

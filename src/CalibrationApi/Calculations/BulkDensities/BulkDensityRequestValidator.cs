@@ -1,4 +1,5 @@
 using System.Globalization;
+using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Members;
@@ -25,19 +26,19 @@ internal sealed class BulkDensityRequestValidator : AbstractValidator<BulkDensit
         foreach (var (member, _) in evidence.Where(one => one.Given).Skip(1))
             context.Report(
                 member,
-                ErrorCode.SettingsAtOdds,
+                SharedCodes.SettingsAtOdds,
                 "A density is known from one of weighed, filledTank, testWeight and statedDensity. Keep the best of them and ask for the others on their own."
             );
         if (!evidence.Any(one => one.Given) && question.Reference is null)
             context.Report(
                 nameof(question.Weighed),
-                ErrorCode.MemberMissing,
+                ErrorCodes.MemberMissing,
                 "Add weighed, filledTank, testWeight or statedDensity; or a reference, for a published value to start from."
             );
         if (question.LotToLot is not null && evidence.Any(one => one.Given))
             context.Report(
                 nameof(question.LotToLot),
-                ErrorCode.SettingsAtOdds,
+                SharedCodes.SettingsAtOdds,
                 "The member lotToLot goes with a published value only. Leave it out where the density is known."
             );
     }
@@ -55,7 +56,7 @@ internal sealed class BulkDensityRequestValidator : AbstractValidator<BulkDensit
             return;
         context.Report(
             member,
-            ErrorCode.NumberOutOfRange,
+            ErrorCodes.NumberOutOfRange,
             string.Create(
                 CultureInfo.InvariantCulture,
                 $"This mass in that volume makes {kilograms.Value / cubicMetres:G3} kg/m3, which is no bulk density. It has to be {limits}. Check mass, volume and units."
@@ -81,7 +82,7 @@ internal sealed class WeighedVolumeOfProductValidator : AbstractValidator<Weighe
         if (weighings.Select(one => one?.Net is not null).Distinct().Skip(1).Any())
             context.Report(
                 nameof(weighed.Weighings),
-                ErrorCode.SettingsAtOdds,
+                SharedCodes.SettingsAtOdds,
                 "Some weighings give the net mass and some gross and tare. Weigh all of them in one way."
             );
     }
@@ -96,20 +97,20 @@ internal sealed class WeighedVolumeOfProductValidator : AbstractValidator<Weighe
         if (one.Net is not null)
         {
             if (one.Gross is not null || one.Tare is not null)
-                context.Report($"{path}.Net", ErrorCode.SettingsAtOdds, "Give either gross and tare or the net mass, not both.");
+                context.Report($"{path}.Net", SharedCodes.SettingsAtOdds, "Give either gross and tare or the net mass, not both.");
             else
                 BulkDensityRequestValidator.CheckDensity(Rules.Canonical(one.Net), weighed.Volume, $"{path}.Net", context);
             return;
         }
 
         if (one.Gross is null)
-            context.Report($"{path}.Gross", ErrorCode.MemberMissing, "The mass is missing. Give gross and tare, or net.");
+            context.Report($"{path}.Gross", ErrorCodes.MemberMissing, "The mass is missing. Give gross and tare, or net.");
         else if (one.Tare is not null && weighed.SharedTare is not null)
-            context.Report($"{path}.Tare", ErrorCode.SettingsAtOdds, "A tare is given here and as sharedTare. Keep one of them.");
+            context.Report($"{path}.Tare", SharedCodes.SettingsAtOdds, "A tare is given here and as sharedTare. Keep one of them.");
         else if (one.Tare is null && weighed.SharedTare is null)
             context.Report(
                 $"{path}.Tare",
-                ErrorCode.MemberMissing,
+                ErrorCodes.MemberMissing,
                 "The tare is missing. Weigh the empty container, or give the net mass if the scale was zeroed with it."
             );
         else if (Rules.Canonical(one.Gross) is { } gross && Rules.Canonical(one.Tare ?? weighed.SharedTare) is { } tare)
@@ -117,7 +118,7 @@ internal sealed class WeighedVolumeOfProductValidator : AbstractValidator<Weighe
             if (gross <= tare)
                 context.Report(
                     $"{path}.Tare",
-                    ErrorCode.TareAboveGross,
+                    ErrorCodes.TareAboveGross,
                     "The empty container weighs as much as or more than the full one. Check whether the two were swapped and whether both units are right."
                 );
             else

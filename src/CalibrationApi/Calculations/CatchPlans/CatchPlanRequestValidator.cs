@@ -1,4 +1,5 @@
 using System.Globalization;
+using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.CatchPlans;
 using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Quantities;
@@ -22,7 +23,7 @@ internal sealed class CatchPlanRequestValidator : AbstractValidator<CatchPlanReq
         if (Rules.Canonical(shortest) > (Rules.Canonical(longest) ?? CatchPlanDefaults.LongestRunSeconds))
             context.Report(
                 nameof(CatchPlanRequest.ShortestRun),
-                ErrorCode.SettingsAtOdds,
+                SharedCodes.SettingsAtOdds,
                 "The shortest run is above the longest. Check whether they were swapped and whether both units are right."
             );
     }
@@ -40,13 +41,13 @@ internal sealed class CatchPlanRequestValidator : AbstractValidator<CatchPlanReq
             if ((meter.Container ?? plan.Container)?.Volume is not null && meter.BulkDensity is null)
                 context.Report(
                     $"{path}.BulkDensity",
-                    ErrorCode.DensityMissing,
+                    ErrorCodes.DensityMissing,
                     "The volume of the container bounds this catch, which takes the bulk density of the product. Weigh a known volume and add it."
                 );
             if (meter.Meter is { } name && !names.Add(name))
                 context.Report(
                     $"{path}.Meter",
-                    ErrorCode.SettingsAtOdds,
+                    SharedCodes.SettingsAtOdds,
                     "Two meters have this name. Give each its own, or nobody knows which to stop."
                 );
         }
@@ -64,13 +65,13 @@ internal sealed class MeterOfPlanValidator : AbstractValidator<MeterOfPlan>
                     if (meter.ValueInForce is null && meter.StartValue is null)
                         context.Report(
                             nameof(meter.ValueInForce),
-                            ErrorCode.MemberMissing,
+                            ErrorCodes.MemberMissing,
                             "Add the value in force, or a startValue where none is in force yet."
                         );
                     if (meter.ValueInForce is not null && meter.StartValue is not null)
                         context.Report(
                             nameof(meter.StartValue),
-                            ErrorCode.SettingsAtOdds,
+                            SharedCodes.SettingsAtOdds,
                             "A start value is for a meter that has no value in force. Give one of the two."
                         );
                 }
@@ -89,7 +90,7 @@ internal sealed class SpeedRangeValidator : AbstractValidator<SpeedRange>
                     if (Rules.Canonical(range.Minimum) > Rules.Canonical(range.Maximum))
                         context.Report(
                             nameof(range.Minimum),
-                            ErrorCode.SettingsAtOdds,
+                            SharedCodes.SettingsAtOdds,
                             "The minimum is above the maximum. Check whether they were swapped and whether both units are right."
                         );
                 }
@@ -108,7 +109,7 @@ internal sealed class RotationLimitsValidator : AbstractValidator<RotationLimits
                     if (Rules.Canonical(limits.Minimum) >= Rules.Canonical(limits.Maximum))
                         context.Report(
                             nameof(limits.Minimum),
-                            ErrorCode.SettingsAtOdds,
+                            SharedCodes.SettingsAtOdds,
                             "The minimum has to be below the maximum. Check whether they were swapped and whether both units are right."
                         );
                 }

@@ -114,7 +114,6 @@ public sealed class CatchTestAnswer
 public sealed class ReasonAnswer
 {
     /// <summary>Stable code.</summary>
-    [KnownWords(typeof(FindingCode))]
     public required string Code { get; init; }
 
     /// <summary>A sentence that can be shown as it is.</summary>
@@ -207,7 +206,7 @@ public sealed class SecondTestAnswer
 public sealed class LikelyMistakeAnswer
 {
     /// <summary>Stable code; a code that has been checked can be sent back in ruledOutMistakes.</summary>
-    [KnownWords(typeof(MistakeCode))]
+    [KnownWords(typeof(MistakeCodes))]
     public required string Code { get; init; }
 
     /// <summary>JSON pointer to the catch in the question; absent when it would be in the whole test.</summary>

@@ -106,7 +106,7 @@ public abstract class CatchTestData
     public int? CatchPoints { get; set; }
 
     /// <summary>Codes of likely mistakes that somebody has checked and that did not happen; they are left out of the judgement.</summary>
-    [Items(0, MostOthers), Word(typeof(MistakeCode), nameof(MistakeCode.All))]
+    [Items(0, MostOthers), Word(typeof(MistakeCodes), nameof(MistakeCodes.All))]
     public IReadOnlyList<string?>? RuledOutMistakes { get; set; }
 
     /// <summary>

@@ -85,7 +85,11 @@ internal static class CatchTestMapping
             ExpectedPrecision = result.Decision.ExpectedPrecision is { } precision ? units.Ratio(precision) : null,
             Reasons =
             [
-                .. result.Reasons.Select(reason => new ReasonAnswer { Code = reason.Code, Detail = units.Display.Write(reason.Detail) }),
+                .. result.Reasons.Select(reason => new ReasonAnswer
+                {
+                    Code = reason.Code.Word,
+                    Detail = units.Display.Write(reason.Detail),
+                }),
             ],
             MassPerRevolution = units.Measured(result.Estimate.Value),
             TotalMassOverTotalRevolutions = units.MassPerRevolution(result.TotalMassOverTotalRevolutions),

@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.ControllerEntries;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Plumbing.Http;
@@ -29,7 +30,7 @@ internal sealed class CaughtPointsOfTestValidator : AbstractValidator<CaughtPoin
                     if (points.Caught > points.Total)
                         context.Report(
                             nameof(points.Caught),
-                            ErrorCode.SettingsAtOdds,
+                            SharedCodes.SettingsAtOdds,
                             "More points were caught than the meter feeds. Check the two counts."
                         );
                 }
@@ -51,9 +52,9 @@ internal sealed class ControllerEntryOfTestValidator : AbstractValidator<Control
                     if (units.Any(unit => unit.Symbol == entry.Unit))
                         return;
                     var code =
-                        UnitTable.Ambiguous.ContainsKey(entry.Unit) ? ErrorCode.UnitAmbiguous
-                        : UnitTable.Find(entry.Unit) is null ? ErrorCode.UnitUnknown
-                        : ErrorCode.UnitWrongDimension;
+                        UnitTable.Ambiguous.ContainsKey(entry.Unit) ? ErrorCodes.UnitAmbiguous
+                        : UnitTable.Find(entry.Unit) is null ? ErrorCodes.UnitUnknown
+                        : ErrorCodes.UnitWrongDimension;
                     context.Report(
                         nameof(entry.Unit),
                         code,

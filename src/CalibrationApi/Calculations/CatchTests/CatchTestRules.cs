@@ -1,4 +1,5 @@
 using System.Globalization;
+using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.ControllerEntries;
 using CalibrationApi.Engine.Weighing;
 using CalibrationApi.Plumbing.Http;
@@ -21,13 +22,13 @@ internal static class CatchTestRules
         if (test.ValueInForce is not null && test.StartValue is not null)
             context.Report(
                 nameof(test.StartValue),
-                ErrorCode.SettingsAtOdds,
+                SharedCodes.SettingsAtOdds,
                 "A start value is for a meter that has no value in force. Give one of the two."
             );
         if (test.SharedTare is not null && test.TareReading is not null && test.TareReading != Words.Of(TareReading.Shared))
             context.Report(
                 nameof(test.TareReading),
-                ErrorCode.SettingsAtOdds,
+                SharedCodes.SettingsAtOdds,
                 "A sharedTare goes with the tare reading 'shared'. Leave one of the two out."
             );
         if (Catches(test) is not { } catches)
@@ -35,7 +36,7 @@ internal static class CatchTestRules
         if (catches.All(one => one?.Excluded is not null))
             context.Report(
                 nameof(test.Catches),
-                ErrorCode.CatchesAllExcluded,
+                ErrorCodes.CatchesAllExcluded,
                 "Every catch is excluded, so nothing is left to evaluate. Let at least one count."
             );
         for (var i = 0; i < catches.Count; i++)
@@ -57,21 +58,21 @@ internal static class CatchTestRules
         if (test.PulsesPerRevolution is null && catches.Any(one => one?.Pulses is not null))
             context.Report(
                 nameof(test.PulsesPerRevolution),
-                ErrorCode.MemberMissing,
+                ErrorCodes.MemberMissing,
                 "Catches are counted in pulses: add the pulses per revolution."
             );
         if (test.MeterRevolutionsPerTurn is null && catches.Any(one => one?.Turns is not null))
             context.Report(
                 nameof(test.MeterRevolutionsPerTurn),
-                ErrorCode.MemberMissing,
+                ErrorCodes.MemberMissing,
                 "Catches are counted in turns of a crank or wheel: add the meter revolutions per turn."
             );
         if (test.MeterSpeed is null && catches.Any(one => one?.RunTime is not null))
-            context.Report(nameof(test.MeterSpeed), ErrorCode.MemberMissing, "Catches are counted by time: add the meter speed.");
+            context.Report(nameof(test.MeterSpeed), ErrorCodes.MemberMissing, "Catches are counted by time: add the meter speed.");
         if (test.ValueTypedIn is null && test.ValueInForce is null && catches.Any(one => one?.IndicatedMass is not null))
             context.Report(
                 nameof(test.ValueTypedIn),
-                ErrorCode.MemberMissing,
+                ErrorCodes.MemberMissing,
                 "Catches are counted by indicated mass: add the value that was typed into the controller."
             );
     }
@@ -88,19 +89,19 @@ internal static class CatchTestRules
         if (form == Words.Of(ControllerForm.VolumePerRevolution) && test.Product?.BulkDensity is null)
             context.Report(
                 "Product.BulkDensity",
-                ErrorCode.DensityMissing,
+                ErrorCodes.DensityMissing,
                 "The controller takes a volume per revolution, which needs the bulk density of the product. Weigh a known volume and add it."
             );
         if (form == Words.Of(ControllerForm.MassPerPulse) && test.PulsesPerRevolution is null)
             context.Report(
                 nameof(test.PulsesPerRevolution),
-                ErrorCode.MemberMissing,
+                ErrorCodes.MemberMissing,
                 "The controller takes a mass per pulse: add the pulses per revolution."
             );
         if (form == Words.Of(ControllerForm.MassPerTime) && test.MeterSpeed is null)
             context.Report(
                 nameof(test.MeterSpeed),
-                ErrorCode.MemberMissing,
+                ErrorCodes.MemberMissing,
                 "The controller takes a mass per time: add the meter speed at which it applies."
             );
     }
@@ -110,7 +111,7 @@ internal static class CatchTestRules
     {
         if (one.Net is not null && (one.Gross is not null || one.Tare is not null))
         {
-            context.Report($"{path}.Net", ErrorCode.SettingsAtOdds, "Give either gross and tare or the net mass, not both.");
+            context.Report($"{path}.Net", SharedCodes.SettingsAtOdds, "Give either gross and tare or the net mass, not both.");
             return;
         }
 
@@ -119,7 +120,7 @@ internal static class CatchTestRules
             if (Rules.Canonical(one.Net) is { } net && net < LeastMass)
                 context.Report(
                     $"{path}.Net",
-                    ErrorCode.NetNegative,
+                    ErrorCodes.NetNegative,
                     "The net mass has to be above zero. Weigh again; if the scale shows a negative net mass, it was zeroed with a load on it."
                 );
             return;
@@ -127,16 +128,16 @@ internal static class CatchTestRules
 
         if (one.Gross is null)
         {
-            context.Report($"{path}.Gross", ErrorCode.MemberMissing, "The mass is missing. Give gross and tare, or net.");
+            context.Report($"{path}.Gross", ErrorCodes.MemberMissing, "The mass is missing. Give gross and tare, or net.");
             return;
         }
 
         if (one.Tare is not null && test.SharedTare is not null)
-            context.Report($"{path}.Tare", ErrorCode.SettingsAtOdds, "A tare is given here and as sharedTare. Keep one of them.");
+            context.Report($"{path}.Tare", SharedCodes.SettingsAtOdds, "A tare is given here and as sharedTare. Keep one of them.");
         else if (one.Tare is null && test.SharedTare is null)
             context.Report(
                 $"{path}.Tare",
-                ErrorCode.MemberMissing,
+                ErrorCodes.MemberMissing,
                 "The tare is missing. Weigh the empty container, or give the net mass if the scale was zeroed with it."
             );
         else if (
@@ -146,7 +147,7 @@ internal static class CatchTestRules
         )
             context.Report(
                 $"{path}.Tare",
-                ErrorCode.TareAboveGross,
+                ErrorCodes.TareAboveGross,
                 "The empty container weighs as much as or more than the full one. Check whether the two were swapped and whether both units are right."
             );
     }
@@ -162,13 +163,13 @@ internal static class CatchTestRules
         if (given == 0)
             context.Report(
                 $"{path}.Revolutions",
-                ErrorCode.MemberMissing,
+                ErrorCodes.MemberMissing,
                 "How far the meter turned is missing. Give one of: revolutions, pulses, turns, indicatedMass, runTime."
             );
         if (given > 1)
             context.Report(
                 path,
-                ErrorCode.SettingsAtOdds,
+                SharedCodes.SettingsAtOdds,
                 "How far the meter turned is given in more than one way. Give one of: revolutions, pulses, turns, indicatedMass, runTime."
             );
         if (Rules.Canonical(one.Revolutions) < LeastCount)
@@ -180,7 +181,7 @@ internal static class CatchTestRules
         void NotPositive(string member) =>
             context.Report(
                 $"{path}.{member}",
-                ErrorCode.RevolutionsNotPositive,
+                ErrorCodes.RevolutionsNotPositive,
                 "The meter has to turn forward during a catch. Give a count above zero."
             );
     }

@@ -29,20 +29,20 @@ internal static class MistakeContextMapping
             ReferenceInPounds = IsPounds(request.ValueInForce ?? request.StartValue),
             EnteredInPounds = IsPounds(first.Net ?? first.Gross),
             ScaleInPounds = IsPounds(request.Scale!.Division),
-            RuledOut = [.. (request.RuledOutMistakes ?? []).OfType<string>()],
+            RuledOut = [.. MistakeCodes.All.Where(code => request.RuledOutMistakes?.Contains(code.Word) == true)],
         };
     }
 
     public static LikelyMistakeAnswer ToAnswer(LikelyMistake mistake, AnswerUnits units) =>
         new()
         {
-            Code = mistake.Code,
+            Code = mistake.Code.Word,
             Catch = mistake.Catch is { } at ? string.Create(CultureInfo.InvariantCulture, $"#/catches/{at}") : null,
             Probability = mistake.Probability,
             BayesFactor = mistake.BayesFactor,
             CannotBeToldApart = mistake.CannotBeToldApart,
             Detail = units.Display.Write(mistake.Detail),
-            Check = mistake.Check,
+            Check = mistake.Code.Remedy,
         };
 
     /// <summary>What the fitted element is known to deliver of other products; null when that says nothing about this one.</summary>

@@ -94,7 +94,11 @@ internal static class DistanceSensorCalculation
             MoreRuns = result.Decision.MoreRuns,
             Reasons =
             [
-                .. result.Reasons.Select(reason => new ReasonAnswer { Code = reason.Code, Detail = units.Display.Write(reason.Detail) }),
+                .. result.Reasons.Select(reason => new ReasonAnswer
+                {
+                    Code = reason.Code.Word,
+                    Detail = units.Display.Write(reason.Detail),
+                }),
             ],
             PulsesPerDistance = counts.IsPulses ? units.MeasuredPulses(estimate.CountsPerMetre) : null,
             PulsesPerLength = counts.IsPulses ? units.CountPerLength(new CountPerLength(estimate.CountsPerMetre.Value)) : null,

@@ -1,4 +1,5 @@
 using System.Globalization;
+using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.DistanceSensors;
 using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Validation;
@@ -30,19 +31,19 @@ internal sealed class DistanceSensorRequestValidator : AbstractValidator<Distanc
                 if (run is { Pulses: null, Turns: null })
                     context.Report(
                         $"{path}.Pulses",
-                        ErrorCode.MemberMissing,
+                        ErrorCodes.MemberMissing,
                         "What was counted is missing. Give the pulses, or the turns of the wheel."
                     );
                 else if (run.Pulses is not null && run.Turns is not null)
                     context.Report(
                         $"{path}.Turns",
-                        ErrorCode.SettingsAtOdds,
+                        SharedCodes.SettingsAtOdds,
                         "Give either pulses or turns. With pulsesPerTurn the one follows from the other."
                     );
                 else if (run.Turns is not null != turns)
                     context.Report(
                         path,
-                        ErrorCode.SettingsAtOdds,
+                        SharedCodes.SettingsAtOdds,
                         "Some runs count pulses and some count turns. Give the same in all of them, the reference runs included."
                     );
             }
@@ -63,7 +64,7 @@ internal sealed class DistanceSensorRequestValidator : AbstractValidator<Distanc
         if (needed.Any(form => asked.Contains(Words.Of(form))))
             context.Report(
                 nameof(question.PulsesPerTurn),
-                ErrorCode.MemberMissing,
+                ErrorCodes.MemberMissing,
                 CountsTurns(question)
                     ? "Runs are counted in turns of the wheel, but the controller counts pulses: add the pulses per turn."
                     : "Runs are counted in pulses, but the controller takes the circumference of the wheel: add the pulses per turn."
@@ -96,25 +97,25 @@ internal sealed class ValueOfSensorValidator : AbstractValidator<ValueOfSensor>
                     if (given.All(one => one is null))
                         context.Report(
                             nameof(value.PulsesPerDistance),
-                            ErrorCode.MemberMissing,
+                            ErrorCodes.MemberMissing,
                             "The value is missing. Give one of: pulsesPerDistance, pulses with their distance, distancePerPulse, wheelCircumference."
                         );
                     if (value.Pulses is not null && value.Distance is null)
                         context.Report(
                             nameof(value.Distance),
-                            ErrorCode.MemberMissing,
+                            ErrorCodes.MemberMissing,
                             "A count of pulses says nothing without its distance. Add the distance over which the controller counts them."
                         );
                     if (value.Pulses is null && value.Distance is not null)
                         context.Report(
                             nameof(value.Distance),
-                            ErrorCode.SettingsAtOdds,
+                            SharedCodes.SettingsAtOdds,
                             "A distance goes with pulses only. Leave it out, or give the pulses."
                         );
                     if (given.Count(one => one is not null) > 1)
                         context.Report(
                             "",
-                            ErrorCode.SettingsAtOdds,
+                            SharedCodes.SettingsAtOdds,
                             "The value is given in more than one form. Give the one that the controller shows."
                         );
                 }
@@ -136,19 +137,19 @@ internal sealed class EntryOfSensorValidator : AbstractValidator<EntryOfSensor>
                     if (pulses && entry.Unit is not null)
                         context.Report(
                             nameof(entry.Unit),
-                            ErrorCode.SettingsAtOdds,
+                            SharedCodes.SettingsAtOdds,
                             "A count of pulses has no unit. Leave it out, and give the distance over which the controller counts."
                         );
                     if (!pulses && entry.Unit is null)
                         context.Report(
                             nameof(entry.Unit),
-                            ErrorCode.MemberMissing,
+                            ErrorCodes.MemberMissing,
                             "The unit of the length is missing. Add the one that the controller shows."
                         );
                     if (!pulses && entry.Distance is not null)
                         context.Report(
                             nameof(entry.Distance),
-                            ErrorCode.SettingsAtOdds,
+                            SharedCodes.SettingsAtOdds,
                             "A distance goes with the form pulses-per-distance only. Leave it out."
                         );
                 }
@@ -176,7 +177,7 @@ internal sealed class WidthOfMachineValidator : AbstractValidator<WidthOfMachine
                         if (Rules.Canonical(length) / (openers * spacing) is > MostRatio or < 1 / MostRatio)
                             context.Report(
                                 name,
-                                ErrorCode.SettingsAtOdds,
+                                SharedCodes.SettingsAtOdds,
                                 "This width is less than half or more than twice openers times spacing. Check the three numbers and their units."
                             );
                     }

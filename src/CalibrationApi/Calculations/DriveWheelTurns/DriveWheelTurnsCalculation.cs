@@ -81,7 +81,11 @@ internal static class DriveWheelTurnsCalculation
             Verdict = result.Verdict is { } verdict ? Words.Of(verdict) : null,
             Reasons =
             [
-                .. result.Reasons.Select(reason => new ReasonAnswer { Code = reason.Code, Detail = units.Display.Write(reason.Detail) }),
+                .. result.Reasons.Select(reason => new ReasonAnswer
+                {
+                    Code = reason.Code.Word,
+                    Detail = units.Display.Write(reason.Detail),
+                }),
             ],
             Circumference = units.Length(result.Wheel.Circumference),
             CircumferenceFrom = Words.Of(result.Origin),

@@ -1,4 +1,5 @@
 using System.Globalization;
+using CalibrationApi.Engine.Answers;
 using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Validation;
 using FluentValidation;
@@ -18,13 +19,13 @@ internal sealed class DriveWheelTurnsRequestValidator : AbstractValidator<DriveW
                     if (question is { MassPerRevolution: not null, MeterRevolutionsPerTurn: null, TargetRate: null })
                         context.Report(
                             nameof(question.MeterRevolutionsPerTurn),
-                            ErrorCode.MemberMissing,
+                            ErrorCodes.MemberMissing,
                             "A mass per revolution of the meter gives a rate with its gearing, or the gearing for a rate: add the meter revolutions per turn of the drive wheel, or the target rate."
                         );
                     if (question is not { Areas.Count: > 0 } and not { TurnTests.Count: > 0 } and not { MassPerRevolution: not null })
                         context.Report(
                             nameof(question.Areas),
-                            ErrorCode.MemberMissing,
+                            ErrorCodes.MemberMissing,
                             "Nothing is asked. Give areas for which the turns are wanted, or turn tests, or the mass per revolution of the meter."
                         );
                 }
@@ -38,13 +39,13 @@ internal sealed class DriveWheelTurnsRequestValidator : AbstractValidator<DriveW
             if (question.Outlets is not { } all)
                 context.Report(
                     nameof(question.Outlets),
-                    ErrorCode.MemberMissing,
+                    ErrorCodes.MemberMissing,
                     "Not all outlets may have been caught. Add outlets, how many there are over the working width."
                 );
             else if (stated > all)
                 context.Report(
                     nameof(question.OutletsCaught),
-                    ErrorCode.SettingsAtOdds,
+                    SharedCodes.SettingsAtOdds,
                     "More outlets were caught than there are. Check the two counts."
                 );
         }
@@ -57,13 +58,13 @@ internal sealed class DriveWheelTurnsRequestValidator : AbstractValidator<DriveW
         if (question.Outlets is not { } outlets)
             context.Report(
                 nameof(question.Outlets),
-                ErrorCode.MemberMissing,
+                ErrorCodes.MemberMissing,
                 "Outlets were weighed one by one. Add outlets, how many there are over the working width, so that those not caught can be reckoned in."
             );
         else if (listed.Max() > outlets)
             context.Report(
                 nameof(question.Outlets),
-                ErrorCode.SettingsAtOdds,
+                SharedCodes.SettingsAtOdds,
                 "More outlets were weighed than there are. Check the two counts."
             );
         for (var i = 0; i < listed.Length; i++)
@@ -71,13 +72,13 @@ internal sealed class DriveWheelTurnsRequestValidator : AbstractValidator<DriveW
             if (listed[i] != (question.OutletsCaught ?? listed[0]) && listed[i] != 0)
                 context.Report(
                     Path(i),
-                    ErrorCode.SettingsAtOdds,
+                    SharedCodes.SettingsAtOdds,
                     "The outlets weighed one by one have to be the same ones in every test, and as many as outletsCaught says. Check the lists."
                 );
             else if (listed[i] == 0 && tests[i]?.Caught is not null)
                 context.Report(
                     Path(i),
-                    ErrorCode.SettingsAtOdds,
+                    SharedCodes.SettingsAtOdds,
                     "Some tests weigh the outlets one by one and some together. Weigh them the same way in all, or send two questions."
                 );
         }
@@ -98,13 +99,13 @@ internal sealed class DriveWheelOfMachineValidator : AbstractValidator<DriveWhee
                     if (given.All(one => one is null))
                         context.Report(
                             nameof(wheel.Circumference),
-                            ErrorCode.MemberMissing,
+                            ErrorCodes.MemberMissing,
                             "The size of the wheel is missing. Give one of: circumference, measuredRun, diameter."
                         );
                     if (given.Count(one => one is not null) > 1)
                         context.Report(
                             "",
-                            ErrorCode.SettingsAtOdds,
+                            SharedCodes.SettingsAtOdds,
                             "The size of the wheel is given in more than one way. Keep the one that was measured under load."
                         );
                 }
@@ -123,7 +124,7 @@ internal sealed class RollingRunValidator : AbstractValidator<RollingRun>
                     if (Rules.Canonical(run.Distance) / Rules.Canonical(run.Turns) is < 0.1 or > 30)
                         context.Report(
                             "",
-                            ErrorCode.SettingsAtOdds,
+                            SharedCodes.SettingsAtOdds,
                             "By these two numbers the wheel rolls less than 10 cm or more than 30 m in a turn. Check both and their units."
                         );
                 }
@@ -142,19 +143,19 @@ internal sealed class TurnTestOfWheelValidator : AbstractValidator<TurnTestOfWhe
                     if (test is { Caught: null, PerOutlet: null })
                         context.Report(
                             nameof(test.Caught),
-                            ErrorCode.MemberMissing,
+                            ErrorCodes.MemberMissing,
                             "What fell is missing. Give caught, the net mass of all outlets caught, or perOutlet."
                         );
                     if (test.Caught is not null && test.PerOutlet is not null)
                         context.Report(
                             nameof(test.PerOutlet),
-                            ErrorCode.SettingsAtOdds,
+                            SharedCodes.SettingsAtOdds,
                             "Give either the mass of all outlets together or that of each, not both."
                         );
                     if (test.PerOutlet is { Count: > 0 } masses && masses.All(mass => Rules.Canonical(mass) == 0))
                         context.Report(
                             nameof(test.PerOutlet),
-                            ErrorCode.NumberOutOfRange,
+                            ErrorCodes.NumberOutOfRange,
                             "Nothing fell from any outlet. Check that the drive was engaged and the shutters open, and test again."
                         );
                 }

@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.Answers;
 using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Validation;
 using FluentValidation;
@@ -15,7 +16,7 @@ internal sealed class ProductInAirValidator : AbstractValidator<ProductInAir>
                     if (product.Rates is { Count: > 0 } rates && rates.All(rate => Rules.Canonical(rate) == 0))
                         context.Report(
                             nameof(product.Rates),
-                            ErrorCode.NumberOutOfRange,
+                            ErrorCodes.NumberOutOfRange,
                             "Every rate is zero, so the air does not carry this product. Give at least one rate above zero, or leave the product out."
                         );
                 }
@@ -34,7 +35,7 @@ internal sealed class AirFlowLimitsValidator : AbstractValidator<AirFlowLimits>
                     if (Rules.Canonical(limits.Minimum) >= Rules.Canonical(limits.Maximum))
                         context.Report(
                             nameof(limits.Minimum),
-                            ErrorCode.SettingsAtOdds,
+                            SharedCodes.SettingsAtOdds,
                             "The minimum has to be below the maximum. Check whether they were swapped and whether both units are right."
                         );
                 }
@@ -53,19 +54,19 @@ internal sealed class StopsInFieldValidator : AbstractValidator<StopsInField>
                     if (stops.TurnTime is null && stops.RefillTime is null)
                         context.Report(
                             nameof(stops.TurnTime),
-                            ErrorCode.MemberMissing,
+                            ErrorCodes.MemberMissing,
                             "Add turnTime with runLength, or refillTime with areaPerFill, or both."
                         );
                     if (stops.TurnTime is null != stops.RunLength is null)
                         context.Report(
                             stops.TurnTime is null ? nameof(stops.TurnTime) : nameof(stops.RunLength),
-                            ErrorCode.MemberMissing,
+                            ErrorCodes.MemberMissing,
                             "A turnTime goes with a runLength: every run ends in a turn. Add this one."
                         );
                     if (stops.RefillTime is null != stops.AreaPerFill is null)
                         context.Report(
                             stops.RefillTime is null ? nameof(stops.RefillTime) : nameof(stops.AreaPerFill),
-                            ErrorCode.MemberMissing,
+                            ErrorCodes.MemberMissing,
                             "A refillTime goes with an areaPerFill: every fill ends in a refill. Add this one."
                         );
                 }

@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.MeterSpeeds;
 using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Validation;
@@ -17,13 +18,13 @@ internal sealed class MeterSpeedRequestValidator : AbstractValidator<MeterSpeedR
                     if (question.Stops is not null && question.FieldEfficiency is not null)
                         context.Report(
                             nameof(question.Stops),
-                            ErrorCode.SettingsAtOdds,
+                            SharedCodes.SettingsAtOdds,
                             "The field efficiency is stated or follows from the stops. Give one of the two."
                         );
                     if (question.Rates is { Count: > 0 } rates && rates.All(rate => Rules.Canonical(rate) == 0))
                         context.Report(
                             nameof(question.Rates),
-                            ErrorCode.NumberOutOfRange,
+                            ErrorCodes.NumberOutOfRange,
                             "Every rate is zero, so no meter turns. Give at least one rate above zero."
                         );
                 }
@@ -42,13 +43,13 @@ internal sealed class ElementOfMeterValidator : AbstractValidator<ElementOfMeter
                     if (element.MassPerRevolution is null && element.MeasuredAt is null)
                         context.Report(
                             nameof(element.MassPerRevolution),
-                            ErrorCode.MemberMissing,
+                            ErrorCodes.MemberMissing,
                             "Add the mass per revolution, or measuredAt with its values at several meter speeds."
                         );
                     if (element.MassPerRevolution is not null && element.MeasuredAt is not null)
                         context.Report(
                             nameof(element.MeasuredAt),
-                            ErrorCode.SettingsAtOdds,
+                            SharedCodes.SettingsAtOdds,
                             "Give either one mass per revolution or measuredAt, not both."
                         );
                     CheckCurve(element, context);
@@ -72,7 +73,7 @@ internal sealed class ElementOfMeterValidator : AbstractValidator<ElementOfMeter
         if (read.Select(point => point.Speed).Distinct().Count() < read.Length)
             context.Report(
                 nameof(element.MeasuredAt),
-                ErrorCode.SettingsAtOdds,
+                SharedCodes.SettingsAtOdds,
                 "Two values are given at one meter speed. Keep one, or give their mean."
             );
         else if (
@@ -85,7 +86,7 @@ internal sealed class ElementOfMeterValidator : AbstractValidator<ElementOfMeter
         )
             context.Report(
                 nameof(element.MeasuredAt),
-                ErrorCode.SettingsAtOdds,
+                SharedCodes.SettingsAtOdds,
                 "Somewhere between these points a faster meter would deliver less mass per minute, so no single speed gives a rate. Check the points."
             );
     }

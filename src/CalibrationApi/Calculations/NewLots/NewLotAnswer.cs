@@ -67,7 +67,6 @@ public sealed class NewLotAnswer
 public sealed class LotReason
 {
     /// <summary>Stable code.</summary>
-    [KnownWords(typeof(FindingCode))]
     public required string Code { get; init; }
 
     /// <summary>A sentence that can be shown as it is.</summary>

@@ -78,7 +78,7 @@ internal static class NewLotCalculation
             Verdict = Words.Of(result.Verdict),
             Reasons =
             [
-                .. result.Reasons.Select(reason => new LotReason { Code = reason.Code, Detail = units.Display.Write(reason.Detail) }),
+                .. result.Reasons.Select(reason => new LotReason { Code = reason.Code.Word, Detail = units.Display.Write(reason.Detail) }),
             ],
             PredictedMassPerRevolution = units.Measured(prediction.Interval),
             PredictedChange = units.Ratio(prediction.Ratio - 1),

@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.Answers;
 using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Validation;
 using FluentValidation;
@@ -16,13 +17,13 @@ internal sealed class NewLotRequestValidator : AbstractValidator<NewLotRequest>
                     if (question.Rate is not null && question.SeedsPerArea is not null)
                         context.Report(
                             nameof(question.SeedsPerArea),
-                            ErrorCode.SettingsAtOdds,
+                            SharedCodes.SettingsAtOdds,
                             "The seeds follow from the rate and the kernel mass of the lot before. Leave out rate, or seedsPerArea."
                         );
                     if (question.Price is not null && question.Area is null)
                         context.Report(
                             nameof(question.Area),
-                            ErrorCode.MemberMissing,
+                            ErrorCodes.MemberMissing,
                             "A price tells what a wrong rate costs over an area. Add the area, or leave the price out."
                         );
                 }

@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.Nutrients;
 using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Quantities;
@@ -26,7 +27,7 @@ internal static class NutrientRules
         if (Rules.Canonical(amount) is > 0 and < LeastAmount * JustBelow)
             context.Report(
                 member,
-                ErrorCode.NumberOutOfRange,
+                ErrorCodes.NumberOutOfRange,
                 "This is less than a gram per hectare, or 0.001 kg/ha. Check the number and its unit."
             );
     }
@@ -47,7 +48,7 @@ internal static class NutrientRules
             if (items[i] is { } item && NutrientForm.Find(word(item)) is { } form && !seen.Add(form.Nutrient))
                 context.Report(
                     $"{path}[{i}].Nutrient",
-                    ErrorCode.SettingsAtOdds,
+                    SharedCodes.SettingsAtOdds,
                     $"There is a {what} of {form.Nutrient.ToString().ToLowerInvariant()} before this one. Give one {what} for each nutrient, in one form."
                 );
         }
@@ -65,13 +66,13 @@ internal static class NutrientRules
         if (read.All(one => one.Share == 0))
             context.Report(
                 path,
-                ErrorCode.NumberOutOfRange,
+                ErrorCodes.NumberOutOfRange,
                 "Every share is zero, so this product supplies nothing. Give at least one share above zero, or leave the product out."
             );
         if (NutrientShare.IsMoreThanAWhole(read.Select(one => new NutrientShare(one.Form!, one.Share!.Value))))
             context.Report(
                 path,
-                ErrorCode.NumberOutOfRange,
+                ErrorCodes.NumberOutOfRange,
                 "N, P2O5, K2O and S add up to more than 100 % of the product. Check the numbers, and whether P and K are stated as the element or as P2O5 and K2O."
             );
     }

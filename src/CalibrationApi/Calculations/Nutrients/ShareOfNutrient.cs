@@ -39,7 +39,7 @@ internal sealed class ShareOfNutrientValidator : AbstractValidator<ShareOfNutrie
                     if (Rules.Canonical(share.Share) is > 0 and < LeastShare * NutrientRules.JustBelow)
                         context.Report(
                             nameof(share.Share),
-                            ErrorCode.NumberOutOfRange,
+                            ErrorCodes.NumberOutOfRange,
                             "A share is zero, or at least 0.01 %. Leave traces out."
                         );
                 }

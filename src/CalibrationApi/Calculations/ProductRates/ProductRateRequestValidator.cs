@@ -1,4 +1,5 @@
 using CalibrationApi.Calculations.Nutrients;
+using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.ProductRates;
 using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Quantities;
@@ -32,13 +33,13 @@ internal sealed class ProductRateRequestValidator : AbstractValidator<ProductRat
             if (products[i] is { Price: null })
                 context.Report(
                     at,
-                    ErrorCode.MemberMissing,
+                    ErrorCodes.MemberMissing,
                     "Other products have a price. Give one for this product too, or for none: the least cost cannot be found from some prices."
                 );
             else if (products[i]?.Price is { Currency: { } currency } && first.Currency is { } common && currency != common)
                 context.Report(
                     $"{at}.{nameof(Price.Currency)}",
-                    ErrorCode.SettingsAtOdds,
+                    SharedCodes.SettingsAtOdds,
                     $"The first price is in {Excerpt.Of(common, 3)}. Give all prices in one currency."
                 );
         }
@@ -59,19 +60,19 @@ internal sealed class WantedNutrientValidator : AbstractValidator<WantedNutrient
                     if (isLeast && Rules.Canonical(target.Amount) == 0)
                         context.Report(
                             nameof(target.Amount),
-                            ErrorCode.NumberOutOfRange,
+                            ErrorCodes.NumberOutOfRange,
                             "At least nothing asks for nothing. Give an amount above zero, or the kind at-most to keep the nutrient out."
                         );
                     if (!isLeast && target.Most is not null)
                         context.Report(
                             nameof(target.Most),
-                            ErrorCode.SettingsAtOdds,
+                            SharedCodes.SettingsAtOdds,
                             "A most goes with the kind at-least only; exactly and at-most already say it. Leave one of them out."
                         );
                     if (isLeast && Rules.Canonical(target.Most) < Rules.Canonical(target.Amount) * NutrientRules.JustBelow)
                         context.Report(
                             nameof(target.Most),
-                            ErrorCode.SettingsAtOdds,
+                            SharedCodes.SettingsAtOdds,
                             "The most is below the amount that is wanted at least. Check both numbers and their units."
                         );
                 }
@@ -101,13 +102,13 @@ internal sealed class ProductOfferValidator : AbstractValidator<ProductOffer>
         if (product.FixedRate is not null && (product.LeastRate is not null || product.MostRate is not null))
             context.Report(
                 nameof(product.FixedRate),
-                ErrorCode.SettingsAtOdds,
+                SharedCodes.SettingsAtOdds,
                 "A fixed rate leaves nothing between a least and a most. Give either the fixed rate or the limits."
             );
         if (Rules.Canonical(product.MostRate) < Rules.Canonical(product.LeastRate) * NutrientRules.JustBelow)
             context.Report(
                 nameof(product.MostRate),
-                ErrorCode.SettingsAtOdds,
+                SharedCodes.SettingsAtOdds,
                 "The most rate is below the least. Check both numbers and their units."
             );
     }

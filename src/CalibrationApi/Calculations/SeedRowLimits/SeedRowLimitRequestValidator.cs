@@ -1,4 +1,5 @@
 using CalibrationApi.Calculations.Nutrients;
+using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.PublishedSeedRowLimits;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Plumbing.Http;
@@ -25,7 +26,7 @@ internal sealed class SeedRowLimitRequestValidator : AbstractValidator<SeedRowLi
                     )
                         context.Report(
                             nameof(question.Spread),
-                            ErrorCode.SettingsAtOdds,
+                            SharedCodes.SettingsAtOdds,
                             "Seed cannot be spread wider than the rows are apart. Check both widths and their units."
                         );
                     CheckZones(question, context);
@@ -43,7 +44,7 @@ internal sealed class SeedRowLimitRequestValidator : AbstractValidator<SeedRowLi
             if (products[i]?.Rates is { Count: > 1 } rates && rates.Count != zones)
                 context.Report(
                     $"{nameof(question.Products)}[{i}].{nameof(ProductWithSeed.Rates)}",
-                    ErrorCode.SettingsAtOdds,
+                    SharedCodes.SettingsAtOdds,
                     $"This product has {rates.Count} zones, another one {zones}. Give one rate, or one for each of the same zones."
                 );
         }
@@ -65,7 +66,7 @@ internal sealed class ProductWithSeedValidator : AbstractValidator<ProductWithSe
                         if (product.Analysis is not null || product.Rates is not null)
                             context.Report(
                                 nameof(product.Nutrients),
-                                ErrorCode.SettingsAtOdds,
+                                SharedCodes.SettingsAtOdds,
                                 "Give either an analysis with rates or nutrients at their own rates, not both."
                             );
                         return;
@@ -73,13 +74,13 @@ internal sealed class ProductWithSeedValidator : AbstractValidator<ProductWithSe
                     if (product.Analysis is null)
                         context.Report(
                             nameof(product.Analysis),
-                            ErrorCode.MemberMissing,
+                            ErrorCodes.MemberMissing,
                             "Add the analysis of the product with its rates, or nutrients at rates of their own."
                         );
                     if (product.Rates is null)
                         context.Report(
                             nameof(product.Rates),
-                            ErrorCode.MemberMissing,
+                            ErrorCodes.MemberMissing,
                             "Add the rates of the product: one, or one for each zone."
                         );
                 }

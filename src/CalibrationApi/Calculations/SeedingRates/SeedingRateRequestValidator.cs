@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.Answers;
 using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Validation;
 using FluentValidation;
@@ -43,7 +44,7 @@ internal sealed class ShareRangeValidator : AbstractValidator<ShareRange>
                     if (Rules.Canonical(range.Lowest) is { } lowest && Rules.Canonical(range.Highest) is { } highest && lowest >= highest)
                         context.Report(
                             nameof(range.Lowest),
-                            ErrorCode.SettingsAtOdds,
+                            SharedCodes.SettingsAtOdds,
                             "The lowest share has to be below the highest. Swap the two, or leave the range out."
                         );
                 }
@@ -62,13 +63,13 @@ internal sealed class PackageOfSeedValidator : AbstractValidator<PackageOfSeed>
                     if (package.Mass is null && package.Seeds is null)
                         context.Report(
                             nameof(package.Mass),
-                            ErrorCode.MemberMissing,
+                            ErrorCodes.MemberMissing,
                             "Give what one package holds: a mass, or a count of seeds."
                         );
                     if (package.Mass is not null && package.Seeds is not null)
                         context.Report(
                             nameof(package.Seeds),
-                            ErrorCode.SettingsAtOdds,
+                            SharedCodes.SettingsAtOdds,
                             "A package is given by its mass and by its seeds. Leave one of the two out."
                         );
                 }

@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Members;
@@ -24,25 +25,25 @@ internal static class SeedingRateRules
         if (given.Length == 0)
             context.Report(
                 nameof(question.TargetStand),
-                ErrorCode.MemberMissing,
+                ErrorCodes.MemberMissing,
                 "Say what is fixed. Give one of: targetStand, seedsPerArea, germinableSeedsPerArea, seedsPerRow, rate."
             );
         foreach (var (name, _) in given.Skip(1))
             context.Report(
                 name,
-                ErrorCode.SettingsAtOdds,
+                SharedCodes.SettingsAtOdds,
                 "The rest follows from one of targetStand, seedsPerArea, germinableSeedsPerArea, seedsPerRow and rate. Keep one and leave the others out."
             );
         if (question.SeedsPerRow is not null && question.RowSpacing is null)
             context.Report(
                 nameof(question.RowSpacing),
-                ErrorCode.MemberMissing,
+                ErrorCodes.MemberMissing,
                 "Seeds per length of row say nothing without the distance between rows. Add the row spacing."
             );
         if (question.StatedRate is not null && question.Rate is not null)
             context.Report(
                 nameof(question.StatedRate),
-                ErrorCode.SettingsAtOdds,
+                SharedCodes.SettingsAtOdds,
                 "A stated rate is compared with the rate for a stand or for seeds. Leave out rate, or statedRate."
             );
     }
@@ -59,13 +60,13 @@ internal static class SeedingRateRules
         if (given.Length == 0)
             context.Report(
                 nameof(question.ThousandKernelMass),
-                ErrorCode.MemberMissing,
+                ErrorCodes.MemberMissing,
                 "The mass of a kernel is missing. Give one of: thousandKernelMass, seedsPerMass, sample."
             );
         foreach (var (name, _) in given.Skip(1))
             context.Report(
                 name,
-                ErrorCode.SettingsAtOdds,
+                SharedCodes.SettingsAtOdds,
                 "The mass of a kernel is given in more than one way. Keep one of thousandKernelMass, seedsPerMass and sample."
             );
         // One seed and a ton are no sample, though each of the two is a number in range.
@@ -78,7 +79,7 @@ internal static class SeedingRateRules
         )
             context.Report(
                 nameof(question.Sample),
-                ErrorCode.SettingsAtOdds,
+                SharedCodes.SettingsAtOdds,
                 $"Count and mass do not belong together: they make a mass of a thousand kernels that no seed has. It has to be {limits}. Check count, mass and unit."
             );
     }
@@ -88,7 +89,7 @@ internal static class SeedingRateRules
         if (question is { GerminableSeedsPerArea: not null, Survival: not null })
             context.Report(
                 nameof(question.Survival),
-                ErrorCode.SettingsAtOdds,
+                SharedCodes.SettingsAtOdds,
                 "Survival holds germination without telling it, so it cannot say how many seeds germinate. Give germination, with emergence where a stand is wanted."
             );
         const string Folded =
@@ -96,15 +97,15 @@ internal static class SeedingRateRules
         if (question.Survival is not null)
         {
             if (question.Germination is not null)
-                context.Report(nameof(question.Germination), ErrorCode.SettingsAtOdds, Folded);
+                context.Report(nameof(question.Germination), SharedCodes.SettingsAtOdds, Folded);
             if (question.Emergence is not null)
-                context.Report(nameof(question.Emergence), ErrorCode.SettingsAtOdds, Folded);
+                context.Report(nameof(question.Emergence), SharedCodes.SettingsAtOdds, Folded);
         }
         else if (question.Germination is null && question.GerminableSeedsPerArea is not null)
         {
             context.Report(
                 nameof(question.Germination),
-                ErrorCode.MemberMissing,
+                ErrorCodes.MemberMissing,
                 "How many seeds can germinate depends on the germination. Add it."
             );
         }
@@ -112,7 +113,7 @@ internal static class SeedingRateRules
         {
             context.Report(
                 nameof(question.Germination),
-                ErrorCode.MemberMissing,
+                ErrorCodes.MemberMissing,
                 "Germination is missing. Add it beside emergence, or give survival if your figure already holds germination."
             );
         }
@@ -120,13 +121,13 @@ internal static class SeedingRateRules
         if (question.TargetStand is not null && question.Survival is null && question.Emergence is null)
             context.Report(
                 nameof(question.Emergence),
-                ErrorCode.MemberMissing,
+                ErrorCodes.MemberMissing,
                 "A stand takes the share of the seeds that emerge. Add emergence, or survival in place of germination and emergence."
             );
         if (question.GerminationSeedsTested is not null && question.Germination is null)
             context.Report(
                 nameof(question.GerminationSeedsTested),
-                ErrorCode.SettingsAtOdds,
+                SharedCodes.SettingsAtOdds,
                 "The seeds tested go with germination. Add germination, or leave them out."
             );
         CheckRange(nameof(question.EmergenceRange), question.EmergenceRange, question.Emergence, "emergence", context);
@@ -138,7 +139,7 @@ internal static class SeedingRateRules
         if (question.Price is not null && question.Package?.Price is not null)
             context.Report(
                 "Package.Price",
-                ErrorCode.SettingsAtOdds,
+                SharedCodes.SettingsAtOdds,
                 "A price by mass and a price of a package are given. Leave one of the two out."
             );
     }
@@ -154,7 +155,7 @@ internal static class SeedingRateRules
         if (range is null)
             return;
         if (share is null)
-            context.Report(member, ErrorCode.SettingsAtOdds, $"This range is around the {name}. Add the {name}, or leave the range out.");
+            context.Report(member, SharedCodes.SettingsAtOdds, $"This range is around the {name}. Add the {name}, or leave the range out.");
         else if (
             Rules.Canonical(share) is { } value
             && Rules.Canonical(range.Lowest) is { } lowest
@@ -164,7 +165,7 @@ internal static class SeedingRateRules
         )
             context.Report(
                 member,
-                ErrorCode.SettingsAtOdds,
+                SharedCodes.SettingsAtOdds,
                 $"The {name} lies outside its own range. Check the two, and correct the one that is wrong."
             );
     }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.StandCounts;
 using CalibrationApi.Engine.Statistics;
 using CalibrationApi.Plumbing.Http;
@@ -26,7 +27,7 @@ internal sealed class StandCountRequestValidator : AbstractValidator<StandCountR
             if (counts[i] is { Ground: null })
                 context.Report(
                     string.Create(CultureInfo.InvariantCulture, $"Counts[{i}].Ground"),
-                    ErrorCode.MemberMissing,
+                    ErrorCodes.MemberMissing,
                     "Add the ground that was counted: here, or once for all counts as ground."
                 );
         }
@@ -39,13 +40,13 @@ internal sealed class StandCountRequestValidator : AbstractValidator<StandCountR
         if (question.Sown is null)
             context.Report(
                 nameof(question.Sown),
-                ErrorCode.MemberMissing,
+                ErrorCodes.MemberMissing,
                 "A prior is about a share of the seeds sown. Add what was sown."
             );
         else if (question.Prior.Reading == Words.Of(SeedReading.Emergence) && question.Sown.Germination is null)
             context.Report(
                 $"{nameof(question.Sown)}.{nameof(SownSeed.Germination)}",
-                ErrorCode.MemberMissing,
+                ErrorCodes.MemberMissing,
                 "A prior of emergence is about viable seeds. Add the germination, or give the prior as survival."
             );
     }
@@ -70,13 +71,13 @@ internal sealed class GroundOfCountValidator : AbstractValidator<GroundOfCount>
         if (given.Length == 0)
             context.Report(
                 "",
-                ErrorCode.MemberMissing,
+                ErrorCodes.MemberMissing,
                 "Add how large the ground is: rowLength with rowSpacing, length with width, area, or hoopDiameter."
             );
         if (given.Length > 1)
             context.Report(
                 given[1],
-                ErrorCode.SettingsAtOdds,
+                SharedCodes.SettingsAtOdds,
                 "The ground is given in more than one form. Keep one: rowLength with rowSpacing, length with width, area, or hoopDiameter. What it is called goes to calledArea."
             );
         Both(alongRows, ground.RowLength, nameof(ground.RowLength), "Add the length counted along each row.", context);
@@ -88,7 +89,7 @@ internal sealed class GroundOfCountValidator : AbstractValidator<GroundOfCount>
     private static void Both(bool needed, Quantity? member, string name, string advice, ValidationContext<GroundOfCount> context)
     {
         if (needed && member is null)
-            context.Report(name, ErrorCode.MemberMissing, advice);
+            context.Report(name, ErrorCodes.MemberMissing, advice);
     }
 }
 
@@ -103,7 +104,7 @@ internal sealed class SownSeedValidator : AbstractValidator<SownSeed>
                     if (sown.SeedsPerArea is null && sown.Rate is null)
                         context.Report(
                             nameof(sown.SeedsPerArea),
-                            ErrorCode.MemberMissing,
+                            ErrorCodes.MemberMissing,
                             "Add the seeds sown per area, or the rate with the kernel mass."
                         );
                     if (
@@ -112,13 +113,13 @@ internal sealed class SownSeedValidator : AbstractValidator<SownSeed>
                     )
                         context.Report(
                             nameof(sown.SeedsPerArea),
-                            ErrorCode.SettingsAtOdds,
+                            SharedCodes.SettingsAtOdds,
                             "Give either the pure seeds sown per area, or rate with thousandKernelMass and purity, not both."
                         );
                     if (sown.Rate is not null && sown.ThousandKernelMass is null)
                         context.Report(
                             nameof(sown.ThousandKernelMass),
-                            ErrorCode.MemberMissing,
+                            ErrorCodes.MemberMissing,
                             "Add the kernel mass; without it the rate does not say how many seeds were sown."
                         );
                 }
@@ -139,7 +140,7 @@ internal sealed class PriorOfShareValidator : AbstractValidator<PriorOfShare>
                         && Rules.Canonical(prior.Spread) is { } spread and > 0 and <= 0.5
                         && !BetaShape.IsPossible(mean, spread)
                     )
-                        context.Report(nameof(prior.Spread), ErrorCode.SettingsAtOdds, SpreadOfShare.Impossible);
+                        context.Report(nameof(prior.Spread), SharedCodes.SettingsAtOdds, SpreadOfShare.Impossible);
                 }
             );
     }

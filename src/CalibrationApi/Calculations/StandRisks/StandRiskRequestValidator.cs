@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.StandRisks;
 using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Quantities;
@@ -20,31 +21,31 @@ internal sealed class StandRiskRequestValidator : AbstractValidator<StandRiskReq
         if (question.Emergence is null && question.Survival is null)
             context.Report(
                 nameof(question.Emergence),
-                ErrorCode.MemberMissing,
+                ErrorCodes.MemberMissing,
                 "Add the emergence with the germination, or survival, which holds both."
             );
         if (question.Emergence is not null && question.Survival is not null)
             context.Report(
                 nameof(question.Survival),
-                ErrorCode.SettingsAtOdds,
+                SharedCodes.SettingsAtOdds,
                 "Give either emergence or survival. Survival already holds the germination."
             );
         else if (question.Survival is not null && question.Germination is not null)
             context.Report(
                 nameof(question.Germination),
-                ErrorCode.SettingsAtOdds,
+                SharedCodes.SettingsAtOdds,
                 "Survival already holds the germination. Leave germination out, or give emergence in place of survival."
             );
         if (question.Emergence is not null && question.Germination is null)
             context.Report(
                 nameof(question.Germination),
-                ErrorCode.MemberMissing,
+                ErrorCodes.MemberMissing,
                 "Emergence is a share of viable seeds. Add the germination, or give survival."
             );
         if (question.GerminationSeedsTested is not null && question.Germination is null)
             context.Report(
                 nameof(question.GerminationSeedsTested),
-                ErrorCode.SettingsAtOdds,
+                SharedCodes.SettingsAtOdds,
                 "The seeds tested go with a germination. Add it, or leave them out."
             );
     }
@@ -52,29 +53,33 @@ internal sealed class StandRiskRequestValidator : AbstractValidator<StandRiskReq
     private static void CheckRates(StandRiskRequest question, ValidationContext<StandRiskRequest> context)
     {
         if (question.SeedsPerArea is not null && question.Rate is not null)
-            context.Report(nameof(question.Rate), ErrorCode.SettingsAtOdds, "Give the rate either as seeds per area or as mass per area.");
+            context.Report(
+                nameof(question.Rate),
+                SharedCodes.SettingsAtOdds,
+                "Give the rate either as seeds per area or as mass per area."
+            );
         if (question.MaximumSeedsPerArea is not null && question.MaximumRate is not null)
             context.Report(
                 nameof(question.MaximumRate),
-                ErrorCode.SettingsAtOdds,
+                SharedCodes.SettingsAtOdds,
                 "Give the maximum either as seeds per area or as mass per area."
             );
         if (question.ThousandKernelMass is null && (question.Rate ?? question.MaximumRate ?? question.Purity as Quantity) is not null)
             context.Report(
                 nameof(question.ThousandKernelMass),
-                ErrorCode.MemberMissing,
+                ErrorCodes.MemberMissing,
                 "Add the kernel mass; without it a mass does not say how many seeds it holds."
             );
         else if (question.ThousandKernelMass is null && question.Price is not null)
             context.Report(
                 nameof(question.ThousandKernelMass),
-                ErrorCode.MemberMissing,
+                ErrorCodes.MemberMissing,
                 "Add the kernel mass; without it the seed of the margin has no mass to price."
             );
         if (question.Area is not null && question.Price is null)
             context.Report(
                 nameof(question.Price),
-                ErrorCode.MemberMissing,
+                ErrorCodes.MemberMissing,
                 "The area is for the cost of the margin. Add the price, or leave the area out."
             );
     }
@@ -95,24 +100,24 @@ internal sealed class ShareToComeValidator : AbstractValidator<ShareToCome>
             if ((share.Mean ?? share.Spread) is not null)
                 context.Report(
                     nameof(share.Counted),
-                    ErrorCode.SettingsAtOdds,
+                    SharedCodes.SettingsAtOdds,
                     "Give either mean with spread, or counted with seasonSpread."
                 );
             return;
         }
 
         if (share.Mean is null)
-            context.Report(nameof(share.Mean), ErrorCode.MemberMissing, "Add the mean with its spread, or counted from a stand count.");
+            context.Report(nameof(share.Mean), ErrorCodes.MemberMissing, "Add the mean with its spread, or counted from a stand count.");
         if (share.Spread is null)
             context.Report(
                 nameof(share.Spread),
-                ErrorCode.MemberMissing,
+                ErrorCodes.MemberMissing,
                 "Add how much the share differs from season to season, as a standard deviation; zero if it never does."
             );
         if (share.SeasonSpread is not null)
             context.Report(
                 nameof(share.SeasonSpread),
-                ErrorCode.SettingsAtOdds,
+                SharedCodes.SettingsAtOdds,
                 "The spread of seasons goes with counted. Leave seasonSpread out, and give spread beside the mean."
             );
     }
@@ -125,7 +130,7 @@ internal sealed class ShareToComeValidator : AbstractValidator<ShareToCome>
             && Rules.Canonical(share.Spread) is { } spread and >= 0 and <= 0.5
             && !SeedSurvival.IsPossible(mean, spread)
         )
-            context.Report(nameof(share.Spread), ErrorCode.SettingsAtOdds, SpreadOfShare.Impossible);
+            context.Report(nameof(share.Spread), SharedCodes.SettingsAtOdds, SpreadOfShare.Impossible);
         if (
             share.Counted is { } counted
             && CountedShareValidator.IsOrdered(counted)
@@ -134,7 +139,7 @@ internal sealed class ShareToComeValidator : AbstractValidator<ShareToCome>
         )
             context.Report(
                 share.SeasonSpread is null ? nameof(share.Counted) : nameof(share.SeasonSpread),
-                ErrorCode.SettingsAtOdds,
+                SharedCodes.SettingsAtOdds,
                 SpreadOfShare.Impossible
             );
     }
@@ -156,7 +161,7 @@ internal sealed class CountedShareValidator : AbstractValidator<CountedShare>
                     if (lower > estimate || estimate > upper)
                         context.Report(
                             nameof(counted.Estimate),
-                            ErrorCode.SettingsAtOdds,
+                            SharedCodes.SettingsAtOdds,
                             "The estimate lies outside its own interval. Check the three numbers."
                         );
                 }

@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.Answers;
 using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Validation;
 using FluentValidation;
@@ -16,13 +17,13 @@ internal sealed class VolumeCheckRequestValidator : AbstractValidator<VolumeChec
                     if (check.LearnedFrom is not null && check.FillEfficiency is not null)
                         context.Report(
                             nameof(check.FillEfficiency),
-                            ErrorCode.SettingsAtOdds,
+                            SharedCodes.SettingsAtOdds,
                             "The fill efficiency is stated or learned from an earlier product. Give one of the two."
                         );
                     if (check.LearnedFrom is not null && check.FillEfficiencySpread is not null)
                         context.Report(
                             nameof(check.FillEfficiencySpread),
-                            ErrorCode.SettingsAtOdds,
+                            SharedCodes.SettingsAtOdds,
                             "What is learned from an earlier product has its own spread, learnedFrom/spread. Give it there."
                         );
                 }

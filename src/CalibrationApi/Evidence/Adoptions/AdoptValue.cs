@@ -82,7 +82,7 @@ internal static class AdoptValue
                 new ProblemError
                 {
                     Pointer = "#/typedIn/value",
-                    Code = ErrorCode.NumberOutOfRange,
+                    Code = ErrorCodes.NumberOutOfRange,
                     Detail = DisplayUnits.Metric.Write($"This comes to {found}, which no meter delivers. Check the number and its unit."),
                 }
             );
@@ -120,7 +120,7 @@ internal static class AdoptValue
                 new ProblemError
                 {
                     Pointer = "#/test",
-                    Code = ErrorCode.IdUnknown,
+                    Code = ErrorCodes.IdUnknown,
                     Detail = "There is no catch test with this id. Check the id, or leave it out for a value stated by hand.",
                 }
             );
@@ -129,7 +129,7 @@ internal static class AdoptValue
                 new ProblemError
                 {
                     Pointer = "#/test",
-                    Code = ErrorCode.RecordsAtOdds,
+                    Code = ErrorCodes.RecordsAtOdds,
                     Detail = "That test is of another meter, element, setting or product. Adopt the value for what was tested.",
                 }
             );
@@ -138,7 +138,7 @@ internal static class AdoptValue
                 new ProblemError
                 {
                     Pointer = "#/test",
-                    Code = ErrorCode.AlreadySuperseded,
+                    Code = ErrorCodes.AlreadySuperseded,
                     Detail = "That test was superseded. Adopt the value of the test that took its place.",
                 }
             );

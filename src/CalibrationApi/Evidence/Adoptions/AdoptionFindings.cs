@@ -16,7 +16,7 @@ internal static class AdoptionFindings
     public static IEnumerable<Finding> Of(WorkspaceReader reader, AdoptionRecord adoption, AdoptionRequest entered, TestBehind? basis)
     {
         foreach (var despite in entered.Despite ?? [])
-            yield return TypedValueCheck.Despite(despite!.Code!, despite.Reason!);
+            yield return TypedValueCheck.Despite(TypedValueCheck.Codes.Single(code => code.Word == despite!.Code), despite!.Reason!);
         if (PhysicalFinding(reader, adoption) is { } physical)
             yield return physical;
         foreach (var finding in ByHand(reader, adoption, entered, basis))

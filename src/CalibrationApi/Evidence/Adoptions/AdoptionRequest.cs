@@ -83,15 +83,7 @@ public sealed class AdoptionRequest : IEvidenceRequest
 public sealed class Despite
 {
     /// <summary>The code that the refusal gave.</summary>
-    [KnownWords(
-        RefusalCode.TypedDecimalSlip,
-        RefusalCode.TypedTwiceOrHalf,
-        RefusalCode.TypedInOtherUnit,
-        RefusalCode.TypedOffTest,
-        RefusalCode.TypedOffValueInForce,
-        RefusalCode.TypedOffLastTest,
-        RefusalCode.TypedMoreThanElementHolds
-    )]
+    [KnownWords(typeof(TypedValueCheck), nameof(TypedValueCheck.Codes))]
     [Needed, Word(typeof(TypedValueCheck), nameof(TypedValueCheck.Codes))]
     public string? Code { get; init; }
 

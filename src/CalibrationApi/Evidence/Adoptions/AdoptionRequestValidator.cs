@@ -16,19 +16,19 @@ internal sealed class TypedNumberValidator : AbstractValidator<TypedNumber>
                     if (string.IsNullOrEmpty(typed.Unit))
                         context.Report(
                             "",
-                            ErrorCode.UnitMissing,
+                            ErrorCodes.UnitMissing,
                             "A number without a unit cannot be used. Add the unit that the controller shows."
                         );
                     else if (UnitTable.Ambiguous.TryGetValue(typed.Unit, out var meanings))
                         context.Report(
                             "",
-                            ErrorCode.UnitAmbiguous,
+                            ErrorCodes.UnitAmbiguous,
                             $"This unit can mean more than one. Write which: {string.Join(", ", meanings)}."
                         );
                     else if (UnitTable.Find(typed.Unit) is null)
                         context.Report(
                             "",
-                            ErrorCode.UnitUnknown,
+                            ErrorCodes.UnitUnknown,
                             "This is not a unit known here. Use one of those that GET /v1/units lists."
                         );
                 }

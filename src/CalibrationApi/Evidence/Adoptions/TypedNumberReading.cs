@@ -31,17 +31,17 @@ internal sealed class TypedNumberReading(AdoptionRequest request, MeterOfMachine
             _ when unit.Dimension == Dimension.MassPerRevolution => ControllerEntry.PerRevolutionOf(unit, decimals),
             _ when unit.Dimension != ControllerEntry.DimensionOf(form) => Wrong(
                 "#/typedIn",
-                ErrorCode.UnitWrongDimension,
+                ErrorCodes.UnitWrongDimension,
                 $"The controller of this meter takes its value as {Words.Of(form)}. Give the number in a unit of that form, or as a mass per revolution."
             ),
             ControllerForm.VolumePerRevolution when density is null => Wrong(
                 "#/product",
-                ErrorCode.DensityMissing,
+                ErrorCodes.DensityMissing,
                 "A volume per revolution takes the bulk density of the product or the lot. Add it to the record of one of them."
             ),
             ControllerForm.MassPerTime when request.MeterSpeed is null => Wrong(
                 "#/meterSpeed",
-                ErrorCode.MemberMissing,
+                ErrorCodes.MemberMissing,
                 "A mass per time takes the meter speed at which it applies. Add it."
             ),
             _ => ControllerEntry.Of(
@@ -54,7 +54,7 @@ internal sealed class TypedNumberReading(AdoptionRequest request, MeterOfMachine
             ),
         };
 
-        ControllerEntry? Wrong(string pointer, string code, string detail)
+        ControllerEntry? Wrong(string pointer, ErrorCode code, string detail)
         {
             errors.Add(
                 new ProblemError

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
 using CalibrationApi.Engine.Adoptions;
+using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.MeteringElements;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Evidence.CatchTests;
@@ -47,13 +48,13 @@ internal static class TypedValueGuard
         );
         var answered = request.Despite ?? [];
         var errors = ProblemResult.Told(
-            [.. objections.Where(objection => answered.All(one => one!.Code != objection.Code))],
+            [.. objections.Where(objection => answered.All(one => one!.Code != objection.Code.Word))],
             DisplayUnits.Metric.With(UsualUnits.PerRevolution(request.TypedIn!.Unit))
         );
         for (var i = 0; i < answered.Count; i++)
         {
             var code = answered[i]!.Code;
-            if (objections.All(objection => objection.Code != code))
+            if (objections.All(objection => objection.Code.Word != code))
                 errors.Add(Needless(i, "That does not speak against this number. Leave this answer out."));
             else if (answered.Take(i).Any(one => one!.Code == code))
                 errors.Add(Needless(i, "This code is answered already. Leave one of the two answers out."));
@@ -66,7 +67,7 @@ internal static class TypedValueGuard
         new()
         {
             Pointer = string.Create(CultureInfo.InvariantCulture, $"#/despite/{position}"),
-            Code = ErrorCode.SettingsAtOdds,
+            Code = SharedCodes.SettingsAtOdds,
             Detail = detail,
         };
 

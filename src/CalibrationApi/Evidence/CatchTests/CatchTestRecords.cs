@@ -58,7 +58,7 @@ internal sealed class CatchTestRecords() : EvidenceRecords<RecordCatchTestReques
                     reader,
                     new(record.Id, record.Series, record.Scale, record.OccurredAt),
                     context.UsedHistory,
-                    context.Findings.Any(finding => finding.Code == FindingCode.BasisSuperseded)
+                    context.Findings.Any(finding => finding.Code == HistoryCodes.BasisSuperseded.Word)
                 ),
                 SupersededBy(reader, record),
                 units

@@ -50,7 +50,7 @@ internal sealed record NamedRecords(
         const string Member = nameof(RecordCatchTestRequest.Plan);
         var plan = records.Find<PlanRequest>(RecordKind.Plans, id, Member);
         if (plan is not null && plan.Machine != machine)
-            records.Add(Member, ErrorCode.RecordsAtOdds, "This plan is for another machine. Check plan and machine.");
+            records.Add(Member, ErrorCodes.RecordsAtOdds, "This plan is for another machine. Check plan and machine.");
         return plan;
     }
 }

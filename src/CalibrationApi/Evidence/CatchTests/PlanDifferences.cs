@@ -12,7 +12,7 @@ internal static class PlanDifferences
         if (planned.Length == 0)
         {
             yield return Finding.Warning(
-                FindingCode.DiffersFromPlan,
+                RecordedTestCodes.DiffersFromPlan,
                 $"The plan has nothing for the meter {test.Meter!}. Check which meter was tested, and which plan it belongs to."
             );
             yield break;
@@ -28,7 +28,7 @@ internal static class PlanDifferences
         ];
         if (others.Length > 0)
             yield return Finding.Warning(
-                FindingCode.DiffersFromPlan,
+                RecordedTestCodes.DiffersFromPlan,
                 $"The plan has another {string.Join(" and another ", others)} for this meter. Check which was tested: a value found with one does not hold for another."
             );
     }

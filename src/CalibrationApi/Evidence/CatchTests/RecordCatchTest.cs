@@ -1,7 +1,8 @@
 using CalibrationApi.Calculations.CatchTests;
 using CalibrationApi.Engine.Answers;
-using CalibrationApi.Engine.Catches;
 using CalibrationApi.Engine.CatchTests;
+using CalibrationApi.Engine.Catches;
+using CalibrationApi.Engine.History;
 using CalibrationApi.Plumbing.Access;
 using CalibrationApi.Plumbing.Bodies;
 using CalibrationApi.Plumbing.Http;
@@ -105,7 +106,7 @@ internal static class RecordCatchTest
             reader,
             new(id, resolution.Series, request.Scale!, EnteredInstant.Read(request.OccurredAt!)),
             resolution.Used,
-            resolution.Findings.Any(finding => finding.Code == FindingCode.BasisSuperseded)
+            resolution.Findings.Any(finding => finding.Code == HistoryCodes.BasisSuperseded)
         );
 
     private static (CatchTestResolution? Resolution, IReadOnlyList<Finding> Known, IResult? Answered) Resolve(

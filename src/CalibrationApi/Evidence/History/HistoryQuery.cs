@@ -97,7 +97,7 @@ internal sealed class HistoryQuery : RecordPageQuery
                 new ProblemError
                 {
                     Parameter = name,
-                    Code = ErrorCode.WordUnknown,
+                    Code = ErrorCodes.WordUnknown,
                     Detail = $"Use one of: {string.Join(", ", words)}.",
                 }
             );

@@ -93,7 +93,7 @@ internal abstract class EvidenceRecords<TRequest, TRecord>(string kind, string p
             ? StoreOutcome.Replayed(Answer(earlier, Body(reader, earlier, null), StatusCodes.Status200OK))
             : Wrong(
                 "#/id",
-                ErrorCode.IdTaken,
+                ErrorCodes.IdTaken,
                 "This id already belongs to a record that was created by another body. Use a new id; to correct that record, supersede it."
             );
     }
@@ -106,14 +106,14 @@ internal abstract class EvidenceRecords<TRequest, TRecord>(string kind, string p
     {
         const string Pointer = "#/supersedes/record";
         if (Find(reader, supersedes.Record!) is null)
-            return Wrong(Pointer, ErrorCode.IdUnknown, "There is no such record of this kind to supersede. Check the id.");
+            return Wrong(Pointer, ErrorCodes.IdUnknown, "There is no such record of this kind to supersede. Check the id.");
         var supersession = new Supersession(supersedes.Record!, record.Id, supersedes.Reason!, record.ReceivedAt);
         return SupersessionStore.TryInsert(reader.Connection, reader.Workspace, kind, supersession)
             ? null
-            : Wrong(Pointer, ErrorCode.AlreadySuperseded, "That record was already superseded. Supersede the record that took its place.");
+            : Wrong(Pointer, ErrorCodes.AlreadySuperseded, "That record was already superseded. Supersede the record that took its place.");
     }
 
-    private static ProblemResult Wrong(string pointer, string code, string detail) =>
+    private static ProblemResult Wrong(string pointer, ErrorCode code, string detail) =>
         ProblemResult.Invalid([
             new ProblemError
             {

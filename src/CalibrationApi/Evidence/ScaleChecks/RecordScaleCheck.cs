@@ -59,7 +59,7 @@ internal static class RecordScaleCheck
                 new ProblemError
                 {
                     Pointer = "#/readings",
-                    Code = ErrorCode.NumberOutOfRange,
+                    Code = ErrorCodes.NumberOutOfRange,
                     Detail =
                         "These readings leave the error of the scale uncertain by more than 20 %. Weigh heavier masses, or masses that are known better.",
                 },

@@ -28,7 +28,7 @@ internal sealed class ScaleCheckRequestValidator : AbstractValidator<ScaleCheckR
                         )
                             context.Report(
                                 string.Create(CultureInfo.InvariantCulture, $"Readings[{i}].Indicated"),
-                                ErrorCode.NumberOutOfRange,
+                                ErrorCodes.NumberOutOfRange,
                                 "The scale shows more than 20 % beside the known mass. Check both numbers and both units."
                             );
                     }

@@ -82,7 +82,7 @@ internal static class DemoSeason
             if (response.IsSuccessStatusCode)
                 continue;
             var problem = await response.Content.ReadAsStringAsync();
-            return problem.Contains($"\"{ErrorCode.IdTaken}\"", StringComparison.Ordinal)
+            return problem.Contains($"\"{ErrorCodes.IdTaken}\"", StringComparison.Ordinal)
                 ? false
                 : throw new InvalidOperationException($"The demo data does not fit this service: {request["path"]} {problem}");
         }

@@ -1,5 +1,6 @@
 using System.Reflection;
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Storing;
 using CalibrationApi.Reference.Codes;
 using Microsoft.OpenApi;
@@ -68,6 +69,7 @@ internal static class ContractSetup
             swagger.CustomOperationIds(api => api.ActionDescriptor.EndpointMetadata.OfType<IEndpointNameMetadata>().Single().EndpointName);
             swagger.MapType(typeof(AsKept<>), () => new OpenApiSchema());
             swagger.SchemaFilter<KeptSchemas>();
+            swagger.MapType<ErrorCode>(() => new OpenApiSchema { Type = JsonSchemaType.String });
             swagger.SchemaFilter<QuantitySchemas>();
             swagger.SchemaFilter<DefaultSchemas>();
             swagger.SchemaFilter<RuleSchemas>();

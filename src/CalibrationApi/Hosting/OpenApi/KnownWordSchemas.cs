@@ -2,6 +2,7 @@ using System.Reflection;
 using System.Text.Json.Nodes;
 using CalibrationApi.Plumbing.Contract;
 using CalibrationApi.Plumbing.Http;
+using CalibrationApi.Plumbing.Members;
 using Microsoft.OpenApi;
 using Swashbuckle.AspNetCore.SwaggerGen;
 
@@ -14,7 +15,7 @@ internal sealed class KnownWordSchemas : ISchemaFilter
     {
         if (schema is not OpenApiSchema text || context.MemberInfo?.GetCustomAttribute<KnownWordsAttribute>() is not { } known)
             return;
-        var words = known.Words ?? Read(known.Source!);
+        var words = known.Words ?? Read(known);
         var described = text.Description?.TrimEnd() ?? "";
         // A comment that explains every word already lists them.
         if (!Array.TrueForAll(words, word => described.Contains($"`{word}`", StringComparison.Ordinal)))
@@ -23,14 +24,8 @@ internal sealed class KnownWordSchemas : ISchemaFilter
         (text.Items as OpenApiSchema ?? text).Examples = [.. words.Select(word => JsonValue.Create(word))];
     }
 
-    private static string[] Read(Type source) =>
-        source.IsEnum
-            ? [.. Words.All(source)]
-            :
-            [
-                .. source
-                    .GetFields(BindingFlags.Public | BindingFlags.Static)
-                    .Where(field => field.IsLiteral)
-                    .Select(field => (string)field.GetRawConstantValue()!),
-            ];
+    private static string[] Read(KnownWordsAttribute known) =>
+        known.Source!.IsEnum ? [.. Words.All(known.Source)]
+        : known.List is { } list ? [.. WordAttribute.Read(known.Source, list)]
+        : [.. CodesOf.Class(known.Source).Select(one => one.Code.Word)];
 }

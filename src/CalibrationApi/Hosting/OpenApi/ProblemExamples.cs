@@ -25,5 +25,5 @@ internal static class ProblemExamples
     }
 
     private static bool IsAboutABody(JsonNode error) =>
-        error["pointer"] is not null || error["code"]!.GetValue<string>() == ErrorCode.JsonBroken;
+        error["pointer"] is not null || error["code"]!.GetValue<string>() == ErrorCodes.JsonBroken.Word;
 }

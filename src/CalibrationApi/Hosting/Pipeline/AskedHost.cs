@@ -15,7 +15,7 @@ internal static class AskedHost
             new ProblemError
             {
                 Header = HeaderNames.Host,
-                Code = ErrorCode.TextWrong,
+                Code = ErrorCodes.TextWrong,
                 Detail = "Give the host as in an address: its name, and after a colon a port up to 65535 where one is needed.",
             }
         );

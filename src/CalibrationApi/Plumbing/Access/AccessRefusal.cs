@@ -7,7 +7,7 @@ namespace CalibrationApi.Plumbing.Access;
 /// <param name="Code">Code of the problem.</param>
 /// <param name="Error">Error of the challenge; null where no credential came, as the RFC wants it.</param>
 /// <param name="Detail">What is wrong and what to do.</param>
-internal sealed record AccessRefusal(int Status, string Code, string? Error, string Detail) : IResult
+internal sealed record AccessRefusal(int Status, ErrorCode Code, string? Error, string Detail) : IResult
 {
     private const string Realm = "calibration";
     private const string InvalidRequest = "invalid_request";
@@ -15,15 +15,15 @@ internal sealed record AccessRefusal(int Status, string Code, string? Error, str
     private const string HowToSend = "Send it in the header Authorization, as Bearer, one space, and the key.";
     private const string HowToMakeOne = "Make a key by the command 'keys create' of the service.";
 
-    public static AccessRefusal NoKey { get; } = new(401, ErrorCode.KeyMissing, null, "This request needs a key. " + HowToSend);
+    public static AccessRefusal NoKey { get; } = new(401, AccessCodes.KeyMissing, null, "This request needs a key. " + HowToSend);
 
     public static AccessRefusal OtherMethod { get; } =
-        new(401, ErrorCode.KeyMissing, null, "This service takes no other authorization than a key. " + HowToSend);
+        new(401, AccessCodes.KeyMissing, null, "This service takes no other authorization than a key. " + HowToSend);
 
     public static AccessRefusal FromElsewhere { get; } =
         new(
             401,
-            ErrorCode.KeyMissing,
+            AccessCodes.KeyMissing,
             null,
             "There are no keys yet, so only this machine itself may use the service, and this request came from elsewhere or through a proxy. "
                 + HowToMakeOne
@@ -32,7 +32,7 @@ internal sealed record AccessRefusal(int Status, string Code, string? Error, str
     public static AccessRefusal FromAPage { get; } =
         new(
             401,
-            ErrorCode.KeyMissing,
+            AccessCodes.KeyMissing,
             null,
             "There are no keys yet, and this request came from a page of another origin. Name that origin in Calibration__AllowedOrigins, or give the page a key. "
                 + HowToMakeOne
@@ -41,18 +41,18 @@ internal sealed record AccessRefusal(int Status, string Code, string? Error, str
     public static AccessRefusal Malformed { get; } =
         new(
             400,
-            ErrorCode.CredentialsBroken,
+            AccessCodes.CredentialsBroken,
             InvalidRequest,
             "The header Authorization cannot be read. Write Bearer, one space, and the key."
         );
 
     public static AccessRefusal TwoCredentials { get; } =
-        new(400, ErrorCode.CredentialsBroken, InvalidRequest, "The header Authorization came twice. Send one key, once.");
+        new(400, AccessCodes.CredentialsBroken, InvalidRequest, "The header Authorization came twice. Send one key, once.");
 
     public static AccessRefusal KeyInAddress { get; } =
         new(
             400,
-            ErrorCode.CredentialsBroken,
+            AccessCodes.CredentialsBroken,
             InvalidRequest,
             "A key never goes into an address, because addresses are logged. Send it in the header Authorization, and revoke this one if it is real."
         );
@@ -60,24 +60,29 @@ internal sealed record AccessRefusal(int Status, string Code, string? Error, str
     public static AccessRefusal NotAKey { get; } =
         new(
             401,
-            ErrorCode.KeyInvalid,
+            AccessCodes.KeyInvalid,
             InvalidToken,
             "This is not a whole key: it was cut, mistyped, or is meant for another service. Check that it was copied whole."
         );
 
     public static AccessRefusal Unknown { get; } =
-        new(401, ErrorCode.KeyInvalid, InvalidToken, "This service does not know this key. Check that it was made for this installation.");
+        new(
+            401,
+            AccessCodes.KeyInvalid,
+            InvalidToken,
+            "This service does not know this key. Check that it was made for this installation."
+        );
 
     public static AccessRefusal Expired { get; } =
-        new(401, ErrorCode.KeyExpired, InvalidToken, "This key has expired. Ask the administrator of the workspace for another.");
+        new(401, AccessCodes.KeyExpired, InvalidToken, "This key has expired. Ask the administrator of the workspace for another.");
 
     public static AccessRefusal Revoked { get; } =
-        new(401, ErrorCode.KeyRevoked, InvalidToken, "This key was revoked. Ask the administrator of the workspace for another.");
+        new(401, AccessCodes.KeyRevoked, InvalidToken, "This key was revoked. Ask the administrator of the workspace for another.");
 
     public static AccessRefusal WorkspaceRetired { get; } =
         new(
             401,
-            ErrorCode.WorkspaceRetired,
+            AccessCodes.WorkspaceRetired,
             InvalidToken,
             "The workspace of this key is retired. Ask the operator of the service to bring it back."
         );
@@ -115,7 +120,7 @@ internal sealed record AccessRefusal(int Status, string Code, string? Error, str
     public static AccessRefusal MissingScope(string scope) =>
         new(
             403,
-            ErrorCode.ScopeMissing,
+            AccessCodes.ScopeMissing,
             "insufficient_scope",
             $"This key has not the scope {scope}. Use a key that has it, or ask the administrator of the workspace for one."
         )
@@ -124,5 +129,5 @@ internal sealed record AccessRefusal(int Status, string Code, string? Error, str
         };
 
     public static AccessRefusal NoKeyYet(string scope) =>
-        new(401, ErrorCode.KeyMissing, null, $"This needs a key with the scope {scope}, and there are no keys yet. {HowToMakeOne}");
+        new(401, AccessCodes.KeyMissing, null, $"This needs a key with the scope {scope}, and there are no keys yet. {HowToMakeOne}");
 }

@@ -27,7 +27,7 @@ internal sealed partial class RefusalCounts(SingleWriter writer, TimeProvider cl
             workspace,
             now.UtcDateTime.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
             caller?.Key ?? refusal.Key ?? "",
-            refusal.Code
+            refusal.Code.Word
         );
         bool isDue;
         lock (counting)

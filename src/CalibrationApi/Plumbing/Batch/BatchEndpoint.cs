@@ -67,7 +67,7 @@ internal sealed class BatchEndpoint<TRequest, TAnswer>(
         if (MediaTypes.Best(context.Request, offered) is not { } wanted)
             return ProblemResult.Of(
                 StatusCodes.Status406NotAcceptable,
-                ErrorCode.NotAcceptable,
+                ErrorCodes.NotAcceptable,
                 $"The answers come as {string.Join(" or ", offered)}. Ask for that in the Accept header."
             );
         var mostBytes = settings.Limits.LineBytes;
@@ -120,7 +120,7 @@ internal sealed class BatchEndpoint<TRequest, TAnswer>(
         response.Headers["Accept-Post"] = string.Join(", ", offered);
         return ProblemResult.Of(
             StatusCodes.Status415UnsupportedMediaType,
-            ErrorCode.MediaTypeUnsupported,
+            ErrorCodes.MediaTypeUnsupported,
             $"Send the body as {string.Join(" or ", offered)} in UTF-8, with that Content-Type."
         );
     }

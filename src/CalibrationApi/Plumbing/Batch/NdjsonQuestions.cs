@@ -15,7 +15,7 @@ internal sealed class NdjsonQuestions(PipeReader body, int mostBytes) : LineRead
 {
     private readonly ProblemResult tooLong = ProblemResult.Of(
         StatusCodes.Status413PayloadTooLarge,
-        ErrorCode.LineTooLong,
+        ErrorCodes.LineTooLong,
         $"This line is longer than {mostBytes / 1024} KiB. Split the question, or look whether a line break is missing."
     );
 

@@ -26,14 +26,14 @@ internal sealed partial record TableFormat(char Separator, char DecimalSign)
     /// A comma is a decimal sign only where it cannot be anything else. A point in a table with semicolons is one too, unless the
     /// number would also be a usual way to write thousands.
     /// </remarks>
-    public (double Number, (string Code, string Detail)? Fault) Read(string cell)
+    public (double Number, (ErrorCode Code, string Detail)? Fault) Read(string cell)
     {
         var shown = Excerpt.Of(cell, 40);
         if (Separator == ',' && cell.Contains(',', StringComparison.Ordinal))
             return (
                 0,
                 (
-                    ErrorCode.NumberAmbiguous,
+                    ErrorCodes.NumberAmbiguous,
                     $"'{shown}' holds a comma, and the cells of this table are separated by commas. Write a decimal point and no thousands separators; decimal commas go with semicolons between the cells."
                 )
             );
@@ -41,7 +41,7 @@ internal sealed partial record TableFormat(char Separator, char DecimalSign)
             return (
                 0,
                 (
-                    ErrorCode.NumberAmbiguous,
+                    ErrorCodes.NumberAmbiguous,
                     $"'{shown}' can be read with a decimal point or with thousands. Write {cell.Replace('.', ',')} or {cell.Replace(".", "", StringComparison.Ordinal)}."
                 )
             );
@@ -50,7 +50,7 @@ internal sealed partial record TableFormat(char Separator, char DecimalSign)
             : (
                 0,
                 (
-                    ErrorCode.TypeWrong,
+                    ErrorCodes.TypeWrong,
                     $"'{shown}' is not a number. Give plain digits with a decimal {(Separator == ';' ? "comma" : "point")}, without unit and thousands separators."
                 )
             );

@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using CalibrationApi.Engine.Answers;
 using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Validation;
 
@@ -58,7 +59,7 @@ internal sealed partial class TableHeader
         if (text == QuestionTable.TestColumn)
         {
             if (TestAt >= 0)
-                Fail(text, ErrorCode.MemberDuplicate, "This column is given twice. Give it once.");
+                Fail(text, ErrorCodes.MemberDuplicate, "This column is given twice. Give it once.");
             TestAt = at;
             return;
         }
@@ -78,9 +79,9 @@ internal sealed partial class TableHeader
     private void AddColumn(string name, string text, int at, string? unit)
     {
         if (!Table.ByName.TryGetValue(name, out var column))
-            Fail(text, ErrorCode.MemberUnknown, Unknown(name));
+            Fail(text, ErrorCodes.MemberUnknown, Unknown(name));
         else if (unit is not null && column.Dimension is null)
-            Fail(text, ErrorCode.MemberUnknown, $"'{name}' has no unit. Write the name of the column alone.");
+            Fail(text, ErrorCodes.MemberUnknown, $"'{name}' has no unit. Write the name of the column alone.");
         else if (entries.Find(entry => entry.Column == column) is not { } entry)
             entries.Add(
                 new Entry(column)
@@ -91,7 +92,7 @@ internal sealed partial class TableHeader
                 }
             );
         else if (entry.At >= 0)
-            Fail(text, ErrorCode.MemberDuplicate, $"'{name}' is given twice. Give it once.");
+            Fail(text, ErrorCodes.MemberDuplicate, $"'{name}' is given twice. Give it once.");
         else
             (entry.Text, entry.At, entry.Unit) = (text, at, unit);
         if (unit is not null && column?.Dimension is { } dimension && Rules.UnitFault(unit, dimension) is var (code, detail))
@@ -104,7 +105,7 @@ internal sealed partial class TableHeader
         if (entry is null)
             entries.Add(entry = new Entry(quantity) { Text = text });
         if (entry.UnitAt >= 0)
-            Fail(text, ErrorCode.MemberDuplicate, "This column is given twice. Give it once.");
+            Fail(text, ErrorCodes.MemberDuplicate, "This column is given twice. Give it once.");
         entry.UnitAt = at;
     }
 
@@ -113,24 +114,24 @@ internal sealed partial class TableHeader
         if (TestAt < 0)
             Fail(
                 QuestionTable.TestColumn,
-                ErrorCode.MemberMissing,
+                ErrorCodes.MemberMissing,
                 $"There is no column '{QuestionTable.TestColumn}'. Add one that names the test to which each row belongs."
             );
         foreach (var entry in entries)
         {
             var name = entry.Column.Name;
             if (entry.At < 0)
-                Fail(entry.Text, ErrorCode.MemberMissing, $"There are units of '{name}' but no numbers. Add a column '{name}'.");
+                Fail(entry.Text, ErrorCodes.MemberMissing, $"There are units of '{name}' but no numbers. Add a column '{name}'.");
             else if (entry.Unit is not null && entry.UnitAt >= 0)
                 Fail(
                     entry.Text,
-                    ErrorCode.SettingsAtOdds,
+                    SharedCodes.SettingsAtOdds,
                     $"The unit of '{name}' stands in the header and in a column of its own. Keep one of the two."
                 );
             else if (entry.Column.Dimension is { } dimension && entry.Unit is null && entry.UnitAt < 0)
                 Fail(
                     entry.Text,
-                    ErrorCode.UnitMissing,
+                    ErrorCodes.UnitMissing,
                     $"A number without a unit cannot be used. Write the unit into the header, as in '{name} [{Engine.Quantities.UnitTable.Of(dimension)[0].Symbol}]', or add a column '{name}{UnitColumn}'."
                 );
         }
@@ -155,7 +156,7 @@ internal sealed partial class TableHeader
         return $"Leave it out, name it '{QuestionTable.NoteColumn}', or use one of: {string.Join(", ", Table.ByName.Keys)}.";
     }
 
-    private void Fail(string column, string code, string detail)
+    private void Fail(string column, ErrorCode code, string detail)
     {
         if (errors.Count < ProblemResult.MostErrors)
             errors.Add(

@@ -72,7 +72,7 @@ internal sealed class TableQuestions : LineReader, IDisposable
                         new ProblemError
                         {
                             Row = 1,
-                            Code = ErrorCode.MemberMissing,
+                            Code = ErrorCodes.MemberMissing,
                             Detail = "The table is empty. Send a header row and a row for each catch.",
                         },
                     ])
@@ -121,7 +121,7 @@ internal sealed class TableQuestions : LineReader, IDisposable
     private static ProblemResult TooLong(int mostBytes) =>
         ProblemResult.Of(
             StatusCodes.Status413PayloadTooLarge,
-            ErrorCode.LineTooLong,
+            ErrorCodes.LineTooLong,
             $"This row is longer than {mostBytes / 1024} KiB, so the rest of the table was not read. Look for a double quote that is not closed."
         );
 
@@ -135,7 +135,7 @@ internal sealed class TableQuestions : LineReader, IDisposable
             open!.Fail(
                 row,
                 QuestionTable.TestColumn,
-                ErrorCode.MemberMissing,
+                ErrorCodes.MemberMissing,
                 "This row names no test. Add the name of the test to which it belongs."
             );
         }
@@ -146,14 +146,14 @@ internal sealed class TableQuestions : LineReader, IDisposable
                 open!.Fail(
                     row,
                     QuestionTable.TestColumn,
-                    ErrorCode.RowsApart,
+                    ErrorCodes.RowsApart,
                     $"The test '{Excerpt.Of(name, 60)}' already ended further up, and its answer leaves these rows out. Sort the rows by test, or give each test a name of its own."
                 );
             else if (ended.Count >= MostTests)
                 open!.Fail(
                     row,
                     null,
-                    ErrorCode.TooMany,
+                    ErrorCodes.TooMany,
                     string.Create(CultureInfo.InvariantCulture, $"No more than {MostTests} tests are taken from one table. Split it.")
                 );
         }
@@ -163,7 +163,7 @@ internal sealed class TableQuestions : LineReader, IDisposable
             open.Fail(
                 row,
                 null,
-                ErrorCode.TextWrong,
+                ErrorCodes.TextWrong,
                 "A double quote stands in the middle of a cell. Put the whole cell in double quotes and write each quote within it twice."
             );
     }

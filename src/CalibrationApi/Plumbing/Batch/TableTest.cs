@@ -2,6 +2,7 @@ using System.Buffers;
 using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using CalibrationApi.Engine.Answers;
 using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Lists;
 
@@ -36,7 +37,7 @@ internal sealed class TableTest(string? name, TableHeader header, TableFormat fo
                 Fail(
                     number,
                     null,
-                    ErrorCode.TooMany,
+                    ErrorCodes.TooMany,
                     "This row has more cells than the header. Look for a decimal comma where commas separate the cells, and put texts that hold the separator in double quotes."
                 );
                 break;
@@ -47,13 +48,13 @@ internal sealed class TableTest(string? name, TableHeader header, TableFormat fo
         {
             if (cell.Contains(Undecodable, StringComparison.Ordinal))
             {
-                Fail(number, null, ErrorCode.TextWrong, "A text in this row is not valid UTF-8. Save the table as CSV in UTF-8.");
+                Fail(number, null, ErrorCodes.TextWrong, "A text in this row is not valid UTF-8. Save the table as CSV in UTF-8.");
                 break;
             }
         }
     }
 
-    public void Fail(long row, string? column, string code, string detail)
+    public void Fail(long row, string? column, ErrorCode code, string detail)
     {
         if (errors.Count < MostErrors)
             errors.Add(
@@ -106,7 +107,7 @@ internal sealed class TableTest(string? name, TableHeader header, TableFormat fo
                     Fail(
                         row.Number,
                         entry.Text,
-                        ErrorCode.SettingsAtOdds,
+                        SharedCodes.SettingsAtOdds,
                         "This holds for the whole test but differs from its first row. Write it into the first row; leave it empty or repeat it in the others."
                     );
             }
@@ -151,7 +152,7 @@ internal sealed class TableTest(string? name, TableHeader header, TableFormat fo
             quantity["unit"] = unit;
     }
 
-    private (JsonNode? Value, (string Code, string Detail)? Fault) Value(Type type, string cell)
+    private (JsonNode? Value, (ErrorCode Code, string Detail)? Fault) Value(Type type, string cell)
     {
         if (type == typeof(string))
             return (CsvTable.Entered(cell), null);
@@ -159,7 +160,7 @@ internal sealed class TableTest(string? name, TableHeader header, TableFormat fo
         {
             return cell is "true" or "false"
                 ? (cell == "true", null)
-                : (null, (ErrorCode.TypeWrong, $"'{Excerpt.Of(cell, 40)}' is neither true nor false. Write one of the two."));
+                : (null, (ErrorCodes.TypeWrong, $"'{Excerpt.Of(cell, 40)}' is neither true nor false. Write one of the two."));
         }
 
         var (number, fault) = format.Read(cell);
@@ -167,11 +168,11 @@ internal sealed class TableTest(string? name, TableHeader header, TableFormat fo
         {
             return number is >= int.MinValue and <= int.MaxValue && Math.Floor(number) == number
                 ? ((int)number, null)
-                : (null, (ErrorCode.TypeWrong, $"'{Excerpt.Of(cell, 40)}' is not a whole number. Give one."));
+                : (null, (ErrorCodes.TypeWrong, $"'{Excerpt.Of(cell, 40)}' is not a whole number. Give one."));
         }
 
         if (fault is null && !double.IsFinite(number))
-            return (null, (ErrorCode.NumberOutOfRange, "This number is too large for any machine. Check it."));
+            return (null, (ErrorCodes.NumberOutOfRange, "This number is too large for any machine. Check it."));
         return (number, fault);
     }
 

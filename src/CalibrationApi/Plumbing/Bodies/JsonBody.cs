@@ -54,13 +54,13 @@ public sealed class JsonBody<T> : IEndpointParameterMetadataProvider
             return Failed(
                 ProblemResult.Of(
                     StatusCodes.Status415UnsupportedMediaType,
-                    ErrorCode.MediaTypeUnsupported,
+                    ErrorCodes.MediaTypeUnsupported,
                     "Send the body as application/json in UTF-8, with that Content-Type."
                 )
             );
         var (bytes, length) = await JsonBody.ReadAsync(context.Request);
         if (bytes is null)
-            return Failed(ProblemResult.Of(StatusCodes.Status413PayloadTooLarge, ErrorCode.BodyTooLarge, JsonBody.TooLarge(context)));
+            return Failed(ProblemResult.Of(StatusCodes.Status413PayloadTooLarge, ErrorCodes.BodyTooLarge, JsonBody.TooLarge(context)));
         try
         {
             return Parse(bytes.AsSpan(0, length), context);
@@ -111,7 +111,7 @@ internal static class JsonBody
             return (
                 null,
                 ProblemResult.Unreadable(
-                    new ProblemError { Code = ErrorCode.JsonBroken, Detail = "The body is not valid UTF-8. Save or send it as UTF-8." }
+                    new ProblemError { Code = ErrorCodes.JsonBroken, Detail = "The body is not valid UTF-8. Save or send it as UTF-8." }
                 )
             );
         // Lists are counted before anything is made of their items. Every item but one has a comma beside it.
@@ -127,7 +127,7 @@ internal static class JsonBody
                         new ProblemError
                         {
                             Pointer = "#",
-                            Code = ErrorCode.TypeWrong,
+                            Code = ErrorCodes.TypeWrong,
                             Detail = "The body is null. Send a JSON object.",
                         }
                     )
@@ -141,7 +141,7 @@ internal static class JsonBody
 
     // A list that is too long can be read; it breaks a rule.
     private static ProblemResult Refused(ProblemError fault) =>
-        fault.Code == ErrorCode.TooMany ? ProblemResult.Invalid([fault]) : ProblemResult.Unreadable(fault);
+        fault.Code == ErrorCodes.TooMany ? ProblemResult.Invalid([fault]) : ProblemResult.Unreadable(fault);
 
     /// <summary>The whole body in a rented array, or no array when it is too large.</summary>
     public static async ValueTask<(byte[]? Bytes, int Length)> ReadAsync(HttpRequest request)

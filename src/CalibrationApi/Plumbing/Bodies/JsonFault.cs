@@ -34,7 +34,7 @@ internal ref struct JsonFault
     public static ProblemError Unclear { get; } =
         new()
         {
-            Code = ErrorCode.JsonBroken,
+            Code = ErrorCodes.JsonBroken,
             Detail = "The body is not JSON that this operation can read. Check it against the contract at /openapi/v1.json.",
         };
 
@@ -59,7 +59,7 @@ internal ref struct JsonFault
         {
             fault.error ??= new ProblemError
             {
-                Code = ErrorCode.JsonBroken,
+                Code = ErrorCodes.JsonBroken,
                 Detail = "A text in the body holds a broken escape such as half of a surrogate pair. Write the character itself in UTF-8.",
             };
         }
@@ -80,7 +80,7 @@ internal ref struct JsonFault
         var column = (broken.BytePositionInLine ?? 0) + 1;
         return new ProblemError
         {
-            Code = ErrorCode.JsonBroken,
+            Code = ErrorCodes.JsonBroken,
             Detail = string.Create(
                 CultureInfo.InvariantCulture,
                 $"The body is not valid JSON: look at line {line}, byte {column}. Numbers are plain digits with a decimal point; NaN and Infinity are not numbers in JSON."
@@ -124,8 +124,8 @@ internal ref struct JsonFault
                 below = "/" + Escape(name);
                 error =
                     at < 0
-                        ? Fault(ErrorCode.MemberUnknown, Unknown(name, type))
-                        : Fault(ErrorCode.MemberDuplicate, $"'{name}' is given twice. Give it once.");
+                        ? Fault(ErrorCodes.MemberUnknown, Unknown(name, type))
+                        : Fault(ErrorCodes.MemberDuplicate, $"'{name}' is given twice. Give it once.");
                 return;
             }
 
@@ -169,7 +169,7 @@ internal ref struct JsonFault
         {
             if (i == most)
             {
-                error = Fault(ErrorCode.TooMany, ItemsAttribute.TooManyItems(most));
+                error = Fault(ErrorCodes.TooMany, ItemsAttribute.TooManyItems(most));
                 return;
             }
 
@@ -209,10 +209,10 @@ internal ref struct JsonFault
         }
     }
 
-    private void Wrong(string expected) => error = Fault(ErrorCode.TypeWrong, $"Give {expected} here, not {Found(reader.TokenType)}.");
+    private void Wrong(string expected) => error = Fault(ErrorCodes.TypeWrong, $"Give {expected} here, not {Found(reader.TokenType)}.");
 
     // The place follows when the walk comes back.
-    private static ProblemError Fault(string code, string detail) =>
+    private static ProblemError Fault(ErrorCode code, string detail) =>
         new()
         {
             Pointer = "#",

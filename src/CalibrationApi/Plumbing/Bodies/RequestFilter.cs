@@ -71,7 +71,7 @@ internal static class RequestFilter
                 .Errors.Select(failure => new ProblemError
                 {
                     Pointer = Pointer(failure.PropertyName),
-                    Code = failure.ErrorCode,
+                    Code = Faults.CodeOf(failure),
                     Detail = failure.ErrorMessage,
                 })
                 .DistinctBy(error => (error.Pointer, error.Code)),
@@ -92,7 +92,7 @@ internal static class RequestFilter
                     new ProblemError
                     {
                         Parameter = name,
-                        Code = ErrorCode.MemberUnknown,
+                        Code = ErrorCodes.MemberUnknown,
                         Detail =
                             allowed.Count == 0
                                 ? "This operation takes no query parameters. Leave it out."
@@ -104,7 +104,7 @@ internal static class RequestFilter
                     new ProblemError
                     {
                         Parameter = name,
-                        Code = ErrorCode.MemberDuplicate,
+                        Code = ErrorCodes.MemberDuplicate,
                         Detail = "This query parameter is given twice. Give it once.",
                     }
                 );
@@ -113,7 +113,7 @@ internal static class RequestFilter
                     new ProblemError
                     {
                         Parameter = name,
-                        Code = ErrorCode.WordUnknown,
+                        Code = ErrorCodes.WordUnknown,
                         Detail = $"Use one of: {string.Join(", ", UnitsWord.All)}.",
                     }
                 );
@@ -123,7 +123,7 @@ internal static class RequestFilter
                     new ProblemError
                     {
                         Parameter = name,
-                        Code = ErrorCode.TextTooLong,
+                        Code = ErrorCodes.TextTooLong,
                         Detail = $"This parameter is longer than {LongestParameter} characters. Shorten it.",
                     }
                 );

@@ -7,13 +7,16 @@ namespace CalibrationApi.Plumbing.Contract;
 [AttributeUsage(AttributeTargets.Property)]
 internal sealed class KnownWordsAttribute : Attribute
 {
-    /// <param name="source">An enumeration whose names are the words, or a class whose public string constants are.</param>
-    public KnownWordsAttribute(Type source) => Source = source;
+    /// <param name="source">An enumeration whose names are the words, or a class of codes.</param>
+    /// <param name="list">The static property of the class that lists them; all of its codes where none is named.</param>
+    public KnownWordsAttribute(Type source, string? list = null) => (Source, List) = (source, list);
 
     /// <param name="words">The words themselves.</param>
     public KnownWordsAttribute(params string[] words) => Words = words;
 
     public Type? Source { get; }
+
+    public string? List { get; }
 
     public string[]? Words { get; }
 }

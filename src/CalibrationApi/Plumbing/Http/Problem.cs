@@ -90,8 +90,8 @@ public sealed class ProblemError
     public string? Column { get; init; }
 
     /// <summary>Stable code.</summary>
-    [KnownWords(typeof(ErrorCode))]
-    public required string Code { get; init; }
+    [KnownWords(typeof(ErrorCodes), nameof(ErrorCodes.InProblems))]
+    public required ErrorCode Code { get; init; }
 
     /// <summary>What is wrong and what to do.</summary>
     public required string Detail { get; init; }

@@ -78,7 +78,7 @@ public sealed class ProblemResult : IResult, IEndpointMetadataProvider, IStatusC
         ];
 
     /// <summary>Any other status, with its one error.</summary>
-    public static ProblemResult Of(int status, string code, string detail, string? header = null) =>
+    public static ProblemResult Of(int status, ErrorCode code, string detail, string? header = null) =>
         new(
             status,
             detail,
@@ -92,14 +92,14 @@ public sealed class ProblemResult : IResult, IEndpointMetadataProvider, IStatusC
 
     /// <summary>Somebody asked more than a policy of RateLimit-Policy allows: 429.</summary>
     internal static ProblemResult Exceeded(string policy, string detail) =>
-        new(StatusCodes.Status429TooManyRequests, detail, new ProblemError { Code = ErrorCode.RateExceeded, Detail = detail })
+        new(StatusCodes.Status429TooManyRequests, detail, new ProblemError { Code = ErrorCodes.RateExceeded, Detail = detail })
         {
             Kind = ProblemKind.QuotaExceeded(policy),
         };
 
     /// <summary>The service has more to do than it can: 503.</summary>
     internal static ProblemResult Busy(string detail) =>
-        new(StatusCodes.Status503ServiceUnavailable, detail, new ProblemError { Code = ErrorCode.ServiceBusy, Detail = detail })
+        new(StatusCodes.Status503ServiceUnavailable, detail, new ProblemError { Code = ErrorCodes.ServiceBusy, Detail = detail })
         {
             Kind = ProblemKind.ReducedCapacity,
         };

@@ -28,7 +28,7 @@ internal static class PlainBodies
         return ProblemResult
             .Of(
                 StatusCodes.Status415UnsupportedMediaType,
-                ErrorCode.EncodingUnsupported,
+                ErrorCodes.EncodingUnsupported,
                 "Compressed bodies are not taken. Send the body as it is, without Content-Encoding."
             )
             .ExecuteAsync(context);

@@ -31,7 +31,7 @@ internal static class PageFormats
     private static ProblemResult NotAcceptable() =>
         ProblemResult.Of(
             StatusCodes.Status406NotAcceptable,
-            ErrorCode.NotAcceptable,
+            ErrorCodes.NotAcceptable,
             $"This list comes as {Json}, {Csv} or {Ndjson}. Ask for one of them in the Accept header."
         );
 }

@@ -39,7 +39,7 @@ internal class PageQuery
                     new ProblemError
                     {
                         Parameter = "limit",
-                        Code = ErrorCode.NumberOutOfRange,
+                        Code = ErrorCodes.NumberOutOfRange,
                         Detail = $"Give a whole number from 1 to {MostItems}; '{Everything}' goes with {PageFormats.Ndjson} only.",
                     },
                 ])
@@ -78,7 +78,7 @@ internal sealed class RecordQuery : RecordPageQuery
         new()
         {
             Parameter = "includeRetired",
-            Code = ErrorCode.WordUnknown,
+            Code = ErrorCodes.WordUnknown,
             Detail = "Use true or false.",
         };
 }

@@ -10,7 +10,7 @@ internal static class Pages
     public static ProblemResult NotFound() =>
         ProblemResult.Of(
             StatusCodes.Status404NotFound,
-            ErrorCode.NotFound,
+            ErrorCodes.NotFound,
             "There is no record with this id. Check it, or look in the list."
         );
 
@@ -19,7 +19,7 @@ internal static class Pages
             new ProblemError
             {
                 Parameter = "cursor",
-                Code = ErrorCode.CursorInvalid,
+                Code = ErrorCodes.CursorInvalid,
                 Detail = "This cursor is not one of this list with these filters. Start without a cursor and follow the next links.",
             }
         );
@@ -28,7 +28,7 @@ internal static class Pages
         new()
         {
             Pointer = RequestFilter.Pointer(member),
-            Code = ErrorCode.IdUnknown,
+            Code = ErrorCodes.IdUnknown,
             Detail =
                 $"There is no record with this id among the {kind.ToString().ToLowerInvariant()}. Check the id, or create that record first.",
         };

@@ -52,7 +52,7 @@ internal static class EnteredInstant
         new()
         {
             Parameter = name,
-            Code = ErrorCode.TimeWrong,
+            Code = ErrorCodes.TimeWrong,
             Detail = "Write the time as in 2026-04-18T06:40:00Z or with an offset; in an address a plus sign is written %2B.",
         };
 
@@ -81,8 +81,8 @@ internal class InstantAttribute : TextRuleAttribute
 {
     public sealed override string Format => "date-time";
 
-    public sealed override (string Code, string Detail)? Fault(string text, TimeProvider clock) =>
-        Find(text, clock) is { } detail ? (ErrorCode.TimeWrong, detail) : null;
+    public sealed override (ErrorCode Code, string Detail)? Fault(string text, TimeProvider clock) =>
+        Find(text, clock) is { } detail ? (ErrorCodes.TimeWrong, detail) : null;
 
     protected virtual string? Find(string text, TimeProvider clock) => EnteredInstant.Fault(text, notAfter: null, notBefore: null);
 }

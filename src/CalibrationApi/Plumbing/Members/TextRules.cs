@@ -1,4 +1,5 @@
 using System.Reflection;
+using CalibrationApi.Engine.Answers;
 using CalibrationApi.Plumbing.Http;
 
 namespace CalibrationApi.Plumbing.Members;
@@ -15,7 +16,7 @@ internal abstract class TextRuleAttribute : MemberRuleAttribute
     /// <summary>What is wrong with a text; null when nothing is.</summary>
     /// <param name="text">The text.</param>
     /// <param name="clock">For texts that state a time.</param>
-    public abstract (string Code, string Detail)? Fault(string text, TimeProvider clock);
+    public abstract (ErrorCode Code, string Detail)? Fault(string text, TimeProvider clock);
 }
 
 /// <summary>A text of limited length that is not blank.</summary>
@@ -26,16 +27,16 @@ internal sealed class TextAttribute(int most) : TextRuleAttribute
     // Not blank.
     public override string Pattern => @"\S";
 
-    public override (string Code, string Detail)? Fault(string text, TimeProvider clock)
+    public override (ErrorCode Code, string Detail)? Fault(string text, TimeProvider clock)
     {
         // The contract counts characters as JSON Schema does, by code points; a char of C# is half of some.
         if (text.Length > most && (text.Length > 2 * most || text.EnumerateRunes().Count() > most))
-            return (ErrorCode.TextTooLong, $"This text is longer than {most} characters. Shorten it.");
+            return (ErrorCodes.TextTooLong, $"This text is longer than {most} characters. Shorten it.");
         // Where a text is handed on, many a reader ends it here; the database counts its length so.
         if (text.Contains('\0', StringComparison.Ordinal))
-            return (ErrorCode.TextWrong, "This text holds the character U+0000, which ends a text for many programs. Leave it out.");
+            return (ErrorCodes.TextWrong, "This text holds the character U+0000, which ends a text for many programs. Leave it out.");
         return string.IsNullOrWhiteSpace(text)
-            ? (ErrorCode.TextWrong, "This text is blank. Write something or leave the member out.")
+            ? (ErrorCodes.TextWrong, "This text is blank. Write something or leave the member out.")
             : null;
     }
 }
@@ -53,16 +54,20 @@ internal class WordAttribute : TextRuleAttribute
     public IReadOnlyList<string> All { get; }
 
     public static IReadOnlyList<string> Read(Type home, string list) =>
-        (IReadOnlyList<string>)home.GetProperty(list, BindingFlags.Public | BindingFlags.Static)!.GetValue(null)!;
+        home.GetProperty(list, BindingFlags.Public | BindingFlags.Static)!.GetValue(null) switch
+        {
+            IEnumerable<Code> codes => [.. codes.Select(code => code.Word)],
+            var words => (IReadOnlyList<string>)words!,
+        };
 
-    public override (string Code, string Detail)? Fault(string text, TimeProvider clock) =>
+    public override (ErrorCode Code, string Detail)? Fault(string text, TimeProvider clock) =>
         All.Contains(text)
             ? null
-            : (ErrorCode.WordUnknown, $"'{Excerpt.Of(text, 40)}' is not a word known here. Use one of: {string.Join(", ", All)}.");
+            : (ErrorCodes.WordUnknown, $"'{Excerpt.Of(text, 40)}' is not a word known here. Use one of: {string.Join(", ", All)}.");
 }
 
 /// <summary>Tells the contract a closed list that a rule between members enforces with codes of its own.</summary>
 internal sealed class ToldWordAttribute(Type home, string list) : WordAttribute(home, list)
 {
-    public override (string Code, string Detail)? Fault(string text, TimeProvider clock) => null;
+    public override (ErrorCode Code, string Detail)? Fault(string text, TimeProvider clock) => null;
 }

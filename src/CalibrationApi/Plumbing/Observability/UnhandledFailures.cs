@@ -47,14 +47,14 @@ internal static class UnhandledFailures
                 context.Response.Headers.RetryAfter = "60";
                 return ProblemResult.Of(
                     StatusCodes.Status503ServiceUnavailable,
-                    ErrorCode.StorageUnavailable,
+                    ErrorCodes.StorageUnavailable,
                     "The database cannot be used until the operator of the service has put it right, and what this request sent is not safely stored. Tell the operator. Send it again then, with the same Idempotency-Key or id."
                 );
             case { } failure when DatabaseOutage.Is(failure):
                 context.Response.Headers.RetryAfter = "5";
                 return ProblemResult.Of(
                     StatusCodes.Status503ServiceUnavailable,
-                    ErrorCode.StorageUnavailable,
+                    ErrorCodes.StorageUnavailable,
                     "The database cannot be used right now. Nothing was stored by this request. Try again in a few seconds."
                 );
             default:
@@ -66,7 +66,7 @@ internal static class UnhandledFailures
     public static ProblemResult OfOurs() =>
         ProblemResult.Of(
             StatusCodes.Status500InternalServerError,
-            ErrorCode.InternalError,
+            ErrorCodes.InternalError,
             "The service failed to answer. Nothing was stored. Try again, and tell the service's operator the traceId if it happens again."
         );
 
@@ -75,33 +75,33 @@ internal static class UnhandledFailures
         {
             StatusCodes.Status404NotFound => ProblemResult.Of(
                 status,
-                ErrorCode.NotFound,
+                ErrorCodes.NotFound,
                 "There is nothing at this address. The contract is at /openapi/v1.json."
             ),
             StatusCodes.Status405MethodNotAllowed => ProblemResult.Of(
                 status,
-                ErrorCode.MethodNotAllowed,
+                ErrorCodes.MethodNotAllowed,
                 "This address does not take that method. The Allow header lists those it takes."
             ),
             StatusCodes.Status406NotAcceptable => ProblemResult.Of(
                 status,
-                ErrorCode.NotAcceptable,
+                ErrorCodes.NotAcceptable,
                 "None of the media types asked for can be given. Accept application/json."
             ),
             StatusCodes.Status408RequestTimeout => ProblemResult.Of(
                 status,
-                ErrorCode.BodyTooSlow,
+                ErrorCodes.BodyTooSlow,
                 "The body came too slowly, and the service stopped waiting for it. Send it again over a better connection, or in smaller requests."
             ),
-            StatusCodes.Status413PayloadTooLarge => ProblemResult.Of(status, ErrorCode.BodyTooLarge, JsonBody.TooLarge(context)),
+            StatusCodes.Status413PayloadTooLarge => ProblemResult.Of(status, ErrorCodes.BodyTooLarge, JsonBody.TooLarge(context)),
             StatusCodes.Status415UnsupportedMediaType => ProblemResult.Of(
                 status,
-                ErrorCode.MediaTypeUnsupported,
+                ErrorCodes.MediaTypeUnsupported,
                 "Send the body as application/json in UTF-8, with that Content-Type."
             ),
             _ => ProblemResult.Of(
                 status,
-                status >= 500 ? ErrorCode.InternalError : ErrorCode.RequestBroken,
+                status >= 500 ? ErrorCodes.InternalError : ErrorCodes.RequestBroken,
                 "The request could not be understood as HTTP that this service takes."
             ),
         };

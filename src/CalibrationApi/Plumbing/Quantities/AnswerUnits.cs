@@ -119,7 +119,7 @@ internal sealed class AnswerUnits
         [
             .. findings.Select(finding => new FindingAnswer
             {
-                Code = finding.Code,
+                Code = finding.Code.Word,
                 Severity = Words.Of(finding.Severity),
                 Detail = Display.Write(finding.Detail),
                 Meter = finding.Meter,
@@ -127,7 +127,7 @@ internal sealed class AnswerUnits
         ];
 
     public CautionAnswer[] Cautions(IReadOnlyList<Caution> cautions) =>
-        [.. cautions.Select(caution => new CautionAnswer { Code = caution.Code, Detail = Display.Write(caution.Detail) })];
+        [.. cautions.Select(caution => new CautionAnswer { Code = caution.Code.Word, Detail = Display.Write(caution.Detail) })];
 
     public AssumptionAnswer[] Assumptions(IReadOnlyList<Assumption> assumptions) =>
         [

@@ -51,8 +51,8 @@ internal sealed class CurrencyCodeAttribute : TextRuleAttribute
 {
     public override string Pattern => "^[A-Z]{3}$";
 
-    public override (string Code, string Detail)? Fault(string text, TimeProvider clock) =>
+    public override (ErrorCode Code, string Detail)? Fault(string text, TimeProvider clock) =>
         text.Length == 3 && text.All(char.IsAsciiLetterUpper)
             ? null
-            : (ErrorCode.TextWrong, "Give the three capital letters of ISO 4217, for example EUR or CAD.");
+            : (ErrorCodes.TextWrong, "Give the three capital letters of ISO 4217, for example EUR or CAD.");
 }

@@ -27,8 +27,8 @@ internal sealed class NewIdAttribute : TextRuleAttribute
 {
     public override string Pattern => RecordId.Pattern;
 
-    public override (string Code, string Detail)? Fault(string text, TimeProvider clock) =>
+    public override (ErrorCode Code, string Detail)? Fault(string text, TimeProvider clock) =>
         RecordId.IsWellFormed(text)
             ? null
-            : (ErrorCode.TextWrong, "An id is a UUID of version 7 (RFC 9562) in lower case. Leave it out to get one.");
+            : (ErrorCodes.TextWrong, "An id is a UUID of version 7 (RFC 9562) in lower case. Leave it out to get one.");
 }

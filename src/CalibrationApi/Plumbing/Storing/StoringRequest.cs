@@ -53,7 +53,7 @@ internal sealed class StoringRequest(HttpContext context)
             context.Response.Headers.RetryAfter = "1";
             return ProblemResult.Of(
                 StatusCodes.Status409Conflict,
-                ErrorCode.IdempotencyInFlight,
+                ErrorCodes.IdempotencyInFlight,
                 "A request with this Idempotency-Key is being worked on. Wait a second and send it again to get its answer."
             );
         }
@@ -91,7 +91,7 @@ internal sealed class StoringRequest(HttpContext context)
             ? StoreOutcome.Replayed(earlier.Answer)
             : ProblemResult.Of(
                 StatusCodes.Status422UnprocessableEntity,
-                ErrorCode.IdempotencyKeyReused,
+                ErrorCodes.IdempotencyKeyReused,
                 "This Idempotency-Key was used for another body in the last 24 hours. Make a new key for a new request."
             );
     }
@@ -134,7 +134,7 @@ internal sealed class StoringRequest(HttpContext context)
             new ProblemError
             {
                 Header = KeyHeader,
-                Code = ErrorCode.TextWrong,
+                Code = ErrorCodes.TextWrong,
                 Detail = $"Give one text of up to {LongestKey} ASCII characters, for example a new UUID in quotes.",
             }
         );

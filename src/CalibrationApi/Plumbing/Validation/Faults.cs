@@ -19,8 +19,14 @@ internal struct Faults(TimeProvider clock)
 
     public readonly ValidationResult Result => found is null ? new() : new() { Errors = found };
 
-    public void Add(Place place, string code, string detail, string below = "") =>
-        (found ??= []).Add(new ValidationFailure(place.Path + below, detail) { ErrorCode = code });
+    public void Add(Place place, ErrorCode code, string detail, string below = "") =>
+        (found ??= []).Add(Failure(place.Path + below, code, detail));
+
+    /// <summary>A fault, with its code beside it: that of the library is a text.</summary>
+    public static ValidationFailure Failure(string path, ErrorCode code, string detail) => new(path, detail) { CustomState = code };
+
+    /// <summary>The code of a fault.</summary>
+    public static ErrorCode CodeOf(ValidationFailure fault) => (ErrorCode)fault.CustomState;
 
     public void Add(List<ValidationFailure> more)
     {

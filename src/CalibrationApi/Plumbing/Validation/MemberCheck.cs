@@ -17,7 +17,7 @@ internal sealed class NumberMember<T>(string name, bool needed, NumberAttribute?
         if (read(owner) is not { } value)
             MissingMember.Tell(needed, name, ref faults);
         else if (rule?.Allows(value) == false)
-            faults.Add(new(name), ErrorCode.NumberOutOfRange, rule.Advice);
+            faults.Add(new(name), ErrorCodes.NumberOutOfRange, rule.Advice);
     }
 }
 
@@ -28,7 +28,7 @@ internal sealed class WholeMember<T>(string name, bool needed, NumberAttribute? 
         if (read(owner) is not { } value)
             MissingMember.Tell(needed, name, ref faults);
         else if (rule?.Allows(value) == false)
-            faults.Add(new(name), ErrorCode.NumberOutOfRange, rule.Advice);
+            faults.Add(new(name), ErrorCodes.NumberOutOfRange, rule.Advice);
     }
 }
 
@@ -68,18 +68,18 @@ internal sealed class ListMember<T>(string name, bool needed, ItemsAttribute? ru
     {
         if (items.Count < allowed.Least)
         {
-            faults.Add(new(name), ErrorCode.TooFew, allowed.TooFew);
+            faults.Add(new(name), ErrorCodes.TooFew, allowed.TooFew);
         }
         else if (items.Count > allowed.Most)
         {
-            faults.Add(new(name), ErrorCode.TooMany, allowed.TooMany);
+            faults.Add(new(name), ErrorCodes.TooMany, allowed.TooMany);
         }
         else
         {
             for (var i = 0; i < items.Count; i++)
             {
                 if (items[i] is null)
-                    faults.Add(new(name, i), ErrorCode.MemberMissing, "This item is null. Give it or leave it out.");
+                    faults.Add(new(name, i), ErrorCodes.MemberMissing, "This item is null. Give it or leave it out.");
             }
         }
     }
@@ -99,6 +99,6 @@ internal static class MissingMember
     public static void Tell(bool needed, string name, ref Faults faults)
     {
         if (needed)
-            faults.Add(new(name), ErrorCode.MemberMissing, "This member is missing. Add it.");
+            faults.Add(new(name), ErrorCodes.MemberMissing, "This member is missing. Add it.");
     }
 }

@@ -18,8 +18,8 @@ internal static class Rules
     /// itself.</param>
     /// <param name="code">Stable code.</param>
     /// <param name="detail">What is wrong and what to do.</param>
-    public static void Report<T>(this ValidationContext<T> context, string member, string code, string detail) =>
-        context.AddFailure(new ValidationFailure(member, detail) { ErrorCode = code });
+    public static void Report<T>(this ValidationContext<T> context, string member, ErrorCode code, string detail) =>
+        context.AddFailure(Faults.Failure(member, code, detail));
 
     /// <summary>The canonical value of a quantity whose unit fits; null otherwise, because its own rule reports that.</summary>
     public static double? Canonical(Quantity? quantity) =>
@@ -28,17 +28,17 @@ internal static class Rules
             : null;
 
     /// <summary>What is wrong with a unit where one of a dimension is needed; null when it fits.</summary>
-    public static (string Code, string Detail)? UnitFault(string? symbol, Dimension dimension)
+    public static (ErrorCode Code, string Detail)? UnitFault(string? symbol, Dimension dimension)
     {
         if (symbol is not null && UnitTable.Find(symbol) is { } unit && unit.Dimension == dimension)
             return null;
         var units = string.Join(", ", UnitTable.Of(dimension).Select(one => one.Symbol));
         if (string.IsNullOrEmpty(symbol))
-            return (ErrorCode.UnitMissing, $"A number without a unit cannot be used. Add one of: {units}.");
+            return (ErrorCodes.UnitMissing, $"A number without a unit cannot be used. Add one of: {units}.");
         if (UnitTable.Find(symbol) is { } other)
-            return (ErrorCode.UnitWrongDimension, $"'{other.Symbol}' does not fit here. Use one of: {units}.");
+            return (ErrorCodes.UnitWrongDimension, $"'{other.Symbol}' does not fit here. Use one of: {units}.");
         return UnitTable.Ambiguous.TryGetValue(symbol, out var meanings)
-            ? (ErrorCode.UnitAmbiguous, $"'{symbol}' can mean more than one unit. Write which: {string.Join(", ", meanings)}.")
-            : (ErrorCode.UnitUnknown, $"'{Excerpt.Of(symbol, 40)}' is not a unit known here. Use one of: {units}.");
+            ? (ErrorCodes.UnitAmbiguous, $"'{symbol}' can mean more than one unit. Write which: {string.Join(", ", meanings)}.")
+            : (ErrorCodes.UnitUnknown, $"'{Excerpt.Of(symbol, 40)}' is not a unit known here. Use one of: {units}.");
     }
 }

@@ -47,13 +47,13 @@ internal sealed class QuantityCheck(Dimension dimension, MeasuredAttribute rule,
             faults.Add(place, code, detail);
         var told = rule.Told(dimension);
         if (quantity.Value is not { } number)
-            faults.Add(place, ErrorCode.MemberMissing, "The value is missing. Give a number beside the unit.", ".Value");
+            faults.Add(place, ErrorCodes.MemberMissing, "The value is missing. Give a number beside the unit.", ".Value");
         else if (!double.IsFinite(number))
-            faults.Add(place, ErrorCode.NumberOutOfRange, $"This number is too large for any machine. It has to be {told}.");
+            faults.Add(place, ErrorCodes.NumberOutOfRange, $"This number is too large for any machine. It has to be {told}.");
         else if (fault is null)
             faults.Add(
                 place,
-                ErrorCode.NumberOutOfRange,
+                ErrorCodes.NumberOutOfRange,
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"{number} {quantity.Unit} is out of range. It has to be {told}. Check the number and its unit."

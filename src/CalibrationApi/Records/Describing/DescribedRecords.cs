@@ -32,7 +32,7 @@ internal sealed class DescribedRecords<T>(RecordKind kind, string path)
                         new ProblemError
                         {
                             Pointer = "#/id",
-                            Code = ErrorCode.IdTaken,
+                            Code = ErrorCodes.IdTaken,
                             Detail =
                                 "This id already belongs to a record that was created by another body. Use a new id, or replace that record with PUT.",
                         },

@@ -13,14 +13,14 @@ internal static class Preconditions
         if (expected.Length == 0)
             return ProblemResult.Of(
                 StatusCodes.Status428PreconditionRequired,
-                ErrorCode.PreconditionRequired,
+                ErrorCodes.PreconditionRequired,
                 "A change names the revision that it is for. Send the ETag of your last GET as If-Match."
             );
         return expected == "*" || expected.Split(',', StringSplitOptions.TrimEntries).Contains(tag)
             ? null
             : ProblemResult.Of(
                 StatusCodes.Status412PreconditionFailed,
-                ErrorCode.PreconditionFailed,
+                ErrorCodes.PreconditionFailed,
                 "Somebody changed this record since you read it. Read it again, put your change into it, and send that with its new ETag."
             );
     }
@@ -29,7 +29,7 @@ internal static class Preconditions
         new()
         {
             Pointer = "#/id",
-            Code = ErrorCode.RecordsAtOdds,
+            Code = ErrorCodes.RecordsAtOdds,
             Detail = "The id in the body is not that of the address. Leave it out or make them equal.",
         };
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.PublishedSeedRowLimits;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Plumbing.Http;
@@ -23,7 +24,7 @@ internal sealed class MachineRequestValidator : AbstractValidator<MachineRequest
         if (machine.TimeZone is { Length: <= 64 } zone && !DateTimeZoneProviders.Tzdb.Ids.Contains(zone))
             context.Report(
                 nameof(machine.TimeZone),
-                ErrorCode.WordUnknown,
+                ErrorCodes.WordUnknown,
                 "This is not the name of a time zone. Use an IANA name such as Europe/Vienna or America/Regina."
             );
         if (
@@ -35,14 +36,14 @@ internal sealed class MachineRequestValidator : AbstractValidator<MachineRequest
         )
             context.Report(
                 nameof(machine.OpenerSpread),
-                ErrorCode.SettingsAtOdds,
+                SharedCodes.SettingsAtOdds,
                 "Seed cannot be spread wider than the rows are apart. Check both widths and their units."
             );
         Unique(machine.Tanks, tank => tank.Name, nameof(machine.Tanks), nameof(TankOfMachine.Name), context);
         if (machine.Meters?.Sum(meter => meter?.Elements?.Count ?? 0) > MostElements)
             context.Report(
                 nameof(machine.Meters),
-                ErrorCode.TooMany,
+                ErrorCodes.TooMany,
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"The meters of a machine may have {MostElements} elements altogether. Leave out those that are not fitted."
@@ -58,7 +59,7 @@ internal sealed class MachineRequestValidator : AbstractValidator<MachineRequest
             if (meter.Tank is { } tank && machine.Tanks?.Any(one => one?.Name == tank) != true)
                 context.Report(
                     $"{path}.{nameof(meter.Tank)}",
-                    ErrorCode.RecordsAtOdds,
+                    ErrorCodes.RecordsAtOdds,
                     "No tank of this machine has that name. Check the name, or add the tank."
                 );
             if (
@@ -67,7 +68,7 @@ internal sealed class MachineRequestValidator : AbstractValidator<MachineRequest
             )
                 context.Report(
                     $"{path}.{nameof(meter.PulsesPerRevolution)}",
-                    ErrorCode.MemberMissing,
+                    ErrorCodes.MemberMissing,
                     "The controller takes a mass per pulse: add the pulses per revolution."
                 );
         }
@@ -88,7 +89,7 @@ internal sealed class MachineRequestValidator : AbstractValidator<MachineRequest
             if (items![i] is { } item && name(item) is { } text && !seen.Add(text))
                 context.Report(
                     string.Create(CultureInfo.InvariantCulture, $"{path}[{i}].{member}"),
-                    ErrorCode.SettingsAtOdds,
+                    SharedCodes.SettingsAtOdds,
                     "This name is used twice here. Give each its own."
                 );
         }

@@ -97,7 +97,7 @@ internal static class FieldSetUpMapping
         new()
         {
             Pointer = $"#/{open.Member}",
-            Code = open.Kind == OpenKind.Refused ? ErrorCode.NumberOutOfRange : ErrorCode.ValueMissing,
+            Code = open.Kind == OpenKind.Refused ? ErrorCodes.NumberOutOfRange : ErrorCodes.ValueMissing,
             Detail = units.Of(open.About).Display.Write(open.Detail),
         };
 

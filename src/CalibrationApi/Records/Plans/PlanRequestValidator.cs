@@ -1,6 +1,7 @@
 using System.Globalization;
 using CalibrationApi.Calculations.CatchPlans;
 using CalibrationApi.Calculations.Nutrients;
+using CalibrationApi.Engine.Answers;
 using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Validation;
 using FluentValidation;
@@ -28,25 +29,25 @@ internal sealed class PlanRequestValidator : AbstractValidator<PlanRequest>
             if (meter.Meter is { } position && !named.Add(position))
                 context.Report(
                     $"{path}.{nameof(meter.Meter)}",
-                    ErrorCode.SettingsAtOdds,
+                    SharedCodes.SettingsAtOdds,
                     "This meter stands in the plan before, and it can put down one product only. Give each meter once."
                 );
             if (meter is { TargetRate: not null, Stand: not null })
                 context.Report(
                     $"{path}.{nameof(meter.Stand)}",
-                    ErrorCode.SettingsAtOdds,
+                    SharedCodes.SettingsAtOdds,
                     "The rate follows from the stand. Give the target rate or the stand, not both."
                 );
             if (meter is { TargetRate: null, Stand: null } && plan.Nutrients is null)
                 context.Report(
                     $"{path}.{nameof(meter.TargetRate)}",
-                    ErrorCode.MemberMissing,
+                    ErrorCodes.MemberMissing,
                     "Add the target rate. For seed the stand will do in its place, for a fertilizer the nutrients of the plan."
                 );
             if (meter.Stand is not null && meter.Lot is null)
                 context.Report(
                     $"{path}.{nameof(meter.Lot)}",
-                    ErrorCode.MemberMissing,
+                    ErrorCodes.MemberMissing,
                     "How much seed a stand takes depends on its lot. Add the lot, or give a target rate in place of the stand."
                 );
         }
@@ -64,13 +65,13 @@ internal sealed class StandOfPlanValidator : AbstractValidator<StandOfPlan>
                     if (stand is { Emergence: null, Survival: null })
                         context.Report(
                             nameof(stand.Emergence),
-                            ErrorCode.MemberMissing,
+                            ErrorCodes.MemberMissing,
                             "Add the field emergence, or the survival where germination is counted in."
                         );
                     if (stand is { Emergence: not null, Survival: not null })
                         context.Report(
                             nameof(stand.Survival),
-                            ErrorCode.SettingsAtOdds,
+                            SharedCodes.SettingsAtOdds,
                             "Survival has germination and emergence in it. Give emergence or survival, not both."
                         );
                 }

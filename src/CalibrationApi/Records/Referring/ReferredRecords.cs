@@ -32,7 +32,7 @@ internal sealed class ReferredRecords(WorkspaceReader known)
     {
         var lot = Find<LotRequest>(RecordKind.Lots, id, member);
         if (lot is not null && lot.Product != product)
-            Add(member, ErrorCode.RecordsAtOdds, "This lot belongs to another product. Check lot and product.");
+            Add(member, ErrorCodes.RecordsAtOdds, "This lot belongs to another product. Check lot and product.");
         return lot;
     }
 
@@ -42,7 +42,7 @@ internal sealed class ReferredRecords(WorkspaceReader known)
         if (meter is null)
             Add(
                 member,
-                ErrorCode.MeterNotOnMachine,
+                ErrorCodes.MeterNotOnMachine,
                 $"The machine has no meter at this position. Use one of: {string.Join(", ", machine.Meters!.Select(one => one!.Position))}."
             );
         return meter;
@@ -54,7 +54,7 @@ internal sealed class ReferredRecords(WorkspaceReader known)
         if (element is null)
             Add(
                 member,
-                ErrorCode.ElementNotInMeter,
+                ErrorCodes.ElementNotInMeter,
                 $"The meter has no element of this name. Use one of: {string.Join(", ", meter.Elements!.Select(one => one!.Name))}."
             );
         return element;
@@ -72,14 +72,14 @@ internal sealed class ReferredRecords(WorkspaceReader known)
         if (record.Retired is true)
             Add(
                 member,
-                ErrorCode.RecordRetired,
+                ErrorCodes.RecordRetired,
                 "This record is retired and takes no new evidence. Use another, or describe it anew without 'retired'."
             );
         return record;
     }
 
     /// <summary>Notes what does not fit.</summary>
-    public void Add(string member, string code, string detail) =>
+    public void Add(string member, ErrorCode code, string detail) =>
         Errors.Add(
             new ProblemError
             {

@@ -1,4 +1,3 @@
-using System.Reflection;
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.LikelyMistakes;
 using CalibrationApi.Plumbing.Contract;
@@ -6,42 +5,45 @@ using CalibrationApi.Plumbing.Http;
 
 namespace CalibrationApi.Reference.Codes;
 
-/// <summary>
-/// Every code, read from where it is declared: the comment of the constant is its cause, the attributes beside it say the rest.
-/// </summary>
+/// <summary>Every code, read from where it is declared: the comment there is its cause, the code itself says the rest.</summary>
 internal static class CodeList
 {
+    private static readonly string[] Kinds = ["error", "refusal", "finding", "caution", "mistake"];
+
     private static readonly Lazy<IReadOnlyList<CodeAnswer>> Read = new(() =>
         [
-            .. Of(typeof(ErrorCode), "error", field => field.GetCustomAttribute<StatusesAttribute>()?.All),
-            .. Of(typeof(RefusalCode), "refusal", _ => [StatusCodes.Status422UnprocessableEntity]),
-            .. Of(typeof(FindingCode), "finding", _ => null),
-            .. Of(typeof(CautionCode), "caution", _ => null),
-            .. Of(typeof(MistakeCode), "mistake", _ => null),
+            .. CodesOf
+                .Service()
+                .Select(one => new CodeAnswer
+                {
+                    Code = one.Code.Word,
+                    Kind = KindOf(one.Code),
+                    Statuses = one.Code switch
+                    {
+                        ErrorCode error => error.Statuses,
+                        RefusalCode => [StatusCodes.Status422UnprocessableEntity],
+                        _ => null,
+                    },
+                    Severities = one.Code is FindingCode finding ? [.. finding.Severities.Select(Words.Of)] : null,
+                    Cause = DocComments.SummaryOf(one.Place) ?? "",
+                    Remedy = one.Code.Remedy,
+                })
+                .OrderBy(code => Array.IndexOf(Kinds, code.Kind))
+                .ThenBy(code => code.Code, StringComparer.Ordinal),
         ]
     );
 
     /// <summary>All of them, by kind and then by name.</summary>
     public static IReadOnlyList<CodeAnswer> All => Read.Value;
 
-    private static IEnumerable<CodeAnswer> Of(Type home, string kind, Func<FieldInfo, IReadOnlyList<int>?> statuses) =>
-        home.GetFields(BindingFlags.Public | BindingFlags.Static)
-            // A constant that repeats the code of another class has its meaning there.
-            .Where(field => field.IsLiteral && RemedyOf(field) is not null)
-            .Select(field => new CodeAnswer
-            {
-                Code = (string)field.GetRawConstantValue()!,
-                Kind = kind,
-                Statuses = statuses(field),
-                Severities = field.GetCustomAttribute<SeveritiesAttribute>()?.All.Select(Words.Of).ToArray(),
-                Cause = DocComments.SummaryOf(field) ?? "",
-                Remedy = RemedyOf(field)!,
-            })
-            .OrderBy(code => code.Code, StringComparer.Ordinal);
-
-    // What to do about a likely mistake is what an answer says beside it.
-    private static string? RemedyOf(FieldInfo field) =>
-        field.DeclaringType == typeof(MistakeCode)
-            ? MistakeCode.CheckOf((string)field.GetRawConstantValue()!)
-            : field.GetCustomAttribute<RemedyAttribute>()?.Text;
+    private static string KindOf(Code code) =>
+        code switch
+        {
+            ErrorCode => "error",
+            RefusalCode => "refusal",
+            FindingCode => "finding",
+            CautionCode => "caution",
+            MistakeCode => "mistake",
+            _ => throw new InvalidOperationException($"The list of codes has no kind for {code}."),
+        };
 }

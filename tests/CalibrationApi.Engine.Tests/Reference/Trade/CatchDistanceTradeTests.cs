@@ -136,7 +136,9 @@ public sealed class CatchDistanceTradeTests : TradeCases<CatchDistanceTradeTests
     [Trait("Category", "Trade")]
     [Trait("Category", "Reference")]
     public void CD07_RateOfManyTonsPerHectare_IsWarnedOf() =>
-        Assert.Contains(Absurd.Findings, finding => finding is { Code: FindingCode.RateImplausible, Severity: Severity.Warning });
+        Assert.Contains(Absurd.Findings, finding =>
+            finding.Code == DriveWheelCodes.RateImplausible && finding.Severity == Severity.Warning
+        );
 
     private static Length LengthOf(double value, string unit) => new(Si(value, unit));
 

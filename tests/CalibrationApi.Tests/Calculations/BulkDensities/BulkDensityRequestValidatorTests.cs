@@ -6,37 +6,32 @@ namespace CalibrationApi.Tests.Calculations.BulkDensities;
 public sealed class BulkDensityRequestValidatorTests
 {
     [Theory]
-    [InlineData("/reference", "\"sand\"", "#/reference", ErrorCode.WordUnknown)]
-    [InlineData("/weighed/volume/value", "0", "#/weighed/volume", ErrorCode.NumberOutOfRange)]
-    [InlineData("/weighed/volume/unit", "\"bu\"", "#/weighed/volume", ErrorCode.UnitAmbiguous)]
-    [InlineData("/weighed/volume/value", "0.1", "#/weighed/weighings/0/gross", ErrorCode.NumberOutOfRange)]
-    [InlineData("/weighed/volumeTolerance/value", "51", "#/weighed/volumeTolerance", ErrorCode.NumberOutOfRange)]
-    [InlineData("/weighed/weighings", "[]", "#/weighed/weighings", ErrorCode.TooFew)]
-    [InlineData("/weighed/weighings/0/tare/value", "6.84", "#/weighed/weighings/0/tare", ErrorCode.TareAboveGross)]
-    [InlineData("/weighed/weighings/1/net", """{ "value": 6, "unit": "kg" }""", "#/weighed/weighings/1/net", ErrorCode.SettingsAtOdds)]
-    [InlineData("/weighed/weighings/1", """{ "net": { "value": 6, "unit": "kg" } }""", "#/weighed/weighings", ErrorCode.SettingsAtOdds)]
-    [InlineData("/weighed/weighings/1", "{}", "#/weighed/weighings/1/gross", ErrorCode.MemberMissing)]
-    [InlineData(
-        "/weighed/weighings/1",
-        """{ "gross": { "value": 6, "unit": "kg" } }""",
-        "#/weighed/weighings/1/tare",
-        ErrorCode.MemberMissing
-    )]
-    [InlineData("/weighed/sharedTare", """{ "value": 0.62, "unit": "kg" }""", "#/weighed/weighings/0/tare", ErrorCode.SettingsAtOdds)]
-    [InlineData("/weighed/scale/division/value", "0", "#/weighed/scale/division", ErrorCode.NumberOutOfRange)]
-    [InlineData("/testWeight", """{ "value": 60, "unit": "lb/bu-us" }""", "#/testWeight", ErrorCode.SettingsAtOdds)]
-    [InlineData("/testWeight", """{ "value": 60, "unit": "lb/bu" }""", "#/testWeight", ErrorCode.UnitAmbiguous)]
-    [InlineData("/statedDensity", """{ "value": -1, "unit": "kg/hL" }""", "#/statedDensity", ErrorCode.NumberOutOfRange)]
+    [InlineData("/reference", "\"sand\"", "#/reference", "word-unknown")]
+    [InlineData("/weighed/volume/value", "0", "#/weighed/volume", "number-out-of-range")]
+    [InlineData("/weighed/volume/unit", "\"bu\"", "#/weighed/volume", "unit-ambiguous")]
+    [InlineData("/weighed/volume/value", "0.1", "#/weighed/weighings/0/gross", "number-out-of-range")]
+    [InlineData("/weighed/volumeTolerance/value", "51", "#/weighed/volumeTolerance", "number-out-of-range")]
+    [InlineData("/weighed/weighings", "[]", "#/weighed/weighings", "too-few")]
+    [InlineData("/weighed/weighings/0/tare/value", "6.84", "#/weighed/weighings/0/tare", "tare-above-gross")]
+    [InlineData("/weighed/weighings/1/net", """{ "value": 6, "unit": "kg" }""", "#/weighed/weighings/1/net", "settings-at-odds")]
+    [InlineData("/weighed/weighings/1", """{ "net": { "value": 6, "unit": "kg" } }""", "#/weighed/weighings", "settings-at-odds")]
+    [InlineData("/weighed/weighings/1", "{}", "#/weighed/weighings/1/gross", "member-missing")]
+    [InlineData("/weighed/weighings/1", """{ "gross": { "value": 6, "unit": "kg" } }""", "#/weighed/weighings/1/tare", "member-missing")]
+    [InlineData("/weighed/sharedTare", """{ "value": 0.62, "unit": "kg" }""", "#/weighed/weighings/0/tare", "settings-at-odds")]
+    [InlineData("/weighed/scale/division/value", "0", "#/weighed/scale/division", "number-out-of-range")]
+    [InlineData("/testWeight", """{ "value": 60, "unit": "lb/bu-us" }""", "#/testWeight", "settings-at-odds")]
+    [InlineData("/testWeight", """{ "value": 60, "unit": "lb/bu" }""", "#/testWeight", "unit-ambiguous")]
+    [InlineData("/statedDensity", """{ "value": -1, "unit": "kg/hL" }""", "#/statedDensity", "number-out-of-range")]
     [InlineData(
         "/filledTank",
         """{ "mass": { "value": 1, "unit": "t" }, "volume": { "value": 1, "unit": "L" } }""",
         "#/filledTank/mass",
-        ErrorCode.NumberOutOfRange
+        "number-out-of-range"
     )]
-    [InlineData("/lotToLot", """{ "value": 5, "unit": "%" }""", "#/lotToLot", ErrorCode.SettingsAtOdds)]
-    [InlineData("/tank/fill/value", "120", "#/tank/fill", ErrorCode.NumberOutOfRange)]
-    [InlineData("/coverageProbability", "1", "#/coverageProbability", ErrorCode.NumberOutOfRange)]
-    [InlineData("/product", "\" \"", "#/product", ErrorCode.TextWrong)]
+    [InlineData("/lotToLot", """{ "value": 5, "unit": "%" }""", "#/lotToLot", "settings-at-odds")]
+    [InlineData("/tank/fill/value", "120", "#/tank/fill", "number-out-of-range")]
+    [InlineData("/coverageProbability", "1", "#/coverageProbability", "number-out-of-range")]
+    [InlineData("/product", "\" \"", "#/product", "text-wrong")]
     public async Task Member_ThatBreaksARule_IsRefusedAtItsPlace(string pointer, string json, string at, string code)
     {
         using var response = await Question.Of(Question.BulkDensity).With(pointer, json).AskAsync();
@@ -51,6 +46,6 @@ public sealed class BulkDensityRequestValidatorTests
         using var response = await Question.Of(Question.BulkDensity).Without("/weighed").Without("/reference").AskAsync();
 
         var problem = await ProblemBody.ReadAsync(response, 422);
-        Assert.Contains(problem.Faults, fault => fault.Pointer == "#/weighed" && fault.Code == ErrorCode.MemberMissing);
+        Assert.Contains(problem.Faults, fault => fault.Pointer == "#/weighed" && fault.Code == "member-missing");
     }
 }

@@ -39,23 +39,23 @@ public sealed class CatchPlanRequestValidatorTests
         using var response = await Question.Of(Question.CatchPlan).With(pointer, json).AskAsync();
 
         var problem = await ProblemBody.ReadAsync(response, 422);
-        Assert.Contains(problem.Faults, fault => fault.Pointer == at && fault.Code == ErrorCode.NumberOutOfRange);
+        Assert.Contains(problem.Faults, fault => fault.Pointer == at && fault.Code == "number-out-of-range");
     }
 
     [Theory]
-    [InlineData("/container/volume/unit", "\"bu\"", "#/container/volume", ErrorCode.UnitAmbiguous)]
-    [InlineData("/meters/0/bulkDensity/unit", "\"lb/bu\"", "#/meters/0/bulkDensity", ErrorCode.UnitAmbiguous)]
-    [InlineData("/groundSpeed/unit", "\"kph\"", "#/groundSpeed", ErrorCode.UnitUnknown)]
-    [InlineData("/groundSpeed/unit", "\"rpm\"", "#/groundSpeed", ErrorCode.UnitWrongDimension)]
-    [InlineData("/meters/0/targetRate/unit", "null", "#/meters/0/targetRate", ErrorCode.UnitMissing)]
-    [InlineData("/shortestRun", """{ "value": 6, "unit": "min" }""", "#/shortestRun", ErrorCode.SettingsAtOdds)]
-    [InlineData("/drive", "\"SharedShaft\"", "#/drive", ErrorCode.WordUnknown)]
-    [InlineData("/meters/0/material", "\"seed\"", "#/meters/0/material", ErrorCode.WordUnknown)]
-    [InlineData("/meters/1/meter", "\"front\"", "#/meters/1/meter", ErrorCode.SettingsAtOdds)]
-    [InlineData("/meters/0/startValue", """{ "value": 0.3, "unit": "kg/rev" }""", "#/meters/0/startValue", ErrorCode.SettingsAtOdds)]
-    [InlineData("/meters/0/speedLimits/minimum/value", "90", "#/meters/0/speedLimits/minimum", ErrorCode.SettingsAtOdds)]
-    [InlineData("/meters/0/product", "\"\"", "#/meters/0/product", ErrorCode.TextWrong)]
-    [InlineData("/meters", "[]", "#/meters", ErrorCode.TooFew)]
+    [InlineData("/container/volume/unit", "\"bu\"", "#/container/volume", "unit-ambiguous")]
+    [InlineData("/meters/0/bulkDensity/unit", "\"lb/bu\"", "#/meters/0/bulkDensity", "unit-ambiguous")]
+    [InlineData("/groundSpeed/unit", "\"kph\"", "#/groundSpeed", "unit-unknown")]
+    [InlineData("/groundSpeed/unit", "\"rpm\"", "#/groundSpeed", "unit-wrong-dimension")]
+    [InlineData("/meters/0/targetRate/unit", "null", "#/meters/0/targetRate", "unit-missing")]
+    [InlineData("/shortestRun", """{ "value": 6, "unit": "min" }""", "#/shortestRun", "settings-at-odds")]
+    [InlineData("/drive", "\"SharedShaft\"", "#/drive", "word-unknown")]
+    [InlineData("/meters/0/material", "\"seed\"", "#/meters/0/material", "word-unknown")]
+    [InlineData("/meters/1/meter", "\"front\"", "#/meters/1/meter", "settings-at-odds")]
+    [InlineData("/meters/0/startValue", """{ "value": 0.3, "unit": "kg/rev" }""", "#/meters/0/startValue", "settings-at-odds")]
+    [InlineData("/meters/0/speedLimits/minimum/value", "90", "#/meters/0/speedLimits/minimum", "settings-at-odds")]
+    [InlineData("/meters/0/product", "\"\"", "#/meters/0/product", "text-wrong")]
+    [InlineData("/meters", "[]", "#/meters", "too-few")]
     public async Task Member_ThatBreaksARule_IsRefusedAtItsPlace(string pointer, string json, string at, string code)
     {
         using var response = await Question.Of(Question.CatchPlan).With(pointer, json).AskAsync();
@@ -73,7 +73,7 @@ public sealed class CatchPlanRequestValidatorTests
 
         using var response = await question.AskAsync();
 
-        Assert.Equal(("#/workingSpeeds/minimum", ErrorCode.SettingsAtOdds), Place(await ProblemBody.ReadAsync(response, 422)));
+        Assert.Equal(("#/workingSpeeds/minimum", "settings-at-odds"), Place(await ProblemBody.ReadAsync(response, 422)));
     }
 
     [Fact]
@@ -81,7 +81,7 @@ public sealed class CatchPlanRequestValidatorTests
     {
         using var response = await Question.Of(Question.CatchPlan).Without("/meters/1/bulkDensity").AskAsync();
 
-        Assert.Equal(("#/meters/1/bulkDensity", ErrorCode.DensityMissing), Place(await ProblemBody.ReadAsync(response, 422)));
+        Assert.Equal(("#/meters/1/bulkDensity", "density-missing"), Place(await ProblemBody.ReadAsync(response, 422)));
     }
 
     [Fact]
@@ -97,7 +97,7 @@ public sealed class CatchPlanRequestValidatorTests
     {
         using var response = await WithMeters(65).AskAsync();
 
-        Assert.Equal(("#/meters", ErrorCode.TooMany), Place(await ProblemBody.ReadAsync(response, 422)));
+        Assert.Equal(("#/meters", "too-many"), Place(await ProblemBody.ReadAsync(response, 422)));
     }
 
     [Fact]
@@ -117,7 +117,7 @@ public sealed class CatchPlanRequestValidatorTests
 
         var problem = await ProblemBody.ReadAsync(response, 422);
         Assert.Equal(["#/meters/0", "#/meters/1", "#/meters/2"], problem.Faults.Select(fault => fault.Pointer));
-        Assert.All(problem.Faults, fault => Assert.Equal(ErrorCode.SettingsAtOdds, fault.Code));
+        Assert.All(problem.Faults, fault => Assert.Equal("settings-at-odds", fault.Code));
     }
 
     [Fact]

@@ -6,9 +6,9 @@ namespace CalibrationApi.Tests.Calculations.CatchTests;
 public sealed class CatchTestRequestValidatorTests
 {
     [Theory]
-    [InlineData("/catches/0/net", """{ "value": -5, "unit": "kg" }""", "#/catches/0/net", ErrorCode.NetNegative)]
-    [InlineData("/catches/0/net", """{ "value": 0, "unit": "kg" }""", "#/catches/0/net", ErrorCode.NetNegative)]
-    [InlineData("/catches/0/net", """{ "value": 1e-300, "unit": "kg" }""", "#/catches/0/net", ErrorCode.NetNegative)]
+    [InlineData("/catches/0/net", """{ "value": -5, "unit": "kg" }""", "#/catches/0/net", "net-negative")]
+    [InlineData("/catches/0/net", """{ "value": 0, "unit": "kg" }""", "#/catches/0/net", "net-negative")]
+    [InlineData("/catches/0/net", """{ "value": 1e-300, "unit": "kg" }""", "#/catches/0/net", "net-negative")]
     public async Task Net_NotAboveZero_IsNegative(string pointer, string json, string at, string code) =>
         await RefusesAsync(
             Question.Of(Question.CatchTest).Without("/catches/0/gross").Without("/catches/0/tare").With(pointer, json),
@@ -23,7 +23,7 @@ public sealed class CatchTestRequestValidatorTests
     [InlineData("/catches/0/tare", """{ "value": 50, "unit": "lb" }""", "#/catches/0/tare")]
     [InlineData("/catches/0/gross/unit", "\"g\"", "#/catches/0/tare")]
     public async Task Tare_AtOrAboveGross_IsSwapped(string pointer, string json, string at) =>
-        await RefusesAsync(Question.Of(Question.CatchTest).With(pointer, json), at, ErrorCode.TareAboveGross);
+        await RefusesAsync(Question.Of(Question.CatchTest).With(pointer, json), at, "tare-above-gross");
 
     [Fact]
     public async Task SharedTare_AboveOneGross_NamesThatCatch()
@@ -35,7 +35,7 @@ public sealed class CatchTestRequestValidatorTests
             .Without("/catches/1/tare")
             .With("/sharedTare", """{ "value": 18.6, "unit": "kg" }""");
 
-        await RefusesAsync(question, "#/catches/1/tare", ErrorCode.TareAboveGross);
+        await RefusesAsync(question, "#/catches/1/tare", "tare-above-gross");
     }
 
     [Theory]
@@ -47,7 +47,7 @@ public sealed class CatchTestRequestValidatorTests
         await RefusesAsync(
             Question.Of(Question.CatchTest).With("/catches/0/revolutions/value", value),
             "#/catches/0/revolutions",
-            ErrorCode.RevolutionsNotPositive
+            "revolutions-not-positive"
         );
 
     [Theory]
@@ -62,7 +62,7 @@ public sealed class CatchTestRequestValidatorTests
             .With("/catches/0/pulses", value)
             .With("/pulsesPerRevolution", """{ "value": 360, "unit": "pulses/rev" }""");
 
-        await RefusesAsync(question, "#/catches/0/pulses", ErrorCode.RevolutionsNotPositive);
+        await RefusesAsync(question, "#/catches/0/pulses", "revolutions-not-positive");
     }
 
     [Theory]
@@ -76,12 +76,12 @@ public sealed class CatchTestRequestValidatorTests
             .With("/catches/0/turns", $$"""{ "value": {{value}}, "unit": "rev" }""")
             .With("/meterRevolutionsPerTurn", """{ "value": 2, "unit": "1" }""");
 
-        await RefusesAsync(question, "#/catches/0/turns", ErrorCode.RevolutionsNotPositive);
+        await RefusesAsync(question, "#/catches/0/turns", "revolutions-not-positive");
     }
 
     [Fact]
     public async Task Catches_None_AreTooFew() =>
-        await RefusesAsync(Question.Of(Question.CatchTest).With("/catches", "[]"), "#/catches", ErrorCode.TooFew);
+        await RefusesAsync(Question.Of(Question.CatchTest).With("/catches", "[]"), "#/catches", "too-few");
 
     [Fact]
     public async Task Catches_FiftyOne_AreTooMany()
@@ -90,7 +90,7 @@ public sealed class CatchTestRequestValidatorTests
         for (var i = 2; i < 51; i++)
             question.Add("/catches", """{ "net": { "value": 17, "unit": "kg" }, "revolutions": { "value": 47, "unit": "rev" } }""");
 
-        await RefusesAsync(question, "#/catches", ErrorCode.TooMany);
+        await RefusesAsync(question, "#/catches", "too-many");
     }
 
     [Fact]
@@ -111,7 +111,7 @@ public sealed class CatchTestRequestValidatorTests
             .With("/catches/0/excluded", """{ "reason": "spilled" }""")
             .With("/catches/1/excluded", """{ "reason": "spilled" }""");
 
-        await RefusesAsync(question, "#/catches", ErrorCode.CatchesAllExcluded);
+        await RefusesAsync(question, "#/catches", "catches-all-excluded");
     }
 
     [Theory]
@@ -137,7 +137,7 @@ public sealed class CatchTestRequestValidatorTests
         using var response = await Question.Of(Question.CatchTest).With(pointer, value).AskAsync();
 
         var problem = await ProblemBody.ReadAsync(response, 422);
-        var fault = Assert.Single(problem.Faults, fault => fault.Code == ErrorCode.NumberOutOfRange);
+        var fault = Assert.Single(problem.Faults, fault => fault.Code == "number-out-of-range");
         Assert.Equal("#" + pointer[..pointer.LastIndexOf('/')], fault.Pointer);
         Assert.Matches(" has to be (above )?[0-9]", fault.Detail);
     }
@@ -147,7 +147,7 @@ public sealed class CatchTestRequestValidatorTests
         await RefusesAsync(
             Question.Of(Question.CatchTest).With("/targetRate/value", new string('9', 400)),
             "#/targetRate",
-            ErrorCode.NumberOutOfRange
+            "number-out-of-range"
         );
 
     [Fact]
@@ -177,23 +177,23 @@ public sealed class CatchTestRequestValidatorTests
     [InlineData("/secondTestChange", """{ "value": 101, "unit": "%" }""")]
     [InlineData("/valueInForce/relativeUncertainty", """{ "value": 101, "unit": "%" }""")]
     public async Task Setting_OutOfRange_IsRefused(string pointer, string json) =>
-        await RefusesAsync(Question.Of(Question.CatchTest).With(pointer, json), "#" + pointer, ErrorCode.NumberOutOfRange);
+        await RefusesAsync(Question.Of(Question.CatchTest).With(pointer, json), "#" + pointer, "number-out-of-range");
 
     [Theory]
-    [InlineData("/catches/0/gross/unit", "\"KG\"", "#/catches/0/gross", ErrorCode.UnitUnknown)]
-    [InlineData("/catches/0/gross/unit", "\"kilo\"", "#/catches/0/gross", ErrorCode.UnitUnknown)]
-    [InlineData("/catches/0/gross/unit", "\"kg \"", "#/catches/0/gross", ErrorCode.UnitUnknown)]
-    [InlineData("/catches/0/gross/unit", "\"L\"", "#/catches/0/gross", ErrorCode.UnitWrongDimension)]
-    [InlineData("/targetRate/unit", "\"kg\"", "#/targetRate", ErrorCode.UnitWrongDimension)]
-    [InlineData("/valueInForce/unit", "\"kg/ha\"", "#/valueInForce", ErrorCode.UnitWrongDimension)]
-    [InlineData("/catches/0/gross/unit", "\"\"", "#/catches/0/gross", ErrorCode.UnitMissing)]
-    [InlineData("/catches/0/gross/unit", "null", "#/catches/0/gross", ErrorCode.UnitMissing)]
-    [InlineData("/catches/0/gross/unit", "\"bu\"", "#/catches/0/gross", ErrorCode.UnitAmbiguous)]
-    [InlineData("/catches/0/gross/unit", "\"ton\"", "#/catches/0/gross", ErrorCode.UnitAmbiguous)]
-    [InlineData("/product/bulkDensity/unit", "\"lb/bu\"", "#/product/bulkDensity", ErrorCode.UnitAmbiguous)]
-    [InlineData("/controllerEntry/unit", "\"kg\"", "#/controllerEntry/unit", ErrorCode.UnitWrongDimension)]
-    [InlineData("/controllerEntry/unit", "\"stone/rev\"", "#/controllerEntry/unit", ErrorCode.UnitUnknown)]
-    [InlineData("/controllerEntry/unit", "\"bu\"", "#/controllerEntry/unit", ErrorCode.UnitAmbiguous)]
+    [InlineData("/catches/0/gross/unit", "\"KG\"", "#/catches/0/gross", "unit-unknown")]
+    [InlineData("/catches/0/gross/unit", "\"kilo\"", "#/catches/0/gross", "unit-unknown")]
+    [InlineData("/catches/0/gross/unit", "\"kg \"", "#/catches/0/gross", "unit-unknown")]
+    [InlineData("/catches/0/gross/unit", "\"L\"", "#/catches/0/gross", "unit-wrong-dimension")]
+    [InlineData("/targetRate/unit", "\"kg\"", "#/targetRate", "unit-wrong-dimension")]
+    [InlineData("/valueInForce/unit", "\"kg/ha\"", "#/valueInForce", "unit-wrong-dimension")]
+    [InlineData("/catches/0/gross/unit", "\"\"", "#/catches/0/gross", "unit-missing")]
+    [InlineData("/catches/0/gross/unit", "null", "#/catches/0/gross", "unit-missing")]
+    [InlineData("/catches/0/gross/unit", "\"bu\"", "#/catches/0/gross", "unit-ambiguous")]
+    [InlineData("/catches/0/gross/unit", "\"ton\"", "#/catches/0/gross", "unit-ambiguous")]
+    [InlineData("/product/bulkDensity/unit", "\"lb/bu\"", "#/product/bulkDensity", "unit-ambiguous")]
+    [InlineData("/controllerEntry/unit", "\"kg\"", "#/controllerEntry/unit", "unit-wrong-dimension")]
+    [InlineData("/controllerEntry/unit", "\"stone/rev\"", "#/controllerEntry/unit", "unit-unknown")]
+    [InlineData("/controllerEntry/unit", "\"bu\"", "#/controllerEntry/unit", "unit-ambiguous")]
     public async Task Unit_ThatDoesNotFit_IsRefusedWithThoseThatDo(string pointer, string json, string at, string code)
     {
         using var response = await Question.Of(Question.CatchTest).With(pointer, json).AskAsync();
@@ -217,7 +217,7 @@ public sealed class CatchTestRequestValidatorTests
         using var response = await Question.Of(Question.CatchTest).With(pointer, json).AskAsync();
 
         var fault = (await ProblemBody.ReadAsync(response, 422)).Only();
-        Assert.Equal(("#" + pointer, ErrorCode.WordUnknown), (fault.Pointer, fault.Code));
+        Assert.Equal(("#" + pointer, "word-unknown"), (fault.Pointer, fault.Code));
         Assert.Contains("Use one of: ", fault.Detail, StringComparison.Ordinal);
     }
 
@@ -231,7 +231,7 @@ public sealed class CatchTestRequestValidatorTests
         await RefusesAsync(
             Question.Of(Question.CatchTest).With("/product/price/currency", $"\"{currency}\""),
             "#/product/price/currency",
-            ErrorCode.TextWrong
+            "text-wrong"
         );
 
     [Theory]
@@ -239,13 +239,9 @@ public sealed class CatchTestRequestValidatorTests
     [InlineData("/product/name")]
     public async Task Name_LongOrBlank_IsRefused(string pointer)
     {
-        await RefusesAsync(
-            Question.Of(Question.CatchTest).With(pointer, $"\"{new string('x', 101)}\""),
-            "#" + pointer,
-            ErrorCode.TextTooLong
-        );
-        await RefusesAsync(Question.Of(Question.CatchTest).With(pointer, "\" \\t\""), "#" + pointer, ErrorCode.TextWrong);
-        await RefusesAsync(Question.Of(Question.CatchTest).With(pointer, "\"\""), "#" + pointer, ErrorCode.TextWrong);
+        await RefusesAsync(Question.Of(Question.CatchTest).With(pointer, $"\"{new string('x', 101)}\""), "#" + pointer, "text-too-long");
+        await RefusesAsync(Question.Of(Question.CatchTest).With(pointer, "\" \\t\""), "#" + pointer, "text-wrong");
+        await RefusesAsync(Question.Of(Question.CatchTest).With(pointer, "\"\""), "#" + pointer, "text-wrong");
     }
 
     [Fact]
@@ -256,7 +252,7 @@ public sealed class CatchTestRequestValidatorTests
             .Without("/product/bulkDensity")
             .With("/controllerEntry", """{ "form": "volume-per-revolution", "unit": "L", "decimals": 3 }""");
 
-        await RefusesAsync(question, "#/product/bulkDensity", ErrorCode.DensityMissing);
+        await RefusesAsync(question, "#/product/bulkDensity", "density-missing");
     }
 
     [Theory]
@@ -266,7 +262,7 @@ public sealed class CatchTestRequestValidatorTests
         await RefusesAsync(
             Question.Of(Question.CatchTest).With("/controllerEntry", $$"""{ "form": "{{form}}", "unit": "{{unit}}", "decimals": 3 }"""),
             at,
-            ErrorCode.MemberMissing
+            "member-missing"
         );
 
     [Theory]
@@ -274,11 +270,7 @@ public sealed class CatchTestRequestValidatorTests
     [InlineData("/catches/0/turns", """{ "value": 20, "unit": "rev" }""", "#/meterRevolutionsPerTurn")]
     [InlineData("/catches/0/runTime", """{ "value": 60, "unit": "s" }""", "#/meterSpeed")]
     public async Task Count_ThatNeedsMore_SaysWhat(string pointer, string json, string at) =>
-        await RefusesAsync(
-            Question.Of(Question.CatchTest).Without("/catches/0/revolutions").With(pointer, json),
-            at,
-            ErrorCode.MemberMissing
-        );
+        await RefusesAsync(Question.Of(Question.CatchTest).Without("/catches/0/revolutions").With(pointer, json), at, "member-missing");
 
     [Fact]
     public async Task IndicatedMass_WithoutTheValueTypedIn_AsksForIt()
@@ -289,7 +281,7 @@ public sealed class CatchTestRequestValidatorTests
             .Without("/catches/0/revolutions")
             .With("/catches/0/indicatedMass", """{ "value": 16, "unit": "kg" }""");
 
-        await RefusesAsync(question, "#/valueTypedIn", ErrorCode.MemberMissing);
+        await RefusesAsync(question, "#/valueTypedIn", "member-missing");
     }
 
     [Theory]
@@ -303,7 +295,7 @@ public sealed class CatchTestRequestValidatorTests
         using var response = await Question.Of(Question.CatchTest).With(pointer, json).AskAsync();
 
         var problem = await ProblemBody.ReadAsync(response, 422);
-        Assert.Contains(problem.Faults, fault => fault.Pointer == at && fault.Code == ErrorCode.SettingsAtOdds);
+        Assert.Contains(problem.Faults, fault => fault.Pointer == at && fault.Code == "settings-at-odds");
     }
 
     [Fact]
@@ -318,7 +310,7 @@ public sealed class CatchTestRequestValidatorTests
         using var response = await question.AskAsync();
 
         var fault = (await ProblemBody.ReadAsync(response, 422)).Only();
-        Assert.Equal(ErrorCode.SettingsAtOdds, fault.Code);
+        Assert.Equal("settings-at-odds", fault.Code);
     }
 
     [Fact]

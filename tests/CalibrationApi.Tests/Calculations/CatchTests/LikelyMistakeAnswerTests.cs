@@ -113,18 +113,18 @@ public sealed class LikelyMistakeAnswerTests(RecordService service) : IClassFixt
     }
 
     [Theory]
-    [InlineData("/container", """{ "volume": { "value": 0, "unit": "L" } }""", "#/container/volume", ErrorCode.NumberOutOfRange)]
-    [InlineData("/container", """{ "tare": { "value": -1, "unit": "kg" } }""", "#/container/tare", ErrorCode.NumberOutOfRange)]
-    [InlineData("/otherContainers", """[ { "name": "tub" } ]""", "#/otherContainers/0/tare", ErrorCode.MemberMissing)]
-    [InlineData("/otherElements", """[ { "name": "fine" } ]""", "#/otherElements/0/massPerRevolution", ErrorCode.MemberMissing)]
+    [InlineData("/container", """{ "volume": { "value": 0, "unit": "L" } }""", "#/container/volume", "number-out-of-range")]
+    [InlineData("/container", """{ "tare": { "value": -1, "unit": "kg" } }""", "#/container/tare", "number-out-of-range")]
+    [InlineData("/otherContainers", """[ { "name": "tub" } ]""", "#/otherContainers/0/tare", "member-missing")]
+    [InlineData("/otherElements", """[ { "name": "fine" } ]""", "#/otherElements/0/massPerRevolution", "member-missing")]
     [InlineData(
         "/otherProducts",
         """[ { "massPerRevolution": { "value": 1, "unit": "kg" } } ]""",
         "#/otherProducts/0/massPerRevolution",
-        ErrorCode.UnitWrongDimension
+        "unit-wrong-dimension"
     )]
-    [InlineData("/catchPoints", "0", "#/catchPoints", ErrorCode.NumberOutOfRange)]
-    [InlineData("/ruledOutMistakes", """["spilt-coffee"]""", "#/ruledOutMistakes/0", ErrorCode.WordUnknown)]
+    [InlineData("/catchPoints", "0", "#/catchPoints", "number-out-of-range")]
+    [InlineData("/ruledOutMistakes", """["spilt-coffee"]""", "#/ruledOutMistakes/0", "word-unknown")]
     public async Task Context_OutOfRange_IsRefusedAtItsPlace(string pointer, string json, string at, string code)
     {
         using var response = await Question.Of(Question.CatchTest).With(pointer, json).AskAsync();

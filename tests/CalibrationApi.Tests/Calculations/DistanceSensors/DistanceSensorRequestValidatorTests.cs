@@ -6,47 +6,47 @@ namespace CalibrationApi.Tests.Calculations.DistanceSensors;
 public sealed class DistanceSensorRequestValidatorTests
 {
     [Theory]
-    [InlineData("/runs", "[]", "#/runs", ErrorCode.TooFew)]
-    [InlineData("/runs/0", "null", "#/runs/0", ErrorCode.MemberMissing)]
-    [InlineData("/runs/0", """{ "pulses": 1274 }""", "#/runs/0/distance", ErrorCode.MemberMissing)]
-    [InlineData("/runs/0", """{ "distance": { "value": 100, "unit": "m" } }""", "#/runs/0/pulses", ErrorCode.MemberMissing)]
-    [InlineData("/runs/0/turns", """{ "value": 32, "unit": "rev" }""", "#/runs/0/turns", ErrorCode.SettingsAtOdds)]
+    [InlineData("/runs", "[]", "#/runs", "too-few")]
+    [InlineData("/runs/0", "null", "#/runs/0", "member-missing")]
+    [InlineData("/runs/0", """{ "pulses": 1274 }""", "#/runs/0/distance", "member-missing")]
+    [InlineData("/runs/0", """{ "distance": { "value": 100, "unit": "m" } }""", "#/runs/0/pulses", "member-missing")]
+    [InlineData("/runs/0/turns", """{ "value": 32, "unit": "rev" }""", "#/runs/0/turns", "settings-at-odds")]
     [InlineData(
         "/runs/1",
         """{ "distance": { "value": 100, "unit": "m" }, "turns": { "value": 32, "unit": "rev" } }""",
         "#/runs/1",
-        ErrorCode.SettingsAtOdds
+        "settings-at-odds"
     )]
     [InlineData(
         "/referenceRuns/0",
         """{ "distance": { "value": 100, "unit": "m" }, "turns": { "value": 32, "unit": "rev" } }""",
         "#/referenceRuns/0",
-        ErrorCode.SettingsAtOdds
+        "settings-at-odds"
     )]
-    [InlineData("/runs/0/pulses", "0", "#/runs/0/pulses", ErrorCode.NumberOutOfRange)]
-    [InlineData("/runs/0/pulses", "-1274", "#/runs/0/pulses", ErrorCode.NumberOutOfRange)]
-    [InlineData("/runs/0/pulses", "1e309", "#/runs/0/pulses", ErrorCode.NumberOutOfRange)]
-    [InlineData("/runs/0/distance/value", "0", "#/runs/0/distance", ErrorCode.NumberOutOfRange)]
-    [InlineData("/runs/0/distance/unit", "\"yd\"", "#/runs/0/distance", ErrorCode.UnitUnknown)]
-    [InlineData("/runs/0/direction", "\"uphill\"", "#/runs/0/direction", ErrorCode.WordUnknown)]
-    [InlineData("/runs/0/time/value", "0", "#/runs/0/time", ErrorCode.NumberOutOfRange)]
-    [InlineData("/tapeLimit/value", "-1", "#/tapeLimit", ErrorCode.NumberOutOfRange)]
-    [InlineData("/valueInForce", "{}", "#/valueInForce/pulsesPerDistance", ErrorCode.MemberMissing)]
-    [InlineData("/valueInForce/distancePerPulse", """{ "value": 7.6, "unit": "cm" }""", "#/valueInForce", ErrorCode.SettingsAtOdds)]
-    [InlineData("/valueInForce/pulsesPerDistance/value", "0", "#/valueInForce/pulsesPerDistance", ErrorCode.NumberOutOfRange)]
-    [InlineData("/valueInForce", """{ "pulses": 1310 }""", "#/valueInForce/distance", ErrorCode.MemberMissing)]
-    [InlineData("/valueInForce/distance", """{ "value": 100, "unit": "m" }""", "#/valueInForce/distance", ErrorCode.SettingsAtOdds)]
-    [InlineData("/controllerEntry/form", "\"pulses\"", "#/controllerEntry/form", ErrorCode.WordUnknown)]
-    [InlineData("/controllerEntry/form", "\"distance-per-pulse\"", "#/controllerEntry/unit", ErrorCode.MemberMissing)]
-    [InlineData("/controllerEntry/form", "\"wheel-circumference\"", "#/controllerEntry/distance", ErrorCode.SettingsAtOdds)]
-    [InlineData("/controllerEntry/unit", "\"m\"", "#/controllerEntry/unit", ErrorCode.SettingsAtOdds)]
-    [InlineData("/controllerEntry/decimals", "10", "#/controllerEntry/decimals", ErrorCode.NumberOutOfRange)]
-    [InlineData("/width/openers", "0", "#/width/openers", ErrorCode.NumberOutOfRange)]
-    [InlineData("/width/spacing/unit", "\"m\"", "#/width/passToPass", ErrorCode.SettingsAtOdds)]
-    [InlineData("/width/inForce/value", "30", "#/width/inForce", ErrorCode.SettingsAtOdds)]
-    [InlineData("/meterDrive", "\"wheel\"", "#/meterDrive", ErrorCode.WordUnknown)]
-    [InlineData("/price/value", "-420", "#/price/value", ErrorCode.NumberOutOfRange)]
-    [InlineData("/tolerance", """{ "value": 0.5, "unit": "%" }""", "#/wantedPrecision", ErrorCode.SettingsAtOdds)]
+    [InlineData("/runs/0/pulses", "0", "#/runs/0/pulses", "number-out-of-range")]
+    [InlineData("/runs/0/pulses", "-1274", "#/runs/0/pulses", "number-out-of-range")]
+    [InlineData("/runs/0/pulses", "1e309", "#/runs/0/pulses", "number-out-of-range")]
+    [InlineData("/runs/0/distance/value", "0", "#/runs/0/distance", "number-out-of-range")]
+    [InlineData("/runs/0/distance/unit", "\"yd\"", "#/runs/0/distance", "unit-unknown")]
+    [InlineData("/runs/0/direction", "\"uphill\"", "#/runs/0/direction", "word-unknown")]
+    [InlineData("/runs/0/time/value", "0", "#/runs/0/time", "number-out-of-range")]
+    [InlineData("/tapeLimit/value", "-1", "#/tapeLimit", "number-out-of-range")]
+    [InlineData("/valueInForce", "{}", "#/valueInForce/pulsesPerDistance", "member-missing")]
+    [InlineData("/valueInForce/distancePerPulse", """{ "value": 7.6, "unit": "cm" }""", "#/valueInForce", "settings-at-odds")]
+    [InlineData("/valueInForce/pulsesPerDistance/value", "0", "#/valueInForce/pulsesPerDistance", "number-out-of-range")]
+    [InlineData("/valueInForce", """{ "pulses": 1310 }""", "#/valueInForce/distance", "member-missing")]
+    [InlineData("/valueInForce/distance", """{ "value": 100, "unit": "m" }""", "#/valueInForce/distance", "settings-at-odds")]
+    [InlineData("/controllerEntry/form", "\"pulses\"", "#/controllerEntry/form", "word-unknown")]
+    [InlineData("/controllerEntry/form", "\"distance-per-pulse\"", "#/controllerEntry/unit", "member-missing")]
+    [InlineData("/controllerEntry/form", "\"wheel-circumference\"", "#/controllerEntry/distance", "settings-at-odds")]
+    [InlineData("/controllerEntry/unit", "\"m\"", "#/controllerEntry/unit", "settings-at-odds")]
+    [InlineData("/controllerEntry/decimals", "10", "#/controllerEntry/decimals", "number-out-of-range")]
+    [InlineData("/width/openers", "0", "#/width/openers", "number-out-of-range")]
+    [InlineData("/width/spacing/unit", "\"m\"", "#/width/passToPass", "settings-at-odds")]
+    [InlineData("/width/inForce/value", "30", "#/width/inForce", "settings-at-odds")]
+    [InlineData("/meterDrive", "\"wheel\"", "#/meterDrive", "word-unknown")]
+    [InlineData("/price/value", "-420", "#/price/value", "number-out-of-range")]
+    [InlineData("/tolerance", """{ "value": 0.5, "unit": "%" }""", "#/wantedPrecision", "settings-at-odds")]
     public async Task Member_ThatBreaksARule_IsRefusedAtItsPlace(string pointer, string json, string at, string code)
     {
         using var response = await Question.Of(Question.DistanceSensor).With(pointer, json).AskAsync();
@@ -65,7 +65,7 @@ public sealed class DistanceSensorRequestValidatorTests
             .AskAsync();
 
         var problem = await ProblemBody.ReadAsync(response, 422);
-        Assert.Contains(problem.Faults, fault => fault.Pointer == "#/pulsesPerTurn" && fault.Code == ErrorCode.MemberMissing);
+        Assert.Contains(problem.Faults, fault => fault.Pointer == "#/pulsesPerTurn" && fault.Code == "member-missing");
     }
 
     [Fact]

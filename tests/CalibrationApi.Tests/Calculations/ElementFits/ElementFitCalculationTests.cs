@@ -114,18 +114,18 @@ public sealed class ElementFitCalculationTests
     }
 
     [Theory]
-    [InlineData("/bulkDensity/value", "-62", "#/bulkDensity", ErrorCode.NumberOutOfRange)]
-    [InlineData("/rates", "[]", "#/rates", ErrorCode.TooFew)]
-    [InlineData("/groundSpeeds/1/unit", "\"kg\"", "#/groundSpeeds/1", ErrorCode.UnitWrongDimension)]
-    [InlineData("/speedLimits", "{}", "#/speedLimits/minimum", ErrorCode.MemberMissing)]
-    [InlineData("/speedLimits/minimum/value", "0", "#/speedLimits/minimum", ErrorCode.NumberOutOfRange)]
-    [InlineData("/speedLimits/minimum/value", "90", "#/speedLimits/minimum", ErrorCode.SettingsAtOdds)]
-    [InlineData("/rates", """[{ "value": 0, "unit": "kg/ha" }]""", "#/rates", ErrorCode.SettingsAtOdds)]
-    [InlineData("/rates", """[{ "value": 0.000000001, "unit": "kg/ha" }]""", "#/rates", ErrorCode.SettingsAtOdds)]
-    [InlineData("/fillEfficiency", """{ "value": 201, "unit": "%" }""", "#/fillEfficiency", ErrorCode.NumberOutOfRange)]
-    [InlineData("/elements/0/kind", "\"roller\"", "#/elements/0/kind", ErrorCode.WordUnknown)]
-    [InlineData("/elements/0/displacement/value", "0", "#/elements/0/displacement", ErrorCode.NumberOutOfRange)]
-    [InlineData("/coverageProbability", "0.2", "#/coverageProbability", ErrorCode.NumberOutOfRange)]
+    [InlineData("/bulkDensity/value", "-62", "#/bulkDensity", "number-out-of-range")]
+    [InlineData("/rates", "[]", "#/rates", "too-few")]
+    [InlineData("/groundSpeeds/1/unit", "\"kg\"", "#/groundSpeeds/1", "unit-wrong-dimension")]
+    [InlineData("/speedLimits", "{}", "#/speedLimits/minimum", "member-missing")]
+    [InlineData("/speedLimits/minimum/value", "0", "#/speedLimits/minimum", "number-out-of-range")]
+    [InlineData("/speedLimits/minimum/value", "90", "#/speedLimits/minimum", "settings-at-odds")]
+    [InlineData("/rates", """[{ "value": 0, "unit": "kg/ha" }]""", "#/rates", "settings-at-odds")]
+    [InlineData("/rates", """[{ "value": 0.000000001, "unit": "kg/ha" }]""", "#/rates", "settings-at-odds")]
+    [InlineData("/fillEfficiency", """{ "value": 201, "unit": "%" }""", "#/fillEfficiency", "number-out-of-range")]
+    [InlineData("/elements/0/kind", "\"roller\"", "#/elements/0/kind", "word-unknown")]
+    [InlineData("/elements/0/displacement/value", "0", "#/elements/0/displacement", "number-out-of-range")]
+    [InlineData("/coverageProbability", "0.2", "#/coverageProbability", "number-out-of-range")]
     public async Task Member_ThatIsWrong_IsRefusedAtItsPlace(string pointer, string json, string at, string code)
     {
         using var response = await Question.Of(ElementFit).With(pointer, json).AskAsync();

@@ -93,33 +93,28 @@ public sealed class FieldCapacityAndFanTests
     }
 
     [Theory]
-    [InlineData("/stops", Stops, "#/stops", ErrorCode.SettingsAtOdds)]
-    [InlineData("/stops", "{}", "#/stops/turnTime", ErrorCode.MemberMissing)]
-    [InlineData("/stops", """{ "turnTime": { "value": 30, "unit": "s" } }""", "#/stops/runLength", ErrorCode.MemberMissing)]
+    [InlineData("/stops", Stops, "#/stops", "settings-at-odds")]
+    [InlineData("/stops", "{}", "#/stops/turnTime", "member-missing")]
+    [InlineData("/stops", """{ "turnTime": { "value": 30, "unit": "s" } }""", "#/stops/runLength", "member-missing")]
     [InlineData(
         "/stops",
         """{ "areaPerFill": { "value": 12, "unit": "ha" }, "turnTime": { "value": 30, "unit": "s" }, "runLength": { "value": 500, "unit": "m" } }""",
         "#/stops/refillTime",
-        ErrorCode.MemberMissing
+        "member-missing"
     )]
-    [InlineData("/area/value", "0", "#/area", ErrorCode.NumberOutOfRange)]
-    [InlineData("/timePerDay/value", "25", "#/timePerDay", ErrorCode.NumberOutOfRange)]
-    [InlineData("/fan/products", "[]", "#/fan/products", ErrorCode.TooFew)]
-    [InlineData("/fan/products/0/name", "null", "#/fan/products/0/name", ErrorCode.MemberMissing)]
-    [InlineData("/fan/products/1/rates/0/value", "0", "#/fan/products/1/rates", ErrorCode.NumberOutOfRange)]
-    [InlineData(
-        "/fan/products/0/fanSpeedLimits/minimum/value",
-        "4000",
-        "#/fan/products/0/fanSpeedLimits/minimum",
-        ErrorCode.SettingsAtOdds
-    )]
+    [InlineData("/area/value", "0", "#/area", "number-out-of-range")]
+    [InlineData("/timePerDay/value", "25", "#/timePerDay", "number-out-of-range")]
+    [InlineData("/fan/products", "[]", "#/fan/products", "too-few")]
+    [InlineData("/fan/products/0/name", "null", "#/fan/products/0/name", "member-missing")]
+    [InlineData("/fan/products/1/rates/0/value", "0", "#/fan/products/1/rates", "number-out-of-range")]
+    [InlineData("/fan/products/0/fanSpeedLimits/minimum/value", "4000", "#/fan/products/0/fanSpeedLimits/minimum", "settings-at-odds")]
     [InlineData(
         "/fan/products/0/airFlowLimits",
         """{ "minimum": { "value": 40, "unit": "m3/min" }, "maximum": { "value": 30, "unit": "m3/min" } }""",
         "#/fan/products/0/airFlowLimits/minimum",
-        ErrorCode.SettingsAtOdds
+        "settings-at-odds"
     )]
-    [InlineData("/fan/airFlow/unit", "\"L\"", "#/fan/airFlow", ErrorCode.UnitWrongDimension)]
+    [InlineData("/fan/airFlow/unit", "\"L\"", "#/fan/airFlow", "unit-wrong-dimension")]
     public async Task Member_ThatBreaksARule_IsRefusedAtItsPlace(string pointer, string json, string at, string code)
     {
         using var response = await Question.Of(Question.MeterSpeed).With(pointer, json).AskAsync();

@@ -6,44 +6,44 @@ namespace CalibrationApi.Tests.Calculations.ProductRates;
 public sealed class ProductRateRequestValidatorTests
 {
     [Theory]
-    [InlineData("/targets", "[]", "#/targets", ErrorCode.TooFew)]
-    [InlineData("/targets/0/nutrient", "\"nitrogen\"", "#/targets/0/nutrient", ErrorCode.WordUnknown)]
-    [InlineData("/targets/1/nutrient", "\"N\"", "#/targets/1/nutrient", ErrorCode.SettingsAtOdds)]
-    [InlineData("/targets/3/nutrient", "\"K\"", "#/targets/3/nutrient", ErrorCode.SettingsAtOdds)]
-    [InlineData("/targets/0/amount/value", "0", "#/targets/0/amount", ErrorCode.NumberOutOfRange)]
-    [InlineData("/targets/0/amount/value", "-1", "#/targets/0/amount", ErrorCode.NumberOutOfRange)]
-    [InlineData("/targets/0/amount/value", "0.0009", "#/targets/0/amount", ErrorCode.NumberOutOfRange)]
-    [InlineData("/targets/0/amount/value", "1e309", "#/targets/0/amount", ErrorCode.NumberOutOfRange)]
-    [InlineData("/targets/0/amount/value", "1e-300", "#/targets/0/amount", ErrorCode.NumberOutOfRange)]
-    [InlineData("/targets/0/amount/unit", "\"kg\"", "#/targets/0/amount", ErrorCode.UnitWrongDimension)]
-    [InlineData("/targets/0/kind", "\"about\"", "#/targets/0/kind", ErrorCode.WordUnknown)]
-    [InlineData("/targets/0/kind", "\"exactly\"", "#/targets/0/most", ErrorCode.SettingsAtOdds)]
-    [InlineData("/targets/0/most/value", "109", "#/targets/0/most", ErrorCode.SettingsAtOdds)]
-    [InlineData("/products", "[]", "#/products", ErrorCode.TooFew)]
-    [InlineData("/products/1/name", "\"\"", "#/products/1/name", ErrorCode.TextWrong)]
-    [InlineData("/products/1/analysis", "[]", "#/products/1/analysis", ErrorCode.TooFew)]
-    [InlineData("/products/1/analysis/0/share/value", "0", "#/products/1/analysis", ErrorCode.NumberOutOfRange)]
-    [InlineData("/products/1/analysis/0/share/value", "0.009", "#/products/1/analysis/0/share", ErrorCode.NumberOutOfRange)]
-    [InlineData("/products/1/analysis/0/share/value", "-46", "#/products/1/analysis/0/share", ErrorCode.NumberOutOfRange)]
-    [InlineData("/products/1/analysis/0/share/value", "101", "#/products/1/analysis", ErrorCode.NumberOutOfRange)]
-    [InlineData("/products/1/analysis/0/share/value", "251", "#/products/1/analysis/0/share", ErrorCode.NumberOutOfRange)]
-    [InlineData("/products/3/analysis/0/share/value", "49", "#/products/3/analysis", ErrorCode.NumberOutOfRange)]
-    [InlineData("/products/3/analysis/1/nutrient", "\"P\"", "#/products/3/analysis", ErrorCode.NumberOutOfRange)]
-    [InlineData("/products/3/analysis/1/nutrient", "\"N\"", "#/products/3/analysis/1/nutrient", ErrorCode.SettingsAtOdds)]
-    [InlineData("/products/3/analysis/1/nutrient", "\"Mg\"", "#/products/3/analysis/1/nutrient", ErrorCode.WordUnknown)]
-    [InlineData("/products/1/price/value", "-480", "#/products/1/price/value", ErrorCode.NumberOutOfRange)]
-    [InlineData("/products/1/price/currency", "\"USD\"", "#/products/1/price/currency", ErrorCode.SettingsAtOdds)]
-    [InlineData("/products/1/price/per", "\"bag\"", "#/products/1/price/per", ErrorCode.WordUnknown)]
-    [InlineData("/products/0/leastRate", """{ "value": 10, "unit": "kg/ha" }""", "#/products/0/fixedRate", ErrorCode.SettingsAtOdds)]
-    [InlineData("/products/0/mostRate", """{ "value": 90, "unit": "kg/ha" }""", "#/products/0/fixedRate", ErrorCode.SettingsAtOdds)]
-    [InlineData("/products/1/mostRate", """{ "value": -1, "unit": "kg/ha" }""", "#/products/1/mostRate", ErrorCode.NumberOutOfRange)]
-    [InlineData("/products/1/leastRate", """{ "value": 0.0009, "unit": "kg/ha" }""", "#/products/1/leastRate", ErrorCode.NumberOutOfRange)]
-    [InlineData("/products/1/packageMass/value", "0", "#/products/1/packageMass", ErrorCode.NumberOutOfRange)]
-    [InlineData("/credits/0/nutrient", "\"NO3\"", "#/credits/0/nutrient", ErrorCode.WordUnknown)]
-    [InlineData("/credits/0/amount/value", "-5", "#/credits/0/amount", ErrorCode.NumberOutOfRange)]
-    [InlineData("/credits/0/amount/value", "0.0009", "#/credits/0/amount", ErrorCode.NumberOutOfRange)]
-    [InlineData("/credits/0/origin", "\" \"", "#/credits/0/origin", ErrorCode.TextWrong)]
-    [InlineData("/area/value", "0", "#/area", ErrorCode.NumberOutOfRange)]
+    [InlineData("/targets", "[]", "#/targets", "too-few")]
+    [InlineData("/targets/0/nutrient", "\"nitrogen\"", "#/targets/0/nutrient", "word-unknown")]
+    [InlineData("/targets/1/nutrient", "\"N\"", "#/targets/1/nutrient", "settings-at-odds")]
+    [InlineData("/targets/3/nutrient", "\"K\"", "#/targets/3/nutrient", "settings-at-odds")]
+    [InlineData("/targets/0/amount/value", "0", "#/targets/0/amount", "number-out-of-range")]
+    [InlineData("/targets/0/amount/value", "-1", "#/targets/0/amount", "number-out-of-range")]
+    [InlineData("/targets/0/amount/value", "0.0009", "#/targets/0/amount", "number-out-of-range")]
+    [InlineData("/targets/0/amount/value", "1e309", "#/targets/0/amount", "number-out-of-range")]
+    [InlineData("/targets/0/amount/value", "1e-300", "#/targets/0/amount", "number-out-of-range")]
+    [InlineData("/targets/0/amount/unit", "\"kg\"", "#/targets/0/amount", "unit-wrong-dimension")]
+    [InlineData("/targets/0/kind", "\"about\"", "#/targets/0/kind", "word-unknown")]
+    [InlineData("/targets/0/kind", "\"exactly\"", "#/targets/0/most", "settings-at-odds")]
+    [InlineData("/targets/0/most/value", "109", "#/targets/0/most", "settings-at-odds")]
+    [InlineData("/products", "[]", "#/products", "too-few")]
+    [InlineData("/products/1/name", "\"\"", "#/products/1/name", "text-wrong")]
+    [InlineData("/products/1/analysis", "[]", "#/products/1/analysis", "too-few")]
+    [InlineData("/products/1/analysis/0/share/value", "0", "#/products/1/analysis", "number-out-of-range")]
+    [InlineData("/products/1/analysis/0/share/value", "0.009", "#/products/1/analysis/0/share", "number-out-of-range")]
+    [InlineData("/products/1/analysis/0/share/value", "-46", "#/products/1/analysis/0/share", "number-out-of-range")]
+    [InlineData("/products/1/analysis/0/share/value", "101", "#/products/1/analysis", "number-out-of-range")]
+    [InlineData("/products/1/analysis/0/share/value", "251", "#/products/1/analysis/0/share", "number-out-of-range")]
+    [InlineData("/products/3/analysis/0/share/value", "49", "#/products/3/analysis", "number-out-of-range")]
+    [InlineData("/products/3/analysis/1/nutrient", "\"P\"", "#/products/3/analysis", "number-out-of-range")]
+    [InlineData("/products/3/analysis/1/nutrient", "\"N\"", "#/products/3/analysis/1/nutrient", "settings-at-odds")]
+    [InlineData("/products/3/analysis/1/nutrient", "\"Mg\"", "#/products/3/analysis/1/nutrient", "word-unknown")]
+    [InlineData("/products/1/price/value", "-480", "#/products/1/price/value", "number-out-of-range")]
+    [InlineData("/products/1/price/currency", "\"USD\"", "#/products/1/price/currency", "settings-at-odds")]
+    [InlineData("/products/1/price/per", "\"bag\"", "#/products/1/price/per", "word-unknown")]
+    [InlineData("/products/0/leastRate", """{ "value": 10, "unit": "kg/ha" }""", "#/products/0/fixedRate", "settings-at-odds")]
+    [InlineData("/products/0/mostRate", """{ "value": 90, "unit": "kg/ha" }""", "#/products/0/fixedRate", "settings-at-odds")]
+    [InlineData("/products/1/mostRate", """{ "value": -1, "unit": "kg/ha" }""", "#/products/1/mostRate", "number-out-of-range")]
+    [InlineData("/products/1/leastRate", """{ "value": 0.0009, "unit": "kg/ha" }""", "#/products/1/leastRate", "number-out-of-range")]
+    [InlineData("/products/1/packageMass/value", "0", "#/products/1/packageMass", "number-out-of-range")]
+    [InlineData("/credits/0/nutrient", "\"NO3\"", "#/credits/0/nutrient", "word-unknown")]
+    [InlineData("/credits/0/amount/value", "-5", "#/credits/0/amount", "number-out-of-range")]
+    [InlineData("/credits/0/amount/value", "0.0009", "#/credits/0/amount", "number-out-of-range")]
+    [InlineData("/credits/0/origin", "\" \"", "#/credits/0/origin", "text-wrong")]
+    [InlineData("/area/value", "0", "#/area", "number-out-of-range")]
     public async Task Member_ThatBreaksARule_IsRefusedAtItsPlace(string pointer, string json, string at, string code)
     {
         using var response = await Question.Of(Question.ProductRate).With(pointer, json).AskAsync();
@@ -70,7 +70,7 @@ public sealed class ProductRateRequestValidatorTests
         using var response = await Question.Of(Question.ProductRate).Without(pointer).AskAsync();
 
         var problem = await ProblemBody.ReadAsync(response, 422);
-        Assert.Contains(problem.Faults, fault => fault.Pointer == "#" + pointer && fault.Code == ErrorCode.MemberMissing);
+        Assert.Contains(problem.Faults, fault => fault.Pointer == "#" + pointer && fault.Code == "member-missing");
     }
 
     [Fact]
@@ -84,7 +84,7 @@ public sealed class ProductRateRequestValidatorTests
 
         var problem = await ProblemBody.ReadAsync(response, 422);
         var fault = Assert.Single(problem.Faults);
-        Assert.Equal(("#/products/1/mostRate", ErrorCode.SettingsAtOdds), (fault.Pointer, fault.Code));
+        Assert.Equal(("#/products/1/mostRate", "settings-at-odds"), (fault.Pointer, fault.Code));
     }
 
     // 100 lb/ac are 112.08511561 kg/ha: the same rate written in two units crosses nothing.
@@ -119,7 +119,7 @@ public sealed class ProductRateRequestValidatorTests
         var problem = await ProblemBody.ReadAsync(response, 422);
         Assert.Equal(
             ["#/credits", "#/products", "#/targets"],
-            problem.Faults.Where(fault => fault.Code == ErrorCode.TooMany).Select(fault => fault.Pointer!).Order(StringComparer.Ordinal)
+            problem.Faults.Where(fault => fault.Code == "too-many").Select(fault => fault.Pointer!).Order(StringComparer.Ordinal)
         );
     }
 }

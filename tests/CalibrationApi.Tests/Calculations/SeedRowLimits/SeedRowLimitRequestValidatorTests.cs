@@ -6,56 +6,56 @@ namespace CalibrationApi.Tests.Calculations.SeedRowLimits;
 public sealed class SeedRowLimitRequestValidatorTests
 {
     [Theory]
-    [InlineData("/crop", "\"rice\"", "#/crop", ErrorCode.WordUnknown)]
-    [InlineData("/crop", "null", "#/crop", ErrorCode.MemberMissing)]
-    [InlineData("/soil", "\"sand\"", "#/soil", ErrorCode.WordUnknown)]
-    [InlineData("/moisture", "\"fair\"", "#/moisture", ErrorCode.WordUnknown)]
-    [InlineData("/region", "\"nowhere\"", "#/region", ErrorCode.WordUnknown)]
-    [InlineData("/opener", "\"boot\"", "#/opener", ErrorCode.WordUnknown)]
-    [InlineData("/rowSpacing/value", "0", "#/rowSpacing", ErrorCode.NumberOutOfRange)]
-    [InlineData("/rowSpacing/value", "1e309", "#/rowSpacing", ErrorCode.NumberOutOfRange)]
-    [InlineData("/rowSpacing/unit", "\"in2\"", "#/rowSpacing", ErrorCode.UnitUnknown)]
-    [InlineData("/spread/value", "10.1", "#/spread", ErrorCode.SettingsAtOdds)]
-    [InlineData("/spread/unit", "\"ft\"", "#/spread", ErrorCode.SettingsAtOdds)]
-    [InlineData("/spread/value", "-2", "#/spread", ErrorCode.NumberOutOfRange)]
-    [InlineData("/products", "[]", "#/products", ErrorCode.TooFew)]
-    [InlineData("/products/0", "null", "#/products/0", ErrorCode.MemberMissing)]
-    [InlineData("/products/0/name", "\" \"", "#/products/0/name", ErrorCode.TextWrong)]
-    [InlineData("/products/0/analysis", "null", "#/products/0/analysis", ErrorCode.MemberMissing)]
-    [InlineData("/products/0/analysis", "[]", "#/products/0/analysis", ErrorCode.TooFew)]
-    [InlineData("/products/0/analysis/0/share/value", "101", "#/products/0/analysis", ErrorCode.NumberOutOfRange)]
-    [InlineData("/products/0/analysis/0/nutrient", "\"Zn\"", "#/products/0/analysis/0/nutrient", ErrorCode.WordUnknown)]
-    [InlineData("/products/0/analysis/0/share/value", "-1", "#/products/0/analysis/0/share", ErrorCode.NumberOutOfRange)]
-    [InlineData("/products/0/analysis/0/share/value", "0", "#/products/0/analysis", ErrorCode.NumberOutOfRange)]
-    [InlineData("/products/1/analysis/1/share/value", "90", "#/products/1/analysis", ErrorCode.NumberOutOfRange)]
-    [InlineData("/products/1/analysis/1/nutrient", "\"N\"", "#/products/1/analysis/1/nutrient", ErrorCode.SettingsAtOdds)]
-    [InlineData("/products/0/rates", "null", "#/products/0/rates", ErrorCode.MemberMissing)]
-    [InlineData("/products/0/rates", "[]", "#/products/0/rates", ErrorCode.TooFew)]
-    [InlineData("/products/0/rates/0/value", "-1", "#/products/0/rates/0", ErrorCode.NumberOutOfRange)]
-    [InlineData("/products/0/rates/0/unit", "\"kg\"", "#/products/0/rates/0", ErrorCode.UnitWrongDimension)]
+    [InlineData("/crop", "\"rice\"", "#/crop", "word-unknown")]
+    [InlineData("/crop", "null", "#/crop", "member-missing")]
+    [InlineData("/soil", "\"sand\"", "#/soil", "word-unknown")]
+    [InlineData("/moisture", "\"fair\"", "#/moisture", "word-unknown")]
+    [InlineData("/region", "\"nowhere\"", "#/region", "word-unknown")]
+    [InlineData("/opener", "\"boot\"", "#/opener", "word-unknown")]
+    [InlineData("/rowSpacing/value", "0", "#/rowSpacing", "number-out-of-range")]
+    [InlineData("/rowSpacing/value", "1e309", "#/rowSpacing", "number-out-of-range")]
+    [InlineData("/rowSpacing/unit", "\"in2\"", "#/rowSpacing", "unit-unknown")]
+    [InlineData("/spread/value", "10.1", "#/spread", "settings-at-odds")]
+    [InlineData("/spread/unit", "\"ft\"", "#/spread", "settings-at-odds")]
+    [InlineData("/spread/value", "-2", "#/spread", "number-out-of-range")]
+    [InlineData("/products", "[]", "#/products", "too-few")]
+    [InlineData("/products/0", "null", "#/products/0", "member-missing")]
+    [InlineData("/products/0/name", "\" \"", "#/products/0/name", "text-wrong")]
+    [InlineData("/products/0/analysis", "null", "#/products/0/analysis", "member-missing")]
+    [InlineData("/products/0/analysis", "[]", "#/products/0/analysis", "too-few")]
+    [InlineData("/products/0/analysis/0/share/value", "101", "#/products/0/analysis", "number-out-of-range")]
+    [InlineData("/products/0/analysis/0/nutrient", "\"Zn\"", "#/products/0/analysis/0/nutrient", "word-unknown")]
+    [InlineData("/products/0/analysis/0/share/value", "-1", "#/products/0/analysis/0/share", "number-out-of-range")]
+    [InlineData("/products/0/analysis/0/share/value", "0", "#/products/0/analysis", "number-out-of-range")]
+    [InlineData("/products/1/analysis/1/share/value", "90", "#/products/1/analysis", "number-out-of-range")]
+    [InlineData("/products/1/analysis/1/nutrient", "\"N\"", "#/products/1/analysis/1/nutrient", "settings-at-odds")]
+    [InlineData("/products/0/rates", "null", "#/products/0/rates", "member-missing")]
+    [InlineData("/products/0/rates", "[]", "#/products/0/rates", "too-few")]
+    [InlineData("/products/0/rates/0/value", "-1", "#/products/0/rates/0", "number-out-of-range")]
+    [InlineData("/products/0/rates/0/unit", "\"kg\"", "#/products/0/rates/0", "unit-wrong-dimension")]
     [InlineData(
         "/products/1/rates",
         """[{ "value": 1, "unit": "lb/ac" }, { "value": 2, "unit": "lb/ac" }]""",
         "#/products/1/rates",
-        ErrorCode.SettingsAtOdds
+        "settings-at-odds"
     )]
     [InlineData(
         "/products/0/nutrients",
         """[{ "nutrient": "N", "amount": { "value": 5, "unit": "lb/ac" } }]""",
         "#/products/0/nutrients",
-        ErrorCode.SettingsAtOdds
+        "settings-at-odds"
     )]
-    [InlineData("/products/0/nitrogenForm", "\"nitrate\"", "#/products/0/nitrogenForm", ErrorCode.WordUnknown)]
-    [InlineData("/sources", "[]", "#/sources", ErrorCode.TooFew)]
-    [InlineData("/sources", """["handbook"]""", "#/sources/0", ErrorCode.WordUnknown)]
-    [InlineData("/localLimits", "[{}]", "#/localLimits/0/source", ErrorCode.MemberMissing)]
-    [InlineData("/localLimits", "[{}]", "#/localLimits/0/nutrient", ErrorCode.MemberMissing)]
-    [InlineData("/localLimits", "[{}]", "#/localLimits/0/rate", ErrorCode.MemberMissing)]
+    [InlineData("/products/0/nitrogenForm", "\"nitrate\"", "#/products/0/nitrogenForm", "word-unknown")]
+    [InlineData("/sources", "[]", "#/sources", "too-few")]
+    [InlineData("/sources", """["handbook"]""", "#/sources/0", "word-unknown")]
+    [InlineData("/localLimits", "[{}]", "#/localLimits/0/source", "member-missing")]
+    [InlineData("/localLimits", "[{}]", "#/localLimits/0/nutrient", "member-missing")]
+    [InlineData("/localLimits", "[{}]", "#/localLimits/0/rate", "member-missing")]
     [InlineData(
         "/localLimits",
         """[{ "source": "sheet", "nutrient": "n", "rate": { "value": 5, "unit": "lb/ac" } }]""",
         "#/localLimits/0/nutrient",
-        ErrorCode.WordUnknown
+        "word-unknown"
     )]
     public async Task Member_ThatBreaksARule_IsRefusedAtItsPlace(string pointer, string json, string at, string code)
     {
@@ -66,11 +66,11 @@ public sealed class SeedRowLimitRequestValidatorTests
     }
 
     [Theory]
-    [InlineData("[]", "#/products/0/nutrients", ErrorCode.TooFew)]
+    [InlineData("[]", "#/products/0/nutrients", "too-few")]
     [InlineData(
         """[{ "nutrient": "N", "amount": { "value": -5, "unit": "lb/ac" } }]""",
         "#/products/0/nutrients/0/amount",
-        ErrorCode.NumberOutOfRange
+        "number-out-of-range"
     )]
     public async Task Nutrients_ThatBreakARule_AreRefused(string json, string at, string code)
     {

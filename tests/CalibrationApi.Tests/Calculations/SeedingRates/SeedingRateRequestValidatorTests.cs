@@ -6,43 +6,43 @@ namespace CalibrationApi.Tests.Calculations.SeedingRates;
 public sealed class SeedingRateRequestValidatorTests
 {
     [Theory]
-    [InlineData("/targetStand/value", "0", "#/targetStand", ErrorCode.NumberOutOfRange)]
-    [InlineData("/targetStand/unit", "\"/kg\"", "#/targetStand", ErrorCode.UnitWrongDimension)]
-    [InlineData("/germination/value", "0", "#/germination", ErrorCode.NumberOutOfRange)]
-    [InlineData("/germination/value", "101", "#/germination", ErrorCode.NumberOutOfRange)]
-    [InlineData("/emergence/value", "0", "#/emergence", ErrorCode.NumberOutOfRange)]
-    [InlineData("/purity/value", "100.1", "#/purity", ErrorCode.NumberOutOfRange)]
-    [InlineData("/thousandKernelMass/value", "0", "#/thousandKernelMass", ErrorCode.NumberOutOfRange)]
-    [InlineData("/kernelMassUncertainty/value", "60", "#/kernelMassUncertainty", ErrorCode.NumberOutOfRange)]
-    [InlineData("/germinationSeedsTested", "0", "#/germinationSeedsTested", ErrorCode.NumberOutOfRange)]
-    [InlineData("/crop", "\"dandelion\"", "#/crop", ErrorCode.WordUnknown)]
-    [InlineData("/rowSpacing/value", "0", "#/rowSpacing", ErrorCode.NumberOutOfRange)]
-    [InlineData("/area/value", "-1", "#/area", ErrorCode.NumberOutOfRange)]
-    [InlineData("/price/value", "-1", "#/price/value", ErrorCode.NumberOutOfRange)]
-    [InlineData("/price/currency", "\"euro\"", "#/price/currency", ErrorCode.TextWrong)]
-    [InlineData("/package", "{}", "#/package/mass", ErrorCode.MemberMissing)]
-    [InlineData("/package/seeds", "50000", "#/package/seeds", ErrorCode.SettingsAtOdds)]
-    [InlineData("/package/price", """{ "value": -3, "currency": "EUR" }""", "#/package/price/value", ErrorCode.NumberOutOfRange)]
-    [InlineData("/package/price", """{ "value": 3, "currency": "EUR" }""", "#/package/price", ErrorCode.SettingsAtOdds)]
-    [InlineData("/package/price", """{ "value": 3, "currency": "€" }""", "#/package/price/currency", ErrorCode.TextWrong)]
-    [InlineData("/statedRate/madeBy", "\"guess\"", "#/statedRate/madeBy", ErrorCode.WordUnknown)]
-    [InlineData("/seedsPerArea", """{ "value": 300, "unit": "/m2" }""", "#/seedsPerArea", ErrorCode.SettingsAtOdds)]
-    [InlineData("/germinableSeedsPerArea", """{ "value": 300, "unit": "/m2" }""", "#/germinableSeedsPerArea", ErrorCode.SettingsAtOdds)]
-    [InlineData("/rate", """{ "value": 150, "unit": "kg/ha" }""", "#/rate", ErrorCode.SettingsAtOdds)]
-    [InlineData("/rate", """{ "value": 150, "unit": "kg/ha" }""", "#/statedRate", ErrorCode.SettingsAtOdds)]
-    [InlineData("/seedsPerMass", """{ "value": 20000, "unit": "/kg" }""", "#/seedsPerMass", ErrorCode.SettingsAtOdds)]
-    [InlineData("/seedsPerMass", """{ "value": 0.001, "unit": "/kg" }""", "#/seedsPerMass", ErrorCode.NumberOutOfRange)]
-    [InlineData("/sample", """{ "seeds": 1, "mass": { "value": 1, "unit": "t" } }""", "#/sample", ErrorCode.SettingsAtOdds)]
-    [InlineData("/sample", """{ "seeds": 0, "mass": { "value": 20, "unit": "g" } }""", "#/sample/seeds", ErrorCode.NumberOutOfRange)]
-    [InlineData("/survival", """{ "value": 80, "unit": "%" }""", "#/germination", ErrorCode.SettingsAtOdds)]
-    [InlineData("/survival", """{ "value": 80, "unit": "%" }""", "#/emergence", ErrorCode.SettingsAtOdds)]
-    [InlineData("/emergenceRange/lowest/value", "95", "#/emergenceRange/lowest", ErrorCode.SettingsAtOdds)]
-    [InlineData("/emergenceRange/lowest/value", "88", "#/emergenceRange", ErrorCode.SettingsAtOdds)]
+    [InlineData("/targetStand/value", "0", "#/targetStand", "number-out-of-range")]
+    [InlineData("/targetStand/unit", "\"/kg\"", "#/targetStand", "unit-wrong-dimension")]
+    [InlineData("/germination/value", "0", "#/germination", "number-out-of-range")]
+    [InlineData("/germination/value", "101", "#/germination", "number-out-of-range")]
+    [InlineData("/emergence/value", "0", "#/emergence", "number-out-of-range")]
+    [InlineData("/purity/value", "100.1", "#/purity", "number-out-of-range")]
+    [InlineData("/thousandKernelMass/value", "0", "#/thousandKernelMass", "number-out-of-range")]
+    [InlineData("/kernelMassUncertainty/value", "60", "#/kernelMassUncertainty", "number-out-of-range")]
+    [InlineData("/germinationSeedsTested", "0", "#/germinationSeedsTested", "number-out-of-range")]
+    [InlineData("/crop", "\"dandelion\"", "#/crop", "word-unknown")]
+    [InlineData("/rowSpacing/value", "0", "#/rowSpacing", "number-out-of-range")]
+    [InlineData("/area/value", "-1", "#/area", "number-out-of-range")]
+    [InlineData("/price/value", "-1", "#/price/value", "number-out-of-range")]
+    [InlineData("/price/currency", "\"euro\"", "#/price/currency", "text-wrong")]
+    [InlineData("/package", "{}", "#/package/mass", "member-missing")]
+    [InlineData("/package/seeds", "50000", "#/package/seeds", "settings-at-odds")]
+    [InlineData("/package/price", """{ "value": -3, "currency": "EUR" }""", "#/package/price/value", "number-out-of-range")]
+    [InlineData("/package/price", """{ "value": 3, "currency": "EUR" }""", "#/package/price", "settings-at-odds")]
+    [InlineData("/package/price", """{ "value": 3, "currency": "€" }""", "#/package/price/currency", "text-wrong")]
+    [InlineData("/statedRate/madeBy", "\"guess\"", "#/statedRate/madeBy", "word-unknown")]
+    [InlineData("/seedsPerArea", """{ "value": 300, "unit": "/m2" }""", "#/seedsPerArea", "settings-at-odds")]
+    [InlineData("/germinableSeedsPerArea", """{ "value": 300, "unit": "/m2" }""", "#/germinableSeedsPerArea", "settings-at-odds")]
+    [InlineData("/rate", """{ "value": 150, "unit": "kg/ha" }""", "#/rate", "settings-at-odds")]
+    [InlineData("/rate", """{ "value": 150, "unit": "kg/ha" }""", "#/statedRate", "settings-at-odds")]
+    [InlineData("/seedsPerMass", """{ "value": 20000, "unit": "/kg" }""", "#/seedsPerMass", "settings-at-odds")]
+    [InlineData("/seedsPerMass", """{ "value": 0.001, "unit": "/kg" }""", "#/seedsPerMass", "number-out-of-range")]
+    [InlineData("/sample", """{ "seeds": 1, "mass": { "value": 1, "unit": "t" } }""", "#/sample", "settings-at-odds")]
+    [InlineData("/sample", """{ "seeds": 0, "mass": { "value": 20, "unit": "g" } }""", "#/sample/seeds", "number-out-of-range")]
+    [InlineData("/survival", """{ "value": 80, "unit": "%" }""", "#/germination", "settings-at-odds")]
+    [InlineData("/survival", """{ "value": 80, "unit": "%" }""", "#/emergence", "settings-at-odds")]
+    [InlineData("/emergenceRange/lowest/value", "95", "#/emergenceRange/lowest", "settings-at-odds")]
+    [InlineData("/emergenceRange/lowest/value", "88", "#/emergenceRange", "settings-at-odds")]
     [InlineData(
         "/survivalRange",
         """{ "lowest": { "value": 70, "unit": "%" }, "highest": { "value": 90, "unit": "%" } }""",
         "#/survivalRange",
-        ErrorCode.SettingsAtOdds
+        "settings-at-odds"
     )]
     public async Task Member_ThatBreaksARule_IsRefusedAtItsPlace(string pointer, string json, string at, string code)
     {
@@ -63,7 +63,7 @@ public sealed class SeedingRateRequestValidatorTests
         using var response = await Question.Of(Question.SeedingRate).Without(pointer).AskAsync();
 
         var problem = await ProblemBody.ReadAsync(response, 422);
-        Assert.Contains(problem.Faults, fault => fault.Pointer == at && fault.Code == ErrorCode.MemberMissing);
+        Assert.Contains(problem.Faults, fault => fault.Pointer == at && fault.Code == "member-missing");
     }
 
     [Fact]
@@ -77,7 +77,7 @@ public sealed class SeedingRateRequestValidatorTests
             .AskAsync();
 
         var fault = (await ProblemBody.ReadAsync(response, 422)).Only();
-        Assert.Equal(("#/rowSpacing", ErrorCode.MemberMissing), (fault.Pointer, fault.Code));
+        Assert.Equal(("#/rowSpacing", "member-missing"), (fault.Pointer, fault.Code));
     }
 
     [Fact]

@@ -89,7 +89,7 @@ public sealed class StandCountCalculationTests
         var answer = await Question.Of(Question.StandCount).With("/counts", """[{ "plants": 40 }]""").AnswerAsync();
 
         Assert.False(answer.Has("/scatter"));
-        Assert.Contains(FindingCode.SingleCount, answer.Codes("/findings"));
+        Assert.Contains("single-count", answer.Codes("/findings"));
     }
 
     [Fact]
@@ -124,8 +124,8 @@ public sealed class StandCountCalculationTests
             .With("/statedStand", """{ "value": 15.4, "unit": "/ft2" }""")
             .AnswerAsync();
 
-        Assert.Contains(FindingCode.SampleAreaMiscalled, answer.Codes("/findings"));
-        Assert.Contains(FindingCode.DivideByTenShortcut, answer.Codes("/findings"));
+        Assert.Contains("sample-area-miscalled", answer.Codes("/findings"));
+        Assert.Contains("divide-by-ten-shortcut", answer.Codes("/findings"));
     }
 
     // As much too high, but in plants per m2, which the shortcut does not make.

@@ -16,7 +16,7 @@ public sealed class StandRiskCalculationTests
         Assert.Equal(0.9, answer.Number("/needed/probabilityReached"), 1e-9);
         Assert.Equal((240, "/m2"), answer.Quantity("/needed/standReached"));
         Assert.Equal(170, answer.Number("/given/rate/value"), 1e-9);
-        Assert.Equal([FindingCode.StandAtRisk], answer.Codes("/findings"));
+        Assert.Equal(["stand-at-risk"], answer.Codes("/findings"));
     }
 
     // A spread that no one could see made an answer that is no number.
@@ -77,8 +77,8 @@ public sealed class StandRiskCalculationTests
             .With("/emergence", $$"""{ "counted": {{counted}}, "seasonSpread": { "value": 8, "unit": "%" } }""")
             .AnswerAsync();
 
-        Assert.Contains(FindingCode.SeasonSpreadMissing, alone.Codes("/findings"));
-        Assert.DoesNotContain(FindingCode.SeasonSpreadMissing, seasons.Codes("/findings"));
+        Assert.Contains("season-spread-missing", alone.Codes("/findings"));
+        Assert.DoesNotContain("season-spread-missing", seasons.Codes("/findings"));
         Assert.True(seasons.Number("/margin/relative/value") > alone.Number("/margin/relative/value"));
     }
 
@@ -114,7 +114,7 @@ public sealed class StandRiskCalculationTests
         Assert.False(answer.Has("/needed/rate"));
         Assert.False(answer.Has("/margin/cost"));
         Assert.Equal(340, answer.Number("/given/seedsPerArea/value"));
-        Assert.Contains(FindingCode.RateAboveMaximum, answer.Codes("/findings"));
+        Assert.Contains("rate-above-maximum", answer.Codes("/findings"));
     }
 
     [Fact]
@@ -128,7 +128,7 @@ public sealed class StandRiskCalculationTests
 
         Assert.False(answer.Has("/needed"));
         Assert.False(answer.Has("/margin"));
-        Assert.Contains(FindingCode.ProbabilityOutOfReach, answer.Codes("/findings"));
+        Assert.Contains("probability-out-of-reach", answer.Codes("/findings"));
     }
 
     [Fact]

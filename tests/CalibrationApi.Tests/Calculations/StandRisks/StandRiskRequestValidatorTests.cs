@@ -9,50 +9,50 @@ public sealed class StandRiskRequestValidatorTests
         """{ "estimate": { "value": 70, "unit": "%" }, "lower": { "value": 60, "unit": "%" }, "upper": { "value": 80, "unit": "%" }, "coverageProbability": 0.95 }""";
 
     [Theory]
-    [InlineData("/minimumStand/value", "0", "#/minimumStand", ErrorCode.NumberOutOfRange)]
-    [InlineData("/probability", "0.4", "#/probability", ErrorCode.NumberOutOfRange)]
-    [InlineData("/probability", "1", "#/probability", ErrorCode.NumberOutOfRange)]
-    [InlineData("/germination/value", "0", "#/germination", ErrorCode.NumberOutOfRange)]
-    [InlineData("/germination/value", "100.5", "#/germination", ErrorCode.NumberOutOfRange)]
-    [InlineData("/purity/value", "0", "#/purity", ErrorCode.NumberOutOfRange)]
-    [InlineData("/germinationSeedsTested", "9", "#/germinationSeedsTested", ErrorCode.NumberOutOfRange)]
-    [InlineData("/thousandKernelMass/unit", "\"g\"", "#/thousandKernelMass", ErrorCode.UnitWrongDimension)]
-    [InlineData("/meteringUncertainty", """{ "value": 51, "unit": "%" }""", "#/meteringUncertainty", ErrorCode.NumberOutOfRange)]
-    [InlineData("/emergence/mean/value", "0", "#/emergence/mean", ErrorCode.NumberOutOfRange)]
-    [InlineData("/emergence/spread/value", "41", "#/emergence/spread", ErrorCode.SettingsAtOdds)]
-    [InlineData("/emergence/mean/value", "100", "#/emergence/spread", ErrorCode.SettingsAtOdds)]
-    [InlineData("/emergence/counted", Counted, "#/emergence/counted", ErrorCode.SettingsAtOdds)]
-    [InlineData("/emergence/seasonSpread", """{ "value": 5, "unit": "%" }""", "#/emergence/seasonSpread", ErrorCode.SettingsAtOdds)]
-    [InlineData("/emergence", """{ "counted": { } }""", "#/emergence/counted/estimate", ErrorCode.MemberMissing)]
+    [InlineData("/minimumStand/value", "0", "#/minimumStand", "number-out-of-range")]
+    [InlineData("/probability", "0.4", "#/probability", "number-out-of-range")]
+    [InlineData("/probability", "1", "#/probability", "number-out-of-range")]
+    [InlineData("/germination/value", "0", "#/germination", "number-out-of-range")]
+    [InlineData("/germination/value", "100.5", "#/germination", "number-out-of-range")]
+    [InlineData("/purity/value", "0", "#/purity", "number-out-of-range")]
+    [InlineData("/germinationSeedsTested", "9", "#/germinationSeedsTested", "number-out-of-range")]
+    [InlineData("/thousandKernelMass/unit", "\"g\"", "#/thousandKernelMass", "unit-wrong-dimension")]
+    [InlineData("/meteringUncertainty", """{ "value": 51, "unit": "%" }""", "#/meteringUncertainty", "number-out-of-range")]
+    [InlineData("/emergence/mean/value", "0", "#/emergence/mean", "number-out-of-range")]
+    [InlineData("/emergence/spread/value", "41", "#/emergence/spread", "settings-at-odds")]
+    [InlineData("/emergence/mean/value", "100", "#/emergence/spread", "settings-at-odds")]
+    [InlineData("/emergence/counted", Counted, "#/emergence/counted", "settings-at-odds")]
+    [InlineData("/emergence/seasonSpread", """{ "value": 5, "unit": "%" }""", "#/emergence/seasonSpread", "settings-at-odds")]
+    [InlineData("/emergence", """{ "counted": { } }""", "#/emergence/counted/estimate", "member-missing")]
     [InlineData(
         "/emergence",
         """{ "counted": { "estimate": { "value": 70, "unit": "%" }, "lower": { "value": 75, "unit": "%" }, "upper": { "value": 80, "unit": "%" }, "coverageProbability": 0.95 } }""",
         "#/emergence/counted/estimate",
-        ErrorCode.SettingsAtOdds
+        "settings-at-odds"
     )]
     [InlineData(
         "/emergence",
         """{ "counted": { "estimate": { "value": 70, "unit": "%" }, "lower": { "value": 0, "unit": "%" }, "upper": { "value": 400, "unit": "%" }, "coverageProbability": 0.95 } }""",
         "#/emergence/counted",
-        ErrorCode.SettingsAtOdds
+        "settings-at-odds"
     )]
     [InlineData(
         "/emergence",
         "{ \"counted\": " + Counted + ", \"seasonSpread\": { \"value\": 50, \"unit\": \"%\" } }",
         "#/emergence/seasonSpread",
-        ErrorCode.SettingsAtOdds
+        "settings-at-odds"
     )]
-    [InlineData("/emergence", "{}", "#/emergence/mean", ErrorCode.MemberMissing)]
+    [InlineData("/emergence", "{}", "#/emergence/mean", "member-missing")]
     [InlineData(
         "/survival",
         """{ "mean": { "value": 70, "unit": "%" }, "spread": { "value": 5, "unit": "%" } }""",
         "#/survival",
-        ErrorCode.SettingsAtOdds
+        "settings-at-odds"
     )]
-    [InlineData("/seedsPerArea", """{ "value": 300, "unit": "/m2" }""", "#/rate", ErrorCode.SettingsAtOdds)]
-    [InlineData("/maximumSeedsPerArea", """{ "value": 400, "unit": "/m2" }""", "#/maximumRate", ErrorCode.SettingsAtOdds)]
-    [InlineData("/price/value", "-1", "#/price/value", ErrorCode.NumberOutOfRange)]
-    [InlineData("/price/per", "\"ha\"", "#/price/per", ErrorCode.WordUnknown)]
+    [InlineData("/seedsPerArea", """{ "value": 300, "unit": "/m2" }""", "#/rate", "settings-at-odds")]
+    [InlineData("/maximumSeedsPerArea", """{ "value": 400, "unit": "/m2" }""", "#/maximumRate", "settings-at-odds")]
+    [InlineData("/price/value", "-1", "#/price/value", "number-out-of-range")]
+    [InlineData("/price/per", "\"ha\"", "#/price/per", "word-unknown")]
     public async Task Member_ThatBreaksARule_IsRefusedAtItsPlace(string pointer, string json, string at, string code)
     {
         using var response = await Question.Of(Question.StandRisk).With(pointer, json).AskAsync();
@@ -73,7 +73,7 @@ public sealed class StandRiskRequestValidatorTests
         using var response = await Question.Of(Question.StandRisk).Without(pointer).AskAsync();
 
         var problem = await ProblemBody.ReadAsync(response, 422);
-        Assert.Contains(problem.Faults, fault => fault.Pointer == at && fault.Code == ErrorCode.MemberMissing);
+        Assert.Contains(problem.Faults, fault => fault.Pointer == at && fault.Code == "member-missing");
     }
 
     [Theory]
@@ -92,7 +92,7 @@ public sealed class StandRiskRequestValidatorTests
         using var response = await question.AskAsync();
 
         var problem = await ProblemBody.ReadAsync(response, 422);
-        Assert.Contains(problem.Faults, fault => fault.Pointer == at && fault.Code == ErrorCode.SettingsAtOdds);
+        Assert.Contains(problem.Faults, fault => fault.Pointer == at && fault.Code == "settings-at-odds");
     }
 
     [Fact]
@@ -107,6 +107,6 @@ public sealed class StandRiskRequestValidatorTests
             .AskAsync();
 
         var problem = await ProblemBody.ReadAsync(response, 422);
-        Assert.Contains(problem.Faults, fault => fault.Pointer == "#/thousandKernelMass" && fault.Code == ErrorCode.MemberMissing);
+        Assert.Contains(problem.Faults, fault => fault.Pointer == "#/thousandKernelMass" && fault.Code == "member-missing");
     }
 }

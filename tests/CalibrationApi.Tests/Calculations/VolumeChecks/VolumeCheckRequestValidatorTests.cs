@@ -6,23 +6,23 @@ namespace CalibrationApi.Tests.Calculations.VolumeChecks;
 public sealed class VolumeCheckRequestValidatorTests
 {
     [Theory]
-    [InlineData("/displacement/value", "0", "#/displacement", ErrorCode.NumberOutOfRange)]
-    [InlineData("/displacement/unit", "\"bu\"", "#/displacement", ErrorCode.UnitAmbiguous)]
+    [InlineData("/displacement/value", "0", "#/displacement", "number-out-of-range")]
+    [InlineData("/displacement/unit", "\"bu\"", "#/displacement", "unit-ambiguous")]
     [InlineData(
         "/displacement/relativeUncertainty",
         """{ "value": 101, "unit": "%" }""",
         "#/displacement/relativeUncertainty",
-        ErrorCode.NumberOutOfRange
+        "number-out-of-range"
     )]
-    [InlineData("/bulkDensity/value", "-62", "#/bulkDensity", ErrorCode.NumberOutOfRange)]
-    [InlineData("/bulkDensity/unit", "\"lb/bu\"", "#/bulkDensity", ErrorCode.UnitAmbiguous)]
-    [InlineData("/bulkDensity/relativeUncertainty/value", "-1", "#/bulkDensity/relativeUncertainty", ErrorCode.NumberOutOfRange)]
-    [InlineData("/fillEfficiency", """{ "value": 0, "unit": "%" }""", "#/fillEfficiency", ErrorCode.NumberOutOfRange)]
-    [InlineData("/fillEfficiency", """{ "value": 201, "unit": "%" }""", "#/fillEfficiency", ErrorCode.NumberOutOfRange)]
-    [InlineData("/fillEfficiencySpread", """{ "value": 15, "unit": "kg" }""", "#/fillEfficiencySpread", ErrorCode.UnitWrongDimension)]
-    [InlineData("/massPerRevolution/value", "0", "#/massPerRevolution", ErrorCode.NumberOutOfRange)]
-    [InlineData("/learnedFrom", "{}", "#/learnedFrom/bulkDensity", ErrorCode.MemberMissing)]
-    [InlineData("/coverageProbability", "0.2", "#/coverageProbability", ErrorCode.NumberOutOfRange)]
+    [InlineData("/bulkDensity/value", "-62", "#/bulkDensity", "number-out-of-range")]
+    [InlineData("/bulkDensity/unit", "\"lb/bu\"", "#/bulkDensity", "unit-ambiguous")]
+    [InlineData("/bulkDensity/relativeUncertainty/value", "-1", "#/bulkDensity/relativeUncertainty", "number-out-of-range")]
+    [InlineData("/fillEfficiency", """{ "value": 0, "unit": "%" }""", "#/fillEfficiency", "number-out-of-range")]
+    [InlineData("/fillEfficiency", """{ "value": 201, "unit": "%" }""", "#/fillEfficiency", "number-out-of-range")]
+    [InlineData("/fillEfficiencySpread", """{ "value": 15, "unit": "kg" }""", "#/fillEfficiencySpread", "unit-wrong-dimension")]
+    [InlineData("/massPerRevolution/value", "0", "#/massPerRevolution", "number-out-of-range")]
+    [InlineData("/learnedFrom", "{}", "#/learnedFrom/bulkDensity", "member-missing")]
+    [InlineData("/coverageProbability", "0.2", "#/coverageProbability", "number-out-of-range")]
     public async Task Member_ThatBreaksARule_IsRefusedAtItsPlace(string pointer, string json, string at, string code)
     {
         using var response = await Question.Of(Question.VolumeCheck).With(pointer, json).AskAsync();
@@ -39,7 +39,7 @@ public sealed class VolumeCheckRequestValidatorTests
         using var response = await Question.Of(Question.VolumeCheck).Without(pointer).AskAsync();
 
         var problem = await ProblemBody.ReadAsync(response, 422);
-        Assert.Contains(problem.Faults, fault => fault.Pointer == $"#{pointer}" && fault.Code == ErrorCode.MemberMissing);
+        Assert.Contains(problem.Faults, fault => fault.Pointer == $"#{pointer}" && fault.Code == "member-missing");
     }
 
     [Theory]
@@ -57,6 +57,6 @@ public sealed class VolumeCheckRequestValidatorTests
             .AskAsync();
 
         var problem = await ProblemBody.ReadAsync(response, 422);
-        Assert.Contains(problem.Faults, fault => fault.Pointer == $"#{pointer}" && fault.Code == ErrorCode.SettingsAtOdds);
+        Assert.Contains(problem.Faults, fault => fault.Pointer == $"#{pointer}" && fault.Code == "settings-at-odds");
     }
 }

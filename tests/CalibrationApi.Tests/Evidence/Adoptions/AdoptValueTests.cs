@@ -77,11 +77,11 @@ public sealed class AdoptValueTests(RecordService service) : IClassFixture<Recor
     }
 
     [Theory]
-    [InlineData("mass-per-revolution", "kg/rev", "kg", "#/typedIn", ErrorCode.UnitWrongDimension)]
-    [InlineData("mass-per-ten-revolutions", "kg", "kg/min", "#/typedIn", ErrorCode.UnitWrongDimension)]
-    [InlineData("mass-per-time", "kg/min", "kg/min", "#/meterSpeed", ErrorCode.MemberMissing)]
-    [InlineData("mass-per-revolution", "kg/rev", "furlong", "#/typedIn", ErrorCode.UnitUnknown)]
-    [InlineData("mass-per-revolution", "kg/rev", "bu", "#/typedIn", ErrorCode.UnitAmbiguous)]
+    [InlineData("mass-per-revolution", "kg/rev", "kg", "#/typedIn", "unit-wrong-dimension")]
+    [InlineData("mass-per-ten-revolutions", "kg", "kg/min", "#/typedIn", "unit-wrong-dimension")]
+    [InlineData("mass-per-time", "kg/min", "kg/min", "#/meterSpeed", "member-missing")]
+    [InlineData("mass-per-revolution", "kg/rev", "furlong", "#/typedIn", "unit-unknown")]
+    [InlineData("mass-per-revolution", "kg/rev", "bu", "#/typedIn", "unit-ambiguous")]
     public async Task Adopt_UnitThatTheFormDoesNotTake_IsRefused(string form, string unit, string typedUnit, string pointer, string code)
     {
         var farm = await FarmOfFormAsync(form, unit, 3);
@@ -94,12 +94,8 @@ public sealed class AdoptValueTests(RecordService service) : IClassFixture<Recor
     {
         var farm = await Farm.CreateAsync(service);
 
-        await RefusedAsync(farm.Adoption.With("/typedIn", new JsonObject { ["value"] = 0.342 }), "#/typedIn", ErrorCode.UnitMissing);
-        await RefusedAsync(
-            farm.Adoption.With("/typedIn", new JsonObject { ["unit"] = "kg/rev" }),
-            "#/typedIn/value",
-            ErrorCode.MemberMissing
-        );
+        await RefusedAsync(farm.Adoption.With("/typedIn", new JsonObject { ["value"] = 0.342 }), "#/typedIn", "unit-missing");
+        await RefusedAsync(farm.Adoption.With("/typedIn", new JsonObject { ["unit"] = "kg/rev" }), "#/typedIn/value", "member-missing");
     }
 
     [Fact]
@@ -111,7 +107,7 @@ public sealed class AdoptValueTests(RecordService service) : IClassFixture<Recor
         var fault = await RefusedAsync(
             farm.Adoption.With("/typedIn", Draft.Quantity(0.58, "L")).With("/product", product).Without("/lot"),
             "#/product",
-            ErrorCode.DensityMissing
+            "density-missing"
         );
 
         Assert.Contains("Add it", fault.Detail, StringComparison.Ordinal);
@@ -138,7 +134,7 @@ public sealed class AdoptValueTests(RecordService service) : IClassFixture<Recor
     {
         var farm = await Farm.CreateAsync(service);
 
-        await RefusedAsync(farm.Adoption.With("/typedIn", Draft.Quantity(value, unit)), "#/typedIn/value", ErrorCode.NumberOutOfRange);
+        await RefusedAsync(farm.Adoption.With("/typedIn", Draft.Quantity(value, unit)), "#/typedIn/value", "number-out-of-range");
     }
 
     [Fact]
@@ -146,7 +142,7 @@ public sealed class AdoptValueTests(RecordService service) : IClassFixture<Recor
     {
         var farm = await FarmOfFormAsync("mass-per-pulse", "g", 3);
 
-        await RefusedAsync(farm.Adoption.With("/typedIn", Draft.Quantity(5, "t")), "#/typedIn/value", ErrorCode.NumberOutOfRange);
+        await RefusedAsync(farm.Adoption.With("/typedIn", Draft.Quantity(5, "t")), "#/typedIn/value", "number-out-of-range");
     }
 
     [Theory]
@@ -162,7 +158,7 @@ public sealed class AdoptValueTests(RecordService service) : IClassFixture<Recor
     {
         var farm = await Farm.CreateAsync(service);
 
-        await RefusedAsync(farm.Adoption.Without(member), "#" + member, ErrorCode.MemberMissing);
+        await RefusedAsync(farm.Adoption.Without(member), "#" + member, "member-missing");
     }
 
     [Theory]
@@ -177,7 +173,7 @@ public sealed class AdoptValueTests(RecordService service) : IClassFixture<Recor
         if (other == "rear")
             draft.With("/element", "small seed");
 
-        await RefusedAsync(draft, "#/test", ErrorCode.RecordsAtOdds);
+        await RefusedAsync(draft, "#/test", "records-at-odds");
     }
 
     [Fact]
@@ -187,7 +183,7 @@ public sealed class AdoptValueTests(RecordService service) : IClassFixture<Recor
         var wrong = (await farm.TestAsync()).Id;
         var right = (await farm.TestAsync(test => test.With("/supersedes", Farm.Supersedes(wrong)))).Id;
 
-        await RefusedAsync(farm.Adoption.With("/test", wrong), "#/test", ErrorCode.AlreadySuperseded);
+        await RefusedAsync(farm.Adoption.With("/test", wrong), "#/test", "already-superseded");
         await farm.AdoptAsync(adoption => adoption.With("/test", right).With("/typedIn", Draft.Quantity(0.363, "kg/rev")));
     }
 
@@ -202,10 +198,10 @@ public sealed class AdoptValueTests(RecordService service) : IClassFixture<Recor
         var sameInGrams = await farm.AdoptAsync(adoption => adoption.With("/test", test).With("/typedIn", Draft.Quantity(363, "g/rev")));
         var otherInGrams = await farm.AdoptAsync(adoption => adoption.With("/test", test).With("/typedIn", Draft.Quantity(360, "g/rev")));
 
-        Assert.Equal([FindingCode.AdoptedOtherwise], other.Body.Codes("/findings"));
+        Assert.Equal(["adopted-otherwise"], other.Body.Codes("/findings"));
         Assert.Empty(same.Body.List("/findings"));
         Assert.Empty(sameInGrams.Body.List("/findings"));
-        Assert.Equal([FindingCode.AdoptedOtherwise], otherInGrams.Body.Codes("/findings"));
+        Assert.Equal(["adopted-otherwise"], otherInGrams.Body.Codes("/findings"));
     }
 
     // Where the controller's form is not described, only what the test measured says what may be typed in.
@@ -218,7 +214,7 @@ public sealed class AdoptValueTests(RecordService service) : IClassFixture<Recor
         await RefusedAsync(
             farm.Adoption.With("/test", test).With("/typedIn", Draft.Quantity(0.38, "kg/rev")),
             "#/typedIn/value",
-            RefusalCode.TypedOffTest
+            "typed-off-test"
         );
         var rounded = await farm.AdoptAsync(adoption => adoption.With("/test", test).With("/typedIn", Draft.Quantity(0.363, "kg/rev")));
 
@@ -235,7 +231,7 @@ public sealed class AdoptValueTests(RecordService service) : IClassFixture<Recor
         var adopted = await farm.AdoptAsync(adoption => adoption.With("/test", test.Id).With("/typedIn", Draft.Quantity(0.4, "kg/rev")));
 
         var finding = Assert.Single(adopted.Body.List("/findings"))!;
-        Assert.Equal(FindingCode.AdoptedOtherwise, finding["code"]!.GetValue<string>());
+        Assert.Equal("adopted-otherwise", finding["code"]!.GetValue<string>());
         Assert.Contains("investigate", finding["detail"]!.GetValue<string>(), StringComparison.Ordinal);
     }
 

@@ -220,8 +220,8 @@ public sealed class ReadAdoptionsTests(RecordService service) : IClassFixture<Re
         Assert.Equal(right.Id, value.Word("/basisSupersededBy/record"));
         Assert.Equal("the tare was wrong", value.Word("/basisSupersededBy/reason"));
         var finding = Assert.Single(value.List("/findings"))!;
-        Assert.Equal((FindingCode.BasisSuperseded, "stop"), (finding["code"]!.GetValue<string>(), finding["severity"]!.GetValue<string>()));
-        Assert.Contains(FindingCode.BasisSuperseded, (await service.GetAsync($"/v1/adoptions/{adopted.Id}")).Body.Codes("/findings"));
+        Assert.Equal(("basis-superseded", "stop"), (finding["code"]!.GetValue<string>(), finding["severity"]!.GetValue<string>()));
+        Assert.Contains("basis-superseded", (await service.GetAsync($"/v1/adoptions/{adopted.Id}")).Body.Codes("/findings"));
         // Adopting the value of the test in its place ends it.
         await AdoptTestAsync(farm, right);
         value = new Answer(Assert.Single(await farm.InForceAsync())!);
@@ -257,7 +257,7 @@ public sealed class ReadAdoptionsTests(RecordService service) : IClassFixture<Re
         var value = new Answer(Assert.Single(await farm.InForceAsync())!);
 
         var finding = Assert.Single(value.List("/findings"))!;
-        Assert.Equal((FindingCode.BasisSuperseded, "stop"), (finding["code"]!.GetValue<string>(), finding["severity"]!.GetValue<string>()));
+        Assert.Equal(("basis-superseded", "stop"), (finding["code"]!.GetValue<string>(), finding["severity"]!.GetValue<string>()));
         Assert.Contains("it was the fine element", finding["detail"]!.GetValue<string>(), StringComparison.Ordinal);
         Assert.Contains("test again", finding["detail"]!.GetValue<string>(), StringComparison.Ordinal);
     }
@@ -312,7 +312,7 @@ public sealed class ReadAdoptionsTests(RecordService service) : IClassFixture<Re
             await (await service.GetAsync($"/v1/machines/{farm.Machine}/values-in-force{next}&meter=front")).ProblemAsync(400)
         ).Only();
 
-        Assert.Equal(("cursor", ErrorCode.CursorInvalid), (fault.Parameter, fault.Code));
+        Assert.Equal(("cursor", "cursor-invalid"), (fault.Parameter, fault.Code));
     }
 
     [Fact]
@@ -327,15 +327,15 @@ public sealed class ReadAdoptionsTests(RecordService service) : IClassFixture<Re
 
     [Fact]
     public async Task InForce_UnknownMachine_IsNotFound() =>
-        await (await service.GetAsync($"/v1/machines/{Farm.NoRecord}/values-in-force")).RefusedAsync(404, null, ErrorCode.NotFound);
+        await (await service.GetAsync($"/v1/machines/{Farm.NoRecord}/values-in-force")).RefusedAsync(404, null, "not-found");
 
     [Theory]
-    [InlineData("at=yesterday", 422, "at", ErrorCode.TimeWrong)]
-    [InlineData("at=2026-04-01", 422, "at", ErrorCode.TimeWrong)]
-    [InlineData("units=imperial", 422, "units", ErrorCode.WordUnknown)]
-    [InlineData("limit=0", 422, "limit", ErrorCode.NumberOutOfRange)]
-    [InlineData("lot=x", 400, "lot", ErrorCode.MemberUnknown)]
-    [InlineData("meter=a&meter=b", 400, "meter", ErrorCode.MemberDuplicate)]
+    [InlineData("at=yesterday", 422, "at", "time-wrong")]
+    [InlineData("at=2026-04-01", 422, "at", "time-wrong")]
+    [InlineData("units=imperial", 422, "units", "word-unknown")]
+    [InlineData("limit=0", 422, "limit", "number-out-of-range")]
+    [InlineData("lot=x", 400, "lot", "member-unknown")]
+    [InlineData("meter=a&meter=b", 400, "meter", "member-duplicate")]
     public async Task InForce_WrongQuery_IsRefusedByItsName(string query, int status, string parameter, string code)
     {
         var farm = await Farm.CreateAsync(service);

@@ -9,9 +9,9 @@ public sealed class TypedValueByHandTests(RecordService service) : IClassFixture
     // 0.363 measured, nothing in force: U and 10 % around it.
     [Theory]
     [InlineData(0.38, null)]
-    [InlineData(0.47, RefusalCode.TypedOffLastTest)]
-    [InlineData(3.63, RefusalCode.TypedDecimalSlip)]
-    [InlineData(0.8, RefusalCode.TypedInOtherUnit)]
+    [InlineData(0.47, "typed-off-last-test")]
+    [InlineData(3.63, "typed-decimal-slip")]
+    [InlineData(0.8, "typed-in-other-unit")]
     public async Task Adopt_FirstNumberByHand_IsComparedWithTheLastTest(double typed, string? code)
     {
         var farm = await FarmAsync();
@@ -26,9 +26,9 @@ public sealed class TypedValueByHandTests(RecordService service) : IClassFixture
     // 0.60 kg/rev of a product of 78 kg/hL lets 0.477 be expected at 62 kg/hL.
     [Theory]
     [InlineData(0.46, null, new string[0])]
-    [InlineData(0.60, null, new[] { FindingCode.FitsOtherProduct, FindingCode.UnlikeOtherProducts })]
-    [InlineData(4.77, RefusalCode.TypedDecimalSlip, null)]
-    [InlineData(0.954, RefusalCode.TypedTwiceOrHalf, null)]
+    [InlineData(0.60, null, new[] { "fits-other-product", "unlike-other-products" })]
+    [InlineData(4.77, "typed-decimal-slip", null)]
+    [InlineData(0.954, "typed-twice-or-half", null)]
     public async Task Adopt_FirstNumberByHand_IsComparedWithTheOtherProductsOfTheElement(double typed, string? code, string[]? findings)
     {
         var farm = await FarmAsync();
@@ -64,7 +64,7 @@ public sealed class TypedValueByHandTests(RecordService service) : IClassFixture
             )
         )!.Body;
 
-        var finding = Assert.Single(adopted.List("/findings"), one => one!["code"]!.GetValue<string>() == FindingCode.FitsOtherProduct)!;
+        var finding = Assert.Single(adopted.List("/findings"), one => one!["code"]!.GetValue<string>() == "fits-other-product")!;
         Assert.Equal("warning", finding["severity"]!.GetValue<string>());
         Assert.Contains("fits winter wheat", finding["detail"]!.GetValue<string>(), StringComparison.Ordinal);
     }
@@ -85,13 +85,13 @@ public sealed class TypedValueByHandTests(RecordService service) : IClassFixture
             null
         );
 
-        Assert.DoesNotContain(FindingCode.FitsOtherProduct, adopted!.Body.Codes("/findings"));
+        Assert.DoesNotContain("fits-other-product", adopted!.Body.Codes("/findings"));
     }
 
     [Theory]
     [InlineData(0.35, new string[0])]
-    [InlineData(3.42, new[] { FindingCode.StatedUnlikeRecords })]
-    [InlineData(0.375, new[] { FindingCode.FitsOtherProduct })]
+    [InlineData(3.42, new[] { "stated-unlike-records" })]
+    [InlineData(0.375, new[] { "fits-other-product" })]
     public async Task Record_ValueInForceStated_IsComparedWithTheRecords(double stated, string[] codes)
     {
         var farm = await FarmAsync();
@@ -104,8 +104,7 @@ public sealed class TypedValueByHandTests(RecordService service) : IClassFixture
 
         Assert.Equal(
             codes,
-            test.Codes("/findings")
-                .Where(code => code is FindingCode.StatedUnlikeRecords or FindingCode.FitsOtherProduct or FindingCode.UnlikeOtherProducts)
+            test.Codes("/findings").Where(code => code is "stated-unlike-records" or "fits-other-product" or "unlike-other-products")
         );
     }
 

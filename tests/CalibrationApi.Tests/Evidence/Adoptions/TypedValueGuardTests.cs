@@ -8,12 +8,12 @@ namespace CalibrationApi.Tests.Evidence.Adoptions;
 public sealed class TypedValueGuardTests(RecordService service) : IClassFixture<RecordService>
 {
     [Theory]
-    [InlineData(8.24, RefusalCode.TypedOffValueInForce)]
-    [InlineData(0.0824, RefusalCode.TypedOffValueInForce)]
-    [InlineData(824, RefusalCode.TypedOffValueInForce)]
-    [InlineData(7.81, RefusalCode.TypedDecimalSlip)]
-    [InlineData(0.781 / 2.2046, RefusalCode.TypedInOtherUnit)]
-    [InlineData(1.562, RefusalCode.TypedTwiceOrHalf)]
+    [InlineData(8.24, "typed-off-value-in-force")]
+    [InlineData(0.0824, "typed-off-value-in-force")]
+    [InlineData(824, "typed-off-value-in-force")]
+    [InlineData(7.81, "typed-decimal-slip")]
+    [InlineData(0.781 / 2.2046, "typed-in-other-unit")]
+    [InlineData(1.562, "typed-twice-or-half")]
     public async Task Adopt_ByHandFarFromTheValueBefore_IsRefused(double typed, string code)
     {
         var farm = await FarmWithoutDisplacementAsync();
@@ -27,9 +27,9 @@ public sealed class TypedValueGuardTests(RecordService service) : IClassFixture<
     }
 
     [Theory]
-    [InlineData(3.63, RefusalCode.TypedDecimalSlip)]
-    [InlineData(0.636, RefusalCode.TypedOffTest)]
-    [InlineData(0.342, RefusalCode.TypedOffTest)]
+    [InlineData(3.63, "typed-decimal-slip")]
+    [InlineData(0.636, "typed-off-test")]
+    [InlineData(0.342, "typed-off-test")]
     public async Task Adopt_NumberThatItsTestDoesNotExplain_IsRefused(double typed, string code)
     {
         var farm = await FarmWithoutDisplacementAsync();
@@ -59,16 +59,13 @@ public sealed class TypedValueGuardTests(RecordService service) : IClassFixture<
     {
         var farm = await Farm.CreateAsync(service, machine => machine.With("/meters/0/elements/0/kind", "closed-pockets"));
 
-        var fault = await RefusedAsync(
-            farm.Adoption.With("/typedIn", Draft.Quantity(0.45, "kg/rev")),
-            RefusalCode.TypedMoreThanElementHolds
-        );
+        var fault = await RefusedAsync(farm.Adoption.With("/typedIn", Draft.Quantity(0.45, "kg/rev")), "typed-more-than-element-holds");
 
         Assert.Contains("full it holds 0.372 kg/rev", fault.Detail, StringComparison.Ordinal);
         await RefusedAsync(
-            farm.Adoption.With("/typedIn", Draft.Quantity(0.45, "kg/rev")).With("/despite", Despite(RefusalCode.TypedOffTest)),
-            ("#/typedIn/value", RefusalCode.TypedMoreThanElementHolds),
-            ("#/despite/0", ErrorCode.SettingsAtOdds)
+            farm.Adoption.With("/typedIn", Draft.Quantity(0.45, "kg/rev")).With("/despite", Despite("typed-off-test")),
+            ("#/typedIn/value", "typed-more-than-element-holds"),
+            ("#/despite/0", "settings-at-odds")
         );
     }
 
@@ -86,27 +83,27 @@ public sealed class TypedValueGuardTests(RecordService service) : IClassFixture<
     {
         var farm = await FarmWithoutDisplacementAsync();
         await farm.AdoptAsync();
-        var draft = Later(farm).With("/typedIn", Draft.Quantity(0.684, "kg/rev")).With("/despite", Despite(RefusalCode.TypedTwiceOrHalf));
+        var draft = Later(farm).With("/typedIn", Draft.Quantity(0.684, "kg/rev")).With("/despite", Despite("typed-twice-or-half"));
 
         var adopted = (await service.PostAsync("/v1/adoptions", draft)).Expect(201);
 
-        Assert.Equal(RefusalCode.TypedTwiceOrHalf, adopted.Body.Word("/entered/despite/0/code"));
-        Assert.Equal([FindingCode.AdoptedDespite], adopted.Body.Codes("/findings"));
+        Assert.Equal("typed-twice-or-half", adopted.Body.Word("/entered/despite/0/code"));
+        Assert.Equal(["adopted-despite"], adopted.Body.Codes("/findings"));
         Assert.Contains("twice or half", adopted.Body.Word("/findings/0/detail"), StringComparison.Ordinal);
         Assert.Contains("a wider roller was fitted", adopted.Body.Word("/findings/0/detail"), StringComparison.Ordinal);
         Assert.Equal(adopted.Bytes, (await service.GetAsync($"/v1/adoptions/{adopted.Id}")).Bytes);
         var inForce = new Answer(Assert.Single(await farm.InForceAsync())!);
         Assert.Equal(
-            (RefusalCode.TypedTwiceOrHalf, "a wider roller was fitted"),
+            ("typed-twice-or-half", "a wider roller was fitted"),
             (inForce.Word("/despite/0/code"), inForce.Word("/despite/0/reason"))
         );
-        Assert.Equal([FindingCode.AdoptedDespite], inForce.Codes("/findings"));
+        Assert.Equal(["adopted-despite"], inForce.Codes("/findings"));
         foreach (var list in (string[])["history", "adoptions"])
         {
             var lines = (await service.GetAsync($"/v1/{list}?machine={farm.Machine}&order=oldest-first")).Expect(200).Body;
             Assert.False(lines.Has("/items/0/despiteCode"));
             Assert.Equal(
-                (RefusalCode.TypedTwiceOrHalf, "a wider roller was fitted"),
+                ("typed-twice-or-half", "a wider roller was fitted"),
                 (lines.Word("/items/1/despiteCode"), lines.Word("/items/1/despiteReason"))
             );
         }
@@ -120,17 +117,17 @@ public sealed class TypedValueGuardTests(RecordService service) : IClassFixture<
         var twice = Later(farm).With("/typedIn", Draft.Quantity(0.684, "kg/rev"));
 
         await RefusedAsync(
-            twice.With("/despite", Despite(RefusalCode.TypedDecimalSlip)),
-            ("#/typedIn/value", RefusalCode.TypedTwiceOrHalf),
-            ("#/despite/0", ErrorCode.SettingsAtOdds)
+            twice.With("/despite", Despite("typed-decimal-slip")),
+            ("#/typedIn/value", "typed-twice-or-half"),
+            ("#/despite/0", "settings-at-odds")
         );
         await RefusedAsync(
-            twice.With("/despite", Despite(RefusalCode.TypedTwiceOrHalf, RefusalCode.TypedTwiceOrHalf)),
-            ErrorCode.SettingsAtOdds,
+            twice.With("/despite", Despite("typed-twice-or-half", "typed-twice-or-half")),
+            "settings-at-odds",
             "#/despite/1"
         );
-        await RefusedAsync(Later(farm).With("/despite", Despite(RefusalCode.TypedTwiceOrHalf)), ErrorCode.SettingsAtOdds, "#/despite/0");
-        await RefusedAsync(Later(farm).With("/despite", Despite("because")), ErrorCode.WordUnknown, "#/despite/0/code");
+        await RefusedAsync(Later(farm).With("/despite", Despite("typed-twice-or-half")), "settings-at-odds", "#/despite/0");
+        await RefusedAsync(Later(farm).With("/despite", Despite("because")), "word-unknown", "#/despite/0/code");
     }
 
     // Ten times the value before, and 919 % of what 0.6 L of 0.62 kg/L fill.
@@ -140,15 +137,15 @@ public sealed class TypedValueGuardTests(RecordService service) : IClassFixture<
         var farm = await Farm.CreateAsync(service, machine => machine.With("/meters/0/elements/0/kind", "closed-pockets"));
         await farm.AdoptAsync();
         var tenfold = Later(farm).With("/typedIn", Draft.Quantity(3.42, "kg/rev"));
-        const string Holds = RefusalCode.TypedMoreThanElementHolds,
-            Slip = RefusalCode.TypedDecimalSlip;
+        const string Holds = "typed-more-than-element-holds",
+            Slip = "typed-decimal-slip";
 
         await RefusedAsync(tenfold, ("#/typedIn/value", Holds), ("#/typedIn/value", Slip));
         await RefusedAsync(tenfold.With("/despite", Despite(Holds)), Slip);
         await RefusedAsync(tenfold.With("/despite", Despite(Slip)), Holds);
         var adopted = (await service.PostAsync("/v1/adoptions", tenfold.With("/despite", Despite(Slip, Holds)))).Expect(201).Body;
 
-        Assert.Equal(2, adopted.Codes("/findings").Count(code => code == FindingCode.AdoptedDespite));
+        Assert.Equal(2, adopted.Codes("/findings").Count(code => code == "adopted-despite"));
         Assert.Equal(
             [Slip, Holds],
             new Answer(Assert.Single(await farm.InForceAsync())!).List("/despite").Select(one => one!["code"]!.GetValue<string>())
@@ -169,7 +166,7 @@ public sealed class TypedValueGuardTests(RecordService service) : IClassFixture<
         var wrong = (
             await service.PostAsync(
                 "/v1/adoptions",
-                Later(farm).With("/typedIn", Draft.Quantity(0.684, "kg/rev")).With("/despite", Despite(RefusalCode.TypedTwiceOrHalf))
+                Later(farm).With("/typedIn", Draft.Quantity(0.684, "kg/rev")).With("/despite", Despite("typed-twice-or-half"))
             )
         )
             .Expect(201)
@@ -181,7 +178,7 @@ public sealed class TypedValueGuardTests(RecordService service) : IClassFixture<
                 Later(farm).With("/typedIn", Draft.Quantity(0.35, "kg/rev")).With("/supersedes", Farm.Supersedes(wrong))
             )
         ).Expect(201);
-        await RefusedAsync(Later(farm).With("/typedIn", Draft.Quantity(0.684, "kg/rev")), RefusalCode.TypedTwiceOrHalf);
+        await RefusedAsync(Later(farm).With("/typedIn", Draft.Quantity(0.684, "kg/rev")), "typed-twice-or-half");
     }
 
     private Task<Farm> FarmWithoutDisplacementAsync() =>

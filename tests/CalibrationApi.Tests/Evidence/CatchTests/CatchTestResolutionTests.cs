@@ -36,7 +36,7 @@ public sealed class CatchTestResolutionTests(RecordService service) : IClassFixt
         Assert.Equal(6, test.Number("/usedHistory/repeatability/catches"));
         Assert.Equal(test.Number("/usedHistory/repeatability/value/value"), test.Number("/resolved/repeatability/value"));
         Assert.Equal(4, test.Number("/resolved/repeatabilityDegreesOfFreedom"));
-        Assert.DoesNotContain(FindingCode.DefaultRepeatabilityUsed, test.Codes("/evaluation/findings"));
+        Assert.DoesNotContain("default-repeatability-used", test.Codes("/evaluation/findings"));
     }
 
     [Fact]
@@ -263,16 +263,13 @@ public sealed class CatchTestResolutionTests(RecordService service) : IClassFixt
 
         var after = (await farm.TestAsync(test => test.With("/occurredAt", "2026-04-20T06:00:00Z"))).Body;
 
-        Assert.DoesNotContain(FindingCode.BasisSuperseded, before.Codes("/findings"));
-        Assert.Contains(FindingCode.BasisSuperseded, after.Codes("/findings"));
+        Assert.DoesNotContain("basis-superseded", before.Codes("/findings"));
+        Assert.Contains("basis-superseded", after.Codes("/findings"));
         Assert.Equal(0.363, after.Number("/resolved/valueInForce/value"));
         Assert.True(before.Has("/resolved/valueInForce/relativeUncertainty"));
         Assert.False(after.Has("/resolved/valueInForce/relativeUncertainty"));
         // The earlier test, when it is read again, says what came to light since.
-        Assert.Contains(
-            FindingCode.BasisSuperseded,
-            (await service.GetAsync($"/v1/catch-tests/{before.Word("/id")}")).Body.Codes("/sinceThen")
-        );
+        Assert.Contains("basis-superseded", (await service.GetAsync($"/v1/catch-tests/{before.Word("/id")}")).Body.Codes("/sinceThen"));
     }
 
     // A test is evidence and stays as it was recorded; what it was compared with may be told later, and then it says so.
@@ -289,7 +286,7 @@ public sealed class CatchTestResolutionTests(RecordService service) : IClassFixt
             adoption.With("/typedIn", Draft.Quantity(0.35, "kg/rev")).With("/supersedes", Farm.Supersedes(first.Id, "misread"))
         );
 
-        Assert.Equal([FindingCode.ValueInForceChanged], (await service.GetAsync($"/v1/catch-tests/{compared}")).Body.Codes("/sinceThen"));
+        Assert.Equal(["value-in-force-changed"], (await service.GetAsync($"/v1/catch-tests/{compared}")).Body.Codes("/sinceThen"));
         Assert.False((await service.GetAsync($"/v1/catch-tests/{stated}")).Body.Has("/sinceThen"));
     }
 
@@ -318,9 +315,9 @@ public sealed class CatchTestResolutionTests(RecordService service) : IClassFixt
         await farm.AdoptAsync();
         var lot = await service.CreateAsync("/v1/lots", Farm.LotDraft(farm.Product));
 
-        Assert.DoesNotContain(FindingCode.OtherLot, (await farm.TestAsync()).Body.Codes("/findings"));
-        Assert.Contains(FindingCode.OtherLot, (await farm.TestAsync(test => test.With("/lot", lot))).Body.Codes("/findings"));
-        Assert.Contains(FindingCode.OtherLot, (await farm.TestAsync(test => test.Without("/lot"))).Body.Codes("/findings"));
+        Assert.DoesNotContain("other-lot", (await farm.TestAsync()).Body.Codes("/findings"));
+        Assert.Contains("other-lot", (await farm.TestAsync(test => test.With("/lot", lot))).Body.Codes("/findings"));
+        Assert.Contains("other-lot", (await farm.TestAsync(test => test.Without("/lot"))).Body.Codes("/findings"));
     }
 
     // A scale and a counter that add next to nothing, so that only the catches scatter.

@@ -15,15 +15,9 @@ public sealed class EarlierTestRecordsTests(RecordService service) : IClassFixtu
 
         var second = (await SecondAsync(farm)).Body;
 
-        Assert.Equal(
-            ("repeat", FindingCode.SecondTestNeeded),
-            (first.Word("/evaluation/verdict"), first.Word("/evaluation/reasons/0/code"))
-        );
+        Assert.Equal(("repeat", "second-test-needed"), (first.Word("/evaluation/verdict"), first.Word("/evaluation/reasons/0/code")));
         Assert.False(first.Has("/usedHistory/earlierTest"));
-        Assert.Equal(
-            ("adopt", FindingCode.ChangeConfirmed),
-            (second.Word("/evaluation/verdict"), second.Word("/evaluation/reasons/0/code"))
-        );
+        Assert.Equal(("adopt", "change-confirmed"), (second.Word("/evaluation/verdict"), second.Word("/evaluation/reasons/0/code")));
         Assert.Equal(first.Word("/id"), second.Word("/usedHistory/earlierTest/test"));
         Assert.Equal(
             (first.Word("/id"), first.Word("/occurredAt")),
@@ -80,10 +74,7 @@ public sealed class EarlierTestRecordsTests(RecordService service) : IClassFixtu
 
         var second = (await SecondAsync(farm)).Body;
 
-        Assert.Equal(
-            ("repeat", FindingCode.TestsDisagree),
-            (second.Word("/evaluation/verdict"), second.Word("/evaluation/reasons/0/code"))
-        );
+        Assert.Equal(("repeat", "tests-disagree"), (second.Word("/evaluation/verdict"), second.Word("/evaluation/reasons/0/code")));
     }
 
     // The same catches under another id and another time are no second set-up.
@@ -95,10 +86,7 @@ public sealed class EarlierTestRecordsTests(RecordService service) : IClassFixtu
 
         var again = (await farm.TestAsync(test => test.With("/occurredAt", "2026-04-18T09:40:00+02:00"))).Body;
 
-        Assert.Equal(
-            ("repeat", FindingCode.SecondTestNeeded),
-            (again.Word("/evaluation/verdict"), again.Word("/evaluation/reasons/0/code"))
-        );
+        Assert.Equal(("repeat", "second-test-needed"), (again.Word("/evaluation/verdict"), again.Word("/evaluation/reasons/0/code")));
     }
 
     [Fact]
@@ -111,7 +99,7 @@ public sealed class EarlierTestRecordsTests(RecordService service) : IClassFixtu
 
         await farm.TestAsync(test => test.With("/supersedes", Farm.Supersedes(first)).With("/catches", Farm.Catches(0.301, 0.302)));
 
-        Assert.Contains(FindingCode.BasisSuperseded, (await service.GetAsync($"/v1/catch-tests/{second}")).Body.Codes("/sinceThen"));
+        Assert.Contains("basis-superseded", (await service.GetAsync($"/v1/catch-tests/{second}")).Body.Codes("/sinceThen"));
     }
 
     // 0.30 kg/rev with 62 kg/hL lets 0.363 be expected with 75 kg/hL: the change comes from the lot and needs no second test.
@@ -156,10 +144,7 @@ public sealed class EarlierTestRecordsTests(RecordService service) : IClassFixtu
     {
         var farm = await PrepareAsync();
         var plan = await service.CreateAsync("/v1/plans", farm.PlanDraft);
-        Assert.DoesNotContain(
-            FindingCode.DiffersFromPlan,
-            (await farm.TestAsync(test => test.With("/plan", plan))).Body.Codes("/findings")
-        );
+        Assert.DoesNotContain("differs-from-plan", (await farm.TestAsync(test => test.With("/plan", plan))).Body.Codes("/findings"));
 
         var test = (
             await farm.TestAsync(test =>
@@ -176,7 +161,7 @@ public sealed class EarlierTestRecordsTests(RecordService service) : IClassFixtu
 
         Assert.Contains(
             words,
-            Assert.Single(test.List("/findings"), one => one!["code"]!.GetValue<string>() == FindingCode.DiffersFromPlan)![
+            Assert.Single(test.List("/findings"), one => one!["code"]!.GetValue<string>() == "differs-from-plan")![
                 "detail"
             ]!.GetValue<string>(),
             StringComparison.Ordinal

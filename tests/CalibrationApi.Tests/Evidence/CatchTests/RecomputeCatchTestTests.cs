@@ -101,7 +101,7 @@ public sealed class RecomputeCatchTestTests(RecordService service) : IClassFixtu
 
     [Fact]
     public async Task Recompute_UnknownTest_IsNotFound() =>
-        await (await RecomputeAsync(Farm.NoRecord)).RefusedAsync(404, null, ErrorCode.NotFound);
+        await (await RecomputeAsync(Farm.NoRecord)).RefusedAsync(404, null, "not-found");
 
     private async Task<Reply> RecomputeAsync(string id)
     {

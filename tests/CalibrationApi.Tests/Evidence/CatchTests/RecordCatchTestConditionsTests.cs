@@ -40,7 +40,7 @@ public sealed class RecordCatchTestConditionsTests(RecordService service) : ICla
 
         foreach (var conditions in (string[])[Sowing, us])
             Assert.DoesNotContain(
-                FindingCode.ConditionsDiffer,
+                "conditions-differ",
                 (await farm.TestAsync(test => test.With("/plan", plan).With("/conditions", Draft.Json(conditions)))).Body.Codes(
                     "/evaluation/findings"
                 )
@@ -64,9 +64,7 @@ public sealed class RecordCatchTestConditionsTests(RecordService service) : ICla
             )
         ).Body;
 
-        var finding = Assert.Single(test.List("/evaluation/findings"), one =>
-            one!["code"]!.GetValue<string>() == FindingCode.ConditionsDiffer
-        )!;
+        var finding = Assert.Single(test.List("/evaluation/findings"), one => one!["code"]!.GetValue<string>() == "conditions-differ")!;
         Assert.Equal("warning", finding["severity"]!.GetValue<string>());
         Assert.Contains(
             $"But the {finding["detail"]!.GetValue<string>()["The ".Length..].Split(" in the test", 2)[0]} was not as in sowing",
@@ -88,17 +86,17 @@ public sealed class RecordCatchTestConditionsTests(RecordService service) : ICla
         var bare = await service.CreateAsync("/v1/plans", farm.PlanDraft);
 
         Assert.DoesNotContain(
-            FindingCode.ConditionsDiffer,
+            "conditions-differ",
             (await farm.TestAsync(test => test.With("/plan", plan))).Body.Codes("/evaluation/findings")
         );
         Assert.DoesNotContain(
-            FindingCode.ConditionsDiffer,
+            "conditions-differ",
             (await farm.TestAsync(test => test.With("/plan", bare).With("/conditions", Draft.Json(Sowing)))).Body.Codes(
                 "/evaluation/findings"
             )
         );
         Assert.DoesNotContain(
-            FindingCode.ConditionsDiffer,
+            "conditions-differ",
             (await farm.TestAsync(test => test.With("/conditions", Draft.Json(Sowing)))).Body.Codes("/evaluation/findings")
         );
     }

@@ -19,24 +19,24 @@ public sealed class RecordCatchTestRequestValidatorTests(RecordService service) 
     {
         var farm = await Farm.CreateAsync(service);
 
-        await RefusedAsync(farm.CatchTest.Without(member), "#" + member, ErrorCode.MemberMissing);
+        await RefusedAsync(farm.CatchTest.Without(member), "#" + member, "member-missing");
     }
 
     [Theory]
-    [InlineData("/catches/1/tare", """{ "value": 20, "unit": "kg" }""", ErrorCode.TareAboveGross)]
-    [InlineData("/catches/1/revolutions", """{ "value": 0, "unit": "rev" }""", ErrorCode.RevolutionsNotPositive)]
-    [InlineData("/catches/1/gross", """{ "value": 18 }""", ErrorCode.UnitMissing)]
-    [InlineData("/catches/1/gross", """{ "value": 18, "unit": "stone" }""", ErrorCode.UnitUnknown)]
-    [InlineData("/catches/1/gross", """{ "value": 18, "unit": "ton" }""", ErrorCode.UnitAmbiguous)]
-    [InlineData("/catches/1/gross", """{ "value": 18, "unit": "m" }""", ErrorCode.UnitWrongDimension)]
-    [InlineData("/catches", "[]", ErrorCode.TooFew)]
-    [InlineData("/tareReading", "\"none\"", ErrorCode.WordUnknown)]
-    [InlineData("/occurredAt", "\"yesterday\"", ErrorCode.TimeWrong)]
-    [InlineData("/setting", "\" \"", ErrorCode.TextWrong)]
-    [InlineData("/conditions", """{ "slope": { "value": 200, "unit": "%" } }""", ErrorCode.NumberOutOfRange)]
-    [InlineData("/conditions", """{ "airTemperature": { "value": 300, "unit": "degC" } }""", ErrorCode.NumberOutOfRange)]
-    [InlineData("/conditions", """{ "airTemperature": { "value": 20, "unit": "kPa" } }""", ErrorCode.UnitWrongDimension)]
-    [InlineData("/conditions", """{ "tankPressure": { "value": -1, "unit": "kPa" } }""", ErrorCode.NumberOutOfRange)]
+    [InlineData("/catches/1/tare", """{ "value": 20, "unit": "kg" }""", "tare-above-gross")]
+    [InlineData("/catches/1/revolutions", """{ "value": 0, "unit": "rev" }""", "revolutions-not-positive")]
+    [InlineData("/catches/1/gross", """{ "value": 18 }""", "unit-missing")]
+    [InlineData("/catches/1/gross", """{ "value": 18, "unit": "stone" }""", "unit-unknown")]
+    [InlineData("/catches/1/gross", """{ "value": 18, "unit": "ton" }""", "unit-ambiguous")]
+    [InlineData("/catches/1/gross", """{ "value": 18, "unit": "m" }""", "unit-wrong-dimension")]
+    [InlineData("/catches", "[]", "too-few")]
+    [InlineData("/tareReading", "\"none\"", "word-unknown")]
+    [InlineData("/occurredAt", "\"yesterday\"", "time-wrong")]
+    [InlineData("/setting", "\" \"", "text-wrong")]
+    [InlineData("/conditions", """{ "slope": { "value": 200, "unit": "%" } }""", "number-out-of-range")]
+    [InlineData("/conditions", """{ "airTemperature": { "value": 300, "unit": "degC" } }""", "number-out-of-range")]
+    [InlineData("/conditions", """{ "airTemperature": { "value": 20, "unit": "kPa" } }""", "unit-wrong-dimension")]
+    [InlineData("/conditions", """{ "tankPressure": { "value": -1, "unit": "kPa" } }""", "number-out-of-range")]
     public async Task Record_MemberThatBreaksARule_IsRefusedThere(string pointer, string json, string code)
     {
         var farm = await Farm.CreateAsync(service);
@@ -66,7 +66,7 @@ public sealed class RecordCatchTestRequestValidatorTests(RecordService service) 
         await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/catch-tests", draft))).RefusedAsync(
             400,
             "#" + pointer,
-            ErrorCode.MemberUnknown
+            "member-unknown"
         );
     }
 
@@ -84,7 +84,7 @@ public sealed class RecordCatchTestRequestValidatorTests(RecordService service) 
     {
         var farm = await Farm.CreateAsync(service);
 
-        var fault = await RefusedAsync(farm.CatchTest.With("/catches", new JsonArray(Draft.Json(one))), "#/meter", ErrorCode.MemberMissing);
+        var fault = await RefusedAsync(farm.CatchTest.With("/catches", new JsonArray(Draft.Json(one))), "#/meter", "member-missing");
 
         Assert.Contains(missing, fault.Detail, StringComparison.Ordinal);
         Assert.Contains("machine", fault.Detail, StringComparison.Ordinal);
@@ -98,7 +98,7 @@ public sealed class RecordCatchTestRequestValidatorTests(RecordService service) 
         );
         var product = await service.CreateAsync("/v1/products", Farm.ProductDraft.Without("/bulkDensity"));
 
-        var fault = await RefusedAsync(farm.CatchTest.With("/product", product).Without("/lot"), "#/product", ErrorCode.DensityMissing);
+        var fault = await RefusedAsync(farm.CatchTest.With("/product", product).Without("/lot"), "#/product", "density-missing");
 
         Assert.Contains("bulk density", fault.Detail, StringComparison.Ordinal);
     }
@@ -110,7 +110,7 @@ public sealed class RecordCatchTestRequestValidatorTests(RecordService service) 
         var farm = await Farm.CreateAsync(service);
         var one = Draft.Json("""{ "net": { "value": 17, "unit": "kg" }, "runTime": { "value": 80, "unit": "s" } }""");
 
-        await RefusedAsync(farm.CatchTest.With("/catches", new JsonArray(one)), "#/meterSpeed", ErrorCode.MemberMissing);
+        await RefusedAsync(farm.CatchTest.With("/catches", new JsonArray(one)), "#/meterSpeed", "member-missing");
     }
 
     private async Task<Fault> RefusedAsync(Draft draft, string pointer, string code) =>

@@ -207,7 +207,7 @@ public sealed class RecordCatchTestTests(RecordService service) : IClassFixture<
         );
 
         Assert.Equal(50, stored.Body.List("/evaluation/catches").Count);
-        await oneTooMany.RefusedAsync(422, "#/catches", ErrorCode.TooMany);
+        await oneTooMany.RefusedAsync(422, "#/catches", "too-many");
     }
 
     [Fact]
@@ -255,7 +255,7 @@ public sealed class RecordCatchTestTests(RecordService service) : IClassFixture<
         );
 
         taken.Expect(201);
-        await refused.RefusedAsync(413, null, ErrorCode.BodyTooLarge);
+        await refused.RefusedAsync(413, null, "body-too-large");
     }
 
     // Entered later than it happened, as after a day without network: it stands where it belongs by its own time.

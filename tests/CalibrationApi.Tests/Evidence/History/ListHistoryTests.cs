@@ -164,13 +164,13 @@ public sealed class ListHistoryTests(SeasonService season) : IClassFixture<Seaso
     }
 
     [Theory]
-    [InlineData("verdict=good", "verdict", ErrorCode.WordUnknown)]
-    [InlineData("verdict=Keep", "verdict", ErrorCode.WordUnknown)]
-    [InlineData("order=random", "order", ErrorCode.WordUnknown)]
-    [InlineData("from=yesterday", "from", ErrorCode.TimeWrong)]
-    [InlineData("until=2026-04-18", "until", ErrorCode.TimeWrong)]
-    [InlineData("from=2026-04-18T00:00:00%2002:00", "from", ErrorCode.TimeWrong)]
-    [InlineData("from=", "from", ErrorCode.TimeWrong)]
+    [InlineData("verdict=good", "verdict", "word-unknown")]
+    [InlineData("verdict=Keep", "verdict", "word-unknown")]
+    [InlineData("order=random", "order", "word-unknown")]
+    [InlineData("from=yesterday", "from", "time-wrong")]
+    [InlineData("until=2026-04-18", "until", "time-wrong")]
+    [InlineData("from=2026-04-18T00:00:00%2002:00", "from", "time-wrong")]
+    [InlineData("from=", "from", "time-wrong")]
     public async Task List_FilterThatCannotBeMeant_IsRefusedByItsName(string query, string parameter, string code)
     {
         foreach (var path in (string[])["history", "catch-tests", "adoptions", "scale-checks"])

@@ -80,7 +80,7 @@ public sealed class RecordScaleCheckTests(RecordService service) : IClassFixture
         Assert.Equal(17.08 / 1.001, test.Number("/evaluation/catches/0/metered/value"), 1e-12);
         var span = test.List("/evaluation/uncertaintyParts").Single(part => part!["source"]!.GetValue<string>() == "scale")!;
         Assert.Equal(check.Body.Number("/standardUncertainty/value"), span["relative"]!["value"]!.GetValue<double>(), 1e-9);
-        Assert.DoesNotContain(FindingCode.ScaleCheckOverdue, test.Codes("/findings"));
+        Assert.DoesNotContain("scale-check-overdue", test.Codes("/findings"));
     }
 
     [Fact]
@@ -115,10 +115,7 @@ public sealed class RecordScaleCheckTests(RecordService service) : IClassFixture
         Assert.Equal(0, after.Number("/usedHistory/scaleCheck/error/value"));
         // The test that was corrected by the wrong error stays as it was recorded, and says so when it is read.
         Assert.Equal(wrong.Id, before.Word("/usedHistory/scaleCheck/check"));
-        Assert.Contains(
-            FindingCode.ScaleCheckChanged,
-            (await service.GetAsync($"/v1/catch-tests/{before.Word("/id")}")).Body.Codes("/sinceThen")
-        );
+        Assert.Contains("scale-check-changed", (await service.GetAsync($"/v1/catch-tests/{before.Word("/id")}")).Body.Codes("/sinceThen"));
         Assert.False((await service.GetAsync($"/v1/catch-tests/{after.Word("/id")}")).Body.Has("/sinceThen"));
     }
 
@@ -131,10 +128,7 @@ public sealed class RecordScaleCheckTests(RecordService service) : IClassFixture
 
         await farm.CheckScaleAsync(check => check.With("/occurredAt", "2026-04-17T08:00:00Z"));
 
-        Assert.Contains(
-            FindingCode.ScaleCheckChanged,
-            (await service.GetAsync($"/v1/catch-tests/{test.Word("/id")}")).Body.Codes("/sinceThen")
-        );
+        Assert.Contains("scale-check-changed", (await service.GetAsync($"/v1/catch-tests/{test.Word("/id")}")).Body.Codes("/sinceThen"));
     }
 
     [Theory]
@@ -158,7 +152,7 @@ public sealed class RecordScaleCheckTests(RecordService service) : IClassFixture
 
         var findings = (await farm.TestAsync(test => test.With("/occurredAt", testedAt)))
             .Body.List("/findings")
-            .Where(one => one!["code"]!.GetValue<string>() == FindingCode.ScaleCheckOverdue)
+            .Where(one => one!["code"]!.GetValue<string>() == "scale-check-overdue")
             .ToArray();
 
         Assert.Equal(isOverdue ? ["warning"] : [], findings.Select(finding => finding!["severity"]!.GetValue<string>()));
@@ -170,7 +164,7 @@ public sealed class RecordScaleCheckTests(RecordService service) : IClassFixture
         var farm = await Farm.CreateAsync(service);
 
         var finding = Assert.Single((await farm.TestAsync()).Body.List("/findings"), one =>
-            one!["code"]!.GetValue<string>() == FindingCode.ScaleCheckOverdue
+            one!["code"]!.GetValue<string>() == "scale-check-overdue"
         )!;
 
         Assert.Equal("note", finding["severity"]!.GetValue<string>());
@@ -189,16 +183,13 @@ public sealed class RecordScaleCheckTests(RecordService service) : IClassFixture
         var afterRepair = await farm.TestAsync(test => test.With("/occurredAt", "2026-04-10T06:00:00Z"));
 
         Assert.False((await service.GetAsync($"/v1/catch-tests/{beforeGood}")).Body.Has("/sinceThen"));
-        Assert.Contains(
-            FindingCode.ScaleCheckFailedLater,
-            (await service.GetAsync($"/v1/catch-tests/{sinceGood}")).Body.Codes("/sinceThen")
-        );
+        Assert.Contains("scale-check-failed-later", (await service.GetAsync($"/v1/catch-tests/{sinceGood}")).Body.Codes("/sinceThen"));
         var stop = Assert.Single(afterFailed.Body.List("/evaluation/findings"), one =>
-            one!["code"]!.GetValue<string>() == FindingCode.ScaleCheckFailed
+            one!["code"]!.GetValue<string>() == "scale-check-failed"
         )!;
         Assert.Equal("stop", stop["severity"]!.GetValue<string>());
         Assert.Contains("1.00 % off", stop["detail"]!.GetValue<string>(), StringComparison.Ordinal);
-        Assert.DoesNotContain(FindingCode.ScaleCheckFailed, afterRepair.Body.Codes("/evaluation/findings"));
+        Assert.DoesNotContain("scale-check-failed", afterRepair.Body.Codes("/evaluation/findings"));
         Assert.False((await service.GetAsync($"/v1/catch-tests/{afterRepair.Id}")).Body.Has("/sinceThen"));
     }
 
@@ -210,7 +201,7 @@ public sealed class RecordScaleCheckTests(RecordService service) : IClassFixture
         var failed = await farm.CheckScaleAsync(check =>
             check.With("/occurredAt", "2026-04-20T06:00:00Z").With("/readings/0", Farm.Reading(20, 20.2))
         );
-        Assert.Contains(FindingCode.ScaleCheckFailedLater, (await service.GetAsync($"/v1/catch-tests/{test}")).Body.Codes("/sinceThen"));
+        Assert.Contains("scale-check-failed-later", (await service.GetAsync($"/v1/catch-tests/{test}")).Body.Codes("/sinceThen"));
 
         await farm.CheckScaleAsync(check =>
             check.With("/occurredAt", "2026-04-20T06:00:00Z").With("/supersedes", Farm.Supersedes(failed.Id, "a stone lay on it"))
@@ -228,23 +219,23 @@ public sealed class RecordScaleCheckTests(RecordService service) : IClassFixture
 
         var test = await farm.TestAsync();
 
-        Assert.Contains(FindingCode.ScaleCheckFailedLater, test.Body.Codes("/sinceThen"));
+        Assert.Contains("scale-check-failed-later", test.Body.Codes("/sinceThen"));
         Assert.Equal(test.Bytes, (await service.GetAsync($"/v1/catch-tests/{test.Id}")).Bytes);
     }
 
     [Theory]
-    [InlineData("/scale", null, "#/scale", ErrorCode.MemberMissing)]
-    [InlineData("/readings", null, "#/readings", ErrorCode.MemberMissing)]
-    [InlineData("/readings", "[]", "#/readings", ErrorCode.TooFew)]
-    [InlineData("/readings", "[ null ]", "#/readings/0", ErrorCode.MemberMissing)]
-    [InlineData("/readings/0/known", null, "#/readings/0/known", ErrorCode.MemberMissing)]
-    [InlineData("/readings/0/indicated", null, "#/readings/0/indicated", ErrorCode.MemberMissing)]
-    [InlineData("/readings/0/known", """{ "value": 0, "unit": "kg" }""", "#/readings/0/known", ErrorCode.NumberOutOfRange)]
-    [InlineData("/readings/0/known", """{ "value": 20, "unit": "L" }""", "#/readings/0/known", ErrorCode.UnitWrongDimension)]
-    [InlineData("/readings/0/indicated", """{ "value": 20.02, "unit": "lb" }""", "#/readings/0/indicated", ErrorCode.NumberOutOfRange)]
-    [InlineData("/readings/0/indicated", """{ "value": 24.1, "unit": "kg" }""", "#/readings/0/indicated", ErrorCode.NumberOutOfRange)]
-    [InlineData("/occurredAt", null, "#/occurredAt", ErrorCode.MemberMissing)]
-    [InlineData("/recordedBy", null, "#/recordedBy", ErrorCode.MemberMissing)]
+    [InlineData("/scale", null, "#/scale", "member-missing")]
+    [InlineData("/readings", null, "#/readings", "member-missing")]
+    [InlineData("/readings", "[]", "#/readings", "too-few")]
+    [InlineData("/readings", "[ null ]", "#/readings/0", "member-missing")]
+    [InlineData("/readings/0/known", null, "#/readings/0/known", "member-missing")]
+    [InlineData("/readings/0/indicated", null, "#/readings/0/indicated", "member-missing")]
+    [InlineData("/readings/0/known", """{ "value": 0, "unit": "kg" }""", "#/readings/0/known", "number-out-of-range")]
+    [InlineData("/readings/0/known", """{ "value": 20, "unit": "L" }""", "#/readings/0/known", "unit-wrong-dimension")]
+    [InlineData("/readings/0/indicated", """{ "value": 20.02, "unit": "lb" }""", "#/readings/0/indicated", "number-out-of-range")]
+    [InlineData("/readings/0/indicated", """{ "value": 24.1, "unit": "kg" }""", "#/readings/0/indicated", "number-out-of-range")]
+    [InlineData("/occurredAt", null, "#/occurredAt", "member-missing")]
+    [InlineData("/recordedBy", null, "#/recordedBy", "member-missing")]
     public async Task Record_MemberThatBreaksARule_IsRefusedThere(string pointer, string? json, string at, string code)
     {
         var farm = await Farm.CreateAsync(service);
@@ -267,6 +258,6 @@ public sealed class RecordScaleCheckTests(RecordService service) : IClassFixture
             service.PostAsync("/v1/scale-checks", farm.ScaleCheck.With("/readings/0", Draft.Json(reading)))
         );
 
-        await reply.RefusedAsync(422, "#/readings", ErrorCode.NumberOutOfRange);
+        await reply.RefusedAsync(422, "#/readings", "number-out-of-range");
     }
 }

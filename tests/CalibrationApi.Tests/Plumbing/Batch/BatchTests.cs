@@ -110,7 +110,7 @@ public sealed class BatchTests
         {
             Assert.Equal(isTaken, lines[line].TryGetProperty("result", out _));
             if (!isTaken)
-                Assert.Equal((413, ErrorCode.LineTooLong), (Batches.Only(lines[line]).Status, Batches.Only(lines[line]).Fault.Code));
+                Assert.Equal((413, "line-too-long"), (Batches.Only(lines[line]).Status, Batches.Only(lines[line]).Fault.Code));
         }
 
         Assert.True(lines[0].TryGetProperty("result", out _));
@@ -141,7 +141,7 @@ public sealed class BatchTests
         {
             using var response = await Batches.SendAsync(ApiHost.Client, operation, "{}"u8.ToArray(), mediaType: mediaType);
 
-            Assert.Equal(ErrorCode.MediaTypeUnsupported, (await ProblemBody.ReadAsync(response, 415)).Only().Code);
+            Assert.Equal("media-type-unsupported", (await ProblemBody.ReadAsync(response, 415)).Only().Code);
             Assert.Contains(Batches.Ndjson, Assert.Single(response.Headers.GetValues("Accept-Post")), StringComparison.Ordinal);
         }
     }
@@ -168,7 +168,7 @@ public sealed class BatchTests
         if (status == 200)
             Assert.Equal(status, (int)response.StatusCode);
         else
-            Assert.Equal(ErrorCode.NotAcceptable, (await ProblemBody.ReadAsync(response, status)).Only().Code);
+            Assert.Equal("not-acceptable", (await ProblemBody.ReadAsync(response, status)).Only().Code);
     }
 
     [Fact]
@@ -176,7 +176,7 @@ public sealed class BatchTests
     {
         using var response = await Batches.SendAsync(Question.CatchTest, Batches.Line(Question.CatchTest), "?units=stones");
 
-        Assert.Equal(ErrorCode.WordUnknown, (await ProblemBody.ReadAsync(response, 422)).Only().Code);
+        Assert.Equal("word-unknown", (await ProblemBody.ReadAsync(response, 422)).Only().Code);
     }
 
     private static string WithoutTrace(string problem)

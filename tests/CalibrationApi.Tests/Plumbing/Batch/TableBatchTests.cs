@@ -53,15 +53,15 @@ public sealed class TableBatchTests
     }
 
     [Theory]
-    [InlineData("1.234", ErrorCode.NumberAmbiguous)]
-    [InlineData("-16.920", ErrorCode.NumberAmbiguous)]
-    [InlineData("1.234,5", ErrorCode.TypeWrong)]
-    [InlineData("1.234.567", ErrorCode.TypeWrong)]
-    [InlineData("1 234", ErrorCode.TypeWrong)]
-    [InlineData("14,5 kg", ErrorCode.TypeWrong)]
-    [InlineData("14,", ErrorCode.TypeWrong)]
-    [InlineData("NaN", ErrorCode.TypeWrong)]
-    [InlineData("1e999", ErrorCode.NumberOutOfRange)]
+    [InlineData("1.234", "number-ambiguous")]
+    [InlineData("-16.920", "number-ambiguous")]
+    [InlineData("1.234,5", "type-wrong")]
+    [InlineData("1.234.567", "type-wrong")]
+    [InlineData("1 234", "type-wrong")]
+    [InlineData("14,5 kg", "type-wrong")]
+    [InlineData("14,", "type-wrong")]
+    [InlineData("NaN", "type-wrong")]
+    [InlineData("1e999", "number-out-of-range")]
     [InlineData("14.5", null)]
     [InlineData("0.342", null)]
     [InlineData("14,500", null)]
@@ -73,9 +73,9 @@ public sealed class TableBatchTests
     }
 
     [Theory]
-    [InlineData("\"14,5\"", ErrorCode.NumberAmbiguous)]
-    [InlineData("\"1,234\"", ErrorCode.NumberAmbiguous)]
-    [InlineData("14.5.1", ErrorCode.TypeWrong)]
+    [InlineData("\"14,5\"", "number-ambiguous")]
+    [InlineData("\"1,234\"", "number-ambiguous")]
+    [InlineData("14.5.1", "type-wrong")]
     [InlineData("1.234", null)]
     public async Task Number_BetweenCommas_HasADecimalPoint(string number, string? code)
     {
@@ -90,23 +90,23 @@ public sealed class TableBatchTests
         var line = Assert.Single(await AnswersAsync($"{Header}\nA,0.02,14,5,40\n"));
 
         var fault = Batches.Only(line).Fault;
-        Assert.Equal((ErrorCode.TooMany, (2L, (string?)null)), (fault.Code, fault.Place!.Value));
+        Assert.Equal(("too-many", (2L, (string?)null)), (fault.Code, fault.Place!.Value));
     }
 
     [Theory]
-    [InlineData("test,scale.division [kg],Net [kg]", "Net [kg]", ErrorCode.MemberUnknown)]
-    [InlineData("test,scale.division [kg],weight", "weight", ErrorCode.MemberUnknown)]
-    [InlineData("test,scale.division [kg],net", "net", ErrorCode.UnitMissing)]
-    [InlineData("test,scale.division [kg],net []", "net []", ErrorCode.UnitMissing)]
-    [InlineData("test,scale.division [kg],net [stone]", "net [stone]", ErrorCode.UnitUnknown)]
-    [InlineData("test,scale.division [kg],net [rev]", "net [rev]", ErrorCode.UnitWrongDimension)]
-    [InlineData("test,scale.division [kg],product.bulkDensity [lb/bu]", "product.bulkDensity [lb/bu]", ErrorCode.UnitAmbiguous)]
-    [InlineData("test,scale.division [kg],net [kg],net [lb]", "net [lb]", ErrorCode.MemberDuplicate)]
-    [InlineData("test,scale.division [kg],net [kg],net unit", "net [kg]", ErrorCode.SettingsAtOdds)]
-    [InlineData("test,scale.division [kg],net unit", "net unit", ErrorCode.MemberMissing)]
-    [InlineData("test,test,scale.division [kg]", "test", ErrorCode.MemberDuplicate)]
-    [InlineData("test,pulses [1]", "pulses [1]", ErrorCode.MemberUnknown)]
-    [InlineData("scale.division [kg],net [kg]", "test", ErrorCode.MemberMissing)]
+    [InlineData("test,scale.division [kg],Net [kg]", "Net [kg]", "member-unknown")]
+    [InlineData("test,scale.division [kg],weight", "weight", "member-unknown")]
+    [InlineData("test,scale.division [kg],net", "net", "unit-missing")]
+    [InlineData("test,scale.division [kg],net []", "net []", "unit-missing")]
+    [InlineData("test,scale.division [kg],net [stone]", "net [stone]", "unit-unknown")]
+    [InlineData("test,scale.division [kg],net [rev]", "net [rev]", "unit-wrong-dimension")]
+    [InlineData("test,scale.division [kg],product.bulkDensity [lb/bu]", "product.bulkDensity [lb/bu]", "unit-ambiguous")]
+    [InlineData("test,scale.division [kg],net [kg],net [lb]", "net [lb]", "member-duplicate")]
+    [InlineData("test,scale.division [kg],net [kg],net unit", "net [kg]", "settings-at-odds")]
+    [InlineData("test,scale.division [kg],net unit", "net unit", "member-missing")]
+    [InlineData("test,test,scale.division [kg]", "test", "member-duplicate")]
+    [InlineData("test,pulses [1]", "pulses [1]", "member-unknown")]
+    [InlineData("scale.division [kg],net [kg]", "test", "member-missing")]
     public async Task Header_WithAFault_RefusesTheWholeTable(string header, string column, string code)
     {
         using var response = await SendAsync(header + "\nA,1,2,3\n");
@@ -122,7 +122,7 @@ public sealed class TableBatchTests
     {
         using var response = await SendAsync(text);
 
-        Assert.All((await ProblemBody.ReadAsync(response, 422)).Faults, fault => Assert.Equal(ErrorCode.MemberMissing, fault.Code));
+        Assert.All((await ProblemBody.ReadAsync(response, 422)).Faults, fault => Assert.Equal("member-missing", fault.Code));
     }
 
     [Fact]
@@ -148,9 +148,9 @@ public sealed class TableBatchTests
         ];
         Assert.Equal(
             [
-                (ErrorCode.TareAboveGross, "#/catches/1/tare", (4L, "tare [kg]")),
-                (ErrorCode.UnitUnknown, "#/catches/0/revolutions", (6L, "revolutions")),
-                (ErrorCode.MemberMissing, "#/scale", (7L, null)),
+                ("tare-above-gross", "#/catches/1/tare", (4L, "tare [kg]")),
+                ("unit-unknown", "#/catches/0/revolutions", (6L, "revolutions")),
+                ("member-missing", "#/scale", (7L, null)),
             ],
             faults
         );
@@ -163,7 +163,7 @@ public sealed class TableBatchTests
 
         Assert.Equal([2, 3, 4], lines.Select(Batches.Number));
         Assert.Equal([true, true, false], lines.Select(line => line.TryGetProperty("result", out _)));
-        Assert.Equal(ErrorCode.RowsApart, Batches.Only(lines[2]).Fault.Code);
+        Assert.Equal("rows-apart", Batches.Only(lines[2]).Fault.Code);
     }
 
     [Fact]
@@ -172,7 +172,7 @@ public sealed class TableBatchTests
         var line = Assert.Single(await AnswersAsync($"{Header}\nA,0.02,14.5,40\nA,0.05,14.5,40\n"));
 
         var fault = Batches.Only(line).Fault;
-        Assert.Equal((ErrorCode.SettingsAtOdds, (3L, (string?)"scale.division [kg]")), (fault.Code, fault.Place!.Value));
+        Assert.Equal(("settings-at-odds", (3L, (string?)"scale.division [kg]")), (fault.Code, fault.Place!.Value));
     }
 
     [Fact]
@@ -182,14 +182,14 @@ public sealed class TableBatchTests
 
         Assert.Equal([2, 4], lines.Select(Batches.Number));
         Assert.Equal(
-            (ErrorCode.MemberMissing, (3L, (string?)"test")),
+            ("member-missing", (3L, (string?)"test")),
             (Batches.Only(lines[0]).Fault.Code, Batches.Only(lines[0]).Fault.Place!.Value)
         );
         Assert.True(lines[1].TryGetProperty("result", out _));
     }
 
     [Theory]
-    [InlineData("A,0.02,14.5,4\"0", ErrorCode.TextWrong)]
+    [InlineData("A,0.02,14.5,4\"0", "text-wrong")]
     public async Task Row_WithAStrayQuote_IsRefused(string row, string code)
     {
         var line = Assert.Single(await AnswersAsync($"{Header}\n{row}\n"));
@@ -207,7 +207,7 @@ public sealed class TableBatchTests
 
         Assert.Equal([2, 3], lines.Select(Batches.Number));
         Assert.True(lines[0].TryGetProperty("result", out _));
-        Assert.Equal((413, ErrorCode.LineTooLong), (Batches.Only(lines[1]).Status, Batches.Only(lines[1]).Fault.Code));
+        Assert.Equal((413, "line-too-long"), (Batches.Only(lines[1]).Status, Batches.Only(lines[1]).Fault.Code));
     }
 
     [Fact]
@@ -223,7 +223,7 @@ public sealed class TableBatchTests
         using var response = await Batches.SendAsync(ApiHost.Client, Question.CatchTest, body, mediaType: Batches.Csv);
 
         var lines = (await Batches.LinesAsync(response)).Select(line => JsonSerializer.Deserialize<JsonElement>(line)).ToArray();
-        Assert.Equal(ErrorCode.TextWrong, Batches.Only(lines[0]).Fault.Code);
+        Assert.Equal("text-wrong", Batches.Only(lines[0]).Fault.Code);
         Assert.True(lines[1].TryGetProperty("result", out _));
     }
 

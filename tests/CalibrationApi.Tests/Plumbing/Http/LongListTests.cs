@@ -61,7 +61,7 @@ public sealed class LongListTests
                 var problem = Readers[list.Operation.OperationId](list.Body(item, count))!;
 
                 Assert.Equal(StatusCodes.Status422UnprocessableEntity, problem.StatusCode);
-                var fault = Assert.Single(problem.Errors, error => error.Code == ErrorCode.TooMany);
+                var fault = Assert.Single(problem.Errors, error => error.Code == ErrorCodes.TooMany);
                 Assert.Equal(("#" + list.Pointer, ItemsAttribute.TooManyItems(list.MostItems)), (fault.Pointer, fault.Detail));
             }
         });
@@ -72,7 +72,7 @@ public sealed class LongListTests
     {
         Assert.All(Lists, list =>
             Assert.DoesNotContain(Readers[list.Operation.OperationId](list.Body("null", list.MostItems))!.Errors, error =>
-                error.Code == ErrorCode.TooMany
+                error.Code == ErrorCodes.TooMany
             )
         );
     }
@@ -116,7 +116,7 @@ public sealed class LongListTests
 
         var fault = (await ProblemBody.ReadAsync(response, 422)).Only();
         Assert.Equal(
-            ("#/meters", ErrorCode.TooMany, "No more than 64 items are taken here. Split the request."),
+            ("#/meters", "too-many", "No more than 64 items are taken here. Split the request."),
             (fault.Pointer, fault.Code, fault.Detail)
         );
     }

@@ -24,7 +24,7 @@ public sealed class MediaTypeTests
             using var response = await SendAsync(operation, mediaType);
 
             var fault = (await ProblemBody.ReadAsync(response, 415)).Only();
-            Assert.Equal(ErrorCode.MediaTypeUnsupported, fault.Code);
+            Assert.Equal("media-type-unsupported", fault.Code);
             Assert.Contains("application/json", fault.Detail, StringComparison.Ordinal);
         }
     }

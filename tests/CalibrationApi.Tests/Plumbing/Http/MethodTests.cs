@@ -16,7 +16,7 @@ public sealed class MethodTests
         {
             using var response = await SendAsync(method, Question.PathOf(operation));
 
-            Assert.Equal(ErrorCode.MethodNotAllowed, (await ProblemBody.ReadAsync(response, 405)).Only().Code);
+            Assert.Equal("method-not-allowed", (await ProblemBody.ReadAsync(response, 405)).Only().Code);
             Assert.Equal(["POST"], response.Content.Headers.Allow);
         }
     }
@@ -29,7 +29,7 @@ public sealed class MethodTests
     {
         using var response = await SendAsync(method, "/v1/units");
 
-        Assert.Equal(ErrorCode.MethodNotAllowed, (await ProblemBody.ReadAsync(response, 405)).Only().Code);
+        Assert.Equal("method-not-allowed", (await ProblemBody.ReadAsync(response, 405)).Only().Code);
         Assert.Contains("GET", response.Content.Headers.Allow);
     }
 
@@ -53,7 +53,7 @@ public sealed class MethodTests
     {
         using var response = await SendAsync(method, path);
 
-        Assert.Equal(ErrorCode.NotFound, (await ProblemBody.ReadAsync(response, 404)).Only().Code);
+        Assert.Equal("not-found", (await ProblemBody.ReadAsync(response, 404)).Only().Code);
     }
 
     [Theory]

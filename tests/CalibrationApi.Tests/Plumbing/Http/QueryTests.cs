@@ -36,17 +36,17 @@ public sealed class QueryTests
             using var response = await Question.Of(operation).AskAsync(query);
 
             var fault = (await ProblemBody.ReadAsync(response, 422)).Only();
-            Assert.Equal(("units", ErrorCode.WordUnknown), (fault.Parameter, fault.Code));
+            Assert.Equal(("units", "word-unknown"), (fault.Parameter, fault.Code));
             Assert.Null(fault.Pointer);
         }
     }
 
     [Theory]
-    [InlineData("?Units=us", "Units", ErrorCode.MemberUnknown)]
-    [InlineData("?unit=us", "unit", ErrorCode.MemberUnknown)]
-    [InlineData("?units=us&verbose=1", "verbose", ErrorCode.MemberUnknown)]
-    [InlineData("?units=us&units=us", "units", ErrorCode.MemberDuplicate)]
-    [InlineData("?units=us&Units=metric", "Units", ErrorCode.MemberUnknown)]
+    [InlineData("?Units=us", "Units", "member-unknown")]
+    [InlineData("?unit=us", "unit", "member-unknown")]
+    [InlineData("?units=us&verbose=1", "verbose", "member-unknown")]
+    [InlineData("?units=us&units=us", "units", "member-duplicate")]
+    [InlineData("?units=us&Units=metric", "Units", "member-unknown")]
     public async Task Query_UnknownOrRepeatedParameter_IsRefused(string query, string parameter, string code)
     {
         using var response = await Question.Of(Question.CatchTest).AskAsync(query);
@@ -60,7 +60,7 @@ public sealed class QueryTests
     {
         using var response = await Question.Of(Question.CatchTest).AskAsync("?units=imperial&verbose=1");
 
-        Assert.Equal(ErrorCode.MemberUnknown, (await ProblemBody.ReadAsync(response, 400)).Only().Code);
+        Assert.Equal("member-unknown", (await ProblemBody.ReadAsync(response, 400)).Only().Code);
     }
 
     [Fact]
@@ -75,7 +75,7 @@ public sealed class QueryTests
         }
 
         Assert.Equal("order", (await AskAsync(500)).Only().Parameter);
-        Assert.Equal(("meter", ErrorCode.TextTooLong), ((await AskAsync(501)).Only().Parameter, (await AskAsync(501)).Only().Code));
+        Assert.Equal(("meter", "text-too-long"), ((await AskAsync(501)).Only().Parameter, (await AskAsync(501)).Only().Code));
     }
 
     [Fact]
@@ -84,6 +84,6 @@ public sealed class QueryTests
         using var response = await ApiHost.Client.GetAsync(new Uri("/v1/units?units=us", UriKind.Relative));
 
         var fault = (await ProblemBody.ReadAsync(response, 400)).Only();
-        Assert.Equal(("units", ErrorCode.MemberUnknown), (fault.Parameter, fault.Code));
+        Assert.Equal(("units", "member-unknown"), (fault.Parameter, fault.Code));
     }
 }

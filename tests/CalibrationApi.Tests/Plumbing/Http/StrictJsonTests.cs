@@ -17,7 +17,7 @@ public sealed class StrictJsonTests
         using var response = await Question.Of(operation).Without(pointer).AskAsync();
 
         var fault = (await ProblemBody.ReadAsync(response, 422)).Only();
-        Assert.Equal(("#" + pointer, ErrorCode.MemberMissing), (fault.Pointer, fault.Code));
+        Assert.Equal(("#" + pointer, "member-missing"), (fault.Pointer, fault.Code));
     }
 
     [Theory]
@@ -31,7 +31,7 @@ public sealed class StrictJsonTests
         using var response = await Question.Of(operation).With(pointer, "1").AskAsync();
 
         var fault = (await ProblemBody.ReadAsync(response, 400)).Only();
-        Assert.Equal(("#" + pointer, ErrorCode.MemberUnknown), (fault.Pointer, fault.Code));
+        Assert.Equal(("#" + pointer, "member-unknown"), (fault.Pointer, fault.Code));
         Assert.Contains("use one of: ", fault.Detail, StringComparison.Ordinal);
     }
 
@@ -44,7 +44,7 @@ public sealed class StrictJsonTests
         using var response = await Question.Of(Question.CatchTest).With(pointer, "{}").AskAsync();
 
         var fault = (await ProblemBody.ReadAsync(response, 400)).Only();
-        Assert.Equal(ErrorCode.MemberUnknown, fault.Code);
+        Assert.Equal("member-unknown", fault.Code);
         Assert.Contains($"Write {right}", fault.Detail, StringComparison.Ordinal);
     }
 
@@ -62,7 +62,7 @@ public sealed class StrictJsonTests
         using var response = await Question.Of(operation).With(pointer, json).AskAsync();
 
         var fault = (await ProblemBody.ReadAsync(response, 400)).Only();
-        Assert.Equal(("#" + pointer, ErrorCode.TypeWrong), (fault.Pointer, fault.Code));
+        Assert.Equal(("#" + pointer, "type-wrong"), (fault.Pointer, fault.Code));
     }
 
     [Theory]
@@ -77,7 +77,7 @@ public sealed class StrictJsonTests
         using var response = await Question.AskAsync(ApiHost.Client, Question.CatchTest, text);
 
         var fault = (await ProblemBody.ReadAsync(response, 400)).Only();
-        Assert.Equal((pointer, ErrorCode.MemberDuplicate), (fault.Pointer, fault.Code));
+        Assert.Equal((pointer, "member-duplicate"), (fault.Pointer, fault.Code));
     }
 
     [Fact]
@@ -90,7 +90,7 @@ public sealed class StrictJsonTests
         using var response = await Question.AskAsync(ApiHost.Client, Question.CatchTest, text);
 
         var fault = (await ProblemBody.ReadAsync(response, 400)).Only();
-        Assert.Equal(("#/catches/0/gross/value", ErrorCode.MemberDuplicate), (fault.Pointer, fault.Code));
+        Assert.Equal(("#/catches/0/gross/value", "member-duplicate"), (fault.Pointer, fault.Code));
     }
 
     [Theory]
@@ -105,7 +105,7 @@ public sealed class StrictJsonTests
         using var response = await Question.Of(operation).With(pointer, json).AskAsync();
 
         var fault = (await ProblemBody.ReadAsync(response, 400)).Only();
-        Assert.Equal(("#" + pointer, ErrorCode.TypeWrong), (fault.Pointer, fault.Code));
+        Assert.Equal(("#" + pointer, "type-wrong"), (fault.Pointer, fault.Code));
     }
 
     [Theory]
@@ -124,7 +124,7 @@ public sealed class StrictJsonTests
         using var response = await Question.Of(operation).With(pointer, json).AskAsync();
 
         var fault = (await ProblemBody.ReadAsync(response, 400)).Only();
-        Assert.Equal(("#" + pointer, ErrorCode.TypeWrong), (fault.Pointer, fault.Code));
+        Assert.Equal(("#" + pointer, "type-wrong"), (fault.Pointer, fault.Code));
     }
 
     [Theory]
@@ -164,7 +164,7 @@ public sealed class StrictJsonTests
         using var response = await Question.Of(operation).With(pointer, "null").AskAsync();
 
         var problem = await ProblemBody.ReadAsync(response, 422);
-        Assert.Contains(problem.Faults, fault => fault.Pointer == "#" + pointer && fault.Code == ErrorCode.MemberMissing);
+        Assert.Contains(problem.Faults, fault => fault.Pointer == "#" + pointer && fault.Code == "member-missing");
     }
 
     [Theory]
@@ -183,7 +183,7 @@ public sealed class StrictJsonTests
         using var response = await Question.AskAsync(ApiHost.Client, operation, "{}");
 
         var problem = await ProblemBody.ReadAsync(response, 422);
-        Assert.All(problem.Faults, fault => Assert.Equal(ErrorCode.MemberMissing, fault.Code));
+        Assert.All(problem.Faults, fault => Assert.Equal("member-missing", fault.Code));
         Assert.Equal(needed, problem.Faults.Select(fault => fault.Pointer!).Order(StringComparer.Ordinal));
     }
 }

@@ -51,7 +51,7 @@ public sealed class BatchLimitTests
 
         var problem = await ProblemBody.ReadAsync(refused, 503);
         Assert.Equal("https://iana.org/assignments/http-problem-types#temporary-reduced-capacity", problem.Type);
-        Assert.Equal(ErrorCode.ServiceBusy, problem.Only().Code);
+        Assert.Equal("service-busy", problem.Only().Code);
         Assert.Equal("5", Assert.Single(refused.Headers.GetValues("Retry-After")));
         Assert.Equal(503, (int)local.StatusCode);
         Assert.Equal(200, (int)again.StatusCode);

@@ -41,7 +41,7 @@ public sealed partial class RequestLimitsTests
         var problem = await ProblemBody.ReadAsync(refused, 429);
         Assert.Equal("https://iana.org/assignments/http-problem-types#quota-exceeded", problem.Type);
         Assert.Equal(["address"], problem.ViolatedPolicies);
-        Assert.Equal(ErrorCode.RateExceeded, problem.Only().Code);
+        Assert.Equal("rate-exceeded", problem.Only().Code);
         Assert.Equal([("address", "r=0;t=60")], Field(refused, "RateLimit"));
         var seconds = int.Parse(Assert.Single(refused.Headers.GetValues("Retry-After")), CultureInfo.InvariantCulture);
         host.Clock.Advance(seconds - 1);

@@ -24,7 +24,7 @@ public sealed class UnhandledFailuresTests
         using var response = await client.GetAsync(new Uri(path, UriKind.Relative));
 
         var problem = await ProblemBody.ReadAsync(response, 500);
-        Assert.Equal(ErrorCode.InternalError, problem.Only().Code);
+        Assert.Equal("internal-error", problem.Only().Code);
         Assert.DoesNotContain("secret", problem.Text, StringComparison.OrdinalIgnoreCase);
         var entry = Assert.Single(log.All, entry => entry.Level >= LogLevel.Error);
         Assert.Equal(Secret, entry.Exception?.Message);

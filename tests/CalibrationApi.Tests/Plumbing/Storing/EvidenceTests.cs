@@ -43,7 +43,7 @@ public sealed class EvidenceTests(RecordService service) : IClassFixture<RecordS
 
         var again = await service.WithoutTraceAsync(() => service.PostAsync($"/v1/{path}", draft));
 
-        await again.RefusedAsync(422, "#/supersedes/record", ErrorCode.AlreadySuperseded);
+        await again.RefusedAsync(422, "#/supersedes/record", "already-superseded");
     }
 
     [Theory]
@@ -58,7 +58,7 @@ public sealed class EvidenceTests(RecordService service) : IClassFixture<RecordS
 
         var winner = Assert.Single(replies, reply => reply.Status == 201);
         foreach (var loser in replies.Where(reply => reply != winner))
-            await loser.RefusedAsync(422, "#/supersedes/record", ErrorCode.AlreadySuperseded);
+            await loser.RefusedAsync(422, "#/supersedes/record", "already-superseded");
         Assert.Equal(before + 1, service.RowCounts()["history"]);
         Assert.Equal(winner.Id, (await service.GetAsync($"/v1/{path}/{first.Id}")).Body.Word("/supersededBy/record"));
     }
@@ -91,7 +91,7 @@ public sealed class EvidenceTests(RecordService service) : IClassFixture<RecordS
             await (await service.WithoutTraceAsync(() => service.PostAsync($"/v1/{path}", draft))).RefusedAsync(
                 422,
                 "#/supersedes/record",
-                ErrorCode.IdUnknown
+                "id-unknown"
             );
         }
     }
@@ -112,9 +112,9 @@ public sealed class EvidenceTests(RecordService service) : IClassFixture<RecordS
             service.PostAsync($"/v1/{path}", draft.With("/supersedes", new JsonObject { ["reason"] = "x" }))
         );
 
-        await noReason.RefusedAsync(422, "#/supersedes/reason", ErrorCode.MemberMissing);
-        await blankReason.RefusedAsync(422, "#/supersedes/reason", ErrorCode.TextWrong);
-        await noRecord.RefusedAsync(422, "#/supersedes/record", ErrorCode.MemberMissing);
+        await noReason.RefusedAsync(422, "#/supersedes/reason", "member-missing");
+        await blankReason.RefusedAsync(422, "#/supersedes/reason", "text-wrong");
+        await noRecord.RefusedAsync(422, "#/supersedes/record", "member-missing");
     }
 
     // A sender may use one id for the test and for the adoption made of it: what supersedes one leaves the other standing.
@@ -149,7 +149,7 @@ public sealed class EvidenceTests(RecordService service) : IClassFixture<RecordS
                 Content = Question.Json(System.Text.Encoding.UTF8.GetBytes(draft.Text)),
             };
             var reply = await service.WithoutTraceAsync(() => service.SendAsync(request));
-            await reply.RefusedAsync(405, null, ErrorCode.MethodNotAllowed);
+            await reply.RefusedAsync(405, null, "method-not-allowed");
             Assert.Equal("GET, HEAD", reply.Header("Allow"));
         }
     }
@@ -166,7 +166,7 @@ public sealed class EvidenceTests(RecordService service) : IClassFixture<RecordS
         Assert.Equal(first.ETag, read.ETag);
         Assert.Empty((await service.GetAsync($"/v1/{path}/{first.Id}", ifNoneMatch: read.ETag)).Expect(304).Bytes);
         Assert.NotEqual(read.ETag, (await service.GetAsync($"/v1/{path}/{first.Id}?units=us")).Expect(200).ETag);
-        await (await service.GetAsync($"/v1/{path}/{Farm.NoRecord}")).RefusedAsync(404, null, ErrorCode.NotFound);
+        await (await service.GetAsync($"/v1/{path}/{Farm.NoRecord}")).RefusedAsync(404, null, "not-found");
     }
 
     private static string Filter(string path, Farm farm) => path == "scale-checks" ? $"scale={farm.Scale}" : $"machine={farm.Machine}";

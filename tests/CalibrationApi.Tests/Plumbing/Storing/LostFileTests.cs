@@ -22,7 +22,7 @@ public sealed class LostFileTests
 
         using (var refused = await client.PostAsync(new Uri(Products, UriKind.Relative), Body()))
         {
-            Assert.Equal(ErrorCode.StorageUnavailable, (await ProblemBody.ReadAsync(refused, 503)).Only().Code);
+            Assert.Equal("storage-unavailable", (await ProblemBody.ReadAsync(refused, 503)).Only().Code);
             Assert.Equal("60", Assert.Single(refused.Headers.GetValues("Retry-After")));
         }
 

@@ -21,7 +21,7 @@ public sealed class StorageFailureTests : IDisposable
 
         var failed = await service.WithoutTraceAsync(() => service.PostAsync(Products, Farm.ProductDraft));
 
-        await failed.RefusedAsync(500, null, ErrorCode.InternalError);
+        await failed.RefusedAsync(500, null, "internal-error");
         Assert.Null(failed.Header("Retry-After"));
     }
 
@@ -30,7 +30,7 @@ public sealed class StorageFailureTests : IDisposable
     {
         service.Execute("alter table products rename to elsewhere");
 
-        await (await service.PostAsync(Products, Farm.ProductDraft)).RefusedAsync(500, null, ErrorCode.InternalError);
+        await (await service.PostAsync(Products, Farm.ProductDraft)).RefusedAsync(500, null, "internal-error");
     }
 
     [Fact]
@@ -44,7 +44,7 @@ public sealed class StorageFailureTests : IDisposable
         do last = await service.PostAsync(Products, Farm.ProductDraft);
         while (last.Status == 201);
 
-        await last.RefusedAsync(503, null, ErrorCode.StorageUnavailable);
+        await last.RefusedAsync(503, null, "storage-unavailable");
         Assert.Equal("5", last.Header("Retry-After"));
         await writer.WriteAsync(connection => connection.Execute("pragma max_page_count = 1000000"));
         (await service.PostAsync(Products, Farm.ProductDraft)).Expect(201);
@@ -68,7 +68,7 @@ public sealed class StorageFailureTests : IDisposable
 
         using var response = await host.GetAsync("/fails");
 
-        Assert.Equal(ErrorCode.StorageUnavailable, (await ProblemBody.ReadAsync(response, 503)).Only().Code);
+        Assert.Equal("storage-unavailable", (await ProblemBody.ReadAsync(response, 503)).Only().Code);
         Assert.Equal("5", Assert.Single(response.Headers.GetValues("Retry-After")));
     }
 }

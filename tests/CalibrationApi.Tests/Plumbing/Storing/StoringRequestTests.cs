@@ -57,7 +57,7 @@ public sealed class StoringRequestTests(RecordService service) : IClassFixture<R
             service.PostAsync($"/v1/{path}", draft.With(StoringKinds.TextOf(path), "another"), key)
         );
 
-        await other.RefusedAsync(422, null, ErrorCode.IdempotencyKeyReused);
+        await other.RefusedAsync(422, null, "idempotency-key-reused");
     }
 
     // The answer was given: what happens to the records it refers to afterwards cannot take it back.
@@ -124,7 +124,7 @@ public sealed class StoringRequestTests(RecordService service) : IClassFixture<R
             service.PostAsync($"/v1/{path}", draft.With(StoringKinds.TextOf(path), "another"))
         );
 
-        await other.RefusedAsync(422, "#/id", ErrorCode.IdTaken);
+        await other.RefusedAsync(422, "#/id", "id-taken");
     }
 
     [Theory]
@@ -135,7 +135,7 @@ public sealed class StoringRequestTests(RecordService service) : IClassFixture<R
 
         var reply = await service.WithoutTraceAsync(() => service.PostAsync($"/v1/{path}", draft.With("/id", "test 7")));
 
-        await reply.RefusedAsync(422, "#/id", ErrorCode.TextWrong);
+        await reply.RefusedAsync(422, "#/id", "text-wrong");
     }
 
     [Fact]
@@ -165,7 +165,7 @@ public sealed class StoringRequestTests(RecordService service) : IClassFixture<R
             await service.WithoutTraceAsync(() =>
                 service.PostAsync("/v1/catch-tests", new Draft(draft.Body.DeepClone()).With("/element", "no such"), key)
             )
-        ).RefusedAsync(422, "#/element", ErrorCode.ElementNotInMeter);
+        ).RefusedAsync(422, "#/element", "element-not-in-meter");
 
         (await service.PostAsync("/v1/catch-tests", draft, key)).Expect(201);
     }
@@ -178,7 +178,7 @@ public sealed class StoringRequestTests(RecordService service) : IClassFixture<R
         var other = new Draft(draft.Body.DeepClone()).With("/name", "another");
 
         service.Clock.Now += TimeSpan.FromHours(23);
-        await (await service.PostAsync("/v1/products", other, key)).RefusedAsync(422, null, ErrorCode.IdempotencyKeyReused);
+        await (await service.PostAsync("/v1/products", other, key)).RefusedAsync(422, null, "idempotency-key-reused");
         Assert.Equal(first.Id, (await service.PostAsync("/v1/products", draft, key)).Id);
         service.Clock.Now += TimeSpan.FromHours(2);
 
@@ -199,7 +199,7 @@ public sealed class StoringRequestTests(RecordService service) : IClassFixture<R
         Assert.True(await blocked);
         var replies = await Task.WhenAll(requests);
 
-        await told.RefusedAsync(409, null, ErrorCode.IdempotencyInFlight);
+        await told.RefusedAsync(409, null, "idempotency-in-flight");
         Assert.Equal("1", told.Header("Retry-After"));
         var stored = Assert.Single(replies, reply => reply.Status == 201);
         Assert.Equal(stored.Bytes, (await service.PostAsync("/v1/catch-tests", draft, key)).Expect(201).Bytes);
@@ -280,7 +280,7 @@ public sealed class StoringRequestTests(RecordService service) : IClassFixture<R
             service.Execute("drop trigger broken");
         }
 
-        await failed.RefusedAsync(500, null, ErrorCode.InternalError);
+        await failed.RefusedAsync(500, null, "internal-error");
         // The same request goes through once that is mended.
         (await service.PostAsync($"/v1/{path}", draft, key)).Expect(201);
     }
@@ -326,7 +326,7 @@ public sealed class StoringRequestTests(RecordService service) : IClassFixture<R
 
         var reply = await service.WithoutTraceAsync(() => service.PostAsync($"/v1/{path}", draft));
 
-        await reply.RefusedAsync(422, "#" + at, ErrorCode.NumberOutOfRange);
+        await reply.RefusedAsync(422, "#" + at, "number-out-of-range");
     }
 
     private static string NewId() => Guid.CreateVersion7(new DateTimeOffset(2026, 5, 1, 0, 0, 0, TimeSpan.Zero)).ToString();
@@ -357,7 +357,7 @@ public sealed class StoringRequestTests(RecordService service) : IClassFixture<R
 
         var reply = await service.WithoutTraceAsync(() => service.SendAsync(request));
 
-        await reply.RefusedAsync(400, null, ErrorCode.TextWrong);
+        await reply.RefusedAsync(400, null, "text-wrong");
         Assert.Equal("Idempotency-Key", reply.Json["errors"]![0]!["header"]!.GetValue<string>());
     }
 }

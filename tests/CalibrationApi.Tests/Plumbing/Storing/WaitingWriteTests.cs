@@ -22,7 +22,7 @@ public sealed class WaitingWriteTests
         using var late = await StoreAsync(host);
 
         Assert.False(blocked.IsCompleted);
-        Assert.Equal(ErrorCode.ServiceBusy, (await ProblemBody.ReadAsync(late, 503)).Only().Code);
+        Assert.Equal("service-busy", (await ProblemBody.ReadAsync(late, 503)).Only().Code);
         Assert.Equal("5", Assert.Single(late.Headers.GetValues("Retry-After")));
         gate.Set();
         Assert.True(await blocked);

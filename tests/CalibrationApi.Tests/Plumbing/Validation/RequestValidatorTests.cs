@@ -95,7 +95,7 @@ public sealed class RequestValidatorTests
         );
 
         Assert.Equal(["ValueInForce", "ValueInForce.RelativeUncertainty"], faults.Select(fault => fault.PropertyName).Take(2));
-        Assert.Equal([ErrorCode.UnitWrongDimension, ErrorCode.NumberOutOfRange], faults.Select(fault => fault.ErrorCode).Take(2));
+        Assert.Equal(["unit-wrong-dimension", "number-out-of-range"], faults.Select(fault => Faults.CodeOf(fault).Word).Take(2));
     }
 
     [Fact]
@@ -104,7 +104,7 @@ public sealed class RequestValidatorTests
         var request = new CatchPlanRequest { Meters = [null] };
         var validator = new RequestValidator<CatchPlanRequest>(TimeProvider.System);
 
-        var told = Check(request).Select(fault => (fault.PropertyName, fault.ErrorCode)).ToArray();
+        var told = Check(request).Select(fault => (fault.PropertyName, Faults.CodeOf(fault).Word)).ToArray();
 
         Assert.NotEmpty(told);
         Assert.Equal(told, Told(validator.Validate(request)));
@@ -112,7 +112,7 @@ public sealed class RequestValidatorTests
         Assert.Equal(told, Told(((IValidator)validator).Validate(new ValidationContext<CatchPlanRequest>(request))));
 
         static (string, string)[] Told(ValidationResult result) =>
-            [.. result.Errors.Select(fault => (fault.PropertyName, fault.ErrorCode))];
+            [.. result.Errors.Select(fault => (fault.PropertyName, Faults.CodeOf(fault).Word))];
     }
 
     [Fact]

@@ -6,12 +6,12 @@ namespace CalibrationApi.Tests.Records.Containers;
 public sealed class ContainerRequestValidatorTests(RecordService service) : IClassFixture<RecordService>
 {
     [Theory]
-    [InlineData("/tare", null, "#/tare", ErrorCode.MemberMissing)]
-    [InlineData("/tare", """{ "value": -1, "unit": "kg" }""", "#/tare", ErrorCode.NumberOutOfRange)]
-    [InlineData("/tare", """{ "value": 11, "unit": "t" }""", "#/tare", ErrorCode.NumberOutOfRange)]
-    [InlineData("/volume", """{ "value": 0, "unit": "L" }""", "#/volume", ErrorCode.NumberOutOfRange)]
-    [InlineData("/volume", """{ "value": 1, "unit": "bu" }""", "#/volume", ErrorCode.UnitAmbiguous)]
-    [InlineData("/fill", """{ "value": 101, "unit": "%" }""", "#/fill", ErrorCode.NumberOutOfRange)]
+    [InlineData("/tare", null, "#/tare", "member-missing")]
+    [InlineData("/tare", """{ "value": -1, "unit": "kg" }""", "#/tare", "number-out-of-range")]
+    [InlineData("/tare", """{ "value": 11, "unit": "t" }""", "#/tare", "number-out-of-range")]
+    [InlineData("/volume", """{ "value": 0, "unit": "L" }""", "#/volume", "number-out-of-range")]
+    [InlineData("/volume", """{ "value": 1, "unit": "bu" }""", "#/volume", "unit-ambiguous")]
+    [InlineData("/fill", """{ "value": 101, "unit": "%" }""", "#/fill", "number-out-of-range")]
     public async Task Container_MemberThatBreaksARule_IsRefusedThere(string pointer, string? json, string at, string code)
     {
         var draft = json is null ? Farm.ContainerDraft.Without(pointer) : Farm.ContainerDraft.With(pointer, Draft.Json(json));

@@ -74,7 +74,7 @@ public sealed class DescribedRecordsTests(RecordService service) : IClassFixture
 
         var other = await service.WithoutTraceAsync(() => service.PostAsync($"/v1/{path}", draft.With("/name", "another")));
 
-        await other.RefusedAsync(422, "#/id", ErrorCode.IdTaken);
+        await other.RefusedAsync(422, "#/id", "id-taken");
     }
 
     [Theory]
@@ -89,7 +89,7 @@ public sealed class DescribedRecordsTests(RecordService service) : IClassFixture
     {
         var reply = await service.WithoutTraceAsync(() => service.PostAsync("/v1/products", Farm.ProductDraft.With("/id", Draft.Json(id))));
 
-        await reply.RefusedAsync(422, "#/id", ErrorCode.TextWrong);
+        await reply.RefusedAsync(422, "#/id", "text-wrong");
     }
 
     [Theory]
@@ -102,9 +102,9 @@ public sealed class DescribedRecordsTests(RecordService service) : IClassFixture
         var blank = await service.WithoutTraceAsync(() => service.PostAsync($"/v1/{path}", draft.With("/name", " \t")));
         var tooLong = await service.WithoutTraceAsync(() => service.PostAsync($"/v1/{path}", draft.With("/name", new string('n', 101))));
 
-        await missing.RefusedAsync(422, "#/name", ErrorCode.MemberMissing);
-        await blank.RefusedAsync(422, "#/name", ErrorCode.TextWrong);
-        await tooLong.RefusedAsync(422, "#/name", ErrorCode.TextTooLong);
+        await missing.RefusedAsync(422, "#/name", "member-missing");
+        await blank.RefusedAsync(422, "#/name", "text-wrong");
+        await tooLong.RefusedAsync(422, "#/name", "text-too-long");
     }
 
     [Theory]
@@ -141,7 +141,7 @@ public sealed class DescribedRecordsTests(RecordService service) : IClassFixture
             var reply = await service.WithoutTraceAsync(() =>
                 service.PostAsync($"/v1/{path}", new Draft(draft.Body.DeepClone()).With("/" + name, 1))
             );
-            await reply.RefusedAsync(400, "#/" + name, ErrorCode.MemberUnknown);
+            await reply.RefusedAsync(400, "#/" + name, "member-unknown");
         }
     }
 
@@ -150,7 +150,7 @@ public sealed class DescribedRecordsTests(RecordService service) : IClassFixture
     public async Task Get_UnknownId_IsNotFound(string path)
     {
         foreach (var id in (string[])[Farm.NoRecord, "7", "%27%20or%201=1"])
-            await (await service.GetAsync($"/v1/{path}/{id}")).RefusedAsync(404, null, ErrorCode.NotFound);
+            await (await service.GetAsync($"/v1/{path}/{id}")).RefusedAsync(404, null, "not-found");
     }
 
     [Theory]
@@ -210,9 +210,9 @@ public sealed class DescribedRecordsTests(RecordService service) : IClassFixture
         // If-Match compares strongly (RFC 9110, 13.1.1): a weak tag never matches.
         var weak = await service.PutAsync(address, draft, "W/" + current.ETag);
 
-        await without.RefusedAsync(428, null, ErrorCode.PreconditionRequired);
-        await old.RefusedAsync(412, null, ErrorCode.PreconditionFailed);
-        await weak.RefusedAsync(412, null, ErrorCode.PreconditionFailed);
+        await without.RefusedAsync(428, null, "precondition-required");
+        await old.RefusedAsync(412, null, "precondition-failed");
+        await weak.RefusedAsync(412, null, "precondition-failed");
         Assert.Equal(current.Bytes, (await service.GetAsync(address)).Bytes);
     }
 
@@ -254,7 +254,7 @@ public sealed class DescribedRecordsTests(RecordService service) : IClassFixture
 
         var reply = await service.PutAsync($"/v1/{path}/{created.Id}", draft.With("/id", Farm.NoRecord), created.ETag);
 
-        await reply.RefusedAsync(422, "#/id", ErrorCode.RecordsAtOdds);
+        await reply.RefusedAsync(422, "#/id", "records-at-odds");
         Assert.Equal(created.Bytes, (await service.GetAsync($"/v1/{path}/{created.Id}")).Bytes);
     }
 
@@ -267,7 +267,7 @@ public sealed class DescribedRecordsTests(RecordService service) : IClassFixture
         foreach (var tag in (string?[])[null, "*", "\"r1\""])
         {
             var reply = await service.WithoutTraceAsync(() => service.PutAsync($"/v1/{path}/{Farm.NoRecord}", draft, tag));
-            await reply.RefusedAsync(404, null, ErrorCode.NotFound);
+            await reply.RefusedAsync(404, null, "not-found");
         }
     }
 
@@ -280,7 +280,7 @@ public sealed class DescribedRecordsTests(RecordService service) : IClassFixture
 
         var reply = await service.PutAsync($"/v1/{path}/{created.Id}", draft.Without("/name"), created.ETag);
 
-        await reply.RefusedAsync(422, "#/name", ErrorCode.MemberMissing);
+        await reply.RefusedAsync(422, "#/name", "member-missing");
         Assert.Equal(created.Bytes, (await service.GetAsync($"/v1/{path}/{created.Id}")).Bytes);
     }
 
@@ -336,7 +336,7 @@ public sealed class DescribedRecordsTests(RecordService service) : IClassFixture
     {
         var fault = (await (await service.GetAsync($"/v1/{path}/{Farm.NoRecord}?units=imperial")).ProblemAsync(422)).Only();
 
-        Assert.Equal(("units", ErrorCode.WordUnknown), (fault.Parameter, fault.Code));
+        Assert.Equal(("units", "word-unknown"), (fault.Parameter, fault.Code));
     }
 
     [Fact]
@@ -345,9 +345,9 @@ public sealed class DescribedRecordsTests(RecordService service) : IClassFixture
         using var delete = new HttpRequestMessage(HttpMethod.Delete, new Uri("/v1/products/" + Farm.NoRecord, UriKind.Relative));
         using var patch = new HttpRequestMessage(HttpMethod.Patch, new Uri("/v1/products", UriKind.Relative));
 
-        await (await service.PostAsync("/v1/products", "")).RefusedAsync(400, null, ErrorCode.JsonBroken);
-        await (await service.SendAsync(delete)).RefusedAsync(405, null, ErrorCode.MethodNotAllowed);
-        await (await service.SendAsync(patch)).RefusedAsync(405, null, ErrorCode.MethodNotAllowed);
+        await (await service.PostAsync("/v1/products", "")).RefusedAsync(400, null, "json-broken");
+        await (await service.SendAsync(delete)).RefusedAsync(405, null, "method-not-allowed");
+        await (await service.SendAsync(patch)).RefusedAsync(405, null, "method-not-allowed");
     }
 
     private async Task<(Farm Farm, Draft Draft)> DraftAsync(string path)

@@ -6,15 +6,15 @@ namespace CalibrationApi.Tests.Records.Lots;
 public sealed class LotRequestValidatorTests(RecordService service) : IClassFixture<RecordService>
 {
     [Theory]
-    [InlineData("/product", null, "#/product", ErrorCode.MemberMissing)]
-    [InlineData("/product", "\"" + "01968f00-0000-7000-8000-0000000000ff" + "\"", "#/product", ErrorCode.IdUnknown)]
-    [InlineData("/thousandKernelMass", """{ "value": 45, "unit": "g" }""", "#/thousandKernelMass", ErrorCode.UnitWrongDimension)]
-    [InlineData("/thousandKernelMass", """{ "value": 0, "unit": "g/1000" }""", "#/thousandKernelMass", ErrorCode.NumberOutOfRange)]
-    [InlineData("/germination", """{ "value": 101, "unit": "%" }""", "#/germination", ErrorCode.NumberOutOfRange)]
-    [InlineData("/germination", """{ "value": 0, "unit": "%" }""", "#/germination", ErrorCode.NumberOutOfRange)]
-    [InlineData("/purity", """{ "value": 1.2, "unit": "1" }""", "#/purity", ErrorCode.NumberOutOfRange)]
-    [InlineData("/moisture", """{ "value": -1, "unit": "%" }""", "#/moisture", ErrorCode.NumberOutOfRange)]
-    [InlineData("/treatment", "\" \"", "#/treatment", ErrorCode.TextWrong)]
+    [InlineData("/product", null, "#/product", "member-missing")]
+    [InlineData("/product", "\"" + "01968f00-0000-7000-8000-0000000000ff" + "\"", "#/product", "id-unknown")]
+    [InlineData("/thousandKernelMass", """{ "value": 45, "unit": "g" }""", "#/thousandKernelMass", "unit-wrong-dimension")]
+    [InlineData("/thousandKernelMass", """{ "value": 0, "unit": "g/1000" }""", "#/thousandKernelMass", "number-out-of-range")]
+    [InlineData("/germination", """{ "value": 101, "unit": "%" }""", "#/germination", "number-out-of-range")]
+    [InlineData("/germination", """{ "value": 0, "unit": "%" }""", "#/germination", "number-out-of-range")]
+    [InlineData("/purity", """{ "value": 1.2, "unit": "1" }""", "#/purity", "number-out-of-range")]
+    [InlineData("/moisture", """{ "value": -1, "unit": "%" }""", "#/moisture", "number-out-of-range")]
+    [InlineData("/treatment", "\" \"", "#/treatment", "text-wrong")]
     public async Task Lot_MemberThatBreaksARule_IsRefusedThere(string pointer, string? json, string at, string code)
     {
         var product = await service.CreateAsync("/v1/products", Farm.ProductDraft);

@@ -9,53 +9,48 @@ namespace CalibrationApi.Tests.Records.Machines;
 public sealed class MachineRequestValidatorTests(RecordService service) : IClassFixture<RecordService>
 {
     [Theory]
-    [InlineData("/meters", null, "#/meters", ErrorCode.MemberMissing)]
-    [InlineData("/meters", "[]", "#/meters", ErrorCode.TooFew)]
-    [InlineData("/meters/1", "null", "#/meters/1", ErrorCode.MemberMissing)]
-    [InlineData("/meters/1/position", null, "#/meters/1/position", ErrorCode.MemberMissing)]
-    [InlineData("/meters/1/position", "\"front\"", "#/meters/1/position", ErrorCode.SettingsAtOdds)]
-    [InlineData("/meters/0/coveredWidth", null, "#/meters/0/coveredWidth", ErrorCode.MemberMissing)]
-    [InlineData("/meters/0/coveredWidth", """{ "value": 0, "unit": "m" }""", "#/meters/0/coveredWidth", ErrorCode.NumberOutOfRange)]
-    [InlineData("/meters/0/coveredWidth", """{ "value": 9 }""", "#/meters/0/coveredWidth", ErrorCode.UnitMissing)]
-    [InlineData("/meters/0/coveredWidth", """{ "value": 9, "unit": "kg" }""", "#/meters/0/coveredWidth", ErrorCode.UnitWrongDimension)]
-    [InlineData("/meters/0/elements", null, "#/meters/0/elements", ErrorCode.MemberMissing)]
-    [InlineData("/meters/0/elements", "[]", "#/meters/0/elements", ErrorCode.TooFew)]
-    [InlineData("/meters/0/elements/1/name", "\"coarse\"", "#/meters/0/elements/1/name", ErrorCode.SettingsAtOdds)]
+    [InlineData("/meters", null, "#/meters", "member-missing")]
+    [InlineData("/meters", "[]", "#/meters", "too-few")]
+    [InlineData("/meters/1", "null", "#/meters/1", "member-missing")]
+    [InlineData("/meters/1/position", null, "#/meters/1/position", "member-missing")]
+    [InlineData("/meters/1/position", "\"front\"", "#/meters/1/position", "settings-at-odds")]
+    [InlineData("/meters/0/coveredWidth", null, "#/meters/0/coveredWidth", "member-missing")]
+    [InlineData("/meters/0/coveredWidth", """{ "value": 0, "unit": "m" }""", "#/meters/0/coveredWidth", "number-out-of-range")]
+    [InlineData("/meters/0/coveredWidth", """{ "value": 9 }""", "#/meters/0/coveredWidth", "unit-missing")]
+    [InlineData("/meters/0/coveredWidth", """{ "value": 9, "unit": "kg" }""", "#/meters/0/coveredWidth", "unit-wrong-dimension")]
+    [InlineData("/meters/0/elements", null, "#/meters/0/elements", "member-missing")]
+    [InlineData("/meters/0/elements", "[]", "#/meters/0/elements", "too-few")]
+    [InlineData("/meters/0/elements/1/name", "\"coarse\"", "#/meters/0/elements/1/name", "settings-at-odds")]
     [InlineData(
         "/meters/0/elements/0/displacementPerRevolution",
         """{ "value": -1, "unit": "L" }""",
         "#/meters/0/elements/0/displacementPerRevolution",
-        ErrorCode.NumberOutOfRange
+        "number-out-of-range"
     )]
-    [InlineData("/meters/0/elements/0/pocketsPerRevolution", "0", "#/meters/0/elements/0/pocketsPerRevolution", ErrorCode.NumberOutOfRange)]
-    [InlineData("/meters/0/tank", "\"two\"", "#/meters/0/tank", ErrorCode.RecordsAtOdds)]
-    [InlineData("/meters/0/outlets", "0", "#/meters/0/outlets", ErrorCode.NumberOutOfRange)]
-    [InlineData("/meters/0/outlets", "501", "#/meters/0/outlets", ErrorCode.NumberOutOfRange)]
-    [InlineData(
-        "/meters/0/counterResolution",
-        """{ "value": 11, "unit": "rev" }""",
-        "#/meters/0/counterResolution",
-        ErrorCode.NumberOutOfRange
-    )]
-    [InlineData("/meters/0/controllerEntry/form", "\"mass-per-mile\"", "#/meters/0/controllerEntry/form", ErrorCode.WordUnknown)]
-    [InlineData("/meters/0/controllerEntry/unit", "\"kg\"", "#/meters/0/controllerEntry/unit", ErrorCode.UnitWrongDimension)]
-    [InlineData("/meters/0/controllerEntry/decimals", "10", "#/meters/0/controllerEntry/decimals", ErrorCode.NumberOutOfRange)]
+    [InlineData("/meters/0/elements/0/pocketsPerRevolution", "0", "#/meters/0/elements/0/pocketsPerRevolution", "number-out-of-range")]
+    [InlineData("/meters/0/tank", "\"two\"", "#/meters/0/tank", "records-at-odds")]
+    [InlineData("/meters/0/outlets", "0", "#/meters/0/outlets", "number-out-of-range")]
+    [InlineData("/meters/0/outlets", "501", "#/meters/0/outlets", "number-out-of-range")]
+    [InlineData("/meters/0/counterResolution", """{ "value": 11, "unit": "rev" }""", "#/meters/0/counterResolution", "number-out-of-range")]
+    [InlineData("/meters/0/controllerEntry/form", "\"mass-per-mile\"", "#/meters/0/controllerEntry/form", "word-unknown")]
+    [InlineData("/meters/0/controllerEntry/unit", "\"kg\"", "#/meters/0/controllerEntry/unit", "unit-wrong-dimension")]
+    [InlineData("/meters/0/controllerEntry/decimals", "10", "#/meters/0/controllerEntry/decimals", "number-out-of-range")]
     [InlineData(
         "/meters/0/controllerEntry",
         """{ "form": "mass-per-pulse", "unit": "g", "decimals": 3 }""",
         "#/meters/0/pulsesPerRevolution",
-        ErrorCode.MemberMissing
+        "member-missing"
     )]
-    [InlineData("/tanks", """[ { "name": "one" }, { "name": "one" } ]""", "#/tanks/1/name", ErrorCode.SettingsAtOdds)]
-    [InlineData("/tanks/0/name", null, "#/tanks/0/name", ErrorCode.MemberMissing)]
-    [InlineData("/drive", "\"chain\"", "#/drive", ErrorCode.WordUnknown)]
-    [InlineData("/workingWidth", """{ "value": 300, "unit": "m" }""", "#/workingWidth", ErrorCode.NumberOutOfRange)]
-    [InlineData("/timeZone", "\"Europe/Wien\"", "#/timeZone", ErrorCode.WordUnknown)]
-    [InlineData("/timeZone", "\"europe/vienna\"", "#/timeZone", ErrorCode.WordUnknown)]
-    [InlineData("/timeZone", "\"+02:00\"", "#/timeZone", ErrorCode.WordUnknown)]
-    [InlineData("/timeZone", "\"UTC+02\"", "#/timeZone", ErrorCode.WordUnknown)]
-    [InlineData("/timeZone", "\"W. Europe Standard Time\"", "#/timeZone", ErrorCode.WordUnknown)]
-    [InlineData("/restorePoints/0/name", null, "#/restorePoints/0/name", ErrorCode.MemberMissing)]
+    [InlineData("/tanks", """[ { "name": "one" }, { "name": "one" } ]""", "#/tanks/1/name", "settings-at-odds")]
+    [InlineData("/tanks/0/name", null, "#/tanks/0/name", "member-missing")]
+    [InlineData("/drive", "\"chain\"", "#/drive", "word-unknown")]
+    [InlineData("/workingWidth", """{ "value": 300, "unit": "m" }""", "#/workingWidth", "number-out-of-range")]
+    [InlineData("/timeZone", "\"Europe/Wien\"", "#/timeZone", "word-unknown")]
+    [InlineData("/timeZone", "\"europe/vienna\"", "#/timeZone", "word-unknown")]
+    [InlineData("/timeZone", "\"+02:00\"", "#/timeZone", "word-unknown")]
+    [InlineData("/timeZone", "\"UTC+02\"", "#/timeZone", "word-unknown")]
+    [InlineData("/timeZone", "\"W. Europe Standard Time\"", "#/timeZone", "word-unknown")]
+    [InlineData("/restorePoints/0/name", null, "#/restorePoints/0/name", "member-missing")]
     public async Task Machine_MemberThatBreaksARule_IsRefusedThere(string pointer, string? json, string at, string code)
     {
         var draft = json is null ? Farm.MachineDraft.Without(pointer) : Farm.MachineDraft.With(pointer, Draft.Json(json));
@@ -79,7 +74,7 @@ public sealed class MachineRequestValidatorTests(RecordService service) : IClass
         if (at is null)
             reply.Expect(201);
         else
-            await reply.RefusedAsync(422, at, ErrorCode.TooMany);
+            await reply.RefusedAsync(422, at, "too-many");
     }
 
     [Theory]
@@ -116,11 +111,7 @@ public sealed class MachineRequestValidatorTests(RecordService service) : IClass
         var farm = await Farm.CreateAsync(service, machine => machine.With("/meters", meters));
 
         var oneMore = Farm.MachineDraft.With("/meters", new JsonArray([.. Enumerable.Range(0, 65).Select(Meter)]));
-        await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/machines", oneMore))).RefusedAsync(
-            422,
-            "#/meters",
-            ErrorCode.TooMany
-        );
+        await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/machines", oneMore))).RefusedAsync(422, "#/meters", "too-many");
 
         Assert.Equal(64, (await service.GetAsync($"/v1/machines/{farm.Machine}")).Body.List("/meters").Count);
         var stored = await farm.TestAsync(test => test.With("/meter", "meter 63").With("/element", "element 49"));
@@ -161,7 +152,7 @@ public sealed class MachineRequestValidatorTests(RecordService service) : IClass
         );
 
         Assert.Equal("seeder", (await service.GetAsync($"/v1/machines/{taken.Expect(201).Id}")).Body.Word("/name"));
-        await refused.RefusedAsync(413, null, ErrorCode.BodyTooLarge);
+        await refused.RefusedAsync(413, null, "body-too-large");
     }
 
     [Fact]

@@ -47,11 +47,7 @@ public sealed class PlanCatchOfPlanTests(RecordService service) : IClassFixture<
         var with = await service.CreateAsync("/v1/plans", farm.PlanDraft.With("/meters/0/startValue", Draft.Quantity(0.30, "kg/rev")));
 
         var unknown = await service.CreateAsync("/v1/plans", farm.PlanDraft.With("/meters/0/element", "fine"));
-        await (await service.GetAsync($"/v1/plans/{unknown}/catch-plan")).RefusedAsync(
-            422,
-            "#/meters/0/startValue",
-            ErrorCode.ValueMissing
-        );
+        await (await service.GetAsync($"/v1/plans/{unknown}/catch-plan")).RefusedAsync(422, "#/meters/0/startValue", "value-missing");
         var start = (await service.GetAsync($"/v1/plans/{with}/catch-plan")).Expect(200).Body;
         await farm.AdoptAsync();
         var inForce = (await service.GetAsync($"/v1/plans/{with}/catch-plan")).Expect(200).Body;
@@ -134,8 +130,8 @@ public sealed class PlanCatchOfPlanTests(RecordService service) : IClassFixture<
     }
 
     [Theory]
-    [InlineData("/meters/0/meter", "middle", ErrorCode.MeterNotOnMachine)]
-    [InlineData("/meters/0/element", "small seed", ErrorCode.ElementNotInMeter)]
+    [InlineData("/meters/0/meter", "middle", "meter-not-on-machine")]
+    [InlineData("/meters/0/element", "small seed", "element-not-in-meter")]
     public async Task CatchPlan_MeterOrElementThatTheMachineHasNot_IsRefusedAtItsMember(string pointer, string wrong, string code)
     {
         var farm = await Farm.CreateAsync(service);
@@ -168,7 +164,7 @@ public sealed class PlanCatchOfPlanTests(RecordService service) : IClassFixture<
             }
         );
 
-        await (await service.GetAsync($"/v1/plans/{plan}/catch-plan")).RefusedAsync(422, pointer, ErrorCode.RecordRetired);
+        await (await service.GetAsync($"/v1/plans/{plan}/catch-plan")).RefusedAsync(422, pointer, "record-retired");
     }
 
     [Fact]
@@ -178,10 +174,10 @@ public sealed class PlanCatchOfPlanTests(RecordService service) : IClassFixture<
         await farm.AdoptAsync();
         var plan = await service.CreateAsync("/v1/plans", farm.PlanDraft.With("/meters/0/lot", other.Lot));
 
-        await (await service.GetAsync($"/v1/plans/{plan}/catch-plan")).RefusedAsync(422, "#/meters/0/lot", ErrorCode.RecordsAtOdds);
+        await (await service.GetAsync($"/v1/plans/{plan}/catch-plan")).RefusedAsync(422, "#/meters/0/lot", "records-at-odds");
     }
 
     [Fact]
     public async Task CatchPlan_UnknownPlan_IsNotFound() =>
-        await (await service.GetAsync($"/v1/plans/{Farm.NoRecord}/catch-plan")).RefusedAsync(404, null, ErrorCode.NotFound);
+        await (await service.GetAsync($"/v1/plans/{Farm.NoRecord}/catch-plan")).RefusedAsync(404, null, "not-found");
 }

@@ -6,42 +6,42 @@ namespace CalibrationApi.Tests.Records.Plans;
 public sealed class PlanRequestValidatorTests(RecordService service) : IClassFixture<RecordService>
 {
     [Theory]
-    [InlineData("/machine", null, "#/machine", ErrorCode.MemberMissing)]
-    [InlineData("/scale", null, "#/scale", ErrorCode.MemberMissing)]
-    [InlineData("/groundSpeed", null, "#/groundSpeed", ErrorCode.MemberMissing)]
-    [InlineData("/groundSpeed", """{ "value": 900, "unit": "km/h" }""", "#/groundSpeed", ErrorCode.NumberOutOfRange)]
-    [InlineData("/meters", null, "#/meters", ErrorCode.MemberMissing)]
-    [InlineData("/meters", "[]", "#/meters", ErrorCode.TooFew)]
-    [InlineData("/meters/0/targetRate", null, "#/meters/0/targetRate", ErrorCode.MemberMissing)]
-    [InlineData("/meters/0/targetRate", """{ "value": 90, "unit": "kg" }""", "#/meters/0/targetRate", ErrorCode.UnitWrongDimension)]
-    [InlineData("/meters/0/product", null, "#/meters/0/product", ErrorCode.MemberMissing)]
+    [InlineData("/machine", null, "#/machine", "member-missing")]
+    [InlineData("/scale", null, "#/scale", "member-missing")]
+    [InlineData("/groundSpeed", null, "#/groundSpeed", "member-missing")]
+    [InlineData("/groundSpeed", """{ "value": 900, "unit": "km/h" }""", "#/groundSpeed", "number-out-of-range")]
+    [InlineData("/meters", null, "#/meters", "member-missing")]
+    [InlineData("/meters", "[]", "#/meters", "too-few")]
+    [InlineData("/meters/0/targetRate", null, "#/meters/0/targetRate", "member-missing")]
+    [InlineData("/meters/0/targetRate", """{ "value": 90, "unit": "kg" }""", "#/meters/0/targetRate", "unit-wrong-dimension")]
+    [InlineData("/meters/0/product", null, "#/meters/0/product", "member-missing")]
     [InlineData(
         "/meters/0/stand",
         """{ "plants": { "value": 300, "unit": "/m2" }, "survival": { "value": 80, "unit": "%" } }""",
         "#/meters/0/stand",
-        ErrorCode.SettingsAtOdds
+        "settings-at-odds"
     )]
-    [InlineData("/fieldEfficiency", """{ "value": 0, "unit": "%" }""", "#/fieldEfficiency", ErrorCode.NumberOutOfRange)]
-    [InlineData("/nutrients", "[]", "#/nutrients", ErrorCode.TooFew)]
+    [InlineData("/fieldEfficiency", """{ "value": 0, "unit": "%" }""", "#/fieldEfficiency", "number-out-of-range")]
+    [InlineData("/nutrients", "[]", "#/nutrients", "too-few")]
     [InlineData(
         "/nutrients",
         """[ { "nutrient": "N", "amount": { "value": 80, "unit": "kg/ha" } }, { "nutrient": "N", "amount": { "value": 70, "unit": "kg/ha" } } ]""",
         "#/nutrients/1/nutrient",
-        ErrorCode.SettingsAtOdds
+        "settings-at-odds"
     )]
     [InlineData(
         "/nutrientCredits",
         """[ { "nutrient": "P", "amount": { "value": -1, "unit": "kg/ha" } } ]""",
         "#/nutrientCredits/0/amount",
-        ErrorCode.NumberOutOfRange
+        "number-out-of-range"
     )]
-    [InlineData("/seedRow", """{ "crop": "daisies", "soil": "light", "moisture": "good" }""", "#/seedRow/crop", ErrorCode.WordUnknown)]
-    [InlineData("/wantedPrecision", """{ "value": 60, "unit": "%" }""", "#/wantedPrecision", ErrorCode.NumberOutOfRange)]
+    [InlineData("/seedRow", """{ "crop": "daisies", "soil": "light", "moisture": "good" }""", "#/seedRow/crop", "word-unknown")]
+    [InlineData("/wantedPrecision", """{ "value": 60, "unit": "%" }""", "#/wantedPrecision", "number-out-of-range")]
     [InlineData(
         "/sowingConditions",
         """{ "airTemperature": { "value": -300, "unit": "degC" } }""",
         "#/sowingConditions/airTemperature",
-        ErrorCode.NumberOutOfRange
+        "number-out-of-range"
     )]
     public async Task Plan_MemberThatBreaksARule_IsRefusedThere(string pointer, string? json, string at, string code)
     {
@@ -63,16 +63,8 @@ public sealed class PlanRequestValidatorTests(RecordService service) : IClassFix
         var created = (await service.PostAsync("/v1/plans", farm.PlanDraft)).Expect(201);
         var draft = farm.PlanDraft.With(pointer, Farm.NoRecord);
 
-        await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/plans", draft))).RefusedAsync(
-            422,
-            "#" + pointer,
-            ErrorCode.IdUnknown
-        );
-        await (await service.PutAsync($"/v1/plans/{created.Id}", draft, created.ETag)).RefusedAsync(
-            422,
-            "#" + pointer,
-            ErrorCode.IdUnknown
-        );
+        await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/plans", draft))).RefusedAsync(422, "#" + pointer, "id-unknown");
+        await (await service.PutAsync($"/v1/plans/{created.Id}", draft, created.ETag)).RefusedAsync(422, "#" + pointer, "id-unknown");
         Assert.Equal(created.ETag, (await service.GetAsync($"/v1/plans/{created.Id}")).ETag);
     }
 
@@ -91,17 +83,17 @@ public sealed class PlanRequestValidatorTests(RecordService service) : IClassFix
     }
 
     [Theory]
-    [InlineData("""{ "plants": { "value": 300, "unit": "/m2" } }""", "#/meters/0/stand/emergence", ErrorCode.MemberMissing)]
-    [InlineData("""{ "survival": { "value": 80, "unit": "%" } }""", "#/meters/0/stand/plants", ErrorCode.MemberMissing)]
+    [InlineData("""{ "plants": { "value": 300, "unit": "/m2" } }""", "#/meters/0/stand/emergence", "member-missing")]
+    [InlineData("""{ "survival": { "value": 80, "unit": "%" } }""", "#/meters/0/stand/plants", "member-missing")]
     [InlineData(
         """{ "plants": { "value": 300, "unit": "/m2" }, "survival": { "value": 80, "unit": "%" }, "emergence": { "value": 85, "unit": "%" } }""",
         "#/meters/0/stand/survival",
-        ErrorCode.SettingsAtOdds
+        "settings-at-odds"
     )]
     [InlineData(
         """{ "plants": { "value": 300, "unit": "/m2" }, "survival": { "value": 101, "unit": "%" } }""",
         "#/meters/0/stand/survival",
-        ErrorCode.NumberOutOfRange
+        "number-out-of-range"
     )]
     public async Task Stand_ThatBreaksARule_IsRefusedThere(string json, string at, string code)
     {
@@ -126,7 +118,7 @@ public sealed class PlanRequestValidatorTests(RecordService service) : IClassFix
         await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/plans", draft))).RefusedAsync(
             422,
             "#/meters/0/lot",
-            ErrorCode.MemberMissing
+            "member-missing"
         );
     }
 
@@ -140,16 +132,16 @@ public sealed class PlanRequestValidatorTests(RecordService service) : IClassFix
         await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/plans", draft))).RefusedAsync(
             422,
             "#/meters/1/meter",
-            ErrorCode.SettingsAtOdds
+            "settings-at-odds"
         );
     }
 
     [Theory]
-    [InlineData("""[]""", "#/seedRow/localLimits", ErrorCode.TooFew)]
+    [InlineData("""[]""", "#/seedRow/localLimits", "too-few")]
     [InlineData(
         """[ { "source": "adviser", "nutrient": "potassium", "rate": { "value": 15, "unit": "kg/ha" } } ]""",
         "#/seedRow/localLimits/0/nutrient",
-        ErrorCode.WordUnknown
+        "word-unknown"
     )]
     public async Task LocalLimits_ThatBreakARule_AreRefusedThere(string json, string at, string code)
     {

@@ -116,7 +116,7 @@ public sealed class SetUpOfPlanTests(RecordService service) : IClassFixture<Reco
         Assert.Equal(0.342, setUp.Number("/meters/0/values/0/value"));
         Assert.False(setUp.Has("/meters/0/rate"));
         // A catch cannot be planned without a rate.
-        await (await service.GetAsync($"/v1/plans/{plan}/catch-plan")).RefusedAsync(422, "#/meters/0/lot", ErrorCode.ValueMissing);
+        await (await service.GetAsync($"/v1/plans/{plan}/catch-plan")).RefusedAsync(422, "#/meters/0/lot", "value-missing");
     }
 
     [Fact]
@@ -307,7 +307,7 @@ public sealed class SetUpOfPlanTests(RecordService service) : IClassFixture<Reco
 
     [Fact]
     public async Task SetUp_UnknownPlan_IsNotFound() =>
-        await (await service.GetAsync($"/v1/plans/{Farm.NoRecord}/set-up")).RefusedAsync(404, null, ErrorCode.NotFound);
+        await (await service.GetAsync($"/v1/plans/{Farm.NoRecord}/set-up")).RefusedAsync(404, null, "not-found");
 
     private async Task<(Farm Farm, string Urea)> WithFertilizerAsync()
     {

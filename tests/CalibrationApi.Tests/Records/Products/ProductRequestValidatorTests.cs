@@ -6,14 +6,14 @@ namespace CalibrationApi.Tests.Records.Products;
 public sealed class ProductRequestValidatorTests(RecordService service) : IClassFixture<RecordService>
 {
     [Theory]
-    [InlineData("/material", "\"wet\"", "#/material", ErrorCode.WordUnknown)]
-    [InlineData("/bulkDensity", """{ "value": 62, "unit": "lb/bu" }""", "#/bulkDensity", ErrorCode.UnitAmbiguous)]
-    [InlineData("/bulkDensity", """{ "value": 0.5, "unit": "kg/m3" }""", "#/bulkDensity", ErrorCode.NumberOutOfRange)]
-    [InlineData("/bulkDensity", """{ "unit": "kg/hL" }""", "#/bulkDensity/value", ErrorCode.MemberMissing)]
-    [InlineData("/price/currency", "\"euro\"", "#/price/currency", ErrorCode.TextWrong)]
-    [InlineData("/price/per", "\"bu-us\"", "#/price/per", ErrorCode.WordUnknown)]
-    [InlineData("/price/value", "-1", "#/price/value", ErrorCode.NumberOutOfRange)]
-    [InlineData("/note", "\"\"", "#/note", ErrorCode.TextWrong)]
+    [InlineData("/material", "\"wet\"", "#/material", "word-unknown")]
+    [InlineData("/bulkDensity", """{ "value": 62, "unit": "lb/bu" }""", "#/bulkDensity", "unit-ambiguous")]
+    [InlineData("/bulkDensity", """{ "value": 0.5, "unit": "kg/m3" }""", "#/bulkDensity", "number-out-of-range")]
+    [InlineData("/bulkDensity", """{ "unit": "kg/hL" }""", "#/bulkDensity/value", "member-missing")]
+    [InlineData("/price/currency", "\"euro\"", "#/price/currency", "text-wrong")]
+    [InlineData("/price/per", "\"bu-us\"", "#/price/per", "word-unknown")]
+    [InlineData("/price/value", "-1", "#/price/value", "number-out-of-range")]
+    [InlineData("/note", "\"\"", "#/note", "text-wrong")]
     public async Task Product_MemberThatBreaksARule_IsRefusedThere(string pointer, string json, string at, string code) =>
         await (
             await service.WithoutTraceAsync(() => service.PostAsync("/v1/products", Farm.ProductDraft.With(pointer, Draft.Json(json))))

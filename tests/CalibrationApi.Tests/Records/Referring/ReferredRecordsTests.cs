@@ -6,14 +6,14 @@ namespace CalibrationApi.Tests.Records.Referring;
 public sealed class ReferredRecordsTests(RecordService service) : IClassFixture<RecordService>
 {
     [Theory]
-    [InlineData("/machine", ErrorCode.IdUnknown)]
-    [InlineData("/product", ErrorCode.IdUnknown)]
-    [InlineData("/lot", ErrorCode.IdUnknown)]
-    [InlineData("/scale", ErrorCode.IdUnknown)]
-    [InlineData("/container", ErrorCode.IdUnknown)]
-    [InlineData("/plan", ErrorCode.IdUnknown)]
-    [InlineData("/meter", ErrorCode.MeterNotOnMachine)]
-    [InlineData("/element", ErrorCode.ElementNotInMeter)]
+    [InlineData("/machine", "id-unknown")]
+    [InlineData("/product", "id-unknown")]
+    [InlineData("/lot", "id-unknown")]
+    [InlineData("/scale", "id-unknown")]
+    [InlineData("/container", "id-unknown")]
+    [InlineData("/plan", "id-unknown")]
+    [InlineData("/meter", "meter-not-on-machine")]
+    [InlineData("/element", "element-not-in-meter")]
     public async Task Test_OfSomethingUnknown_IsRefusedAtItsMember(string member, string code)
     {
         var farm = await Farm.CreateAsync(service);
@@ -33,12 +33,12 @@ public sealed class ReferredRecordsTests(RecordService service) : IClassFixture<
     }
 
     [Theory]
-    [InlineData("/machine", ErrorCode.IdUnknown)]
-    [InlineData("/product", ErrorCode.IdUnknown)]
-    [InlineData("/lot", ErrorCode.IdUnknown)]
-    [InlineData("/test", ErrorCode.IdUnknown)]
-    [InlineData("/meter", ErrorCode.MeterNotOnMachine)]
-    [InlineData("/element", ErrorCode.ElementNotInMeter)]
+    [InlineData("/machine", "id-unknown")]
+    [InlineData("/product", "id-unknown")]
+    [InlineData("/lot", "id-unknown")]
+    [InlineData("/test", "id-unknown")]
+    [InlineData("/meter", "meter-not-on-machine")]
+    [InlineData("/element", "element-not-in-meter")]
     public async Task Adoption_OfSomethingUnknown_IsRefusedAtItsMember(string member, string code)
     {
         var farm = await Farm.CreateAsync(service);
@@ -56,7 +56,7 @@ public sealed class ReferredRecordsTests(RecordService service) : IClassFixture<
 
         await (
             await service.WithoutTraceAsync(() => service.PostAsync("/v1/scale-checks", farm.ScaleCheck.With("/scale", Farm.NoRecord)))
-        ).RefusedAsync(422, "#/scale", ErrorCode.IdUnknown);
+        ).RefusedAsync(422, "#/scale", "id-unknown");
     }
 
     [Theory]
@@ -74,7 +74,7 @@ public sealed class ReferredRecordsTests(RecordService service) : IClassFixture<
         await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/catch-tests", draft))).RefusedAsync(
             422,
             "#" + member,
-            ErrorCode.RecordRetired
+            "record-retired"
         );
     }
 
@@ -90,7 +90,7 @@ public sealed class ReferredRecordsTests(RecordService service) : IClassFixture<
         await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/adoptions", farm.Adoption))).RefusedAsync(
             422,
             "#" + member,
-            ErrorCode.RecordRetired
+            "record-retired"
         );
     }
 
@@ -103,7 +103,7 @@ public sealed class ReferredRecordsTests(RecordService service) : IClassFixture<
         await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/scale-checks", farm.ScaleCheck))).RefusedAsync(
             422,
             "#/scale",
-            ErrorCode.RecordRetired
+            "record-retired"
         );
     }
 
@@ -118,7 +118,7 @@ public sealed class ReferredRecordsTests(RecordService service) : IClassFixture<
         await (await service.WithoutTraceAsync(() => service.PostAsync($"/v1/{path}", draft.With("/lot", other.Lot)))).RefusedAsync(
             422,
             "#/lot",
-            ErrorCode.RecordsAtOdds
+            "records-at-odds"
         );
     }
 
@@ -130,7 +130,7 @@ public sealed class ReferredRecordsTests(RecordService service) : IClassFixture<
 
         await (
             await service.WithoutTraceAsync(() => service.PostAsync("/v1/catch-tests", farm.CatchTest.With("/plan", plan)))
-        ).RefusedAsync(422, "#/plan", ErrorCode.RecordsAtOdds);
+        ).RefusedAsync(422, "#/plan", "records-at-odds");
     }
 
     // The element exists on the machine, but in another meter.
@@ -141,7 +141,7 @@ public sealed class ReferredRecordsTests(RecordService service) : IClassFixture<
 
         var fault = await (
             await service.WithoutTraceAsync(() => service.PostAsync("/v1/catch-tests", farm.CatchTest.With("/element", "small seed")))
-        ).RefusedAsync(422, "#/element", ErrorCode.ElementNotInMeter);
+        ).RefusedAsync(422, "#/element", "element-not-in-meter");
 
         Assert.Contains("coarse, fine", fault.Detail, StringComparison.Ordinal);
     }
@@ -173,7 +173,7 @@ public sealed class ReferredRecordsTests(RecordService service) : IClassFixture<
         await (await service.PostAsync("/v1/catch-tests", farm.CatchTest.With("/scale", farm.Machine))).RefusedAsync(
             422,
             "#/scale",
-            ErrorCode.IdUnknown
+            "id-unknown"
         );
     }
 }

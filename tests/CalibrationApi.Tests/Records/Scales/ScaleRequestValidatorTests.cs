@@ -6,23 +6,23 @@ namespace CalibrationApi.Tests.Records.Scales;
 public sealed class ScaleRequestValidatorTests(RecordService service) : IClassFixture<RecordService>
 {
     [Theory]
-    [InlineData("/division", null, "#/division", ErrorCode.MemberMissing)]
-    [InlineData("/division", """{ "value": 0, "unit": "kg" }""", "#/division", ErrorCode.NumberOutOfRange)]
-    [InlineData("/division", "20", "#/division", ErrorCode.TypeWrong)]
-    [InlineData("/accuracyClass", "\"3\"", "#/accuracyClass", ErrorCode.WordUnknown)]
-    [InlineData("/verificationInterval", """{ "value": -1, "unit": "g" }""", "#/verificationInterval", ErrorCode.NumberOutOfRange)]
-    [InlineData("/statedAccuracy", """{ "value": 1, "unit": "%" }""", "#/statedAccuracy", ErrorCode.UnitWrongDimension)]
-    [InlineData("/capacity", """{ "value": 0, "unit": "kg" }""", "#/capacity", ErrorCode.NumberOutOfRange)]
-    [InlineData("/daysBetweenChecks", "0", "#/daysBetweenChecks", ErrorCode.NumberOutOfRange)]
-    [InlineData("/daysBetweenChecks", "3661", "#/daysBetweenChecks", ErrorCode.NumberOutOfRange)]
-    [InlineData("/daysBetweenChecks", "1.5", "#/daysBetweenChecks", ErrorCode.TypeWrong)]
-    [InlineData("/daysBetweenChecks", "\"30\"", "#/daysBetweenChecks", ErrorCode.TypeWrong)]
+    [InlineData("/division", null, "#/division", "member-missing")]
+    [InlineData("/division", """{ "value": 0, "unit": "kg" }""", "#/division", "number-out-of-range")]
+    [InlineData("/division", "20", "#/division", "type-wrong")]
+    [InlineData("/accuracyClass", "\"3\"", "#/accuracyClass", "word-unknown")]
+    [InlineData("/verificationInterval", """{ "value": -1, "unit": "g" }""", "#/verificationInterval", "number-out-of-range")]
+    [InlineData("/statedAccuracy", """{ "value": 1, "unit": "%" }""", "#/statedAccuracy", "unit-wrong-dimension")]
+    [InlineData("/capacity", """{ "value": 0, "unit": "kg" }""", "#/capacity", "number-out-of-range")]
+    [InlineData("/daysBetweenChecks", "0", "#/daysBetweenChecks", "number-out-of-range")]
+    [InlineData("/daysBetweenChecks", "3661", "#/daysBetweenChecks", "number-out-of-range")]
+    [InlineData("/daysBetweenChecks", "1.5", "#/daysBetweenChecks", "type-wrong")]
+    [InlineData("/daysBetweenChecks", "\"30\"", "#/daysBetweenChecks", "type-wrong")]
     public async Task Scale_MemberThatBreaksARule_IsRefusedThere(string pointer, string? json, string at, string code)
     {
         var draft = json is null ? Farm.ScaleDraft.Without(pointer) : Farm.ScaleDraft.With(pointer, Draft.Json(json));
 
         await (await service.WithoutTraceAsync(() => service.PostAsync("/v1/scales", draft))).RefusedAsync(
-            code == ErrorCode.TypeWrong ? 400 : 422,
+            code == "type-wrong" ? 400 : 422,
             at,
             code
         );
