@@ -1,4 +1,3 @@
-using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.CatchPlans;
 using CalibrationApi.Engine.ReferenceValues;
 

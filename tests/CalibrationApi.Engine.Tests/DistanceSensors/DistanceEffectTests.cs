@@ -1,4 +1,3 @@
-using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.DistanceSensors;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.Wheels;

@@ -1,4 +1,3 @@
-using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.DistanceSensors;
 
 namespace CalibrationApi.Engine.Tests.DistanceSensors;

@@ -1,4 +1,3 @@
-using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.NewLots;
 
 namespace CalibrationApi.Engine.Tests.NewLots;

@@ -1,4 +1,3 @@
-using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.Nutrients;
 using CalibrationApi.Engine.ProductRates;
 using CalibrationApi.Engine.Quantities;

@@ -1,6 +1,5 @@
 using CalibrationApi.Plumbing.Access;
 using CalibrationApi.Plumbing.Contract;
-using CalibrationApi.Plumbing.Http;
 
 namespace CalibrationApi.Administration.Audit;
 

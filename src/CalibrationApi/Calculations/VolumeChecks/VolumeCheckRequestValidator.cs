@@ -1,5 +1,4 @@
 using CalibrationApi.Engine.Answers;
-using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Validation;
 using FluentValidation;
 

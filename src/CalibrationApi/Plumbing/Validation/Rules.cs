@@ -2,7 +2,6 @@ using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Quantities;
 using FluentValidation;
-using FluentValidation.Results;
 
 namespace CalibrationApi.Plumbing.Validation;
 

@@ -1,5 +1,4 @@
 using CalibrationApi.Engine.Answers;
-using CalibrationApi.Engine.LikelyMistakes;
 using CalibrationApi.Plumbing.Contract;
 using CalibrationApi.Plumbing.Http;
 

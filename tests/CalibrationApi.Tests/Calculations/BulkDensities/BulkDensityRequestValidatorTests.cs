@@ -1,5 +1,3 @@
-using CalibrationApi.Plumbing.Http;
-
 namespace CalibrationApi.Tests.Calculations.BulkDensities;
 
 /// <summary>Every way in which a question about a bulk density can be readable and wrong.</summary>

@@ -1,5 +1,3 @@
-using CalibrationApi.Plumbing.Http;
-
 namespace CalibrationApi.Tests.Calculations.CatchPlans;
 
 /// <summary>Every way in which a catch plan can be readable and wrong.</summary>

@@ -1,5 +1,3 @@
-using CalibrationApi.Plumbing.Http;
-
 namespace CalibrationApi.Tests.Calculations.CatchTests;
 
 /// <summary>Every way in which a catch test can be readable and wrong.</summary>

@@ -1,5 +1,3 @@
-using CalibrationApi.Plumbing.Http;
-
 namespace CalibrationApi.Tests.Calculations.CatchTests;
 
 /// <summary>How likely mistakes are answered, and what a question or the records may say around them.</summary>

@@ -1,5 +1,3 @@
-using CalibrationApi.Plumbing.Http;
-
 namespace CalibrationApi.Tests.Calculations.DistanceSensors;
 
 /// <summary>Every way in which a question about a distance sensor can be readable and wrong.</summary>

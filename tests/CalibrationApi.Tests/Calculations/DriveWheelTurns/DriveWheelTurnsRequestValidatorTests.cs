@@ -1,5 +1,3 @@
-using CalibrationApi.Plumbing.Http;
-
 namespace CalibrationApi.Tests.Calculations.DriveWheelTurns;
 
 /// <summary>Every way in which a question about turns of a drive wheel can be readable and wrong.</summary>

@@ -1,5 +1,3 @@
-using CalibrationApi.Plumbing.Http;
-
 namespace CalibrationApi.Tests.Calculations.ElementFits;
 
 /// <summary>What a question about the fit of elements is answered; the numbers of the engine have their own tests.</summary>

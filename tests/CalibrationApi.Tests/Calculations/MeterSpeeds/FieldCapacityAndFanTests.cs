@@ -1,5 +1,3 @@
-using CalibrationApi.Plumbing.Http;
-
 namespace CalibrationApi.Tests.Calculations.MeterSpeeds;
 
 /// <summary>Field capacity and the fan, as a question about meter speeds is answered.</summary>

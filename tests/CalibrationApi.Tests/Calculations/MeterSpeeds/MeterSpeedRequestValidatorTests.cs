@@ -1,5 +1,3 @@
-using CalibrationApi.Plumbing.Http;
-
 namespace CalibrationApi.Tests.Calculations.MeterSpeeds;
 
 /// <summary>Every way in which a question about meter speeds can be readable and wrong.</summary>

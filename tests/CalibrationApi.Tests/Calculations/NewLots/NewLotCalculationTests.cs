@@ -1,5 +1,3 @@
-using CalibrationApi.Plumbing.Http;
-
 namespace CalibrationApi.Tests.Calculations.NewLots;
 
 /// <summary>What a question about a new lot is answered; the numbers of the engine have their own tests.</summary>

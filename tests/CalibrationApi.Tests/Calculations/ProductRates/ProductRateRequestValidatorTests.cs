@@ -1,5 +1,3 @@
-using CalibrationApi.Plumbing.Http;
-
 namespace CalibrationApi.Tests.Calculations.ProductRates;
 
 /// <summary>Every way in which a question about product rates can be readable and wrong.</summary>

@@ -1,5 +1,3 @@
-using CalibrationApi.Plumbing.Http;
-
 namespace CalibrationApi.Tests.Calculations.SeedRowLimits;
 
 /// <summary>Every way in which a question about fertilizer with the seed can be readable and wrong.</summary>

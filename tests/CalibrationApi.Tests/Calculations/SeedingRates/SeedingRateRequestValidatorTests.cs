@@ -1,5 +1,3 @@
-using CalibrationApi.Plumbing.Http;
-
 namespace CalibrationApi.Tests.Calculations.SeedingRates;
 
 /// <summary>Every way in which a question about a seeding rate can be readable and wrong.</summary>

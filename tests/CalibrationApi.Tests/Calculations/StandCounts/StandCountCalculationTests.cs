@@ -1,5 +1,3 @@
-using CalibrationApi.Engine.Answers;
-
 namespace CalibrationApi.Tests.Calculations.StandCounts;
 
 /// <summary>What a stand count is answered; the numbers of the engine have their own tests.</summary>

@@ -1,5 +1,3 @@
-using CalibrationApi.Plumbing.Http;
-
 namespace CalibrationApi.Tests.Calculations.StandCounts;
 
 /// <summary>Every way in which a stand count can be readable and wrong.</summary>

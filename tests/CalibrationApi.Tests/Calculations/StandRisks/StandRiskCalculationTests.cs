@@ -1,5 +1,3 @@
-using CalibrationApi.Engine.Answers;
-
 namespace CalibrationApi.Tests.Calculations.StandRisks;
 
 /// <summary>What a question about the risk of a stand is answered; the numbers of the engine have their own tests.</summary>

@@ -1,5 +1,3 @@
-using CalibrationApi.Plumbing.Http;
-
 namespace CalibrationApi.Tests.Calculations.StandRisks;
 
 /// <summary>Every way in which a question about the risk of a stand can be readable and wrong.</summary>

@@ -1,5 +1,3 @@
-using CalibrationApi.Plumbing.Http;
-
 namespace CalibrationApi.Tests.Calculations.VolumeChecks;
 
 /// <summary>Every way in which a volume check can be readable and wrong.</summary>

@@ -1,6 +1,4 @@
 using System.Text.Json.Nodes;
-using CalibrationApi.Engine.Answers;
-using CalibrationApi.Plumbing.Http;
 
 namespace CalibrationApi.Tests.Evidence.Adoptions;
 

@@ -1,5 +1,4 @@
 using System.Text.Json.Nodes;
-using CalibrationApi.Engine.Answers;
 
 namespace CalibrationApi.Tests.Evidence.Adoptions;
 

@@ -1,5 +1,4 @@
 using System.Globalization;
-using CalibrationApi.Engine.Answers;
 
 namespace CalibrationApi.Tests.Evidence.CatchTests;
 

@@ -1,5 +1,3 @@
-using CalibrationApi.Plumbing.Http;
-
 namespace CalibrationApi.Tests.Evidence.CatchTests;
 
 /// <summary>A stored question, evaluated again, gives what it gave; where the file says otherwise, it is told where.</summary>

@@ -1,5 +1,4 @@
 using System.Text.Json.Nodes;
-using CalibrationApi.Plumbing.Http;
 
 namespace CalibrationApi.Tests.Evidence.CatchTests;
 

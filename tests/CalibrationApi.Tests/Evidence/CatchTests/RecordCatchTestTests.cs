@@ -1,6 +1,5 @@
 using System.Text;
 using System.Text.Json.Nodes;
-using CalibrationApi.Plumbing.Http;
 
 namespace CalibrationApi.Tests.Evidence.CatchTests;
 

@@ -1,5 +1,3 @@
-using CalibrationApi.Engine.Answers;
-
 namespace CalibrationApi.Tests.Evidence.CatchTests;
 
 /// <summary>Where nothing has been adopted, a stored test is compared with the last one of its series.</summary>

@@ -1,5 +1,4 @@
 using System.Text;
-using CalibrationApi.Plumbing.Http;
 
 namespace CalibrationApi.Tests.Plumbing.Batch;
 

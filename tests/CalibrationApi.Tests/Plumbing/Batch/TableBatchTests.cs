@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
-using CalibrationApi.Plumbing.Http;
 
 namespace CalibrationApi.Tests.Plumbing.Batch;
 

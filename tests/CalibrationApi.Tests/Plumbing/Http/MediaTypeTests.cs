@@ -1,6 +1,5 @@
 using System.Net.Http.Headers;
 using System.Text;
-using CalibrationApi.Plumbing.Http;
 
 namespace CalibrationApi.Tests.Plumbing.Http;
 

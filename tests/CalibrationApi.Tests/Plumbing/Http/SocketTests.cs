@@ -1,7 +1,6 @@
 using System.Net;
 using System.Net.Sockets;
 using System.Text;
-using CalibrationApi.Plumbing.Http;
 using Microsoft.AspNetCore.Mvc.Testing.Handlers;
 
 namespace CalibrationApi.Tests.Plumbing.Http;

@@ -1,5 +1,3 @@
-using CalibrationApi.Plumbing.Http;
-
 namespace CalibrationApi.Tests.Plumbing.Http;
 
 /// <summary>What the framework would let pass or answer without a body, and what this service answers instead.</summary>

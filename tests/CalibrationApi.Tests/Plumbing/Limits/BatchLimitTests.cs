@@ -1,4 +1,3 @@
-using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Operations;
 using Microsoft.AspNetCore.Http;
 

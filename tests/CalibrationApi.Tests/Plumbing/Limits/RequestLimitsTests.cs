@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
-using CalibrationApi.Plumbing.Http;
 
 namespace CalibrationApi.Tests.Plumbing.Limits;
 

@@ -1,5 +1,4 @@
 using System.Globalization;
-using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Members;
 
 namespace CalibrationApi.Tests.Plumbing.Members;

@@ -1,5 +1,4 @@
 using System.Diagnostics;
-using CalibrationApi.Plumbing.Http;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.Extensions.DependencyInjection;

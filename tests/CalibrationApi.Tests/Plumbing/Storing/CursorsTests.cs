@@ -1,5 +1,3 @@
-using CalibrationApi.Plumbing.Http;
-
 namespace CalibrationApi.Tests.Plumbing.Storing;
 
 /// <summary>A cursor is good for the list and the filters it was made for, as it was made, in the database it was made in.</summary>

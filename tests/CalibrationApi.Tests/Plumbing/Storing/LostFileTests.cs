@@ -1,6 +1,5 @@
 using System.Net.Http.Headers;
 using System.Text;
-using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Testing;
 
 namespace CalibrationApi.Tests.Plumbing.Storing;

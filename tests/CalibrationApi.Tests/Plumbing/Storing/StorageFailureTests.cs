@@ -1,4 +1,3 @@
-using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Storage.Writing;
 using Dapper;
 using Microsoft.Data.Sqlite;

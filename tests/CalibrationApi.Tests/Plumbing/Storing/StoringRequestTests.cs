@@ -1,4 +1,3 @@
-using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Storage.Writing;
 
 namespace CalibrationApi.Tests.Plumbing.Storing;

@@ -1,5 +1,4 @@
 using System.Text;
-using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Storage;
 using CalibrationApi.Storage.Writing;
 using Dapper;

@@ -1,5 +1,3 @@
-using CalibrationApi.Plumbing.Http;
-
 namespace CalibrationApi.Tests.Records.Containers;
 
 /// <summary>The rules of a container.</summary>

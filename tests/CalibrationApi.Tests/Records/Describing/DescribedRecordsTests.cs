@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
-using CalibrationApi.Plumbing.Http;
 
 namespace CalibrationApi.Tests.Records.Describing;
 

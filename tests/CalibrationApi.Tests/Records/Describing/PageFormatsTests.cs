@@ -1,5 +1,3 @@
-using CalibrationApi.Plumbing.Http;
-
 namespace CalibrationApi.Tests.Records.Describing;
 
 /// <summary>The format of a list by the Accept header, as RFC 9110, section 12.5.1, reads it.</summary>

@@ -1,5 +1,3 @@
-using CalibrationApi.Plumbing.Http;
-
 namespace CalibrationApi.Tests.Records.Lots;
 
 /// <summary>The rules of a lot.</summary>

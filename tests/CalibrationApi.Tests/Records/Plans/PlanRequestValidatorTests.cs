@@ -1,5 +1,3 @@
-using CalibrationApi.Plumbing.Http;
-
 namespace CalibrationApi.Tests.Records.Plans;
 
 /// <summary>The rules of a plan, and that its records exist.</summary>

@@ -1,5 +1,3 @@
-using CalibrationApi.Plumbing.Http;
-
 namespace CalibrationApi.Tests.Records.Products;
 
 /// <summary>The rules of a product.</summary>

@@ -1,5 +1,3 @@
-using CalibrationApi.Plumbing.Http;
-
 namespace CalibrationApi.Tests.Records.Referring;
 
 /// <summary>Evidence about records that are unknown, retired or do not belong together is refused, and leaves nothing behind.</summary>

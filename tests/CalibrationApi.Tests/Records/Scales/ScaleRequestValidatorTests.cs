@@ -1,5 +1,3 @@
-using CalibrationApi.Plumbing.Http;
-
 namespace CalibrationApi.Tests.Records.Scales;
 
 /// <summary>The rules of a scale.</summary>
