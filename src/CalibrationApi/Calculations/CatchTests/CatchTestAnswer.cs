@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.ControllerEntries;
 using CalibrationApi.Engine.LikelyMistakes;
@@ -113,6 +114,7 @@ public sealed class CatchTestAnswer
 public sealed class ReasonAnswer
 {
     /// <summary>Stable code.</summary>
+    [KnownWords(typeof(FindingCode))]
     public required string Code { get; init; }
 
     /// <summary>A sentence that can be shown as it is.</summary>

@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.NewLots;
 using CalibrationApi.Plumbing.Contract;
 using CalibrationApi.Plumbing.Quantities;
@@ -66,6 +67,7 @@ public sealed class NewLotAnswer
 public sealed class LotReason
 {
     /// <summary>Stable code.</summary>
+    [KnownWords(typeof(FindingCode))]
     public required string Code { get; init; }
 
     /// <summary>A sentence that can be shown as it is.</summary>

@@ -1,7 +1,7 @@
 using CalibrationApi.Calculations.CatchTests;
 using CalibrationApi.Engine.Answers;
-using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.Catches;
+using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.History;
 using CalibrationApi.Plumbing.Access;
 using CalibrationApi.Plumbing.Bodies;

@@ -7,6 +7,7 @@ namespace CalibrationApi.Plumbing.Quantities;
 public sealed class FindingAnswer
 {
     /// <summary>Stable code.</summary>
+    [KnownWords(typeof(FindingCode))]
     public required string Code { get; init; }
 
     /// <summary>
@@ -42,6 +43,7 @@ public sealed class AssumptionAnswer
 public sealed class CautionAnswer
 {
     /// <summary>Stable code.</summary>
+    [KnownWords(typeof(CautionCode))]
     public required string Code { get; init; }
 
     /// <summary>A sentence that should be shown as it is.</summary>
