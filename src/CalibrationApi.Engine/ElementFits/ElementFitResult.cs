@@ -48,7 +48,8 @@ public sealed record ElementFitResult
 
 /// <summary>The displacements with which a meter stays inside its speeds.</summary>
 /// <param name="Lower">Smallest displacement V_a, above 0: below it the meter would have to turn too fast.</param>
-/// <param name="Upper">Largest displacement V_b, above 0: above it the meter would turn too slowly. Less than V_a where none serves.</param>
+/// <param name="Upper">Largest displacement V_b, above 0: above it the meter would turn too slowly. Less than V_a where none
+/// serves.</param>
 /// <param name="Spread">Standard deviation s of the natural logarithm of both ends, which move together; at least 0.</param>
 /// <remarks>
 /// <para>Formula: middle V_m = sqrt(V_a V_b), half width h = ln(V_b / V_a) / 2. Density and fill efficiency are the same at both ends, so

@@ -1,6 +1,5 @@
 using CalibrationApi.Calculations.CatchTests;
 using CalibrationApi.Engine.Adoptions;
-using CalibrationApi.Engine.Answers;
 using CalibrationApi.Evidence.Keeping;
 using CalibrationApi.Plumbing.Contract;
 using CalibrationApi.Plumbing.Members;
