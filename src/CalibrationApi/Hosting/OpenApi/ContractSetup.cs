@@ -1,5 +1,6 @@
 using System.Reflection;
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Plumbing.Contract;
 using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Storing;
 using CalibrationApi.Reference.Codes;
@@ -63,7 +64,7 @@ internal static class ContractSetup
             swagger.AddServer(
                 new OpenApiServer { Url = "http://localhost:5000", Description = "The address after the first command of the README." }
             );
-            swagger.IncludeXmlComments(Assembly.GetExecutingAssembly());
+            swagger.IncludeXmlComments(() => DocComments.FileOf(Assembly.GetExecutingAssembly()));
             swagger.SupportNonNullableReferenceTypes();
             swagger.NonNullableReferenceTypesAsRequired();
             swagger.CustomOperationIds(api => api.ActionDescriptor.EndpointMetadata.OfType<IEndpointNameMetadata>().Single().EndpointName);

@@ -1,13 +1,14 @@
 using System.Collections.Concurrent;
 using System.Reflection;
-using System.Xml;
+using System.Text.RegularExpressions;
+using System.Xml.Linq;
 using System.Xml.XPath;
 using Swashbuckle.AspNetCore.SwaggerGen;
 
 namespace CalibrationApi.Plumbing.Contract;
 
 /// <summary>Doc comments at places where the library does not look.</summary>
-internal static class DocComments
+internal static partial class DocComments
 {
     // One file of comments beside each assembly.
     private static readonly ConcurrentDictionary<Assembly, XPathNavigator> Comments = new();
@@ -33,9 +34,18 @@ internal static class DocComments
             ? XmlCommentsTextHelper.Humanize(comment.InnerXml)
             : null;
 
-    private static XPathNavigator Read(Assembly assembly)
+    private static XPathNavigator Read(Assembly assembly) => FileOf(assembly).CreateNavigator();
+
+    /// <summary>The comments of an assembly. A line ends in the source where the window does, which says nothing to a reader.</summary>
+    public static XPathDocument FileOf(Assembly assembly)
     {
-        using var reader = XmlReader.Create(Path.Combine(AppContext.BaseDirectory, $"{assembly.GetName().Name}.xml"));
-        return new XPathDocument(reader).CreateNavigator();
+        var file = XDocument.Load(Path.Combine(AppContext.BaseDirectory, $"{assembly.GetName().Name}.xml"));
+        foreach (var text in file.DescendantNodes().OfType<XText>())
+            text.Value = EndOfLine().Replace(text.Value, " ");
+        using var reader = file.CreateReader();
+        return new XPathDocument(reader);
     }
+
+    [GeneratedRegex(@"[ \t]*\r?\n[ \t]*")]
+    private static partial Regex EndOfLine();
 }

@@ -658,12 +658,15 @@ class CatchTestAnswer(TypedDict):
     """Old and new value combined; offered when the uncertainty of the old one is known and no change was detected."""
 
     secondTest: NotRequired[SecondTestAnswer]
-    """How the earlierTest of the question bears this one out; absent without one, or without a value to compare both with."""
+    """How the earlierTest of the question bears this one out; absent without one, or without a value to compare both with.
+    An earlier test is combined with this one only when it is later than the last adoption.
+    """
 
     likelyMistakes: list[LikelyMistakeAnswer]
     """Mistakes that would explain the test, the most probable first, each with its one check. Those under a probability of
     10 % are left out, except where the change is so large that a second test is asked for: then everything that could
-    explain it is listed, however improbable. Empty when none stands out.
+    explain it is listed, however improbable. Of a smaller change, what fits it exactly is listed where it is not
+    negligible; the verdict never changes by that. Empty when none stands out.
     """
 
     valueToUse: NotRequired[MassPerRevolutionQuantity]
@@ -800,13 +803,14 @@ class CatchTestRequest(TypedDict):
 
     predictedValue: NotRequired[PredictedValueOfTest | MassPerRevolutionQuantity]
     """What another lot is expected to give where that is not the value in force, for example the prediction for a new lot:
-    the limit secondTestChange then counts from it. No default. Range: above 0 and up to 1000 kg/rev.
+    the limit secondTestChange then counts from it, and mistakes are judged against it. No default. Range: above 0 and
+    up to 1000 kg/rev.
     """
 
     earlierTest: NotRequired[EarlierTestOfTest]
     """An earlier test of the same meter, element, setting, product and lot, set up apart from this one since the value in
-    force was adopted. A change of at least secondTestChange is adopted when the two agree. No default. Range: above 0
-    and up to 1000 kg/rev.
+    force was adopted. A change of at least secondTestChange is adopted when the two agree. A test before the last
+    adoption is not combined. No default. Range: above 0 and up to 1000 kg/rev.
     """
 
     targetRate: NotRequired[MassPerAreaQuantity]
@@ -950,9 +954,10 @@ class CautionAnswer(TypedDict):
     """Something that can hurt a person."""
 
     code: str
-    """Stable code. Known today: `manual-first`, `unexpected-start`, `rotating-parts`, `stored-pressure`, `product-dust`,
-    `tank-entry`, `heavy-container`, `moving-machine`, `jacked-machine`, `local-guidance-first`, `limit-is-no-promise`,
-    `spread-to-be-measured`, `soil-test-first`, `seed-row-has-its-own-limit`, `not-all-products-mix`, `treated-seed`.
+    """Stable code. Known today: `heavy-container`, `jacked-machine`, `limit-is-no-promise`, `local-guidance-first`,
+    `manual-first`, `moving-machine`, `not-all-products-mix`, `product-dust`, `rotating-parts`,
+    `seed-row-has-its-own-limit`, `soil-test-first`, `spread-to-be-measured`, `stored-pressure`, `tank-entry`,
+    `treated-seed`, `unexpected-start`.
     """
 
     detail: str
@@ -2332,37 +2337,38 @@ class FindingAnswer(TypedDict):
     """Something the engine noticed."""
 
     code: str
-    """Stable code. Known today: `second-test-needed`, `tests-disagree`, `change-confirmed`, `catch-apart`,
-    `exclusion-decides`, `excluded-catch-agrees`, `catch-typed-twice`, `drawn-towards-old-number`, `change-detected`,
-    `no-practical-change`, `within-tolerance`, `within-tolerance-not-shown`, `no-value-in-force`,
-    `precision-not-reached`, `precision-out-of-reach`, `catches-scatter-more-than-expected`, `likely-mistake`,
-    `cannot-be-told-apart`, `stray-catch`, `first-catch-low`, `trend-over-catches`, `additive-offset`, `small-catch`,
-    `coarse-scale`, `load-beyond-class`, `more-than-the-container-holds`, `load-beyond-capacity`, `scale-dominates`,
-    `default-repeatability-used`, `catch-excluded`, `mixed-mass-units`, `entry-resolution-matters`,
-    `outside-meter-window`, `near-meter-limit`, `container-nearly-full`, `bounds-cross`, `wide-speed-range`,
-    `outside-measured-speeds`, `short-run`, `simulated-speed-moved`, `meters-run-apart`, `too-few-containers`,
-    `stops-close-together`, `conditions-differ`, `varies-from-day-to-day`, `scale-check-overdue`, `scale-check-failed`,
-    `scale-check-failed-later`, `scale-check-changed`, `value-in-force-changed`, `basis-superseded`,
-    `differs-from-plan`, `other-lot`, `adopted-otherwise`, `adopted-despite`, `possible-mistakes`,
-    `old-scale-explains-change`, `above-published-limit`, `no-published-limit`, `nutrient-without-limit`,
-    `sources-disagree`, `region-not-stated`, `nitrogen-form-not-stated`, `between-published-limits`, `limit-reduced`,
-    `spread-unusual`, `nutrient-without-source`, `credits-above-target`, `most-rate-binds`, `least-rate-binds`,
-    `targets-conflict`, `large-surplus`, `unusual-product-rate`, `element-or-oxide`, `shortcut-reads-high`,
-    `stated-rate-differs`, `small-sample`, `kernel-mass-unusual`, `germination-low`, `germination-not-used`,
-    `emergence-unusual`, `seeds-above-published`, `density-unknown`, `density-differs`, `densities-far-apart`,
-    `treatment-changed`, `kernels-of-one-lot-differ`, `nothing-changed`, `germination-changed`, `rate-not-recomputed`,
-    `sample-area-miscalled`, `divide-by-ten-shortcut`, `counts-at-odds-with-prior`, `stated-stand-differs`,
-    `no-plants-found`, `single-count`, `few-counts`, `more-counts-needed`, `strongly-clumped`, `counts-in-same-row`,
-    `more-plants-than-seeds`, `prior-outweighs-counts`, `stand-below-minimum`, `stand-at-risk`, `rate-above-maximum`,
-    `probability-out-of-reach`, `season-spread-missing`, `unusual-share-of-seeds`, `stand-loss-above-accepted`,
-    `density-unlike-reference`, `density-not-compared`, `published-density-only`, `weighings-scatter`, `small-volume`,
-    `other-bushel`, `test-weight-settled`, `more-than-the-element-holds`, `fill-unlike-expected`,
-    `unlike-other-products`, `fits-other-product`, `stated-unlike-records`, `no-displacement-serves`, `fit-not-sure`,
-    `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`, `fan-limit-not-checked`,
-    `distance-changed`, `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`,
-    `runs-scatter-more-than-expected`, `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`,
-    `wheel-slips`, `width-differs`, `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-gave-nothing`,
-    `outlet-off-mean`, `large-correction`, `circumference-from-diameter`, `skid-counted-twice`.
+    """Stable code. Known today: `above-published-limit`, `additive-offset`, `adopted-despite`, `adopted-otherwise`,
+    `basis-superseded`, `between-published-limits`, `bounds-cross`, `cannot-be-told-apart`, `catch-apart`,
+    `catch-excluded`, `catch-typed-twice`, `catches-scatter-more-than-expected`, `change-confirmed`, `change-detected`,
+    `circumference-from-diameter`, `coarse-scale`, `conditions-differ`, `container-nearly-full`,
+    `counts-at-odds-with-prior`, `counts-in-same-row`, `credits-above-target`, `default-repeatability-used`,
+    `densities-far-apart`, `density-differs`, `density-not-compared`, `density-unknown`, `density-unlike-reference`,
+    `differs-from-plan`, `directions-differ`, `distance-changed`, `divide-by-ten-shortcut`, `drawn-towards-old-number`,
+    `element-or-oxide`, `emergence-unusual`, `entry-resolution-matters`, `excluded-catch-agrees`, `exclusion-decides`,
+    `fan-limit-not-checked`, `few-counts`, `fill-unlike-expected`, `first-catch-low`, `fit-not-sure`,
+    `fits-other-product`, `germination-changed`, `germination-low`, `germination-not-used`, `kernel-mass-unusual`,
+    `kernels-of-one-lot-differ`, `large-correction`, `large-distance-change`, `large-surplus`, `least-rate-binds`,
+    `likely-mistake`, `limit-reduced`, `load-beyond-capacity`, `load-beyond-class`, `meters-run-apart`,
+    `mixed-mass-units`, `more-counts-needed`, `more-plants-than-seeds`, `more-runs-needed`,
+    `more-than-the-container-holds`, `more-than-the-element-holds`, `most-rate-binds`, `near-fan-limit`,
+    `near-meter-limit`, `nitrogen-form-not-stated`, `no-common-fan-window`, `no-displacement-serves`, `no-plants-found`,
+    `no-practical-change`, `no-published-limit`, `no-value-in-force`, `nothing-changed`, `nutrient-without-limit`,
+    `nutrient-without-source`, `old-scale-explains-change`, `one-run-only`, `other-bushel`, `other-lot`,
+    `outlet-gave-nothing`, `outlet-off-mean`, `outside-fan-window`, `outside-measured-speeds`, `outside-meter-window`,
+    `possible-mistakes`, `precision-not-reached`, `precision-out-of-reach`, `prior-outweighs-counts`,
+    `probability-out-of-reach`, `published-density-only`, `rate-above-maximum`, `rate-implausible`,
+    `rate-not-recomputed`, `rate-not-shown`, `rate-off-target`, `region-not-stated`, `runs-out-of-reach`,
+    `runs-scatter-more-than-expected`, `sample-area-miscalled`, `scale-check-changed`, `scale-check-failed`,
+    `scale-check-failed-later`, `scale-check-overdue`, `scale-dominates`, `season-spread-missing`, `second-test-needed`,
+    `seeds-above-published`, `short-course`, `short-run`, `shortcut-reads-high`, `simulated-speed-moved`,
+    `single-count`, `skid-counted-twice`, `small-catch`, `small-sample`, `small-volume`, `sources-disagree`,
+    `spread-unusual`, `stand-at-risk`, `stand-below-minimum`, `stand-loss-above-accepted`, `stated-rate-differs`,
+    `stated-stand-differs`, `stated-unlike-records`, `stops-close-together`, `stray-catch`, `strongly-clumped`,
+    `tape-dominates`, `targets-conflict`, `test-weight-settled`, `tests-disagree`, `too-few-containers`,
+    `treatment-changed`, `trend-over-catches`, `unlike-other-products`, `unusual-field-efficiency`,
+    `unusual-product-rate`, `unusual-share-of-seeds`, `value-in-force-changed`, `varies-from-day-to-day`,
+    `weighings-scatter`, `wheel-slips`, `wide-speed-range`, `width-differs`, `within-tolerance`,
+    `within-tolerance-not-shown`.
     """
 
     severity: str
@@ -2864,37 +2870,38 @@ class LotReason(TypedDict):
     """A reason for when to test."""
 
     code: str
-    """Stable code. Known today: `second-test-needed`, `tests-disagree`, `change-confirmed`, `catch-apart`,
-    `exclusion-decides`, `excluded-catch-agrees`, `catch-typed-twice`, `drawn-towards-old-number`, `change-detected`,
-    `no-practical-change`, `within-tolerance`, `within-tolerance-not-shown`, `no-value-in-force`,
-    `precision-not-reached`, `precision-out-of-reach`, `catches-scatter-more-than-expected`, `likely-mistake`,
-    `cannot-be-told-apart`, `stray-catch`, `first-catch-low`, `trend-over-catches`, `additive-offset`, `small-catch`,
-    `coarse-scale`, `load-beyond-class`, `more-than-the-container-holds`, `load-beyond-capacity`, `scale-dominates`,
-    `default-repeatability-used`, `catch-excluded`, `mixed-mass-units`, `entry-resolution-matters`,
-    `outside-meter-window`, `near-meter-limit`, `container-nearly-full`, `bounds-cross`, `wide-speed-range`,
-    `outside-measured-speeds`, `short-run`, `simulated-speed-moved`, `meters-run-apart`, `too-few-containers`,
-    `stops-close-together`, `conditions-differ`, `varies-from-day-to-day`, `scale-check-overdue`, `scale-check-failed`,
-    `scale-check-failed-later`, `scale-check-changed`, `value-in-force-changed`, `basis-superseded`,
-    `differs-from-plan`, `other-lot`, `adopted-otherwise`, `adopted-despite`, `possible-mistakes`,
-    `old-scale-explains-change`, `above-published-limit`, `no-published-limit`, `nutrient-without-limit`,
-    `sources-disagree`, `region-not-stated`, `nitrogen-form-not-stated`, `between-published-limits`, `limit-reduced`,
-    `spread-unusual`, `nutrient-without-source`, `credits-above-target`, `most-rate-binds`, `least-rate-binds`,
-    `targets-conflict`, `large-surplus`, `unusual-product-rate`, `element-or-oxide`, `shortcut-reads-high`,
-    `stated-rate-differs`, `small-sample`, `kernel-mass-unusual`, `germination-low`, `germination-not-used`,
-    `emergence-unusual`, `seeds-above-published`, `density-unknown`, `density-differs`, `densities-far-apart`,
-    `treatment-changed`, `kernels-of-one-lot-differ`, `nothing-changed`, `germination-changed`, `rate-not-recomputed`,
-    `sample-area-miscalled`, `divide-by-ten-shortcut`, `counts-at-odds-with-prior`, `stated-stand-differs`,
-    `no-plants-found`, `single-count`, `few-counts`, `more-counts-needed`, `strongly-clumped`, `counts-in-same-row`,
-    `more-plants-than-seeds`, `prior-outweighs-counts`, `stand-below-minimum`, `stand-at-risk`, `rate-above-maximum`,
-    `probability-out-of-reach`, `season-spread-missing`, `unusual-share-of-seeds`, `stand-loss-above-accepted`,
-    `density-unlike-reference`, `density-not-compared`, `published-density-only`, `weighings-scatter`, `small-volume`,
-    `other-bushel`, `test-weight-settled`, `more-than-the-element-holds`, `fill-unlike-expected`,
-    `unlike-other-products`, `fits-other-product`, `stated-unlike-records`, `no-displacement-serves`, `fit-not-sure`,
-    `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`, `fan-limit-not-checked`,
-    `distance-changed`, `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`,
-    `runs-scatter-more-than-expected`, `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`,
-    `wheel-slips`, `width-differs`, `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-gave-nothing`,
-    `outlet-off-mean`, `large-correction`, `circumference-from-diameter`, `skid-counted-twice`.
+    """Stable code. Known today: `above-published-limit`, `additive-offset`, `adopted-despite`, `adopted-otherwise`,
+    `basis-superseded`, `between-published-limits`, `bounds-cross`, `cannot-be-told-apart`, `catch-apart`,
+    `catch-excluded`, `catch-typed-twice`, `catches-scatter-more-than-expected`, `change-confirmed`, `change-detected`,
+    `circumference-from-diameter`, `coarse-scale`, `conditions-differ`, `container-nearly-full`,
+    `counts-at-odds-with-prior`, `counts-in-same-row`, `credits-above-target`, `default-repeatability-used`,
+    `densities-far-apart`, `density-differs`, `density-not-compared`, `density-unknown`, `density-unlike-reference`,
+    `differs-from-plan`, `directions-differ`, `distance-changed`, `divide-by-ten-shortcut`, `drawn-towards-old-number`,
+    `element-or-oxide`, `emergence-unusual`, `entry-resolution-matters`, `excluded-catch-agrees`, `exclusion-decides`,
+    `fan-limit-not-checked`, `few-counts`, `fill-unlike-expected`, `first-catch-low`, `fit-not-sure`,
+    `fits-other-product`, `germination-changed`, `germination-low`, `germination-not-used`, `kernel-mass-unusual`,
+    `kernels-of-one-lot-differ`, `large-correction`, `large-distance-change`, `large-surplus`, `least-rate-binds`,
+    `likely-mistake`, `limit-reduced`, `load-beyond-capacity`, `load-beyond-class`, `meters-run-apart`,
+    `mixed-mass-units`, `more-counts-needed`, `more-plants-than-seeds`, `more-runs-needed`,
+    `more-than-the-container-holds`, `more-than-the-element-holds`, `most-rate-binds`, `near-fan-limit`,
+    `near-meter-limit`, `nitrogen-form-not-stated`, `no-common-fan-window`, `no-displacement-serves`, `no-plants-found`,
+    `no-practical-change`, `no-published-limit`, `no-value-in-force`, `nothing-changed`, `nutrient-without-limit`,
+    `nutrient-without-source`, `old-scale-explains-change`, `one-run-only`, `other-bushel`, `other-lot`,
+    `outlet-gave-nothing`, `outlet-off-mean`, `outside-fan-window`, `outside-measured-speeds`, `outside-meter-window`,
+    `possible-mistakes`, `precision-not-reached`, `precision-out-of-reach`, `prior-outweighs-counts`,
+    `probability-out-of-reach`, `published-density-only`, `rate-above-maximum`, `rate-implausible`,
+    `rate-not-recomputed`, `rate-not-shown`, `rate-off-target`, `region-not-stated`, `runs-out-of-reach`,
+    `runs-scatter-more-than-expected`, `sample-area-miscalled`, `scale-check-changed`, `scale-check-failed`,
+    `scale-check-failed-later`, `scale-check-overdue`, `scale-dominates`, `season-spread-missing`, `second-test-needed`,
+    `seeds-above-published`, `short-course`, `short-run`, `shortcut-reads-high`, `simulated-speed-moved`,
+    `single-count`, `skid-counted-twice`, `small-catch`, `small-sample`, `small-volume`, `sources-disagree`,
+    `spread-unusual`, `stand-at-risk`, `stand-below-minimum`, `stand-loss-above-accepted`, `stated-rate-differs`,
+    `stated-stand-differs`, `stated-unlike-records`, `stops-close-together`, `stray-catch`, `strongly-clumped`,
+    `tape-dominates`, `targets-conflict`, `test-weight-settled`, `tests-disagree`, `too-few-containers`,
+    `treatment-changed`, `trend-over-catches`, `unlike-other-products`, `unusual-field-efficiency`,
+    `unusual-product-rate`, `unusual-share-of-seeds`, `value-in-force-changed`, `varies-from-day-to-day`,
+    `weighings-scatter`, `wheel-slips`, `wide-speed-range`, `width-differs`, `within-tolerance`,
+    `within-tolerance-not-shown`.
     """
 
     detail: str
@@ -4312,16 +4319,18 @@ class ProblemError(TypedDict):
     """The column of a table it is about, as its header writes it; absent when it is about no single column."""
 
     code: str
-    """Stable code. Known today: `json-broken`, `type-wrong`, `member-unknown`, `member-duplicate`, `member-missing`,
-    `unit-missing`, `unit-unknown`, `unit-wrong-dimension`, `unit-ambiguous`, `number-out-of-range`, `number-ambiguous`,
-    `rows-apart`, `text-too-long`, `text-wrong`, `word-unknown`, `too-few`, `too-many`, `net-negative`,
-    `tare-above-gross`, `revolutions-not-positive`, `catches-all-excluded`, `density-missing`, `settings-at-odds`,
-    `not-found`, `method-not-allowed`, `not-acceptable`, `media-type-unsupported`, `body-too-large`, `body-too-slow`,
-    `encoding-unsupported`, `rate-exceeded`, `service-busy`, `request-broken`, `line-too-long`, `element-not-in-meter`,
-    `meter-not-on-machine`, `id-unknown`, `id-taken`, `cursor-invalid`, `time-wrong`, `record-retired`,
-    `records-at-odds`, `value-missing`, `already-superseded`, `precondition-required`, `precondition-failed`,
-    `idempotency-key-reused`, `idempotency-in-flight`, `key-missing`, `key-invalid`, `key-expired`, `key-revoked`,
-    `workspace-retired`, `scope-missing`, `credentials-broken`, `storage-unavailable`, `internal-error`.
+    """Stable code. Known today: `already-superseded`, `body-too-large`, `body-too-slow`, `catches-all-excluded`,
+    `credentials-broken`, `cursor-invalid`, `density-missing`, `element-not-in-meter`, `encoding-unsupported`,
+    `id-taken`, `id-unknown`, `idempotency-in-flight`, `idempotency-key-reused`, `internal-error`, `json-broken`,
+    `key-expired`, `key-invalid`, `key-missing`, `key-revoked`, `line-too-long`, `media-type-unsupported`,
+    `member-duplicate`, `member-missing`, `member-unknown`, `meter-not-on-machine`, `method-not-allowed`,
+    `net-negative`, `not-acceptable`, `not-found`, `number-ambiguous`, `number-out-of-range`, `precondition-failed`,
+    `precondition-required`, `rate-exceeded`, `record-retired`, `records-at-odds`, `request-broken`,
+    `revolutions-not-positive`, `rows-apart`, `scope-missing`, `service-busy`, `settings-at-odds`,
+    `storage-unavailable`, `tare-above-gross`, `text-too-long`, `text-wrong`, `time-wrong`, `too-few`, `too-many`,
+    `type-wrong`, `typed-decimal-slip`, `typed-in-other-unit`, `typed-more-than-element-holds`, `typed-off-last-test`,
+    `typed-off-test`, `typed-off-value-in-force`, `typed-twice-or-half`, `unit-ambiguous`, `unit-missing`,
+    `unit-unknown`, `unit-wrong-dimension`, `value-missing`, `word-unknown`, `workspace-retired`.
     """
 
     detail: str
@@ -4772,37 +4781,38 @@ class ReasonAnswer(TypedDict):
     """A reason for a verdict."""
 
     code: str
-    """Stable code. Known today: `second-test-needed`, `tests-disagree`, `change-confirmed`, `catch-apart`,
-    `exclusion-decides`, `excluded-catch-agrees`, `catch-typed-twice`, `drawn-towards-old-number`, `change-detected`,
-    `no-practical-change`, `within-tolerance`, `within-tolerance-not-shown`, `no-value-in-force`,
-    `precision-not-reached`, `precision-out-of-reach`, `catches-scatter-more-than-expected`, `likely-mistake`,
-    `cannot-be-told-apart`, `stray-catch`, `first-catch-low`, `trend-over-catches`, `additive-offset`, `small-catch`,
-    `coarse-scale`, `load-beyond-class`, `more-than-the-container-holds`, `load-beyond-capacity`, `scale-dominates`,
-    `default-repeatability-used`, `catch-excluded`, `mixed-mass-units`, `entry-resolution-matters`,
-    `outside-meter-window`, `near-meter-limit`, `container-nearly-full`, `bounds-cross`, `wide-speed-range`,
-    `outside-measured-speeds`, `short-run`, `simulated-speed-moved`, `meters-run-apart`, `too-few-containers`,
-    `stops-close-together`, `conditions-differ`, `varies-from-day-to-day`, `scale-check-overdue`, `scale-check-failed`,
-    `scale-check-failed-later`, `scale-check-changed`, `value-in-force-changed`, `basis-superseded`,
-    `differs-from-plan`, `other-lot`, `adopted-otherwise`, `adopted-despite`, `possible-mistakes`,
-    `old-scale-explains-change`, `above-published-limit`, `no-published-limit`, `nutrient-without-limit`,
-    `sources-disagree`, `region-not-stated`, `nitrogen-form-not-stated`, `between-published-limits`, `limit-reduced`,
-    `spread-unusual`, `nutrient-without-source`, `credits-above-target`, `most-rate-binds`, `least-rate-binds`,
-    `targets-conflict`, `large-surplus`, `unusual-product-rate`, `element-or-oxide`, `shortcut-reads-high`,
-    `stated-rate-differs`, `small-sample`, `kernel-mass-unusual`, `germination-low`, `germination-not-used`,
-    `emergence-unusual`, `seeds-above-published`, `density-unknown`, `density-differs`, `densities-far-apart`,
-    `treatment-changed`, `kernels-of-one-lot-differ`, `nothing-changed`, `germination-changed`, `rate-not-recomputed`,
-    `sample-area-miscalled`, `divide-by-ten-shortcut`, `counts-at-odds-with-prior`, `stated-stand-differs`,
-    `no-plants-found`, `single-count`, `few-counts`, `more-counts-needed`, `strongly-clumped`, `counts-in-same-row`,
-    `more-plants-than-seeds`, `prior-outweighs-counts`, `stand-below-minimum`, `stand-at-risk`, `rate-above-maximum`,
-    `probability-out-of-reach`, `season-spread-missing`, `unusual-share-of-seeds`, `stand-loss-above-accepted`,
-    `density-unlike-reference`, `density-not-compared`, `published-density-only`, `weighings-scatter`, `small-volume`,
-    `other-bushel`, `test-weight-settled`, `more-than-the-element-holds`, `fill-unlike-expected`,
-    `unlike-other-products`, `fits-other-product`, `stated-unlike-records`, `no-displacement-serves`, `fit-not-sure`,
-    `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`, `fan-limit-not-checked`,
-    `distance-changed`, `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`,
-    `runs-scatter-more-than-expected`, `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`,
-    `wheel-slips`, `width-differs`, `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-gave-nothing`,
-    `outlet-off-mean`, `large-correction`, `circumference-from-diameter`, `skid-counted-twice`.
+    """Stable code. Known today: `above-published-limit`, `additive-offset`, `adopted-despite`, `adopted-otherwise`,
+    `basis-superseded`, `between-published-limits`, `bounds-cross`, `cannot-be-told-apart`, `catch-apart`,
+    `catch-excluded`, `catch-typed-twice`, `catches-scatter-more-than-expected`, `change-confirmed`, `change-detected`,
+    `circumference-from-diameter`, `coarse-scale`, `conditions-differ`, `container-nearly-full`,
+    `counts-at-odds-with-prior`, `counts-in-same-row`, `credits-above-target`, `default-repeatability-used`,
+    `densities-far-apart`, `density-differs`, `density-not-compared`, `density-unknown`, `density-unlike-reference`,
+    `differs-from-plan`, `directions-differ`, `distance-changed`, `divide-by-ten-shortcut`, `drawn-towards-old-number`,
+    `element-or-oxide`, `emergence-unusual`, `entry-resolution-matters`, `excluded-catch-agrees`, `exclusion-decides`,
+    `fan-limit-not-checked`, `few-counts`, `fill-unlike-expected`, `first-catch-low`, `fit-not-sure`,
+    `fits-other-product`, `germination-changed`, `germination-low`, `germination-not-used`, `kernel-mass-unusual`,
+    `kernels-of-one-lot-differ`, `large-correction`, `large-distance-change`, `large-surplus`, `least-rate-binds`,
+    `likely-mistake`, `limit-reduced`, `load-beyond-capacity`, `load-beyond-class`, `meters-run-apart`,
+    `mixed-mass-units`, `more-counts-needed`, `more-plants-than-seeds`, `more-runs-needed`,
+    `more-than-the-container-holds`, `more-than-the-element-holds`, `most-rate-binds`, `near-fan-limit`,
+    `near-meter-limit`, `nitrogen-form-not-stated`, `no-common-fan-window`, `no-displacement-serves`, `no-plants-found`,
+    `no-practical-change`, `no-published-limit`, `no-value-in-force`, `nothing-changed`, `nutrient-without-limit`,
+    `nutrient-without-source`, `old-scale-explains-change`, `one-run-only`, `other-bushel`, `other-lot`,
+    `outlet-gave-nothing`, `outlet-off-mean`, `outside-fan-window`, `outside-measured-speeds`, `outside-meter-window`,
+    `possible-mistakes`, `precision-not-reached`, `precision-out-of-reach`, `prior-outweighs-counts`,
+    `probability-out-of-reach`, `published-density-only`, `rate-above-maximum`, `rate-implausible`,
+    `rate-not-recomputed`, `rate-not-shown`, `rate-off-target`, `region-not-stated`, `runs-out-of-reach`,
+    `runs-scatter-more-than-expected`, `sample-area-miscalled`, `scale-check-changed`, `scale-check-failed`,
+    `scale-check-failed-later`, `scale-check-overdue`, `scale-dominates`, `season-spread-missing`, `second-test-needed`,
+    `seeds-above-published`, `short-course`, `short-run`, `shortcut-reads-high`, `simulated-speed-moved`,
+    `single-count`, `skid-counted-twice`, `small-catch`, `small-sample`, `small-volume`, `sources-disagree`,
+    `spread-unusual`, `stand-at-risk`, `stand-below-minimum`, `stand-loss-above-accepted`, `stated-rate-differs`,
+    `stated-stand-differs`, `stated-unlike-records`, `stops-close-together`, `stray-catch`, `strongly-clumped`,
+    `tape-dominates`, `targets-conflict`, `test-weight-settled`, `tests-disagree`, `too-few-containers`,
+    `treatment-changed`, `trend-over-catches`, `unlike-other-products`, `unusual-field-efficiency`,
+    `unusual-product-rate`, `unusual-share-of-seeds`, `value-in-force-changed`, `varies-from-day-to-day`,
+    `weighings-scatter`, `wheel-slips`, `wide-speed-range`, `width-differs`, `within-tolerance`,
+    `within-tolerance-not-shown`.
     """
 
     detail: str
@@ -4871,14 +4881,15 @@ class RecordCatchTestRequest(TypedDict):
 
     predictedValue: NotRequired[PredictedValueOfTest | MassPerRevolutionQuantity]
     """What another lot is expected to give where that is not the value in force, for example the prediction for a new lot:
-    the limit secondTestChange then counts from it. No default. Range: above 0 and up to 1000 kg/rev.
+    the limit secondTestChange then counts from it, and mistakes are judged against it. No default. Range: above 0 and
+    up to 1000 kg/rev.
     """
 
     earlierTest: NotRequired[EarlierTestOfTest]
     """An earlier test of the same meter, element, setting, product and lot, set up apart from this one since the value in
-    force was adopted. A change of at least secondTestChange is adopted when the two agree. Default the stored test of
-    the same meter, element, setting, product and lot since the value in force was adopted, not superseded, that bears
-    this one out. Range: above 0 and up to 1000 kg/rev.
+    force was adopted. A change of at least secondTestChange is adopted when the two agree. A test before the last
+    adoption is not combined. Default the stored test of the same meter, element, setting, product and lot since the
+    value in force was adopted, not superseded, that bears this one out. Range: above 0 and up to 1000 kg/rev.
     """
 
     targetRate: NotRequired[MassPerAreaQuantity]

@@ -25,25 +25,19 @@ export interface Calls {
   /**
    * Finds the bulk density of a product and how sure it is.
    *
-   * From weighings of a known volume, a filled tank, a test weight or a stated number: the density with its interval, in every
-   * unit, beside the published densities of its material. A density far from them is challenged, a measured one never
-   * replaced. With nothing but a reference it gives a published value to start from. On wish what a tank holds and how far
-   * that goes. Nothing is stored.
+   * From weighings of a known volume, a filled tank, a test weight or a stated number: the density with its interval, in every unit, beside the published densities of its material. A density far from them is challenged, a measured one never replaced. With nothing but a reference it gives a published value to start from. On wish what a tank holds and how far that goes. Nothing is stored.
    */
   evaluateBulkDensity: Call<"evaluateBulkDensity">;
   /**
    * Plans a catch test of one or several meters.
    *
-   * For each meter: how much to catch and which bound acts, revolutions, run time, meter speed against its limits,
-   * container fill, and how many catches the wanted precision takes; for the common run: when to stop which meter, the
-   * steps with their dependencies, and the cautions. Nothing is stored.
+   * For each meter: how much to catch and which bound acts, revolutions, run time, meter speed against its limits, container fill, and how many catches the wanted precision takes; for the common run: when to stop which meter, the steps with their dependencies, and the cautions. Nothing is stored.
    */
   planCatch: Call<"planCatch">;
   /**
    * Evaluates a catch test.
    *
-   * From one or more catches: the mass per revolution with its uncertainty, whether the catches agree, what has changed
-   * against the value in force, and what to do now. Nothing is stored; the same question always gets the same answer.
+   * From one or more catches: the mass per revolution with its uncertainty, whether the catches agree, what has changed against the value in force, and what to do now. Nothing is stored; the same question always gets the same answer.
    */
   evaluateCatchTest: Call<"evaluateCatchTest">;
   /**
@@ -55,17 +49,13 @@ export interface Calls {
   /**
    * Records a catch test.
    *
-   * Machine, product, lot, scale and plan come from their records, the repeatability, the day-to-day component, the error of
-   * the scale and the value in force from the history where it has them; the answer says what was used. The test is kept with
-   * its full question, so that it can be evaluated again at any time. A wrong test is superseded by another with a reason.
-   * Send an Idempotency-Key, or your own id, to be able to repeat the request safely.
+   * Machine, product, lot, scale and plan come from their records, the repeatability, the day-to-day component, the error of the scale and the value in force from the history where it has them; the answer says what was used. The test is kept with its full question, so that it can be evaluated again at any time. A wrong test is superseded by another with a reason. Send an Idempotency-Key, or your own id, to be able to repeat the request safely.
    */
   recordCatchTest: Call<"recordCatchTest">;
   /**
    * Reads a stored catch test.
    *
-   * As entered, as asked and as answered then, with what came to light since. Quantities come in other units on request; sentences stay
-   * as written.
+   * As entered, as asked and as answered then, with what came to light since. Quantities come in other units on request; sentences stay as written.
    */
   getCatchTest: Call<"getCatchTest">;
   /**
@@ -77,9 +67,7 @@ export interface Calls {
   /**
    * Lists every code with its cause and what to do.
    *
-   * The stable codes of errors, refusals, findings, reasons and cautions, each with its cause, its remedy, and the statuses
-   * or severities that it comes with: for translations and for help inside a client. People read the same at
-   * `/reference/codes`. Within v1 codes are only added.
+   * The stable codes of errors, refusals, findings, reasons and cautions, each with its cause, its remedy, and the statuses or severities that it comes with: for translations and for help inside a client. People read the same at `/reference/codes`. Within v1 codes are only added.
    */
   listCodes: Call<"listCodes">;
   /**
@@ -109,27 +97,19 @@ export interface Calls {
   /**
    * Evaluates the runs of a distance sensor over a measured course.
    *
-   * From one or more runs: pulses per distance and the rolling circumference with their uncertainty, slip against reference
-   * runs, ground speed, the width that passes really cover, what wrong numbers in the controller do to the rate, and what to
-   * type in. Nothing is stored.
+   * From one or more runs: pulses per distance and the rolling circumference with their uncertainty, slip against reference runs, ground speed, the width that passes really cover, what wrong numbers in the controller do to the rate, and what to type in. Nothing is stored.
    */
   evaluateDistanceSensor: Call<"evaluateDistanceSensor">;
   /**
    * Finds the turns of a drive wheel for areas, and evaluates turn tests.
    *
-   * For ground-driven machines: how often to turn the drive wheel for an area, what has to fall meanwhile in all and from each
-   * outlet, the rate that turn tests give with its uncertainty, whether it is close enough to its target, a first correction
-   * of the setting, and outlets that differ from the others. Nothing is stored.
+   * For ground-driven machines: how often to turn the drive wheel for an area, what has to fall meanwhile in all and from each outlet, the rate that turn tests give with its uncertainty, whether it is close enough to its target, a first correction of the setting, and outlets that differ from the others. Nothing is stored.
    */
   evaluateDriveWheelTurns: Call<"evaluateDriveWheelTurns">;
   /**
    * Finds which displacement per revolution a metering element needs, and which element at hand comes nearest.
    *
-   * The displacements with which the meter stays inside its speeds at every rate and ground speed, and the part of them that
-   * does so with the wanted probability, for density and fill efficiency are only roughly known. Where no displacement
-   * serves, the answer says what would: a narrower range of speeds or rates, or several elements. Elements at hand come best
-   * first. Where the mass per revolution of an element was measured, ask `meter-speed`. No verdict: only a catch test
-   * says what a meter delivers. Nothing is stored.
+   * The displacements with which the meter stays inside its speeds at every rate and ground speed, and the part of them that does so with the wanted probability, for density and fill efficiency are only roughly known. Where no displacement serves, the answer says what would: a narrower range of speeds or rates, or several elements. Elements at hand come best first. Where the mass per revolution of an element was measured, ask `meter-speed`. No verdict: only a catch test says what a meter delivers. Nothing is stored.
    */
   evaluateElementFit: Call<"evaluateElementFit">;
   /**
@@ -159,8 +139,7 @@ export interface Calls {
   /**
    * Makes a key that takes the place of another.
    *
-   * The new key has the name and the scopes of the old one, which goes on until the stated instant, so that every client can change over
-   * in between. The text of the new key is in the answer once and is stored nowhere.
+   * The new key has the name and the scopes of the old one, which goes on until the stated instant, so that every client can change over in between. The text of the new key is in the answer once and is stored nowhere.
    */
   rotateKey: Call<"rotateKey">;
   /**
@@ -220,36 +199,25 @@ export interface Calls {
   /**
    * Finds meter speeds, windows and the best metering element.
    *
-   * For each metering element: its speed at the lowest and highest rate and ground speed, the ground speeds at which each
-   * rate can be put down, the rates that can be put down at each ground speed, and how much room is left to its limits.
-   * Elements come best first. Nothing is stored.
+   * For each metering element: its speed at the lowest and highest rate and ground speed, the ground speeds at which each rate can be put down, the rates that can be put down at each ground speed, and how much room is left to its limits. Elements come best first. Nothing is stored.
    */
   evaluateMeterSpeed: Call<"evaluateMeterSpeed">;
   /**
    * Finds what a new lot or treatment changes, and whether to test.
    *
-   * The rate for the same seeds per area from the new kernel mass; the mass per revolution predicted by the ratio of bulk densities;
-   * whether to test now, at the next fill or not at all; and what is sown if nothing is changed. The rule: test now when a density is
-   * unknown, or when the value in force is within the tolerance of the truth with a probability under 0.80; no test when lot,
-   * treatment and density are the same and that probability is 0.95 or more; otherwise test at the next fill. Nothing is stored.
+   * The rate for the same seeds per area from the new kernel mass; the mass per revolution predicted by the ratio of bulk densities; whether to test now, at the next fill or not at all; and what is sown if nothing is changed. The rule: test now when a density is unknown, or when the value in force is within the tolerance of the truth with a probability under 0.80; no test when lot, treatment and density are the same and that probability is 0.95 or more; otherwise test at the next fill. Nothing is stored.
    */
   evaluateNewLot: Call<"evaluateNewLot">;
   /**
    * Computes the catch plan of a stored plan.
    *
-   * Machine, products, lots, scale and container come from their records, the mass per revolution from the value in force, from the
-   * plan's start value where none is, else from the volume of the element and the bulk density. Computed anew with each call; nothing is
-   * stored.
+   * Machine, products, lots, scale and container come from their records, the mass per revolution from the value in force, from the plan's start value where none is, else from the volume of the element and the bulk density. Computed anew with each call; nothing is stored.
    */
   planCatchOfPlan: Call<"planCatchOfPlan">;
   /**
    * Computes rates and set-up of a stored plan.
    *
-   * One view of the field before the first catch: rates from the stand, the lot and the nutrients wanted; whether each element
-   * reaches its rate at the planned ground speeds; area per hour; where the fan may stand; what is placed with the seed against
-   * published limits; and what
-   * a new lot means for the value in force. What cannot be computed yet is listed under open, with what to add; the rest is
-   * answered all the same. Computed anew with each call; nothing is stored.
+   * One view of the field before the first catch: rates from the stand, the lot and the nutrients wanted; whether each element reaches its rate at the planned ground speeds; area per hour; where the fan may stand; what is placed with the seed against published limits; and what a new lot means for the value in force. What cannot be computed yet is listed under open, with what to add; the rest is answered all the same. Computed anew with each call; nothing is stored.
    */
   setUpOfPlan: Call<"setUpOfPlan">;
   /**
@@ -279,11 +247,7 @@ export interface Calls {
   /**
    * Finds the rates of products that supply the nutrients wanted.
    *
-   * The rates that meet every target at the least cost, or the least total mass where there are no prices, after credits and
-   * fixed rates are taken off: what each product supplies, what remains over, what it costs, packages over an area. Among
-   * equal costs the least mass is taken, then earlier products before later ones. Where the targets cannot be met, the
-   * nearest rates: limits (at-most, most) are kept as far as they can be, then the sum over all targets of what is missing,
-   * or for exact targets too much, each divided by its target, is least; findings say why. Nothing is stored.
+   * The rates that meet every target at the least cost, or the least total mass where there are no prices, after credits and fixed rates are taken off: what each product supplies, what remains over, what it costs, packages over an area. Among equal costs the least mass is taken, then earlier products before later ones. Where the targets cannot be met, the nearest rates: limits (at-most, most) are kept as far as they can be, then the sum over all targets of what is missing, or for exact targets too much, each divided by its target, is least; findings say why. Nothing is stored.
    */
   evaluateProductRate: Call<"evaluateProductRate">;
   /**
@@ -319,9 +283,7 @@ export interface Calls {
   /**
    * Records a check of a scale against known masses.
    *
-   * The span error found corrects later catch tests on that scale, and its uncertainty takes the place of the scale's limit.
-   * After a failed check, tests since the last good one say so when they are read. Send an Idempotency-Key, or your own id,
-   * to be able to repeat the request safely.
+   * The span error found corrects later catch tests on that scale, and its uncertainty takes the place of the scale's limit. After a failed check, tests since the last good one say so when they are read. Send an Idempotency-Key, or your own id, to be able to repeat the request safely.
    */
   recordScaleCheck: Call<"recordScaleCheck">;
   /**
@@ -357,42 +319,31 @@ export interface Calls {
   /**
    * Compares fertilizer placed with the seed with published limits.
    *
-   * The share of the seedbed that is used, the nutrients that lie with the seed in the worst zone, and every limit that is
-   * held for the crop and the region, with its source, year, place and conditions. A limit is used for its own crop, soil,
-   * moisture, opener and place only; where a source prints no number, there is none here. Where sources differ, all are
-   * shown and the stricter one leads. No answer says that a load is safe: local guidance, the product label and a licensed
-   * adviser go first. Nothing is stored.
+   * The share of the seedbed that is used, the nutrients that lie with the seed in the worst zone, and every limit that is held for the crop and the region, with its source, year, place and conditions. A limit is used for its own crop, soil, moisture, opener and place only; where a source prints no number, there is none here. Where sources differ, all are shown and the stricter one leads. No answer says that a load is safe: local guidance, the product label and a licensed adviser go first. Nothing is stored.
    */
   evaluateSeedRowLimit: Call<"evaluateSeedRowLimit">;
   /**
    * Finds the seeding rate for a stand, or the stand of a rate.
    *
-   * From plants per area, seeds per area, seeds in a length of row, or a mass per area: all the others, with seeds per length of
-   * row, packages and cost. Units are exact; a rate made by dividing by 10 can be compared. What is unusual for the crop is said
-   * with the published range. Nothing is stored.
+   * From plants per area, seeds per area, seeds in a length of row, or a mass per area: all the others, with seeds per length of row, packages and cost. Units are exact; a rate made by dividing by 10 can be compared. What is unusual for the crop is said with the published range. Nothing is stored.
    */
   evaluateSeedingRate: Call<"evaluateSeedingRate">;
   /**
    * Evaluates a stand count.
    *
-   * From plants counted along rows, in frames or in hoops: plants per area with an interval that also holds for few and for
-   * clumped counts, how the counts scatter, how many of them a wanted precision takes, and which share of the seeds came up,
-   * with germination and without. Nothing is stored.
+   * From plants counted along rows, in frames or in hoops: plants per area with an interval that also holds for few and for clumped counts, how the counts scatter, how many of them a wanted precision takes, and which share of the seeds came up, with germination and without. Nothing is stored.
    */
   evaluateStandCount: Call<"evaluateStandCount">;
   /**
    * Finds the rate that reaches a minimum stand with a wanted probability.
    *
-   * Emergence differs from season to season, and germination, kernel mass and metering are known only so well. The answer has the
-   * rate that reaches the minimum stand all the same with the wanted probability, what its margin costs, and how probable the
-   * minimum stand is at a rate of your own. Nothing is stored.
+   * Emergence differs from season to season, and germination, kernel mass and metering are known only so well. The answer has the rate that reaches the minimum stand all the same with the wanted probability, what its margin costs, and how probable the minimum stand is at a rate of your own. Nothing is stored.
    */
   evaluateStandRisk: Call<"evaluateStandRisk">;
   /**
    * Lists every unit with its exact factor.
    *
-   * The closed list of units that payloads take, by dimension, each with its exact factor to SI as a ratio of two whole
-   * numbers and its codes in UCUM, UN/ECE Recommendation 20 and AgGateway ADAPT where they have one.
+   * The closed list of units that payloads take, by dimension, each with its exact factor to SI as a ratio of two whole numbers and its codes in UCUM, UN/ECE Recommendation 20 and AgGateway ADAPT where they have one.
    */
   listUnits: Call<"listUnits">;
   /**
@@ -404,9 +355,7 @@ export interface Calls {
   /**
    * Adopts a value.
    *
-   * From its time on, the value is in force for its meter, element, setting and product, until a later one is adopted. The
-   * number is stored as typed in. Of two values adopted for the same time the one received last is in force; both stay on
-   * record. Send an Idempotency-Key, or your own id, to be able to repeat the request safely.
+   * From its time on, the value is in force for its meter, element, setting and product, until a later one is adopted. The number is stored as typed in. Of two values adopted for the same time the one received last is in force; both stay on record. Send an Idempotency-Key, or your own id, to be able to repeat the request safely.
    */
   adoptValue: Call<"adoptValue">;
   /**
@@ -418,25 +367,19 @@ export interface Calls {
   /**
    * Lists the values in force on a machine.
    *
-   * For each meter, element, setting and product with an adopted value: the number in the controller, since when, by whom
-   * and why, with which lot and treatment it was found, and what it rests on. A correction of the test behind it is said,
-   * but the number stays in force until another is adopted, because the controller uses it until then. Page by page, at most
-   * 500 at once; follow the next link. As JSON, CSV or NDJSON by the Accept header.
+   * For each meter, element, setting and product with an adopted value: the number in the controller, since when, by whom and why, with which lot and treatment it was found, and what it rests on. A correction of the test behind it is said, but the number stays in force until another is adopted, because the controller uses it until then. Page by page, at most 500 at once; follow the next link. As JSON, CSV or NDJSON by the Accept header.
    */
   listValuesInForce: Call<"listValuesInForce">;
   /**
    * Finds what a metering element should deliver by its volume.
    *
-   * Displacement times bulk density times fill efficiency, with an interval; as a start value for a catch plan. A value
-   * measured or in force is compared with it: how far off it is, which fill efficiency it implies, and what may be wrong when
-   * that is more than the element holds. No verdict: only a catch test says what the meter delivers. Nothing is stored.
+   * Displacement times bulk density times fill efficiency, with an interval; as a start value for a catch plan. A value measured or in force is compared with it: how far off it is, which fill efficiency it implies, and what may be wrong when that is more than the element holds. No verdict: only a catch test says what the meter delivers. Nothing is stored.
    */
   evaluateVolumeCheck: Call<"evaluateVolumeCheck">;
   /**
    * Makes a key for a workspace, as its first one.
    *
-   * For whoever runs the installation. From then on the administrators of that workspace make their own keys. The audit of both
-   * workspaces tells of it.
+   * For whoever runs the installation. From then on the administrators of that workspace make their own keys. The audit of both workspaces tells of it.
    */
   createKeyOfWorkspace: Call<"createKeyOfWorkspace">;
   /**

@@ -72,10 +72,7 @@ export interface paths {
         put?: never;
         /**
          * Finds the bulk density of a product and how sure it is.
-         * @description From weighings of a known volume, a filled tank, a test weight or a stated number: the density with its interval, in every
-         *     unit, beside the published densities of its material. A density far from them is challenged, a measured one never
-         *     replaced. With nothing but a reference it gives a published value to start from. On wish what a tank holds and how far
-         *     that goes. Nothing is stored.
+         * @description From weighings of a known volume, a filled tank, a test weight or a stated number: the density with its interval, in every unit, beside the published densities of its material. A density far from them is challenged, a measured one never replaced. With nothing but a reference it gives a published value to start from. On wish what a tank holds and how far that goes. Nothing is stored.
          */
         post: operations["evaluateBulkDensity"];
         delete?: never;
@@ -119,9 +116,7 @@ export interface paths {
         put?: never;
         /**
          * Plans a catch test of one or several meters.
-         * @description For each meter: how much to catch and which bound acts, revolutions, run time, meter speed against its limits,
-         *     container fill, and how many catches the wanted precision takes; for the common run: when to stop which meter, the
-         *     steps with their dependencies, and the cautions. Nothing is stored.
+         * @description For each meter: how much to catch and which bound acts, revolutions, run time, meter speed against its limits, container fill, and how many catches the wanted precision takes; for the common run: when to stop which meter, the steps with their dependencies, and the cautions. Nothing is stored.
          */
         post: operations["planCatch"];
         delete?: never;
@@ -165,8 +160,7 @@ export interface paths {
         put?: never;
         /**
          * Evaluates a catch test.
-         * @description From one or more catches: the mass per revolution with its uncertainty, whether the catches agree, what has changed
-         *     against the value in force, and what to do now. Nothing is stored; the same question always gets the same answer.
+         * @description From one or more catches: the mass per revolution with its uncertainty, whether the catches agree, what has changed against the value in force, and what to do now. Nothing is stored; the same question always gets the same answer.
          */
         post: operations["evaluateCatchTest"];
         delete?: never;
@@ -222,10 +216,7 @@ export interface paths {
         put?: never;
         /**
          * Records a catch test.
-         * @description Machine, product, lot, scale and plan come from their records, the repeatability, the day-to-day component, the error of
-         *     the scale and the value in force from the history where it has them; the answer says what was used. The test is kept with
-         *     its full question, so that it can be evaluated again at any time. A wrong test is superseded by another with a reason.
-         *     Send an Idempotency-Key, or your own id, to be able to repeat the request safely.
+         * @description Machine, product, lot, scale and plan come from their records, the repeatability, the day-to-day component, the error of the scale and the value in force from the history where it has them; the answer says what was used. The test is kept with its full question, so that it can be evaluated again at any time. A wrong test is superseded by another with a reason. Send an Idempotency-Key, or your own id, to be able to repeat the request safely.
          */
         post: operations["recordCatchTest"];
         delete?: never;
@@ -243,8 +234,7 @@ export interface paths {
         };
         /**
          * Reads a stored catch test.
-         * @description As entered, as asked and as answered then, with what came to light since. Quantities come in other units on request; sentences stay
-         *     as written.
+         * @description As entered, as asked and as answered then, with what came to light since. Quantities come in other units on request; sentences stay as written.
          */
         get: operations["getCatchTest"];
         put?: never;
@@ -284,9 +274,7 @@ export interface paths {
         };
         /**
          * Lists every code with its cause and what to do.
-         * @description The stable codes of errors, refusals, findings, reasons and cautions, each with its cause, its remedy, and the statuses
-         *     or severities that it comes with: for translations and for help inside a client. People read the same at
-         *     `/reference/codes`. Within v1 codes are only added.
+         * @description The stable codes of errors, refusals, findings, reasons and cautions, each with its cause, its remedy, and the statuses or severities that it comes with: for translations and for help inside a client. People read the same at `/reference/codes`. Within v1 codes are only added.
          */
         get: operations["listCodes"];
         put?: never;
@@ -356,9 +344,7 @@ export interface paths {
         put?: never;
         /**
          * Evaluates the runs of a distance sensor over a measured course.
-         * @description From one or more runs: pulses per distance and the rolling circumference with their uncertainty, slip against reference
-         *     runs, ground speed, the width that passes really cover, what wrong numbers in the controller do to the rate, and what to
-         *     type in. Nothing is stored.
+         * @description From one or more runs: pulses per distance and the rolling circumference with their uncertainty, slip against reference runs, ground speed, the width that passes really cover, what wrong numbers in the controller do to the rate, and what to type in. Nothing is stored.
          */
         post: operations["evaluateDistanceSensor"];
         delete?: never;
@@ -402,9 +388,7 @@ export interface paths {
         put?: never;
         /**
          * Finds the turns of a drive wheel for areas, and evaluates turn tests.
-         * @description For ground-driven machines: how often to turn the drive wheel for an area, what has to fall meanwhile in all and from each
-         *     outlet, the rate that turn tests give with its uncertainty, whether it is close enough to its target, a first correction
-         *     of the setting, and outlets that differ from the others. Nothing is stored.
+         * @description For ground-driven machines: how often to turn the drive wheel for an area, what has to fall meanwhile in all and from each outlet, the rate that turn tests give with its uncertainty, whether it is close enough to its target, a first correction of the setting, and outlets that differ from the others. Nothing is stored.
          */
         post: operations["evaluateDriveWheelTurns"];
         delete?: never;
@@ -448,11 +432,7 @@ export interface paths {
         put?: never;
         /**
          * Finds which displacement per revolution a metering element needs, and which element at hand comes nearest.
-         * @description The displacements with which the meter stays inside its speeds at every rate and ground speed, and the part of them that
-         *     does so with the wanted probability, for density and fill efficiency are only roughly known. Where no displacement
-         *     serves, the answer says what would: a narrower range of speeds or rates, or several elements. Elements at hand come best
-         *     first. Where the mass per revolution of an element was measured, ask `meter-speed`. No verdict: only a catch test
-         *     says what a meter delivers. Nothing is stored.
+         * @description The displacements with which the meter stays inside its speeds at every rate and ground speed, and the part of them that does so with the wanted probability, for density and fill efficiency are only roughly known. Where no displacement serves, the answer says what would: a narrower range of speeds or rates, or several elements. Elements at hand come best first. Where the mass per revolution of an element was measured, ask `meter-speed`. No verdict: only a catch test says what a meter delivers. Nothing is stored.
          */
         post: operations["evaluateElementFit"];
         delete?: never;
@@ -560,8 +540,7 @@ export interface paths {
         put?: never;
         /**
          * Makes a key that takes the place of another.
-         * @description The new key has the name and the scopes of the old one, which goes on until the stated instant, so that every client can change over
-         *     in between. The text of the new key is in the answer once and is stored nowhere.
+         * @description The new key has the name and the scopes of the old one, which goes on until the stated instant, so that every client can change over in between. The text of the new key is in the answer once and is stored nowhere.
          */
         post: operations["rotateKey"];
         delete?: never;
@@ -697,9 +676,7 @@ export interface paths {
         put?: never;
         /**
          * Finds meter speeds, windows and the best metering element.
-         * @description For each metering element: its speed at the lowest and highest rate and ground speed, the ground speeds at which each
-         *     rate can be put down, the rates that can be put down at each ground speed, and how much room is left to its limits.
-         *     Elements come best first. Nothing is stored.
+         * @description For each metering element: its speed at the lowest and highest rate and ground speed, the ground speeds at which each rate can be put down, the rates that can be put down at each ground speed, and how much room is left to its limits. Elements come best first. Nothing is stored.
          */
         post: operations["evaluateMeterSpeed"];
         delete?: never;
@@ -743,10 +720,7 @@ export interface paths {
         put?: never;
         /**
          * Finds what a new lot or treatment changes, and whether to test.
-         * @description The rate for the same seeds per area from the new kernel mass; the mass per revolution predicted by the ratio of bulk densities;
-         *     whether to test now, at the next fill or not at all; and what is sown if nothing is changed. The rule: test now when a density is
-         *     unknown, or when the value in force is within the tolerance of the truth with a probability under 0.80; no test when lot,
-         *     treatment and density are the same and that probability is 0.95 or more; otherwise test at the next fill. Nothing is stored.
+         * @description The rate for the same seeds per area from the new kernel mass; the mass per revolution predicted by the ratio of bulk densities; whether to test now, at the next fill or not at all; and what is sown if nothing is changed. The rule: test now when a density is unknown, or when the value in force is within the tolerance of the truth with a probability under 0.80; no test when lot, treatment and density are the same and that probability is 0.95 or more; otherwise test at the next fill. Nothing is stored.
          */
         post: operations["evaluateNewLot"];
         delete?: never;
@@ -788,9 +762,7 @@ export interface paths {
         };
         /**
          * Computes the catch plan of a stored plan.
-         * @description Machine, products, lots, scale and container come from their records, the mass per revolution from the value in force, from the
-         *     plan's start value where none is, else from the volume of the element and the bulk density. Computed anew with each call; nothing is
-         *     stored.
+         * @description Machine, products, lots, scale and container come from their records, the mass per revolution from the value in force, from the plan's start value where none is, else from the volume of the element and the bulk density. Computed anew with each call; nothing is stored.
          */
         get: operations["planCatchOfPlan"];
         put?: never;
@@ -810,11 +782,7 @@ export interface paths {
         };
         /**
          * Computes rates and set-up of a stored plan.
-         * @description One view of the field before the first catch: rates from the stand, the lot and the nutrients wanted; whether each element
-         *     reaches its rate at the planned ground speeds; area per hour; where the fan may stand; what is placed with the seed against
-         *     published limits; and what
-         *     a new lot means for the value in force. What cannot be computed yet is listed under open, with what to add; the rest is
-         *     answered all the same. Computed anew with each call; nothing is stored.
+         * @description One view of the field before the first catch: rates from the stand, the lot and the nutrients wanted; whether each element reaches its rate at the planned ground speeds; area per hour; where the fan may stand; what is placed with the seed against published limits; and what a new lot means for the value in force. What cannot be computed yet is listed under open, with what to add; the rest is answered all the same. Computed anew with each call; nothing is stored.
          */
         get: operations["setUpOfPlan"];
         put?: never;
@@ -884,11 +852,7 @@ export interface paths {
         put?: never;
         /**
          * Finds the rates of products that supply the nutrients wanted.
-         * @description The rates that meet every target at the least cost, or the least total mass where there are no prices, after credits and
-         *     fixed rates are taken off: what each product supplies, what remains over, what it costs, packages over an area. Among
-         *     equal costs the least mass is taken, then earlier products before later ones. Where the targets cannot be met, the
-         *     nearest rates: limits (at-most, most) are kept as far as they can be, then the sum over all targets of what is missing,
-         *     or for exact targets too much, each divided by its target, is least; findings say why. Nothing is stored.
+         * @description The rates that meet every target at the least cost, or the least total mass where there are no prices, after credits and fixed rates are taken off: what each product supplies, what remains over, what it costs, packages over an area. Among equal costs the least mass is taken, then earlier products before later ones. Where the targets cannot be met, the nearest rates: limits (at-most, most) are kept as far as they can be, then the sum over all targets of what is missing, or for exact targets too much, each divided by its target, is least; findings say why. Nothing is stored.
          */
         post: operations["evaluateProductRate"];
         delete?: never;
@@ -984,9 +948,7 @@ export interface paths {
         put?: never;
         /**
          * Records a check of a scale against known masses.
-         * @description The span error found corrects later catch tests on that scale, and its uncertainty takes the place of the scale's limit.
-         *     After a failed check, tests since the last good one say so when they are read. Send an Idempotency-Key, or your own id,
-         *     to be able to repeat the request safely.
+         * @description The span error found corrects later catch tests on that scale, and its uncertainty takes the place of the scale's limit. After a failed check, tests since the last good one say so when they are read. Send an Idempotency-Key, or your own id, to be able to repeat the request safely.
          */
         post: operations["recordScaleCheck"];
         delete?: never;
@@ -1074,11 +1036,7 @@ export interface paths {
         put?: never;
         /**
          * Compares fertilizer placed with the seed with published limits.
-         * @description The share of the seedbed that is used, the nutrients that lie with the seed in the worst zone, and every limit that is
-         *     held for the crop and the region, with its source, year, place and conditions. A limit is used for its own crop, soil,
-         *     moisture, opener and place only; where a source prints no number, there is none here. Where sources differ, all are
-         *     shown and the stricter one leads. No answer says that a load is safe: local guidance, the product label and a licensed
-         *     adviser go first. Nothing is stored.
+         * @description The share of the seedbed that is used, the nutrients that lie with the seed in the worst zone, and every limit that is held for the crop and the region, with its source, year, place and conditions. A limit is used for its own crop, soil, moisture, opener and place only; where a source prints no number, there is none here. Where sources differ, all are shown and the stricter one leads. No answer says that a load is safe: local guidance, the product label and a licensed adviser go first. Nothing is stored.
          */
         post: operations["evaluateSeedRowLimit"];
         delete?: never;
@@ -1122,9 +1080,7 @@ export interface paths {
         put?: never;
         /**
          * Finds the seeding rate for a stand, or the stand of a rate.
-         * @description From plants per area, seeds per area, seeds in a length of row, or a mass per area: all the others, with seeds per length of
-         *     row, packages and cost. Units are exact; a rate made by dividing by 10 can be compared. What is unusual for the crop is said
-         *     with the published range. Nothing is stored.
+         * @description From plants per area, seeds per area, seeds in a length of row, or a mass per area: all the others, with seeds per length of row, packages and cost. Units are exact; a rate made by dividing by 10 can be compared. What is unusual for the crop is said with the published range. Nothing is stored.
          */
         post: operations["evaluateSeedingRate"];
         delete?: never;
@@ -1168,9 +1124,7 @@ export interface paths {
         put?: never;
         /**
          * Evaluates a stand count.
-         * @description From plants counted along rows, in frames or in hoops: plants per area with an interval that also holds for few and for
-         *     clumped counts, how the counts scatter, how many of them a wanted precision takes, and which share of the seeds came up,
-         *     with germination and without. Nothing is stored.
+         * @description From plants counted along rows, in frames or in hoops: plants per area with an interval that also holds for few and for clumped counts, how the counts scatter, how many of them a wanted precision takes, and which share of the seeds came up, with germination and without. Nothing is stored.
          */
         post: operations["evaluateStandCount"];
         delete?: never;
@@ -1214,9 +1168,7 @@ export interface paths {
         put?: never;
         /**
          * Finds the rate that reaches a minimum stand with a wanted probability.
-         * @description Emergence differs from season to season, and germination, kernel mass and metering are known only so well. The answer has the
-         *     rate that reaches the minimum stand all the same with the wanted probability, what its margin costs, and how probable the
-         *     minimum stand is at a rate of your own. Nothing is stored.
+         * @description Emergence differs from season to season, and germination, kernel mass and metering are known only so well. The answer has the rate that reaches the minimum stand all the same with the wanted probability, what its margin costs, and how probable the minimum stand is at a rate of your own. Nothing is stored.
          */
         post: operations["evaluateStandRisk"];
         delete?: never;
@@ -1258,8 +1210,7 @@ export interface paths {
         };
         /**
          * Lists every unit with its exact factor.
-         * @description The closed list of units that payloads take, by dimension, each with its exact factor to SI as a ratio of two whole
-         *     numbers and its codes in UCUM, UN/ECE Recommendation 20 and AgGateway ADAPT where they have one.
+         * @description The closed list of units that payloads take, by dimension, each with its exact factor to SI as a ratio of two whole numbers and its codes in UCUM, UN/ECE Recommendation 20 and AgGateway ADAPT where they have one.
          */
         get: operations["listUnits"];
         put?: never;
@@ -1285,9 +1236,7 @@ export interface paths {
         put?: never;
         /**
          * Adopts a value.
-         * @description From its time on, the value is in force for its meter, element, setting and product, until a later one is adopted. The
-         *     number is stored as typed in. Of two values adopted for the same time the one received last is in force; both stay on
-         *     record. Send an Idempotency-Key, or your own id, to be able to repeat the request safely.
+         * @description From its time on, the value is in force for its meter, element, setting and product, until a later one is adopted. The number is stored as typed in. Of two values adopted for the same time the one received last is in force; both stay on record. Send an Idempotency-Key, or your own id, to be able to repeat the request safely.
          */
         post: operations["adoptValue"];
         delete?: never;
@@ -1325,10 +1274,7 @@ export interface paths {
         };
         /**
          * Lists the values in force on a machine.
-         * @description For each meter, element, setting and product with an adopted value: the number in the controller, since when, by whom
-         *     and why, with which lot and treatment it was found, and what it rests on. A correction of the test behind it is said,
-         *     but the number stays in force until another is adopted, because the controller uses it until then. Page by page, at most
-         *     500 at once; follow the next link. As JSON, CSV or NDJSON by the Accept header.
+         * @description For each meter, element, setting and product with an adopted value: the number in the controller, since when, by whom and why, with which lot and treatment it was found, and what it rests on. A correction of the test behind it is said, but the number stays in force until another is adopted, because the controller uses it until then. Page by page, at most 500 at once; follow the next link. As JSON, CSV or NDJSON by the Accept header.
          */
         get: operations["listValuesInForce"];
         put?: never;
@@ -1350,9 +1296,7 @@ export interface paths {
         put?: never;
         /**
          * Finds what a metering element should deliver by its volume.
-         * @description Displacement times bulk density times fill efficiency, with an interval; as a start value for a catch plan. A value
-         *     measured or in force is compared with it: how far off it is, which fill efficiency it implies, and what may be wrong when
-         *     that is more than the element holds. No verdict: only a catch test says what the meter delivers. Nothing is stored.
+         * @description Displacement times bulk density times fill efficiency, with an interval; as a start value for a catch plan. A value measured or in force is compared with it: how far off it is, which fill efficiency it implies, and what may be wrong when that is more than the element holds. No verdict: only a catch test says what the meter delivers. Nothing is stored.
          */
         post: operations["evaluateVolumeCheck"];
         delete?: never;
@@ -1396,8 +1340,7 @@ export interface paths {
         put?: never;
         /**
          * Makes a key for a workspace, as its first one.
-         * @description For whoever runs the installation. From then on the administrators of that workspace make their own keys. The audit of both
-         *     workspaces tells of it.
+         * @description For whoever runs the installation. From then on the administrators of that workspace make their own keys. The audit of both workspaces tells of it.
          */
         post: operations["createKeyOfWorkspace"];
         delete?: never;
@@ -1488,10 +1431,7 @@ export interface components {
         };
         /** @description A value that was typed into a controller: who, why, from which test or stated by hand. */
         AdoptionRequest: {
-            /**
-             * @description The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default:
-             *     the service makes one.
-             */
+            /** @description The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default: the service makes one. */
             id?: string;
             /** @description Id of the machine. */
             machine: string;
@@ -1513,10 +1453,7 @@ export interface components {
             meterSpeed?: components["schemas"]["RotationQuantity"];
             /** @description Why it was adopted. */
             why: string;
-            /**
-             * @description Why the number is right although something speaks against it: one answer for each code of the refusal, which names them all. Only
-             *     after a request without it was refused; the record and every later answer show them.
-             */
+            /** @description Why the number is right although something speaks against it: one answer for each code of the refusal, which names them all. Only after a request without it was refused; the record and every later answer show them. */
             despite?: components["schemas"]["Despite"][];
             /**
              * Format: date-time
@@ -1708,8 +1645,7 @@ export interface components {
             /** @description When (UTC). */
             at: string;
             /**
-             * @description Who: `key`; `local`, somebody at the machine of the service while there were no keys; `command`, the command of the
-             *     service.
+             * @description Who: `key`; `local`, somebody at the machine of the service while there were no keys; `command`, the command of the service.
              * @example key
              * @example local
              * @example command
@@ -1796,10 +1732,7 @@ export interface components {
             weighings?: components["schemas"]["WeighingAnswer"][];
             /** @description What is published for the material; absent when none was named. */
             reference?: components["schemas"]["ReferenceAnswer"];
-            /**
-             * @description The density of the same grain poured loosely, if the test weight is an official Canadian one, which allows for settling; absent
-             *     where that does not apply.
-             */
+            /** @description The density of the same grain poured loosely, if the test weight is an official Canadian one, which allows for settling; absent where that does not apply. */
             looseDensity?: components["schemas"]["BulkDensityQuantity"];
             /** @description What the tank holds; absent when none was named. */
             tank?: components["schemas"]["TankAnswer"];
@@ -1816,8 +1749,7 @@ export interface components {
         BulkDensityAnswerBatchLine: {
             /**
              * Format: int64
-             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row
-             *     1.
+             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row 1.
              */
             line: number;
             /** @description What the table calls the test; absent when no table was sent. */
@@ -1840,10 +1772,7 @@ export interface components {
              */
             unit: "kg/hL" | "kg/m3" | "kg/L" | "lb/ft3" | "lb/bu-us" | "lb/bu-imp";
         };
-        /**
-         * @description A product whose bulk density is wanted. At most one of weighed, testWeight, filledTank and statedDensity; without any, a reference gives
-         *     a value to start from.
-         */
+        /** @description A product whose bulk density is wanted. At most one of weighed, testWeight, filledTank and statedDensity; without any, a reference gives a value to start from. */
         BulkDensityRequest: {
             /** @description What the owner calls the product. */
             product?: string;
@@ -1866,8 +1795,7 @@ export interface components {
             tank?: components["schemas"]["TankOfProduct"];
             /**
              * Format: double
-             * @description Coverage probability of the intervals. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM
-             *     100:2008.
+             * @description Coverage probability of the intervals. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM 100:2008.
              */
             coverageProbability?: number;
         };
@@ -1897,10 +1825,7 @@ export interface components {
             /** @description Why the sender left it out; absent when it counts. */
             excludedBecause?: string;
         };
-        /**
-         * @description One catch: what was weighed, as gross and tare (or the sharedTare of the test) or as net; and how far the meter turned, as exactly one
-         *     of revolutions, pulses, turns, indicatedMass and runTime.
-         */
+        /** @description One catch: what was weighed, as gross and tare (or the sharedTare of the test) or as net; and how far the meter turned, as exactly one of revolutions, pulses, turns, indicatedMass and runTime. */
         CatchOfTest: {
             /** @description Mass with the container. No default. Range: above 0 and up to 1000 t. */
             gross?: components["schemas"]["MassQuantity"];
@@ -1937,10 +1862,7 @@ export interface components {
              * @description Containers that stand under the meters at the same time.
              */
             containersNeeded: number;
-            /**
-             * @description When to stop which meter, first stop first; stops closer than ten seconds share a group. Where the meters run one after the other,
-             *     each from its own start.
-             */
+            /** @description When to stop which meter, first stop first; stops closer than ten seconds share a group. Where the meters run one after the other, each from its own start. */
             stopOrder: components["schemas"]["StopAnswer"][];
             /** @description What to do, as a set: a step may begin when every step it comes after is done. */
             steps: components["schemas"]["StepAnswer"][];
@@ -1957,8 +1879,7 @@ export interface components {
         CatchPlanAnswerBatchLine: {
             /**
              * Format: int64
-             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row
-             *     1.
+             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row 1.
              */
             line: number;
             /** @description What the table calls the test; absent when no table was sent. */
@@ -1970,10 +1891,7 @@ export interface components {
         };
         /** @description A catch test to be planned: one or several meters in one run. */
         CatchPlanRequest: {
-            /**
-             * @description Ground speed that the controller is to be made to believe in during the run; usually the planned one. Where it takes a meter beyond
-             *     its limits or leaves too short a run, the answer plans with another. Range: above 0 and up to 100 km/h.
-             */
+            /** @description Ground speed that the controller is to be made to believe in during the run; usually the planned one. Where it takes a meter beyond its limits or leaves too short a run, the answer plans with another. Range: above 0 and up to 100 km/h. */
             groundSpeed: components["schemas"]["SpeedQuantity"];
             /** @description Ground speeds between which the field will be worked; the meter speeds at both ends are checked. */
             workingSpeeds?: components["schemas"]["SpeedRange"];
@@ -1988,8 +1906,7 @@ export interface components {
             precisionProbability?: components["schemas"]["RatioQuantity"];
             /**
              * Format: double
-             * @description Coverage probability of expanded uncertainties. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM
-             *     100:2008.
+             * @description Coverage probability of expanded uncertainties. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM 100:2008.
              */
             coverageProbability?: number;
             /** @description Longest run of one catch. Default 300 s: default; judgement, no published source. Range: above 0 and up to 24 h. */
@@ -2029,8 +1946,7 @@ export interface components {
             /** @description The outcome in one or two sentences that can be shown as they are. */
             headline: string;
             /**
-             * @description What to do: `investigate` (something is wrong with the test), `repeat` (not sure enough yet), `keep` (the value in
-             *     force is good enough) or `adopt` (type in the new value).
+             * @description What to do: `investigate` (something is wrong with the test), `repeat` (not sure enough yet), `keep` (the value in force is good enough) or `adopt` (type in the new value).
              * @example investigate
              * @example repeat
              * @example keep
@@ -2039,8 +1955,7 @@ export interface components {
             verdict: string;
             /**
              * Format: int32
-             * @description How many more catches a repeat takes; absent for other verdicts and when no number of catches would help. Where precision is
-             *     missing, so many are enough with the probability precisionProbability.
+             * @description How many more catches a repeat takes; absent for other verdicts and when no number of catches would help. Where precision is missing, so many are enough with the probability precisionProbability.
              */
             moreCatches?: number;
             /** @description The relative expanded uncertainty to expect after moreCatches, where precision is what is missing. */
@@ -2074,28 +1989,17 @@ export interface components {
             probabilityWithinTolerance?: number;
             /** @description Old and new value combined; offered when the uncertainty of the old one is known and no change was detected. */
             combinedWithPrevious?: components["schemas"]["MeasuredMassPerRevolution"];
-            /** @description How the earlierTest of the question bears this one out; absent without one, or without a value to compare both with. */
+            /** @description How the earlierTest of the question bears this one out; absent without one, or without a value to compare both with. An earlier test is combined with this one only when it is later than the last adoption. */
             secondTest?: components["schemas"]["SecondTestAnswer"];
-            /**
-             * @description Mistakes that would explain the test, the most probable first, each with its one check. Those under a probability of 10 % are left
-             *     out, except where the change is so large that a second test is asked for: then everything that could explain it is listed, however
-             *     improbable. Empty when none stands out.
-             */
+            /** @description Mistakes that would explain the test, the most probable first, each with its one check. Those under a probability of 10 % are left out, except where the change is so large that a second test is asked for: then everything that could explain it is listed, however improbable. Of a smaller change, what fits it exactly is listed where it is not negligible; the verdict never changes by that. Empty when none stands out. */
             likelyMistakes: components["schemas"]["LikelyMistakeAnswer"][];
-            /**
-             * @description The mass per revolution that serves best from now on, with the verdict adopt: what the test found, what it and an earlier test found
-             *     together, or between it and a value in force whose relativeUncertainty is known. What the test alone found stays in
-             *     massPerRevolution.
-             */
+            /** @description The mass per revolution that serves best from now on, with the verdict adopt: what the test found, what it and an earlier test found together, or between it and a value in force whose relativeUncertainty is known. What the test alone found stays in massPerRevolution. */
             valueToUse?: components["schemas"]["MassPerRevolutionQuantity"];
             /** @description What to type in for valueToUse; given with the verdict adopt when the controller's form is known. */
             enter?: components["schemas"]["EntryAnswer"];
             /** @description The measured value in the controller's form; given with the verdicts keep and adopt when that form is known. */
             measuredEntry?: components["schemas"]["EntryAnswer"];
-            /**
-             * @description The value in force in the controller's form, with what its rounding makes of it; given with the verdicts keep and adopt when that
-             *     form is known.
-             */
+            /** @description The value in force in the controller's form, with what its rounding makes of it; given with the verdicts keep and adopt when that form is known. */
             valueInForceEntry?: components["schemas"]["EntryAnswer"];
             /** @description What happens if the value in force stays although the meter delivers something else. */
             effectIfValueInForceStays?: components["schemas"]["EffectAnswer"];
@@ -2110,8 +2014,7 @@ export interface components {
         CatchTestAnswerBatchLine: {
             /**
              * Format: int64
-             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row
-             *     1.
+             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row 1.
              */
             line: number;
             /** @description What the table calls the test; absent when no table was sent. */
@@ -2160,8 +2063,7 @@ export interface components {
         /** @description A catch test of one meter with one product. */
         CatchTestRequest: {
             /**
-             * @description How the empty container was taken into account: `each` catch has its own tare reading, one reading is `shared` by all, or
-             *     the scale was `zeroed` with the empty container on it. Default: each, or shared when sharedTare is given.
+             * @description How the empty container was taken into account: `each` catch has its own tare reading, one reading is `shared` by all, or the scale was `zeroed` with the empty container on it. Default: each, or shared when sharedTare is given.
              * @enum {string}
              */
             tareReading?: "each" | "shared" | "zeroed";
@@ -2188,15 +2090,9 @@ export interface components {
             valueInForce?: components["schemas"]["ReferenceOfTest"];
             /** @description A predicted value to compare with where none is in force yet. No default. Range: above 0 and up to 1000 kg/rev. */
             startValue?: components["schemas"]["ReferenceOfTest"];
-            /**
-             * @description What another lot is expected to give where that is not the value in force, for example the prediction for a new lot: the limit
-             *     secondTestChange then counts from it. No default. Range: above 0 and up to 1000 kg/rev.
-             */
+            /** @description What another lot is expected to give where that is not the value in force, for example the prediction for a new lot: the limit secondTestChange then counts from it, and mistakes are judged against it. No default. Range: above 0 and up to 1000 kg/rev. */
             predictedValue?: components["schemas"]["PredictedValueOfTest"];
-            /**
-             * @description An earlier test of the same meter, element, setting, product and lot, set up apart from this one since the value in force was
-             *     adopted. A change of at least secondTestChange is adopted when the two agree. No default. Range: above 0 and up to 1000 kg/rev.
-             */
+            /** @description An earlier test of the same meter, element, setting, product and lot, set up apart from this one since the value in force was adopted. A change of at least secondTestChange is adopted when the two agree. A test before the last adoption is not combined. No default. Range: above 0 and up to 1000 kg/rev. */
             earlierTest?: components["schemas"]["EarlierTestOfTest"];
             /** @description The rate to be applied; gives the effect of a wrong value. No default. Range: above 0 and up to 100000 kg/ha. */
             targetRate?: components["schemas"]["MassPerAreaQuantity"];
@@ -2213,16 +2109,11 @@ export interface components {
             catchPoints?: number;
             /** @description Codes of likely mistakes that somebody has checked and that did not happen; they are left out of the judgement. */
             ruledOutMistakes?: ("pounds-as-kilograms" | "kilograms-as-pounds" | "tare-not-taken-off" | "tare-taken-off-twice" | "tare-of-another-container" | "decimal-slip" | "digit-wrong" | "count-doubled" | "count-halved" | "meter-not-primed" | "container-overflowed" | "tank-bridged-or-empty" | "meter-isolated" | "catch-point-missed" | "half-of-points-as-whole" | "container-not-emptied" | "counter-not-reset" | "residue-in-container" | "wind-or-hand" | "ounces-as-decimals" | "pulses-per-revolution-wrong" | "turns-of-another-shaft" | "another-element" | "another-product" | "value-in-another-unit" | "value-in-force-wrong" | "start-value-wrong" | "something-else")[];
-            /**
-             * @description Repeatability of one catch (standard deviation), scale and counter parts removed. Default by the size of the catch, s^2 = (0.93 %)^2
-             *     + (14.3 % rev / turns)^2 + (0.49 % kg / mass)^2: 1 % at 14 kg and 40 rev, 2 % at 0.3 kg and 20 rev, 3 % at 5 rev; with 2.9 % in
-             *     place of 0.93 % for dusty or caking products: judgement, 4 degrees of freedom, no published source. Range: 0.01 to 30 %.
-             */
+            /** @description Repeatability of one catch (standard deviation), scale and counter parts removed. Default by the size of the catch, s^2 = (0.93 %)^2 + (14.3 % rev / turns)^2 + (0.49 % kg / mass)^2: 1 % at 14 kg and 40 rev, 2 % at 0.3 kg and 20 rev, 3 % at 5 rev; with 2.9 % in place of 0.93 % for dusty or caking products: judgement, 4 degrees of freedom, no published source. Range: 0.01 to 30 %. */
             repeatability?: components["schemas"]["RatioQuantity"];
             /**
              * Format: double
-             * @description Degrees of freedom of the repeatability. Default 4: judgement, no published source; the stated deviation is then uncertain by about
-             *     35 % (JCGM 100:2008, G.4.2).
+             * @description Degrees of freedom of the repeatability. Default 4: judgement, no published source; the stated deviation is then uncertain by about 35 % (JCGM 100:2008, G.4.2).
              */
             repeatabilityDegreesOfFreedom?: number;
             /** @description Standard deviation from day to day beyond the scatter of catches. Default 1 %: default until the series has five tests; judgement, no published source. Range: 0 to 20 %. */
@@ -2233,15 +2124,11 @@ export interface components {
             wantedPrecision?: components["schemas"]["RatioQuantity"];
             /** @description Probability with which the number of further catches that a repeat asks for reaches the wanted precision. Default 80 %: probability with which the number of catches asked for is enough; judgement, no published source. Range: 50 to 99 %. */
             precisionProbability?: components["schemas"]["RatioQuantity"];
-            /**
-             * @description Change from what was expected, from which a second test, set up anew, has to agree before anything is adopted. Default twice the
-             *     tolerance. Default 10 %: twice the tolerance; common practice asks for a second test at a change of 10 to 15 %, no published source. Range: 0.1 to 100 %.
-             */
+            /** @description Change from what was expected, from which a second test, set up anew, has to agree before anything is adopted. Default twice the tolerance. Default 10 %: twice the tolerance; common practice asks for a second test at a change of 10 to 15 %, no published source. Range: 0.1 to 100 %. */
             secondTestChange?: components["schemas"]["RatioQuantity"];
             /**
              * Format: double
-             * @description Coverage probability of expanded uncertainties. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM
-             *     100:2008.
+             * @description Coverage probability of expanded uncertainties. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM 100:2008.
              */
             coverageProbability?: number;
             /** @description What the owner calls the meter. */
@@ -2252,10 +2139,7 @@ export interface components {
             scale: components["schemas"]["ScaleOfTest"];
             /** @description Smallest step of the revolution counter. Default 0.1 rev: default; judgement, no published source. Range: 0 to 10 rev. */
             counterResolution?: components["schemas"]["RevolutionsQuantity"];
-            /**
-             * @description The metering element that is fitted. With the bulk density of the product it says what a value can be; where neither valueInForce
-             *     nor startValue is given, the start value comes from both.
-             */
+            /** @description The metering element that is fitted. With the bulk density of the product it says what a value can be; where neither valueInForce nor startValue is given, the start value comes from both. */
             fittedElement?: components["schemas"]["FittedElement"];
             /** @description Conditions during the test. */
             conditions?: components["schemas"]["Conditions"];
@@ -2299,23 +2183,23 @@ export interface components {
         /** @description Something that can hurt a person. */
         CautionAnswer: {
             /**
-             * @description Stable code. Known today: `manual-first`, `unexpected-start`, `rotating-parts`, `stored-pressure`, `product-dust`, `tank-entry`, `heavy-container`, `moving-machine`, `jacked-machine`, `local-guidance-first`, `limit-is-no-promise`, `spread-to-be-measured`, `soil-test-first`, `seed-row-has-its-own-limit`, `not-all-products-mix`, `treated-seed`.
-             * @example manual-first
-             * @example unexpected-start
-             * @example rotating-parts
-             * @example stored-pressure
-             * @example product-dust
-             * @example tank-entry
+             * @description Stable code. Known today: `heavy-container`, `jacked-machine`, `limit-is-no-promise`, `local-guidance-first`, `manual-first`, `moving-machine`, `not-all-products-mix`, `product-dust`, `rotating-parts`, `seed-row-has-its-own-limit`, `soil-test-first`, `spread-to-be-measured`, `stored-pressure`, `tank-entry`, `treated-seed`, `unexpected-start`.
              * @example heavy-container
-             * @example moving-machine
              * @example jacked-machine
-             * @example local-guidance-first
              * @example limit-is-no-promise
-             * @example spread-to-be-measured
-             * @example soil-test-first
-             * @example seed-row-has-its-own-limit
+             * @example local-guidance-first
+             * @example manual-first
+             * @example moving-machine
              * @example not-all-products-mix
+             * @example product-dust
+             * @example rotating-parts
+             * @example seed-row-has-its-own-limit
+             * @example soil-test-first
+             * @example spread-to-be-measured
+             * @example stored-pressure
+             * @example tank-entry
              * @example treated-seed
+             * @example unexpected-start
              */
             code: string;
             /** @description A sentence that should be shown as it is. */
@@ -2327,8 +2211,7 @@ export interface components {
             ratio: components["schemas"]["RatioQuantity"];
             /**
              * Format: double
-             * @description How many standard deviations it is away, on a logarithmic scale: above zero more than expected, below zero less. Absent when no
-             *     spread was left to measure with.
+             * @description How many standard deviations it is away, on a logarithmic scale: above zero more than expected, below zero less. Absent when no spread was left to measure with.
              */
             deviations?: number;
             /** @description The fill efficiency that the value implies. */
@@ -2339,9 +2222,7 @@ export interface components {
             /** @description The code as answers carry it. It never changes its meaning. */
             code: string;
             /**
-             * @description Where it comes: an `error` in a problem, because the request has to be put right; a `refusal` in a problem, because a
-             *     well-formed question has no sound answer; a `finding` among the findings and reasons of an answer; a `caution` where work
-             *     can hurt somebody; a `mistake` among the likely mistakes of a catch test.
+             * @description Where it comes: an `error` in a problem, because the request has to be put right; a `refusal` in a problem, because a well-formed question has no sound answer; a `finding` among the findings and reasons of an answer; a `caution` where work can hurt somebody; a `mistake` among the likely mistakes of a catch test.
              * @example error
              * @example refusal
              * @example finding
@@ -2433,18 +2314,12 @@ export interface components {
         ContainerOfTest: {
             /** @description Volume; with the bulk density of the product it says when the container runs over. No default. Range: above 0 and up to 10 m3. */
             volume?: components["schemas"]["VolumeQuantity"];
-            /**
-             * @description Mass of the empty container, for catches that give a net mass or no tare above zero. It is never taken off: it only tells what a
-             *     forgotten tare would look like. No default. Range: 0 to 10 t.
-             */
+            /** @description Mass of the empty container, for catches that give a net mass or no tare above zero. It is never taken off: it only tells what a forgotten tare would look like. No default. Range: 0 to 10 t. */
             tare?: components["schemas"]["MassQuantity"];
         };
         /** @description A container for catches. */
         ContainerRequest: {
-            /**
-             * @description The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default:
-             *     the service makes one. May be repeated, unchanged, when replacing.
-             */
+            /** @description The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default: the service makes one. May be repeated, unchanged, when replacing. */
             id?: string;
             /** @description What the owner calls it. */
             name: string;
@@ -2467,8 +2342,7 @@ export interface components {
              */
             form: "mass-per-revolution" | "mass-per-ten-revolutions" | "mass-per-pulse" | "volume-per-revolution" | "mass-per-time";
             /**
-             * @description Unit of the number: one of mass per revolution; of mass for ten revolutions or a pulse; of volume; or of mass per time, as the form
-             *     asks.
+             * @description Unit of the number: one of mass per revolution; of mass for ten revolutions or a pulse; of volume; or of mass per time, as the form asks.
              * @enum {string}
              */
             unit: "kg/rev" | "g/rev" | "lb/rev" | "oz/rev" | "kg" | "g" | "t" | "lb" | "oz" | "ton-us" | "ton-uk" | "L" | "m3" | "bu-us" | "bu-imp" | "ft3" | "kg/min" | "g/s" | "lb/min";
@@ -2669,8 +2543,7 @@ export interface components {
         /** @description A part of the uncertainty. */
         DensityUncertaintyPart: {
             /**
-             * @description Where it comes from: scatter of the `weighings`, `scale`, `volume`, the `mass` filled in, `test-weight`,
-             *     `stated`, `published-range` or the `lot`.
+             * @description Where it comes from: scatter of the `weighings`, `scale`, `volume`, the `mass` filled in, `test-weight`, `stated`, `published-range` or the `lot`.
              * @example weighings
              * @example scale
              * @example volume
@@ -2765,8 +2638,7 @@ export interface components {
             /** @description The outcome in one or two sentences that can be shown as they are. */
             headline: string;
             /**
-             * @description What to do: `investigate` (something is wrong with the runs), `repeat` (not sure enough yet), `keep` (the value in
-             *     force is good enough) or `adopt` (type in the new value).
+             * @description What to do: `investigate` (something is wrong with the runs), `repeat` (not sure enough yet), `keep` (the value in force is good enough) or `adopt` (type in the new value).
              * @example investigate
              * @example repeat
              * @example keep
@@ -2801,17 +2673,11 @@ export interface components {
              * @description Runs like these that the wanted precision takes in all; absent when no practical number reaches it.
              */
             runsForWantedPrecision?: number;
-            /**
-             * @description Slip against the reference runs, 1 - (distance per turn at work) / (distance per turn on the reference): positive when the wheel
-             *     turns more often at work (it slips), negative when it turns less often (it skids).
-             */
+            /** @description Slip against the reference runs, 1 - (distance per turn at work) / (distance per turn on the reference): positive when the wheel turns more often at work (it slips), negative when it turns less often (it skids). */
             slip?: components["schemas"]["MeasuredRatio"];
             /** @description Width of the machine, as asked. */
             width?: components["schemas"]["WidthAnswer"];
-            /**
-             * @description Pulses per distance found over those in force, less 1, with its interval: positive when the sensor gives more than the controller
-             *     believes. Absent without a value in force.
-             */
+            /** @description Pulses per distance found over those in force, less 1, with its interval: positive when the sensor gives more than the controller believes. Absent without a value in force. */
             change?: components["schemas"]["MeasuredRatio"];
             /**
              * Format: double
@@ -2835,8 +2701,7 @@ export interface components {
         DistanceSensorAnswerBatchLine: {
             /**
              * Format: int64
-             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row
-             *     1.
+             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row 1.
              */
             line: number;
             /** @description What the table calls the test; absent when no table was sent. */
@@ -2864,8 +2729,7 @@ export interface components {
             repeatability?: components["schemas"]["RatioQuantity"];
             /**
              * Format: double
-             * @description Degrees of freedom of that scatter. Default 4: judgement, no published source; the stated deviation is then uncertain by about 35 %
-             *     (JCGM 100:2008, G.4.2).
+             * @description Degrees of freedom of that scatter. Default 4: judgement, no published source; the stated deviation is then uncertain by about 35 % (JCGM 100:2008, G.4.2).
              */
             repeatabilityDegreesOfFreedom?: number;
             /** @description The number that the controller holds now. */
@@ -2875,8 +2739,7 @@ export interface components {
             /** @description The width of the machine; gives overlap, and what a wrong width does to the rate. */
             width?: components["schemas"]["WidthOfMachine"];
             /**
-             * @description What turns the meters: `rate-controlled`, a drive that a controller sets by this sensor, or `ground-driven`, a wheel on
-             *     the ground, so that a wrong value spoils the count of distance and area but not the rate. Default rate-controlled: common practice.
+             * @description What turns the meters: `rate-controlled`, a drive that a controller sets by this sensor, or `ground-driven`, a wheel on the ground, so that a wrong value spoils the count of distance and area but not the rate. Default rate-controlled: common practice.
              * @enum {string}
              */
             meterDrive?: "rate-controlled" | "ground-driven";
@@ -2904,10 +2767,7 @@ export interface components {
         };
         /** @description A drive wheel: exactly one of circumference, measuredRun and diameter. */
         DriveWheelOfMachine: {
-            /**
-             * @description Rolling circumference, measured under load on the ground. Default pi times the diameter, where that is given: judgement, a loaded
-             *     tyre rolls shorter. Range: 0.1 to 30 m.
-             */
+            /** @description Rolling circumference, measured under load on the ground. Default pi times the diameter, where that is given: judgement, a loaded tyre rolls shorter. Range: 0.1 to 30 m. */
             circumference?: components["schemas"]["LengthQuantity"];
             /** @description Distance and turns from which the rolling circumference follows. */
             measuredRun?: components["schemas"]["RollingRun"];
@@ -2921,9 +2781,7 @@ export interface components {
             /** @description The outcome in one or two sentences that can be shown as they are. */
             headline: string;
             /**
-             * @description What to do about the setting: `investigate` (the rate is implausible), `repeat` (not sure enough, test again), `keep`
-             *     (within tolerance of the target) or `adopt` (take the corrected setting, then test again). Absent without a turn test or a
-             *     target rate.
+             * @description What to do about the setting: `investigate` (the rate is implausible), `repeat` (not sure enough, test again), `keep` (within tolerance of the target) or `adopt` (take the corrected setting, then test again). Absent without a turn test or a target rate.
              * @example investigate
              * @example repeat
              * @example keep
@@ -2935,8 +2793,7 @@ export interface components {
             /** @description Rolling circumference in use. */
             circumference: components["schemas"]["LengthQuantity"];
             /**
-             * @description Where it comes from: `circumference` (stated), `measured-run` (distance over turns) or `diameter` (reckoned, and too
-             *     long under load).
+             * @description Where it comes from: `circumference` (stated), `measured-run` (distance over turns) or `diameter` (reckoned, and too long under load).
              * @example circumference
              * @example measured-run
              * @example diameter
@@ -2950,10 +2807,7 @@ export interface components {
             neededPerTurn?: components["schemas"]["MassPerRevolutionQuantity"];
             /** @description The same for one revolution of the meter. */
             neededPerMeterRevolution?: components["schemas"]["MassPerRevolutionQuantity"];
-            /**
-             * @description Meter revolutions per turn of the drive wheel that the target rate needs with the stated mass per revolution of the meter: the gear
-             *     ratio to look for.
-             */
+            /** @description Meter revolutions per turn of the drive wheel that the target rate needs with the stated mass per revolution of the meter: the gear ratio to look for. */
             neededMeterRevolutionsPerTurn?: components["schemas"]["RatioQuantity"];
             /** @description Rate that the stated mass per revolution of the meter gives. */
             expectedRate?: components["schemas"]["MassPerAreaQuantity"];
@@ -2980,8 +2834,7 @@ export interface components {
         DriveWheelTurnsAnswerBatchLine: {
             /**
              * Format: int64
-             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row
-             *     1.
+             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row 1.
              */
             line: number;
             /** @description What the table calls the test; absent when no table was sent. */
@@ -3002,25 +2855,15 @@ export interface components {
              * @description Outlets over that width; gives the catch of each, and is needed when not all of them are caught. No default.
              */
             outlets?: number;
-            /**
-             * @description Share of its turns that the wheel lacks in the field: positive when it skids and turns less often than the distance asks for, so
-             *     that it puts down as much less; negative when it turns more often. Leave it out when the circumference was measured at work: it
-             *     holds the skid already. Default 0 %: none is reckoned with unless it is stated, although a wheel that skids puts down as much less; judgement, no published source. Range: -50 to 90 %.
-             */
+            /** @description Share of its turns that the wheel lacks in the field: positive when it skids and turns less often than the distance asks for, so that it puts down as much less; negative when it turns more often. Leave it out when the circumference was measured at work: it holds the skid already. Default 0 %: none is reckoned with unless it is stated, although a wheel that skids puts down as much less; judgement, no published source. Range: -50 to 90 %. */
             skid?: components["schemas"]["RatioQuantity"];
             /** @description Areas for which the turns are wanted, for example 0.1 ha or 0.05 ac. Range: 0.0001 to 10000 ha. */
             areas?: components["schemas"]["AreaQuantity"][];
             /** @description The rate to be put down. No default. Range: above 0 and up to 100000 kg/ha. */
             targetRate?: components["schemas"]["MassPerAreaQuantity"];
-            /**
-             * @description Meter revolutions per turn of the drive wheel. Left out, nothing is said of the meter. Default none: common practice, the wheel
-             *     alone is counted. Range: 0.0001 to 10000.
-             */
+            /** @description Meter revolutions per turn of the drive wheel. Left out, nothing is said of the meter. Default none: common practice, the wheel alone is counted. Range: 0.0001 to 10000. */
             meterRevolutionsPerTurn?: components["schemas"]["RatioQuantity"];
-            /**
-             * @description Mass per revolution of the meter over the whole width, where known; gives the rate to expect and, for a target rate, the gearing
-             *     that it needs. Needs meterRevolutionsPerTurn or targetRate. No default. Range: above 0 and up to 1000 kg/rev.
-             */
+            /** @description Mass per revolution of the meter over the whole width, where known; gives the rate to expect and, for a target rate, the gearing that it needs. Needs meterRevolutionsPerTurn or targetRate. No default. Range: above 0 and up to 1000 kg/rev. */
             massPerRevolution?: components["schemas"]["MassPerRevolutionQuantity"];
             /** @description Turn tests, all with the same setting and the same outlets. */
             turnTests?: components["schemas"]["TurnTestOfWheel"][];
@@ -3029,10 +2872,7 @@ export interface components {
              * @description Outlets that were caught, the same ones each time. Default all of them, or as many as perOutlet lists: common practice.
              */
             outletsCaught?: number;
-            /**
-             * @description Standard deviation between outlets, relative; of use when not all were caught. Where three or more were weighed one by one, theirs
-             *     is taken. Default 2.887 %: published limit of 5 % for each outlet (University of Georgia Extension; Field and Solie 2007), taken as rectangular. Range: 0 to 100 %.
-             */
+            /** @description Standard deviation between outlets, relative; of use when not all were caught. Where three or more were weighed one by one, theirs is taken. Default 2.887 %: published limit of 5 % for each outlet (University of Georgia Extension; Field and Solie 2007), taken as rectangular. Range: 0 to 100 %. */
             outletSpread?: components["schemas"]["RatioQuantity"];
             /** @description The scale that weighed the catches. Default an error of 0.5 % of the load and no rounding: judgement, no published source. */
             scale?: components["schemas"]["ScaleOfTest"];
@@ -3045,16 +2885,11 @@ export interface components {
             setting?: number;
             /** @description Largest acceptable deviation of the rate from its target, and of an outlet from the mean of the outlets. Default 5 %: published acceptance limit: within 5 % of the target rate (Field and Solie 2007; University of Georgia Extension). Range: 0.1 to 50 %. */
             tolerance?: components["schemas"]["RatioQuantity"];
-            /**
-             * @description Repeatability of one test (standard deviation), scale and count removed. Default by the size of the catch, s^2 = (0.93 %)^2 + (14.3
-             *     % rev / turns)^2 + (0.49 % kg / mass)^2: 1 % at 14 kg and 40 rev, 2 % at 0.3 kg and 20 rev, 3 % at 5 rev: judgement, 4 degrees of
-             *     freedom, no published source. Range: 0.01 to 30 %.
-             */
+            /** @description Repeatability of one test (standard deviation), scale and count removed. Default by the size of the catch, s^2 = (0.93 %)^2 + (14.3 % rev / turns)^2 + (0.49 % kg / mass)^2: 1 % at 14 kg and 40 rev, 2 % at 0.3 kg and 20 rev, 3 % at 5 rev: judgement, 4 degrees of freedom, no published source. Range: 0.01 to 30 %. */
             repeatability?: components["schemas"]["RatioQuantity"];
             /**
              * Format: double
-             * @description Degrees of freedom of the repeatability. Default 4: judgement, no published source; the stated deviation is then uncertain by about
-             *     35 % (JCGM 100:2008, G.4.2).
+             * @description Degrees of freedom of the repeatability. Default 4: judgement, no published source; the stated deviation is then uncertain by about 35 % (JCGM 100:2008, G.4.2).
              */
             repeatabilityDegreesOfFreedom?: number;
         };
@@ -3082,10 +2917,7 @@ export interface components {
             /** @description How much the fill efficiency of one element changes from one product to another. Default 5 %: change of fill efficiency from one product to another on the same element, standard deviation of its logarithm; judgement, no published source. Range: 0 to 100 %. */
             spread?: components["schemas"]["RatioQuantity"];
         };
-        /**
-         * @description An earlier test: the mass per revolution that it found, and how sure it was. Set up apart means that the container was weighed again,
-         *     the points were counted, element and product were looked at, and the meter was primed again.
-         */
+        /** @description An earlier test: the mass per revolution that it found, and how sure it was. Set up apart means that the container was weighed again, the points were counted, element and product were looked at, and the meter was primed again. */
         EarlierTestOfTest: {
             /**
              * Format: double
@@ -3102,10 +2934,7 @@ export interface components {
              * @description Catches that counted in it.
              */
             catches: number;
-            /**
-             * @description Relative standard uncertainty from its catches: the part `catches` of its uncertaintyParts. Default the repeatability of this
-             *     test over the root of its number of catches. Range: above 0 and up to 100 %.
-             */
+            /** @description Relative standard uncertainty from its catches: the part `catches` of its uncertaintyParts. Default the repeatability of this test over the root of its number of catches. Range: above 0 and up to 100 %. */
             catchesUncertainty?: components["schemas"]["RatioQuantity"];
             /**
              * Format: double
@@ -3141,10 +2970,7 @@ export interface components {
             setRate: components["schemas"]["MassPerAreaQuantity"];
             /** @description The rate that falls. */
             appliedRate: components["schemas"]["MassPerAreaQuantity"];
-            /**
-             * @description How much that is above the rate for the same seeds, or above the set rate where that is unknown; negative when below. The interval
-             *     is that of the predicted mass per revolution.
-             */
+            /** @description How much that is above the rate for the same seeds, or above the set rate where that is unknown; negative when below. The interval is that of the predicted mass per revolution. */
             rateDeviation: components["schemas"]["MeasuredRatio"];
             /** @description Pure seeds per area; absent without kernel masses. */
             seedsPerArea?: components["schemas"]["CountPerAreaQuantity"];
@@ -3165,10 +2991,7 @@ export interface components {
             name: string;
             /** @description It serves every rate at every ground speed. */
             fits: boolean;
-            /**
-             * @description Room to the nearer limit of its speed: 25 % means that the nearer limit is a factor of 1.25 away; negative when it does not fit;
-             *     absent without limits.
-             */
+            /** @description Room to the nearer limit of its speed: 25 % means that the nearer limit is a factor of 1.25 away; negative when it does not fit; absent without limits. */
             room?: components["schemas"]["RatioQuantity"];
             /** @description Lowest and highest rate at lowest and highest ground speed. */
             corners: components["schemas"]["CornerAnswer"][];
@@ -3210,8 +3033,7 @@ export interface components {
         ElementFitAnswerBatchLine: {
             /**
              * Format: int64
-             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row
-             *     1.
+             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row 1.
              */
             line: number;
             /** @description What the table calls the test; absent when no table was sent. */
@@ -3241,8 +3063,7 @@ export interface components {
             elements?: components["schemas"]["ElementToFit"][];
             /**
              * Format: double
-             * @description Probability with which an element should keep the meter inside its speeds. Default 0.95: common practice for expanded
-             *     uncertainties, as in the examples of JCGM 100:2008.
+             * @description Probability with which an element should keep the meter inside its speeds. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM 100:2008.
              */
             coverageProbability?: number;
         };
@@ -3251,9 +3072,7 @@ export interface components {
             /** @description What the owner calls it. */
             name: string;
             /**
-             * @description How it carries product, and with it which volume its displacement means: `closed-pockets` that are struck off (their volume; no
-             *     more can come out), `open-flutes` (their volume; a layer beyond them is dragged along) or an `auger` (the volume between
-             *     shaft and edge of the flight over one turn). Default not known.
+             * @description How it carries product, and with it which volume its displacement means: `closed-pockets` that are struck off (their volume; no more can come out), `open-flutes` (their volume; a layer beyond them is dragged along) or an `auger` (the volume between shaft and edge of the flight over one turn). Default not known.
              * @enum {string}
              */
             kind?: "closed-pockets" | "open-flutes" | "auger";
@@ -3278,9 +3097,7 @@ export interface components {
             /** @description Limits of its speed. */
             speedLimits?: components["schemas"]["RotationLimits"];
             /**
-             * @description How it carries product, and with it which volume its displacement means: `closed-pockets` (their volume; no more can come out),
-             *     `open-flutes` (their volume; a layer beyond them is dragged along) or an `auger` (the volume between shaft and edge of the
-             *     flight over one turn). Default not known.
+             * @description How it carries product, and with it which volume its displacement means: `closed-pockets` (their volume; no more can come out), `open-flutes` (their volume; a layer beyond them is dragged along) or an `auger` (the volume between shaft and edge of the flight over one turn). Default not known.
              * @enum {string}
              */
             kind?: "closed-pockets" | "open-flutes" | "auger";
@@ -3297,9 +3114,7 @@ export interface components {
             /** @description What the owner calls it. */
             name: string;
             /**
-             * @description How it carries product, and with it which volume its displacement means: `closed-pockets` that are struck off (their volume; no
-             *     more can come out), `open-flutes` (their volume; a layer beyond them is dragged along) or an `auger` (the volume between
-             *     shaft and edge of the flight over one turn). Default not known.
+             * @description How it carries product, and with it which volume its displacement means: `closed-pockets` that are struck off (their volume; no more can come out), `open-flutes` (their volume; a layer beyond them is dragged along) or an `auger` (the volume between shaft and edge of the flight over one turn). Default not known.
              * @enum {string}
              */
             kind?: "closed-pockets" | "open-flutes" | "auger";
@@ -3490,154 +3305,154 @@ export interface components {
         /** @description Something the engine noticed. */
         FindingAnswer: {
             /**
-             * @description Stable code. Known today: `second-test-needed`, `tests-disagree`, `change-confirmed`, `catch-apart`, `exclusion-decides`, `excluded-catch-agrees`, `catch-typed-twice`, `drawn-towards-old-number`, `change-detected`, `no-practical-change`, `within-tolerance`, `within-tolerance-not-shown`, `no-value-in-force`, `precision-not-reached`, `precision-out-of-reach`, `catches-scatter-more-than-expected`, `likely-mistake`, `cannot-be-told-apart`, `stray-catch`, `first-catch-low`, `trend-over-catches`, `additive-offset`, `small-catch`, `coarse-scale`, `load-beyond-class`, `more-than-the-container-holds`, `load-beyond-capacity`, `scale-dominates`, `default-repeatability-used`, `catch-excluded`, `mixed-mass-units`, `entry-resolution-matters`, `outside-meter-window`, `near-meter-limit`, `container-nearly-full`, `bounds-cross`, `wide-speed-range`, `outside-measured-speeds`, `short-run`, `simulated-speed-moved`, `meters-run-apart`, `too-few-containers`, `stops-close-together`, `conditions-differ`, `varies-from-day-to-day`, `scale-check-overdue`, `scale-check-failed`, `scale-check-failed-later`, `scale-check-changed`, `value-in-force-changed`, `basis-superseded`, `differs-from-plan`, `other-lot`, `adopted-otherwise`, `adopted-despite`, `possible-mistakes`, `old-scale-explains-change`, `above-published-limit`, `no-published-limit`, `nutrient-without-limit`, `sources-disagree`, `region-not-stated`, `nitrogen-form-not-stated`, `between-published-limits`, `limit-reduced`, `spread-unusual`, `nutrient-without-source`, `credits-above-target`, `most-rate-binds`, `least-rate-binds`, `targets-conflict`, `large-surplus`, `unusual-product-rate`, `element-or-oxide`, `shortcut-reads-high`, `stated-rate-differs`, `small-sample`, `kernel-mass-unusual`, `germination-low`, `germination-not-used`, `emergence-unusual`, `seeds-above-published`, `density-unknown`, `density-differs`, `densities-far-apart`, `treatment-changed`, `kernels-of-one-lot-differ`, `nothing-changed`, `germination-changed`, `rate-not-recomputed`, `sample-area-miscalled`, `divide-by-ten-shortcut`, `counts-at-odds-with-prior`, `stated-stand-differs`, `no-plants-found`, `single-count`, `few-counts`, `more-counts-needed`, `strongly-clumped`, `counts-in-same-row`, `more-plants-than-seeds`, `prior-outweighs-counts`, `stand-below-minimum`, `stand-at-risk`, `rate-above-maximum`, `probability-out-of-reach`, `season-spread-missing`, `unusual-share-of-seeds`, `stand-loss-above-accepted`, `density-unlike-reference`, `density-not-compared`, `published-density-only`, `weighings-scatter`, `small-volume`, `other-bushel`, `test-weight-settled`, `more-than-the-element-holds`, `fill-unlike-expected`, `unlike-other-products`, `fits-other-product`, `stated-unlike-records`, `no-displacement-serves`, `fit-not-sure`, `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`, `fan-limit-not-checked`, `distance-changed`, `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`, `runs-scatter-more-than-expected`, `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`, `wheel-slips`, `width-differs`, `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-gave-nothing`, `outlet-off-mean`, `large-correction`, `circumference-from-diameter`, `skid-counted-twice`.
-             * @example second-test-needed
-             * @example tests-disagree
-             * @example change-confirmed
-             * @example catch-apart
-             * @example exclusion-decides
-             * @example excluded-catch-agrees
-             * @example catch-typed-twice
-             * @example drawn-towards-old-number
-             * @example change-detected
-             * @example no-practical-change
-             * @example within-tolerance
-             * @example within-tolerance-not-shown
-             * @example no-value-in-force
-             * @example precision-not-reached
-             * @example precision-out-of-reach
-             * @example catches-scatter-more-than-expected
-             * @example likely-mistake
-             * @example cannot-be-told-apart
-             * @example stray-catch
-             * @example first-catch-low
-             * @example trend-over-catches
-             * @example additive-offset
-             * @example small-catch
-             * @example coarse-scale
-             * @example load-beyond-class
-             * @example more-than-the-container-holds
-             * @example load-beyond-capacity
-             * @example scale-dominates
-             * @example default-repeatability-used
-             * @example catch-excluded
-             * @example mixed-mass-units
-             * @example entry-resolution-matters
-             * @example outside-meter-window
-             * @example near-meter-limit
-             * @example container-nearly-full
-             * @example bounds-cross
-             * @example wide-speed-range
-             * @example outside-measured-speeds
-             * @example short-run
-             * @example simulated-speed-moved
-             * @example meters-run-apart
-             * @example too-few-containers
-             * @example stops-close-together
-             * @example conditions-differ
-             * @example varies-from-day-to-day
-             * @example scale-check-overdue
-             * @example scale-check-failed
-             * @example scale-check-failed-later
-             * @example scale-check-changed
-             * @example value-in-force-changed
-             * @example basis-superseded
-             * @example differs-from-plan
-             * @example other-lot
-             * @example adopted-otherwise
-             * @example adopted-despite
-             * @example possible-mistakes
-             * @example old-scale-explains-change
+             * @description Stable code. Known today: `above-published-limit`, `additive-offset`, `adopted-despite`, `adopted-otherwise`, `basis-superseded`, `between-published-limits`, `bounds-cross`, `cannot-be-told-apart`, `catch-apart`, `catch-excluded`, `catch-typed-twice`, `catches-scatter-more-than-expected`, `change-confirmed`, `change-detected`, `circumference-from-diameter`, `coarse-scale`, `conditions-differ`, `container-nearly-full`, `counts-at-odds-with-prior`, `counts-in-same-row`, `credits-above-target`, `default-repeatability-used`, `densities-far-apart`, `density-differs`, `density-not-compared`, `density-unknown`, `density-unlike-reference`, `differs-from-plan`, `directions-differ`, `distance-changed`, `divide-by-ten-shortcut`, `drawn-towards-old-number`, `element-or-oxide`, `emergence-unusual`, `entry-resolution-matters`, `excluded-catch-agrees`, `exclusion-decides`, `fan-limit-not-checked`, `few-counts`, `fill-unlike-expected`, `first-catch-low`, `fit-not-sure`, `fits-other-product`, `germination-changed`, `germination-low`, `germination-not-used`, `kernel-mass-unusual`, `kernels-of-one-lot-differ`, `large-correction`, `large-distance-change`, `large-surplus`, `least-rate-binds`, `likely-mistake`, `limit-reduced`, `load-beyond-capacity`, `load-beyond-class`, `meters-run-apart`, `mixed-mass-units`, `more-counts-needed`, `more-plants-than-seeds`, `more-runs-needed`, `more-than-the-container-holds`, `more-than-the-element-holds`, `most-rate-binds`, `near-fan-limit`, `near-meter-limit`, `nitrogen-form-not-stated`, `no-common-fan-window`, `no-displacement-serves`, `no-plants-found`, `no-practical-change`, `no-published-limit`, `no-value-in-force`, `nothing-changed`, `nutrient-without-limit`, `nutrient-without-source`, `old-scale-explains-change`, `one-run-only`, `other-bushel`, `other-lot`, `outlet-gave-nothing`, `outlet-off-mean`, `outside-fan-window`, `outside-measured-speeds`, `outside-meter-window`, `possible-mistakes`, `precision-not-reached`, `precision-out-of-reach`, `prior-outweighs-counts`, `probability-out-of-reach`, `published-density-only`, `rate-above-maximum`, `rate-implausible`, `rate-not-recomputed`, `rate-not-shown`, `rate-off-target`, `region-not-stated`, `runs-out-of-reach`, `runs-scatter-more-than-expected`, `sample-area-miscalled`, `scale-check-changed`, `scale-check-failed`, `scale-check-failed-later`, `scale-check-overdue`, `scale-dominates`, `season-spread-missing`, `second-test-needed`, `seeds-above-published`, `short-course`, `short-run`, `shortcut-reads-high`, `simulated-speed-moved`, `single-count`, `skid-counted-twice`, `small-catch`, `small-sample`, `small-volume`, `sources-disagree`, `spread-unusual`, `stand-at-risk`, `stand-below-minimum`, `stand-loss-above-accepted`, `stated-rate-differs`, `stated-stand-differs`, `stated-unlike-records`, `stops-close-together`, `stray-catch`, `strongly-clumped`, `tape-dominates`, `targets-conflict`, `test-weight-settled`, `tests-disagree`, `too-few-containers`, `treatment-changed`, `trend-over-catches`, `unlike-other-products`, `unusual-field-efficiency`, `unusual-product-rate`, `unusual-share-of-seeds`, `value-in-force-changed`, `varies-from-day-to-day`, `weighings-scatter`, `wheel-slips`, `wide-speed-range`, `width-differs`, `within-tolerance`, `within-tolerance-not-shown`.
              * @example above-published-limit
-             * @example no-published-limit
-             * @example nutrient-without-limit
-             * @example sources-disagree
-             * @example region-not-stated
-             * @example nitrogen-form-not-stated
+             * @example additive-offset
+             * @example adopted-despite
+             * @example adopted-otherwise
+             * @example basis-superseded
              * @example between-published-limits
-             * @example limit-reduced
-             * @example spread-unusual
-             * @example nutrient-without-source
+             * @example bounds-cross
+             * @example cannot-be-told-apart
+             * @example catch-apart
+             * @example catch-excluded
+             * @example catch-typed-twice
+             * @example catches-scatter-more-than-expected
+             * @example change-confirmed
+             * @example change-detected
+             * @example circumference-from-diameter
+             * @example coarse-scale
+             * @example conditions-differ
+             * @example container-nearly-full
+             * @example counts-at-odds-with-prior
+             * @example counts-in-same-row
              * @example credits-above-target
-             * @example most-rate-binds
-             * @example least-rate-binds
-             * @example targets-conflict
-             * @example large-surplus
-             * @example unusual-product-rate
+             * @example default-repeatability-used
+             * @example densities-far-apart
+             * @example density-differs
+             * @example density-not-compared
+             * @example density-unknown
+             * @example density-unlike-reference
+             * @example differs-from-plan
+             * @example directions-differ
+             * @example distance-changed
+             * @example divide-by-ten-shortcut
+             * @example drawn-towards-old-number
              * @example element-or-oxide
-             * @example shortcut-reads-high
-             * @example stated-rate-differs
-             * @example small-sample
-             * @example kernel-mass-unusual
+             * @example emergence-unusual
+             * @example entry-resolution-matters
+             * @example excluded-catch-agrees
+             * @example exclusion-decides
+             * @example fan-limit-not-checked
+             * @example few-counts
+             * @example fill-unlike-expected
+             * @example first-catch-low
+             * @example fit-not-sure
+             * @example fits-other-product
+             * @example germination-changed
              * @example germination-low
              * @example germination-not-used
-             * @example emergence-unusual
-             * @example seeds-above-published
-             * @example density-unknown
-             * @example density-differs
-             * @example densities-far-apart
-             * @example treatment-changed
+             * @example kernel-mass-unusual
              * @example kernels-of-one-lot-differ
-             * @example nothing-changed
-             * @example germination-changed
-             * @example rate-not-recomputed
-             * @example sample-area-miscalled
-             * @example divide-by-ten-shortcut
-             * @example counts-at-odds-with-prior
-             * @example stated-stand-differs
-             * @example no-plants-found
-             * @example single-count
-             * @example few-counts
-             * @example more-counts-needed
-             * @example strongly-clumped
-             * @example counts-in-same-row
-             * @example more-plants-than-seeds
-             * @example prior-outweighs-counts
-             * @example stand-below-minimum
-             * @example stand-at-risk
-             * @example rate-above-maximum
-             * @example probability-out-of-reach
-             * @example season-spread-missing
-             * @example unusual-share-of-seeds
-             * @example stand-loss-above-accepted
-             * @example density-unlike-reference
-             * @example density-not-compared
-             * @example published-density-only
-             * @example weighings-scatter
-             * @example small-volume
-             * @example other-bushel
-             * @example test-weight-settled
-             * @example more-than-the-element-holds
-             * @example fill-unlike-expected
-             * @example unlike-other-products
-             * @example fits-other-product
-             * @example stated-unlike-records
-             * @example no-displacement-serves
-             * @example fit-not-sure
-             * @example unusual-field-efficiency
-             * @example outside-fan-window
-             * @example near-fan-limit
-             * @example no-common-fan-window
-             * @example fan-limit-not-checked
-             * @example distance-changed
+             * @example large-correction
              * @example large-distance-change
+             * @example large-surplus
+             * @example least-rate-binds
+             * @example likely-mistake
+             * @example limit-reduced
+             * @example load-beyond-capacity
+             * @example load-beyond-class
+             * @example meters-run-apart
+             * @example mixed-mass-units
+             * @example more-counts-needed
+             * @example more-plants-than-seeds
              * @example more-runs-needed
-             * @example runs-out-of-reach
-             * @example runs-scatter-more-than-expected
-             * @example directions-differ
-             * @example short-course
+             * @example more-than-the-container-holds
+             * @example more-than-the-element-holds
+             * @example most-rate-binds
+             * @example near-fan-limit
+             * @example near-meter-limit
+             * @example nitrogen-form-not-stated
+             * @example no-common-fan-window
+             * @example no-displacement-serves
+             * @example no-plants-found
+             * @example no-practical-change
+             * @example no-published-limit
+             * @example no-value-in-force
+             * @example nothing-changed
+             * @example nutrient-without-limit
+             * @example nutrient-without-source
+             * @example old-scale-explains-change
              * @example one-run-only
-             * @example tape-dominates
-             * @example wheel-slips
-             * @example width-differs
-             * @example rate-implausible
-             * @example rate-off-target
-             * @example rate-not-shown
+             * @example other-bushel
+             * @example other-lot
              * @example outlet-gave-nothing
              * @example outlet-off-mean
-             * @example large-correction
-             * @example circumference-from-diameter
+             * @example outside-fan-window
+             * @example outside-measured-speeds
+             * @example outside-meter-window
+             * @example possible-mistakes
+             * @example precision-not-reached
+             * @example precision-out-of-reach
+             * @example prior-outweighs-counts
+             * @example probability-out-of-reach
+             * @example published-density-only
+             * @example rate-above-maximum
+             * @example rate-implausible
+             * @example rate-not-recomputed
+             * @example rate-not-shown
+             * @example rate-off-target
+             * @example region-not-stated
+             * @example runs-out-of-reach
+             * @example runs-scatter-more-than-expected
+             * @example sample-area-miscalled
+             * @example scale-check-changed
+             * @example scale-check-failed
+             * @example scale-check-failed-later
+             * @example scale-check-overdue
+             * @example scale-dominates
+             * @example season-spread-missing
+             * @example second-test-needed
+             * @example seeds-above-published
+             * @example short-course
+             * @example short-run
+             * @example shortcut-reads-high
+             * @example simulated-speed-moved
+             * @example single-count
              * @example skid-counted-twice
+             * @example small-catch
+             * @example small-sample
+             * @example small-volume
+             * @example sources-disagree
+             * @example spread-unusual
+             * @example stand-at-risk
+             * @example stand-below-minimum
+             * @example stand-loss-above-accepted
+             * @example stated-rate-differs
+             * @example stated-stand-differs
+             * @example stated-unlike-records
+             * @example stops-close-together
+             * @example stray-catch
+             * @example strongly-clumped
+             * @example tape-dominates
+             * @example targets-conflict
+             * @example test-weight-settled
+             * @example tests-disagree
+             * @example too-few-containers
+             * @example treatment-changed
+             * @example trend-over-catches
+             * @example unlike-other-products
+             * @example unusual-field-efficiency
+             * @example unusual-product-rate
+             * @example unusual-share-of-seeds
+             * @example value-in-force-changed
+             * @example varies-from-day-to-day
+             * @example weighings-scatter
+             * @example wheel-slips
+             * @example wide-speed-range
+             * @example width-differs
+             * @example within-tolerance
+             * @example within-tolerance-not-shown
              */
             code: string;
             /**
@@ -3657,9 +3472,7 @@ export interface components {
             /** @description What the owner calls it. */
             name?: string;
             /**
-             * @description How it carries product, and with it which volume its displacement means: `closed-pockets` that are struck off (their volume; no
-             *     more can come out), `open-flutes` (their volume; a layer beyond them is dragged along) or an `auger` (the volume between
-             *     shaft and edge of the flight over one turn). Default not known.
+             * @description How it carries product, and with it which volume its displacement means: `closed-pockets` that are struck off (their volume; no more can come out), `open-flutes` (their volume; a layer beyond them is dragged along) or an `auger` (the volume between shaft and edge of the flight over one turn). Default not known.
              * @enum {string}
              */
             kind?: "closed-pockets" | "open-flutes" | "auger";
@@ -3845,10 +3658,7 @@ export interface components {
             workspace: string;
             /** @description Who or what uses it. */
             name: string;
-            /**
-             * @description What it may do: `calculate`, `read`, `write`, `admin`; `operator` for keys that the command of the service
-             *     made for whoever runs the installation.
-             */
+            /** @description What it may do: `calculate`, `read`, `write`, `admin`; `operator` for keys that the command of the service made for whoever runs the installation. */
             scopes: string[];
             /**
              * @description `live`, `expired` or `revoked`.
@@ -3902,10 +3712,7 @@ export interface components {
             id?: string;
             /** @description Who or what uses the key, so that it can be told apart later. */
             name: string;
-            /**
-             * @description What the key may do; none implies another. `calculate`: calculations, which store nothing. `read`: records and what
-             *     follows from them. `write`: storing records. `admin`: keys and audit of the workspace.
-             */
+            /** @description What the key may do; none implies another. `calculate`: calculations, which store nothing. `read`: records and what follows from them. `write`: storing records. `admin`: keys and audit of the workspace. */
             scopes: ("calculate" | "read" | "write" | "admin")[];
             /**
              * Format: date-time
@@ -4108,163 +3915,160 @@ export interface components {
             germination?: components["schemas"]["RatioQuantity"];
             /** @description Share of the mass that is pure seed. Default 100 %: not stated, so all of the mass is taken as pure seed; judgement, no published source; the seed tag says it. Range: above 0 and up to 100 %. */
             purity?: components["schemas"]["RatioQuantity"];
-            /**
-             * @description Treatment in the owner's words; leave it out for untreated seed. Two lots have the same treatment when the words are the same, or
-             *     both have none.
-             */
+            /** @description Treatment in the owner's words; leave it out for untreated seed. Two lots have the same treatment when the words are the same, or both have none. */
             treatment?: string;
         };
         /** @description A reason for when to test. */
         LotReason: {
             /**
-             * @description Stable code. Known today: `second-test-needed`, `tests-disagree`, `change-confirmed`, `catch-apart`, `exclusion-decides`, `excluded-catch-agrees`, `catch-typed-twice`, `drawn-towards-old-number`, `change-detected`, `no-practical-change`, `within-tolerance`, `within-tolerance-not-shown`, `no-value-in-force`, `precision-not-reached`, `precision-out-of-reach`, `catches-scatter-more-than-expected`, `likely-mistake`, `cannot-be-told-apart`, `stray-catch`, `first-catch-low`, `trend-over-catches`, `additive-offset`, `small-catch`, `coarse-scale`, `load-beyond-class`, `more-than-the-container-holds`, `load-beyond-capacity`, `scale-dominates`, `default-repeatability-used`, `catch-excluded`, `mixed-mass-units`, `entry-resolution-matters`, `outside-meter-window`, `near-meter-limit`, `container-nearly-full`, `bounds-cross`, `wide-speed-range`, `outside-measured-speeds`, `short-run`, `simulated-speed-moved`, `meters-run-apart`, `too-few-containers`, `stops-close-together`, `conditions-differ`, `varies-from-day-to-day`, `scale-check-overdue`, `scale-check-failed`, `scale-check-failed-later`, `scale-check-changed`, `value-in-force-changed`, `basis-superseded`, `differs-from-plan`, `other-lot`, `adopted-otherwise`, `adopted-despite`, `possible-mistakes`, `old-scale-explains-change`, `above-published-limit`, `no-published-limit`, `nutrient-without-limit`, `sources-disagree`, `region-not-stated`, `nitrogen-form-not-stated`, `between-published-limits`, `limit-reduced`, `spread-unusual`, `nutrient-without-source`, `credits-above-target`, `most-rate-binds`, `least-rate-binds`, `targets-conflict`, `large-surplus`, `unusual-product-rate`, `element-or-oxide`, `shortcut-reads-high`, `stated-rate-differs`, `small-sample`, `kernel-mass-unusual`, `germination-low`, `germination-not-used`, `emergence-unusual`, `seeds-above-published`, `density-unknown`, `density-differs`, `densities-far-apart`, `treatment-changed`, `kernels-of-one-lot-differ`, `nothing-changed`, `germination-changed`, `rate-not-recomputed`, `sample-area-miscalled`, `divide-by-ten-shortcut`, `counts-at-odds-with-prior`, `stated-stand-differs`, `no-plants-found`, `single-count`, `few-counts`, `more-counts-needed`, `strongly-clumped`, `counts-in-same-row`, `more-plants-than-seeds`, `prior-outweighs-counts`, `stand-below-minimum`, `stand-at-risk`, `rate-above-maximum`, `probability-out-of-reach`, `season-spread-missing`, `unusual-share-of-seeds`, `stand-loss-above-accepted`, `density-unlike-reference`, `density-not-compared`, `published-density-only`, `weighings-scatter`, `small-volume`, `other-bushel`, `test-weight-settled`, `more-than-the-element-holds`, `fill-unlike-expected`, `unlike-other-products`, `fits-other-product`, `stated-unlike-records`, `no-displacement-serves`, `fit-not-sure`, `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`, `fan-limit-not-checked`, `distance-changed`, `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`, `runs-scatter-more-than-expected`, `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`, `wheel-slips`, `width-differs`, `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-gave-nothing`, `outlet-off-mean`, `large-correction`, `circumference-from-diameter`, `skid-counted-twice`.
-             * @example second-test-needed
-             * @example tests-disagree
-             * @example change-confirmed
-             * @example catch-apart
-             * @example exclusion-decides
-             * @example excluded-catch-agrees
-             * @example catch-typed-twice
-             * @example drawn-towards-old-number
-             * @example change-detected
-             * @example no-practical-change
-             * @example within-tolerance
-             * @example within-tolerance-not-shown
-             * @example no-value-in-force
-             * @example precision-not-reached
-             * @example precision-out-of-reach
-             * @example catches-scatter-more-than-expected
-             * @example likely-mistake
-             * @example cannot-be-told-apart
-             * @example stray-catch
-             * @example first-catch-low
-             * @example trend-over-catches
-             * @example additive-offset
-             * @example small-catch
-             * @example coarse-scale
-             * @example load-beyond-class
-             * @example more-than-the-container-holds
-             * @example load-beyond-capacity
-             * @example scale-dominates
-             * @example default-repeatability-used
-             * @example catch-excluded
-             * @example mixed-mass-units
-             * @example entry-resolution-matters
-             * @example outside-meter-window
-             * @example near-meter-limit
-             * @example container-nearly-full
-             * @example bounds-cross
-             * @example wide-speed-range
-             * @example outside-measured-speeds
-             * @example short-run
-             * @example simulated-speed-moved
-             * @example meters-run-apart
-             * @example too-few-containers
-             * @example stops-close-together
-             * @example conditions-differ
-             * @example varies-from-day-to-day
-             * @example scale-check-overdue
-             * @example scale-check-failed
-             * @example scale-check-failed-later
-             * @example scale-check-changed
-             * @example value-in-force-changed
-             * @example basis-superseded
-             * @example differs-from-plan
-             * @example other-lot
-             * @example adopted-otherwise
-             * @example adopted-despite
-             * @example possible-mistakes
-             * @example old-scale-explains-change
+             * @description Stable code. Known today: `above-published-limit`, `additive-offset`, `adopted-despite`, `adopted-otherwise`, `basis-superseded`, `between-published-limits`, `bounds-cross`, `cannot-be-told-apart`, `catch-apart`, `catch-excluded`, `catch-typed-twice`, `catches-scatter-more-than-expected`, `change-confirmed`, `change-detected`, `circumference-from-diameter`, `coarse-scale`, `conditions-differ`, `container-nearly-full`, `counts-at-odds-with-prior`, `counts-in-same-row`, `credits-above-target`, `default-repeatability-used`, `densities-far-apart`, `density-differs`, `density-not-compared`, `density-unknown`, `density-unlike-reference`, `differs-from-plan`, `directions-differ`, `distance-changed`, `divide-by-ten-shortcut`, `drawn-towards-old-number`, `element-or-oxide`, `emergence-unusual`, `entry-resolution-matters`, `excluded-catch-agrees`, `exclusion-decides`, `fan-limit-not-checked`, `few-counts`, `fill-unlike-expected`, `first-catch-low`, `fit-not-sure`, `fits-other-product`, `germination-changed`, `germination-low`, `germination-not-used`, `kernel-mass-unusual`, `kernels-of-one-lot-differ`, `large-correction`, `large-distance-change`, `large-surplus`, `least-rate-binds`, `likely-mistake`, `limit-reduced`, `load-beyond-capacity`, `load-beyond-class`, `meters-run-apart`, `mixed-mass-units`, `more-counts-needed`, `more-plants-than-seeds`, `more-runs-needed`, `more-than-the-container-holds`, `more-than-the-element-holds`, `most-rate-binds`, `near-fan-limit`, `near-meter-limit`, `nitrogen-form-not-stated`, `no-common-fan-window`, `no-displacement-serves`, `no-plants-found`, `no-practical-change`, `no-published-limit`, `no-value-in-force`, `nothing-changed`, `nutrient-without-limit`, `nutrient-without-source`, `old-scale-explains-change`, `one-run-only`, `other-bushel`, `other-lot`, `outlet-gave-nothing`, `outlet-off-mean`, `outside-fan-window`, `outside-measured-speeds`, `outside-meter-window`, `possible-mistakes`, `precision-not-reached`, `precision-out-of-reach`, `prior-outweighs-counts`, `probability-out-of-reach`, `published-density-only`, `rate-above-maximum`, `rate-implausible`, `rate-not-recomputed`, `rate-not-shown`, `rate-off-target`, `region-not-stated`, `runs-out-of-reach`, `runs-scatter-more-than-expected`, `sample-area-miscalled`, `scale-check-changed`, `scale-check-failed`, `scale-check-failed-later`, `scale-check-overdue`, `scale-dominates`, `season-spread-missing`, `second-test-needed`, `seeds-above-published`, `short-course`, `short-run`, `shortcut-reads-high`, `simulated-speed-moved`, `single-count`, `skid-counted-twice`, `small-catch`, `small-sample`, `small-volume`, `sources-disagree`, `spread-unusual`, `stand-at-risk`, `stand-below-minimum`, `stand-loss-above-accepted`, `stated-rate-differs`, `stated-stand-differs`, `stated-unlike-records`, `stops-close-together`, `stray-catch`, `strongly-clumped`, `tape-dominates`, `targets-conflict`, `test-weight-settled`, `tests-disagree`, `too-few-containers`, `treatment-changed`, `trend-over-catches`, `unlike-other-products`, `unusual-field-efficiency`, `unusual-product-rate`, `unusual-share-of-seeds`, `value-in-force-changed`, `varies-from-day-to-day`, `weighings-scatter`, `wheel-slips`, `wide-speed-range`, `width-differs`, `within-tolerance`, `within-tolerance-not-shown`.
              * @example above-published-limit
-             * @example no-published-limit
-             * @example nutrient-without-limit
-             * @example sources-disagree
-             * @example region-not-stated
-             * @example nitrogen-form-not-stated
+             * @example additive-offset
+             * @example adopted-despite
+             * @example adopted-otherwise
+             * @example basis-superseded
              * @example between-published-limits
-             * @example limit-reduced
-             * @example spread-unusual
-             * @example nutrient-without-source
+             * @example bounds-cross
+             * @example cannot-be-told-apart
+             * @example catch-apart
+             * @example catch-excluded
+             * @example catch-typed-twice
+             * @example catches-scatter-more-than-expected
+             * @example change-confirmed
+             * @example change-detected
+             * @example circumference-from-diameter
+             * @example coarse-scale
+             * @example conditions-differ
+             * @example container-nearly-full
+             * @example counts-at-odds-with-prior
+             * @example counts-in-same-row
              * @example credits-above-target
-             * @example most-rate-binds
-             * @example least-rate-binds
-             * @example targets-conflict
-             * @example large-surplus
-             * @example unusual-product-rate
+             * @example default-repeatability-used
+             * @example densities-far-apart
+             * @example density-differs
+             * @example density-not-compared
+             * @example density-unknown
+             * @example density-unlike-reference
+             * @example differs-from-plan
+             * @example directions-differ
+             * @example distance-changed
+             * @example divide-by-ten-shortcut
+             * @example drawn-towards-old-number
              * @example element-or-oxide
-             * @example shortcut-reads-high
-             * @example stated-rate-differs
-             * @example small-sample
-             * @example kernel-mass-unusual
+             * @example emergence-unusual
+             * @example entry-resolution-matters
+             * @example excluded-catch-agrees
+             * @example exclusion-decides
+             * @example fan-limit-not-checked
+             * @example few-counts
+             * @example fill-unlike-expected
+             * @example first-catch-low
+             * @example fit-not-sure
+             * @example fits-other-product
+             * @example germination-changed
              * @example germination-low
              * @example germination-not-used
-             * @example emergence-unusual
-             * @example seeds-above-published
-             * @example density-unknown
-             * @example density-differs
-             * @example densities-far-apart
-             * @example treatment-changed
+             * @example kernel-mass-unusual
              * @example kernels-of-one-lot-differ
-             * @example nothing-changed
-             * @example germination-changed
-             * @example rate-not-recomputed
-             * @example sample-area-miscalled
-             * @example divide-by-ten-shortcut
-             * @example counts-at-odds-with-prior
-             * @example stated-stand-differs
-             * @example no-plants-found
-             * @example single-count
-             * @example few-counts
-             * @example more-counts-needed
-             * @example strongly-clumped
-             * @example counts-in-same-row
-             * @example more-plants-than-seeds
-             * @example prior-outweighs-counts
-             * @example stand-below-minimum
-             * @example stand-at-risk
-             * @example rate-above-maximum
-             * @example probability-out-of-reach
-             * @example season-spread-missing
-             * @example unusual-share-of-seeds
-             * @example stand-loss-above-accepted
-             * @example density-unlike-reference
-             * @example density-not-compared
-             * @example published-density-only
-             * @example weighings-scatter
-             * @example small-volume
-             * @example other-bushel
-             * @example test-weight-settled
-             * @example more-than-the-element-holds
-             * @example fill-unlike-expected
-             * @example unlike-other-products
-             * @example fits-other-product
-             * @example stated-unlike-records
-             * @example no-displacement-serves
-             * @example fit-not-sure
-             * @example unusual-field-efficiency
-             * @example outside-fan-window
-             * @example near-fan-limit
-             * @example no-common-fan-window
-             * @example fan-limit-not-checked
-             * @example distance-changed
+             * @example large-correction
              * @example large-distance-change
+             * @example large-surplus
+             * @example least-rate-binds
+             * @example likely-mistake
+             * @example limit-reduced
+             * @example load-beyond-capacity
+             * @example load-beyond-class
+             * @example meters-run-apart
+             * @example mixed-mass-units
+             * @example more-counts-needed
+             * @example more-plants-than-seeds
              * @example more-runs-needed
-             * @example runs-out-of-reach
-             * @example runs-scatter-more-than-expected
-             * @example directions-differ
-             * @example short-course
+             * @example more-than-the-container-holds
+             * @example more-than-the-element-holds
+             * @example most-rate-binds
+             * @example near-fan-limit
+             * @example near-meter-limit
+             * @example nitrogen-form-not-stated
+             * @example no-common-fan-window
+             * @example no-displacement-serves
+             * @example no-plants-found
+             * @example no-practical-change
+             * @example no-published-limit
+             * @example no-value-in-force
+             * @example nothing-changed
+             * @example nutrient-without-limit
+             * @example nutrient-without-source
+             * @example old-scale-explains-change
              * @example one-run-only
-             * @example tape-dominates
-             * @example wheel-slips
-             * @example width-differs
-             * @example rate-implausible
-             * @example rate-off-target
-             * @example rate-not-shown
+             * @example other-bushel
+             * @example other-lot
              * @example outlet-gave-nothing
              * @example outlet-off-mean
-             * @example large-correction
-             * @example circumference-from-diameter
+             * @example outside-fan-window
+             * @example outside-measured-speeds
+             * @example outside-meter-window
+             * @example possible-mistakes
+             * @example precision-not-reached
+             * @example precision-out-of-reach
+             * @example prior-outweighs-counts
+             * @example probability-out-of-reach
+             * @example published-density-only
+             * @example rate-above-maximum
+             * @example rate-implausible
+             * @example rate-not-recomputed
+             * @example rate-not-shown
+             * @example rate-off-target
+             * @example region-not-stated
+             * @example runs-out-of-reach
+             * @example runs-scatter-more-than-expected
+             * @example sample-area-miscalled
+             * @example scale-check-changed
+             * @example scale-check-failed
+             * @example scale-check-failed-later
+             * @example scale-check-overdue
+             * @example scale-dominates
+             * @example season-spread-missing
+             * @example second-test-needed
+             * @example seeds-above-published
+             * @example short-course
+             * @example short-run
+             * @example shortcut-reads-high
+             * @example simulated-speed-moved
+             * @example single-count
              * @example skid-counted-twice
+             * @example small-catch
+             * @example small-sample
+             * @example small-volume
+             * @example sources-disagree
+             * @example spread-unusual
+             * @example stand-at-risk
+             * @example stand-below-minimum
+             * @example stand-loss-above-accepted
+             * @example stated-rate-differs
+             * @example stated-stand-differs
+             * @example stated-unlike-records
+             * @example stops-close-together
+             * @example stray-catch
+             * @example strongly-clumped
+             * @example tape-dominates
+             * @example targets-conflict
+             * @example test-weight-settled
+             * @example tests-disagree
+             * @example too-few-containers
+             * @example treatment-changed
+             * @example trend-over-catches
+             * @example unlike-other-products
+             * @example unusual-field-efficiency
+             * @example unusual-product-rate
+             * @example unusual-share-of-seeds
+             * @example value-in-force-changed
+             * @example varies-from-day-to-day
+             * @example weighings-scatter
+             * @example wheel-slips
+             * @example wide-speed-range
+             * @example width-differs
+             * @example within-tolerance
+             * @example within-tolerance-not-shown
              */
             code: string;
             /** @description A sentence that can be shown as it is. */
@@ -4272,10 +4076,7 @@ export interface components {
         };
         /** @description A lot of a product: a delivery, a seed lot, a treatment of its own. */
         LotRequest: {
-            /**
-             * @description The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default:
-             *     the service makes one. May be repeated, unchanged, when replacing.
-             */
+            /** @description The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default: the service makes one. May be repeated, unchanged, when replacing. */
             id?: string;
             /** @description What the owner calls it. */
             name: string;
@@ -4370,10 +4171,7 @@ export interface components {
         };
         /** @description A seeding machine with its tanks, meters and what a test disturbs on it. */
         MachineRequest: {
-            /**
-             * @description The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default:
-             *     the service makes one. May be repeated, unchanged, when replacing.
-             */
+            /** @description The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default: the service makes one. May be repeated, unchanged, when replacing. */
             id?: string;
             /** @description What the owner calls it. */
             name: string;
@@ -4563,8 +4361,7 @@ export interface components {
             coverageProbability: number;
             /**
              * Format: double
-             * @description Effective degrees of freedom of the standard uncertainty, for information; absent when it is known without doubt. The coverage
-             *     factor is not looked up with them: scatter and the parts known beforehand are expanded each with its own factor.
+             * @description Effective degrees of freedom of the standard uncertainty, for information; absent when it is known without doubt. The coverage factor is not looked up with them: scatter and the parts known beforehand are expanded each with its own factor.
              */
             degreesOfFreedom?: number;
         };
@@ -4597,8 +4394,7 @@ export interface components {
             coverageProbability: number;
             /**
              * Format: double
-             * @description Effective degrees of freedom of the standard uncertainty, for information; absent when it is known without doubt. The coverage
-             *     factor is not looked up with them: scatter and the parts known beforehand are expanded each with its own factor.
+             * @description Effective degrees of freedom of the standard uncertainty, for information; absent when it is known without doubt. The coverage factor is not looked up with them: scatter and the parts known beforehand are expanded each with its own factor.
              */
             degreesOfFreedom?: number;
         };
@@ -4631,8 +4427,7 @@ export interface components {
             coverageProbability: number;
             /**
              * Format: double
-             * @description Effective degrees of freedom of the standard uncertainty, for information; absent when it is known without doubt. The coverage
-             *     factor is not looked up with them: the scatter of the catches and the parts known beforehand are expanded each with its own factor.
+             * @description Effective degrees of freedom of the standard uncertainty, for information; absent when it is known without doubt. The coverage factor is not looked up with them: the scatter of the catches and the parts known beforehand are expanded each with its own factor.
              */
             degreesOfFreedom?: number;
         };
@@ -4665,8 +4460,7 @@ export interface components {
             coverageProbability: number;
             /**
              * Format: double
-             * @description Effective degrees of freedom of the standard uncertainty, for information; absent when it is known without doubt. The coverage
-             *     factor is not looked up with them: scatter and the parts known beforehand are expanded each with its own factor.
+             * @description Effective degrees of freedom of the standard uncertainty, for information; absent when it is known without doubt. The coverage factor is not looked up with them: scatter and the parts known beforehand are expanded each with its own factor.
              */
             degreesOfFreedom?: number;
         };
@@ -4699,8 +4493,7 @@ export interface components {
             coverageProbability: number;
             /**
              * Format: double
-             * @description Effective degrees of freedom of the standard uncertainty, for information; absent when it is known without doubt. The coverage
-             *     factor is not looked up with them: the scatter of the catches and the parts known beforehand are expanded each with its own factor.
+             * @description Effective degrees of freedom of the standard uncertainty, for information; absent when it is known without doubt. The coverage factor is not looked up with them: the scatter of the catches and the parts known beforehand are expanded each with its own factor.
              */
             degreesOfFreedom?: number;
         };
@@ -4716,10 +4509,7 @@ export interface components {
             product: string;
             /** @description Id of the lot. */
             lot?: string;
-            /**
-             * @description Target rate; for a variable rate, the one to be tested at. Leave it out where the rate follows from stand, or from the nutrients of
-             *     the plan. No default. Range: above 0 and up to 100000 kg/ha.
-             */
+            /** @description Target rate; for a variable rate, the one to be tested at. Leave it out where the rate follows from stand, or from the nutrients of the plan. No default. Range: above 0 and up to 100000 kg/ha. */
             targetRate?: components["schemas"]["MassPerAreaQuantity"];
             /** @description The stand that is wanted; with the lot, the target rate follows from it. */
             stand?: components["schemas"]["StandOfPlan"];
@@ -4761,8 +4551,7 @@ export interface components {
             /** @description What it meters. */
             product: string;
             /**
-             * @description How the product flows: `free-flowing`, `small-seed` or `dusty`. Default: small-seed when even the longest run does
-             *     not bring 6.8 kg, else free-flowing.
+             * @description How the product flows: `free-flowing`, `small-seed` or `dusty`. Default: small-seed when even the longest run does not bring 6.8 kg, else free-flowing.
              * @enum {string}
              */
             material?: "free-flowing" | "small-seed" | "dusty";
@@ -4774,25 +4563,15 @@ export interface components {
             bulkDensity?: components["schemas"]["BulkDensityQuantity"];
             /** @description The metering element that is fitted; with the bulk density it says what the value to plan with can be. */
             fittedElement?: components["schemas"]["FittedElement"];
-            /**
-             * @description The mass per revolution that the controller uses now. Default of its `relativeUncertainty` 2 %: default of a value in force:
-             *     judgement, no published source. Range: above 0 and up to 1000 kg/rev.
-             */
+            /** @description The mass per revolution that the controller uses now. Default of its `relativeUncertainty` 2 %: default of a value in force: judgement, no published source. Range: above 0 and up to 1000 kg/rev. */
             valueInForce?: components["schemas"]["ReferenceOfTest"];
-            /**
-             * @description A predicted mass per revolution where none is in force yet. Default of its `relativeUncertainty` 10 %: a predicted start value
-             *     may be 20 % off; judgement, no published source. Range: above 0 and up to 1000 kg/rev.
-             */
+            /** @description A predicted mass per revolution where none is in force yet. Default of its `relativeUncertainty` 10 %: a predicted start value may be 20 % off; judgement, no published source. Range: above 0 and up to 1000 kg/rev. */
             startValue?: components["schemas"]["ReferenceOfTest"];
             /** @description Limits of the meter speed. */
             speedLimits?: components["schemas"]["RotationLimits"];
             /** @description Its own container. */
             container?: components["schemas"]["ContainerOfPlan"];
-            /**
-             * @description Repeatability of one catch (standard deviation). Default by the size of the catch, s^2 = (0.93 %)^2 + (14.3 % rev / turns)^2 + (0.49
-             *     % kg / mass)^2: 1 % at 14 kg and 40 rev, 2 % at 0.3 kg and 20 rev, 3 % at 5 rev; with 2.9 % in place of 0.93 % for dusty or caking
-             *     products: judgement, 4 degrees of freedom, no published source. Range: 0.01 to 30 %.
-             */
+            /** @description Repeatability of one catch (standard deviation). Default by the size of the catch, s^2 = (0.93 %)^2 + (14.3 % rev / turns)^2 + (0.49 % kg / mass)^2: 1 % at 14 kg and 40 rev, 2 % at 0.3 kg and 20 rev, 3 % at 5 rev; with 2.9 % in place of 0.93 % for dusty or caking products: judgement, 4 degrees of freedom, no published source. Range: 0.01 to 30 %. */
             repeatability?: components["schemas"]["RatioQuantity"];
             /**
              * Format: int32
@@ -4810,10 +4589,7 @@ export interface components {
             catchMass: components["schemas"]["MassQuantity"];
             /** @description Revolutions to turn; whole, except on a shared shaft. */
             revolutions: components["schemas"]["RevolutionsQuantity"];
-            /**
-             * @description Ground speed to simulate: the one of the question where it does, else the nearest that keeps the meter within its limits and the run
-             *     long enough.
-             */
+            /** @description Ground speed to simulate: the one of the question where it does, else the nearest that keeps the meter within its limits and the run long enough. */
             simulatedSpeed: components["schemas"]["SpeedQuantity"];
             /** @description Run time at the simulated ground speed. */
             runTime: components["schemas"]["TimeQuantity"];
@@ -4871,10 +4647,7 @@ export interface components {
             values: components["schemas"]["ValueOfElement"][];
             /** @description Meter speeds, windows and the best element; absent without a rate or a mass per revolution, and at a rate of zero. */
             meterSpeed?: components["schemas"]["MeterSpeedAnswer"];
-            /**
-             * @description What it means that the lot is another one than when the value in force was adopted; absent when it is the same, when one of the two
-             *     is not known, and at a rate of zero.
-             */
+            /** @description What it means that the lot is another one than when the value in force was adopted; absent when it is the same, when one of the two is not known, and at a rate of zero. */
             newLot?: components["schemas"]["NewLotAnswer"];
         };
         /** @description Meter speeds, windows and the order of the elements. */
@@ -4900,8 +4673,7 @@ export interface components {
         MeterSpeedAnswerBatchLine: {
             /**
              * Format: int64
-             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row
-             *     1.
+             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row 1.
              */
             line: number;
             /** @description What the table calls the test; absent when no table was sent. */
@@ -4979,10 +4751,7 @@ export interface components {
             workspace: string;
             /** @description Who or what uses it. */
             name: string;
-            /**
-             * @description What it may do: `calculate`, `read`, `write`, `admin`; `operator` for keys that the command of the service
-             *     made for whoever runs the installation.
-             */
+            /** @description What it may do: `calculate`, `read`, `write`, `admin`; `operator` for keys that the command of the service made for whoever runs the installation. */
             scopes: string[];
             /**
              * @description `live`, `expired` or `revoked`.
@@ -5027,8 +4796,7 @@ export interface components {
             /** @description The outcome in a few sentences that can be shown as they are. */
             headline: string;
             /**
-             * @description When to make a catch test: `test-now` (before sowing this lot), `test-at-next-fill` or `no-test-needed` (not because
-             *     of this lot).
+             * @description When to make a catch test: `test-now` (before sowing this lot), `test-at-next-fill` or `no-test-needed` (not because of this lot).
              * @example test-now
              * @example test-at-next-fill
              * @example no-test-needed
@@ -5073,8 +4841,7 @@ export interface components {
         NewLotAnswerBatchLine: {
             /**
              * Format: int64
-             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row
-             *     1.
+             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row 1.
              */
             line: number;
             /** @description What the table calls the test; absent when no table was sent. */
@@ -5094,10 +4861,7 @@ export interface components {
             newLot: components["schemas"]["LotOfChange"];
             /** @description Both are the same lot: another delivery of it, or it was treated meanwhile. Default false. */
             sameLot?: boolean;
-            /**
-             * @description Rate by mass that was sown with the lot before; with both kernel masses it gives the rate for the same seeds. Give this or
-             *     seedsPerArea. No default. Range: above 0 and up to 100000 kg/ha.
-             */
+            /** @description Rate by mass that was sown with the lot before; with both kernel masses it gives the rate for the same seeds. Give this or seedsPerArea. No default. Range: above 0 and up to 100000 kg/ha. */
             rate?: components["schemas"]["MassPerAreaQuantity"];
             /** @description Pure seeds per area that are to stay the same. No default. Range: above 0 and up to 100000 /m2. */
             seedsPerArea?: components["schemas"]["CountPerAreaQuantity"];
@@ -5115,11 +4879,7 @@ export interface components {
             fillChangeOfLot?: components["schemas"]["RatioQuantity"];
             /** @description The same with another treatment. Default 4 %: a coating changes friction; judgement, 3 degrees of freedom, no published source. Range: above 0 and up to 50 %. */
             fillChangeOfTreatment?: components["schemas"]["RatioQuantity"];
-            /**
-             * @description How far bulk density changes where it is not known of both lots, as the scale of a t distribution. Default 7 % with a new lot;
-             *     judgement, 3 degrees of freedom, no published source. Default 2 % with another delivery of the same lot; judgement, 3 degrees of
-             *     freedom, no published source. Range: above 0 and up to 50 %.
-             */
+            /** @description How far bulk density changes where it is not known of both lots, as the scale of a t distribution. Default 7 % with a new lot; judgement, 3 degrees of freedom, no published source. Default 2 % with another delivery of the same lot; judgement, 3 degrees of freedom, no published source. Range: above 0 and up to 50 %. */
             unknownDensityChange?: components["schemas"]["RatioQuantity"];
         };
         /** @description One nutrient: asked for, there already, brought, left over. */
@@ -5154,23 +4914,13 @@ export interface components {
             fromComputedRates: components["schemas"]["MassPerAreaQuantity"];
             /** @description All of it together. */
             total: components["schemas"]["MassPerAreaQuantity"];
-            /**
-             * @description The total less the target: what remains over, or below zero what is missing (of an at-most target, the room left); absent without a
-             *     target.
-             */
+            /** @description The total less the target: what remains over, or below zero what is missing (of an at-most target, the room left); absent without a target. */
             surplus?: components["schemas"]["MassPerAreaQuantity"];
             /** @description The target is met; true without one. */
             met: boolean;
-            /**
-             * @description What one more mass unit of the target would cost with these products while every limit stays: the price of this nutrient here. Zero
-             *     where enough is there anyway, below zero where more of it would save money. Absent without prices, without a target, for an at-most
-             *     target, or when no more can be had.
-             */
+            /** @description What one more mass unit of the target would cost with these products while every limit stays: the price of this nutrient here. Zero where enough is there anyway, below zero where more of it would save money. Absent without prices, without a target, for an at-most target, or when no more can be had. */
             costOfNextUnit?: components["schemas"]["CostPerUnit"];
-            /**
-             * @description What the limit of this nutrient (most, or an at-most target) costs: what one more mass unit allowed would save. Zero where the limit
-             *     does not bind. Absent without prices, without a limit, or when not all targets are met.
-             */
+            /** @description What the limit of this nutrient (most, or an at-most target) costs: what one more mass unit allowed would save. Zero where the limit does not bind. Absent without prices, without a limit, or when not all targets are met. */
             costOfLimit?: components["schemas"]["CostPerUnit"];
         };
         /** @description A nutrient with the seed. */
@@ -5209,8 +4959,7 @@ export interface components {
             /** @description The member of the plan that it is about. */
             pointer: string;
             /**
-             * @description What it is: a `missing-value` of the plan or of a record that it names, a `record-at-odds` with the plan by now, a
-             *     question that a calculation `refused`, or something that `no-published-number` settles, so that somebody has to be asked.
+             * @description What it is: a `missing-value` of the plan or of a record that it names, a `record-at-odds` with the plan by now, a question that a calculation `refused`, or something that `no-published-number` settles, so that somebody has to be asked.
              * @example missing-value
              * @example record-at-odds
              * @example refused
@@ -5233,10 +4982,7 @@ export interface components {
             name?: string;
             /** @description The mass per revolution to expect of it. Range: above 0 and up to 1000 kg/rev. */
             massPerRevolution: components["schemas"]["MassPerRevolutionQuantity"];
-            /**
-             * @description Of another product: its bulk density, where the mass per revolution was found by tests. With that of the product tested the two are
-             *     compared. No default. Range: 10 to 10000 kg/m3.
-             */
+            /** @description Of another product: its bulk density, where the mass per revolution was found by tests. With that of the product tested the two are compared. No default. Range: 10 to 10000 kg/m3. */
             bulkDensity?: components["schemas"]["BulkDensityQuantity"];
         };
         /** @description One outlet over all tests. */
@@ -5364,10 +5110,7 @@ export interface components {
         };
         /** @description A plan for a field: which meter puts down which product at which rate, and the catch test that goes before. */
         PlanRequest: {
-            /**
-             * @description The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default:
-             *     the service makes one. May be repeated, unchanged, when replacing.
-             */
+            /** @description The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default: the service makes one. May be repeated, unchanged, when replacing. */
             id?: string;
             /** @description What the owner calls it. */
             name: string;
@@ -5417,30 +5160,17 @@ export interface components {
         PlanSetUpAnswer: {
             /** @description The outcome in a few sentences that can be shown as they are. */
             headline: string;
-            /**
-             * @description True when every meter has a rate and a mass per revolution, its element serves that rate at the planned ground speeds, all that lies
-             *     with the seed has a limit and is within it, the fan suits all products, the nutrients are met, no lot asks for a test first, and
-             *     nothing is open.
-             */
+            /** @description True when every meter has a rate and a mass per revolution, its element serves that rate at the planned ground speeds, all that lies with the seed has a limit and is within it, the fan suits all products, the nutrients are met, no lot asks for a test first, and nothing is open. */
             nothingInTheWay: boolean;
-            /**
-             * @description What stands against going on, the worst first: a rate that a meter cannot reach, then too much with the seed, then a meter that
-             *     turns too slowly, the air, nutrients, a lot to be tested. Empty when nothing is. What is not known yet is under open.
-             */
+            /** @description What stands against going on, the worst first: a rate that a meter cannot reach, then too much with the seed, then a meter that turns too slowly, the air, nutrients, a lot to be tested. Empty when nothing is. What is not known yet is under open. */
             inTheWay: components["schemas"]["ObstacleOfPlan"][];
             /** @description The meters, in the order of the plan. */
             meters: components["schemas"]["MeterSetUpAnswer"][];
-            /**
-             * @description How the products supply the nutrients that are wanted; absent when the plan wants none, or a rate or an analysis is open. Where
-             *     several meters share a product, its line is for all of them together, on the whole field.
-             */
+            /** @description How the products supply the nutrients that are wanted; absent when the plan wants none, or a rate or an analysis is open. Where several meters share a product, its line is for all of them together, on the whole field. */
             nutrients?: components["schemas"]["ProductRateAnswer"];
             /** @description What lies with the seed against published limits; absent when nothing is placed with the seed, or something that it needs is open. */
             seedRow?: components["schemas"]["SeedRowLimitAnswer"];
-            /**
-             * @description Where the fan may stand for all products, and what the air carries; absent when no product states its fan speeds. Compared with the
-             *     fan speed of the sowing conditions.
-             */
+            /** @description Where the fan may stand for all products, and what the air carries; absent when no product states its fan speeds. Compared with the fan speed of the sowing conditions. */
             fan?: components["schemas"]["FanAnswer"];
             /** @description What could not be computed, and what to add. */
             open: components["schemas"]["OpenPointOfPlan"][];
@@ -5513,10 +5243,7 @@ export interface components {
         };
         /** @description What went wrong and what to do about it (RFC 9457). */
         Problem: {
-            /**
-             * @description Kind of problem; `about:blank` says that the status tells it all, other kinds are those registered with IANA. Act on
-             *     `errors[].code`; `/reference/codes` explains every one.
-             */
+            /** @description Kind of problem; `about:blank` says that the status tells it all, other kinds are those registered with IANA. Act on `errors[].code`; `/reference/codes` explains every one. */
             type: string;
             /** @description The name of the status. */
             title: string;
@@ -5536,10 +5263,7 @@ export interface components {
         };
         /** @description One error of a request. */
         ProblemError: {
-            /**
-             * @description Where in the body, as an RFC 6901 JSON pointer in its URI fragment form, for example `#/catches/0/gross`; absent when it is not
-             *     about the body.
-             */
+            /** @description Where in the body, as an RFC 6901 JSON pointer in its URI fragment form, for example `#/catches/0/gross`; absent when it is not about the body. */
             pointer?: string;
             /** @description The query parameter it is about; absent when it is not about the query. */
             parameter?: string;
@@ -5553,64 +5277,71 @@ export interface components {
             /** @description The column of a table it is about, as its header writes it; absent when it is about no single column. */
             column?: string;
             /**
-             * @description Stable code. Known today: `json-broken`, `type-wrong`, `member-unknown`, `member-duplicate`, `member-missing`, `unit-missing`, `unit-unknown`, `unit-wrong-dimension`, `unit-ambiguous`, `number-out-of-range`, `number-ambiguous`, `rows-apart`, `text-too-long`, `text-wrong`, `word-unknown`, `too-few`, `too-many`, `net-negative`, `tare-above-gross`, `revolutions-not-positive`, `catches-all-excluded`, `density-missing`, `settings-at-odds`, `not-found`, `method-not-allowed`, `not-acceptable`, `media-type-unsupported`, `body-too-large`, `body-too-slow`, `encoding-unsupported`, `rate-exceeded`, `service-busy`, `request-broken`, `line-too-long`, `element-not-in-meter`, `meter-not-on-machine`, `id-unknown`, `id-taken`, `cursor-invalid`, `time-wrong`, `record-retired`, `records-at-odds`, `value-missing`, `already-superseded`, `precondition-required`, `precondition-failed`, `idempotency-key-reused`, `idempotency-in-flight`, `key-missing`, `key-invalid`, `key-expired`, `key-revoked`, `workspace-retired`, `scope-missing`, `credentials-broken`, `storage-unavailable`, `internal-error`.
+             * @description Stable code. Known today: `already-superseded`, `body-too-large`, `body-too-slow`, `catches-all-excluded`, `credentials-broken`, `cursor-invalid`, `density-missing`, `element-not-in-meter`, `encoding-unsupported`, `id-taken`, `id-unknown`, `idempotency-in-flight`, `idempotency-key-reused`, `internal-error`, `json-broken`, `key-expired`, `key-invalid`, `key-missing`, `key-revoked`, `line-too-long`, `media-type-unsupported`, `member-duplicate`, `member-missing`, `member-unknown`, `meter-not-on-machine`, `method-not-allowed`, `net-negative`, `not-acceptable`, `not-found`, `number-ambiguous`, `number-out-of-range`, `precondition-failed`, `precondition-required`, `rate-exceeded`, `record-retired`, `records-at-odds`, `request-broken`, `revolutions-not-positive`, `rows-apart`, `scope-missing`, `service-busy`, `settings-at-odds`, `storage-unavailable`, `tare-above-gross`, `text-too-long`, `text-wrong`, `time-wrong`, `too-few`, `too-many`, `type-wrong`, `typed-decimal-slip`, `typed-in-other-unit`, `typed-more-than-element-holds`, `typed-off-last-test`, `typed-off-test`, `typed-off-value-in-force`, `typed-twice-or-half`, `unit-ambiguous`, `unit-missing`, `unit-unknown`, `unit-wrong-dimension`, `value-missing`, `word-unknown`, `workspace-retired`.
+             * @example already-superseded
+             * @example body-too-large
+             * @example body-too-slow
+             * @example catches-all-excluded
+             * @example credentials-broken
+             * @example cursor-invalid
+             * @example density-missing
+             * @example element-not-in-meter
+             * @example encoding-unsupported
+             * @example id-taken
+             * @example id-unknown
+             * @example idempotency-in-flight
+             * @example idempotency-key-reused
+             * @example internal-error
              * @example json-broken
-             * @example type-wrong
-             * @example member-unknown
+             * @example key-expired
+             * @example key-invalid
+             * @example key-missing
+             * @example key-revoked
+             * @example line-too-long
+             * @example media-type-unsupported
              * @example member-duplicate
              * @example member-missing
+             * @example member-unknown
+             * @example meter-not-on-machine
+             * @example method-not-allowed
+             * @example net-negative
+             * @example not-acceptable
+             * @example not-found
+             * @example number-ambiguous
+             * @example number-out-of-range
+             * @example precondition-failed
+             * @example precondition-required
+             * @example rate-exceeded
+             * @example record-retired
+             * @example records-at-odds
+             * @example request-broken
+             * @example revolutions-not-positive
+             * @example rows-apart
+             * @example scope-missing
+             * @example service-busy
+             * @example settings-at-odds
+             * @example storage-unavailable
+             * @example tare-above-gross
+             * @example text-too-long
+             * @example text-wrong
+             * @example time-wrong
+             * @example too-few
+             * @example too-many
+             * @example type-wrong
+             * @example typed-decimal-slip
+             * @example typed-in-other-unit
+             * @example typed-more-than-element-holds
+             * @example typed-off-last-test
+             * @example typed-off-test
+             * @example typed-off-value-in-force
+             * @example typed-twice-or-half
+             * @example unit-ambiguous
              * @example unit-missing
              * @example unit-unknown
              * @example unit-wrong-dimension
-             * @example unit-ambiguous
-             * @example number-out-of-range
-             * @example number-ambiguous
-             * @example rows-apart
-             * @example text-too-long
-             * @example text-wrong
-             * @example word-unknown
-             * @example too-few
-             * @example too-many
-             * @example net-negative
-             * @example tare-above-gross
-             * @example revolutions-not-positive
-             * @example catches-all-excluded
-             * @example density-missing
-             * @example settings-at-odds
-             * @example not-found
-             * @example method-not-allowed
-             * @example not-acceptable
-             * @example media-type-unsupported
-             * @example body-too-large
-             * @example body-too-slow
-             * @example encoding-unsupported
-             * @example rate-exceeded
-             * @example service-busy
-             * @example request-broken
-             * @example line-too-long
-             * @example element-not-in-meter
-             * @example meter-not-on-machine
-             * @example id-unknown
-             * @example id-taken
-             * @example cursor-invalid
-             * @example time-wrong
-             * @example record-retired
-             * @example records-at-odds
              * @example value-missing
-             * @example already-superseded
-             * @example precondition-required
-             * @example precondition-failed
-             * @example idempotency-key-reused
-             * @example idempotency-in-flight
-             * @example key-missing
-             * @example key-invalid
-             * @example key-expired
-             * @example key-revoked
+             * @example word-unknown
              * @example workspace-retired
-             * @example scope-missing
-             * @example credentials-broken
-             * @example storage-unavailable
-             * @example internal-error
              */
             code: string;
             /** @description What is wrong and what to do. */
@@ -5704,10 +5435,7 @@ export interface components {
              * @enum {string}
              */
             material?: "free-flowing" | "small-seed" | "dusty";
-            /**
-             * @description Bulk density; needed when the controller takes a volume per revolution. With it the container and the element say what a catch can
-             *     be. No default. Range: 10 to 10000 kg/m3.
-             */
+            /** @description Bulk density; needed when the controller takes a volume per revolution. With it the container and the element say what a catch can be. No default. Range: 10 to 10000 kg/m3. */
             bulkDensity?: components["schemas"]["BulkDensityQuantity"];
             /** @description Price; gives the cost of a wrong value. */
             price?: components["schemas"]["Price"];
@@ -5716,10 +5444,7 @@ export interface components {
         ProductOffer: {
             /** @description What you call it. */
             name: string;
-            /**
-             * @description Its nutrients, each as a share of its mass in a stated form. A grade such as 11-52-0 states N, P2O5 and K2O in most countries, but
-             *     the elements N, P and K in some: look on the label.
-             */
+            /** @description Its nutrients, each as a share of its mass in a stated form. A grade such as 11-52-0 states N, P2O5 and K2O in most countries, but the elements N, P and K in some: look on the label. */
             analysis: components["schemas"]["ShareOfNutrient"][];
             /** @description Price. Default none: without prices the rates are those of least total mass. */
             price?: components["schemas"]["Price"];
@@ -5727,10 +5452,7 @@ export interface components {
             leastRate?: components["schemas"]["MassPerAreaQuantity"];
             /** @description It is applied at no more than this rate, for example because of a limit for the seed row or of the meter. No limit when left out. No default. Range: 0 to 100000 kg/ha. */
             mostRate?: components["schemas"]["MassPerAreaQuantity"];
-            /**
-             * @description Its rate is decided already, as for a starter; its nutrients count like credits and its cost is added. Excludes leastRate and
-             *     mostRate. No default. Range: 0 to 100000 kg/ha.
-             */
+            /** @description Its rate is decided already, as for a starter; its nutrients count like credits and its cost is added. Excludes leastRate and mostRate. No default. Range: 0 to 100000 kg/ha. */
             fixedRate?: components["schemas"]["MassPerAreaQuantity"];
             /** @description Mass of one package; left out for bulk. No default. Range: 0.1 to 100000 kg. */
             packageMass?: components["schemas"]["MassQuantity"];
@@ -5739,10 +5461,7 @@ export interface components {
         ProductRateAnswer: {
             /** @description The outcome in one or two sentences that can be shown as they are. */
             headline: string;
-            /**
-             * @description True when all targets are met. Otherwise the rates are the nearest that can be had, and a finding says for each target missed what
-             *     stands against it.
-             */
+            /** @description True when all targets are met. Otherwise the rates are the nearest that can be had, and a finding says for each target missed what stands against it. */
             meetsTargets: boolean;
             /** @description The products, in the order of the question. */
             products: components["schemas"]["ProductRateLine"][];
@@ -5769,8 +5488,7 @@ export interface components {
         ProductRateAnswerBatchLine: {
             /**
              * Format: int64
-             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row
-             *     1.
+             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row 1.
              */
             line: number;
             /** @description What the table calls the test; absent when no table was sent. */
@@ -5808,10 +5526,7 @@ export interface components {
         ProductRateRequest: {
             /** @description What is wanted of each nutrient: nitrogen, phosphorus, potassium, sulfur. One target for each nutrient. */
             targets: components["schemas"]["WantedNutrient"][];
-            /**
-             * @description The products at hand. Among choices of equal cost and mass, earlier ones are taken before later ones. Either all have a price, in
-             *     one currency, or none has.
-             */
+            /** @description The products at hand. Among choices of equal cost and mass, earlier ones are taken before later ones. Either all have a price, in one currency, or none has. */
             products: components["schemas"]["ProductOffer"][];
             /** @description What is there already and need not be bought: applied earlier, or supplied by the soil. Credits of one nutrient add up. */
             credits?: components["schemas"]["CreditedNutrient"][];
@@ -5820,10 +5535,7 @@ export interface components {
         };
         /** @description A product that meters put down. */
         ProductRequest: {
-            /**
-             * @description The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default:
-             *     the service makes one. May be repeated, unchanged, when replacing.
-             */
+            /** @description The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default: the service makes one. May be repeated, unchanged, when replacing. */
             id?: string;
             /** @description What the owner calls it. */
             name: string;
@@ -5856,17 +5568,12 @@ export interface components {
             name: string;
             /** @description Its nutrients, each as a share of its mass in a stated form. Give it with rates. */
             analysis?: components["schemas"]["ShareOfNutrient"][];
-            /**
-             * @description Rates of the product: one that holds everywhere, or one for each zone of a variable rate, in the same order for all products. Zero
-             *     is allowed. Range: 0 to 100000 kg/ha.
-             */
+            /** @description Rates of the product: one that holds everywhere, or one for each zone of a variable rate, in the same order for all products. Zero is allowed. Range: 0 to 100000 kg/ha. */
             rates?: components["schemas"]["MassPerAreaQuantity"][];
             /** @description Nutrients per area, the same everywhere. Give them in place of analysis and rates. */
             nutrients?: components["schemas"]["AmountOfNutrient"][];
             /**
-             * @description Form of its nitrogen. Coated or treated urea is `urea`, for no source has a number for it, but `urea-with-inhibitor` where
-             *     the treatment is a urease inhibitor: published limits count that as urea, and the stand-loss model has its own slope. Default urea,
-             *     the form that harms most: judgement.
+             * @description Form of its nitrogen. Coated or treated urea is `urea`, for no source has a number for it, but `urea-with-inhibitor` where the treatment is a urease inhibitor: published limits count that as urea, and the stand-loss model has its own slope. Default urea, the form that harms most: judgement.
              * @enum {string}
              */
             nitrogenForm?: "urea" | "urea-ammonium-nitrate" | "ammonium-sulfate" | "ammonium-phosphate" | "ammonium-nitrate" | "other" | "urea-with-inhibitor";
@@ -5955,9 +5662,7 @@ export interface components {
              */
             unit: "kg/ha" | "g/m2" | "lb/ac";
             /**
-             * @description How it was made, where known: `divide-by-ten` is the trade's shortcut for lb/ac (plants per square foot times grams per
-             *     thousand over survival over 10), `exact-units` has no such shortcut in it. Left out, a rate in lb/ac is judged by how far it is
-             *     off.
+             * @description How it was made, where known: `divide-by-ten` is the trade's shortcut for lb/ac (plants per square foot times grams per thousand over survival over 10), `exact-units` has no such shortcut in it. Left out, a rate in lb/ac is judged by how far it is off.
              * @enum {string}
              */
             madeBy?: "exact-units" | "divide-by-ten";
@@ -5996,154 +5701,154 @@ export interface components {
         /** @description A reason for a verdict. */
         ReasonAnswer: {
             /**
-             * @description Stable code. Known today: `second-test-needed`, `tests-disagree`, `change-confirmed`, `catch-apart`, `exclusion-decides`, `excluded-catch-agrees`, `catch-typed-twice`, `drawn-towards-old-number`, `change-detected`, `no-practical-change`, `within-tolerance`, `within-tolerance-not-shown`, `no-value-in-force`, `precision-not-reached`, `precision-out-of-reach`, `catches-scatter-more-than-expected`, `likely-mistake`, `cannot-be-told-apart`, `stray-catch`, `first-catch-low`, `trend-over-catches`, `additive-offset`, `small-catch`, `coarse-scale`, `load-beyond-class`, `more-than-the-container-holds`, `load-beyond-capacity`, `scale-dominates`, `default-repeatability-used`, `catch-excluded`, `mixed-mass-units`, `entry-resolution-matters`, `outside-meter-window`, `near-meter-limit`, `container-nearly-full`, `bounds-cross`, `wide-speed-range`, `outside-measured-speeds`, `short-run`, `simulated-speed-moved`, `meters-run-apart`, `too-few-containers`, `stops-close-together`, `conditions-differ`, `varies-from-day-to-day`, `scale-check-overdue`, `scale-check-failed`, `scale-check-failed-later`, `scale-check-changed`, `value-in-force-changed`, `basis-superseded`, `differs-from-plan`, `other-lot`, `adopted-otherwise`, `adopted-despite`, `possible-mistakes`, `old-scale-explains-change`, `above-published-limit`, `no-published-limit`, `nutrient-without-limit`, `sources-disagree`, `region-not-stated`, `nitrogen-form-not-stated`, `between-published-limits`, `limit-reduced`, `spread-unusual`, `nutrient-without-source`, `credits-above-target`, `most-rate-binds`, `least-rate-binds`, `targets-conflict`, `large-surplus`, `unusual-product-rate`, `element-or-oxide`, `shortcut-reads-high`, `stated-rate-differs`, `small-sample`, `kernel-mass-unusual`, `germination-low`, `germination-not-used`, `emergence-unusual`, `seeds-above-published`, `density-unknown`, `density-differs`, `densities-far-apart`, `treatment-changed`, `kernels-of-one-lot-differ`, `nothing-changed`, `germination-changed`, `rate-not-recomputed`, `sample-area-miscalled`, `divide-by-ten-shortcut`, `counts-at-odds-with-prior`, `stated-stand-differs`, `no-plants-found`, `single-count`, `few-counts`, `more-counts-needed`, `strongly-clumped`, `counts-in-same-row`, `more-plants-than-seeds`, `prior-outweighs-counts`, `stand-below-minimum`, `stand-at-risk`, `rate-above-maximum`, `probability-out-of-reach`, `season-spread-missing`, `unusual-share-of-seeds`, `stand-loss-above-accepted`, `density-unlike-reference`, `density-not-compared`, `published-density-only`, `weighings-scatter`, `small-volume`, `other-bushel`, `test-weight-settled`, `more-than-the-element-holds`, `fill-unlike-expected`, `unlike-other-products`, `fits-other-product`, `stated-unlike-records`, `no-displacement-serves`, `fit-not-sure`, `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`, `fan-limit-not-checked`, `distance-changed`, `large-distance-change`, `more-runs-needed`, `runs-out-of-reach`, `runs-scatter-more-than-expected`, `directions-differ`, `short-course`, `one-run-only`, `tape-dominates`, `wheel-slips`, `width-differs`, `rate-implausible`, `rate-off-target`, `rate-not-shown`, `outlet-gave-nothing`, `outlet-off-mean`, `large-correction`, `circumference-from-diameter`, `skid-counted-twice`.
-             * @example second-test-needed
-             * @example tests-disagree
-             * @example change-confirmed
-             * @example catch-apart
-             * @example exclusion-decides
-             * @example excluded-catch-agrees
-             * @example catch-typed-twice
-             * @example drawn-towards-old-number
-             * @example change-detected
-             * @example no-practical-change
-             * @example within-tolerance
-             * @example within-tolerance-not-shown
-             * @example no-value-in-force
-             * @example precision-not-reached
-             * @example precision-out-of-reach
-             * @example catches-scatter-more-than-expected
-             * @example likely-mistake
-             * @example cannot-be-told-apart
-             * @example stray-catch
-             * @example first-catch-low
-             * @example trend-over-catches
-             * @example additive-offset
-             * @example small-catch
-             * @example coarse-scale
-             * @example load-beyond-class
-             * @example more-than-the-container-holds
-             * @example load-beyond-capacity
-             * @example scale-dominates
-             * @example default-repeatability-used
-             * @example catch-excluded
-             * @example mixed-mass-units
-             * @example entry-resolution-matters
-             * @example outside-meter-window
-             * @example near-meter-limit
-             * @example container-nearly-full
-             * @example bounds-cross
-             * @example wide-speed-range
-             * @example outside-measured-speeds
-             * @example short-run
-             * @example simulated-speed-moved
-             * @example meters-run-apart
-             * @example too-few-containers
-             * @example stops-close-together
-             * @example conditions-differ
-             * @example varies-from-day-to-day
-             * @example scale-check-overdue
-             * @example scale-check-failed
-             * @example scale-check-failed-later
-             * @example scale-check-changed
-             * @example value-in-force-changed
-             * @example basis-superseded
-             * @example differs-from-plan
-             * @example other-lot
-             * @example adopted-otherwise
-             * @example adopted-despite
-             * @example possible-mistakes
-             * @example old-scale-explains-change
+             * @description Stable code. Known today: `above-published-limit`, `additive-offset`, `adopted-despite`, `adopted-otherwise`, `basis-superseded`, `between-published-limits`, `bounds-cross`, `cannot-be-told-apart`, `catch-apart`, `catch-excluded`, `catch-typed-twice`, `catches-scatter-more-than-expected`, `change-confirmed`, `change-detected`, `circumference-from-diameter`, `coarse-scale`, `conditions-differ`, `container-nearly-full`, `counts-at-odds-with-prior`, `counts-in-same-row`, `credits-above-target`, `default-repeatability-used`, `densities-far-apart`, `density-differs`, `density-not-compared`, `density-unknown`, `density-unlike-reference`, `differs-from-plan`, `directions-differ`, `distance-changed`, `divide-by-ten-shortcut`, `drawn-towards-old-number`, `element-or-oxide`, `emergence-unusual`, `entry-resolution-matters`, `excluded-catch-agrees`, `exclusion-decides`, `fan-limit-not-checked`, `few-counts`, `fill-unlike-expected`, `first-catch-low`, `fit-not-sure`, `fits-other-product`, `germination-changed`, `germination-low`, `germination-not-used`, `kernel-mass-unusual`, `kernels-of-one-lot-differ`, `large-correction`, `large-distance-change`, `large-surplus`, `least-rate-binds`, `likely-mistake`, `limit-reduced`, `load-beyond-capacity`, `load-beyond-class`, `meters-run-apart`, `mixed-mass-units`, `more-counts-needed`, `more-plants-than-seeds`, `more-runs-needed`, `more-than-the-container-holds`, `more-than-the-element-holds`, `most-rate-binds`, `near-fan-limit`, `near-meter-limit`, `nitrogen-form-not-stated`, `no-common-fan-window`, `no-displacement-serves`, `no-plants-found`, `no-practical-change`, `no-published-limit`, `no-value-in-force`, `nothing-changed`, `nutrient-without-limit`, `nutrient-without-source`, `old-scale-explains-change`, `one-run-only`, `other-bushel`, `other-lot`, `outlet-gave-nothing`, `outlet-off-mean`, `outside-fan-window`, `outside-measured-speeds`, `outside-meter-window`, `possible-mistakes`, `precision-not-reached`, `precision-out-of-reach`, `prior-outweighs-counts`, `probability-out-of-reach`, `published-density-only`, `rate-above-maximum`, `rate-implausible`, `rate-not-recomputed`, `rate-not-shown`, `rate-off-target`, `region-not-stated`, `runs-out-of-reach`, `runs-scatter-more-than-expected`, `sample-area-miscalled`, `scale-check-changed`, `scale-check-failed`, `scale-check-failed-later`, `scale-check-overdue`, `scale-dominates`, `season-spread-missing`, `second-test-needed`, `seeds-above-published`, `short-course`, `short-run`, `shortcut-reads-high`, `simulated-speed-moved`, `single-count`, `skid-counted-twice`, `small-catch`, `small-sample`, `small-volume`, `sources-disagree`, `spread-unusual`, `stand-at-risk`, `stand-below-minimum`, `stand-loss-above-accepted`, `stated-rate-differs`, `stated-stand-differs`, `stated-unlike-records`, `stops-close-together`, `stray-catch`, `strongly-clumped`, `tape-dominates`, `targets-conflict`, `test-weight-settled`, `tests-disagree`, `too-few-containers`, `treatment-changed`, `trend-over-catches`, `unlike-other-products`, `unusual-field-efficiency`, `unusual-product-rate`, `unusual-share-of-seeds`, `value-in-force-changed`, `varies-from-day-to-day`, `weighings-scatter`, `wheel-slips`, `wide-speed-range`, `width-differs`, `within-tolerance`, `within-tolerance-not-shown`.
              * @example above-published-limit
-             * @example no-published-limit
-             * @example nutrient-without-limit
-             * @example sources-disagree
-             * @example region-not-stated
-             * @example nitrogen-form-not-stated
+             * @example additive-offset
+             * @example adopted-despite
+             * @example adopted-otherwise
+             * @example basis-superseded
              * @example between-published-limits
-             * @example limit-reduced
-             * @example spread-unusual
-             * @example nutrient-without-source
+             * @example bounds-cross
+             * @example cannot-be-told-apart
+             * @example catch-apart
+             * @example catch-excluded
+             * @example catch-typed-twice
+             * @example catches-scatter-more-than-expected
+             * @example change-confirmed
+             * @example change-detected
+             * @example circumference-from-diameter
+             * @example coarse-scale
+             * @example conditions-differ
+             * @example container-nearly-full
+             * @example counts-at-odds-with-prior
+             * @example counts-in-same-row
              * @example credits-above-target
-             * @example most-rate-binds
-             * @example least-rate-binds
-             * @example targets-conflict
-             * @example large-surplus
-             * @example unusual-product-rate
+             * @example default-repeatability-used
+             * @example densities-far-apart
+             * @example density-differs
+             * @example density-not-compared
+             * @example density-unknown
+             * @example density-unlike-reference
+             * @example differs-from-plan
+             * @example directions-differ
+             * @example distance-changed
+             * @example divide-by-ten-shortcut
+             * @example drawn-towards-old-number
              * @example element-or-oxide
-             * @example shortcut-reads-high
-             * @example stated-rate-differs
-             * @example small-sample
-             * @example kernel-mass-unusual
+             * @example emergence-unusual
+             * @example entry-resolution-matters
+             * @example excluded-catch-agrees
+             * @example exclusion-decides
+             * @example fan-limit-not-checked
+             * @example few-counts
+             * @example fill-unlike-expected
+             * @example first-catch-low
+             * @example fit-not-sure
+             * @example fits-other-product
+             * @example germination-changed
              * @example germination-low
              * @example germination-not-used
-             * @example emergence-unusual
-             * @example seeds-above-published
-             * @example density-unknown
-             * @example density-differs
-             * @example densities-far-apart
-             * @example treatment-changed
+             * @example kernel-mass-unusual
              * @example kernels-of-one-lot-differ
-             * @example nothing-changed
-             * @example germination-changed
-             * @example rate-not-recomputed
-             * @example sample-area-miscalled
-             * @example divide-by-ten-shortcut
-             * @example counts-at-odds-with-prior
-             * @example stated-stand-differs
-             * @example no-plants-found
-             * @example single-count
-             * @example few-counts
-             * @example more-counts-needed
-             * @example strongly-clumped
-             * @example counts-in-same-row
-             * @example more-plants-than-seeds
-             * @example prior-outweighs-counts
-             * @example stand-below-minimum
-             * @example stand-at-risk
-             * @example rate-above-maximum
-             * @example probability-out-of-reach
-             * @example season-spread-missing
-             * @example unusual-share-of-seeds
-             * @example stand-loss-above-accepted
-             * @example density-unlike-reference
-             * @example density-not-compared
-             * @example published-density-only
-             * @example weighings-scatter
-             * @example small-volume
-             * @example other-bushel
-             * @example test-weight-settled
-             * @example more-than-the-element-holds
-             * @example fill-unlike-expected
-             * @example unlike-other-products
-             * @example fits-other-product
-             * @example stated-unlike-records
-             * @example no-displacement-serves
-             * @example fit-not-sure
-             * @example unusual-field-efficiency
-             * @example outside-fan-window
-             * @example near-fan-limit
-             * @example no-common-fan-window
-             * @example fan-limit-not-checked
-             * @example distance-changed
+             * @example large-correction
              * @example large-distance-change
+             * @example large-surplus
+             * @example least-rate-binds
+             * @example likely-mistake
+             * @example limit-reduced
+             * @example load-beyond-capacity
+             * @example load-beyond-class
+             * @example meters-run-apart
+             * @example mixed-mass-units
+             * @example more-counts-needed
+             * @example more-plants-than-seeds
              * @example more-runs-needed
-             * @example runs-out-of-reach
-             * @example runs-scatter-more-than-expected
-             * @example directions-differ
-             * @example short-course
+             * @example more-than-the-container-holds
+             * @example more-than-the-element-holds
+             * @example most-rate-binds
+             * @example near-fan-limit
+             * @example near-meter-limit
+             * @example nitrogen-form-not-stated
+             * @example no-common-fan-window
+             * @example no-displacement-serves
+             * @example no-plants-found
+             * @example no-practical-change
+             * @example no-published-limit
+             * @example no-value-in-force
+             * @example nothing-changed
+             * @example nutrient-without-limit
+             * @example nutrient-without-source
+             * @example old-scale-explains-change
              * @example one-run-only
-             * @example tape-dominates
-             * @example wheel-slips
-             * @example width-differs
-             * @example rate-implausible
-             * @example rate-off-target
-             * @example rate-not-shown
+             * @example other-bushel
+             * @example other-lot
              * @example outlet-gave-nothing
              * @example outlet-off-mean
-             * @example large-correction
-             * @example circumference-from-diameter
+             * @example outside-fan-window
+             * @example outside-measured-speeds
+             * @example outside-meter-window
+             * @example possible-mistakes
+             * @example precision-not-reached
+             * @example precision-out-of-reach
+             * @example prior-outweighs-counts
+             * @example probability-out-of-reach
+             * @example published-density-only
+             * @example rate-above-maximum
+             * @example rate-implausible
+             * @example rate-not-recomputed
+             * @example rate-not-shown
+             * @example rate-off-target
+             * @example region-not-stated
+             * @example runs-out-of-reach
+             * @example runs-scatter-more-than-expected
+             * @example sample-area-miscalled
+             * @example scale-check-changed
+             * @example scale-check-failed
+             * @example scale-check-failed-later
+             * @example scale-check-overdue
+             * @example scale-dominates
+             * @example season-spread-missing
+             * @example second-test-needed
+             * @example seeds-above-published
+             * @example short-course
+             * @example short-run
+             * @example shortcut-reads-high
+             * @example simulated-speed-moved
+             * @example single-count
              * @example skid-counted-twice
+             * @example small-catch
+             * @example small-sample
+             * @example small-volume
+             * @example sources-disagree
+             * @example spread-unusual
+             * @example stand-at-risk
+             * @example stand-below-minimum
+             * @example stand-loss-above-accepted
+             * @example stated-rate-differs
+             * @example stated-stand-differs
+             * @example stated-unlike-records
+             * @example stops-close-together
+             * @example stray-catch
+             * @example strongly-clumped
+             * @example tape-dominates
+             * @example targets-conflict
+             * @example test-weight-settled
+             * @example tests-disagree
+             * @example too-few-containers
+             * @example treatment-changed
+             * @example trend-over-catches
+             * @example unlike-other-products
+             * @example unusual-field-efficiency
+             * @example unusual-product-rate
+             * @example unusual-share-of-seeds
+             * @example value-in-force-changed
+             * @example varies-from-day-to-day
+             * @example weighings-scatter
+             * @example wheel-slips
+             * @example wide-speed-range
+             * @example width-differs
+             * @example within-tolerance
+             * @example within-tolerance-not-shown
              */
             code: string;
             /** @description A sentence that can be shown as it is. */
@@ -6163,8 +5868,7 @@ export interface components {
         /** @description A catch test to be kept as evidence. What is known of machine, product and scale comes from their records. */
         RecordCatchTestRequest: {
             /**
-             * @description How the empty container was taken into account: `each` catch has its own tare reading, one reading is `shared` by all, or
-             *     the scale was `zeroed` with the empty container on it. Default: each, or shared when sharedTare is given.
+             * @description How the empty container was taken into account: `each` catch has its own tare reading, one reading is `shared` by all, or the scale was `zeroed` with the empty container on it. Default: each, or shared when sharedTare is given.
              * @enum {string}
              */
             tareReading?: "each" | "shared" | "zeroed";
@@ -6191,15 +5895,9 @@ export interface components {
             valueInForce?: components["schemas"]["ReferenceOfTest"];
             /** @description A predicted value to compare with where none is in force yet. No default. Range: above 0 and up to 1000 kg/rev. */
             startValue?: components["schemas"]["ReferenceOfTest"];
-            /**
-             * @description What another lot is expected to give where that is not the value in force, for example the prediction for a new lot: the limit
-             *     secondTestChange then counts from it. No default. Range: above 0 and up to 1000 kg/rev.
-             */
+            /** @description What another lot is expected to give where that is not the value in force, for example the prediction for a new lot: the limit secondTestChange then counts from it, and mistakes are judged against it. No default. Range: above 0 and up to 1000 kg/rev. */
             predictedValue?: components["schemas"]["PredictedValueOfTest"];
-            /**
-             * @description An earlier test of the same meter, element, setting, product and lot, set up apart from this one since the value in force was
-             *     adopted. A change of at least secondTestChange is adopted when the two agree. Default the stored test of the same meter, element, setting, product and lot since the value in force was adopted, not superseded, that bears this one out. Range: above 0 and up to 1000 kg/rev.
-             */
+            /** @description An earlier test of the same meter, element, setting, product and lot, set up apart from this one since the value in force was adopted. A change of at least secondTestChange is adopted when the two agree. A test before the last adoption is not combined. Default the stored test of the same meter, element, setting, product and lot since the value in force was adopted, not superseded, that bears this one out. Range: above 0 and up to 1000 kg/rev. */
             earlierTest?: components["schemas"]["EarlierTestOfTest"];
             /** @description The rate to be applied; gives the effect of a wrong value. Default that of the plan named. Range: above 0 and up to 100000 kg/ha. */
             targetRate?: components["schemas"]["MassPerAreaQuantity"];
@@ -6216,16 +5914,11 @@ export interface components {
             catchPoints?: number;
             /** @description Codes of likely mistakes that somebody has checked and that did not happen; they are left out of the judgement. */
             ruledOutMistakes?: ("pounds-as-kilograms" | "kilograms-as-pounds" | "tare-not-taken-off" | "tare-taken-off-twice" | "tare-of-another-container" | "decimal-slip" | "digit-wrong" | "count-doubled" | "count-halved" | "meter-not-primed" | "container-overflowed" | "tank-bridged-or-empty" | "meter-isolated" | "catch-point-missed" | "half-of-points-as-whole" | "container-not-emptied" | "counter-not-reset" | "residue-in-container" | "wind-or-hand" | "ounces-as-decimals" | "pulses-per-revolution-wrong" | "turns-of-another-shaft" | "another-element" | "another-product" | "value-in-another-unit" | "value-in-force-wrong" | "start-value-wrong" | "something-else")[];
-            /**
-             * @description Repeatability of one catch (standard deviation), scale and counter parts removed. Default by the size of the catch, s^2 = (0.93 %)^2
-             *     + (14.3 % rev / turns)^2 + (0.49 % kg / mass)^2: 1 % at 14 kg and 40 rev, 2 % at 0.3 kg and 20 rev, 3 % at 5 rev; with 2.9 % in
-             *     place of 0.93 % for dusty or caking products: judgement, 4 degrees of freedom, no published source. Default from the catches of earlier tests of this meter, element, setting and product, once there are enough; before that as said above. Range: 0.01 to 30 %.
-             */
+            /** @description Repeatability of one catch (standard deviation), scale and counter parts removed. Default by the size of the catch, s^2 = (0.93 %)^2 + (14.3 % rev / turns)^2 + (0.49 % kg / mass)^2: 1 % at 14 kg and 40 rev, 2 % at 0.3 kg and 20 rev, 3 % at 5 rev; with 2.9 % in place of 0.93 % for dusty or caking products: judgement, 4 degrees of freedom, no published source. Default from the catches of earlier tests of this meter, element, setting and product, once there are enough; before that as said above. Range: 0.01 to 30 %. */
             repeatability?: components["schemas"]["RatioQuantity"];
             /**
              * Format: double
-             * @description Degrees of freedom of the repeatability. Default 4: judgement, no published source; the stated deviation is then uncertain by about
-             *     35 % (JCGM 100:2008, G.4.2). With a repeatability from earlier tests the default is theirs.
+             * @description Degrees of freedom of the repeatability. Default 4: judgement, no published source; the stated deviation is then uncertain by about 35 % (JCGM 100:2008, G.4.2). With a repeatability from earlier tests the default is theirs.
              */
             repeatabilityDegreesOfFreedom?: number;
             /** @description Standard deviation from day to day beyond the scatter of catches. Default from the earlier tests of this meter, element, setting and product, once there are five; before that: Default 1 %: default until the series has five tests; judgement, no published source. Range: 0 to 20 %. */
@@ -6236,21 +5929,14 @@ export interface components {
             wantedPrecision?: components["schemas"]["RatioQuantity"];
             /** @description Probability with which the number of further catches that a repeat asks for reaches the wanted precision. Default 80 %: probability with which the number of catches asked for is enough; judgement, no published source. Range: 50 to 99 %. */
             precisionProbability?: components["schemas"]["RatioQuantity"];
-            /**
-             * @description Change from what was expected, from which a second test, set up anew, has to agree before anything is adopted. Default twice the
-             *     tolerance. Default 10 %: twice the tolerance; common practice asks for a second test at a change of 10 to 15 %, no published source. Range: 0.1 to 100 %.
-             */
+            /** @description Change from what was expected, from which a second test, set up anew, has to agree before anything is adopted. Default twice the tolerance. Default 10 %: twice the tolerance; common practice asks for a second test at a change of 10 to 15 %, no published source. Range: 0.1 to 100 %. */
             secondTestChange?: components["schemas"]["RatioQuantity"];
             /**
              * Format: double
-             * @description Coverage probability of expanded uncertainties. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM
-             *     100:2008.
+             * @description Coverage probability of expanded uncertainties. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM 100:2008.
              */
             coverageProbability?: number;
-            /**
-             * @description The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default:
-             *     the service makes one.
-             */
+            /** @description The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default: the service makes one. */
             id?: string;
             /** @description Id of the machine. */
             machine: string;
@@ -6355,20 +6041,11 @@ export interface components {
              * @enum {string}
              */
             unit: "kg/rev" | "g/rev" | "lb/rev" | "oz/rev";
-            /**
-             * @description Its own standard uncertainty, relative, where known. Default 2 %: default of a value in force: judgement, no published source. For a
-             *     start value 10 %: a predicted start value may be 20 % off; judgement, no published source. Range: 0 to 100 %.
-             */
+            /** @description Its own standard uncertainty, relative, where known. Default 2 %: default of a value in force: judgement, no published source. For a start value 10 %: a predicted start value may be 20 % off; judgement, no published source. Range: 0 to 100 %. */
             relativeUncertainty?: components["schemas"]["RatioQuantity"];
-            /**
-             * @description True when another scale, or the same one after another check, stands behind it: then no scale error cancels in the change. Default
-             *     false.
-             */
+            /** @description True when another scale, or the same one after another check, stands behind it: then no scale error cancels in the change. Default false. */
             fromAnotherScale?: boolean;
-            /**
-             * @description Error of the scale behind it that was found only after it was adopted, beyond what was corrected then: where that alone explains a
-             *     change, the answer says so first.
-             */
+            /** @description Error of the scale behind it that was found only after it was adopted, beyond what was corrected then: where that alone explains a change, the answer says so first. */
             scaleErrorFoundLater?: components["schemas"]["KnownScaleErrorOfTest"];
             /**
              * Format: date-time
@@ -6483,8 +6160,7 @@ export interface components {
             until: string;
             /**
              * Format: date-time
-             * @description From when on the new key opens nothing, RFC 3339. Default: it gets as long a life as the old one was given. It cannot outlive the
-             *     key that makes it.
+             * @description From when on the new key opens nothing, RFC 3339. Default: it gets as long a life as the old one was given. It cannot outlive the key that makes it.
              */
             expiresAt?: string;
         };
@@ -6531,10 +6207,7 @@ export interface components {
             pulses?: number;
             /** @description Turns of the wheel over it, in place of pulses. No default. Range: 0.1 to 1000000 rev. */
             turns?: components["schemas"]["RevolutionsQuantity"];
-            /**
-             * @description Standard uncertainty of this distance, beside the limit of the tape. Default as the distance resolution says: common practice, for
-             *     two marks. Range: 0 to 100 m.
-             */
+            /** @description Standard uncertainty of this distance, beside the limit of the tape. Default as the distance resolution says: common practice, for two marks. Range: 0 to 100 m. */
             distanceUncertainty?: components["schemas"]["LengthQuantity"];
             /**
              * @description Which way it was driven: `there` or `back`. With runs of both kinds the two ways are compared.
@@ -6651,10 +6324,7 @@ export interface components {
         };
         /** @description A check of a scale against known masses. */
         ScaleCheckRequest: {
-            /**
-             * @description The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default:
-             *     the service makes one.
-             */
+            /** @description The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default: the service makes one. */
             id?: string;
             /** @description Id of the scale. */
             scale: string;
@@ -6694,10 +6364,7 @@ export interface components {
         };
         /** @description A scale. Its span error comes from its checks, which are evidence of their own. */
         ScaleRequest: {
-            /**
-             * @description The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default:
-             *     the service makes one. May be repeated, unchanged, when replacing.
-             */
+            /** @description The sender's own id, a UUID of version 7 in lower case: for offline work, and for repeating the request safely at any time. Default: the service makes one. May be repeated, unchanged, when replacing. */
             id?: string;
             /** @description What the owner calls it. */
             name: string;
@@ -6777,8 +6444,7 @@ export interface components {
             /** @description The outcome in one or two sentences that can be shown as they are; they name crop, place and source. */
             headline: string;
             /**
-             * @description The outcome over all limits: `above` when any is exceeded, `within` when none is, `no-published-limit` when none has
-             *     a number for anything placed.
+             * @description The outcome over all limits: `above` when any is exceeded, `within` when none is, `no-published-limit` when none has a number for anything placed.
              * @example within
              * @example above
              * @example no-published-limit
@@ -6790,10 +6456,7 @@ export interface components {
             loads: components["schemas"]["NutrientLoadAnswer"][];
             /** @description Every limit for this crop and region: those exceeded first, the worst at the head; those without a number last. */
             limits: components["schemas"]["SeedRowLimitOfSource"][];
-            /**
-             * @description The loss of stand that the linear model of South Dakota State University lets expect; absent for crops that it has no slope for.
-             *     Judged in South Dakota, shown elsewhere.
-             */
+            /** @description The loss of stand that the linear model of South Dakota State University lets expect; absent for crops that it has no slope for. Judged in South Dakota, shown elsewhere. */
             standLoss?: components["schemas"]["StandLossAnswer"];
             /** @description Reductions that sources state for such a seedbed or such products. They hold for the limits of their own source only. */
             reductions: components["schemas"]["StatedReductionAnswer"][];
@@ -6810,8 +6473,7 @@ export interface components {
         SeedRowLimitAnswerBatchLine: {
             /**
              * Format: int64
-             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row
-             *     1.
+             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row 1.
              */
             line: number;
             /** @description What the table calls the test; absent when no table was sent. */
@@ -6824,8 +6486,7 @@ export interface components {
         /** @description One limit against what lies with the seed. */
         SeedRowLimitOfSource: {
             /**
-             * @description `within`: not above the limit. `above`: above it. `no-published-limit`: the source has no number for this case; the
-             *                 reason says why.
+             * @description `within`: not above the limit. `above`: above it. `no-published-limit`: the source has no number for this case; the reason says why.
              * @example within
              * @example above
              * @example no-published-limit
@@ -6859,8 +6520,7 @@ export interface components {
             /** @description The number as the source prints it, in its own unit; absent without one. */
             asPrinted?: components["schemas"]["MassPerAreaQuantity"];
             /**
-             * @description How the number was found: `published-cell` is printed for this geometry, the others take a stricter printed number. Absent
-             *     without one. Known today: `published-cell`, `stricter-of-two-cells`, `widest-cell`.
+             * @description How the number was found: `published-cell` is printed for this geometry, the others take a stricter printed number. Absent without one. Known today: `published-cell`, `stricter-of-two-cells`, `widest-cell`.
              * @example published-cell
              * @example stricter-of-two-cells
              * @example widest-cell
@@ -6883,14 +6543,12 @@ export interface components {
              */
             crop: "wheat" | "barley" | "oat" | "canola" | "corn" | "sunflower" | "soybean" | "dry-bean" | "flax" | "pea" | "lentil" | "chickpea" | "other";
             /**
-             * @description Texture of the soil: `light` is sandy loam or lighter, `medium` loam to clay loam, `heavy` clay to heavy clay. Take
-             *     the lightest one of the field.
+             * @description Texture of the soil: `light` is sandy loam or lighter, `medium` loam to clay loam, `heavy` clay to heavy clay. Take the lightest one of the field.
              * @enum {string}
              */
             soil: "light" | "medium" | "heavy";
             /**
-             * @description Moisture of the seedbed: `good` is at or near field capacity and expected to stay so. In doubt, and in drying weather, it is
-             *     `dry`.
+             * @description Moisture of the seedbed: `good` is at or near field capacity and expected to stay so. In doubt, and in drying weather, it is `dry`.
              * @enum {string}
              */
             moisture: "good" | "dry";
@@ -6993,8 +6651,7 @@ export interface components {
         SeedingRateAnswerBatchLine: {
             /**
              * Format: int64
-             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row
-             *     1.
+             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row 1.
              */
             line: number;
             /** @description What the table calls the test; absent when no table was sent. */
@@ -7004,10 +6661,7 @@ export interface components {
             /** @description What the question would be refused with alone; absent when there is a result. */
             problem?: components["schemas"]["Problem"];
         };
-        /**
-         * @description What is fixed of a seeding rate (exactly one of targetStand, seedsPerArea, germinableSeedsPerArea, seedsPerRow and rate), and what is
-         *     known of the seed.
-         */
+        /** @description What is fixed of a seeding rate (exactly one of targetStand, seedsPerArea, germinableSeedsPerArea, seedsPerRow and rate), and what is known of the seed. */
         SeedingRateRequest: {
             /** @description Plants per area that are to stand. Needs germination and emergence, or survival. No default. Range: above 0 and up to 100000 /m2. */
             targetStand?: components["schemas"]["CountPerAreaQuantity"];
@@ -7071,8 +6725,7 @@ export interface components {
             form: string;
             /**
              * Format: double
-             * @description The number to type in, already rounded to the controller's decimals: a count of pulses over `distance`, or a length in
-             *     `unit`.
+             * @description The number to type in, already rounded to the controller's decimals: a count of pulses over `distance`, or a length in `unit`.
              */
             value: number;
             /** @description Its unit; absent for a count of pulses. */
@@ -7130,10 +6783,7 @@ export interface components {
             spread?: components["schemas"]["RatioQuantity"];
             /** @description What a stand count answered as survival or emergence. */
             counted?: components["schemas"]["CountedShare"];
-            /**
-             * @description Standard deviation of the share from season to season, beside what the count leaves open; goes with counted. Without it the margin
-             *     is too small. No default. Range: 0 to 50 %.
-             */
+            /** @description Standard deviation of the share from season to season, beside what the count leaves open; goes with counted. Without it the margin is too small. No default. Range: 0 to 50 %. */
             seasonSpread?: components["schemas"]["RatioQuantity"];
         };
         /** @description What was sown, as seeds per area or as a mass per area with the mass of a kernel. */
@@ -7192,8 +6842,7 @@ export interface components {
         /** @description A part of the spread. */
         SpreadPart: {
             /**
-             * @description Where it comes from: `density`, `displacement`, `fill-efficiency`; or, learned from an earlier product,
-             *     `earlier-density`, `earlier-value` and `product-to-product`.
+             * @description Where it comes from: `density`, `displacement`, `fill-efficiency`; or, learned from an earlier product, `earlier-density`, `earlier-value` and `product-to-product`.
              * @example density
              * @example displacement
              * @example fill-efficiency
@@ -7224,8 +6873,7 @@ export interface components {
             scatter?: components["schemas"]["ScatterAnswer"];
             /**
              * Format: int32
-             * @description Number of counts like these that the wanted precision takes; absent for one count, which does not show how counts scatter, and when
-             *     no practical number does.
+             * @description Number of counts like these that the wanted precision takes; absent for one count, which does not show how counts scatter, and when no practical number does.
              */
             countsNeeded?: number;
             /** @description Pure seeds sown; absent when nothing is known of them. */
@@ -7254,8 +6902,7 @@ export interface components {
         StandCountAnswerBatchLine: {
             /**
              * Format: int64
-             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row
-             *     1.
+             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row 1.
              */
             line: number;
             /** @description What the table calls the test; absent when no table was sent. */
@@ -7285,8 +6932,7 @@ export interface components {
             wantedPrecision?: components["schemas"]["RatioQuantity"];
             /**
              * Format: double
-             * @description Coverage probability of the intervals. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM
-             *     100:2008.
+             * @description Coverage probability of the intervals. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM 100:2008.
              */
             coverageProbability?: number;
         };
@@ -7378,8 +7024,7 @@ export interface components {
         StandRiskAnswerBatchLine: {
             /**
              * Format: int64
-             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row
-             *     1.
+             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row 1.
              */
             line: number;
             /** @description What the table calls the test; absent when no table was sent. */
@@ -7680,8 +7325,7 @@ export interface components {
         /** @description One part of the uncertainty. */
         UncertaintyPart: {
             /**
-             * @description Where it comes from: `catches` (scatter, weighing, counting), `scale` (span, common to all), `shared-tare` or
-             *     `points-not-caught`.
+             * @description Where it comes from: `catches` (scatter, weighing, counting), `scale` (span, common to all), `shared-tare` or `points-not-caught`.
              * @example catches
              * @example scale
              * @example shared-tare
@@ -7697,15 +7341,11 @@ export interface components {
             symbol: string;
             /** @description What it measures, as the schemas of quantities are named: `mass` for MassQuantity. */
             dimension: string;
-            /**
-             * @description Exact factor: a value in this unit times the factor, plus `offsetInSi` where there is one, is the value in the SI unit of the
-             *     dimension (kg, m, s, Pa, K, revolutions as a plain count).
-             */
+            /** @description Exact factor: a value in this unit times the factor, plus `offsetInSi` where there is one, is the value in the SI unit of the dimension (kg, m, s, Pa, K, revolutions as a plain count). */
             toSi: components["schemas"]["FactorAnswer"];
             /**
              * Format: double
-             * @description What is added after the factor: the SI value of zero in this unit, in kelvin for a temperature. Absent for zero, which every other
-             *     unit has.
+             * @description What is added after the factor: the SI value of zero in this unit, in kelvin for a temperature. Absent for zero, which every other unit has.
              */
             offsetInSi?: number;
             /** @description Code in the Unified Code for Units of Measure. */
@@ -7891,8 +7531,7 @@ export interface components {
             /** @description The element. */
             element: string;
             /**
-             * @description Where it comes from: a `value-in-force`, the plan's `start-value`, or the volume that the element displaces
-             *     (`displacement`).
+             * @description Where it comes from: a `value-in-force`, the plan's `start-value`, or the volume that the element displaces (`displacement`).
              * @example value-in-force
              * @example start-value
              * @example displacement
@@ -7914,10 +7553,7 @@ export interface components {
             /** @description Its standard uncertainty, relative. Default 2 %: default of a value in force: judgement, no published source. Range: above 0 and up to 50 %. */
             relativeUncertainty?: components["schemas"]["RatioQuantity"];
         };
-        /**
-         * @description A number as a controller holds it: exactly one of pulsesPerDistance, pulses with their distance, distancePerPulse and
-         *     wheelCircumference.
-         */
+        /** @description A number as a controller holds it: exactly one of pulsesPerDistance, pulses with their distance, distancePerPulse and wheelCircumference. */
         ValueOfSensor: {
             /** @description Pulses per distance. No default. Range: above 0 and up to 10000000 pulses/100m. */
             pulsesPerDistance?: components["schemas"]["PulsesPerDistanceQuantity"];
@@ -7958,8 +7594,7 @@ export interface components {
         VolumeCheckAnswerBatchLine: {
             /**
              * Format: int64
-             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row
-             *     1.
+             * @description The line of the question, counted from 1; blank lines count. In a table the row with which the question begins, the header being row 1.
              */
             line: number;
             /** @description What the table calls the test; absent when no table was sent. */
@@ -7974,9 +7609,7 @@ export interface components {
             /** @description What the owner calls the element. */
             element?: string;
             /**
-             * @description How the element carries product: `closed-pockets` that are struck off (no more than 105 % of them can come out),
-             *     `open-flutes` or an `auger` (up to 160 %, because a layer beyond them is dragged along; judgement). Default not known,
-             *     which allows as much as open flutes.
+             * @description How the element carries product: `closed-pockets` that are struck off (no more than 105 % of them can come out), `open-flutes` or an `auger` (up to 160 %, because a layer beyond them is dragged along; judgement). Default not known, which allows as much as open flutes.
              * @enum {string}
              */
             elementKind?: "closed-pockets" | "open-flutes" | "auger";
@@ -7994,8 +7627,7 @@ export interface components {
             massPerRevolution?: components["schemas"]["MassPerRevolutionToCheck"];
             /**
              * Format: double
-             * @description Coverage probability of the intervals. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM
-             *     100:2008.
+             * @description Coverage probability of the intervals. Default 0.95: common practice for expanded uncertainties, as in the examples of JCGM 100:2008.
              */
             coverageProbability?: number;
         };
@@ -8028,8 +7660,7 @@ export interface components {
         /** @description A nutrient that is wanted, or limited. */
         WantedNutrient: {
             /**
-             * @description The nutrient in the form that the amount is stated in, as the element (N, P, K, S, and SO4-S for sulfur in sulfate) or as P2O5, K2O,
-             *     SO3 or SO4. The answer speaks of it in the same form.
+             * @description The nutrient in the form that the amount is stated in, as the element (N, P, K, S, and SO4-S for sulfur in sulfate) or as P2O5, K2O, SO3 or SO4. The answer speaks of it in the same form.
              * @enum {string}
              */
             nutrient: "N" | "P2O5" | "P" | "K2O" | "K" | "S" | "SO4-S" | "SO3" | "SO4";
@@ -8109,10 +7740,7 @@ export interface components {
             openers: number;
             /** @description Distance between neighbouring openers. Range: 0.01 to 10 m. */
             spacing: components["schemas"]["LengthQuantity"];
-            /**
-             * @description Measured distance from a mark on the machine to the same mark in the next pass. Default openers times spacing: judgement, no overlap
-             *     and no gap between passes. Range: 0.01 to 200 m.
-             */
+            /** @description Measured distance from a mark on the machine to the same mark in the next pass. Default openers times spacing: judgement, no overlap and no gap between passes. Range: 0.01 to 200 m. */
             passToPass?: components["schemas"]["LengthQuantity"];
             /** @description Width typed into the controller. Default openers times spacing: common practice. Range: 0.01 to 200 m. */
             inForce?: components["schemas"]["LengthQuantity"];
@@ -8153,10 +7781,7 @@ export interface components {
         };
         /** @description A workspace: what one farm, dealer or customer keeps, and what only its keys open. */
         WorkspaceRequest: {
-            /**
-             * @description The sender's own id, a UUID of version 7 in lower case, for repeating the request safely. Default: the service makes one. May be
-             *     repeated, unchanged, when replacing.
-             */
+            /** @description The sender's own id, a UUID of version 7 in lower case, for repeating the request safely. Default: the service makes one. May be repeated, unchanged, when replacing. */
             id?: string;
             /** @description What it is called. */
             name: string;
