@@ -163,7 +163,7 @@ internal static class CatchTestMapping
                 UnitTable.Get(entry.Unit!),
                 entry.Decimals!.Value,
                 PulsesPerRevolutionQuantity.Read(request.PulsesPerRevolution),
-                BulkDensityQuantity.Read(request.Product!.BulkDensity),
+                BulkDensityQuantity.Read(request.Product?.BulkDensity),
                 RotationQuantity.Read(request.MeterSpeed)
             )
             : null;

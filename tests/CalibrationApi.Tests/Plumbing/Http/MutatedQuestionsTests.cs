@@ -56,6 +56,29 @@ public sealed class MutatedQuestionsTests
         Assert.True(statuses.Values.Min() >= QuestionsPerOperation / 20);
     }
 
+    [Theory]
+    [MemberData(nameof(Each))]
+    public async Task Post_QuestionWithoutOneOfItsMembers_IsAnsweredOrRefusedButNeverFails(string operation)
+    {
+        var members = Members(Draft.Of(Question.Of(operation).Text).Body, "").ToArray();
+
+        Assert.True(members.Length >= 5);
+        foreach (var member in members)
+        {
+            using var response = await Question.AskAsync(ApiHost.Client, operation, Question.Of(operation).Without(member).Text, "");
+
+            Assert.True((int)response.StatusCode is 200 or 422, $"{(int)response.StatusCode} without {member}");
+        }
+    }
+
+    private static IEnumerable<string> Members(JsonNode node, string at) =>
+        node switch
+        {
+            JsonObject members => members.SelectMany(member => Members(member.Value!, $"{at}/{member.Key}").Prepend($"{at}/{member.Key}")),
+            JsonArray items => items.SelectMany((item, i) => Members(item!, string.Create(CultureInfo.InvariantCulture, $"{at}/{i}"))),
+            _ => [],
+        };
+
     private static async Task<JsonNode> ReadAsync(HttpResponseMessage response)
     {
         Assert.Equal("application/json", response.Content.Headers.ContentType?.MediaType);
