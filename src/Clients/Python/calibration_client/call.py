@@ -136,8 +136,8 @@ class Caller:
         answer = self._send(method, target + _query_of(query or {}), sent, content)
         return answer if answer.status == 304 and "If-None-Match" in sent else self._succeeded(answer)
 
-    def _pages(self, path: str, query: Mapping[str, object]) -> Pages[Any]:
-        return Pages(lambda cursor: self._ask("GET", path, query={**query, "cursor": cursor}).json())
+    def _pages(self, path: str, query: Mapping[str, object], id: str | None = None) -> Pages[Any]:
+        return Pages(lambda cursor: self._ask("GET", path, id, query={**query, "cursor": cursor}).json())
 
     def _batch(self, path: str, questions: Iterable[Any], query: Mapping[str, object]) -> Generator[Any, None, None]:
         return run_batch(questions, path + _query_of(query), self._transport, self._retries)

@@ -1557,7 +1557,7 @@ class Operations(Caller):
             units: Units of the answer; as-asked keeps what was entered.
             limit: Items on a page, 1 to 1000.
         """
-        return self._pages("/v1/machines/{id}/values-in-force", {"meter": meter, "element": element, "setting": setting, "product": product, "at": at, "units": units, "limit": limit})
+        return self._pages("/v1/machines/{id}/values-in-force", {"meter": meter, "element": element, "setting": setting, "product": product, "at": at, "units": units, "limit": limit}, id)
 
     def evaluate_volume_check(
         self,

@@ -242,7 +242,7 @@ class Operation:
         if self.is_batch:
             return f"self._batch({text(self.path)}, questions, {query})"
         if self.gives_pages:
-            return f"self._pages({text(self.path)}, {query})"
+            return f"self._pages({text(self.path)}, {query}{', id' if self.takes_id else ''})"
         return self.record(self.asking()) if self.gives_tag else f'cast("{self.answer}", {self.asking()}.json())'
 
     def record(self, answer: str) -> str:
