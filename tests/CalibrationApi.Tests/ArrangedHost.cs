@@ -81,7 +81,12 @@ internal sealed class ArrangedHost(params (string Name, string Value)[] settings
                         if (headers.Remove(FromHeader, out var from))
                             context.Connection.RemoteIpAddress = IPAddress.Parse(from.ToString());
                         if (headers.Remove(KeyHeader, out var key))
-                            new Caller(CalibrationApi.Plumbing.Access.Workspace.Local, key.ToString(), Scope.All).SendsIn(context);
+                            context.User = Caller.Principal(
+                                "Test",
+                                CalibrationApi.Plumbing.Access.Workspace.Local.ToString(),
+                                key.ToString(),
+                                Scope.All
+                            );
                         if (endpoints.TryGetValue(context.Request.Path, out var endpoint))
                             context.SetEndpoint(endpoint);
                         return rest(context);

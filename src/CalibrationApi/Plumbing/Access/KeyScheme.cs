@@ -1,66 +1,79 @@
+using System.Text.Encodings.Web;
 using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Storage;
 using CalibrationApi.Storage.Access;
+using Microsoft.AspNetCore.Authentication;
+using Microsoft.Extensions.Options;
 
 namespace CalibrationApi.Plumbing.Access;
 
 /// <summary>Finds out who sends a request, and turns away whoever may not (RFC 6750).</summary>
-/// <remarks>
-/// The key is looked up with every request, so that a revocation counts from the next one on, whichever process made it. The framework's
-/// authentication and authorization make a dozen objects for each request to choose among schemes and policies; there is one scheme here.
-/// </remarks>
-internal sealed class KeyScheme(CalibrationDatabase database, TimeProvider clock, LocalMode localMode, KeyUse use)
+/// <remarks>The key is looked up with every request, so that a revocation counts from the next one on, whichever process made it.</remarks>
+internal sealed class KeyScheme(
+    IOptionsMonitor<AuthenticationSchemeOptions> options,
+    ILoggerFactory logger,
+    UrlEncoder encoder,
+    CalibrationDatabase database,
+    TimeProvider clock,
+    LocalMode localMode,
+    KeyUse use
+) : AuthenticationHandler<AuthenticationSchemeOptions>(options, logger, encoder)
 {
+    public const string Name = "Key";
+
     private const string Method = "Bearer";
 
     // The same for every request without a key, and never changed.
-    private static readonly Caller OfThisMachine = new(Workspace.Local, null, LocalMode.Scopes);
+    private static readonly AuthenticateResult OfThisMachine = Success(Workspace.Local, null, LocalMode.Scopes);
 
-    /// <summary>Lets a request through whose sender has the scope that its route needs.</summary>
-    public Task CheckAsync(HttpContext context, RequestDelegate next)
+    private AccessRefusal refusal = AccessRefusal.NoKey;
+
+    protected override Task<AuthenticateResult> HandleAuthenticateAsync() => Task.FromResult(Authenticate());
+
+    protected override Task HandleChallengeAsync(AuthenticationProperties properties) => refusal.ExecuteAsync(Context);
+
+    protected override Task HandleForbiddenAsync(AuthenticationProperties properties)
+    {
+        var scope = Context.GetEndpoint()!.Metadata.GetRequiredMetadata<NeededScope>().Scope;
+        // Without keys nobody was asked for one; that is no key with too small a scope.
+        return (Caller.Of(Context).Key is null ? AccessRefusal.NoKeyYet(scope) : AccessRefusal.MissingScope(scope)).ExecuteAsync(Context);
+    }
+
+    private AuthenticateResult Authenticate()
     {
         // Who asks matters only where a scope is needed.
-        if (context.GetEndpoint()?.Metadata.GetMetadata<NeededScope>() is not { Scope: var scope })
-            return next(context);
-        if (context.Features.Get<Caller>() is not { } caller)
-        {
-            (caller, var refusal) = Authenticate(context);
-            if (caller is null)
-                return refusal!.ExecuteAsync(context);
-            caller.SendsIn(context);
-        }
-
-        if (caller.Scopes.Contains(scope))
-            return next(context);
-        // Without keys nobody was asked for one; that is no key with too small a scope.
-        return (caller.Key is null ? AccessRefusal.NoKeyYet(scope) : AccessRefusal.MissingScope(scope)).ExecuteAsync(context);
-    }
-
-    private (Caller? Caller, AccessRefusal? Refusal) Authenticate(HttpContext context)
-    {
-        if (HasKeyInAddress(context.Request))
-            return (null, AccessRefusal.KeyInAddress);
-        var values = context.Request.Headers.Authorization;
+        if (Context.GetEndpoint()?.Metadata.GetMetadata<NeededScope>() is null)
+            return AuthenticateResult.NoResult();
+        if (HasKeyInAddress())
+            return Fail(AccessRefusal.KeyInAddress);
+        var values = Request.Headers.Authorization;
         if (values.Count > 1)
-            return (null, AccessRefusal.TwoCredentials);
+            return Fail(AccessRefusal.TwoCredentials);
         if (values.Count == 0)
-            return localMode.Refusal(context) is { } why ? (null, why) : (OfThisMachine, null);
+            return Local();
         var parts = values[0]!.Split(' ', StringSplitOptions.RemoveEmptyEntries);
         if (parts is not [var method, ..] || !method.Equals(Method, StringComparison.OrdinalIgnoreCase))
-            return (null, AccessRefusal.OtherMethod);
+            return Fail(AccessRefusal.OtherMethod);
         if (parts is not [_, var text])
-            return (null, AccessRefusal.Malformed);
-        return KeyText.Read(text) is { } key ? Shown(key) : (null, AccessRefusal.NotAKey);
+            return Fail(AccessRefusal.Malformed);
+        return KeyText.Read(text) is { } key ? Shown(key) : Fail(AccessRefusal.NotAKey);
     }
 
-    private (Caller? Caller, AccessRefusal? Refusal) Shown(KeyText shown)
+    private AuthenticateResult Local()
+    {
+        if (localMode.Refusal(Context) is { } why)
+            return Fail(why);
+        return OfThisMachine;
+    }
+
+    private AuthenticateResult Shown(KeyText shown)
     {
         var found = database
             .Read(connection => KeyStore.OfAnyWorkspace(connection, shown.Id))
             .Where(one => shown.Fits(one.Key.SecretHash))
             .ToArray();
         if (found is not [var (workspace, isRetired, key)])
-            return (null, AccessRefusal.Unknown);
+            return Fail(AccessRefusal.Unknown);
         localMode.End();
         var now = clock.GetUtcNow();
         var why =
@@ -69,15 +82,24 @@ internal sealed class KeyScheme(CalibrationDatabase database, TimeProvider clock
             : isRetired ? AccessRefusal.WorkspaceRetired
             : null;
         if (why is not null)
-            return (null, why with { Workspace = workspace, Key = key.Id });
+            return Fail(why with { Workspace = workspace, Key = key.Id });
         use.Note(workspace, key, now);
-        return (Caller.With(workspace, key.Id, key.Scopes), null);
+        return Success(workspace, key.Id, key.Scopes);
     }
 
     // Addresses end up in logs and histories. Also where a key in the header would do.
-    private static bool HasKeyInAddress(HttpRequest request) =>
-        request.QueryString.HasValue
-        && request.Query.Any(parameter =>
+    private bool HasKeyInAddress() =>
+        Request.QueryString.HasValue
+        && Request.Query.Any(parameter =>
             parameter.Key == "access_token" || KeyText.IsIn(parameter.Key) || parameter.Value.Any(KeyText.IsIn)
         );
+
+    private static AuthenticateResult Success(string workspace, string? key, IEnumerable<string> scopes) =>
+        AuthenticateResult.Success(new AuthenticationTicket(Caller.Principal(Name, workspace, key, scopes), Name));
+
+    private AuthenticateResult Fail(AccessRefusal why)
+    {
+        refusal = why;
+        return AuthenticateResult.Fail(why.Code.Word);
+    }
 }

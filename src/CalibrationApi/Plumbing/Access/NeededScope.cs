@@ -4,8 +4,22 @@ using Microsoft.AspNetCore.Authorization;
 
 namespace CalibrationApi.Plumbing.Access;
 
-/// <summary>The scope that a route needs.</summary>
-internal sealed record NeededScope(string Scope);
+/// <summary>The scope that a route needs; the policy of the same name asks for it.</summary>
+internal sealed class NeededScope(string scope) : IAuthorizeData
+{
+    public string Scope => scope;
+
+    // The policy has the name of the scope.
+    string? IAuthorizeData.Policy
+    {
+        get => scope;
+        set => throw new NotSupportedException();
+    }
+
+    string? IAuthorizeData.Roles { get; set; }
+
+    string? IAuthorizeData.AuthenticationSchemes { get; set; }
+}
 
 /// <summary>Says of routes who may use them.</summary>
 internal static class NeededScopeRoutes

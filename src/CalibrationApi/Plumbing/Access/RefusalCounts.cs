@@ -21,7 +21,7 @@ internal sealed partial class RefusalCounts(SingleWriter writer, TimeProvider cl
     {
         var now = clock.GetUtcNow();
         // A key that is good as such but lacks a scope was authenticated; of any other the refusal says whose it was, if that is known.
-        var caller = context.Features.Get<Caller>();
+        var caller = context.User.Identity?.IsAuthenticated == true ? Caller.Of(context) : null;
         var workspace = caller is { Key: not null } ? caller.Workspace : refusal.Workspace ?? RefusalStore.NoWorkspace;
         var entry = (
             workspace,

@@ -1,3 +1,4 @@
+using CalibrationApi.Plumbing.Access;
 using CalibrationApi.Plumbing.Settings;
 using Microsoft.Extensions.Configuration.Memory;
 using Microsoft.Extensions.Logging.Console;
@@ -19,6 +20,8 @@ internal static class ObservabilitySetup
                 [
                     // Several lines for every request fill a log that nobody reads; ours is one.
                     new("Logging:LogLevel:Microsoft.AspNetCore", nameof(LogLevel.Warning)),
+                    // Refused requests are counted; a line of the scheme for each would let anybody fill the log.
+                    new($"Logging:LogLevel:{typeof(KeyScheme).FullName}", nameof(LogLevel.Warning)),
                     // Whoever starts the service is told why it does not start in one sentence, or by the exception itself.
                     new("Logging:LogLevel:Microsoft.Extensions.Hosting.Internal.Host", nameof(LogLevel.None)),
                     // Checks that fail are told by whoever asked for them.

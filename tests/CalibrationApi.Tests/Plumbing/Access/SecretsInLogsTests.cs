@@ -60,6 +60,7 @@ public sealed class SecretsInLogsTests
             builder.ConfigureLogging(logging => logging.AddProvider(log).SetMinimumLevel(LogLevel.Trace));
             builder.UseSetting("Logging:LogLevel:Default", "Trace");
             builder.UseSetting("Logging:LogLevel:Microsoft.AspNetCore", "Trace");
+            builder.UseSetting($"Logging:LogLevel:{typeof(KeyScheme).FullName}", "Trace");
         }
     }
 }
