@@ -1,7 +1,5 @@
 using CalibrationApi.Calculations.Nutrients;
 using CalibrationApi.Engine.Answers;
-using CalibrationApi.Engine.PublishedSeedRowLimits;
-using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Validation;
 using FluentValidation;
@@ -17,18 +15,7 @@ internal sealed class SeedRowLimitRequestValidator : AbstractValidator<SeedRowLi
             .Custom(
                 (question, context) =>
                 {
-                    if (
-                        Rules.Canonical(question.RowSpacing) is { } row
-                        && Rules.Canonical(question.Spread) is { } spread
-                        && double.IsFinite(row)
-                        && double.IsFinite(spread)
-                        && SeedbedUtilisation.IsWiderThanRow(new Length(spread), new Length(row))
-                    )
-                        context.Report(
-                            nameof(question.Spread),
-                            SharedCodes.SettingsAtOdds,
-                            "Seed cannot be spread wider than the rows are apart. Check both widths and their units."
-                        );
+                    SeedSpread.Check(question.RowSpacing, question.Spread, nameof(question.Spread), context);
                     CheckZones(question, context);
                 }
             );

@@ -1,7 +1,6 @@
 using System.Globalization;
+using CalibrationApi.Calculations.SeedRowLimits;
 using CalibrationApi.Engine.Answers;
-using CalibrationApi.Engine.PublishedSeedRowLimits;
-using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Validation;
 using FluentValidation;
@@ -27,18 +26,7 @@ internal sealed class MachineRequestValidator : AbstractValidator<MachineRequest
                 ErrorCodes.WordUnknown,
                 "This is not the name of a time zone. Use an IANA name such as Europe/Vienna or America/Regina."
             );
-        if (
-            Rules.Canonical(machine.RowSpacing) is { } row
-            && Rules.Canonical(machine.OpenerSpread) is { } spread
-            && double.IsFinite(row)
-            && double.IsFinite(spread)
-            && SeedbedUtilisation.IsWiderThanRow(new Length(spread), new Length(row))
-        )
-            context.Report(
-                nameof(machine.OpenerSpread),
-                SharedCodes.SettingsAtOdds,
-                "Seed cannot be spread wider than the rows are apart. Check both widths and their units."
-            );
+        SeedSpread.Check(machine.RowSpacing, machine.OpenerSpread, nameof(machine.OpenerSpread), context);
         Unique(machine.Tanks, tank => tank.Name, nameof(machine.Tanks), nameof(TankOfMachine.Name), context);
         if (machine.Meters?.Sum(meter => meter?.Elements?.Count ?? 0) > MostElements)
             context.Report(
