@@ -76,18 +76,21 @@ public static class CatchTestEvaluation
         var limits = PhysicalLimits.Of(test, estimate);
         var excluded = ExcludedCatches.Of(test, readings, estimate, expected, settings.Tolerance);
         var decision = CatchTestVerdict.Decide(
-            estimate,
-            agreement,
-            change,
-            expected,
-            secondTest,
-            mistakes,
-            limits.Impossible.Count > 0,
-            test.Scale.KnownError is { CheckFailed: true },
-            excluded,
-            readings.Count,
-            readings.Variances.Average(),
-            settings
+            new CatchTestFacts
+            {
+                Estimate = estimate,
+                Agreement = agreement,
+                Change = change,
+                Expected = expected,
+                SecondTest = secondTest,
+                Mistakes = mistakes,
+                IsImpossible = limits.Impossible.Count > 0,
+                ScaleFailed = test.Scale.KnownError is { CheckFailed: true },
+                Excluded = excluded,
+                Counted = readings.Count,
+                MeanVariance = readings.Variances.Average(),
+                Limits = settings,
+            }
         );
 
         var toUse = decision.Verdict == Verdict.Adopt ? ValueToUse.Of(test, estimate, secondTest, settings.DayToDay) : null;

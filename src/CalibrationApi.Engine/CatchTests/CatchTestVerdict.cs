@@ -1,5 +1,4 @@
 using CalibrationApi.Engine.Catches;
-using CalibrationApi.Engine.LikelyMistakes;
 using CalibrationApi.Engine.ReferenceValues;
 
 namespace CalibrationApi.Engine.CatchTests;
@@ -76,18 +75,7 @@ public static class CatchTestVerdict
     }
 
     /// <summary>Decides.</summary>
-    /// <param name="estimate">The value of the test.</param>
-    /// <param name="agreement">How its catches agree.</param>
-    /// <param name="change">The comparison with a value in force or a start value; null without either.</param>
-    /// <param name="expected">How far the test lies from what was expected of it; null without a value in force or a start value.</param>
-    /// <param name="secondTest">How an earlier test bears this one out; null without one.</param>
-    /// <param name="mistakes">The mistakes that would explain the test.</param>
-    /// <param name="isImpossible">Something about the test cannot be (<see cref="PhysicalLimits"/>).</param>
-    /// <param name="scaleFailed">The scale failed its last check before the test.</param>
-    /// <param name="excluded">What the catches that were left out say.</param>
-    /// <param name="counted">Catches that count.</param>
-    /// <param name="meanVariance">Mean of their known random variances, relative.</param>
-    /// <param name="limits">Tolerance, wanted precision, second-test change and coverage in use.</param>
+    /// <param name="facts">What is known of the test.</param>
     /// <remarks>
     /// <para>Formula: the first that applies. 1 investigate: one mistake has a probability of at least 0.5 and a Bayes factor of at least
     /// 10 against an ordinary change, and no other explains the test almost as well; or something is physically impossible; or a stray
@@ -103,72 +91,38 @@ public static class CatchTestVerdict
     /// <para>Accuracy: every row of the table, with a case of its own (CatchTestVerdictTests); further catches just enough, their precision
     /// within 1e-9 (CatchTestVerdictTests).</para>
     /// </remarks>
-    public static Decision Decide(
-        MassPerRevolutionEstimate estimate,
-        CatchAgreement agreement,
-        ChangeAgainstReference? change,
-        ExpectedChange? expected,
-        SecondTest? secondTest,
-        LikelyMistakesResult mistakes,
-        bool isImpossible,
-        bool scaleFailed,
-        ExcludedCatches excluded,
-        int counted,
-        double meanVariance,
-        CatchTestSettings limits
-    )
+    public static Decision Decide(CatchTestFacts facts)
     {
-        var decision = DecideByCounted(
-            estimate,
-            agreement,
-            change,
-            expected,
-            secondTest,
-            mistakes,
-            isImpossible,
-            scaleFailed,
-            counted,
-            meanVariance,
-            limits
-        );
+        var decision = DecideByCounted(facts);
         if (decision.Verdict != Verdict.Adopt)
             return decision;
-        if (agreement.HasCatchApart(limits.Tolerance))
+        if (facts.Agreement.HasCatchApart(facts.Limits.Tolerance))
             return new(Verdict.Repeat, Rule.CatchApart, 1);
-        return excluded.Decide(counted) ? new(Verdict.Repeat, Rule.ExclusionDecides, 1) : decision;
+        return facts.Excluded.Decide(facts.Counted) ? new(Verdict.Repeat, Rule.ExclusionDecides, 1) : decision;
     }
 
-    private static Decision DecideByCounted(
-        MassPerRevolutionEstimate estimate,
-        CatchAgreement agreement,
-        ChangeAgainstReference? change,
-        ExpectedChange? expected,
-        SecondTest? secondTest,
-        LikelyMistakesResult mistakes,
-        bool isImpossible,
-        bool scaleFailed,
-        int counted,
-        double meanVariance,
-        CatchTestSettings limits
-    )
+    private static Decision DecideByCounted(CatchTestFacts facts)
     {
-        if (mistakes.Named is not null)
+        var (agreement, change, limits) = (facts.Agreement, facts.Change, facts.Limits);
+        if (facts.Mistakes.Named is not null)
             return new(Verdict.Investigate, Rule.LikelyMistake);
-        if (isImpossible)
+        if (facts.IsImpossible)
             return new(Verdict.Investigate, Rule.Impossible);
         if (agreement.HasStray && Math.Abs(agreement.FarthestDeviation) > limits.Tolerance)
             return new(Verdict.Investigate, Rule.StrayCatch);
         if (agreement.QProbability < InvestigateProbability && agreement.Spread > limits.Tolerance)
             return new(Verdict.Investigate, Rule.WildScatter);
 
-        if (scaleFailed)
+        if (facts.ScaleFailed)
             return new(Verdict.Repeat, Rule.ScaleFailed);
-        if (mistakes.LikelierThanChange)
+        if (facts.Mistakes.LikelierThanChange)
             return new(Verdict.Repeat, Rule.MistakeNotToldApart, 1);
-        if (estimate.RelativeExpanded > limits.WantedPrecision)
-            return MoreCatches(estimate, counted, meanVariance, limits);
-        if (expected is { IsLarge: true })
-            return secondTest is { Confirms: true } ? new(Verdict.Adopt, Rule.ChangeConfirmed) : new(Verdict.Repeat, Rule.SecondTestNeeded);
+        if (facts.Estimate.RelativeExpanded > limits.WantedPrecision)
+            return MoreCatches(facts.Estimate, facts.Counted, facts.MeanVariance, limits);
+        if (facts.Expected is { IsLarge: true })
+            return facts.SecondTest is { Confirms: true }
+                ? new(Verdict.Adopt, Rule.ChangeConfirmed)
+                : new(Verdict.Repeat, Rule.SecondTestNeeded);
 
         if (change is null || change.Reference.Kind == ReferenceKind.StartValue)
             return new(Verdict.Adopt, Rule.NothingInForce);
