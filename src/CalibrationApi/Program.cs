@@ -5,9 +5,9 @@ using CalibrationApi.Hosting.OpenApi;
 using CalibrationApi.Hosting.Pipeline;
 using CalibrationApi.Hosting.Starting;
 using CalibrationApi.Plumbing.Access;
+using CalibrationApi.Plumbing.Keeping;
 using CalibrationApi.Plumbing.Observability;
 using CalibrationApi.Plumbing.Settings;
-using CalibrationApi.Plumbing.Storing;
 
 if (args is [KeysCommand.Word, ..])
     return KeysCommand.Run(args[1..], Console.Out, Console.Error);

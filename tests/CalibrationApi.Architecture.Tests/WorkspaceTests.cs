@@ -11,7 +11,7 @@ public sealed class WorkspaceTests
     // Requests write through StoringRequest, which notes who did what; the others note what no request waits for, and exports.
     [InlineData(
         "SingleWriter writer",
-        "Plumbing/Storing/StoringRequest.cs",
+        "Plumbing/Keeping/StoringRequest.cs",
         "Plumbing/Access/KeyUse.cs",
         "Plumbing/Access/RefusalCounts.cs",
         "Administration/Audit/ExportNotes.cs",

@@ -18,7 +18,7 @@ internal sealed class EngineComparison : IComparison
     private const int CallsPerRound = 5000;
 
     // Each with other masses: a machine that had learnt one test by heart would prove nothing.
-    private static CatchTest[] Tests(int catches) =>
+    private static CatchTestQuestion[] Tests(int catches) =>
         [.. Enumerable.Range(0, 64).Select(trial => Setup(catches).Run(SeededRandom.Of(20260301, trial)).Question)];
 
     private static CatchTestSetup Setup(int catches) =>
@@ -49,7 +49,7 @@ internal sealed class EngineComparison : IComparison
     public async Task<IReadOnlyList<MeasuredRatio>> RunAsync() =>
         [await RatioAsync("five", Tests(5), Aim.AtMost(3)), await RatioAsync("twenty", Tests(20), Aim.AtMost(8))];
 
-    private static async Task<MeasuredRatio> RatioAsync(string inWords, CatchTest[] tests, Aim aim)
+    private static async Task<MeasuredRatio> RatioAsync(string inWords, CatchTestQuestion[] tests, Aim aim)
     {
         // Until the compiler has done its best with both.
         for (var i = 0; i < 20; i++)
@@ -72,7 +72,7 @@ internal sealed class EngineComparison : IComparison
         );
     }
 
-    private static double Evaluations(CatchTest[] tests)
+    private static double Evaluations(CatchTestQuestion[] tests)
     {
         var next = 0;
         return Rounds.SecondsPerCall(CallsPerRound, () => CatchTestEvaluation.Evaluate(tests[next++ % tests.Length]));

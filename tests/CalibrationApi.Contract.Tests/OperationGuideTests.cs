@@ -1,7 +1,7 @@
 using System.Text.RegularExpressions;
 using CalibrationApi.Plumbing.Settings;
 using CalibrationApi.Storage;
-using CalibrationApi.Storage.Writing;
+using CalibrationApi.Storage.OneWriter;
 using CalibrationApi.Testing;
 using Dapper;
 using Microsoft.Data.Sqlite;

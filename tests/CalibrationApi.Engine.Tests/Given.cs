@@ -38,10 +38,10 @@ internal static class Given
         string? excludedBecause = null
     ) => Net(perRevolution * revolutions, revolutions, resolution, excludedBecause);
 
-    public static CatchTest Test(params Catch[] catches) => new() { Catches = catches, Scale = Platform };
+    public static CatchTestQuestion Test(params Catch[] catches) => new() { Catches = catches, Scale = Platform };
 
     /// <summary>Catches whose only scatter is their own: perfect scale, counter without resolution.</summary>
-    public static CatchTest PureTest(params double[] perRevolution) =>
+    public static CatchTestQuestion PureTest(params double[] perRevolution) =>
         new()
         {
             Catches = [.. perRevolution.Select(value => Delivering(value, 50, NoResolution))],
@@ -52,8 +52,8 @@ internal static class Given
     /// <summary>A repeatability of 1 %, with the degrees of freedom of the default.</summary>
     public static CatchTestLimits OnePercent { get; } = new() { Repeatability = 0.01, RepeatabilityDegreesOfFreedom = 4 };
 
-    public static CatchTest InForce(
-        this CatchTest test,
+    public static CatchTestQuestion InForce(
+        this CatchTestQuestion test,
         double perRevolution,
         double? relativeUncertainty = null,
         bool? fromAnotherScale = false
@@ -68,14 +68,14 @@ internal static class Given
             ),
         };
 
-    public static CatchTest StartingFrom(this CatchTest test, double perRevolution) =>
+    public static CatchTestQuestion StartingFrom(this CatchTestQuestion test, double perRevolution) =>
         test with
         {
             Reference = new ReferenceValue(new MassPerRevolution(perRevolution), ReferenceKind.StartValue),
         };
 
     /// <summary>The same with an earlier test of two catches whose scatter was that of the default repeatability.</summary>
-    public static CatchTest After(this CatchTest test, double perRevolution, bool? fromAnotherScale = false) =>
+    public static CatchTestQuestion After(this CatchTestQuestion test, double perRevolution, bool? fromAnotherScale = false) =>
         test with
         {
             Earlier = new EarlierTest
@@ -86,7 +86,7 @@ internal static class Given
             },
         };
 
-    public static CatchTestResult Evaluated(this CatchTest test)
+    public static CatchTestResult Evaluated(this CatchTestQuestion test)
     {
         var outcome = CatchTestEvaluation.Evaluate(test);
         Assert.True(outcome.IsAnswered, string.Join(' ', outcome.Refusals.Select(refusal => DisplayUnits.Metric.Write(refusal.Detail))));

@@ -17,7 +17,7 @@ internal static class Planned
     public static PlannedMeter Rear { get; } = Meter("rear", "clover", 6, 780, 0.031);
 
     /// <summary>9 km/h, 50 kg scale of class III with divisions of 20 g, 30 L container, separate drives.</summary>
-    public static CatchPlan Plan(params PlannedMeter[] meters) =>
+    public static CatchPlanQuestion Plan(params PlannedMeter[] meters) =>
         new()
         {
             GroundSpeed = new Speed(2.5),
@@ -45,7 +45,7 @@ internal static class Planned
 
     public static double Rpm(this RotationalSpeed speed) => UnitTable.Get("rpm").FromCanonical(speed.RevolutionsPerSecond);
 
-    public static CatchPlanResult Evaluated(this CatchPlan plan)
+    public static CatchPlanResult Evaluated(this CatchPlanQuestion plan)
     {
         var outcome = CatchPlanEvaluation.Evaluate(plan);
         Assert.True(outcome.IsAnswered, string.Join(' ', outcome.Refusals.Select(refusal => refusal.Detail.InMetric())));

@@ -50,7 +50,7 @@ public sealed record CatchTestSetup
     public IReadOnlyList<Mistake> Mistakes { get; init; } = [];
 
     /// <summary>What the question holds beyond the readings: reference, limits, material.</summary>
-    public Func<CatchTest, CatchTest> Asked { get; init; } = static test => test;
+    public Func<CatchTestQuestion, CatchTestQuestion> Asked { get; init; } = static test => test;
 
     /// <summary>Mass that the device delivers in a catch as planned, in the long run.</summary>
     public Mass ExpectedCatch(int position = 0) =>
@@ -67,7 +67,7 @@ public sealed record CatchTestSetup
             catches[position] = Make(position, position == 0 ? null : catches[position - 1], ofTheDay, sharedTare, random);
 
         var question = Asked(
-            new CatchTest
+            new CatchTestQuestion
             {
                 Catches = [.. catches.Select(Written)],
                 Scale = Scale.Stated,
@@ -142,7 +142,7 @@ public sealed record CatchTestSetup
 /// <param name="LongRun">The truth from day to day.</param>
 /// <param name="OfTheDay">The truth on the day of the test.</param>
 public sealed record SimulatedTest(
-    CatchTest Question,
+    CatchTestQuestion Question,
     IReadOnlyList<OneCatch> Catches,
     MassPerRevolution LongRun,
     MassPerRevolution OfTheDay

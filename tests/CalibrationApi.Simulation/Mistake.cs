@@ -25,5 +25,5 @@ public abstract record Mistake
     internal virtual void OnPaper(OneCatch one) { }
 
     /// <summary>What it changes in the question beyond its catches.</summary>
-    internal virtual CatchTest InTheQuestion(CatchTest question) => question;
+    internal virtual CatchTestQuestion InTheQuestion(CatchTestQuestion question) => question;
 }

@@ -1,7 +1,7 @@
 using CalibrationApi.Storage.Access;
 using CalibrationApi.Storage.Audit;
-using CalibrationApi.Storage.Records;
-using CalibrationApi.Storage.Writing;
+using CalibrationApi.Storage.Described;
+using CalibrationApi.Storage.OneWriter;
 using Dapper;
 using Microsoft.Data.Sqlite;
 

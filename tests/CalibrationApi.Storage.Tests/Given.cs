@@ -3,10 +3,10 @@ using CalibrationApi.Storage.Access;
 using CalibrationApi.Storage.Adoptions;
 using CalibrationApi.Storage.Audit;
 using CalibrationApi.Storage.CatchTests;
+using CalibrationApi.Storage.Described;
 using CalibrationApi.Storage.History;
-using CalibrationApi.Storage.Records;
+using CalibrationApi.Storage.OneWriter;
 using CalibrationApi.Storage.ScaleChecks;
-using CalibrationApi.Storage.Writing;
 
 namespace CalibrationApi.Storage.Tests;
 

@@ -1,4 +1,4 @@
-using CalibrationApi.Storage.Records;
+using CalibrationApi.Storage.Described;
 using Dapper;
 using Microsoft.Data.Sqlite;
 using SQLitePCL;

@@ -1,5 +1,5 @@
 using CalibrationApi.Storage.Access;
-using CalibrationApi.Storage.Records;
+using CalibrationApi.Storage.Described;
 using Dapper;
 using Microsoft.Data.Sqlite;
 

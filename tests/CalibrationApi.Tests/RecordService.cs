@@ -2,7 +2,7 @@ using System.Net.Http.Headers;
 using System.Text;
 using System.Text.Json.Nodes;
 using CalibrationApi.Storage;
-using CalibrationApi.Storage.Writing;
+using CalibrationApi.Storage.OneWriter;
 using Dapper;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.TestHost;

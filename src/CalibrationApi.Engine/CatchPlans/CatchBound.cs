@@ -35,7 +35,7 @@ public sealed record CatchBound(CatchBoundKind Kind, Mass Mass)
     /// Container: V rho fill / (1 + 2 u_k), so that it does not run over when the value planned with is too low by its
     /// expanded uncertainty. Scale and lifting count the container; the run is bounded by R W v t.
     /// </remarks>
-    internal static List<CatchBound> Of(PlannedMeter meter, Container? container, double uncertainty, CatchPlan plan)
+    internal static List<CatchBound> Of(PlannedMeter meter, Container? container, double uncertainty, CatchPlanQuestion plan)
     {
         var bounds = new List<CatchBound>(4);
         var tare = container?.Tare.Kilograms ?? 0;

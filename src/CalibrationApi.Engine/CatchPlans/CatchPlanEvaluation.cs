@@ -26,7 +26,7 @@ public static class CatchPlanEvaluation
     /// for random machines and units (CatchPlanPropertyTests).</para>
     /// </remarks>
     /// <exception cref="ArgumentException">No meter.</exception>
-    public static Outcome<CatchPlanResult> Evaluate(CatchPlan plan)
+    public static Outcome<CatchPlanResult> Evaluate(CatchPlanQuestion plan)
     {
         if (plan.Meters.Count == 0)
             throw new ArgumentException("At least one meter is needed.", nameof(plan));
@@ -69,7 +69,7 @@ public static class CatchPlanEvaluation
     }
 
     private static List<Refusal> Refusals(
-        CatchPlan plan,
+        CatchPlanQuestion plan,
         MeterPlanning[] meters,
         Func<MeterPlanning, double> revolutions,
         Func<MeterPlanning, CatchBound> limitedBy
@@ -105,7 +105,7 @@ public static class CatchPlanEvaluation
         };
 
     // Stops that follow each other more closely than a person can be at two meters share an entry.
-    private static List<Stop> StopOrder(CatchPlan plan, MeterPlan[] meters, bool oneAfterTheOther)
+    private static List<Stop> StopOrder(CatchPlanQuestion plan, MeterPlan[] meters, bool oneAfterTheOther)
     {
         if (oneAfterTheOther)
             return [.. meters.Select(meter => new Stop([meter.Meter.Name], [meter.RunTime]))];
@@ -124,7 +124,7 @@ public static class CatchPlanEvaluation
         return stops;
     }
 
-    private static FormattableString Headline(CatchPlan plan, MeterPlan[] meters, Speed? common)
+    private static FormattableString Headline(CatchPlanQuestion plan, MeterPlan[] meters, Speed? common)
     {
         if (common is not { } speed)
             return $"No simulated speed suits all these meters, so run them one after the other. Catch {Those(meters, meter => $"{Each(meter)} at a simulated {meter.SimulatedSpeed}")}.";
@@ -162,7 +162,7 @@ public static class CatchPlanEvaluation
         );
     }
 
-    private static IEnumerable<Assumption> Assumptions(CatchPlan plan)
+    private static IEnumerable<Assumption> Assumptions(CatchPlanQuestion plan)
     {
         if (plan.WantedPrecision is null)
             yield return CatchTestDefaults.WantedPrecision.Assumed("wantedPrecision");

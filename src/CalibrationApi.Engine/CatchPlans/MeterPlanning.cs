@@ -12,17 +12,17 @@ namespace CalibrationApi.Engine.CatchPlans;
 /// <summary>Plans the catch of one meter: its bounds, its size, its precision.</summary>
 internal sealed class MeterPlanning
 {
-    private readonly CatchPlan plan;
+    private readonly CatchPlanQuestion plan;
     private readonly PlannedMeter meter;
     private readonly Speed planned;
     private readonly double flow;
 
     /// <param name="plan">The plan, whose ground speed is the one simulated.</param>
     /// <param name="meter">The meter.</param>
-    public MeterPlanning(CatchPlan plan, PlannedMeter meter)
+    public MeterPlanning(CatchPlanQuestion plan, PlannedMeter meter)
         : this(plan, meter, plan.GroundSpeed, null) { }
 
-    private MeterPlanning(CatchPlan plan, PlannedMeter meter, Speed planned, bool? isSmallSeed)
+    private MeterPlanning(CatchPlanQuestion plan, PlannedMeter meter, Speed planned, bool? isSmallSeed)
     {
         this.plan = plan;
         this.meter = meter;

@@ -26,7 +26,7 @@ internal static class PlanSteps
     /// <param name="plan">The plan.</param>
     /// <param name="meters">Its meters as they will be run.</param>
     /// <param name="common">The speed simulated for all of them; null when they run one after the other.</param>
-    public static List<PlanStep> Of(CatchPlan plan, IReadOnlyList<MeterPlan> meters, Speed? common)
+    public static List<PlanStep> Of(CatchPlanQuestion plan, IReadOnlyList<MeterPlan> meters, Speed? common)
     {
         var steps = new List<PlanStep>
         {
@@ -104,7 +104,7 @@ internal static class PlanSteps
     private static string[] Each(IReadOnlyList<MeterPlan> meters, Func<int, string> id) =>
         [.. Enumerable.Range(0, meters.Count).Select(id)];
 
-    private static FormattableString Start(CatchPlan plan, IReadOnlyList<MeterPlan> meters, Speed? common) =>
+    private static FormattableString Start(CatchPlanQuestion plan, IReadOnlyList<MeterPlan> meters, Speed? common) =>
         common is null
             ? (FormattableString)
                 $"Run the meters one after the other, each at its own simulated ground speed: {Speeds(meters)}. Count the revolutions of each."
@@ -119,7 +119,7 @@ internal static class PlanSteps
 
     private static void AddPreparation(
         List<PlanStep> steps,
-        CatchPlan plan,
+        CatchPlanQuestion plan,
         IReadOnlyList<MeterPlan> meters,
         string[] opened,
         Speed? common

@@ -12,7 +12,13 @@ internal static class RunFindings
     /// <param name="planned">Its meters as they will be run.</param>
     /// <param name="common">The speed simulated for all of them; null when they run one after the other.</param>
     /// <param name="stops">Their stops.</param>
-    public static IEnumerable<Finding> Of(CatchPlan plan, MeterPlanning[] asked, MeterPlanning[] planned, Speed? common, List<Stop> stops)
+    public static IEnumerable<Finding> Of(
+        CatchPlanQuestion plan,
+        MeterPlanning[] asked,
+        MeterPlanning[] planned,
+        Speed? common,
+        List<Stop> stops
+    )
     {
         for (var i = 0; i < planned.Length; i++)
         {
@@ -54,7 +60,7 @@ internal static class RunFindings
             );
     }
 
-    private static FormattableString? WhyNotAsPlanned(CatchPlan plan, MeterPlanning asked)
+    private static FormattableString? WhyNotAsPlanned(CatchPlanQuestion plan, MeterPlanning asked)
     {
         var speed = new RotationalSpeed(asked.MeterSpeed);
         if (asked.Limits.Maximum is { } maximum && Threshold.IsAbove(asked.MeterSpeed, maximum.RevolutionsPerSecond))
@@ -69,6 +75,6 @@ internal static class RunFindings
     }
 
     // Only where the meter can turn at the planned speed at all.
-    private static FormattableString CheckCatch(CatchPlan plan, MeterPlanning asked) =>
+    private static FormattableString CheckCatch(CatchPlanQuestion plan, MeterPlanning asked) =>
         asked.Limits.Allow(asked.MeterSpeed) ? (FormattableString)$" Make a short check catch at {plan.GroundSpeed} as well." : $"";
 }

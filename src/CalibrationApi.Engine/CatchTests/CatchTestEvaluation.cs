@@ -34,7 +34,7 @@ public static class CatchTestEvaluation
     /// conformance to every printed digit (PoolingReferenceTests, RoundingReferenceTests, ConformanceReferenceTests).</para>
     /// </remarks>
     /// <exception cref="ArgumentException">No catch counts.</exception>
-    public static Outcome<CatchTestResult> Evaluate(CatchTest test)
+    public static Outcome<CatchTestResult> Evaluate(CatchTestQuestion test)
     {
         var startsFromVolume = test is { Reference: null, Element: not null };
         if (startsFromVolume)
@@ -147,22 +147,22 @@ public static class CatchTestEvaluation
             : null;
 
     // A controller with too few decimals would be told zero; then there is nothing to type in, and a finding says why.
-    private static ControllerNumber? Enter(CatchTest test, double massPerRevolution) =>
+    private static ControllerNumber? Enter(CatchTestQuestion test, double massPerRevolution) =>
         test.ControllerEntry?.For(massPerRevolution) is { Typed: > 0 } number ? number : null;
 
     // To be looked up on the controller beside a verdict that lets its number stand or takes a new one.
-    private static ControllerNumber? ForController(CatchTest test, CatchTestVerdict.Decision decision, double massPerRevolution) =>
+    private static ControllerNumber? ForController(CatchTestQuestion test, CatchTestVerdict.Decision decision, double massPerRevolution) =>
         decision.Verdict is Verdict.Keep or Verdict.Adopt ? Enter(test, massPerRevolution) : null;
 
     // A value that was stated more finely than the controller takes it is not what the controller shows.
-    private static ControllerNumber? InForce(CatchTest test) =>
+    private static ControllerNumber? InForce(CatchTestQuestion test) =>
         test.Reference is { Kind: ReferenceKind.ValueInForce } reference
         && test.ControllerEntry?.For(reference.Value.KilogramsPerRevolution) is { } number
         && Math.Abs(number.RoundingError) < SameNumber
             ? number
             : null;
 
-    private static CatchReading Reading(CatchTest test, Catch one)
+    private static CatchReading Reading(CatchTestQuestion test, Catch one)
     {
         var metered = CatchReadings.MeteredMass(test, one);
         return new CatchReading(
@@ -174,13 +174,13 @@ public static class CatchTestEvaluation
         );
     }
 
-    private static EffectOnApplication? Effect(CatchTest test, ChangeAgainstReference? change) =>
+    private static EffectOnApplication? Effect(CatchTestQuestion test, ChangeAgainstReference? change) =>
         change is { Reference.Kind: ReferenceKind.ValueInForce } && test.TargetRate is { } rate
             ? EffectOnApplication.Of(rate, change.Delta.Value, test.Area, test.PricePerKilogram)
             : null;
 
     private static List<Assumption> Assumptions(
-        CatchTest test,
+        CatchTestQuestion test,
         CatchReadings readings,
         CatchTestSettings settings,
         LikelyMistakesResult mistakes,

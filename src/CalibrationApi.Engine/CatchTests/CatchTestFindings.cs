@@ -20,7 +20,7 @@ internal static class CatchTestFindings
             $"This scale failed its last check before the test. Its error was corrected, but repair or replace the scale before relying on it."
         );
 
-    public static List<Finding> Of(CatchTest test, CatchReadings readings, CatchTestResult result)
+    public static List<Finding> Of(CatchTestQuestion test, CatchReadings readings, CatchTestResult result)
     {
         var findings = new List<Finding>();
         if (test.Scale.KnownError is { CheckFailed: true } failed)
@@ -162,7 +162,7 @@ internal static class CatchTestFindings
             );
     }
 
-    private static void Size(CatchTest test, CatchReadings readings, List<Finding> findings)
+    private static void Size(CatchTestQuestion test, CatchReadings readings, List<Finding> findings)
     {
         var smallest = readings.Masses.Min();
         var fewest = readings.Revolutions.Min();
@@ -205,7 +205,7 @@ internal static class CatchTestFindings
         }
     }
 
-    private static void Precision(CatchTest test, CatchReadings readings, CatchTestResult result, List<Finding> findings)
+    private static void Precision(CatchTestQuestion test, CatchReadings readings, CatchTestResult result, List<Finding> findings)
     {
         var estimate = result.Estimate;
         if (estimate.Span * estimate.Span > estimate.VarianceWithoutSpan)

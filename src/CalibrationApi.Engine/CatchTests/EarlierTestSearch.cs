@@ -14,7 +14,7 @@ public static class EarlierTestSearch
     /// newest one, so that the answer can say that it does not bear the change out; otherwise none. Accuracy: exact comparisons,
     /// EarlierTestSearchTests.
     /// </remarks>
-    public static EarlierTest? Of(CatchTest test, IReadOnlyList<EarlierTest> earlier)
+    public static EarlierTest? Of(CatchTestQuestion test, IReadOnlyList<EarlierTest> earlier)
     {
         var needsOne = false;
         foreach (var one in earlier)

@@ -27,7 +27,7 @@ public sealed record ExcludedCatches(IReadOnlyList<int> Agreeing, IReadOnlyList<
     public bool Decide(int counted) => 2 * Contradicting.Count > counted;
 
     internal static ExcludedCatches Of(
-        CatchTest test,
+        CatchTestQuestion test,
         CatchReadings readings,
         MassPerRevolutionEstimate estimate,
         ExpectedChange? expected,

@@ -7,7 +7,7 @@ namespace CalibrationApi.Engine.CatchTests;
 internal static class HeadlineQualification
 {
     /// <summary>A sentence to follow the headline; null when it can stand alone.</summary>
-    public static FormattableString? Of(CatchTest test, CatchTestResult result)
+    public static FormattableString? Of(CatchTestQuestion test, CatchTestResult result)
     {
         if (result.Decision.Verdict is not (Verdict.Keep or Verdict.Adopt))
             return null;
@@ -23,7 +23,7 @@ internal static class HeadlineQualification
     }
 
     /// <summary>Names of the conditions that were not those of sowing, as findings say in full.</summary>
-    private static FormattableString? Conditions(CatchTest test)
+    private static FormattableString? Conditions(CatchTestQuestion test)
     {
         if (test.Conditions is not { } conditions)
             return null;
@@ -35,7 +35,7 @@ internal static class HeadlineQualification
             : null;
     }
 
-    private static FormattableString? Entry(CatchTest test, CatchTestResult result)
+    private static FormattableString? Entry(CatchTestQuestion test, CatchTestResult result)
     {
         if (result.Decision.Verdict != Verdict.Adopt || test.ControllerEntry is not { } entry)
             return null;

@@ -43,7 +43,7 @@ internal sealed record PhysicalLimits
     /// </para>
     /// <para>Source: the scale, OIML R 76-1 (SOURCES.md, key OIML-R76); the rest is judgement. Accuracy: PhysicalLimitsTests.</para>
     /// </remarks>
-    public static PhysicalLimits Of(CatchTest test, MassPerRevolutionEstimate estimate)
+    public static PhysicalLimits Of(CatchTestQuestion test, MassPerRevolutionEstimate estimate)
     {
         var (impossible, unusual) = (new List<Finding>(), new List<Finding>());
         for (var i = 0; i < test.Catches.Count; i++)
@@ -84,7 +84,7 @@ internal sealed record PhysicalLimits
     /// <summary>The values that were used and not stated.</summary>
     /// <param name="test">The test.</param>
     /// <param name="startsFromVolume">Its start value comes from the content of the element.</param>
-    public static IEnumerable<Assumption> Assumptions(CatchTest test, bool startsFromVolume)
+    public static IEnumerable<Assumption> Assumptions(CatchTestQuestion test, bool startsFromVolume)
     {
         if (startsFromVolume)
             yield return new(
@@ -108,7 +108,7 @@ internal sealed record PhysicalLimits
             );
     }
 
-    private static IEnumerable<Finding> Readings(CatchTest test, Catch one, int number)
+    private static IEnumerable<Finding> Readings(CatchTestQuestion test, Catch one, int number)
     {
         var net = one.IndicatedNet.Kilograms;
         if (

@@ -16,7 +16,7 @@ internal static class RepeatedRows
     /// Two honest masses show the same division with a probability of about d / (2 sqrt(pi) s0 m), the density of their difference at zero;
     /// that, times the number of pairs, has to be small. Equal counts of turns are no coincidence: people stop at the same count.
     /// </remarks>
-    public static (int First, int Second)? Of(CatchTest test, CatchReadings readings)
+    public static (int First, int Second)? Of(CatchTestQuestion test, CatchReadings readings)
     {
         var division = test.Scale.Division.Kilograms;
         for (var second = 1; second < readings.Count; second++)

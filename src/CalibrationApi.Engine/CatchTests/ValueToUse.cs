@@ -19,7 +19,7 @@ public sealed record ValueToUse(MassPerRevolution Value, double Drawn)
     /// <summary>Scale of what most old numbers are off by, on ln; judgement.</summary>
     public const double OldNumberScale = 0.015;
 
-    internal static ValueToUse Of(CatchTest test, MassPerRevolutionEstimate estimate, SecondTest? second, double dayToDay)
+    internal static ValueToUse Of(CatchTestQuestion test, MassPerRevolutionEstimate estimate, SecondTest? second, double dayToDay)
     {
         if (second is { Confirms: true })
             return new(new MassPerRevolution(second.Combined.Value), 0);

@@ -62,11 +62,11 @@ internal sealed class CatchReadings
     public int Count => Values.Length;
 
     /// <summary>The net mass of any catch, counted or not, as metered.</summary>
-    public static double MeteredMass(CatchTest test, Catch one) =>
+    public static double MeteredMass(CatchTestQuestion test, Catch one) =>
         test.Scale.Corrected(one.IndicatedNet.Kilograms) * (test.CaughtPoints?.Scale ?? 1);
 
     /// <summary>The catches of a test that count.</summary>
-    public static CatchReadings From(CatchTest test)
+    public static CatchReadings From(CatchTestQuestion test)
     {
         int[] positions = [.. Enumerable.Range(0, test.Catches.Count).Where(position => test.Catches[position].Counts)];
         if (positions.Length == 0)

@@ -12,7 +12,7 @@ public static class CatchVariance
     /// <param name="test">The test, for its scale, its taring and its counter.</param>
     /// <param name="one">The catch.</param>
     /// <remarks>Formula: v = (u_m / m)^2 + (u_N / N)^2, m in kg and N in revolutions.</remarks>
-    public static double Of(CatchTest test, Catch one) =>
+    public static double Of(CatchTestQuestion test, Catch one) =>
         Of(
             test.Scale.RandomUncertainty(test.TareRounding) / test.Scale.Corrected(one.IndicatedNet.Kilograms),
             OfCount(one.Revolutions.Resolution, test.CountStart, test.PocketsPerRevolution) / one.Revolutions.Count

@@ -33,7 +33,7 @@ internal static class MistakeSearch
     /// <param name="isLarge">The change is so large that everything that could explain it is listed.</param>
     /// <param name="isBorneOut">A second test, set up apart, agrees.</param>
     public static LikelyMistakesResult Of(
-        CatchTest test,
+        CatchTestQuestion test,
         CatchReadings readings,
         MassPerRevolutionEstimate estimate,
         double dayToDay,
@@ -171,7 +171,7 @@ internal static class MistakeSearch
         return true;
     }
 
-    private static double CommonVariance(CatchTest test, MassPerRevolutionEstimate estimate, double dayToDay)
+    private static double CommonVariance(CatchTestQuestion test, MassPerRevolutionEstimate estimate, double dayToDay)
     {
         var reference = test switch
         {

@@ -13,7 +13,7 @@ internal sealed class TestAtHand
     private readonly double[] tares;
     private readonly double? meanTare;
 
-    public TestAtHand(CatchTest test, CatchReadings readings)
+    public TestAtHand(CatchTestQuestion test, CatchReadings readings)
     {
         Test = test;
         this.readings = readings;
@@ -37,7 +37,7 @@ internal sealed class TestAtHand
         meanTare = known > 0 ? sum / known : null;
     }
 
-    public CatchTest Test { get; }
+    public CatchTestQuestion Test { get; }
 
     public MistakeContext Context => Test.Context;
 

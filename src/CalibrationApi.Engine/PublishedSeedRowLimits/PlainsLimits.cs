@@ -1,3 +1,5 @@
+using CalibrationApi.Engine.Crops;
+
 namespace CalibrationApi.Engine.PublishedSeedRowLimits;
 
 /// <summary>

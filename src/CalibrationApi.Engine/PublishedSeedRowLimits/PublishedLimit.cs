@@ -1,3 +1,5 @@
+using CalibrationApi.Engine.Crops;
+
 namespace CalibrationApi.Engine.PublishedSeedRowLimits;
 
 /// <summary>What one source allows of one nutrient with the seed of some crops.</summary>

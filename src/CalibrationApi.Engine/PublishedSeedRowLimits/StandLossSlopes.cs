@@ -1,3 +1,5 @@
+using CalibrationApi.Engine.Crops;
+
 namespace CalibrationApi.Engine.PublishedSeedRowLimits;
 
 /// <summary>A material of the stand-loss model, and how a product is known to be it.</summary>

@@ -1,3 +1,5 @@
+using CalibrationApi.Engine.Crops;
+
 namespace CalibrationApi.Engine.PublishedSeedRowLimits;
 
 /// <summary>A reduction that a source states for its own limits.</summary>

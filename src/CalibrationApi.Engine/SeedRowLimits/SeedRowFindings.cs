@@ -1,4 +1,5 @@
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.Crops;
 using CalibrationApi.Engine.PublishedSeedRowLimits;
 using CalibrationApi.Engine.Quantities;
 
@@ -21,7 +22,7 @@ internal static class SeedRowFindings
         if (loss is { Verdict: LimitVerdict.Above, Expected: { } expected })
             yield return Finding.Stop(
                 SeedRowCodes.StandLossAboveAccepted,
-                $"The stand-loss model of {loss.Source.Publisher} lets expect {new Ratio(expected):F1} of the {SeedRowWords.Of(row.Crop)} to be lost, where {new Ratio(loss.Accepted):0.##} are accepted."
+                $"The stand-loss model of {loss.Source.Publisher} lets expect {new Ratio(expected):F1} of the {CropNames.InPlural(row.Crop)} to be lost, where {new Ratio(loss.Accepted):0.##} are accepted."
             );
         foreach (var one in judged.Where(one => one.Verdict == LimitVerdict.Above))
             yield return Above(row, one);
@@ -77,8 +78,8 @@ internal static class SeedRowFindings
         FormattableString source = $"{one.Limit.Source.Publisher} ({one.Limit.Source.Place}, {one.Limit.Source.Edition})";
         FormattableString detail = one.AllowsNone
             ? (FormattableString)
-                $"{source} allows no {SeedRowWords.Of(one.Limit.Nutrient)} with the seed of {SeedRowWords.Of(row.Crop)} here; {one.Load} would lie there."
-            : $"{source} allows {one.Allowed!.Value} of {SeedRowWords.Of(one.Limit.Nutrient)} with the seed of {SeedRowWords.Of(row.Crop)} here; {one.Load} would lie there, {one.Excess} too much.";
+                $"{source} allows no {SeedRowWords.Of(one.Limit.Nutrient)} with the seed of {CropNames.InPlural(row.Crop)} here; {one.Load} would lie there."
+            : $"{source} allows {one.Allowed!.Value} of {SeedRowWords.Of(one.Limit.Nutrient)} with the seed of {CropNames.InPlural(row.Crop)} here; {one.Load} would lie there, {one.Excess} too much.";
         return row.Region is null && one.Limit.Source.Key != LimitSource.StatedKey
             ? Finding.Warning(SeedRowCodes.AbovePublishedLimit, detail)
             : Finding.Stop(SeedRowCodes.AbovePublishedLimit, detail);

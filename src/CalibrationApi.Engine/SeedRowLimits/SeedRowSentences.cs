@@ -1,4 +1,5 @@
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.Crops;
 using CalibrationApi.Engine.PublishedSeedRowLimits;
 using CalibrationApi.Engine.Quantities;
 
@@ -29,7 +30,7 @@ internal static class SeedRowSentences
     )
     {
         if (verdict == LimitVerdict.NoPublishedLimit)
-            return $"No published limit is held for what lies with the seed of {SeedRowWords.Of(row.Crop)} on {SeedRowWords.Of(row.Soil)}, {SeedRowWords.Of(row.Moisture)}, in {SeedRowWords.Of(row.Region)}, so there is no number. Before you place fertilizer with the seed, ask {SeedRowWords.WhomToAsk(row.Region)}, the supplier of the product or a licensed adviser.";
+            return $"No published limit is held for what lies with the seed of {CropNames.InPlural(row.Crop)} on {SeedRowWords.Of(row.Soil)}, {SeedRowWords.Of(row.Moisture)}, in {SeedRowWords.Of(row.Region)}, so there is no number. Before you place fertilizer with the seed, ask {SeedRowWords.WhomToAsk(row.Region)}, the supplier of the product or a licensed adviser.";
         // A table that says the same goes first; the model speaks where it alone does.
         if (
             loss?.Verdict == verdict
@@ -55,7 +56,7 @@ internal static class SeedRowSentences
     private static FormattableString ByModel(SeedRowQuestion row, StandLoss loss, double expected)
     {
         FormattableString found =
-            $"the stand-loss model of {loss.Source.Publisher} lets expect a loss of {new Ratio(expected):F0} of the {SeedRowWords.Of(row.Crop)}{(row.Products.Any(product => product.Rates.Count > 1) ? FormattableString.Invariant($" in zone {loss.Zone}") : "")}, {new Ratio(loss.Accepted):0.##} being accepted";
+            $"the stand-loss model of {loss.Source.Publisher} lets expect a loss of {new Ratio(expected):F0} of the {CropNames.InPlural(row.Crop)}{(row.Products.Any(product => product.Rates.Count > 1) ? FormattableString.Invariant($" in zone {loss.Zone}") : "")}, {new Ratio(loss.Accepted):0.##} being accepted";
         return loss.Verdict == LimitVerdict.Above
             ? (FormattableString)
                 $"Above the loss of stand that is accepted: {found}. Place less with the seed, or put it away from the seed row."
@@ -70,8 +71,8 @@ internal static class SeedRowSentences
 
     private static string Whose(LimitJudgement lead, SeedRowQuestion row) =>
         lead.Limit.Source.Key == LimitSource.StatedKey
-            ? $"the limit that you state for {SeedRowWords.Of(row.Crop)} from {lead.Limit.Source.Publisher}"
-            : $"the published limit for {SeedRowWords.Of(row.Crop)}{Seedbed(lead.Soil!, row)} in {lead.Limit.Source.Place} ({lead.Limit.Source.Publisher}, {lead.Limit.Source.Edition})";
+            ? $"the limit that you state for {CropNames.InPlural(row.Crop)} from {lead.Limit.Source.Publisher}"
+            : $"the published limit for {CropNames.InPlural(row.Crop)}{Seedbed(lead.Soil!, row)} in {lead.Limit.Source.Place} ({lead.Limit.Source.Publisher}, {lead.Limit.Source.Edition})";
 
     // Only what the source tells apart is said of its limit.
     private static string Seedbed(SoilLimit told, SeedRowQuestion row) =>

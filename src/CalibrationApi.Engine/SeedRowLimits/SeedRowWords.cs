@@ -5,19 +5,6 @@ namespace CalibrationApi.Engine.SeedRowLimits;
 /// <summary>How sentences name what the question is about.</summary>
 internal static class SeedRowWords
 {
-    public static string Of(Crop crop) =>
-        crop switch
-        {
-            Crop.Oat => "oats",
-            Crop.Soybean => "soybeans",
-            Crop.DryBean => "dry beans",
-            Crop.Pea => "peas",
-            Crop.Lentil => "lentils",
-            Crop.Chickpea => "chickpeas",
-            Crop.Other => "this crop",
-            _ => crop.ToString().ToLowerInvariant(),
-        };
-
     public static string Of(Region? region) =>
         region switch
         {

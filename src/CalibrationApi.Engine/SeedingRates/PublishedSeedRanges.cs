@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.Crops;
 using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Engine.SeedingRates;

@@ -171,8 +171,8 @@ public sealed class CatchMassTests
     public void Evaluate_NoMeter_IsRefusedAsACodingMistake() =>
         Assert.Throws<ArgumentException>(() => CatchPlanEvaluation.Evaluate(Planned.Plan()));
 
-    private static MeterPlan Only(CatchPlan plan) => Assert.Single(plan.Evaluated().Meters);
+    private static MeterPlan Only(CatchPlanQuestion plan) => Assert.Single(plan.Evaluated().Meters);
 
-    private static double Bound(CatchPlan plan, CatchBoundKind kind) =>
+    private static double Bound(CatchPlanQuestion plan, CatchBoundKind kind) =>
         Assert.Single(Only(plan).Bounds, bound => bound.Kind == kind).Mass.Kilograms;
 }

@@ -9,7 +9,7 @@ namespace CalibrationApi.Engine.Tests.CatchPlans;
 /// <summary>A plan lists every default it used, with value and origin.</summary>
 public sealed class CatchPlanAssumptionTests
 {
-    private static readonly CatchPlan Bare = new()
+    private static readonly CatchPlanQuestion Bare = new()
     {
         GroundSpeed = new Speed(2.5),
         Scale = Given.Platform,
@@ -90,5 +90,6 @@ public sealed class CatchPlanAssumptionTests
                 .Select(each => each.Meter)
         );
 
-    private static Assumption Single(CatchPlan plan, string name) => Assert.Single(plan.Evaluated().Assumptions, each => each.Name == name);
+    private static Assumption Single(CatchPlanQuestion plan, string name) =>
+        Assert.Single(plan.Evaluated().Assumptions, each => each.Name == name);
 }

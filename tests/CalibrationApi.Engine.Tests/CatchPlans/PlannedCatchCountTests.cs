@@ -31,7 +31,7 @@ public sealed class PlannedCatchCountTests
         var meter = Only(plan);
 
         // Equal catches of the planned mass, made and evaluated: their scatter can only be smaller than believed.
-        var test = new CatchTest
+        var test = new CatchTestQuestion
         {
             Catches = [.. Enumerable.Repeat(Given.Net(meter.CatchMass.Kilograms, meter.Revolutions.Count), meter.Catches!.Value)],
             Scale = plan.Scale,
@@ -93,5 +93,5 @@ public sealed class PlannedCatchCountTests
     public void Catches_StatedRepeatability_TakesThePlaceOfTheDefault() =>
         Assert.True(Only(Planned.Plan(Planned.Front with { Repeatability = 0.03 })).Catches > Only(Planned.Plan(Planned.Front)).Catches);
 
-    private static MeterPlan Only(CatchPlan plan) => Assert.Single(plan.Evaluated().Meters);
+    private static MeterPlan Only(CatchPlanQuestion plan) => Assert.Single(plan.Evaluated().Meters);
 }

@@ -19,7 +19,7 @@ public sealed class RunSpeedTests
         Container = new Container(new Volume(0.0054), new Mass(0.3)),
     };
 
-    private static readonly CatchPlan FastRun = Planned.Plan(Fast) with { GroundSpeed = new Speed(15 / 3.6) };
+    private static readonly CatchPlanQuestion FastRun = Planned.Plan(Fast) with { GroundSpeed = new Speed(15 / 3.6) };
 
     [Fact]
     public void SimulatedSpeed_PlannedOneDoes_IsThePlannedOne()

@@ -49,7 +49,7 @@ public sealed class AdditiveOffsetTests
         Assert.True(shared.OffsetProbability > each.OffsetProbability);
     }
 
-    private static CatchTest WithOffset(double offset, params double[] revolutions) =>
+    private static CatchTestQuestion WithOffset(double offset, params double[] revolutions) =>
         new()
         {
             Catches = [.. revolutions.Select(n => Given.Net(offset + 0.36 * n, n, Given.NoResolution))],

@@ -9,7 +9,7 @@ namespace CalibrationApi.Engine.Tests.CatchTests;
 /// <summary>An answer lists every default it used, with value and origin.</summary>
 public sealed class CatchTestAssumptionTests
 {
-    private static readonly CatchTest TwoCatches = Given.Test(Given.Net(17.08, 47), Given.Net(16.94, 46.8));
+    private static readonly CatchTestQuestion TwoCatches = Given.Test(Given.Net(17.08, 47), Given.Net(16.94, 46.8));
 
     [Fact]
     public void Evaluate_NothingStated_ListsEveryDefaultInUse()
@@ -147,6 +147,6 @@ public sealed class CatchTestAssumptionTests
         Assert.Equal(listed, names.Contains("valueInForce/fromAnotherScale"));
     }
 
-    private static Assumption Single(CatchTest test, string name) =>
+    private static Assumption Single(CatchTestQuestion test, string name) =>
         Assert.Single(test.Evaluated().Assumptions, assumption => assumption.Name == name);
 }

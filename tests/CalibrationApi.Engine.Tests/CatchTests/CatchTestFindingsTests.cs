@@ -11,7 +11,7 @@ namespace CalibrationApi.Engine.Tests.CatchTests;
 /// <summary>What the engine notices beyond the verdict, and when it keeps quiet.</summary>
 public sealed class CatchTestFindingsTests
 {
-    private static readonly CatchTest TwoCatches = Given.Test(Given.Net(17.08, 47), Given.Net(16.94, 46.8));
+    private static readonly CatchTestQuestion TwoCatches = Given.Test(Given.Net(17.08, 47), Given.Net(16.94, 46.8));
 
     [Fact]
     public void Evaluate_OrdinaryTest_OnlyRemindsOfTheDefaultRepeatability()
@@ -205,7 +205,7 @@ public sealed class CatchTestFindingsTests
     [Fact]
     public void AdditiveOffset_MassMissingFromEveryCatch_WarnsWithItsSize()
     {
-        var test = new CatchTest
+        var test = new CatchTestQuestion
         {
             Catches = [.. ((double[])[20, 40, 60]).Select(n => Given.Net(0.36 * n - 0.5, n, Given.NoResolution))],
             Scale = Given.Perfect,
@@ -215,11 +215,11 @@ public sealed class CatchTestFindingsTests
         Assert.Contains("0.5 kg missing in each", Detail(test, CatchTestCodes.AdditiveOffset), StringComparison.Ordinal);
     }
 
-    private static Finding Only(CatchTest test, FindingCode code) =>
+    private static Finding Only(CatchTestQuestion test, FindingCode code) =>
         Assert.Single(test.Evaluated().Findings, finding => finding.Code == code);
 
-    private static string Detail(CatchTest test, FindingCode code) => Only(test, code).Detail.InMetric();
+    private static string Detail(CatchTestQuestion test, FindingCode code) => Only(test, code).Detail.InMetric();
 
-    private static void AssertQuiet(CatchTest test, FindingCode code) =>
+    private static void AssertQuiet(CatchTestQuestion test, FindingCode code) =>
         Assert.DoesNotContain(test.Evaluated().Findings, finding => finding.Code == code);
 }

@@ -11,7 +11,7 @@ public sealed class CatchTestVerdictTests
 {
     private static readonly Catch[] Honest = [Given.Net(17.08, 47), Given.Net(16.94, 46.8)];
 
-    public static TheoryData<FindingCode, CatchTest, Rule, Severity, string> Rules =>
+    public static TheoryData<FindingCode, CatchTestQuestion, Rule, Severity, string> Rules =>
         new()
         {
             {
@@ -116,25 +116,39 @@ public sealed class CatchTestVerdictTests
             },
         };
 
-    public static TheoryData<Rule, CatchTest> RuledTests
+    public static TheoryData<Rule, CatchTestQuestion> RuledTests
     {
         get
         {
-            var data = new TheoryData<Rule, CatchTest>();
+            var data = new TheoryData<Rule, CatchTestQuestion>();
             foreach (var row in Rules)
-                data.Add((Rule)row[2], (CatchTest)row[1]);
+                data.Add((Rule)row[2], (CatchTestQuestion)row[1]);
             return data;
         }
     }
 
-    private static CatchTest CoarseScale => Given.Test(Honest) with { Scale = Given.Platform with { StatedAccuracy = new Mass(0.6) } };
+    private static CatchTestQuestion CoarseScale =>
+        Given.Test(Honest) with
+        {
+            Scale = Given.Platform with { StatedAccuracy = new Mass(0.6) },
+        };
 
     // A change inside its own interval, but with 2.5 % from day to day nothing is shown.
-    private static CatchTest NotShown => Given.Test(Honest).InForce(0.35) with { Limits = new CatchTestLimits { DayToDay = 0.019 } };
+    private static CatchTestQuestion NotShown =>
+        Given.Test(Honest).InForce(0.35) with
+        {
+            Limits = new CatchTestLimits { DayToDay = 0.019 },
+        };
 
     [Theory]
     [MemberData(nameof(Rules))]
-    public void Evaluate_EachRule_HasItsHeadlineAndReason(FindingCode code, CatchTest test, Rule rule, Severity severity, string headline)
+    public void Evaluate_EachRule_HasItsHeadlineAndReason(
+        FindingCode code,
+        CatchTestQuestion test,
+        Rule rule,
+        Severity severity,
+        string headline
+    )
     {
         var result = test.Evaluated();
 
@@ -147,7 +161,7 @@ public sealed class CatchTestVerdictTests
 
     [Theory]
     [MemberData(nameof(RuledTests))]
-    public void Evaluate_EachRule_WritesSentencesThatCanBeShownAsTheyAre(Rule rule, CatchTest test)
+    public void Evaluate_EachRule_WritesSentencesThatCanBeShownAsTheyAre(Rule rule, CatchTestQuestion test)
     {
         var result = test.Evaluated();
 
@@ -292,5 +306,5 @@ public sealed class CatchTestVerdictTests
             StringComparison.Ordinal
         );
 
-    private static CatchTest Small(int catches) => Given.Test([.. Enumerable.Repeat(Given.Net(4, 30), catches)]);
+    private static CatchTestQuestion Small(int catches) => Given.Test([.. Enumerable.Repeat(Given.Net(4, 30), catches)]);
 }

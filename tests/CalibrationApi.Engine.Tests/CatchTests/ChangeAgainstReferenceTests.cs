@@ -8,7 +8,7 @@ public sealed class ChangeAgainstReferenceTests
 {
     private const double DayToDay = 0.01;
 
-    private static readonly CatchTest TwoCatches = Given.Test(Given.Net(17.08, 47), Given.Net(16.94, 46.8));
+    private static readonly CatchTestQuestion TwoCatches = Given.Test(Given.Net(17.08, 47), Given.Net(16.94, 46.8));
 
     [Fact]
     public void Delta_MoreThanTheValueInForce_IsPositive()
@@ -99,7 +99,7 @@ public sealed class ChangeAgainstReferenceTests
     [Fact]
     public void Change_NothingToCompareWith_IsAbsent() => Assert.Null(TwoCatches.Evaluated().Change);
 
-    private static ChangeAgainstReference Change(CatchTest test)
+    private static ChangeAgainstReference Change(CatchTestQuestion test)
     {
         var change = test.Evaluated().Change;
         Assert.NotNull(change);

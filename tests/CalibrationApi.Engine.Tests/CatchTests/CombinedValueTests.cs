@@ -5,7 +5,7 @@ namespace CalibrationApi.Engine.Tests.CatchTests;
 /// <summary>The old value, aged by a day, and the new one combined.</summary>
 public sealed class CombinedValueTests
 {
-    private static readonly CatchTest TwoCatches = Given.Test(Given.Net(17.08, 47), Given.Net(16.94, 46.8));
+    private static readonly CatchTestQuestion TwoCatches = Given.Test(Given.Net(17.08, 47), Given.Net(16.94, 46.8));
 
     [Fact]
     public void Combined_OldUncertaintyKnownAndNoChange_LiesBetweenOldAndNew()

@@ -6,7 +6,7 @@ namespace CalibrationApi.Engine.Tests.CatchTests;
 /// <summary>Which of several earlier tests is put beside a test. Invented tests.</summary>
 public sealed class EarlierTestSearchTests
 {
-    private static readonly CatchTest Changed = Given.Test(Given.Net(17.08, 47), Given.Net(16.94, 46.8)).InForce(0.30);
+    private static readonly CatchTestQuestion Changed = Given.Test(Given.Net(17.08, 47), Given.Net(16.94, 46.8)).InForce(0.30);
 
     [Fact]
     public void Of_NoEarlierTest_IsNone() => Assert.Null(EarlierTestSearch.Of(Changed, []));

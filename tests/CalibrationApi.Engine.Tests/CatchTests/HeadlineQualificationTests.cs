@@ -7,7 +7,7 @@ namespace CalibrationApi.Engine.Tests.CatchTests;
 /// <summary>What a headline that says keep or adopt must not leave out. Invented tests.</summary>
 public sealed class HeadlineQualificationTests
 {
-    private static readonly CatchTest Test = Given.Test(Given.Net(17.08, 47), Given.Net(16.94, 46.8));
+    private static readonly CatchTestQuestion Test = Given.Test(Given.Net(17.08, 47), Given.Net(16.94, 46.8));
 
     private static readonly TestConditions Sowing = new()
     {
@@ -137,5 +137,5 @@ public sealed class HeadlineQualificationTests
             StringComparison.Ordinal
         );
 
-    private static string Headline(CatchTest test) => test.Evaluated().Headline.InMetric();
+    private static string Headline(CatchTestQuestion test) => test.Evaluated().Headline.InMetric();
 }

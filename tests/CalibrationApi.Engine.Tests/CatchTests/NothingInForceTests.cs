@@ -9,7 +9,7 @@ namespace CalibrationApi.Engine.Tests.CatchTests;
 /// <summary>A first test: nothing in force, with or without a start value.</summary>
 public sealed class NothingInForceTests
 {
-    private static readonly CatchTest First = Given.Test(Given.Net(17.08, 47), Given.Net(16.94, 46.8)) with
+    private static readonly CatchTestQuestion First = Given.Test(Given.Net(17.08, 47), Given.Net(16.94, 46.8)) with
     {
         TargetRate = new MassPerArea(0.009),
         Area = new Area(480_000),

@@ -12,7 +12,7 @@ namespace CalibrationApi.Engine.Tests.CatchTests;
 /// </summary>
 public sealed class PhysicalLimitsTests
 {
-    private static readonly CatchTest Test = Given.Test(Given.Net(17.08, 47), Given.Net(16.94, 46.8));
+    private static readonly CatchTestQuestion Test = Given.Test(Given.Net(17.08, 47), Given.Net(16.94, 46.8));
 
     [Fact]
     public void Evaluate_NothingKnownAround_LimitsNothing() => Assert.Empty(Test.Evaluated().Impossible);

@@ -13,7 +13,7 @@ public sealed class SecondTestTests
     private const double Day = 0.01;
 
     // Pure catches: their only variance is their scatter, so that every figure can be written down by hand.
-    private static readonly CatchTest Pure = Given.PureTest(0.36, 0.363, 0.366).InForce(0.32) with
+    private static readonly CatchTestQuestion Pure = Given.PureTest(0.36, 0.363, 0.366).InForce(0.32) with
     {
         Limits = new() { Repeatability = S0, RepeatabilityDegreesOfFreedom = 4 },
     };
@@ -148,7 +148,7 @@ public sealed class SecondTestTests
             FromAnotherScale = false,
         };
 
-    private static SecondTest Of(CatchTest test)
+    private static SecondTest Of(CatchTestQuestion test)
     {
         var second = test.Evaluated().SecondTest;
         Assert.NotNull(second);

@@ -7,7 +7,7 @@ namespace CalibrationApi.Engine.Tests.CatchTests;
 /// <summary>Tolerance and wanted precision that cannot both be met are refused, with the reason.</summary>
 public sealed class SettingsAtOddsTests
 {
-    private static readonly CatchTest TwoCatches = Given.Test(Given.Net(17.08, 47), Given.Net(16.94, 46.8));
+    private static readonly CatchTestQuestion TwoCatches = Given.Test(Given.Net(17.08, 47), Given.Net(16.94, 46.8));
 
     // Best case: change zero, u = U_wanted / 1.96 with 1 % from day to day; 1.96 sqrt(0.0153^2 + 0.01^2) = 3.58 %.
     [Theory]

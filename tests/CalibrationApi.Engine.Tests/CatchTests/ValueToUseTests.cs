@@ -9,7 +9,7 @@ namespace CalibrationApi.Engine.Tests.CatchTests;
 /// <summary>The number to type in: near changes shrink towards an old number that has evidence, far ones are taken whole.</summary>
 public sealed class ValueToUseTests
 {
-    private static readonly CatchTest OneCatch = Given.Test(Given.Net(17.08, 47)) with
+    private static readonly CatchTestQuestion OneCatch = Given.Test(Given.Net(17.08, 47)) with
     {
         ControllerEntry = ControllerEntry.PerRevolutionOf(UnitTable.Get("kg/rev"), 5),
     };

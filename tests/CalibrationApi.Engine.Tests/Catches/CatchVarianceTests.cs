@@ -79,7 +79,7 @@ public sealed class CatchVarianceTests
         Assert.Equal(0.0004 / 6 / 100, KnownVariance(test), 1e-15);
     }
 
-    private static double KnownVariance(CatchTest test)
+    private static double KnownVariance(CatchTestQuestion test)
     {
         var result = test.Evaluated();
         var repeatability = result.Settings.Repeatability.Relative;

@@ -905,5 +905,5 @@ public sealed class CatchTestDecisionTests
     private static ElementContent Roller(double cubicMetres, double density, ElementKind? kind = null) =>
         new(new(new Volume(cubicMetres)), new(new BulkDensity(density)), kind, "roller");
 
-    private sealed record Case(string Name, CatchTest Test, string Verdict, Rule? Rule, string Why);
+    private sealed record Case(string Name, CatchTestQuestion Test, string Verdict, Rule? Rule, string Why);
 }

@@ -76,7 +76,7 @@ public sealed class DriveWheelEvaluationTests
             Wheel = new WheelMeasure(new Length(2.315), WheelOrigin.Circumference, 0),
         };
         var rate = DriveWheelEvaluation.Evaluate(question).Rate!;
-        var caught = new CatchTest { Catches = [Given.Net(6.4, 58), Given.Net(6.5, 58)], Scale = Given.Platform }
+        var caught = new CatchTestQuestion { Catches = [Given.Net(6.4, 58), Given.Net(6.5, 58)], Scale = Given.Platform }
             .Evaluated()
             .Estimate;
 

@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.Crops;
 using CalibrationApi.Engine.FieldSetUps;
 using CalibrationApi.Engine.MeterSpeeds;
 using CalibrationApi.Engine.NewLots;

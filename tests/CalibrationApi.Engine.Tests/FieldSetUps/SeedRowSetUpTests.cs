@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.Crops;
 using CalibrationApi.Engine.FieldSetUps;
 using CalibrationApi.Engine.PublishedSeedRowLimits;
 using CalibrationApi.Engine.Quantities;

@@ -23,7 +23,7 @@ public sealed class FirstLookTests
                 .Range(0, catches)
                 .Select(i => Math.Exp(change + 0.008 * Math.Sin(3 * i) + (i == 1 ? ofTheSecond : 0)))
                 .ToArray();
-            foreach (var test in (CatchTest[])[Suspected.Net(ratios), Suspected.Weighed(ratios), Heavy(ratios)])
+            foreach (var test in (CatchTestQuestion[])[Suspected.Net(ratios), Suspected.Weighed(ratios), Heavy(ratios)])
             {
                 var posteriors = test.Posteriors();
                 var result = test.Evaluated().LikelyMistakes;
@@ -38,6 +38,6 @@ public sealed class FirstLookTests
     }
 
     // A container as heavy as the catch: taking it off or not changes unequal catches unequally.
-    private static CatchTest Heavy(double[] ratios) =>
+    private static CatchTestQuestion Heavy(double[] ratios) =>
         Suspected.Net(ratios).Knowing(known => known with { ContainerTare = new Mass(0.5 * Suspected.InForce * 47) });
 }

@@ -148,7 +148,7 @@ public sealed class LikelyMistakesTests
             OtherProducts = [Suspected.Other("same", 1)],
         };
         foreach (
-            var test in (CatchTest[])
+            var test in (CatchTestQuestion[])
                 [Suspected.Net(1, 3), Suspected.Weighed(1, 3), Suspected.Weighed(0.01), Suspected.Weighed(1, 3, 1).WithoutReference()]
         )
         {

@@ -12,7 +12,7 @@ public sealed class MistakePriorTests
     public void Priors_OfAllMistakes_AddUpToTheStatedOne()
     {
         foreach (
-            var test in (CatchTest[])
+            var test in (CatchTestQuestion[])
                 [Suspected.Net(1), Suspected.Net(1, 1, 1), Suspected.Weighed(1, 1), Suspected.Net(1, 1, 1).WithoutReference()]
         )
         {
@@ -34,7 +34,7 @@ public sealed class MistakePriorTests
         };
         var beside = Given.Test(Given.Weighed(18.5, 1.6, 47), Given.Weighed(18.5, 0, 47), Given.Weighed(18.5, 0, 47));
         foreach (
-            var test in (CatchTest[])
+            var test in (CatchTestQuestion[])
                 [Suspected.Net(1), Suspected.Net(1, 1), Suspected.Weighed(1), beside, beside.InForce(0.36), beside.StartingFrom(0.36)]
         )
         {

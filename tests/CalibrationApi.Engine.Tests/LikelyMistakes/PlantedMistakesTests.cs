@@ -248,5 +248,5 @@ public sealed class PlantedMistakesTests
         );
     }
 
-    private sealed record Case(MistakeCode Code, int? At, CatchTest Test);
+    private sealed record Case(MistakeCode Code, int? At, CatchTestQuestion Test);
 }

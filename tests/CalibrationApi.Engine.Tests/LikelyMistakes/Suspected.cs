@@ -13,32 +13,32 @@ internal static class Suspected
     public static MistakeContext Metric { get; } = new() { EnteredInPounds = false };
 
     /// <summary>Catches of which only the net mass is known, as ratios to the value in force.</summary>
-    public static CatchTest Net(params double[] ratios) =>
+    public static CatchTestQuestion Net(params double[] ratios) =>
         Given.Test([.. ratios.Select(ratio => Given.Delivering(ratio * InForce))]).InForce(InForce) with
         {
             Context = Metric,
         };
 
     /// <summary>Catches with a tare of 1.6 kg, as ratios of the net mass.</summary>
-    public static CatchTest Weighed(params double[] ratios) =>
+    public static CatchTestQuestion Weighed(params double[] ratios) =>
         Given.Test([.. ratios.Select(ratio => Given.Weighed(ratio * InForce * 47 + 1.6, 1.6, 47))]).InForce(InForce) with
         {
             Context = Metric,
         };
 
-    public static CatchTest Knowing(this CatchTest test, Func<MistakeContext, MistakeContext> context) =>
+    public static CatchTestQuestion Knowing(this CatchTestQuestion test, Func<MistakeContext, MistakeContext> context) =>
         test with
         {
             Context = context(test.Context),
         };
 
-    public static CatchTest RulingOut(this CatchTest test, params MistakeCode[] codes) =>
+    public static CatchTestQuestion RulingOut(this CatchTestQuestion test, params MistakeCode[] codes) =>
         test.Knowing(known => known with { RuledOut = [.. known.RuledOut, .. codes] });
 
-    public static CatchTest WithoutReference(this CatchTest test) => test with { Reference = null };
+    public static CatchTestQuestion WithoutReference(this CatchTestQuestion test) => test with { Reference = null };
 
     /// <summary>Every hypothesis with prior and posterior, whether or not it is worth showing.</summary>
-    public static List<MistakeSearch.Posterior> Posteriors(this CatchTest test)
+    public static List<MistakeSearch.Posterior> Posteriors(this CatchTestQuestion test)
     {
         var readings = CatchReadings.From(test);
         var settings = test.Evaluated().Settings;
@@ -53,7 +53,7 @@ internal static class Suspected
     }
 
     /// <summary>Prior probability of a mistake at one place; 0 where it cannot have happened.</summary>
-    public static double Prior(this CatchTest test, MistakeCode code, int? at = null)
+    public static double Prior(this CatchTestQuestion test, MistakeCode code, int? at = null)
     {
         var hand = new TestAtHand(test, CatchReadings.From(test));
         return MistakePriors.Of(hand).Where(each => each.Mistake.CodeFor(hand) == code && each.At == at).Sum(each => each.Prior);

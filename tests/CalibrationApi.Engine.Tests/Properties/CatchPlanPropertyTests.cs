@@ -15,10 +15,10 @@ public sealed record RandomPlan(int CentimetresPerSecond, bool SharedShaft, Rand
     public override string ToString() =>
         $"{CentimetresPerSecond / 100.0} m/s, shared {SharedShaft}, {Points.Length} points: {string.Join(" ", (object[])Meters)}";
 
-    public CatchPlan In(Unit mass, Unit perRevolution, Unit rate, Unit speed)
+    public CatchPlanQuestion In(Unit mass, Unit perRevolution, Unit rate, Unit speed)
     {
         static double There(Unit unit, double value) => unit.Canonical(unit.FromCanonical(value));
-        return new CatchPlan
+        return new CatchPlanQuestion
         {
             GroundSpeed = new Speed(There(speed, CentimetresPerSecond / 100.0)),
             Drive = SharedShaft ? MeterDrive.SharedShaft : MeterDrive.Separate,
@@ -51,7 +51,7 @@ public sealed record RandomPlan(int CentimetresPerSecond, bool SharedShaft, Rand
         };
     }
 
-    public CatchPlan InKilograms => In(UnitTable.Get("kg"), UnitTable.Get("kg/rev"), UnitTable.Get("kg/ha"), UnitTable.Get("m/s"));
+    public CatchPlanQuestion InKilograms => In(UnitTable.Get("kg"), UnitTable.Get("kg/rev"), UnitTable.Get("kg/ha"), UnitTable.Get("m/s"));
 }
 
 public sealed record RandomMeter(int Centimetres, int GramsPerHectare, int Density, int MilligramsPerRevolution);

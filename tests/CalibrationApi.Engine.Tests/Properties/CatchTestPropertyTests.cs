@@ -166,7 +166,7 @@ public sealed class CatchTestPropertyTests
     private static int Whole(Reading one, int turns) =>
         Math.Max(20, (int)Math.Round((double)one.NetDivisions * turns / one.TenthsOfRevolution));
 
-    private static CatchTest Scaled(CatchTest test, double factor) =>
+    private static CatchTestQuestion Scaled(CatchTestQuestion test, double factor) =>
         test with
         {
             Catches =

@@ -16,7 +16,7 @@ public sealed class LikelyMistakePropertyTests
     [Property]
     public void Posteriors_OfAnyTest_SumToOne(RandomTest random, byte spoilt)
     {
-        foreach (var test in (CatchTest[])[random.InKilograms, Spoilt(random, spoilt)])
+        foreach (var test in (CatchTestQuestion[])[random.InKilograms, Spoilt(random, spoilt)])
         {
             var posteriors = test.Posteriors();
             Assert.Equal(1, posteriors.Sum(each => each.Probability), Accuracy);
@@ -39,7 +39,7 @@ public sealed class LikelyMistakePropertyTests
     [Property]
     public void Shown_WhereTheFirstLookFoundNothing_IsReallyNothing(RandomTest random, byte spoilt)
     {
-        foreach (var test in (CatchTest[])[random.InKilograms, Spoilt(random, (byte)(100 + spoilt % 30))])
+        foreach (var test in (CatchTestQuestion[])[random.InKilograms, Spoilt(random, (byte)(100 + spoilt % 30))])
         {
             if (test.Evaluated().LikelyMistakes.AnyProbability == 0)
                 Assert.All(test.Posteriors().Skip(1), each => Assert.True(each.Probability < MistakeJudgement.ShownFrom, each.ToString()));
@@ -72,7 +72,7 @@ public sealed class LikelyMistakePropertyTests
         AssertSame(random.InKilograms.Evaluated().LikelyMistakes.Shown, pounds.Evaluated().LikelyMistakes.Shown);
     }
 
-    private static CatchTest Spoilt(RandomTest random, byte by)
+    private static CatchTestQuestion Spoilt(RandomTest random, byte by)
     {
         var test = random.InKilograms;
         var factor = Math.Exp((by - 128) / 40.0);

@@ -28,11 +28,11 @@ public sealed record RandomTest(
     /// <summary>
     /// The test with every mass written in <paramref name="mass"/> and every mass per revolution in <paramref name="perRevolution"/>.
     /// </summary>
-    public CatchTest In(Unit mass, Unit perRevolution)
+    public CatchTestQuestion In(Unit mass, Unit perRevolution)
     {
         // The numbers as typed in that unit, rounded to a double, then read back: what a sender's conversion does.
         Mass Kilograms(double value) => new(mass.Canonical(mass.FromCanonical(value)));
-        return new CatchTest
+        return new CatchTestQuestion
         {
             Catches =
             [
@@ -61,7 +61,7 @@ public sealed record RandomTest(
         };
     }
 
-    public CatchTest InKilograms => In(UnitTable.Get("kg"), UnitTable.Get("kg/rev"));
+    public CatchTestQuestion InKilograms => In(UnitTable.Get("kg"), UnitTable.Get("kg/rev"));
 }
 
 /// <summary>What is known of the scale.</summary>

@@ -38,7 +38,7 @@ public sealed class RatioEstimatorReferenceTests
     }
 
     private static CatchTestResult Evaluate(ReferenceTable.Row row) =>
-        new CatchTest
+        new CatchTestQuestion
         {
             Catches = [.. row.Numbers("y").Zip(row.Numbers("x"), (y, x) => Given.Net(y, x, Given.NoResolution))],
             Scale = Given.Perfect,

@@ -43,7 +43,7 @@ public sealed class LaterScaleErrorTests
         Assert.DoesNotContain("found later", result.Headline.InMetric(), StringComparison.Ordinal);
     }
 
-    private static CatchTest Compared(double ratio, double error)
+    private static CatchTestQuestion Compared(double ratio, double error)
     {
         var test = Given
             .Test(Given.Delivering(0.36 * ratio), Given.Delivering(0.3605 * ratio), Given.Delivering(0.3595 * ratio))

@@ -1,4 +1,5 @@
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.Crops;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.SeedingRates;
 

@@ -10,7 +10,7 @@ public sealed record WrongValueInForce(double Factor) : Mistake
     /// <inheritdoc/>
     public override double Ratio(OneCatch honest) => 1 / Factor;
 
-    internal override CatchTest InTheQuestion(CatchTest question) =>
+    internal override CatchTestQuestion InTheQuestion(CatchTestQuestion question) =>
         question.Reference is { } reference
             ? question with
             {

@@ -1,8 +1,8 @@
 using CalibrationApi.Storage.Adoptions;
 using CalibrationApi.Storage.CatchTests;
+using CalibrationApi.Storage.Described;
 using CalibrationApi.Storage.History;
-using CalibrationApi.Storage.Records;
-using CalibrationApi.Storage.Writing;
+using CalibrationApi.Storage.OneWriter;
 using Microsoft.Data.Sqlite;
 
 namespace CalibrationApi.Storage.Tests.Adoptions;

@@ -1,6 +1,6 @@
 using CalibrationApi.Storage.CatchTests;
+using CalibrationApi.Storage.Described;
 using CalibrationApi.Storage.History;
-using CalibrationApi.Storage.Records;
 using Microsoft.Data.Sqlite;
 
 namespace CalibrationApi.Storage.Tests.CatchTests;

@@ -1,7 +1,7 @@
 using CalibrationApi.Storage.Adoptions;
 using CalibrationApi.Storage.CatchTests;
+using CalibrationApi.Storage.Described;
 using CalibrationApi.Storage.History;
-using CalibrationApi.Storage.Records;
 using CalibrationApi.Storage.ScaleChecks;
 
 namespace CalibrationApi.Storage.Tests.History;

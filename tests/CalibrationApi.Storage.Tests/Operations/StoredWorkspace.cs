@@ -2,8 +2,8 @@ using CalibrationApi.Storage.Adoptions;
 using CalibrationApi.Storage.Audit;
 using CalibrationApi.Storage.CatchTests;
 using CalibrationApi.Storage.History;
+using CalibrationApi.Storage.OneWriter;
 using CalibrationApi.Storage.ScaleChecks;
-using CalibrationApi.Storage.Writing;
 
 namespace CalibrationApi.Storage.Tests.Operations;
 

@@ -1,5 +1,5 @@
+using CalibrationApi.Storage.Described;
 using CalibrationApi.Storage.History;
-using CalibrationApi.Storage.Records;
 using CalibrationApi.Storage.ScaleChecks;
 using Microsoft.Data.Sqlite;
 

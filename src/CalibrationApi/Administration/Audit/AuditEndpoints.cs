@@ -1,7 +1,7 @@
 using CalibrationApi.Plumbing.Access;
+using CalibrationApi.Plumbing.Keeping;
 using CalibrationApi.Plumbing.Lists;
 using CalibrationApi.Plumbing.Operations;
-using CalibrationApi.Plumbing.Storing;
 using CalibrationApi.Storage;
 using CalibrationApi.Storage.Audit;
 

@@ -2,7 +2,7 @@ using System.Collections.Concurrent;
 using CalibrationApi.Plumbing.Access;
 using CalibrationApi.Plumbing.Lists;
 using CalibrationApi.Storage.Audit;
-using CalibrationApi.Storage.Writing;
+using CalibrationApi.Storage.OneWriter;
 
 namespace CalibrationApi.Administration.Audit;
 

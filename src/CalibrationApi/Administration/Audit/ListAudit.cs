@@ -3,8 +3,8 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using CalibrationApi.Plumbing.Access;
 using CalibrationApi.Plumbing.Http;
+using CalibrationApi.Plumbing.Keeping;
 using CalibrationApi.Plumbing.Lists;
-using CalibrationApi.Plumbing.Storing;
 using CalibrationApi.Storage;
 using CalibrationApi.Storage.Audit;
 

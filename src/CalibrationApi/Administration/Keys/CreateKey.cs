@@ -1,9 +1,9 @@
 using CalibrationApi.Plumbing.Access;
 using CalibrationApi.Plumbing.Bodies;
 using CalibrationApi.Plumbing.Http;
+using CalibrationApi.Plumbing.Keeping;
 using CalibrationApi.Plumbing.Lists;
 using CalibrationApi.Plumbing.Members;
-using CalibrationApi.Plumbing.Storing;
 using CalibrationApi.Storage;
 using CalibrationApi.Storage.Access;
 using CalibrationApi.Storage.Audit;

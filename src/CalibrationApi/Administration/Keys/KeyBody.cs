@@ -2,10 +2,10 @@ using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using CalibrationApi.Plumbing.Http;
-using CalibrationApi.Plumbing.Storing;
+using CalibrationApi.Plumbing.Keeping;
 using CalibrationApi.Storage;
 using CalibrationApi.Storage.Access;
-using CalibrationApi.Storage.Writing;
+using CalibrationApi.Storage.OneWriter;
 
 namespace CalibrationApi.Administration.Keys;
 

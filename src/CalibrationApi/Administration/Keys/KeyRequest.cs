@@ -1,7 +1,7 @@
 using CalibrationApi.Plumbing.Access;
 using CalibrationApi.Plumbing.Bodies;
+using CalibrationApi.Plumbing.Keeping;
 using CalibrationApi.Plumbing.Members;
-using CalibrationApi.Plumbing.Storing;
 
 namespace CalibrationApi.Administration.Keys;
 

@@ -1,6 +1,6 @@
 using CalibrationApi.Plumbing.Access;
+using CalibrationApi.Plumbing.Keeping;
 using CalibrationApi.Plumbing.Lists;
-using CalibrationApi.Plumbing.Storing;
 using CalibrationApi.Storage;
 using CalibrationApi.Storage.Access;
 

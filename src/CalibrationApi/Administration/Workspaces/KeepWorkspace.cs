@@ -3,12 +3,12 @@ using System.Text.Json.Nodes;
 using CalibrationApi.Plumbing.Access;
 using CalibrationApi.Plumbing.Bodies;
 using CalibrationApi.Plumbing.Http;
+using CalibrationApi.Plumbing.Keeping;
 using CalibrationApi.Plumbing.Lists;
-using CalibrationApi.Plumbing.Storing;
 using CalibrationApi.Records.Describing;
 using CalibrationApi.Storage;
 using CalibrationApi.Storage.Access;
-using CalibrationApi.Storage.Writing;
+using CalibrationApi.Storage.OneWriter;
 
 namespace CalibrationApi.Administration.Workspaces;
 

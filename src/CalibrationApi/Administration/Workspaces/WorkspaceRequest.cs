@@ -1,6 +1,6 @@
 using CalibrationApi.Plumbing.Bodies;
+using CalibrationApi.Plumbing.Keeping;
 using CalibrationApi.Plumbing.Members;
-using CalibrationApi.Plumbing.Storing;
 
 namespace CalibrationApi.Administration.Workspaces;
 

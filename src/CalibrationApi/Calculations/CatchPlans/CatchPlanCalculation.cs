@@ -24,7 +24,7 @@ namespace CalibrationApi.Calculations.CatchPlans;
 /// <response code="200">The plan.</response>
 internal static class CatchPlanCalculation
 {
-    public static Calculation<CatchPlanRequest, CatchPlan, CatchPlanResult, CatchPlanAnswer> Declaration { get; } =
+    public static Calculation<CatchPlanRequest, CatchPlanQuestion, CatchPlanResult, CatchPlanAnswer> Declaration { get; } =
         new(typeof(CatchPlanCalculation))
         {
             Name = "catch-plan",
@@ -59,7 +59,7 @@ internal static class CatchPlanCalculation
         );
     }
 
-    public static CatchPlan ToEngine(CatchPlanRequest request) =>
+    public static CatchPlanQuestion ToEngine(CatchPlanRequest request) =>
         new()
         {
             GroundSpeed = request.GroundSpeed!.Read(),

@@ -14,7 +14,7 @@ namespace CalibrationApi.Calculations.CatchTests;
 /// <response code="200">The evaluation.</response>
 internal static class CatchTestCalculation
 {
-    public static Calculation<CatchTestRequest, CatchTest, CatchTestResult, CatchTestAnswer> Declaration { get; } =
+    public static Calculation<CatchTestRequest, CatchTestQuestion, CatchTestResult, CatchTestAnswer> Declaration { get; } =
         new(typeof(CatchTestCalculation))
         {
             Name = "catch-test",

@@ -36,10 +36,10 @@ internal static class CatchTestMapping
         );
     }
 
-    public static CatchTest ToEngine(CatchTestRequest request)
+    public static CatchTestQuestion ToEngine(CatchTestRequest request)
     {
         var counting = new RevolutionReading(request);
-        return new CatchTest
+        return new CatchTestQuestion
         {
             Catches = [.. request.Catches!.Select(one => ReadCatch(one!, request, counting))],
             Scale = ScaleMapping.Read(request.Scale!),

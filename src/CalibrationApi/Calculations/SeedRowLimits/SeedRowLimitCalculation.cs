@@ -2,6 +2,7 @@ using System.Text.Json.Serialization;
 using CalibrationApi.Calculations.Declaring;
 using CalibrationApi.Calculations.Nutrients;
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.Crops;
 using CalibrationApi.Engine.Nutrients;
 using CalibrationApi.Engine.PublishedSeedRowLimits;
 using CalibrationApi.Engine.SeedRowLimits;

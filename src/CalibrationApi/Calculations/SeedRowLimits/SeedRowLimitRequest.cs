@@ -1,4 +1,5 @@
 using CalibrationApi.Calculations.Nutrients;
+using CalibrationApi.Engine.Crops;
 using CalibrationApi.Engine.PublishedSeedRowLimits;
 using CalibrationApi.Engine.SeedRowLimits;
 using CalibrationApi.Plumbing.Contract;

@@ -1,6 +1,7 @@
 using System.Text.Json.Serialization;
 using CalibrationApi.Calculations.Declaring;
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.Crops;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.SeedingRates;
 using CalibrationApi.Plumbing.Http;

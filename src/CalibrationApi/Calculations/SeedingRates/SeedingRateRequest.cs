@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.Crops;
 using CalibrationApi.Engine.SeedingRates;
 using CalibrationApi.Plumbing.Contract;
 using CalibrationApi.Plumbing.Members;

@@ -1,7 +1,7 @@
 using CalibrationApi.Calculations.CatchTests;
-using CalibrationApi.Evidence.Keeping;
+using CalibrationApi.Evidence.Recording;
+using CalibrationApi.Plumbing.Keeping;
 using CalibrationApi.Plumbing.Quantities;
-using CalibrationApi.Plumbing.Storing;
 
 namespace CalibrationApi.Evidence.Adoptions;
 

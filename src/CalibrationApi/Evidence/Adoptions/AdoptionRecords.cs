@@ -1,9 +1,9 @@
 using CalibrationApi.Engine.Quantities;
-using CalibrationApi.Evidence.Keeping;
+using CalibrationApi.Evidence.Recording;
+using CalibrationApi.Plumbing.Keeping;
 using CalibrationApi.Plumbing.Lists;
 using CalibrationApi.Plumbing.Members;
 using CalibrationApi.Plumbing.Quantities;
-using CalibrationApi.Plumbing.Storing;
 using CalibrationApi.Records.Reading;
 using CalibrationApi.Storage.Adoptions;
 using CalibrationApi.Storage.History;

@@ -1,10 +1,10 @@
 using CalibrationApi.Calculations.CatchTests;
 using CalibrationApi.Engine.Adoptions;
-using CalibrationApi.Evidence.Keeping;
+using CalibrationApi.Evidence.Recording;
 using CalibrationApi.Plumbing.Contract;
+using CalibrationApi.Plumbing.Keeping;
 using CalibrationApi.Plumbing.Members;
 using CalibrationApi.Plumbing.Quantities;
-using CalibrationApi.Plumbing.Storing;
 using CalibrationApi.Plumbing.Validation;
 
 namespace CalibrationApi.Evidence.Adoptions;

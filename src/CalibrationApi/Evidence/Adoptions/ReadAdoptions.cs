@@ -1,8 +1,8 @@
 using CalibrationApi.Plumbing.Access;
 using CalibrationApi.Plumbing.Http;
+using CalibrationApi.Plumbing.Keeping;
 using CalibrationApi.Plumbing.Lists;
 using CalibrationApi.Plumbing.Members;
-using CalibrationApi.Plumbing.Storing;
 using CalibrationApi.Records.Reading;
 using CalibrationApi.Storage;
 using CalibrationApi.Storage.Adoptions;

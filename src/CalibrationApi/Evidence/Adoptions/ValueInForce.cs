@@ -1,8 +1,8 @@
 using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Plumbing.Keeping;
 using CalibrationApi.Plumbing.Lists;
 using CalibrationApi.Plumbing.Members;
 using CalibrationApi.Plumbing.Quantities;
-using CalibrationApi.Plumbing.Storing;
 using CalibrationApi.Records.Reading;
 using CalibrationApi.Storage.Adoptions;
 

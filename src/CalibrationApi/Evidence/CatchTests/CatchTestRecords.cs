@@ -1,12 +1,12 @@
 using CalibrationApi.Calculations.CatchTests;
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.History;
-using CalibrationApi.Evidence.Keeping;
+using CalibrationApi.Evidence.Recording;
 using CalibrationApi.Plumbing.Http;
+using CalibrationApi.Plumbing.Keeping;
 using CalibrationApi.Plumbing.Lists;
 using CalibrationApi.Plumbing.Members;
 using CalibrationApi.Plumbing.Quantities;
-using CalibrationApi.Plumbing.Storing;
 using CalibrationApi.Records.Reading;
 using CalibrationApi.Storage.CatchTests;
 using CalibrationApi.Storage.History;

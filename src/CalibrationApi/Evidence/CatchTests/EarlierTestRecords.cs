@@ -55,7 +55,7 @@ internal static class EarlierTestRecords
     }
 
     // Catches that were sent twice are one set-up, whatever the records call them.
-    private static bool AreTheSameCatches(CatchTest one, CatchTest other) =>
+    private static bool AreTheSameCatches(CatchTestQuestion one, CatchTestQuestion other) =>
         one.Catches.Select(Reading).SequenceEqual(other.Catches.Select(Reading));
 
     private static (double Net, double Revolutions) Reading(Catch one) => (one.IndicatedNet.Kilograms, one.Revolutions.Count);

@@ -1,7 +1,7 @@
 using CalibrationApi.Calculations.CatchTests;
 using CalibrationApi.Engine.Catches;
 using CalibrationApi.Engine.CatchTests;
-using CalibrationApi.Plumbing.Storing;
+using CalibrationApi.Plumbing.Keeping;
 using CalibrationApi.Records.Reading;
 using CalibrationApi.Storage.CatchTests;
 using CalibrationApi.Storage.History;
@@ -28,5 +28,6 @@ internal sealed record LastMeasured(CatchTestRecord Record, MassPerRevolutionEst
             .FirstOrDefault(measured => measured is not null);
 
     /// <summary>The complete question of a stored test.</summary>
-    public static CatchTest Resolved(CatchTestRecord record) => CatchTestMapping.ToEngine(KeptJson.Read<CatchTestRequest>(record.Resolved));
+    public static CatchTestQuestion Resolved(CatchTestRecord record) =>
+        CatchTestMapping.ToEngine(KeptJson.Read<CatchTestRequest>(record.Resolved));
 }

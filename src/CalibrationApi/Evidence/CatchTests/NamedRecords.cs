@@ -8,7 +8,7 @@ using CalibrationApi.Records.Products;
 using CalibrationApi.Records.Reading;
 using CalibrationApi.Records.Referring;
 using CalibrationApi.Records.Scales;
-using CalibrationApi.Storage.Records;
+using CalibrationApi.Storage.Described;
 
 namespace CalibrationApi.Evidence.CatchTests;
 

@@ -6,9 +6,9 @@ using CalibrationApi.Engine.History;
 using CalibrationApi.Plumbing.Access;
 using CalibrationApi.Plumbing.Bodies;
 using CalibrationApi.Plumbing.Http;
+using CalibrationApi.Plumbing.Keeping;
 using CalibrationApi.Plumbing.Members;
 using CalibrationApi.Plumbing.Observability;
-using CalibrationApi.Plumbing.Storing;
 using CalibrationApi.Records.Reading;
 using CalibrationApi.Storage;
 using CalibrationApi.Storage.CatchTests;
@@ -148,7 +148,7 @@ internal static class RecordCatchTest
             _ => error,
         };
 
-    private static CatchRow[] Rows(CatchTestRequest question, CatchTest test, CatchTestResult result) =>
+    private static CatchRow[] Rows(CatchTestRequest question, CatchTestQuestion test, CatchTestResult result) =>
         [
             .. result.Catches.Select(
                 (one, i) =>

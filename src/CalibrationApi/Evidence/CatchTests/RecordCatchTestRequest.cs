@@ -1,8 +1,8 @@
 using CalibrationApi.Calculations.CatchTests;
-using CalibrationApi.Evidence.Keeping;
+using CalibrationApi.Evidence.Recording;
 using CalibrationApi.Plumbing.Contract;
+using CalibrationApi.Plumbing.Keeping;
 using CalibrationApi.Plumbing.Members;
-using CalibrationApi.Plumbing.Storing;
 using CalibrationApi.Plumbing.Validation;
 
 namespace CalibrationApi.Evidence.CatchTests;

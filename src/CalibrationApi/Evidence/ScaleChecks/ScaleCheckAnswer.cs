@@ -1,6 +1,6 @@
-using CalibrationApi.Evidence.Keeping;
+using CalibrationApi.Evidence.Recording;
+using CalibrationApi.Plumbing.Keeping;
 using CalibrationApi.Plumbing.Quantities;
-using CalibrationApi.Plumbing.Storing;
 
 namespace CalibrationApi.Evidence.ScaleChecks;
 

@@ -1,8 +1,8 @@
 using System.Text.Json.Nodes;
-using CalibrationApi.Evidence.Keeping;
+using CalibrationApi.Evidence.Recording;
+using CalibrationApi.Plumbing.Keeping;
 using CalibrationApi.Plumbing.Members;
 using CalibrationApi.Plumbing.Quantities;
-using CalibrationApi.Plumbing.Storing;
 using CalibrationApi.Records.Reading;
 using CalibrationApi.Storage.History;
 using CalibrationApi.Storage.ScaleChecks;

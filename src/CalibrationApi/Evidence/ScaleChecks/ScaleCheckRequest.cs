@@ -1,7 +1,7 @@
-using CalibrationApi.Evidence.Keeping;
+using CalibrationApi.Evidence.Recording;
+using CalibrationApi.Plumbing.Keeping;
 using CalibrationApi.Plumbing.Members;
 using CalibrationApi.Plumbing.Quantities;
-using CalibrationApi.Plumbing.Storing;
 using CalibrationApi.Plumbing.Validation;
 
 namespace CalibrationApi.Evidence.ScaleChecks;

@@ -5,7 +5,7 @@ using System.Text.Json.Nodes;
 using CalibrationApi.Plumbing.Access;
 using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Storage;
-using CalibrationApi.Storage.Records;
+using CalibrationApi.Storage.Described;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
 

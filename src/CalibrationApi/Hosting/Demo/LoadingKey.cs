@@ -1,7 +1,7 @@
 using System.Net.Http.Headers;
 using CalibrationApi.Plumbing.Access;
 using CalibrationApi.Plumbing.Http;
-using CalibrationApi.Plumbing.Storing;
+using CalibrationApi.Plumbing.Keeping;
 using CalibrationApi.Storage;
 using CalibrationApi.Storage.Access;
 

@@ -1,5 +1,5 @@
 using CalibrationApi.Storage;
-using CalibrationApi.Storage.Writing;
+using CalibrationApi.Storage.OneWriter;
 using Dapper;
 using Microsoft.Extensions.Diagnostics.HealthChecks;
 

@@ -2,7 +2,7 @@ using System.Reflection;
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Plumbing.Contract;
 using CalibrationApi.Plumbing.Http;
-using CalibrationApi.Plumbing.Storing;
+using CalibrationApi.Plumbing.Keeping;
 using CalibrationApi.Reference.Codes;
 using Microsoft.OpenApi;
 using Swashbuckle.AspNetCore.Swagger;

@@ -2,7 +2,7 @@ using System.Text.Json.Nodes;
 using CalibrationApi.Evidence.History;
 using CalibrationApi.Plumbing.Bodies;
 using CalibrationApi.Plumbing.Http;
-using CalibrationApi.Plumbing.Storing;
+using CalibrationApi.Plumbing.Keeping;
 using Microsoft.OpenApi;
 using Swashbuckle.AspNetCore.SwaggerGen;
 

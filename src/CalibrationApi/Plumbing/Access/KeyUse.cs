@@ -1,6 +1,6 @@
 using System.Collections.Concurrent;
 using CalibrationApi.Storage.Access;
-using CalibrationApi.Storage.Writing;
+using CalibrationApi.Storage.OneWriter;
 
 namespace CalibrationApi.Plumbing.Access;
 

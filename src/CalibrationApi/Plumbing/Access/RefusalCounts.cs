@@ -1,6 +1,6 @@
 using System.Globalization;
 using CalibrationApi.Storage.Audit;
-using CalibrationApi.Storage.Writing;
+using CalibrationApi.Storage.OneWriter;
 
 namespace CalibrationApi.Plumbing.Access;
 

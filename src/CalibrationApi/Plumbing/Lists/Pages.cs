@@ -1,6 +1,6 @@
 using CalibrationApi.Plumbing.Bodies;
 using CalibrationApi.Plumbing.Http;
-using CalibrationApi.Storage.Records;
+using CalibrationApi.Storage.Described;
 
 namespace CalibrationApi.Plumbing.Lists;
 

@@ -1,5 +1,5 @@
 using System.Text.Json.Nodes;
-using CalibrationApi.Plumbing.Storing;
+using CalibrationApi.Plumbing.Keeping;
 using CalibrationApi.Storage;
 using Microsoft.Data.Sqlite;
 

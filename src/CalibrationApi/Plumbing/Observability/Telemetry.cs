@@ -1,6 +1,6 @@
 using System.Diagnostics;
 using CalibrationApi.Engine.Answers;
-using CalibrationApi.Storage.Writing;
+using CalibrationApi.Storage.OneWriter;
 using OpenTelemetry.Metrics;
 using OpenTelemetry.Resources;
 using OpenTelemetry.Trace;

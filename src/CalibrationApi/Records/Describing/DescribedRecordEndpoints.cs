@@ -1,10 +1,10 @@
 using CalibrationApi.Plumbing.Access;
 using CalibrationApi.Plumbing.Bodies;
+using CalibrationApi.Plumbing.Keeping;
 using CalibrationApi.Plumbing.Lists;
 using CalibrationApi.Plumbing.Operations;
-using CalibrationApi.Plumbing.Storing;
 using CalibrationApi.Storage;
-using CalibrationApi.Storage.Records;
+using CalibrationApi.Storage.Described;
 using Microsoft.AspNetCore.Mvc;
 
 namespace CalibrationApi.Records.Describing;

@@ -2,12 +2,12 @@ using System.Text;
 using CalibrationApi.Plumbing.Access;
 using CalibrationApi.Plumbing.Bodies;
 using CalibrationApi.Plumbing.Http;
+using CalibrationApi.Plumbing.Keeping;
 using CalibrationApi.Plumbing.Lists;
 using CalibrationApi.Plumbing.Quantities;
-using CalibrationApi.Plumbing.Storing;
 using CalibrationApi.Storage;
-using CalibrationApi.Storage.Records;
-using CalibrationApi.Storage.Writing;
+using CalibrationApi.Storage.Described;
+using CalibrationApi.Storage.OneWriter;
 using Microsoft.Data.Sqlite;
 
 namespace CalibrationApi.Records.Describing;

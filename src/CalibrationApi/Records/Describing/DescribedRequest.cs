@@ -1,8 +1,8 @@
 using CalibrationApi.Plumbing.Bodies;
+using CalibrationApi.Plumbing.Keeping;
 using CalibrationApi.Plumbing.Members;
-using CalibrationApi.Plumbing.Storing;
 using CalibrationApi.Plumbing.Validation;
-using CalibrationApi.Storage.Records;
+using CalibrationApi.Storage.Described;
 
 namespace CalibrationApi.Records.Describing;
 

@@ -2,10 +2,10 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Plumbing.Http;
+using CalibrationApi.Plumbing.Keeping;
 using CalibrationApi.Plumbing.Quantities;
-using CalibrationApi.Plumbing.Storing;
 using CalibrationApi.Storage;
-using CalibrationApi.Storage.Records;
+using CalibrationApi.Storage.Described;
 
 namespace CalibrationApi.Records.Describing;
 

@@ -1,7 +1,7 @@
 using CalibrationApi.Plumbing.Members;
 using CalibrationApi.Plumbing.Quantities;
 using CalibrationApi.Records.Describing;
-using CalibrationApi.Storage.Records;
+using CalibrationApi.Storage.Described;
 
 namespace CalibrationApi.Records.Lots;
 

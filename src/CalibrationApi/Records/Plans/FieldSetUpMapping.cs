@@ -6,6 +6,7 @@ using CalibrationApi.Calculations.ProductRates;
 using CalibrationApi.Calculations.SeedingRates;
 using CalibrationApi.Calculations.SeedRowLimits;
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.Crops;
 using CalibrationApi.Engine.FieldSetUps;
 using CalibrationApi.Engine.MeteringElements;
 using CalibrationApi.Engine.MeterSpeeds;

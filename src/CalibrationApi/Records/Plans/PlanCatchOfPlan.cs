@@ -11,7 +11,7 @@ using CalibrationApi.Records.Containers;
 using CalibrationApi.Records.Referring;
 using CalibrationApi.Records.Scales;
 using CalibrationApi.Storage;
-using CalibrationApi.Storage.Records;
+using CalibrationApi.Storage.Described;
 using FluentValidation;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.AspNetCore.Mvc;

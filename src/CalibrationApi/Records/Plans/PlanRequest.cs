@@ -4,6 +4,7 @@ using CalibrationApi.Calculations.ProductRates;
 using CalibrationApi.Calculations.SeedRowLimits;
 using CalibrationApi.Engine.Catches;
 using CalibrationApi.Engine.CatchPlans;
+using CalibrationApi.Engine.Crops;
 using CalibrationApi.Engine.MeterSpeeds;
 using CalibrationApi.Engine.PublishedSeedRowLimits;
 using CalibrationApi.Engine.SeedRowLimits;
@@ -12,7 +13,7 @@ using CalibrationApi.Plumbing.Members;
 using CalibrationApi.Plumbing.Quantities;
 using CalibrationApi.Plumbing.Validation;
 using CalibrationApi.Records.Describing;
-using CalibrationApi.Storage.Records;
+using CalibrationApi.Storage.Described;
 
 namespace CalibrationApi.Records.Plans;
 

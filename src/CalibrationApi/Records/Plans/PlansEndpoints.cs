@@ -1,7 +1,7 @@
 using CalibrationApi.Plumbing.Access;
 using CalibrationApi.Plumbing.Operations;
 using CalibrationApi.Records.Describing;
-using CalibrationApi.Storage.Records;
+using CalibrationApi.Storage.Described;
 
 namespace CalibrationApi.Records.Plans;
 

@@ -5,7 +5,7 @@ using CalibrationApi.Plumbing.Lists;
 using CalibrationApi.Plumbing.Observability;
 using CalibrationApi.Records.Referring;
 using CalibrationApi.Storage;
-using CalibrationApi.Storage.Records;
+using CalibrationApi.Storage.Described;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.AspNetCore.Mvc;
 

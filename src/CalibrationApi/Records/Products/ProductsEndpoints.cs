@@ -1,5 +1,5 @@
 using CalibrationApi.Records.Describing;
-using CalibrationApi.Storage.Records;
+using CalibrationApi.Storage.Described;
 
 namespace CalibrationApi.Records.Products;
 

@@ -1,14 +1,14 @@
 using CalibrationApi.Plumbing.Access;
+using CalibrationApi.Plumbing.Keeping;
 using CalibrationApi.Plumbing.Lists;
 using CalibrationApi.Plumbing.Quantities;
-using CalibrationApi.Plumbing.Storing;
 using CalibrationApi.Records.Containers;
 using CalibrationApi.Records.Describing;
 using CalibrationApi.Records.Lots;
 using CalibrationApi.Records.Machines;
 using CalibrationApi.Records.Products;
 using CalibrationApi.Records.Scales;
-using CalibrationApi.Storage.Records;
+using CalibrationApi.Storage.Described;
 using Microsoft.Data.Sqlite;
 
 namespace CalibrationApi.Records.Reading;

@@ -8,7 +8,7 @@ using CalibrationApi.Records.Machines;
 using CalibrationApi.Records.Products;
 using CalibrationApi.Records.Reading;
 using CalibrationApi.Records.Scales;
-using CalibrationApi.Storage.Records;
+using CalibrationApi.Storage.Described;
 
 namespace CalibrationApi.Records.Referring;
 

@@ -5614,7 +5614,7 @@ class SeedRowLimitOfSource(TypedDict):
 class SeedRowLimitRequest(TypedDict):
     """What is placed with the seed, where and with which opener."""
 
-    crop: Literal["wheat", "barley", "oat", "canola", "corn", "sunflower", "soybean", "dry-bean", "flax", "pea", "lentil", "chickpea", "other"]
+    crop: Literal["wheat", "barley", "oat", "rye", "corn", "soybean", "pea", "lentil", "chickpea", "dry-bean", "canola", "flax", "sunflower", "alfalfa", "red-clover", "vetch", "ryegrass", "timothy", "other"]
     """The crop. A limit of one crop is never used for another; `other` gets no number."""
 
     soil: Literal["light", "medium", "heavy"]
@@ -5662,7 +5662,7 @@ class SeedRowLimitRequest(TypedDict):
 class SeedRowOfPlan(TypedDict):
     """What decides how much may be placed with the seed on a field; row spacing and opener are those of the machine."""
 
-    crop: Literal["wheat", "barley", "oat", "canola", "corn", "sunflower", "soybean", "dry-bean", "flax", "pea", "lentil", "chickpea", "other"]
+    crop: Literal["wheat", "barley", "oat", "rye", "corn", "soybean", "pea", "lentil", "chickpea", "dry-bean", "canola", "flax", "sunflower", "alfalfa", "red-clover", "vetch", "ryegrass", "timothy", "other"]
     """The crop."""
 
     soil: Literal["light", "medium", "heavy"]
@@ -5842,7 +5842,7 @@ class SeedingRateRequest(TypedDict):
     no published source; the seed tag says it. Range: above 0 and up to 100 %.
     """
 
-    crop: NotRequired[Literal["wheat", "barley", "oat", "rye", "corn", "soybean", "pea", "lentil", "chickpea", "dry-bean", "canola", "flax", "sunflower", "alfalfa", "red-clover", "vetch", "ryegrass", "timothy"]]
+    crop: NotRequired[Literal["wheat", "barley", "oat", "rye", "corn", "soybean", "pea", "lentil", "chickpea", "dry-bean", "canola", "flax", "sunflower", "alfalfa", "red-clover", "vetch", "ryegrass", "timothy", "other"]]
     """The crop; kernel mass, germination and emergence are compared with what is published for it."""
 
     rowSpacing: NotRequired[LengthQuantity]

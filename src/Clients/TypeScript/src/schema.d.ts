@@ -6541,7 +6541,7 @@ export interface components {
              * @description The crop. A limit of one crop is never used for another; `other` gets no number.
              * @enum {string}
              */
-            crop: "wheat" | "barley" | "oat" | "canola" | "corn" | "sunflower" | "soybean" | "dry-bean" | "flax" | "pea" | "lentil" | "chickpea" | "other";
+            crop: "wheat" | "barley" | "oat" | "rye" | "corn" | "soybean" | "pea" | "lentil" | "chickpea" | "dry-bean" | "canola" | "flax" | "sunflower" | "alfalfa" | "red-clover" | "vetch" | "ryegrass" | "timothy" | "other";
             /**
              * @description Texture of the soil: `light` is sandy loam or lighter, `medium` loam to clay loam, `heavy` clay to heavy clay. Take the lightest one of the field.
              * @enum {string}
@@ -6581,7 +6581,7 @@ export interface components {
              * @description The crop.
              * @enum {string}
              */
-            crop: "wheat" | "barley" | "oat" | "canola" | "corn" | "sunflower" | "soybean" | "dry-bean" | "flax" | "pea" | "lentil" | "chickpea" | "other";
+            crop: "wheat" | "barley" | "oat" | "rye" | "corn" | "soybean" | "pea" | "lentil" | "chickpea" | "dry-bean" | "canola" | "flax" | "sunflower" | "alfalfa" | "red-clover" | "vetch" | "ryegrass" | "timothy" | "other";
             /**
              * @description Texture of the soil; the lightest one of the field.
              * @enum {string}
@@ -6702,7 +6702,7 @@ export interface components {
              * @description The crop; kernel mass, germination and emergence are compared with what is published for it.
              * @enum {string}
              */
-            crop?: "wheat" | "barley" | "oat" | "rye" | "corn" | "soybean" | "pea" | "lentil" | "chickpea" | "dry-bean" | "canola" | "flax" | "sunflower" | "alfalfa" | "red-clover" | "vetch" | "ryegrass" | "timothy";
+            crop?: "wheat" | "barley" | "oat" | "rye" | "corn" | "soybean" | "pea" | "lentil" | "chickpea" | "dry-bean" | "canola" | "flax" | "sunflower" | "alfalfa" | "red-clover" | "vetch" | "ryegrass" | "timothy" | "other";
             /** @description Distance between two rows; gives seeds and plants per length of row. No default. Range: above 0 and up to 10 m. */
             rowSpacing?: components["schemas"]["LengthQuantity"];
             /** @description Area to be sown; gives seed, packages and cost for it. No default. Range: above 0 and up to 1000000 ha. */

@@ -1,7 +1,7 @@
 using CalibrationApi.Plumbing.Access;
 using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Storage.Audit;
-using CalibrationApi.Storage.Writing;
+using CalibrationApi.Storage.OneWriter;
 using CalibrationApi.Tests.Plumbing.Access;
 using Microsoft.Data.Sqlite;
 

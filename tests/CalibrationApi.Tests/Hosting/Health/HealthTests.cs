@@ -1,6 +1,6 @@
 using System.Text.Json.Nodes;
 using CalibrationApi.Storage;
-using CalibrationApi.Storage.Writing;
+using CalibrationApi.Storage.OneWriter;
 using Dapper;
 using Microsoft.Extensions.DependencyInjection;
 

@@ -1,5 +1,5 @@
 using CalibrationApi.Plumbing.Http;
-using CalibrationApi.Plumbing.Storing;
+using CalibrationApi.Plumbing.Keeping;
 using CalibrationApi.Storage.Access;
 
 namespace CalibrationApi.Tests.Plumbing.Access;

@@ -2,7 +2,7 @@ using System.Text.Json.Nodes;
 using CalibrationApi.Calculations.CatchPlans;
 using CalibrationApi.Evidence.Adoptions;
 using CalibrationApi.Plumbing.Access;
-using CalibrationApi.Plumbing.Storing;
+using CalibrationApi.Plumbing.Keeping;
 using CalibrationApi.Records.Plans;
 using CalibrationApi.Testing;
 using FluentValidation;
