@@ -67,22 +67,8 @@ public static class WorkspaceStore
             }
         );
 
-    private sealed class Row
+    private sealed class Row : RevisedRow
     {
-        public string Id { get; set; } = "";
-
-        public long Revision { get; set; }
-
-        public string Name { get; set; } = "";
-
-        public long Retired { get; set; }
-
-        public string Fingerprint { get; set; } = "";
-
-        public string CreatedAt { get; set; } = "";
-
-        public string UpdatedAt { get; set; } = "";
-
         public WorkspaceRecord ToRecord() =>
             new(Id, Revision, Name, Retired == 1, Fingerprint, Instants.Read(CreatedAt), Instants.Read(UpdatedAt));
     }

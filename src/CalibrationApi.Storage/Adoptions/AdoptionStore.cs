@@ -167,20 +167,8 @@ public static class AdoptionStore
         public AdoptedValue ToValue() => new(Lot, EnteredUnit, Value, Random);
     }
 
-    private sealed class Row
+    private sealed class Row : SeriesEvidenceRow
     {
-        public string Id { get; set; } = "";
-
-        public string Machine { get; set; } = "";
-
-        public string Meter { get; set; } = "";
-
-        public string Element { get; set; } = "";
-
-        public string Setting { get; set; } = "";
-
-        public string Product { get; set; } = "";
-
         public string? Lot { get; set; }
 
         public string? Test { get; set; }
@@ -190,10 +178,6 @@ public static class AdoptionStore
         public string EnteredUnit { get; set; } = "";
 
         public double Value { get; set; }
-
-        public string OccurredAt { get; set; } = "";
-
-        public long OffsetMinutes { get; set; }
 
         public string ReceivedAt { get; set; } = "";
 
@@ -205,13 +189,13 @@ public static class AdoptionStore
             new()
             {
                 Id = Id,
-                Series = new Series(Machine, Meter, Element, Setting, Product),
+                Series = Series,
                 Lot = Lot,
                 Test = Test,
                 EnteredValue = EnteredValue,
                 EnteredUnit = EnteredUnit,
                 Value = Value,
-                OccurredAt = Instants.Read(OccurredAt, OffsetMinutes),
+                OccurredAt = Happened,
                 ReceivedAt = Instants.Read(ReceivedAt),
                 Body = Body,
                 Fingerprint = Fingerprint,

@@ -1,4 +1,3 @@
-using System.Text;
 using Dapper;
 using Microsoft.Data.Sqlite;
 
@@ -46,8 +45,8 @@ public static class AuditStore
                 filter.Action,
                 from = filter.From is { } from ? Instants.Text(from) : null,
                 until = filter.Until is { } until ? Instants.Text(until) : null,
-                at = after?.At,
-                sequence = after?.Sequence,
+                lastTime = after?.At,
+                lastSequence = after?.Sequence,
                 most,
             },
             buffered: false
@@ -55,25 +54,13 @@ public static class AuditStore
         return rows.Select(row => (row.ToEntry(), new AuditPosition(row.At, row.Seq)));
     }
 
-    // Built from fixed parts, never from a request.
-    private static string Sql(AuditFilter filter, bool continues)
-    {
-        var sql = new StringBuilder("select seq, at, actor, key, action, target, trace from audit where workspace = @workspace");
-        void Where(object? wanted, string condition)
-        {
-            if (wanted is not null)
-                sql.Append(" and ").Append(condition);
-        }
-
-        Where(filter.Key, "key = @Key");
-        Where(filter.Action, "action = @Action");
-        Where(filter.From, "at >= @from");
-        Where(filter.Until, "at < @until");
-        var (comparison, direction) = filter.NewestFirst ? ("<", "desc") : (">", "asc");
-        if (continues)
-            sql.Append($" and (at, seq) {comparison} (@at, @sequence)");
-        return sql.Append($" order by at {direction}, seq {direction} limit @most").ToString();
-    }
+    private static string Sql(AuditFilter filter, bool continues) =>
+        new ListStatement("select seq, at, actor, key, action, target, trace from audit where workspace = @workspace")
+            .Where(filter.Key, "key = @Key")
+            .Where(filter.Action, "action = @Action")
+            .Where(filter.From, "at >= @from")
+            .Where(filter.Until, "at < @until")
+            .InOrderOf("at", "seq", filter.NewestFirst, continues);
 
     private sealed class Row
     {

@@ -203,27 +203,11 @@ public static class CatchTestStore
         return [.. rows.Select(row => row.ToRecord())];
     }
 
-    private sealed class BasisRow
+    private sealed class BasisRow : SeriesEvidenceRow
     {
-        public string Id { get; set; } = "";
-
-        public string Machine { get; set; } = "";
-
-        public string Meter { get; set; } = "";
-
-        public string Element { get; set; } = "";
-
-        public string Setting { get; set; } = "";
-
-        public string Product { get; set; } = "";
-
         public string Scale { get; set; } = "";
 
         public string Verdict { get; set; } = "";
-
-        public string OccurredAt { get; set; } = "";
-
-        public long OffsetMinutes { get; set; }
 
         public string Measured { get; set; } = "";
 
@@ -231,17 +215,7 @@ public static class CatchTestStore
 
         public string? Conditions { get; set; }
 
-        public BasisRecord ToRecord() =>
-            new(
-                Id,
-                new Series(Machine, Meter, Element, Setting, Product),
-                Scale,
-                Verdict,
-                Instants.Read(OccurredAt, OffsetMinutes),
-                Measured,
-                Enter,
-                Conditions
-            );
+        public BasisRecord ToRecord() => new(Id, Series, Scale, Verdict, Happened, Measured, Enter, Conditions);
     }
 
     private sealed class SeriesRow
@@ -259,20 +233,8 @@ public static class CatchTestStore
         public double Variance { get; set; }
     }
 
-    private sealed class Row
+    private sealed class Row : SeriesEvidenceRow
     {
-        public string Id { get; set; } = "";
-
-        public string Machine { get; set; } = "";
-
-        public string Meter { get; set; } = "";
-
-        public string Element { get; set; } = "";
-
-        public string Setting { get; set; } = "";
-
-        public string Product { get; set; } = "";
-
         public string? Lot { get; set; }
 
         public string Scale { get; set; } = "";
@@ -285,8 +247,6 @@ public static class CatchTestStore
 
         public double Random { get; set; }
 
-        public string OccurredAt { get; set; } = "";
-
         public string ReceivedAt { get; set; } = "";
 
         public string Entered { get; set; } = "";
@@ -297,8 +257,6 @@ public static class CatchTestStore
 
         public string Context { get; set; } = "";
 
-        public long OffsetMinutes { get; set; }
-
         public string EngineVersion { get; set; } = "";
 
         public string Fingerprint { get; set; } = "";
@@ -307,14 +265,14 @@ public static class CatchTestStore
             new()
             {
                 Id = Id,
-                Series = new Series(Machine, Meter, Element, Setting, Product),
+                Series = Series,
                 Lot = Lot,
                 Scale = Scale,
                 Plan = Plan,
                 Verdict = Verdict,
                 Value = Value,
                 Random = Random,
-                OccurredAt = Instants.Read(OccurredAt, OffsetMinutes),
+                OccurredAt = Happened,
                 ReceivedAt = Instants.Read(ReceivedAt),
                 Entered = Entered,
                 Resolved = Resolved,

@@ -88,23 +88,9 @@ public sealed class DescribedRecordStore(RecordKind kind)
             updatedAt = Instants.Text(record.UpdatedAt),
         };
 
-    private sealed class Row
+    private sealed class Row : RevisedRow
     {
-        public string Id { get; set; } = "";
-
-        public long Revision { get; set; }
-
-        public string Name { get; set; } = "";
-
-        public long Retired { get; set; }
-
         public string Body { get; set; } = "";
-
-        public string Fingerprint { get; set; } = "";
-
-        public string CreatedAt { get; set; } = "";
-
-        public string UpdatedAt { get; set; } = "";
 
         public DescribedRecord ToRecord() =>
             new(Id, Revision, Name, Retired == 1, Body, Fingerprint, Instants.Read(CreatedAt), Instants.Read(UpdatedAt));

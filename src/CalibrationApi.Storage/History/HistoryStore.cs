@@ -1,4 +1,3 @@
-using System.Text;
 using System.Text.Json.Nodes;
 using Dapper;
 using Microsoft.Data.Sqlite;
@@ -74,8 +73,8 @@ public static class HistoryStore
                 filter.Verdict,
                 from = filter.From is { } from ? Instants.Text(from) : null,
                 until = filter.Until is { } until ? Instants.Text(until) : null,
-                occurredAt = after?.OccurredAt,
-                sequence = after?.Sequence,
+                lastTime = after?.OccurredAt,
+                lastSequence = after?.Sequence,
                 most,
             },
             buffered: false
@@ -106,10 +105,8 @@ public static class HistoryStore
             }
         ) == 1;
 
-    /// <summary>The statement of a list; built from fixed parts, never from a request.</summary>
-    internal static string Sql(HistoryFilter filter, bool continues)
-    {
-        var sql = new StringBuilder(
+    /// <summary>The statement of a list.</summary>
+    internal static string Sql(HistoryFilter filter, bool continues) => new ListStatement(
             """
             select h.seq, h.kind, h.record, h.machine, h.meter, h.element, h.setting, h.product, h.lot, h.scale, h.plan, h.verdict, h.value, h.expanded,
                    h.change, h.entered_unit as enteredUnit, h.recorded_by as recordedBy, h.occurred_at as occurredAt, h.offset_minutes as offsetMinutes,
@@ -119,29 +116,7 @@ public static class HistoryStore
             left join adoptions a on h.kind = 'adoption' and a.workspace = h.workspace and a.id = h.record
             where h.workspace = @workspace
             """
-        );
-        void Where(object? wanted, string condition)
-        {
-            if (wanted is not null)
-                sql.Append(" and ").Append(condition);
-        }
-
-        Where(filter.Kind, "h.kind = @Kind");
-        Where(filter.Machine, "h.machine = @Machine");
-        Where(filter.Meter, "h.meter = @Meter");
-        Where(filter.Element, "h.element = @Element");
-        Where(filter.Product, "h.product = @Product");
-        Where(filter.Lot, "h.lot = @Lot");
-        Where(filter.Scale, "h.scale = @Scale");
-        Where(filter.Plan, "h.plan = @Plan");
-        Where(filter.Verdict, "h.verdict = @Verdict");
-        Where(filter.From, "h.occurred_at >= @from");
-        Where(filter.Until, "h.occurred_at < @until");
-        var (comparison, direction) = filter.NewestFirst ? ("<", "desc") : (">", "asc");
-        if (continues)
-            sql.Append($" and (h.occurred_at, h.seq) {comparison} (@occurredAt, @sequence)");
-        return sql.Append($" order by h.occurred_at {direction}, h.seq {direction} limit @most").ToString();
-    }
+        ).Where(filter.Kind, "h.kind = @Kind").Where(filter.Machine, "h.machine = @Machine").Where(filter.Meter, "h.meter = @Meter").Where(filter.Element, "h.element = @Element").Where(filter.Product, "h.product = @Product").Where(filter.Lot, "h.lot = @Lot").Where(filter.Scale, "h.scale = @Scale").Where(filter.Plan, "h.plan = @Plan").Where(filter.Verdict, "h.verdict = @Verdict").Where(filter.From, "h.occurred_at >= @from").Where(filter.Until, "h.occurred_at < @until").InOrderOf("h.occurred_at", "h.seq", filter.NewestFirst, continues);
 
     private sealed class Row
     {

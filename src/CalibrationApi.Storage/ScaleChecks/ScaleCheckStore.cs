@@ -23,39 +23,11 @@ public static class ScaleCheckStore
 
     /// <summary>The last check of a scale at or before an instant; null when there was none.</summary>
     public static ScaleCheckRecord? LastBefore(SqliteConnection connection, string workspace, string scale, DateTimeOffset at) =>
-        connection
-            .QueryFirstOrDefault<Row>(
-                $"""
-                select {Columns} from scale_checks c
-                where c.workspace = @workspace and c.scale = @scale and c.occurred_at <= @at and {Standing}
-                order by c.occurred_at desc, c.seq desc limit 1
-                """,
-                new
-                {
-                    workspace,
-                    scale,
-                    at = Instants.Text(at),
-                }
-            )
-            ?.ToRecord();
+        FirstOf(connection, workspace, scale, at, "c.occurred_at <= @at", "order by c.occurred_at desc, c.seq desc");
 
     /// <summary>The first check of a scale after an instant; null when there was none.</summary>
     public static ScaleCheckRecord? FirstAfter(SqliteConnection connection, string workspace, string scale, DateTimeOffset at) =>
-        connection
-            .QueryFirstOrDefault<Row>(
-                $"""
-                select {Columns} from scale_checks c
-                where c.workspace = @workspace and c.scale = @scale and c.occurred_at > @at and {Standing}
-                order by c.occurred_at, c.seq limit 1
-                """,
-                new
-                {
-                    workspace,
-                    scale,
-                    at = Instants.Text(at),
-                }
-            )
-            ?.ToRecord();
+        FirstOf(connection, workspace, scale, at, "c.occurred_at > @at", "order by c.occurred_at, c.seq");
 
     /// <summary>Adds a check.</summary>
     public static void Insert(SqliteConnection connection, string workspace, ScaleCheckRecord check) =>
@@ -81,10 +53,32 @@ public static class ScaleCheckStore
             }
         );
 
-    private sealed class Row
-    {
-        public string Id { get; set; } = "";
+    private static ScaleCheckRecord? FirstOf(
+        SqliteConnection connection,
+        string workspace,
+        string scale,
+        DateTimeOffset at,
+        string when,
+        string order
+    ) =>
+        connection
+            .QueryFirstOrDefault<Row>(
+                $"""
+                select {Columns} from scale_checks c
+                where c.workspace = @workspace and c.scale = @scale and {when} and {Standing}
+                {order} limit 1
+                """,
+                new
+                {
+                    workspace,
+                    scale,
+                    at = Instants.Text(at),
+                }
+            )
+            ?.ToRecord();
 
+    private sealed class Row : EvidenceRow
+    {
         public string Scale { get; set; } = "";
 
         public double Error { get; set; }
@@ -92,10 +86,6 @@ public static class ScaleCheckStore
         public double Uncertainty { get; set; }
 
         public long Passed { get; set; }
-
-        public string OccurredAt { get; set; } = "";
-
-        public long OffsetMinutes { get; set; }
 
         public string ReceivedAt { get; set; } = "";
 
@@ -113,7 +103,7 @@ public static class ScaleCheckStore
                 Error = Error,
                 Uncertainty = Uncertainty,
                 Passed = Passed == 1,
-                OccurredAt = Instants.Read(OccurredAt, OffsetMinutes),
+                OccurredAt = Happened,
                 ReceivedAt = Instants.Read(ReceivedAt),
                 Body = Body,
                 Answer = Answer,
