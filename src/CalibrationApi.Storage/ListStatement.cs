@@ -18,7 +18,9 @@ internal sealed class ListStatement(string select)
         return this;
     }
 
-    /// <summary>The whole statement. Its parameters are, besides those of the conditions, the last line seen and how many at the most.</summary>
+    /// <summary>
+    /// The whole statement. Its parameters are, besides those of the conditions, the last line seen and how many at the most.
+    /// </summary>
     /// <param name="time">The column of the time.</param>
     /// <param name="sequence">The column of the order of arrival.</param>
     /// <param name="newestFirst">Newest first instead of oldest first.</param>

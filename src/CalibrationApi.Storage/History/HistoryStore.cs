@@ -7,6 +7,16 @@ namespace CalibrationApi.Storage.History;
 /// <summary>The line of everything that happened.</summary>
 public static class HistoryStore
 {
+    private const string Lines = """
+        select h.seq, h.kind, h.record, h.machine, h.meter, h.element, h.setting, h.product, h.lot, h.scale, h.plan, h.verdict, h.value, h.expanded,
+               h.change, h.entered_unit as enteredUnit, h.recorded_by as recordedBy, h.occurred_at as occurredAt, h.offset_minutes as offsetMinutes,
+               h.received_at as receivedAt, h.supersedes, h.reason, s.replacement as supersededBy,
+               a.body -> '$.despite' as despite
+        from history h left join supersessions s on s.workspace = h.workspace and s.kind = h.kind and s.superseded = h.record
+        left join adoptions a on h.kind = 'adoption' and a.workspace = h.workspace and a.id = h.record
+        where h.workspace = @workspace
+        """;
+
     /// <summary>Adds a line.</summary>
     public static void Append(SqliteConnection connection, string workspace, HistoryEntry entry) =>
         connection.Execute(
@@ -106,17 +116,20 @@ public static class HistoryStore
         ) == 1;
 
     /// <summary>The statement of a list.</summary>
-    internal static string Sql(HistoryFilter filter, bool continues) => new ListStatement(
-            """
-            select h.seq, h.kind, h.record, h.machine, h.meter, h.element, h.setting, h.product, h.lot, h.scale, h.plan, h.verdict, h.value, h.expanded,
-                   h.change, h.entered_unit as enteredUnit, h.recorded_by as recordedBy, h.occurred_at as occurredAt, h.offset_minutes as offsetMinutes,
-                   h.received_at as receivedAt, h.supersedes, h.reason, s.replacement as supersededBy,
-                   a.body -> '$.despite' as despite
-            from history h left join supersessions s on s.workspace = h.workspace and s.kind = h.kind and s.superseded = h.record
-            left join adoptions a on h.kind = 'adoption' and a.workspace = h.workspace and a.id = h.record
-            where h.workspace = @workspace
-            """
-        ).Where(filter.Kind, "h.kind = @Kind").Where(filter.Machine, "h.machine = @Machine").Where(filter.Meter, "h.meter = @Meter").Where(filter.Element, "h.element = @Element").Where(filter.Product, "h.product = @Product").Where(filter.Lot, "h.lot = @Lot").Where(filter.Scale, "h.scale = @Scale").Where(filter.Plan, "h.plan = @Plan").Where(filter.Verdict, "h.verdict = @Verdict").Where(filter.From, "h.occurred_at >= @from").Where(filter.Until, "h.occurred_at < @until").InOrderOf("h.occurred_at", "h.seq", filter.NewestFirst, continues);
+    internal static string Sql(HistoryFilter filter, bool continues) =>
+        new ListStatement(Lines)
+            .Where(filter.Kind, "h.kind = @Kind")
+            .Where(filter.Machine, "h.machine = @Machine")
+            .Where(filter.Meter, "h.meter = @Meter")
+            .Where(filter.Element, "h.element = @Element")
+            .Where(filter.Product, "h.product = @Product")
+            .Where(filter.Lot, "h.lot = @Lot")
+            .Where(filter.Scale, "h.scale = @Scale")
+            .Where(filter.Plan, "h.plan = @Plan")
+            .Where(filter.Verdict, "h.verdict = @Verdict")
+            .Where(filter.From, "h.occurred_at >= @from")
+            .Where(filter.Until, "h.occurred_at < @until")
+            .InOrderOf("h.occurred_at", "h.seq", filter.NewestFirst, continues);
 
     private sealed class Row
     {
