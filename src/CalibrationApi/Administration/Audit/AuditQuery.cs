@@ -9,8 +9,6 @@ namespace CalibrationApi.Administration.Audit;
 /// <summary>Which entries of the audit are wanted.</summary>
 internal sealed class AuditQuery : PageQuery
 {
-    internal static readonly string[] Orders = ["newest-first", "oldest-first"];
-
     /// <summary>Only what was done with the key with this id.</summary>
     [FromQuery(Name = "key")]
     public string? Key { get; init; }
@@ -49,17 +47,8 @@ internal sealed class AuditQuery : PageQuery
             Action = Action,
             From = EnteredInstant.Parameter("from", From, errors),
             Until = EnteredInstant.Parameter("until", Until, errors),
-            NewestFirst = Order is null or "newest-first",
+            NewestFirst = QueryWord.IsNewestFirst(Order, errors),
         };
-        if (Order is not null && !Orders.Contains(Order))
-            errors.Add(
-                new ProblemError
-                {
-                    Parameter = "order",
-                    Code = ErrorCodes.WordUnknown,
-                    Detail = $"Use one of: {string.Join(", ", Orders)}.",
-                }
-            );
         return (filter, errors.Count == 0 ? null : ProblemResult.Invalid(errors));
     }
 }

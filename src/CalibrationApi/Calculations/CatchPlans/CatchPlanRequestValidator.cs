@@ -81,38 +81,12 @@ internal sealed class MeterOfPlanValidator : AbstractValidator<MeterOfPlan>
 
 internal sealed class SpeedRangeValidator : AbstractValidator<SpeedRange>
 {
-    public SpeedRangeValidator()
-    {
-        RuleFor(range => range)
-            .Custom(
-                (range, context) =>
-                {
-                    if (Rules.Canonical(range.Minimum) > Rules.Canonical(range.Maximum))
-                        context.Report(
-                            nameof(range.Minimum),
-                            SharedCodes.SettingsAtOdds,
-                            "The minimum is above the maximum. Check whether they were swapped and whether both units are right."
-                        );
-                }
-            );
-    }
+    public SpeedRangeValidator() =>
+        RuleFor(range => range).Custom((range, context) => RangeRules.CheckNotAbove(range.Minimum, range.Maximum, context));
 }
 
 internal sealed class RotationLimitsValidator : AbstractValidator<RotationLimits>
 {
-    public RotationLimitsValidator()
-    {
-        RuleFor(limits => limits)
-            .Custom(
-                (limits, context) =>
-                {
-                    if (Rules.Canonical(limits.Minimum) >= Rules.Canonical(limits.Maximum))
-                        context.Report(
-                            nameof(limits.Minimum),
-                            SharedCodes.SettingsAtOdds,
-                            "The minimum has to be below the maximum. Check whether they were swapped and whether both units are right."
-                        );
-                }
-            );
-    }
+    public RotationLimitsValidator() =>
+        RuleFor(limits => limits).Custom((limits, context) => RangeRules.CheckBelow(limits.Minimum, limits.Maximum, context));
 }

@@ -1,4 +1,3 @@
-using CalibrationApi.Engine.Answers;
 using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Validation;
 using FluentValidation;
@@ -26,21 +25,8 @@ internal sealed class ProductInAirValidator : AbstractValidator<ProductInAir>
 
 internal sealed class AirFlowLimitsValidator : AbstractValidator<AirFlowLimits>
 {
-    public AirFlowLimitsValidator()
-    {
-        RuleFor(limits => limits)
-            .Custom(
-                (limits, context) =>
-                {
-                    if (Rules.Canonical(limits.Minimum) >= Rules.Canonical(limits.Maximum))
-                        context.Report(
-                            nameof(limits.Minimum),
-                            SharedCodes.SettingsAtOdds,
-                            "The minimum has to be below the maximum. Check whether they were swapped and whether both units are right."
-                        );
-                }
-            );
-    }
+    public AirFlowLimitsValidator() =>
+        RuleFor(limits => limits).Custom((limits, context) => RangeRules.CheckBelow(limits.Minimum, limits.Maximum, context));
 }
 
 internal sealed class StopsInFieldValidator : AbstractValidator<StopsInField>

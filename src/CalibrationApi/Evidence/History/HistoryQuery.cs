@@ -10,7 +10,6 @@ namespace CalibrationApi.Evidence.History;
 internal sealed class HistoryQuery : RecordPageQuery
 {
     internal static readonly string[] Verdicts = ["investigate", "repeat", "keep", "adopt", "passed", "failed"];
-    internal static readonly string[] Orders = ["newest-first", "oldest-first"];
 
     /// <summary>Only the machine with this id.</summary>
     [FromQuery(Name = "machine")]
@@ -82,25 +81,11 @@ internal sealed class HistoryQuery : RecordPageQuery
             Lot = Lot,
             Scale = Scale,
             Plan = Plan,
-            Verdict = Word("verdict", Verdict, Verdicts, errors),
+            Verdict = QueryWord.Read("verdict", Verdict, Verdicts, errors),
             From = EnteredInstant.Parameter("from", From, errors),
             Until = EnteredInstant.Parameter("until", Until, errors),
-            NewestFirst = Word("order", Order, Orders, errors) is null or "newest-first",
+            NewestFirst = QueryWord.IsNewestFirst(Order, errors),
         };
         return (filter, errors.Count == 0 ? null : ProblemResult.Invalid(errors));
-    }
-
-    private static string? Word(string name, string? word, string[] words, List<ProblemError> errors)
-    {
-        if (word is not null && !words.Contains(word))
-            errors.Add(
-                new ProblemError
-                {
-                    Parameter = name,
-                    Code = ErrorCodes.WordUnknown,
-                    Detail = $"Use one of: {string.Join(", ", words)}.",
-                }
-            );
-        return word;
     }
 }

@@ -3,6 +3,7 @@ using CalibrationApi.Evidence.History;
 using CalibrationApi.Plumbing.Bodies;
 using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Keeping;
+using CalibrationApi.Plumbing.Lists;
 using Microsoft.OpenApi;
 using Swashbuckle.AspNetCore.SwaggerGen;
 
@@ -20,7 +21,7 @@ internal sealed class QueryParameters : IOperationFilter
         ["includeRetired"] = schema => (schema.Type, schema.Default) = (JsonSchemaType.Boolean, false),
         ["limit"] = schema => (schema.Pattern, schema.Default) = ("^([1-9][0-9]{0,2}|1000|all)$", "100"),
         ["cursor"] = schema => (schema.MinLength, schema.MaxLength) = (1, 500),
-        ["order"] = schema => Words(schema, HistoryQuery.Orders, HistoryQuery.Orders[0]),
+        ["order"] = schema => Words(schema, QueryWord.Orders, QueryWord.Orders[0]),
         ["verdict"] = schema => Words(schema, HistoryQuery.Verdicts, null),
         ["from"] = schema => schema.Format = "date-time",
         ["until"] = schema => schema.Format = "date-time",

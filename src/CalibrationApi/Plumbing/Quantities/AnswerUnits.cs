@@ -85,33 +85,15 @@ internal sealed class AnswerUnits
 
     public RatioQuantity Ratio(double fraction) => Write<RatioQuantity, Ratio>(new Ratio(fraction));
 
-    public MeasuredMassPerRevolution Measured(MeasuredValue value)
-    {
-        var unit = Display[Dimension.MassPerRevolution];
-        return new MeasuredMassPerRevolution
-        {
-            Value = Shown(unit.FromCanonical(value.Value)),
-            Unit = unit.Symbol,
-            ExpandedUncertainty = Shown(unit.FromCanonical(value.ExpandedUncertainty)),
-            CoverageFactor = value.CoverageFactor,
-            CoverageProbability = value.CoverageProbability,
-            DegreesOfFreedom = Known(value.DegreesOfFreedom),
-        };
-    }
+    public MeasuredMassPerRevolution Measured(MeasuredValue value) => Write<MeasuredMassPerRevolution, MassPerRevolution>(value);
 
-    public MeasuredRatio MeasuredRatio(MeasuredValue value)
-    {
-        var unit = Display[Dimension.Ratio];
-        return new MeasuredRatio
-        {
-            Value = Shown(unit.FromCanonical(value.Value)),
-            Unit = unit.Symbol,
-            ExpandedUncertainty = Shown(unit.FromCanonical(value.ExpandedUncertainty)),
-            CoverageFactor = value.CoverageFactor,
-            CoverageProbability = value.CoverageProbability,
-            DegreesOfFreedom = Known(value.DegreesOfFreedom),
-        };
-    }
+    public MeasuredRatio MeasuredRatio(MeasuredValue value) => Write<MeasuredRatio, Ratio>(value);
+
+    public MeasuredMassPerArea MeasuredRate(MeasuredValue value) => Write<MeasuredMassPerArea, MassPerArea>(value);
+
+    public MeasuredPulsesPerDistance MeasuredPulses(MeasuredValue value) => Write<MeasuredPulsesPerDistance, PulsesPerDistance>(value);
+
+    public MeasuredLength MeasuredLength(MeasuredValue value) => Write<MeasuredLength, Length>(value);
 
     public AnyQuantity Any(IQuantity value) => new() { Value = Shown(Display.Value(value)), Unit = Display[value.Dimension].Symbol };
 
@@ -148,6 +130,22 @@ internal sealed class AnswerUnits
         return new TQuantity { Value = Shown(unit.FromCanonical(value.Canonical)), Unit = unit.Symbol };
     }
 
+    private TMeasured Write<TMeasured, T>(MeasuredValue value)
+        where TMeasured : MeasuredQuantity<T>, new()
+        where T : struct, IQuantity<T>
+    {
+        var unit = Display[T.Of];
+        return new TMeasured
+        {
+            Value = Shown(unit.FromCanonical(value.Value)),
+            Unit = unit.Symbol,
+            ExpandedUncertainty = Shown(unit.FromCanonical(value.ExpandedUncertainty)),
+            CoverageFactor = value.CoverageFactor,
+            CoverageProbability = value.CoverageProbability,
+            DegreesOfFreedom = double.IsFinite(value.DegreesOfFreedom) ? value.DegreesOfFreedom : null,
+        };
+    }
+
     // Fifteen significant digits: every decimal that a person typed comes back as typed, not as 5.999999999999999.
     // What is lost is below the rounding of the conversion itself.
     public static double Shown(double value)
@@ -162,6 +160,4 @@ internal sealed class AnswerUnits
 
     /// <summary>A fraction as a quantity in percent.</summary>
     public static RatioQuantity Percent(double fraction) => new() { Value = Shown(fraction * 100), Unit = "%" };
-
-    private static double? Known(double degreesOfFreedom) => double.IsFinite(degreesOfFreedom) ? degreesOfFreedom : null;
 }

@@ -1,26 +1,54 @@
+using System.Text.Json.Serialization;
 using CalibrationApi.Engine.Quantities;
-using CalibrationApi.Engine.Uncertainty;
 
 namespace CalibrationApi.Plumbing.Quantities;
+
+// Required in the contract and not by the compiler, so that one piece of code makes them all.
 
 /// <summary>A measured quantity with its uncertainty; names as open metrology formats use them.</summary>
 public abstract class MeasuredQuantity<T> : Quantity<T>
     where T : struct, IQuantity<T>
 {
     /// <summary>Half width of the coverage interval, in the unit beside it.</summary>
-    public required double ExpandedUncertainty { get; init; }
+    [JsonRequired]
+    public double ExpandedUncertainty { get; set; }
 
     /// <summary>Factor by which the standard uncertainty was expanded.</summary>
-    public required double CoverageFactor { get; init; }
+    [JsonRequired]
+    public double CoverageFactor { get; set; }
 
     /// <summary>Probability that the interval covers the true value.</summary>
-    public required double CoverageProbability { get; init; }
+    [JsonRequired]
+    public double CoverageProbability { get; set; }
 
     /// <summary>
     /// Effective degrees of freedom of the standard uncertainty, for information; absent when it is known without doubt. The coverage
     /// factor is not looked up with them: scatter and the parts known beforehand are expanded each with its own factor.
     /// </summary>
-    public double? DegreesOfFreedom { get; init; }
+    [JsonPropertyOrder(1)]
+    public virtual double? DegreesOfFreedom { get; set; }
+}
+
+/// <summary>A measured mass per revolution with its uncertainty; names as open metrology formats use them.</summary>
+public sealed class MeasuredMassPerRevolution : MeasuredQuantity<MassPerRevolution>
+{
+    /// <summary>
+    /// Effective degrees of freedom of the standard uncertainty, for information; absent when it is known without doubt. The coverage
+    /// factor is not looked up with them: the scatter of the catches and the parts known beforehand are expanded each with its own factor.
+    /// </summary>
+    [JsonPropertyOrder(1)]
+    public override double? DegreesOfFreedom { get; set; }
+}
+
+/// <summary>A measured ratio with its uncertainty; names as open metrology formats use them.</summary>
+public sealed class MeasuredRatio : MeasuredQuantity<Ratio>
+{
+    /// <summary>
+    /// Effective degrees of freedom of the standard uncertainty, for information; absent when it is known without doubt. The coverage
+    /// factor is not looked up with them: the scatter of the catches and the parts known beforehand are expanded each with its own factor.
+    /// </summary>
+    [JsonPropertyOrder(1)]
+    public override double? DegreesOfFreedom { get; set; }
 }
 
 /// <summary>A measured rate with its uncertainty.</summary>
@@ -31,64 +59,3 @@ public sealed class MeasuredPulsesPerDistance : MeasuredQuantity<PulsesPerDistan
 
 /// <summary>A measured length with its uncertainty.</summary>
 public sealed class MeasuredLength : MeasuredQuantity<Length>;
-
-/// <summary>Writes measured values of further dimensions in the units of an answer.</summary>
-internal static class MeasuredAnswers
-{
-    public static MeasuredMassPerArea MeasuredRate(this AnswerUnits units, MeasuredValue value)
-    {
-        var (unit, shown, expanded, degrees) = Written(units, Dimension.MassPerArea, value);
-        return new MeasuredMassPerArea
-        {
-            Value = shown,
-            Unit = unit,
-            ExpandedUncertainty = expanded,
-            CoverageFactor = value.CoverageFactor,
-            CoverageProbability = value.CoverageProbability,
-            DegreesOfFreedom = degrees,
-        };
-    }
-
-    public static MeasuredPulsesPerDistance MeasuredPulses(this AnswerUnits units, MeasuredValue value)
-    {
-        var (unit, shown, expanded, degrees) = Written(units, Dimension.PulsesPerDistance, value);
-        return new MeasuredPulsesPerDistance
-        {
-            Value = shown,
-            Unit = unit,
-            ExpandedUncertainty = expanded,
-            CoverageFactor = value.CoverageFactor,
-            CoverageProbability = value.CoverageProbability,
-            DegreesOfFreedom = degrees,
-        };
-    }
-
-    public static MeasuredLength MeasuredLength(this AnswerUnits units, MeasuredValue value)
-    {
-        var (unit, shown, expanded, degrees) = Written(units, Dimension.Length, value);
-        return new MeasuredLength
-        {
-            Value = shown,
-            Unit = unit,
-            ExpandedUncertainty = expanded,
-            CoverageFactor = value.CoverageFactor,
-            CoverageProbability = value.CoverageProbability,
-            DegreesOfFreedom = degrees,
-        };
-    }
-
-    private static (string Unit, double Value, double Expanded, double? DegreesOfFreedom) Written(
-        AnswerUnits units,
-        Dimension dimension,
-        MeasuredValue value
-    )
-    {
-        var unit = units.Display[dimension];
-        return (
-            unit.Symbol,
-            AnswerUnits.Shown(unit.FromCanonical(value.Value)),
-            AnswerUnits.Shown(unit.FromCanonical(value.ExpandedUncertainty)),
-            double.IsFinite(value.DegreesOfFreedom) ? value.DegreesOfFreedom : null
-        );
-    }
-}

@@ -59,44 +59,6 @@ public class CountPerLengthQuantity : Quantity<CountPerLength>;
 /// <summary>Sensor pulses per distance driven.</summary>
 public class PulsesPerDistanceQuantity : Quantity<PulsesPerDistance>;
 
-/// <summary>A measured mass per revolution with its uncertainty; names as open metrology formats use them.</summary>
-public sealed class MeasuredMassPerRevolution : MassPerRevolutionQuantity
-{
-    /// <summary>Half width of the coverage interval, in the unit beside it.</summary>
-    public required double ExpandedUncertainty { get; init; }
-
-    /// <summary>Factor by which the standard uncertainty was expanded.</summary>
-    public required double CoverageFactor { get; init; }
-
-    /// <summary>Probability that the interval covers the true value.</summary>
-    public required double CoverageProbability { get; init; }
-
-    /// <summary>
-    /// Effective degrees of freedom of the standard uncertainty, for information; absent when it is known without doubt. The coverage
-    /// factor is not looked up with them: the scatter of the catches and the parts known beforehand are expanded each with its own factor.
-    /// </summary>
-    public double? DegreesOfFreedom { get; init; }
-}
-
-/// <summary>A measured ratio with its uncertainty; names as open metrology formats use them.</summary>
-public sealed class MeasuredRatio : RatioQuantity
-{
-    /// <summary>Half width of the coverage interval, in the unit beside it.</summary>
-    public required double ExpandedUncertainty { get; init; }
-
-    /// <summary>Factor by which the standard uncertainty was expanded.</summary>
-    public required double CoverageFactor { get; init; }
-
-    /// <summary>Probability that the interval covers the true value.</summary>
-    public required double CoverageProbability { get; init; }
-
-    /// <summary>
-    /// Effective degrees of freedom of the standard uncertainty, for information; absent when it is known without doubt. The coverage
-    /// factor is not looked up with them: the scatter of the catches and the parts known beforehand are expanded each with its own factor.
-    /// </summary>
-    public double? DegreesOfFreedom { get; init; }
-}
-
 /// <summary>A value of any dimension, in an answer.</summary>
 public sealed class AnyQuantity
 {
