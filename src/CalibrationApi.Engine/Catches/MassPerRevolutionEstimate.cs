@@ -34,6 +34,9 @@ public sealed record MassPerRevolutionEstimate
     /// <summary>Relative variance of everything but the span of the scale.</summary>
     public double VarianceWithoutSpan => Pooled.RelativeVariance + SharedTare * SharedTare + Points * Points;
 
+    /// <summary>Relative standard uncertainty of everything but the span of the scale.</summary>
+    public double WithoutSpan => Math.Sqrt(VarianceWithoutSpan);
+
     /// <summary>Relative variance of the whole.</summary>
     public double RelativeVariance => VarianceWithoutSpan + Span * Span;
 

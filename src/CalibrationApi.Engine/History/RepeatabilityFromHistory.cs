@@ -22,7 +22,7 @@ public static class RepeatabilityFromHistory
     /// <remarks>
     /// <para>Formula: s^2 is the root of sum_j sum_i (k_ij/k_j - 1)^2 / (s^2 + v_ij) = sum_j (c_j - 1), with k_j the weighted mean of test
     /// j; with v = 0 that is the pooled standard deviation. Degrees of freedom sum(c_j - 1), at most 15.</para>
-    /// <para>Range: tests with several catches; between the floor of 0.2 % and any size, 4 to 15 degrees of freedom.</para>
+    /// <para>Range: tests with several catches; between the floor of 0.2 % and 30 %, 4 to 15 degrees of freedom.</para>
     /// <para>Source: pooling within groups, textbook; published scatter within groups in SOURCES.md, key NIST-STRD; floor and most are
     /// judgement.</para>
     /// <para>Accuracy: 1e-9 relative against pooled sums by hand (RepeatabilityFromHistoryTests); certified scatter within groups to 1e-10
@@ -56,7 +56,7 @@ public static class RepeatabilityFromHistory
         }
 
         return new RepeatabilityPrior(
-            relative,
+            Math.Min(RepeatabilityPrior.Most, relative),
             Math.Min(Most, degreesOfFreedom),
             $"from {several.Sum(test => test.Values.Count)} catches of {several.Length} earlier tests of this series"
         );

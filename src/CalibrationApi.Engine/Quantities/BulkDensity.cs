@@ -16,6 +16,16 @@ public readonly record struct BulkDensity(double KilogramsPerCubicMetre) : IQuan
     /// <inheritdoc/>
     public double Canonical => KilogramsPerCubicMetre;
 
+    /// <summary>The mass that fills a volume.</summary>
+    /// <param name="volume">The volume V.</param>
+    /// <remarks>
+    /// <para>Formula: m = rho V, kg.</para>
+    /// <para>Range: a product within the numbers of a computer.</para>
+    /// <para>Source: our own derivation, the definition of a density.</para>
+    /// <para>Accuracy: 1e-12 relative (BulkDensityTests).</para>
+    /// </remarks>
+    public Mass MassOf(Volume volume) => new(KilogramsPerCubicMetre * volume.CubicMetres);
+
     /// <inheritdoc/>
     public static BulkDensity FromCanonical(double value) => new(value);
 }

@@ -19,8 +19,11 @@ public sealed record RepeatabilityPrior(double Relative, double DegreesOfFreedom
     private const double RevolutionPart = 0.143;
     private const double KilogramPart = 0.0049;
 
-    // A mass that slipped by orders of magnitude says nothing of how well the meter repeats.
-    private const double Most = 0.30;
+    /// <summary>
+    /// Largest standard deviation of one catch that is believed, relative; judgement. A mass that slipped by orders of magnitude says
+    /// nothing of how well the meter repeats.
+    /// </summary>
+    public const double Most = 0.30;
 
     /// <summary>The default for a catch of this size.</summary>
     /// <param name="material">How the product flows; unknown counts as free-flowing.</param>

@@ -86,6 +86,9 @@ public sealed class PlantDensity
     /// </summary>
     public double SpotVariance { get; }
 
+    /// <summary>Coefficient of variation from spot to spot beyond chance, sqrt(phi).</summary>
+    public double SpotToSpot => Math.Sqrt(SpotVariance);
+
     /// <summary>Standard deviation of the densities of the spots over the density of all; null for one count or none found.</summary>
     public double? CoefficientOfVariation { get; }
 

@@ -115,7 +115,7 @@ internal static class StandCountFindings
         if (isClumped)
             yield return Finding.Warning(
                 StandCountCodes.StronglyClumped,
-                $"The plants stand clumped: counts vary {density.IndexOfDispersion!.Value:F1} times as much as chance explains, {new Ratio(Math.Sqrt(density.SpotVariance)):F0} from spot to spot. Look for skips, plugged openers, residue or wet spots before taking the mean for the field.{(density.SpotVariance > VeryPatchy ? " In a stand so patchy the interval is too narrow." : "")}"
+                $"The plants stand clumped: counts vary {density.IndexOfDispersion!.Value:F1} times as much as chance explains, {new Ratio(density.SpotToSpot):F0} from spot to spot. Look for skips, plugged openers, residue or wet spots before taking the mean for the field.{(density.SpotVariance > VeryPatchy ? " In a stand so patchy the interval is too narrow." : "")}"
             );
         if (question.Samples.Where(sample => sample.Row is not null).GroupBy(sample => sample.Row).Any(row => row.Count() > 1))
             yield return Finding.Note(

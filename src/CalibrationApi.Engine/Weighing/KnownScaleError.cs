@@ -6,6 +6,12 @@ namespace CalibrationApi.Engine.Weighing;
 /// corrected.</param>
 public sealed record KnownScaleError(double Relative, double StandardUncertainty)
 {
+    /// <summary>
+    /// Largest error, and largest uncertainty of one, that a test is corrected by, relative. A scale further off is not measured but
+    /// misread, most often pounds as kilograms; judgement, no published source.
+    /// </summary>
+    public const double Most = 0.2;
+
     /// <summary>The check that found it failed: nobody knows whether the error stayed what it was then.</summary>
     public bool CheckFailed { get; init; }
 

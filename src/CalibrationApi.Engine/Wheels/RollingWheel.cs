@@ -28,6 +28,22 @@ public static class RollingWheel
         return new(distance.Metres / turns);
     }
 
+    /// <summary>Shortest distance in a turn that can be that of a wheel, m; judgement, no published source.</summary>
+    public const double LeastCircumference = 0.1;
+
+    /// <summary>Longest distance in a turn that can be that of a wheel, m; judgement, no published source.</summary>
+    public const double MostCircumference = 30;
+
+    /// <summary>What is said of a run that no wheel rolls.</summary>
+    public const string NoWheel =
+        "By these two numbers the wheel rolls less than 10 cm or more than 30 m in a turn. Check both and their units.";
+
+    /// <summary>No wheel rolls that far in that many turns: one of the numbers, or its unit, is wrong.</summary>
+    /// <param name="metres">Distance driven L, m.</param>
+    /// <param name="turns">Turns counted N.</param>
+    /// <remarks>Formula: L / N below 0.1 m or above 30 m.</remarks>
+    public static bool IsNoWheel(double metres, double turns) => metres / turns is < LeastCircumference or > MostCircumference;
+
     /// <summary>Circumference of a round wheel without load: pi D. A loaded tyre rolls shorter.</summary>
     /// <param name="diameter">Diameter D of the wheel.</param>
     /// <remarks>Formula: C = pi D, m.</remarks>

@@ -31,6 +31,24 @@ public sealed record WorkingWidth(Length Nominal, Length? PassToPass = null, Len
     /// <summary>Rate applied to the field over the rate set: W_used / W_effective.</summary>
     public double RateFactor => Used.Metres / Effective.Metres;
 
+    /// <summary>
+    /// How many times wider, or narrower, than built a machine may be driven or typed in; what differs more is a slip and no overlap.
+    /// Judgement, no published source.
+    /// </summary>
+    public const double MostTimes = 2;
+
+    /// <summary>What is said of a width that does not fit the openers.</summary>
+    public const string AtOdds =
+        "This width is less than half or more than twice openers times spacing. Check the three numbers and their units.";
+
+    /// <summary>A width does not fit the openers and their spacing.</summary>
+    /// <param name="metres">The width W, m.</param>
+    /// <param name="openers">Number of openers n.</param>
+    /// <param name="spacing">Distance between neighbours a, m.</param>
+    /// <remarks>Formula: W / (n a) above 2 or below 1/2.</remarks>
+    public static bool IsAtOdds(double metres, int openers, double spacing) =>
+        metres / (openers * spacing) is > MostTimes or < 1 / MostTimes;
+
     /// <summary>The nominal width of a machine: openers times spacing.</summary>
     /// <param name="openers">Number of openers, above 0.</param>
     /// <param name="spacing">Distance between neighbours.</param>

@@ -76,6 +76,7 @@ public sealed class MassPerRevolutionEstimateTests
         NearlyEqual.Assert(sum, estimate.RelativeVariance);
         NearlyEqual.Assert(Math.Sqrt(sum), estimate.Value.StandardUncertainty / estimate.Value.Value);
         NearlyEqual.Assert(sum - estimate.Span * estimate.Span, estimate.VarianceWithoutSpan);
+        NearlyEqual.Assert(Math.Sqrt(sum - estimate.Span * estimate.Span), estimate.WithoutSpan);
     }
 
     // Only the tau^2 share carries nu0 + c - 1 degrees of freedom; here it is everything, so they come out whole.

@@ -46,5 +46,16 @@ public sealed class CountedDayToDayTests
         Assert.Equal(DayToDayFromHistory.Of(tests), CountedDayToDay.Of(tests, limits)!.Relative);
     }
 
+    // A tolerance this wide leaves room for more than is counted of any meter.
+    [Fact]
+    public void Of_MeterUnsteadyBeyondAllMeasure_IsAtMostAFifth()
+    {
+        var limits = new CatchTestLimits { Tolerance = 0.5, WantedPrecision = 0.05 };
+        var tests = Series(1, 1.6, 1, 1.6, 1);
+
+        Assert.True(DayToDayFromHistory.Of(tests) > CountedDayToDay.Most);
+        Assert.Equal(CountedDayToDay.Most, CountedDayToDay.Of(tests, limits)!.Relative);
+    }
+
     private static PastTest[] Series(params double[] values) => [.. values.Select(value => new PastTest(value, 0, "lot", [value], [0]))];
 }

@@ -1,4 +1,5 @@
 using CalibrationApi.Engine.History;
+using CalibrationApi.Engine.Repeatability;
 using CalibrationApi.Engine.Tests.Statistics;
 
 namespace CalibrationApi.Engine.Tests.History;
@@ -51,6 +52,10 @@ public sealed class RepeatabilityFromHistoryTests
     [Fact]
     public void Of_LongHistory_IsWorthFifteenDegreesOfFreedomAtMost() =>
         Assert.Equal(15, RepeatabilityFromHistory.Of([.. Enumerable.Repeat(Test(0.98, 1.00, 1.02), 40)])!.DegreesOfFreedom);
+
+    [Fact]
+    public void Of_CatchesThatScatterBeyondAllMeasure_AreBelievedUpToTheMost() =>
+        Assert.Equal(RepeatabilityPrior.Most, RepeatabilityFromHistory.Of([Test(0.2, 1.0, 1.8), Test(0.2, 1.0, 1.8)])!.Relative);
 
     [Fact]
     public void Of_CatchesThatNeverDiffer_ProveNoMoreThanTheFloor() =>

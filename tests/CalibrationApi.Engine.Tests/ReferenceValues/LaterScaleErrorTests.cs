@@ -15,6 +15,25 @@ public sealed class LaterScaleErrorTests
     public void Beyond_WhatWasCorrected_IsTheRestOfTheError(double found, double corrected, double beyond) =>
         Assert.Equal(beyond, LaterScaleError.Beyond(found, corrected), 1e-12);
 
+    // Half a load more than there was is beyond all that is counted.
+    [Theory]
+    [InlineData(0.0302, 0.002, 0.01, 0.02, 0.002)]
+    [InlineData(0.5, 0.3, 0, 0.2, 0.2)]
+    [InlineData(-0.5, 0.3, 0, -0.2, 0.2)]
+    public void Counted_AnErrorFoundLater_IsHeldInsideWhatAQuestionMayState(
+        double found,
+        double uncertainty,
+        double corrected,
+        double error,
+        double standardUncertainty
+    )
+    {
+        var counted = LaterScaleError.Counted(found, uncertainty, corrected);
+
+        Assert.Equal(error, counted.Error, 1e-12);
+        Assert.Equal(standardUncertainty, counted.StandardUncertainty);
+    }
+
     [Fact]
     public void Evaluate_OldScaleErrorExplainsTheChange_SaysSoFirstWithBothNumbers()
     {

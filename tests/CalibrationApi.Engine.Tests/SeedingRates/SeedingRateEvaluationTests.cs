@@ -25,6 +25,7 @@ public sealed class SeedingRateEvaluationTests
         Assert.Equal(250 * 45 / (0.95 * 0.85) / 1e6, result.Rate.KilogramsPerSquareMetre, 1e-12);
         Assert.Equal(250, result.Plants!.Value.PerSquareMetre);
         Assert.Equal(0.95, result.PureLiveSeed!.Value, 1e-12);
+        NearlyEqual.Assert(1 / 0.95, result.MassForOnePureLive!.Value, 1e-12);
         Assert.Empty(result.Findings);
         Assert.Equal("purity", Assert.Single(result.Assumptions).Name);
     }
@@ -49,6 +50,7 @@ public sealed class SeedingRateEvaluationTests
         Assert.Equal(300 * 45e-6, result.Rate.KilogramsPerSquareMetre, 1e-15);
         Assert.Null(result.Plants);
         Assert.Null(result.PureLiveSeed);
+        Assert.Null(result.MassForOnePureLive);
     }
 
     // 300 that germinate at 95 % are 315.8 pure seeds; 85 % of the 300 come up.

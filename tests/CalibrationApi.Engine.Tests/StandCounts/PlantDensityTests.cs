@@ -25,6 +25,7 @@ public sealed class PlantDensityTests
 
         NearlyEqual.Assert(500.0 / 3 / 25, density.IndexOfDispersion!.Value);
         NearlyEqual.Assert((500.0 / 3 - 25) / 625, density.SpotVariance, 1e-12);
+        NearlyEqual.Assert(Math.Sqrt((500.0 / 3 - 25) / 625), density.SpotToSpot, 1e-12);
         NearlyEqual.Assert(Math.Sqrt(500.0 / 3) / 25, density.CoefficientOfVariation!.Value);
         NearlyEqual.Assert(ChiSquared.UpperTail(20, 3), density.ProbabilityByChance!.Value);
     }

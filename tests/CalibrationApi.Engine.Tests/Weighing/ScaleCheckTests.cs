@@ -98,6 +98,23 @@ public sealed class ScaleCheckTests
     public void IsKnowledge_LightMass_DependsOnWhatItsRoundingLeaves(double known, bool isKnowledge) =>
         Assert.Equal(isKnowledge, Check([Reading(known, known)]).IsKnowledge);
 
+    // Pounds written down as kilograms are 120 % beside the mass, kilograms as pounds 55 %.
+    [Theory]
+    [InlineData(20, 24, false)]
+    [InlineData(20, 24.02, true)]
+    [InlineData(20, 16, false)]
+    [InlineData(20, 15.98, true)]
+    [InlineData(0, 20, false)]
+    public void IsMisread_ReadingBesideItsMass_BeginsBeyondAFifth(double known, double indicated, bool isMisread) =>
+        Assert.Equal(isMisread, KnownMassReading.IsMisread(known, indicated));
+
+    [Fact]
+    public void Sentences_OfTheLimits_NameThem()
+    {
+        Assert.StartsWith("The scale shows more than 20 % beside", KnownMassReading.Misread.InMetric(), StringComparison.Ordinal);
+        Assert.Contains("uncertain by more than 20 %.", ScaleCheckResult.NoKnowledge.InMetric(), StringComparison.Ordinal);
+    }
+
     private static ScaleCheckResult Check(IReadOnlyList<KnownMassReading> readings) =>
         ScaleCheckEvaluation.Evaluate(new(Platform, readings));
 

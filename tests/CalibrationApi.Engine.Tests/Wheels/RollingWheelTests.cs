@@ -15,6 +15,15 @@ public sealed class RollingWheelTests
     public void Circumference_WithoutTurns_IsRefused(double turns) =>
         Assert.Throws<ArgumentOutOfRangeException>(() => RollingWheel.Circumference(new Length(1), turns));
 
+    [Theory]
+    [InlineData(100, 50, false)]
+    [InlineData(1, 10, false)]
+    [InlineData(0.99, 10, true)]
+    [InlineData(300, 10, false)]
+    [InlineData(300.1, 10, true)]
+    public void IsNoWheel_DistanceInATurn_BeginsBeyondWhatWheelsRoll(double metres, double turns, bool isNone) =>
+        Assert.Equal(isNone, RollingWheel.IsNoWheel(metres, turns));
+
     // A wheel of 2 m over 100 m is due 50 turns: slip is a share of the turns made, skid one of the turns due.
     [Theory]
     [InlineData(50, 0, 0)]

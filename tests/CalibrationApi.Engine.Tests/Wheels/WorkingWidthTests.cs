@@ -8,6 +8,15 @@ public sealed class WorkingWidthTests
     [Fact]
     public void OfOpeners_TimesSpacing_IsTheNominalWidth() => NearlyEqual.Assert(9, WorkingWidth.OfOpeners(60, new Length(0.15)).Metres);
 
+    [Theory]
+    [InlineData(9, false)]
+    [InlineData(18, false)]
+    [InlineData(18.1, true)]
+    [InlineData(4.5, false)]
+    [InlineData(4.4, true)]
+    public void IsAtOdds_WidthBesideSixtyOpeners_BeginsBeyondTwiceAndHalf(double metres, bool isAtOdds) =>
+        Assert.Equal(isAtOdds, WorkingWidth.IsAtOdds(metres, 60, 0.15));
+
     [Fact]
     public void Width_WithoutMeasurement_IsCoveredAndUsedAsBuilt()
     {

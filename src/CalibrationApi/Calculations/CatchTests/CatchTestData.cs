@@ -1,5 +1,7 @@
 using CalibrationApi.Engine.Catches;
+using CalibrationApi.Engine.History;
 using CalibrationApi.Engine.LikelyMistakes;
+using CalibrationApi.Engine.Repeatability;
 using CalibrationApi.Engine.Weighing;
 using CalibrationApi.Plumbing.Contract;
 using CalibrationApi.Plumbing.Members;
@@ -16,8 +18,8 @@ public abstract class CatchTestData
 {
     internal const int MostCatches = 50;
     internal const int MostOthers = 20;
-    internal const double MostRepeatability = 30;
-    internal const double MostDayToDay = 20;
+    internal const double MostRepeatability = 100 * RepeatabilityPrior.Most;
+    internal const double MostDayToDay = 100 * CountedDayToDay.Most;
 
     /// <summary>
     /// How the empty container was taken into account: <c>each</c> catch has its own tare reading, one reading is <c>shared</c> by all, or

@@ -2,7 +2,6 @@ using System.Globalization;
 using CalibrationApi.Engine.Catches;
 using CalibrationApi.Engine.LikelyMistakes;
 using CalibrationApi.Engine.MeteringElements;
-using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Plumbing.Quantities;
 
 namespace CalibrationApi.Calculations.CatchTests;
@@ -16,7 +15,7 @@ internal static class MistakeContextMapping
         return new MistakeContext
         {
             ContainerCapacity = request is { Container.Volume: { } volume, Product.BulkDensity: { } density }
-                ? new Mass(volume.Canonical() * density.Canonical())
+                ? density.Read().MassOf(volume.Read())
                 : null,
             ContainerTare = request.Container?.Tare is { Value: > 0 } tare ? tare.Read() : null,
             OtherContainers = [.. (request.OtherContainers ?? []).Select(other => new OtherContainer(other!.Name, other.Tare!.Read()))],

@@ -1,6 +1,7 @@
 using System.Globalization;
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.DistanceSensors;
+using CalibrationApi.Engine.Wheels;
 using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Validation;
 using FluentValidation;
@@ -159,9 +160,6 @@ internal sealed class EntryOfSensorValidator : AbstractValidator<EntryOfSensor>
 
 internal sealed class WidthOfMachineValidator : AbstractValidator<WidthOfMachine>
 {
-    // A pass-to-pass width of another size than the machine is a slip, not an overlap.
-    private const double MostRatio = 2;
-
     public WidthOfMachineValidator()
     {
         RuleFor(width => width)
@@ -174,12 +172,8 @@ internal sealed class WidthOfMachineValidator : AbstractValidator<WidthOfMachine
                         var (name, length) in new[] { (nameof(width.PassToPass), width.PassToPass), (nameof(width.InForce), width.InForce) }
                     )
                     {
-                        if (Rules.Canonical(length) / (openers * spacing) is > MostRatio or < 1 / MostRatio)
-                            context.Report(
-                                name,
-                                SharedCodes.SettingsAtOdds,
-                                "This width is less than half or more than twice openers times spacing. Check the three numbers and their units."
-                            );
+                        if (Rules.Canonical(length) is { } metres && WorkingWidth.IsAtOdds(metres, openers, spacing))
+                            context.Report(name, SharedCodes.SettingsAtOdds, WorkingWidth.AtOdds);
                     }
                 }
             );

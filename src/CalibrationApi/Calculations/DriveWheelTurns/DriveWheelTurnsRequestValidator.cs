@@ -1,5 +1,6 @@
 using System.Globalization;
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.Wheels;
 using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Validation;
 using FluentValidation;
@@ -121,12 +122,12 @@ internal sealed class RollingRunValidator : AbstractValidator<RollingRun>
             .Custom(
                 (run, context) =>
                 {
-                    if (Rules.Canonical(run.Distance) / Rules.Canonical(run.Turns) is < 0.1 or > 30)
-                        context.Report(
-                            "",
-                            SharedCodes.SettingsAtOdds,
-                            "By these two numbers the wheel rolls less than 10 cm or more than 30 m in a turn. Check both and their units."
-                        );
+                    if (
+                        Rules.Canonical(run.Distance) is { } metres
+                        && Rules.Canonical(run.Turns) is { } turns
+                        && RollingWheel.IsNoWheel(metres, turns)
+                    )
+                        context.Report("", SharedCodes.SettingsAtOdds, RollingWheel.NoWheel);
                 }
             );
     }

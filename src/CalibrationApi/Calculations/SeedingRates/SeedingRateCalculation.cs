@@ -95,8 +95,8 @@ internal static class SeedingRateCalculation
             SeedsPerMass = units.CountPerMass(result.SeedsPerMass),
             Survival = result.Survival is { } survival ? units.Ratio(survival) : null,
             PureLiveSeed = result.PureLiveSeed is { } share ? units.Ratio(share) : null,
-            MassForOnePureLive = result.PureLiveSeed is { } live
-                ? new RatioQuantity { Value = AnswerUnits.Shown(1 / live), Unit = "1" }
+            MassForOnePureLive = result.MassForOnePureLive is { } bulk
+                ? new RatioQuantity { Value = AnswerUnits.Shown(bulk), Unit = "1" }
                 : null,
             MassOverArea = result.MassOverArea is { } mass ? units.Mass(mass) : null,
             Packages = result.Packages is { } packages ? ToAnswer(packages, units) : null,

@@ -149,7 +149,7 @@ internal static class StandCountCalculation
             ? new ScatterAnswer
             {
                 CoefficientOfVariation = units.Ratio(density.CoefficientOfVariation!.Value),
-                BeyondChance = units.Ratio(Math.Sqrt(density.SpotVariance)),
+                BeyondChance = units.Ratio(density.SpotToSpot),
                 IndexOfDispersion = index,
                 ProbabilityByChance = density.ProbabilityByChance!.Value,
             }

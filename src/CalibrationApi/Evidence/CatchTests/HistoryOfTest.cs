@@ -33,12 +33,20 @@ internal sealed class HistoryOfTest(WorkspaceReader reader, RecordCatchTestReque
             ScaleCheck = ScaleCheck(),
             ValueInForce = request.ValueInForce is null && request.StartValue is null ? ValueInForce() : null,
         };
-        if (named.Plan is { } plan)
-            Findings.AddRange(PlanDifferences.Of(plan, request));
+        if (DifferenceFromPlan() is { } difference)
+            Findings.Add(difference);
         if (request.ValueInForce is { } stated)
             Findings.AddRange(TypedValueRecords.DoubtsAbout(stated, reader, series, request.Lot, at));
         return request.ValueInForce is null && request.StartValue is null && used.ValueInForce is null ? WithLastTest(used) : used;
     }
+
+    private Finding? DifferenceFromPlan() =>
+        named.Plan is { } plan
+            ? TestAgainstPlan.Difference(
+                plan.Meters!.Select(one => new NamedMeter(one!.Meter!, one.Product!, one.Element!, one.Setting, one.Lot)),
+                new NamedMeter(request.Meter!, request.Product!, request.Element!, request.Setting, request.Lot)
+            )
+            : null;
 
     private UsedHistory WithLastTest(UsedHistory used)
     {
@@ -60,12 +68,11 @@ internal sealed class HistoryOfTest(WorkspaceReader reader, RecordCatchTestReque
                 .Select(test => new PastTest(test.Value, test.Random, test.Lot, test.Values, test.Variances)),
         ];
 
-    // Evidence is kept whatever the history says, so what it says stays inside what a question may state.
     private static UsedRepeatability? Repeatability(PastTest[] past) =>
         RepeatabilityFromHistory.Of(past) is { } prior
             ? new UsedRepeatability
             {
-                Value = AnswerUnits.Percent(Math.Min(prior.Relative, CatchTestData.MostRepeatability / 100)),
+                Value = AnswerUnits.Percent(prior.Relative),
                 DegreesOfFreedom = prior.DegreesOfFreedom,
                 Tests = past.Count(test => test.Values.Count > 1),
                 Catches = past.Where(test => test.Values.Count > 1).Sum(test => test.Values.Count),
@@ -83,11 +90,7 @@ internal sealed class HistoryOfTest(WorkspaceReader reader, RecordCatchTestReque
             return null;
         if (day.Finding is { } finding)
             Findings.Add(finding);
-        return new UsedDayToDay
-        {
-            Value = AnswerUnits.Percent(Math.Min(day.Relative, CatchTestData.MostDayToDay / 100)),
-            Tests = past.Length,
-        };
+        return new UsedDayToDay { Value = AnswerUnits.Percent(day.Relative), Tests = past.Length };
     }
 
     private UsedScaleCheck? ScaleCheck()
@@ -140,14 +143,14 @@ internal sealed class HistoryOfTest(WorkspaceReader reader, RecordCatchTestReque
     // Beyond what was corrected when the test behind the value was made.
     private KnownScaleErrorOfTest? FoundLater(CatchTestRecord basis)
     {
-        const double Most = KnownScaleErrorOfTest.Most / 100;
         if (reader.NextCheck(basis.Scale, basis.OccurredAt) is not { } check || check.OccurredAt > at)
             return null;
-        var error = LaterScaleError.Beyond(check.Error, reader.LastCheck(basis.Scale, basis.OccurredAt)?.Error ?? 0);
+        var corrected = reader.LastCheck(basis.Scale, basis.OccurredAt)?.Error ?? 0;
+        var counted = LaterScaleError.Counted(check.Error, check.Uncertainty, corrected);
         return new KnownScaleErrorOfTest
         {
-            Error = AnswerUnits.Percent(Math.Clamp(error, -Most, Most)),
-            StandardUncertainty = AnswerUnits.Percent(Math.Min(check.Uncertainty, Most)),
+            Error = AnswerUnits.Percent(counted.Error),
+            StandardUncertainty = AnswerUnits.Percent(counted.StandardUncertainty),
         };
     }
 }

@@ -1,4 +1,5 @@
 using CalibrationApi.Calculations.CatchTests;
+using CalibrationApi.Engine.Catches;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Plumbing.Quantities;
 using CalibrationApi.Plumbing.Validation;
@@ -89,19 +90,19 @@ internal sealed record MistakeContextRecords
         foreach (var one in known)
             yield return Delivery(
                 one.Series.Setting.Length == 0 ? one.Series.Element : $"{one.Series.Element}, {one.Series.Setting}",
-                one.Value,
+                new MassPerRevolution(one.Value),
                 compared
             );
-        var own = meter.Elements!.First(one => one!.Name == series.Element)!.DisplacementPerRevolution?.Canonical();
+        var own = meter.Elements!.First(one => one!.Name == series.Element)!.DisplacementPerRevolution?.Read();
         foreach (var element in meter.Elements!)
         {
             if (
                 element!.Name != series.Element
                 && known.All(one => one.Series.Element != element.Name)
                 && own is { } ours
-                && element.DisplacementPerRevolution?.Canonical() is { } theirs
+                && element.DisplacementPerRevolution?.Read() is { } theirs
             )
-                yield return Delivery(element.Name!, compared.Canonical() * theirs / ours, compared);
+                yield return Delivery(element.Name!, OtherDelivery.OfElement(compared.Read(), ours, theirs), compared);
         }
     }
 
@@ -122,18 +123,18 @@ internal sealed record MistakeContextRecords
                 continue;
             if (inForce.FirstOrDefault(one => one.Series == series with { Product = product }) is { } known)
             {
-                var delivery = Delivery(described.Name!, known.Value, compared);
+                var delivery = Delivery(described.Name!, new MassPerRevolution(known.Value), compared);
                 delivery.BulkDensity = reader.DensityOf(product, known.Lot);
                 yield return delivery;
                 continue;
             }
 
             if (compared is not null && density is not null && described.BulkDensity is { } theirs)
-                yield return Delivery(described.Name!, compared.Canonical() * theirs.Canonical() / density.Canonical(), compared);
+                yield return Delivery(described.Name!, OtherDelivery.OfProduct(compared.Read(), density.Read(), theirs.Read()), compared);
         }
     }
 
-    private static OtherDeliveryOfTest Delivery(string name, double kilogramsPerRevolution, ReferenceOfTest? compared)
+    private static OtherDeliveryOfTest Delivery(string name, MassPerRevolution delivered, ReferenceOfTest? compared)
     {
         var unit = UnitTable.Get(compared?.Unit ?? "kg/rev");
         var shown = name.EnumerateRunes().Count() <= Rules.LongestName ? name : null;
@@ -142,7 +143,7 @@ internal sealed record MistakeContextRecords
             Name = shown,
             MassPerRevolution = new MassPerRevolutionQuantity
             {
-                Value = AnswerUnits.Shown(unit.FromCanonical(kilogramsPerRevolution)),
+                Value = AnswerUnits.Shown(unit.FromCanonical(delivered.KilogramsPerRevolution)),
                 Unit = unit.Symbol,
             },
         };

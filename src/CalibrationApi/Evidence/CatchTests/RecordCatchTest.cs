@@ -70,7 +70,7 @@ internal static class RecordCatchTest
             Plan = request.Plan,
             Verdict = answer.Verdict,
             Value = outcome.Result.Estimate.Value.Value,
-            Random = Math.Sqrt(outcome.Result.Estimate.VarianceWithoutSpan),
+            Random = outcome.Result.Estimate.WithoutSpan,
             OccurredAt = EnteredInstant.Read(request.OccurredAt!),
             ReceivedAt = clock.GetUtcNow(),
             Entered = body.Entered,

@@ -60,8 +60,7 @@ internal static class RecordScaleCheck
                 {
                     Pointer = "#/readings",
                     Code = ErrorCodes.NumberOutOfRange,
-                    Detail =
-                        "These readings leave the error of the scale uncertain by more than 20 %. Weigh heavier masses, or masses that are known better.",
+                    Detail = DisplayUnits.Metric.Write(ScaleCheckResult.NoKnowledge),
                 },
             ]);
         var units = AnswerUnits.For(null, Quantity.UnitOf(request.Readings![0]!.Known));

@@ -1,4 +1,6 @@
 using System.Globalization;
+using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Engine.Weighing;
 using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Validation;
 using FluentValidation;
@@ -8,9 +10,6 @@ namespace CalibrationApi.Evidence.ScaleChecks;
 /// <summary>Rules of a scale check.</summary>
 internal sealed class ScaleCheckRequestValidator : AbstractValidator<ScaleCheckRequest>
 {
-    // A scale that is half off is not measured but misread: most often pounds as kilograms.
-    private const double MostError = 0.2;
-
     public ScaleCheckRequestValidator()
     {
         RuleFor(check => check)
@@ -23,13 +22,12 @@ internal sealed class ScaleCheckRequestValidator : AbstractValidator<ScaleCheckR
                             check.Readings![i] is { } reading
                             && Rules.Canonical(reading.Known) is { } known
                             && Rules.Canonical(reading.Indicated) is { } indicated
-                            && known > 0
-                            && Math.Abs(indicated - known) > MostError * known
+                            && KnownMassReading.IsMisread(known, indicated)
                         )
                             context.Report(
                                 string.Create(CultureInfo.InvariantCulture, $"Readings[{i}].Indicated"),
                                 ErrorCodes.NumberOutOfRange,
-                                "The scale shows more than 20 % beside the known mass. Check both numbers and both units."
+                                DisplayUnits.Metric.Write(KnownMassReading.Misread)
                             );
                     }
                 }
